@@ -1,5 +1,3 @@
-var builder = WebApplication.CreateSlimBuilder(args);
-builder.Services.AddOpenApi();
-var app = builder.Build();
-app.MapOpenApi();
-app.Run();
+using SetupService.Api.Host;
+
+SetupServiceHost.Build(args).Run();

@@ -1,0 +1,26 @@
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using SetupService.Api.Vehicles;
+
+namespace SetupService.Api.Host;
+
+/// <summary>
+/// Every JSON type this service reads and writes, generated at build time. Add each request and each answer type
+/// here; what a type contains comes with it.
+/// </summary>
+[JsonSourceGenerationOptions(
+    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
+    PropertyNameCaseInsensitive = false,
+    NumberHandling = JsonNumberHandling.Strict,
+    UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
+    ReadCommentHandling = JsonCommentHandling.Disallow,
+    AllowTrailingCommas = false,
+    AllowDuplicateProperties = false,
+    AllowOutOfOrderMetadataProperties = true,
+    RespectNullableAnnotations = true,
+    RespectRequiredConstructorParameters = true,
+    MaxDepth = Http.ServiceLimits.JsonDepth)]
+[JsonSerializable(typeof(HealthAnswer))]
+[JsonSerializable(typeof(VersionAnswer))]
+[JsonSerializable(typeof(VehicleDocument))]
+internal sealed partial class ContractJsonContext : JsonSerializerContext;

@@ -1,0 +1,31 @@
+using Microsoft.AspNetCore.Hosting.Server;
+using Microsoft.AspNetCore.Hosting.Server.Features;
+
+namespace SetupService.Api.Host;
+
+/// <summary>What the service says once it listens: where its pages are, and one line that does its main job.</summary>
+internal static class Greeting
+{
+    public static void GreetOnStart(this WebApplication app) =>
+        app.Lifetime.ApplicationStarted.Register(() =>
+        {
+            // No address, no listener: the API description is being written at build time, or a test hosts the service.
+            string? address = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()?.Addresses.FirstOrDefault();
+            if (address is not null)
+                Console.Out.WriteLine(Text(Reachable(address)));
+        });
+
+    private static string Text(string url) =>
+        $"""
+        Setup service at {url}, its pages at {url}/docs
+        Try: curl -s {url}/v1/fitment/check -H 'content-type: application/json' -d @api/examples/fitment-check.request.json
+        """;
+
+    /// <summary>An address a browser can open, where the service listens on all of them.</summary>
+    private static string Reachable(string address) =>
+        address.Replace("[::]", "localhost", StringComparison.Ordinal)
+            .Replace("0.0.0.0", "localhost", StringComparison.Ordinal)
+            .Replace("//+", "//localhost", StringComparison.Ordinal)
+            .Replace("//*", "//localhost", StringComparison.Ordinal)
+            .TrimEnd('/');
+}

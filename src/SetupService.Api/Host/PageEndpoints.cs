@@ -1,0 +1,33 @@
+using SetupService.Api.Http;
+using SetupService.Api.Http.Problems;
+
+namespace SetupService.Api.Host;
+
+/// <summary>Serves the pages that problems and answers point to: what a problem means, how a number is computed.</summary>
+internal static class PageEndpoints
+{
+    private static readonly ProducedMedia Markdown = new("text/markdown");
+
+    public static void MapPages(this IEndpointRouteBuilder routes)
+    {
+        Map(routes, "problems", "problemPage", "What does a problem mean?", "The page a problem's type points to, or the page codes. Markdown.");
+        Map(routes, "methods", "methodPage", "How is it computed?", "The page an answer's method names: formula, sources and limits. Markdown.");
+    }
+
+    private static void Map(IEndpointRouteBuilder routes, string folder, string name, string summary, string description) =>
+        routes.MapGet($"/docs/{folder}/{{name}}", (string name) => Page(folder, name))
+            .WithTags("Service")
+            .WithName(name)
+            .WithSummary(summary)
+            .WithDescription(description)
+            .WithMetadata(Markdown, new ProducesResponseTypeMetadata(StatusCodes.Status200OK, typeof(string), [Markdown.Type]));
+
+    private static IResult Page(string folder, string name)
+    {
+        // Resource names are exact, so nothing but a page of this folder can be asked for.
+        Stream? page = typeof(PageEndpoints).Assembly.GetManifestResourceStream($"docs/{folder}/{name}.md");
+        return page is null
+            ? Problem.Of(ProblemTypes.NotFound, $"There is no such page under /docs/{folder}.")
+            : Results.Stream(page, "text/markdown; charset=utf-8");
+    }
+}

@@ -1,0 +1,14 @@
+using FluentValidation;
+using SetupService.Api.Http.Contract;
+
+namespace SetupService.Api.Host;
+
+/// <summary>The contract this service keeps: all its JSON types, and the rules beyond one member's type and range.</summary>
+public static class ServiceContract
+{
+    /// <summary>The contract; one for the whole process, usable without a host.</summary>
+    public static JsonContract Instance { get; } = new(ContractJsonContext.Default, Rules());
+
+    // One validator a request type; documents inside it are checked by its child validators.
+    private static IReadOnlyList<IValidator> Rules() => [];
+}

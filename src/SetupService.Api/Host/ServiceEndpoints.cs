@@ -1,0 +1,47 @@
+using System.Reflection;
+using System.Runtime.InteropServices;
+using SetupService.Api.Http;
+using SetupService.Domain.Answers;
+
+namespace SetupService.Api.Host;
+
+/// <summary>The calls about the service itself.</summary>
+internal static class ServiceEndpoints
+{
+    private static readonly CacheableTable<VersionAnswer> VersionTable = new(MakeVersion);
+
+    public static void MapService(this IEndpointRouteBuilder routes)
+    {
+        RouteGroupBuilder group = routes.MapGroup("").WithTags("Service");
+        group.MapGet("/health/live", Live)
+            .WithName("healthLive")
+            .WithSummary("Is the process alive?")
+            .WithDescription("Answers 200 as long as the process can answer at all. Does no work.");
+        group.MapGet("/health/ready", Ready)
+            .WithName("healthReady")
+            .WithSummary("Does the service take work?")
+            .WithDescription("Answers 200 once the service has started and takes requests.");
+        group.MapGet("/version", Version)
+            .WithName("version")
+            .WithSummary("Which edition and build runs?")
+            .WithDescription("The edition of model and tables, the commit the service was built from, and the runtime.");
+    }
+
+    private static Answer<HealthAnswer> Live() => new(new HealthAnswer { Status = "live" });
+
+    private static Answer<HealthAnswer> Ready() => new(new HealthAnswer { Status = "ready" });
+
+    private static CacheableTable<VersionAnswer> Version() => VersionTable;
+
+    private static VersionAnswer MakeVersion()
+    {
+        string version = typeof(ServiceEndpoints).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "";
+        int plus = version.IndexOf('+', StringComparison.Ordinal);
+        return new VersionAnswer
+        {
+            Edition = Edition.Current,
+            Commit = plus < 0 ? "unknown" : version[(plus + 1)..],
+            Runtime = RuntimeInformation.FrameworkDescription,
+        };
+    }
+}

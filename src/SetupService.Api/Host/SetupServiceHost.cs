@@ -1,0 +1,80 @@
+using SetupService.Api.Host.OpenApi;
+using SetupService.Api.Http;
+using SetupService.Api.Http.Problems;
+
+namespace SetupService.Api.Host;
+
+/// <summary>The composition root: the same for production, tests and benchmarks.</summary>
+public static class SetupServiceHost
+{
+    /// <summary>Where the service listens when nothing says otherwise.</summary>
+    public const string DefaultUrl = "http://localhost:5080";
+
+    /// <summary>Builds the whole service, ready to run.</summary>
+    /// <param name="args">Command-line arguments, as ASP.NET Core reads them.</param>
+    /// <param name="configure">What a test or benchmark changes before the service is built.</param>
+    public static WebApplication Build(string[] args, Action<WebApplicationBuilder>? configure = null)
+    {
+        WebApplicationBuilder builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions
+        {
+            Args = args,
+
+            // The same from whatever folder it is started.
+            ContentRootPath = AppContext.BaseDirectory,
+        });
+        ConfigureServer(builder);
+        ConfigureServices(builder.Services);
+        configure?.Invoke(builder);
+
+        WebApplication app = builder.Build();
+        Use(app);
+        Map(app);
+        app.GreetOnStart();
+        return app;
+    }
+
+    private static void ConfigureServer(WebApplicationBuilder builder)
+    {
+        ConfigurationManager settings = builder.Configuration;
+        if (settings["urls"] is null && settings["http_ports"] is null && settings["https_ports"] is null
+            && !settings.GetSection("Kestrel:Endpoints").Exists())
+        {
+            builder.WebHost.UseUrls(DefaultUrl);
+        }
+
+        builder.WebHost.ConfigureKestrel(static kestrel =>
+        {
+            kestrel.AddServerHeader = false;
+            kestrel.Limits.MaxRequestBodySize = ServiceLimits.BodyBytes;
+        });
+    }
+
+    private static void ConfigureServices(IServiceCollection services)
+    {
+        services.AddServiceLogging();
+        services.AddSingleton(ServiceContract.Instance);
+        services.ConfigureHttpJsonOptions(static http => ServiceJson.Configure(http.SerializerOptions));
+        services.Configure<RouteHandlerOptions>(static routes => routes.ThrowOnBadRequest = false);
+        services.AddSingleton<IProblemDetailsWriter, ProblemWriter>();
+        services.AddProblemDetails();
+        services.AddExceptionHandler<FailureHandler>();
+        services.AddApiDescription();
+    }
+
+    private static void Use(WebApplication app)
+    {
+        app.UseRequestIds();
+        app.UseExceptionHandler();
+        app.UseStatusCodePages();
+        app.UseRouting();
+        app.UseAcceptCheck();
+        app.UseApiPages();
+    }
+
+    private static void Map(WebApplication app)
+    {
+        app.MapOpenApi("/openapi/{documentName}.json");
+        app.MapService();
+        app.MapPages();
+    }
+}

@@ -1,0 +1,125 @@
+using System.Buffers;
+using System.IO.Pipelines;
+using System.Reflection;
+using Microsoft.AspNetCore.Http.Metadata;
+using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Faults;
+using SetupService.Api.Http.Problems;
+using SetupService.Api.Http.Queries;
+
+namespace SetupService.Api.Http;
+
+/// <summary>
+/// The body of a request, bound and checked against the contract, or the problem with it. A handler takes it as a
+/// parameter, returns <see cref="Problem"/> where there is one, and otherwise works with <see cref="Value"/>.
+/// </summary>
+/// <typeparam name="T">The request document.</typeparam>
+public sealed class Body<T> : IBindableFromHttpContext<Body<T>>, IEndpointParameterMetadataProvider
+    where T : class
+{
+    private readonly HttpContext _context;
+    private readonly ContractReader<T> _reader;
+
+    private Body(HttpContext context, ContractReader<T> reader)
+    {
+        _context = context;
+        _reader = reader;
+    }
+
+    /// <summary>The document sent; null where <see cref="Problem"/> is not.</summary>
+    public T? Value { get; private set; }
+
+    /// <summary>Why the body is refused; null where it is not.</summary>
+    public Problem? Problem { get; private set; }
+
+    /// <summary>
+    /// The 400 for a body that keeps its types and limits but that the mapping to domain values could not read:
+    /// runs the second reader and the rules and lists every fault, together with those the handler found itself.
+    /// </summary>
+    /// <exception cref="InvalidOperationException">Nothing is wrong with the body, so refusing it is a mistake of ours.</exception>
+    public Problem Refuse(params ReadOnlySpan<Fault> found)
+    {
+        if (!_context.Request.BodyReader.TryRead(out ReadResult read))
+            throw new InvalidOperationException("The body can no longer be read.");
+
+        byte[]? rented = null;
+        IReadOnlyList<Fault> faults = _reader.Faults(Contiguous(read.Buffer, ref rented));
+        Return(rented);
+        _context.Request.BodyReader.AdvanceTo(read.Buffer.Start, read.Buffer.End);
+        Fault[] all = [.. faults, .. found];
+        return all.Length > 0
+            ? Problem.Invalid(all)
+            : throw new InvalidOperationException($"A {typeof(T).Name} was refused but has no fault.");
+    }
+
+    /// <inheritdoc />
+    public static async ValueTask<Body<T>?> BindAsync(HttpContext context, ParameterInfo parameter)
+    {
+        ArgumentNullException.ThrowIfNull(context);
+        Body<T> body = new(context, context.GetEndpoint()!.Metadata.GetRequiredMetadata<ContractReader<T>>());
+        body.Problem = BodyHeaders.Find(context.Request);
+        if (body.Problem is not null)
+            return body;
+
+        PipeReader pipe = context.Request.BodyReader;
+        try
+        {
+            while (true)
+            {
+                ReadResult read = await pipe.ReadAsync(context.RequestAborted).ConfigureAwait(false);
+                bool isTooLarge = read.Buffer.Length > ServiceLimits.BodyBytes;
+                if (isTooLarge)
+                    body.Problem = Problem.Of(ProblemTypes.TooLarge);
+                else if (read.IsCompleted)
+                    body.Bind(read.Buffer);
+
+                // Nothing is consumed: Refuse may want to read the same bytes again.
+                pipe.AdvanceTo(read.Buffer.Start, read.Buffer.End);
+                if (isTooLarge || read.IsCompleted)
+                    return body;
+            }
+        }
+        catch (BadHttpRequestException refusal)
+        {
+            body.Problem = Problem.Of(ProblemTypes.OfStatus(refusal.StatusCode));
+            return body;
+        }
+    }
+
+    /// <inheritdoc />
+    public static void PopulateMetadata(ParameterInfo parameter, EndpointBuilder builder)
+    {
+        ArgumentNullException.ThrowIfNull(builder);
+        builder.Metadata.Add(builder.ApplicationServices.GetRequiredService<JsonContract>().ReaderOf<T>());
+        builder.Metadata.Add(new AcceptsMetadata([ProducedMedia.Json.Type], typeof(T)));
+    }
+
+    private void Bind(in ReadOnlySequence<byte> buffer)
+    {
+        byte[]? rented = null;
+        _reader.Read(Contiguous(buffer, ref rented), out T? value, out IReadOnlyList<Fault>? faults);
+        Return(rented);
+        IReadOnlyList<Fault> ofQuery = QueryFaults.Find(_context);
+        if (faults is not null || ofQuery.Count > 0)
+            Problem = Problem.Invalid([.. ofQuery, .. faults ?? []]);
+        else
+            Value = value;
+    }
+
+    private static ReadOnlySpan<byte> Contiguous(in ReadOnlySequence<byte> buffer, ref byte[]? rented)
+    {
+        if (buffer.IsSingleSegment)
+            return buffer.FirstSpan;
+
+        int length = (int)buffer.Length;
+        rented = ArrayPool<byte>.Shared.Rent(length);
+        buffer.CopyTo(rented);
+        return rented.AsSpan(0, length);
+    }
+
+    private static void Return(byte[]? rented)
+    {
+        if (rented is not null)
+            ArrayPool<byte>.Shared.Return(rented);
+    }
+}

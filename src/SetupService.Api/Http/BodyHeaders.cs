@@ -1,0 +1,52 @@
+using Microsoft.Extensions.Primitives;
+using Microsoft.Net.Http.Headers;
+using SetupService.Api.Http.Problems;
+
+namespace SetupService.Api.Http;
+
+/// <summary>Checks what the headers say of a JSON body before a byte of it is read.</summary>
+internal static class BodyHeaders
+{
+    public static Problem? Find(HttpRequest request)
+    {
+        if (!IsJson(request.ContentType))
+        {
+            return Problem.Of(
+                ProblemTypes.UnsupportedMediaType,
+                request.ContentType is null
+                    ? "The body has no Content-Type; application/json in UTF-8 is read."
+                    : "The body's Content-Type is not application/json in UTF-8.");
+        }
+
+        if (IsEncoded(request.Headers.ContentEncoding))
+            return Problem.Of(ProblemTypes.UnsupportedMediaType, "The body has a Content-Encoding; send it as it is, not compressed.");
+        return request.ContentLength > ServiceLimits.BodyBytes
+            ? Problem.Of(ProblemTypes.TooLarge, $"The body has {request.ContentLength} bytes; at most {ServiceLimits.BodyBytes} are read.")
+            : null;
+    }
+
+    private static bool IsJson(string? contentType)
+    {
+        if (contentType is "application/json" or ProducedMedia.JsonUtf8)
+            return true;
+        if (!MediaTypeHeaderValue.TryParse(contentType, out MediaTypeHeaderValue? parsed)
+            || !parsed.MediaType.Equals("application/json", StringComparison.OrdinalIgnoreCase))
+        {
+            return false;
+        }
+
+        StringSegment charset = HeaderUtilities.RemoveQuotes(parsed.Charset);
+        return charset.Length == 0 || charset.Equals("utf-8", StringComparison.OrdinalIgnoreCase);
+    }
+
+    private static bool IsEncoded(StringValues encoding)
+    {
+        foreach (string? value in encoding)
+        {
+            if (!string.IsNullOrEmpty(value) && !value.Equals("identity", StringComparison.OrdinalIgnoreCase))
+                return true;
+        }
+
+        return false;
+    }
+}

@@ -1,0 +1,89 @@
+using System.Text.Json;
+using System.Text.Json.Serialization.Metadata;
+
+namespace SetupService.Api.Http.Contract;
+
+/// <summary>
+/// Puts the contract attributes to work inside the serialiser, so that one pass over the bytes binds a body and
+/// checks it: numbers by a converter of their own, texts and arrays as they are set.
+/// </summary>
+internal static class ContractModifiers
+{
+    /// <summary>For the strict reading of requests.</summary>
+    public static void Enforce(JsonTypeInfo info)
+    {
+        if (info.Kind != JsonTypeInfoKind.Object)
+            return;
+
+        foreach (JsonPropertyInfo property in info.Properties)
+        {
+            LimitNumbers(property);
+            LimitTexts(property);
+            LimitCounts(property);
+        }
+    }
+
+    /// <summary>For binding what is left of a request whose faults have been taken out: nothing is required.</summary>
+    public static void Relax(JsonTypeInfo info)
+    {
+        if (info.Kind != JsonTypeInfoKind.Object)
+            return;
+
+        foreach (JsonPropertyInfo property in info.Properties)
+            property.IsRequired = false;
+    }
+
+    private static void LimitNumbers(JsonPropertyInfo property)
+    {
+        if (property.Find<LimitsAttribute>() is not { } limits)
+            return;
+
+        property.CustomConverter = property.PropertyType switch
+        {
+            Type type when type == typeof(double) => new LimitedNumberConverter(limits),
+            Type type when type == typeof(double?) => new LimitedOptionalNumberConverter(limits),
+            Type type when type == typeof(int) => new LimitedWholeNumberConverter(limits),
+            Type type when type == typeof(int?) => new LimitedOptionalWholeNumberConverter(limits),
+            Type type when type == typeof(double[]) => new LimitedNumbersConverter(limits),
+            _ => throw new InvalidOperationException($"{property.Name}: limits hold for double, int and double[]."),
+        };
+    }
+
+    private static void LimitTexts(JsonPropertyInfo property)
+    {
+        if (property.Find<TextAttribute>() is not { } text)
+            return;
+
+        int maximum = text.MaximumLength;
+        Watch(property, value => value switch
+        {
+            string one => one.Length <= maximum,
+            string[] many => Array.TrueForAll(many, one => one is not null && one.Length <= maximum),
+            _ => true,
+        });
+    }
+
+    private static void LimitCounts(JsonPropertyInfo property)
+    {
+        if (property.Find<CountAttribute>() is not { } count)
+            return;
+
+        Watch(property, value => value is not Array array || Holds(array, count));
+    }
+
+    private static bool Holds(Array array, CountAttribute count) =>
+        array.Length >= count.Minimum && array.Length <= count.Maximum
+        && (array is not object?[] objects || Array.TrueForAll(objects, one => one is not null));
+
+    private static void Watch(JsonPropertyInfo property, Predicate<object?> holds)
+    {
+        Action<object, object?> set = property.Set
+            ?? throw new InvalidOperationException($"{property.Name} must be settable.");
+        property.Set = (target, value) =>
+        {
+            if (!holds(value))
+                throw new JsonException();
+            set(target, value);
+        };
+    }
+}

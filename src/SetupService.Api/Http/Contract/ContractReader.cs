@@ -1,0 +1,91 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Text.Json;
+using System.Text.Json.Serialization.Metadata;
+using FluentValidation;
+using FluentValidation.Results;
+using SetupService.Api.Http.Faults;
+
+namespace SetupService.Api.Http.Contract;
+
+/// <summary>
+/// Reads one kind of request from UTF-8 JSON. The fast path binds and checks it in one pass; only where that
+/// refuses, a second reader walks the text and lists every fault. Safe for all threads.
+/// </summary>
+/// <typeparam name="T">The request document.</typeparam>
+public sealed class ContractReader<T>
+    where T : class
+{
+    private readonly JsonTypeInfo<T> _strict;
+    private readonly JsonTypeInfo<T> _lenient;
+    private readonly ContractShape _shape;
+    private readonly IValidator<T>? _rules;
+
+    internal ContractReader(JsonTypeInfo<T> strict, JsonTypeInfo<T> lenient, ContractShape shape, IValidator<T>? rules)
+    {
+        _strict = strict;
+        _lenient = lenient;
+        _shape = shape;
+        _rules = rules;
+    }
+
+    /// <summary>Reads a request: its value, or every fault it has. Exactly one of the two comes out.</summary>
+    /// <exception cref="InvalidOperationException">The two readers disagree, which is a mistake of ours.</exception>
+    public bool Read(ReadOnlySpan<byte> utf8, [NotNullWhen(true)] out T? value, [NotNullWhen(false)] out IReadOnlyList<Fault>? faults)
+    {
+        faults = null;
+        if (TryRead(utf8, out value))
+            return true;
+
+        (IReadOnlyList<Fault> found, ReadOnlyMemory<byte>? sound) = Examine(utf8);
+        if (found.Count > 0)
+        {
+            faults = found;
+            return false;
+        }
+
+        // No fault against the contract: the text only spelled something in a way the fast path does not take.
+        // The sound copy spells it plainly.
+        if (sound is { } plain && TryRead(plain.Span, out value))
+            return true;
+        throw new InvalidOperationException($"The readers of {typeof(T).Name} disagree on a body.");
+    }
+
+    /// <summary>
+    /// The fast path: binds the text where its types, limits and closed sets are kept. Says nothing about why not,
+    /// and does not run the rules beyond them; the mapping to domain values finds those broken.
+    /// </summary>
+    public bool TryRead(ReadOnlySpan<byte> utf8, [NotNullWhen(true)] out T? value)
+    {
+        try
+        {
+            value = JsonSerializer.Deserialize(ByteOrderMark.Skip(utf8), _strict);
+            return value is not null;
+        }
+        catch (Exception refusal) when (refusal is JsonException or NotSupportedException or InvalidOperationException)
+        {
+            // NotSupportedException: an object of several kinds that does not tell its kind.
+            value = null;
+            return false;
+        }
+    }
+
+    /// <summary>Every fault of the text, rules included; empty where it has none.</summary>
+    public IReadOnlyList<Fault> Faults(ReadOnlySpan<byte> utf8) => Examine(utf8).Faults;
+
+    private (IReadOnlyList<Fault> Faults, ReadOnlyMemory<byte>? Sound) Examine(ReadOnlySpan<byte> utf8)
+    {
+        utf8 = ByteOrderMark.Skip(utf8);
+        if (SyntaxScan.Find(utf8) is { } unreadable)
+            return ([unreadable], null);
+
+        FaultList faults = new();
+        ReadOnlyMemory<byte>? sound = FaultFinder.Walk(utf8, _shape, faults);
+        if (sound is { } rest && _rules is not null && JsonSerializer.Deserialize(rest.Span, _lenient) is { } value)
+        {
+            foreach (ValidationFailure failure in _rules.Validate(value).Errors)
+                faults.AddUnlessKnown(RuleFaults.Of(failure));
+        }
+
+        return (faults.ToList(), sound);
+    }
+}

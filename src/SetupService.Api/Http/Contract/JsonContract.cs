@@ -1,0 +1,78 @@
+using System.Collections.Concurrent;
+using System.Text.Json;
+using System.Text.Json.Serialization;
+using System.Text.Json.Serialization.Metadata;
+using FluentValidation;
+
+namespace SetupService.Api.Http.Contract;
+
+/// <summary>
+/// How this service reads requests and writes answers: the JSON types, the limits on them, and the rules that go
+/// beyond one member's type and range. Immutable, safe for all threads, and usable without HTTP.
+/// </summary>
+public sealed class JsonContract
+{
+    private readonly JsonSerializerOptions _written;
+    private readonly JsonSerializerOptions _strict;
+    private readonly JsonSerializerOptions _lenient;
+    private readonly IReadOnlyList<IValidator> _rules;
+    private readonly ConcurrentDictionary<Type, object> _readers = new();
+    private readonly ShapeBuilder _shapes;
+    private readonly Lock _building = new();
+
+    /// <summary>Makes the contract of a set of JSON types.</summary>
+    /// <param name="types">The types, with the options they are written with.</param>
+    /// <param name="rules">The validators of request types, at most one a type.</param>
+    public JsonContract(JsonSerializerContext types, IReadOnlyList<IValidator> rules)
+    {
+        ArgumentNullException.ThrowIfNull(types);
+        ArgumentNullException.ThrowIfNull(rules);
+        _written = types.Options;
+        _strict = new JsonSerializerOptions(types.Options)
+        {
+            TypeInfoResolver = ((IJsonTypeInfoResolver)types).WithAddedModifier(ContractModifiers.Enforce),
+        };
+        _lenient = new JsonSerializerOptions(types.Options)
+        {
+            TypeInfoResolver = ((IJsonTypeInfoResolver)types).WithAddedModifier(ContractModifiers.Relax),
+            UnmappedMemberHandling = JsonUnmappedMemberHandling.Skip,
+            RespectNullableAnnotations = false,
+        };
+        _rules = rules;
+        _shapes = new ShapeBuilder(types.Options);
+    }
+
+    /// <summary>The reader of a request type; made once.</summary>
+    /// <exception cref="InvalidOperationException">The type leaves part of the contract open: a number without limits, say.</exception>
+    public ContractReader<T> ReaderOf<T>()
+        where T : class
+    {
+        if (_readers.TryGetValue(typeof(T), out object? known))
+            return (ContractReader<T>)known;
+
+        lock (_building)
+        {
+            return (ContractReader<T>)_readers.GetOrAdd(typeof(T), static (type, contract) => contract.Make<T>(type), this);
+        }
+    }
+
+    /// <summary>The JSON type an answer is written with.</summary>
+    public JsonTypeInfo<T> TypeOf<T>() => (JsonTypeInfo<T>)_written.GetTypeInfo(typeof(T));
+
+    /// <summary>Whether objects of this type stand in requests, in which no other members are accepted.</summary>
+    public bool IsRequestType(Type type)
+    {
+        lock (_building)
+        {
+            return _shapes.Types.Contains(type);
+        }
+    }
+
+    private ContractReader<T> Make<T>(Type type)
+        where T : class =>
+        new(
+            (JsonTypeInfo<T>)_strict.GetTypeInfo(type),
+            (JsonTypeInfo<T>)_lenient.GetTypeInfo(type),
+            _shapes.Build(type),
+            _rules.OfType<IValidator<T>>().SingleOrDefault());
+}

@@ -1,0 +1,107 @@
+using System.Text.Json;
+using System.Text.Json.Serialization.Metadata;
+
+namespace SetupService.Api.Http.Contract;
+
+/// <summary>
+/// Reads the shapes of request documents from their JSON types and contract attributes, once, at start-up.
+/// A document that leaves something open (a number without limits, a text without a length) is a mistake of ours
+/// and stops the service there and then.
+/// </summary>
+internal sealed class ShapeBuilder(JsonSerializerOptions options)
+{
+    private readonly Dictionary<Type, ContractShape> _known = [];
+
+    /// <summary>Every object type of the requests built so far.</summary>
+    public IReadOnlyCollection<Type> Types => _known.Keys;
+
+    public ContractShape Build(Type type) => Build(type, property: null, unit: null);
+
+    private ContractShape Build(Type type, JsonPropertyInfo? property, string? unit)
+    {
+        Type bare = Nullable.GetUnderlyingType(type) ?? type;
+        if (bare == typeof(double) || bare == typeof(int))
+        {
+            LimitsAttribute limits = Needed<LimitsAttribute>(property, "limits");
+            return new NumberShape(limits.Minimum, limits.Maximum, bare == typeof(int), unit);
+        }
+
+        if (bare == typeof(string))
+            return new TextShape(Needed<TextAttribute>(property, "a greatest length").MaximumLength);
+        if (bare == typeof(bool))
+            return new FlagShape();
+        if (bare.IsEnum)
+            return new WordShape(Array.ConvertAll(Enum.GetNames(bare), JsonNamingPolicy.CamelCase.ConvertName));
+
+        JsonTypeInfo info = options.GetTypeInfo(bare);
+        return info.Kind switch
+        {
+            JsonTypeInfoKind.Enumerable => ListOf(info, property, unit),
+            JsonTypeInfoKind.Object when info.PolymorphismOptions is { } variants => VariantOf(bare, variants),
+            JsonTypeInfoKind.Object => ObjectOf(info, teller: null, kind: null, unit),
+            _ => throw new InvalidOperationException($"{bare.Name} cannot stand in a request."),
+        };
+    }
+
+    private ListShape ListOf(JsonTypeInfo info, JsonPropertyInfo? property, string? unit)
+    {
+        CountAttribute count = Needed<CountAttribute>(property, "a count");
+        return new ListShape(Build(info.ElementType!, property, unit), count.Minimum, count.Maximum);
+    }
+
+    private ContractShape VariantOf(Type type, JsonPolymorphismOptions variants)
+    {
+        if (_known.TryGetValue(type, out ContractShape? known))
+            return known;
+
+        string teller = variants.TypeDiscriminatorPropertyName;
+        VariantShape shape = new(type, teller);
+        _known.Add(type, shape);
+        string[] kinds = [.. variants.DerivedTypes.Select(variant => (string)variant.TypeDiscriminator!)];
+        ObjectShape[] shapes =
+        [
+            .. variants.DerivedTypes.Select(variant =>
+                (ObjectShape)ObjectOf(options.GetTypeInfo(variant.DerivedType), teller, (string)variant.TypeDiscriminator!, unit: null)),
+        ];
+        shape.Complete(kinds, shapes);
+        return shape;
+    }
+
+    private ContractShape ObjectOf(JsonTypeInfo info, string? teller, string? kind, string? unit)
+    {
+        if (_known.TryGetValue(info.Type, out ContractShape? known))
+            return known;
+
+        ObjectShape shape = new(info.Type);
+        _known.Add(info.Type, shape);
+        List<MemberShape> members = [];
+        if (teller is not null)
+            members.Add(new MemberShape(teller, isRequired: true, new WordShape([kind!])));
+        foreach (JsonPropertyInfo property in info.Properties)
+            members.Add(MemberOf(property, unit));
+        shape.Complete(members);
+        return shape;
+    }
+
+    private MemberShape MemberOf(JsonPropertyInfo property, string? groupUnit)
+    {
+        bool mayBeNull = property.PropertyType.IsValueType
+            ? Nullable.GetUnderlyingType(property.PropertyType) is not null
+            : property.IsSetNullable;
+        if (property.Set is null || property.IsRequired == mayBeNull)
+        {
+            throw new InvalidOperationException(
+                $"{property.DeclaringType.Name}.{property.Name} must be settable, and either required or nullable.");
+        }
+
+        string? unit = UnitOfName.Read(property.Name) ?? groupUnit;
+        return new MemberShape(property.Name, property.IsRequired, Build(property.PropertyType, property, unit));
+    }
+
+    private static TAttribute Needed<TAttribute>(JsonPropertyInfo? property, string what)
+        where TAttribute : Attribute =>
+        property is null
+            ? throw new InvalidOperationException($"A request is an object; it cannot itself need {what}.")
+            : property.Find<TAttribute>()
+                ?? throw new InvalidOperationException($"{property.DeclaringType.Name}.{property.Name} must state {what}.");
+}

@@ -1,0 +1,48 @@
+namespace SetupService.Api.Http.Contract;
+
+/// <summary>Tells the unit of a number from the end of its JSON name: <c>camberDeg</c> is in degrees.</summary>
+public static class UnitOfName
+{
+    // Longest first, so that DegPerKn is not read as a number in kN and Kmh not as one without a unit.
+    private static readonly (string Suffix, string Unit)[] Suffixes =
+    [
+        ("NmPerDeg", "Nm/deg"),
+        ("DegPerKn", "deg/kN"),
+        ("NPerDeg", "N/deg"),
+        ("DegPerG", "deg/g"),
+        ("NsPerM", "Ns/m"),
+        ("NPerMm", "N/mm"),
+        ("Count", "count"),
+        ("Deg", "deg"),
+        ("Kpa", "kPa"),
+        ("Kmh", "km/h"),
+        ("Pct", "%"),
+        ("Mm", "mm"),
+        ("Km", "km"),
+        ("Kg", "kg"),
+        ("Hz", "Hz"),
+        ("In", "in"),
+        ("M", "m"),
+        ("N", "N"),
+        ("C", "°C"),
+        ("G", "g"),
+        ("S", "s"),
+    ];
+
+    /// <summary>Every unit a name can end in, with the suffix that says so.</summary>
+    public static IReadOnlyDictionary<string, string> All { get; } =
+        Suffixes.ToDictionary(pair => pair.Suffix, pair => pair.Unit, StringComparer.Ordinal);
+
+    /// <summary>The unit <paramref name="name"/> ends in, or null where it names a pure number.</summary>
+    public static string? Read(string name)
+    {
+        ArgumentNullException.ThrowIfNull(name);
+        foreach ((string suffix, string unit) in Suffixes)
+        {
+            if (name.Length > suffix.Length && name.EndsWith(suffix, StringComparison.Ordinal))
+                return unit;
+        }
+
+        return null;
+    }
+}

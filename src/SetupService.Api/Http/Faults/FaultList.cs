@@ -1,0 +1,52 @@
+using System.Globalization;
+
+namespace SetupService.Api.Http.Faults;
+
+/// <summary>Collects faults up to a limit and counts the rest.</summary>
+internal sealed class FaultList
+{
+    private readonly List<Fault> _faults = [];
+    private readonly HashSet<string> _pointers = new(StringComparer.Ordinal);
+    private int _unlisted;
+
+    public int Count => _faults.Count + _unlisted;
+
+    public void Add(Fault fault)
+    {
+        if (fault.Pointer is { } pointer)
+            _pointers.Add(pointer);
+        if (_faults.Count < ServiceLimits.FaultsListed)
+            _faults.Add(fault);
+        else
+            _unlisted++;
+    }
+
+    /// <summary>Adds a fault unless one at the same place, or at a place above it, is known already.</summary>
+    public void AddUnlessKnown(Fault fault)
+    {
+        if (fault.Pointer is not { } pointer || !IsKnown(pointer))
+            Add(fault);
+    }
+
+    public IReadOnlyList<Fault> ToList()
+    {
+        if (_unlisted == 0)
+            return _faults;
+
+        string more = _unlisted == 1
+            ? "1 further fault is not listed."
+            : _unlisted.ToString(CultureInfo.InvariantCulture) + " further faults are not listed.";
+        return [.. _faults, Fault.At("", FaultCodes.MoreFaults, more)];
+    }
+
+    private bool IsKnown(string pointer)
+    {
+        for (string place = pointer; ; place = place[..place.LastIndexOf('/')])
+        {
+            if (_pointers.Contains(place))
+                return true;
+            if (place.Length == 0)
+                return false;
+        }
+    }
+}

@@ -1,0 +1,29 @@
+using Microsoft.AspNetCore.Diagnostics;
+
+namespace SetupService.Api.Http.Problems;
+
+/// <summary>
+/// Answers what no handler caught: a request the server could not read keeps its status, everything else is our
+/// fault, is logged with the id of the request, and is sent without a word about the inside.
+/// </summary>
+internal sealed partial class FailureHandler(ILogger<FailureHandler> logger) : IExceptionHandler
+{
+    public async ValueTask<bool> TryHandleAsync(HttpContext httpContext, Exception exception, CancellationToken cancellationToken)
+    {
+        if (exception is OperationCanceledException && httpContext.RequestAborted.IsCancellationRequested)
+        {
+            // The caller has gone; there is nobody to answer.
+            httpContext.Response.StatusCode = StatusCodes.Status499ClientClosedRequest;
+            return true;
+        }
+
+        httpContext.Response.StatusCode = exception is BadHttpRequestException refusal ? refusal.StatusCode : 500;
+        if (httpContext.Response.StatusCode >= 500)
+            LogFailure(exception, httpContext.TraceIdentifier, httpContext.GetEndpoint()?.DisplayName ?? "no endpoint");
+        await FrameworkProblems.Of(httpContext).ExecuteAsync(httpContext).ConfigureAwait(false);
+        return true;
+    }
+
+    [LoggerMessage(Level = LogLevel.Error, Message = "Request {RequestId} to {Endpoint} failed")]
+    private partial void LogFailure(Exception exception, string requestId, string endpoint);
+}

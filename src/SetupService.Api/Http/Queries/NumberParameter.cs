@@ -1,0 +1,44 @@
+using System.Buffers;
+using System.Globalization;
+using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Faults;
+
+namespace SetupService.Api.Http.Queries;
+
+/// <summary>A query parameter that is a number; its unit is the end of its name.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Description">What it is.</param>
+/// <param name="Minimum">The smallest value accepted.</param>
+/// <param name="Maximum">The largest value accepted.</param>
+/// <param name="Sample">An example.</param>
+public sealed record NumberParameter(string Name, string Description, double Minimum, double Maximum, double Sample)
+    : QueryParameter(Name, Description)
+{
+    private const NumberStyles Accepted = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent;
+
+    private static readonly SearchValues<char> NumberLetters = SearchValues.Create("+-.0123456789eE");
+
+    /// <summary>Reads the text of a sound value.</summary>
+    internal static double Read(string text) => double.Parse(text, Accepted, CultureInfo.InvariantCulture);
+
+    internal override Fault? Check(string text)
+    {
+        // The words for infinity and NaN would be read as well; they are no numbers here.
+        if (text.AsSpan().ContainsAnyExcept(NumberLetters)
+            || !double.TryParse(text, Accepted, CultureInfo.InvariantCulture, out double value))
+        {
+            return Fault.Of(Name, FaultCodes.WrongType, $"{Name} is {TokenText.Quote(text)}; a number is needed here.");
+        }
+
+        if (!double.IsFinite(value))
+            return Fault.Of(Name, FaultCodes.NotFinite, $"{Name} is {TokenText.Quote(text)}, too large for a number in double precision.");
+        string? unit = UnitOfName.Read(Name);
+        return value >= Minimum && value <= Maximum
+            ? null
+            : Fault.Of(
+                Name,
+                FaultCodes.OutOfRange,
+                RangeText.Message(Name, TokenText.Quote(text), Minimum, Maximum, unit),
+                new FaultLimits { Minimum = Minimum, Maximum = Maximum, Unit = unit });
+    }
+}

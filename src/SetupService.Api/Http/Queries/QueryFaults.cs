@@ -1,0 +1,66 @@
+using System.Globalization;
+using Microsoft.Extensions.Primitives;
+using SetupService.Api.Http.Faults;
+
+namespace SetupService.Api.Http.Queries;
+
+/// <summary>Checks a query string against the parameters its endpoint declares.</summary>
+internal static class QueryFaults
+{
+    public static IReadOnlyList<Fault> Find(HttpContext context)
+    {
+        IReadOnlyList<QueryParameter> declared = context.GetEndpoint()?.Metadata.GetOrderedMetadata<QueryParameter>() ?? [];
+        if (declared.Count == 0 && !context.Request.QueryString.HasValue)
+            return [];
+
+        string text = context.Request.QueryString.Value ?? "";
+        if (text.Length > ServiceLimits.QueryLength)
+            return [TooLong(text.Length)];
+
+        IQueryCollection query = context.Request.Query;
+        FaultList faults = new();
+        foreach (QueryParameter parameter in declared)
+        {
+            if (OfDeclared(parameter, query) is { } fault)
+                faults.Add(fault);
+        }
+
+        foreach (string name in query.Keys)
+        {
+            if (!declared.Any(parameter => parameter.Name == name))
+                faults.Add(Unknown(name, declared));
+        }
+
+        return faults.ToList();
+    }
+
+    private static Fault? OfDeclared(QueryParameter parameter, IQueryCollection query)
+    {
+        string name = parameter.Name;
+        StringValues values = query[name];
+        if (values.Count > 1)
+            return Fault.Of(name, FaultCodes.RepeatedParameter, string.Create(CultureInfo.InvariantCulture, $"{name} is given {values.Count} times; give it once."));
+
+        string text = values.ToString();
+        if (text.Length > 0)
+            return parameter.Check(text);
+        if (parameter.IsRequired)
+            return Fault.Of(name, FaultCodes.Required, $"{name} is missing: {parameter.Description}");
+        return values.Count == 0 ? null : Fault.Of(name, FaultCodes.Required, $"{name} is given without a value; leave it out or give one.");
+    }
+
+    private static Fault Unknown(string name, IReadOnlyList<QueryParameter> declared)
+    {
+        IEnumerable<string> names = declared.Select(parameter => parameter.Name);
+        string meant = NearestName.Find(name, names) is { } near ? $"; {near} may be meant" : "";
+        string known = declared.Count == 0 ? "It has none." : $"Known: {string.Join(", ", names)}.";
+        return Fault.Of(name, FaultCodes.UnknownParameter, $"The call has no query parameter {TokenText.Quote(name)}{meant}. {known}");
+    }
+
+    private static Fault TooLong(int length) =>
+        Fault.Of(
+            "",
+            FaultCodes.TooLong,
+            string.Create(CultureInfo.InvariantCulture, $"The query string has {length} characters; at most {ServiceLimits.QueryLength} are read."),
+            new FaultLimits { Maximum = ServiceLimits.QueryLength });
+}

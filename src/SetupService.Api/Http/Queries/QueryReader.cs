@@ -1,0 +1,71 @@
+using System.Reflection;
+using Microsoft.Extensions.Primitives;
+using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Faults;
+using SetupService.Api.Http.Problems;
+using SetupService.Domain.Answers;
+
+namespace SetupService.Api.Http.Queries;
+
+/// <summary>
+/// The query string of a request, checked against the parameters its endpoint declares. A handler takes it as a
+/// parameter, returns <see cref="Problem"/> where there is one, and otherwise asks for values.
+/// </summary>
+public sealed class QueryReader : IBindableFromHttpContext<QueryReader>
+{
+    private readonly IQueryCollection _query;
+
+    private QueryReader(HttpContext context)
+    {
+        _query = context.Request.Query;
+        IReadOnlyList<Fault> faults = QueryFaults.Find(context);
+        Problem = faults.Count == 0 ? null : Problem.Invalid(faults);
+    }
+
+    /// <summary>What is wrong with the query string; null where nothing is.</summary>
+    public Problem? Problem { get; }
+
+    /// <summary>The units asked for by <see cref="QueryParameters.Units"/>; metric unless said otherwise.</summary>
+    public UnitSystem Units => Word<UnitSystem>(QueryParameters.Units) ?? UnitSystem.Metric;
+
+    /// <inheritdoc />
+    public static ValueTask<QueryReader?> BindAsync(HttpContext context, ParameterInfo parameter) =>
+        ValueTask.FromResult<QueryReader?>(new QueryReader(context));
+
+    /// <summary>The text given, or null where none is.</summary>
+    public string? Text(TextParameter parameter)
+    {
+        ArgumentNullException.ThrowIfNull(parameter);
+        return Find(parameter);
+    }
+
+    /// <summary>The number given, or null where none is.</summary>
+    public double? Number(NumberParameter parameter)
+    {
+        ArgumentNullException.ThrowIfNull(parameter);
+        return Find(parameter) is { } text ? NumberParameter.Read(text) : null;
+    }
+
+    /// <summary>The word given as a member of its enum, or null where none is.</summary>
+    public T? Word<T>(WordParameter parameter)
+        where T : struct, Enum
+    {
+        ArgumentNullException.ThrowIfNull(parameter);
+        return Find(parameter) is { } text && Words<T>.TryGet(text, out T word) ? word : null;
+    }
+
+    /// <summary>The 400 for a text that could not be read.</summary>
+    public static Problem Unreadable(TextParameter parameter, ReadingFault fault)
+    {
+        ArgumentNullException.ThrowIfNull(parameter);
+        ArgumentNullException.ThrowIfNull(fault);
+        return Problem.Invalid([Fault.Of(parameter.Name, FaultCodes.Unreadable, fault.Message)]);
+    }
+
+    private string? Find(QueryParameter parameter)
+    {
+        if (Problem is not null)
+            throw new InvalidOperationException("A query string with faults is refused, not read.");
+        return _query.TryGetValue(parameter.Name, out StringValues values) && values.Count == 1 ? values[0] : null;
+    }
+}

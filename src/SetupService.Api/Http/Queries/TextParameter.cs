@@ -1,0 +1,22 @@
+using System.Globalization;
+using SetupService.Api.Http.Faults;
+
+namespace SetupService.Api.Http.Queries;
+
+/// <summary>A query parameter that is a text, such as a marking.</summary>
+/// <param name="Name">Its name.</param>
+/// <param name="Description">What it is.</param>
+/// <param name="MaximumLength">The most characters read.</param>
+/// <param name="Sample">An example.</param>
+public sealed record TextParameter(string Name, string Description, int MaximumLength, string Sample)
+    : QueryParameter(Name, Description)
+{
+    internal override Fault? Check(string text) =>
+        text.Length <= MaximumLength
+            ? null
+            : Fault.Of(
+                Name,
+                FaultCodes.TooLong,
+                string.Create(CultureInfo.InvariantCulture, $"{Name} has {text.Length} characters; at most {MaximumLength} are read."),
+                new FaultLimits { Maximum = MaximumLength });
+}

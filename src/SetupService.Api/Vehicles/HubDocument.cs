@@ -1,0 +1,45 @@
+using SetupService.Api.Http.Contract;
+using SetupService.Api.Wheels;
+
+namespace SetupService.Api.Vehicles;
+
+/// <summary>The hub and what the wheel is fastened to it with.</summary>
+public sealed record HubDocument
+{
+    /// <summary>Number of fasteners and diameter of their circle in mm, as people write it.</summary>
+    [Text(30)]
+    [Sample("5x108")]
+    public string? BoltCircle { get; set; }
+
+    /// <summary>Diameter of the hub's spigot.</summary>
+    [Limits(30, 250)]
+    [Sample(63.4)]
+    public double? CentreBoreMm { get; set; }
+
+    /// <summary>Thread of the bolts or studs.</summary>
+    [Text(30)]
+    [Sample("M14x1.5")]
+    public string? FastenerThread { get; set; }
+
+    /// <summary>Whether bolts or nuts hold the wheel.</summary>
+    [Sample("bolt")]
+    public FastenerKind? FastenerKind { get; set; }
+
+    /// <summary>Length of a bolt's shank below its seat, or of a stud beyond the hub face.</summary>
+    [Limits(5, 200)]
+    [Sample(28.0)]
+    public double? FastenerLengthMm { get; set; }
+
+    /// <summary>Shape of the seat of the bolts or nuts.</summary>
+    [Sample("cone60")]
+    public FastenerSeat? FastenerSeat { get; set; }
+
+    /// <summary>Smallest rim the brakes let pass, as the car's maker states it.</summary>
+    [Limits(8, 26)]
+    [Sample(16.0)]
+    public double? MinimumRimDiameterIn { get; set; }
+
+    /// <summary>The brake caliper's outline as radii at stations from the hub face.</summary>
+    [Count(1, 100)]
+    public CaliperPointDocument[]? CaliperProfile { get; set; }
+}

@@ -1,0 +1,21 @@
+using System.Text.Json.Serialization;
+using SetupService.Api.Http.Contract;
+
+namespace SetupService.Api.Vehicles;
+
+/// <summary>What a person with a jack, a ruler and gauges knows of a corner.</summary>
+public sealed record MeasuredSuspensionDocument : SuspensionDocument
+{
+    /// <summary>Camber, and toe where measured, over wheel travel.</summary>
+    [JsonRequired]
+    [Count(2, 200)]
+    public TravelReadingDocument[] Readings { get; set; } = [];
+
+    /// <summary>Camber over steer angle.</summary>
+    [Count(1, 200)]
+    public SteerReadingDocument[]? SteerReadings { get; set; }
+
+    /// <summary>Camber over top-mount movement.</summary>
+    [Count(1, 200)]
+    public TopMountReadingDocument[]? TopMountReadings { get; set; }
+}

@@ -1,0 +1,32 @@
+using SetupService.Api.Http.Contract;
+
+namespace SetupService.Api.Vehicles;
+
+/// <summary>The main spring of one wheel.</summary>
+public sealed record SpringDocument
+{
+    /// <summary>Rate at the spring.</summary>
+    [Limits(1, 2000)]
+    [Sample(27.0)]
+    public double? RateNPerMm { get; set; }
+
+    /// <summary>Spring travel divided by wheel travel.</summary>
+    [Limits(0.05, 2)]
+    [Sample(0.94)]
+    public double? MotionRatio { get; set; }
+
+    /// <summary>Length without load.</summary>
+    [Limits(30, 1000)]
+    [Sample(340.0)]
+    public double? FreeLengthMm { get; set; }
+
+    /// <summary>Length with the coils touching.</summary>
+    [Limits(10, 1000)]
+    [Sample(120.0)]
+    public double? SolidLengthMm { get; set; }
+
+    /// <summary>Length at ride height.</summary>
+    [Limits(10, 1000)]
+    [Sample(215.0)]
+    public double? InstalledLengthMm { get; set; }
+}

@@ -1,0 +1,42 @@
+using Microsoft.AspNetCore.Builder;
+using Microsoft.AspNetCore.Hosting.Server;
+using Microsoft.AspNetCore.Hosting.Server.Features;
+using Microsoft.Extensions.DependencyInjection;
+using SetupService.Api.Host;
+
+namespace SetupService.Api.Tests.Host;
+
+/// <summary>The whole service, from its own composition root, listening on a free port of this machine.</summary>
+public sealed class RunningService : IAsyncDisposable
+{
+    private readonly WebApplication _app;
+
+    private RunningService(WebApplication app, HttpClient client)
+    {
+        _app = app;
+        Client = client;
+    }
+
+    public HttpClient Client { get; }
+
+    public IServiceProvider Services => _app.Services;
+
+    public static async Task<RunningService> StartAsync(
+        string environment = "Production",
+        Action<WebApplicationBuilder>? configure = null,
+        Action<WebApplication>? map = null)
+    {
+        WebApplication app = SetupServiceHost.Build(["--urls", "http://127.0.0.1:0", "--environment", environment], configure);
+        map?.Invoke(app);
+        await app.StartAsync();
+        string address = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
+        return new RunningService(app, new HttpClient { BaseAddress = new Uri(address) });
+    }
+
+    public async ValueTask DisposeAsync()
+    {
+        Client.Dispose();
+        await _app.StopAsync();
+        await _app.DisposeAsync();
+    }
+}
