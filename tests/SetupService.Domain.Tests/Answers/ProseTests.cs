@@ -41,8 +41,11 @@ public sealed class ProseTests
         var before = CultureInfo.CurrentCulture;
         try
         {
-            CultureInfo.CurrentCulture = CultureInfo.GetCultureInfo("de-DE");
-            Assert.Equal("1.5 mm", Prose.Write(UnitSystem.Metric, $"{1.5:mm}"));
+            var comma = (CultureInfo)CultureInfo.InvariantCulture.Clone();
+            comma.NumberFormat.NumberDecimalSeparator = ",";
+            comma.NumberFormat.NegativeSign = "minus";
+            CultureInfo.CurrentCulture = comma;
+            Assert.Equal("−1.5 mm and -3", Prose.Write(UnitSystem.Metric, $"{-1.5:mm} and {-3}"));
         }
         finally
         {
