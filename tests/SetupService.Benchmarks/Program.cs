@@ -1,1 +1,4 @@
-Console.WriteLine("No benchmark yet.");
+using BenchmarkDotNet.Running;
+using SetupService.Benchmarks.Fitment;
+
+BenchmarkSwitcher.FromTypes([typeof(FitmentCheckBenchmark)]).Run(args);

@@ -1,4 +1,5 @@
 using SetupService.Api.Http.Contract;
+using SetupService.Domain.Answers;
 
 namespace SetupService.Api.Http.Queries;
 

@@ -1,0 +1,37 @@
+// Asks a freshly started service for one answer of each kind; exits 1 where one is missing or wrong.
+import { readFile } from "node:fs/promises";
+
+const base = process.argv[2];
+const sleep = (milliseconds) => new Promise((resolve) => setTimeout(resolve, milliseconds));
+
+async function ready() {
+  for (let attempt = 0; attempt < 100; attempt++) {
+    try {
+      if ((await fetch(`${base}/health/ready`)).ok) return;
+    } catch {
+      // Not listening yet.
+    }
+    await sleep(100);
+  }
+  throw new Error("the service did not become ready within 10 s");
+}
+
+async function expect(name, request, test) {
+  const response = await request;
+  const body = await response.text();
+  if (!response.ok || !test(body)) throw new Error(`${name}: ${response.status} ${body.slice(0, 500)}`);
+  console.log(`${name}: ${response.status}, ${body.length} characters`);
+}
+
+const json = { "content-type": "application/json" };
+const post = async (path, file, headers = json) =>
+  fetch(`${base}${path}`, { method: "POST", headers, body: await readFile(`api/examples/${file}`) });
+
+await ready();
+await expect("document", fetch(`${base}/openapi/v1.json`), (body) => JSON.parse(body).openapi.startsWith("3.1"));
+await expect("docs page", fetch(`${base}/docs/index.html`), (body) => body.includes("<html"));
+await expect("tyre", fetch(`${base}/v1/tyres/decode?marking=225/45R17%2094W%20XL`), (body) => JSON.parse(body).loadCapacityKg === 670);
+await expect("check", post("/v1/fitment/check", "fitment-check.request.json"), (body) => JSON.parse(body).verdict !== undefined);
+await expect("drawing", post("/v1/fitment/drawing", "fitment-drawing.request.json"), (body) => body.startsWith("<svg"));
+await expect("batch", post("/v1/fitment/batch", "fitment-batch.request.ndjson", { "content-type": "application/x-ndjson" }),
+  (body) => JSON.parse(body.trim().split("\n").at(-1)).summary.completed === true);

@@ -1,0 +1,149 @@
+using System.Globalization;
+using System.Runtime.CompilerServices;
+
+namespace SetupService.Domain.Answers;
+
+/// <summary>
+/// Writes the sentences of an answer: an interpolated string whose numbers carry their unit as format, so
+/// that <c>{gapMm:mm}</c> reads "4.9 mm", or "0.19 in" where the caller asked for US units.
+/// </summary>
+/// <remarks>
+/// Formats: <c>mm</c>, <c>kg</c>, <c>kPa</c>, <c>kmh</c>, <c>pct</c>, <c>deg</c>, <c>in</c> (rim codes; never
+/// converted), <c>n</c> (a plain number). Rounding happens here and nowhere else, half away from zero.
+/// Always culture-free. The buffer is taken from the thread and given back, so a sentence costs one string.
+/// </remarks>
+[InterpolatedStringHandler]
+public ref struct Prose
+{
+    private const double MillimetresPerInch = 25.4;
+    private const double KilogramsPerPound = 0.45359237;
+    private const double KilopascalsPerPsi = 6.894757293168361;
+    private const double KilometresPerMile = 1.609344;
+    private const int InitialCapacity = 1024;
+
+    // A sentence may hold another one; each level of nesting has its own spare buffer on the thread.
+    private const int SpareLevels = 4;
+
+    [ThreadStatic]
+    private static char[]?[]? spares;
+
+    [ThreadStatic]
+    private static int level;
+
+    private readonly UnitSystem units;
+    private char[] buffer;
+    private int length;
+
+    /// <summary>Called by the compiler; use <see cref="Write"/>.</summary>
+    public Prose(int literalLength, int formattedCount, UnitSystem units)
+    {
+        this.units = units;
+        spares ??= new char[SpareLevels][];
+        var spare = level < SpareLevels ? spares[level] : null;
+        level++;
+        buffer = spare ?? new char[Math.Max(InitialCapacity, literalLength + (formattedCount * 16))];
+        length = 0;
+    }
+
+    /// <summary>The sentence in the given units.</summary>
+    public static string Write(UnitSystem units, [InterpolatedStringHandlerArgument(nameof(units))] ref Prose prose)
+    {
+        var text = new string(prose.buffer, 0, prose.length);
+        level--;
+        if (level < SpareLevels) spares![level] = prose.buffer;
+        return text;
+    }
+
+    /// <summary>Appends text as it is.</summary>
+    public void AppendLiteral(string value) => AppendFormatted(value.AsSpan());
+
+    /// <summary>Appends text as it is.</summary>
+    public void AppendFormatted(string? value) => AppendFormatted(value.AsSpan());
+
+    /// <summary>Appends text as it is.</summary>
+    public void AppendFormatted(ReadOnlySpan<char> value)
+    {
+        Reserve(value.Length);
+        value.CopyTo(buffer.AsSpan(length));
+        length += value.Length;
+    }
+
+    /// <summary>Appends a whole number.</summary>
+    public void AppendFormatted(int value)
+    {
+        Reserve(16);
+        value.TryFormat(buffer.AsSpan(length), out var written, default, CultureInfo.InvariantCulture);
+        length += written;
+    }
+
+    /// <summary>Appends a quantity, rounded and with its unit; see the remarks of the type for the formats.</summary>
+    public void AppendFormatted(double value, string format)
+    {
+        var us = units == UnitSystem.Us;
+        switch (format)
+        {
+            case "mm" when us: Append(value / MillimetresPerInch, 2, " in"); break;
+            case "mm": Append(value, 1, " mm"); break;
+            case "kg" when us: Append(value / KilogramsPerPound, 0, " lb"); break;
+            case "kg": Append(value, 0, " kg"); break;
+            case "kPa" when us: Append(value / KilopascalsPerPsi, 1, " psi"); break;
+            case "kPa": Append(value, 0, " kPa"); break;
+            case "kmh" when us: Append(value / KilometresPerMile, 1, " mph"); break;
+            case "kmh": Append(value, 1, " km/h"); break;
+            case "pct": Append(value, 2, " %"); break;
+            case "deg": Append(value, 2, "°"); break;
+            case "in": AppendTrimmed(value, 2, " in"); break;
+            default: AppendTrimmed(value, 2, ""); break;
+        }
+    }
+
+    private void AppendTrimmed(double value, int decimals, string unit)
+    {
+        while (decimals > 0 && Math.Abs(Scaled(value, decimals) % 10) < 0.5) decimals--;
+        Append(value, decimals, unit);
+    }
+
+    private static double Scaled(double value, int decimals) =>
+        Math.Round(value * (decimals switch { 0 => 1, 1 => 10, _ => 100 }), MidpointRounding.AwayFromZero);
+
+    private void Append(double value, int decimals, string unit)
+    {
+        var scaled = Scaled(value, decimals);
+        Reserve(32 + unit.Length);
+
+        // A double of up to 2^53 is exact as a long; formatting two longs is several times faster than one double.
+        if (Math.Abs(scaled) < 9e15)
+        {
+            var whole = (long)scaled;
+            if (whole < 0)
+            {
+                buffer[length++] = '−';
+                whole = -whole;
+            }
+
+            var divisor = decimals switch { 0 => 1L, 1 => 10L, _ => 100L };
+            (whole / divisor).TryFormat(buffer.AsSpan(length), out var written, default, CultureInfo.InvariantCulture);
+            length += written;
+            if (decimals > 0)
+            {
+                var rest = whole % divisor;
+                buffer[length++] = '.';
+                if (decimals == 2) buffer[length++] = (char)('0' + (rest / 10));
+                buffer[length++] = (char)('0' + (rest % 10));
+            }
+        }
+        else
+        {
+            value.TryFormat(buffer.AsSpan(length), out var written, "E3", CultureInfo.InvariantCulture);
+            length += written;
+        }
+
+        unit.CopyTo(buffer.AsSpan(length));
+        length += unit.Length;
+    }
+
+    private void Reserve(int extra)
+    {
+        if (length + extra > buffer.Length) Array.Resize(ref buffer, Math.Max(buffer.Length * 2, length + extra));
+    }
+}

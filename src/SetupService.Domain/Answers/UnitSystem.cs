@@ -1,0 +1,11 @@
+namespace SetupService.Domain.Answers;
+
+/// <summary>The units of texts and drawings made for people. Numbers in answers always keep their own unit.</summary>
+public enum UnitSystem
+{
+    /// <summary>Millimetres, kilograms, kilopascals, kilometres per hour.</summary>
+    Metric,
+
+    /// <summary>Inches, pounds, pounds per square inch, miles per hour.</summary>
+    Us,
+}

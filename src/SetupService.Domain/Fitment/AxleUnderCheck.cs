@@ -1,0 +1,91 @@
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Domain.Fitment;
+
+/// <summary>
+/// One axle of a car made ready for many candidates: everything that does not depend on the candidate is worked
+/// out here, once.
+/// </summary>
+public sealed class AxleUnderCheck
+{
+    private readonly Envelope presentEnvelope;
+
+    private AxleUnderCheck(Vehicle vehicle, CarAxle position, CheckSettings settings)
+    {
+        Vehicle = vehicle;
+        Position = position;
+        Settings = settings;
+        Axle = vehicle.At(position);
+        MinimumMarginMm = settings.MinimumMarginMm ?? CheckSettings.DefaultMinimumMarginMm;
+        MeasuringErrorMm = Axle.Clearance.UncertaintyMm ?? DefaultMeasuringErrorMm;
+        Travel = TravelAllowance.Of(Axle);
+        LoadPerWheelKg = Axle.MaximumLoadKg / 2;
+        if (Axle is { Wheel: { } wheel, Tyre: { } tyre })
+        {
+            Present = new Fitting(wheel, tyre);
+            presentEnvelope = Envelope.Of(Present.Value);
+        }
+
+        OtherCircumferenceMm = vehicle.Opposite(position).Tyre?.Marking.RollingCircumferenceMm;
+        PresentDifferencePct = 100 * ((Axle.Tyre?.Marking.RollingCircumferenceMm / OtherCircumferenceMm) - 1);
+        HubBoltCircle = Axle.Hub.BoltCircle ?? Axle.Wheel?.BoltCircle;
+        PresentEngagementMm = Axle.Hub.FastenerLengthMm - Axle.Wheel?.PadThicknessMm - Axle.Wheel?.SpacerMm;
+        Applicable = ApplicableChecks();
+    }
+
+    /// <summary>Measuring error taken where nobody states one, mm: a ruler's, common practice, no source.</summary>
+    public const double DefaultMeasuringErrorMm = 1;
+
+    /// <summary>The car.</summary>
+    public Vehicle Vehicle { get; }
+
+    /// <summary>Which axle of it.</summary>
+    public CarAxle Position { get; }
+
+    /// <summary>What the caller set.</summary>
+    public CheckSettings Settings { get; }
+
+    /// <summary>The axle under check.</summary>
+    public Axle Axle { get; }
+
+    /// <summary>Worst-case room below which a clearance is a caution, mm.</summary>
+    public double MinimumMarginMm { get; }
+
+    /// <summary>Half-width of the measuring error, mm.</summary>
+    public double MeasuringErrorMm { get; }
+
+    /// <summary>The greatest load one wheel must carry, kg; null where the axle's maximum is not known.</summary>
+    public double? LoadPerWheelKg { get; }
+
+    /// <summary>Wheel and tyre fitted now; null where either is not described.</summary>
+    public Fitting? Present { get; }
+
+    /// <summary>The checks that apply to this axle.</summary>
+    public CheckIdSet Applicable { get; }
+
+    internal ref readonly Envelope PresentEnvelope => ref presentEnvelope;
+
+    internal TravelAllowance Travel { get; }
+
+    internal double? OtherCircumferenceMm { get; }
+
+    internal double? PresentDifferencePct { get; }
+
+    internal Wheels.BoltCircle? HubBoltCircle { get; }
+
+    internal double? PresentEngagementMm { get; }
+
+    /// <summary>Makes an axle of a car ready for checks.</summary>
+    public static AxleUnderCheck Prepare(Vehicle vehicle, CarAxle position, CheckSettings settings) => new(vehicle, position, settings);
+
+    private CheckIdSet ApplicableChecks()
+    {
+        var checks = CheckIdSet.All;
+        if (Position == CarAxle.Rear) checks = checks.Without(CheckId.FullLockClearance);
+
+        // A spring seat stands over the tyre on a strut; elsewhere only where somebody measured one.
+        var mayHaveSeat = Axle.Layout is null or SuspensionLayout.MacPhersonStrut or SuspensionLayout.Measured;
+        if (!mayHaveSeat && Axle.Clearance.SpringSeatMm is null) checks = checks.Without(CheckId.SpringSeatClearance);
+        return checks;
+    }
+}

@@ -1,0 +1,70 @@
+using SetupService.Domain.Answers;
+using SetupService.Domain.Fitment.Words;
+
+namespace SetupService.Domain.Fitment;
+
+/// <summary>
+/// The texts of a check: what it is based on, and a sentence or two that quote the numbers of the case. Made only
+/// when asked for; the results themselves are numbers.
+/// </summary>
+public static class CheckWords
+{
+    /// <summary>Why the check turned out as it did, in the caller's units.</summary>
+    public static string Explanation(AxleUnderCheck car, in Fitting candidate, CheckId id, in CheckResult result, UnitSystem units) => id switch
+    {
+        CheckId.RimDiameter => RimWords.Diameter(candidate, result, units),
+        CheckId.RimWidth => RimWords.Width(candidate, result, units),
+        CheckId.LoadCapacity => LoadWords.Capacity(car, candidate, result, units),
+        CheckId.SpeedRating => LoadWords.Speed(car, candidate, result, units),
+        CheckId.WheelLoadRating => LoadWords.Wheel(car, candidate, result, units),
+        CheckId.BoltCircle => HubWords.BoltCircle(car, candidate, result, units),
+        CheckId.CentreBore => HubWords.CentreBore(car, candidate, result, units),
+        CheckId.Fastener => HubWords.Fastener(car, candidate, result, units),
+        CheckId.BrakeClearance => BrakeWords.Explain(car, candidate, result, units),
+        CheckId.AxleDiameterMatch => RollingWords.Match(car, Envelope.Of(candidate), result, units),
+        CheckId.OverallDiameter => RollingWords.Diameter(car, Envelope.Of(candidate), result, units),
+        CheckId.ArchCover => CoverWords.Explain(result, units),
+        _ => ClearanceWords.Explain(car, Envelope.Of(candidate), id, result, units),
+    };
+
+    /// <summary>What the check is based on, with its source.</summary>
+    public static string Basis(in Fitting candidate, CheckId id) => id switch
+    {
+        CheckId.RimDiameter => RimWords.DiameterBasis,
+        CheckId.RimWidth => RimWords.WidthBasis(candidate),
+        CheckId.LoadCapacity => LoadWords.CapacityBasis,
+        CheckId.SpeedRating => LoadWords.SpeedBasis,
+        CheckId.WheelLoadRating => LoadWords.WheelBasis,
+        CheckId.BoltCircle => HubWords.BoltCircleBasis,
+        CheckId.CentreBore => HubWords.CentreBoreBasis,
+        CheckId.Fastener => HubWords.FastenerBasis,
+        CheckId.BrakeClearance => BrakeWords.Basis,
+        CheckId.AxleDiameterMatch => RollingWords.MatchBasis,
+        CheckId.OverallDiameter => RollingWords.DiameterBasis,
+        CheckId.ArchCover => CoverWords.Basis,
+        _ => ClearanceWords.Basis,
+    };
+
+    /// <summary>The unit of the check's value and limit; null where they are not numbers of one kind.</summary>
+    public static string Unit(CheckId id, in CheckResult result) => id switch
+    {
+        CheckId.RimDiameter or CheckId.RimWidth => "in",
+        CheckId.LoadCapacity or CheckId.WheelLoadRating => "kg",
+        CheckId.SpeedRating => "km/h",
+        CheckId.AxleDiameterMatch or CheckId.OverallDiameter => "%",
+        CheckId.BrakeClearance when result.Finding == Finding.FromMinimumRim => "in",
+        _ => "mm",
+    };
+
+    /// <summary>A value or limit of a check as a person reads it; null where there is none.</summary>
+    public static string? Text(CheckId id, in CheckResult result, double? number, UnitSystem units) => number is not { } value
+        ? null
+        : Unit(id, result) switch
+        {
+            "in" => Prose.Write(units, $"{value:in}"),
+            "kg" => Prose.Write(units, $"{value:kg}"),
+            "km/h" => Prose.Write(units, $"{value:kmh}"),
+            "%" => Prose.Write(units, $"{value:pct}"),
+            _ => Prose.Write(units, $"{value:mm}"),
+        };
+}

@@ -1,0 +1,29 @@
+using SetupService.Domain.Answers;
+
+namespace SetupService.Domain.Fitment.Checks;
+
+/// <summary>Whether the arch covers the wheel and tyre, as far as one gap at the lip can tell.</summary>
+public static class CoverCheck
+{
+    /// <summary>
+    /// How far wheels and tyres may stand outside the cover by the Dutch Regeling voertuigen, 5.2.48 (4), mm:
+    /// the widest limit that was read; other countries allow less.
+    /// </summary>
+    public const double WidestAllowedPokeMm = 30;
+
+    /// <summary>
+    /// Room left inside the lip, mm, negative = outside it: inside passes, outside is a caution because local law
+    /// decides, more than <see cref="WidestAllowedPokeMm"/> outside fails.
+    /// </summary>
+    public static CheckResult Evaluate(AxleUnderCheck car, in Envelope candidate)
+    {
+        if (!ClearanceChecks.TryBudget(car, candidate, CheckId.OutboardClearance, out var budget, out var missing))
+        {
+            return CheckResult.Unknown(missing);
+        }
+
+        var insideMm = budget.Margin.NominalMm;
+        var result = CheckResult.Of(insideMm >= -WidestAllowedPokeMm, insideMm, 0);
+        return result.Status == CheckStatus.Pass && insideMm < 0 ? result with { Status = CheckStatus.Caution } : result;
+    }
+}

@@ -1,0 +1,126 @@
+using SetupService.Domain.Answers;
+using SetupService.Domain.Tyres;
+
+namespace SetupService.Domain.Fitment.Checks;
+
+/// <summary>Whether tyre and wheel carry the axle's own maximum, and the tyre the car's speed.</summary>
+public static class LoadChecks
+{
+    /// <summary>Lowest speed symbol a winter tyre may have under a car that is faster: Q, 160 km/h (French order of 24 Oct 1994, art. 3).</summary>
+    private const double LeastSnowTyreKmh = 160;
+
+    /// <summary>Speed that the letters ZR alone stand above, km/h (note to Annex I of the same order).</summary>
+    private const double ZrAboveKmh = 240;
+
+    /// <summary>
+    /// The tyre's capacity at its pressure and the car's top speed against half of the axle's maximum load; kg.
+    /// Standard and extra-load tyres by the standard's pressure formula; docs/methods/tyre-load.md.
+    /// </summary>
+    public static CheckResult Capacity(AxleUnderCheck car, in Fitting candidate)
+    {
+        var marking = candidate.Tyre.Marking;
+        if (marking.LoadCapacityKg is not { } indexCapacityKg) return CheckResult.Unknown(Finding.MarkingSilent);
+        var speedKmh = SpeedUsed(car, marking);
+        var capacityKg = LoadCapacity.ReferencePressureKpa(marking) is { } referenceKpa
+            ? LoadCapacity.AtKg(marking, PressureUsed(car, candidate) ?? referenceKpa, speedKmh)
+            : indexCapacityKg * LoadCapacity.SpeedFactor(marking, speedKmh);
+        if (capacityKg is not { } carriesKg)
+        {
+            var beyond = marking.SpeedSymbol is not null;
+            return CheckResult.Unknown(beyond ? Finding.BeyondSpeedSymbol : Finding.MarkingSilent);
+        }
+
+        if (RequiredLoad(car) is not { } loadKg)
+        {
+            // The load as driven is not the greatest, but a tyre that cannot carry even that fails.
+            var drivenKg = car.Axle.LoadKg / 2;
+            return drivenKg > carriesKg
+                ? CheckResult.Of(false, carriesKg, drivenKg)
+                : CheckResult.Unknown(Finding.ValueMissing) with { Value = carriesKg };
+        }
+
+        var result = CheckResult.Of(carriesKg >= loadKg, carriesKg, loadKg);
+        if (marking.LoadIndex < car.Axle.MinimumLoadIndex)
+        {
+            return result with { Status = CheckStatus.Fail, Finding = Finding.IndexBelowMinimum };
+        }
+
+        return result.Status == CheckStatus.Fail ? result : Doubts(car, candidate, result, loadKg, speedKmh);
+    }
+
+    /// <summary>The tyre's speed symbol against the car's top speed; km/h.</summary>
+    public static CheckResult Speed(AxleUnderCheck car, in Fitting candidate)
+    {
+        var marking = candidate.Tyre.Marking;
+        if (car.Vehicle.TopSpeedKmh is not { } topSpeedKmh) return CheckResult.Unknown(Finding.ValueMissing) with { Value = marking.MaximumSpeedKmh };
+        if (marking.MaximumSpeedKmh is not { } allowedKmh)
+        {
+            return marking.IsZr && topSpeedKmh <= ZrAboveKmh
+                ? CheckResult.Of(true, ZrAboveKmh, topSpeedKmh)
+                : CheckResult.Unknown(Finding.MarkingSilent) with { Limit = topSpeedKmh };
+        }
+
+        if (topSpeedKmh > allowedKmh && marking.IsSpeedOpenEnded)
+        {
+            return CheckResult.Unknown(Finding.BeyondSpeedSymbol) with { Value = allowedKmh, Limit = topSpeedKmh };
+        }
+
+        var result = CheckResult.Of(allowedKmh >= topSpeedKmh, allowedKmh, topSpeedKmh);
+        var snowTyre = (marking.HasMudAndSnowMark || marking.HasMountainMark) && allowedKmh >= LeastSnowTyreKmh;
+        return result.Status == CheckStatus.Fail && snowTyre
+            ? result with { Status = CheckStatus.Caution, Finding = Finding.SnowTyreBelowTopSpeed }
+            : result;
+    }
+
+    /// <summary>The wheel's own rating against half of the axle's maximum load; kg. From memory, no source read.</summary>
+    public static CheckResult Wheel(AxleUnderCheck car, in Fitting candidate)
+    {
+        if (candidate.Wheel.LoadRatingKg is not { } ratingKg) return CheckResult.Unknown(Finding.ValueMissing) with { Limit = car.LoadPerWheelKg };
+        return car.LoadPerWheelKg is { } loadKg
+            ? CheckResult.Of(ratingKg >= loadKg, ratingKg, loadKg)
+            : CheckResult.Unknown(Finding.ValueMissing) with { Value = ratingKg };
+    }
+
+    /// <summary>
+    /// The pressure the check works with, kPa: the candidate's own, else the present tyre's; null where neither
+    /// is given and the load index's reference pressure stands.
+    /// </summary>
+    public static double? PressureUsed(AxleUnderCheck car, in Fitting candidate) =>
+        candidate.Tyre.PressureKpa ?? car.Axle.Tyre?.PressureKpa;
+
+    /// <summary>The speed the check works with, km/h: the car's top speed, else the tyre symbol's own maximum, where it carries least.</summary>
+    public static double SpeedUsed(AxleUnderCheck car, TyreMarking marking) =>
+        car.Vehicle.TopSpeedKmh ?? marking.MaximumSpeedKmh ?? 0;
+
+    /// <summary>The load a tyre must carry, kg: half the axle's maximum, else what the lowest allowed load index carries.</summary>
+    public static double? RequiredLoad(AxleUnderCheck car) =>
+        car.LoadPerWheelKg ?? (car.Axle.MinimumLoadIndex is { } index ? LoadIndexTable.CapacityKg(index) : null);
+
+    /// <summary>The pressure that would carry the load, with the handbook's addition for sustained speed, kPa; null where no pressure would.</summary>
+    public static double? PressureWanted(TyreMarking marking, double loadKg, double speedKmh)
+    {
+        if (LoadCapacity.PressureForKpa(marking, loadKg, speedKmh) is not { } carriesKpa) return null;
+        return Math.Max(carriesKpa, LoadCapacity.LowestTabulatedPressureKpa) + (LoadCapacity.SpeedPressureAdditionKpa(marking, speedKmh) ?? 0);
+    }
+
+    private static CheckResult Doubts(AxleUnderCheck car, in Fitting candidate, in CheckResult result, double loadKg, double speedKmh)
+    {
+        var marking = candidate.Tyre.Marking;
+        if (LoadCapacity.ReferencePressureKpa(marking) is not { } referenceKpa)
+        {
+            return result with { Status = CheckStatus.Caution, Finding = Finding.ReferencePressureUnknown };
+        }
+
+        var pressureKpa = PressureUsed(car, candidate) ?? referenceKpa;
+        if (pressureKpa < LoadCapacity.LowestTabulatedPressureKpa)
+        {
+            return result with { Status = CheckStatus.Unknown, Finding = Finding.PressureBelowTable };
+        }
+
+        // The reference pressure is the most that counts for load, so the addition cannot be asked beyond it.
+        var wantedKpa = Math.Min(PressureWanted(marking, loadKg, speedKmh) ?? 0, referenceKpa);
+        return pressureKpa < wantedKpa
+            ? result with { Status = CheckStatus.Caution, Finding = Finding.SpeedAdditionShort }
+            : result;
+    }
+}

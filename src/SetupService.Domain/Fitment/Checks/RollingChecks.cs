@@ -1,0 +1,58 @@
+using SetupService.Domain.Answers;
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Domain.Fitment.Checks;
+
+/// <summary>What another rolling circumference does: to the other axle, and to the speedometer.</summary>
+public static class RollingChecks
+{
+    /// <summary>Front-to-rear difference above which wheel-speed sensors may be misled, percent: common practice, no source.</summary>
+    public const double SensorCautionPct = 1;
+
+    /// <summary>Front-to-rear difference above which a car with both axles driven is strained, percent: common practice, no source.</summary>
+    public const double BothDrivenFailPct = 2;
+
+    /// <summary>UN Regulation 39, 5.3: a speedometer may show up to a tenth of the true speed and 4 km/h more, never less.</summary>
+    public const double OverreadShare = 0.1;
+
+    /// <summary>The constant part of the same rule, km/h.</summary>
+    public const double OverreadKmh = 4;
+
+    /// <summary>The highest speed at which the rule is tested, km/h (from memory).</summary>
+    public const double HighestTestKmh = 120;
+
+    /// <summary>Rolling circumference against the other axle's; percent of it.</summary>
+    public static CheckResult AxleMatch(AxleUnderCheck car, in Envelope candidate)
+    {
+        if (car.OtherCircumferenceMm is not { } otherMm) return CheckResult.Unknown(Finding.ValueMissing);
+        var differencePct = 100 * ((candidate.RollingCircumferenceMm / otherMm) - 1);
+        var size = Math.Abs(differencePct);
+        var bothDriven = car.Vehicle.DrivenAxle == DrivenAxle.Both;
+        if (bothDriven && size > BothDrivenFailPct) return CheckResult.Of(false, differencePct, BothDrivenFailPct);
+        var result = CheckResult.Of(true, differencePct, SensorCautionPct);
+        if (size <= SensorCautionPct) return result;
+        return size <= Math.Abs(car.PresentDifferencePct ?? 0)
+            ? result with { Finding = Finding.NoWiderThanNow }
+            : result with { Status = CheckStatus.Caution };
+    }
+
+    /// <summary>
+    /// Change of overall diameter, percent, against what the speedometer rule leaves: nothing upwards if it reads
+    /// exactly now. It fails where it would break the rule wherever in its permitted band it reads now.
+    /// </summary>
+    public static CheckResult Diameter(AxleUnderCheck car, in Envelope candidate)
+    {
+        if (car.Present is null) return CheckResult.Unknown(Finding.PresentFittingMissing);
+        ref readonly var present = ref car.PresentEnvelope;
+        var changePct = 100 * ((candidate.OverallDiameterMm / present.OverallDiameterMm) - 1);
+        var ratio = candidate.RollingCircumferenceMm / present.RollingCircumferenceMm;
+        var result = CheckResult.Of(ratio <= LargestRatio && ratio >= SmallestRatio, changePct, 0);
+        return result.Status == CheckStatus.Pass && ratio > 1 ? result with { Status = CheckStatus.Caution } : result;
+    }
+
+    /// <summary>Above this ratio even a speedometer that shows as much too much as it may would show too little.</summary>
+    private static double LargestRatio => ((HighestTestKmh * (1 + OverreadShare)) + OverreadKmh) / HighestTestKmh;
+
+    /// <summary>Below this ratio even a speedometer that reads exactly would show more than the rule allows.</summary>
+    private static double SmallestRatio => (HighestTestKmh - OverreadKmh) / (1 + OverreadShare) / HighestTestKmh;
+}

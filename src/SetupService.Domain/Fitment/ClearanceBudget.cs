@@ -1,0 +1,64 @@
+using SetupService.Domain.Answers;
+
+namespace SetupService.Domain.Fitment;
+
+/// <summary>
+/// What becomes of the gap at one place: the gap measured now, less what the candidate, a camber change and
+/// travel take, and the tolerances that may take more. All in mm; taking is positive, giving room is negative.
+/// </summary>
+public readonly record struct ClearanceBudget
+{
+    /// <summary>The gap as measured with the present wheel and tyre.</summary>
+    public required double GapMm { get; init; }
+
+    /// <summary>What the candidate's envelope takes of it.</summary>
+    public required double CandidateMm { get; init; }
+
+    /// <summary>What the change of static camber takes.</summary>
+    public double CamberMm { get; init; }
+
+    /// <summary>What suspension travel takes, where the gap was measured at ride height.</summary>
+    public double TravelMm { get; init; }
+
+    /// <summary>Tolerance: the candidate's growth from nominal to the largest in service.</summary>
+    public double GrowthMm { get; init; }
+
+    /// <summary>Tolerance: the present tyre, with which the gap was measured, may be smaller than nominal.</summary>
+    public double ProductionMm { get; init; }
+
+    /// <summary>Tolerance: the measuring error.</summary>
+    public double MeasuringMm { get; init; }
+
+    /// <summary>
+    /// Tolerance: what may be taken because the direction from the tyre to the nearest part is not known
+    /// (full lock, spring seat).
+    /// </summary>
+    public double DirectionMm { get; init; }
+
+    /// <summary>The margin by the three-way rule.</summary>
+    public Margin Margin
+    {
+        get
+        {
+            var nominal = GapMm - CandidateMm - CamberMm - TravelMm;
+            return new Margin(nominal, nominal - RootSumSquareMm, nominal - SumMm);
+        }
+    }
+
+    /// <summary>Root-sum-square of the tolerances.</summary>
+    public double RootSumSquareMm =>
+        Math.Sqrt((GrowthMm * GrowthMm) + (ProductionMm * ProductionMm) + (MeasuringMm * MeasuringMm) + (DirectionMm * DirectionMm));
+
+    /// <summary>Sum of the tolerances.</summary>
+    public double SumMm => GrowthMm + ProductionMm + MeasuringMm + DirectionMm;
+
+    /// <summary>
+    /// Judges a margin: it fails where it probably touches, and is a caution where the worst case leaves less
+    /// than <paramref name="minimumMarginMm"/>.
+    /// </summary>
+    public static CheckStatus Judge(in Margin margin, double minimumMarginMm)
+    {
+        if (margin.ProbableMm < 0) return CheckStatus.Fail;
+        return margin.WorstCaseMm < minimumMarginMm ? CheckStatus.Caution : CheckStatus.Pass;
+    }
+}

@@ -1,0 +1,74 @@
+namespace SetupService.Domain.Fitment;
+
+/// <summary>Which case of a check the result is; the check's explanation has a sentence for each.</summary>
+public enum Finding
+{
+    /// <summary>The check was computed from all it needs.</summary>
+    Computed,
+
+    /// <summary>The wheel and tyre fitted now are not described.</summary>
+    PresentFittingMissing,
+
+    /// <summary>The gap at this place was not measured.</summary>
+    GapMissing,
+
+    /// <summary>The gap is at ride height and the bump travel is not known.</summary>
+    BumpTravelMissing,
+
+    /// <summary>The gap is at ride height and no measured camber curve reaches the bump travel.</summary>
+    CamberCurveMissing,
+
+    /// <summary>The camber change needs the height of its pivot or of the narrowest place.</summary>
+    PivotHeightMissing,
+
+    /// <summary>Another value the check needs was not given.</summary>
+    ValueMissing,
+
+    /// <summary>The tyre's marking carries no load index or speed symbol.</summary>
+    MarkingSilent,
+
+    /// <summary>The limits are a pattern, not a listed row, and are passed by less than half an inch.</summary>
+    JustOutsidePattern,
+
+    /// <summary>The pressure is below the lowest that the standard tabulates.</summary>
+    PressureBelowTable,
+
+    /// <summary>The standard ties this tyre's load to a pressure that only its maker states.</summary>
+    ReferencePressureUnknown,
+
+    /// <summary>The load index is below the lowest the car's papers allow.</summary>
+    IndexBelowMinimum,
+
+    /// <summary>The load is carried, but not with the addition for sustained speed.</summary>
+    SpeedAdditionShort,
+
+    /// <summary>A winter tyre below the car's top speed.</summary>
+    SnowTyreBelowTopSpeed,
+
+    /// <summary>The car is faster than the tyre's symbol allows.</summary>
+    BeyondSpeedSymbol,
+
+    /// <summary>Rings are needed between bore and hub.</summary>
+    RingsNeeded,
+
+    /// <summary>The seat of wheel and fastener differ.</summary>
+    SeatMismatch,
+
+    /// <summary>Only the seat is not known; the engagement is enough.</summary>
+    SeatMissing,
+
+    /// <summary>Bolts reach further into the hub than now.</summary>
+    BoltReachesDeeper,
+
+    /// <summary>Judged from the smallest rim the car's papers allow, not from outlines.</summary>
+    FromMinimumRim,
+
+    /// <summary>The outlines of caliper and wheel do not overlap all along.</summary>
+    OutlineTooShort,
+
+    /// <summary>The difference is no greater than the car has now.</summary>
+    NoWiderThanNow,
+
+    /// <summary>The present bolt circle is taken from the wheel fitted now.</summary>
+    FromPresentWheel,
+}

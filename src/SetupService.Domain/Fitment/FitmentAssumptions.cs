@@ -1,0 +1,121 @@
+using SetupService.Domain.Answers;
+using SetupService.Domain.Fitment.Checks;
+using SetupService.Domain.Tyres;
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Domain.Fitment;
+
+/// <summary>The values a fitment answer used although nobody gave them.</summary>
+public static class FitmentAssumptions
+{
+    private const string CommonPractice = "common practice, no source";
+
+    private static readonly Assumption Flange = new(
+        "/candidate/wheel", null, "J flange", "JIS D 4218:2021 Table 3 (ISO 4000-2:2013)",
+        "The wheel's edges are its rim width and two flanges of at least 11.0 mm; a thicker flange stands further out.");
+
+    private static readonly Assumption SpeedometerExact = new(
+        "/vehicle", null, "speedometer reads exactly now", CommonPractice,
+        "The true speed after the change depends on what the speedometer shows too much today, which nobody measured.");
+
+    private static readonly Assumption MinimumMargin = new(
+        "/tolerances/minimumMarginMm", CheckSettings.DefaultMinimumMarginMm, null, CommonPractice,
+        "Worst-case room below this makes a check of room a caution.");
+
+    private static readonly AxleAssumptions Front = new("/vehicle/front");
+    private static readonly AxleAssumptions Rear = new("/vehicle/rear");
+
+    private static readonly Assumption NoSpacer = new(
+        "/spacerMm", 0, null, CommonPractice, "The offsets are for wheels straight on the hub; a spacer shifts them by its thickness.");
+
+    /// <summary>What a check of a candidate assumed.</summary>
+    public static IReadOnlyList<Assumption> ForCheck(AxleUnderCheck car, in Fitting candidate)
+    {
+        var list = new List<Assumption>(10) { Flange };
+        AddForCar(car, list);
+        AddForLoad(car, candidate, list);
+        if (car.Present is not null) list.Add(SpeedometerExact);
+        return list;
+    }
+
+    /// <summary>What a window of offsets assumed.</summary>
+    public static IReadOnlyList<Assumption> ForWindow(AxleUnderCheck car)
+    {
+        var list = new List<Assumption>(6) { Flange with { Input = "/rimWidthsIn" }, NoSpacer };
+        AddForCar(car, list);
+        return list;
+    }
+
+    /// <summary>What a comparison of two fittings assumed.</summary>
+    public static IReadOnlyList<Assumption> ForComparison { get; } = [Flange, SpeedometerExact with { Input = "/current" }];
+
+    private static void AddForCar(AxleUnderCheck car, List<Assumption> list)
+    {
+        var axle = car.Position == CarAxle.Front ? Front : Rear;
+        if (car.Settings.MinimumMarginMm is null) list.Add(MinimumMargin);
+        if (car.Axle.Clearance.MeasuredAt is null) list.Add(axle.MeasuredAt);
+        if (car.Axle.Clearance.UncertaintyMm is null) list.Add(axle.Uncertainty);
+        if (car.HubBoltCircle is not null && car.Axle.Hub.BoltCircle is null) list.Add(axle.BoltCircle);
+        AddForCamber(car, list);
+    }
+
+    private static void AddForCamber(AxleUnderCheck car, List<Assumption> list)
+    {
+        if (car.Settings.CamberChange is not { PivotHeightMm: null, ChangeDeg: not 0 } change || change.At == CamberChangePlace.LowerJoint) return;
+        var towardsCentre = change.ChangeDeg < 0;
+        list.Add(new Assumption(
+            "/camberChange/pivotHeightMm",
+            towardsCentre ? null : 0,
+            towardsCentre ? "wheel-centre height" : null,
+            CommonPractice,
+            "The place the wheel turns about is not given; of its plausible heights the one that leaves least room at the arch is used."));
+    }
+
+    private static void AddForLoad(AxleUnderCheck car, in Fitting candidate, List<Assumption> list)
+    {
+        var marking = candidate.Tyre.Marking;
+        if (marking.LoadCapacityKg is null) return;
+        if (candidate.Tyre.PressureKpa is null && LoadCapacity.ReferencePressureKpa(marking) is { } referenceKpa)
+        {
+            var present = car.Axle.Tyre?.PressureKpa;
+            list.Add(new Assumption(
+                "/candidate/tyre/pressureKpa",
+                present ?? referenceKpa,
+                null,
+                present is null ? "reference pressure of the load index, from memory" : "the pressure of the tyre fitted now",
+                "The load a tyre carries depends on its pressure, and none is given for the candidate."));
+        }
+
+        if (car.Vehicle.TopSpeedKmh is null && marking.MaximumSpeedKmh is { } symbolKmh)
+        {
+            list.Add(new Assumption(
+                "/vehicle/topSpeedKmh", symbolKmh, null, "the tyre's own speed symbol, where it carries least",
+                "The load a tyre carries falls with the car's top speed, which is not given."));
+        }
+
+        if (car.LoadPerWheelKg is null && car.Axle.MinimumLoadIndex is not null)
+        {
+            list.Add(new Assumption(
+                car.Position == CarAxle.Front ? "/vehicle/front/maximumAxleLoadKg" : "/vehicle/rear/maximumAxleLoadKg",
+                LoadChecks.RequiredLoad(car) * 2,
+                null,
+                "the lowest load index allowed, on two wheels",
+                "The axle's greatest load is not given, so the lowest load index that the papers allow stands for it."));
+        }
+    }
+
+    private sealed class AxleAssumptions(string axle)
+    {
+        public Assumption MeasuredAt { get; } = new(
+            axle + "/clearance/measuredAt", null, "worstTravel", CommonPractice,
+            "The gaps are taken as the smallest over the whole travel; if they were measured at ride height there is less room than this answer says.");
+
+        public Assumption Uncertainty { get; } = new(
+            axle + "/clearance/uncertaintyMm", AxleUnderCheck.DefaultMeasuringErrorMm, null, CommonPractice,
+            "A gap taken with a ruler is not known more closely; it enters every check of room.");
+
+        public Assumption BoltCircle { get; } = new(
+            axle + "/hub/boltCircle", null, "that of the wheel fitted now", CommonPractice,
+            "The hub's bolt circle is not given; the wheel fitted now goes on it.");
+    }
+}

@@ -1,0 +1,91 @@
+using SetupService.Domain.Fitment.Checks;
+using SetupService.Domain.Tyres;
+using SetupService.Domain.Wheels;
+
+namespace SetupService.Domain.Fitment;
+
+/// <summary>The offsets at which a tyre on a rim of one width fails no check of room.</summary>
+/// <remarks>
+/// Every margin is a straight line in the offset with slope +1, 0 or −1 (the spring seat's a hyperbola), so the
+/// ends are exact, not searched for; see docs/methods/fitment-window.md.
+/// </remarks>
+public readonly record struct OffsetWindow
+{
+    /// <summary>The rim width, inches.</summary>
+    public required double RimWidthIn { get; init; }
+
+    /// <summary>Whether any offset fits.</summary>
+    public required WindowStatus Status { get; init; }
+
+    /// <summary>The least offset, mm: any less stands out too far; null where no outboard gap is known.</summary>
+    public double? MinimumOffsetMm { get; init; }
+
+    /// <summary>The greatest offset, mm: any more stands in too far; null where no inboard gap is known.</summary>
+    public double? MaximumOffsetMm { get; init; }
+
+    /// <summary>The place that sets the least offset.</summary>
+    public CheckId? MinimumLimitedBy { get; init; }
+
+    /// <summary>The place that sets the greatest offset.</summary>
+    public CheckId? MaximumLimitedBy { get; init; }
+
+    /// <summary>The place that no offset can clear, where nothing fits because of it.</summary>
+    public CheckId? BlockedBy { get; init; }
+
+    /// <summary>The window of one rim width, without a spacer.</summary>
+    public static OffsetWindow Of(AxleUnderCheck car, Tyre tyre, double rimWidthIn)
+    {
+        var wheel = new Wheel { RimDiameterIn = tyre.Marking.RimDiameterIn, RimWidthIn = rimWidthIn, OffsetMm = 0 };
+        var atZero = Envelope.Of(new Fitting(wheel, tyre));
+        var window = new OffsetWindow { RimWidthIn = rimWidthIn, Status = WindowStatus.Unknown };
+        var ends = window;
+        for (var place = CheckId.InboardClearance; place <= CheckId.SpringSeatClearance; place++)
+        {
+            if (!car.Applicable.Contains(place) || !ClearanceChecks.TryBudget(car, atZero, place, out var budget, out _)) continue;
+            var probableMm = budget.Margin.ProbableMm;
+            switch (place)
+            {
+                case CheckId.OutboardClearance:
+                    ends = ends with { MinimumOffsetMm = -probableMm, MinimumLimitedBy = place };
+                    break;
+                case CheckId.RadialClearance:
+                    if (probableMm < 0) return window with { Status = WindowStatus.NothingFits, BlockedBy = place };
+                    break;
+                case CheckId.SpringSeatClearance:
+                    if (SeatLimit(car, atZero, budget) is not { } seatMm)
+                    {
+                        return window with { Status = WindowStatus.NothingFits, BlockedBy = place };
+                    }
+
+                    ends = ends.WithMaximum(seatMm, place);
+                    break;
+                default:
+                    ends = ends.WithMaximum(probableMm, place);
+                    break;
+            }
+        }
+
+        if (ends.MinimumOffsetMm is null && ends.MaximumOffsetMm is null) return window;
+        var empty = ends.MinimumOffsetMm > ends.MaximumOffsetMm;
+        return ends with { Status = empty ? WindowStatus.NothingFits : WindowStatus.Fits };
+    }
+
+    private OffsetWindow WithMaximum(double offsetMm, CheckId place) =>
+        MaximumOffsetMm <= offsetMm ? this : this with { MaximumOffsetMm = offsetMm, MaximumLimitedBy = place };
+
+    /// <summary>
+    /// Going inboard by i enters the seat's tolerance, not its nominal: nominal = √(c² + (b + max(0, i))²) at the end, where
+    /// c are the other tolerances and b what a camber change adds to the direction term.
+    /// </summary>
+    private static double? SeatLimit(AxleUnderCheck car, in Envelope atZero, in ClearanceBudget budget)
+    {
+        var inboardAtZeroMm = car.PresentEnvelope.InboardMm - atZero.InboardMm;
+        var camberDirectionMm = budget.DirectionMm - Math.Max(0, inboardAtZeroMm);
+        var others = budget with { DirectionMm = camberDirectionMm };
+        var nominalMm = budget.Margin.NominalMm;
+        if (nominalMm < others.RootSumSquareMm) return null;
+        var fixedMm = (budget with { DirectionMm = 0 }).RootSumSquareMm;
+        var directionMm = Math.Sqrt((nominalMm * nominalMm) - (fixedMm * fixedMm));
+        return directionMm - camberDirectionMm - inboardAtZeroMm;
+    }
+}

@@ -1,0 +1,43 @@
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Domain.Fitment;
+
+/// <summary>
+/// What suspension travel still takes of gaps: nothing where the person allowed for it while measuring; else
+/// the bump travel over the tread, and the lean the camber curve gives the wheel on the way there.
+/// </summary>
+internal readonly record struct TravelAllowance
+{
+    /// <summary>Taken over the tread, mm; null where the bump travel is not known.</summary>
+    public double? RadialMm { get; private init; }
+
+    /// <summary>Taken inboard per mm of tyre radius; null where travel or camber curve are not known.</summary>
+    public double? InboardPerRadius { get; private init; }
+
+    /// <summary>Taken outboard per mm of tyre radius; null where travel or camber curve are not known.</summary>
+    public double? OutboardPerRadius { get; private init; }
+
+    /// <summary>What is missing where something is null.</summary>
+    public Finding Missing { get; private init; }
+
+    public static TravelAllowance Of(Axle axle)
+    {
+        if (axle.Clearance.MeasuredAt is not ClearanceMeasuredAt.RideHeight)
+        {
+            return new() { RadialMm = 0, InboardPerRadius = 0, OutboardPerRadius = 0 };
+        }
+
+        if (axle.BumpTravelMm is not { } bumpMm) return new() { Missing = Finding.BumpTravelMissing };
+        if (axle.CamberCurve?.ExtremesDeg(bumpMm) is not { } leanDeg)
+        {
+            return new() { RadialMm = bumpMm, Missing = Finding.CamberCurveMissing };
+        }
+
+        return new()
+        {
+            RadialMm = bumpMm,
+            InboardPerRadius = Math.Sin(double.DegreesToRadians(leanDeg.Inboard)),
+            OutboardPerRadius = Math.Sin(double.DegreesToRadians(leanDeg.Outboard)),
+        };
+    }
+}

@@ -1,0 +1,28 @@
+using SetupService.Domain.Answers;
+using SetupService.Domain.Fitment.Checks;
+
+namespace SetupService.Domain.Fitment.Words;
+
+/// <summary>The sentences of the arch cover check.</summary>
+internal static class CoverWords
+{
+    public const string Basis = "Nominal room at the arch lip; the furthest any rule that was read lets a wheel stand out is 30 mm (Dutch Regeling voertuigen 5.2.48). Local law decides.";
+
+    public static string Explain(in CheckResult result, UnitSystem units)
+    {
+        if (result.Value is not { } insideMm)
+        {
+            return "Without the gap to the arch lip and the wheel and tyre it was measured with, whether the arch covers them is not known.";
+        }
+
+        return result.Status switch
+        {
+            CheckStatus.Pass => Prose.Write(
+                units, $"The outer edge stays {insideMm:mm} inside the lip where the gap was measured. Rules ask for cover before and behind that place too; local law decides."),
+            CheckStatus.Caution => Prose.Write(
+                units, $"The outer edge stands {-insideMm:mm} outside the lip. Many countries do not allow that, some with wider covers; local law decides."),
+            _ => Prose.Write(
+                units, $"The outer edge stands {-insideMm:mm} outside the lip, more than the {CoverCheck.WidestAllowedPokeMm:mm} of the widest rule that was read."),
+        };
+    }
+}

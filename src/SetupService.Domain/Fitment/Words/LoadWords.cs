@@ -1,0 +1,113 @@
+using SetupService.Domain.Answers;
+using SetupService.Domain.Fitment.Checks;
+using SetupService.Domain.Tyres;
+
+namespace SetupService.Domain.Fitment.Words;
+
+/// <summary>The sentences of the load and speed checks.</summary>
+internal static class LoadWords
+{
+    public const string CapacityBasis =
+        "Load index table (French order of 24 Oct 1994, Annex I); pressure and speed formulas after the ETRTO tables printed in Reimpell, Stoll, Betzler, The Automotive Chassis.";
+
+    public const string SpeedBasis = "Speed symbol table and article 3 of the French order of 24 Oct 1994.";
+
+    public const string WheelBasis = "Wheel rating at least half the axle's greatest load: from memory, no source read.";
+
+    public static string Capacity(AxleUnderCheck car, in Fitting candidate, in CheckResult result, UnitSystem units)
+    {
+        var marking = candidate.Tyre.Marking;
+        if (marking.LoadCapacityKg is not { } indexKg)
+        {
+            return Prose.Write(units, $"“{marking.Text}” carries no load index, so what it carries is not known.");
+        }
+
+        var speedKmh = LoadChecks.SpeedUsed(car, marking);
+        if (result.Finding == Finding.BeyondSpeedSymbol)
+        {
+            return Prose.Write(units, $"Load index {marking.LoadIndex ?? 0} stands for {indexKg:kg}, but not at {speedKmh:kmh}, which is beyond the tyre's speed symbol.");
+        }
+
+        if (result.Finding == Finding.MarkingSilent)
+        {
+            return Prose.Write(units, $"Load index {marking.LoadIndex ?? 0} stands for {indexKg:kg}, but the marking has no speed symbol, so what is left of it at {speedKmh:kmh} is not known.");
+        }
+
+        var carries = Carries(car, candidate, indexKg, result.Value ?? 0, speedKmh, units);
+        var need = Need(car, result, units);
+        return Prose.Write(units, $"{carries} {need}{Verdict(car, candidate, result, speedKmh, units)}");
+    }
+
+    public static string Speed(AxleUnderCheck car, in Fitting candidate, in CheckResult result, UnitSystem units)
+    {
+        var marking = candidate.Tyre.Marking;
+        if (car.Vehicle.TopSpeedKmh is not { } topKmh) return "The car's top speed is not given, so the speed symbol has nothing to be held against.";
+        if (marking.SpeedSymbol is null)
+        {
+            return result.Status == CheckStatus.Pass
+                ? Prose.Write(units, $"ZR stands for more than 240 km/h; the car reaches {topKmh:kmh}.")
+                : Prose.Write(units, $"“{marking.Text}” carries no speed symbol, so whether it may do {topKmh:kmh} is not known.");
+        }
+
+        var symbolKmh = marking.MaximumSpeedKmh ?? 0;
+        return (result.Status, result.Finding) switch
+        {
+            (CheckStatus.Pass, _) => Prose.Write(units, $"The speed symbol allows {symbolKmh:kmh}; the car reaches {topKmh:kmh}."),
+            (CheckStatus.Caution, _) => Prose.Write(units, $"The speed symbol allows {symbolKmh:kmh} and the car reaches {topKmh:kmh}. Some countries allow it for winter tyres with a label in the driver's view and that speed not exceeded; local law decides."),
+            (CheckStatus.Unknown, _) => Prose.Write(units, $"The brackets mark the tyre for more than {symbolKmh:kmh} without saying how much; the car reaches {topKmh:kmh}. Only the tyre's maker can tell."),
+            _ => Prose.Write(units, $"The speed symbol allows {symbolKmh:kmh} and the car reaches {topKmh:kmh}: the tyre is not made for it."),
+        };
+    }
+
+    public static string Wheel(AxleUnderCheck car, in Fitting candidate, in CheckResult result, UnitSystem units)
+    {
+        if (candidate.Wheel.LoadRatingKg is not { } ratingKg) return "The wheel's load rating is not given; it is stamped on the wheel or in its papers.";
+        if (car.LoadPerWheelKg is not { } loadKg) return Prose.Write(units, $"The wheel carries {ratingKg:kg}, but the axle's greatest load is not given.");
+        return result.Status == CheckStatus.Pass
+            ? Prose.Write(units, $"The wheel carries {ratingKg:kg}; half the axle's {loadKg * 2:kg} is {loadKg:kg}.")
+            : Prose.Write(units, $"The wheel carries {ratingKg:kg}, less than half the axle's {loadKg * 2:kg}, which is {loadKg:kg}: it can break.");
+    }
+
+    private static string Carries(AxleUnderCheck car, in Fitting candidate, double indexKg, double carriesKg, double speedKmh, UnitSystem units)
+    {
+        var marking = candidate.Tyre.Marking;
+        if (LoadCapacity.ReferencePressureKpa(marking) is not { } referenceKpa)
+        {
+            return Prose.Write(units, $"Load index {marking.LoadIndex ?? 0} stands for {indexKg:kg} at the pressure the tyre's maker states; at {speedKmh:kmh} that is {carriesKg:kg}.");
+        }
+
+        var pressureKpa = LoadChecks.PressureUsed(car, candidate) ?? referenceKpa;
+        return Prose.Write(
+            units, $"Load index {marking.LoadIndex ?? 0} stands for {indexKg:kg} at {referenceKpa:kPa}; at {pressureKpa:kPa} and {speedKmh:kmh} the tyre carries {carriesKg:kg}.");
+    }
+
+    private static string Need(AxleUnderCheck car, in CheckResult result, UnitSystem units)
+    {
+        if (car.LoadPerWheelKg is { } loadKg) return Prose.Write(units, $"Half the axle's {loadKg * 2:kg} is {loadKg:kg}");
+        if (car.Axle.MinimumLoadIndex is { } index && result.Limit is { } indexLoadKg)
+        {
+            return Prose.Write(units, $"The axle's greatest load is not given; the lowest load index allowed, {index}, stands for {indexLoadKg:kg}");
+        }
+
+        return result.Limit is { } drivenKg
+            ? Prose.Write(units, $"Half the axle's load as driven is already {drivenKg:kg}")
+            : "The axle's greatest load is not given, and no lowest load index either, so there is nothing to hold it against";
+    }
+
+    private static string Verdict(AxleUnderCheck car, in Fitting candidate, in CheckResult result, double speedKmh, UnitSystem units)
+    {
+        var marking = candidate.Tyre.Marking;
+        var wantedKpa = result.Limit is { } loadKg ? LoadChecks.PressureWanted(marking, loadKg, speedKmh) : null;
+        var wanted = wantedKpa is { } kpa ? Prose.Write(units, $" It would take {kpa:kPa} cold, with the addition for that speed.") : "";
+        return result.Finding switch
+        {
+            Finding.IndexBelowMinimum => Prose.Write(units, $". The load index is below {car.Axle.MinimumLoadIndex ?? 0}, the lowest the car's papers allow."),
+            Finding.PressureBelowTable => Prose.Write(units, $". The standard's table starts at {LoadCapacity.LowestTabulatedPressureKpa:kPa}; below it no capacity is published.{wanted}"),
+            Finding.ReferencePressureUnknown => ". What it carries at another pressure only its maker can tell.",
+            Finding.SpeedAdditionShort => Prose.Write(units, $". It carries that, but sustained speed wants more pressure.{wanted}"),
+            _ when result.Status == CheckStatus.Fail && wantedKpa is null => ": no pressure lets this tyre carry it.",
+            _ when result.Status == CheckStatus.Fail => Prose.Write(units, $": too much at this pressure.{wanted}"),
+            _ => Prose.Write(units, $".{wanted}"),
+        };
+    }
+}

@@ -1,0 +1,118 @@
+using SetupService.Domain.Answers;
+
+namespace SetupService.Domain.Tyres;
+
+/// <summary>A place in a marking's text, moving on as parts are read. Letters are told without case, digits are ASCII only.</summary>
+internal ref struct MarkingCursor(ReadOnlySpan<char> text)
+{
+    private readonly ReadOnlySpan<char> _text = text;
+
+    public int Position { get; private set; }
+
+    public readonly bool AtEnd => Position >= _text.Length;
+
+    public readonly char Current => AtEnd ? '\0' : _text[Position];
+
+    public readonly bool AtDigit => char.IsAsciiDigit(Current);
+
+    public void SkipSpaces()
+    {
+        while (!AtEnd && char.IsWhiteSpace(_text[Position]))
+        {
+            Position++;
+        }
+    }
+
+    public void MoveTo(int position) => Position = position;
+
+    /// <summary>Takes the current character where it is one of those given.</summary>
+    public bool TryTakeAnyOf(ReadOnlySpan<char> characters)
+    {
+        if (AtEnd || !characters.Contains(Current))
+        {
+            return false;
+        }
+
+        Position++;
+        return true;
+    }
+
+    /// <summary>Takes a word in either case where it stands here and no further letter or digit follows it.</summary>
+    public bool TryTakeWord(ReadOnlySpan<char> word)
+    {
+        var end = Position + word.Length;
+        if (!_text[Position..].StartsWith(word, StringComparison.OrdinalIgnoreCase)
+            || (end < _text.Length && char.IsAsciiLetterOrDigit(_text[end])))
+        {
+            return false;
+        }
+
+        Position = end;
+        return true;
+    }
+
+    /// <summary>The run of letters A to Z in either case that begins here, in the text's own case; empty where there is none.</summary>
+    public readonly ReadOnlySpan<char> PeekLetters()
+    {
+        var end = Position;
+        while (end < _text.Length && char.IsAsciiLetter(_text[end]))
+        {
+            end++;
+        }
+
+        return _text[Position..end];
+    }
+
+    /// <summary>Takes a number with a decimal point or comma; the sign, if any, is not part of it.</summary>
+    public bool TryTakeNumber(out MarkingNumber number)
+    {
+        var start = Position;
+        var digits = 0.0;
+        var scale = 1.0;
+        while (AtDigit)
+        {
+            digits = (digits * 10) + (_text[Position++] - '0');
+        }
+
+        var hasDecimals = Position > start && Current is '.' or ','
+            && Position + 1 < _text.Length && char.IsAsciiDigit(_text[Position + 1]);
+        if (hasDecimals)
+        {
+            Position++;
+            while (AtDigit)
+            {
+                digits = (digits * 10) + (_text[Position++] - '0');
+                scale *= 10;
+            }
+        }
+
+        number = new MarkingNumber(digits / scale, start, Position);
+        return Position > start;
+    }
+
+    /// <summary>A fault about the piece from <paramref name="start"/> to the next space after the cursor, which is not what was expected.</summary>
+    public readonly ReadingFault NotRead(int start, string expected)
+    {
+        var end = Math.Max(Position, start);
+        while (end < _text.Length && !char.IsWhiteSpace(_text[end]))
+        {
+            end++;
+        }
+
+        var part = _text[start..end].ToString();
+        var message = part.Length == 0
+            ? $"The marking ends where {expected} was expected."
+            : $"“{part}” is not {expected}.";
+        return new ReadingFault(part, start, message);
+    }
+
+    /// <summary>A fault about a number that was read but cannot stand.</summary>
+    public readonly ReadingFault Refused(MarkingNumber number, string reason) => Refused(number.Start, number.End, reason);
+
+    /// <summary>A fault about a piece that was read but cannot stand.</summary>
+    public readonly ReadingFault Refused(int start, int end, string reason)
+    {
+        var part = _text[start..end].ToString();
+        return new ReadingFault(part, start, $"“{part}” {reason}.");
+    }
+}

@@ -1,0 +1,80 @@
+using System.Globalization;
+using SetupService.Domain.Answers;
+
+namespace SetupService.Domain.Tyres;
+
+/// <summary>
+/// Reads a tyre's sidewall marking as people type it: letters in either case (unknown marks in capitals only), spaces or none,
+/// decimal point or comma. Never throws on any text; what cannot be read is named in the fault.
+/// </summary>
+public static class TyreMarkingReader
+{
+    /// <summary>The longest text that is read, in characters, without spaces at either end.</summary>
+    public const int MaximumLength = 60;
+
+    /// <summary>The narrowest nominal section read, in mm.</summary>
+    public const double MinimumSectionWidthMm = 80;
+
+    /// <summary>The widest nominal section read, in mm.</summary>
+    public const double MaximumSectionWidthMm = 455;
+
+    /// <summary>The lowest aspect ratio read, in percent.</summary>
+    public const double MinimumAspectPct = 20;
+
+    /// <summary>The highest aspect ratio read, in percent.</summary>
+    public const double MaximumAspectPct = 100;
+
+    /// <summary>The smallest rim diameter read, in inches.</summary>
+    public const double MinimumRimDiameterIn = 8;
+
+    /// <summary>The largest rim diameter read, in inches.</summary>
+    public const double MaximumRimDiameterIn = 26;
+
+    /// <summary>
+    /// Reads a marking such as "225/45R17 94W XL", "LT265/70R17 121/118S", "215/65R16C 109/107T", "31x10.50R15LT 109Q" or
+    /// "195R14C 106/104S". Positions in a fault count from the start of <paramref name="text"/>.
+    /// </summary>
+    public static Reading<TyreMarking> Read(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        var trimmed = text.AsSpan().Trim();
+        if (trimmed.Length > MaximumLength)
+        {
+            // The excess is named by its beginning; it may be very long.
+            return Readings.Failed<TyreMarking>(
+                trimmed.Slice(MaximumLength, Math.Min(20, trimmed.Length - MaximumLength)).ToString(),
+                text.Length - text.AsSpan().TrimStart().Length + MaximumLength,
+                string.Create(CultureInfo.InvariantCulture, $"The marking is {trimmed.Length} characters long; at most {MaximumLength} are read."));
+        }
+
+        var parts = new TyreMarkingParts();
+        var cursor = new MarkingCursor(text.AsSpan().TrimEnd());
+        cursor.SkipSpaces();
+        var fault = TyreSizeReader.Read(ref cursor, parts) ?? ReadBesideSize(ref cursor, parts);
+        return fault is null
+            ? Readings.Of(new TyreMarking(trimmed.ToString(), parts))
+            : Readings.Failed<TyreMarking>(fault.Part, fault.Position, fault.Message);
+    }
+
+    private static ReadingFault? ReadBesideSize(ref MarkingCursor cursor, TyreMarkingParts parts)
+    {
+        cursor.SkipSpaces();
+        while (!cursor.AtEnd)
+        {
+            if (!TyreMarkReader.TryReadMountain(ref cursor, parts))
+            {
+                var fault = cursor.AtDigit || cursor.Current == '('
+                    ? ServiceDescriptionReader.Read(ref cursor, parts)
+                    : TyreMarkReader.Read(ref cursor, parts);
+                if (fault is not null)
+                {
+                    return fault;
+                }
+            }
+
+            cursor.SkipSpaces();
+        }
+
+        return null;
+    }
+}

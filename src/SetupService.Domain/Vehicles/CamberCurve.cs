@@ -1,0 +1,74 @@
+namespace SetupService.Domain.Vehicles;
+
+/// <summary>
+/// Camber against wheel travel as somebody measured it: straight between the readings, and carried on by the end
+/// slope for <see cref="ExtensionMm"/> beyond them. Camber in degrees against the body, negative = top inboard;
+/// travel in mm, positive = bump.
+/// </summary>
+public sealed class CamberCurve
+{
+    /// <summary>How far the end slopes are trusted beyond the last reading, mm (a stated assumption, no source).</summary>
+    public const double ExtensionMm = 20;
+
+    private readonly double[] travelMm;
+    private readonly double[] camberDeg;
+
+    private CamberCurve(double[] travelMm, double[] camberDeg)
+    {
+        this.travelMm = travelMm;
+        this.camberDeg = camberDeg;
+    }
+
+    /// <summary>
+    /// Makes a curve of readings in any order; null where fewer than two different heights were read, since
+    /// one reading has no slope. Readings at one height are averaged.
+    /// </summary>
+    public static CamberCurve? From(IEnumerable<(double TravelMm, double CamberDeg)> readings)
+    {
+        var byHeight = readings
+            .GroupBy(reading => reading.TravelMm)
+            .OrderBy(group => group.Key)
+            .Select(group => (Travel: group.Key, Camber: group.Average(reading => reading.CamberDeg)))
+            .ToArray();
+        return byHeight.Length < 2 ? null : new([.. byHeight.Select(point => point.Travel)], [.. byHeight.Select(point => point.Camber)]);
+    }
+
+    /// <summary>Whether the curve, with its extension, reaches the travel.</summary>
+    public bool Reaches(double travel) =>
+        travel >= travelMm[0] - ExtensionMm && travel <= travelMm[^1] + ExtensionMm;
+
+    /// <summary>
+    /// The greatest change of camber from ride height to anywhere up to <paramref name="toTravelMm"/>, towards
+    /// negative (top inboard) and towards positive (top outboard), both as sizes in degrees; null where the
+    /// curve does not reach so far.
+    /// </summary>
+    public (double Inboard, double Outboard)? ExtremesDeg(double toTravelMm)
+    {
+        if (!Reaches(0) || !Reaches(toTravelMm)) return null;
+        var atRide = AtDeg(0);
+        var inboard = 0.0;
+        var outboard = 0.0;
+        Widen(AtDeg(toTravelMm));
+        for (var i = 0; i < travelMm.Length; i++)
+        {
+            if (travelMm[i] > Math.Min(0, toTravelMm) && travelMm[i] < Math.Max(0, toTravelMm)) Widen(camberDeg[i]);
+        }
+
+        return (inboard, outboard);
+
+        void Widen(double camber)
+        {
+            inboard = Math.Max(inboard, atRide - camber);
+            outboard = Math.Max(outboard, camber - atRide);
+        }
+    }
+
+    /// <summary>Camber at a travel the curve reaches, degrees.</summary>
+    public double AtDeg(double travel)
+    {
+        var upper = 1;
+        while (upper < travelMm.Length - 1 && travelMm[upper] < travel) upper++;
+        var slope = (camberDeg[upper] - camberDeg[upper - 1]) / (travelMm[upper] - travelMm[upper - 1]);
+        return camberDeg[upper - 1] + (slope * (travel - travelMm[upper - 1]));
+    }
+}

@@ -1,0 +1,29 @@
+namespace SetupService.Domain.Vehicles;
+
+/// <summary>
+/// The smallest gaps between the car and the wheel and tyre it carries now, as a person measured them.
+/// A gap that was not measured is null.
+/// </summary>
+public sealed record Clearance
+{
+    /// <summary>Straight ahead, inboard: to strut, spring seat, arm, hose or liner; mm.</summary>
+    public double? InboardMm { get; init; }
+
+    /// <summary>Inboard at the worse steering lock; mm.</summary>
+    public double? InboardAtFullLockMm { get; init; }
+
+    /// <summary>Level to the arch lip; mm.</summary>
+    public double? OutboardMm { get; init; }
+
+    /// <summary>From the tread to what is above or around it; mm.</summary>
+    public double? RadialMm { get; init; }
+
+    /// <summary>From the tyre to the spring seat or coil that stands above it; mm.</summary>
+    public double? SpringSeatMm { get; init; }
+
+    /// <summary>Where the suspension stood; null where nobody said.</summary>
+    public ClearanceMeasuredAt? MeasuredAt { get; init; }
+
+    /// <summary>Half-width of the measuring error, mm; null where nobody said.</summary>
+    public double? UncertaintyMm { get; init; }
+}

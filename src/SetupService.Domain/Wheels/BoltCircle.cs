@@ -1,0 +1,20 @@
+namespace SetupService.Domain.Wheels;
+
+/// <summary>The circle through the centres of the wheel's fastener holes.</summary>
+/// <param name="HoleCount">How many holes, 3 to 10 as read.</param>
+/// <param name="DiameterMm">Diameter of the circle in mm, 80 to 300 as read.</param>
+public sealed record BoltCircle(int HoleCount, double DiameterMm)
+{
+    /// <summary>
+    /// How far two diameters may differ in writing and still be the same circle: 0.35 mm, because the trade writes 114 for
+    /// 114.3 and 108 for 107.95. The nearest different circles in use, 120 and 120.65, stay apart. Common practice, no source.
+    /// </summary>
+    public const double MatchToleranceMm = 0.35;
+
+    /// <summary>Whether this and another are the same circle: equal counts, diameters within <see cref="MatchToleranceMm"/>.</summary>
+    public bool Matches(BoltCircle other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        return HoleCount == other.HoleCount && Math.Abs(DiameterMm - other.DiameterMm) <= MatchToleranceMm;
+    }
+}

@@ -1,0 +1,72 @@
+using System.Text.RegularExpressions;
+using SetupService.Domain.Answers;
+
+namespace SetupService.Domain.Wheels;
+
+/// <summary>
+/// Reads the thread of a wheel fastener: metric by diameter and pitch (M14x1.5, M12×1,25, 14x1.5), or inch by diameter and
+/// threads per inch (1/2-20 is 12.7 mm by 1.27 mm).
+/// </summary>
+public static partial class FastenerThreadReader
+{
+    /// <summary>The longest text that is read, in characters, without spaces at either end.</summary>
+    public const int MaximumLength = 20;
+
+    /// <summary>The thinnest thread read, in mm.</summary>
+    public const double MinimumDiameterMm = 8;
+
+    /// <summary>The thickest thread read, in mm.</summary>
+    public const double MaximumDiameterMm = 24;
+
+    /// <summary>The finest pitch read, in mm.</summary>
+    public const double MinimumPitchMm = 0.75;
+
+    /// <summary>The coarsest pitch read, in mm.</summary>
+    public const double MaximumPitchMm = 3;
+
+    private const double MmPerInch = 25.4;
+
+    /// <summary>Reads the text whole. Never throws on any text.</summary>
+    public static Reading<FastenerThread> Read(string text)
+    {
+        ArgumentNullException.ThrowIfNull(text);
+        if (TextLength.Check(text, MaximumLength) is { } tooLong)
+        {
+            return Readings.Failed<FastenerThread>(tooLong.Part, tooLong.Position, tooLong.Message);
+        }
+
+        var scanner = new MarkingScanner(text);
+        if (scanner.TryTake(MetricThread(), out var metric) && scanner.AtEnd)
+        {
+            return Check(metric, MarkingNumber.Decimal(metric.Groups["diameter"].Value), MarkingNumber.Decimal(metric.Groups["pitch"].Value));
+        }
+
+        if (scanner.TryTake(InchThread(), out var inch) && scanner.AtEnd)
+        {
+            var diameterMm = MmPerInch * MarkingNumber.Decimal(inch.Groups["over"].Value) / MarkingNumber.Decimal(inch.Groups["under"].Value);
+            return Check(inch, diameterMm, MmPerInch / MarkingNumber.Decimal(inch.Groups["pitch"].Value));
+        }
+
+        var fault = scanner.NotRead(text.Length - text.TrimStart().Length, "a thread such as M14x1.5, M12x1.25 or 1/2-20");
+        return Readings.Failed<FastenerThread>(fault.Part, fault.Position, fault.Message);
+    }
+
+    private static Reading<FastenerThread> Check(Match piece, double diameterMm, double pitchMm)
+    {
+        var fault = diameterMm is >= MinimumDiameterMm and <= MaximumDiameterMm
+            ? pitchMm is >= MinimumPitchMm and <= MaximumPitchMm
+                ? null
+                : MarkingScanner.Refused(piece.Groups["pitch"], MarkingNumber.Range("is not a pitch", MinimumPitchMm, MaximumPitchMm, "mm"))
+            : MarkingScanner.Refused(
+                piece.Groups["diameter"], MarkingNumber.Range("is not a thread diameter", MinimumDiameterMm, MaximumDiameterMm, "mm"));
+        return fault is null
+            ? Readings.Of(new FastenerThread(diameterMm, pitchMm))
+            : Readings.Failed<FastenerThread>(fault.Part, fault.Position, fault.Message);
+    }
+
+    [GeneratedRegex(@"\G[mM]?\s*(?<diameter>[0-9]{1,2}(?:[.,][0-9]{1,2})?)\s*[xX×*]\s*(?<pitch>[0-9]{1,2}(?:[.,][0-9]{1,3})?)(?![\p{L}0-9.,/])", RegexOptions.CultureInvariant)]
+    private static partial Regex MetricThread();
+
+    [GeneratedRegex(@"\G(?<diameter>(?<over>[0-9]{1,2})/(?<under>[1-9][0-9]?))\s*(?:""|″|in|IN)?\s*[-–xX×]\s*(?<pitch>[1-9][0-9]?)(?:\s*(?:UNF|UNC))?(?![\p{L}0-9.,/])", RegexOptions.CultureInvariant)]
+    private static partial Regex InchThread();
+}

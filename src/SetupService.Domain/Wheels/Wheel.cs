@@ -1,0 +1,62 @@
+namespace SetupService.Domain.Wheels;
+
+/// <summary>
+/// A wheel on the car. Offset is positive where the mounting face lies outboard of the rim's centre plane ("inset" in
+/// ISO 3911). Unknown figures are null.
+/// </summary>
+public sealed record Wheel
+{
+    /// <summary>Rim diameter code, inches.</summary>
+    public required double RimDiameterIn { get; init; }
+
+    /// <summary>Rim width code, inches, between the inner faces of the flanges.</summary>
+    public required double RimWidthIn { get; init; }
+
+    /// <summary>Offset in mm, positive = mounting face outboard of the centre plane.</summary>
+    public required double OffsetMm { get; init; }
+
+    /// <summary>Thickness in mm of a spacer between hub and wheel; 0 without one.</summary>
+    public double SpacerMm { get; init; }
+
+    /// <summary>Mass of the wheel alone, in kg.</summary>
+    public double? MassKg { get; init; }
+
+    /// <summary>The holes' circle.</summary>
+    public BoltCircle? BoltCircle { get; init; }
+
+    /// <summary>Diameter of the centre bore, in mm.</summary>
+    public double? CentreBoreMm { get; init; }
+
+    /// <summary>The load the wheel is rated for, in kg.</summary>
+    public double? LoadRatingKg { get; init; }
+
+    /// <summary>The seat its fasteners bed on.</summary>
+    public FastenerSeat? FastenerSeat { get; init; }
+
+    /// <summary>Thickness in mm of the pad between the mounting face and the fastener's seat.</summary>
+    public double? PadThicknessMm { get; init; }
+
+    /// <summary>The inside of the wheel, stations from its mounting face; empty where not known.</summary>
+    public IReadOnlyList<ProfilePoint> InnerProfile { get; init; } = [];
+
+    /// <summary>Rim width in mm between the flanges.</summary>
+    public double RimWidthMm => RimWidth.Mm(RimWidthIn);
+
+    /// <summary>
+    /// The wheel from flange edge to flange edge in mm: rim width plus two flanges of contour J, 11.0 mm each at least. J is
+    /// taken for every wheel (common practice, no source for the choice); the width is from JIS D 4218:2021, Table 3.
+    /// </summary>
+    public double OverFlangesMm => RimWidth.OverFlangesMm(RimWidthIn, RimFlangeTable.J);
+
+    /// <summary>Mounting face to the inboard flange edge in mm, without any spacer.</summary>
+    public double BackspacingMm => RimWidth.BackspacingMm(OverFlangesMm, OffsetMm);
+
+    /// <summary>Mounting face to the outboard flange edge in mm, without any spacer.</summary>
+    public double FrontspacingMm => RimWidth.FrontspacingMm(OverFlangesMm, OffsetMm);
+
+    /// <summary>
+    /// Where the rim's centre plane stands from the hub's face in mm, positive outboard: spacer less offset. Offset 45 without
+    /// a spacer gives −45.
+    /// </summary>
+    public double CentrePlaneMm => SpacerMm - OffsetMm;
+}

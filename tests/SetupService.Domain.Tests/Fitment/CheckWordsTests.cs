@@ -1,0 +1,63 @@
+using CsCheck;
+using SetupService.Domain.Answers;
+using SetupService.Domain.Fitment;
+
+namespace SetupService.Domain.Tests.Fitment;
+
+public sealed class CheckWordsTests
+{
+    [Theory]
+    [InlineData(UnitSystem.Metric, "14.0 mm")]
+    [InlineData(UnitSystem.Us, "0.55 in")]
+    public void An_explanation_quotes_the_numbers_of_its_case(UnitSystem units, string gap)
+    {
+        var car = DemoCar.Front();
+        var candidate = DemoCar.Fitting(offsetMm: 48);
+        var result = DemoCar.Check(car, candidate)[CheckId.InboardClearance];
+
+        Assert.Contains(gap, CheckWords.Explanation(car, candidate, CheckId.InboardClearance, result, units), StringComparison.Ordinal);
+    }
+
+    // An explanation made of fixed words would not change with its case; each of these changes one input by
+    // more than the rounding of texts and demands another sentence.
+    [Fact]
+    public void Changing_an_input_changes_the_text() =>
+        Gen.Select(Gen.Double[20, 50], Gen.Double[1, 10]).Sample((offset, change) =>
+        {
+            var car = DemoCar.Front();
+            var before = Explain(car, offset, CheckId.InboardClearance) + Explain(car, offset, CheckId.OutboardClearance);
+            var after = Explain(car, offset + change, CheckId.InboardClearance) + Explain(car, offset + change, CheckId.OutboardClearance);
+            return before != after;
+        });
+
+    [Fact]
+    public void Every_check_has_words_for_every_case_it_can_meet()
+    {
+        foreach (var car in new[] { DemoCar.Front(), AxleUnderCheck.Prepare(new Domain.Vehicles.Vehicle(), Domain.Vehicles.CarAxle.Front, new CheckSettings()) })
+        {
+            foreach (var marking in new[] { "225/45R17 91W", "225/45ZR17", "215/65R16C 109/107T", "195/45R17 81H M+S", "31x10.50R15LT 109Q", "225/45ZR17 (94Y)" })
+            {
+                foreach (var bare in new[] { false, true })
+                {
+                    var candidate = DemoCar.Fitting(marking: marking, spacerMm: 20);
+                    if (bare) candidate = candidate with { Wheel = new() { RimDiameterIn = 15, RimWidthIn = 9, OffsetMm = 20 } };
+                    var sheet = DemoCar.Check(car, candidate);
+                    for (var id = CheckId.InboardClearance; id <= CheckId.ArchCover; id++)
+                    {
+                        var result = sheet[id];
+                        var text = CheckWords.Explanation(car, candidate, id, result, UnitSystem.Metric);
+                        Assert.True(text.Length > 20 && text.EndsWith('.'), $"{id}: {text}");
+                        Assert.DoesNotContain("NaN", text, StringComparison.Ordinal);
+                        Assert.NotEmpty(CheckWords.Basis(candidate, id));
+                    }
+                }
+            }
+        }
+    }
+
+    private static string Explain(AxleUnderCheck car, double offsetMm, CheckId id)
+    {
+        var candidate = DemoCar.Fitting(offsetMm: offsetMm);
+        return CheckWords.Explanation(car, candidate, id, DemoCar.Check(car, candidate)[id], UnitSystem.Metric);
+    }
+}
