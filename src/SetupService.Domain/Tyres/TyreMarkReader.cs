@@ -9,10 +9,8 @@ internal static class TyreMarkReader
 {
     private const int LongestUnreadMark = 5;
 
-    // Longer marks come before those they begin with.
     private static readonly (string Mark, LoadVersion Version)[] LoadVersionMarks =
     [
-        ("EXTRA LOAD", LoadVersion.ExtraLoad),
         ("REINFORCED", LoadVersion.ExtraLoad),
         ("XL", LoadVersion.ExtraLoad),
         ("RF", LoadVersion.ExtraLoad),
@@ -23,8 +21,6 @@ internal static class TyreMarkReader
         ("CP", LoadVersion.CommercialCamper),
         ("C", LoadVersion.Commercial),
     ];
-
-    private static readonly string[] RunFlatMarks = ["RFT", "RUNFLAT", "RUN FLAT", "RUN-FLAT"];
 
     /// <summary>Whether the mark for severe snow stands here; it begins with a digit and is no load index.</summary>
     public static bool TryReadMountain(ref MarkingCursor cursor, TyreMarkingParts parts)
@@ -42,6 +38,11 @@ internal static class TyreMarkReader
         }
 
         var start = cursor.Position;
+        if (TryTakePair(ref cursor, "EXTRA", "LOAD"))
+        {
+            return SetLoadVersion(cursor, parts, LoadVersion.ExtraLoad, start);
+        }
+
         foreach (var (mark, version) in LoadVersionMarks)
         {
             if (TryTakeMark(ref cursor, mark))
@@ -99,15 +100,27 @@ internal static class TyreMarkReader
 
     private static bool TryReadRunFlat(ref MarkingCursor cursor, TyreMarkingParts parts)
     {
-        foreach (var mark in RunFlatMarks)
+        var isThere = cursor.TryTakeWord("RFT") || cursor.TryTakeWord("RUNFLAT") || TryTakePair(ref cursor, "RUN", "FLAT");
+        parts.IsRunFlat |= isThere;
+        return isThere;
+    }
+
+    // Two words that mean something only together, with spaces or a hyphen between them.
+    private static bool TryTakePair(ref MarkingCursor cursor, string first, string second)
+    {
+        var start = cursor.Position;
+        if (cursor.TryTakeWord(first))
         {
-            if (cursor.TryTakeWord(mark))
+            cursor.SkipSpaces();
+            cursor.TryTakeAnyOf("-");
+            cursor.SkipSpaces();
+            if (cursor.TryTakeWord(second))
             {
-                parts.IsRunFlat = true;
                 return true;
             }
         }
 
+        cursor.MoveTo(start);
         return false;
     }
 
@@ -131,14 +144,9 @@ internal static class TyreMarkReader
         return false;
     }
 
-    // A load version may stand right before the service description: 215/65R16C109/107T.
+    // The whole run of letters must be the mark; digits may follow at once, as in 215/65R16C109/107T.
     private static bool TryTakeMark(ref MarkingCursor cursor, string mark)
     {
-        if (mark.Contains(' ', StringComparison.Ordinal))
-        {
-            return cursor.TryTakeWord(mark);
-        }
-
         var isThere = cursor.PeekLetters().Equals(mark, StringComparison.OrdinalIgnoreCase);
         if (isThere)
         {
@@ -154,7 +162,10 @@ internal static class TyreMarkReader
         var letters = cursor.PeekLetters();
         cursor.MoveTo(start + letters.Length);
         var endsCleanly = cursor.AtEnd || char.IsWhiteSpace(cursor.Current);
-        if (letters.IsEmpty || letters.Length > LongestUnreadMark || letters.ContainsAnyExceptInRange('A', 'Z') || !endsCleanly)
+
+        // RUN and EXTRA are halves of known marks; kept unread they could meet their other half in the standard spelling.
+        var isHalfOfPair = letters is "RUN" or "EXTRA";
+        if (letters.IsEmpty || letters.Length > LongestUnreadMark || letters.ContainsAnyExceptInRange('A', 'Z') || !endsCleanly || isHalfOfPair)
         {
             return cursor.NotRead(
                 start,

@@ -28,7 +28,7 @@ public static partial class BoltCircleReader
         ArgumentNullException.ThrowIfNull(text);
         if (TextLength.Check(text, MaximumLength) is { } tooLong)
         {
-            return Readings.Failed<BoltCircle>(tooLong.Part, tooLong.Position, tooLong.Message);
+            return Failed(tooLong);
         }
 
         var scanner = new MarkingScanner(text);
@@ -37,8 +37,7 @@ public static partial class BoltCircleReader
             return Read(piece);
         }
 
-        var fault = scanner.NotRead(text.Length - text.TrimStart().Length, "a bolt circle such as 5x108 or 5x114.3");
-        return Readings.Failed<BoltCircle>(fault.Part, fault.Position, fault.Message);
+        return Failed(MarkingScanner.NotRead(text, "a bolt circle such as 5x108 or 5x114.3"));
     }
 
     /// <summary>The bolt circle found by <see cref="Piece"/>, or the fault where it is out of range.</summary>
@@ -48,15 +47,23 @@ public static partial class BoltCircleReader
         var diameter = piece.Groups["diameter"];
         var holeCount = int.Parse(holes.ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture);
         var diameterMm = MarkingNumber.Decimal(diameter.Value);
-        var fault = holeCount is < MinimumHoleCount or > MaximumHoleCount
-            ? MarkingScanner.Refused(holes, MarkingNumber.Range("is not a number of holes", MinimumHoleCount, MaximumHoleCount, "holes"))
-            : diameterMm is < MinimumDiameterMm or > MaximumDiameterMm
-                ? MarkingScanner.Refused(diameter, MarkingNumber.Range("is not a bolt circle", MinimumDiameterMm, MaximumDiameterMm, "mm"))
-                : null;
-        return fault is null
-            ? Readings.Of(new BoltCircle(holeCount, diameterMm))
-            : Readings.Failed<BoltCircle>(fault.Part, fault.Position, fault.Message);
+        if (holeCount is < MinimumHoleCount or > MaximumHoleCount)
+        {
+            return Failed(MarkingScanner.Refused(
+                holes, MarkingNumber.Range("is not a number of holes", MinimumHoleCount, MaximumHoleCount, "holes")));
+        }
+
+        if (diameterMm is < MinimumDiameterMm or > MaximumDiameterMm)
+        {
+            return Failed(MarkingScanner.Refused(
+                diameter, MarkingNumber.Range("is not a bolt circle", MinimumDiameterMm, MaximumDiameterMm, "mm")));
+        }
+
+        return Readings.Of(new BoltCircle(holeCount, diameterMm));
     }
+
+    private static Reading<BoltCircle> Failed(ReadingFault fault) =>
+        Readings.Failed<BoltCircle>(fault.Part, fault.Position, fault.Message);
 
     [GeneratedRegex(@"\G(?<holes>[0-9]{1,2})\s*[xX×*/\-–]\s*(?<diameter>[0-9]{1,4}(?:[.,][0-9]{1,3})?)(?:\s*(?i:mm))?(?![\p{L}0-9.,/])", RegexOptions.CultureInvariant)]
     internal static partial Regex Piece();

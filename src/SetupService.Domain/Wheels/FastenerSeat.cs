@@ -1,6 +1,8 @@
 namespace SetupService.Domain.Wheels;
 
-/// <summary>The seat a wheel bolt or nut beds on. Bolt and wheel must have the same one.</summary>
+/// <summary>
+/// The seat a wheel bolt or nut beds on. Fastener and wheel must have the same one. The kinds are common practice, no source.
+/// </summary>
 public enum FastenerSeat
 {
     /// <summary>A cone of 60° included angle.</summary>

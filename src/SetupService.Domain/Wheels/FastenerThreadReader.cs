@@ -32,7 +32,7 @@ public static partial class FastenerThreadReader
         ArgumentNullException.ThrowIfNull(text);
         if (TextLength.Check(text, MaximumLength) is { } tooLong)
         {
-            return Readings.Failed<FastenerThread>(tooLong.Part, tooLong.Position, tooLong.Message);
+            return Failed(tooLong);
         }
 
         var scanner = new MarkingScanner(text);
@@ -47,26 +47,32 @@ public static partial class FastenerThreadReader
             return Check(inch, diameterMm, MmPerInch / MarkingNumber.Decimal(inch.Groups["pitch"].Value));
         }
 
-        var fault = scanner.NotRead(text.Length - text.TrimStart().Length, "a thread such as M14x1.5, M12x1.25 or 1/2-20");
-        return Readings.Failed<FastenerThread>(fault.Part, fault.Position, fault.Message);
+        return Failed(MarkingScanner.NotRead(text, "a thread such as M14x1.5, M12x1.25 or 1/2-20"));
     }
 
     private static Reading<FastenerThread> Check(Match piece, double diameterMm, double pitchMm)
     {
-        var fault = diameterMm is >= MinimumDiameterMm and <= MaximumDiameterMm
-            ? pitchMm is >= MinimumPitchMm and <= MaximumPitchMm
-                ? null
-                : MarkingScanner.Refused(piece.Groups["pitch"], MarkingNumber.Range("is not a pitch", MinimumPitchMm, MaximumPitchMm, "mm"))
-            : MarkingScanner.Refused(
-                piece.Groups["diameter"], MarkingNumber.Range("is not a thread diameter", MinimumDiameterMm, MaximumDiameterMm, "mm"));
-        return fault is null
-            ? Readings.Of(new FastenerThread(diameterMm, pitchMm))
-            : Readings.Failed<FastenerThread>(fault.Part, fault.Position, fault.Message);
+        if (diameterMm is < MinimumDiameterMm or > MaximumDiameterMm)
+        {
+            return Failed(MarkingScanner.Refused(
+                piece.Groups["diameter"], MarkingNumber.Range("is not a thread diameter", MinimumDiameterMm, MaximumDiameterMm, "mm")));
+        }
+
+        if (pitchMm is < MinimumPitchMm or > MaximumPitchMm)
+        {
+            return Failed(MarkingScanner.Refused(
+                piece.Groups["pitch"], MarkingNumber.Range("is not a pitch", MinimumPitchMm, MaximumPitchMm, "mm")));
+        }
+
+        return Readings.Of(new FastenerThread(diameterMm, pitchMm));
     }
+
+    private static Reading<FastenerThread> Failed(ReadingFault fault) =>
+        Readings.Failed<FastenerThread>(fault.Part, fault.Position, fault.Message);
 
     [GeneratedRegex(@"\G[mM]?\s*(?<diameter>[0-9]{1,2}(?:[.,][0-9]{1,2})?)\s*[xX×*]\s*(?<pitch>[0-9]{1,2}(?:[.,][0-9]{1,3})?)(?![\p{L}0-9.,/])", RegexOptions.CultureInvariant)]
     private static partial Regex MetricThread();
 
-    [GeneratedRegex(@"\G(?<diameter>(?<over>[0-9]{1,2})/(?<under>[1-9][0-9]?))\s*(?:""|″|in|IN)?\s*[-–xX×]\s*(?<pitch>[1-9][0-9]?)(?:\s*(?:UNF|UNC))?(?![\p{L}0-9.,/])", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"\G(?<diameter>(?<over>[0-9]{1,2})/(?<under>[1-9][0-9]?))\s*(?:""|″|(?i:in))?\s*[-–xX×]\s*(?<pitch>[1-9][0-9]?)(?:\s*(?i:UNF|UNC))?(?![\p{L}0-9.,/])", RegexOptions.CultureInvariant)]
     private static partial Regex InchThread();
 }

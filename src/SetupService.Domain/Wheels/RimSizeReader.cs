@@ -13,17 +13,15 @@ internal static partial class RimSizeReader
 
     public static ReadingFault? Read(MarkingScanner scanner, WheelMarkingParts parts)
     {
-        var isFirstRead = scanner.TryTake(Inches(), out var first);
-        var start = isFirstRead ? first.Index : scanner.Position;
-        if (!isFirstRead)
+        if (!scanner.TryTake(Inches(), out var first))
         {
-            return scanner.NotRead(start, Expected);
+            return scanner.NotRead(scanner.Position, Expected);
         }
 
         var isLetterAfterFirst = scanner.TryTake(ContourLetter(), out var letter);
         if (!scanner.TryTake(Cross(), out _) || !scanner.TryTake(Inches(), out var second))
         {
-            return scanner.NotRead(start, Expected);
+            return scanner.NotRead(first.Index, Expected);
         }
 
         var isLetterAfterSecond = scanner.TryTake(ContourLetter(), out var letterAfterSecond);

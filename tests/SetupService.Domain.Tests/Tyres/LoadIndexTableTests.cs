@@ -1,0 +1,75 @@
+using SetupService.Domain.Tests.TestData;
+using SetupService.Domain.Tyres;
+
+namespace SetupService.Domain.Tests.Tyres;
+
+public class LoadIndexTableTests
+{
+    [Fact]
+    public void Every_index_stands_for_the_load_both_national_texts_print()
+    {
+        // Read in the French order of 24 October 1994 on tyres, Annex I, and in the Dutch Regeling voertuigen, Annex VIII, annex 4.
+        var rows = CsvTable.Rows("load-index.csv");
+
+        Assert.Equal(201, rows.Count);
+        Assert.Equal(200, rows.Count(row => row.NumberOrNull("kg_dutch_regulation") is not null));
+        Assert.All(rows, row =>
+        {
+            var capacityKg = LoadIndexTable.CapacityKg((int)row.Number("load_index"));
+            Assert.Equal(row.Number("kg_french_order"), capacityKg);
+            Assert.Equal(row.NumberOrNull("kg_dutch_regulation") ?? capacityKg, capacityKg);
+        });
+    }
+
+    [Fact]
+    public void The_table_follows_the_geometric_series_it_is_built_on()
+    {
+        // Own observation on the printed table: 45 kg × 10^(index/80), never more than 2.4 % off; 2.0 % leaving out the disputed 59.
+        Assert.All(LoadIndexTable.All, entry =>
+        {
+            var seriesKg = 45 * Math.Pow(10, entry.LoadIndex / 80.0);
+            Assert.InRange(entry.CapacityKg / seriesKg, entry.IsDisputed ? 0.976 : 0.98, entry.IsDisputed ? 1.024 : 1.02);
+        });
+    }
+
+    [Fact]
+    public void Only_index_59_is_disputed() =>
+        Assert.Equal(new LoadIndexEntry(59, 240, true), Assert.Single(LoadIndexTable.All, entry => entry.IsDisputed));
+
+    [Theory]
+    [InlineData(-1)]
+    [InlineData(201)]
+    [InlineData(int.MinValue)]
+    [InlineData(int.MaxValue)]
+    public void An_index_outside_the_table_has_no_load(int loadIndex) => Assert.Null(LoadIndexTable.CapacityKg(loadIndex));
+
+    // The Dutch axle check takes the index of axle load / tyres as the lowest allowed (read in Annex VIII, article 50);
+    // an axle of 1 230 kg needs 91, one of 1 240 kg needs 92.
+    [Theory]
+    [InlineData(615, 91)]
+    [InlineData(620, 92)]
+    [InlineData(615.0001, 92)]
+    [InlineData(0, 0)]
+    [InlineData(45, 0)]
+    [InlineData(14_000, 200)]
+    public void The_lowest_index_that_carries_a_load_is_found(double loadKg, int expected)
+    {
+        Assert.True(LoadIndexTable.TryIndexFor(loadKg, out var loadIndex));
+        Assert.Equal(expected, loadIndex);
+    }
+
+    [Theory]
+    [InlineData(14_000.1)]
+    [InlineData(-1)]
+    [InlineData(double.NaN)]
+    [InlineData(double.PositiveInfinity)]
+    public void A_load_beyond_the_table_has_no_index(double loadKg) => Assert.False(LoadIndexTable.TryIndexFor(loadKg, out _));
+
+    [Fact]
+    public void Every_load_of_the_table_finds_its_own_index() =>
+        Assert.All(LoadIndexTable.All, entry =>
+        {
+            Assert.True(LoadIndexTable.TryIndexFor(entry.CapacityKg, out var loadIndex));
+            Assert.Equal(entry.LoadIndex, loadIndex);
+        });
+}
