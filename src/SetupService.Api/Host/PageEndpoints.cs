@@ -6,7 +6,7 @@ namespace SetupService.Api.Host;
 /// <summary>Serves the pages that problems and answers point to: what a problem means, how a number is computed.</summary>
 internal static class PageEndpoints
 {
-    private static readonly ProducedMedia Markdown = new("text/markdown");
+    private const string Markdown = "text/markdown";
 
     public static void MapPages(this IEndpointRouteBuilder routes)
     {
@@ -20,14 +20,18 @@ internal static class PageEndpoints
             .WithName(name)
             .WithSummary(summary)
             .WithDescription(description)
-            .WithMetadata(Markdown, new ProducesResponseTypeMetadata(StatusCodes.Status200OK, typeof(string), [Markdown.Type]));
+            .WithMediaType(Markdown)
+            .WithProblems(ProblemTypes.NotFound, ProblemTypes.NotAcceptable, ProblemTypes.InternalError);
 
     private static IResult Page(string folder, string name)
     {
         // Resource names are exact, so nothing but a page of this folder can be asked for.
-        Stream? page = typeof(PageEndpoints).Assembly.GetManifestResourceStream($"docs/{folder}/{name}.md");
-        return page is null
-            ? Problem.Of(ProblemTypes.NotFound, $"There is no such page under /docs/{folder}.")
-            : Results.Stream(page, "text/markdown; charset=utf-8");
+        using Stream? page = typeof(PageEndpoints).Assembly.GetManifestResourceStream($"docs/{folder}/{name}.md");
+        if (page is null)
+            return Problem.Of(ProblemTypes.NotFound, $"There is no such page under /docs/{folder}.");
+
+        byte[] bytes = new byte[page.Length];
+        page.ReadExactly(bytes);
+        return new CacheableBytes(Markdown + "; charset=utf-8", bytes);
     }
 }

@@ -1,5 +1,6 @@
 using FluentValidation;
 using SetupService.Api.Http.Contract;
+using SetupService.Api.Vehicles;
 
 namespace SetupService.Api.Host;
 
@@ -10,5 +11,5 @@ public static class ServiceContract
     public static JsonContract Instance { get; } = new(ContractJsonContext.Default, Rules());
 
     // One validator a request type; documents inside it are checked by its child validators.
-    private static IReadOnlyList<IValidator> Rules() => [];
+    private static IReadOnlyList<IValidator> Rules() => [new VehicleDocumentRules()];
 }

@@ -76,7 +76,7 @@ public static class SetupServiceHost
 
     private static void Map(WebApplication app)
     {
-        app.MapOpenApi("/openapi/{documentName}.json");
+        app.MapDescription();
         app.MapService();
         app.MapPages();
         app.MapTyres();

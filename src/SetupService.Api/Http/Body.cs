@@ -92,6 +92,7 @@ public sealed class Body<T> : IBindableFromHttpContext<Body<T>>, IEndpointParame
         ArgumentNullException.ThrowIfNull(builder);
         builder.Metadata.Add(builder.ApplicationServices.GetRequiredService<JsonContract>().ReaderOf<T>());
         builder.Metadata.Add(new AcceptsMetadata([ProducedMedia.Json.Type], typeof(T)));
+        builder.AddProblems(ProblemTypes.InvalidRequest, ProblemTypes.TooLarge, ProblemTypes.UnsupportedMediaType);
     }
 
     private void Bind(in ReadOnlySequence<byte> buffer)

@@ -1,9 +1,8 @@
 using System.Reflection;
-using System.Security.Cryptography;
 using System.Text.Json.Serialization.Metadata;
 using Microsoft.AspNetCore.Http.Metadata;
-using Microsoft.Net.Http.Headers;
 using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
 
 namespace SetupService.Api.Http;
@@ -18,7 +17,7 @@ public sealed class CacheableTable<T>(Func<T> make) : IResult, IEndpointMetadata
     where T : class
 {
     private readonly Lock _making = new();
-    private volatile Written? _written;
+    private volatile CacheableBytes? _written;
 
     /// <inheritdoc />
     public static void PopulateMetadata(MethodInfo method, EndpointBuilder builder)
@@ -28,6 +27,7 @@ public sealed class CacheableTable<T>(Func<T> make) : IResult, IEndpointMetadata
         builder.Metadata.Add(new ProducesResponseTypeMetadata(StatusCodes.Status200OK, typeof(T), [ProducedMedia.Json.Type]));
         builder.Metadata.Add(new ProducesResponseTypeMetadata(StatusCodes.Status304NotModified));
         builder.Metadata.Add(ProducedMedia.Json);
+        builder.AddProblems(ProblemTypes.InvalidRequest, ProblemTypes.NotAcceptable, ProblemTypes.InternalError);
     }
 
     /// <inheritdoc />
@@ -36,49 +36,19 @@ public sealed class CacheableTable<T>(Func<T> make) : IResult, IEndpointMetadata
         ArgumentNullException.ThrowIfNull(httpContext);
         if (QueryFaults.Find(httpContext) is { Count: > 0 } faults)
         {
-            await Problems.Problem.Invalid(faults).ExecuteAsync(httpContext).ConfigureAwait(false);
+            await Problem.Invalid(faults).ExecuteAsync(httpContext).ConfigureAwait(false);
             return;
         }
 
-        Written table = _written ?? Write(httpContext.GetEndpoint()!.Metadata.GetRequiredMetadata<JsonTypeInfo<T>>());
-        HttpResponse response = httpContext.Response;
-        response.Headers.ETag = table.Tag;
-        response.Headers.CacheControl = "public, max-age=3600";
-        if (IsKnown(httpContext.Request, table.Tag))
-        {
-            response.StatusCode = StatusCodes.Status304NotModified;
-            return;
-        }
-
-        response.ContentType = ProducedMedia.JsonUtf8;
-        response.ContentLength = table.Bytes.Length;
-        await response.BodyWriter.WriteAsync(table.Bytes, httpContext.RequestAborted).ConfigureAwait(false);
+        CacheableBytes table = _written ?? Write(httpContext.GetEndpoint()!.Metadata.GetRequiredMetadata<JsonTypeInfo<T>>());
+        await table.ExecuteAsync(httpContext).ConfigureAwait(false);
     }
 
-    private Written Write(JsonTypeInfo<T> type)
+    private CacheableBytes Write(JsonTypeInfo<T> type)
     {
         lock (_making)
         {
-            if (_written is null)
-            {
-                byte[] bytes = JsonOutput.ToBytes(make(), type);
-                string digest = Convert.ToHexStringLower(SHA256.HashData(bytes).AsSpan(0, 8));
-                _written = new Written(bytes, $"\"{digest}\"");
-            }
-
-            return _written;
+            return _written ??= new CacheableBytes(ProducedMedia.JsonUtf8, JsonOutput.ToBytes(make(), type));
         }
     }
-
-    // If-None-Match compares weakly (RFC 9110, section 13.1.2).
-    private static bool IsKnown(HttpRequest request, string tag)
-    {
-        if (!EntityTagHeaderValue.TryParseList(request.Headers.IfNoneMatch.ToArray()!, out IList<EntityTagHeaderValue>? tags))
-            return false;
-
-        EntityTagHeaderValue own = new(tag);
-        return tags.Any(known => known.Tag == "*" || known.Compare(own, useStrongComparison: false));
-    }
-
-    private sealed record Written(byte[] Bytes, string Tag);
 }

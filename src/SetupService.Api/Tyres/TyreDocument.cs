@@ -1,5 +1,6 @@
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
+using SetupService.Domain.Tyres;
 
 namespace SetupService.Api.Tyres;
 
@@ -8,7 +9,7 @@ public sealed record TyreDocument
 {
     /// <summary>The size and service description on the sidewall.</summary>
     [JsonRequired]
-    [Text(60)]
+    [Text(TyreMarkingReader.MaximumLength)]
     [Sample("225/45R17 91W")]
     public string Marking { get; set; } = "";
 

@@ -1,5 +1,6 @@
+using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Wheels;
+using SetupService.Domain.Wheels;
 
 namespace SetupService.Api.Vehicles;
 
@@ -7,7 +8,7 @@ namespace SetupService.Api.Vehicles;
 public sealed record HubDocument
 {
     /// <summary>Number of fasteners and diameter of their circle in mm, as people write it.</summary>
-    [Text(30)]
+    [Text(BoltCircleReader.MaximumLength)]
     [Sample("5x108")]
     public string? BoltCircle { get; set; }
 
@@ -17,7 +18,7 @@ public sealed record HubDocument
     public double? CentreBoreMm { get; set; }
 
     /// <summary>Thread of the bolts or studs.</summary>
-    [Text(30)]
+    [Text(FastenerThreadReader.MaximumLength)]
     [Sample("M14x1.5")]
     public string? FastenerThread { get; set; }
 
@@ -31,6 +32,7 @@ public sealed record HubDocument
     public double? FastenerLengthMm { get; set; }
 
     /// <summary>Shape of the seat of the bolts or nuts.</summary>
+    [JsonConverter(typeof(WordConverter<FastenerSeat>))]
     [Sample("cone60")]
     public FastenerSeat? FastenerSeat { get; set; }
 

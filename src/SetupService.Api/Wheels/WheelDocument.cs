@@ -1,5 +1,6 @@
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
+using SetupService.Domain.Wheels;
 
 namespace SetupService.Api.Wheels;
 
@@ -35,7 +36,7 @@ public sealed record WheelDocument
     public double? MassKg { get; set; }
 
     /// <summary>Number of fasteners and diameter of their circle in mm, as people write it.</summary>
-    [Text(30)]
+    [Text(BoltCircleReader.MaximumLength)]
     [Sample("5x108")]
     public string? BoltCircle { get; set; }
 
@@ -50,6 +51,7 @@ public sealed record WheelDocument
     public double? LoadRatingKg { get; set; }
 
     /// <summary>Shape of the seat the bolts or nuts bear on.</summary>
+    [JsonConverter(typeof(WordConverter<FastenerSeat>))]
     [Sample("cone60")]
     public FastenerSeat? FastenerSeat { get; set; }
 

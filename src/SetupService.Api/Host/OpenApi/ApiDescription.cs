@@ -1,15 +1,29 @@
+using Microsoft.OpenApi;
+
 namespace SetupService.Api.Host.OpenApi;
 
 /// <summary>The description of the API (OpenAPI 3.1) and the pages that show it.</summary>
 internal static class ApiDescription
 {
-    public static void AddApiDescription(this IServiceCollection services) => services.AddOpenApi("v1");
+    /// <summary>The name the framework knows the description by.</summary>
+    public const string DocumentName = "v1";
+
+    public static void AddApiDescription(this IServiceCollection services) =>
+        services.AddOpenApi("v1", static options =>
+        {
+            options.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1;
+            options.AddSchemaTransformer<ContractSchemas>();
+            options.AddOperationTransformer<Operations>();
+            options.AddDocumentTransformer<DocumentFrame>();
+        });
 
     public static void UseApiPages(this WebApplication app) =>
-        app.UseSwaggerUI(static pages =>
-        {
-            pages.RoutePrefix = "docs";
-            pages.DocumentTitle = "Setup service";
-            pages.SwaggerEndpoint("/openapi/v1.json", "Setup service v1");
-        });
+        app.UseWhen(
+            static context => context.Request.Path.StartsWithSegments("/docs"),
+            static pages => pages.UseSwaggerUI(static ui =>
+            {
+                ui.RoutePrefix = "docs";
+                ui.DocumentTitle = "Setup service";
+                ui.SwaggerEndpoint("/openapi/v1.json", "Setup service v1");
+            }));
 }

@@ -19,10 +19,14 @@ internal sealed partial class FailureHandler(ILogger<FailureHandler> logger) : I
 
         httpContext.Response.StatusCode = exception is BadHttpRequestException refusal ? refusal.StatusCode : 500;
         if (httpContext.Response.StatusCode >= 500)
-            LogFailure(exception, httpContext.TraceIdentifier, httpContext.GetEndpoint()?.DisplayName ?? "no endpoint");
+            LogFailure(exception, httpContext.TraceIdentifier, EndpointOf(httpContext));
         await FrameworkProblems.Of(httpContext).ExecuteAsync(httpContext).ConfigureAwait(false);
         return true;
     }
+
+    // The endpoint itself is cleared by the time an error is handled.
+    private static string EndpointOf(HttpContext context) =>
+        context.Features.Get<IExceptionHandlerFeature>()?.Endpoint?.DisplayName ?? "no endpoint";
 
     [LoggerMessage(Level = LogLevel.Error, Message = "Request {RequestId} to {Endpoint} failed")]
     private partial void LogFailure(Exception exception, string requestId, string endpoint);

@@ -40,6 +40,7 @@ public sealed record Problem : IResult
     public string? RequestId { get; init; }
 
     /// <summary>Every fault of the request, in the order of its text; empty where no one place is at fault.</summary>
+    [JsonRequired]
     public IReadOnlyList<Fault> Errors { get; init; } = [];
 
     /// <summary>A problem of a kind, with the sentence for this case.</summary>

@@ -1,4 +1,5 @@
 using System.Reflection;
+using Microsoft.AspNetCore.Http.Metadata;
 using Microsoft.Extensions.Primitives;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Faults;
@@ -11,7 +12,7 @@ namespace SetupService.Api.Http.Queries;
 /// The query string of a request, checked against the parameters its endpoint declares. A handler takes it as a
 /// parameter, returns <see cref="Problem"/> where there is one, and otherwise asks for values.
 /// </summary>
-public sealed class QueryReader : IBindableFromHttpContext<QueryReader>
+public sealed class QueryReader : IBindableFromHttpContext<QueryReader>, IEndpointParameterMetadataProvider
 {
     private readonly IQueryCollection _query;
 
@@ -31,6 +32,13 @@ public sealed class QueryReader : IBindableFromHttpContext<QueryReader>
     /// <inheritdoc />
     public static ValueTask<QueryReader?> BindAsync(HttpContext context, ParameterInfo parameter) =>
         ValueTask.FromResult<QueryReader?>(new QueryReader(context));
+
+    /// <inheritdoc />
+    public static void PopulateMetadata(ParameterInfo parameter, EndpointBuilder builder)
+    {
+        ArgumentNullException.ThrowIfNull(builder);
+        builder.AddProblems(ProblemTypes.InvalidRequest);
+    }
 
     /// <summary>The text given, or null where none is.</summary>
     public string? Text(TextParameter parameter)

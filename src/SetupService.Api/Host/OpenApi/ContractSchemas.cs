@@ -1,0 +1,72 @@
+using System.Globalization;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using System.Text.Json.Serialization.Metadata;
+using Microsoft.AspNetCore.OpenApi;
+using Microsoft.OpenApi;
+using SetupService.Api.Http.Contract;
+
+namespace SetupService.Api.Host.OpenApi;
+
+/// <summary>
+/// Says in the API description what the contract attributes say to the readers: limits, lengths, counts, words,
+/// examples, units, and that a request has no other members.
+/// </summary>
+internal sealed class ContractSchemas(JsonContract contract) : IOpenApiSchemaTransformer
+{
+    public Task TransformAsync(OpenApiSchema schema, OpenApiSchemaTransformerContext context, CancellationToken cancellationToken)
+    {
+        Type type = Nullable.GetUnderlyingType(context.JsonTypeInfo.Type) ?? context.JsonTypeInfo.Type;
+        if (type.IsEnum)
+            DescribeWords(schema, type);
+        if (context.JsonPropertyInfo is { } property)
+            DescribeMember(schema, property);
+        if (contract.IsRequestType(type) && context.JsonTypeInfo.PolymorphismOptions is null)
+            schema.AdditionalPropertiesAllowed = false;
+        if (context.JsonTypeInfo.PolymorphismOptions is { } variants && schema.AnyOf is { Count: > 0 } kinds)
+            DescribeKinds(kinds, variants.TypeDiscriminatorPropertyName);
+        return Task.CompletedTask;
+    }
+
+    private static void DescribeWords(OpenApiSchema schema, Type type)
+    {
+        schema.Type = JsonSchemaType.String;
+        schema.Enum = [.. Enum.GetNames(type).Select(name => (JsonNode)JsonNamingPolicy.CamelCase.ConvertName(name))];
+    }
+
+    private static void DescribeMember(OpenApiSchema schema, JsonPropertyInfo property)
+    {
+        if (property.Find<CountAttribute>() is { } count)
+        {
+            schema.MinItems = count.Minimum;
+            schema.MaxItems = count.Maximum;
+        }
+
+        OpenApiSchema value = schema.Items as OpenApiSchema ?? schema;
+        if (property.Find<LimitsAttribute>() is { } limits)
+        {
+            value.Minimum = limits.Minimum.ToString(CultureInfo.InvariantCulture);
+            value.Maximum = limits.Maximum.ToString(CultureInfo.InvariantCulture);
+        }
+
+        if (property.Find<TextAttribute>() is { } text)
+            value.MaxLength = text.MaximumLength;
+        if (property.Find<SampleAttribute>() is { } sample)
+            value.Examples = [Samples.ToJson(sample.Value)];
+        bool isNumber = value.Type is { } kinds && (kinds & (JsonSchemaType.Number | JsonSchemaType.Integer)) != 0;
+        if (isNumber && UnitOfName.Read(property.Name) is { } unit)
+            schema.Description = $"{schema.Description} Unit: {unit}.".TrimStart();
+    }
+
+    // Each kind is an object that must tell its kind, or generated clients cannot narrow.
+    private static void DescribeKinds(IList<IOpenApiSchema> kinds, string teller)
+    {
+        foreach (OpenApiSchema kind in kinds.OfType<OpenApiSchema>())
+        {
+            kind.Type = JsonSchemaType.Object;
+            kind.Required ??= new HashSet<string>();
+            kind.Required.Add(teller);
+            kind.AdditionalPropertiesAllowed = false;
+        }
+    }
+}

@@ -1,0 +1,47 @@
+using Microsoft.AspNetCore.OpenApi;
+using Microsoft.OpenApi;
+using SetupService.Domain.Answers;
+
+namespace SetupService.Api.Host.OpenApi;
+
+/// <summary>The parts of the API description that belong to no single call.</summary>
+internal sealed class DocumentFrame : IOpenApiDocumentTransformer
+{
+    private const string Description =
+        """
+        Does a wheel and tyre fit, and how should the car be set up? JSON in and out. A number's name ends in its unit;
+        axes follow ISO 8855; numbers are never rounded. Every refusal is RFC 9457 problem JSON that lists every fault
+        of the request. Nothing is guessed in silence: what an answer assumed, it lists. Answers are computed aids: they
+        do not replace the vehicle maker's data, local law or a licensed practice's inspection.
+        """;
+
+    private static readonly (string Name, string Description)[] Tags =
+    [
+        ("Tyres", "Reading tyre markings; the tables of load indices and speed symbols."),
+        ("Wheels", "Reading wheel markings."),
+        ("Fitment", "Whether a wheel and tyre fit a car, by how much, and which offsets would."),
+        ("Service", "The service itself: health, version, explanatory pages."),
+    ];
+
+    public Task TransformAsync(OpenApiDocument document, OpenApiDocumentTransformerContext context, CancellationToken cancellationToken)
+    {
+        document.Info = new OpenApiInfo
+        {
+            Title = "Setup service",
+            Version = Edition.Current,
+            Description = Description.ReplaceLineEndings(" "),
+            Contact = new OpenApiContact { Name = "The maintainers of this service" },
+            License = new OpenApiLicense { Name = "MIT", Identifier = "MIT" },
+        };
+        document.Servers = [new OpenApiServer { Url = "/" }];
+
+        // Only tags that calls carry; a described tag nobody uses would be noise.
+        HashSet<string> used = [.. (document.Paths ?? [])
+            .SelectMany(path => path.Value.Operations ?? [])
+            .SelectMany(operation => operation.Value.Tags ?? new HashSet<OpenApiTagReference>())
+            .Select(tag => tag.Name!)];
+        document.Tags = new HashSet<OpenApiTag>(
+            Tags.Where(tag => used.Contains(tag.Name)).Select(tag => new OpenApiTag { Name = tag.Name, Description = tag.Description }));
+        return Task.CompletedTask;
+    }
+}

@@ -1,0 +1,71 @@
+using System.Globalization;
+using System.Text.Json.Nodes;
+using Microsoft.AspNetCore.OpenApi;
+using Microsoft.OpenApi;
+using SetupService.Api.Http;
+using SetupService.Api.Http.Problems;
+using SetupService.Api.Http.Queries;
+
+namespace SetupService.Api.Host.OpenApi;
+
+/// <summary>Adds to each call its query parameters, its examples, and what its problems look like.</summary>
+internal sealed class Operations : IOpenApiOperationTransformer
+{
+    public Task TransformAsync(OpenApiOperation operation, OpenApiOperationTransformerContext context, CancellationToken cancellationToken)
+    {
+        IList<object> metadata = context.Description.ActionDescriptor.EndpointMetadata;
+        foreach (QueryParameter parameter in metadata.OfType<QueryParameter>())
+            (operation.Parameters ??= []).Add(QuerySchemas.Describe(parameter));
+        DescribePath(operation);
+        DescribeProblems(operation);
+        Sort(operation);
+        if (metadata.OfType<ExampleName>().LastOrDefault() is { } example)
+            AddExamples(operation, example.Name);
+        return Task.CompletedTask;
+    }
+
+    private static void DescribePath(OpenApiOperation operation)
+    {
+        foreach (OpenApiParameter parameter in (operation.Parameters ?? []).OfType<OpenApiParameter>())
+        {
+            if (parameter.In == ParameterLocation.Path)
+                parameter.Description ??= "Name of the page, without an ending; it stands at the end of a problem's type or as an answer's method.";
+        }
+    }
+
+    private static void DescribeProblems(OpenApiOperation operation)
+    {
+        foreach ((string status, IOpenApiResponse response) in operation.Responses ?? [])
+        {
+            ProblemType type = ProblemTypes.OfStatus(int.Parse(status, CultureInfo.InvariantCulture));
+            if (response.Content?.TryGetValue(Problem.MediaType, out OpenApiMediaType? media) != true)
+                continue;
+
+            response.Description = type.Title + ".";
+            media!.Example = ProblemSamples.Of(type, operation.RequestBody is not null);
+        }
+    }
+
+    /// <summary>By status, whatever order the types named them in.</summary>
+    private static void Sort(OpenApiOperation operation)
+    {
+        OpenApiResponses sorted = [];
+        foreach ((string status, IOpenApiResponse response) in (operation.Responses ?? []).OrderBy(pair => pair.Key, StringComparer.Ordinal))
+            sorted.Add(status, response);
+        operation.Responses = sorted;
+    }
+
+    private static void AddExamples(OpenApiOperation operation, string name)
+    {
+        if (ExampleFiles.Find(name + ".request.json") is { } request)
+            Put(operation.RequestBody?.Content, request);
+        if (ExampleFiles.Find(name + ".answer.json") is { } answer)
+            Put(operation.Responses?["200"].Content, answer);
+    }
+
+    private static void Put(IDictionary<string, OpenApiMediaType>? content, JsonNode example)
+    {
+        if (content?.TryGetValue(ProducedMedia.Json.Type, out OpenApiMediaType? media) == true)
+            media.Example = example;
+    }
+}

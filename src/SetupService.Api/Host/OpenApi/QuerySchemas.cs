@@ -1,0 +1,50 @@
+using System.Globalization;
+using System.Text.Json.Nodes;
+using Microsoft.OpenApi;
+using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Queries;
+
+namespace SetupService.Api.Host.OpenApi;
+
+/// <summary>Describes declared query parameters.</summary>
+internal static class QuerySchemas
+{
+    public static OpenApiParameter Describe(QueryParameter parameter) => new()
+    {
+        Name = parameter.Name,
+        In = ParameterLocation.Query,
+        Description = UnitOfName.Read(parameter.Name) is { } unit && parameter is NumberParameter
+            ? $"{parameter.Description} Unit: {unit}."
+            : parameter.Description,
+        Required = parameter.IsRequired,
+        Schema = SchemaOf(parameter),
+        Example = SampleOf(parameter),
+    };
+
+    private static OpenApiSchema SchemaOf(QueryParameter parameter) => parameter switch
+    {
+        TextParameter text => new OpenApiSchema { Type = JsonSchemaType.String, MinLength = 1, MaxLength = text.MaximumLength },
+        NumberParameter number => new OpenApiSchema
+        {
+            Type = JsonSchemaType.Number,
+            Format = "double",
+            Minimum = number.Minimum.ToString(CultureInfo.InvariantCulture),
+            Maximum = number.Maximum.ToString(CultureInfo.InvariantCulture),
+        },
+        WordParameter word => new OpenApiSchema
+        {
+            Type = JsonSchemaType.String,
+            Enum = [.. word.Words.Select(one => (JsonNode)one)],
+            Default = word.Default is null ? null : JsonValue.Create(word.Default),
+        },
+        _ => throw new InvalidOperationException($"{parameter.Name} is of no known kind."),
+    };
+
+    private static JsonValue? SampleOf(QueryParameter parameter) => parameter switch
+    {
+        TextParameter text => JsonValue.Create(text.Sample),
+        NumberParameter number => JsonValue.Create(number.Sample),
+        WordParameter word => JsonValue.Create(word.Default ?? word.Words[0]),
+        _ => null,
+    };
+}
