@@ -1,6 +1,9 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using SetupService.Api.Fitment;
+using SetupService.Api.Tyres;
 using SetupService.Api.Vehicles;
+using SetupService.Api.Wheels;
 
 namespace SetupService.Api.Host;
 
@@ -22,5 +25,15 @@ namespace SetupService.Api.Host;
     MaxDepth = Http.ServiceLimits.JsonDepth)]
 [JsonSerializable(typeof(HealthAnswer))]
 [JsonSerializable(typeof(VersionAnswer))]
+[JsonSerializable(typeof(TyreAnswer))]
+[JsonSerializable(typeof(LoadIndexTableAnswer))]
+[JsonSerializable(typeof(SpeedSymbolTableAnswer))]
+[JsonSerializable(typeof(WheelAnswer))]
 [JsonSerializable(typeof(VehicleDocument))]
+[JsonSerializable(typeof(ComparisonRequest))]
+[JsonSerializable(typeof(ComparisonAnswer))]
+[JsonSerializable(typeof(CheckRequest))]
+[JsonSerializable(typeof(CheckAnswer))]
+[JsonSerializable(typeof(WindowRequest))]
+[JsonSerializable(typeof(WindowAnswer))]
 internal sealed partial class ContractJsonContext : JsonSerializerContext;

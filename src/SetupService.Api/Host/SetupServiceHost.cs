@@ -1,6 +1,9 @@
+using SetupService.Api.Fitment;
 using SetupService.Api.Host.OpenApi;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
+using SetupService.Api.Tyres;
+using SetupService.Api.Wheels;
 
 namespace SetupService.Api.Host;
 
@@ -76,5 +79,8 @@ public static class SetupServiceHost
         app.MapDescription();
         app.MapService();
         app.MapPages();
+        app.MapTyres();
+        app.MapWheels();
+        app.MapFitment();
     }
 }

@@ -88,9 +88,9 @@ public ref struct Prose
             case "kg": Append(value, 0, " kg"); break;
             case "kPa" when us: Append(value / KilopascalsPerPsi, 1, " psi"); break;
             case "kPa": Append(value, 0, " kPa"); break;
-            case "kmh" when us: Append(value / KilometresPerMile, 1, " mph"); break;
-            case "kmh": Append(value, 1, " km/h"); break;
-            case "pct": Append(value, 2, " %"); break;
+            case "kmh" when us: AppendTrimmed(value / KilometresPerMile, 1, " mph"); break;
+            case "kmh": AppendTrimmed(value, 1, " km/h"); break;
+            case "pct": AppendTrimmed(value, 2, " %"); break;
             case "deg": Append(value, 2, "°"); break;
             case "in": AppendTrimmed(value, 2, " in"); break;
             default: AppendTrimmed(value, 2, ""); break;

@@ -56,8 +56,15 @@ public static class CheckWords
         _ => "mm",
     };
 
-    /// <summary>A value or limit of a check as a person reads it; null where there is none.</summary>
-    public static string? Text(CheckId id, in CheckResult result, double? number, UnitSystem units) => number is not { } value
+    /// <summary>The value of a check as a person reads it; null where there is none.</summary>
+    public static string? ValueText(in Fitting candidate, CheckId id, in CheckResult result, UnitSystem units) =>
+        id == CheckId.BoltCircle ? candidate.Wheel.BoltCircle?.ToString() : Text(id, result, result.Value, units);
+
+    /// <summary>The limit of a check as a person reads it; null where there is none.</summary>
+    public static string? LimitText(AxleUnderCheck car, CheckId id, in CheckResult result, UnitSystem units) =>
+        id == CheckId.BoltCircle ? car.HubBoltCircle?.ToString() : Text(id, result, result.Limit, units);
+
+    private static string? Text(CheckId id, in CheckResult result, double? number, UnitSystem units) => number is not { } value
         ? null
         : Unit(id, result) switch
         {

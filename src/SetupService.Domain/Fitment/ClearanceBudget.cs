@@ -29,12 +29,6 @@ public readonly record struct ClearanceBudget
     /// <summary>Tolerance: the measuring error.</summary>
     public double MeasuringMm { get; init; }
 
-    /// <summary>
-    /// Tolerance: what may be taken because the direction from the tyre to the nearest part is not known
-    /// (full lock, spring seat).
-    /// </summary>
-    public double DirectionMm { get; init; }
-
     /// <summary>The margin by the three-way rule.</summary>
     public Margin Margin
     {
@@ -47,10 +41,10 @@ public readonly record struct ClearanceBudget
 
     /// <summary>Root-sum-square of the tolerances.</summary>
     public double RootSumSquareMm =>
-        Math.Sqrt((GrowthMm * GrowthMm) + (ProductionMm * ProductionMm) + (MeasuringMm * MeasuringMm) + (DirectionMm * DirectionMm));
+        Math.Sqrt((GrowthMm * GrowthMm) + (ProductionMm * ProductionMm) + (MeasuringMm * MeasuringMm));
 
     /// <summary>Sum of the tolerances.</summary>
-    public double SumMm => GrowthMm + ProductionMm + MeasuringMm + DirectionMm;
+    public double SumMm => GrowthMm + ProductionMm + MeasuringMm;
 
     /// <summary>
     /// Judges a margin: it fails where it probably touches, and is a caution where the worst case leaves less

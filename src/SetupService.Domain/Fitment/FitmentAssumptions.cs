@@ -22,6 +22,10 @@ public static class FitmentAssumptions
         "/tolerances/minimumMarginMm", CheckSettings.DefaultMinimumMarginMm, null, CommonPractice,
         "Worst-case room below this makes a check of room a caution.");
 
+    private static readonly Assumption ObliqueLock = new(
+        "/vehicle/front/clearance/inboardAtFullLockMm", null, "a part up to 40° before or behind the tread", CommonPractice,
+        "The candidate is taller, and at lock nobody measured in which direction the nearest part stands: 64 % of the added radius counts.");
+
     private static readonly AxleAssumptions Front = new("/vehicle/front");
     private static readonly AxleAssumptions Rear = new("/vehicle/rear");
 
@@ -34,6 +38,8 @@ public static class FitmentAssumptions
         var list = new List<Assumption>(10) { Flange };
         AddForCar(car, list);
         AddForLoad(car, candidate, list);
+        var taller = candidate.Tyre.Marking.Dimensions.OverallDiameterMm > car.PresentEnvelope.OverallDiameterMm;
+        if (taller && car.Present is not null && car.Position == CarAxle.Front && car.Axle.Clearance.InboardAtFullLockMm is not null) list.Add(ObliqueLock);
         if (car.Present is not null) list.Add(SpeedometerExact);
         return list;
     }

@@ -6,7 +6,7 @@ namespace SetupService.Domain.Fitment;
 
 /// <summary>The offsets at which a tyre on a rim of one width fails no check of room.</summary>
 /// <remarks>
-/// Every margin is a straight line in the offset with slope +1, 0 or −1 (the spring seat's a hyperbola), so the
+/// Every margin is a straight line in the offset with slope +1, 0 or −1 (the spring seat's falls by part of it), so the
 /// ends are exact, not searched for; see docs/methods/fitment-window.md.
 /// </remarks>
 public readonly record struct OffsetWindow
@@ -74,18 +74,13 @@ public readonly record struct OffsetWindow
         MaximumOffsetMm <= offsetMm ? this : this with { MaximumOffsetMm = offsetMm, MaximumLimitedBy = place };
 
     /// <summary>
-    /// Going inboard by i enters the seat's tolerance, not its nominal: nominal = √(c² + (b + max(0, i))²) at the end, where
-    /// c are the other tolerances and b what a camber change adds to the direction term.
+    /// Only going inboard takes from the seat's room, and only in part; null where even a wheel that goes no further
+    /// inboard than now probably touches.
     /// </summary>
     private static double? SeatLimit(AxleUnderCheck car, in Envelope atZero, in ClearanceBudget budget)
     {
         var inboardAtZeroMm = car.PresentEnvelope.InboardMm - atZero.InboardMm;
-        var camberDirectionMm = budget.DirectionMm - Math.Max(0, inboardAtZeroMm);
-        var others = budget with { DirectionMm = camberDirectionMm };
-        var nominalMm = budget.Margin.NominalMm;
-        if (nominalMm < others.RootSumSquareMm) return null;
-        var fixedMm = (budget with { DirectionMm = 0 }).RootSumSquareMm;
-        var directionMm = Math.Sqrt((nominalMm * nominalMm) - (fixedMm * fixedMm));
-        return directionMm - camberDirectionMm - inboardAtZeroMm;
+        var roomMm = budget.Margin.ProbableMm + (ClearanceChecks.ObliqueShare * Math.Max(0, inboardAtZeroMm));
+        return roomMm < 0 ? null : (roomMm / ClearanceChecks.ObliqueShare) - inboardAtZeroMm;
     }
 }

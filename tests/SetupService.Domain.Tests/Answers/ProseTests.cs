@@ -21,7 +21,7 @@ public sealed class ProseTests
     public void Us_units_follow_the_international_definitions()
     {
         Assert.Equal("1000 lb", Prose.Write(UnitSystem.Us, $"{453.59237:kg}"));
-        Assert.Equal("100.0 mph", Prose.Write(UnitSystem.Us, $"{160.9344:kmh}"));
+        Assert.Equal("100 mph", Prose.Write(UnitSystem.Us, $"{160.9344:kmh}"));
         Assert.Equal("35.0 psi", Prose.Write(UnitSystem.Us, $"{241.3165:kPa}"));
         Assert.Equal("17 in", Prose.Write(UnitSystem.Metric, $"{17.0:in}"));
         Assert.Equal("16.5 in", Prose.Write(UnitSystem.Us, $"{16.5:in}"));

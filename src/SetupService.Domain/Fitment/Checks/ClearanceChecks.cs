@@ -8,6 +8,15 @@ namespace SetupService.Domain.Fitment.Checks;
 /// </summary>
 public static class ClearanceChecks
 {
+    /// <summary>
+    /// At full lock the nearest part may stand before or behind the tread, and a spring seat inboard of it: up to so far off
+    /// the direction the gap was measured in, degrees. Common practice, no source.
+    /// </summary>
+    public const double ObliqueDeg = 40;
+
+    /// <summary>The share of a movement across the measured direction that counts: sin 40°.</summary>
+    public const double ObliqueShare = 0.6427876096865393;
+
     /// <summary>Judges the room at a place.</summary>
     public static CheckResult Evaluate(AxleUnderCheck car, in Envelope candidate, CheckId place) =>
         TryBudget(car, candidate, place, out var budget, out var missing)
@@ -39,15 +48,14 @@ public static class ClearanceChecks
             return false;
         }
 
-        var directionMm = 0.0;
-        if (!CamberTakes(car, candidate, place, out var camberMm, ref directionMm))
+        if (CamberTakes(car, candidate, place) is not { } camberMm)
         {
             missing = Finding.PivotHeightMissing;
             return false;
         }
 
         missing = Finding.Computed;
-        budget = Budget(car, candidate, place, directionMm) with { GapMm = gapMm, CamberMm = camberMm, TravelMm = travelMm };
+        budget = Budget(car, candidate, place) with { GapMm = gapMm, CamberMm = camberMm, TravelMm = travelMm };
         return true;
     }
 
@@ -61,60 +69,26 @@ public static class ClearanceChecks
         _ => clearance.SpringSeatMm,
     };
 
-    private static ClearanceBudget Budget(AxleUnderCheck car, in Envelope candidate, CheckId place, double directionMm)
+    private static ClearanceBudget Budget(AxleUnderCheck car, in Envelope candidate, CheckId place)
     {
         ref readonly var present = ref car.PresentEnvelope;
         var inboardMm = present.InboardMm - candidate.InboardMm;
         var radialMm = candidate.RadiusMm - present.RadiusMm;
-        var measuringMm = car.MeasuringErrorMm;
-        return place switch
+        var (takesMm, alongWidth, alongRadius) = place switch
         {
-            CheckId.InboardClearance => new()
-            {
-                GapMm = 0,
-                CandidateMm = inboardMm,
-                GrowthMm = candidate.WidthGrowthMm,
-                ProductionMm = present.WidthShortfallMm,
-                MeasuringMm = measuringMm,
-            },
-            CheckId.OutboardClearance => new()
-            {
-                GapMm = 0,
-                CandidateMm = candidate.OutboardMm - present.OutboardMm,
-                GrowthMm = candidate.WidthGrowthMm,
-                ProductionMm = present.WidthShortfallMm,
-                MeasuringMm = measuringMm,
-            },
-            CheckId.RadialClearance => new()
-            {
-                GapMm = 0,
-                CandidateMm = radialMm,
-                GrowthMm = candidate.RadiusGrowthMm,
-                ProductionMm = present.RadiusShortfallMm,
-                MeasuringMm = measuringMm,
-            },
-
-            // At lock the nearest part may stand inboard, or before or behind the tread: a greater radius may count in full.
-            CheckId.FullLockClearance => new()
-            {
-                GapMm = 0,
-                CandidateMm = inboardMm,
-                GrowthMm = Hypotenuse(candidate.WidthGrowthMm, candidate.RadiusGrowthMm),
-                ProductionMm = Hypotenuse(present.WidthShortfallMm, present.RadiusShortfallMm),
-                MeasuringMm = measuringMm,
-                DirectionMm = directionMm + Math.Max(0, radialMm),
-            },
-
-            // The seat stands over the tyre's inner shoulder: upward counts, and going further inboard may count in full.
-            _ => new()
-            {
-                GapMm = 0,
-                CandidateMm = radialMm,
-                GrowthMm = Hypotenuse(candidate.WidthGrowthMm, candidate.RadiusGrowthMm),
-                ProductionMm = Hypotenuse(present.WidthShortfallMm, present.RadiusShortfallMm),
-                MeasuringMm = measuringMm,
-                DirectionMm = directionMm + Math.Max(0, inboardMm),
-            },
+            CheckId.InboardClearance => (inboardMm, 1.0, 0.0),
+            CheckId.OutboardClearance => (candidate.OutboardMm - present.OutboardMm, 1, 0),
+            CheckId.RadialClearance => (radialMm, 0, 1),
+            CheckId.FullLockClearance => (inboardMm + (ObliqueShare * Math.Max(0, radialMm)), 1, ObliqueShare),
+            _ => (radialMm + (ObliqueShare * Math.Max(0, inboardMm)), ObliqueShare, 1),
+        };
+        return new ClearanceBudget
+        {
+            GapMm = 0,
+            CandidateMm = takesMm,
+            GrowthMm = Combined(alongWidth * candidate.WidthGrowthMm, alongRadius * candidate.RadiusGrowthMm),
+            ProductionMm = Combined(alongWidth * present.WidthShortfallMm, alongRadius * present.RadiusShortfallMm),
+            MeasuringMm = car.MeasuringErrorMm,
         };
     }
 
@@ -129,51 +103,27 @@ public static class ClearanceChecks
     };
 
     /// <summary>
-    /// What a change of camber takes at a place. A point at height z above the pivot moves inboard by
-    /// (z − pivot) · tan(−change).
+    /// What a change of camber takes at a place, mm; null where a height is missing. A point at height z above the pivot
+    /// moves inboard by (z − pivot) · tan(−change).
     /// </summary>
-    private static bool CamberTakes(AxleUnderCheck car, in Envelope candidate, CheckId place, out double takesMm, ref double directionMm)
+    private static double? CamberTakes(AxleUnderCheck car, in Envelope candidate, CheckId place)
     {
-        takesMm = 0;
-        if (car.Settings.CamberChange is not { ChangeDeg: not 0 } change) return true;
+        if (car.Settings.CamberChange is not { ChangeDeg: not 0 } change) return 0;
 
+        var shoulderRiseMm = candidate.HalfWidthMm * change.ShoulderRisePerMm;
         var strut = car.Axle.Layout is SuspensionLayout.MacPhersonStrut;
-        var turnsAgainstStrut = change.At == CamberChangePlace.StrutToKnuckle || (change.At == CamberChangePlace.LowerJoint && !strut);
-        switch (place)
+        var goesWithStrut = change.At == CamberChangePlace.StrutTop || (change.At == CamberChangePlace.LowerJoint && strut);
+        return place switch
         {
-            case CheckId.InboardClearance:
-            case CheckId.FullLockClearance:
-                if (turnsAgainstStrut)
-                {
-                    if (change.NarrowestAbovePivotMm is not { } heightMm) return false;
-                    takesMm = heightMm * change.InboardPerMm;
-                }
-                else if (place == CheckId.FullLockClearance)
-                {
-                    // The strut goes with the wheel, but at lock the nearest part may stand on the body.
-                    directionMm = Math.Abs(change.InboardPerMm) * LockLever(candidate, change);
-                }
-
-                return true;
-            case CheckId.OutboardClearance:
-                if (OutboardPivot(candidate, change) is not { } pivotMm) return false;
-                takesMm = -change.InboardPerMm * (candidate.RadiusMm + candidate.WidestRadiusMm - pivotMm);
-                return true;
-            case CheckId.RadialClearance:
-                takesMm = candidate.HalfWidthMm * change.ShoulderRisePerMm;
-                return true;
-            default:
-                if (!turnsAgainstStrut) return true;
-                if (change.PivotHeightMm is not { } seatPivotMm) return false;
-                takesMm = candidate.HalfWidthMm * change.ShoulderRisePerMm;
-                directionMm = Math.Max(0, change.InboardPerMm * (candidate.OverallDiameterMm - seatPivotMm));
-                return true;
-        }
+            CheckId.RadialClearance => shoulderRiseMm,
+            CheckId.OutboardClearance =>
+                -change.InboardPerMm * (candidate.RadiusMm + candidate.WidestRadiusMm - OutboardPivot(candidate, change)),
+            _ when goesWithStrut => 0,
+            CheckId.SpringSeatClearance =>
+                shoulderRiseMm + (ObliqueShare * Positive(change.InboardPerMm * (candidate.OverallDiameterMm - change.PivotHeightMm))),
+            _ => change.NarrowestAbovePivotMm * change.InboardPerMm,
+        };
     }
-
-    /// <summary>Lever of a part at wheel-centre height; half a radius where the pivot's height is not known.</summary>
-    private static double LockLever(in Envelope candidate, CamberChange change) =>
-        change.PivotHeightMm is { } pivotMm ? Math.Abs(candidate.RadiusMm - pivotMm) : candidate.RadiusMm / 2;
 
     /// <summary>
     /// Height of the pivot for the arch: as given, else the one of its plausible places that gives least room
@@ -186,5 +136,7 @@ public static class ClearanceChecks
         return change.ChangeDeg < 0 ? candidate.RadiusMm : 0;
     }
 
-    private static double Hypotenuse(double a, double b) => Math.Sqrt((a * a) + (b * b));
+    private static double? Positive(double? mm) => mm is { } known ? Math.Max(0, known) : null;
+
+    private static double Combined(double a, double b) => Math.Sqrt((a * a) + (b * b));
 }

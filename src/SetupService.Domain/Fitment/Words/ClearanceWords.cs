@@ -17,7 +17,6 @@ internal static class ClearanceWords
         var tolerance = Prose.Write(
             units,
             $"growth in service {budget.GrowthMm:mm}, the present tyre's production tolerance {budget.ProductionMm:mm}, measuring {budget.MeasuringMm:mm}");
-        if (budget.DirectionMm > 0) tolerance = Prose.Write(units, $"{tolerance}, direction to the nearest part not known {budget.DirectionMm:mm}");
         return Prose.Write(
             units,
             $"Of the {budget.GapMm:mm} measured {Place(place)}, {Taken(budget, units)}: {margin.NominalMm:mm} nominal. Tolerances ({tolerance}) leave {margin.ProbableMm:mm} probably and {margin.WorstCaseMm:mm} at worst. {Judgement(result, car.MinimumMarginMm, units)}");

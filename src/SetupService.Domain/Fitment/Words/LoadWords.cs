@@ -98,7 +98,7 @@ internal static class LoadWords
     {
         var marking = candidate.Tyre.Marking;
         var wantedKpa = result.Limit is { } loadKg ? LoadChecks.PressureWanted(marking, loadKg, speedKmh) : null;
-        var wanted = wantedKpa is { } kpa ? Prose.Write(units, $" It would take {kpa:kPa} cold, with the addition for that speed.") : "";
+        var wanted = wantedKpa is { } kpa ? Wanted(kpa, LoadCapacity.SpeedPressureAdditionKpa(marking, speedKmh) ?? 0, units) : "";
         return result.Finding switch
         {
             Finding.IndexBelowMinimum => Prose.Write(units, $". The load index is below {car.Axle.MinimumLoadIndex ?? 0}, the lowest the car's papers allow."),
@@ -110,4 +110,8 @@ internal static class LoadWords
             _ => Prose.Write(units, $".{wanted}"),
         };
     }
+
+    private static string Wanted(double pressureKpa, double additionKpa, UnitSystem units) => additionKpa > 0
+        ? Prose.Write(units, $" {pressureKpa:kPa} cold would carry it, {additionKpa:kPa} of that for sustained speed.")
+        : Prose.Write(units, $" {pressureKpa:kPa} cold would carry it.");
 }

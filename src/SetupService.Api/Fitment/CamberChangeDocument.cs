@@ -1,0 +1,29 @@
+using System.Text.Json.Serialization;
+using SetupService.Api.Http.Contract;
+
+namespace SetupService.Api.Fitment;
+
+/// <summary>A change of static camber made together with the change of wheel and tyre.</summary>
+public sealed record CamberChangeDocument
+{
+    /// <summary>Change of camber; negative = top further inboard.</summary>
+    [JsonRequired]
+    [Limits(-15, 15)]
+    [Sample(-1.5)]
+    public double ChangeDeg { get; set; }
+
+    /// <summary>Where it is made.</summary>
+    [JsonRequired]
+    [Sample("strutToKnuckle")]
+    public CamberChangeAt At { get; set; }
+
+    /// <summary>Height above the ground of the point the wheel turns about.</summary>
+    [Limits(0, 1500)]
+    [Sample(240.0)]
+    public double? PivotHeightMm { get; set; }
+
+    /// <summary>Height above the ground of the narrowest place inboard.</summary>
+    [Limits(0, 1500)]
+    [Sample(430.0)]
+    public double? NarrowestHeightMm { get; set; }
+}

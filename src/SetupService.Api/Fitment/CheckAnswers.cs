@@ -1,0 +1,67 @@
+using SetupService.Api.Http.Parts;
+using SetupService.Domain.Answers;
+using SetupService.Domain.Fitment;
+
+namespace SetupService.Api.Fitment;
+
+/// <summary>Turns an evaluated sheet into the answer of the call: numbers as they are, texts in the caller's units.</summary>
+internal static class CheckAnswers
+{
+    public static CheckAnswer Of(AxleUnderCheck car, in Fitting candidate, CheckSheet sheet, UnitSystem units) => new()
+    {
+        Verdict = (StatusWord)sheet.Verdict,
+        Governing = (CheckName?)sheet.Governing,
+        Unknown = Names(sheet.Unknown),
+        Checks = Items(car, candidate, sheet, units),
+        Comparison = car.Present is { } present
+            ? ComparisonPart.Of(Comparison.Between(present, candidate, car.Axle.SteeringAxisInclinationDeg))
+            : null,
+        Method = "fitment-check",
+        Edition = Edition.Current,
+        Assumptions = AssumptionPart.Of(FitmentAssumptions.ForCheck(car, candidate)),
+        Cautions = CautionPart.Of(FitmentCautions.For(candidate, sheet)),
+    };
+
+    /// <summary>The names of a set of checks, in order.</summary>
+    public static CheckName[] Names(CheckIdSet set)
+    {
+        CheckName[] names = new CheckName[set.Count];
+        int next = 0;
+        for (CheckId id = CheckId.InboardClearance; id <= CheckId.ArchCover; id++)
+        {
+            if (set.Contains(id))
+                names[next++] = (CheckName)id;
+        }
+
+        return names;
+    }
+
+    private static CheckItem[] Items(AxleUnderCheck car, in Fitting candidate, CheckSheet sheet, UnitSystem units)
+    {
+        CheckItem[] items = new CheckItem[sheet.Applicable.Count];
+        int next = 0;
+        for (CheckId id = CheckId.InboardClearance; id <= CheckId.ArchCover; id++)
+        {
+            if (sheet.Applicable.Contains(id))
+                items[next++] = Item(car, candidate, id, sheet[id], units);
+        }
+
+        return items;
+    }
+
+    private static CheckItem Item(AxleUnderCheck car, in Fitting candidate, CheckId id, in CheckResult result, UnitSystem units) => new()
+    {
+        Id = (CheckName)id,
+        Status = (StatusWord)result.Status,
+        Value = result.Value,
+        Limit = result.Limit,
+        Unit = CheckWords.Unit(id, result),
+        ValueText = CheckWords.ValueText(candidate, id, result, units),
+        LimitText = CheckWords.LimitText(car, id, result, units),
+        NominalMm = result.Margin?.NominalMm,
+        ProbableMm = result.Margin?.ProbableMm,
+        WorstCaseMm = result.Margin?.WorstCaseMm,
+        Basis = CheckWords.Basis(candidate, id),
+        Explanation = CheckWords.Explanation(car, candidate, id, result, units),
+    };
+}

@@ -1,0 +1,81 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using SetupService.Api.Drawings;
+using SetupService.Api.Http;
+using SetupService.Api.Http.Problems;
+using SetupService.Api.Http.Queries;
+using SetupService.Api.Tyres;
+using SetupService.Domain.Fitment;
+using SetupService.Domain.Tyres;
+
+namespace SetupService.Api.Fitment;
+
+/// <summary>The calls that tell whether wheels and tyres fit.</summary>
+internal static class FitmentEndpoints
+{
+    public static void MapFitment(this IEndpointRouteBuilder routes)
+    {
+        RouteGroupBuilder group = routes.MapGroup("/v1/fitment").WithTags("Fitment");
+        group.MapPost("/comparison", Compare)
+            .WithName("fitmentComparison")
+            .WithSummary("What changes with another wheel and tyre?")
+            .WithDescription("Compares two fittings on one hub: edges, track, scrub radius, diameter, gearing, mass and true speed. Nominal figures.");
+        group.MapPost("/check", Check)
+            .WithQuery(QueryParameters.Units)
+            .WithName("fitmentCheck")
+            .WithSummary("Does this wheel and tyre fit this axle, and carry it?")
+            .WithDescription("Checks a candidate against one axle of a car: room all around with its tolerances, load and speed, hub, brakes, rolling and cover. What was not measured is unknown, never guessed.");
+        group.MapPost("/window", Window)
+            .WithName("fitmentWindow")
+            .WithSummary("Which offsets fit at each rim width?")
+            .WithDescription("For each rim width the offsets at which no check of room fails, and the place that sets each end.");
+        group.MapPost("/drawing", Draw)
+            .WithQuery(QueryParameters.Units)
+            .WithName("fitmentDrawing")
+            .WithSummary("The corner as a picture")
+            .WithDescription("The left corner seen from behind as SVG in millimetres, present and candidate over each other, gaps dimensioned. Takes the body of the check.");
+    }
+
+    private static Results<Answer<ComparisonAnswer>, Problem> Compare(Body<ComparisonRequest> body)
+    {
+        if (body.Value is not { } request)
+            return body.Problem!;
+        if (!FitmentReading.TryReadFitting(request.Current, out Domain.Fitment.Fitting current)
+            || !FitmentReading.TryReadFitting(request.Candidate, out Domain.Fitment.Fitting candidate))
+        {
+            return body.Refuse();
+        }
+
+        double indicatedKmh = request.IndicatedKmh ?? Comparison.DefaultIndicatedKmh;
+        return new Answer<ComparisonAnswer>(
+            ComparisonAnswer.Of(Comparison.Between(current, candidate, request.SteeringAxisInclinationDeg, indicatedKmh)));
+    }
+
+    private static Results<Answer<CheckAnswer>, Problem> Check(Body<CheckRequest> body, QueryReader query)
+    {
+        if (body.Value is not { } request)
+            return body.Problem!;
+        return CheckedFitting.TryEvaluate(request, out CheckedFitting? done)
+            ? new Answer<CheckAnswer>(done.ToAnswer(query.Units))
+            : body.Refuse();
+    }
+
+    private static Results<Answer<WindowAnswer>, Problem> Window(Body<WindowRequest> body)
+    {
+        if (body.Value is not { } request)
+            return body.Problem!;
+        CheckSettings settings = FitmentReading.Settings(request.Tolerances, required: null, request.CamberChange);
+        return TyreReading.TryRead(request.Tyre, out Tyre? tyre)
+            && FitmentReading.TryReadCar(request.Vehicle, request.Axle, settings, out AxleUnderCheck? car)
+                ? new Answer<WindowAnswer>(WindowAnswers.Of(car, tyre, request.RimWidthsIn))
+                : body.Refuse();
+    }
+
+    private static Results<SvgAnswer, Problem> Draw(Body<CheckRequest> body, QueryReader query)
+    {
+        if (body.Value is not { } request)
+            return body.Problem!;
+        return CheckedFitting.TryEvaluate(request, out CheckedFitting? done)
+            ? new SvgAnswer(CornerDrawing.Draw(done.Car, done.Candidate, done.Sheet, query.Units))
+            : body.Refuse();
+    }
+}

@@ -1,0 +1,40 @@
+using SetupService.Api.Http.Parts;
+using SetupService.Domain.Answers;
+using SetupService.Domain.Fitment;
+using SetupService.Domain.Fitment.Checks;
+using SetupService.Domain.Tyres;
+using SetupService.Domain.Wheels;
+
+namespace SetupService.Api.Fitment;
+
+/// <summary>Works out and words the windows of a request.</summary>
+internal static class WindowAnswers
+{
+    public static WindowAnswer Of(AxleUnderCheck car, Tyre tyre, double[] rimWidthsIn) => new()
+    {
+        Windows = Array.ConvertAll(rimWidthsIn, width => Part(tyre, OffsetWindow.Of(car, tyre, width))),
+        Method = "fitment-window",
+        Edition = Edition.Current,
+        Assumptions = AssumptionPart.Of(FitmentAssumptions.ForWindow(car)),
+        Cautions = CautionPart.Of(FitmentCautions.ForWindow),
+    };
+
+    private static WindowPart Part(Tyre tyre, OffsetWindow window)
+    {
+        Wheel wheel = new() { RimDiameterIn = tyre.Marking.RimDiameterIn, RimWidthIn = window.RimWidthIn, OffsetMm = 0 };
+        return new WindowPart
+        {
+            RimWidthIn = window.RimWidthIn,
+            Status = (WindowStatusWord)window.Status,
+            MinimumOffsetMm = window.MinimumOffsetMm,
+            MaximumOffsetMm = window.MaximumOffsetMm,
+            LimitedBy = new WindowLimitsPart
+            {
+                Minimum = (CheckName?)window.MinimumLimitedBy,
+                Maximum = (CheckName?)window.MaximumLimitedBy,
+            },
+            BlockedBy = (CheckName?)window.BlockedBy,
+            RimWidthStatus = (StatusWord)RimChecks.Width(new Fitting(wheel, tyre)).Status,
+        };
+    }
+}

@@ -1,0 +1,39 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using SetupService.Api.Http;
+using SetupService.Api.Http.Problems;
+using SetupService.Api.Http.Queries;
+using SetupService.Domain.Tyres;
+
+namespace SetupService.Api.Tyres;
+
+/// <summary>The calls that read tyre markings and hand out the tables behind them.</summary>
+internal static class TyreEndpoints
+{
+    public static void MapTyres(this IEndpointRouteBuilder routes)
+    {
+        routes.MapGet("/v1/tyres/decode", Decode)
+            .WithTags("Tyres")
+            .WithQuery(TyreQuery.All)
+            .WithName("tyreDecode")
+            .WithSummary("What does this tyre marking say?")
+            .WithDescription("Reads a sidewall marking as people type it: dimensions, permitted rims, load, speed, rolling circumference. With a rim width, pressure, top speed, load or vertical rate it also tells the tyre in use.");
+        RouteGroupBuilder reference = routes.MapGroup("/v1/reference").WithTags("Reference");
+        reference.MapGet("/load-indices", static () => ReferenceTables.LoadIndices)
+            .WithName("loadIndices")
+            .WithSummary("The load index table")
+            .WithDescription("Every load index from 0 to 200 with the load it stands for. Carries an entity tag.");
+        reference.MapGet("/speed-symbols", static () => ReferenceTables.SpeedSymbols)
+            .WithName("speedSymbols")
+            .WithSummary("The speed symbol table")
+            .WithDescription("Every speed symbol with the speed it stands for. Carries an entity tag.");
+    }
+
+    private static Results<Answer<TyreAnswer>, Problem> Decode(QueryReader query)
+    {
+        if (query.Problem is { } problem)
+            return problem;
+        return TyreMarkingReader.Read(query.Text(TyreQuery.Marking)!).TryGet(out TyreMarking? marking, out Domain.Answers.ReadingFault? fault)
+            ? new Answer<TyreAnswer>(TyreAnswers.Of(marking, TyreQuery.Answer(marking, query)))
+            : QueryReader.Unreadable(TyreQuery.Marking, fault);
+    }
+}

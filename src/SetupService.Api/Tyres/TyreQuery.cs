@@ -1,0 +1,63 @@
+using SetupService.Api.Http.Queries;
+using SetupService.Domain.Tyres;
+
+namespace SetupService.Api.Tyres;
+
+/// <summary>What a caller may ask of a tyre beyond its marking.</summary>
+internal static class TyreQuery
+{
+    private const double StandardGravity = 9.80665;
+
+    public static TextParameter Marking { get; } = new(
+        "marking", "The size and service description on the sidewall, as people type it.", TyreMarkingReader.MaximumLength, "225/45R17 94W XL")
+    {
+        IsRequired = true,
+    };
+
+    public static NumberParameter RimWidthIn { get; } = new("rimWidthIn", "Rim width on which the section width is wanted.", 3, 16, 8);
+
+    public static NumberParameter PressureKpa { get; } = new("pressureKpa", "Cold gauge pressure at which the load capacity is wanted.", 80, 500, 230);
+
+    public static NumberParameter TopSpeedKmh { get; } = new("topSpeedKmh", "Top speed of the car, which reduces what V, W and Y tyres carry.", 20, 500, 228);
+
+    public static NumberParameter LoadKg { get; } = new("loadKg", "Load on the tyre, for the pressure that carries it and the loaded radius.", 10, 5000, 435);
+
+    public static NumberParameter VerticalRateNPerMm { get; } = new("verticalRateNPerMm", "Vertical rate of the tyre, for the loaded radius.", 20, 2000, 210);
+
+    public static QueryParameter[] All { get; } = [Marking, RimWidthIn, PressureKpa, TopSpeedKmh, LoadKg, VerticalRateNPerMm];
+
+    /// <summary>The figures asked for; null where none is.</summary>
+    public static TyreInUsePart? Answer(TyreMarking marking, QueryReader query)
+    {
+        double? rimWidthIn = query.Number(RimWidthIn);
+        double? pressureKpa = query.Number(PressureKpa);
+        double? topSpeedKmh = query.Number(TopSpeedKmh);
+        double? loadKg = query.Number(LoadKg);
+        double? rateNPerMm = query.Number(VerticalRateNPerMm);
+        if (rimWidthIn is null && pressureKpa is null && topSpeedKmh is null && loadKg is null && rateNPerMm is null)
+            return null;
+
+        // Without a top speed the symbol's own stands: there the tyre carries least.
+        double? speedKmh = topSpeedKmh ?? marking.MaximumSpeedKmh;
+        TyreDimensions dimensions = marking.Dimensions;
+        return new TyreInUsePart
+        {
+            SectionWidthOnRimMm = rimWidthIn is { } rim ? dimensions.SectionWidthOnRimMm(rim) : null,
+            MaximumSectionWidthOnRimMm = rimWidthIn is { } widest ? dimensions.MaximumSectionWidthOnRimMm(widest) : null,
+            LoadCapacityAtPressureKg = pressureKpa is { } pressure && speedKmh is { } speed ? LoadCapacity.AtKg(marking, pressure, speed) : null,
+            PressureForLoadKpa = loadKg is { } load && speedKmh is { } atSpeed ? LoadCapacity.PressureForKpa(marking, load, atSpeed) : null,
+            SpeedPressureAdditionKpa = speedKmh is { } top ? LoadCapacity.SpeedPressureAdditionKpa(marking, top) : null,
+            LoadedRadiusMm = LoadedRadiusMm(marking, loadKg, rateNPerMm),
+            RollingCircumferenceAtSpeedMm = topSpeedKmh is { } rolling ? RollingCircumference.AtSpeedMm(marking.RollingCircumferenceMm, rolling) : null,
+        };
+    }
+
+    private static double? LoadedRadiusMm(TyreMarking marking, double? loadKg, double? rateNPerMm)
+    {
+        if (rateNPerMm is null)
+            return LoadedRadius.ByStandardMm(marking.Dimensions, marking.Construction);
+        return loadKg is { } load
+            ? LoadedRadius.FromVerticalRateMm(marking.Dimensions.OverallDiameterMm, load * StandardGravity, rateNPerMm.Value)
+            : null;
+    }
+}

@@ -1,0 +1,120 @@
+using System.Diagnostics.CodeAnalysis;
+using SetupService.Api.Http;
+using SetupService.Api.Tyres;
+using SetupService.Api.Wheels;
+using SetupService.Domain.Tyres;
+using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wheels;
+using DomainAxle = SetupService.Domain.Vehicles.Axle;
+
+namespace SetupService.Api.Vehicles;
+
+/// <summary>
+/// Reads a vehicle document into the domain's car: units and signs are the same, texts are read, what is missing
+/// stays missing.
+/// </summary>
+internal static class VehicleReading
+{
+    private static readonly ReadingCache<FastenerThread> Threads = new(FastenerThreadReader.Read);
+
+    /// <summary>False where a marking, bolt circle or thread cannot be read.</summary>
+    public static bool TryRead(VehicleDocument document, [NotNullWhen(true)] out Vehicle? vehicle)
+    {
+        vehicle = null;
+        if (!TryReadAxle(document.Front, document.FrontAxleLoadKg, out DomainAxle? front)
+            || !TryReadAxle(document.Rear, document.RearAxleLoadKg, out DomainAxle? rear))
+        {
+            return false;
+        }
+
+        vehicle = new Vehicle
+        {
+            DrivenAxle = (Domain.Vehicles.DrivenAxle?)document.DrivenAxle,
+            TopSpeedKmh = document.TopSpeedKmh,
+            Front = front,
+            Rear = rear,
+        };
+        return true;
+    }
+
+    private static bool TryReadAxle(AxleDocument? document, double? loadKg, [NotNullWhen(true)] out DomainAxle? axle)
+    {
+        axle = null;
+        document ??= new AxleDocument();
+        if (!WheelReading.TryReadOptional(document.Wheel, out Wheel? wheel)
+            || !TyreReading.TryReadOptional(document.Tyre, out Tyre? tyre)
+            || !TryReadHub(document.Hub, out Hub? hub))
+        {
+            return false;
+        }
+
+        axle = new DomainAxle
+        {
+            Wheel = wheel,
+            Tyre = tyre,
+            LoadKg = loadKg,
+            MaximumLoadKg = document.MaximumAxleLoadKg,
+            MinimumLoadIndex = document.MinimumLoadIndex,
+            Hub = hub,
+            Clearance = Gaps(document.Clearance),
+            Layout = Layout(document.Suspension),
+            CamberCurve = Curve(document.Suspension),
+            SteeringAxisInclinationDeg = document.Alignment?.SteeringAxisInclinationDeg,
+            BumpTravelMm = document.BumpTravelMm,
+        };
+        return true;
+    }
+
+    private static bool TryReadHub(HubDocument? document, [NotNullWhen(true)] out Hub? hub)
+    {
+        hub = null;
+        document ??= new HubDocument();
+        if (!WheelReading.TryReadCircle(document.BoltCircle, out BoltCircle? circle))
+            return false;
+
+        FastenerThread? thread = document.FastenerThread is { } text ? Threads.Find(text) : null;
+        if (document.FastenerThread is not null && thread is null)
+            return false;
+
+        hub = new Hub
+        {
+            BoltCircle = circle,
+            CentreBoreMm = document.CentreBoreMm,
+            FastenerThread = thread,
+            FastenerKind = (Domain.Vehicles.FastenerKind?)document.FastenerKind,
+            FastenerLengthMm = document.FastenerLengthMm,
+            FastenerSeat = (Domain.Wheels.FastenerSeat?)document.FastenerSeat,
+            MinimumRimDiameterIn = document.MinimumRimDiameterIn,
+            CaliperProfile = document.CaliperProfile is { } profile
+                ? ProfileReading.Ascending(profile, static point => new ProfilePoint(point.FromHubFaceMm, point.RadiusMm))
+                : [],
+        };
+        return true;
+    }
+
+    private static Clearance Gaps(ClearanceDocument? document) => document is null ? new Clearance() : new Clearance
+    {
+        InboardMm = document.InboardMm,
+        OutboardMm = document.OutboardMm,
+        RadialMm = document.RadialMm,
+        InboardAtFullLockMm = document.InboardAtFullLockMm,
+        SpringSeatMm = document.SpringSeatMm,
+        MeasuredAt = (ClearanceMeasuredAt?)document.MeasuredAt,
+        UncertaintyMm = document.UncertaintyMm,
+    };
+
+    private static SuspensionLayout? Layout(SuspensionDocument? document) => document switch
+    {
+        MacPhersonStrutDocument => SuspensionLayout.MacPhersonStrut,
+        DoubleWishboneDocument => SuspensionLayout.DoubleWishbone,
+        FiveLinkDocument => SuspensionLayout.FiveLink,
+        SemiTrailingArmDocument => SuspensionLayout.SemiTrailingArm,
+        TwistBeamDocument => SuspensionLayout.TwistBeam,
+        MeasuredSuspensionDocument => SuspensionLayout.Measured,
+        _ => null,
+    };
+
+    private static CamberCurve? Curve(SuspensionDocument? document) => document is MeasuredSuspensionDocument measured
+        ? CamberCurve.From(measured.Readings.Select(static reading => (reading.TravelMm, reading.CamberDeg)))
+        : null;
+}

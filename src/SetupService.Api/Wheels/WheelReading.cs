@@ -1,0 +1,51 @@
+using System.Diagnostics.CodeAnalysis;
+using SetupService.Api.Http;
+using SetupService.Domain.Wheels;
+
+namespace SetupService.Api.Wheels;
+
+/// <summary>Reads a wheel document into the domain's wheel.</summary>
+internal static class WheelReading
+{
+    private static readonly ReadingCache<BoltCircle> BoltCircles = new(BoltCircleReader.Read);
+
+    /// <summary>False where the bolt circle cannot be read.</summary>
+    public static bool TryRead(WheelDocument document, [NotNullWhen(true)] out Wheel? wheel)
+    {
+        wheel = null;
+        if (!TryReadCircle(document.BoltCircle, out BoltCircle? circle))
+            return false;
+
+        wheel = new Wheel
+        {
+            RimDiameterIn = document.RimDiameterIn,
+            RimWidthIn = document.RimWidthIn,
+            OffsetMm = document.OffsetMm,
+            SpacerMm = document.SpacerMm ?? 0,
+            MassKg = document.MassKg,
+            BoltCircle = circle,
+            CentreBoreMm = document.CentreBoreMm,
+            LoadRatingKg = document.LoadRatingKg,
+            FastenerSeat = (Domain.Wheels.FastenerSeat?)document.FastenerSeat,
+            PadThicknessMm = document.PadThicknessMm,
+            InnerProfile = document.InnerProfile is { } profile
+                ? ProfileReading.Ascending(profile, static point => new ProfilePoint(point.FromMountingFaceMm, point.RadiusMm))
+                : [],
+        };
+        return true;
+    }
+
+    /// <summary>As <see cref="TryRead"/>; a wheel that is not described reads as null.</summary>
+    public static bool TryReadOptional(WheelDocument? document, out Wheel? wheel)
+    {
+        wheel = null;
+        return document is null || TryRead(document, out wheel);
+    }
+
+    /// <summary>Reads a bolt circle as people write it; one that is not given reads as null.</summary>
+    internal static bool TryReadCircle(string? text, out BoltCircle? circle)
+    {
+        circle = text is null ? null : BoltCircles.Find(text);
+        return text is null || circle is not null;
+    }
+}
