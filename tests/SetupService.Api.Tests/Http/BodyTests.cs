@@ -1,15 +1,201 @@
+using System.Net;
+using System.Net.Http.Headers;
+using System.Text;
+using System.Text.Json;
+using SetupService.Api.Http;
+using SetupService.Api.Http.Faults;
+using SetupService.Api.Http.Problems;
 using SetupService.Api.Tests.Host;
+using SetupService.Api.Tests.Vehicles;
 
 namespace SetupService.Api.Tests.Http;
 
-public class SmokeTests
+/// <summary>Bodies over a real connection: what is taken, and what is refused with which status.</summary>
+public abstract class BodyTests(EchoFixture fixture)
 {
     [Fact]
-    public async Task Smoke()
+    public async Task A_good_body_is_answered_with_its_length_and_not_to_be_stored()
     {
-        await using RunningService service = await EchoService.StartAsync("Production");
-        using StringContent content = new(await File.ReadAllTextAsync("/tmp/b.json"), System.Text.Encoding.UTF8, "application/json");
-        Console.WriteLine(await (await service.Client.PostAsync("/test/vehicle", content)).Content.ReadAsStringAsync());
-        await File.WriteAllTextAsync("/tmp/openapi-raw.json", await service.Client.GetStringAsync("/openapi/v1.json"));
+        using HttpResponseMessage response = await Post(DemoCar.Car);
+
+        Assert.Equal(HttpStatusCode.OK, response.StatusCode);
+        Assert.Equal("application/json; charset=utf-8", response.Content.Headers.ContentType!.ToString());
+        Assert.True(response.Content.Headers.ContentLength > 0);
+        Assert.True(response.Headers.CacheControl!.NoStore);
+        Assert.Equal("""{"status":"Aldermoor Tarn, road trim"}""", await response.Content.ReadAsStringAsync());
+    }
+
+    [Theory]
+    [InlineData("", FaultCodes.Required)]
+    [InlineData("null", FaultCodes.Required)]
+    [InlineData("{", FaultCodes.Syntax)]
+    [InlineData("[]", FaultCodes.WrongType)]
+    [InlineData("{\"drivenAxle\":\"left\"}", FaultCodes.UnknownWord)]
+    [InlineData("{\"front\":{\"suspension\":{\"points\":{}}}}", FaultCodes.Required)]
+    [InlineData("{\"wheelbaseMm\":1e999}", FaultCodes.NotFinite)]
+    [InlineData("{\"wheelbaseMm\":\"NaN\"}", FaultCodes.WrongType)]
+    public async Task A_body_out_of_contract_is_a_400_with_its_faults(string body, string code)
+    {
+        using HttpResponseMessage response = await Post(body);
+
+        JsonElement problem = await Problems.Read(response, ProblemTypes.InvalidRequest);
+        Assert.Equal(code, Assert.Single(problem.GetProperty("errors").EnumerateArray()).GetProperty("code").GetString());
+    }
+
+    [Theory]
+    [InlineData("application/json")]
+    [InlineData("application/json; charset=utf-8")]
+    [InlineData("application/json; charset=\"UTF-8\"")]
+    [InlineData("Application/JSON")]
+    public async Task Json_in_utf8_is_read(string contentType)
+    {
+        using HttpResponseMessage response = await Post("{}", contentType);
+
+        Assert.Equal(HttpStatusCode.OK, response.StatusCode);
+    }
+
+    [Theory]
+    [InlineData("text/plain")]
+    [InlineData("application/xml")]
+    [InlineData("application/json; charset=utf-16")]
+    [InlineData("application/vnd.own+json")]
+    [InlineData("nonsense")]
+    [InlineData(null)]
+    public async Task Other_media_types_are_not_read(string? contentType)
+    {
+        using HttpResponseMessage response = await Post("{}", contentType);
+
+        await Problems.Read(response, ProblemTypes.UnsupportedMediaType);
+    }
+
+    [Theory]
+    [InlineData("gzip", HttpStatusCode.UnsupportedMediaType)]
+    [InlineData("br", HttpStatusCode.UnsupportedMediaType)]
+    [InlineData("identity", HttpStatusCode.OK)]
+    public async Task A_compressed_body_is_not_read(string encoding, HttpStatusCode status)
+    {
+        using HttpRequestMessage request = Request("{}");
+        request.Content!.Headers.ContentEncoding.Add(encoding);
+
+        using HttpResponseMessage response = await fixture.Client.SendAsync(request);
+
+        Assert.Equal(status, response.StatusCode);
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task A_body_at_the_limit_is_read_and_one_byte_more_is_not(bool chunked)
+    {
+        using HttpResponseMessage atLimit = await Send(ServiceLimits.BodyBytes);
+        using HttpResponseMessage beyond = await Send(ServiceLimits.BodyBytes + 1);
+
+        Assert.Equal(HttpStatusCode.OK, atLimit.StatusCode);
+        await Problems.Read(beyond, ProblemTypes.TooLarge);
+
+        async Task<HttpResponseMessage> Send(int bytes)
+        {
+            using HttpRequestMessage request = Request("{" + new string(' ', bytes - 2) + "}");
+            request.Headers.TransferEncodingChunked = chunked;
+            return await fixture.Client.SendAsync(request);
+        }
+    }
+
+    [Theory]
+    [InlineData("image/svg+xml")]
+    [InlineData("application/x-ndjson")]
+    [InlineData("text/html")]
+    [InlineData("application/json;q=0")]
+    [InlineData("*/*;q=0, text/csv")]
+    public async Task What_the_caller_does_not_accept_is_refused_before_the_body_is_looked_at(string accept)
+    {
+        using HttpRequestMessage request = Request("{");
+        request.Headers.TryAddWithoutValidation("Accept", accept);
+
+        using HttpResponseMessage response = await fixture.Client.SendAsync(request);
+
+        await Problems.Read(response, ProblemTypes.NotAcceptable);
+    }
+
+    [Theory]
+    [InlineData("*/*")]
+    [InlineData("application/*")]
+    [InlineData("application/json")]
+    [InlineData("text/html, application/json;q=0.1")]
+    [InlineData("application/*;q=0, application/json")]
+    [InlineData("not a media type at all")]
+    public async Task What_the_caller_accepts_is_sent(string accept)
+    {
+        using HttpRequestMessage request = Request("{}");
+        request.Headers.TryAddWithoutValidation("Accept", accept);
+
+        using HttpResponseMessage response = await fixture.Client.SendAsync(request);
+
+        Assert.Equal(HttpStatusCode.OK, response.StatusCode);
+    }
+
+    [Fact]
+    public async Task A_body_the_handler_refuses_gets_the_faults_the_rules_find()
+    {
+        using HttpResponseMessage response = await Post("""{ "rear": { "tyre": { "marking": "45Q17" } } }""", path: "/test/refuse");
+
+        JsonElement problem = await Problems.Read(response, ProblemTypes.InvalidRequest);
+        JsonElement error = Assert.Single(problem.GetProperty("errors").EnumerateArray());
+        Assert.Equal(("/rear/tyre/marking", FaultCodes.Unreadable), (error.GetProperty("pointer").GetString(), error.GetProperty("code").GetString()));
+    }
+
+    [Fact]
+    public async Task Refusing_a_body_without_fault_is_a_mistake_of_ours()
+    {
+        using HttpResponseMessage response = await Post("{}", path: "/test/refuse");
+
+        await Problems.Read(response, ProblemTypes.InternalError);
+    }
+
+    [Fact]
+    public async Task A_refused_large_body_can_be_read_again()
+    {
+        // More than one segment of the server's buffers.
+        string body = $$"""{ "rear": { "tyre": { "marking": "45Q17" } } {{new string(' ', 50_000)}} }""";
+
+        using HttpResponseMessage response = await Post(body, path: "/test/refuse");
+
+        await Problems.Read(response, ProblemTypes.InvalidRequest);
+    }
+
+    [Fact]
+    public async Task Faults_of_body_and_query_come_in_one_answer()
+    {
+        using HttpResponseMessage response = await Post("{\"colour\":1}", path: "/test/vehicle?unit=us");
+
+        JsonElement problem = await Problems.Read(response, ProblemTypes.InvalidRequest);
+        Assert.Equal(
+            [FaultCodes.UnknownParameter, FaultCodes.UnknownMember],
+            problem.GetProperty("errors").EnumerateArray().Select(error => error.GetProperty("code").GetString()));
+    }
+
+    [Fact]
+    public async Task Requests_on_one_connection_do_not_disturb_each_other()
+    {
+        for (int round = 0; round < 20; round++)
+        {
+            using HttpResponseMessage good = await Post(DemoCar.Car);
+            using HttpResponseMessage bad = await Post("{\"x\":" + new string('[', round));
+            Assert.Equal((HttpStatusCode.OK, HttpStatusCode.BadRequest), (good.StatusCode, bad.StatusCode));
+        }
+    }
+
+    private async Task<HttpResponseMessage> Post(string body, string? contentType = "application/json", string path = "/test/vehicle")
+    {
+        using HttpRequestMessage request = Request(body, contentType, path);
+        return await fixture.Client.SendAsync(request);
+    }
+
+    private static HttpRequestMessage Request(string body, string? contentType = "application/json", string path = "/test/vehicle")
+    {
+        ByteArrayContent content = new(Encoding.UTF8.GetBytes(body));
+        if (contentType is not null)
+            content.Headers.TryAddWithoutValidation("Content-Type", contentType);
+        return new HttpRequestMessage(HttpMethod.Post, new Uri(path, UriKind.Relative)) { Content = content };
     }
 }

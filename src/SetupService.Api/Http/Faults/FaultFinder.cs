@@ -7,7 +7,7 @@ namespace SetupService.Api.Http.Faults;
 /// <summary>
 /// The second reader: walks a refused body against its shape, lists every fault in the order of the text (what is
 /// missing at the end of its object), and writes a copy that holds only the sound parts. Bodies that are not JSON
-/// must have been sorted out before.
+/// text must have been sorted out before.
 /// </summary>
 internal ref struct FaultFinder
 {
@@ -34,7 +34,7 @@ internal ref struct FaultFinder
         finder._reader.Read();
         finder.Value(shape, member: null);
         copy.Flush();
-        return sound.WrittenCount == 0 ? null : sound.WrittenMemory;
+        return sound.WrittenCount == 0 ? (ReadOnlyMemory<byte>?)null : sound.WrittenMemory;
     }
 
     private void Value(ContractShape shape, string? member)
@@ -167,7 +167,7 @@ internal ref struct FaultFinder
 
     private void Unknown(ObjectShape shape)
     {
-        string name = TokenText.Read(ref _reader);
+        string name = _reader.GetString()!;
         string allowed = string.Join(", ", shape.Members.Select(member => member.Name));
         string meant = NearestName.Find(name, shape.Members.Select(member => member.Name)) is { } near
             ? $"; {near} may be meant"

@@ -13,7 +13,9 @@ internal sealed class FaultList
 
     public void Add(Fault fault)
     {
-        if (fault.Pointer is { } pointer)
+        // These leave a value standing at the place they name; what a rule finds in it is news.
+        bool leavesValue = fault.Code is FaultCodes.DuplicateMember or FaultCodes.TooMany or FaultCodes.TooFew;
+        if (fault.Pointer is { } pointer && !leavesValue)
             _pointers.Add(pointer);
         if (_faults.Count < ServiceLimits.FaultsListed)
             _faults.Add(fault);

@@ -44,14 +44,13 @@ internal static class ScalarFaults
 
     private static Fault? OfText(ref Utf8JsonReader reader, TextShape shape, PointerPath path)
     {
-        if (!TokenText.TryRead(ref reader, out string text))
-            return Fault.At(path.ToString(), FaultCodes.Unreadable, $"{path.Label} has half of a surrogate pair and is no Unicode text.");
-        return text.Length <= shape.MaximumLength
+        int length = reader.GetString()!.Length;
+        return length <= shape.MaximumLength
             ? null
             : Fault.At(
                 path.ToString(),
                 FaultCodes.TooLong,
-                string.Create(CultureInfo.InvariantCulture, $"{path.Label} has {text.Length} characters; at most {shape.MaximumLength} are read."),
+                string.Create(CultureInfo.InvariantCulture, $"{path.Label} has {length} characters; at most {shape.MaximumLength} are read."),
                 new FaultLimits { Maximum = shape.MaximumLength });
     }
 
@@ -63,7 +62,7 @@ internal static class ScalarFaults
                 return null;
         }
 
-        string typed = TokenText.Read(ref reader);
+        string typed = reader.GetString()!;
         return Fault.At(path.ToString(), FaultCodes.UnknownWord, WordText.Message(path.Label, typed, shape.Words));
     }
 
@@ -71,7 +70,7 @@ internal static class ScalarFaults
     {
         JsonTokenType.StartObject => "an object",
         JsonTokenType.StartArray => "an array",
-        JsonTokenType.String => "the text " + TokenText.Quote(TokenText.Read(ref reader)),
+        JsonTokenType.String => "the text " + TokenText.Quote(reader.GetString()!),
         JsonTokenType.Number => "the number " + Shorten(Encoding.UTF8.GetString(reader.ValueSpan)),
         JsonTokenType.True => "true",
         _ => "false",

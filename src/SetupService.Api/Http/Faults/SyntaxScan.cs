@@ -26,6 +26,8 @@ internal static class SyntaxScan
         {
             while (reader.Read())
             {
+                if (reader.TokenType is JsonTokenType.String or JsonTokenType.PropertyName && !TokenText.IsUnicode(ref reader))
+                    return NotJson(utf8, (int)reader.TokenStartIndex, "The body has a text with half of a surrogate pair");
                 if (tooDeepAt is null && reader.CurrentDepth >= ServiceLimits.JsonDepth
                     && reader.TokenType is JsonTokenType.StartObject or JsonTokenType.StartArray)
                 {

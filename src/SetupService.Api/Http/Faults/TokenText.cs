@@ -5,20 +5,19 @@ namespace SetupService.Api.Http.Faults;
 /// <summary>Reads and quotes pieces of a caller's text for messages.</summary>
 internal static class TokenText
 {
-    /// <summary>The name or text the reader stands on; what is no Unicode text becomes a replacement character.</summary>
-    public static string Read(ref Utf8JsonReader reader) => TryRead(ref reader, out string text) ? text : "\uFFFD";
-
-    /// <summary>The name or text the reader stands on, unless its escapes leave half of a surrogate pair.</summary>
-    public static bool TryRead(ref Utf8JsonReader reader, out string text)
+    /// <summary>Whether the name or text the reader stands on is Unicode: its escapes leave no half of a surrogate pair.</summary>
+    public static bool IsUnicode(ref Utf8JsonReader reader)
     {
+        if (!reader.ValueIsEscaped)
+            return true;
+
         try
         {
-            text = reader.GetString() ?? "";
-            return true;
+            return reader.GetString() is not null;
         }
         catch (InvalidOperationException)
         {
-            text = "";
+            // The one way the framework tells: asking for the text.
             return false;
         }
     }

@@ -1,0 +1,58 @@
+using System.Net;
+using SetupService.Api.Http.Problems;
+
+namespace SetupService.Api.Tests.Http;
+
+/// <summary>Conditional requests as RFC 9110, section 13, has them.</summary>
+public sealed class CacheableTableTests(ProductionEcho fixture) : IClassFixture<ProductionEcho>
+{
+    [Theory]
+    [InlineData("/test/table")]
+    [InlineData("/version")]
+    [InlineData("/openapi/v1.json")]
+    [InlineData("/docs/problems/codes")]
+    public async Task A_table_has_a_strong_tag_that_stays(string path)
+    {
+        using HttpResponseMessage first = await Get(path);
+        using HttpResponseMessage second = await Get(path);
+
+        Assert.Equal(HttpStatusCode.OK, first.StatusCode);
+        Assert.False(first.Headers.ETag!.IsWeak);
+        Assert.Equal(first.Headers.ETag, second.Headers.ETag);
+        Assert.True(first.Headers.CacheControl!.Public);
+    }
+
+    [Theory]
+    [InlineData("{0}", HttpStatusCode.NotModified)]
+    [InlineData("W/{0}", HttpStatusCode.NotModified)]
+    [InlineData("\"other\", {0}", HttpStatusCode.NotModified)]
+    [InlineData("*", HttpStatusCode.NotModified)]
+    [InlineData("\"other\"", HttpStatusCode.OK)]
+    [InlineData("not a tag", HttpStatusCode.OK)]
+    public async Task Who_has_it_already_gets_304(string header, HttpStatusCode status)
+    {
+        using HttpResponseMessage first = await Get("/test/table");
+        string tag = first.Headers.ETag!.ToString();
+
+        using HttpResponseMessage again = await Get("/test/table", header.Replace("{0}", tag, StringComparison.Ordinal));
+
+        Assert.Equal(status, again.StatusCode);
+        Assert.Equal(tag, again.Headers.ETag!.ToString());
+        Assert.Equal(status == HttpStatusCode.OK, (await again.Content.ReadAsByteArrayAsync()).Length > 0);
+    }
+
+    [Fact]
+    public async Task A_table_takes_no_parameters()
+    {
+        using HttpResponseMessage response = await Get("/test/table?x=1");
+
+        await Problems.Read(response, ProblemTypes.InvalidRequest);
+    }
+
+    private async Task<HttpResponseMessage> Get(string path, string? ifNoneMatch = null)
+    {
+        using HttpRequestMessage request = new(HttpMethod.Get, new Uri(path, UriKind.Relative));
+        request.Headers.TryAddWithoutValidation("If-None-Match", ifNoneMatch);
+        return await fixture.Client.SendAsync(request);
+    }
+}

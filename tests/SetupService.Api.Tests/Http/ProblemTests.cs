@@ -1,0 +1,144 @@
+using System.Net;
+using System.Net.Http.Headers;
+using System.Text.RegularExpressions;
+using Serilog.Events;
+using SetupService.Api.Http.Faults;
+using SetupService.Api.Http.Problems;
+
+namespace SetupService.Api.Tests.Http;
+
+/// <summary>Refusals the framework would make itself, requests ids, and the pages that explain both.</summary>
+public sealed partial class ProblemTests(ProductionEcho fixture, DevelopmentEcho development)
+    : IClassFixture<ProductionEcho>, IClassFixture<DevelopmentEcho>
+{
+    private const string TraceId = "4bf92f3577b34da6a3ce929d0e0e4736";
+
+    public static TheoryData<string, string, string> Framework => new()
+    {
+        { "GET", "/none", "not-found" },
+        { "GET", "/v1", "not-found" },
+        { "GET", "/docs/problems/none", "not-found" },
+        { "GET", "/docs/problems/..%2Fmethods%2Ffitment-check", "not-found" },
+        { "GET", "/v1/fitment/check", "method-not-allowed" },
+        { "DELETE", "/version", "method-not-allowed" },
+        { "POST", "/test/vehicle", "unsupported-media-type" },
+        { "GET", "/test/fails", "internal-error" },
+        { "GET", "/test/not-a-number", "internal-error" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Framework))]
+    public async Task Every_refusal_has_the_same_form(string verb, string path, string type)
+    {
+        foreach (HttpClient client in new[] { fixture.Client, development.Client })
+        {
+            foreach (string? accept in new[] { null, "application/json", "image/svg+xml", "application/x-ndjson", "text/html, */*;q=0.1" })
+            {
+                using HttpRequestMessage request = new(new HttpMethod(verb), new Uri(path, UriKind.Relative));
+                request.Headers.TryAddWithoutValidation("Accept", accept);
+
+                using HttpResponseMessage response = await client.SendAsync(request);
+
+                ProblemType expected = accept == "image/svg+xml" || accept == "application/x-ndjson"
+                    ? ProblemTypes.OfStatus((int)response.StatusCode)
+                    : ProblemTypes.All.Single(known => known.Name == type);
+                await Problems.Read(response, expected);
+            }
+        }
+    }
+
+    [Fact]
+    public async Task A_405_names_the_methods_the_path_answers()
+    {
+        using HttpResponseMessage response = await fixture.Client.GetAsync(new Uri("/v1/fitment/check", UriKind.Relative));
+
+        Assert.Equal(["POST"], response.Content.Headers.Allow);
+    }
+
+    [Fact]
+    public async Task A_callers_trace_goes_on_and_its_id_is_in_header_problem_and_log()
+    {
+        using HttpRequestMessage request = new(HttpMethod.Get, new Uri("/test/fails", UriKind.Relative));
+        request.Headers.Add("traceparent", $"00-{TraceId}-00f067aa0ba902b7-01");
+
+        using HttpResponseMessage response = await fixture.Client.SendAsync(request);
+
+        await Problems.Read(response, ProblemTypes.InternalError);
+        Assert.Equal(TraceId, Assert.Single(response.Headers.GetValues("Request-Id")));
+        LogEvent line = Assert.Single(fixture.Log.Events, entry => entry.Properties.TryGetValue("RequestId", out LogEventPropertyValue? id) && id.ToString() == $"\"{TraceId}\"");
+        Assert.Equal(LogEventLevel.Error, line.Level);
+        Assert.IsType<InvalidOperationException>(line.Exception);
+    }
+
+    [Theory]
+    [InlineData("/version")]
+    [InlineData("/none")]
+    [InlineData("/docs/index.html")]
+    public async Task Every_response_has_a_request_id_of_its_own(string path)
+    {
+        using HttpResponseMessage first = await fixture.Client.GetAsync(new Uri(path, UriKind.Relative));
+        using HttpResponseMessage second = await fixture.Client.GetAsync(new Uri(path, UriKind.Relative));
+
+        string id = Assert.Single(first.Headers.GetValues("Request-Id"));
+        Assert.Matches(W3CTraceId(), id);
+        Assert.NotEqual(id, Assert.Single(second.Headers.GetValues("Request-Id")));
+    }
+
+    [Fact]
+    public async Task A_request_that_goes_well_or_is_refused_leaves_no_line_in_the_log()
+    {
+        int before = fixture.Log.Events.Count(entry => !entry.MessageTemplate.Text.Contains("failed", StringComparison.Ordinal));
+
+        using HttpResponseMessage good = await fixture.Client.GetAsync(new Uri("/version", UriKind.Relative));
+        using HttpResponseMessage refused = await fixture.Client.GetAsync(new Uri("/none", UriKind.Relative));
+
+        Assert.Equal((HttpStatusCode.OK, HttpStatusCode.NotFound), (good.StatusCode, refused.StatusCode));
+        Assert.Equal(before, fixture.Log.Events.Count(entry => !entry.MessageTemplate.Text.Contains("failed", StringComparison.Ordinal)));
+    }
+
+    [Fact]
+    public async Task Nothing_tells_which_server_answers()
+    {
+        using HttpResponseMessage response = await fixture.Client.GetAsync(new Uri("/version", UriKind.Relative));
+
+        Assert.Empty(response.Headers.Server);
+        Assert.DoesNotContain(response.Headers, header => header.Key.StartsWith("X-", StringComparison.OrdinalIgnoreCase));
+    }
+
+    [Fact]
+    public async Task Each_type_has_its_page()
+    {
+        foreach (ProblemType type in ProblemTypes.All)
+        {
+            using HttpResponseMessage response = await fixture.Client.GetAsync(new Uri(type.Uri, UriKind.Relative));
+
+            Assert.Equal(HttpStatusCode.OK, response.StatusCode);
+            Assert.Equal(new MediaTypeHeaderValue("text/markdown", "utf-8"), response.Content.Headers.ContentType);
+            string page = await response.Content.ReadAsStringAsync();
+            Assert.StartsWith($"# {type.Title} ({type.Status})", page, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
+    public async Task The_page_of_codes_lists_exactly_the_codes()
+    {
+        string page = await fixture.Client.GetStringAsync(new Uri("/docs/problems/codes", UriKind.Relative));
+
+        Assert.Equal(FaultCodes.All, CodeRow().Matches(page).Select(row => row.Groups[1].Value));
+    }
+
+    [Fact]
+    public void Types_and_codes_are_unique()
+    {
+        Assert.Equal(ProblemTypes.All.Count, ProblemTypes.All.DistinctBy(type => type.Name).Count());
+        Assert.Equal(ProblemTypes.All.Count, ProblemTypes.All.DistinctBy(type => type.Status).Count());
+        Assert.Equal(FaultCodes.All.Count, FaultCodes.All.Distinct().Count());
+    }
+
+    [GeneratedRegex("^\\| `(\\w+)` \\|", RegexOptions.Multiline)]
+    private static partial Regex CodeRow();
+
+    // W3C Trace Context, section 3.2.2.3: 32 lower-case hexadecimal digits.
+    [GeneratedRegex("^[0-9a-f]{32}$")]
+    private static partial Regex W3CTraceId();
+}

@@ -1,0 +1,3 @@
+namespace SetupService.Api.Tests.Http;
+
+public sealed class ProductionEcho() : EchoFixture("Production");

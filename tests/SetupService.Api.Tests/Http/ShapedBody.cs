@@ -1,0 +1,93 @@
+using System.Globalization;
+using System.Text;
+using SetupService.Api.Http.Contract;
+
+namespace SetupService.Api.Tests.Http;
+
+/// <summary>
+/// Writes bodies that follow a shape, and now and then break it in one of the ways people break it. The same seed
+/// gives the same body.
+/// </summary>
+internal sealed class ShapedBody(int seed, double faultShare)
+{
+    private static readonly string[] Foreign =
+        ["null", "true", "17", "-0.5", "1e999", "1e-400", "87.0", "\"x\"", "\"\"", "\"\\ud800\"", "[]", "{}", "[[1],{\"a\":null}]", "{\"kind\":\"measured\"}"];
+
+    private readonly Random _random = new(seed);
+
+    public string Write(ContractShape shape)
+    {
+        if (Breaks())
+            return Foreign[_random.Next(Foreign.Length)];
+        return shape switch
+        {
+            ObjectShape known => Object(known),
+            VariantShape variant => Object(variant.Shapes[_random.Next(variant.Shapes.Count)]),
+            ListShape list => List(list),
+            NumberShape number => Number(number),
+            TextShape text => Text(text),
+            WordShape word => Quoted(word.Words[_random.Next(word.Words.Count)]),
+            _ => "true",
+        };
+    }
+
+    private string Object(ObjectShape shape)
+    {
+        List<string> members = [];
+        foreach (MemberShape member in shape.Members)
+        {
+            if (member.IsRequired ? Breaks() : _random.Next(3) == 0)
+                continue;
+            members.Add(Quoted(member.Name) + ":" + Write(member.Shape));
+            if (Breaks())
+                members.Add(Quoted(member.Name) + ":" + Write(member.Shape));
+        }
+
+        if (Breaks())
+            members.Add("\"x/~y\":" + Foreign[_random.Next(Foreign.Length)]);
+        string[] shuffled = [.. members];
+        _random.Shuffle(shuffled);
+        return "{" + string.Join(_random.Next(4) == 0 ? " ,\n" : ",", shuffled) + "}";
+    }
+
+    private string List(ListShape list)
+    {
+        int count = Breaks() ? _random.Next(0, list.Maximum + 2) : _random.Next(list.Minimum, Math.Min(list.Maximum, list.Minimum + 3) + 1);
+        return "[" + string.Join(',', Enumerable.Range(0, count).Select(_ => Write(list.Element))) + "]";
+    }
+
+    private string Number(NumberShape shape)
+    {
+        double value = _random.Next(6) switch
+        {
+            0 => shape.Minimum,
+            1 => shape.Maximum,
+            _ => shape.Minimum + (_random.NextDouble() * (shape.Maximum - shape.Minimum)),
+        };
+        if (Breaks())
+            value = _random.Next(2) == 0 ? Math.BitDecrement(shape.Minimum) : Math.BitIncrement(shape.Maximum);
+        else if (shape.IsWhole)
+            value = Math.Floor(value);
+        return value.ToString("R", CultureInfo.InvariantCulture);
+    }
+
+    private string Text(TextShape shape)
+    {
+        int length = Breaks() ? shape.MaximumLength + 1 : _random.Next(shape.MaximumLength + 1);
+        return Quoted(new string('a', length));
+    }
+
+    // Some letters escaped: the same text, spelled otherwise.
+    private string Quoted(string text)
+    {
+        if (text.Length == 0 || _random.Next(10) > 0)
+            return "\"" + text + "\"";
+
+        int at = _random.Next(text.Length);
+        return new StringBuilder().Append('"').Append(text, 0, at)
+            .Append(CultureInfo.InvariantCulture, $"\\u{(int)text[at]:x4}")
+            .Append(text, at + 1, text.Length - at - 1).Append('"').ToString();
+    }
+
+    private bool Breaks() => _random.NextDouble() < faultShare;
+}
