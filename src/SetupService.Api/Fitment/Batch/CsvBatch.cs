@@ -130,8 +130,15 @@ internal sealed class CsvBatch(JsonContract contract, string boundary) : IResult
             return;
         }
 
-        rows.Write(line, row.Id, Refuse(cells, columns, table));
+        rows.Write(line, IdOf(cells, columns), Refuse(cells, columns, table));
         _run.CountFailure();
+    }
+
+    /// <summary>The id of a row whose other cells are not sound.</summary>
+    private static string? IdOf(SepReader.Row cells, CsvColumn[] columns)
+    {
+        int index = Array.FindIndex(columns, static column => column.Name == "id");
+        return index < 0 || index >= cells.ColCount || cells[index].Span is not { Length: > 0 and <= LineId.MaximumLength } id ? null : id.ToString();
     }
 
     private Problem Refuse(SepReader.Row cells, CsvColumn[] columns, TableStream table)

@@ -14,6 +14,7 @@ namespace SetupService.Api.Fitment.Batch;
 internal sealed class CsvColumns
 {
     private readonly Dictionary<string, CsvColumn> _known = new(StringComparer.Ordinal);
+    private readonly List<string> _names = ["id"];
     private readonly HashSet<string> _twice = new(StringComparer.Ordinal);
 
     public CsvColumns(JsonContract contract)
@@ -46,7 +47,7 @@ internal sealed class CsvColumns
     public static IReadOnlyList<string> Required { get; } = ["wheel.rimDiameterIn", "wheel.rimWidthIn", "wheel.offsetMm", "tyre.marking"];
 
     /// <summary>Every full name a column may have.</summary>
-    public IEnumerable<string> Names => _known.Values.Select(static column => column.Name).Distinct();
+    public IReadOnlyList<string> Names => _names;
 
     /// <summary>The columns of a header, or every fault it has.</summary>
     public bool TryRead(IReadOnlyList<string> header, [NotNullWhen(true)] out CsvColumn[]? columns, out IReadOnlyList<Fault> faults)
@@ -96,6 +97,7 @@ internal sealed class CsvColumns
     {
         CsvColumn column = make(owner.Members.Single(known => known.Name == member).Shape);
         _known.Add(column.Name, column);
+        _names.Add(column.Name);
         if (!_twice.Contains(member) && !_known.TryAdd(member, column))
         {
             _known.Remove(member);

@@ -77,7 +77,7 @@ internal sealed class CsvRows(HttpResponse response)
         _buffer.ResetWrittenCount();
     }
 
-    private static string Sentence(Fault fault) => $"{fault.Code} {fault.Pointer}: {fault.Message}";
+    private static string Sentence(Fault fault) => fault.Pointer is "" ? $"{fault.Code}: {fault.Message}" : $"{fault.Code} {fault.Pointer}: {fault.Message}";
 
     private void Begin(long line, string? id)
     {

@@ -11,6 +11,7 @@ internal sealed class LineFeed(PipeReader pipe)
 {
     private ReadOnlySequence<byte> _buffer;
     private bool _skipping;
+    private bool _isReading;
 
     /// <summary>Number of the line taken last, from 1.</summary>
     public long LineNumber { get; private set; }
@@ -21,23 +22,24 @@ internal sealed class LineFeed(PipeReader pipe)
     /// <summary>Whether the line taken last was longer than the cap.</summary>
     public bool IsTooLong { get; private set; }
 
-    /// <summary>Waits for more bytes. After it, take lines until there is none.</summary>
+    /// <summary>Waits for bytes. After it, take lines until there is none, then wait again.</summary>
     /// <exception cref="OperationCanceledException">None came in time, or the caller went away.</exception>
     public async ValueTask WaitAsync(CancellationToken cancellation)
     {
         // Whatever was looked at and not taken stays; the next read brings it again with more behind it.
-        pipe.AdvanceTo(_buffer.Start, _buffer.End);
+        Finish();
         ReadResult read = await pipe.ReadAsync(cancellation).ConfigureAwait(false);
         _buffer = read.Buffer;
+        _isReading = true;
         IsCompleted = read.IsCompleted;
     }
 
-    /// <summary>Must be called once before anything else.</summary>
-    public async ValueTask StartAsync(CancellationToken cancellation)
+    /// <summary>Hands back what was read, so that the server can do with the rest what it does with any body.</summary>
+    public void Finish()
     {
-        ReadResult read = await pipe.ReadAsync(cancellation).ConfigureAwait(false);
-        _buffer = read.Buffer;
-        IsCompleted = read.IsCompleted;
+        if (_isReading)
+            pipe.AdvanceTo(_buffer.Start, _buffer.End);
+        _isReading = false;
     }
 
     /// <summary>Takes the next line, without its ending; false where no whole line is at hand.</summary>

@@ -29,9 +29,9 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchDetail detail, Uni
         bool isCompleted;
         try
         {
-            await patience.WaitAsync(feed.StartAsync).ConfigureAwait(false);
             while (true)
             {
+                await patience.WaitAsync(feed.WaitAsync).ConfigureAwait(false);
                 while (feed.TryTake(out ReadOnlySequence<byte> line))
                 {
                     Answer(line, feed, lines);
@@ -42,7 +42,6 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchDetail detail, Uni
                 if (feed.IsCompleted)
                     break;
                 await SendAsync(httpContext, lines).ConfigureAwait(false);
-                await patience.WaitAsync(feed.WaitAsync).ConfigureAwait(false);
             }
 
             isCompleted = true;
@@ -50,6 +49,10 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchDetail detail, Uni
         catch (OperationCanceledException) when (patience.IsExhausted)
         {
             isCompleted = false;
+        }
+        finally
+        {
+            feed.Finish();
         }
 
         lines.Write(_run.Summary(isCompleted));
