@@ -1,0 +1,92 @@
+using SetupService.Domain.Answers;
+using SetupService.Domain.Fitment;
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Api.Drawings;
+
+/// <summary>The words of the drawing.</summary>
+internal static class DrawingWords
+{
+    public static string Length(double lengthMm, UnitSystem units) => Prose.Write(units, $"{lengthMm:mm}");
+
+    public static string Place(CheckId place) => place switch
+    {
+        CheckId.InboardClearance => "inboard",
+        CheckId.OutboardClearance => "outboard",
+        CheckId.RadialClearance => "over the tread",
+        CheckId.FullLockClearance => "at full lock",
+        _ => "spring seat",
+    };
+
+    public static string Status(in CheckResult result) => result.Status switch
+    {
+        CheckStatus.Fail when result.Margin is { NominalMm: < 0 } => "touches",
+        CheckStatus.Fail => "probably touches",
+        CheckStatus.Caution => "tight",
+        CheckStatus.Pass => "fits",
+        _ => "not known",
+    };
+
+    public static InkRole StatusInk(CheckStatus status) => status switch
+    {
+        CheckStatus.Fail => InkRole.Fail,
+        CheckStatus.Caution => InkRole.Caution,
+        CheckStatus.Pass => InkRole.Pass,
+        _ => InkRole.Ink,
+    };
+
+    public static string Heading(CarAxle position) => position == CarAxle.Front
+        ? "Front left wheel, seen from behind"
+        : "Rear left wheel, seen from behind";
+
+    /// <summary>Rim size and offset as they are stamped, and the spacer where there is one.</summary>
+    public static string Wheel(in Fitting fitting, UnitSystem units)
+    {
+        var wheel = fitting.Wheel;
+        var size = Prose.Write(units, $"{wheel.RimWidthIn:n}Jx{wheel.RimDiameterIn:n} ET{wheel.OffsetMm:n}");
+        return wheel.SpacerMm > 0 ? Prose.Write(units, $"{size}, spacer {wheel.SpacerMm:mm}") : size;
+    }
+
+    public static string Fitting(in Fitting fitting, UnitSystem units) => $"{Wheel(fitting, units)}, {fitting.Tyre.Marking.Text}";
+
+    public static string Title(CornerView view) =>
+        $"{Heading(view.Car.Position)}: {Fitting(view.Candidate, view.Units)} {Against(view)}";
+
+    /// <summary>The picture in words, for somebody who cannot see it.</summary>
+    public static string Description(CornerView view)
+    {
+        var sentences = new List<string>
+        {
+            "Section through the wheel axis; the outboard side is on the left.",
+            $"Candidate: {Fitting(view.Candidate, view.Units)}.",
+            view.Car.Present is { } present ? $"Now: {Fitting(present, view.Units)}." : "The wheel and tyre fitted now are not described.",
+        };
+        foreach (var line in view.Lines) sentences.Add(Gap(view, line.Place));
+        sentences.AddRange(DrawingNotes.Of(view));
+        sentences.Add(Verdict(view));
+        return string.Join(' ', sentences);
+    }
+
+    /// <summary>How the whole check came out, rooms that cannot be drawn, load, hub and brakes among it.</summary>
+    public static string Verdict(CornerView view) => view.Sheet.Verdict switch
+    {
+        CheckStatus.Fail => $"Whole check: fails on {CheckNames.List(view.Sheet.Failed)}.",
+        CheckStatus.Unknown => $"Whole check: not known without {CheckNames.List(new CheckIdSet(view.Sheet.Unknown.Bits & view.Car.Settings.Required.Bits))}.",
+        CheckStatus.Caution => "Whole check: nothing fails, with cautions.",
+        _ => "Whole check: passes.",
+    };
+
+    private static string Against(CornerView view) =>
+        view.Car.Present is { } present ? $"against {Fitting(present, view.Units)} now" : "alone, the present fitting not being described";
+
+    private static string Gap(CornerView view, CheckId place)
+    {
+        ref readonly var result = ref view.Sheet[place];
+        var margin = result.Margin ?? default;
+        return margin.NominalMm < 0
+            ? $"{Capital(Place(place))}: touches, {Length(-margin.NominalMm, view.Units)} too much."
+            : $"{Capital(Place(place))}: {Length(margin.NominalMm, view.Units)}, at worst {Length(margin.WorstCaseMm, view.Units)}: {Status(result)}.";
+    }
+
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+}

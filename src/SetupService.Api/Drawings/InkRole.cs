@@ -1,0 +1,14 @@
+namespace SetupService.Api.Drawings;
+
+/// <summary>What a colour of the drawing stands for.</summary>
+internal enum InkRole
+{
+    Paper,
+    Ink,
+    Soft,
+    Candidate,
+    Current,
+    Pass,
+    Caution,
+    Fail,
+}

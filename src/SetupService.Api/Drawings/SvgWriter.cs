@@ -1,0 +1,137 @@
+using System.Globalization;
+using System.Text;
+using System.Xml;
+
+namespace SetupService.Api.Drawings;
+
+/// <summary>
+/// Writes the elements of the drawing as XML text. Lengths are mm of the picture; line widths and letters are in text units,
+/// which grow with the picture so that it reads the same at every size.
+/// </summary>
+internal sealed class SvgWriter : IDisposable
+{
+    private const string Namespace = "http://www.w3.org/2000/svg";
+
+    private readonly StringBuilder text = new();
+    private readonly XmlWriter xml;
+    private readonly double unitMm;
+
+    public SvgWriter(double unitMm)
+    {
+        this.unitMm = unitMm;
+        xml = XmlWriter.Create(text, new XmlWriterSettings { OmitXmlDeclaration = true, Indent = true, IndentChars = " ", NewLineChars = "\n" });
+    }
+
+    public void Dispose() => xml.Dispose();
+
+    public string Finish()
+    {
+        xml.Flush();
+        return text.Append('\n').ToString();
+    }
+
+    public void Open(string element, params ReadOnlySpan<(string Name, string Value)> attributes)
+    {
+        xml.WriteStartElement(element, Namespace);
+        foreach (var (name, value) in attributes) xml.WriteAttributeString(name, value);
+    }
+
+    public void OpenGroup(string id) => Open("g", ("id", id));
+
+    public void Close() => xml.WriteEndElement();
+
+    /// <summary>An element that holds nothing but text.</summary>
+    public void Element(string element, string content, params ReadOnlySpan<(string Name, string Value)> attributes)
+    {
+        Open(element, attributes);
+        xml.WriteString(Legal(content));
+        Close();
+    }
+
+    public void Line(double x1, double y1, double x2, double y2, Pen pen, string? id = null)
+    {
+        Open("line");
+        if (id is not null) xml.WriteAttributeString("id", id);
+        Number("x1", x1);
+        Number("y1", y1);
+        Number("x2", x2);
+        Number("y2", y2);
+        WritePen(pen);
+        Close();
+    }
+
+    public void Rectangle(double x, double y, double width, double height, Pen pen)
+    {
+        Open("rect");
+        Number("x", x);
+        Number("y", y);
+        Number("width", width);
+        Number("height", height);
+        WritePen(pen);
+        Close();
+    }
+
+    public void Path(string data, Pen pen)
+    {
+        Open("path", ("d", data));
+        WritePen(pen);
+        Close();
+    }
+
+    public void Letters(double x, double y, string content, Lettering lettering)
+    {
+        Open("text");
+        Number("x", x);
+        Number("y", y);
+        Number("font-size", lettering.Size * unitMm);
+        if (lettering.IsBold) xml.WriteAttributeString("font-weight", "600");
+        if (lettering.Anchor is { } anchor) xml.WriteAttributeString("text-anchor", anchor);
+        var halo = lettering.HasHalo ? $" {Palette.LineClass(InkRole.Paper)}" : "";
+        xml.WriteAttributeString("class", Palette.FillClass(lettering.Ink) + halo);
+        xml.WriteAttributeString("fill", Palette.Fallback(lettering.Ink));
+        if (lettering.HasHalo)
+        {
+            xml.WriteAttributeString("stroke", Palette.Fallback(InkRole.Paper));
+            Number("stroke-width", 5 * unitMm);
+            xml.WriteAttributeString("stroke-linejoin", "round");
+            xml.WriteAttributeString("paint-order", "stroke");
+        }
+
+        xml.WriteString(Legal(content));
+        Close();
+    }
+
+    private void WritePen(Pen pen)
+    {
+        var classes = string.Join(' ', Classes(pen));
+        xml.WriteAttributeString("class", classes);
+        xml.WriteAttributeString("fill", pen.Fill is { } fill ? Palette.Fallback(fill) : "none");
+        if (pen.Fill is not null && pen.FillOpacity < 1) Number("fill-opacity", pen.FillOpacity);
+        if (pen.Line is not { } line) return;
+        xml.WriteAttributeString("stroke", Palette.Fallback(line));
+        Number("stroke-width", pen.Width * unitMm);
+        if (pen.Dashes.Length == 0) return;
+        xml.WriteAttributeString("stroke-dasharray", string.Join(' ', pen.Dashes.Select(dash => SvgNumber.Write(dash * unitMm))));
+    }
+
+    private static IEnumerable<string> Classes(Pen pen)
+    {
+        if (pen.Fill is { } fill) yield return Palette.FillClass(fill);
+        if (pen.Line is { } line) yield return Palette.LineClass(line);
+    }
+
+    private void Number(string name, double value) => xml.WriteAttributeString(name, SvgNumber.Write(value));
+
+    /// <summary>The text with a mark in place of every character that XML cannot carry.</summary>
+    private static string Legal(string content)
+    {
+        var legal = new StringBuilder(content.Length);
+        foreach (var rune in content.EnumerateRunes())
+        {
+            var isLegal = rune.Value is '\t' or '\n' or '\r' or >= 0x20 and not 0xfffe and not 0xffff;
+            legal.Append(CultureInfo.InvariantCulture, $"{(isLegal ? rune : Rune.ReplacementChar)}");
+        }
+
+        return legal.ToString();
+    }
+}
