@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using SetupService.Api.Drawings;
+using SetupService.Api.Fitment.Batch;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
@@ -16,23 +17,28 @@ internal static class FitmentEndpoints
     {
         RouteGroupBuilder group = routes.MapGroup("/v1/fitment").WithTags("Fitment");
         group.MapPost("/comparison", Compare)
+            .WithExample("fitment-comparison")
             .WithName("fitmentComparison")
             .WithSummary("What changes with another wheel and tyre?")
             .WithDescription("Compares two fittings on one hub: edges, track, scrub radius, diameter, gearing, mass and true speed. Nominal figures.");
         group.MapPost("/check", Check)
             .WithQuery(QueryParameters.Units)
+            .WithExample("fitment-check")
             .WithName("fitmentCheck")
             .WithSummary("Does this wheel and tyre fit this axle, and carry it?")
             .WithDescription("Checks a candidate against one axle of a car: room all around with its tolerances, load and speed, hub, brakes, rolling and cover. What was not measured is unknown, never guessed.");
         group.MapPost("/window", Window)
+            .WithExample("fitment-window")
             .WithName("fitmentWindow")
             .WithSummary("Which offsets fit at each rim width?")
             .WithDescription("For each rim width the offsets at which no check of room fails, and the place that sets each end.");
         group.MapPost("/drawing", Draw)
             .WithQuery(QueryParameters.Units)
+            .WithExample("fitment-drawing")
             .WithName("fitmentDrawing")
             .WithSummary("The corner as a picture")
             .WithDescription("The left corner seen from behind as SVG in millimetres, present and candidate over each other, gaps dimensioned. Takes the body of the check.");
+        group.MapFitmentBatch();
     }
 
     private static Results<Answer<ComparisonAnswer>, Problem> Compare(Body<ComparisonRequest> body)

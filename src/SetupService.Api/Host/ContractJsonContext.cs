@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using SetupService.Api.Fitment;
+using SetupService.Api.Fitment.Batch;
 using SetupService.Api.Tyres;
 using SetupService.Api.Vehicles;
 using SetupService.Api.Wheels;
@@ -36,4 +37,7 @@ namespace SetupService.Api.Host;
 [JsonSerializable(typeof(CheckAnswer))]
 [JsonSerializable(typeof(WindowRequest))]
 [JsonSerializable(typeof(WindowAnswer))]
+[JsonSerializable(typeof(BatchCarLine))]
+[JsonSerializable(typeof(BatchCandidateLine))]
+[JsonSerializable(typeof(BatchAnswerLine))]
 internal sealed partial class ContractJsonContext : JsonSerializerContext;

@@ -1,4 +1,6 @@
 using FluentValidation;
+using SetupService.Api.Fitment;
+using SetupService.Api.Fitment.Batch;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Vehicles;
 
@@ -11,5 +13,13 @@ public static class ServiceContract
     public static JsonContract Instance { get; } = new(ContractJsonContext.Default, Rules());
 
     // One validator a request type; documents inside it are checked by its child validators.
-    private static IReadOnlyList<IValidator> Rules() => [new VehicleDocumentRules()];
+    private static IReadOnlyList<IValidator> Rules() => 
+    [
+        new VehicleDocumentRules(),
+        new ComparisonRequestRules(),
+        new CheckRequestRules(),
+        new WindowRequestRules(),
+        new BatchCarLineRules(),
+        new BatchCandidateLineRules(),
+    ];
 }

@@ -13,8 +13,16 @@ internal static class AcceptCheck
         if (accept.Count == 0 || context.GetEndpoint()?.Metadata is not { } metadata)
             return null;
 
-        IReadOnlyList<ProducedMedia> produced = metadata.GetOrderedMetadata<ProducedMedia>();
-        if (produced.Count == 0 || (accept.Count == 1 && accept[0] is "" or "*/*"))
+        return Find(accept, metadata.GetOrderedMetadata<ProducedMedia>());
+    }
+
+    /// <summary>The same for a call that answers in one of its forms, chosen by what was sent.</summary>
+    public static Problem? Find(HttpContext context, string mediaType) =>
+        Find(context.Request.Headers.Accept, [new ProducedMedia(mediaType)]);
+
+    private static Problem? Find(StringValues accept, IReadOnlyList<ProducedMedia> produced)
+    {
+        if (accept.Count == 0 || produced.Count == 0 || (accept.Count == 1 && accept[0] is "" or "*/*"))
             return null;
         foreach (ProducedMedia media in produced)
         {

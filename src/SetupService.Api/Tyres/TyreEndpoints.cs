@@ -14,15 +14,18 @@ internal static class TyreEndpoints
         routes.MapGet("/v1/tyres/decode", Decode)
             .WithTags("Tyres")
             .WithQuery(TyreQuery.All)
+            .WithExample("tyre-decode")
             .WithName("tyreDecode")
             .WithSummary("What does this tyre marking say?")
             .WithDescription("Reads a sidewall marking as people type it: dimensions, permitted rims, load, speed, rolling circumference. With a rim width, pressure, top speed, load or vertical rate it also tells the tyre in use.");
         RouteGroupBuilder reference = routes.MapGroup("/v1/reference").WithTags("Reference");
         reference.MapGet("/load-indices", static () => ReferenceTables.LoadIndices)
+            .WithExample("load-indices")
             .WithName("loadIndices")
             .WithSummary("The load index table")
             .WithDescription("Every load index from 0 to 200 with the load it stands for. Carries an entity tag.");
         reference.MapGet("/speed-symbols", static () => ReferenceTables.SpeedSymbols)
+            .WithExample("speed-symbols")
             .WithName("speedSymbols")
             .WithSummary("The speed symbol table")
             .WithDescription("Every speed symbol with the speed it stands for. Carries an entity tag.");

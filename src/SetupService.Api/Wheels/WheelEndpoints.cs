@@ -20,6 +20,7 @@ internal static class WheelEndpoints
         routes.MapGet("/v1/wheels/decode", Decode)
             .WithTags("Wheels")
             .WithQuery(Marking)
+            .WithExample("wheel-decode")
             .WithName("wheelDecode")
             .WithSummary("What does this wheel marking say?")
             .WithDescription("Reads a wheel's marking as stamped: width, flange, diameter, hump, offset, bolt circle; with backspacing and frontspacing over the flanges.");

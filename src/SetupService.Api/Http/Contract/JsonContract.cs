@@ -56,6 +56,15 @@ public sealed class JsonContract
         }
     }
 
+    /// <summary>The members a document of a request may have, with what is allowed in each.</summary>
+    internal ObjectShape ShapeOf<T>()
+    {
+        lock (_building)
+        {
+            return (ObjectShape)_shapes.Build(typeof(T));
+        }
+    }
+
     /// <summary>The JSON type an answer is written with.</summary>
     public JsonTypeInfo<T> TypeOf<T>() => (JsonTypeInfo<T>)_written.GetTypeInfo(typeof(T));
 

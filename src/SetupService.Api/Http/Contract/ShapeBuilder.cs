@@ -30,6 +30,8 @@ internal sealed class ShapeBuilder(JsonSerializerOptions options)
             return new TextShape(Needed<TextAttribute>(property, "a greatest length").MaximumLength);
         if (bare == typeof(bool))
             return new FlagShape();
+        if (bare == typeof(LineId))
+            return new NameShape(LineId.MaximumLength);
         if (bare.IsEnum)
             return new WordShape(Array.ConvertAll(Enum.GetNames(bare), JsonNamingPolicy.CamelCase.ConvertName));
 

@@ -19,6 +19,8 @@ internal static class ScalarFaults
             NumberShape number when reader.TokenType == JsonTokenType.Number => OfNumber(ref reader, number, path),
             TextShape text when reader.TokenType == JsonTokenType.String => OfText(ref reader, text, path),
             WordShape word when reader.TokenType == JsonTokenType.String => OfWord(ref reader, word, path),
+            NameShape name when reader.TokenType == JsonTokenType.String => OfText(ref reader, new TextShape(name.MaximumLength), path),
+            NameShape when reader.TokenType == JsonTokenType.Number && reader.TryGetInt64(out _) => null,
             FlagShape when reader.TokenType is JsonTokenType.True or JsonTokenType.False => null,
             _ => Fault.At(path.ToString(), FaultCodes.WrongType, $"{path.Label} is {Found(ref reader)}; {shape.Wanted} is needed here."),
         };

@@ -1,0 +1,25 @@
+using System.Globalization;
+using SetupService.Api.Http.Faults;
+using SetupService.Api.Http.Problems;
+
+namespace SetupService.Api.Fitment.Batch;
+
+/// <summary>The problems only a batch can have.</summary>
+internal static class BatchProblems
+{
+    public static Problem LineTooLong() => Problem.Of(
+        ProblemTypes.TooLarge,
+        string.Create(CultureInfo.InvariantCulture, $"The line is longer than {BatchLimits.LineBytes} bytes and was skipped."),
+        [
+            Fault.At(
+                "",
+                FaultCodes.TooLong,
+                string.Create(CultureInfo.InvariantCulture, $"A line may have {BatchLimits.LineBytes} bytes."),
+                new FaultLimits { Maximum = BatchLimits.LineBytes }),
+        ]);
+
+    public static Problem NoCar() => Problem.Invalid(
+    [
+        Fault.At("", FaultCodes.Required, "No car is set: send a line with vehicle and axle first, and mend one that could not be read."),
+    ]);
+}

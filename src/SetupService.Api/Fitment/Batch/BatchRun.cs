@@ -1,0 +1,76 @@
+using System.Diagnostics.CodeAnalysis;
+using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Faults;
+using SetupService.Domain.Fitment;
+
+namespace SetupService.Api.Fitment.Batch;
+
+/// <summary>
+/// The state of one batch: the car set last, one sheet that every candidate is written on, and the counts. Holds nothing
+/// that grows with the number of lines.
+/// </summary>
+internal sealed class BatchRun(JsonContract contract)
+{
+    private readonly ContractReader<BatchCarLine> _cars = contract.ReaderOf<BatchCarLine>();
+    private readonly ContractReader<BatchCandidateLine> _candidates = contract.ReaderOf<BatchCandidateLine>();
+
+    /// <summary>The sheet of the candidate evaluated last.</summary>
+    public CheckSheet Sheet { get; } = new();
+
+    /// <summary>The car set last; null before the first and after one that could not be read.</summary>
+    public AxleUnderCheck? Car { get; private set; }
+
+    /// <summary>The candidate evaluated last.</summary>
+    public Domain.Fitment.Fitting Candidate { get; private set; }
+
+    public long Succeeded { get; private set; }
+
+    public long Failed { get; private set; }
+
+    /// <summary>The reader of candidate lines, whose faults are those of the single call.</summary>
+    public ContractReader<BatchCandidateLine> Candidates => _candidates;
+
+    /// <summary>Sets the car; false with every fault where the line is none, which unsets the car before it.</summary>
+    public bool TrySetCar(ReadOnlySpan<byte> utf8, [NotNullWhen(false)] out IReadOnlyList<Fault>? faults)
+    {
+        Car = null;
+        if (!_cars.Read(utf8, out BatchCarLine? line, out faults))
+            return false;
+
+        CheckSettings settings = FitmentReading.Settings(line.Tolerances, line.Required, line.CamberChange);
+        if (FitmentReading.TryReadCar(line.Vehicle, line.Axle, settings, out AxleUnderCheck? car))
+        {
+            Car = car;
+            return true;
+        }
+
+        faults = _cars.Faults(utf8);
+        return false;
+    }
+
+    /// <summary>Evaluates a candidate on the car; false where a text in it cannot be read. A car must be set.</summary>
+    public bool TryEvaluate(FittingDocument document)
+    {
+        if (!FitmentReading.TryReadFitting(document, out Domain.Fitment.Fitting candidate))
+            return false;
+
+        Candidate = candidate;
+        FitmentCheck.Evaluate(Car!, candidate, Sheet);
+        return true;
+    }
+
+    /// <summary>Counts a line answered with a verdict.</summary>
+    public void CountSuccess() => Succeeded++;
+
+    /// <summary>Counts a line answered with a problem.</summary>
+    public void CountFailure() => Failed++;
+
+    /// <summary>What the batch came to.</summary>
+    public BatchSummary Summary(bool completed) => new()
+    {
+        Lines = Succeeded + Failed,
+        Succeeded = Succeeded,
+        Failed = Failed,
+        Completed = completed,
+    };
+}

@@ -1,0 +1,176 @@
+using System.Globalization;
+using Microsoft.AspNetCore.WebUtilities;
+using Microsoft.Net.Http.Headers;
+using nietras.SeparatedValues;
+using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Faults;
+using SetupService.Api.Http.Problems;
+
+namespace SetupService.Api.Fitment.Batch;
+
+/// <summary>Answers a table of candidates with a table, a row a row, as they come.</summary>
+internal sealed class CsvBatch(JsonContract contract, string boundary) : IResult
+{
+    /// <summary>The media type of the answer, and of the part with the candidates.</summary>
+    public const string MediaType = "text/csv";
+
+    /// <summary>The media type of the request.</summary>
+    public const string RequestMediaType = "multipart/form-data";
+
+    /// <summary>Longest boundary a message may have (RFC 2046, section 5.1.1).</summary>
+    public const int LongestBoundary = 70;
+
+    private readonly BatchRun _run = new(contract);
+
+    /// <inheritdoc />
+    public async Task ExecuteAsync(HttpContext httpContext)
+    {
+        BatchTransport.Prepare(httpContext, MediaType + "; charset=utf-8; header=present");
+        using BatchPatience patience = new(httpContext.RequestAborted);
+        MultipartReader parts = new(boundary, httpContext.Request.Body);
+        CsvRows rows = new(httpContext.Response);
+        try
+        {
+            Problem? problem = await SetCarAsync(parts, patience).ConfigureAwait(false)
+                ?? await AnswerAsync(parts, patience, rows).ConfigureAwait(false);
+            if (problem is not null)
+                await problem.ExecuteAsync(httpContext).ConfigureAwait(false);
+        }
+        catch (Exception broken) when (broken is IOException or InvalidDataException && !httpContext.Response.HasStarted)
+        {
+            Problem malformed = Problem.Invalid([Fault.At("", FaultCodes.Syntax, "The body is not multipart/form-data with the boundary its Content-Type names.")]);
+            await malformed.ExecuteAsync(httpContext).ConfigureAwait(false);
+        }
+        catch (Exception cut) when (cut is IOException or InvalidDataException || patience.IsExhausted)
+        {
+            // Rows are out already: the cut shows as a last row with a problem.
+            rows.Write(rows.LastLine + 1, id: null, Problem.Invalid([Fault.At("/candidates", FaultCodes.Syntax, "The table broke off, or nothing came in time; the rows up to here stand.")]));
+            await rows.SendAsync().ConfigureAwait(false);
+        }
+    }
+
+    private async Task<Problem?> SetCarAsync(MultipartReader parts, BatchPatience patience)
+    {
+        MultipartSection? part = await NextAsync(parts, patience).ConfigureAwait(false);
+        if (NameOf(part) != "car")
+            return Missing("/car", "The first part must be car, with the JSON of vehicle and axle; candidates come after it.");
+
+        using MemoryStream json = new();
+        byte[] chunk = new byte[4096];
+        int read;
+        do
+        {
+            read = 0;
+            await patience.WaitAsync(async token => read = await part!.Body.ReadAsync(chunk, token).ConfigureAwait(false)).ConfigureAwait(false);
+            json.Write(chunk, 0, read);
+            if (json.Length > BatchLimits.LineBytes)
+                return BatchProblems.LineTooLong();
+        }
+        while (read > 0);
+
+        return _run.TrySetCar(json.GetBuffer().AsSpan(0, (int)json.Length), out IReadOnlyList<Fault>? faults)
+            ? null
+            : Problem.Invalid([.. faults.Select(static fault => fault with { Pointer = "/car" + fault.Pointer })]);
+    }
+
+    private async Task<Problem?> AnswerAsync(MultipartReader parts, BatchPatience patience, CsvRows rows)
+    {
+        MultipartSection? part = await NextAsync(parts, patience).ConfigureAwait(false);
+        if (NameOf(part) != "candidates")
+            return Missing("/candidates", "The second part must be candidates, with the table as text/csv.");
+
+        TableStream table = new(part!.Body, patience, rows.SendIfStartedAsync);
+        using SepReader reader = await Open(table).ConfigureAwait(false);
+        CsvColumns known = new(contract);
+        if (!known.TryRead([.. reader.Header.ColNames], out CsvColumn[]? columns, out IReadOnlyList<Fault> faults))
+            return Problem.Invalid(faults);
+
+        rows.Start();
+        CsvRow row = new();
+        await foreach (SepReader.Row cells in reader)
+        {
+            Answer(cells, columns, row, table, rows);
+            if (rows.Length >= BatchLimits.FlushBytes)
+                await rows.SendAsync().ConfigureAwait(false);
+        }
+
+        await rows.SendAsync().ConfigureAwait(false);
+        return null;
+    }
+
+    private static ValueTask<SepReader> Open(Stream table) =>
+        Sep.New(',').Reader(static options => options with
+        {
+            // Rows that are not as wide as the header, and names that stand twice, are answered in words of our own.
+            DisableColCountCheck = true,
+            ColNameComparer = EachIsItself.Instance,
+            Unescape = true,
+            Trim = SepTrim.All,
+            CultureInfo = CultureInfo.InvariantCulture,
+        }).FromAsync(table);
+
+    private void Answer(SepReader.Row cells, CsvColumn[] columns, CsvRow row, TableStream table, CsvRows rows)
+    {
+        int line = cells.LineNumberFrom;
+        if (cells.ColCount == 1 && columns.Length > 1 && cells.Span.IsWhiteSpace())
+            return;
+
+        row.Clear();
+        bool isSound = !table.WasCut(line) && cells.ColCount == columns.Length;
+        for (int i = 0; isSound && i < columns.Length; i++)
+        {
+            ReadOnlySpan<char> cell = cells[i].Span;
+            isSound = cell.IsEmpty || columns[i].TrySet(row, cell);
+        }
+
+        if (isSound && row.IsComplete && _run.TryEvaluate(row.Candidate))
+        {
+            rows.Write(line, row.Id, _run.Sheet);
+            _run.CountSuccess();
+            return;
+        }
+
+        rows.Write(line, IdOf(cells, columns), Refuse(cells, columns, table));
+        _run.CountFailure();
+    }
+
+    /// <summary>The id of a row whose other cells are not sound.</summary>
+    private static string? IdOf(SepReader.Row cells, CsvColumn[] columns)
+    {
+        int index = Array.FindIndex(columns, static column => column.Name == "id");
+        return index < 0 || index >= cells.ColCount || cells[index].Span is not { Length: > 0 and <= LineId.MaximumLength } id ? null : id.ToString();
+    }
+
+    private Problem Refuse(SepReader.Row cells, CsvColumn[] columns, TableStream table)
+    {
+        if (table.WasCut(cells.LineNumberFrom))
+            return BatchProblems.LineTooLong();
+        return cells.ColCount != columns.Length
+            ? Problem.Invalid([Fault.At("", FaultCodes.Inconsistent, string.Create(CultureInfo.InvariantCulture, $"The row has {cells.ColCount} cells and the header {columns.Length}."))])
+            : Problem.Invalid(_run.Candidates.Faults(CsvRowJson.Write(cells, columns).Span));
+    }
+
+    private static async Task<MultipartSection?> NextAsync(MultipartReader parts, BatchPatience patience)
+    {
+        MultipartSection? part = null;
+        await patience.WaitAsync(async token => part = await parts.ReadNextSectionAsync(token).ConfigureAwait(false)).ConfigureAwait(false);
+        return part;
+    }
+
+    private static string? NameOf(MultipartSection? part) =>
+        ContentDispositionHeaderValue.TryParse(part?.ContentDisposition, out ContentDispositionHeaderValue? disposition)
+            ? HeaderUtilities.RemoveQuotes(disposition.Name).ToString()
+            : null;
+
+    private static Problem Missing(string pointer, string message) => Problem.Invalid([Fault.At(pointer, FaultCodes.Required, message)]);
+
+    /// <summary>Keeps the CSV reader from refusing a header whose names stand twice.</summary>
+    private sealed class EachIsItself : IEqualityComparer<string>
+    {
+        public static EachIsItself Instance { get; } = new();
+
+        public bool Equals(string? x, string? y) => ReferenceEquals(x, y);
+
+        public int GetHashCode(string obj) => System.Runtime.CompilerServices.RuntimeHelpers.GetHashCode(obj);
+    }
+}

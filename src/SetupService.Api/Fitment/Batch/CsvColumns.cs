@@ -1,0 +1,109 @@
+using System.Diagnostics.CodeAnalysis;
+using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Faults;
+using SetupService.Api.Tyres;
+using SetupService.Api.Wheels;
+using SetupService.Domain.Wheels;
+
+namespace SetupService.Api.Fitment.Batch;
+
+/// <summary>
+/// The columns a table of candidates may have: the members of wheel and tyre that are one value, by their plain name or under
+/// wheel. and tyre.; massKg stands in both and needs one of the two.
+/// </summary>
+internal sealed class CsvColumns
+{
+    private readonly Dictionary<string, CsvColumn> _known = new(StringComparer.Ordinal);
+    private readonly List<string> _names = ["id"];
+    private readonly HashSet<string> _twice = new(StringComparer.Ordinal);
+
+    public CsvColumns(JsonContract contract)
+    {
+        _known.Add("id", new CsvColumn("id", new NameShape(LineId.MaximumLength), text: static (row, text) => (row.Id = text) is not null));
+        ObjectShape wheel = contract.ShapeOf<WheelDocument>();
+        Number(wheel, "rimDiameterIn", static (row, value) => row.Wheel.RimDiameterIn = value);
+        Number(wheel, "rimWidthIn", static (row, value) => row.Wheel.RimWidthIn = value);
+        Number(wheel, "offsetMm", static (row, value) =>
+        {
+            row.Wheel.OffsetMm = value;
+            row.HasOffset = true;
+        });
+        Number(wheel, "spacerMm", static (row, value) => row.Wheel.SpacerMm = value);
+        Number(wheel, "massKg", static (row, value) => row.Wheel.MassKg = value);
+        Text(wheel, "boltCircle", static (row, text) => (row.Wheel.BoltCircle = text) is not null);
+        Number(wheel, "centreBoreMm", static (row, value) => row.Wheel.CentreBoreMm = value);
+        Number(wheel, "loadRatingKg", static (row, value) => row.Wheel.LoadRatingKg = value);
+        Text(wheel, "fastenerSeat", SetSeat);
+        Number(wheel, "padThicknessMm", static (row, value) => row.Wheel.PadThicknessMm = value);
+        ObjectShape tyre = contract.ShapeOf<TyreDocument>();
+        Text(tyre, "marking", static (row, text) => (row.Tyre.Marking = text) is not null);
+        Number(tyre, "massKg", static (row, value) => row.Tyre.MassKg = value);
+        Number(tyre, "pressureKpa", static (row, value) => row.Tyre.PressureKpa = value);
+        Number(tyre, "verticalRateNPerMm", static (row, value) => row.Tyre.VerticalRateNPerMm = value);
+        Number(tyre, "corneringStiffnessNPerDeg", static (row, value) => row.Tyre.CorneringStiffnessNPerDeg = value);
+    }
+
+    /// <summary>The names without which no row can be a candidate.</summary>
+    public static IReadOnlyList<string> Required { get; } = ["wheel.rimDiameterIn", "wheel.rimWidthIn", "wheel.offsetMm", "tyre.marking"];
+
+    /// <summary>Every full name a column may have.</summary>
+    public IReadOnlyList<string> Names => _names;
+
+    /// <summary>The columns of a header, or every fault it has.</summary>
+    public bool TryRead(IReadOnlyList<string> header, [NotNullWhen(true)] out CsvColumn[]? columns, out IReadOnlyList<Fault> faults)
+    {
+        FaultList found = new();
+        List<CsvColumn> read = [];
+        foreach (string name in header)
+        {
+            if (_twice.Contains(name))
+                found.Add(Fault.At("/candidates", FaultCodes.Inconsistent, $"The column {TokenText.Quote(name)} may be the wheel's or the tyre's: name it wheel.{name} or tyre.{name}."));
+            else if (!_known.TryGetValue(name, out CsvColumn? column))
+                found.Add(Unknown(name));
+            else if (read.Contains(column))
+                found.Add(Fault.At("/candidates", FaultCodes.DuplicateMember, $"The column {TokenText.Quote(column.Name)} stands more than once in the header."));
+            else
+                read.Add(column);
+        }
+
+        foreach (string name in Required.Where(name => !read.Exists(column => column.Name == name)))
+            found.Add(Fault.At("/candidates", FaultCodes.Required, $"The header has no column for {name}, which every candidate needs."));
+        faults = found.ToList();
+        columns = faults.Count == 0 ? [.. read] : null;
+        return columns is not null;
+    }
+
+    private Fault Unknown(string name)
+    {
+        string meant = NearestName.Find(name, _known.Keys) is { } near ? $"; {near} may be meant" : "";
+        return Fault.At("/candidates", FaultCodes.UnknownMember, $"There is no column {TokenText.Quote(name)}{meant}. Known: {string.Join(", ", Names)}.");
+    }
+
+    private static bool SetSeat(CsvRow row, string text)
+    {
+        if (!Words<FastenerSeat>.TryGet(text, out FastenerSeat seat))
+            return false;
+        row.Wheel.FastenerSeat = seat;
+        return true;
+    }
+
+    private void Number(ObjectShape owner, string member, Action<CsvRow, double> set) =>
+        Add(owner, member, shape => new CsvColumn(Prefix(owner) + member, shape, number: set));
+
+    private void Text(ObjectShape owner, string member, Func<CsvRow, string, bool> set) =>
+        Add(owner, member, shape => new CsvColumn(Prefix(owner) + member, shape, text: set));
+
+    private void Add(ObjectShape owner, string member, Func<ContractShape, CsvColumn> make)
+    {
+        CsvColumn column = make(owner.Members.Single(known => known.Name == member).Shape);
+        _known.Add(column.Name, column);
+        _names.Add(column.Name);
+        if (!_twice.Contains(member) && !_known.TryAdd(member, column))
+        {
+            _known.Remove(member);
+            _twice.Add(member);
+        }
+    }
+
+    private static string Prefix(ObjectShape owner) => owner.Type == typeof(WheelDocument) ? "wheel." : "tyre.";
+}

@@ -1,0 +1,119 @@
+using System.Buffers;
+using System.Globalization;
+using System.Numerics;
+using System.Text;
+using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Faults;
+using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Problems;
+using SetupService.Domain.Fitment;
+
+namespace SetupService.Api.Fitment.Batch;
+
+/// <summary>Writes the answer rows of a table (RFC 4180) and sends them.</summary>
+internal sealed class CsvRows(HttpResponse response)
+{
+    private static readonly byte[][] Verdicts = Utf8(Words<StatusWord>.List);
+    private static readonly byte[][] Names = Utf8(Words<CheckName>.List);
+    private static readonly SearchValues<char> NeedsQuotes = SearchValues.Create("\",\r\n ");
+
+    private readonly ArrayBufferWriter<byte> _buffer = new(2 * BatchLimits.FlushBytes);
+    private bool _isStarted;
+
+    /// <summary>Bytes gathered and not yet sent.</summary>
+    public int Length => _buffer.WrittenCount;
+
+    /// <summary>The line of the row written last; the header's before the first.</summary>
+    public long LastLine { get; private set; } = 1;
+
+    /// <summary>Writes the header.</summary>
+    public void Start()
+    {
+        _isStarted = true;
+        _buffer.Write("line,id,verdict,governing,probableMm,worstCaseMm,failed,unknown,problem\r\n"u8);
+    }
+
+    public void Write(long line, string? id, CheckSheet sheet)
+    {
+        Begin(line, id);
+        _buffer.Write(Verdicts[(int)sheet.Verdict]);
+        Comma();
+        if (sheet.GoverningMargin is { } margin)
+        {
+            _buffer.Write(Names[(int)sheet.Governing!.Value]);
+            Comma();
+            Number(margin.ProbableMm);
+            Comma();
+            Number(margin.WorstCaseMm);
+        }
+        else
+        {
+            _buffer.Write(",,"u8);
+        }
+
+        Comma();
+        Set(sheet.Failed);
+        Comma();
+        Set(sheet.Unknown);
+        _buffer.Write(",\r\n"u8);
+    }
+
+    public void Write(long line, string? id, Problem problem)
+    {
+        Begin(line, id);
+        _buffer.Write(",,,,,,"u8);
+        Text(problem.Errors.Count == 0 ? problem.Detail : string.Join(" | ", problem.Errors.Select(Sentence)));
+        _buffer.Write("\r\n"u8);
+    }
+
+    /// <summary>Sends what is gathered, where the header is out; before it a problem may still take its place.</summary>
+    public ValueTask SendIfStartedAsync() => _isStarted ? SendAsync() : ValueTask.CompletedTask;
+
+    public async ValueTask SendAsync()
+    {
+        if (_buffer.WrittenCount == 0)
+            return;
+        await response.BodyWriter.WriteAsync(_buffer.WrittenMemory, response.HttpContext.RequestAborted).ConfigureAwait(false);
+        _buffer.ResetWrittenCount();
+    }
+
+    private static string Sentence(Fault fault) => fault.Pointer is "" ? $"{fault.Code}: {fault.Message}" : $"{fault.Code} {fault.Pointer}: {fault.Message}";
+
+    private void Begin(long line, string? id)
+    {
+        LastLine = line;
+        Number(line);
+        Comma();
+        if (id is not null)
+            Text(id);
+        Comma();
+    }
+
+    private void Number<T>(T value)
+        where T : IUtf8SpanFormattable
+    {
+        value.TryFormat(_buffer.GetSpan(32), out int written, default, CultureInfo.InvariantCulture);
+        _buffer.Advance(written);
+    }
+
+    private void Set(CheckIdSet set)
+    {
+        for (uint bits = set.Bits; bits != 0; bits &= bits - 1)
+        {
+            if (bits != set.Bits)
+                _buffer.Write(" "u8);
+            _buffer.Write(Names[BitOperations.TrailingZeroCount(bits)]);
+        }
+    }
+
+    private void Text(string text)
+    {
+        bool isQuoted = text.AsSpan().ContainsAny(NeedsQuotes);
+        string cell = isQuoted ? $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : text;
+        Encoding.UTF8.GetBytes(cell, _buffer);
+    }
+
+    private void Comma() => _buffer.Write(","u8);
+
+    private static byte[][] Utf8(IReadOnlyList<string> words) => [.. words.Select(Encoding.UTF8.GetBytes)];
+}

@@ -1,0 +1,173 @@
+using System.Buffers;
+using System.Text.Json;
+using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Faults;
+using SetupService.Api.Http.Problems;
+using SetupService.Domain.Answers;
+
+namespace SetupService.Api.Fitment.Batch;
+
+/// <summary>
+/// Answers a stream of lines with a stream of lines: reads what has come, answers every whole line of it, sends the answers,
+/// and waits for more. A caller that goes away ends it within a line.
+/// </summary>
+internal sealed class NdjsonBatch(JsonContract contract, BatchDetail detail, UnitSystem units) : IResult
+{
+    /// <summary>The media type of the lines, both ways.</summary>
+    public const string MediaType = "application/x-ndjson";
+
+    private readonly BatchRun _run = new(contract);
+    private byte[] _scratch = [];
+
+    /// <inheritdoc />
+    public async Task ExecuteAsync(HttpContext httpContext)
+    {
+        BatchTransport.Prepare(httpContext, MediaType);
+        using BatchLines lines = new(contract);
+        using BatchPatience patience = new(httpContext.RequestAborted);
+        LineFeed feed = new(httpContext.Request.BodyReader);
+        bool isCompleted;
+        try
+        {
+            while (true)
+            {
+                await patience.WaitAsync(feed.WaitAsync).ConfigureAwait(false);
+                while (feed.TryTake(out ReadOnlySequence<byte> line))
+                {
+                    Answer(line, feed, lines);
+                    if (lines.Length >= BatchLimits.FlushBytes)
+                        await SendAsync(httpContext, lines).ConfigureAwait(false);
+                }
+
+                if (feed.IsCompleted)
+                    break;
+                await SendAsync(httpContext, lines).ConfigureAwait(false);
+            }
+
+            isCompleted = true;
+        }
+        catch (OperationCanceledException) when (patience.IsExhausted)
+        {
+            isCompleted = false;
+        }
+        finally
+        {
+            feed.Finish();
+        }
+
+        lines.Write(_run.Summary(isCompleted));
+        await SendAsync(httpContext, lines).ConfigureAwait(false);
+    }
+
+    private static async ValueTask SendAsync(HttpContext context, BatchLines lines)
+    {
+        if (lines.Length == 0)
+            return;
+        await context.Response.BodyWriter.WriteAsync(lines.Bytes, context.RequestAborted).ConfigureAwait(false);
+        lines.Clear();
+    }
+
+    private void Answer(in ReadOnlySequence<byte> line, LineFeed feed, BatchLines lines)
+    {
+        if (feed.IsTooLong)
+        {
+            Refuse(lines, feed.LineNumber, id: null, BatchProblems.LineTooLong());
+            return;
+        }
+
+        ReadOnlySpan<byte> utf8 = Contiguous(line);
+        if (IsBlank(utf8))
+            return;
+        if (_run.Candidates.TryRead(utf8, out BatchCandidateLine? candidate))
+        {
+            AnswerCandidate(utf8, candidate, feed.LineNumber, lines);
+            return;
+        }
+
+        LineGlance glance = LineGlance.At(utf8);
+        if (glance.IsCar)
+            SetCar(utf8, feed.LineNumber, glance.Id, lines);
+        else if (_run.Candidates.Read(utf8, out candidate, out IReadOnlyList<Fault>? faults))
+            AnswerCandidate(utf8, candidate, feed.LineNumber, lines);
+        else
+            Refuse(lines, feed.LineNumber, glance.Id, Problem.Invalid(faults));
+    }
+
+    private void AnswerCandidate(ReadOnlySpan<byte> utf8, BatchCandidateLine line, long lineNumber, BatchLines lines)
+    {
+        if (_run.Car is null)
+        {
+            Refuse(lines, lineNumber, line.Id, BatchProblems.NoCar());
+        }
+        else if (_run.TryEvaluate(line.Candidate))
+        {
+            CheckAnswer? result = detail == BatchDetail.Full
+                ? CheckAnswers.Of(_run.Car, _run.Candidate, _run.Sheet, units)
+                : null;
+            lines.Write(lineNumber, line.Id, _run.Sheet, result);
+            _run.CountSuccess();
+        }
+        else
+        {
+            Refuse(lines, lineNumber, line.Id, Problem.Invalid(_run.Candidates.Faults(utf8)));
+        }
+    }
+
+    private void SetCar(ReadOnlySpan<byte> utf8, long lineNumber, LineId? id, BatchLines lines)
+    {
+        if (!_run.TrySetCar(utf8, out IReadOnlyList<Fault>? faults))
+            Refuse(lines, lineNumber, id, Problem.Invalid(faults));
+    }
+
+    private void Refuse(BatchLines lines, long lineNumber, LineId? id, Problem problem)
+    {
+        lines.Write(lineNumber, id, problem);
+        _run.CountFailure();
+    }
+
+    private ReadOnlySpan<byte> Contiguous(in ReadOnlySequence<byte> line)
+    {
+        if (line.IsSingleSegment)
+            return line.FirstSpan;
+
+        if (_scratch.Length == 0)
+            _scratch = new byte[BatchLimits.LineBytes];
+        line.CopyTo(_scratch);
+        return _scratch.AsSpan(0, (int)line.Length);
+    }
+
+    private static bool IsBlank(ReadOnlySpan<byte> utf8) => utf8.IndexOfAnyExcept(" \t\r"u8) < 0;
+
+    /// <summary>What a line that is no sound candidate says of itself at first sight.</summary>
+    private readonly record struct LineGlance(bool IsCar, LineId? Id)
+    {
+        public static LineGlance At(ReadOnlySpan<byte> utf8)
+        {
+            bool isCar = false;
+            LineId? id = null;
+            try
+            {
+                Utf8JsonReader reader = new(utf8, new JsonReaderOptions { MaxDepth = Http.ServiceLimits.JsonDepth });
+                if (!reader.Read() || reader.TokenType != JsonTokenType.StartObject)
+                    return default;
+                while (reader.Read() && reader.TokenType == JsonTokenType.PropertyName)
+                {
+                    bool isId = reader.ValueTextEquals("id"u8);
+                    isCar |= reader.ValueTextEquals("vehicle"u8);
+                    reader.Read();
+                    if (isId && reader.TokenType == JsonTokenType.String && reader.GetString() is { Length: <= LineId.MaximumLength } text)
+                        id = new LineId { Text = text };
+                    else if (isId && reader.TokenType == JsonTokenType.Number && reader.TryGetInt64(out long number))
+                        id = new LineId { Number = number };
+                    reader.Skip();
+                }
+            }
+            catch (Exception unreadable) when (unreadable is JsonException or InvalidOperationException)
+            {
+                // What could be seen up to there stands; the fault itself is the readers' to tell.
+            }
+
+            return new LineGlance(isCar, id);
+        }
+    }
+}

@@ -1,0 +1,136 @@
+namespace SetupService.Api.Fitment.Batch;
+
+/// <summary>
+/// The text of a table on its way to the CSV reader. Keeps rows within the cap, so that the reader's memory cannot grow: what
+/// is beyond it in a row is dropped, the row's quotes are closed, and its line is remembered. Before it waits for the caller it sends
+/// the answers gathered so far.
+/// </summary>
+/// <param name="source">The bytes of the part.</param>
+/// <param name="patience">Bounds every wait.</param>
+/// <param name="sendAsync">Sends what is gathered.</param>
+internal sealed class TableStream(Stream source, BatchPatience patience, Func<ValueTask> sendAsync) : Stream
+{
+    private const byte Quote = (byte)'"';
+    private const byte LineFeed = (byte)'\n';
+
+    private readonly Queue<int> _cutLines = new();
+    private int _line = 1;
+    private int _rowStartLine = 1;
+    private long _rowBytes;
+    private bool _isQuoted;
+    private int _read;
+
+    /// <inheritdoc />
+    public override bool CanRead => true;
+
+    /// <inheritdoc />
+    public override bool CanSeek => false;
+
+    /// <inheritdoc />
+    public override bool CanWrite => false;
+
+    /// <inheritdoc />
+    public override long Length => throw new NotSupportedException();
+
+    /// <inheritdoc />
+    public override long Position
+    {
+        get => throw new NotSupportedException();
+        set => throw new NotSupportedException();
+    }
+
+    /// <summary>Whether the row that starts at a line was cut; ask in ascending order.</summary>
+    public bool WasCut(int line)
+    {
+        while (_cutLines.TryPeek(out int cut) && cut < line)
+            _cutLines.Dequeue();
+        return _cutLines.TryPeek(out int next) && next == line;
+    }
+
+    /// <inheritdoc />
+    public override async ValueTask<int> ReadAsync(Memory<byte> buffer, CancellationToken cancellationToken = default)
+    {
+        while (true)
+        {
+            await sendAsync().ConfigureAwait(false);
+            await patience.WaitAsync(async token => _read = await source.ReadAsync(buffer, token).ConfigureAwait(false)).ConfigureAwait(false);
+            if (_read == 0)
+                return 0;
+
+            // Dropping never makes the text longer: a cut row gives up at least the byte its closing quote takes.
+            int kept = Keep(buffer.Span[.._read]);
+            if (kept > 0)
+                return kept;
+        }
+    }
+
+    /// <inheritdoc />
+    public override int Read(byte[] buffer, int offset, int count) => throw new NotSupportedException("A table is read as it comes, never by blocking.");
+
+    /// <inheritdoc />
+    public override void Flush()
+    {
+    }
+
+    /// <inheritdoc />
+    public override long Seek(long offset, SeekOrigin origin) => throw new NotSupportedException();
+
+    /// <inheritdoc />
+    public override void SetLength(long value) => throw new NotSupportedException();
+
+    /// <inheritdoc />
+    public override void Write(byte[] buffer, int offset, int count) => throw new NotSupportedException();
+
+    /// <summary>Moves what is kept to the front and counts it. Works on whole runs up to the next quote or line end.</summary>
+    private int Keep(Span<byte> bytes)
+    {
+        int kept = 0;
+        for (int from = 0; from < bytes.Length;)
+        {
+            int mark = bytes[from..].IndexOfAny(Quote, LineFeed);
+            Span<byte> run = mark < 0 ? bytes[from..] : bytes.Slice(from, mark + 1);
+            byte last = run[^1];
+            bool endsRow = last == LineFeed && !_isQuoted;
+            from += run.Length;
+            kept += _rowBytes + run.Length <= BatchLimits.LineBytes ? Move(run, bytes[kept..]) : Cut(bytes[kept..], endsRow);
+            Advance(last, endsRow);
+        }
+
+        return kept;
+    }
+
+    private int Move(Span<byte> run, Span<byte> to)
+    {
+        run.CopyTo(to);
+        _rowBytes += run.Length;
+        return run.Length;
+    }
+
+    /// <summary>Drops a run of a row that has grown too long; keeps its quotes closed and its end, which are one byte at most.</summary>
+    private int Cut(Span<byte> to, bool endsRow)
+    {
+        bool isFirst = _rowBytes <= BatchLimits.LineBytes;
+        _rowBytes = BatchLimits.LineBytes + 1;
+        if (isFirst)
+            _cutLines.Enqueue(_rowStartLine);
+        if (endsRow)
+            to[0] = LineFeed;
+        else if (isFirst && _isQuoted)
+            to[0] = Quote;
+        else
+            return 0;
+        return 1;
+    }
+
+    private void Advance(byte last, bool endsRow)
+    {
+        if (last == Quote)
+            _isQuoted = !_isQuoted;
+        if (last == LineFeed)
+            _line++;
+        if (!endsRow)
+            return;
+        _rowStartLine = _line;
+        _rowBytes = 0;
+    }
+}
