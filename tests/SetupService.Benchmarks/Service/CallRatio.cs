@@ -1,0 +1,52 @@
+using System.Diagnostics;
+
+namespace SetupService.Benchmarks.Service;
+
+/// <summary>Requests a second of the check against its peer, turn by turn in one run.</summary>
+internal static class CallRatio
+{
+    private const int Connections = 16;
+    private const int Rounds = 9;
+    private static readonly TimeSpan Round = TimeSpan.FromSeconds(3);
+
+    public static async Task<int> RunAsync(Uri url)
+    {
+        byte[] body = await File.ReadAllBytesAsync(Path.Combine(AppContext.BaseDirectory, "fitment-check.request.json"));
+        await PrepareAsync(url, body);
+        await RateAsync(url, "/v1/fitment/check", body);
+        await RateAsync(url, PeerHost.PeerPath, body);
+        List<double> own = [];
+        List<double> peer = [];
+        for (int i = 0; i < Rounds; i++)
+        {
+            own.Add(await RateAsync(url, "/v1/fitment/check", body));
+            peer.Add(await RateAsync(url, PeerHost.PeerPath, body));
+        }
+
+        Figures.Print("POST /v1/fitment/check, requests/s", own);
+        Figures.Print("peer, requests/s", peer);
+        Figures.Print("ratio", [.. own.Zip(peer, static (a, b) => a / b)], "N3");
+        return 0;
+    }
+
+    private static async Task PrepareAsync(Uri url, byte[] body)
+    {
+        using HttpClient client = new() { BaseAddress = url };
+        using ByteArrayContent request = new(body) { Headers = { ContentType = new("application/json") } };
+        using HttpResponseMessage answer = await client.PostAsync(new Uri("/v1/fitment/check", UriKind.Relative), request);
+        using ByteArrayContent prepared = new(await answer.Content.ReadAsByteArrayAsync()) { Headers = { ContentType = new("application/json") } };
+        using HttpResponseMessage done = await client.PostAsync(new Uri("/peer/prepare", UriKind.Relative), prepared);
+        done.EnsureSuccessStatusCode();
+    }
+
+    private static async Task<double> RateAsync(Uri url, string path, byte[] body)
+    {
+        using CancellationTokenSource time = new(Round);
+        KeepAliveClient[] clients = [.. Enumerable.Range(0, Connections).Select(_ => new KeepAliveClient(url, path, body))];
+        Stopwatch watch = Stopwatch.StartNew();
+        long[] answered = await Task.WhenAll(clients.Select(client => client.RunAsync(time.Token)));
+        double rate = answered.Sum() / watch.Elapsed.TotalSeconds;
+        Array.ForEach(clients, client => client.Dispose());
+        return rate;
+    }
+}
