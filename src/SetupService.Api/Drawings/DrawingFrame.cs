@@ -95,6 +95,8 @@ internal sealed record DrawingFrame
         var box = view.CandidateOutlines.Extremes
             .With(view.CandidateOutlines.Disc.Extremes)
             .With(view.Hub.Flange.Extremes);
+        if (view.CandidateOutlines.InnerProfile is { } profile) box = box.With(profile.Extremes);
+        if (view.Hub.Caliper is { } caliper) box = box.With(caliper.Extremes);
         if (view.PresentOutlines is { } present) box = box.With(present.Extremes).With(present.Disc.Extremes);
         foreach (var line in view.Lines)
         {
