@@ -21,7 +21,7 @@ internal static class PageEndpoints
             .WithSummary(summary)
             .WithDescription(description)
             .WithMediaType(Markdown)
-            .WithProblems(ProblemTypes.NotFound, ProblemTypes.NotAcceptable, ProblemTypes.InternalError);
+            .WithProblems(ProblemTypes.NotFound);
 
     private static IResult Page(string folder, string name)
     {

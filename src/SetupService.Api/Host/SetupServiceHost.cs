@@ -48,7 +48,7 @@ public static class SetupServiceHost
         builder.WebHost.ConfigureKestrel(static kestrel =>
         {
             kestrel.AddServerHeader = false;
-            kestrel.Limits.MaxRequestBodySize = ServiceLimits.BodyBytes;
+            kestrel.Limits.MaxRequestBodySize = ServiceLimits.BodyBytesOnTheWire;
         });
     }
 

@@ -2,7 +2,6 @@ using System.Reflection;
 using System.Text.Json.Serialization.Metadata;
 using Microsoft.AspNetCore.Http.Metadata;
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Problems;
 
 namespace SetupService.Api.Http;
 
@@ -24,7 +23,6 @@ public sealed class Answer<T>(T value) : IResult, IValueHttpResult<T>, IEndpoint
         builder.Metadata.Add(builder.ApplicationServices.GetRequiredService<JsonContract>().TypeOf<T>());
         builder.Metadata.Add(new ProducesResponseTypeMetadata(StatusCodes.Status200OK, typeof(T), [ProducedMedia.Json.Type]));
         builder.Metadata.Add(ProducedMedia.Json);
-        builder.AddProblems(ProblemTypes.NotAcceptable, ProblemTypes.InternalError);
     }
 
     /// <inheritdoc />

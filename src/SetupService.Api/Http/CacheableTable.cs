@@ -27,7 +27,7 @@ public sealed class CacheableTable<T>(Func<T> make) : IResult, IEndpointMetadata
         builder.Metadata.Add(new ProducesResponseTypeMetadata(StatusCodes.Status200OK, typeof(T), [ProducedMedia.Json.Type]));
         builder.Metadata.Add(new ProducesResponseTypeMetadata(StatusCodes.Status304NotModified));
         builder.Metadata.Add(ProducedMedia.Json);
-        builder.AddProblems(ProblemTypes.InvalidRequest, ProblemTypes.NotAcceptable, ProblemTypes.InternalError);
+        builder.AddProblems(ProblemTypes.InvalidRequest);
     }
 
     /// <inheritdoc />

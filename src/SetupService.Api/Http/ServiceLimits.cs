@@ -6,6 +6,12 @@ public static class ServiceLimits
     /// <summary>Largest request body in bytes (256 KiB); a whole car with every point named takes about 4 KiB.</summary>
     public const int BodyBytes = 262_144;
 
+    /// <summary>
+    /// Most bytes of a body on the wire, at which the server itself stops reading. More than <see cref="BodyBytes"/>,
+    /// because it counts the framing of a chunked body too.
+    /// </summary>
+    public const int BodyBytesOnTheWire = 2 * BodyBytes;
+
     /// <summary>Deepest nesting of objects and arrays in a body; the deepest document here nests seven levels.</summary>
     public const int JsonDepth = 32;
 

@@ -1,11 +1,9 @@
 using System.Net;
-using System.Net.Http.Headers;
 using System.Text;
 using System.Text.Json;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
-using SetupService.Api.Tests.Host;
 using SetupService.Api.Tests.Vehicles;
 
 namespace SetupService.Api.Tests.Http;

@@ -19,6 +19,8 @@ internal sealed class ContractSchemas(JsonContract contract) : IOpenApiSchemaTra
         Type type = Nullable.GetUnderlyingType(context.JsonTypeInfo.Type) ?? context.JsonTypeInfo.Type;
         if (type.IsEnum)
             DescribeWords(schema, type);
+        if (context.JsonTypeInfo.ElementType is { IsEnum: true } element && schema.Items is null)
+            DescribeWords((OpenApiSchema)(schema.Items = new OpenApiSchema()), element);
         if (context.JsonPropertyInfo is { } property)
             DescribeMember(schema, property);
         if (contract.IsRequestType(type) && context.JsonTypeInfo.PolymorphismOptions is null)

@@ -20,6 +20,7 @@ internal sealed class DocumentFrame : IOpenApiDocumentTransformer
         ("Tyres", "Reading tyre markings; the tables of load indices and speed symbols."),
         ("Wheels", "Reading wheel markings."),
         ("Fitment", "Whether a wheel and tyre fit a car, by how much, and which offsets would."),
+        ("Reference", "The tables of the trade the answers are computed from."),
         ("Service", "The service itself: health, version, explanatory pages."),
     ];
 

@@ -17,6 +17,8 @@ internal sealed class Operations : IOpenApiOperationTransformer
         foreach (QueryParameter parameter in metadata.OfType<QueryParameter>())
             (operation.Parameters ??= []).Add(QuerySchemas.Describe(parameter));
         DescribePath(operation);
+        if (metadata.OfType<ProducedMedia>().Any())
+            AddSharedProblems(operation, context.Document);
         DescribeProblems(operation);
         Sort(operation);
         if (metadata.OfType<ExampleName>().LastOrDefault() is { } example)
@@ -30,6 +32,18 @@ internal sealed class Operations : IOpenApiOperationTransformer
         {
             if (parameter.In == ParameterLocation.Path)
                 parameter.Description ??= "Name of the page, without an ending; it stands at the end of a problem's type or as an answer's method.";
+        }
+    }
+
+    /// <summary>What every call that answers anything can be refused with.</summary>
+    private static void AddSharedProblems(OpenApiOperation operation, OpenApiDocument? document)
+    {
+        foreach (ProblemType type in new[] { ProblemTypes.NotAcceptable, ProblemTypes.InternalError })
+        {
+            OpenApiMediaType media = new() { Schema = new OpenApiSchemaReference(nameof(Problem), document) };
+            OpenApiResponse response = new() { Content = new Dictionary<string, OpenApiMediaType> { [Problem.MediaType] = media } };
+            operation.Responses ??= [];
+            operation.Responses.TryAdd(type.Status.ToString(CultureInfo.InvariantCulture), response);
         }
     }
 
