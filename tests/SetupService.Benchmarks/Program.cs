@@ -6,7 +6,7 @@ using SetupService.Benchmarks.Service;
 return args switch
 {
     ["serve", .. var rest] => PeerHost.Run(rest),
-    ["calls", var url] => await CallRatio.RunAsync(new Uri(url)),
+    ["calls", var url, var pid] => await CallRatio.RunAsync(new Uri(url), pid),
     ["lines", var url, var pid] => await LineRatio.RunAsync(new Uri(url), pid),
     ["rows", var url] => await RowRatio.RunAsync(new Uri(url)),
     ["read-and-write-lines", var input, var output] => LinePeer.Run(input, output),
@@ -16,12 +16,12 @@ return args switch
 
 static int Kernel(string[] args)
 {
-    BenchmarkSwitcher.FromTypes([typeof(FitmentCheckBenchmark)]).Run(args is [] ? ["--filter", "*"] : args);
+    BenchmarkSwitcher.FromTypes([typeof(FitmentCheckBenchmark), typeof(CheckCallBenchmark)]).Run(args is [] ? ["--filter", "*"] : args);
     return 0;
 }
 
 static int Usage()
 {
-    Console.Error.WriteLine("kernel | serve | calls URL | lines URL PID | rows URL | read-and-write-lines INPUT OUTPUT; run.sh puts them together.");
+    Console.Error.WriteLine("kernel | serve | calls URL PID | lines URL PID | rows URL | read-and-write-lines INPUT OUTPUT; run.sh puts them together.");
     return 1;
 }

@@ -16,7 +16,7 @@ grep -m1 'model name' /proc/cpuinfo || true
 echo "$(nproc) processors, $(dotnet --version), JIT, $(date +%F)"
 for what in ${*:-calls lines rows}; do
   case $what in
-    lines) "$program" lines "$url" $server ;;
-    *) "$program" "$what" "$url" ;;
+    rows) "$program" rows "$url" ;;
+    *) "$program" "$what" "$url" $server ;;
   esac
 done

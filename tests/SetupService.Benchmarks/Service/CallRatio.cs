@@ -9,24 +9,38 @@ internal static class CallRatio
     private const int Rounds = 9;
     private static readonly TimeSpan Round = TimeSpan.FromSeconds(3);
 
-    public static async Task<int> RunAsync(Uri url)
+    public static async Task<int> RunAsync(Uri url, string pid)
     {
         byte[] body = await File.ReadAllBytesAsync(Path.Combine(AppContext.BaseDirectory, "fitment-check.request.json"));
         await PrepareAsync(url, body);
         await RateAsync(url, "/v1/fitment/check", body);
         await RateAsync(url, PeerHost.PeerPath, body);
+        ServerProcess server = new(pid);
         List<double> own = [];
         List<double> peer = [];
+        List<double> ownCpu = [];
+        List<double> peerCpu = [];
         for (int i = 0; i < Rounds; i++)
         {
-            own.Add(await RateAsync(url, "/v1/fitment/check", body));
-            peer.Add(await RateAsync(url, PeerHost.PeerPath, body));
+            await MeasureAsync("/v1/fitment/check", own, ownCpu);
+            await MeasureAsync(PeerHost.PeerPath, peer, peerCpu);
         }
 
         Figures.Print("POST /v1/fitment/check, requests/s", own);
         Figures.Print("peer, requests/s", peer);
-        Figures.Print("ratio", [.. own.Zip(peer, static (a, b) => a / b)], "N3");
+        Figures.Print("ratio of requests/s", [.. own.Zip(peer, static (a, b) => a / b)], "N3");
+        Figures.Print("POST /v1/fitment/check, processor time a request, µs", ownCpu, "N1");
+        Figures.Print("peer, processor time a request, µs", peerCpu, "N1");
+        Figures.Print("ratio of processor time, peer / check", [.. peerCpu.Zip(ownCpu, static (a, b) => a / b)], "N3");
         return 0;
+
+        async Task MeasureAsync(string path, List<double> rates, List<double> cpu)
+        {
+            double before = server.CpuSeconds();
+            double rate = await RateAsync(url, path, body);
+            rates.Add(rate);
+            cpu.Add((server.CpuSeconds() - before) / (rate * Round.TotalSeconds) * 1e6);
+        }
     }
 
     private static async Task PrepareAsync(Uri url, byte[] body)

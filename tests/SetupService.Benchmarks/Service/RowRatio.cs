@@ -1,6 +1,6 @@
 using System.Diagnostics;
 using System.Globalization;
-using System.Net.Http.Headers;
+using System.Text;
 using DuckDB.NET.Data;
 
 namespace SetupService.Benchmarks.Service;
@@ -16,13 +16,14 @@ internal static class RowRatio
         string table = Path.GetTempFileName();
         string output = Path.GetTempFileName();
         await File.WriteAllLinesAsync(table, Catalogue.Rows(Count));
-        await RateAsync(url, table, output);
+        byte[] bytes = await File.ReadAllBytesAsync(table);
+        await RateAsync(url, bytes);
         Duck(table, output);
         List<double> own = [];
         List<double> peer = [];
         for (int i = 0; i < Rounds; i++)
         {
-            own.Add(await RateAsync(url, table, output));
+            own.Add(await RateAsync(url, bytes));
             peer.Add(Duck(table, output));
         }
 
@@ -34,23 +35,16 @@ internal static class RowRatio
         return 0;
     }
 
-    private static async Task<double> RateAsync(Uri url, string table, string output)
+    private static async Task<double> RateAsync(Uri url, byte[] table)
     {
-        using HttpClient client = new() { Timeout = Timeout.InfiniteTimeSpan };
-        using StringContent car = new(Catalogue.Car, new MediaTypeHeaderValue("application/json"));
-        using StreamContent candidates = new(File.OpenRead(table), 65_536) { Headers = { ContentType = new MediaTypeHeaderValue("text/csv") } };
-        using MultipartFormDataContent form = new() { { car, "car" }, { candidates, "candidates" } };
-        using HttpRequestMessage request = new(HttpMethod.Post, new Uri(url, "/v1/fitment/batch")) { Content = form };
-        Stopwatch watch = Stopwatch.StartNew();
-        using HttpResponseMessage answer = await client.SendAsync(request, HttpCompletionOption.ResponseHeadersRead);
-        answer.EnsureSuccessStatusCode();
-        await using (FileStream file = File.Create(output))
-            await answer.Content.CopyToAsync(file);
-        double seconds = watch.Elapsed.TotalSeconds;
-        string last = File.ReadLines(output).Last();
-        if (!last.StartsWith(string.Create(CultureInfo.InvariantCulture, $"{Count + 1},part-{Count - 1},"), StringComparison.Ordinal))
-            throw new InvalidOperationException(last);
-        return Count / seconds;
+        const string boundary = "--a-boundary\r\nContent-Disposition: form-data; name=";
+        byte[] head = Encoding.UTF8.GetBytes(
+            $"{boundary}car\r\nContent-Type: application/json\r\n\r\n{Catalogue.Car}\r\n{boundary}candidates\r\nContent-Type: text/csv\r\n\r\n");
+        byte[] foot = Encoding.UTF8.GetBytes("\r\n--a-boundary--\r\n");
+        (double seconds, string tail) = await StreamClient.PostAsync(
+            url, "/v1/fitment/batch", "multipart/form-data; boundary=a-boundary", head, table, foot);
+        string expected = string.Create(CultureInfo.InvariantCulture, $"\n{Count + 1},part-{Count - 1},");
+        return tail.Contains(expected, StringComparison.Ordinal) ? Count / seconds : throw new InvalidOperationException(tail);
     }
 
     private static double Duck(string table, string output)
