@@ -33,7 +33,7 @@ internal sealed class BatchRun(JsonContract contract)
     /// <summary>Sets the car; false with every fault where the line is none, which unsets the car before it.</summary>
     public bool TrySetCar(ReadOnlySpan<byte> utf8, [NotNullWhen(false)] out IReadOnlyList<Fault>? faults)
     {
-        Car = null;
+        UnsetCar();
         if (!_cars.Read(utf8, out BatchCarLine? line, out faults))
             return false;
 
@@ -47,6 +47,9 @@ internal sealed class BatchRun(JsonContract contract)
         faults = _cars.Faults(utf8);
         return false;
     }
+
+    /// <summary>Leaves the lines to come without a car.</summary>
+    public void UnsetCar() => Car = null;
 
     /// <summary>Evaluates a candidate on the car; false where a text in it cannot be read. A car must be set.</summary>
     public bool TryEvaluate(FittingDocument document)

@@ -125,12 +125,12 @@ internal sealed class CsvBatch(JsonContract contract, string boundary) : IResult
 
         if (isSound && row.IsComplete && _run.TryEvaluate(row.Candidate))
         {
-            rows.Write(line, row.Id, _run.Sheet);
+            rows.Write(table.LineSent(line), row.Id, _run.Sheet);
             _run.CountSuccess();
             return;
         }
 
-        rows.Write(line, IdOf(cells, columns), Refuse(cells, columns, table));
+        rows.Write(table.LineSent(line), IdOf(cells, columns), Refuse(cells, columns, table));
         _run.CountFailure();
     }
 

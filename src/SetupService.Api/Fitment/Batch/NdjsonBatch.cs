@@ -69,13 +69,13 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchDetail detail, Uni
 
     private void Answer(in ReadOnlySequence<byte> line, LineFeed feed, BatchLines lines)
     {
+        ReadOnlySpan<byte> utf8 = ByteOrderMark.Skip(Contiguous(line));
         if (feed.IsTooLong)
         {
-            Refuse(lines, feed.LineNumber, id: null, BatchProblems.LineTooLong());
+            RefuseTooLong(utf8, feed.LineNumber, lines);
             return;
         }
 
-        ReadOnlySpan<byte> utf8 = Contiguous(line);
         if (IsBlank(utf8))
             return;
         if (_run.Candidates.TryRead(utf8, out BatchCandidateLine? candidate))
@@ -123,6 +123,15 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchDetail detail, Uni
     {
         lines.Write(lineNumber, id, problem);
         _run.CountFailure();
+    }
+
+    /// <summary>A car that is too long is a bad car: the one before it must not answer for it.</summary>
+    private void RefuseTooLong(ReadOnlySpan<byte> start, long lineNumber, BatchLines lines)
+    {
+        LineGlance glance = LineGlance.At(start);
+        if (glance.IsCar)
+            _run.UnsetCar();
+        Refuse(lines, lineNumber, glance.Id, BatchProblems.LineTooLong());
     }
 
     private ReadOnlySpan<byte> Contiguous(in ReadOnlySequence<byte> line)
