@@ -13,6 +13,7 @@ internal sealed class BatchRun(JsonContract contract)
 {
     private readonly ContractReader<BatchCarLine> _cars = contract.ReaderOf<BatchCarLine>();
     private readonly ContractReader<BatchCandidateLine> _candidates = contract.ReaderOf<BatchCandidateLine>();
+    private long _metered;
 
     /// <summary>The sheet of the candidate evaluated last.</summary>
     public CheckSheet Sheet { get; } = new();
@@ -67,6 +68,14 @@ internal sealed class BatchRun(JsonContract contract)
 
     /// <summary>Counts a line answered with a problem.</summary>
     public void CountFailure() => Failed++;
+
+    /// <summary>Tells the meter of the lines answered since it was told last.</summary>
+    public void Meter()
+    {
+        long answered = Succeeded + Failed;
+        BatchMeter.Count(answered - _metered);
+        _metered = answered;
+    }
 
     /// <summary>What the batch came to.</summary>
     public BatchSummary Summary(bool completed) => new()
