@@ -161,6 +161,35 @@ public abstract class RefusedRequestTests(HttpClient client)
         Assert.Contains("45Q17", problem.GetProperty("errors")[0].GetProperty("message").GetString(), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("application/json", null, "", 415)]
+    [InlineData("text/csv", null, "", 415)]
+    [InlineData(null, null, "", 415)]
+    [InlineData("multipart/form-data", null, "", 415)]
+    [InlineData("multipart/form-data; boundary=\"\"", null, "", 415)]
+    [InlineData("multipart/mixed; boundary=edge", null, "", 415)]
+    [InlineData("application/x-ndjson", "application/json", "", 406)]
+    [InlineData("application/x-ndjson", "text/csv", "", 406)]
+    [InlineData("multipart/form-data; boundary=edge", "application/x-ndjson", "", 406)]
+    [InlineData("application/x-ndjson", null, "?detail=Full", 400)]
+    [InlineData("application/x-ndjson", null, "?details=full", 400)]
+    [InlineData("multipart/form-data; boundary=edge", null, "?detail=full", 400)]
+    public async Task A_batch_that_cannot_start_is_refused_as_a_whole(string? contentType, string? accept, string query, int status)
+    {
+        using HttpResponseMessage response = await client.PostAsync(Calls.Batch + query, "{}", contentType, accept);
+
+        await Problems.Read(response, ProblemTypes.OfStatus(status));
+    }
+
+    [Fact]
+    public async Task A_batch_answers_no_other_method()
+    {
+        using HttpResponseMessage response = await client.GetAsync(new Uri(Calls.Batch, UriKind.Relative));
+
+        await Problems.Read(response, ProblemTypes.MethodNotAllowed);
+        Assert.Equal(["POST"], response.Content.Headers.Allow);
+    }
+
     [Fact]
     public async Task A_good_request_is_answered_here_too()
     {

@@ -98,6 +98,8 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
                 await rows.SendAsync().ConfigureAwait(false);
         }
 
+        if (await NextAsync(parts, patience).ConfigureAwait(false) is { } surplus)
+            rows.Write(rows.LastLine + 1, id: null, Problem.Invalid([Surplus(surplus)]));
         await rows.SendAsync().ConfigureAwait(false);
         return null;
     }
@@ -165,6 +167,15 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
         ContentDispositionHeaderValue.TryParse(part?.ContentDisposition, out ContentDispositionHeaderValue? disposition)
             ? HeaderUtilities.RemoveQuotes(disposition.Name).ToString()
             : null;
+
+    private static Fault Surplus(MultipartSection part)
+    {
+        string name = NameOf(part) ?? "";
+        return Fault.At(
+            new PointerPath().Then(name),
+            FaultCodes.UnknownMember,
+            $"A part {TokenText.Quote(name)} comes after the candidates; car and candidates are read, and nothing after them.");
+    }
 
     private static Problem Missing(string pointer, string message) => Problem.Invalid([Fault.At(pointer, FaultCodes.Required, message)]);
 

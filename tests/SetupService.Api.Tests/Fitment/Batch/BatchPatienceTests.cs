@@ -21,11 +21,11 @@ public sealed class BatchPatienceTests
     [Fact]
     public async Task It_starts_anew_with_each_wait_and_does_not_run_between_them()
     {
-        TimeSpan limit = TimeSpan.FromMilliseconds(400);
+        TimeSpan limit = TimeSpan.FromMilliseconds(1200);
         using BatchPatience patience = new(limit, CancellationToken.None);
         for (int i = 0; i < 4; i++)
         {
-            await patience.WaitAsync(static async token => await Task.Delay(150, token));
+            await patience.WaitAsync(static async token => await Task.Delay(400, token));
             await patience.WaitAsync(static _ => ValueTask.CompletedTask);
         }
 

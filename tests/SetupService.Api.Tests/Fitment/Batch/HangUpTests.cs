@@ -12,7 +12,7 @@ namespace SetupService.Api.Tests.Fitment.Batch;
 [Collection(nameof(ByItself))]
 public sealed class HangUpTests
 {
-    private const int PatienceMs = 600;
+    private const int PatienceMs = 1000;
 
     [Fact]
     public async Task A_client_that_hangs_up_stops_the_work_and_is_no_failure()

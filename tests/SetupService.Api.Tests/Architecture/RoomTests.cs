@@ -1,0 +1,72 @@
+using System.Reflection;
+using NetArchTest.Rules;
+using SetupService.Api.Host;
+
+namespace SetupService.Api.Tests.Architecture;
+
+/// <summary>The rooms of the service use each other one way, as the domain's do.</summary>
+public sealed class RoomTests
+{
+    private const string Root = "SetupService.Api.";
+
+    private static readonly Assembly Api = typeof(SetupServiceHost).Assembly;
+
+    /// <summary>A room, and the rooms it may use; the plumbing and the pictures use no subject, nobody uses the host.</summary>
+    private static readonly Dictionary<string, string[]> MayUse = new()
+    {
+        ["Http"] = [],
+        ["Wheels"] = ["Http"],
+        ["Tyres"] = ["Http"],
+        ["Drawings"] = ["Http"],
+        ["Vehicles"] = ["Http", "Wheels", "Tyres"],
+        ["Fitment"] = ["Http", "Wheels", "Tyres", "Vehicles", "Drawings"],
+        ["Host"] = ["Http", "Wheels", "Tyres", "Vehicles", "Drawings", "Fitment"],
+    };
+
+    public static TheoryData<string, string> Forbidden()
+    {
+        TheoryData<string, string> pairs = [];
+        foreach ((string room, string[] allowed) in MayUse)
+        {
+            foreach (string other in MayUse.Keys.Where(other => other != room && !allowed.Contains(other)))
+                pairs.Add(room, other);
+        }
+
+        return pairs;
+    }
+
+    [Theory]
+    [MemberData(nameof(Forbidden))]
+    public void A_room_does_not_use_one_it_may_not(string room, string other)
+    {
+        TestResult result = Types.InAssembly(Api).That().ResideInNamespaceMatching($@"^SetupService\.Api\.{room}(\.|$)")
+            .ShouldNot().HaveDependencyOn(Root + other).GetResult();
+
+        Assert.True(result.IsSuccessful, $"{room} uses {other}: {string.Join(", ", result.FailingTypeNames ?? [])}");
+    }
+
+    [Fact]
+    public void Every_room_of_the_service_has_its_place_here()
+    {
+        IEnumerable<string> rooms = Api.GetTypes()
+            .Where(type => type.Namespace?.StartsWith(Root, StringComparison.Ordinal) == true)
+            .Select(type => type.Namespace![Root.Length..].Split('.')[0]).Distinct();
+
+        Assert.Equal(MayUse.Keys.Order(StringComparer.Ordinal), rooms.Order(StringComparer.Ordinal));
+    }
+
+    // The rule must be able to fail: these uses exist.
+    [Theory]
+    [InlineData("Fitment", "Tyres")]
+    [InlineData("Vehicles", "Wheels")]
+    [InlineData("Host", "Fitment")]
+    public void The_rule_sees_a_use_that_exists(string room, string other) =>
+        Assert.False(Types.InAssembly(Api).That().ResideInNamespace(Root + room).ShouldNot().HaveDependencyOn(Root + other).GetResult().IsSuccessful);
+
+    // Values from callers are never fetched from elsewhere.
+    [Theory]
+    [InlineData("System.Net.Http.HttpClient")]
+    [InlineData("System.Net.Sockets")]
+    public void The_service_calls_nobody(string outside) =>
+        Assert.True(Types.InAssembly(Api).ShouldNot().HaveDependencyOn(outside).GetResult().IsSuccessful);
+}

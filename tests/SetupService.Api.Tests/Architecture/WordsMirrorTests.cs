@@ -1,0 +1,60 @@
+using SetupService.Api.Fitment;
+using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Parts;
+using SetupService.Api.Tyres;
+using SetupService.Api.Vehicles;
+using SetupService.Domain.Answers;
+using SetupService.Domain.Fitment;
+using SetupService.Domain.Tyres;
+using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wheels;
+
+namespace SetupService.Api.Tests.Architecture;
+
+/// <summary>The words of the contract are cast from and to the domain's: same names, same numbers, same order.</summary>
+public sealed class WordsMirrorTests
+{
+    public static TheoryData<Type, Type> Mirrors() => new()
+    {
+        { typeof(CheckName), typeof(CheckId) },
+        { typeof(StatusWord), typeof(CheckStatus) },
+        { typeof(WindowStatusWord), typeof(WindowStatus) },
+        { typeof(CamberChangeAt), typeof(CamberChangePlace) },
+        { typeof(Api.Vehicles.Axle), typeof(CarAxle) },
+        { typeof(Api.Vehicles.DrivenAxle), typeof(Domain.Vehicles.DrivenAxle) },
+        { typeof(Api.Vehicles.FastenerKind), typeof(Domain.Vehicles.FastenerKind) },
+        { typeof(MeasuredAt), typeof(ClearanceMeasuredAt) },
+        { typeof(ConstructionWord), typeof(TyreConstruction) },
+    };
+
+    [Theory]
+    [MemberData(nameof(Mirrors))]
+    public void The_contract_has_the_domain_s_words_in_its_order(Type word, Type domain)
+    {
+        Assert.Equal(Enum.GetNames(domain), Enum.GetNames(word));
+        Assert.Equal(Values(domain), Values(word));
+    }
+
+    // Ids, seats and statuses as contract.md writes them: callers rely on them, so a change here breaks them.
+    [Fact]
+    public void The_words_are_those_callers_were_given()
+    {
+        Assert.Equal(
+            [
+                "inboardClearance", "outboardClearance", "radialClearance", "fullLockClearance", "springSeatClearance", "rimDiameter", "rimWidth",
+                "loadCapacity", "speedRating", "wheelLoadRating", "boltCircle", "centreBore", "fastener", "brakeClearance", "axleDiameterMatch",
+                "overallDiameter", "archCover",
+            ],
+            Words<CheckName>.List);
+        Assert.Equal(["pass", "caution", "fail", "unknown"], Words<StatusWord>.List);
+        Assert.Equal(["fits", "nothingFits", "unknown"], Words<WindowStatusWord>.List);
+        Assert.Equal(["strutTop", "strutToKnuckle", "lowerJoint"], Words<CamberChangeAt>.List);
+        Assert.Equal(["front", "rear"], Words<Api.Vehicles.Axle>.List);
+        Assert.Equal(["front", "rear", "both"], Words<Api.Vehicles.DrivenAxle>.List);
+        Assert.Equal(["worstTravel", "rideHeight"], Words<MeasuredAt>.List);
+        Assert.Equal(["cone60", "ball12", "ball13", "ball14", "flat"], Words<FastenerSeat>.List);
+        Assert.Equal(["bolt", "nut"], Words<Api.Vehicles.FastenerKind>.List);
+    }
+
+    private static int[] Values(Type type) => [.. Enum.GetValuesAsUnderlyingType(type).Cast<object>().Select(value => Convert.ToInt32(value, System.Globalization.CultureInfo.InvariantCulture))];
+}
