@@ -1,4 +1,27 @@
 using BenchmarkDotNet.Running;
 using SetupService.Benchmarks.Fitment;
+using SetupService.Benchmarks.Service;
 
-BenchmarkSwitcher.FromTypes([typeof(FitmentCheckBenchmark)]).Run(args);
+// "kernel" runs the domain benchmarks; the others are the parts that run.sh puts together.
+return args switch
+{
+    ["serve", .. var rest] => PeerHost.Run(rest),
+    ["calls", var url, var pid] => await CallRatio.RunAsync(new Uri(url), pid),
+    ["lines", var url, var pid] => await LineRatio.RunAsync(new Uri(url), pid),
+    ["rows", var url] => await RowRatio.RunAsync(new Uri(url)),
+    ["read-and-write-lines", var input, var output] => LinePeer.Run(input, output),
+    ["kernel", .. var rest] => Kernel(rest),
+    _ => Usage(),
+};
+
+static int Kernel(string[] args)
+{
+    BenchmarkSwitcher.FromTypes([typeof(FitmentCheckBenchmark), typeof(CheckCallBenchmark)]).Run(args is [] ? ["--filter", "*"] : args);
+    return 0;
+}
+
+static int Usage()
+{
+    Console.Error.WriteLine("kernel | serve | calls URL PID | lines URL PID | rows URL | read-and-write-lines INPUT OUTPUT; run.sh puts them together.");
+    return 1;
+}

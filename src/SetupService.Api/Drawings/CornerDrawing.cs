@@ -44,6 +44,7 @@ public static class CornerDrawing
         FittingPainter.PaintCandidate(svg, view.CandidateOutlines);
         HubPainter.Paint(svg, view.Hub, frame);
         FittingPainter.PaintPresent(svg, view.PresentOutlines);
+        GapPainter.PaintOverlaps(svg, view);
         SurroundingsPainter.Paint(svg, view, frame);
         GapPainter.Paint(svg, view, frame);
         CaptionPainter.Paint(svg, view, frame);

@@ -16,11 +16,18 @@ internal sealed record DrawingFrame
     public const double EdgeUnits = 18;
 
     /// <summary>Width of a column for dimensions, text units.</summary>
-    public const double ColumnUnits = 132;
+    public const double ColumnUnits = 140;
+
+    /// <summary>Where a text in a column begins, text units from the section.</summary>
+    public const double ColumnIndentUnits = 26;
+
+    /// <summary>The widest a text in a column may be, text units.</summary>
+    public const double ColumnTextUnits = ColumnUnits - ColumnIndentUnits - 6;
 
     private const double BesideWallMm = 12;
     private const double TitleUnits = 52;
     private const double RadialLabelUnits = 84;
+    private const double SideLabelUnits = 90;
     private const double CaptionUnits = 32;
 
     // A picture may be this many times as high as it is wide before it is widened.
@@ -65,7 +72,8 @@ internal sealed record DrawingFrame
             Math.Max(WidthUnits, (right - left) * WidthUnits / (WidthUnits - (2 * ColumnUnits))),
             (bottom - top) / SlenderestSection);
         var unit = widthMm / WidthUnits;
-        var topMm = top - ((TitleUnits + (hasCrown ? RadialLabelUnits : 0)) * unit);
+        var sideLabelMm = SvgPath.Y(view.CandidateOutlines.EdgeHeightMm) - (SideLabelUnits / 2 * unit);
+        var topMm = Math.Min(top - (hasCrown ? RadialLabelUnits * unit : 0), sideLabelMm) - (TitleUnits * unit);
         var captionMm = bottom + (CaptionUnits * unit);
         var legendMm = captionMm + (18 * unit);
         return new DrawingFrame
@@ -87,6 +95,8 @@ internal sealed record DrawingFrame
         var box = view.CandidateOutlines.Extremes
             .With(view.CandidateOutlines.Disc.Extremes)
             .With(view.Hub.Flange.Extremes);
+        if (view.CandidateOutlines.InnerProfile is { } profile) box = box.With(profile.Extremes);
+        if (view.Hub.Caliper is { } caliper) box = box.With(caliper.Extremes);
         if (view.PresentOutlines is { } present) box = box.With(present.Extremes).With(present.Disc.Extremes);
         foreach (var line in view.Lines)
         {

@@ -61,7 +61,11 @@ internal static class DrawingWords
             $"Candidate: {Fitting(view.Candidate, view.Units)}.",
             view.Car.Present is { } present ? $"Now: {Fitting(present, view.Units)}." : "The wheel and tyre fitted now are not described.",
         };
-        foreach (var line in view.Lines) sentences.Add(Gap(view, line.Place));
+        for (var place = CheckId.InboardClearance; place <= CheckId.SpringSeatClearance; place++)
+        {
+            if (view.Sheet.Applicable.Contains(place) && view.Sheet[place].Margin is { } margin) sentences.Add(Gap(view, place, margin));
+        }
+
         sentences.AddRange(DrawingNotes.Of(view));
         sentences.Add(Verdict(view));
         return string.Join(' ', sentences);
@@ -72,21 +76,28 @@ internal static class DrawingWords
     {
         CheckStatus.Fail => $"Whole check: fails on {CheckNames.List(view.Sheet.Failed)}.",
         CheckStatus.Unknown => $"Whole check: not known without {CheckNames.List(new CheckIdSet(view.Sheet.Unknown.Bits & view.Car.Settings.Required.Bits))}.",
-        CheckStatus.Caution => "Whole check: nothing fails, with cautions.",
+        CheckStatus.Caution => $"Whole check: nothing fails; caution on {CheckNames.List(Cautions(view.Sheet))}.",
         _ => "Whole check: passes.",
     };
+
+    private static CheckIdSet Cautions(CheckSheet sheet)
+    {
+        var cautions = default(CheckIdSet);
+        for (var id = CheckId.InboardClearance; id <= CheckId.ArchCover; id++)
+        {
+            if (sheet.Applicable.Contains(id) && sheet[id].Status == CheckStatus.Caution) cautions = cautions.With(id);
+        }
+
+        return cautions;
+    }
 
     private static string Against(CornerView view) =>
         view.Car.Present is { } present ? $"against {Fitting(present, view.Units)} now" : "alone, the present fitting not being described";
 
-    private static string Gap(CornerView view, CheckId place)
-    {
-        ref readonly var result = ref view.Sheet[place];
-        var margin = result.Margin ?? default;
-        return margin.NominalMm < 0
+    private static string Gap(CornerView view, CheckId place, Margin margin) =>
+        margin.NominalMm < 0
             ? $"{Capital(Place(place))}: touches, {Length(-margin.NominalMm, view.Units)} too much."
-            : $"{Capital(Place(place))}: {Length(margin.NominalMm, view.Units)}, at worst {Length(margin.WorstCaseMm, view.Units)}: {Status(result)}.";
-    }
+            : $"{Capital(Place(place))}: {Length(margin.NominalMm, view.Units)}, at worst {Length(margin.WorstCaseMm, view.Units)}: {Status(view.Sheet[place])}.";
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

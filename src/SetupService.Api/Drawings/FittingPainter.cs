@@ -34,7 +34,7 @@ internal static class FittingPainter
         if (outlines is not null)
         {
             Both(svg, outlines.TyreBody, Pen.Dashed(InkRole.Current, 1.9, NowDashes), closed: false);
-            Both(svg, outlines.Rim, Pen.Dashed(InkRole.Current, 1.1, NowDashes));
+            Both(svg, outlines.RimTyreSide, Pen.Dashed(InkRole.Current, 1.1, NowDashes), closed: false);
         }
 
         svg.Close();

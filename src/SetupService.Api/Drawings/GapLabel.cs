@@ -23,12 +23,13 @@ internal sealed class GapLabel
         var name = (DrawingWords.Place(line.Place), new Lettering(Lettering.Small, InkRole.Ink, HasHalo: true));
         var word = new Lettering(Lettering.Small, ink, IsBold: true, HasHalo: true);
         var size = DrawingWords.Length(Math.Abs(line.NominalMm), units);
+        var figureSize = Math.Min(Lettering.Figure, DrawingFrame.ColumnTextUnits / TextWidth.Em(size, isBold: true));
         if (line.NominalMm < 0)
         {
-            return new(name, ("touches,", word), (size, word with { Size = Lettering.Figure }), ("too much", word));
+            return new(name, ("touches,", word), (size, word with { Size = figureSize }), ("too much", word));
         }
 
-        var figure = (size, new Lettering(Lettering.Figure, InkRole.Ink, IsBold: true, HasHalo: true));
+        var figure = (size, new Lettering(figureSize, InkRole.Ink, IsBold: true, HasHalo: true));
         return result.Status == CheckStatus.Fail
             ? new(name, figure, ("probably", word), ("touches", word))
             : new(name, figure, (DrawingWords.Status(result), word));

@@ -8,7 +8,7 @@ internal static class GapPainter
 {
     private const int PiecesPerCurve = 24;
     private const double HeadUnits = 11;
-    private const double TailUnits = 26;
+    private const double TailUnits = 22;
 
     private static readonly Pen Thin = Pen.Full(InkRole.Ink, 1.1);
     private static readonly Pen Head = Pen.Filled(InkRole.Ink);
@@ -16,7 +16,6 @@ internal static class GapPainter
     public static void Paint(SvgWriter svg, CornerView view, DrawingFrame frame)
     {
         svg.OpenGroup("gaps");
-        foreach (var line in view.Lines) Overlap(svg, view, line);
         foreach (var line in view.Lines)
         {
             ref readonly var result = ref view.Sheet[line.Place];
@@ -24,6 +23,14 @@ internal static class GapPainter
             else Sideways(svg, view, frame, line, GapLabel.Of(line, result, view.Units));
         }
 
+        svg.Close();
+    }
+
+    /// <summary>Fills what of the candidate lies beyond the lines.</summary>
+    public static void PaintOverlaps(SvgWriter svg, CornerView view)
+    {
+        svg.OpenGroup("overlaps");
+        foreach (var line in view.Lines) Overlap(svg, view, line);
         svg.Close();
     }
 
@@ -45,11 +52,11 @@ internal static class GapPainter
         var y = SvgPath.Y(view.CandidateOutlines.EdgeHeightMm);
         var (edge, wall) = (SvgPath.X(line.EdgeMm), SvgPath.X(line.PositionMm));
         var tick = 9 * frame.UnitMm;
-        svg.Line(edge, y - tick, edge, y + tick, Thin);
+        if (Math.Abs(edge - wall) > tick / 2) svg.Line(edge, y - tick, edge, y + tick, Thin);
         var outer = Arrows(svg, frame, (edge * away, wall * away), (along, across) => (along * away, y + across));
         var column = isInboard ? frame.ContentRightMm : frame.ContentLeftMm;
-        svg.Line(outer * away, y, column + (14 * frame.UnitMm * away), y, Thin);
-        var x = column + (20 * frame.UnitMm * away);
+        svg.Line(outer * away, y, column + ((DrawingFrame.ColumnIndentUnits - 6) * frame.UnitMm * away), y, Thin);
+        var x = column + (DrawingFrame.ColumnIndentUnits * frame.UnitMm * away);
         label.Write(svg, frame.UnitMm, x, y - (label.HeightUnits / 2 * frame.UnitMm), isInboard ? null : "end");
     }
 

@@ -15,6 +15,9 @@ internal sealed class Legend
     /// <summary>Space before and after a ruled line, text units.</summary>
     public const double RuleUnits = 15;
 
+    /// <summary>Space between blocks that no line divides, text units.</summary>
+    public const double SpaceUnits = 5;
+
     /// <summary>Where the text beside a swatch begins, text units from the edge of the picture.</summary>
     public const double SwatchedUnits = 74;
 
@@ -51,7 +54,7 @@ internal sealed class Legend
         {
             var lines = Candidate.Count + Now.Count + Verdict.Count + Notes.Count + (Gaps.Count == 0 ? 0 : Gaps.Count + 1);
             var rules = Gaps.Count == 0 ? 2 : 3;
-            return (lines * LineUnits) + (rules * RuleUnits) + EndUnits;
+            return (lines * LineUnits) + (rules * RuleUnits) + (2 * SpaceUnits) + EndUnits;
         }
     }
 

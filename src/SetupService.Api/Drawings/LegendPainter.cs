@@ -3,9 +3,9 @@ namespace SetupService.Api.Drawings;
 /// <summary>Writes the legend downwards from its place in the frame.</summary>
 internal sealed class LegendPainter
 {
-    private const double NominalUnits = 262;
-    private const double WorstUnits = 366;
-    private const double StatusUnits = 386;
+    private const double NominalUnits = 250;
+    private const double WorstUnits = 356;
+    private const double StatusUnits = 371;
 
     private static readonly Lettering Plain = new(Lettering.Small, InkRole.Ink);
     private static readonly Lettering Quiet = new(Lettering.Small, InkRole.Soft);
@@ -27,15 +27,19 @@ internal sealed class LegendPainter
         var painter = new LegendPainter(svg, frame);
         painter.Rule();
         painter.Fitting(legend.Candidate, Pen.Full(InkRole.Candidate, 1.8).WithFill(InkRole.Candidate, 0.3));
+        painter.Space();
         painter.Fitting(legend.Now, Pen.Dashed(InkRole.Current, 1.9, 7, 4));
         if (legend.Gaps.Count > 0) painter.Schedule(legend.Gaps);
         painter.Rule();
         painter.Lines(legend.Verdict, new Lettering(Lettering.Small, legend.VerdictInk, IsBold: true));
+        painter.Space();
         painter.Lines(legend.Notes, Quiet);
         svg.Close();
     }
 
     private double X(double units) => frame.LeftMm + (units * frame.UnitMm);
+
+    private void Space() => y += Legend.SpaceUnits * frame.UnitMm;
 
     private void Rule()
     {

@@ -1,3 +1,4 @@
+using System.Text;
 using SetupService.Domain.Fitment;
 using SetupService.Domain.Fitment.Outlines;
 
@@ -31,7 +32,7 @@ internal static class SurroundingsPainter
             : candidate.EdgeHeightMm - (0.2 * candidate.Envelope.RadiusMm);
         var (x, bottom, top) = (SvgPath.X(line.PositionMm), SvgPath.Y(bottomHeight), frame.WallTopMm);
         var reach = HatchUnits * frame.UnitMm * (isInboard ? 1 : -1);
-        for (var y = bottom; y > top + Math.Abs(reach); y -= 1.3 * HatchUnits * frame.UnitMm) svg.Line(x, y, x + reach, y - Math.Abs(reach), Hatch);
+        svg.Path(Strokes(bottom, top, HatchUnits * frame.UnitMm, y => (x, y), (reach, -Math.Abs(reach))), Hatch);
         svg.Line(x, bottom, x, top, Wall, id);
         if (line.HasMoved) svg.Line(SvgPath.X(line.MeasuredMm), bottom, SvgPath.X(line.MeasuredMm), top, Measured, $"{id}-measured");
     }
@@ -43,9 +44,24 @@ internal static class SurroundingsPainter
         var right = SvgPath.X(view.LineAt(CheckId.InboardClearance)?.PositionMm ?? envelope.InboardMm);
         var y = SvgPath.Y(line.PositionMm);
         var reach = HatchUnits * frame.UnitMm;
-        for (var x = left; x < right - reach; x += 1.3 * reach) svg.Line(x, y, x + reach, y - reach, Hatch);
+        svg.Path(Strokes(left, right, reach, x => (x, y), (reach, -reach)), Hatch);
         svg.Line(left, y, right, y, Wall, "arch-crown");
         if (line.HasMoved) svg.Line(left, SvgPath.Y(line.MeasuredMm), right, SvgPath.Y(line.MeasuredMm), Measured, "arch-crown-measured");
+    }
+
+    /// <summary>The strokes that show which side of a line is solid, as one path.</summary>
+    private static string Strokes(double from, double to, double reachMm, Func<double, (double X, double Y)> place, (double X, double Y) stroke)
+    {
+        var data = new StringBuilder();
+        var (step, count) = (1.3 * reachMm * Math.Sign(to - from), (int)Math.Max(1, (Math.Abs(to - from) - reachMm) / (1.3 * reachMm)));
+        for (var i = 0; i < count; i++)
+        {
+            var (x, y) = place(from + (i * step));
+            data.Append('M').Append(SvgNumber.Write(x)).Append(' ').Append(SvgNumber.Write(y))
+                .Append('l').Append(SvgNumber.Write(stroke.X)).Append(' ').Append(SvgNumber.Write(stroke.Y));
+        }
+
+        return data.ToString();
     }
 
     private static void Ground(SvgWriter svg, CornerView view, DrawingFrame frame)

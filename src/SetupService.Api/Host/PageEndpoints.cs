@@ -20,7 +20,7 @@ internal static class PageEndpoints
             .WithName(name)
             .WithSummary(summary)
             .WithDescription(description)
-            .WithMediaType(Markdown)
+            .WithMediaTypes(Markdown)
             .WithProblems(ProblemTypes.NotFound);
 
     private static IResult Page(string folder, string name)

@@ -14,10 +14,12 @@ internal static class ServiceEndpoints
     {
         RouteGroupBuilder group = routes.MapGroup("").WithTags("Service");
         group.MapGet("/health/live", Live)
+            .WithExample("health-live")
             .WithName("healthLive")
             .WithSummary("Is the process alive?")
             .WithDescription("Answers 200 as long as the process can answer at all. Does no work.");
         group.MapGet("/health/ready", Ready)
+            .WithExample("health-ready")
             .WithName("healthReady")
             .WithSummary("Does the service take work?")
             .WithDescription("Answers 200 once the service has started and takes requests.");

@@ -6,7 +6,7 @@ namespace SetupService.Api.Vehicles;
 /// <summary>One point of the brake caliper's outline: how far out it reaches at a distance from the hub face.</summary>
 public sealed record CaliperPointDocument
 {
-    /// <summary>Distance along the wheel's axis from the hub face; positive inboard, towards the car.</summary>
+    /// <summary>Distance along the wheel's axis from the hub face; positive outboard, away from the car.</summary>
     [JsonRequired]
     [Limits(-300, 300)]
     [Sample(18.0)]

@@ -6,7 +6,7 @@ namespace SetupService.Api.Wheels;
 /// <summary>One point of a wheel's inner profile: the free radius inside the barrel at a distance from the mounting face.</summary>
 public sealed record ProfilePointDocument
 {
-    /// <summary>Distance along the wheel's axis from the mounting face; positive inboard, towards the car.</summary>
+    /// <summary>Distance along the wheel's axis from the mounting face; positive outboard, away from the car.</summary>
     [JsonRequired]
     [Limits(-300, 300)]
     [Sample(20.0)]

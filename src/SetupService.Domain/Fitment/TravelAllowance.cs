@@ -36,8 +36,11 @@ internal readonly record struct TravelAllowance
         return new()
         {
             RadialMm = bumpMm,
-            InboardPerRadius = Math.Sin(double.DegreesToRadians(leanDeg.Inboard)),
-            OutboardPerRadius = Math.Sin(double.DegreesToRadians(leanDeg.Outboard)),
+            InboardPerRadius = PerRadius(leanDeg.Inboard),
+            OutboardPerRadius = PerRadius(leanDeg.Outboard),
         };
     }
+
+    /// <summary>A wheel cannot lean over more than flat, whatever two readings extrapolate to.</summary>
+    private static double PerRadius(double leanDeg) => Math.Sin(double.DegreesToRadians(Math.Min(leanDeg, 90)));
 }

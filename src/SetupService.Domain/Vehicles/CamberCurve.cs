@@ -10,6 +10,9 @@ public sealed class CamberCurve
     /// <summary>How far the end slopes are trusted beyond the last reading, mm (a stated assumption, no source).</summary>
     public const double ExtensionMm = 20;
 
+    /// <summary>Heights closer than this cannot be told apart with a ruler, mm (common practice, no source).</summary>
+    public const double SameHeightMm = 1;
+
     private readonly double[] travelMm;
     private readonly double[] camberDeg;
 
@@ -20,17 +23,23 @@ public sealed class CamberCurve
     }
 
     /// <summary>
-    /// Makes a curve of readings in any order; null where fewer than two different heights were read, since
-    /// one reading has no slope. Readings at one height are averaged.
+    /// Makes a curve of readings in any order; null where fewer than two different heights were read, since one reading has
+    /// no slope. Readings within <see cref="SameHeightMm"/> are one height and averaged.
     /// </summary>
     public static CamberCurve? From(IEnumerable<(double TravelMm, double CamberDeg)> readings)
     {
-        var byHeight = readings
-            .GroupBy(reading => reading.TravelMm)
-            .OrderBy(group => group.Key)
-            .Select(group => (Travel: group.Key, Camber: group.Average(reading => reading.CamberDeg)))
-            .ToArray();
-        return byHeight.Length < 2 ? null : new([.. byHeight.Select(point => point.Travel)], [.. byHeight.Select(point => point.Camber)]);
+        var heights = new List<List<(double TravelMm, double CamberDeg)>>();
+        foreach (var reading in readings.OrderBy(reading => reading.TravelMm))
+        {
+            if (heights.Count > 0 && reading.TravelMm - heights[^1][0].TravelMm < SameHeightMm) heights[^1].Add(reading);
+            else heights.Add([reading]);
+        }
+
+        return heights.Count < 2
+            ? null
+            : new(
+                [.. heights.Select(height => height.Average(reading => reading.TravelMm))],
+                [.. heights.Select(height => height.Average(reading => reading.CamberDeg))]);
     }
 
     /// <summary>Whether the curve, with its extension, reaches the travel.</summary>

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace SetupService.Domain.Wheels;
 
 /// <summary>The circle through the centres of the wheel's fastener holes.</summary>
@@ -17,4 +19,7 @@ public sealed record BoltCircle(int HoleCount, double DiameterMm)
         ArgumentNullException.ThrowIfNull(other);
         return HoleCount == other.HoleCount && Math.Abs(DiameterMm - other.DiameterMm) <= MatchToleranceMm;
     }
+
+    /// <summary>As people write it: 5x114.3.</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{HoleCount}x{DiameterMm}");
 }

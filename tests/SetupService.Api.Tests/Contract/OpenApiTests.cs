@@ -12,7 +12,7 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
 {
     // Pure numbers: ratios, indices and counts of the text itself; limits have their unit beside them.
     private static readonly string[] Dimensionless =
-        ["motionRatio", "steeringRatio", "minimumLoadIndex", "loadIndex", "loadIndexDual", "status", "line", "column", "minimum", "maximum"];
+        ["motionRatio", "steeringRatio", "minimumLoadIndex", "loadIndex", "loadIndexDual", "status", "line", "lines", "succeeded", "failed", "column", "minimum", "maximum"];
 
     // Places that carry the unit of the member they stand in, or state it beside them.
     private static readonly string[] UnitStandsElsewhere =

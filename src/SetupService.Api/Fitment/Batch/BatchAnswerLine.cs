@@ -4,10 +4,8 @@ using SetupService.Api.Http.Problems;
 
 namespace SetupService.Api.Fitment.Batch;
 
-/// <summary>
-/// A line of a batch's answer: a verdict, a problem, or the closing summary. What a kind of line has not is left out. Describes
-/// the lines; <see cref="BatchLines"/> writes them.
-/// </summary>
+// Describes the lines; BatchLines writes them.
+/// <summary>A line of a batch's answer: a verdict, a problem, or the closing summary. What a kind of line has not is left out.</summary>
 public sealed record BatchAnswerLine
 {
     /// <summary>Number of the line answered, from 1, as it stands in what was sent.</summary>

@@ -14,13 +14,19 @@ internal static class BatchEndpoint
     private static readonly WordParameter Detail = new(
         "detail", "How much an answer line tells; tables always tell compactly.", Words<BatchDetail>.List, Default: "compact");
 
-    public static void MapFitmentBatch(this IEndpointRouteBuilder group) =>
+    public static void MapFitmentBatch(this IEndpointRouteBuilder group)
+    {
+        // Made now and not by the first batch: a mistake in the lines shows at start, and the description knows them as requests.
+        JsonContract contract = group.ServiceProvider.GetRequiredService<JsonContract>();
+        contract.ReaderOf<BatchCarLine>();
+        contract.ReaderOf<BatchCandidateLine>();
         group.MapPost("/batch", Start)
             .WithQuery(Detail, QueryParameters.Units)
             .WithMetadata(new AcceptsMetadata([NdjsonBatch.MediaType, CsvBatch.RequestMediaType], typeof(string)))
-            .WithMediaType(NdjsonBatch.MediaType)
-            .WithMediaType(CsvBatch.MediaType)
-            .WithProblems(ProblemTypes.InvalidRequest, ProblemTypes.UnsupportedMediaType)
+            .WithMediaTypes(NdjsonBatch.MediaType, CsvBatch.MediaType)
+            .WithProblems(ProblemTypes.InvalidRequest, ProblemTypes.TooLarge, ProblemTypes.UnsupportedMediaType)
+            .WithSchemas(typeof(BatchCarLine), typeof(BatchCandidateLine), typeof(BatchAnswerLine))
+            .WithExample("fitment-batch")
             .WithName("fitmentBatch")
             .WithSummary("Many candidates in one request")
             .WithDescription("""
@@ -33,6 +39,7 @@ internal static class BatchEndpoint
                 Both sides stream: read answers while you write, or both ends wait for each other once their buffers are full.
                 A batch changes nothing, so sending it again is safe.
                 """);
+    }
 
     private static IResult Start(HttpContext context, QueryReader query, JsonContract contract)
     {

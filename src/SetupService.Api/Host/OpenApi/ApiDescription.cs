@@ -14,6 +14,8 @@ internal static class ApiDescription
             options.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1;
             options.AddSchemaTransformer<ContractSchemas>();
             options.AddOperationTransformer<Operations>();
+            options.AddOperationTransformer<BatchSchemas>();
+            options.AddOperationTransformer<MediaExamples>();
             options.AddDocumentTransformer<DocumentFrame>();
         });
 

@@ -19,7 +19,9 @@ internal sealed class ContractSchemas(JsonContract contract) : IOpenApiSchemaTra
         Type type = Nullable.GetUnderlyingType(context.JsonTypeInfo.Type) ?? context.JsonTypeInfo.Type;
         if (type.IsEnum)
             DescribeWords(schema, type);
-        if (context.JsonTypeInfo.ElementType is { IsEnum: true } element && schema.Items is null)
+        else if (type == typeof(LineId))
+            DescribeId(schema);
+        else if (context.JsonTypeInfo.ElementType is { IsEnum: true } element && schema.Items is null)
             DescribeWords((OpenApiSchema)(schema.Items = new OpenApiSchema()), element);
         if (context.JsonPropertyInfo is { } property)
             DescribeMember(schema, property);
@@ -34,6 +36,12 @@ internal sealed class ContractSchemas(JsonContract contract) : IOpenApiSchemaTra
     {
         schema.Type = JsonSchemaType.String;
         schema.Enum = [.. Enum.GetNames(type).Select(name => (JsonNode)JsonNamingPolicy.CamelCase.ConvertName(name))];
+    }
+
+    private static void DescribeId(OpenApiSchema schema)
+    {
+        schema.Type = JsonSchemaType.String | JsonSchemaType.Integer | JsonSchemaType.Null;
+        schema.MaxLength = LineId.MaximumLength;
     }
 
     private static void DescribeMember(OpenApiSchema schema, JsonPropertyInfo property)

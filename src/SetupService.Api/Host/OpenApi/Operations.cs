@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text.Json.Nodes;
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
 using SetupService.Api.Http;
@@ -8,7 +7,7 @@ using SetupService.Api.Http.Queries;
 
 namespace SetupService.Api.Host.OpenApi;
 
-/// <summary>Adds to each call its query parameters, its examples, and what its problems look like.</summary>
+/// <summary>Adds to each call its query parameters, and what its problems look like.</summary>
 internal sealed class Operations : IOpenApiOperationTransformer
 {
     public Task TransformAsync(OpenApiOperation operation, OpenApiOperationTransformerContext context, CancellationToken cancellationToken)
@@ -16,15 +15,23 @@ internal sealed class Operations : IOpenApiOperationTransformer
         IList<object> metadata = context.Description.ActionDescriptor.EndpointMetadata;
         foreach (QueryParameter parameter in metadata.OfType<QueryParameter>())
             (operation.Parameters ??= []).Add(QuerySchemas.Describe(parameter));
+        LeaveOutInnerDocuments(operation);
         DescribePath(operation);
         if (metadata.OfType<ProducedMedia>().Any())
             AddSharedProblems(operation, context.Document);
         DescribeProblems(operation);
         Sort(operation);
-        if (metadata.OfType<ExampleName>().LastOrDefault() is { } example)
-            AddExamples(operation, example.Name);
         return Task.CompletedTask;
     }
+
+    /// <summary>What <see cref="EndpointFacts.WithSchemas"/> declared is no answer; by now its schemas have their names.</summary>
+    private static void LeaveOutInnerDocuments(OpenApiOperation operation)
+    {
+        foreach (string status in operation.Responses?.Keys.Where(status => StatusOf(status) > EndpointFacts.LastStatus).ToArray() ?? [])
+            operation.Responses!.Remove(status);
+    }
+
+    private static int StatusOf(string status) => int.Parse(status, CultureInfo.InvariantCulture);
 
     private static void DescribePath(OpenApiOperation operation)
     {
@@ -51,7 +58,7 @@ internal sealed class Operations : IOpenApiOperationTransformer
     {
         foreach ((string status, IOpenApiResponse response) in operation.Responses ?? [])
         {
-            ProblemType type = ProblemTypes.OfStatus(int.Parse(status, CultureInfo.InvariantCulture));
+            ProblemType type = ProblemTypes.OfStatus(StatusOf(status));
             if (response.Content?.TryGetValue(Problem.MediaType, out OpenApiMediaType? media) != true)
                 continue;
 
@@ -67,19 +74,5 @@ internal sealed class Operations : IOpenApiOperationTransformer
         foreach ((string status, IOpenApiResponse response) in (operation.Responses ?? []).OrderBy(pair => pair.Key, StringComparer.Ordinal))
             sorted.Add(status, response);
         operation.Responses = sorted;
-    }
-
-    private static void AddExamples(OpenApiOperation operation, string name)
-    {
-        if (ExampleFiles.Find(name + ".request.json") is { } request)
-            Put(operation.RequestBody?.Content, request);
-        if (ExampleFiles.Find(name + ".answer.json") is { } answer)
-            Put(operation.Responses?["200"].Content, answer);
-    }
-
-    private static void Put(IDictionary<string, OpenApiMediaType>? content, JsonNode example)
-    {
-        if (content?.TryGetValue(ProducedMedia.Json.Type, out OpenApiMediaType? media) == true)
-            media.Example = example;
     }
 }

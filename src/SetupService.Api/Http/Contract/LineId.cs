@@ -2,7 +2,7 @@ using System.Text.Json.Serialization;
 
 namespace SetupService.Api.Http.Contract;
 
-/// <summary>A caller's own name for a line, given back as it came: a text of up to <see cref="MaximumLength"/> characters, or a whole number.</summary>
+/// <summary>A caller's own name for a line, given back as it came: a text of up to 64 characters, or a whole number.</summary>
 [JsonConverter(typeof(LineIdConverter))]
 public sealed record LineId
 {

@@ -53,14 +53,14 @@ public static class BrakeCheck
             var point = caliper[i];
 
             // The wheel's stations start at its mounting face, which the spacer moves outboard.
-            if (RadiusAt(wheel, point.StationMm - spacerMm) is { } wheelMm) Take(wheelMm - point.RadiusMm);
+            if (RadiusAt(wheel, point.StationMm - spacerMm, largest: false) is { } wheelMm) Take(wheelMm - point.RadiusMm);
             else covered = false;
         }
 
         for (var i = 0; i < wheel.Count; i++)
         {
             var point = wheel[i];
-            if (RadiusAt(caliper, point.StationMm + spacerMm) is { } caliperMm) Take(point.RadiusMm - caliperMm);
+            if (RadiusAt(caliper, point.StationMm + spacerMm, largest: true) is { } caliperMm) Take(point.RadiusMm - caliperMm);
         }
 
         return smallestMm;
@@ -68,17 +68,28 @@ public static class BrakeCheck
         void Take(double gapMm) => smallestMm = smallestMm is { } least ? Math.Min(least, gapMm) : gapMm;
     }
 
-    private static double? RadiusAt(IReadOnlyList<ProfilePoint> outline, double stationMm)
+    /// <summary>
+    /// The radius of an outline at a station, mm; null beyond its ends. Where it steps, with two points at one station, the one
+    /// that leaves less room: the largest of a caliper, the smallest of a wheel.
+    /// </summary>
+    private static double? RadiusAt(IReadOnlyList<ProfilePoint> outline, double stationMm, bool largest)
     {
-        if (stationMm < outline[0].StationMm || stationMm > outline[^1].StationMm) return null;
-        for (var i = 1; i < outline.Count; i++)
+        double? radiusMm = null;
+        for (var i = 0; i < outline.Count; i++)
         {
-            var (from, to) = (outline[i - 1], outline[i]);
-            if (stationMm > to.StationMm) continue;
-            var share = (stationMm - from.StationMm) / (to.StationMm - from.StationMm);
-            return from.RadiusMm + (share * (to.RadiusMm - from.RadiusMm));
+            if (outline[i].StationMm == stationMm)
+            {
+                Take(outline[i].RadiusMm);
+            }
+            else if (i > 0 && outline[i - 1].StationMm < stationMm && stationMm < outline[i].StationMm)
+            {
+                var (from, to) = (outline[i - 1], outline[i]);
+                Take(from.RadiusMm + ((stationMm - from.StationMm) / (to.StationMm - from.StationMm) * (to.RadiusMm - from.RadiusMm)));
+            }
         }
 
-        return outline[0].RadiusMm;
+        return radiusMm;
+
+        void Take(double mm) => radiusMm = radiusMm is not { } known ? mm : largest ? Math.Max(known, mm) : Math.Min(known, mm);
     }
 }

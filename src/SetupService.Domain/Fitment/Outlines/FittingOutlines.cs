@@ -12,7 +12,8 @@ public sealed record FittingOutlines
         TyreBody = TyreSection.Body(envelope, rimWidthMm);
         Silhouette = TyreSection.Silhouette(envelope, rimWidthMm);
         Grooves = TyreSection.Grooves(envelope, rimWidthMm);
-        Rim = RimSection.Of(envelope, rimWidthMm);
+        Rim = RimSection.Metal(envelope, rimWidthMm);
+        RimTyreSide = RimSection.TyreSide(envelope, rimWidthMm);
         Disc = DiscSection.Disc(fitting, envelope);
         Spacer = DiscSection.Spacer(fitting, envelope);
         InnerProfile = ProfileOutline.Of(fitting.Wheel.InnerProfile, fitting.Wheel.SpacerMm, envelope);
@@ -36,6 +37,9 @@ public sealed record FittingOutlines
 
     /// <summary>The rim's section, closed.</summary>
     public Outline Rim { get; }
+
+    /// <summary>The rim's side towards the tyre, a line from one flange's edge to the other's.</summary>
+    public Outline RimTyreSide { get; }
 
     /// <summary>The disc's section, closed. It may reach past the edges of tyre and rim where the offset is extreme.</summary>
     public Outline Disc { get; }

@@ -5,10 +5,11 @@ public sealed class Outline
 {
     private readonly OutlineStep[] steps;
 
-    internal Outline(OutlinePoint start, params OutlineStep[] steps)
+    /// <summary>An outline from a point along pieces in order.</summary>
+    public Outline(OutlinePoint start, params OutlineStep[] steps)
     {
         Start = start;
-        this.steps = steps;
+        this.steps = [.. steps];
     }
 
     /// <summary>Where it begins.</summary>
@@ -53,7 +54,7 @@ public sealed class Outline
     }
 
     /// <summary>The outline followed by its own mirror image across a plane, run backwards, so that it comes back on the other side.</summary>
-    internal Outline WithMirrorAcross(double planeMm) =>
+    public Outline WithMirrorAcross(double planeMm) =>
         Then(Changed(point => point with { StationMm = (2 * planeMm) - point.StationMm }).Reversed());
 
     /// <summary>The outline run the other way.</summary>

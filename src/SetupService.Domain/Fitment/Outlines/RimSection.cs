@@ -9,9 +9,9 @@ namespace SetupService.Domain.Fitment.Outlines;
 internal static class RimSection
 {
     private const double MetalMm = 6;
-    private const double SeatMm = 20;
-    private const double WellMm = 17;
-    private static readonly double SeatTaper = Math.Tan(double.DegreesToRadians(5));
+    private const double FlangeMetalMm = 4;
+    private const double LongestSeatMm = 20;
+    private const double WellDepthMm = 17;
 
     /// <summary>
     /// Radius of the flanges' edge: bead seat plus the height of contour J. Lower for a section so low that the flange would
@@ -20,58 +20,91 @@ internal static class RimSection
     public static double FlangeRadiusMm(in Envelope envelope) =>
         envelope.RimSeatRadiusMm + Math.Min(RimFlangeTable.J.HeightMm, 0.45 * (envelope.RadiusMm - envelope.RimSeatRadiusMm));
 
-    /// <summary>Where the disc joins the rim: both ends of the joint, outboard end first.</summary>
+    /// <summary>Radius of the well's ground, from outside.</summary>
+    public static double WellRadiusMm(in Envelope envelope) => envelope.RimSeatRadiusMm - WellDepthMm;
+
+    /// <summary>Where the disc joins the rim: both ends of the joint.</summary>
     public static (OutlinePoint Outboard, OutlinePoint Inboard) DiscJoint(in Envelope envelope, double rimWidthMm)
     {
-        var half = rimWidthMm / 2;
-        var well = WellRadiusMm(envelope);
-        var ledge = half - Seat(half);
+        var shape = new Shape(envelope, rimWidthMm);
+        var outboard = 0.96 * shape.Ledge;
         return (
-            new(envelope.CentrePlaneMm + (0.96 * ledge), envelope.RimSeatRadiusMm - 7),
-            new(envelope.CentrePlaneMm + (0.96 * ledge) - Math.Min(24, 0.6 * ledge), well - (MetalMm / 2)));
+            shape.At(outboard, shape.LedgeRadius - (MetalMm / 2)),
+            shape.At(outboard - Math.Min(24, 0.6 * shape.Ledge), shape.Well - (MetalMm / 2)));
     }
 
-    /// <summary>Radius of the well's ground, from outside.</summary>
-    public static double WellRadiusMm(in Envelope envelope) => envelope.RimSeatRadiusMm - WellMm;
+    /// <summary>The metal: the tyre's side from flange to flange, and back along the inside.</summary>
+    public static Outline Metal(in Envelope envelope, double rimWidthMm) =>
+        TyreSide(envelope, rimWidthMm).Then(Inside(new Shape(envelope, rimWidthMm)));
 
-    /// <summary>The metal: the tyre's side from the outboard flange to the inboard one, and back along the inside.</summary>
-    public static Outline Of(in Envelope envelope, double rimWidthMm)
+    /// <summary>The tyre's side, from the outboard flange's edge to the inboard one's.</summary>
+    public static Outline TyreSide(in Envelope envelope, double rimWidthMm)
     {
-        var centreMm = envelope.CentrePlaneMm;
-        var (half, edge) = (rimWidthMm / 2, envelope.OverFlangesMm / 2);
-        var (seat, flange, well) = (envelope.RimSeatRadiusMm, FlangeRadiusMm(envelope), WellRadiusMm(envelope));
-        var ledge = half - Seat(half);
-        var ledgeRadius = seat - (Seat(half) * SeatTaper);
-        var curl = 0.5 * (flange - seat);
+        var shape = new Shape(envelope, rimWidthMm);
+        var (half, edge, flange, foot) = (shape.Half, shape.Edge, shape.Flange, shape.Flange - shape.Curl);
         return new Outline(
-            At(edge, flange),
-            Line(half + 5, flange),
-            OutlineStep.Curve(At(half + 2, flange), At(half, flange - (0.4 * curl)), At(half, flange - curl)),
-            Line(half, seat),
-            Line(ledge, ledgeRadius),
-            Line(0.66 * ledge, well),
-            Line(-0.12 * ledge, well),
-            Line(-0.5 * ledge, ledgeRadius - 2),
-            Line(-ledge, ledgeRadius),
-            Line(-half, seat),
-            Line(-half, flange - curl),
-            OutlineStep.Curve(At(-half, flange - (0.4 * curl)), At(-half - 2, flange), At(-half - 5, flange)),
-            Line(-edge, flange),
-            Line(-edge, flange - 4),
-            OutlineStep.Curve(At(-half - 8, flange - 4), At(-half - MetalMm, flange - 6), At(-half - MetalMm, flange - curl - 3)),
-            Line(-half - MetalMm, seat - 1),
-            OutlineStep.Curve(At(-half - MetalMm, seat - MetalMm), At(-half, seat - MetalMm - 1), At(-ledge, ledgeRadius - MetalMm)),
-            Line(-0.5 * ledge, ledgeRadius - 2 - MetalMm),
-            Line(-0.14 * ledge, well - MetalMm),
-            Line(0.7 * ledge, well - MetalMm),
-            Line(ledge, ledgeRadius - MetalMm),
-            OutlineStep.Curve(At(half, seat - MetalMm - 1), At(half + MetalMm, seat - MetalMm), At(half + MetalMm, seat - 1)),
-            Line(half + MetalMm, flange - curl - 3),
-            OutlineStep.Curve(At(half + MetalMm, flange - 6), At(half + 8, flange - 4), At(edge, flange - 4)));
-
-        OutlinePoint At(double fromCentreMm, double heightMm) => new(centreMm + fromCentreMm, heightMm);
-        OutlineStep Line(double fromCentreMm, double heightMm) => OutlineStep.Line(At(fromCentreMm, heightMm));
+            shape.At(edge, flange),
+            shape.Line(half + 5, flange),
+            OutlineStep.Curve(shape.At(half + 2, flange), shape.At(half, flange - (0.4 * shape.Curl)), shape.At(half, foot)),
+            shape.Line(half, shape.Seat),
+            shape.Line(shape.Ledge, shape.LedgeRadius),
+            shape.Line(0.66 * shape.Ledge, shape.Well),
+            shape.Line(-0.12 * shape.Ledge, shape.Well),
+            shape.Line(-0.5 * shape.Ledge, shape.LedgeRadius - 2),
+            shape.Line(-shape.Ledge, shape.LedgeRadius),
+            shape.Line(-half, shape.Seat),
+            shape.Line(-half, foot),
+            OutlineStep.Curve(shape.At(-half, flange - (0.4 * shape.Curl)), shape.At(-half - 2, flange), shape.At(-half - 5, flange)),
+            shape.Line(-edge, flange));
     }
 
-    private static double Seat(double halfMm) => Math.Min(SeatMm, 0.5 * halfMm);
+    private static Outline Inside(Shape shape)
+    {
+        var (back, lip) = (shape.Half + MetalMm, shape.Flange - FlangeMetalMm);
+        var (foot, under) = (shape.Flange - shape.Curl - 3, shape.Seat - MetalMm);
+        return new Outline(
+            shape.At(-shape.Edge, lip),
+            OutlineStep.Curve(shape.At(-shape.Half - 8, lip), shape.At(-back, lip - 2), shape.At(-back, foot)),
+            shape.Line(-back, shape.Seat - 1),
+            OutlineStep.Curve(shape.At(-back, under), shape.At(-shape.Half, under - 1), shape.At(-shape.Ledge, shape.LedgeRadius - MetalMm)),
+            shape.Line(-0.5 * shape.Ledge, shape.LedgeRadius - 2 - MetalMm),
+            shape.Line(-0.14 * shape.Ledge, shape.Well - MetalMm),
+            shape.Line(0.7 * shape.Ledge, shape.Well - MetalMm),
+            shape.Line(shape.Ledge, shape.LedgeRadius - MetalMm),
+            OutlineStep.Curve(shape.At(shape.Half, under - 1), shape.At(back, under), shape.At(back, shape.Seat - 1)),
+            shape.Line(back, foot),
+            OutlineStep.Curve(shape.At(back, lip - 2), shape.At(shape.Half + 8, lip), shape.At(shape.Edge, lip)));
+    }
+
+    /// <summary>The measures of a rim, mm: stations from the centre plane, radii from the axis.</summary>
+    private readonly struct Shape(in Envelope envelope, double rimWidthMm)
+    {
+        private readonly double centreMm = envelope.CentrePlaneMm;
+
+        /// <summary>Half of the width between the flanges.</summary>
+        public double Half { get; } = rimWidthMm / 2;
+
+        /// <summary>Half of the width over them.</summary>
+        public double Edge { get; } = envelope.OverFlangesMm / 2;
+
+        public double Seat { get; } = envelope.RimSeatRadiusMm;
+
+        public double Flange { get; } = FlangeRadiusMm(envelope);
+
+        public double Well { get; } = WellRadiusMm(envelope);
+
+        /// <summary>How far below its edge the flange begins to curl outward.</summary>
+        public double Curl => 0.5 * (Flange - Seat);
+
+        /// <summary>Where the bead seats end, towards the well.</summary>
+        public double Ledge => Half - SeatWidth;
+
+        public double LedgeRadius => Seat - (SeatWidth * Math.Tan(double.DegreesToRadians(5)));
+
+        private double SeatWidth => Math.Min(LongestSeatMm, 0.5 * Half);
+
+        public OutlinePoint At(double fromCentreMm, double heightMm) => new(centreMm + fromCentreMm, heightMm);
+
+        public OutlineStep Line(double fromCentreMm, double heightMm) => OutlineStep.Line(At(fromCentreMm, heightMm));
+    }
 }

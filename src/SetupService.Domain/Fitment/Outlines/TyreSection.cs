@@ -118,7 +118,7 @@ internal static class TyreSection
             WidestRadius = envelope.WidestRadiusMm;
             Widest = envelope.SectionWidthMm / 2;
             Bead = rimWidthMm / 2;
-            Grip = Math.Min(12, 0.3 * height);
+            Grip = Math.Min(16, 0.4 * height);
             LowerWall = WidestRadius - Seat - Grip;
             Tread = TreadShare * Widest;
             CrownDrop = CrownDropShare * height;

@@ -1,0 +1,64 @@
+using Microsoft.AspNetCore.OpenApi;
+using Microsoft.OpenApi;
+using SetupService.Api.Fitment.Batch;
+
+namespace SetupService.Api.Host.OpenApi;
+
+/// <summary>
+/// Describes the lines of the batch by named schemas. A stream of lines has no schema of its own in OpenAPI 3.1: it is a
+/// text, or, for tools that read sequences, an array of its lines.
+/// </summary>
+internal sealed class BatchSchemas : IOpenApiOperationTransformer
+{
+    public Task TransformAsync(OpenApiOperation operation, OpenApiOperationTransformerContext context, CancellationToken cancellationToken)
+    {
+        if (operation.RequestBody?.Content is not { } sent || !sent.TryGetValue(NdjsonBatch.MediaType, out OpenApiMediaType? lines))
+            return Task.CompletedTask;
+
+        OpenApiSchemaReference car = new(nameof(BatchCarLine), context.Document);
+        lines.Schema = Lines("Lines, each a car or a candidate.", car, new OpenApiSchemaReference(nameof(BatchCandidateLine), context.Document));
+        if (operation.Responses?["200"].Content?.TryGetValue(NdjsonBatch.MediaType, out OpenApiMediaType? answers) == true)
+        {
+            answers.Schema = Lines(
+                "Lines, one for each candidate and each bad line; the last is the summary.",
+                new OpenApiSchemaReference(nameof(BatchAnswerLine), context.Document));
+        }
+
+        if (sent.TryGetValue(CsvBatch.RequestMediaType, out OpenApiMediaType? form))
+            DescribeForm(form, car);
+        return Task.CompletedTask;
+    }
+
+    private static OpenApiSchema Lines(string description, params IList<IOpenApiSchema> kinds) => new()
+    {
+        Description = description,
+        AnyOf =
+        [
+            new OpenApiSchema { Type = JsonSchemaType.String },
+            new OpenApiSchema { Type = JsonSchemaType.Array, Items = kinds.Count == 1 ? kinds[0] : new OpenApiSchema { AnyOf = kinds } },
+        ],
+    };
+
+    private static void DescribeForm(OpenApiMediaType form, IOpenApiSchema car)
+    {
+        form.Schema = new OpenApiSchema
+        {
+            Type = JsonSchemaType.Object,
+            Properties = new Dictionary<string, IOpenApiSchema>
+            {
+                ["car"] = car,
+                ["candidates"] = new OpenApiSchema
+                {
+                    Type = JsonSchemaType.String,
+                    Description = "The table: a header of member names, then a candidate a row.",
+                },
+            },
+            Required = new HashSet<string> { "car", "candidates" },
+        };
+        form.Encoding = new Dictionary<string, OpenApiEncoding>
+        {
+            ["car"] = new() { ContentType = "application/json" },
+            ["candidates"] = new() { ContentType = CsvBatch.MediaType },
+        };
+    }
+}

@@ -1,0 +1,75 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using Json.Schema;
+
+namespace SetupService.Api.Tests.Examples;
+
+/// <summary>
+/// The schemas of the API description as JSON Schema 2020-12, the dialect of OpenAPI 3.1. Answers are held to them more
+/// strictly than clients are told: a member no schema names is a fault too.
+/// </summary>
+internal sealed class DescribedSchemas
+{
+    private const string Here = "#/components/schemas/";
+
+    private static readonly EvaluationOptions Options = new() { OutputFormat = OutputFormat.List };
+
+    private readonly JsonNode _document;
+    private readonly JsonObject _definitions = [];
+    private readonly Dictionary<string, JsonSchema> _built = new(StringComparer.Ordinal);
+
+    private DescribedSchemas(JsonNode document)
+    {
+        _document = document;
+        foreach ((string name, JsonNode? schema) in document["components"]!["schemas"]!.AsObject())
+            _definitions.Add(name, Closed(schema!));
+    }
+
+    public static async Task<DescribedSchemas> ReadAsync(HttpClient client) =>
+        new(JsonNode.Parse(await client.GetStringAsync(new Uri("/openapi/v1.json", UriKind.Relative)))!);
+
+    /// <summary>What is wrong with the JSON answer of a call; null where nothing is.</summary>
+    public string? FaultOf(string method, string path, int status, string answer)
+    {
+        JsonNode? media = _document["paths"]?[path]?[method]?["responses"]?[$"{status}"]?["content"]?[status == 200 ? "application/json" : "application/problem+json"];
+        string? reference = media?["schema"]?["$ref"]?.GetValue<string>();
+        return reference is null ? $"{method} {path} {status} has no named schema" : FaultOf(reference[Here.Length..], answer);
+    }
+
+    /// <summary>What is wrong with JSON that should follow a named schema; null where nothing is.</summary>
+    public string? FaultOf(string schema, string json)
+    {
+        using JsonDocument document = JsonDocument.Parse(json);
+        EvaluationResults results = Named(schema).Evaluate(document.RootElement, Options);
+        if (results.IsValid)
+            return null;
+
+        IEnumerable<string> faults = (results.Details ?? [])
+            .Where(detail => detail.Errors is { Count: > 0 })
+            .Select(detail => $"{detail.InstanceLocation}: {string.Join("; ", detail.Errors!.Values)}");
+        return $"{schema} is not kept: {string.Join(" | ", faults)} in {json}";
+    }
+
+    private JsonSchema Named(string name)
+    {
+        if (_built.TryGetValue(name, out JsonSchema? known))
+            return known;
+
+        JsonObject whole = new()
+        {
+            ["$schema"] = "https://json-schema.org/draft/2020-12/schema",
+            ["$ref"] = "#/$defs/" + name,
+            ["$defs"] = _definitions.DeepClone(),
+        };
+        string text = whole.ToJsonString().Replace(Here, "#/$defs/", StringComparison.Ordinal);
+        return _built[name] = JsonSchema.FromText(text);
+    }
+
+    private static JsonNode Closed(JsonNode schema)
+    {
+        JsonNode copy = schema.DeepClone();
+        if (copy["properties"] is not null && copy["additionalProperties"] is null && copy["allOf"] is null)
+            copy["additionalProperties"] = false;
+        return copy;
+    }
+}

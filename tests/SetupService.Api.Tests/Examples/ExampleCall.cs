@@ -1,0 +1,70 @@
+using System.Net.Http.Headers;
+using System.Text;
+using SetupService.Api.Tests.Contract;
+
+namespace SetupService.Api.Tests.Examples;
+
+/// <summary>A call shown by files of api/examples: what is sent, and what the service answers.</summary>
+/// <param name="Method">The HTTP method.</param>
+/// <param name="Path">The path, with the query of the example.</param>
+/// <param name="Request">The file sent, or null where the call has no body.</param>
+/// <param name="Answer">The file that holds the answer.</param>
+internal sealed record ExampleCall(string Method, string Path, string? Request, string Answer)
+{
+    private const string Tyre =
+        "/v1/tyres/decode?marking=225/45R17%2094W%20XL&rimWidthIn=8&pressureKpa=230&topSpeedKmh=228&loadKg=435&verticalRateNPerMm=210";
+
+    /// <summary>Every example there is.</summary>
+    public static IReadOnlyList<ExampleCall> All { get; } =
+    [
+        new("GET", "/health/live", null, "health-live.answer.json"),
+        new("GET", "/health/ready", null, "health-ready.answer.json"),
+        new("GET", Tyre, null, "tyre-decode.answer.json"),
+        new("GET", "/v1/wheels/decode?marking=8.5Jx18%20ET44", null, "wheel-decode.answer.json"),
+        new("GET", "/v1/reference/load-indices", null, "load-indices.answer.json"),
+        new("GET", "/v1/reference/speed-symbols", null, "speed-symbols.answer.json"),
+        new("POST", "/v1/fitment/comparison", "fitment-comparison.request.json", "fitment-comparison.answer.json"),
+        new("POST", "/v1/fitment/check", "fitment-check.request.json", "fitment-check.answer.json"),
+        new("POST", "/v1/fitment/window", "fitment-window.request.json", "fitment-window.answer.json"),
+        new("POST", "/v1/fitment/drawing", "fitment-drawing.request.json", "fitment-drawing.answer.svg"),
+        new("POST", "/v1/fitment/batch", "fitment-batch.request.ndjson", "fitment-batch.answer.ndjson"),
+        new("POST", "/v1/fitment/batch", "fitment-batch.request.csv", "fitment-batch.answer.csv"),
+    ];
+
+    public static string FileOf(string name) => ContractFile.Path(System.IO.Path.Combine("examples", name));
+
+    public async Task<string> SendAsync(HttpClient client)
+    {
+        using HttpRequestMessage request = new(new HttpMethod(Method), new Uri(Path, UriKind.Relative)) { Content = await BodyAsync() };
+        using HttpResponseMessage response = await client.SendAsync(request);
+        string text = await response.Content.ReadAsStringAsync();
+        Assert.True(response.IsSuccessStatusCode, $"{Answer}: {(int)response.StatusCode} {text}");
+        return text;
+    }
+
+    public override string ToString() => Answer;
+
+    private async Task<HttpContent?> BodyAsync()
+    {
+        if (Request is null)
+            return null;
+        if (Request.EndsWith(".csv", StringComparison.Ordinal))
+            return await FormAsync(Request);
+
+        string type = Request.EndsWith(".ndjson", StringComparison.Ordinal) ? "application/x-ndjson" : "application/json";
+        return Typed(await File.ReadAllTextAsync(FileOf(Request)), type);
+    }
+
+    /// <summary>The car goes before the table; it stands in the file beside it.</summary>
+    private static async Task<HttpContent> FormAsync(string table)
+    {
+        string car = table.Replace(".request.csv", ".car.json", StringComparison.Ordinal);
+        return new MultipartFormDataContent
+        {
+            { Typed(await File.ReadAllTextAsync(FileOf(car)), "application/json"), "car" },
+            { Typed(await File.ReadAllTextAsync(FileOf(table)), "text/csv"), "candidates" },
+        };
+    }
+
+    private static StringContent Typed(string text, string type) => new(text, Encoding.UTF8, new MediaTypeHeaderValue(type));
+}

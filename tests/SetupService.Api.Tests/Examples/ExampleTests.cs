@@ -1,0 +1,73 @@
+using System.Text.Encodings.Web;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using SetupService.Api.Tests.Host;
+
+namespace SetupService.Api.Tests.Examples;
+
+/// <summary>
+/// Sends every example of api/examples to the running service and holds its answer against the file kept. With
+/// SETUP_SERVICE_WRITE_EXAMPLES=1 in the environment the answers are written anew instead.
+/// </summary>
+public sealed class ExampleTests(ServiceFixture fixture) : IClassFixture<ServiceFixture>
+{
+    private static readonly bool IsWriting = Environment.GetEnvironmentVariable("SETUP_SERVICE_WRITE_EXAMPLES") == "1";
+
+    private static readonly JsonSerializerOptions Indented = new()
+    {
+        WriteIndented = true,
+        NewLine = "\n",
+        Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
+    };
+
+    public static TheoryData<string> Answers() => [.. ExampleCall.All.Select(call => call.Answer)];
+
+    [Theory]
+    [MemberData(nameof(Answers))]
+    public async Task The_service_answers_the_example_as_the_file_says(string answer)
+    {
+        string sent = Shown(answer, await ExampleCall.All.Single(call => call.Answer == answer).SendAsync(fixture.Client));
+        string file = ExampleCall.FileOf(answer);
+        if (IsWriting)
+            await File.WriteAllTextAsync(file, sent);
+        string kept = await File.ReadAllTextAsync(file);
+
+        if (answer.EndsWith(".json", StringComparison.Ordinal))
+            Assert.True(JsonNode.DeepEquals(JsonNode.Parse(kept), JsonNode.Parse(sent)), $"{answer} says otherwise than the service: {sent}");
+        else
+            Assert.Equal(kept, sent);
+    }
+
+    [Fact]
+    public async Task Two_runs_give_the_same_bytes()
+    {
+        foreach (ExampleCall call in ExampleCall.All)
+            Assert.Equal(await call.SendAsync(fixture.Client), await call.SendAsync(fixture.Client));
+    }
+
+    [Fact]
+    public void Every_file_kept_is_sent_or_answered()
+    {
+        IEnumerable<string> known = ExampleCall.All.SelectMany(call => new[] { call.Request, call.Answer }).OfType<string>().Append("fitment-batch.car.json");
+        IEnumerable<string> kept = Directory.GetFiles(ExampleCall.FileOf("")).Select(Path.GetFileName).OfType<string>();
+
+        Assert.Equal(known.Order(StringComparer.Ordinal), kept.Order(StringComparer.Ordinal));
+    }
+
+    [Fact]
+    public async Task The_demo_of_the_check_fits_and_carries()
+    {
+        using JsonDocument answer = JsonDocument.Parse(await File.ReadAllTextAsync(ExampleCall.FileOf("fitment-check.answer.json")));
+
+        Assert.Equal("pass", answer.RootElement.GetProperty("verdict").GetString());
+        Assert.Equal(0, answer.RootElement.GetProperty("unknown").GetArrayLength());
+    }
+
+    /// <summary>As it is kept: JSON indented for people; rows of a table with the line ends files here have.</summary>
+    private static string Shown(string answer, string text) => Path.GetExtension(answer) switch
+    {
+        ".json" => JsonNode.Parse(text)!.ToJsonString(Indented) + "\n",
+        ".csv" => text.ReplaceLineEndings("\n"),
+        _ => text,
+    };
+}

@@ -1,0 +1,87 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using SetupService.Api.Tests.Host;
+
+namespace SetupService.Api.Tests.Examples;
+
+/// <summary>The API description shows the files of api/examples, and something with every media type.</summary>
+public sealed class ExamplesInDescriptionTests(ServiceFixture fixture) : IClassFixture<ServiceFixture>
+{
+    [Fact]
+    public async Task Every_media_type_of_every_call_has_an_example()
+    {
+        using JsonDocument document = await Served();
+        Assert.All(
+            MediaTypes(document),
+            media => Assert.True(media.Value.TryGetProperty("example", out JsonElement example) && example.ValueKind != JsonValueKind.Null, media.Call));
+    }
+
+    [Fact]
+    public async Task Each_example_is_its_file()
+    {
+        using JsonDocument document = await Served();
+        foreach (ExampleCall call in ExampleCall.All)
+        {
+            JsonElement operation = document.RootElement.GetProperty("paths").GetProperty(call.Path.Split('?')[0]).GetProperty(call.Method.ToLowerInvariant());
+            JsonElement answers = operation.GetProperty("responses").GetProperty("200").GetProperty("content");
+            await Same(call.Answer, answers.GetProperty(MediaTypeOf(call.Answer)).GetProperty("example"));
+            if (call.Request is null)
+                continue;
+
+            JsonElement content = operation.GetProperty("requestBody").GetProperty("content");
+            bool isTable = call.Request.EndsWith(".csv", StringComparison.Ordinal);
+            JsonElement example = content.GetProperty(isTable ? "multipart/form-data" : MediaTypeOf(call.Request)).GetProperty("example");
+            await Same(call.Request, isTable ? example.GetProperty("candidates") : example);
+            if (isTable)
+                await Same("fitment-batch.car.json", example.GetProperty("car"));
+        }
+    }
+
+    [Fact]
+    public async Task The_query_of_an_example_is_the_one_the_description_shows()
+    {
+        using JsonDocument document = await Served();
+        foreach (ExampleCall call in ExampleCall.All.Where(call => call.Path.Contains('?', StringComparison.Ordinal)))
+        {
+            string[] path = call.Path.Split('?');
+            JsonElement parameters = document.RootElement.GetProperty("paths").GetProperty(path[0]).GetProperty("get").GetProperty("parameters");
+            IEnumerable<string> shown = parameters.EnumerateArray().Select(one => $"{one.GetProperty("name")}={one.GetProperty("example")}");
+
+            Assert.Equal(shown, Uri.UnescapeDataString(path[1]).Split('&'));
+        }
+    }
+
+    private static async Task Same(string file, JsonElement example)
+    {
+        string kept = await File.ReadAllTextAsync(ExampleCall.FileOf(file));
+        bool isSame = file.EndsWith(".json", StringComparison.Ordinal)
+            ? JsonNode.DeepEquals(JsonNode.Parse(kept), JsonNode.Parse(example.GetRawText()))
+            : kept == example.GetString();
+        Assert.True(isSame, $"{file} is shown otherwise: {example}");
+    }
+
+    private static string MediaTypeOf(string file) => Path.GetExtension(file) switch
+    {
+        ".json" => "application/json",
+        ".ndjson" => "application/x-ndjson",
+        ".csv" => "text/csv",
+        _ => "image/svg+xml",
+    };
+
+    private static IEnumerable<(string Call, JsonElement Value)> MediaTypes(JsonDocument document) =>
+        from path in document.RootElement.GetProperty("paths").EnumerateObject()
+        from operation in path.Value.EnumerateObject()
+        from content in Contents(operation.Value)
+        from media in content.EnumerateObject()
+        select ($"{operation.Name} {path.Name} {media.Name}", media.Value);
+
+    private static IEnumerable<JsonElement> Contents(JsonElement operation)
+    {
+        if (operation.TryGetProperty("requestBody", out JsonElement body))
+            yield return body.GetProperty("content");
+        foreach (JsonProperty response in operation.GetProperty("responses").EnumerateObject())
+            yield return response.Value.GetProperty("content");
+    }
+
+    private async Task<JsonDocument> Served() => JsonDocument.Parse(await fixture.Client.GetStringAsync(new Uri("/openapi/v1.json", UriKind.Relative)));
+}

@@ -1,0 +1,51 @@
+using SetupService.Domain.Fitment.Outlines;
+using SetupService.Domain.Wheels;
+
+namespace SetupService.Domain.Tests.Fitment.Outlines;
+
+public sealed class OutlineTests
+{
+    // A cubic at its middle is (P0 + 3 P1 + 3 P2 + P3) / 8, by the definition of the Bernstein polynomials.
+    [Fact]
+    public void A_curve_passes_through_its_middle()
+    {
+        var curve = new Outline(new(0, 0), OutlineStep.Curve(new(0, 8), new(8, 8), new(16, 0)));
+
+        Assert.Equal(new OutlinePoint((3 * 8 + 16) / 8.0, 6), curve.Polygon(2)[1]);
+    }
+
+    [Fact]
+    public void A_mirrored_outline_comes_back_on_the_other_side()
+    {
+        var half = new Outline(new(4, 0), OutlineStep.Line(new(4, 2)), OutlineStep.Curve(new(4, 3), new(3, 3), new(1, 3)));
+
+        var whole = half.WithMirrorAcross(1);
+
+        Assert.Equal(new OutlinePoint(-2, 0), whole.End);
+        Assert.Equal(new OutlinePoint(-1, 3), whole.Steps[2].FirstControl);
+        Assert.Equal(new OutlineExtremes(4, -2, 3, 0), whole.Extremes);
+    }
+
+    [Fact]
+    public void A_profile_keeps_only_what_lies_within_the_tyre()
+    {
+        var envelope = Domain.Fitment.Envelope.Of(DemoCar.Fitting());
+        ProfilePoint[] profile = [new(-40, 168), new(18, 165), new(20, 4000), new(4000, 100)];
+
+        var outline = ProfileOutline.Of(profile, 5, envelope);
+
+        Assert.Equal([new(-35, 168), new(23, 165)], outline!.Polygon(1));
+        Assert.Null(ProfileOutline.Of([new(0, 100)], 0, envelope));
+        Assert.Null(ProfileOutline.Of([], 0, envelope));
+    }
+
+    [Fact]
+    public void The_hub_ends_at_its_face_and_at_its_spigot()
+    {
+        var hub = HubOutlines.Of(DemoCar.Axle().Hub, DemoCar.Fitting());
+
+        Assert.Contains(hub.Flange.Steps, step => step.End == new OutlinePoint(0, 63.4 / 2));
+        Assert.Contains(hub.Flange.Steps, step => step.End == new OutlinePoint(0, hub.FlangeRadiusMm));
+        Assert.True(hub.FlangeRadiusMm > 108 / 2.0);
+    }
+}
