@@ -5,7 +5,7 @@ using SetupService.Api.Tests.Host;
 namespace SetupService.Api.Tests.Fitment;
 
 /// <summary>Changes the culture of the whole process, so it runs by itself.</summary>
-[Collection(nameof(CultureOfTheProcess))]
+[Collection(nameof(ByItself))]
 public sealed class CultureTests(ServiceFixture fixture) : IClassFixture<ServiceFixture>
 {
     [Theory]

@@ -35,7 +35,8 @@ internal static class BatchEndpoint
                 gets one answer line (BatchCandidateLine, BatchAnswerLine), bad lines included; the last line is a summary, without which
                 the answer was cut off. A line may have 64 KiB, and the service waits 30 s for the next bytes.
                 CSV: multipart/form-data with the part car (JSON) before the part candidates (text/csv with a header of the wheel's and
-                tyre's member names in any order; the two masses are wheel.massKg and tyre.massKg); answered by one row a row.
+                tyre's member names in any order; the two masses are wheel.massKg and tyre.massKg); answered by one row a row,
+                in blocks of some tens of KiB.
                 Both sides stream: read answers while you write, or both ends wait for each other once their buffers are full.
                 A batch changes nothing, so sending it again is safe.
                 """);

@@ -58,6 +58,14 @@ internal static class BatchCalls
         { new StringContent(table, Encoding.UTF8, new MediaTypeHeaderValue("text/csv")), "candidates" },
     };
 
+    /// <summary>The start of a table's request, with the boundary "edge", up to the table's header.</summary>
+    public static string OpenForm { get; } =
+        "--edge\r\nContent-Disposition: form-data; name=\"car\"\r\n\r\n" + CarLine()
+        + "\r\n--edge\r\nContent-Disposition: form-data; name=\"candidates\"\r\n\r\nid,rimDiameterIn,rimWidthIn,offsetMm,marking\r\n";
+
+    /// <summary>A good row under that header.</summary>
+    public static string Row(int id) => CsvText.Row(id.ToString(System.Globalization.CultureInfo.InvariantCulture), "17", "8", "40", "225/45R17 94W XL");
+
     public static JsonElement Summary(JsonElement[] lines) => lines[^1].GetProperty("summary");
 
     public static void AssertSummary(JsonElement[] lines, int succeeded, int failed)

@@ -1,0 +1,126 @@
+using System.Globalization;
+using System.Net.Sockets;
+using System.Text;
+
+namespace SetupService.Api.Tests.Fitment.Batch;
+
+/// <summary>
+/// A batch over a bare connection (HTTP/1.1, both bodies chunked, RFC 9112, section 7.1), which can read answers while it still
+/// sends; the framework's client reads none before its request is sent whole.
+/// </summary>
+internal sealed class OpenBatch : IDisposable
+{
+    private static readonly TimeSpan Soon = TimeSpan.FromSeconds(10);
+
+    private readonly TcpClient _connection;
+    private readonly Stream _stream;
+    private readonly MemoryStream _text = new();
+    private bool _isHeadRead;
+    private bool _isWhole;
+
+    private OpenBatch(TcpClient connection)
+    {
+        _connection = connection;
+        _stream = new BufferedStream(connection.GetStream(), 65_536);
+    }
+
+    /// <summary>The status line and headers, once a line was read.</summary>
+    public string Head { get; private set; } = "";
+
+    public static async Task<OpenBatch> StartAsync(HttpClient client, string mediaType = BatchCalls.Ndjson)
+    {
+        TcpClient connection = new() { NoDelay = true };
+        await connection.ConnectAsync(client.BaseAddress!.Host, client.BaseAddress.Port);
+        OpenBatch batch = new(connection);
+        await batch.WriteAsync($"POST {Calls.Batch} HTTP/1.1\r\nHost: test\r\nContent-Type: {mediaType}\r\nTransfer-Encoding: chunked\r\n\r\n");
+        return batch;
+    }
+
+    /// <summary>Sends a piece of the body.</summary>
+    public Task SendAsync(string piece) =>
+        WriteAsync(string.Create(CultureInfo.InvariantCulture, $"{Encoding.UTF8.GetByteCount(piece):x}\r\n{piece}\r\n"));
+
+    public Task EndAsync() => WriteAsync("0\r\n\r\n");
+
+    /// <summary>The next line of the answer without its end, or null after the last; fails where none comes soon.</summary>
+    public Task<string?> ReadLineAsync() => TakeLineAsync().WaitAsync(Soon);
+
+    public async Task<string> ReadToEndAsync()
+    {
+        StringBuilder text = new();
+        while (await ReadLineAsync() is { } line)
+            text.Append(line).Append('\n');
+        return text.ToString();
+    }
+
+    /// <summary>Goes away without a word.</summary>
+    public void HangUp() => _connection.Client.Close(timeout: 0);
+
+    public void Dispose() => _connection.Dispose();
+
+    private async Task WriteAsync(string text)
+    {
+        // Past the buffer, which serves reading alone.
+        await _connection.GetStream().WriteAsync(Encoding.UTF8.GetBytes(text));
+    }
+
+    private async Task<string?> TakeLineAsync()
+    {
+        while (true)
+        {
+            byte[] bytes = _text.GetBuffer();
+            int from = (int)_text.Position;
+            int end = Array.IndexOf(bytes, (byte)'\n', from, (int)_text.Length - from);
+            if (end >= 0)
+            {
+                _text.Position = end + 1;
+                return Encoding.UTF8.GetString(bytes, from, end - from).TrimEnd('\r');
+            }
+
+            if (_isWhole)
+                return null;
+            await ReadChunkAsync();
+        }
+    }
+
+    private async Task ReadChunkAsync()
+    {
+        if (!_isHeadRead)
+            await ReadHeadAsync();
+
+        int size = int.Parse(await HeaderLineAsync(), NumberStyles.HexNumber, CultureInfo.InvariantCulture);
+        byte[] rest = _text.ToArray()[(int)_text.Position..];
+        byte[] chunk = new byte[size];
+        await _stream.ReadExactlyAsync(chunk);
+        await HeaderLineAsync();
+        _text.SetLength(0);
+        _text.Write(rest);
+        _text.Write(chunk);
+        _text.Position = 0;
+        _isWhole = size == 0;
+    }
+
+    private async Task ReadHeadAsync()
+    {
+        _isHeadRead = true;
+        StringBuilder head = new();
+        for (string line = await HeaderLineAsync(); line.Length > 0; line = await HeaderLineAsync())
+            head.Append(line).Append('\n');
+        Head = head.ToString();
+        if (!Head.Contains("Transfer-Encoding: chunked", StringComparison.OrdinalIgnoreCase))
+            throw new InvalidOperationException("No stream came: " + Head);
+    }
+
+    private async Task<string> HeaderLineAsync()
+    {
+        StringBuilder line = new();
+        byte[] one = new byte[1];
+        while (one[0] != '\n')
+        {
+            await _stream.ReadExactlyAsync(one);
+            line.Append((char)one[0]);
+        }
+
+        return line.ToString().TrimEnd('\r', '\n');
+    }
+}
