@@ -35,7 +35,7 @@ public sealed class WordsMirrorTests
         Assert.Equal(Values(domain), Values(word));
     }
 
-    // Ids, seats and statuses as contract.md writes them: callers rely on them, so a change here breaks them.
+    // Ids, seats and statuses as the contract writes them: callers rely on them, so a change here breaks them.
     [Fact]
     public void The_words_are_those_callers_were_given()
     {

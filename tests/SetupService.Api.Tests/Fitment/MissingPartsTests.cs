@@ -7,7 +7,7 @@ namespace SetupService.Api.Tests.Fitment;
 /// <summary>A check never refuses for a part of the car that is missing; what it cannot tell is unknown.</summary>
 public sealed class MissingPartsTests(ServiceFixture fixture) : IClassFixture<ServiceFixture>
 {
-    // contract.md: the vehicle document's own required members; what they stand in may be left out.
+    // The vehicle document's own required members; what they stand in may be left out.
     private static readonly string[] OwnRequired = ["rimDiameterIn", "rimWidthIn", "offsetMm", "marking", "kind", "points", "xMm", "yMm", "zMm"];
 
     [Fact]
@@ -116,7 +116,7 @@ public sealed class MissingPartsTests(ServiceFixture fixture) : IClassFixture<Se
             one => one.GetProperty("input").GetString()!.EndsWith("/clearance/measuredAt", StringComparison.Ordinal) && one.GetProperty("text").GetString() == "worstTravel");
     }
 
-    /// <summary>The verdict and the list of unknowns follow from the checks by contract.md's rule.</summary>
+    /// <summary>The verdict and the list of unknowns follow from the checks by the contract's rule.</summary>
     private static void HoldsTogether(JsonElement answer)
     {
         string[] required = ["inboardClearance", "outboardClearance", "rimDiameter", "rimWidth", "loadCapacity", "speedRating", "boltCircle", "centreBore"];
