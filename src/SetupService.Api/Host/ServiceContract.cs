@@ -13,7 +13,7 @@ public static class ServiceContract
     public static JsonContract Instance { get; } = new(ContractJsonContext.Default, Rules());
 
     // One validator a request type; documents inside it are checked by its child validators.
-    private static IReadOnlyList<IValidator> Rules() => 
+    private static IReadOnlyList<IValidator> Rules() =>
     [
         new VehicleDocumentRules(),
         new ComparisonRequestRules(),

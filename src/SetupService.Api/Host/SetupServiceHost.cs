@@ -1,4 +1,5 @@
 using SetupService.Api.Fitment;
+using SetupService.Api.Fitment.Batch;
 using SetupService.Api.Host.OpenApi;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
@@ -56,6 +57,7 @@ public static class SetupServiceHost
     {
         services.AddServiceLogging();
         services.AddSingleton(ServiceContract.Instance);
+        services.AddSingleton(new BatchSettings());
         services.ConfigureHttpJsonOptions(static http => ServiceJson.Configure(http.SerializerOptions));
         services.Configure<RouteHandlerOptions>(static routes => routes.ThrowOnBadRequest = false);
         services.AddSingleton<IProblemDetailsWriter, ProblemWriter>();

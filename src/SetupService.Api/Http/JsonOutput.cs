@@ -1,4 +1,5 @@
 using System.Buffers;
+using System.IO.Pipelines;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
@@ -32,16 +33,27 @@ internal static class JsonOutput
     {
         ArrayBufferWriter<byte> buffer = Serialize(value, type);
         response.ContentLength = buffer.WrittenCount;
-
-        // The pipe copies what it is given before it gives the thread away.
-        ValueTask<System.IO.Pipelines.FlushResult> written = response.BodyWriter.WriteAsync(buffer.WrittenMemory, response.HttpContext.RequestAborted);
         if (buffer.Capacity > LargestKept)
             _buffer = null;
-        return written.IsCompletedSuccessfully ? Task.CompletedTask : written.AsTask();
+
+        // The buffer is the thread's: it must be copied before anything is awaited.
+        Task started = response.StartAsync(response.HttpContext.RequestAborted);
+        if (!started.IsCompletedSuccessfully)
+            return WriteLaterAsync(response, started, buffer.WrittenSpan.ToArray());
+
+        response.BodyWriter.Write(buffer.WrittenSpan);
+        ValueTask<FlushResult> flushed = response.BodyWriter.FlushAsync(response.HttpContext.RequestAborted);
+        return flushed.IsCompletedSuccessfully ? Task.CompletedTask : flushed.AsTask();
     }
 
     /// <summary>The bytes of a value that is written many times.</summary>
     public static byte[] ToBytes<T>(T value, JsonTypeInfo<T> type) => Serialize(value, type).WrittenSpan.ToArray();
+
+    private static async Task WriteLaterAsync(HttpResponse response, Task started, byte[] bytes)
+    {
+        await started.ConfigureAwait(false);
+        await response.BodyWriter.WriteAsync(bytes, response.HttpContext.RequestAborted).ConfigureAwait(false);
+    }
 
     private static ArrayBufferWriter<byte> Serialize<T>(T value, JsonTypeInfo<T> type)
     {

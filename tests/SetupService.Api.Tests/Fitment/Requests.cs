@@ -14,12 +14,13 @@ internal static class Requests
           "tyre": { "marking": "225/45R17 94W XL", "massKg": 10.2, "pressureKpa": 240 } }
         """;
 
+    /// <summary>Passes every check but one that stays unknown: the barrel's one measured point does not span the caliper.</summary>
     public static JsonObject Check() => Object(
         $$"""
         { "axle": "front", "vehicle": {{DemoCar.Car}}, "candidate": {{Candidate}},
           "camberChange": { "changeDeg": -0.5, "at": "strutToKnuckle", "pivotHeightMm": 240, "narrowestHeightMm": 430 },
           "tolerances": { "minimumMarginMm": 3 } }
-        """);
+        """).With("/vehicle/front/clearance/springSeatMm", 16);
 
     public static JsonObject Comparison() => Object(
         $$"""

@@ -49,9 +49,10 @@ internal static class BatchEndpoint
             return Problem.Of(ProblemTypes.UnsupportedMediaType, "The body has a Content-Encoding; send it as it is, not compressed.");
 
         BatchDetail detail = query.Word<BatchDetail>(Detail) ?? BatchDetail.Compact;
+        BatchSettings settings = context.RequestServices.GetRequiredService<BatchSettings>();
         bool isTyped = MediaTypeHeaderValue.TryParse(context.Request.ContentType, out MediaTypeHeaderValue? type);
         if (isTyped && type!.MediaType.Equals(NdjsonBatch.MediaType, StringComparison.OrdinalIgnoreCase))
-            return AcceptCheck.Find(context, NdjsonBatch.MediaType) ?? (IResult)new NdjsonBatch(contract, detail, query.Units);
+            return AcceptCheck.Find(context, NdjsonBatch.MediaType) ?? (IResult)new NdjsonBatch(contract, settings, detail, query.Units);
         if (!isTyped || !type!.MediaType.Equals(CsvBatch.RequestMediaType, StringComparison.OrdinalIgnoreCase))
             return Problem.Of(ProblemTypes.UnsupportedMediaType, "A batch is application/x-ndjson, or multipart/form-data with the parts car and candidates.");
 
@@ -60,6 +61,6 @@ internal static class BatchEndpoint
             return Problem.Of(ProblemTypes.UnsupportedMediaType, "The Content-Type multipart/form-data names no boundary of 1 to 70 characters.");
         if (detail == BatchDetail.Full)
             return Problem.Invalid([Fault.Of("detail", FaultCodes.Inconsistent, "detail is \"full\", but the rows of a table tell compactly; send NDJSON for the full answer.")]);
-        return AcceptCheck.Find(context, CsvBatch.MediaType) ?? (IResult)new CsvBatch(contract, boundary);
+        return AcceptCheck.Find(context, CsvBatch.MediaType) ?? (IResult)new CsvBatch(contract, settings, boundary);
     }
 }

@@ -1,7 +1,7 @@
 namespace SetupService.Api.Fitment.Batch;
 
 /// <summary>Waits for a caller's next bytes, but not forever, and not for a caller that has gone away.</summary>
-internal sealed class BatchPatience(CancellationToken aborted) : IDisposable
+internal sealed class BatchPatience(TimeSpan patience, CancellationToken aborted) : IDisposable
 {
     private readonly CancellationTokenSource _source = CancellationTokenSource.CreateLinkedTokenSource(aborted);
 
@@ -13,7 +13,7 @@ internal sealed class BatchPatience(CancellationToken aborted) : IDisposable
         ValueTask waiting = wait(_source.Token);
         if (!waiting.IsCompletedSuccessfully)
         {
-            _source.CancelAfter(BatchLimits.Patience);
+            _source.CancelAfter(patience);
             await waiting.ConfigureAwait(false);
             _source.CancelAfter(Timeout.InfiniteTimeSpan);
         }

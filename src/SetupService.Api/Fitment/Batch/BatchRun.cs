@@ -13,6 +13,7 @@ internal sealed class BatchRun(JsonContract contract)
 {
     private readonly ContractReader<BatchCarLine> _cars = contract.ReaderOf<BatchCarLine>();
     private readonly ContractReader<BatchCandidateLine> _candidates = contract.ReaderOf<BatchCandidateLine>();
+    private long _metered;
 
     /// <summary>The sheet of the candidate evaluated last.</summary>
     public CheckSheet Sheet { get; } = new();
@@ -33,7 +34,7 @@ internal sealed class BatchRun(JsonContract contract)
     /// <summary>Sets the car; false with every fault where the line is none, which unsets the car before it.</summary>
     public bool TrySetCar(ReadOnlySpan<byte> utf8, [NotNullWhen(false)] out IReadOnlyList<Fault>? faults)
     {
-        Car = null;
+        UnsetCar();
         if (!_cars.Read(utf8, out BatchCarLine? line, out faults))
             return false;
 
@@ -47,6 +48,9 @@ internal sealed class BatchRun(JsonContract contract)
         faults = _cars.Faults(utf8);
         return false;
     }
+
+    /// <summary>Leaves the lines to come without a car.</summary>
+    public void UnsetCar() => Car = null;
 
     /// <summary>Evaluates a candidate on the car; false where a text in it cannot be read. A car must be set.</summary>
     public bool TryEvaluate(FittingDocument document)
@@ -64,6 +68,14 @@ internal sealed class BatchRun(JsonContract contract)
 
     /// <summary>Counts a line answered with a problem.</summary>
     public void CountFailure() => Failed++;
+
+    /// <summary>Tells the meter of the lines answered since it was told last.</summary>
+    public void Meter()
+    {
+        long answered = Succeeded + Failed;
+        BatchMeter.Count(answered - _metered);
+        _metered = answered;
+    }
 
     /// <summary>What the batch came to.</summary>
     public BatchSummary Summary(bool completed) => new()

@@ -9,7 +9,7 @@ using SetupService.Api.Http.Problems;
 namespace SetupService.Api.Fitment.Batch;
 
 /// <summary>Answers a table of candidates with a table, a row a row, as they come.</summary>
-internal sealed class CsvBatch(JsonContract contract, string boundary) : IResult
+internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, string boundary) : IResult
 {
     /// <summary>The media type of the answer, and of the part with the candidates.</summary>
     public const string MediaType = "text/csv";
@@ -26,9 +26,9 @@ internal sealed class CsvBatch(JsonContract contract, string boundary) : IResult
     public async Task ExecuteAsync(HttpContext httpContext)
     {
         BatchTransport.Prepare(httpContext, MediaType + "; charset=utf-8; header=present");
-        using BatchPatience patience = new(httpContext.RequestAborted);
+        using BatchPatience patience = new(settings.Patience, httpContext.RequestAborted);
         MultipartReader parts = new(boundary, httpContext.Request.Body);
-        CsvRows rows = new(httpContext.Response);
+        CsvRows rows = new(httpContext.Response, _run);
         try
         {
             Problem? problem = await SetCarAsync(parts, patience).ConfigureAwait(false)
@@ -40,6 +40,10 @@ internal sealed class CsvBatch(JsonContract contract, string boundary) : IResult
         {
             Problem malformed = Problem.Invalid([Fault.At("", FaultCodes.Syntax, "The body is not multipart/form-data with the boundary its Content-Type names.")]);
             await malformed.ExecuteAsync(httpContext).ConfigureAwait(false);
+        }
+        catch (OperationCanceledException) when (patience.IsExhausted && !rows.IsStarted)
+        {
+            await Problem.Of(ProblemTypes.RequestTimeout).ExecuteAsync(httpContext).ConfigureAwait(false);
         }
         catch (Exception cut) when (cut is IOException or InvalidDataException || patience.IsExhausted)
         {
@@ -125,12 +129,12 @@ internal sealed class CsvBatch(JsonContract contract, string boundary) : IResult
 
         if (isSound && row.IsComplete && _run.TryEvaluate(row.Candidate))
         {
-            rows.Write(line, row.Id, _run.Sheet);
+            rows.Write(table.LineSent(line), row.Id, _run.Sheet);
             _run.CountSuccess();
             return;
         }
 
-        rows.Write(line, IdOf(cells, columns), Refuse(cells, columns, table));
+        rows.Write(table.LineSent(line), IdOf(cells, columns), Refuse(cells, columns, table));
         _run.CountFailure();
     }
 

@@ -11,14 +11,15 @@ using SetupService.Domain.Fitment;
 namespace SetupService.Api.Fitment.Batch;
 
 /// <summary>Writes the answer rows of a table (RFC 4180) and sends them.</summary>
-internal sealed class CsvRows(HttpResponse response)
+internal sealed class CsvRows(HttpResponse response, BatchRun run)
 {
     private static readonly byte[][] Verdicts = Utf8(Words<StatusWord>.List);
     private static readonly byte[][] Names = Utf8(Words<CheckName>.List);
     private static readonly SearchValues<char> NeedsQuotes = SearchValues.Create("\",\r\n ");
 
     private readonly ArrayBufferWriter<byte> _buffer = new(2 * BatchLimits.FlushBytes);
-    private bool _isStarted;
+    /// <summary>Whether the header is written; before it a problem may take the table's place.</summary>
+    public bool IsStarted { get; private set; }
 
     /// <summary>Bytes gathered and not yet sent.</summary>
     public int Length => _buffer.WrittenCount;
@@ -29,7 +30,7 @@ internal sealed class CsvRows(HttpResponse response)
     /// <summary>Writes the header.</summary>
     public void Start()
     {
-        _isStarted = true;
+        IsStarted = true;
         _buffer.Write("line,id,verdict,governing,probableMm,worstCaseMm,failed,unknown,problem\r\n"u8);
     }
 
@@ -67,12 +68,13 @@ internal sealed class CsvRows(HttpResponse response)
     }
 
     /// <summary>Sends what is gathered, where the header is out; before it a problem may still take its place.</summary>
-    public ValueTask SendIfStartedAsync() => _isStarted ? SendAsync() : ValueTask.CompletedTask;
+    public ValueTask SendIfStartedAsync() => IsStarted ? SendAsync() : ValueTask.CompletedTask;
 
     public async ValueTask SendAsync()
     {
         if (_buffer.WrittenCount == 0)
             return;
+        run.Meter();
         await response.BodyWriter.WriteAsync(_buffer.WrittenMemory, response.HttpContext.RequestAborted).ConfigureAwait(false);
         _buffer.ResetWrittenCount();
     }

@@ -4,8 +4,8 @@ using System.IO.Pipelines;
 namespace SetupService.Api.Fitment.Batch;
 
 /// <summary>
-/// Takes lines off a pipe as they come, in memory that does not grow: a line longer than the cap is reported once, without its
-/// text, and skipped to its end.
+/// Takes lines off a pipe as they come, in memory that does not grow: a line longer than the cap is reported once, with no more
+/// of its text than the cap, and skipped to its end.
 /// </summary>
 internal sealed class LineFeed(PipeReader pipe)
 {
@@ -50,7 +50,7 @@ internal sealed class LineFeed(PipeReader pipe)
         {
             SequencePosition? end = _buffer.PositionOf((byte)'\n');
             if (end is null && !(IsCompleted && !_buffer.IsEmpty))
-                return TakeExcess();
+                return TakeExcess(out line);
 
             line = end is { } position ? _buffer.Slice(0, position) : _buffer;
             _buffer = end is { } taken ? _buffer.Slice(_buffer.GetPosition(1, taken)) : _buffer.Slice(_buffer.End);
@@ -63,25 +63,29 @@ internal sealed class LineFeed(PipeReader pipe)
 
             LineNumber++;
             IsTooLong = line.Length > BatchLimits.LineBytes;
+            if (IsTooLong)
+                line = line.Slice(0, BatchLimits.LineBytes);
             return true;
         }
     }
 
     /// <summary>Drops what is longer than a line may be and has no end yet; true where it is reported now.</summary>
-    private bool TakeExcess()
+    private bool TakeExcess(out ReadOnlySequence<byte> start)
     {
+        start = default;
         if (_buffer.Length <= BatchLimits.LineBytes)
             return false;
 
-        _buffer = _buffer.Slice(_buffer.End);
         bool isNew = !_skipping;
         _skipping = true;
         if (isNew)
         {
+            start = _buffer.Slice(0, BatchLimits.LineBytes);
             LineNumber++;
             IsTooLong = true;
         }
 
+        _buffer = _buffer.Slice(_buffer.End);
         return isNew;
     }
 }

@@ -11,7 +11,7 @@ namespace SetupService.Api.Fitment.Batch;
 /// Answers a stream of lines with a stream of lines: reads what has come, answers every whole line of it, sends the answers,
 /// and waits for more. A caller that goes away ends it within a line.
 /// </summary>
-internal sealed class NdjsonBatch(JsonContract contract, BatchDetail detail, UnitSystem units) : IResult
+internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings, BatchDetail detail, UnitSystem units) : IResult
 {
     /// <summary>The media type of the lines, both ways.</summary>
     public const string MediaType = "application/x-ndjson";
@@ -24,7 +24,7 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchDetail detail, Uni
     {
         BatchTransport.Prepare(httpContext, MediaType);
         using BatchLines lines = new(contract);
-        using BatchPatience patience = new(httpContext.RequestAborted);
+        using BatchPatience patience = new(settings.Patience, httpContext.RequestAborted);
         LineFeed feed = new(httpContext.Request.BodyReader);
         bool isCompleted;
         try
@@ -59,23 +59,24 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchDetail detail, Uni
         await SendAsync(httpContext, lines).ConfigureAwait(false);
     }
 
-    private static async ValueTask SendAsync(HttpContext context, BatchLines lines)
+    private async ValueTask SendAsync(HttpContext context, BatchLines lines)
     {
         if (lines.Length == 0)
             return;
+        _run.Meter();
         await context.Response.BodyWriter.WriteAsync(lines.Bytes, context.RequestAborted).ConfigureAwait(false);
         lines.Clear();
     }
 
     private void Answer(in ReadOnlySequence<byte> line, LineFeed feed, BatchLines lines)
     {
+        ReadOnlySpan<byte> utf8 = ByteOrderMark.Skip(Contiguous(line));
         if (feed.IsTooLong)
         {
-            Refuse(lines, feed.LineNumber, id: null, BatchProblems.LineTooLong());
+            RefuseTooLong(utf8, feed.LineNumber, lines);
             return;
         }
 
-        ReadOnlySpan<byte> utf8 = Contiguous(line);
         if (IsBlank(utf8))
             return;
         if (_run.Candidates.TryRead(utf8, out BatchCandidateLine? candidate))
@@ -123,6 +124,15 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchDetail detail, Uni
     {
         lines.Write(lineNumber, id, problem);
         _run.CountFailure();
+    }
+
+    /// <summary>A car that is too long is a bad car: the one before it must not answer for it.</summary>
+    private void RefuseTooLong(ReadOnlySpan<byte> start, long lineNumber, BatchLines lines)
+    {
+        LineGlance glance = LineGlance.At(start);
+        if (glance.IsCar)
+            _run.UnsetCar();
+        Refuse(lines, lineNumber, glance.Id, BatchProblems.LineTooLong());
     }
 
     private ReadOnlySpan<byte> Contiguous(in ReadOnlySequence<byte> line)

@@ -13,9 +13,11 @@ internal sealed class TableStream(Stream source, BatchPatience patience, Func<Va
     private const byte Quote = (byte)'"';
     private const byte LineFeed = (byte)'\n';
 
-    private readonly Queue<int> _cutLines = new();
+    private readonly Queue<CutRow> _cutRows = new();
+    private CutRow? _cutRow;
     private int _line = 1;
     private int _rowStartLine = 1;
+    private int _droppedBefore;
     private long _rowBytes;
     private bool _isQuoted;
     private int _read;
@@ -39,12 +41,18 @@ internal sealed class TableStream(Stream source, BatchPatience patience, Func<Va
         set => throw new NotSupportedException();
     }
 
-    /// <summary>Whether the row that starts at a line was cut; ask in ascending order.</summary>
+    /// <summary>Whether the row that starts at a line, as the reader counts them, was cut; ask in ascending order.</summary>
     public bool WasCut(int line)
     {
-        while (_cutLines.TryPeek(out int cut) && cut < line)
-            _cutLines.Dequeue();
-        return _cutLines.TryPeek(out int next) && next == line;
+        PassBefore(line);
+        return _cutRows.TryPeek(out CutRow? next) && next.Line == line;
+    }
+
+    /// <summary>The line of what was sent that the reader counts as <paramref name="line"/>: it does not see lines that were dropped. Ask in ascending order.</summary>
+    public int LineSent(int line)
+    {
+        PassBefore(line);
+        return line + _droppedBefore;
     }
 
     /// <inheritdoc />
@@ -92,8 +100,12 @@ internal sealed class TableStream(Stream source, BatchPatience patience, Func<Va
             byte last = run[^1];
             bool endsRow = last == LineFeed && !_isQuoted;
             from += run.Length;
-            kept += _rowBytes + run.Length <= BatchLimits.LineBytes ? Move(run, bytes[kept..]) : Cut(bytes[kept..], endsRow);
-            Advance(last, endsRow);
+            bool fits = _rowBytes + run.Length <= BatchLimits.LineBytes;
+            bool isLine = last == LineFeed && (fits || endsRow);
+            kept += fits ? Move(run, bytes[kept..]) : Cut(bytes[kept..], endsRow);
+            if (last == LineFeed && !isLine)
+                _cutRow!.DroppedLines++;
+            Advance(last, endsRow, isLine);
         }
 
         return kept;
@@ -112,7 +124,7 @@ internal sealed class TableStream(Stream source, BatchPatience patience, Func<Va
         bool isFirst = _rowBytes <= BatchLimits.LineBytes;
         _rowBytes = BatchLimits.LineBytes + 1;
         if (isFirst)
-            _cutLines.Enqueue(_rowStartLine);
+            _cutRows.Enqueue(_cutRow = new CutRow(_rowStartLine));
         if (endsRow)
             to[0] = LineFeed;
         else if (isFirst && _isQuoted)
@@ -122,15 +134,29 @@ internal sealed class TableStream(Stream source, BatchPatience patience, Func<Va
         return 1;
     }
 
-    private void Advance(byte last, bool endsRow)
+    private void Advance(byte last, bool endsRow, bool isLine)
     {
         if (last == Quote)
             _isQuoted = !_isQuoted;
-        if (last == LineFeed)
+        if (isLine)
             _line++;
         if (!endsRow)
             return;
         _rowStartLine = _line;
         _rowBytes = 0;
+    }
+
+    private void PassBefore(int line)
+    {
+        while (_cutRows.TryPeek(out CutRow? cut) && cut.Line < line)
+            _droppedBefore += _cutRows.Dequeue().DroppedLines;
+    }
+
+    /// <summary>A row that was cut: the line it starts at, and how many line ends of it were dropped so far.</summary>
+    private sealed class CutRow(int line)
+    {
+        public int Line => line;
+
+        public int DroppedLines { get; set; }
     }
 }

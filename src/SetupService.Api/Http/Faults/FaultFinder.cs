@@ -78,6 +78,8 @@ internal ref struct FaultFinder
     {
         if (shape is NumberShape number)
             _copy.WriteNumberValue(number.Minimum);
+        else if (shape is WordShape words)
+            _copy.WriteStringValue(words.Words[0]);
         else
             _copy.WriteNullValue();
     }

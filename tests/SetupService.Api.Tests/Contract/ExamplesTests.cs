@@ -1,0 +1,51 @@
+using System.Net;
+using System.Text;
+using System.Text.Json;
+using SetupService.Api.Tests.Host;
+
+namespace SetupService.Api.Tests.Contract;
+
+/// <summary>What the API description shows as an example works when it is sent.</summary>
+public sealed class ExamplesTests(ServiceFixture fixture) : IClassFixture<ServiceFixture>
+{
+    [Fact]
+    public async Task Every_described_example_is_answered()
+    {
+        using JsonDocument document = JsonDocument.Parse(await fixture.Client.GetStringAsync(new Uri("/openapi/v1.json", UriKind.Relative)));
+        int sent = 0;
+        foreach (JsonProperty path in document.RootElement.GetProperty("paths").EnumerateObject().Where(path => !path.Name.Contains('{', StringComparison.Ordinal)))
+        {
+            foreach (JsonProperty operation in path.Value.EnumerateObject())
+            {
+                if (RequestOf(path.Name, operation) is not { } request)
+                    continue;
+
+                using (request)
+                using (HttpResponseMessage response = await fixture.Client.SendAsync(request))
+                {
+                    string answer = await response.Content.ReadAsStringAsync();
+                    Assert.True(response.StatusCode == HttpStatusCode.OK, $"{operation.Name} {path.Name}: {answer}");
+                    sent++;
+                }
+            }
+        }
+
+        Assert.True(sent > 5, $"Only {sent} calls could be tried.");
+    }
+
+    private static HttpRequestMessage? RequestOf(string path, JsonProperty operation)
+    {
+        List<string> query = [];
+        if (operation.Value.TryGetProperty("parameters", out JsonElement parameters))
+            query.AddRange(parameters.EnumerateArray().Select(parameter => $"{parameter.GetProperty("name").GetString()}={Uri.EscapeDataString(parameter.GetProperty("example").ToString())}"));
+
+        HttpRequestMessage request = new(new HttpMethod(operation.Name.ToUpperInvariant()), new Uri($"{path}?{string.Join('&', query)}".TrimEnd('?'), UriKind.Relative));
+        if (!operation.Value.TryGetProperty("requestBody", out JsonElement body))
+            return request;
+        if (!body.GetProperty("content").TryGetProperty("application/json", out JsonElement media) || !media.TryGetProperty("example", out JsonElement example))
+            return null;
+
+        request.Content = new StringContent(example.GetRawText(), Encoding.UTF8, "application/json");
+        return request;
+    }
+}

@@ -1,0 +1,60 @@
+using System.Text;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using CsCheck;
+using Json.Schema;
+using SetupService.Api.Fitment;
+using SetupService.Api.Host;
+using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Faults;
+using SetupService.Api.Tests.Host;
+using SetupService.Api.Tests.Http;
+
+namespace SetupService.Api.Tests.Contract;
+
+/// <summary>
+/// The described schema of a request (JSON Schema 2020-12, as OpenAPI 3.1 uses it) takes what the service takes and
+/// refuses what it refuses, on generated bodies.
+/// </summary>
+public sealed class SchemaAgreesTests(ServiceFixture fixture) : IClassFixture<ServiceFixture>
+{
+    // What a schema cannot say, or a JSON library reads otherwise: doubled names, numbers beyond a double.
+    private static readonly string[] BeyondSchemas = [FaultCodes.DuplicateMember, FaultCodes.NotFinite, FaultCodes.Syntax];
+
+    private static readonly ContractReader<CheckRequest> Reader =
+        new JsonContract(ContractJsonContext.Default, []).ReaderOf<CheckRequest>();
+
+    private static readonly ContractShape Shape =
+        new ShapeBuilder(ContractJsonContext.Default.Options).Build(typeof(CheckRequest));
+
+    [Fact]
+    public async Task The_described_schema_and_the_reader_agree()
+    {
+        JsonSchema schema = await SchemaOf(nameof(CheckRequest));
+        int taken = 0;
+        int refused = 0;
+        Gen.Int.Sample(
+            seed =>
+            {
+                byte[] body = Encoding.UTF8.GetBytes(new ShapedBody(seed, faultShare: 0.01).Write(Shape));
+                IReadOnlyList<Fault> faults = Reader.Faults(body);
+                if (faults.Any(fault => BeyondSchemas.Contains(fault.Code)))
+                    return true;
+
+                using JsonDocument document = JsonDocument.Parse(body);
+                bool isValid = schema.Evaluate(document.RootElement).IsValid;
+                Interlocked.Increment(ref isValid ? ref taken : ref refused);
+                return isValid == (faults.Count == 0);
+            },
+            iter: 500);
+
+        Assert.True(taken > 20 && refused > 20, $"The bodies are one-sided: {taken} taken, {refused} refused.");
+    }
+
+    private async Task<JsonSchema> SchemaOf(string name)
+    {
+        JsonNode description = JsonNode.Parse(await fixture.Client.GetStringAsync(new Uri("/openapi/v1.json", UriKind.Relative)))!;
+        string definitions = description["components"]!["schemas"]!.ToJsonString().Replace("#/components/schemas/", "#/$defs/", StringComparison.Ordinal);
+        return JsonSchema.FromText($$"""{ "$schema": "https://json-schema.org/draft/2020-12/schema", "$ref": "#/$defs/{{name}}", "$defs": {{definitions}} }""");
+    }
+}

@@ -1,0 +1,77 @@
+using System.Net.Http.Headers;
+using System.Text;
+using System.Text.Json;
+using System.Text.Json.Nodes;
+
+namespace SetupService.Api.Tests.Fitment.Batch;
+
+/// <summary>Sends batches and takes their answers apart.</summary>
+internal static class BatchCalls
+{
+    public const string Ndjson = "application/x-ndjson";
+
+    private static readonly JsonSerializerOptions OneLine = new() { Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
+
+    /// <summary>The line that sets the demo car.</summary>
+    public static string CarLine(string axle = "front") => Car(axle).ToJsonString(OneLine);
+
+    public static JsonObject Car(string axle = "front")
+    {
+        JsonObject check = Requests.Check().With("/axle", axle);
+        check.Remove("candidate");
+        return check;
+    }
+
+    public static string CandidateLine(JsonNode? id, JsonNode candidate) =>
+        new JsonObject { ["id"] = id?.DeepClone(), ["candidate"] = candidate.DeepClone() }.ToJsonString(OneLine);
+
+    /// <summary>A good candidate line.</summary>
+    public static string CandidateLine(JsonNode? id = null) => CandidateLine(id, Requests.Object(Requests.Candidate));
+
+    public static async Task<JsonElement[]> LinesOf(this HttpClient client, string body, string query = "") =>
+        await client.LinesOf(Encoding.UTF8.GetBytes(body), query);
+
+    public static async Task<JsonElement[]> LinesOf(this HttpClient client, byte[] body, string query = "")
+    {
+        using ByteArrayContent content = new(body);
+        content.Headers.ContentType = new MediaTypeHeaderValue(Ndjson);
+        using HttpResponseMessage response = await client.PostAsync(new Uri(Calls.Batch + query, UriKind.Relative), content);
+        string text = await Calls.Text(response);
+        Assert.EndsWith("\n", text, StringComparison.Ordinal);
+        return [.. text.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(Calls.Parse)];
+    }
+
+    /// <summary>The rows answered to a table, the header left out.</summary>
+    public static async Task<string[][]> RowsOf(this HttpClient client, string table, string? car = null)
+    {
+        using MultipartFormDataContent form = Form(table, car ?? CarLine());
+        using HttpResponseMessage response = await client.PostAsync(new Uri(Calls.Batch, UriKind.Relative), form);
+        string[][] rows = CsvText.Read(await Calls.Text(response));
+        Assert.Equal("line,id,verdict,governing,probableMm,worstCaseMm,failed,unknown,problem", string.Join(',', rows[0]));
+        Assert.All(rows, row => Assert.Equal(rows[0].Length, row.Length));
+        return rows[1..];
+    }
+
+    public static MultipartFormDataContent Form(string table, string car) => new()
+    {
+        { new StringContent(car, new MediaTypeHeaderValue("application/json")), "car" },
+        { new StringContent(table, Encoding.UTF8, new MediaTypeHeaderValue("text/csv")), "candidates" },
+    };
+
+    public static JsonElement Summary(JsonElement[] lines) => lines[^1].GetProperty("summary");
+
+    public static void AssertSummary(JsonElement[] lines, int succeeded, int failed)
+    {
+        JsonElement summary = Summary(lines);
+        Assert.Equal(succeeded + failed, summary.GetProperty("lines").GetInt64());
+        Assert.Equal(succeeded, summary.GetProperty("succeeded").GetInt64());
+        Assert.Equal(failed, summary.GetProperty("failed").GetInt64());
+        Assert.True(summary.GetProperty("completed").GetBoolean());
+        Assert.Equal(succeeded + failed + 1, lines.Length);
+    }
+
+    /// <summary>Number of the line and the codes of its faults; no codes where it has a verdict.</summary>
+    public static (long Line, string Codes) Told(JsonElement line) => (
+        line.GetProperty("line").GetInt64(),
+        line.TryGetProperty("problem", out JsonElement problem) ? string.Join(' ', problem.FaultsOf()) : line.GetProperty("verdict").GetString() is not null ? "" : "nothing");
+}

@@ -1,0 +1,3 @@
+namespace SetupService.Api.Tests.Fitment;
+
+public sealed class RefusedInDevelopmentTests(DevelopmentService fixture) : RefusedRequestTests(fixture.Client), IClassFixture<DevelopmentService>;
