@@ -172,6 +172,7 @@ def make_case(random, ids):
     vehicle = given(
         drivenAxle=some(random, 0.85, lambda: random.choice(["front", "rear", "both"])),
         topSpeedKmh=some(random, 0.88, lambda: number(random, 140, 230 if random.careful else 310)))
+    vehicle |= given(**{name + "AxleLoadKg": some(random, 0.6, lambda: number(random, 500, 1300))})
     vehicle |= {"front": here, "rear": there} if name == "front" else {"rear": here, "front": there}
     if random.random() < 0.1:
         del vehicle["rear" if name == "front" else "front"]

@@ -43,46 +43,61 @@ def rim_width(candidate):
     return answer(status, rim)
 
 
-def load_capacity(candidate, axle, top_speed):
-    """Capacity at pressure and top speed against half of the axle's greatest load (even sharing)."""
-    tyre, pressure = candidate.tyre, candidate.tyre_document.get("pressureKpa")
+def load_capacity(candidate, axle, top_speed, driven_load):
+    """Capacity at pressure and top speed against half of the axle's greatest load (even sharing).
+
+    Stated defaults, listed as assumptions: the pressure of the tyre fitted now, else the reference pressure; the speed of
+    the tyre's own symbol. An index below the lowest allowed fails whatever else is known (French order, article 3), and so
+    does a load beyond the index, which no pressure raises.
+    """
+    tyre = candidate.tyre
     load, lowest = axle.get("maximumAxleLoadKg"), axle.get("minimumLoadIndex")
     if tyre.index is None:
         return unknown()
-    too_low = lowest is not None and tyre.index < lowest
-    if load is None:
-        return answer("fail" if too_low else "unknown")
-    half = load / 2
-    if too_low or tyres.full_load(tyre) < half:
-        status = "fail"  # whatever pressure and speed may be
-    elif top_speed is None or tyres.speed_share(tyre, top_speed) is None:
-        status = "unknown"
-    elif tyres.full_load(tyre) * tyres.speed_share(tyre, top_speed) < half:
-        status = "fail"  # whatever the pressure may be
-    elif tyres.reference_pressure(tyre) is None:
-        status = "caution"  # C, CP, LT: only the maker states the pressure
-    elif pressure is None:
-        status = "unknown"
-    elif tyres.capacity(tyre, pressure, top_speed) < half:
-        status = "fail"
-    else:
-        added = tyres.added_for_speed(tyre, top_speed) or 0.0
-        wanted = tyres.pressure_for(tyre, half, top_speed) + added
-        status = "caution" if pressure < wanted else "pass"
-    value = None
-    if pressure is not None and top_speed is not None:
-        value = tyres.capacity(tyre, pressure, top_speed)
-    return answer(status, value, half)
+    reference = tyres.reference_pressure(tyre)
+    pressure = candidate.tyre_document.get("pressureKpa", axle.get("tyre", {}).get("pressureKpa", reference))
+    speed = tyres.SPEED_KMH[tyre.symbol] if top_speed is None else top_speed
+    share = tyres.speed_share(tyre, speed)
+    # C, CP and LT: only the maker states the pressure; the index load stands for the best they can carry.
+    carries = None
+    if share is not None:
+        carries = tyres.full_load(tyre) * share if reference is None else tyres.capacity(tyre, pressure, speed)
+    # Without the axle's load, what the lowest index allowed carries is surely enough; less may be enough too.
+    needed = load / 2 if load is not None else None if lowest is None else tyres.LOAD_KG[lowest]
+    if lowest is not None and tyre.index < lowest:
+        return answer("fail", carries if carries is not None else tyres.full_load(tyre), needed)
+    if load is not None and tyres.full_load(tyre) < needed:
+        return answer("fail", carries if carries is not None else tyres.full_load(tyre), needed)
+    if carries is None:
+        return unknown()
+    if load is None and (needed is None or carries < needed):
+        # The load as driven is not the greatest, but what cannot carry even that fails.
+        too_much = driven_load is not None and carries < driven_load / 2
+        return answer("fail", carries, driven_load / 2) if too_much else unknown()
+    if carries < needed:
+        return answer("fail", carries, needed)
+    if reference is None:
+        return answer("caution", carries, needed)
+    if pressure < tyres.LOWEST_TABULATED_KPA:
+        return unknown()
+    # The addition goes on the table's pressure, which has a floor, and more than the reference pressure adds nothing.
+    wanted = max(tyres.pressure_for(tyre, needed, speed), tyres.LOWEST_TABULATED_KPA) + (tyres.added_for_speed(tyre, speed) or 0.0)
+    return answer("caution" if pressure < min(wanted, reference) else "pass", carries, needed)
 
 
 def speed_rating(candidate, top_speed):
     """French order of 24 October 1994: no slower than the car; article 3: snow tyres of at least Q with a label."""
     tyre = candidate.tyre
-    if top_speed is None or tyre.symbol is None:
+    if top_speed is None:
         return unknown()
+    if tyre.symbol is None:
+        # A Z inside the size marks a capability above 240 km/h: note to Annex I of the same order.
+        return answer("pass", 240.0, top_speed) if tyre.z_mark and top_speed <= 240.0 else unknown()
     symbol = tyres.SPEED_KMH[tyre.symbol]
-    if symbol >= top_speed or tyre.above_symbol:
+    if symbol >= top_speed:
         status = "pass"
+    elif tyre.above_symbol:
+        return unknown()  # brackets promise more without saying how much
     else:
         status = "caution" if tyre.snow and symbol >= tyres.SPEED_KMH["Q"] else "fail"
     return answer(status, symbol, top_speed)
@@ -96,8 +111,9 @@ def wheel_load_rating(candidate, axle):
     return answer("fail" if rating < load / 2 else "pass", rating, load / 2)
 
 
-def bolt_circle(candidate, hub):
-    wheel, car = candidate.wheel.get("boltCircle"), hub.get("boltCircle")
+def bolt_circle(candidate, hub, wheel_now):
+    """The hub's circle; where it is not given, that of the wheel fitted now, as a stated assumption."""
+    wheel, car = candidate.wheel.get("boltCircle"), hub.get("boltCircle", wheel_now.get("boltCircle"))
     if wheel is None or car is None:
         return unknown()
     (holes, circle), (studs, hub_circle) = (map(float, text.split("x")) for text in (wheel, car))
@@ -113,8 +129,11 @@ def centre_bore(candidate, hub):
     return answer("fail" if bore < spigot else "caution" if bore - spigot > 0.1 else "pass", bore, spigot)
 
 
-def fastener(candidate, current, hub):
-    """Common practice, no source: at least one thread diameter engaged, seats alike, bolts not much deeper than now."""
+def fastener(candidate, wheel_now, hub):
+    """Common practice, no source: at least one thread diameter engaged, seats alike, bolts not much deeper than now.
+
+    What is not said to be nuts may be bolts.
+    """
     wheel = candidate.wheel
     seats = (wheel.get("fastenerSeat"), hub.get("fastenerSeat"))
     length, pad, thread = hub.get("fastenerLengthMm"), wheel.get("padThicknessMm"), hub.get("fastenerThread")
@@ -130,8 +149,8 @@ def fastener(candidate, current, hub):
         status = "unknown"
     else:
         status = "pass"
-        if hub.get("fastenerKind") == "bolt" and current and current.wheel.get("padThicknessMm") is not None:
-            now = length - current.wheel["padThicknessMm"] - current.wheel.get("spacerMm", 0.0)
+        if hub.get("fastenerKind") != "nut" and wheel_now.get("padThicknessMm") is not None:
+            now = length - wheel_now["padThicknessMm"] - wheel_now.get("spacerMm", 0.0)
             status = "caution" if engaged - now > 2.0 else "pass"
     return answer(status, engaged, diameter)
 
@@ -177,23 +196,24 @@ def brake_clearance(candidate, hub, axle, minimum):
     return answer(status, margins[2], minimum, nominalMm=margins[0], probableMm=margins[1], worstCaseMm=margins[2])
 
 
-def axle_diameter_match(candidate, current, other_axle, driven):
+def axle_diameter_match(candidate, tyre_now, other_axle, driven):
     """Rolling circumference front to rear; the limits are common practice, no source."""
     other = other_axle.get("tyre")
     if other is None:
         return unknown()
     across = tyres.rolling_circumference(tyres.read(other["marking"]))
 
-    def apart(fit):
-        return abs(tyres.rolling_circumference(fit.tyre) / across - 1) * 100
+    def apart(tyre):
+        return (tyres.rolling_circumference(tyre) / across - 1) * 100
 
-    difference = apart(candidate)
+    signed = apart(candidate.tyre)
+    difference = abs(signed)
     status = "pass"
     if difference > 2 and driven == "both":
         status = "fail"
-    elif difference > 1 and (current is None or difference > apart(current) + 1e-9):
+    elif difference > 1 and (tyre_now is None or difference > abs(apart(tyre_now)) + 1e-9):
         status = "caution"
-    return answer(status, difference)
+    return answer(status, signed)
 
 
 def overall_diameter(candidate, current):
@@ -215,6 +235,12 @@ def arch_cover(nominal_outboard):
     return answer(status, nominal_outboard)
 
 
+def may_have_spring_seat(axle):
+    """A seat stands over the tyre on a strut; elsewhere the check applies only where somebody measured one."""
+    kind = axle.get("suspension", {}).get("kind")
+    return kind in (None, "macPhersonStrut", "measured") or "springSeatMm" in axle.get("clearance", {})
+
+
 def check(request):
     """Every check of a request, with verdict, unknowns and the governing place."""
     vehicle, front = request["vehicle"], request["axle"] == "front"
@@ -222,9 +248,12 @@ def check(request):
     candidate = fitting(request["candidate"]["wheel"], request["candidate"]["tyre"])
     current = fitting(axle.get("wheel"), axle.get("tyre"))
     minimum = request.get("tolerances", {}).get("minimumMarginMm", DEFAULT_MINIMUM_MARGIN_MM)
+    tyre_now = tyres.read(axle["tyre"]["marking"]) if "tyre" in axle else None
     hub, top_speed = axle.get("hub", {}), vehicle.get("topSpeedKmh")
     checks = {}
-    places = ["inboard", "outboard", "radial"] + (["fullLock"] if front else []) + ["springSeat"]
+    places = ["inboard", "outboard", "radial"] + (["fullLock"] if front else [])
+    if may_have_spring_seat(axle):
+        places.append("springSeat")
     for place in places:
         try:
             room = margin(place, axle, candidate, request.get("camberChange"))
@@ -234,19 +263,19 @@ def check(request):
             checks[place + "Clearance"] = unknown()
     checks["rimDiameter"] = rim_diameter(candidate)
     checks["rimWidth"] = rim_width(candidate)
-    checks["loadCapacity"] = load_capacity(candidate, axle, top_speed)
+    checks["loadCapacity"] = load_capacity(candidate, axle, top_speed, vehicle.get(request["axle"] + "AxleLoadKg"))
     checks["speedRating"] = speed_rating(candidate, top_speed)
     checks["wheelLoadRating"] = wheel_load_rating(candidate, axle)
-    checks["boltCircle"] = bolt_circle(candidate, hub)
+    checks["boltCircle"] = bolt_circle(candidate, hub, axle.get("wheel", {}))
     checks["centreBore"] = centre_bore(candidate, hub)
-    checks["fastener"] = fastener(candidate, current, hub)
+    checks["fastener"] = fastener(candidate, axle.get("wheel", {}), hub)
     checks["brakeClearance"] = brake_clearance(candidate, hub, axle, minimum)
-    checks["axleDiameterMatch"] = axle_diameter_match(candidate, current, other, vehicle.get("drivenAxle"))
+    checks["axleDiameterMatch"] = axle_diameter_match(candidate, tyre_now, other, vehicle.get("drivenAxle"))
     checks["overallDiameter"] = overall_diameter(candidate, current)
     checks["archCover"] = arch_cover(checks["outboardClearance"].get("nominalMm"))
     required = request.get("required", REQUIRED)
     counted = [c["status"] for name, c in checks.items() if c["status"] != "unknown" or name in required]
-    measured = [name for name in checks if name.endswith("Clearance") and "worstCaseMm" in checks[name]]
+    measured = [place + "Clearance" for place in places if "worstCaseMm" in checks[place + "Clearance"]]
     return {
         "verdict": max(counted, key=GRAVITY.index) if counted else "pass",
         "unknown": [name for name, result in checks.items() if result["status"] == "unknown"],

@@ -100,13 +100,16 @@ def comparison(current, candidate, inclination_deg=None, indicated_kmh=100.0):
     diameter_change = 2 * (candidate.radius - current.radius)
     ratio = tyres.rolling_circumference(candidate.tyre) / tyres.rolling_circumference(current.tyre)
     moved = candidate.centre - current.centre
+    if inclination_deg is not None:
+        scrub = moved - diameter_change / 2 * tan(radians(inclination_deg))
+    else:
+        scrub = moved if diameter_change == 0 else None  # without a change of diameter no inclination is needed
     masses = [part.get("massKg") for fit in (candidate, current) for part in (fit.wheel, fit.tyre_document)]
     return {
         "outboardChangeMm": candidate.outer - current.outer,
         "inboardChangeMm": current.inner - candidate.inner,
         "trackChangeMm": 2 * moved,
-        "scrubRadiusChangeMm":
-            None if inclination_deg is None else moved - diameter_change / 2 * tan(radians(inclination_deg)),
+        "scrubRadiusChangeMm": scrub,
         "overallDiameterChangeMm": diameter_change,
         "overallDiameterChangePct": 100 * diameter_change / (2 * current.radius),
         "rideHeightChangeMm": diameter_change / 2,
@@ -270,7 +273,9 @@ def window(axle_name, axle, tyre_document, rim_width_in):
         greatest.append(still / ACROSS - movement)
     known = [end for end in greatest if end is not None]
     greatest = min(known) if known else None
-    if nothing or (least is not None and greatest is not None and least > greatest):
+    if nothing:  # whatever the offset
+        return {"rimWidthIn": rim_width_in, "status": "nothingFits", "minimumOffsetMm": None, "maximumOffsetMm": None}
+    if least is not None and greatest is not None and least > greatest:
         status = "nothingFits"
     else:
         status = "unknown" if least is None and greatest is None else "fits"

@@ -96,7 +96,7 @@ def rim_diameter(tyre):
 def section_height(tyre):
     """H: width x aspect in whole mm before doubling (from memory; two of five published rolling radii fit only so)."""
     if tyre.stated_diameter is not None:
-        return (tyre.stated_diameter - rim_diameter(tyre)) / 2
+        return Fraction(whole(tyre.stated_diameter) - rim_diameter(tyre), 2)
     return whole(tyre.width * Fraction(tyre.aspect) / 100)
 
 
@@ -118,7 +118,7 @@ def measuring_rim_in(tyre):
 def design_width(tyre):
     """S = S1 + 0.4 (A - A1), whole mm (clause of a UN tyre regulation, quoted); A1 = x S1, x from memory."""
     if tyre.aspect is None:
-        return tyre.width  # the marking states it
+        return whole(tyre.width)  # the marking states it
     x = Fraction("0.70") if tyre.aspect >= 50 else Fraction("0.85")
     measuring = Fraction(measuring_rim_in(tyre)) * Fraction("25.4")
     return whole(tyre.width + Fraction("0.4") * (measuring - x * tyre.width))
@@ -156,6 +156,10 @@ def permitted_rims(tyre):
 def rolling_circumference(tyre, speed_kmh=60.0):
     """ETRTO 3.05 D radial, 2.99 D otherwise at 60 km/h; WdK: 1 % more for each 100 km/h."""
     return (3.05 if tyre.radial else 2.99) * overall_diameter(tyre) * (1 + (speed_kmh - 60.0) / 10000)
+
+
+# The published table of load against pressure begins at 1.5 bar (the same handbook, p. 290).
+LOWEST_TABULATED_KPA = 150.0
 
 
 def full_load(tyre):
