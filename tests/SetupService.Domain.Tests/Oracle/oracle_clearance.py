@@ -173,7 +173,10 @@ def camber_takes(place, change, axle, candidate):
             return 0.0
         if pivot is None or narrowest is None:
             raise Unknown("heights of pivot and narrowest place")
-        return (narrowest - pivot) * lean_in
+        takes = (narrowest - pivot) * lean_in
+        # Measured or not described, it may turn about a strut's top, where nothing is gained.
+        either_way = change["at"] == "lowerJoint" and kind in (None, "measured")
+        return max(0.0, takes) if either_way else takes
     if place == "outboard":
         if pivot is None:
             if change["at"] == "lowerJoint":
