@@ -23,7 +23,7 @@ public static class CheckWords
         CheckId.BrakeClearance => BrakeWords.Explain(car, candidate, result, units),
         CheckId.AxleDiameterMatch => RollingWords.Match(car, Envelope.Of(candidate), result, units),
         CheckId.OverallDiameter => RollingWords.Diameter(car, Envelope.Of(candidate), result, units),
-        CheckId.ArchCover => CoverWords.Explain(result, units),
+        CheckId.ArchCover => CoverWords.Explain(car, result, units),
         _ => ClearanceWords.Explain(car, Envelope.Of(candidate), id, result, units),
     };
 

@@ -39,6 +39,9 @@ public enum Finding
     /// <summary>The load index is below the lowest the car's papers allow.</summary>
     IndexBelowMinimum,
 
+    /// <summary>The axle's greatest load is not given, and what it carries as driven is already too much.</summary>
+    LessThanAsDriven,
+
     /// <summary>The load is carried, but not with the addition for sustained speed.</summary>
     SpeedAdditionShort,
 

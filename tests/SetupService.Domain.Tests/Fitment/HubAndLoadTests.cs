@@ -110,6 +110,40 @@ public sealed class HubAndLoadTests
         Assert.True(nominal > expectedMm - 1);
     }
 
+    [Theory]
+    [InlineData("225/45R17 86T", 87, CheckStatus.Fail, Finding.IndexBelowMinimum)]
+    [InlineData("225/45R17 76T", null, CheckStatus.Fail, Finding.BeyondSpeedSymbol)]
+    public void An_index_too_low_fails_though_the_car_is_faster_than_the_symbol(string marking, int? lowest, CheckStatus status, Finding finding)
+    {
+        var car = DemoCar.Front(DemoCar.Axle() with { MinimumLoadIndex = lowest });
+
+        var result = DemoCar.Check(car, DemoCar.Fitting(marking: marking))[CheckId.LoadCapacity];
+
+        Assert.Equal((status, finding), (result.Status, result.Finding));
+    }
+
+    [Theory]
+    [InlineData(690, CheckStatus.Unknown)]
+    [InlineData(1200, CheckStatus.Fail)]
+    public void The_lowest_index_allowed_is_no_load_the_axle_is_known_to_have(double drivenKg, CheckStatus expected)
+    {
+        // A car on its own tyres at its own 230 kPa: 91 stands for 615 kg at 250 kPa, and 575 kg at 230.
+        var car = DemoCar.Front(DemoCar.Axle() with { MaximumLoadKg = null, MinimumLoadIndex = 91, LoadKg = drivenKg });
+
+        Assert.Equal(expected, DemoCar.Check(car, DemoCar.Fitting())[CheckId.LoadCapacity].Status);
+    }
+
+    [Fact]
+    public void As_far_apart_as_now_is_no_wider_than_now()
+    {
+        // 637 and 653 mm beside 645: 8 mm less now, 8 mm more then.
+        var now = DemoCar.Front(DemoCar.Axle() with { Tyre = DemoCar.Tyre("225/40R18 92W") });
+        var vehicle = now.Vehicle with { Rear = DemoCar.Axle() with { Tyre = DemoCar.Tyre("235/40R18 95W") } };
+        var car = AxleUnderCheck.Prepare(vehicle, CarAxle.Front, new CheckSettings());
+
+        Assert.Equal(Finding.NoWiderThanNow, DemoCar.Check(car, DemoCar.Fitting(marking: "245/40R18 97W"))[CheckId.AxleDiameterMatch].Finding);
+    }
+
     [Fact]
     public void An_unmeasured_car_is_unknown_and_says_so()
     {

@@ -121,6 +121,10 @@ public static class ClearanceChecks
             _ when goesWithStrut => 0,
             CheckId.SpringSeatClearance =>
                 shoulderRiseMm + (ObliqueShare * Positive(change.InboardPerMm * (candidate.OverallDiameterMm - change.PivotHeightMm))),
+
+            // Without drawn points a lower joint may turn the wheel about a strut's top, which gives no room beside the strut.
+            _ when change.At == CamberChangePlace.LowerJoint && car.Axle.Layout is (null or SuspensionLayout.Measured) =>
+                Positive(change.NarrowestAbovePivotMm * change.InboardPerMm),
             _ => change.NarrowestAbovePivotMm * change.InboardPerMm,
         };
     }

@@ -24,27 +24,24 @@ public static class LoadChecks
         var capacityKg = LoadCapacity.ReferencePressureKpa(marking) is { } referenceKpa
             ? LoadCapacity.AtKg(marking, PressureUsed(car, candidate) ?? referenceKpa, speedKmh)
             : indexCapacityKg * LoadCapacity.SpeedFactor(marking, speedKmh);
-        if (capacityKg is not { } carriesKg)
-        {
-            var beyond = marking.SpeedSymbol is not null;
-            return CheckResult.Unknown(beyond ? Finding.BeyondSpeedSymbol : Finding.MarkingSilent);
-        }
-
-        if (RequiredLoad(car) is not { } loadKg)
-        {
-            // The load as driven is not the greatest, but a tyre that cannot carry even that fails.
-            var drivenKg = car.Axle.LoadKg / 2;
-            return drivenKg > carriesKg
-                ? CheckResult.Of(false, carriesKg, drivenKg)
-                : CheckResult.Unknown(Finding.ValueMissing) with { Value = carriesKg };
-        }
-
-        var result = CheckResult.Of(carriesKg >= loadKg, carriesKg, loadKg);
+        var neededKg = RequiredLoad(car);
         if (marking.LoadIndex < car.Axle.MinimumLoadIndex)
         {
-            return result with { Status = CheckStatus.Fail, Finding = Finding.IndexBelowMinimum };
+            return CheckResult.Of(false, capacityKg ?? indexCapacityKg, neededKg) with { Finding = Finding.IndexBelowMinimum };
         }
 
+        if (capacityKg is not { } carriesKg)
+        {
+            var finding = marking.SpeedSymbol is null ? Finding.MarkingSilent : Finding.BeyondSpeedSymbol;
+
+            // Speed and pressure only take from what the index stands for: where that is too little, they need not be known.
+            return indexCapacityKg < car.LoadPerWheelKg
+                ? CheckResult.Of(false, indexCapacityKg, neededKg) with { Finding = finding }
+                : CheckResult.Unknown(finding);
+        }
+
+        if (neededKg is not { } loadKg || (car.LoadPerWheelKg is null && carriesKg < loadKg)) return AgainstDriven(car, carriesKg, neededKg);
+        var result = CheckResult.Of(carriesKg >= loadKg, carriesKg, loadKg);
         return result.Status == CheckStatus.Fail ? result : Doubts(car, candidate, result, loadKg, speedKmh);
     }
 
@@ -101,6 +98,18 @@ public static class LoadChecks
     {
         if (LoadCapacity.PressureForKpa(marking, loadKg, speedKmh) is not { } carriesKpa) return null;
         return Math.Max(carriesKpa, LoadCapacity.LowestTabulatedPressureKpa) + (LoadCapacity.SpeedPressureAdditionKpa(marking, speedKmh) ?? 0);
+    }
+
+    /// <summary>
+    /// Where the axle's greatest load is not given and the tyre carries less than the lowest index allowed stands for, it may
+    /// still carry enough. The load as driven is not the greatest, but a tyre that cannot carry even that fails.
+    /// </summary>
+    private static CheckResult AgainstDriven(AxleUnderCheck car, double carriesKg, double? neededKg)
+    {
+        var drivenKg = car.Axle.LoadKg / 2;
+        return drivenKg > carriesKg
+            ? CheckResult.Of(false, carriesKg, drivenKg) with { Finding = Finding.LessThanAsDriven }
+            : CheckResult.Unknown(Finding.ValueMissing) with { Value = carriesKg, Limit = neededKg };
     }
 
     private static CheckResult Doubts(AxleUnderCheck car, in Fitting candidate, in CheckResult result, double loadKg, double speedKmh)

@@ -21,6 +21,9 @@ public static class RollingChecks
     /// <summary>The highest speed at which the rule is tested, km/h (from memory).</summary>
     public const double HighestTestKmh = 120;
 
+    /// <summary>Differences closer than this are the same one worked out in another order, percent.</summary>
+    private const double SameDifferencePct = 1e-9;
+
     /// <summary>Rolling circumference against the other axle's; percent of it.</summary>
     public static CheckResult AxleMatch(AxleUnderCheck car, in Envelope candidate)
     {
@@ -31,7 +34,7 @@ public static class RollingChecks
         if (bothDriven && size > BothDrivenFailPct) return CheckResult.Of(false, differencePct, BothDrivenFailPct);
         var result = CheckResult.Of(true, differencePct, SensorCautionPct);
         if (size <= SensorCautionPct) return result;
-        return size <= Math.Abs(car.PresentDifferencePct ?? 0)
+        return size <= Math.Abs(car.PresentDifferencePct ?? 0) + SameDifferencePct
             ? result with { Finding = Finding.NoWiderThanNow }
             : result with { Status = CheckStatus.Caution };
     }

@@ -44,13 +44,16 @@ internal static class ClearanceWords
         _ => Prose.Write(units, $"At least the {minimumMarginMm:mm} wanted remains."),
     };
 
-    private static string Missing(AxleUnderCheck car, CheckId place, Finding missing, UnitSystem units) => missing switch
+    public static string Missing(AxleUnderCheck car, CheckId place, Finding missing, UnitSystem units) => missing switch
     {
         Finding.GapMissing => Prose.Write(units, $"The gap {Place(place)} was not measured, so what is left of it cannot be told."),
         Finding.PresentFittingMissing => Prose.Write(units, $"The gap {Place(place)} was measured with a wheel and tyre that are not both described, so the candidate cannot be compared with them."),
         Finding.BumpTravelMissing => Prose.Write(units, $"The gap {Place(place)} was measured at ride height and the bump travel is not given, so what travel takes of it is not known."),
         Finding.CamberCurveMissing => Prose.Write(units, $"The gap {Place(place)} was measured at ride height and no measured camber curve reaches the bump travel of {car.Axle.BumpTravelMm ?? 0:mm}, so how far the wheel leans there is not known."),
-        _ => Prose.Write(units, $"How far a camber change of {car.Settings.CamberChange?.ChangeDeg ?? 0:deg} moves the wheel {Place(place)} depends on the height of its pivot and of the narrowest place, which are not given."),
+        _ when place is CheckId.OutboardClearance or CheckId.SpringSeatClearance => Prose.Write(
+            units, $"How much a camber change of {car.Settings.CamberChange?.ChangeDeg ?? 0:deg} takes of the gap {Place(place)} depends on the height of its pivot, which is not given."),
+        _ => Prose.Write(
+            units, $"How much a camber change of {car.Settings.CamberChange?.ChangeDeg ?? 0:deg} takes of the gap {Place(place)} depends on the heights of its pivot and of the narrowest place, which are not both given."),
     };
 
     private static string Place(CheckId place) => place switch

@@ -25,12 +25,20 @@ internal static class LoadWords
         var speedKmh = LoadChecks.SpeedUsed(car, marking);
         if (result.Finding == Finding.BeyondSpeedSymbol)
         {
-            return Prose.Write(units, $"Load index {marking.LoadIndex ?? 0} stands for {indexKg:kg}, but not at {speedKmh:kmh}, which is beyond the tyre's speed symbol.");
+            var beyond = Prose.Write(units, $"Load index {marking.LoadIndex ?? 0} stands for {indexKg:kg}, but not at {speedKmh:kmh}, which is beyond the tyre's speed symbol.");
+            return result.Status == CheckStatus.Fail
+                ? Prose.Write(units, $"{beyond} {Need(car, result, units)}: more than even the index stands for.")
+                : beyond;
         }
 
         if (result.Finding == Finding.MarkingSilent)
         {
             return Prose.Write(units, $"Load index {marking.LoadIndex ?? 0} stands for {indexKg:kg}, but the marking has no speed symbol, so what is left of it at {speedKmh:kmh} is not known.");
+        }
+
+        if (result.Finding == Finding.IndexBelowMinimum)
+        {
+            return Prose.Write(units, $"Load index {marking.LoadIndex ?? 0} stands for {indexKg:kg} and is below {car.Axle.MinimumLoadIndex ?? 0}, the lowest the car's papers allow.");
         }
 
         var carries = Carries(car, candidate, indexKg, result.Value ?? 0, speedKmh, units);
@@ -84,14 +92,13 @@ internal static class LoadWords
     private static string Need(AxleUnderCheck car, in CheckResult result, UnitSystem units)
     {
         if (car.LoadPerWheelKg is { } loadKg) return Prose.Write(units, $"Half the axle's {loadKg * 2:kg} is {loadKg:kg}");
+        if (result.Finding == Finding.LessThanAsDriven) return Prose.Write(units, $"Half the axle's load as driven is already {result.Limit ?? 0:kg}");
         if (car.Axle.MinimumLoadIndex is { } index && result.Limit is { } indexLoadKg)
         {
             return Prose.Write(units, $"The axle's greatest load is not given; the lowest load index allowed, {index}, stands for {indexLoadKg:kg}");
         }
 
-        return result.Limit is { } drivenKg
-            ? Prose.Write(units, $"Half the axle's load as driven is already {drivenKg:kg}")
-            : "The axle's greatest load is not given, and no lowest load index either, so there is nothing to hold it against";
+        return "The axle's greatest load is not given, and no lowest load index either, so there is nothing to hold it against";
     }
 
     private static string Verdict(AxleUnderCheck car, in Fitting candidate, in CheckResult result, double speedKmh, UnitSystem units)
@@ -101,7 +108,7 @@ internal static class LoadWords
         var wanted = wantedKpa is { } kpa ? Wanted(kpa, LoadCapacity.SpeedPressureAdditionKpa(marking, speedKmh) ?? 0, units) : "";
         return result.Finding switch
         {
-            Finding.IndexBelowMinimum => Prose.Write(units, $". The load index is below {car.Axle.MinimumLoadIndex ?? 0}, the lowest the car's papers allow."),
+            Finding.ValueMissing when result.Limit is not null => Prose.Write(units, $", more than the tyre carries so; only the axle's greatest load can tell whether that is enough.{wanted}"),
             Finding.PressureBelowTable => Prose.Write(units, $". The standard's table starts at {LoadCapacity.LowestTabulatedPressureKpa:kPa}; below it no capacity is published.{wanted}"),
             Finding.ReferencePressureUnknown => ". What it carries at another pressure only its maker can tell.",
             Finding.SpeedAdditionShort => Prose.Write(units, $". It carries that, but sustained speed wants more pressure.{wanted}"),

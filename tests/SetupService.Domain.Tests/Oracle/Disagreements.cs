@@ -1,0 +1,40 @@
+using System.Globalization;
+using System.Text.Json;
+
+namespace SetupService.Domain.Tests.Oracle;
+
+/// <summary>Compares figures and words of the domain with those of the oracle and remembers where they differ.</summary>
+internal sealed class Disagreements
+{
+    private const double Tolerance = 1e-9;
+
+    private readonly List<string> found = [];
+
+    public int Compared { get; private set; }
+
+    public void Number(int number, string name, JsonElement expected, string member, double? actual)
+    {
+        Compared++;
+        var wanted = OracleCar.Number(expected, member);
+        if (wanted is null && actual is null) return;
+        if (wanted is { } w && actual is { } a && Math.Abs(w - a) <= Tolerance * Math.Max(1, Math.Abs(w))) return;
+        Add(number, name, Text(wanted), Text(actual));
+    }
+
+    public void Word(int number, string name, string? expected, string? actual)
+    {
+        Compared++;
+        if (!string.Equals(expected, actual, StringComparison.OrdinalIgnoreCase)) Add(number, name, expected, actual);
+    }
+
+    public void AssertNone(int atLeastCompared)
+    {
+        Assert.True(found.Count == 0, $"{found.Count} of {Compared} differ:\n{string.Join('\n', found.Take(60))}");
+        Assert.True(Compared >= atLeastCompared, $"Only {Compared} were compared.");
+    }
+
+    private static string? Text(double? value) => value?.ToString("R", CultureInfo.InvariantCulture);
+
+    private void Add(int number, string name, string? expected, string? actual) =>
+        found.Add($"case {number}, {name}: the oracle says {expected ?? "nothing"}, the domain {actual ?? "nothing"}");
+}

@@ -1,0 +1,284 @@
+"""The checks that are not about room, the brake's outlines, and the verdict.
+
+Each check returns a dict with its status and, where it has them, value and limit. Unknown is said, never guessed.
+"""
+
+from math import sqrt
+
+import oracle_tyres as tyres
+from oracle_clearance import DEFAULT_MINIMUM_MARGIN_MM, DEFAULT_UNCERTAINTY_MM, Unknown, fitting, margin, status_of
+
+# The order of gravity, and what must be known for a verdict unless asked otherwise.
+GRAVITY = ("pass", "caution", "unknown", "fail")
+REQUIRED = ("inboardClearance", "outboardClearance", "rimDiameter", "rimWidth", "loadCapacity", "speedRating",
+            "boltCircle", "centreBore")
+
+# Trade writes 114 for 114.3 and 108 for 107.95: common practice, no source.
+SAME_CIRCLE_MM = 0.35
+
+# UN Regulation 39, 5.3: 0 <= shown - true <= true / 10 + 4 km/h; highest test speed from memory.
+TEST_SPEED_KMH = 120.0
+STILL_LOW_ABOVE = (1.1 * TEST_SPEED_KMH + 4.0) / TEST_SPEED_KMH
+STILL_HIGH_BELOW = (TEST_SPEED_KMH - 4.0) / 1.1 / TEST_SPEED_KMH
+
+
+def answer(status, value=None, limit=None, **more):
+    return {"status": status, "value": value, "limit": limit, **more}
+
+
+def unknown():
+    return answer("unknown")
+
+
+def rim_diameter(candidate):
+    tyre, rim = candidate.tyre.rim_in, float(candidate.wheel["rimDiameterIn"])
+    return answer("pass" if tyre == rim else "fail", rim, tyre)
+
+
+def rim_width(candidate):
+    least, greatest, listed = tyres.permitted_rims(candidate.tyre)
+    rim = candidate.wheel["rimWidthIn"]
+    beyond = max(least - rim, rim - greatest)
+    status = "pass" if beyond <= 0 else "caution" if not listed and beyond <= 0.5 else "fail"
+    return answer(status, rim)
+
+
+def load_capacity(candidate, axle, top_speed, driven_load):
+    """Capacity at pressure and top speed against half of the axle's greatest load (even sharing).
+
+    Stated defaults, listed as assumptions: the pressure of the tyre fitted now, else the reference pressure; the speed of
+    the tyre's own symbol. An index below the lowest allowed fails whatever else is known (French order, article 3), and so
+    does a load beyond the index, which no pressure raises.
+    """
+    tyre = candidate.tyre
+    load, lowest = axle.get("maximumAxleLoadKg"), axle.get("minimumLoadIndex")
+    if tyre.index is None:
+        return unknown()
+    reference = tyres.reference_pressure(tyre)
+    pressure = candidate.tyre_document.get("pressureKpa", axle.get("tyre", {}).get("pressureKpa", reference))
+    speed = tyres.SPEED_KMH[tyre.symbol] if top_speed is None else top_speed
+    share = tyres.speed_share(tyre, speed)
+    # C, CP and LT: only the maker states the pressure; the index load stands for the best they can carry.
+    carries = None
+    if share is not None:
+        carries = tyres.full_load(tyre) * share if reference is None else tyres.capacity(tyre, pressure, speed)
+    # Without the axle's load, what the lowest index allowed carries is surely enough; less may be enough too.
+    needed = load / 2 if load is not None else None if lowest is None else tyres.LOAD_KG[lowest]
+    if lowest is not None and tyre.index < lowest:
+        return answer("fail", carries if carries is not None else tyres.full_load(tyre), needed)
+    if load is not None and tyres.full_load(tyre) < needed:
+        return answer("fail", carries if carries is not None else tyres.full_load(tyre), needed)
+    if carries is None:
+        return unknown()
+    if load is None and (needed is None or carries < needed):
+        # The load as driven is not the greatest, but what cannot carry even that fails.
+        too_much = driven_load is not None and carries < driven_load / 2
+        return answer("fail", carries, driven_load / 2) if too_much else unknown()
+    if carries < needed:
+        return answer("fail", carries, needed)
+    if reference is None:
+        return answer("caution", carries, needed)
+    if pressure < tyres.LOWEST_TABULATED_KPA:
+        return unknown()
+    # The addition goes on the table's pressure, which has a floor, and more than the reference pressure adds nothing.
+    wanted = max(tyres.pressure_for(tyre, needed, speed), tyres.LOWEST_TABULATED_KPA) + (tyres.added_for_speed(tyre, speed) or 0.0)
+    return answer("caution" if pressure < min(wanted, reference) else "pass", carries, needed)
+
+
+def speed_rating(candidate, top_speed):
+    """French order of 24 October 1994: no slower than the car; article 3: snow tyres of at least Q with a label."""
+    tyre = candidate.tyre
+    if top_speed is None:
+        return unknown()
+    if tyre.symbol is None:
+        # A Z inside the size marks a capability above 240 km/h: note to Annex I of the same order.
+        return answer("pass", 240.0, top_speed) if tyre.z_mark and top_speed <= 240.0 else unknown()
+    symbol = tyres.SPEED_KMH[tyre.symbol]
+    if symbol >= top_speed:
+        status = "pass"
+    elif tyre.above_symbol:
+        return unknown()  # brackets promise more without saying how much
+    else:
+        status = "caution" if tyre.snow and symbol >= tyres.SPEED_KMH["Q"] else "fail"
+    return answer(status, symbol, top_speed)
+
+
+def wheel_load_rating(candidate, axle):
+    """Rating of at least half the axle's greatest load: from memory."""
+    rating, load = candidate.wheel.get("loadRatingKg"), axle.get("maximumAxleLoadKg")
+    if rating is None or load is None:
+        return unknown()
+    return answer("fail" if rating < load / 2 else "pass", rating, load / 2)
+
+
+def bolt_circle(candidate, hub, wheel_now):
+    """The hub's circle; where it is not given, that of the wheel fitted now, as a stated assumption."""
+    wheel, car = candidate.wheel.get("boltCircle"), hub.get("boltCircle", wheel_now.get("boltCircle"))
+    if wheel is None or car is None:
+        return unknown()
+    (holes, circle), (studs, hub_circle) = (map(float, text.split("x")) for text in (wheel, car))
+    same = holes == studs and abs(circle - hub_circle) <= SAME_CIRCLE_MM
+    return answer("pass" if same else "fail", circle, hub_circle)
+
+
+def centre_bore(candidate, hub):
+    """Common practice, no source: a smaller bore does not go on; over 0.1 mm larger needs a ring."""
+    bore, spigot = candidate.wheel.get("centreBoreMm"), hub.get("centreBoreMm")
+    if bore is None or spigot is None:
+        return unknown()
+    return answer("fail" if bore < spigot else "caution" if bore - spigot > 0.1 else "pass", bore, spigot)
+
+
+def fastener(candidate, wheel_now, hub):
+    """Common practice, no source: at least one thread diameter engaged, seats alike, bolts not much deeper than now.
+
+    What is not said to be nuts may be bolts.
+    """
+    wheel = candidate.wheel
+    seats = (wheel.get("fastenerSeat"), hub.get("fastenerSeat"))
+    length, pad, thread = hub.get("fastenerLengthMm"), wheel.get("padThicknessMm"), hub.get("fastenerThread")
+    diameter = float(thread[1:].split("x")[0]) if thread else None
+    engaged = None
+    if length is not None and pad is not None:
+        engaged = length - pad - wheel.get("spacerMm", 0.0)
+    if None not in seats and seats[0] != seats[1]:
+        status = "fail"
+    elif engaged is not None and diameter is not None and engaged < diameter:
+        status = "fail"
+    elif None in seats or engaged is None or diameter is None:
+        status = "unknown"
+    else:
+        status = "pass"
+        if hub.get("fastenerKind") != "nut" and wheel_now.get("padThicknessMm") is not None:
+            now = length - wheel_now["padThicknessMm"] - wheel_now.get("spacerMm", 0.0)
+            status = "caution" if engaged - now > 2.0 else "pass"
+    return answer(status, engaged, diameter)
+
+
+def radius_at(points, station, lowest):
+    """Radius of an outline at a station; at a step the lower or the higher of its two points."""
+    here = [radius for place, radius in points if place == station]
+    if here:
+        return min(here) if lowest else max(here)
+    for (left, left_radius), (right, right_radius) in zip(points, points[1:]):
+        if left < station < right:
+            return left_radius + (right_radius - left_radius) * (station - left) / (right - left)
+    raise AssertionError("a station outside the outline")
+
+
+def brake_gap(caliper, wheel):
+    """Least wheel radius less caliper radius where both reach. Both are straight between points, so it is at a point."""
+    left, right = max(caliper[0][0], wheel[0][0]), min(caliper[-1][0], wheel[-1][0])
+    if left > right:
+        return None
+    stations = {left, right} | {place for place, _ in caliper + wheel if left <= place <= right}
+    return min(radius_at(wheel, place, lowest=True) - radius_at(caliper, place, lowest=False) for place in stations)
+
+
+def brake_clearance(candidate, hub, axle, minimum):
+    caliper = [(point["fromHubFaceMm"], point["radiusMm"]) for point in hub.get("caliperProfile", [])]
+    spacer = candidate.wheel.get("spacerMm", 0.0)
+    inside = [(point["fromMountingFaceMm"] + spacer, point["radiusMm"]) for point in candidate.wheel.get("innerProfile", [])]
+    smallest, rim = hub.get("minimumRimDiameterIn"), candidate.wheel["rimDiameterIn"]
+    if not caliper or not inside:
+        if smallest is None:
+            return unknown()
+        return answer("fail" if rim < smallest else "pass", rim, smallest)
+    gap = brake_gap(caliper, inside)
+    whole = inside[0][0] <= caliper[0][0] and caliper[-1][0] <= inside[-1][0]
+    if gap is None:
+        return unknown()
+    error = axle.get("clearance", {}).get("uncertaintyMm", DEFAULT_UNCERTAINTY_MM)
+    margins = (gap, gap - sqrt(2) * error, gap - 2 * error)
+    status = status_of(margins, minimum)
+    if not whole and status != "fail":
+        return unknown()
+    return answer(status, margins[2], minimum, nominalMm=margins[0], probableMm=margins[1], worstCaseMm=margins[2])
+
+
+def axle_diameter_match(candidate, tyre_now, other_axle, driven):
+    """Rolling circumference front to rear; the limits are common practice, no source."""
+    other = other_axle.get("tyre")
+    if other is None:
+        return unknown()
+    across = tyres.rolling_circumference(tyres.read(other["marking"]))
+
+    def apart(tyre):
+        return (tyres.rolling_circumference(tyre) / across - 1) * 100
+
+    signed = apart(candidate.tyre)
+    difference = abs(signed)
+    status = "pass"
+    if difference > 2 and driven == "both":
+        status = "fail"
+    elif difference > 1 and (tyre_now is None or difference > abs(apart(tyre_now)) + 1e-9):
+        status = "caution"
+    return answer(status, signed)
+
+
+def overall_diameter(candidate, current):
+    if current is None:
+        return unknown()
+    ratio = tyres.rolling_circumference(candidate.tyre) / tyres.rolling_circumference(current.tyre)
+    if not STILL_HIGH_BELOW <= ratio <= STILL_LOW_ABOVE:
+        status = "fail"
+    else:
+        status = "caution" if ratio > 1 else "pass"
+    return answer(status, 100 * (candidate.radius / current.radius - 1))
+
+
+def arch_cover(nominal_outboard):
+    """Dutch Regeling voertuigen 5.2.48 (4): not more than 30 mm outside the cover; local law decides."""
+    if nominal_outboard is None:
+        return unknown()
+    status = "fail" if nominal_outboard < -30 else "caution" if nominal_outboard < 0 else "pass"
+    return answer(status, nominal_outboard)
+
+
+def may_have_spring_seat(axle):
+    """A seat stands over the tyre on a strut; elsewhere the check applies only where somebody measured one."""
+    kind = axle.get("suspension", {}).get("kind")
+    return kind in (None, "macPhersonStrut", "measured") or "springSeatMm" in axle.get("clearance", {})
+
+
+def check(request):
+    """Every check of a request, with verdict, unknowns and the governing place."""
+    vehicle, front = request["vehicle"], request["axle"] == "front"
+    axle, other = (vehicle.get(name, {}) for name in (("front", "rear") if front else ("rear", "front")))
+    candidate = fitting(request["candidate"]["wheel"], request["candidate"]["tyre"])
+    current = fitting(axle.get("wheel"), axle.get("tyre"))
+    minimum = request.get("tolerances", {}).get("minimumMarginMm", DEFAULT_MINIMUM_MARGIN_MM)
+    tyre_now = tyres.read(axle["tyre"]["marking"]) if "tyre" in axle else None
+    hub, top_speed = axle.get("hub", {}), vehicle.get("topSpeedKmh")
+    checks = {}
+    places = ["inboard", "outboard", "radial"] + (["fullLock"] if front else [])
+    if may_have_spring_seat(axle):
+        places.append("springSeat")
+    for place in places:
+        try:
+            room = margin(place, axle, candidate, request.get("camberChange"))
+            checks[place + "Clearance"] = answer(
+                status_of(room, minimum), room[2], minimum, nominalMm=room[0], probableMm=room[1], worstCaseMm=room[2])
+        except Unknown:
+            checks[place + "Clearance"] = unknown()
+    checks["rimDiameter"] = rim_diameter(candidate)
+    checks["rimWidth"] = rim_width(candidate)
+    checks["loadCapacity"] = load_capacity(candidate, axle, top_speed, vehicle.get(request["axle"] + "AxleLoadKg"))
+    checks["speedRating"] = speed_rating(candidate, top_speed)
+    checks["wheelLoadRating"] = wheel_load_rating(candidate, axle)
+    checks["boltCircle"] = bolt_circle(candidate, hub, axle.get("wheel", {}))
+    checks["centreBore"] = centre_bore(candidate, hub)
+    checks["fastener"] = fastener(candidate, axle.get("wheel", {}), hub)
+    checks["brakeClearance"] = brake_clearance(candidate, hub, axle, minimum)
+    checks["axleDiameterMatch"] = axle_diameter_match(candidate, tyre_now, other, vehicle.get("drivenAxle"))
+    checks["overallDiameter"] = overall_diameter(candidate, current)
+    checks["archCover"] = arch_cover(checks["outboardClearance"].get("nominalMm"))
+    required = request.get("required", REQUIRED)
+    counted = [c["status"] for name, c in checks.items() if c["status"] != "unknown" or name in required]
+    measured = [place + "Clearance" for place in places if "worstCaseMm" in checks[place + "Clearance"]]
+    return {
+        "verdict": max(counted, key=GRAVITY.index) if counted else "pass",
+        "unknown": [name for name, result in checks.items() if result["status"] == "unknown"],
+        "governing": min(measured, key=lambda name: checks[name]["worstCaseMm"], default=None),
+        "checks": checks,
+    }
