@@ -19,7 +19,7 @@ internal static class CheckAnswers
         Method = "fitment-check",
         Edition = Edition.Current,
         Assumptions = AssumptionPart.Of(FitmentAssumptions.ForCheck(car, candidate)),
-        Cautions = CautionPart.Of(FitmentCautions.For(candidate, sheet)),
+        Cautions = CautionPart.Of(FitmentCautions.For(car, candidate, sheet)),
     };
 
     /// <summary>The names of a set of checks, in order.</summary>

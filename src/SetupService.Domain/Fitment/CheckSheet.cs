@@ -63,7 +63,7 @@ public sealed class CheckSheet
     {
         CheckId? tightest = null;
         var leastMm = double.PositiveInfinity;
-        for (var id = CheckId.InboardClearance; id <= CheckId.SpringSeatClearance; id++)
+        for (var id = CheckId.InboardClearance; id <= CheckId.ArchCover; id++)
         {
             if (!applicable.Contains(id) || results[(int)id].Margin is not { } margin || !(margin.WorstCaseMm < leastMm)) continue;
             leastMm = margin.WorstCaseMm;

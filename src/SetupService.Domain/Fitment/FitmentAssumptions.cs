@@ -40,7 +40,7 @@ public static class FitmentAssumptions
         AddForLoad(car, candidate, list);
         var taller = candidate.Tyre.Marking.Dimensions.OverallDiameterMm > car.PresentEnvelope.OverallDiameterMm;
         if (taller && car.Present is not null && car.Position == CarAxle.Front && car.Axle.Clearance.InboardAtFullLockMm is not null) list.Add(ObliqueLock);
-        if (car.Present is not null) list.Add(SpeedometerExact);
+        if (car.Axle.Tyre is not null) list.Add(SpeedometerExact);
         return list;
     }
 
@@ -97,6 +97,13 @@ public static class FitmentAssumptions
             list.Add(new Assumption(
                 "/vehicle/topSpeedKmh", symbolKmh, null, "the tyre's own speed symbol, where it carries least",
                 "The load a tyre carries falls with the car's top speed, which is not given."));
+        }
+
+        if (LoadChecks.IsSlowerSnowTyre(car, marking))
+        {
+            list.Add(new Assumption(
+                "/vehicle/topSpeedKmh", marking.MaximumSpeedKmh, null, "the winter tyre's own speed symbol",
+                "The car is faster than the winter tyre; its load is judged at the speed that a label would hold the driver to."));
         }
 
         if (car.LoadPerWheelKg is null && car.Axle.MinimumLoadIndex is not null)

@@ -37,8 +37,12 @@ public static class FitmentCautions
         "rimMismatch",
         "A tyre on a rim it is not made for can leave its seat while being inflated or driven. It must not be mounted.");
 
+    private static readonly Caution MixedConstruction = new(
+        "mixedConstruction",
+        "The tyre on the other axle is built differently (radial, diagonal or bias-belted). Such a mixture handles unpredictably and is forbidden on the road in many countries (French order of 24 Oct 1994, article 3).");
+
     /// <summary>The cautions for the outcome on the sheet, gravest first.</summary>
-    public static IReadOnlyList<Caution> For(in Fitting candidate, CheckSheet sheet)
+    public static IReadOnlyList<Caution> For(AxleUnderCheck car, in Fitting candidate, CheckSheet sheet)
     {
         var cautions = new List<Caution>(8);
         var failed = sheet.Failed;
@@ -50,6 +54,7 @@ public static class FitmentCautions
             cautions.Add(Contact);
         }
 
+        if (car.Vehicle.Opposite(car.Position).Tyre is { } other && other.Marking.Construction != candidate.Tyre.Marking.Construction) cautions.Add(MixedConstruction);
         if (candidate.Wheel.SpacerMm > 0) cautions.Add(Spacer);
         cautions.Add(Fasteners);
         cautions.Add(TryByHand);

@@ -56,7 +56,7 @@ def load_capacity(candidate, axle, top_speed, driven_load):
         return unknown()
     reference = tyres.reference_pressure(tyre)
     pressure = candidate.tyre_document.get("pressureKpa", axle.get("tyre", {}).get("pressureKpa", reference))
-    speed = tyres.SPEED_KMH[tyre.symbol] if top_speed is None else top_speed
+    speed = tyres.SPEED_KMH[tyre.symbol] if top_speed is None or slower_snow_tyre(tyre, top_speed) else top_speed
     share = tyres.speed_share(tyre, speed)
     # C, CP and LT: only the maker states the pressure; the index load stands for the best they can carry.
     carries = None
@@ -83,6 +83,13 @@ def load_capacity(candidate, axle, top_speed, driven_load):
     # The addition goes on the table's pressure, which has a floor, and more than the reference pressure adds nothing.
     wanted = max(tyres.pressure_for(tyre, needed, speed), tyres.LOWEST_TABULATED_KPA) + (tyres.added_for_speed(tyre, speed) or 0.0)
     return answer("caution" if pressure < min(wanted, reference) else "pass", carries, needed)
+
+
+def slower_snow_tyre(tyre, top_speed):
+    """Article 3: snow tyres of at least Q under a faster car, whose driver a label holds to the tyre's own speed."""
+    if tyre.symbol is None or tyre.above_symbol or not tyre.snow or top_speed is None:
+        return False
+    return tyres.SPEED_KMH["Q"] <= tyres.SPEED_KMH[tyre.symbol] < top_speed
 
 
 def speed_rating(candidate, top_speed):
@@ -216,15 +223,15 @@ def axle_diameter_match(candidate, tyre_now, other_axle, driven):
     return answer(status, signed)
 
 
-def overall_diameter(candidate, current):
-    if current is None:
+def overall_diameter(candidate, tyre_now):
+    if tyre_now is None:
         return unknown()
-    ratio = tyres.rolling_circumference(candidate.tyre) / tyres.rolling_circumference(current.tyre)
+    ratio = tyres.rolling_circumference(candidate.tyre) / tyres.rolling_circumference(tyre_now)
     if not STILL_HIGH_BELOW <= ratio <= STILL_LOW_ABOVE:
         status = "fail"
     else:
         status = "caution" if ratio > 1 else "pass"
-    return answer(status, 100 * (candidate.radius / current.radius - 1))
+    return answer(status, 100 * (tyres.overall_diameter(candidate.tyre) / tyres.overall_diameter(tyre_now) - 1))
 
 
 def arch_cover(nominal_outboard):
@@ -271,11 +278,15 @@ def check(request):
     checks["fastener"] = fastener(candidate, axle.get("wheel", {}), hub)
     checks["brakeClearance"] = brake_clearance(candidate, hub, axle, minimum)
     checks["axleDiameterMatch"] = axle_diameter_match(candidate, tyre_now, other, vehicle.get("drivenAxle"))
-    checks["overallDiameter"] = overall_diameter(candidate, current)
-    checks["archCover"] = arch_cover(checks["outboardClearance"].get("nominalMm"))
+    checks["overallDiameter"] = overall_diameter(candidate, tyre_now)
+    try:
+        checks["archCover"] = arch_cover(margin("outboard", axle, candidate, request.get("camberChange"), standing=True)[0])
+    except Unknown:
+        checks["archCover"] = unknown()
     required = request.get("required", REQUIRED)
     counted = [c["status"] for name, c in checks.items() if c["status"] != "unknown" or name in required]
-    measured = [place + "Clearance" for place in places if "worstCaseMm" in checks[place + "Clearance"]]
+    rooms = [place + "Clearance" for place in places] + ["brakeClearance"]
+    measured = [name for name in rooms if "worstCaseMm" in checks[name]]
     return {
         "verdict": max(counted, key=GRAVITY.index) if counted else "pass",
         "unknown": [name for name, result in checks.items() if result["status"] == "unknown"],

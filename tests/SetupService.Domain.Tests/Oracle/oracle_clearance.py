@@ -231,14 +231,15 @@ def tolerances(place, current, candidate, axle):
         axle["clearance"].get("uncertaintyMm", DEFAULT_UNCERTAINTY_MM))
 
 
-def margin(place, axle, candidate, change=None):
-    """(nominal, probable, worst case), or Unknown."""
+def margin(place, axle, candidate, change=None, standing=False):
+    """(nominal, probable, worst case), or Unknown; standing: with the car at rest, without travel."""
     current = fitting(axle.get("wheel"), axle.get("tyre"))
     gap = axle.get("clearance", {}).get(GAPS[place])
     if current is None or gap is None:
         raise Unknown("no gap, or none to compare with")
     nominal = (gap - candidate_takes(place, current, candidate)
-               - camber_takes(place, change, axle, candidate) - travel_takes(place, axle, candidate))
+               - camber_takes(place, change, axle, candidate)
+               - (0.0 if standing else travel_takes(place, axle, candidate)))
     parts = tolerances(place, current, candidate, axle)
     return nominal, nominal - sqrt(sum(part * part for part in parts)), nominal - sum(parts)
 

@@ -27,7 +27,12 @@ public static class ClearanceChecks
     /// The terms that make up the room at a place; false with the reason where one of them is not known.
     /// </summary>
     public static bool TryBudget(
-        AxleUnderCheck car, in Envelope candidate, CheckId place, out ClearanceBudget budget, out Finding missing)
+        AxleUnderCheck car, in Envelope candidate, CheckId place, out ClearanceBudget budget, out Finding missing) =>
+        TryBudget(car, candidate, place, standing: false, out budget, out missing);
+
+    /// <summary>As the other; <paramref name="standing"/> leaves travel out, for what is judged with the car at rest.</summary>
+    internal static bool TryBudget(
+        AxleUnderCheck car, in Envelope candidate, CheckId place, bool standing, out ClearanceBudget budget, out Finding missing)
     {
         budget = default;
         if (Gap(car.Axle.Clearance, place) is not { } gapMm)
@@ -42,7 +47,7 @@ public static class ClearanceChecks
             return false;
         }
 
-        if (Travel(car, candidate, place) is not { } travelMm)
+        if ((standing ? 0 : Travel(car, candidate, place)) is not { } travelMm)
         {
             missing = car.Travel.Missing;
             return false;

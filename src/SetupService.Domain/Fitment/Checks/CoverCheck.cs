@@ -12,12 +12,12 @@ public static class CoverCheck
     public const double WidestAllowedPokeMm = 30;
 
     /// <summary>
-    /// Room left inside the lip, mm, negative = outside it: inside passes, outside is a caution because local law
+    /// Room left inside the lip with the car at rest, mm, negative = outside it: inside passes, outside is a caution because local law
     /// decides, more than <see cref="WidestAllowedPokeMm"/> outside fails.
     /// </summary>
     public static CheckResult Evaluate(AxleUnderCheck car, in Envelope candidate)
     {
-        if (!ClearanceChecks.TryBudget(car, candidate, CheckId.OutboardClearance, out var budget, out var missing))
+        if (!ClearanceChecks.TryBudget(car, candidate, CheckId.OutboardClearance, standing: true, out var budget, out var missing))
         {
             return CheckResult.Unknown(missing);
         }

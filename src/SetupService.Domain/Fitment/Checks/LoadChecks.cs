@@ -63,8 +63,7 @@ public static class LoadChecks
         }
 
         var result = CheckResult.Of(allowedKmh >= topSpeedKmh, allowedKmh, topSpeedKmh);
-        var snowTyre = (marking.HasMudAndSnowMark || marking.HasMountainMark) && allowedKmh >= LeastSnowTyreKmh;
-        return result.Status == CheckStatus.Fail && snowTyre
+        return IsSlowerSnowTyre(car, marking)
             ? result with { Status = CheckStatus.Caution, Finding = Finding.SnowTyreBelowTopSpeed }
             : result;
     }
@@ -85,9 +84,19 @@ public static class LoadChecks
     public static double? PressureUsed(AxleUnderCheck car, in Fitting candidate) =>
         candidate.Tyre.PressureKpa ?? car.Axle.Tyre?.PressureKpa;
 
-    /// <summary>The speed the check works with, km/h: the car's top speed, else the tyre symbol's own maximum, where it carries least.</summary>
+    /// <summary>
+    /// The speed the check works with, km/h: the car's top speed, else the tyre symbol's own maximum, where it carries least; also
+    /// the symbol's under a faster car where a label may hold the driver of winter tyres to it.
+    /// </summary>
     public static double SpeedUsed(AxleUnderCheck car, TyreMarking marking) =>
-        car.Vehicle.TopSpeedKmh ?? marking.MaximumSpeedKmh ?? 0;
+        IsSlowerSnowTyre(car, marking)
+            ? marking.MaximumSpeedKmh ?? 0
+            : car.Vehicle.TopSpeedKmh ?? marking.MaximumSpeedKmh ?? 0;
+
+    /// <summary>Whether the tyre is a winter tyre of at least Q under a faster car, which some countries allow with a label.</summary>
+    public static bool IsSlowerSnowTyre(AxleUnderCheck car, TyreMarking marking) =>
+        marking.IsSnowTyre && !marking.IsSpeedOpenEnded
+        && marking.MaximumSpeedKmh is { } allowedKmh && allowedKmh >= LeastSnowTyreKmh && allowedKmh < car.Vehicle.TopSpeedKmh;
 
     /// <summary>The load a tyre must carry, kg: half the axle's maximum, else what the lowest allowed load index carries.</summary>
     public static double? RequiredLoad(AxleUnderCheck car) =>

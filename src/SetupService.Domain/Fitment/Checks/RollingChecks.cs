@@ -45,9 +45,8 @@ public static class RollingChecks
     /// </summary>
     public static CheckResult Diameter(AxleUnderCheck car, in Envelope candidate)
     {
-        if (car.Present is null) return CheckResult.Unknown(Finding.PresentFittingMissing);
-        ref readonly var present = ref car.PresentEnvelope;
-        var changePct = 100 * ((candidate.OverallDiameterMm / present.OverallDiameterMm) - 1);
+        if (car.Axle.Tyre is not { Marking: var present }) return CheckResult.Unknown(Finding.PresentFittingMissing);
+        var changePct = 100 * ((candidate.OverallDiameterMm / present.Dimensions.OverallDiameterMm) - 1);
         var ratio = candidate.RollingCircumferenceMm / present.RollingCircumferenceMm;
         var result = CheckResult.Of(ratio <= LargestRatio && ratio >= SmallestRatio, changePct, 0);
         return result.Status == CheckStatus.Pass && ratio > 1 ? result with { Status = CheckStatus.Caution } : result;

@@ -40,7 +40,7 @@ internal static class ClearanceWords
     private static string Judgement(in CheckResult result, double minimumMarginMm, UnitSystem units) => result.Status switch
     {
         CheckStatus.Fail => "It probably touches.",
-        CheckStatus.Caution => Prose.Write(units, $"The worst case is under the {minimumMarginMm:mm} wanted: try it by hand through full travel and lock before driving."),
+        CheckStatus.Caution => Prose.Write(units, $"The worst case is {Under(result, minimumMarginMm)} the {minimumMarginMm:mm} wanted: try it by hand through full travel and lock before driving."),
         _ => Prose.Write(units, $"At least the {minimumMarginMm:mm} wanted remains."),
     };
 
@@ -64,4 +64,8 @@ internal static class ClearanceWords
         CheckId.FullLockClearance => "inboard at full lock",
         _ => "to the spring seat",
     };
+
+    /// <summary>A shortfall that rounding to tenths of a millimetre would hide is said in words.</summary>
+    private static string Under(in CheckResult result, double minimumMarginMm) =>
+        minimumMarginMm - result.Value < 0.1 ? "just under" : "under";
 }

@@ -48,6 +48,13 @@ internal static class HubWords
             return "Fastener length, thread and the wheel's pad thickness are needed for the thread engaged, and not all are given.";
         }
 
+        if (engagedMm <= 0)
+        {
+            return Prose.Write(
+                units,
+                $"{hub.FastenerLengthMm ?? 0:mm} of fastener does not reach through a pad of {wheel.PadThicknessMm ?? 0:mm} and a spacer of {wheel.SpacerMm:mm}: no thread engages, and at least {neededMm:mm} must.");
+        }
+
         var sum = Prose.Write(
             units,
             $"{hub.FastenerLengthMm ?? 0:mm} of fastener less a pad of {wheel.PadThicknessMm ?? 0:mm} and a spacer of {wheel.SpacerMm:mm} leaves {engagedMm:mm} of thread engaged; one diameter is {neededMm:mm}.");

@@ -18,7 +18,7 @@ internal static class RollingWords
         }
 
         var comparison = Prose.Write(
-            units, $"In one turn the candidate rolls {candidate.RollingCircumferenceMm:mm} and the other axle {otherMm:mm}, {differencePct:pct} apart");
+            units, $"In one turn the candidate rolls {candidate.RollingCircumferenceMm:mm} and the tyre now on the other axle {otherMm:mm}, {differencePct:pct} apart");
         return (result.Status, result.Finding) switch
         {
             (CheckStatus.Fail, _) => Prose.Write(units, $"{comparison}. With both axles driven more than {RollingChecks.BothDrivenFailPct:pct} strains the drive between them."),
@@ -30,13 +30,12 @@ internal static class RollingWords
 
     public static string Diameter(AxleUnderCheck car, in Envelope candidate, in CheckResult result, UnitSystem units)
     {
-        if (car.Present is null || result.Value is not { } changePct) return "The wheel and tyre fitted now are not described, so there is nothing to compare with.";
-        ref readonly var present = ref car.PresentEnvelope;
+        if (car.Axle.Tyre is not { Marking: var present } || result.Value is not { } changePct) return "The tyre fitted now is not described, so there is nothing to compare with.";
         var trueKmh = Comparison.DefaultIndicatedKmh * candidate.RollingCircumferenceMm / present.RollingCircumferenceMm;
         var allowedKmh = (RollingChecks.OverreadShare * trueKmh) + RollingChecks.OverreadKmh;
         var change = Prose.Write(
             units,
-            $"The overall diameter goes from {present.OverallDiameterMm:mm} to {candidate.OverallDiameterMm:mm}, {changePct:pct}. If the speedometer reads exactly now, {Comparison.DefaultIndicatedKmh:kmh} shown is then {trueKmh:kmh} true");
+            $"The overall diameter goes from {present.Dimensions.OverallDiameterMm:mm} to {candidate.OverallDiameterMm:mm}, {changePct:pct}. If the speedometer reads exactly now, {Comparison.DefaultIndicatedKmh:kmh} shown is then {trueKmh:kmh} true");
         return result.Status switch
         {
             CheckStatus.Fail when changePct > 0 => Prose.Write(units, $"{change}: it would show too little wherever in its permitted band it reads now."),
