@@ -86,6 +86,10 @@ public sealed record TyreAnswer
     [Sample(225.0)]
     public required double DesignSectionWidthMm { get; init; }
 
+    /// <summary>The largest section width in service on the measuring rim.</summary>
+    [Sample(234.0)]
+    public required double MaximumSectionWidthMm { get; init; }
+
     /// <summary>The rim on which the section width is measured.</summary>
     [Sample(7.5)]
     public required double MeasuringRimWidthIn { get; init; }

@@ -44,6 +44,7 @@ internal static class TyreAnswers
         SectionHeightMm = marking.Dimensions.SectionHeightMm,
         RimDiameterMm = marking.Dimensions.RimDiameterMm,
         DesignSectionWidthMm = marking.Dimensions.DesignSectionWidthMm,
+        MaximumSectionWidthMm = marking.Dimensions.MaximumSectionWidthOnRimMm(marking.Dimensions.MeasuringRimWidthIn),
         MeasuringRimWidthIn = marking.Dimensions.MeasuringRimWidthIn,
         PermittedRimWidthIn = new PermittedRimWidthPart
         {
