@@ -9,13 +9,13 @@ internal sealed class GapLabel
 {
     private const double LineSpacing = 1.2;
 
-    private readonly (string Text, Lettering Lettering)[] lines;
+    private readonly (string Text, Lettering Lettering)[] _lines;
 
-    private GapLabel(params (string Text, Lettering Lettering)[] lines) => this.lines = lines;
+    private GapLabel(params (string Text, Lettering Lettering)[] lines) => _lines = lines;
 
-    public double HeightUnits => lines.Sum(line => line.Lettering.Size * LineSpacing);
+    public double HeightUnits => _lines.Sum(line => line.Lettering.Size * LineSpacing);
 
-    public double WidthUnits => lines.Max(line => line.Lettering.Size * TextWidth.Em(line.Text, line.Lettering.IsBold));
+    public double WidthUnits => _lines.Max(line => line.Lettering.Size * TextWidth.Em(line.Text, line.Lettering.IsBold));
 
     public static GapLabel Of(RoomLine line, in CheckResult result, UnitSystem units)
     {
@@ -52,7 +52,7 @@ internal sealed class GapLabel
     public void Write(SvgWriter svg, double unitMm, double x, double topMm, string? anchor)
     {
         var y = topMm;
-        foreach (var (text, lettering) in lines)
+        foreach (var (text, lettering) in _lines)
         {
             y += lettering.Size * LineSpacing * unitMm;
             svg.Letters(x, y - (0.28 * lettering.Size * unitMm), text, lettering with { Anchor = anchor });

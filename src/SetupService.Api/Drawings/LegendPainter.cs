@@ -10,15 +10,15 @@ internal sealed class LegendPainter
     private static readonly Lettering Plain = new(Lettering.Small, InkRole.Ink);
     private static readonly Lettering Quiet = new(Lettering.Small, InkRole.Soft);
 
-    private readonly SvgWriter svg;
-    private readonly DrawingFrame frame;
-    private double y;
+    private readonly SvgWriter _svg;
+    private readonly DrawingFrame _frame;
+    private double _y;
 
     private LegendPainter(SvgWriter svg, DrawingFrame frame)
     {
-        this.svg = svg;
-        this.frame = frame;
-        y = frame.LegendTopMm;
+        _svg = svg;
+        _frame = frame;
+        _y = _frame.LegendTopMm;
     }
 
     public static void Paint(SvgWriter svg, Legend legend, DrawingFrame frame)
@@ -37,21 +37,21 @@ internal sealed class LegendPainter
         svg.Close();
     }
 
-    private double X(double units) => frame.LeftMm + (units * frame.UnitMm);
+    private double X(double units) => _frame.LeftMm + (units * _frame.UnitMm);
 
-    private void Space() => y += Legend.SpaceUnits * frame.UnitMm;
+    private void Space() => _y += Legend.SpaceUnits * _frame.UnitMm;
 
     private void Rule()
     {
-        var middle = y + (0.4 * Legend.RuleUnits * frame.UnitMm);
-        svg.Line(X(DrawingFrame.EdgeUnits), middle, X(DrawingFrame.WidthUnits - DrawingFrame.EdgeUnits), middle, Pen.Full(InkRole.Soft, 0.8));
-        y += Legend.RuleUnits * frame.UnitMm;
+        var middle = _y + (0.4 * Legend.RuleUnits * _frame.UnitMm);
+        _svg.Line(X(DrawingFrame.EdgeUnits), middle, X(DrawingFrame.WidthUnits - DrawingFrame.EdgeUnits), middle, Pen.Full(InkRole.Soft, 0.8));
+        _y += Legend.RuleUnits * _frame.UnitMm;
     }
 
     private void Fitting(IReadOnlyList<string> lines, Pen swatch)
     {
-        var unit = frame.UnitMm;
-        svg.Rectangle(X(DrawingFrame.EdgeUnits), y + (4 * unit), 42 * unit, 16 * unit, swatch);
+        var unit = _frame.UnitMm;
+        _svg.Rectangle(X(DrawingFrame.EdgeUnits), _y + (4 * unit), 42 * unit, 16 * unit, swatch);
         for (var i = 0; i < lines.Count; i++) Letters(Legend.SwatchedUnits, lines[i], Plain with { IsBold = i == 0 });
     }
 
@@ -68,7 +68,7 @@ internal sealed class LegendPainter
         Put(NominalUnits, nominal, plain with { Anchor = "end" });
         Put(WorstUnits, worst, plain with { Anchor = "end" });
         if (status.Length > 0) Put(StatusUnits, status, word);
-        y += Legend.LineUnits * frame.UnitMm;
+        _y += Legend.LineUnits * _frame.UnitMm;
     }
 
     private void Lines(IReadOnlyList<string> lines, Lettering lettering)
@@ -79,9 +79,9 @@ internal sealed class LegendPainter
     private void Letters(double units, string text, Lettering lettering)
     {
         Put(units, text, lettering);
-        y += Legend.LineUnits * frame.UnitMm;
+        _y += Legend.LineUnits * _frame.UnitMm;
     }
 
     private void Put(double units, string text, Lettering lettering) =>
-        svg.Letters(X(units), y + (0.76 * Legend.LineUnits * frame.UnitMm), text, lettering);
+        _svg.Letters(X(units), _y + (0.76 * Legend.LineUnits * _frame.UnitMm), text, lettering);
 }

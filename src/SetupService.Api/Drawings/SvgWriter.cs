@@ -12,46 +12,46 @@ internal sealed class SvgWriter : IDisposable
 {
     private const string Namespace = "http://www.w3.org/2000/svg";
 
-    private readonly StringBuilder text = new();
-    private readonly XmlWriter xml;
-    private readonly double unitMm;
+    private readonly StringBuilder _text = new();
+    private readonly XmlWriter _xml;
+    private readonly double _unitMm;
 
     public SvgWriter(double unitMm)
     {
-        this.unitMm = unitMm;
-        xml = XmlWriter.Create(text, new XmlWriterSettings { OmitXmlDeclaration = true, Indent = true, IndentChars = " ", NewLineChars = "\n" });
+        _unitMm = unitMm;
+        _xml = XmlWriter.Create(_text, new XmlWriterSettings { OmitXmlDeclaration = true, Indent = true, IndentChars = " ", NewLineChars = "\n" });
     }
 
-    public void Dispose() => xml.Dispose();
+    public void Dispose() => _xml.Dispose();
 
     public string Finish()
     {
-        xml.Flush();
-        return text.Append('\n').ToString();
+        _xml.Flush();
+        return _text.Append('\n').ToString();
     }
 
     public void Open(string element, params ReadOnlySpan<(string Name, string Value)> attributes)
     {
-        xml.WriteStartElement(element, Namespace);
-        foreach (var (name, value) in attributes) xml.WriteAttributeString(name, value);
+        _xml.WriteStartElement(element, Namespace);
+        foreach (var (name, value) in attributes) _xml.WriteAttributeString(name, value);
     }
 
     public void OpenGroup(string id) => Open("g", ("id", id));
 
-    public void Close() => xml.WriteEndElement();
+    public void Close() => _xml.WriteEndElement();
 
     /// <summary>An element that holds nothing but text.</summary>
     public void Element(string element, string content, params ReadOnlySpan<(string Name, string Value)> attributes)
     {
         Open(element, attributes);
-        xml.WriteString(Legal(content));
+        _xml.WriteString(Legal(content));
         Close();
     }
 
     public void Line(double x1, double y1, double x2, double y2, Pen pen, string? id = null)
     {
         Open("line");
-        if (id is not null) xml.WriteAttributeString("id", id);
+        if (id is not null) _xml.WriteAttributeString("id", id);
         Number("x1", x1);
         Number("y1", y1);
         Number("x2", x2);
@@ -83,35 +83,35 @@ internal sealed class SvgWriter : IDisposable
         Open("text");
         Number("x", x);
         Number("y", y);
-        Number("font-size", lettering.Size * unitMm);
-        if (lettering.IsBold) xml.WriteAttributeString("font-weight", "600");
-        if (lettering.Anchor is { } anchor) xml.WriteAttributeString("text-anchor", anchor);
+        Number("font-size", lettering.Size * _unitMm);
+        if (lettering.IsBold) _xml.WriteAttributeString("font-weight", "600");
+        if (lettering.Anchor is { } anchor) _xml.WriteAttributeString("text-anchor", anchor);
         var halo = lettering.HasHalo ? $" {Palette.LineClass(InkRole.Paper)}" : "";
-        xml.WriteAttributeString("class", Palette.FillClass(lettering.Ink) + halo);
-        xml.WriteAttributeString("fill", Palette.Fallback(lettering.Ink));
+        _xml.WriteAttributeString("class", Palette.FillClass(lettering.Ink) + halo);
+        _xml.WriteAttributeString("fill", Palette.Fallback(lettering.Ink));
         if (lettering.HasHalo)
         {
-            xml.WriteAttributeString("stroke", Palette.Fallback(InkRole.Paper));
-            Number("stroke-width", 5 * unitMm);
-            xml.WriteAttributeString("stroke-linejoin", "round");
-            xml.WriteAttributeString("paint-order", "stroke");
+            _xml.WriteAttributeString("stroke", Palette.Fallback(InkRole.Paper));
+            Number("stroke-width", 5 * _unitMm);
+            _xml.WriteAttributeString("stroke-linejoin", "round");
+            _xml.WriteAttributeString("paint-order", "stroke");
         }
 
-        xml.WriteString(Legal(content));
+        _xml.WriteString(Legal(content));
         Close();
     }
 
     private void WritePen(Pen pen)
     {
         var classes = string.Join(' ', Classes(pen));
-        xml.WriteAttributeString("class", classes);
-        xml.WriteAttributeString("fill", pen.Fill is { } fill ? Palette.Fallback(fill) : "none");
+        _xml.WriteAttributeString("class", classes);
+        _xml.WriteAttributeString("fill", pen.Fill is { } fill ? Palette.Fallback(fill) : "none");
         if (pen.Fill is not null && pen.FillOpacity < 1) Number("fill-opacity", pen.FillOpacity);
         if (pen.Line is not { } line) return;
-        xml.WriteAttributeString("stroke", Palette.Fallback(line));
-        Number("stroke-width", pen.Width * unitMm);
+        _xml.WriteAttributeString("stroke", Palette.Fallback(line));
+        Number("stroke-width", pen.Width * _unitMm);
         if (pen.Dashes.Length == 0) return;
-        xml.WriteAttributeString("stroke-dasharray", string.Join(' ', pen.Dashes.Select(dash => SvgNumber.Write(dash * unitMm))));
+        _xml.WriteAttributeString("stroke-dasharray", string.Join(' ', pen.Dashes.Select(dash => SvgNumber.Write(dash * _unitMm))));
     }
 
     private static IEnumerable<string> Classes(Pen pen)
@@ -120,7 +120,7 @@ internal sealed class SvgWriter : IDisposable
         if (pen.Line is { } line) yield return Palette.LineClass(line);
     }
 
-    private void Number(string name, double value) => xml.WriteAttributeString(name, SvgNumber.Write(value));
+    private void Number(string name, double value) => _xml.WriteAttributeString(name, SvgNumber.Write(value));
 
     /// <summary>The text with a mark in place of every character that XML cannot carry.</summary>
     private static string Legal(string content)

@@ -25,9 +25,9 @@ internal static class CheckAnswers
     /// <summary>The names of a set of checks, in order.</summary>
     public static CheckName[] Names(CheckIdSet set)
     {
-        CheckName[] names = new CheckName[set.Count];
-        int next = 0;
-        for (CheckId id = CheckId.InboardClearance; id <= CheckId.ArchCover; id++)
+        var names = new CheckName[set.Count];
+        var next = 0;
+        for (var id = CheckId.InboardClearance; id <= CheckId.ArchCover; id++)
         {
             if (set.Contains(id))
                 names[next++] = (CheckName)id;
@@ -38,9 +38,9 @@ internal static class CheckAnswers
 
     private static CheckItem[] Items(AxleUnderCheck car, in Fitting candidate, CheckSheet sheet, UnitSystem units)
     {
-        CheckItem[] items = new CheckItem[sheet.Applicable.Count];
-        int next = 0;
-        for (CheckId id = CheckId.InboardClearance; id <= CheckId.ArchCover; id++)
+        var items = new CheckItem[sheet.Applicable.Count];
+        var next = 0;
+        for (var id = CheckId.InboardClearance; id <= CheckId.ArchCover; id++)
         {
             if (sheet.Applicable.Contains(id))
                 items[next++] = Item(car, candidate, id, sheet[id], units);

@@ -23,9 +23,9 @@ internal sealed class CheckedFitting
     /// <summary>False where a text in the request cannot be read.</summary>
     public static bool TryEvaluate(CheckRequest request, [NotNullWhen(true)] out CheckedFitting? done)
     {
-        CheckSettings settings = FitmentReading.Settings(request.Tolerances, request.Required, request.CamberChange);
-        done = FitmentReading.TryReadCar(request.Vehicle, request.Axle, settings, out AxleUnderCheck? car)
-            && FitmentReading.TryReadFitting(request.Candidate, out Domain.Fitment.Fitting candidate)
+        var settings = FitmentReading.Settings(request.Tolerances, request.Required, request.CamberChange);
+        done = FitmentReading.TryReadCar(request.Vehicle, request.Axle, settings, out var car)
+            && FitmentReading.TryReadFitting(request.Candidate, out var candidate)
                 ? new CheckedFitting(car, candidate)
                 : null;
         return done is not null;

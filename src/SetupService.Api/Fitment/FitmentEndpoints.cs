@@ -6,7 +6,6 @@ using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
 using SetupService.Api.Tyres;
 using SetupService.Domain.Fitment;
-using SetupService.Domain.Tyres;
 
 namespace SetupService.Api.Fitment;
 
@@ -15,7 +14,7 @@ internal static class FitmentEndpoints
 {
     public static void MapFitment(this IEndpointRouteBuilder routes)
     {
-        RouteGroupBuilder group = routes.MapGroup("/v1/fitment").WithTags("Fitment");
+        var group = routes.MapGroup("/v1/fitment").WithTags("Fitment");
         group.MapPost("/comparison", Compare)
             .WithExample("fitment-comparison")
             .WithName("fitmentComparison")
@@ -45,13 +44,13 @@ internal static class FitmentEndpoints
     {
         if (body.Value is not { } request)
             return body.Problem!;
-        if (!FitmentReading.TryReadFitting(request.Current, out Domain.Fitment.Fitting current)
-            || !FitmentReading.TryReadFitting(request.Candidate, out Domain.Fitment.Fitting candidate))
+        if (!FitmentReading.TryReadFitting(request.Current, out var current)
+            || !FitmentReading.TryReadFitting(request.Candidate, out var candidate))
         {
             return body.Refuse();
         }
 
-        double indicatedKmh = request.IndicatedKmh ?? Comparison.DefaultIndicatedKmh;
+        var indicatedKmh = request.IndicatedKmh ?? Comparison.DefaultIndicatedKmh;
         return new Answer<ComparisonAnswer>(
             ComparisonAnswer.Of(Comparison.Between(current, candidate, request.SteeringAxisInclinationDeg, indicatedKmh)));
     }
@@ -60,7 +59,7 @@ internal static class FitmentEndpoints
     {
         if (body.Value is not { } request)
             return body.Problem!;
-        return CheckedFitting.TryEvaluate(request, out CheckedFitting? done)
+        return CheckedFitting.TryEvaluate(request, out var done)
             ? new Answer<CheckAnswer>(done.ToAnswer(query.Units))
             : body.Refuse();
     }
@@ -69,9 +68,9 @@ internal static class FitmentEndpoints
     {
         if (body.Value is not { } request)
             return body.Problem!;
-        CheckSettings settings = FitmentReading.Settings(request.Tolerances, required: null, request.CamberChange);
-        return TyreReading.TryRead(request.Tyre, out Tyre? tyre)
-            && FitmentReading.TryReadCar(request.Vehicle, request.Axle, settings, out AxleUnderCheck? car)
+        var settings = FitmentReading.Settings(request.Tolerances, required: null, request.CamberChange);
+        return TyreReading.TryRead(request.Tyre, out var tyre)
+            && FitmentReading.TryReadCar(request.Vehicle, request.Axle, settings, out var car)
                 ? new Answer<WindowAnswer>(WindowAnswers.Of(car, tyre, request.RimWidthsIn))
                 : body.Refuse();
     }
@@ -80,7 +79,7 @@ internal static class FitmentEndpoints
     {
         if (body.Value is not { } request)
             return body.Problem!;
-        return CheckedFitting.TryEvaluate(request, out CheckedFitting? done)
+        return CheckedFitting.TryEvaluate(request, out var done)
             ? new SvgAnswer(CornerDrawing.Draw(done.Car, done.Candidate, done.Sheet, query.Units))
             : body.Refuse();
     }

@@ -3,9 +3,7 @@ using SetupService.Api.Tyres;
 using SetupService.Api.Vehicles;
 using SetupService.Api.Wheels;
 using SetupService.Domain.Fitment;
-using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
-using SetupService.Domain.Wheels;
 
 namespace SetupService.Api.Fitment;
 
@@ -14,7 +12,7 @@ internal static class FitmentReading
 {
     public static bool TryReadFitting(FittingDocument document, out Domain.Fitment.Fitting fitting)
     {
-        bool isRead = WheelReading.TryRead(document.Wheel, out Wheel? wheel) & TyreReading.TryRead(document.Tyre, out Tyre? tyre);
+        var isRead = WheelReading.TryRead(document.Wheel, out var wheel) & TyreReading.TryRead(document.Tyre, out var tyre);
         fitting = isRead ? new Domain.Fitment.Fitting(wheel!, tyre!) : default;
         return isRead;
     }
@@ -22,7 +20,7 @@ internal static class FitmentReading
     public static bool TryReadCar(
         VehicleDocument document, Vehicles.Axle axle, CheckSettings settings, [NotNullWhen(true)] out AxleUnderCheck? car)
     {
-        car = VehicleReading.TryRead(document, out Vehicle? vehicle)
+        car = VehicleReading.TryRead(document, out var vehicle)
             ? AxleUnderCheck.Prepare(vehicle, (CarAxle)axle, settings)
             : null;
         return car is not null;
@@ -40,7 +38,7 @@ internal static class FitmentReading
     private static CheckIdSet SetOf(CheckName[] names)
     {
         CheckIdSet set = default;
-        foreach (CheckName name in names)
+        foreach (var name in names)
             set = set.With((CheckId)name);
         return set;
     }

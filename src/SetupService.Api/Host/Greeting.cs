@@ -10,7 +10,7 @@ internal static class Greeting
         app.Lifetime.ApplicationStarted.Register(() =>
         {
             // No address, no listener: the API description is being written at build time, or a test hosts the service.
-            string? address = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()?.Addresses.FirstOrDefault();
+            var address = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()?.Addresses.FirstOrDefault();
             if (address is not null)
                 Console.Out.WriteLine(Text(Reachable(address)));
         });

@@ -26,11 +26,11 @@ internal static class PageEndpoints
     private static IResult Page(string folder, string name)
     {
         // Resource names are exact, so nothing but a page of this folder can be asked for.
-        using Stream? page = typeof(PageEndpoints).Assembly.GetManifestResourceStream($"docs/{folder}/{name}.md");
+        using var page = typeof(PageEndpoints).Assembly.GetManifestResourceStream($"docs/{folder}/{name}.md");
         if (page is null)
             return Problem.Of(ProblemTypes.NotFound, $"There is no such page under /docs/{folder}.");
 
-        byte[] bytes = new byte[page.Length];
+        var bytes = new byte[page.Length];
         page.ReadExactly(bytes);
         return new CacheableBytes(Markdown + "; charset=utf-8", bytes);
     }

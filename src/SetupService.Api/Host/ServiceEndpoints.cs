@@ -12,7 +12,7 @@ internal static class ServiceEndpoints
 
     public static void MapService(this IEndpointRouteBuilder routes)
     {
-        RouteGroupBuilder group = routes.MapGroup("").WithTags("Service");
+        var group = routes.MapGroup("").WithTags("Service");
         group.MapGet("/health/live", Live)
             .WithExample("health-live")
             .WithName("healthLive")
@@ -37,8 +37,8 @@ internal static class ServiceEndpoints
 
     private static VersionAnswer MakeVersion()
     {
-        string version = typeof(ServiceEndpoints).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "";
-        int plus = version.IndexOf('+', StringComparison.Ordinal);
+        var version = typeof(ServiceEndpoints).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()?.InformationalVersion ?? "";
+        var plus = version.IndexOf('+', StringComparison.Ordinal);
         return new VersionAnswer
         {
             Edition = Edition.Current,

@@ -8,7 +8,7 @@ internal static class ServiceJson
 {
     public static void Configure(JsonSerializerOptions options)
     {
-        JsonSerializerOptions contract = ContractJsonContext.Default.Options;
+        var contract = ContractJsonContext.Default.Options;
         options.TypeInfoResolverChain.Insert(0, ContractJsonContext.Default);
         options.TypeInfoResolverChain.Insert(1, ProblemJsonContext.Default);
         options.PropertyNamingPolicy = contract.PropertyNamingPolicy;

@@ -19,7 +19,7 @@ public static class SetupServiceHost
     /// <param name="configure">What a test or benchmark changes before the service is built.</param>
     public static WebApplication Build(string[] args, Action<WebApplicationBuilder>? configure = null)
     {
-        WebApplicationBuilder builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions
+        var builder = WebApplication.CreateSlimBuilder(new WebApplicationOptions
         {
             Args = args,
 
@@ -30,7 +30,7 @@ public static class SetupServiceHost
         ConfigureServices(builder.Services);
         configure?.Invoke(builder);
 
-        WebApplication app = builder.Build();
+        var app = builder.Build();
         Use(app);
         Map(app);
         app.GreetOnStart();
@@ -39,7 +39,7 @@ public static class SetupServiceHost
 
     private static void ConfigureServer(WebApplicationBuilder builder)
     {
-        ConfigurationManager settings = builder.Configuration;
+        var settings = builder.Configuration;
         if (settings["urls"] is null && settings["http_ports"] is null && settings["https_ports"] is null
             && !settings.GetSection("Kestrel:Endpoints").Exists())
         {

@@ -9,7 +9,7 @@ internal static class AcceptCheck
 {
     public static Problem? Find(HttpContext context)
     {
-        StringValues accept = context.Request.Headers.Accept;
+        var accept = context.Request.Headers.Accept;
         if (accept.Count == 0 || context.GetEndpoint()?.Metadata is not { } metadata)
             return null;
 
@@ -24,20 +24,20 @@ internal static class AcceptCheck
     {
         if (accept.Count == 0 || produced.Count == 0 || (accept.Count == 1 && accept[0] is "" or "*/*"))
             return null;
-        foreach (ProducedMedia media in produced)
+        foreach (var media in produced)
         {
             if (accept.Count == 1 && accept[0] == media.Type)
                 return null;
         }
 
         // A header that cannot be read asks for nothing that could be refused.
-        if (!MediaTypeHeaderValue.TryParseList(accept.ToArray()!, out IList<MediaTypeHeaderValue>? ranges)
+        if (!MediaTypeHeaderValue.TryParseList(accept.ToArray()!, out var ranges)
             || produced.Any(media => Quality(media.Type, ranges) > 0))
         {
             return null;
         }
 
-        string types = string.Join(", ", produced.Select(media => media.Type).Distinct());
+        var types = string.Join(", ", produced.Select(media => media.Type).Distinct());
         return Problem.Of(ProblemTypes.NotAcceptable, $"The call answers in {types}; Accept allows none of it.");
     }
 
@@ -45,7 +45,7 @@ internal static class AcceptCheck
     private static double Quality(string type, IList<MediaTypeHeaderValue> ranges)
     {
         MediaTypeHeaderValue candidate = new(type);
-        MediaTypeHeaderValue? best = ranges
+        var best = ranges
             .Where(range => range.MatchesAllTypes || candidate.Type.Equals(range.Type, StringComparison.OrdinalIgnoreCase)
                 && (range.MatchesAllSubTypes || candidate.SubType.Equals(range.SubType, StringComparison.OrdinalIgnoreCase)))
             .MinBy(range => range.MatchesAllTypes ? 2 : range.MatchesAllSubTypes ? 1 : 0);

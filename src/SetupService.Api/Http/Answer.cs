@@ -29,9 +29,9 @@ public sealed class Answer<T>(T value) : IResult, IValueHttpResult<T>, IEndpoint
     public Task ExecuteAsync(HttpContext httpContext)
     {
         ArgumentNullException.ThrowIfNull(httpContext);
-        JsonTypeInfo<T> type = httpContext.GetEndpoint()?.Metadata.GetMetadata<JsonTypeInfo<T>>()
+        var type = httpContext.GetEndpoint()?.Metadata.GetMetadata<JsonTypeInfo<T>>()
             ?? throw new InvalidOperationException($"The endpoint does not declare {typeof(T).Name} as its answer.");
-        HttpResponse response = httpContext.Response;
+        var response = httpContext.Response;
         response.ContentType = ProducedMedia.JsonUtf8;
         response.Headers.CacheControl = "no-store";
         return JsonOutput.WriteAsync(response, Value, type);

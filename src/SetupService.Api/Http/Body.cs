@@ -1,5 +1,4 @@
 using System.Buffers;
-using System.IO.Pipelines;
 using System.Reflection;
 using Microsoft.AspNetCore.Http.Metadata;
 using SetupService.Api.Http.Contract;
@@ -39,11 +38,11 @@ public sealed class Body<T> : IBindableFromHttpContext<Body<T>>, IEndpointParame
     /// <exception cref="InvalidOperationException">Nothing is wrong with the body, so refusing it is a mistake of ours.</exception>
     public Problem Refuse(params ReadOnlySpan<Fault> found)
     {
-        if (!_context.Request.BodyReader.TryRead(out ReadResult read))
+        if (!_context.Request.BodyReader.TryRead(out var read))
             throw new InvalidOperationException("The body can no longer be read.");
 
         byte[]? rented = null;
-        IReadOnlyList<Fault> faults = _reader.Faults(Contiguous(read.Buffer, ref rented));
+        var faults = _reader.Faults(Contiguous(read.Buffer, ref rented));
         Return(rented);
         _context.Request.BodyReader.AdvanceTo(read.Buffer.Start, read.Buffer.End);
         Fault[] all = [.. faults, .. found];
@@ -61,13 +60,13 @@ public sealed class Body<T> : IBindableFromHttpContext<Body<T>>, IEndpointParame
         if (body.Problem is not null)
             return body;
 
-        PipeReader pipe = context.Request.BodyReader;
+        var pipe = context.Request.BodyReader;
         try
         {
             while (true)
             {
-                ReadResult read = await pipe.ReadAsync(context.RequestAborted).ConfigureAwait(false);
-                bool isTooLarge = read.Buffer.Length > ServiceLimits.BodyBytes;
+                var read = await pipe.ReadAsync(context.RequestAborted).ConfigureAwait(false);
+                var isTooLarge = read.Buffer.Length > ServiceLimits.BodyBytes;
                 if (isTooLarge)
                     body.Problem = Problem.Of(ProblemTypes.TooLarge);
                 else if (read.IsCompleted)
@@ -98,9 +97,9 @@ public sealed class Body<T> : IBindableFromHttpContext<Body<T>>, IEndpointParame
     private void Bind(in ReadOnlySequence<byte> buffer)
     {
         byte[]? rented = null;
-        _reader.Read(Contiguous(buffer, ref rented), out T? value, out IReadOnlyList<Fault>? faults);
+        _reader.Read(Contiguous(buffer, ref rented), out var value, out var faults);
         Return(rented);
-        IReadOnlyList<Fault> ofQuery = QueryFaults.Find(_context);
+        var ofQuery = QueryFaults.Find(_context);
         if (faults is not null || ofQuery.Count > 0)
             Problem = Problem.Invalid([.. ofQuery, .. faults ?? []]);
         else
@@ -112,7 +111,7 @@ public sealed class Body<T> : IBindableFromHttpContext<Body<T>>, IEndpointParame
         if (buffer.IsSingleSegment)
             return buffer.FirstSpan;
 
-        int length = (int)buffer.Length;
+        var length = (int)buffer.Length;
         rented = ArrayPool<byte>.Shared.Rent(length);
         buffer.CopyTo(rented);
         return rented.AsSpan(0, length);

@@ -29,19 +29,19 @@ internal static class BodyHeaders
     {
         if (contentType is "application/json" or ProducedMedia.JsonUtf8)
             return true;
-        if (!MediaTypeHeaderValue.TryParse(contentType, out MediaTypeHeaderValue? parsed)
+        if (!MediaTypeHeaderValue.TryParse(contentType, out var parsed)
             || !parsed.MediaType.Equals("application/json", StringComparison.OrdinalIgnoreCase))
         {
             return false;
         }
 
-        StringSegment charset = HeaderUtilities.RemoveQuotes(parsed.Charset);
+        var charset = HeaderUtilities.RemoveQuotes(parsed.Charset);
         return charset.Length == 0 || charset.Equals("utf-8", StringComparison.OrdinalIgnoreCase);
     }
 
     private static bool IsEncoded(StringValues encoding)
     {
-        foreach (string? value in encoding)
+        foreach (var value in encoding)
         {
             if (!string.IsNullOrEmpty(value) && !value.Equals("identity", StringComparison.OrdinalIgnoreCase))
                 return true;

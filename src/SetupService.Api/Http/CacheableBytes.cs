@@ -17,7 +17,7 @@ public sealed class CacheableBytes(string contentType, ReadOnlyMemory<byte> byte
     public async Task ExecuteAsync(HttpContext httpContext)
     {
         ArgumentNullException.ThrowIfNull(httpContext);
-        HttpResponse response = httpContext.Response;
+        var response = httpContext.Response;
         response.Headers.ETag = _tag.ToString();
         response.Headers.CacheControl = "public, max-age=3600";
         if (IsKnown(httpContext.Request))
@@ -33,6 +33,6 @@ public sealed class CacheableBytes(string contentType, ReadOnlyMemory<byte> byte
 
     // If-None-Match compares weakly (RFC 9110, section 13.1.2).
     private bool IsKnown(HttpRequest request) =>
-        EntityTagHeaderValue.TryParseList(request.Headers.IfNoneMatch.ToArray()!, out IList<EntityTagHeaderValue>? tags)
+        EntityTagHeaderValue.TryParseList(request.Headers.IfNoneMatch.ToArray()!, out var tags)
         && tags.Any(known => known.Tag == "*" || known.Compare(_tag, useStrongComparison: false));
 }

@@ -40,7 +40,7 @@ public sealed class CacheableTable<T>(Func<T> make) : IResult, IEndpointMetadata
             return;
         }
 
-        CacheableBytes table = _written ?? Write(httpContext.GetEndpoint()!.Metadata.GetRequiredMetadata<JsonTypeInfo<T>>());
+        var table = _written ?? Write(httpContext.GetEndpoint()!.Metadata.GetRequiredMetadata<JsonTypeInfo<T>>());
         await table.ExecuteAsync(httpContext).ConfigureAwait(false);
     }
 

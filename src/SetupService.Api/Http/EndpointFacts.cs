@@ -39,7 +39,7 @@ public static class EndpointFacts
     /// <summary>Adds the problems an endpoint can answer with to what is known of it.</summary>
     internal static void AddProblems(this EndpointBuilder builder, params ReadOnlySpan<ProblemType> types)
     {
-        foreach (ProblemType type in types)
+        foreach (var type in types)
             builder.Metadata.Add(Response(type));
     }
 

@@ -1,5 +1,4 @@
 using System.Buffers;
-using System.IO.Pipelines;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
@@ -31,18 +30,18 @@ internal static class JsonOutput
     /// <summary>Writes the body; status, media type and other headers must be set before.</summary>
     public static Task WriteAsync<T>(HttpResponse response, T value, JsonTypeInfo<T> type)
     {
-        ArrayBufferWriter<byte> buffer = Serialize(value, type);
+        var buffer = Serialize(value, type);
         response.ContentLength = buffer.WrittenCount;
         if (buffer.Capacity > LargestKept)
             _buffer = null;
 
         // The buffer is the thread's: it must be copied before anything is awaited.
-        Task started = response.StartAsync(response.HttpContext.RequestAborted);
+        var started = response.StartAsync(response.HttpContext.RequestAborted);
         if (!started.IsCompletedSuccessfully)
             return WriteLaterAsync(response, started, buffer.WrittenSpan.ToArray());
 
         response.BodyWriter.Write(buffer.WrittenSpan);
-        ValueTask<FlushResult> flushed = response.BodyWriter.FlushAsync(response.HttpContext.RequestAborted);
+        var flushed = response.BodyWriter.FlushAsync(response.HttpContext.RequestAborted);
         return flushed.IsCompletedSuccessfully ? Task.CompletedTask : flushed.AsTask();
     }
 
@@ -57,9 +56,9 @@ internal static class JsonOutput
 
     private static ArrayBufferWriter<byte> Serialize<T>(T value, JsonTypeInfo<T> type)
     {
-        ArrayBufferWriter<byte> buffer = _buffer ??= new ArrayBufferWriter<byte>(4096);
+        var buffer = _buffer ??= new ArrayBufferWriter<byte>(4096);
         buffer.ResetWrittenCount();
-        Utf8JsonWriter writer = _writer ??= new Utf8JsonWriter(buffer, Options);
+        var writer = _writer ??= new Utf8JsonWriter(buffer, Options);
         writer.Reset(buffer);
         JsonSerializer.Serialize(writer, value, type);
         writer.Flush();

@@ -21,8 +21,8 @@ internal sealed class ReadingCache<T>(Func<string, Reading<T>> read)
     /// <summary>What the text stands for, or null where it cannot be read.</summary>
     public T? Find(string text)
     {
-        ConcurrentDictionary<string, T> known = _known;
-        if (known.TryGetValue(text, out T? value))
+        var known = _known;
+        if (known.TryGetValue(text, out var value))
             return value;
 
         if (!read(text).TryGet(out value, out _))

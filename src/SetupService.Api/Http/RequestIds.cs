@@ -14,8 +14,8 @@ internal static class RequestIds
     /// <summary>Gives the request its id, once, and puts it on the response.</summary>
     public static string Begin(HttpContext context)
     {
-        Activity? activity = Activity.Current;
-        ActivityTraceId trace = activity?.IdFormat == ActivityIdFormat.W3C ? activity.TraceId : ActivityTraceId.CreateRandom();
+        var activity = Activity.Current;
+        var trace = activity?.IdFormat == ActivityIdFormat.W3C ? activity.TraceId : ActivityTraceId.CreateRandom();
         context.TraceIdentifier = trace.ToHexString();
         return Put(context);
     }
@@ -23,7 +23,7 @@ internal static class RequestIds
     /// <summary>Puts the id on the response again, where an error has cleared the headers.</summary>
     public static string Put(HttpContext context)
     {
-        string id = context.TraceIdentifier;
+        var id = context.TraceIdentifier;
         context.Response.Headers[Header] = id;
         return id;
     }

@@ -18,7 +18,7 @@ internal static class TyreEndpoints
             .WithName("tyreDecode")
             .WithSummary("What does this tyre marking say?")
             .WithDescription("Reads a sidewall marking as people type it: dimensions, permitted rims, load, speed, rolling circumference. With a rim width, pressure, top speed, load or vertical rate it also tells the tyre in use.");
-        RouteGroupBuilder reference = routes.MapGroup("/v1/reference").WithTags("Reference");
+        var reference = routes.MapGroup("/v1/reference").WithTags("Reference");
         reference.MapGet("/load-indices", static () => ReferenceTables.LoadIndices)
             .WithExample("load-indices")
             .WithName("loadIndices")
@@ -35,7 +35,7 @@ internal static class TyreEndpoints
     {
         if (query.Problem is { } problem)
             return problem;
-        return TyreMarkingReader.Read(query.Text(TyreQuery.Marking)!).TryGet(out TyreMarking? marking, out Domain.Answers.ReadingFault? fault)
+        return TyreMarkingReader.Read(query.Text(TyreQuery.Marking)!).TryGet(out var marking, out var fault)
             ? new Answer<TyreAnswer>(TyreAnswers.Of(marking, TyreQuery.Answer(marking, query)))
             : QueryReader.Unreadable(TyreQuery.Marking, fault);
     }

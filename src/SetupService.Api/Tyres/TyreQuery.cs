@@ -29,17 +29,17 @@ internal static class TyreQuery
     /// <summary>The figures asked for; null where none is.</summary>
     public static TyreInUsePart? Answer(TyreMarking marking, QueryReader query)
     {
-        double? rimWidthIn = query.Number(RimWidthIn);
-        double? pressureKpa = query.Number(PressureKpa);
-        double? topSpeedKmh = query.Number(TopSpeedKmh);
-        double? loadKg = query.Number(LoadKg);
-        double? rateNPerMm = query.Number(VerticalRateNPerMm);
+        var rimWidthIn = query.Number(RimWidthIn);
+        var pressureKpa = query.Number(PressureKpa);
+        var topSpeedKmh = query.Number(TopSpeedKmh);
+        var loadKg = query.Number(LoadKg);
+        var rateNPerMm = query.Number(VerticalRateNPerMm);
         if (rimWidthIn is null && pressureKpa is null && topSpeedKmh is null && loadKg is null && rateNPerMm is null)
             return null;
 
         // Without a top speed the symbol's own stands: there the tyre carries least.
-        double? speedKmh = topSpeedKmh ?? marking.MaximumSpeedKmh;
-        TyreDimensions dimensions = marking.Dimensions;
+        var speedKmh = topSpeedKmh ?? marking.MaximumSpeedKmh;
+        var dimensions = marking.Dimensions;
         return new TyreInUsePart
         {
             SectionWidthOnRimMm = rimWidthIn is { } rim ? dimensions.SectionWidthOnRimMm(rim) : null,

@@ -2,7 +2,6 @@ using System.Diagnostics.CodeAnalysis;
 using SetupService.Api.Http;
 using SetupService.Api.Tyres;
 using SetupService.Api.Wheels;
-using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wheels;
 using DomainAxle = SetupService.Domain.Vehicles.Axle;
@@ -21,8 +20,8 @@ internal static class VehicleReading
     public static bool TryRead(VehicleDocument document, [NotNullWhen(true)] out Vehicle? vehicle)
     {
         vehicle = null;
-        if (!TryReadAxle(document.Front, document.FrontAxleLoadKg, out DomainAxle? front)
-            || !TryReadAxle(document.Rear, document.RearAxleLoadKg, out DomainAxle? rear))
+        if (!TryReadAxle(document.Front, document.FrontAxleLoadKg, out var front)
+            || !TryReadAxle(document.Rear, document.RearAxleLoadKg, out var rear))
         {
             return false;
         }
@@ -41,9 +40,9 @@ internal static class VehicleReading
     {
         axle = null;
         document ??= new AxleDocument();
-        if (!WheelReading.TryReadOptional(document.Wheel, out Wheel? wheel)
-            || !TyreReading.TryReadOptional(document.Tyre, out Tyre? tyre)
-            || !TryReadHub(document.Hub, out Hub? hub))
+        if (!WheelReading.TryReadOptional(document.Wheel, out var wheel)
+            || !TyreReading.TryReadOptional(document.Tyre, out var tyre)
+            || !TryReadHub(document.Hub, out var hub))
         {
             return false;
         }
@@ -69,10 +68,10 @@ internal static class VehicleReading
     {
         hub = null;
         document ??= new HubDocument();
-        if (!WheelReading.TryReadCircle(document.BoltCircle, out BoltCircle? circle))
+        if (!WheelReading.TryReadCircle(document.BoltCircle, out var circle))
             return false;
 
-        FastenerThread? thread = document.FastenerThread is { } text ? Threads.Find(text) : null;
+        var thread = document.FastenerThread is { } text ? Threads.Find(text) : null;
         if (document.FastenerThread is not null && thread is null)
             return false;
 

@@ -8,7 +8,7 @@ internal static class ProfileReading
     /// <summary>The points in ascending order of station, those of one station as they came.</summary>
     public static ProfilePoint[] Ascending<T>(T[] points, Converter<T, ProfilePoint> read)
     {
-        ProfilePoint[] outline = Array.ConvertAll(points, read);
+        var outline = Array.ConvertAll(points, read);
         return [.. outline.OrderBy(static point => point.StationMm)];
     }
 }

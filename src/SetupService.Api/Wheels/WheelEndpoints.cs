@@ -2,7 +2,6 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
-using SetupService.Domain.Answers;
 using SetupService.Domain.Wheels;
 
 namespace SetupService.Api.Wheels;
@@ -29,7 +28,7 @@ internal static class WheelEndpoints
     {
         if (query.Problem is { } problem)
             return problem;
-        return WheelMarkingReader.Read(query.Text(Marking)!).TryGet(out WheelMarking? marking, out ReadingFault? fault)
+        return WheelMarkingReader.Read(query.Text(Marking)!).TryGet(out var marking, out var fault)
             ? new Answer<WheelAnswer>(WheelAnswer.Of(marking))
             : QueryReader.Unreadable(Marking, fault);
     }

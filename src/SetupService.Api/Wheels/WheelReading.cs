@@ -13,7 +13,7 @@ internal static class WheelReading
     public static bool TryRead(WheelDocument document, [NotNullWhen(true)] out Wheel? wheel)
     {
         wheel = null;
-        if (!TryReadCircle(document.BoltCircle, out BoltCircle? circle))
+        if (!TryReadCircle(document.BoltCircle, out var circle))
             return false;
 
         wheel = new Wheel

@@ -25,32 +25,32 @@ public ref struct Prose
     private const int SpareLevels = 4;
 
     [ThreadStatic]
-    private static char[]?[]? spares;
+    private static char[]?[]? _spares;
 
     [ThreadStatic]
-    private static int level;
+    private static int _level;
 
-    private readonly UnitSystem units;
-    private char[] buffer;
-    private int length;
+    private readonly UnitSystem _units;
+    private char[] _buffer;
+    private int _length;
 
     /// <summary>Called by the compiler; use <see cref="Write"/>.</summary>
     public Prose(int literalLength, int formattedCount, UnitSystem units)
     {
-        this.units = units;
-        spares ??= new char[SpareLevels][];
-        var spare = level < SpareLevels ? spares[level] : null;
-        level++;
-        buffer = spare ?? new char[Math.Max(InitialCapacity, literalLength + (formattedCount * 16))];
-        length = 0;
+        _units = units;
+        _spares ??= new char[SpareLevels][];
+        var spare = _level < SpareLevels ? _spares[_level] : null;
+        _level++;
+        _buffer = spare ?? new char[Math.Max(InitialCapacity, literalLength + (formattedCount * 16))];
+        _length = 0;
     }
 
     /// <summary>The sentence in the given units.</summary>
     public static string Write(UnitSystem units, [InterpolatedStringHandlerArgument(nameof(units))] ref Prose prose)
     {
-        var text = new string(prose.buffer, 0, prose.length);
-        level--;
-        if (level < SpareLevels) spares![level] = prose.buffer;
+        var text = new string(prose._buffer, 0, prose._length);
+        _level--;
+        if (_level < SpareLevels) _spares![_level] = prose._buffer;
         return text;
     }
 
@@ -64,22 +64,22 @@ public ref struct Prose
     public void AppendFormatted(ReadOnlySpan<char> value)
     {
         Reserve(value.Length);
-        value.CopyTo(buffer.AsSpan(length));
-        length += value.Length;
+        value.CopyTo(_buffer.AsSpan(_length));
+        _length += value.Length;
     }
 
     /// <summary>Appends a whole number.</summary>
     public void AppendFormatted(int value)
     {
         Reserve(16);
-        value.TryFormat(buffer.AsSpan(length), out var written, default, CultureInfo.InvariantCulture);
-        length += written;
+        value.TryFormat(_buffer.AsSpan(_length), out var written, default, CultureInfo.InvariantCulture);
+        _length += written;
     }
 
     /// <summary>Appends a quantity, rounded and with its unit; see the remarks of the type for the formats.</summary>
     public void AppendFormatted(double value, string format)
     {
-        var us = units == UnitSystem.Us;
+        var us = _units == UnitSystem.Us;
         switch (format)
         {
             case "mm" when us: Append(value / MillimetresPerInch, 2, " in"); break;
@@ -117,33 +117,33 @@ public ref struct Prose
             var whole = (long)scaled;
             if (whole < 0)
             {
-                buffer[length++] = '−';
+                _buffer[_length++] = '−';
                 whole = -whole;
             }
 
             var divisor = decimals switch { 0 => 1L, 1 => 10L, _ => 100L };
-            (whole / divisor).TryFormat(buffer.AsSpan(length), out var written, default, CultureInfo.InvariantCulture);
-            length += written;
+            (whole / divisor).TryFormat(_buffer.AsSpan(_length), out var written, default, CultureInfo.InvariantCulture);
+            _length += written;
             if (decimals > 0)
             {
                 var rest = whole % divisor;
-                buffer[length++] = '.';
-                if (decimals == 2) buffer[length++] = (char)('0' + (rest / 10));
-                buffer[length++] = (char)('0' + (rest % 10));
+                _buffer[_length++] = '.';
+                if (decimals == 2) _buffer[_length++] = (char)('0' + (rest / 10));
+                _buffer[_length++] = (char)('0' + (rest % 10));
             }
         }
         else
         {
-            value.TryFormat(buffer.AsSpan(length), out var written, "E3", CultureInfo.InvariantCulture);
-            length += written;
+            value.TryFormat(_buffer.AsSpan(_length), out var written, "E3", CultureInfo.InvariantCulture);
+            _length += written;
         }
 
-        unit.CopyTo(buffer.AsSpan(length));
-        length += unit.Length;
+        unit.CopyTo(_buffer.AsSpan(_length));
+        _length += unit.Length;
     }
 
     private void Reserve(int extra)
     {
-        if (length + extra > buffer.Length) Array.Resize(ref buffer, Math.Max(buffer.Length * 2, length + extra));
+        if (_length + extra > _buffer.Length) Array.Resize(ref _buffer, Math.Max(_buffer.Length * 2, _length + extra));
     }
 }

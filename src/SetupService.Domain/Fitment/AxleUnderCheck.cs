@@ -8,7 +8,7 @@ namespace SetupService.Domain.Fitment;
 /// </summary>
 public sealed class AxleUnderCheck
 {
-    private readonly Envelope presentEnvelope;
+    private readonly Envelope _presentEnvelope;
 
     private AxleUnderCheck(Vehicle vehicle, CarAxle position, CheckSettings settings)
     {
@@ -23,7 +23,7 @@ public sealed class AxleUnderCheck
         if (Axle is { Wheel: { } wheel, Tyre: { } tyre })
         {
             Present = new Fitting(wheel, tyre);
-            presentEnvelope = Envelope.Of(Present.Value);
+            _presentEnvelope = Envelope.Of(Present.Value);
         }
 
         OtherCircumferenceMm = vehicle.Opposite(position).Tyre?.Marking.RollingCircumferenceMm;
@@ -63,7 +63,7 @@ public sealed class AxleUnderCheck
     /// <summary>The checks that apply to this axle.</summary>
     public CheckIdSet Applicable { get; }
 
-    internal ref readonly Envelope PresentEnvelope => ref presentEnvelope;
+    internal ref readonly Envelope PresentEnvelope => ref _presentEnvelope;
 
     internal TravelAllowance Travel { get; }
 

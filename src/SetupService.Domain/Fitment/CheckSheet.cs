@@ -8,7 +8,7 @@ namespace SetupService.Domain.Fitment;
 /// </summary>
 public sealed class CheckSheet
 {
-    private readonly CheckResult[] results = new CheckResult[CheckIdSet.CheckCount];
+    private readonly CheckResult[] _results = new CheckResult[CheckIdSet.CheckCount];
 
     /// <summary>The checks that apply; the results of others mean nothing.</summary>
     public CheckIdSet Applicable { get; private set; }
@@ -26,12 +26,12 @@ public sealed class CheckSheet
     public CheckId? Governing { get; private set; }
 
     /// <summary>The room at the governing place.</summary>
-    public Margin? GoverningMargin => Governing is { } place ? results[(int)place].Margin : null;
+    public Margin? GoverningMargin => Governing is { } place ? _results[(int)place].Margin : null;
 
     /// <summary>One check's result.</summary>
-    public ref readonly CheckResult this[CheckId id] => ref results[(int)id];
+    public ref readonly CheckResult this[CheckId id] => ref _results[(int)id];
 
-    internal void Set(CheckId id, in CheckResult result) => results[(int)id] = result;
+    internal void Set(CheckId id, in CheckResult result) => _results[(int)id] = result;
 
     internal void Conclude(CheckIdSet applicable, CheckIdSet required)
     {
@@ -42,7 +42,7 @@ public sealed class CheckSheet
         for (var id = CheckId.InboardClearance; id <= CheckId.ArchCover; id++)
         {
             if (!applicable.Contains(id)) continue;
-            switch (results[(int)id].Status)
+            switch (_results[(int)id].Status)
             {
                 case CheckStatus.Fail: failed = failed.With(id); break;
                 case CheckStatus.Unknown: unknown = unknown.With(id); break;
@@ -65,7 +65,7 @@ public sealed class CheckSheet
         var leastMm = double.PositiveInfinity;
         for (var id = CheckId.InboardClearance; id <= CheckId.ArchCover; id++)
         {
-            if (!applicable.Contains(id) || results[(int)id].Margin is not { } margin || !(margin.WorstCaseMm < leastMm)) continue;
+            if (!applicable.Contains(id) || _results[(int)id].Margin is not { } margin || !(margin.WorstCaseMm < leastMm)) continue;
             leastMm = margin.WorstCaseMm;
             tightest = id;
         }

@@ -5,19 +5,19 @@ namespace SetupService.Domain.Tyres;
 /// <summary>A place in a marking's text, moving on as parts are read. Letters are told without case, digits are ASCII only.</summary>
 internal ref struct MarkingCursor(ReadOnlySpan<char> text)
 {
-    private readonly ReadOnlySpan<char> typed = text;
+    private readonly ReadOnlySpan<char> _typed = text;
 
     public int Position { get; private set; }
 
-    public readonly bool AtEnd => Position >= typed.Length;
+    public readonly bool AtEnd => Position >= _typed.Length;
 
-    public readonly char Current => AtEnd ? '\0' : typed[Position];
+    public readonly char Current => AtEnd ? '\0' : _typed[Position];
 
     public readonly bool AtDigit => char.IsAsciiDigit(Current);
 
     public void SkipSpaces()
     {
-        while (!AtEnd && char.IsWhiteSpace(typed[Position]))
+        while (!AtEnd && char.IsWhiteSpace(_typed[Position]))
         {
             Position++;
         }
@@ -41,8 +41,8 @@ internal ref struct MarkingCursor(ReadOnlySpan<char> text)
     public bool TryTakeWord(ReadOnlySpan<char> word)
     {
         var end = Position + word.Length;
-        if (!typed[Position..].StartsWith(word, StringComparison.OrdinalIgnoreCase)
-            || (end < typed.Length && char.IsAsciiLetterOrDigit(typed[end])))
+        if (!_typed[Position..].StartsWith(word, StringComparison.OrdinalIgnoreCase)
+            || (end < _typed.Length && char.IsAsciiLetterOrDigit(_typed[end])))
         {
             return false;
         }
@@ -55,12 +55,12 @@ internal ref struct MarkingCursor(ReadOnlySpan<char> text)
     public readonly ReadOnlySpan<char> PeekLetters()
     {
         var end = Position;
-        while (end < typed.Length && char.IsAsciiLetter(typed[end]))
+        while (end < _typed.Length && char.IsAsciiLetter(_typed[end]))
         {
             end++;
         }
 
-        return typed[Position..end];
+        return _typed[Position..end];
     }
 
     /// <summary>Takes a number with a decimal point or comma; the sign, if any, is not part of it.</summary>
@@ -71,17 +71,17 @@ internal ref struct MarkingCursor(ReadOnlySpan<char> text)
         var scale = 1.0;
         while (AtDigit)
         {
-            digits = (digits * 10) + (typed[Position++] - '0');
+            digits = (digits * 10) + (_typed[Position++] - '0');
         }
 
         var hasDecimals = Position > start && Current is '.' or ','
-            && Position + 1 < typed.Length && char.IsAsciiDigit(typed[Position + 1]);
+            && Position + 1 < _typed.Length && char.IsAsciiDigit(_typed[Position + 1]);
         if (hasDecimals)
         {
             Position++;
             while (AtDigit)
             {
-                digits = (digits * 10) + (typed[Position++] - '0');
+                digits = (digits * 10) + (_typed[Position++] - '0');
                 scale *= 10;
             }
         }
@@ -94,12 +94,12 @@ internal ref struct MarkingCursor(ReadOnlySpan<char> text)
     public readonly ReadingFault NotRead(int start, string expected)
     {
         var end = Math.Max(Position, start);
-        while (end < typed.Length && !char.IsWhiteSpace(typed[end]))
+        while (end < _typed.Length && !char.IsWhiteSpace(_typed[end]))
         {
             end++;
         }
 
-        var part = typed[start..end].ToString();
+        var part = _typed[start..end].ToString();
         var message = part.Length == 0
             ? $"The marking ends where {expected} was expected."
             : $"“{part}” is not {expected}.";
@@ -112,7 +112,7 @@ internal ref struct MarkingCursor(ReadOnlySpan<char> text)
     /// <summary>A fault about a piece that was read but cannot stand.</summary>
     public readonly ReadingFault Refused(int start, int end, string reason)
     {
-        var part = typed[start..end].ToString();
+        var part = _typed[start..end].ToString();
         return new ReadingFault(part, start, $"“{part}” {reason}.");
     }
 }

@@ -13,13 +13,13 @@ public sealed class CamberCurve
     /// <summary>Heights closer than this cannot be told apart with a ruler, mm (common practice, no source).</summary>
     public const double SameHeightMm = 1;
 
-    private readonly double[] travelMm;
-    private readonly double[] camberDeg;
+    private readonly double[] _travelMm;
+    private readonly double[] _camberDeg;
 
     private CamberCurve(double[] travelMm, double[] camberDeg)
     {
-        this.travelMm = travelMm;
-        this.camberDeg = camberDeg;
+        _travelMm = travelMm;
+        _camberDeg = camberDeg;
     }
 
     /// <summary>
@@ -44,7 +44,7 @@ public sealed class CamberCurve
 
     /// <summary>Whether the curve, with its extension, reaches the travel.</summary>
     public bool Reaches(double travel) =>
-        travel >= travelMm[0] - ExtensionMm && travel <= travelMm[^1] + ExtensionMm;
+        travel >= _travelMm[0] - ExtensionMm && travel <= _travelMm[^1] + ExtensionMm;
 
     /// <summary>
     /// The greatest change of camber from ride height to anywhere up to <paramref name="toTravelMm"/>, towards
@@ -58,9 +58,9 @@ public sealed class CamberCurve
         var inboard = 0.0;
         var outboard = 0.0;
         Widen(AtDeg(toTravelMm));
-        for (var i = 0; i < travelMm.Length; i++)
+        for (var i = 0; i < _travelMm.Length; i++)
         {
-            if (travelMm[i] > Math.Min(0, toTravelMm) && travelMm[i] < Math.Max(0, toTravelMm)) Widen(camberDeg[i]);
+            if (_travelMm[i] > Math.Min(0, toTravelMm) && _travelMm[i] < Math.Max(0, toTravelMm)) Widen(_camberDeg[i]);
         }
 
         return (inboard, outboard);
@@ -76,8 +76,8 @@ public sealed class CamberCurve
     public double AtDeg(double travel)
     {
         var upper = 1;
-        while (upper < travelMm.Length - 1 && travelMm[upper] < travel) upper++;
-        var slope = (camberDeg[upper] - camberDeg[upper - 1]) / (travelMm[upper] - travelMm[upper - 1]);
-        return camberDeg[upper - 1] + (slope * (travel - travelMm[upper - 1]));
+        while (upper < _travelMm.Length - 1 && _travelMm[upper] < travel) upper++;
+        var slope = (_camberDeg[upper] - _camberDeg[upper - 1]) / (_travelMm[upper] - _travelMm[upper - 1]);
+        return _camberDeg[upper - 1] + (slope * (travel - _travelMm[upper - 1]));
     }
 }

@@ -6,21 +6,21 @@ namespace SetupService.Domain.Wheels;
 /// <summary>A place in a wheel's text, moving on as pieces are taken. Every expression given to it begins with \G.</summary>
 internal sealed class MarkingScanner(string text)
 {
-    private readonly string typed = text.TrimEnd();
+    private readonly string _typed = text.TrimEnd();
 
     public int Position { get; private set; }
 
-    public bool AtEnd => Position >= typed.Length;
+    public bool AtEnd => Position >= _typed.Length;
 
     /// <summary>Skips spaces, then takes the piece that stands here where it fits.</summary>
     public bool TryTake(Regex piece, out Match match)
     {
-        while (!AtEnd && char.IsWhiteSpace(typed[Position]))
+        while (!AtEnd && char.IsWhiteSpace(_typed[Position]))
         {
             Position++;
         }
 
-        match = piece.Match(typed, Position);
+        match = piece.Match(_typed, Position);
         if (match.Success)
         {
             Position += match.Length;
@@ -40,12 +40,12 @@ internal sealed class MarkingScanner(string text)
     public ReadingFault NotRead(int start, string expected)
     {
         var end = Math.Max(Position, start);
-        while (end < typed.Length && !char.IsWhiteSpace(typed[end]))
+        while (end < _typed.Length && !char.IsWhiteSpace(_typed[end]))
         {
             end++;
         }
 
-        return Fault(typed[start..end], start, expected);
+        return Fault(_typed[start..end], start, expected);
     }
 
     /// <summary>A fault about a piece that was read but cannot stand.</summary>

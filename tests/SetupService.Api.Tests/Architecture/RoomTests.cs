@@ -26,9 +26,9 @@ public sealed class RoomTests
     public static TheoryData<string, string> Forbidden()
     {
         TheoryData<string, string> pairs = [];
-        foreach ((string room, string[] allowed) in MayUse)
+        foreach ((var room, var allowed) in MayUse)
         {
-            foreach (string other in MayUse.Keys.Where(other => other != room && !allowed.Contains(other)))
+            foreach (var other in MayUse.Keys.Where(other => other != room && !allowed.Contains(other)))
                 pairs.Add(room, other);
         }
 
@@ -39,7 +39,7 @@ public sealed class RoomTests
     [MemberData(nameof(Forbidden))]
     public void A_room_does_not_use_one_it_may_not(string room, string other)
     {
-        TestResult result = Types.InAssembly(Api).That().ResideInNamespaceMatching($@"^SetupService\.Api\.{room}(\.|$)")
+        var result = Types.InAssembly(Api).That().ResideInNamespaceMatching($@"^SetupService\.Api\.{room}(\.|$)")
             .ShouldNot().HaveDependencyOn(Root + other).GetResult();
 
         Assert.True(result.IsSuccessful, $"{room} uses {other}: {string.Join(", ", result.FailingTypeNames ?? [])}");
@@ -48,7 +48,7 @@ public sealed class RoomTests
     [Fact]
     public void Every_room_of_the_service_has_its_place_here()
     {
-        IEnumerable<string> rooms = Api.GetTypes()
+        var rooms = Api.GetTypes()
             .Where(type => type.Namespace?.StartsWith(Root, StringComparison.Ordinal) == true)
             .Select(type => type.Namespace![Root.Length..].Split('.')[0]).Distinct();
 

@@ -11,19 +11,19 @@ public sealed class ExamplesTests(ServiceFixture fixture) : IClassFixture<Servic
     [Fact]
     public async Task Every_described_example_is_answered()
     {
-        using JsonDocument document = JsonDocument.Parse(await fixture.Client.GetStringAsync(new Uri("/openapi/v1.json", UriKind.Relative)));
-        int sent = 0;
-        foreach (JsonProperty path in document.RootElement.GetProperty("paths").EnumerateObject().Where(path => !path.Name.Contains('{', StringComparison.Ordinal)))
+        using var document = JsonDocument.Parse(await fixture.Client.GetStringAsync(new Uri("/openapi/v1.json", UriKind.Relative)));
+        var sent = 0;
+        foreach (var path in document.RootElement.GetProperty("paths").EnumerateObject().Where(path => !path.Name.Contains('{', StringComparison.Ordinal)))
         {
-            foreach (JsonProperty operation in path.Value.EnumerateObject())
+            foreach (var operation in path.Value.EnumerateObject())
             {
                 if (RequestOf(path.Name, operation) is not { } request)
                     continue;
 
                 using (request)
-                using (HttpResponseMessage response = await fixture.Client.SendAsync(request))
+                using (var response = await fixture.Client.SendAsync(request))
                 {
-                    string answer = await response.Content.ReadAsStringAsync();
+                    var answer = await response.Content.ReadAsStringAsync();
                     Assert.True(response.StatusCode == HttpStatusCode.OK, $"{operation.Name} {path.Name}: {answer}");
                     sent++;
                 }
@@ -36,13 +36,13 @@ public sealed class ExamplesTests(ServiceFixture fixture) : IClassFixture<Servic
     private static HttpRequestMessage? RequestOf(string path, JsonProperty operation)
     {
         List<string> query = [];
-        if (operation.Value.TryGetProperty("parameters", out JsonElement parameters))
+        if (operation.Value.TryGetProperty("parameters", out var parameters))
             query.AddRange(parameters.EnumerateArray().Select(parameter => $"{parameter.GetProperty("name").GetString()}={Uri.EscapeDataString(parameter.GetProperty("example").ToString())}"));
 
         HttpRequestMessage request = new(new HttpMethod(operation.Name.ToUpperInvariant()), new Uri($"{path}?{string.Join('&', query)}".TrimEnd('?'), UriKind.Relative));
-        if (!operation.Value.TryGetProperty("requestBody", out JsonElement body))
+        if (!operation.Value.TryGetProperty("requestBody", out var body))
             return request;
-        if (!body.GetProperty("content").TryGetProperty("application/json", out JsonElement media) || !media.TryGetProperty("example", out JsonElement example))
+        if (!body.GetProperty("content").TryGetProperty("application/json", out var media) || !media.TryGetProperty("example", out var example))
             return null;
 
         request.Content = new StringContent(example.GetRawText(), Encoding.UTF8, "application/json");

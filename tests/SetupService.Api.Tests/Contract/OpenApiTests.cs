@@ -28,9 +28,9 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
     [Fact]
     public async Task The_committed_yaml_is_what_is_served()
     {
-        string served = Normalized(await fixture.Client.GetStringAsync(new Uri("/openapi/v1.yaml", UriKind.Relative)));
-        string path = ContractFile.Path("openapi.yaml");
-        string committed = File.Exists(path) ? Normalized(await File.ReadAllTextAsync(path)) : "";
+        var served = Normalized(await fixture.Client.GetStringAsync(new Uri("/openapi/v1.yaml", UriKind.Relative)));
+        var path = ContractFile.Path("openapi.yaml");
+        var committed = File.Exists(path) ? Normalized(await File.ReadAllTextAsync(path)) : "";
         if (committed != served)
             await File.WriteAllTextAsync(path, served);
 
@@ -40,23 +40,23 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
     [Fact]
     public async Task Every_call_is_named_described_tagged_and_says_how_it_can_be_refused()
     {
-        using JsonDocument document = await Served();
+        using var document = await Served();
         string[] tags = [.. document.RootElement.GetProperty("tags").EnumerateArray().Select(tag => tag.GetProperty("name").GetString()!)];
         List<string> names = [];
-        foreach ((string call, JsonElement operation) in Operations(document))
+        foreach ((var call, var operation) in Operations(document))
         {
             names.Add(operation.GetProperty("operationId").GetString()!);
             Assert.True(operation.GetProperty("summary").GetString()!.Length > 5, call);
             Assert.True(operation.GetProperty("description").GetString()!.Length > 20, call);
             Assert.Contains(Assert.Single(operation.GetProperty("tags").EnumerateArray()).GetString(), tags);
 
-            JsonElement responses = operation.GetProperty("responses");
-            bool takesJson = operation.TryGetProperty("requestBody", out JsonElement body) && body.GetProperty("content").TryGetProperty("application/json", out _);
+            var responses = operation.GetProperty("responses");
+            var takesJson = operation.TryGetProperty("requestBody", out var body) && body.GetProperty("content").TryGetProperty("application/json", out _);
             string[] owed = takesJson ? ["200", "400", "406", "413", "415", "500"] : ["200", "406", "500"];
             Assert.All(owed, status => Assert.True(responses.TryGetProperty(status, out _), $"{call} lacks {status}"));
-            foreach (JsonProperty response in responses.EnumerateObject().Where(response => response.Name[0] is '4' or '5'))
+            foreach (var response in responses.EnumerateObject().Where(response => response.Name[0] is '4' or '5'))
             {
-                JsonElement media = response.Value.GetProperty("content").GetProperty(Problem.MediaType);
+                var media = response.Value.GetProperty("content").GetProperty(Problem.MediaType);
                 Assert.Equal("#/components/schemas/Problem", media.GetProperty("schema").GetProperty("$ref").GetString());
                 Assert.Equal(response.Name, media.GetProperty("example").GetProperty("status").GetRawText());
             }
@@ -69,12 +69,12 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
     [Fact]
     public async Task Every_member_is_described_and_every_value_of_a_request_has_an_example()
     {
-        using JsonDocument document = await Served();
-        foreach ((string schema, string member, JsonElement value) in Members(document))
+        using var document = await Served();
+        foreach ((var schema, var member, var value) in Members(document))
         {
             // A reference is described where it stands, or beside the null it may be.
-            JsonElement described = value.TryGetProperty("oneOf", out JsonElement either) ? either.EnumerateArray().Last() : value;
-            bool isKind = value.TryGetProperty("enum", out JsonElement words) && words.GetArrayLength() == 1;
+            var described = value.TryGetProperty("oneOf", out var either) ? either.EnumerateArray().Last() : value;
+            var isKind = value.TryGetProperty("enum", out var words) && words.GetArrayLength() == 1;
             Assert.True(isKind || described.TryGetProperty("description", out _), $"{schema}.{member} has no description");
             if (IsNumber(value) || (Types(value).Contains("string") && !isKind))
                 Assert.True(value.TryGetProperty("examples", out _), $"{schema}.{member} has no example");
@@ -84,8 +84,8 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
     [Fact]
     public async Task Every_number_says_its_unit_by_its_name()
     {
-        using JsonDocument document = await Served();
-        IEnumerable<string> silent = Members(document)
+        using var document = await Served();
+        var silent = Members(document)
             .Where(member => IsNumber(member.Value) && !UnitStandsElsewhere.Contains(member.Schema))
             .Where(member => UnitOfName.Read(member.Member) is null && !Dimensionless.Contains(member.Member))
             .Select(member => $"{member.Schema}.{member.Member}");
@@ -96,16 +96,16 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
     [Fact]
     public async Task Only_requests_are_closed_to_other_members_and_every_number_in_them_has_limits()
     {
-        using JsonDocument document = await Served();
-        foreach (JsonProperty schema in document.RootElement.GetProperty("components").GetProperty("schemas").EnumerateObject())
+        using var document = await Served();
+        foreach (var schema in document.RootElement.GetProperty("components").GetProperty("schemas").EnumerateObject())
         {
-            bool isClosed = schema.Value.TryGetProperty("additionalProperties", out JsonElement more) && more.ValueKind == JsonValueKind.False;
-            bool isAnswer = schema.Name.EndsWith("Answer", StringComparison.Ordinal) || schema.Name is "Problem" or "Fault" or "FaultLimits";
+            var isClosed = schema.Value.TryGetProperty("additionalProperties", out var more) && more.ValueKind == JsonValueKind.False;
+            var isAnswer = schema.Name.EndsWith("Answer", StringComparison.Ordinal) || schema.Name is "Problem" or "Fault" or "FaultLimits";
             Assert.False(isClosed && isAnswer, schema.Name);
             if (!isClosed)
                 continue;
 
-            foreach (JsonProperty member in schema.Value.GetProperty("properties").EnumerateObject().Where(member => IsNumber(member.Value)))
+            foreach (var member in schema.Value.GetProperty("properties").EnumerateObject().Where(member => IsNumber(member.Value)))
                 Assert.True(member.Value.TryGetProperty("minimum", out _) && member.Value.TryGetProperty("maximum", out _), $"{schema.Name}.{member.Name}");
         }
     }
@@ -113,18 +113,18 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
     [Fact]
     public async Task Each_kind_of_suspension_tells_its_kind()
     {
-        using JsonDocument document = await Served();
-        JsonElement schemas = document.RootElement.GetProperty("components").GetProperty("schemas");
-        JsonElement suspension = schemas.GetProperty("SuspensionDocument");
-        JsonElement mapping = suspension.GetProperty("discriminator").GetProperty("mapping");
+        using var document = await Served();
+        var schemas = document.RootElement.GetProperty("components").GetProperty("schemas");
+        var suspension = schemas.GetProperty("SuspensionDocument");
+        var mapping = suspension.GetProperty("discriminator").GetProperty("mapping");
 
         Assert.Equal("kind", suspension.GetProperty("discriminator").GetProperty("propertyName").GetString());
         Assert.Equal(
             ["macPhersonStrut", "doubleWishbone", "fiveLink", "semiTrailingArm", "twistBeam", "measured"],
             mapping.EnumerateObject().Select(kind => kind.Name));
-        foreach (JsonProperty kind in mapping.EnumerateObject())
+        foreach (var kind in mapping.EnumerateObject())
         {
-            JsonElement variant = schemas.GetProperty(kind.Value.GetString()!.Split('/')[^1]);
+            var variant = schemas.GetProperty(kind.Value.GetString()!.Split('/')[^1]);
             Assert.Equal("object", variant.GetProperty("type").GetString());
             Assert.Contains(variant.GetProperty("required").EnumerateArray(), member => member.GetString() == "kind");
             Assert.Equal(kind.Name, Assert.Single(variant.GetProperty("properties").GetProperty("kind").GetProperty("enum").EnumerateArray()).GetString());
@@ -134,7 +134,7 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
     [Fact]
     public async Task Paths_are_lower_case_with_hyphens_and_carry_the_version()
     {
-        using JsonDocument document = await Served();
+        using var document = await Served();
 
         Assert.All(
             document.RootElement.GetProperty("paths").EnumerateObject().Select(path => path.Name),
@@ -145,7 +145,7 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
     public void No_domain_object_is_written_as_it_is()
     {
         // Enums of the domain may lend their words; objects would bind the contract to the inside.
-        IEnumerable<string> lent = typeof(ContractJsonContext).GetProperties()
+        var lent = typeof(ContractJsonContext).GetProperties()
             .Where(property => property.PropertyType.IsGenericType)
             .Select(property => property.PropertyType.GetGenericArguments()[0])
             .Where(type => type is { IsEnum: false } && type.Namespace?.StartsWith("SetupService.Domain", StringComparison.Ordinal) == true)
@@ -172,7 +172,7 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
 
     private static string[] Types(JsonElement value)
     {
-        if (!value.TryGetProperty("type", out JsonElement type))
+        if (!value.TryGetProperty("type", out var type))
             return [];
         return type.ValueKind == JsonValueKind.Array ? [.. type.EnumerateArray().Select(one => one.GetString()!)] : [type.GetString()!];
     }

@@ -30,19 +30,19 @@ public sealed class SchemaAgreesTests(ServiceFixture fixture) : IClassFixture<Se
     [Fact]
     public async Task The_described_schema_and_the_reader_agree()
     {
-        JsonSchema schema = await SchemaOf(nameof(CheckRequest));
-        int taken = 0;
-        int refused = 0;
+        var schema = await SchemaOf(nameof(CheckRequest));
+        var taken = 0;
+        var refused = 0;
         Gen.Int.Sample(
             seed =>
             {
-                byte[] body = Encoding.UTF8.GetBytes(new ShapedBody(seed, faultShare: 0.01).Write(Shape));
-                IReadOnlyList<Fault> faults = Reader.Faults(body);
+                var body = Encoding.UTF8.GetBytes(new ShapedBody(seed, faultShare: seed % 2 == 0 ? 0 : 0.01).Write(Shape));
+                var faults = Reader.Faults(body);
                 if (faults.Any(fault => BeyondSchemas.Contains(fault.Code)))
                     return true;
 
-                using JsonDocument document = JsonDocument.Parse(body);
-                bool isValid = schema.Evaluate(document.RootElement).IsValid;
+                using var document = JsonDocument.Parse(body);
+                var isValid = schema.Evaluate(document.RootElement).IsValid;
                 Interlocked.Increment(ref isValid ? ref taken : ref refused);
                 return isValid == (faults.Count == 0);
             },
@@ -53,8 +53,8 @@ public sealed class SchemaAgreesTests(ServiceFixture fixture) : IClassFixture<Se
 
     private async Task<JsonSchema> SchemaOf(string name)
     {
-        JsonNode description = JsonNode.Parse(await fixture.Client.GetStringAsync(new Uri("/openapi/v1.json", UriKind.Relative)))!;
-        string definitions = description["components"]!["schemas"]!.ToJsonString().Replace("#/components/schemas/", "#/$defs/", StringComparison.Ordinal);
+        var description = JsonNode.Parse(await fixture.Client.GetStringAsync(new Uri("/openapi/v1.json", UriKind.Relative)))!;
+        var definitions = description["components"]!["schemas"]!.ToJsonString().Replace("#/components/schemas/", "#/$defs/", StringComparison.Ordinal);
         return JsonSchema.FromText($$"""{ "$schema": "https://json-schema.org/draft/2020-12/schema", "$ref": "#/$defs/{{name}}", "$defs": {{definitions}} }""");
     }
 }

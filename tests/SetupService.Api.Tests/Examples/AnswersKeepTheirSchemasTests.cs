@@ -25,8 +25,8 @@ public sealed class AnswersKeepTheirSchemasTests(ServiceFixture fixture) : IClas
     [MemberData(nameof(JsonAnswers))]
     public async Task The_answer_of_an_example_is_valid(string answer)
     {
-        DescribedSchemas schemas = await DescribedSchemas.ReadAsync(fixture.Client);
-        ExampleCall call = ExampleCall.All.Single(one => one.Answer == answer);
+        var schemas = await DescribedSchemas.ReadAsync(fixture.Client);
+        var call = ExampleCall.All.Single(one => one.Answer == answer);
 
         Assert.Null(schemas.FaultOf(call.Method.ToLowerInvariant(), call.Path.Split('?')[0], 200, await call.SendAsync(fixture.Client)));
     }
@@ -39,7 +39,7 @@ public sealed class AnswersKeepTheirSchemasTests(ServiceFixture fixture) : IClas
     [InlineData("fitment-batch.car.json", "BatchCarLine")]
     public async Task The_request_of_an_example_is_valid(string file, string schema)
     {
-        DescribedSchemas schemas = await DescribedSchemas.ReadAsync(fixture.Client);
+        var schemas = await DescribedSchemas.ReadAsync(fixture.Client);
 
         Assert.Null(schemas.FaultOf(schema, await File.ReadAllTextAsync(ExampleCall.FileOf(file))));
     }
@@ -49,11 +49,11 @@ public sealed class AnswersKeepTheirSchemasTests(ServiceFixture fixture) : IClas
     [InlineData("?detail=full")]
     public async Task Each_line_of_a_batch_is_valid(string query)
     {
-        DescribedSchemas schemas = await DescribedSchemas.ReadAsync(fixture.Client);
-        string sent = await File.ReadAllTextAsync(ExampleCall.FileOf("fitment-batch.request.ndjson"));
-        using HttpResponseMessage response = await fixture.Client.PostAsync(Calls.Batch + query, sent, "application/x-ndjson");
+        var schemas = await DescribedSchemas.ReadAsync(fixture.Client);
+        var sent = await File.ReadAllTextAsync(ExampleCall.FileOf("fitment-batch.request.ndjson"));
+        using var response = await fixture.Client.PostAsync(Calls.Batch + query, sent, "application/x-ndjson");
 
-        string[] lines = (await Calls.Text(response)).Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        var lines = (await Calls.Text(response)).Split('\n', StringSplitOptions.RemoveEmptyEntries);
 
         Assert.Equal(4, lines.Length);
         Assert.All(lines, line => Assert.Null(schemas.FaultOf("BatchAnswerLine", line)));
@@ -62,15 +62,15 @@ public sealed class AnswersKeepTheirSchemasTests(ServiceFixture fixture) : IClas
     [Fact]
     public async Task The_answer_of_any_request_is_valid_or_a_valid_refusal()
     {
-        DescribedSchemas schemas = await DescribedSchemas.ReadAsync(fixture.Client);
+        var schemas = await DescribedSchemas.ReadAsync(fixture.Client);
         await Gen.Select(Gen.Int[0, Markings.Length - 1], Gen.Int[0, Removable.Length - 1], Gen.Double[2.5, 16.5], Gen.Double[-160, 160], Gen.Bool, Gen.Bool).SampleAsync(
             async (marking, removed, widthIn, offsetMm, isFront, removes) =>
             {
-                JsonObject body = Requests.Check()
+                var body = Requests.Check()
                     .With("/candidate/tyre/marking", Markings[marking]).With("/candidate/wheel/rimWidthIn", widthIn)
                     .With("/candidate/wheel/offsetMm", offsetMm).With("/axle", isFront ? "front" : "rear");
-                JsonObject window = Requests.Window().With("/tyre/marking", Markings[marking]).With("/rimWidthsIn/0", widthIn);
-                JsonObject comparison = Requests.Comparison().With("/candidate/tyre/marking", Markings[marking]).With("/candidate/wheel/rimWidthIn", widthIn);
+                var window = Requests.Window().With("/tyre/marking", Markings[marking]).With("/rimWidthsIn/0", widthIn);
+                var comparison = Requests.Comparison().With("/candidate/tyre/marking", Markings[marking]).With("/candidate/wheel/rimWidthIn", widthIn);
                 if (removes)
                     body.Without(Removable[removed]);
                 Assert.Null(await Fault(schemas, Calls.Check, body));
@@ -83,8 +83,8 @@ public sealed class AnswersKeepTheirSchemasTests(ServiceFixture fixture) : IClas
     [Fact]
     public async Task The_schemas_can_refuse()
     {
-        DescribedSchemas schemas = await DescribedSchemas.ReadAsync(fixture.Client);
-        JsonObject answer = JsonNode.Parse(await File.ReadAllTextAsync(ExampleCall.FileOf("fitment-check.answer.json")))!.AsObject();
+        var schemas = await DescribedSchemas.ReadAsync(fixture.Client);
+        var answer = JsonNode.Parse(await File.ReadAllTextAsync(ExampleCall.FileOf("fitment-check.answer.json")))!.AsObject();
 
         Assert.NotNull(schemas.FaultOf("CheckAnswer", answer.DeepClone().AsObject().With("/verdict", "good").ToJsonString()));
         Assert.NotNull(schemas.FaultOf("CheckAnswer", answer.DeepClone().AsObject().With("/surplus", 1).ToJsonString()));
@@ -94,7 +94,7 @@ public sealed class AnswersKeepTheirSchemasTests(ServiceFixture fixture) : IClas
 
     private async Task<string?> Fault(DescribedSchemas schemas, string path, JsonObject body)
     {
-        using HttpResponseMessage response = await fixture.Client.PostAsync(path, body.ToJsonString());
+        using var response = await fixture.Client.PostAsync(path, body.ToJsonString());
         return schemas.FaultOf("post", path, (int)response.StatusCode, await response.Content.ReadAsStringAsync());
     }
 }

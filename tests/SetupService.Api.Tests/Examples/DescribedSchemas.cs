@@ -21,7 +21,7 @@ internal sealed class DescribedSchemas
     private DescribedSchemas(JsonNode document)
     {
         _document = document;
-        foreach ((string name, JsonNode? schema) in document["components"]!["schemas"]!.AsObject())
+        foreach ((var name, var schema) in document["components"]!["schemas"]!.AsObject())
             _definitions.Add(name, Closed(schema!));
     }
 
@@ -31,20 +31,20 @@ internal sealed class DescribedSchemas
     /// <summary>What is wrong with the JSON answer of a call; null where nothing is.</summary>
     public string? FaultOf(string method, string path, int status, string answer)
     {
-        JsonNode? media = _document["paths"]?[path]?[method]?["responses"]?[$"{status}"]?["content"]?[status == 200 ? "application/json" : "application/problem+json"];
-        string? reference = media?["schema"]?["$ref"]?.GetValue<string>();
+        var media = _document["paths"]?[path]?[method]?["responses"]?[$"{status}"]?["content"]?[status == 200 ? "application/json" : "application/problem+json"];
+        var reference = media?["schema"]?["$ref"]?.GetValue<string>();
         return reference is null ? $"{method} {path} {status} has no named schema" : FaultOf(reference[Here.Length..], answer);
     }
 
     /// <summary>What is wrong with JSON that should follow a named schema; null where nothing is.</summary>
     public string? FaultOf(string schema, string json)
     {
-        using JsonDocument document = JsonDocument.Parse(json);
-        EvaluationResults results = Named(schema).Evaluate(document.RootElement, Options);
+        using var document = JsonDocument.Parse(json);
+        var results = Named(schema).Evaluate(document.RootElement, Options);
         if (results.IsValid)
             return null;
 
-        IEnumerable<string> faults = (results.Details ?? [])
+        var faults = (results.Details ?? [])
             .Where(detail => detail.Errors is { Count: > 0 })
             .Select(detail => $"{detail.InstanceLocation}: {string.Join("; ", detail.Errors!.Values)}");
         return $"{schema} is not kept: {string.Join(" | ", faults)} in {json}";
@@ -52,7 +52,7 @@ internal sealed class DescribedSchemas
 
     private JsonSchema Named(string name)
     {
-        if (_built.TryGetValue(name, out JsonSchema? known))
+        if (_built.TryGetValue(name, out var known))
             return known;
 
         JsonObject whole = new()
@@ -61,13 +61,13 @@ internal sealed class DescribedSchemas
             ["$ref"] = "#/$defs/" + name,
             ["$defs"] = _definitions.DeepClone(),
         };
-        string text = whole.ToJsonString().Replace(Here, "#/$defs/", StringComparison.Ordinal);
+        var text = whole.ToJsonString().Replace(Here, "#/$defs/", StringComparison.Ordinal);
         return _built[name] = JsonSchema.FromText(text);
     }
 
     private static JsonNode Closed(JsonNode schema)
     {
-        JsonNode copy = schema.DeepClone();
+        var copy = schema.DeepClone();
         if (copy["properties"] is not null && copy["additionalProperties"] is null && copy["allOf"] is null)
             copy["additionalProperties"] = false;
         return copy;

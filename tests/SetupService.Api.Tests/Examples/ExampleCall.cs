@@ -36,8 +36,8 @@ internal sealed record ExampleCall(string Method, string Path, string? Request, 
     public async Task<string> SendAsync(HttpClient client)
     {
         using HttpRequestMessage request = new(new HttpMethod(Method), new Uri(Path, UriKind.Relative)) { Content = await BodyAsync() };
-        using HttpResponseMessage response = await client.SendAsync(request);
-        string text = await response.Content.ReadAsStringAsync();
+        using var response = await client.SendAsync(request);
+        var text = await response.Content.ReadAsStringAsync();
         Assert.True(response.IsSuccessStatusCode, $"{Answer}: {(int)response.StatusCode} {text}");
         return text;
     }
@@ -51,14 +51,14 @@ internal sealed record ExampleCall(string Method, string Path, string? Request, 
         if (Request.EndsWith(".csv", StringComparison.Ordinal))
             return await FormAsync(Request);
 
-        string type = Request.EndsWith(".ndjson", StringComparison.Ordinal) ? "application/x-ndjson" : "application/json";
+        var type = Request.EndsWith(".ndjson", StringComparison.Ordinal) ? "application/x-ndjson" : "application/json";
         return Typed(await File.ReadAllTextAsync(FileOf(Request)), type);
     }
 
     /// <summary>The car goes before the table; it stands in the file beside it.</summary>
     private static async Task<HttpContent> FormAsync(string table)
     {
-        string car = table.Replace(".request.csv", ".car.json", StringComparison.Ordinal);
+        var car = table.Replace(".request.csv", ".car.json", StringComparison.Ordinal);
         return new MultipartFormDataContent
         {
             { Typed(await File.ReadAllTextAsync(FileOf(car)), "application/json"), "car" },

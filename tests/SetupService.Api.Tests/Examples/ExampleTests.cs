@@ -26,11 +26,11 @@ public sealed class ExampleTests(ServiceFixture fixture) : IClassFixture<Service
     [MemberData(nameof(Answers))]
     public async Task The_service_answers_the_example_as_the_file_says(string answer)
     {
-        string sent = Shown(answer, await ExampleCall.All.Single(call => call.Answer == answer).SendAsync(fixture.Client));
-        string file = ExampleCall.FileOf(answer);
+        var sent = Shown(answer, await ExampleCall.All.Single(call => call.Answer == answer).SendAsync(fixture.Client));
+        var file = ExampleCall.FileOf(answer);
         if (IsWriting)
             await File.WriteAllTextAsync(file, sent);
-        string kept = await File.ReadAllTextAsync(file);
+        var kept = await File.ReadAllTextAsync(file);
 
         if (answer.EndsWith(".json", StringComparison.Ordinal))
             Assert.True(JsonNode.DeepEquals(JsonNode.Parse(kept), JsonNode.Parse(sent)), $"{answer} says otherwise than the service: {sent}");
@@ -41,15 +41,15 @@ public sealed class ExampleTests(ServiceFixture fixture) : IClassFixture<Service
     [Fact]
     public async Task Two_runs_give_the_same_bytes()
     {
-        foreach (ExampleCall call in ExampleCall.All)
+        foreach (var call in ExampleCall.All)
             Assert.Equal(await call.SendAsync(fixture.Client), await call.SendAsync(fixture.Client));
     }
 
     [Fact]
     public void Every_file_kept_is_sent_or_answered()
     {
-        IEnumerable<string> known = ExampleCall.All.SelectMany(call => new[] { call.Request, call.Answer }).OfType<string>().Append("fitment-batch.car.json");
-        IEnumerable<string> kept = Directory.GetFiles(ExampleCall.FileOf("")).Select(Path.GetFileName).OfType<string>();
+        var known = ExampleCall.All.SelectMany(call => new[] { call.Request, call.Answer }).OfType<string>().Append("fitment-batch.car.json");
+        var kept = Directory.GetFiles(ExampleCall.FileOf("")).Select(Path.GetFileName).OfType<string>();
 
         Assert.Equal(known.Order(StringComparer.Ordinal), kept.Order(StringComparer.Ordinal));
     }
@@ -57,7 +57,7 @@ public sealed class ExampleTests(ServiceFixture fixture) : IClassFixture<Service
     [Fact]
     public async Task The_demo_of_the_check_fits_and_carries()
     {
-        using JsonDocument answer = JsonDocument.Parse(await File.ReadAllTextAsync(ExampleCall.FileOf("fitment-check.answer.json")));
+        using var answer = JsonDocument.Parse(await File.ReadAllTextAsync(ExampleCall.FileOf("fitment-check.answer.json")));
 
         Assert.Equal("pass", answer.RootElement.GetProperty("verdict").GetString());
         Assert.Equal(0, answer.RootElement.GetProperty("unknown").GetArrayLength());

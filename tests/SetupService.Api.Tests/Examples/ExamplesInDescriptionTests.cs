@@ -10,27 +10,27 @@ public sealed class ExamplesInDescriptionTests(ServiceFixture fixture) : IClassF
     [Fact]
     public async Task Every_media_type_of_every_call_has_an_example()
     {
-        using JsonDocument document = await Served();
+        using var document = await Served();
         Assert.All(
             MediaTypes(document),
-            media => Assert.True(media.Value.TryGetProperty("example", out JsonElement example) && example.ValueKind != JsonValueKind.Null, media.Call));
+            media => Assert.True(media.Value.TryGetProperty("example", out var example) && example.ValueKind != JsonValueKind.Null, media.Call));
     }
 
     [Fact]
     public async Task Each_example_is_its_file()
     {
-        using JsonDocument document = await Served();
-        foreach (ExampleCall call in ExampleCall.All)
+        using var document = await Served();
+        foreach (var call in ExampleCall.All)
         {
-            JsonElement operation = document.RootElement.GetProperty("paths").GetProperty(call.Path.Split('?')[0]).GetProperty(call.Method.ToLowerInvariant());
-            JsonElement answers = operation.GetProperty("responses").GetProperty("200").GetProperty("content");
+            var operation = document.RootElement.GetProperty("paths").GetProperty(call.Path.Split('?')[0]).GetProperty(call.Method.ToLowerInvariant());
+            var answers = operation.GetProperty("responses").GetProperty("200").GetProperty("content");
             await Same(call.Answer, answers.GetProperty(MediaTypeOf(call.Answer)).GetProperty("example"));
             if (call.Request is null)
                 continue;
 
-            JsonElement content = operation.GetProperty("requestBody").GetProperty("content");
-            bool isTable = call.Request.EndsWith(".csv", StringComparison.Ordinal);
-            JsonElement example = content.GetProperty(isTable ? "multipart/form-data" : MediaTypeOf(call.Request)).GetProperty("example");
+            var content = operation.GetProperty("requestBody").GetProperty("content");
+            var isTable = call.Request.EndsWith(".csv", StringComparison.Ordinal);
+            var example = content.GetProperty(isTable ? "multipart/form-data" : MediaTypeOf(call.Request)).GetProperty("example");
             await Same(call.Request, isTable ? example.GetProperty("candidates") : example);
             if (isTable)
                 await Same("fitment-batch.car.json", example.GetProperty("car"));
@@ -40,12 +40,12 @@ public sealed class ExamplesInDescriptionTests(ServiceFixture fixture) : IClassF
     [Fact]
     public async Task The_query_of_an_example_is_the_one_the_description_shows()
     {
-        using JsonDocument document = await Served();
-        foreach (ExampleCall call in ExampleCall.All.Where(call => call.Path.Contains('?', StringComparison.Ordinal)))
+        using var document = await Served();
+        foreach (var call in ExampleCall.All.Where(call => call.Path.Contains('?', StringComparison.Ordinal)))
         {
-            string[] path = call.Path.Split('?');
-            JsonElement parameters = document.RootElement.GetProperty("paths").GetProperty(path[0]).GetProperty("get").GetProperty("parameters");
-            IEnumerable<string> shown = parameters.EnumerateArray().Select(one => $"{one.GetProperty("name")}={one.GetProperty("example")}");
+            var path = call.Path.Split('?');
+            var parameters = document.RootElement.GetProperty("paths").GetProperty(path[0]).GetProperty("get").GetProperty("parameters");
+            var shown = parameters.EnumerateArray().Select(one => $"{one.GetProperty("name")}={one.GetProperty("example")}");
 
             Assert.Equal(shown, Uri.UnescapeDataString(path[1]).Split('&'));
         }
@@ -53,8 +53,8 @@ public sealed class ExamplesInDescriptionTests(ServiceFixture fixture) : IClassF
 
     private static async Task Same(string file, JsonElement example)
     {
-        string kept = await File.ReadAllTextAsync(ExampleCall.FileOf(file));
-        bool isSame = file.EndsWith(".json", StringComparison.Ordinal)
+        var kept = await File.ReadAllTextAsync(ExampleCall.FileOf(file));
+        var isSame = file.EndsWith(".json", StringComparison.Ordinal)
             ? JsonNode.DeepEquals(JsonNode.Parse(kept), JsonNode.Parse(example.GetRawText()))
             : kept == example.GetString();
         Assert.True(isSame, $"{file} is shown otherwise: {example}");
@@ -77,9 +77,9 @@ public sealed class ExamplesInDescriptionTests(ServiceFixture fixture) : IClassF
 
     private static IEnumerable<JsonElement> Contents(JsonElement operation)
     {
-        if (operation.TryGetProperty("requestBody", out JsonElement body))
+        if (operation.TryGetProperty("requestBody", out var body))
             yield return body.GetProperty("content");
-        foreach (JsonProperty response in operation.GetProperty("responses").EnumerateObject())
+        foreach (var response in operation.GetProperty("responses").EnumerateObject())
             yield return response.Value.GetProperty("content");
     }
 

@@ -33,33 +33,33 @@ internal static class Calls
 
     public static async Task<JsonElement> AnswerOf(this HttpClient client, string path, string body)
     {
-        using HttpResponseMessage response = await client.PostAsync(path, body);
+        using var response = await client.PostAsync(path, body);
         return Parse(await Text(response));
     }
 
     public static async Task<JsonElement> GetAnswer(this HttpClient client, string path)
     {
-        using HttpResponseMessage response = await client.GetAsync(new Uri(path, UriKind.Relative));
+        using var response = await client.GetAsync(new Uri(path, UriKind.Relative));
         return Parse(await Text(response));
     }
 
     public static async Task<JsonElement> RefusalOf(this HttpClient client, string path, string body)
     {
-        using HttpResponseMessage response = await client.PostAsync(path, body);
+        using var response = await client.PostAsync(path, body);
         return await Problems.Read(response, ProblemTypes.InvalidRequest);
     }
 
     /// <summary>The body of an answer that must be a 200.</summary>
     public static async Task<string> Text(HttpResponseMessage response)
     {
-        string text = await response.Content.ReadAsStringAsync();
+        var text = await response.Content.ReadAsStringAsync();
         Assert.True(response.StatusCode == HttpStatusCode.OK, $"{(int)response.StatusCode}: {text}");
         return text;
     }
 
     public static JsonElement Parse(string text)
     {
-        using JsonDocument document = JsonDocument.Parse(text);
+        using var document = JsonDocument.Parse(text);
         return document.RootElement.Clone();
     }
 
@@ -74,5 +74,5 @@ internal static class Calls
     public static string[] Strings(this JsonElement list) => [.. list.EnumerateArray().Select(one => one.GetString()!)];
 
     private static string? Place(JsonElement fault) =>
-        (fault.TryGetProperty("pointer", out JsonElement pointer) ? pointer : fault.GetProperty("parameter")).GetString();
+        (fault.TryGetProperty("pointer", out var pointer) ? pointer : fault.GetProperty("parameter")).GetString();
 }

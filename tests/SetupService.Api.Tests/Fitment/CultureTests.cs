@@ -13,23 +13,23 @@ public sealed class CultureTests(ServiceFixture fixture) : IClassFixture<Service
     [InlineData(Calls.Drawing)]
     public async Task The_culture_of_the_machine_and_of_the_caller_reaches_no_answer(string path)
     {
-        string body = Requests.Check().ToJsonString();
-        using HttpResponseMessage plain = await fixture.Client.PostAsync(path, body);
-        string expected = await Calls.Text(plain);
+        var body = Requests.Check().ToJsonString();
+        using var plain = await fixture.Client.PostAsync(path, body);
+        var expected = await Calls.Text(plain);
 
         // Decimal comma, points in thousands, another minus: the machine's culture is what threads start with.
-        CultureInfo german = (CultureInfo)CultureInfo.InvariantCulture.Clone();
+        var german = (CultureInfo)CultureInfo.InvariantCulture.Clone();
         german.NumberFormat.NumberDecimalSeparator = ",";
         german.NumberFormat.NumberGroupSeparator = ".";
         german.NumberFormat.NegativeSign = "\u2212";
-        CultureInfo? before = CultureInfo.DefaultThreadCurrentCulture;
+        var before = CultureInfo.DefaultThreadCurrentCulture;
         CultureInfo.DefaultThreadCurrentCulture = german;
         try
         {
             using HttpRequestMessage request = new(HttpMethod.Post, new Uri(path, UriKind.Relative));
             request.Content = new StringContent(body, new MediaTypeHeaderValue("application/json"));
             request.Headers.AcceptLanguage.ParseAdd("de-DE");
-            using HttpResponseMessage response = await fixture.Client.SendAsync(request);
+            using var response = await fixture.Client.SendAsync(request);
             Assert.Equal(expected, await Calls.Text(response));
         }
         finally

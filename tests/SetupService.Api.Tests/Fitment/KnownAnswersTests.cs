@@ -11,7 +11,7 @@ public sealed class KnownAnswersTests(ServiceFixture fixture) : IClassFixture<Se
     [Fact]
     public async Task Ten_less_offset_moves_both_edges_ten_outboard()
     {
-        JsonElement answer = await fixture.Client.AnswerOf(Calls.Comparison, Comparison(7.5, 35, "225/45R17 91W"));
+        var answer = await fixture.Client.AnswerOf(Calls.Comparison, Comparison(7.5, 35, "225/45R17 91W"));
 
         Near(10, answer, "outboardChangeMm");
         Near(-10, answer, "inboardChangeMm");
@@ -26,8 +26,8 @@ public sealed class KnownAnswersTests(ServiceFixture fixture) : IClassFixture<Se
     [Fact]
     public async Task A_lower_tyre_lowers_the_car_and_shortens_the_gearing()
     {
-        JsonObject body = Comparison(7.5, 45, "215/45R17 91W").With("/steeringAxisInclinationDeg", 13.1).With("/indicatedKmh", 80);
-        JsonElement answer = await fixture.Client.AnswerOf(Calls.Comparison, body);
+        var body = Comparison(7.5, 45, "215/45R17 91W").With("/steeringAxisInclinationDeg", 13.1).With("/indicatedKmh", 80);
+        var answer = await fixture.Client.AnswerOf(Calls.Comparison, body);
 
         Near(-8, answer, "overallDiameterChangeMm");
         Near(-100.0 * 8 / 634, answer, "overallDiameterChangePct");
@@ -41,7 +41,7 @@ public sealed class KnownAnswersTests(ServiceFixture fixture) : IClassFixture<Se
     [Fact]
     public async Task Without_an_inclination_a_change_of_diameter_leaves_the_scrub_radius_unknown()
     {
-        JsonElement answer = await fixture.Client.AnswerOf(Calls.Comparison, Comparison(7.5, 45, "215/45R17 91W"));
+        var answer = await fixture.Client.AnswerOf(Calls.Comparison, Comparison(7.5, 45, "215/45R17 91W"));
 
         Assert.Equal(JsonValueKind.Null, answer.GetProperty("scrubRadiusChangeMm").ValueKind);
     }
@@ -51,15 +51,15 @@ public sealed class KnownAnswersTests(ServiceFixture fixture) : IClassFixture<Se
     [Fact]
     public async Task Room_is_the_measured_gap_less_what_the_candidate_takes()
     {
-        JsonElement answer = await fixture.Client.AnswerOf(Calls.Check, Requests.Check().Without("/camberChange"));
+        var answer = await fixture.Client.AnswerOf(Calls.Check, Requests.Check().Without("/camberChange"));
 
-        JsonElement inboard = answer.CheckOf("inboardClearance");
-        JsonElement outboard = answer.CheckOf("outboardClearance");
+        var inboard = answer.CheckOf("inboardClearance");
+        var outboard = answer.CheckOf("outboardClearance");
         Near(14 + 5 - (0.2 * 12.7), inboard, "nominalMm", 0.051);
         Near(18 - 5 - (0.2 * 12.7), outboard, "nominalMm", 0.051);
         Near(3, inboard, "limit");
         Assert.Equal("mm", inboard.GetProperty("unit").GetString());
-        foreach (JsonElement room in new[] { inboard, outboard, answer.CheckOf("radialClearance"), answer.CheckOf("fullLockClearance") })
+        foreach (var room in new[] { inboard, outboard, answer.CheckOf("radialClearance"), answer.CheckOf("fullLockClearance") })
         {
             Assert.True(room.GetProperty("nominalMm").GetDouble() > room.GetProperty("probableMm").GetDouble());
             Assert.True(room.GetProperty("probableMm").GetDouble() > room.GetProperty("worstCaseMm").GetDouble());
@@ -72,9 +72,9 @@ public sealed class KnownAnswersTests(ServiceFixture fixture) : IClassFixture<Se
     [Fact]
     public async Task The_tyre_is_held_to_half_the_axle_at_its_pressure()
     {
-        JsonObject body = Requests.Check().With("/candidate/tyre/marking", "225/45R17 91W").With("/candidate/tyre/pressureKpa", 230);
+        var body = Requests.Check().With("/candidate/tyre/marking", "225/45R17 91W").With("/candidate/tyre/pressureKpa", 230);
 
-        JsonElement load = (await fixture.Client.AnswerOf(Calls.Check, body)).CheckOf("loadCapacity");
+        var load = (await fixture.Client.AnswerOf(Calls.Check, body)).CheckOf("loadCapacity");
 
         Near(615 * Math.Pow(230.0 / 250, 0.8), load, "value", 0.05);
         Near(435, load, "limit");
@@ -96,7 +96,7 @@ public sealed class KnownAnswersTests(ServiceFixture fixture) : IClassFixture<Se
     {
         // A whole number where one is needed.
         JsonNode number = value % 1 == 0 ? JsonValue.Create((int)value) : JsonValue.Create(value);
-        JsonElement answer = await fixture.Client.AnswerOf(Calls.Check, Requests.Check().With(place, number));
+        var answer = await fixture.Client.AnswerOf(Calls.Check, Requests.Check().With(place, number));
 
         Assert.Equal("fail", answer.CheckOf(check).GetProperty("status").GetString());
         Assert.Equal("fail", answer.GetProperty("verdict").GetString());
@@ -109,7 +109,7 @@ public sealed class KnownAnswersTests(ServiceFixture fixture) : IClassFixture<Se
     [InlineData("/candidate/tyre/marking", "225/45R17 94H", "speedRating")]
     public async Task A_word_that_does_not_fit_fails_its_check(string place, string word, string check)
     {
-        JsonElement answer = await fixture.Client.AnswerOf(Calls.Check, Requests.Check().With(place, word));
+        var answer = await fixture.Client.AnswerOf(Calls.Check, Requests.Check().With(place, word));
 
         Assert.Equal("fail", answer.CheckOf(check).GetProperty("status").GetString());
     }
@@ -119,7 +119,7 @@ public sealed class KnownAnswersTests(ServiceFixture fixture) : IClassFixture<Se
     [InlineData("114,3", "5x114.3")]
     public async Task A_bolt_circle_reads_as_people_write_it(string typed, string shown)
     {
-        JsonElement circle = (await fixture.Client.AnswerOf(Calls.Check, Requests.Check().With("/candidate/wheel/boltCircle", "5x" + typed))).CheckOf("boltCircle");
+        var circle = (await fixture.Client.AnswerOf(Calls.Check, Requests.Check().With("/candidate/wheel/boltCircle", "5x" + typed))).CheckOf("boltCircle");
 
         Assert.Equal(shown, circle.GetProperty("valueText").GetString());
         Assert.Equal("5x108", circle.GetProperty("limitText").GetString());
@@ -128,7 +128,7 @@ public sealed class KnownAnswersTests(ServiceFixture fixture) : IClassFixture<Se
     [Fact]
     public async Task The_rear_axle_has_no_check_at_lock()
     {
-        JsonElement answer = await fixture.Client.AnswerOf(Calls.Check, Requests.Check().With("/axle", "rear"));
+        var answer = await fixture.Client.AnswerOf(Calls.Check, Requests.Check().With("/axle", "rear"));
 
         Assert.DoesNotContain("fullLockClearance", answer.GetProperty("checks").EnumerateArray().Select(check => check.GetProperty("id").GetString()));
     }
@@ -141,7 +141,7 @@ public sealed class KnownAnswersTests(ServiceFixture fixture) : IClassFixture<Se
     [InlineData(5, 15.5)]
     public async Task A_spacer_carries_the_barrel_outboard_over_the_caliper(int spacerMm, double expectedMm)
     {
-        JsonObject body = Requests.Check()
+        var body = Requests.Check()
             .With("/candidate/wheel/spacerMm", spacerMm)
             .With("/candidate/wheel/innerProfile", JsonNode.Parse("""[{ "fromMountingFaceMm": -50, "radiusMm": 185 }, { "fromMountingFaceMm": 50, "radiusMm": 175 }]"""))
             .With("/vehicle/front/hub/caliperProfile", JsonNode.Parse("""[{ "fromHubFaceMm": -10, "radiusMm": 160 }, { "fromHubFaceMm": 0, "radiusMm": 165 }]"""));

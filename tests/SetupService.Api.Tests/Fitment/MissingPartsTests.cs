@@ -13,7 +13,7 @@ public sealed class MissingPartsTests(ServiceFixture fixture) : IClassFixture<Se
     [Fact]
     public async Task With_everything_measured_the_candidate_fails_nothing()
     {
-        JsonElement answer = await fixture.Client.AnswerOf(Calls.Check, Requests.Check());
+        var answer = await fixture.Client.AnswerOf(Calls.Check, Requests.Check());
 
         HoldsTogether(answer);
         Assert.DoesNotContain("fail", answer.GetProperty("checks").EnumerateArray().Select(check => check.GetProperty("status").GetString()));
@@ -24,9 +24,9 @@ public sealed class MissingPartsTests(ServiceFixture fixture) : IClassFixture<Se
     {
         string[] members = [.. Members(Requests.Check()["vehicle"]!.AsObject(), "/vehicle")];
         Assert.True(members.Length > 60);
-        foreach (string member in members)
+        foreach (var member in members)
         {
-            JsonElement answer = await fixture.Client.AnswerOf(Calls.Check, Requests.Check().Without(member));
+            var answer = await fixture.Client.AnswerOf(Calls.Check, Requests.Check().Without(member));
             HoldsTogether(answer);
         }
     }
@@ -34,10 +34,10 @@ public sealed class MissingPartsTests(ServiceFixture fixture) : IClassFixture<Se
     [Fact]
     public async Task A_missing_member_and_a_null_one_are_the_same()
     {
-        foreach (string member in Members(Requests.Check()["vehicle"]!.AsObject(), "/vehicle"))
+        foreach (var member in Members(Requests.Check()["vehicle"]!.AsObject(), "/vehicle"))
         {
-            JsonElement missing = await fixture.Client.AnswerOf(Calls.Check, Requests.Check().Without(member));
-            JsonElement empty = await fixture.Client.AnswerOf(Calls.Check, Requests.Check().With(member, null));
+            var missing = await fixture.Client.AnswerOf(Calls.Check, Requests.Check().Without(member));
+            var empty = await fixture.Client.AnswerOf(Calls.Check, Requests.Check().With(member, null));
             Assert.True(JsonElement.DeepEquals(missing, empty), member);
         }
     }
@@ -45,14 +45,14 @@ public sealed class MissingPartsTests(ServiceFixture fixture) : IClassFixture<Se
     [Fact]
     public async Task Of_a_car_of_which_nothing_is_known_only_the_candidate_itself_is_told()
     {
-        JsonElement answer = await fixture.Client.AnswerOf(Calls.Check, Requests.Check().With("/vehicle", new JsonObject()));
+        var answer = await fixture.Client.AnswerOf(Calls.Check, Requests.Check().With("/vehicle", new JsonObject()));
 
         Assert.Equal("unknown", answer.GetProperty("verdict").GetString());
         Assert.Equal(JsonValueKind.Null, answer.GetProperty("governing").ValueKind);
         Assert.Equal(JsonValueKind.Null, answer.GetProperty("comparison").ValueKind);
         Assert.Equal("pass", answer.CheckOf("rimDiameter").GetProperty("status").GetString());
         Assert.Equal("pass", answer.CheckOf("rimWidth").GetProperty("status").GetString());
-        string[] unknown = answer.GetProperty("unknown").Strings();
+        var unknown = answer.GetProperty("unknown").Strings();
         Assert.All(new[] { "inboardClearance", "outboardClearance", "loadCapacity", "speedRating", "boltCircle", "centreBore" }, id => Assert.Contains(id, unknown));
     }
 
@@ -71,7 +71,7 @@ public sealed class MissingPartsTests(ServiceFixture fixture) : IClassFixture<Se
     [InlineData("/vehicle/rear/tyre", "axleDiameterMatch", false)]
     public async Task What_a_missing_measurement_leaves_unknown_is_listed(string member, string check, bool isDecisive)
     {
-        JsonElement answer = await fixture.Client.AnswerOf(Calls.Check, Requests.Check().Without(member));
+        var answer = await fixture.Client.AnswerOf(Calls.Check, Requests.Check().Without(member));
 
         Assert.Equal("unknown", answer.CheckOf(check).GetProperty("status").GetString());
         Assert.Contains(check, answer.GetProperty("unknown").Strings());
@@ -82,9 +82,9 @@ public sealed class MissingPartsTests(ServiceFixture fixture) : IClassFixture<Se
     [Fact]
     public async Task A_bolt_circle_known_of_neither_hub_nor_present_wheel_is_unknown()
     {
-        JsonObject body = Requests.Check().Without("/vehicle/front/hub/boltCircle");
-        JsonElement fromWheel = await fixture.Client.AnswerOf(Calls.Check, body);
-        JsonElement fromNothing = await fixture.Client.AnswerOf(Calls.Check, body.Without("/vehicle/front/wheel/boltCircle"));
+        var body = Requests.Check().Without("/vehicle/front/hub/boltCircle");
+        var fromWheel = await fixture.Client.AnswerOf(Calls.Check, body);
+        var fromNothing = await fixture.Client.AnswerOf(Calls.Check, body.Without("/vehicle/front/wheel/boltCircle"));
 
         Assert.Equal("pass", fromWheel.CheckOf("boltCircle").GetProperty("status").GetString());
         Assert.Equal("unknown", fromNothing.CheckOf("boltCircle").GetProperty("status").GetString());
@@ -93,10 +93,10 @@ public sealed class MissingPartsTests(ServiceFixture fixture) : IClassFixture<Se
     [Fact]
     public async Task The_caller_says_which_unknowns_decide()
     {
-        JsonObject body = Requests.Check().Without("/vehicle/front/clearance/springSeatMm").Without("/vehicle/topSpeedKmh");
+        var body = Requests.Check().Without("/vehicle/front/clearance/springSeatMm").Without("/vehicle/topSpeedKmh");
 
-        JsonElement none = await fixture.Client.AnswerOf(Calls.Check, body.With("/required", new JsonArray()));
-        JsonElement seat = await fixture.Client.AnswerOf(Calls.Check, body.With("/required", new JsonArray("springSeatClearance")));
+        var none = await fixture.Client.AnswerOf(Calls.Check, body.With("/required", new JsonArray()));
+        var seat = await fixture.Client.AnswerOf(Calls.Check, body.With("/required", new JsonArray("springSeatClearance")));
 
         Assert.NotEqual("unknown", none.GetProperty("verdict").GetString());
         Assert.Equal("unknown", seat.GetProperty("verdict").GetString());
@@ -106,9 +106,9 @@ public sealed class MissingPartsTests(ServiceFixture fixture) : IClassFixture<Se
     [Fact]
     public async Task Ride_height_gaps_without_travel_are_unknown_and_worst_travel_is_said_to_be_assumed()
     {
-        JsonElement rideHeight = await fixture.Client.AnswerOf(
+        var rideHeight = await fixture.Client.AnswerOf(
             Calls.Check, Requests.Check().With("/vehicle/front/clearance/measuredAt", "rideHeight").Without("/vehicle/front/bumpTravelMm"));
-        JsonElement silent = await fixture.Client.AnswerOf(Calls.Check, Requests.Check().Without("/vehicle/front/clearance/measuredAt"));
+        var silent = await fixture.Client.AnswerOf(Calls.Check, Requests.Check().Without("/vehicle/front/clearance/measuredAt"));
 
         Assert.Equal("unknown", rideHeight.CheckOf("inboardClearance").GetProperty("status").GetString());
         Assert.Contains(
@@ -121,7 +121,7 @@ public sealed class MissingPartsTests(ServiceFixture fixture) : IClassFixture<Se
     {
         string[] required = ["inboardClearance", "outboardClearance", "rimDiameter", "rimWidth", "loadCapacity", "speedRating", "boltCircle", "centreBore"];
         (string Id, string Status)[] checks = [.. answer.GetProperty("checks").EnumerateArray().Select(check => (check.GetProperty("id").GetString()!, check.GetProperty("status").GetString()!))];
-        string verdict = checks.Any(check => check.Status == "fail") ? "fail"
+        var verdict = checks.Any(check => check.Status == "fail") ? "fail"
             : checks.Any(check => check.Status == "unknown" && required.Contains(check.Id)) ? "unknown"
             : checks.Any(check => check.Status == "caution") ? "caution"
             : "pass";
@@ -132,13 +132,13 @@ public sealed class MissingPartsTests(ServiceFixture fixture) : IClassFixture<Se
 
     private static IEnumerable<string> Members(JsonObject owner, string pointer)
     {
-        foreach ((string name, JsonNode? value) in owner)
+        foreach ((var name, var value) in owner)
         {
             if (!OwnRequired.Contains(name) && owner["kind"] is null)
                 yield return $"{pointer}/{name}";
             if (value is JsonObject inner)
             {
-                foreach (string member in Members(inner, $"{pointer}/{name}").Where(member => !member.Contains("/points/", StringComparison.Ordinal)))
+                foreach (var member in Members(inner, $"{pointer}/{name}").Where(member => !member.Contains("/points/", StringComparison.Ordinal)))
                     yield return member;
             }
         }

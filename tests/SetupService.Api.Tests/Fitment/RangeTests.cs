@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text.Json;
 using System.Text.Json.Nodes;
 using SetupService.Api.Tests.Host;
 
@@ -46,15 +45,15 @@ public sealed class RangeTests(ServiceFixture fixture) : IClassFixture<ServiceFi
     [MemberData(nameof(Ranges))]
     public async Task Both_ends_are_taken_and_the_next_number_is_not(string path, string place, double minimum, double maximum, string unit)
     {
-        foreach (double end in new[] { minimum, maximum })
+        foreach (var end in new[] { minimum, maximum })
             await fixture.Client.AnswerOf(path, Requests.Of(path).With(place, end));
 
-        foreach (double beyond in new[] { Math.BitDecrement(minimum), Math.BitIncrement(maximum) })
+        foreach (var beyond in new[] { Math.BitDecrement(minimum), Math.BitIncrement(maximum) })
         {
-            JsonElement problem = await fixture.Client.RefusalOf(path, Requests.Of(path).With(place, beyond).ToJsonString());
+            var problem = await fixture.Client.RefusalOf(path, Requests.Of(path).With(place, beyond).ToJsonString());
             Assert.Equal([$"{place} outOfRange"], problem.FaultsOf());
-            JsonElement fault = problem.GetProperty("errors")[0];
-            JsonElement limits = fault.GetProperty("limits");
+            var fault = problem.GetProperty("errors")[0];
+            var limits = fault.GetProperty("limits");
             Assert.Equal((minimum, maximum), (limits.GetProperty("minimum").GetDouble(), limits.GetProperty("maximum").GetDouble()));
             Assert.Equal(unit, limits.GetProperty("unit").GetString());
             Assert.Contains(beyond.ToString("R", CultureInfo.InvariantCulture), fault.GetProperty("message").GetString(), StringComparison.Ordinal);
@@ -67,7 +66,7 @@ public sealed class RangeTests(ServiceFixture fixture) : IClassFixture<ServiceFi
     public async Task A_window_has_one_to_fifty_rim_widths(int count, string code)
     {
         JsonArray widths = [.. Enumerable.Repeat(8, count).Select(width => (JsonNode)width)];
-        JsonElement problem = await fixture.Client.RefusalOf(Calls.Window, Requests.Window().With("/rimWidthsIn", widths).ToJsonString());
+        var problem = await fixture.Client.RefusalOf(Calls.Window, Requests.Window().With("/rimWidthsIn", widths).ToJsonString());
 
         Assert.Equal([$"/rimWidthsIn {code}"], problem.FaultsOf());
     }
@@ -76,7 +75,7 @@ public sealed class RangeTests(ServiceFixture fixture) : IClassFixture<ServiceFi
     public async Task Fifty_rim_widths_get_fifty_windows_in_order()
     {
         double[] asked = [.. Enumerable.Range(0, 50).Select(step => 12 - (step * 0.1))];
-        JsonElement answer = await fixture.Client.AnswerOf(Calls.Window, Requests.Window().With("/rimWidthsIn", new JsonArray([.. asked.Select(width => (JsonNode)width)])));
+        var answer = await fixture.Client.AnswerOf(Calls.Window, Requests.Window().With("/rimWidthsIn", new JsonArray([.. asked.Select(width => (JsonNode)width)])));
 
         Assert.Equal(asked, answer.GetProperty("windows").EnumerateArray().Select(window => window.GetProperty("rimWidthIn").GetDouble()));
     }

@@ -1,6 +1,4 @@
 using System.Net;
-using System.Text.Json;
-using System.Text.Json.Nodes;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Tests.Http;
@@ -55,7 +53,7 @@ public abstract class RefusedRequestTests(HttpClient client)
     [Fact]
     public async Task A_member_named_twice_is_a_fault()
     {
-        string body = Requests.Check().ToJsonString().Replace("\"offsetMm\":40", "\"offsetMm\":40,\"offsetMm\":41", StringComparison.Ordinal);
+        var body = Requests.Check().ToJsonString().Replace("\"offsetMm\":40", "\"offsetMm\":40,\"offsetMm\":41", StringComparison.Ordinal);
 
         Assert.Equal(["/candidate/wheel/offsetMm duplicateMember"], (await client.RefusalOf(Calls.Check, body)).FaultsOf());
     }
@@ -63,11 +61,11 @@ public abstract class RefusedRequestTests(HttpClient client)
     [Fact]
     public async Task Every_fault_comes_in_one_answer()
     {
-        JsonObject body = Requests.Check()
+        var body = Requests.Check()
             .With("/candidate/wheel/rimWidthIn", 21).With("/candidate/wheel/boltCircle", "round").With("/candidate/tyre/marking", "45Q17")
             .With("/vehicle/front/hub/fastenerThread", "thick").With("/vehicle/drivenAxle", "left").With("/surplus", 1).Without("/candidate/wheel/offsetMm").Without("/axle");
 
-        string[] faults = (await client.RefusalOf(Calls.Check, body.ToJsonString())).FaultsOf();
+        var faults = (await client.RefusalOf(Calls.Check, body.ToJsonString())).FaultsOf();
 
         Assert.Equal(
             new[]
@@ -82,9 +80,9 @@ public abstract class RefusedRequestTests(HttpClient client)
     [MemberData(nameof(EveryPath))]
     public async Task A_body_that_is_no_object_of_the_call_has_one_fault(string path)
     {
-        foreach ((string body, string code) in new[] { ("", "required"), ("null", "required"), ("[]", "wrongType"), ("\"text\"", "wrongType"), ("{", "syntax"), ("{}}", "syntax"), ("{'axle':1}", "syntax") })
+        foreach ((var body, var code) in new[] { ("", "required"), ("null", "required"), ("[]", "wrongType"), ("\"text\"", "wrongType"), ("{", "syntax"), ("{}}", "syntax"), ("{'axle':1}", "syntax") })
         {
-            JsonElement fault = Assert.Single((await client.RefusalOf(path, body)).GetProperty("errors").EnumerateArray());
+            var fault = Assert.Single((await client.RefusalOf(path, body)).GetProperty("errors").EnumerateArray());
             Assert.Equal(("", code), (fault.GetProperty("pointer").GetString(), fault.GetProperty("code").GetString()));
         }
     }
@@ -93,12 +91,12 @@ public abstract class RefusedRequestTests(HttpClient client)
     [MemberData(nameof(EveryPath))]
     public async Task Other_media_types_are_not_read_or_sent_and_bodies_end_somewhere(string path)
     {
-        string body = Requests.Of(path).ToJsonString();
-        using HttpResponseMessage text = await client.PostAsync(path, body, "text/plain");
-        using HttpResponseMessage lines = await client.PostAsync(path, body, "application/x-ndjson");
-        using HttpResponseMessage silent = await client.PostAsync(path, body, contentType: null);
-        using HttpResponseMessage notAccepted = await client.PostAsync(path, body, accept: "text/html");
-        using HttpResponseMessage overlong = await client.PostAsync(path, body + new string(' ', ServiceLimits.BodyBytes));
+        var body = Requests.Of(path).ToJsonString();
+        using var text = await client.PostAsync(path, body, "text/plain");
+        using var lines = await client.PostAsync(path, body, "application/x-ndjson");
+        using var silent = await client.PostAsync(path, body, contentType: null);
+        using var notAccepted = await client.PostAsync(path, body, accept: "text/html");
+        using var overlong = await client.PostAsync(path, body + new string(' ', ServiceLimits.BodyBytes));
 
         await Problems.Read(text, ProblemTypes.UnsupportedMediaType);
         await Problems.Read(lines, ProblemTypes.UnsupportedMediaType);
@@ -114,9 +112,9 @@ public abstract class RefusedRequestTests(HttpClient client)
     [InlineData("*/*;q=0.1")]
     public async Task A_refusal_is_problem_json_whatever_is_accepted(string? accept)
     {
-        foreach (string path in Paths)
+        foreach (var path in Paths)
         {
-            using HttpResponseMessage response = await client.PostAsync(path, "{", accept: path == Calls.Drawing && accept == "application/json" ? "image/svg+xml" : accept);
+            using var response = await client.PostAsync(path, "{", accept: path == Calls.Drawing && accept == "application/json" ? "image/svg+xml" : accept);
             await Problems.Read(response, ProblemTypes.InvalidRequest);
         }
     }
@@ -125,10 +123,10 @@ public abstract class RefusedRequestTests(HttpClient client)
     [MemberData(nameof(EveryPath))]
     public async Task Only_post_is_answered(string path)
     {
-        foreach (HttpMethod method in new[] { HttpMethod.Get, HttpMethod.Put, HttpMethod.Delete })
+        foreach (var method in new[] { HttpMethod.Get, HttpMethod.Put, HttpMethod.Delete })
         {
             using HttpRequestMessage request = new(method, new Uri(path, UriKind.Relative));
-            using HttpResponseMessage response = await client.SendAsync(request);
+            using var response = await client.SendAsync(request);
 
             await Problems.Read(response, ProblemTypes.MethodNotAllowed);
             Assert.Equal(["POST"], response.Content.Headers.Allow);
@@ -148,7 +146,7 @@ public abstract class RefusedRequestTests(HttpClient client)
     [Fact]
     public async Task Faults_of_query_and_body_come_together()
     {
-        string body = Requests.Check().With("/candidate/wheel/rimWidthIn", 21).ToJsonString();
+        var body = Requests.Check().With("/candidate/wheel/rimWidthIn", 21).ToJsonString();
 
         Assert.Equal(["units unknownWord", "/candidate/wheel/rimWidthIn outOfRange"], (await client.RefusalOf(Calls.Check + "?units=old", body)).FaultsOf());
     }
@@ -156,7 +154,7 @@ public abstract class RefusedRequestTests(HttpClient client)
     [Fact]
     public async Task An_unreadable_marking_is_quoted_with_the_part_that_cannot_be_read()
     {
-        JsonElement problem = await client.RefusalOf(Calls.Check, Requests.Check().With("/candidate/tyre/marking", "225/45Q17").ToJsonString());
+        var problem = await client.RefusalOf(Calls.Check, Requests.Check().With("/candidate/tyre/marking", "225/45Q17").ToJsonString());
 
         Assert.Contains("45Q17", problem.GetProperty("errors")[0].GetProperty("message").GetString(), StringComparison.Ordinal);
     }
@@ -176,7 +174,7 @@ public abstract class RefusedRequestTests(HttpClient client)
     [InlineData("multipart/form-data; boundary=edge", null, "?detail=full", 400)]
     public async Task A_batch_that_cannot_start_is_refused_as_a_whole(string? contentType, string? accept, string query, int status)
     {
-        using HttpResponseMessage response = await client.PostAsync(Calls.Batch + query, "{}", contentType, accept);
+        using var response = await client.PostAsync(Calls.Batch + query, "{}", contentType, accept);
 
         await Problems.Read(response, ProblemTypes.OfStatus(status));
     }
@@ -184,7 +182,7 @@ public abstract class RefusedRequestTests(HttpClient client)
     [Fact]
     public async Task A_batch_answers_no_other_method()
     {
-        using HttpResponseMessage response = await client.GetAsync(new Uri(Calls.Batch, UriKind.Relative));
+        using var response = await client.GetAsync(new Uri(Calls.Batch, UriKind.Relative));
 
         await Problems.Read(response, ProblemTypes.MethodNotAllowed);
         Assert.Equal(["POST"], response.Content.Headers.Allow);
@@ -193,7 +191,7 @@ public abstract class RefusedRequestTests(HttpClient client)
     [Fact]
     public async Task A_good_request_is_answered_here_too()
     {
-        using HttpResponseMessage response = await client.PostAsync(Calls.Check, Requests.Check().ToJsonString());
+        using var response = await client.PostAsync(Calls.Check, Requests.Check().ToJsonString());
 
         Assert.True(response.StatusCode == HttpStatusCode.OK, await response.Content.ReadAsStringAsync());
     }

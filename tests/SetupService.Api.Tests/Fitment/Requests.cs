@@ -43,7 +43,7 @@ internal static class Requests
     /// <summary>Sets the place a JSON Pointer names.</summary>
     public static JsonObject With(this JsonObject body, string pointer, JsonNode? value)
     {
-        (JsonNode parent, string name) = Place(body, pointer);
+        (var parent, var name) = Place(body, pointer);
         if (parent is JsonArray list)
             list[int.Parse(name)] = value;
         else
@@ -54,7 +54,7 @@ internal static class Requests
     /// <summary>Takes the member a JSON Pointer names away.</summary>
     public static JsonObject Without(this JsonObject body, string pointer)
     {
-        (JsonNode parent, string name) = Place(body, pointer);
+        (var parent, var name) = Place(body, pointer);
         Assert.True(parent.AsObject().Remove(name), pointer + " is not there");
         return body;
     }
@@ -68,9 +68,9 @@ internal static class Requests
 
     private static (JsonNode Parent, string Name) Place(JsonObject body, string pointer)
     {
-        string[] steps = pointer[1..].Split('/');
+        var steps = pointer[1..].Split('/');
         JsonNode node = body;
-        foreach (string step in steps[..^1])
+        foreach (var step in steps[..^1])
             node = (node is JsonArray list ? list[int.Parse(step)] : node[step]) ?? throw new InvalidOperationException($"{pointer} is not there.");
         return (node, steps[^1]);
     }

@@ -1,6 +1,4 @@
 using System.Globalization;
-using System.Text.Json;
-using System.Text.Json.Nodes;
 using CsCheck;
 using SetupService.Api.Tests.Host;
 
@@ -60,23 +58,23 @@ public sealed class TextsTests(ServiceFixture fixture) : IClassFixture<ServiceFi
     [InlineData("speedRating", 1.609344, " mph")]
     public async Task Us_units_reach_the_texts_and_leave_the_numbers(string check, double size, string unit)
     {
-        string body = Requests.Check().ToJsonString();
-        JsonElement metric = (await fixture.Client.AnswerOf(Calls.Check + "?units=metric", body)).CheckOf(check);
-        JsonElement us = (await fixture.Client.AnswerOf(Calls.Check + "?units=us", body)).CheckOf(check);
+        var body = Requests.Check().ToJsonString();
+        var metric = (await fixture.Client.AnswerOf(Calls.Check + "?units=metric", body)).CheckOf(check);
+        var us = (await fixture.Client.AnswerOf(Calls.Check + "?units=us", body)).CheckOf(check);
 
-        string text = us.GetProperty("valueText").GetString()!;
-        double shown = double.Parse(text[..^unit.Length], CultureInfo.InvariantCulture);
+        var text = us.GetProperty("valueText").GetString()!;
+        var shown = double.Parse(text[..^unit.Length], CultureInfo.InvariantCulture);
         Assert.EndsWith(unit, text, StringComparison.Ordinal);
         Assert.True(Math.Abs(shown - (metric.GetProperty("value").GetDouble() / size)) < 0.51, text);
         Assert.DoesNotContain(" mm", us.GetProperty("explanation").GetString(), StringComparison.Ordinal);
-        foreach (string number in new[] { "value", "limit", "unit", "nominalMm", "probableMm", "worstCaseMm" })
+        foreach (var number in new[] { "value", "limit", "unit", "nominalMm", "probableMm", "worstCaseMm" })
             Assert.Equal(metric.GetProperty(number).ToString(), us.GetProperty(number).ToString());
     }
 
     [Fact]
     public async Task Us_units_leave_no_metric_unit_in_any_text()
     {
-        JsonElement answer = await fixture.Client.AnswerOf(Calls.Check + "?units=us", Requests.Check().ToJsonString());
+        var answer = await fixture.Client.AnswerOf(Calls.Check + "?units=us", Requests.Check().ToJsonString());
         string[] texts =
         [
             // A bolt circle is known by its name in mm; turned into inches it would name another one.
@@ -91,7 +89,7 @@ public sealed class TextsTests(ServiceFixture fixture) : IClassFixture<ServiceFi
 
     private async Task<string> Explanation(string place, double value, string check)
     {
-        JsonObject body = Requests.Check().With(place, value);
+        var body = Requests.Check().With(place, value);
         return (await fixture.Client.AnswerOf(Calls.Check, body)).CheckOf(check).GetProperty("explanation").GetString()!;
     }
 }

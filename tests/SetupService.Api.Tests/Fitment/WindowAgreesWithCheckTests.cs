@@ -17,18 +17,18 @@ public sealed class WindowAgreesWithCheckTests(ServiceFixture fixture) : IClassF
     [InlineData("225/45R17 94W XL", 9, "rear", 20, 40)]
     public async Task The_ends_of_the_window_are_where_the_check_turns(string marking, double widthIn, string axle, double inboardMm, double outboardMm)
     {
-        JsonObject window = Requests.Window().With("/axle", axle).With("/tyre/marking", marking).With("/rimWidthsIn", new JsonArray(widthIn));
-        JsonObject check = Requests.Check().With("/axle", axle).With("/candidate/tyre/marking", marking).With("/candidate/wheel/rimWidthIn", widthIn).Without("/camberChange");
-        foreach (JsonObject body in new[] { window, check })
+        var window = Requests.Window().With("/axle", axle).With("/tyre/marking", marking).With("/rimWidthsIn", new JsonArray(widthIn));
+        var check = Requests.Check().With("/axle", axle).With("/candidate/tyre/marking", marking).With("/candidate/wheel/rimWidthIn", widthIn).Without("/camberChange");
+        foreach (var body in new[] { window, check })
         {
             body.With($"/vehicle/{axle}/clearance/inboardMm", inboardMm).With($"/vehicle/{axle}/clearance/outboardMm", outboardMm)
                 .With($"/vehicle/{axle}/clearance/radialMm", 30).With($"/vehicle/{axle}/clearance/springSeatMm", 30);
         }
 
-        JsonElement answer = (await fixture.Client.AnswerOf(Calls.Window, window)).GetProperty("windows")[0];
+        var answer = (await fixture.Client.AnswerOf(Calls.Window, window)).GetProperty("windows")[0];
         Assert.Equal("fits", answer.GetProperty("status").GetString());
-        double least = answer.GetProperty("minimumOffsetMm").GetDouble();
-        double greatest = answer.GetProperty("maximumOffsetMm").GetDouble();
+        var least = answer.GetProperty("minimumOffsetMm").GetDouble();
+        var greatest = answer.GetProperty("maximumOffsetMm").GetDouble();
 
         Assert.Empty(await FailsAt(check, least + StepMm));
         Assert.Empty(await FailsAt(check, greatest - StepMm));
@@ -39,8 +39,8 @@ public sealed class WindowAgreesWithCheckTests(ServiceFixture fixture) : IClassF
     [Fact]
     public async Task A_place_no_offset_changes_blocks_and_the_check_fails_there_too()
     {
-        JsonElement answer = (await fixture.Client.AnswerOf(Calls.Window, Requests.Window().With("/tyre/marking", "225/65R17 102H"))).GetProperty("windows")[0];
-        JsonObject check = Requests.Check().With("/candidate/tyre/marking", "225/65R17 102H");
+        var answer = (await fixture.Client.AnswerOf(Calls.Window, Requests.Window().With("/tyre/marking", "225/65R17 102H"))).GetProperty("windows")[0];
+        var check = Requests.Check().With("/candidate/tyre/marking", "225/65R17 102H");
 
         Assert.Equal("nothingFits", answer.GetProperty("status").GetString());
         Assert.Equal("radialClearance", answer.GetProperty("blockedBy").GetString());
@@ -50,11 +50,11 @@ public sealed class WindowAgreesWithCheckTests(ServiceFixture fixture) : IClassF
     [Fact]
     public async Task An_end_nobody_measured_is_null()
     {
-        JsonObject half = Requests.Window().Without("/vehicle/front/clearance/outboardMm");
-        JsonObject none = Requests.Window().Without("/vehicle/front/clearance");
+        var half = Requests.Window().Without("/vehicle/front/clearance/outboardMm");
+        var none = Requests.Window().Without("/vehicle/front/clearance");
 
-        JsonElement oneEnd = (await fixture.Client.AnswerOf(Calls.Window, half)).GetProperty("windows")[0];
-        JsonElement noEnd = (await fixture.Client.AnswerOf(Calls.Window, none)).GetProperty("windows")[0];
+        var oneEnd = (await fixture.Client.AnswerOf(Calls.Window, half)).GetProperty("windows")[0];
+        var noEnd = (await fixture.Client.AnswerOf(Calls.Window, none)).GetProperty("windows")[0];
 
         Assert.Equal(JsonValueKind.Null, oneEnd.GetProperty("minimumOffsetMm").ValueKind);
         Assert.Equal(JsonValueKind.Null, oneEnd.GetProperty("limitedBy").GetProperty("minimum").ValueKind);
@@ -64,7 +64,7 @@ public sealed class WindowAgreesWithCheckTests(ServiceFixture fixture) : IClassF
 
     private async Task<string[]> FailsAt(JsonObject check, double offsetMm)
     {
-        JsonElement answer = await fixture.Client.AnswerOf(Calls.Check, check.With("/candidate/wheel/offsetMm", offsetMm));
+        var answer = await fixture.Client.AnswerOf(Calls.Check, check.With("/candidate/wheel/offsetMm", offsetMm));
         return
         [
             .. answer.GetProperty("checks").EnumerateArray()

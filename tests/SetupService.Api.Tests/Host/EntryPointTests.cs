@@ -10,9 +10,9 @@ public sealed class EntryPointTests(WebApplicationFactory<JsonContract> factory)
     [Fact]
     public async Task The_program_starts_the_same_service()
     {
-        using HttpClient client = factory.CreateClient();
+        using var client = factory.CreateClient();
 
-        using HttpResponseMessage response = await client.GetAsync(new Uri("/health/ready", UriKind.Relative));
+        using var response = await client.GetAsync(new Uri("/health/ready", UriKind.Relative));
 
         Assert.Equal(HttpStatusCode.OK, response.StatusCode);
     }
@@ -20,10 +20,10 @@ public sealed class EntryPointTests(WebApplicationFactory<JsonContract> factory)
     [Fact]
     public async Task A_body_the_in_memory_server_took_can_be_refused_and_read_again()
     {
-        using HttpClient client = factory.CreateClient();
+        using var client = factory.CreateClient();
         using StringContent body = new("""{ "current": { "wheel": {}, "tyre": { "marking": "45Q17" } } }""", System.Text.Encoding.UTF8, "application/json");
 
-        using HttpResponseMessage response = await client.PostAsync(new Uri("/v1/fitment/comparison", UriKind.Relative), body);
+        using var response = await client.PostAsync(new Uri("/v1/fitment/comparison", UriKind.Relative), body);
 
         Assert.Equal(HttpStatusCode.BadRequest, response.StatusCode);
         Assert.Contains("/current/tyre/marking", await response.Content.ReadAsStringAsync(), StringComparison.Ordinal);

@@ -26,10 +26,10 @@ public sealed class RunningService : IAsyncDisposable
         Action<WebApplicationBuilder>? configure = null,
         Action<WebApplication>? map = null)
     {
-        WebApplication app = SetupServiceHost.Build(["--urls", "http://127.0.0.1:0", "--environment", environment], configure);
+        var app = SetupServiceHost.Build(["--urls", "http://127.0.0.1:0", "--environment", environment], configure);
         map?.Invoke(app);
         await app.StartAsync();
-        string address = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
+        var address = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
         return new RunningService(app, new HttpClient { BaseAddress = new Uri(address) });
     }
 

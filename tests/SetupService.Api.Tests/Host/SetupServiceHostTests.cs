@@ -1,7 +1,6 @@
 using System.Net;
 using System.Reflection;
 using System.Text.Json;
-using Microsoft.AspNetCore.Builder;
 using SetupService.Api.Host;
 using SetupService.Domain.Answers;
 
@@ -14,7 +13,7 @@ public sealed class SetupServiceHostTests(ServiceFixture fixture) : IClassFixtur
     [InlineData("/health/ready", "ready")]
     public async Task Health_is_told(string path, string status)
     {
-        using JsonDocument answer = JsonDocument.Parse(await fixture.Client.GetStringAsync(new Uri(path, UriKind.Relative)));
+        using var answer = JsonDocument.Parse(await fixture.Client.GetStringAsync(new Uri(path, UriKind.Relative)));
 
         Assert.Equal(status, answer.RootElement.GetProperty("status").GetString());
     }
@@ -22,8 +21,8 @@ public sealed class SetupServiceHostTests(ServiceFixture fixture) : IClassFixtur
     [Fact]
     public async Task The_version_names_edition_commit_and_runtime()
     {
-        using JsonDocument answer = JsonDocument.Parse(await fixture.Client.GetStringAsync(new Uri("/version", UriKind.Relative)));
-        string built = typeof(SetupServiceHost).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;
+        using var answer = JsonDocument.Parse(await fixture.Client.GetStringAsync(new Uri("/version", UriKind.Relative)));
+        var built = typeof(SetupServiceHost).Assembly.GetCustomAttribute<AssemblyInformationalVersionAttribute>()!.InformationalVersion;
 
         Assert.Equal(Edition.Current, answer.RootElement.GetProperty("edition").GetString());
         Assert.EndsWith(answer.RootElement.GetProperty("commit").GetString()!, built.Contains('+', StringComparison.Ordinal) ? built : "unknown", StringComparison.Ordinal);
@@ -37,7 +36,7 @@ public sealed class SetupServiceHostTests(ServiceFixture fixture) : IClassFixtur
     [InlineData("/openapi/v1.yaml", "application/yaml")]
     public async Task Its_pages_are_served(string path, string mediaType)
     {
-        using HttpResponseMessage response = await fixture.Client.GetAsync(new Uri(path, UriKind.Relative));
+        using var response = await fixture.Client.GetAsync(new Uri(path, UriKind.Relative));
 
         Assert.Equal(HttpStatusCode.OK, response.StatusCode);
         Assert.Equal(mediaType, response.Content.Headers.ContentType!.MediaType);
@@ -46,7 +45,7 @@ public sealed class SetupServiceHostTests(ServiceFixture fixture) : IClassFixtur
     [Fact]
     public async Task The_page_of_calls_opens_at_docs()
     {
-        using HttpResponseMessage response = await fixture.Client.GetAsync(new Uri("/docs", UriKind.Relative));
+        using var response = await fixture.Client.GetAsync(new Uri("/docs", UriKind.Relative));
 
         Assert.Equal(HttpStatusCode.OK, response.StatusCode);
         Assert.Equal("/docs/index.html", response.RequestMessage!.RequestUri!.AbsolutePath);
@@ -55,7 +54,7 @@ public sealed class SetupServiceHostTests(ServiceFixture fixture) : IClassFixtur
     [Fact]
     public async Task Without_settings_it_listens_at_its_own_address()
     {
-        await using WebApplication app = SetupServiceHost.Build([]);
+        await using var app = SetupServiceHost.Build([]);
 
         Assert.Equal(SetupServiceHost.DefaultUrl, app.Configuration["urls"]);
     }
@@ -63,7 +62,7 @@ public sealed class SetupServiceHostTests(ServiceFixture fixture) : IClassFixtur
     [Fact]
     public async Task An_address_asked_for_wins()
     {
-        await using WebApplication app = SetupServiceHost.Build(["--urls", "http://127.0.0.1:5999"]);
+        await using var app = SetupServiceHost.Build(["--urls", "http://127.0.0.1:5999"]);
 
         Assert.Equal("http://127.0.0.1:5999", app.Configuration["urls"]);
     }

@@ -1,6 +1,5 @@
 using System.Net;
 using System.Text;
-using System.Text.Json;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
@@ -14,7 +13,7 @@ public abstract class BodyTests(EchoFixture fixture)
     [Fact]
     public async Task A_good_body_is_answered_with_its_length_and_not_to_be_stored()
     {
-        using HttpResponseMessage response = await Post(DemoCar.Car);
+        using var response = await Post(DemoCar.Car);
 
         Assert.Equal(HttpStatusCode.OK, response.StatusCode);
         Assert.Equal("application/json; charset=utf-8", response.Content.Headers.ContentType!.ToString());
@@ -34,9 +33,9 @@ public abstract class BodyTests(EchoFixture fixture)
     [InlineData("{\"wheelbaseMm\":\"NaN\"}", FaultCodes.WrongType)]
     public async Task A_body_out_of_contract_is_a_400_with_its_faults(string body, string code)
     {
-        using HttpResponseMessage response = await Post(body);
+        using var response = await Post(body);
 
-        JsonElement problem = await Problems.Read(response, ProblemTypes.InvalidRequest);
+        var problem = await Problems.Read(response, ProblemTypes.InvalidRequest);
         Assert.Equal(code, Assert.Single(problem.GetProperty("errors").EnumerateArray()).GetProperty("code").GetString());
     }
 
@@ -47,7 +46,7 @@ public abstract class BodyTests(EchoFixture fixture)
     [InlineData("Application/JSON")]
     public async Task Json_in_utf8_is_read(string contentType)
     {
-        using HttpResponseMessage response = await Post("{}", contentType);
+        using var response = await Post("{}", contentType);
 
         Assert.Equal(HttpStatusCode.OK, response.StatusCode);
     }
@@ -61,7 +60,7 @@ public abstract class BodyTests(EchoFixture fixture)
     [InlineData(null)]
     public async Task Other_media_types_are_not_read(string? contentType)
     {
-        using HttpResponseMessage response = await Post("{}", contentType);
+        using var response = await Post("{}", contentType);
 
         await Problems.Read(response, ProblemTypes.UnsupportedMediaType);
     }
@@ -72,10 +71,10 @@ public abstract class BodyTests(EchoFixture fixture)
     [InlineData("identity", HttpStatusCode.OK)]
     public async Task A_compressed_body_is_not_read(string encoding, HttpStatusCode status)
     {
-        using HttpRequestMessage request = Request("{}");
+        using var request = Request("{}");
         request.Content!.Headers.ContentEncoding.Add(encoding);
 
-        using HttpResponseMessage response = await fixture.Client.SendAsync(request);
+        using var response = await fixture.Client.SendAsync(request);
 
         Assert.Equal(status, response.StatusCode);
     }
@@ -85,15 +84,15 @@ public abstract class BodyTests(EchoFixture fixture)
     [InlineData(true)]
     public async Task A_body_at_the_limit_is_read_and_one_byte_more_is_not(bool chunked)
     {
-        using HttpResponseMessage atLimit = await Send(ServiceLimits.BodyBytes);
-        using HttpResponseMessage beyond = await Send(ServiceLimits.BodyBytes + 1);
+        using var atLimit = await Send(ServiceLimits.BodyBytes);
+        using var beyond = await Send(ServiceLimits.BodyBytes + 1);
 
         Assert.Equal(HttpStatusCode.OK, atLimit.StatusCode);
         await Problems.Read(beyond, ProblemTypes.TooLarge);
 
         async Task<HttpResponseMessage> Send(int bytes)
         {
-            using HttpRequestMessage request = Request("{" + new string(' ', bytes - 2) + "}");
+            using var request = Request("{" + new string(' ', bytes - 2) + "}");
             request.Headers.TransferEncodingChunked = chunked;
             return await fixture.Client.SendAsync(request);
         }
@@ -107,10 +106,10 @@ public abstract class BodyTests(EchoFixture fixture)
     [InlineData("*/*;q=0, text/csv")]
     public async Task What_the_caller_does_not_accept_is_refused_before_the_body_is_looked_at(string accept)
     {
-        using HttpRequestMessage request = Request("{");
+        using var request = Request("{");
         request.Headers.TryAddWithoutValidation("Accept", accept);
 
-        using HttpResponseMessage response = await fixture.Client.SendAsync(request);
+        using var response = await fixture.Client.SendAsync(request);
 
         await Problems.Read(response, ProblemTypes.NotAcceptable);
     }
@@ -124,10 +123,10 @@ public abstract class BodyTests(EchoFixture fixture)
     [InlineData("not a media type at all")]
     public async Task What_the_caller_accepts_is_sent(string accept)
     {
-        using HttpRequestMessage request = Request("{}");
+        using var request = Request("{}");
         request.Headers.TryAddWithoutValidation("Accept", accept);
 
-        using HttpResponseMessage response = await fixture.Client.SendAsync(request);
+        using var response = await fixture.Client.SendAsync(request);
 
         Assert.Equal(HttpStatusCode.OK, response.StatusCode);
     }
@@ -135,17 +134,17 @@ public abstract class BodyTests(EchoFixture fixture)
     [Fact]
     public async Task A_body_the_handler_refuses_gets_the_faults_the_rules_find()
     {
-        using HttpResponseMessage response = await Post("""{ "rear": { "tyre": { "marking": "45Q17" } } }""", path: "/test/refuse");
+        using var response = await Post("""{ "rear": { "tyre": { "marking": "45Q17" } } }""", path: "/test/refuse");
 
-        JsonElement problem = await Problems.Read(response, ProblemTypes.InvalidRequest);
-        JsonElement error = Assert.Single(problem.GetProperty("errors").EnumerateArray());
+        var problem = await Problems.Read(response, ProblemTypes.InvalidRequest);
+        var error = Assert.Single(problem.GetProperty("errors").EnumerateArray());
         Assert.Equal(("/rear/tyre/marking", FaultCodes.Unreadable), (error.GetProperty("pointer").GetString(), error.GetProperty("code").GetString()));
     }
 
     [Fact]
     public async Task Refusing_a_body_without_fault_is_a_mistake_of_ours()
     {
-        using HttpResponseMessage response = await Post("{}", path: "/test/refuse");
+        using var response = await Post("{}", path: "/test/refuse");
 
         await Problems.Read(response, ProblemTypes.InternalError);
     }
@@ -154,9 +153,9 @@ public abstract class BodyTests(EchoFixture fixture)
     public async Task A_refused_large_body_can_be_read_again()
     {
         // More than one segment of the server's buffers.
-        string body = $$"""{ "rear": { "tyre": { "marking": "45Q17" } } {{new string(' ', 50_000)}} }""";
+        var body = $$"""{ "rear": { "tyre": { "marking": "45Q17" } } {{new string(' ', 50_000)}} }""";
 
-        using HttpResponseMessage response = await Post(body, path: "/test/refuse");
+        using var response = await Post(body, path: "/test/refuse");
 
         await Problems.Read(response, ProblemTypes.InvalidRequest);
     }
@@ -164,9 +163,9 @@ public abstract class BodyTests(EchoFixture fixture)
     [Fact]
     public async Task Faults_of_body_and_query_come_in_one_answer()
     {
-        using HttpResponseMessage response = await Post("{\"colour\":1}", path: "/test/vehicle?unit=us");
+        using var response = await Post("{\"colour\":1}", path: "/test/vehicle?unit=us");
 
-        JsonElement problem = await Problems.Read(response, ProblemTypes.InvalidRequest);
+        var problem = await Problems.Read(response, ProblemTypes.InvalidRequest);
         Assert.Equal(
             [FaultCodes.UnknownParameter, FaultCodes.UnknownMember],
             problem.GetProperty("errors").EnumerateArray().Select(error => error.GetProperty("code").GetString()));
@@ -175,17 +174,17 @@ public abstract class BodyTests(EchoFixture fixture)
     [Fact]
     public async Task Requests_on_one_connection_do_not_disturb_each_other()
     {
-        for (int round = 0; round < 20; round++)
+        for (var round = 0; round < 20; round++)
         {
-            using HttpResponseMessage good = await Post(DemoCar.Car);
-            using HttpResponseMessage bad = await Post("{\"x\":" + new string('[', round));
+            using var good = await Post(DemoCar.Car);
+            using var bad = await Post("{\"x\":" + new string('[', round));
             Assert.Equal((HttpStatusCode.OK, HttpStatusCode.BadRequest), (good.StatusCode, bad.StatusCode));
         }
     }
 
     private async Task<HttpResponseMessage> Post(string body, string? contentType = "application/json", string path = "/test/vehicle")
     {
-        using HttpRequestMessage request = Request(body, contentType, path);
+        using var request = Request(body, contentType, path);
         return await fixture.Client.SendAsync(request);
     }
 

@@ -13,8 +13,8 @@ public sealed class CacheableTableTests(ProductionEcho fixture) : IClassFixture<
     [InlineData("/docs/problems/codes")]
     public async Task A_table_has_a_strong_tag_that_stays(string path)
     {
-        using HttpResponseMessage first = await Get(path);
-        using HttpResponseMessage second = await Get(path);
+        using var first = await Get(path);
+        using var second = await Get(path);
 
         Assert.Equal(HttpStatusCode.OK, first.StatusCode);
         Assert.False(first.Headers.ETag!.IsWeak);
@@ -31,10 +31,10 @@ public sealed class CacheableTableTests(ProductionEcho fixture) : IClassFixture<
     [InlineData("not a tag", HttpStatusCode.OK)]
     public async Task Who_has_it_already_gets_304(string header, HttpStatusCode status)
     {
-        using HttpResponseMessage first = await Get("/test/table");
-        string tag = first.Headers.ETag!.ToString();
+        using var first = await Get("/test/table");
+        var tag = first.Headers.ETag!.ToString();
 
-        using HttpResponseMessage again = await Get("/test/table", header.Replace("{0}", tag, StringComparison.Ordinal));
+        using var again = await Get("/test/table", header.Replace("{0}", tag, StringComparison.Ordinal));
 
         Assert.Equal(status, again.StatusCode);
         Assert.Equal(tag, again.Headers.ETag!.ToString());
@@ -44,7 +44,7 @@ public sealed class CacheableTableTests(ProductionEcho fixture) : IClassFixture<
     [Fact]
     public async Task A_table_takes_no_parameters()
     {
-        using HttpResponseMessage response = await Get("/test/table?x=1");
+        using var response = await Get("/test/table?x=1");
 
         await Problems.Read(response, ProblemTypes.InvalidRequest);
     }

@@ -67,7 +67,7 @@ public class FaultFinderTests
     [MemberData(nameof(OneFault))]
     public void A_body_with_one_fault_has_that_one(string body, string place, string code)
     {
-        Fault fault = Assert.Single(Refused(body));
+        var fault = Assert.Single(Refused(body));
 
         Assert.Equal((place, code), (fault.Pointer, fault.Code));
     }
@@ -84,9 +84,9 @@ public class FaultFinderTests
     [Fact]
     public void An_escaped_kind_is_the_kind_it_spells()
     {
-        string escaped = DemoCar.Strut.Replace("\"kind\": \"macPhersonStrut\"", "\"k\\u0069nd\": \"m\\u0061cPhersonStrut\"", StringComparison.Ordinal);
+        var escaped = DemoCar.Strut.Replace("\"kind\": \"macPhersonStrut\"", "\"k\\u0069nd\": \"m\\u0061cPhersonStrut\"", StringComparison.Ordinal);
 
-        Assert.True(Reader.Read(Encoding.UTF8.GetBytes(DemoCar.WithSuspension(escaped)), out VehicleDocument? car, out _));
+        Assert.True(Reader.Read(Encoding.UTF8.GetBytes(DemoCar.WithSuspension(escaped)), out var car, out _));
         Assert.IsType<MacPhersonStrutDocument>(car.Front!.Suspension);
     }
 
@@ -117,7 +117,7 @@ public class FaultFinderTests
     [Fact]
     public void A_number_out_of_range_names_value_limits_and_unit()
     {
-        Fault fault = Assert.Single(Refused(DemoCar.WithWheel("\"spacerMm\": 81")));
+        var fault = Assert.Single(Refused(DemoCar.WithWheel("\"spacerMm\": 81")));
 
         Assert.Equal("spacerMm is 81; it must be from 0 to 80 mm.", fault.Message);
         Assert.Equal(new FaultLimits { Minimum = 0, Maximum = 80, Unit = "mm" }, fault.Limits);
@@ -144,7 +144,7 @@ public class FaultFinderTests
     [InlineData("{\"wheelbaseMm\": NaN}", 1, 17)]
     public void A_body_that_is_not_json_has_one_fault_with_line_and_character(string body, int line, int column)
     {
-        Fault fault = Assert.Single(Refused(body));
+        var fault = Assert.Single(Refused(body));
 
         Assert.Equal(("", FaultCodes.Syntax, line, column), (fault.Pointer, fault.Code, fault.Line, fault.Column));
     }
@@ -152,7 +152,7 @@ public class FaultFinderTests
     [Fact]
     public void Bytes_that_are_not_utf8_are_a_syntax_fault_where_they_stand()
     {
-        Fault fault = Assert.Single(Reader.Faults([.. "{ \"label\": \"é"u8, 0xFF, .. "\" }"u8]));
+        var fault = Assert.Single(Reader.Faults([.. "{ \"label\": \"é"u8, 0xFF, .. "\" }"u8]));
 
         Assert.Equal((FaultCodes.Syntax, 1, 14), (fault.Code, fault.Line, fault.Column));
     }
@@ -163,7 +163,7 @@ public class FaultFinderTests
     [InlineData(100_000, FaultCodes.TooDeep)]
     public void Nesting_is_read_up_to_its_limit(int depth, string code)
     {
-        string body = "{\"x\":" + new string('[', depth - 1) + new string(']', depth - 1) + "}";
+        var body = "{\"x\":" + new string('[', depth - 1) + new string(']', depth - 1) + "}";
 
         Assert.Equal(code, Assert.Single(Refused(body)).Code);
     }
@@ -173,7 +173,7 @@ public class FaultFinderTests
     {
         Assert.True(Reader.Read(Label(200), out _, out _));
 
-        Fault fault = Assert.Single(Reader.Faults(Label(201)));
+        var fault = Assert.Single(Reader.Faults(Label(201)));
         Assert.Equal(FaultCodes.TooLong, fault.Code);
         Assert.Equal(200, fault.Limits!.Maximum);
 
@@ -197,9 +197,9 @@ public class FaultFinderTests
     [InlineData(250, 101, "150 further faults are not listed.")]
     public void A_hundred_faults_are_listed_and_the_rest_counted(int faults, int listed, string? last)
     {
-        string body = "{" + string.Join(',', Enumerable.Range(0, faults).Select(number => $"\"x{number}\":0")) + "}";
+        var body = "{" + string.Join(',', Enumerable.Range(0, faults).Select(number => $"\"x{number}\":0")) + "}";
 
-        IReadOnlyList<Fault> found = Refused(body);
+        var found = Refused(body);
 
         Assert.Equal(listed, found.Count);
         if (last is not null)
@@ -208,10 +208,10 @@ public class FaultFinderTests
 
     private static IReadOnlyList<Fault> Refused(string body)
     {
-        IReadOnlyList<Fault> faults = Reader.Faults(Encoding.UTF8.GetBytes(body));
+        var faults = Reader.Faults(Encoding.UTF8.GetBytes(body));
 
         // Texts the domain reads are the rules' business; everything else the fast path has to refuse as well.
-        bool isOnlyUnreadable = faults.All(fault => fault.Code == FaultCodes.Unreadable);
+        var isOnlyUnreadable = faults.All(fault => fault.Code == FaultCodes.Unreadable);
         Assert.Equal(isOnlyUnreadable, Reader.TryRead(Encoding.UTF8.GetBytes(body), out _));
         Assert.All(faults, fault => Assert.Contains(fault.Code, FaultCodes.All));
         return faults;

@@ -30,17 +30,17 @@ public sealed partial class ProblemTests(ProductionEcho fixture, DevelopmentEcho
     [MemberData(nameof(Framework))]
     public async Task Every_refusal_has_the_same_form(string verb, string path, string type)
     {
-        foreach (HttpClient client in new[] { fixture.Client, development.Client })
+        foreach (var client in new[] { fixture.Client, development.Client })
         {
-            foreach (string? accept in new[] { null, "application/json", "image/svg+xml", "application/x-ndjson", "text/html, */*;q=0.1" })
+            foreach (var accept in new[] { null, "application/json", "image/svg+xml", "application/x-ndjson", "text/html, */*;q=0.1" })
             {
                 using HttpRequestMessage request = new(new HttpMethod(verb), new Uri(path, UriKind.Relative));
                 request.Headers.TryAddWithoutValidation("Accept", accept);
 
-                using HttpResponseMessage response = await client.SendAsync(request);
+                using var response = await client.SendAsync(request);
 
                 // A path that answers in one media type is first held to Accept.
-                bool isNotAcceptable = response.StatusCode == HttpStatusCode.NotAcceptable && accept is not null && !accept.Contains('*', StringComparison.Ordinal);
+                var isNotAcceptable = response.StatusCode == HttpStatusCode.NotAcceptable && accept is not null && !accept.Contains('*', StringComparison.Ordinal);
                 await Problems.Read(response, isNotAcceptable ? ProblemTypes.NotAcceptable : ProblemTypes.All.Single(known => known.Name == type));
             }
         }
@@ -49,7 +49,7 @@ public sealed partial class ProblemTests(ProductionEcho fixture, DevelopmentEcho
     [Fact]
     public async Task A_405_names_the_methods_the_path_answers()
     {
-        using HttpResponseMessage response = await fixture.Client.GetAsync(new Uri("/v1/fitment/check", UriKind.Relative));
+        using var response = await fixture.Client.GetAsync(new Uri("/v1/fitment/check", UriKind.Relative));
 
         Assert.Equal(["POST"], response.Content.Headers.Allow);
     }
@@ -60,11 +60,11 @@ public sealed partial class ProblemTests(ProductionEcho fixture, DevelopmentEcho
         using HttpRequestMessage request = new(HttpMethod.Get, new Uri("/test/fails", UriKind.Relative));
         request.Headers.Add("traceparent", $"00-{TraceId}-00f067aa0ba902b7-01");
 
-        using HttpResponseMessage response = await fixture.Client.SendAsync(request);
+        using var response = await fixture.Client.SendAsync(request);
 
         await Problems.Read(response, ProblemTypes.InternalError);
         Assert.Equal(TraceId, Assert.Single(response.Headers.GetValues("Request-Id")));
-        LogEvent line = Assert.Single(fixture.Log.Events, entry => entry.Properties.TryGetValue("RequestId", out LogEventPropertyValue? id) && id.ToString() == $"\"{TraceId}\"");
+        var line = Assert.Single(fixture.Log.Events, entry => entry.Properties.TryGetValue("RequestId", out var id) && id.ToString() == $"\"{TraceId}\"");
         Assert.Equal(LogEventLevel.Error, line.Level);
         Assert.IsType<InvalidOperationException>(line.Exception);
     }
@@ -75,10 +75,10 @@ public sealed partial class ProblemTests(ProductionEcho fixture, DevelopmentEcho
     [InlineData("/docs/index.html")]
     public async Task Every_response_has_a_request_id_of_its_own(string path)
     {
-        using HttpResponseMessage first = await fixture.Client.GetAsync(new Uri(path, UriKind.Relative));
-        using HttpResponseMessage second = await fixture.Client.GetAsync(new Uri(path, UriKind.Relative));
+        using var first = await fixture.Client.GetAsync(new Uri(path, UriKind.Relative));
+        using var second = await fixture.Client.GetAsync(new Uri(path, UriKind.Relative));
 
-        string id = Assert.Single(first.Headers.GetValues("Request-Id"));
+        var id = Assert.Single(first.Headers.GetValues("Request-Id"));
         Assert.Matches(W3CTraceId(), id);
         Assert.NotEqual(id, Assert.Single(second.Headers.GetValues("Request-Id")));
     }
@@ -86,10 +86,10 @@ public sealed partial class ProblemTests(ProductionEcho fixture, DevelopmentEcho
     [Fact]
     public async Task A_request_that_goes_well_or_is_refused_leaves_no_line_in_the_log()
     {
-        int before = fixture.Log.Events.Count(entry => !entry.MessageTemplate.Text.Contains("failed", StringComparison.Ordinal));
+        var before = fixture.Log.Events.Count(entry => !entry.MessageTemplate.Text.Contains("failed", StringComparison.Ordinal));
 
-        using HttpResponseMessage good = await fixture.Client.GetAsync(new Uri("/version", UriKind.Relative));
-        using HttpResponseMessage refused = await fixture.Client.GetAsync(new Uri("/none", UriKind.Relative));
+        using var good = await fixture.Client.GetAsync(new Uri("/version", UriKind.Relative));
+        using var refused = await fixture.Client.GetAsync(new Uri("/none", UriKind.Relative));
 
         Assert.Equal((HttpStatusCode.OK, HttpStatusCode.NotFound), (good.StatusCode, refused.StatusCode));
         Assert.Equal(before, fixture.Log.Events.Count(entry => !entry.MessageTemplate.Text.Contains("failed", StringComparison.Ordinal)));
@@ -98,7 +98,7 @@ public sealed partial class ProblemTests(ProductionEcho fixture, DevelopmentEcho
     [Fact]
     public async Task Nothing_tells_which_server_answers()
     {
-        using HttpResponseMessage response = await fixture.Client.GetAsync(new Uri("/version", UriKind.Relative));
+        using var response = await fixture.Client.GetAsync(new Uri("/version", UriKind.Relative));
 
         Assert.Empty(response.Headers.Server);
         Assert.DoesNotContain(response.Headers, header => header.Key.StartsWith("X-", StringComparison.OrdinalIgnoreCase));
@@ -107,13 +107,13 @@ public sealed partial class ProblemTests(ProductionEcho fixture, DevelopmentEcho
     [Fact]
     public async Task Each_type_has_its_page()
     {
-        foreach (ProblemType type in ProblemTypes.All)
+        foreach (var type in ProblemTypes.All)
         {
-            using HttpResponseMessage response = await fixture.Client.GetAsync(new Uri(type.Uri, UriKind.Relative));
+            using var response = await fixture.Client.GetAsync(new Uri(type.Uri, UriKind.Relative));
 
             Assert.Equal(HttpStatusCode.OK, response.StatusCode);
             Assert.Equal(new MediaTypeHeaderValue("text/markdown", "utf-8"), response.Content.Headers.ContentType);
-            string page = await response.Content.ReadAsStringAsync();
+            var page = await response.Content.ReadAsStringAsync();
             Assert.StartsWith($"# {type.Title} ({type.Status})", page, StringComparison.Ordinal);
         }
     }
@@ -121,7 +121,7 @@ public sealed partial class ProblemTests(ProductionEcho fixture, DevelopmentEcho
     [Fact]
     public async Task The_page_of_codes_lists_exactly_the_codes()
     {
-        string page = await fixture.Client.GetStringAsync(new Uri("/docs/problems/codes", UriKind.Relative));
+        var page = await fixture.Client.GetStringAsync(new Uri("/docs/problems/codes", UriKind.Relative));
 
         Assert.Equal(FaultCodes.All, CodeRow().Matches(page).Select(row => row.Groups[1].Value));
     }

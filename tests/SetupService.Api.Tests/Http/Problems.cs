@@ -10,14 +10,14 @@ internal static class Problems
 
     public static async Task<JsonElement> Read(HttpResponseMessage response, ProblemType type)
     {
-        string text = await response.Content.ReadAsStringAsync();
+        var text = await response.Content.ReadAsStringAsync();
         Assert.True(type.Status == (int)response.StatusCode, $"{type.Status} wanted, {(int)response.StatusCode} came: {text}");
         Assert.Equal("application/problem+json", response.Content.Headers.ContentType!.ToString());
         Assert.True(response.Headers.CacheControl!.NoStore);
         Assert.All(Inside, word => Assert.DoesNotContain(word, text, StringComparison.Ordinal));
 
-        using JsonDocument document = JsonDocument.Parse(text);
-        JsonElement problem = document.RootElement.Clone();
+        using var document = JsonDocument.Parse(text);
+        var problem = document.RootElement.Clone();
         Assert.Equal(type.Uri, problem.GetProperty("type").GetString());
         Assert.Equal(type.Title, problem.GetProperty("title").GetString());
         Assert.Equal(type.Status, problem.GetProperty("status").GetInt32());

@@ -15,10 +15,10 @@ public sealed class QueryReaderTests(ProductionEcho fixture) : IClassFixture<Pro
     [InlineData("marking=1234567890&speedKmh=300", "1234567890 300 Metric")]
     public async Task Declared_parameters_are_read(string query, string expected)
     {
-        using HttpResponseMessage response = await Get(query);
+        using var response = await Get(query);
 
         Assert.Equal(HttpStatusCode.OK, response.StatusCode);
-        using JsonDocument answer = JsonDocument.Parse(await response.Content.ReadAsStringAsync());
+        using var answer = JsonDocument.Parse(await response.Content.ReadAsStringAsync());
         Assert.Equal(expected, answer.RootElement.GetProperty("status").GetString());
     }
 
@@ -41,28 +41,28 @@ public sealed class QueryReaderTests(ProductionEcho fixture) : IClassFixture<Pro
     [InlineData("marking=a&units=imperial", "units", FaultCodes.UnknownWord)]
     public async Task A_fault_names_its_parameter(string query, string parameter, string code)
     {
-        using HttpResponseMessage response = await Get(query);
+        using var response = await Get(query);
 
-        JsonElement problem = await Problems.Read(response, ProblemTypes.InvalidRequest);
-        JsonElement error = Assert.Single(problem.GetProperty("errors").EnumerateArray());
+        var problem = await Problems.Read(response, ProblemTypes.InvalidRequest);
+        var error = Assert.Single(problem.GetProperty("errors").EnumerateArray());
         Assert.Equal((parameter, code), (error.GetProperty("parameter").GetString(), error.GetProperty("code").GetString()));
     }
 
     [Fact]
     public async Task A_name_in_another_case_is_another_name()
     {
-        using HttpResponseMessage response = await Get("Marking=a");
+        using var response = await Get("Marking=a");
 
-        JsonElement problem = await Problems.Read(response, ProblemTypes.InvalidRequest);
+        var problem = await Problems.Read(response, ProblemTypes.InvalidRequest);
         Assert.Contains(problem.GetProperty("errors").EnumerateArray(), error => error.GetProperty("code").GetString() == FaultCodes.UnknownParameter);
     }
 
     [Fact]
     public async Task All_faults_come_at_once()
     {
-        using HttpResponseMessage response = await Get("speedKmh=301&units=x&a=1&b=2");
+        using var response = await Get("speedKmh=301&units=x&a=1&b=2");
 
-        JsonElement problem = await Problems.Read(response, ProblemTypes.InvalidRequest);
+        var problem = await Problems.Read(response, ProblemTypes.InvalidRequest);
         Assert.Equal(
             [FaultCodes.Required, FaultCodes.OutOfRange, FaultCodes.UnknownWord, FaultCodes.UnknownParameter, FaultCodes.UnknownParameter],
             problem.GetProperty("errors").EnumerateArray().Select(error => error.GetProperty("code").GetString()));
@@ -71,9 +71,9 @@ public sealed class QueryReaderTests(ProductionEcho fixture) : IClassFixture<Pro
     [Fact]
     public async Task A_query_string_beyond_its_limit_is_not_taken_apart()
     {
-        using HttpResponseMessage response = await Get("marking=a&" + string.Join('&', Enumerable.Range(0, 500).Select(number => $"x{number}=1")));
+        using var response = await Get("marking=a&" + string.Join('&', Enumerable.Range(0, 500).Select(number => $"x{number}=1")));
 
-        JsonElement problem = await Problems.Read(response, ProblemTypes.InvalidRequest);
+        var problem = await Problems.Read(response, ProblemTypes.InvalidRequest);
         Assert.Equal(FaultCodes.TooLong, Assert.Single(problem.GetProperty("errors").EnumerateArray()).GetProperty("code").GetString());
     }
 

@@ -27,9 +27,9 @@ public class ReadersAgreeTests
         Gen.Int.Sample(
             seed =>
             {
-                byte[] body = Encoding.UTF8.GetBytes(new ShapedBody(seed, faultShare).Write(Shape));
-                bool isTaken = Reader.TryRead(body, out _);
-                bool isRead = Reader.Read(body, out VehicleDocument? value, out IReadOnlyList<Fault>? faults);
+                var body = Encoding.UTF8.GetBytes(new ShapedBody(seed, faultShare).Write(Shape));
+                var isTaken = Reader.TryRead(body, out _);
+                var isRead = Reader.Read(body, out var value, out var faults);
 
                 // Read throws where it finds no fault and still cannot bind; a taken body must have none.
                 return isRead == (value is not null)
@@ -44,29 +44,29 @@ public class ReadersAgreeTests
         Gen.Int.Sample(
             seed =>
             {
-                string body = new ShapedBody(seed, 0.02).Write(Shape);
-                IReadOnlyList<Fault> faults = Reader.Faults(Encoding.UTF8.GetBytes(body));
+                var body = new ShapedBody(seed, 0.02).Write(Shape);
+                var faults = Reader.Faults(Encoding.UTF8.GetBytes(body));
                 if (faults.Any(fault => fault.Code is FaultCodes.DuplicateMember or FaultCodes.Syntax))
                     return true; // A name that stands twice leads to two places.
-                using JsonDocument document = JsonDocument.Parse(body);
+                using var document = JsonDocument.Parse(body);
                 return faults.All(fault => fault.Code is FaultCodes.Required or FaultCodes.MoreFaults || Leads(document.RootElement, fault.Pointer!));
             },
             iter: 1_000);
 
     [Fact]
     public void Any_bytes_give_a_value_or_faults() =>
-        Gen.Byte.Array[0, 200].Sample(bytes => Reader.Read(bytes, out VehicleDocument? value, out _) == (value is not null), iter: 5_000);
+        Gen.Byte.Array[0, 200].Sample(bytes => Reader.Read(bytes, out var value, out _) == (value is not null), iter: 5_000);
 
     [Fact]
     public void Any_damage_to_a_good_body_gives_a_value_or_faults()
     {
-        byte[] good = Encoding.UTF8.GetBytes(DemoCar.Car);
+        var good = Encoding.UTF8.GetBytes(DemoCar.Car);
         Gen.Select(Gen.Int[0, good.Length - 1], Gen.Byte, Gen.Int[1, good.Length]).Sample(
             (at, with, length) =>
             {
                 byte[] damaged = [.. good[..length]];
                 damaged[Math.Min(at, length - 1)] = with;
-                return Reader.Read(damaged, out VehicleDocument? value, out _) == (value is not null);
+                return Reader.Read(damaged, out var value, out _) == (value is not null);
             },
             iter: 5_000);
     }
@@ -74,12 +74,12 @@ public class ReadersAgreeTests
     // RFC 6901, section 4.
     private static bool Leads(JsonElement element, string path)
     {
-        foreach (string step in path.Split('/').Skip(1))
+        foreach (var step in path.Split('/').Skip(1))
         {
-            string name = step.Replace("~1", "/", StringComparison.Ordinal).Replace("~0", "~", StringComparison.Ordinal);
-            if (element.ValueKind == JsonValueKind.Object && element.TryGetProperty(name, out JsonElement member))
+            var name = step.Replace("~1", "/", StringComparison.Ordinal).Replace("~0", "~", StringComparison.Ordinal);
+            if (element.ValueKind == JsonValueKind.Object && element.TryGetProperty(name, out var member))
                 element = member;
-            else if (element.ValueKind == JsonValueKind.Array && int.TryParse(name, out int index) && index < element.GetArrayLength())
+            else if (element.ValueKind == JsonValueKind.Array && int.TryParse(name, out var index) && index < element.GetArrayLength())
                 element = element[index];
             else
                 return false;

@@ -34,7 +34,7 @@ internal sealed class ShapedBody(int seed, double faultShare)
     private string Object(ObjectShape shape)
     {
         List<string> members = [];
-        foreach (MemberShape member in shape.Members)
+        foreach (var member in shape.Members)
         {
             if (member.IsRequired ? Breaks() : _random.Next(3) == 0)
                 continue;
@@ -52,13 +52,13 @@ internal sealed class ShapedBody(int seed, double faultShare)
 
     private string List(ListShape list)
     {
-        int count = Breaks() ? _random.Next(0, list.Maximum + 2) : _random.Next(list.Minimum, Math.Min(list.Maximum, list.Minimum + 3) + 1);
+        var count = Breaks() ? _random.Next(0, list.Maximum + 2) : _random.Next(list.Minimum, Math.Min(list.Maximum, list.Minimum + 3) + 1);
         return "[" + string.Join(',', Enumerable.Range(0, count).Select(_ => Write(list.Element))) + "]";
     }
 
     private string Number(NumberShape shape)
     {
-        double value = _random.Next(6) switch
+        var value = _random.Next(6) switch
         {
             0 => shape.Minimum,
             1 => shape.Maximum,
@@ -73,7 +73,7 @@ internal sealed class ShapedBody(int seed, double faultShare)
 
     private string Text(TextShape shape)
     {
-        int length = Breaks() ? shape.MaximumLength + 1 : _random.Next(shape.MaximumLength + 1);
+        var length = Breaks() ? shape.MaximumLength + 1 : _random.Next(shape.MaximumLength + 1);
         return Quoted(new string('a', length));
     }
 
@@ -83,7 +83,7 @@ internal sealed class ShapedBody(int seed, double faultShare)
         if (text.Length == 0 || _random.Next(10) > 0)
             return "\"" + text + "\"";
 
-        int at = _random.Next(text.Length);
+        var at = _random.Next(text.Length);
         return new StringBuilder().Append('"').Append(text, 0, at)
             .Append(CultureInfo.InvariantCulture, $"\\u{(int)text[at]:x4}")
             .Append(text, at + 1, text.Length - at - 1).Append('"').ToString();

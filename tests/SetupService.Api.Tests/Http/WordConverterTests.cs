@@ -12,9 +12,9 @@ public class WordConverterTests
     public void Each_member_is_written_as_its_word_and_read_back()
     {
         Assert.Equal(["cone60", "ball12", "ball13", "ball14", "flat"], Words<FastenerSeat>.List);
-        foreach (FastenerSeat seat in Enum.GetValues<FastenerSeat>())
+        foreach (var seat in Enum.GetValues<FastenerSeat>())
         {
-            string json = JsonSerializer.Serialize(seat, Options);
+            var json = JsonSerializer.Serialize(seat, Options);
             Assert.Equal($"\"{Words<FastenerSeat>.Of(seat)}\"", json);
             Assert.Equal(seat, JsonSerializer.Deserialize<FastenerSeat>(json, Options));
         }

@@ -18,7 +18,7 @@ public sealed class TyreCallsTests(ServiceFixture fixture) : IClassFixture<Servi
     [Fact]
     public async Task A_marking_is_read_into_what_it_says()
     {
-        JsonElement tyre = await fixture.Client.GetAnswer(Decode + "?marking=225/45R17%2094W%20XL");
+        var tyre = await fixture.Client.GetAnswer(Decode + "?marking=225/45R17%2094W%20XL");
 
         Assert.Equal(
             (225, 45, "radial", 17, 94, 670, "W", 270, "XL", 634),
@@ -39,7 +39,7 @@ public sealed class TyreCallsTests(ServiceFixture fixture) : IClassFixture<Servi
     [InlineData("195 R 15 C 106/104 R", "195R15C 106/104R")]
     public async Task It_is_read_as_people_type_it(string typed, string standard)
     {
-        JsonElement tyre = await fixture.Client.GetAnswer($"{Decode}?marking={Uri.EscapeDataString(typed)}");
+        var tyre = await fixture.Client.GetAnswer($"{Decode}?marking={Uri.EscapeDataString(typed)}");
 
         Assert.Equal(typed, tyre.GetProperty("marking").GetString());
         Assert.Equal(standard, tyre.GetProperty("standardMarking").GetString());
@@ -48,7 +48,7 @@ public sealed class TyreCallsTests(ServiceFixture fixture) : IClassFixture<Servi
     [Fact]
     public async Task Letters_that_mean_nothing_here_come_back()
     {
-        JsonElement tyre = await fixture.Client.GetAnswer(Decode + "?marking=225/45R17%2094W%20FR%20ABCDE");
+        var tyre = await fixture.Client.GetAnswer(Decode + "?marking=225/45R17%2094W%20FR%20ABCDE");
 
         Assert.Equal(["FR", "ABCDE"], tyre.GetProperty("unreadMarks").Strings());
     }
@@ -58,7 +58,7 @@ public sealed class TyreCallsTests(ServiceFixture fixture) : IClassFixture<Servi
     [Fact]
     public async Task In_use_it_carries_what_its_pressure_allows()
     {
-        JsonElement use = (await fixture.Client.GetAnswer(Decode + "?marking=225/45R17%2094W%20XL&pressureKpa=230&topSpeedKmh=200&rimWidthIn=8")).GetProperty("inUse");
+        var use = (await fixture.Client.GetAnswer(Decode + "?marking=225/45R17%2094W%20XL&pressureKpa=230&topSpeedKmh=200&rimWidthIn=8")).GetProperty("inUse");
 
         Assert.Equal(670 * Math.Pow(230.0 / 290, 0.8), use.GetProperty("loadCapacityAtPressureKg").GetDouble(), 1e-6);
         Assert.Equal(225 + (0.4 * 12.7), use.GetProperty("sectionWidthOnRimMm").GetDouble(), 0.051);
@@ -77,18 +77,18 @@ public sealed class TyreCallsTests(ServiceFixture fixture) : IClassFixture<Servi
     [InlineData("?marking=225/45R17&rimWidthIn=16.01&topSpeedKmh=fast&colour=red", "rimWidthIn outOfRange topSpeedKmh wrongType colour unknownParameter")]
     public async Task A_query_with_faults_has_them_all_named(string query, string faults)
     {
-        using HttpResponseMessage response = await fixture.Client.GetAsync(new Uri(Decode + query, UriKind.Relative));
+        using var response = await fixture.Client.GetAsync(new Uri(Decode + query, UriKind.Relative));
 
-        JsonElement problem = await Problems.Read(response, ProblemTypes.InvalidRequest);
+        var problem = await Problems.Read(response, ProblemTypes.InvalidRequest);
         Assert.Equal(faults.Split(' ').Order(StringComparer.Ordinal), string.Join(' ', problem.FaultsOf()).Split(' ').Order(StringComparer.Ordinal));
     }
 
     [Fact]
     public async Task A_marking_of_sixty_characters_is_read_and_one_more_is_not()
     {
-        string sixty = "225/45R17 94W XL" + string.Concat(Enumerable.Repeat(" ABC", 11));
-        using HttpResponseMessage longest = await fixture.Client.GetAsync(new Uri($"{Decode}?marking={Uri.EscapeDataString(sixty)}", UriKind.Relative));
-        using HttpResponseMessage longer = await fixture.Client.GetAsync(new Uri($"{Decode}?marking={Uri.EscapeDataString(sixty)}A", UriKind.Relative));
+        var sixty = "225/45R17 94W XL" + string.Concat(Enumerable.Repeat(" ABC", 11));
+        using var longest = await fixture.Client.GetAsync(new Uri($"{Decode}?marking={Uri.EscapeDataString(sixty)}", UriKind.Relative));
+        using var longer = await fixture.Client.GetAsync(new Uri($"{Decode}?marking={Uri.EscapeDataString(sixty)}A", UriKind.Relative));
 
         Assert.Equal(60, sixty.Length);
         await Calls.Text(longest);
@@ -103,9 +103,9 @@ public sealed class TyreCallsTests(ServiceFixture fixture) : IClassFixture<Servi
     [InlineData(200, 14000)]
     public async Task The_load_index_table_is_whole(int index, double kg)
     {
-        JsonElement table = await fixture.Client.GetAnswer("/v1/reference/load-indices");
+        var table = await fixture.Client.GetAnswer("/v1/reference/load-indices");
 
-        JsonElement rows = table.GetProperty("loadIndices");
+        var rows = table.GetProperty("loadIndices");
         Assert.Equal(Enumerable.Range(0, 201), rows.EnumerateArray().Select(row => row.GetProperty("loadIndex").GetInt32()));
         Assert.Equal(kg, rows[index].GetProperty("loadCapacityKg").GetDouble());
     }
@@ -118,9 +118,9 @@ public sealed class TyreCallsTests(ServiceFixture fixture) : IClassFixture<Servi
     [InlineData("Y", 300)]
     public async Task The_speed_symbol_table_has_the_symbols_of_road_cars(string symbol, double kmh)
     {
-        JsonElement table = await fixture.Client.GetAnswer("/v1/reference/speed-symbols");
+        var table = await fixture.Client.GetAnswer("/v1/reference/speed-symbols");
 
-        JsonElement row = table.GetProperty("speedSymbols").EnumerateArray().Single(one => one.GetProperty("speedSymbol").GetString() == symbol);
+        var row = table.GetProperty("speedSymbols").EnumerateArray().Single(one => one.GetProperty("speedSymbol").GetString() == symbol);
         Assert.Equal(kmh, row.GetProperty("maximumSpeedKmh").GetDouble());
     }
 
@@ -129,11 +129,11 @@ public sealed class TyreCallsTests(ServiceFixture fixture) : IClassFixture<Servi
     [InlineData("/v1/reference/speed-symbols")]
     public async Task A_table_that_is_known_is_not_sent_again(string path)
     {
-        using HttpResponseMessage first = await fixture.Client.GetAsync(new Uri(path, UriKind.Relative));
+        using var first = await fixture.Client.GetAsync(new Uri(path, UriKind.Relative));
         await Calls.Text(first);
         using HttpRequestMessage again = new(HttpMethod.Get, new Uri(path, UriKind.Relative));
         again.Headers.IfNoneMatch.Add(new EntityTagHeaderValue(first.Headers.ETag!.Tag));
-        using HttpResponseMessage second = await fixture.Client.SendAsync(again);
+        using var second = await fixture.Client.SendAsync(again);
 
         Assert.True(second.StatusCode == HttpStatusCode.NotModified, await second.Content.ReadAsStringAsync());
         Assert.Empty(await second.Content.ReadAsStringAsync());
@@ -145,10 +145,10 @@ public sealed class TyreCallsTests(ServiceFixture fixture) : IClassFixture<Servi
     [InlineData(Decode + "?marking=225/45R17")]
     public async Task Only_get_is_answered_and_only_in_json(string path)
     {
-        using HttpResponseMessage post = await fixture.Client.PostAsync(path, "{}");
+        using var post = await fixture.Client.PostAsync(path, "{}");
         using HttpRequestMessage asksForSvg = new(HttpMethod.Get, new Uri(path, UriKind.Relative));
         asksForSvg.Headers.Accept.ParseAdd("image/svg+xml");
-        using HttpResponseMessage svg = await fixture.Client.SendAsync(asksForSvg);
+        using var svg = await fixture.Client.SendAsync(asksForSvg);
 
         await Problems.Read(post, ProblemTypes.MethodNotAllowed);
         Assert.Contains("GET", post.Content.Headers.Allow);

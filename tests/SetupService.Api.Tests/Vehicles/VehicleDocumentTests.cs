@@ -1,7 +1,6 @@
 using System.Text;
 using SetupService.Api.Host;
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Faults;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Wheels;
 
@@ -17,12 +16,12 @@ public class VehicleDocumentTests
     [Fact]
     public void The_whole_demo_car_is_read()
     {
-        VehicleDocument car = Read(DemoCar.Car);
+        var car = Read(DemoCar.Car);
 
         Assert.Equal("Aldermoor Tarn, road trim", car.Label);
         Assert.Equal(DrivenAxle.Rear, car.DrivenAxle);
         Assert.Equal(345, car.CornerWeightsKg!.FrontLeft);
-        AxleDocument front = car.Front!;
+        var front = car.Front!;
         Assert.Equal(87, front.MinimumLoadIndex);
         Assert.Equal((17, 7.5, 45), (front.Wheel!.RimDiameterIn, front.Wheel.RimWidthIn, front.Wheel.OffsetMm));
         Assert.Equal(FastenerSeat.Cone60, front.Wheel.FastenerSeat);
@@ -65,14 +64,14 @@ public class VehicleDocumentTests
     [Fact]
     public void Null_for_an_optional_member_means_absent()
     {
-        VehicleDocument car = Read(DemoCar.WithWheel("\"massKg\": null, \"boltCircle\": null, \"innerProfile\": null, \"fastenerSeat\": null"));
+        var car = Read(DemoCar.WithWheel("\"massKg\": null, \"boltCircle\": null, \"innerProfile\": null, \"fastenerSeat\": null"));
 
         Assert.Equal(Read(DemoCar.WithWheel("")), car);
     }
 
     private static VehicleDocument Read(string json)
     {
-        bool isRead = Reader.Read(Encoding.UTF8.GetBytes(json), out VehicleDocument? car, out IReadOnlyList<Fault>? faults);
+        var isRead = Reader.Read(Encoding.UTF8.GetBytes(json), out var car, out var faults);
         Assert.True(isRead, string.Join('\n', (faults ?? []).Select(fault => $"{fault.Pointer}: {fault.Message}")));
         return car!;
     }

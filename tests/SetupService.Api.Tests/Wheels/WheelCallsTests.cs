@@ -20,7 +20,7 @@ public sealed class WheelCallsTests(ServiceFixture fixture) : IClassFixture<Serv
     [InlineData("8,5 J X 18 ET44")]
     public async Task A_marking_is_read_in_each_way_it_is_stamped(string marking)
     {
-        JsonElement wheel = await fixture.Client.GetAnswer($"{Decode}?marking={Uri.EscapeDataString(marking)}");
+        var wheel = await fixture.Client.GetAnswer($"{Decode}?marking={Uri.EscapeDataString(marking)}");
 
         Assert.Equal(
             (marking, 18.0, 8.5, 44.0),
@@ -33,7 +33,7 @@ public sealed class WheelCallsTests(ServiceFixture fixture) : IClassFixture<Serv
     [Fact]
     public async Task Without_an_offset_there_are_no_spacings()
     {
-        JsonElement wheel = await fixture.Client.GetAnswer(Decode + "?marking=8.5Jx18");
+        var wheel = await fixture.Client.GetAnswer(Decode + "?marking=8.5Jx18");
 
         Assert.All(new[] { "offsetMm", "backspacingMm", "frontspacingMm" }, name => Assert.Equal(JsonValueKind.Null, wheel.GetProperty(name).ValueKind));
     }
@@ -43,7 +43,7 @@ public sealed class WheelCallsTests(ServiceFixture fixture) : IClassFixture<Serv
     [InlineData("8.5Jx18 4/100 ET44", "4x100")]
     public async Task A_bolt_circle_comes_back_as_people_write_it(string marking, string circle)
     {
-        JsonElement wheel = await fixture.Client.GetAnswer($"{Decode}?marking={Uri.EscapeDataString(marking)}");
+        var wheel = await fixture.Client.GetAnswer($"{Decode}?marking={Uri.EscapeDataString(marking)}");
 
         Assert.Equal(circle, wheel.GetProperty("boltCircle").GetString());
     }
@@ -55,7 +55,7 @@ public sealed class WheelCallsTests(ServiceFixture fixture) : IClassFixture<Serv
     [InlineData("?marking=8.5Jx18&units=us", "units unknownParameter")]
     public async Task A_query_with_faults_is_refused(string query, string fault)
     {
-        using HttpResponseMessage response = await fixture.Client.GetAsync(new Uri(Decode + query, UriKind.Relative));
+        using var response = await fixture.Client.GetAsync(new Uri(Decode + query, UriKind.Relative));
 
         Assert.Equal([fault], (await Problems.Read(response, ProblemTypes.InvalidRequest)).FaultsOf());
     }

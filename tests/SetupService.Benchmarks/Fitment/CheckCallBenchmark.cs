@@ -13,56 +13,56 @@ namespace SetupService.Benchmarks.Fitment;
 [MemoryDiagnoser]
 public class CheckCallBenchmark : IDisposable
 {
-    private readonly byte[] body = File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "fitment-check.request.json"));
-    private readonly ContractReader<CheckRequest> reader = ServiceContract.Instance.ReaderOf<CheckRequest>();
-    private readonly ArrayBufferWriter<byte> buffer = new(65_536);
-    private readonly Utf8JsonWriter writer;
-    private readonly CheckRequest request;
-    private readonly CheckAnswer answer;
+    private readonly byte[] _body = File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "fitment-check.request.json"));
+    private readonly ContractReader<CheckRequest> _reader = ServiceContract.Instance.ReaderOf<CheckRequest>();
+    private readonly ArrayBufferWriter<byte> _buffer = new(65_536);
+    private readonly Utf8JsonWriter _writer;
+    private readonly CheckRequest _request;
+    private readonly CheckAnswer _answer;
 
     /// <summary>Reads and answers once, so that each part has its input.</summary>
     public CheckCallBenchmark()
     {
-        writer = new Utf8JsonWriter(buffer, new JsonWriterOptions { SkipValidation = true });
-        request = Read();
-        answer = Answer();
+        _writer = new Utf8JsonWriter(_buffer, new JsonWriterOptions { SkipValidation = true });
+        _request = Read();
+        _answer = Answer();
     }
 
     /// <summary>Lets the writer go.</summary>
     [GlobalCleanup]
     public void Dispose()
     {
-        writer.Dispose();
+        _writer.Dispose();
         GC.SuppressFinalize(this);
     }
 
     /// <summary>Binds and checks the body in one pass.</summary>
     [Benchmark]
-    public CheckRequest Read() => reader.TryRead(body, out CheckRequest? read) ? read : throw new InvalidOperationException("The example does not read.");
+    public CheckRequest Read() => _reader.TryRead(_body, out var read) ? read : throw new InvalidOperationException("The example does not read.");
 
     /// <summary>Binds the body and checks nothing.</summary>
     [Benchmark]
-    public CheckRequest? PlainRead() => JsonSerializer.Deserialize(body, PlainCheckContext.Default.CheckRequest);
+    public CheckRequest? PlainRead() => JsonSerializer.Deserialize(_body, PlainCheckContext.Default.CheckRequest);
 
     /// <summary>Maps to the domain, evaluates, and words the answer.</summary>
     [Benchmark]
-    public CheckAnswer Answer() => CheckedFitting.TryEvaluate(request, out CheckedFitting? done)
+    public CheckAnswer Answer() => CheckedFitting.TryEvaluate(_request, out var done)
         ? done.ToAnswer(UnitSystem.Metric)
         : throw new InvalidOperationException("The example does not evaluate.");
 
     /// <summary>Maps to the domain and evaluates.</summary>
     [Benchmark]
-    public object? Evaluate() => CheckedFitting.TryEvaluate(request, out CheckedFitting? done) ? done : null;
+    public object? Evaluate() => CheckedFitting.TryEvaluate(_request, out var done) ? done : null;
 
     /// <summary>Writes the answer.</summary>
     [Benchmark]
     public int Write()
     {
-        buffer.ResetWrittenCount();
-        writer.Reset(buffer);
-        JsonSerializer.Serialize(writer, answer, ServiceContract.Instance.TypeOf<CheckAnswer>());
-        writer.Flush();
-        return buffer.WrittenCount;
+        _buffer.ResetWrittenCount();
+        _writer.Reset(_buffer);
+        JsonSerializer.Serialize(_writer, _answer, ServiceContract.Instance.TypeOf<CheckAnswer>());
+        _writer.Flush();
+        return _buffer.WrittenCount;
     }
 }
 

@@ -7,9 +7,9 @@ namespace SetupService.Benchmarks.Fitment;
 [MemoryDiagnoser]
 public class FitmentCheckBenchmark
 {
-    private readonly AxleUnderCheck car = BenchmarkCar.Front();
-    private readonly Domain.Fitment.Fitting[] candidates = BenchmarkCar.Candidates();
-    private readonly CheckSheet sheet = new();
+    private readonly AxleUnderCheck _car = BenchmarkCar.Front();
+    private readonly Domain.Fitment.Fitting[] _candidates = BenchmarkCar.Candidates();
+    private readonly CheckSheet _sheet = new();
 
     /// <summary>Number of candidates an invocation works through; results are per candidate.</summary>
     public const int CandidateCount = 500;
@@ -19,10 +19,10 @@ public class FitmentCheckBenchmark
     public uint Evaluate()
     {
         var seen = 0u;
-        foreach (var candidate in candidates)
+        foreach (var candidate in _candidates)
         {
-            FitmentCheck.Evaluate(car, candidate, sheet);
-            seen ^= sheet.Failed.Bits;
+            FitmentCheck.Evaluate(_car, candidate, _sheet);
+            seen ^= _sheet.Failed.Bits;
         }
 
         return seen;
@@ -32,11 +32,11 @@ public class FitmentCheckBenchmark
     [Benchmark]
     public int Explain()
     {
-        FitmentCheck.Evaluate(car, candidates[0], sheet);
+        FitmentCheck.Evaluate(_car, _candidates[0], _sheet);
         var length = 0;
         for (var id = CheckId.InboardClearance; id <= CheckId.ArchCover; id++)
         {
-            length += CheckWords.Explanation(car, candidates[0], id, sheet[id], Domain.Answers.UnitSystem.Metric).Length;
+            length += CheckWords.Explanation(_car, _candidates[0], id, _sheet[id], Domain.Answers.UnitSystem.Metric).Length;
         }
 
         return length;

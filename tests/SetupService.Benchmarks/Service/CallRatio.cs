@@ -11,7 +11,7 @@ internal static class CallRatio
 
     public static async Task<int> RunAsync(Uri url, string pid)
     {
-        byte[] body = await File.ReadAllBytesAsync(Path.Combine(AppContext.BaseDirectory, "fitment-check.request.json"));
+        var body = await File.ReadAllBytesAsync(Path.Combine(AppContext.BaseDirectory, "fitment-check.request.json"));
         await PrepareAsync(url, body);
         await RateAsync(url, "/v1/fitment/check", body);
         await RateAsync(url, PeerHost.PeerPath, body);
@@ -20,7 +20,7 @@ internal static class CallRatio
         List<double> peer = [];
         List<double> ownCpu = [];
         List<double> peerCpu = [];
-        for (int i = 0; i < Rounds; i++)
+        for (var i = 0; i < Rounds; i++)
         {
             await MeasureAsync("/v1/fitment/check", own, ownCpu);
             await MeasureAsync(PeerHost.PeerPath, peer, peerCpu);
@@ -36,8 +36,8 @@ internal static class CallRatio
 
         async Task MeasureAsync(string path, List<double> rates, List<double> cpu)
         {
-            double before = server.CpuSeconds();
-            double rate = await RateAsync(url, path, body);
+            var before = server.CpuSeconds();
+            var rate = await RateAsync(url, path, body);
             rates.Add(rate);
             cpu.Add((server.CpuSeconds() - before) / (rate * Round.TotalSeconds) * 1e6);
         }
@@ -47,9 +47,9 @@ internal static class CallRatio
     {
         using HttpClient client = new() { BaseAddress = url };
         using ByteArrayContent request = new(body) { Headers = { ContentType = new("application/json") } };
-        using HttpResponseMessage answer = await client.PostAsync(new Uri("/v1/fitment/check", UriKind.Relative), request);
+        using var answer = await client.PostAsync(new Uri("/v1/fitment/check", UriKind.Relative), request);
         using ByteArrayContent prepared = new(await answer.Content.ReadAsByteArrayAsync()) { Headers = { ContentType = new("application/json") } };
-        using HttpResponseMessage done = await client.PostAsync(new Uri("/peer/prepare", UriKind.Relative), prepared);
+        using var done = await client.PostAsync(new Uri("/peer/prepare", UriKind.Relative), prepared);
         done.EnsureSuccessStatusCode();
     }
 
@@ -57,9 +57,9 @@ internal static class CallRatio
     {
         using CancellationTokenSource time = new(Round);
         KeepAliveClient[] clients = [.. Enumerable.Range(0, Connections).Select(_ => new KeepAliveClient(url, path, body))];
-        Stopwatch watch = Stopwatch.StartNew();
-        long[] answered = await Task.WhenAll(clients.Select(client => client.RunAsync(time.Token)));
-        double rate = answered.Sum() / watch.Elapsed.TotalSeconds;
+        var watch = Stopwatch.StartNew();
+        var answered = await Task.WhenAll(clients.Select(client => client.RunAsync(time.Token)));
+        var rate = answered.Sum() / watch.Elapsed.TotalSeconds;
         Array.ForEach(clients, client => client.Dispose());
         return rate;
     }

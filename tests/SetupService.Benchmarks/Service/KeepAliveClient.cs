@@ -15,7 +15,7 @@ internal sealed class KeepAliveClient : IDisposable
 
     public KeepAliveClient(Uri url, string path, byte[] body)
     {
-        string head = $"POST {path} HTTP/1.1\r\nHost: {url.Authority}\r\nContent-Type: application/json\r\nContent-Length: {body.Length}\r\n\r\n";
+        var head = $"POST {path} HTTP/1.1\r\nHost: {url.Authority}\r\nContent-Type: application/json\r\nContent-Length: {body.Length}\r\n\r\n";
         _request = [.. Encoding.ASCII.GetBytes(head), .. body];
         _socket.Connect(url.Host, url.Port);
     }
@@ -27,11 +27,11 @@ internal sealed class KeepAliveClient : IDisposable
         while (!timeIsUp.IsCancellationRequested)
         {
             await _socket.SendAsync(_request, CancellationToken.None).ConfigureAwait(false);
-            int have = 0;
-            int need = int.MaxValue;
+            var have = 0;
+            var need = int.MaxValue;
             while (have < need)
             {
-                int read = await _socket.ReceiveAsync(_buffer.AsMemory(have), CancellationToken.None).ConfigureAwait(false);
+                var read = await _socket.ReceiveAsync(_buffer.AsMemory(have), CancellationToken.None).ConfigureAwait(false);
                 if (read == 0)
                     throw new IOException("The server closed the connection.");
                 have += read;
@@ -49,17 +49,17 @@ internal sealed class KeepAliveClient : IDisposable
 
     private static int Length(ReadOnlySpan<byte> answer)
     {
-        int end = answer.IndexOf("\r\n\r\n"u8);
+        var end = answer.IndexOf("\r\n\r\n"u8);
         if (end < 0)
             return int.MaxValue;
-        string head = Encoding.ASCII.GetString(answer[..end]);
+        var head = Encoding.ASCII.GetString(answer[..end]);
         if (!head.StartsWith("HTTP/1.1 200", StringComparison.Ordinal))
             throw new InvalidOperationException(Encoding.UTF8.GetString(answer));
         if (head.Contains("chunked", StringComparison.OrdinalIgnoreCase))
             return answer.EndsWith("0\r\n\r\n"u8) ? answer.Length : int.MaxValue;
         const string name = "content-length:";
-        int at = head.IndexOf(name, StringComparison.OrdinalIgnoreCase) + name.Length;
-        int stop = head.IndexOf('\r', at);
+        var at = head.IndexOf(name, StringComparison.OrdinalIgnoreCase) + name.Length;
+        var stop = head.IndexOf('\r', at);
         return end + 4 + int.Parse(stop < 0 ? head[at..] : head[at..stop], System.Globalization.CultureInfo.InvariantCulture);
     }
 }

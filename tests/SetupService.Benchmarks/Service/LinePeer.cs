@@ -15,27 +15,27 @@ internal static class LinePeer
     public static int Run(string input, string output)
     {
         // The service has its warm-up before it is measured, so the peer has one too.
-        for (int i = 0; i < WarmUps; i++)
+        for (var i = 0; i < WarmUps; i++)
             CopyAsync(input, output).GetAwaiter().GetResult();
-        Stopwatch watch = Stopwatch.StartNew();
-        long lines = CopyAsync(input, output).GetAwaiter().GetResult();
+        var watch = Stopwatch.StartNew();
+        var lines = CopyAsync(input, output).GetAwaiter().GetResult();
         Console.WriteLine(string.Create(System.Globalization.CultureInfo.InvariantCulture, $"{lines / watch.Elapsed.TotalSeconds:F0}"));
         return 0;
     }
 
     public static async Task<long> CopyAsync(string input, string output)
     {
-        await using FileStream from = File.OpenRead(input);
-        await using FileStream to = File.Create(output);
-        PipeReader reader = PipeReader.Create(from, new StreamPipeReaderOptions(bufferSize: 65_536));
+        await using var from = File.OpenRead(input);
+        await using var to = File.Create(output);
+        var reader = PipeReader.Create(from, new StreamPipeReaderOptions(bufferSize: 65_536));
         ArrayBufferWriter<byte> buffer = new(65_536);
         using Utf8JsonWriter writer = new(buffer, new JsonWriterOptions { SkipValidation = true });
         long lines = 0;
         while (true)
         {
-            ReadResult read = await reader.ReadAsync();
-            ReadOnlySequence<byte> rest = read.Buffer;
-            while (TryLine(ref rest, out ReadOnlySequence<byte> line))
+            var read = await reader.ReadAsync();
+            var rest = read.Buffer;
+            while (TryLine(ref rest, out var line))
             {
                 Copy(line, ++lines, writer, buffer);
                 if (buffer.WrittenCount > 32_768)
@@ -56,7 +56,7 @@ internal static class LinePeer
 
     private static bool TryLine(ref ReadOnlySequence<byte> rest, out ReadOnlySequence<byte> line)
     {
-        SequencePosition? end = rest.PositionOf((byte)'\n');
+        var end = rest.PositionOf((byte)'\n');
         line = end is { } at ? rest.Slice(0, at) : default;
         if (end is { } position)
             rest = rest.Slice(rest.GetPosition(1, position));
@@ -66,7 +66,7 @@ internal static class LinePeer
     private static void Copy(in ReadOnlySequence<byte> line, long number, Utf8JsonWriter writer, ArrayBufferWriter<byte> buffer)
     {
         Utf8JsonReader json = new(line);
-        BatchCandidateLine candidate = JsonSerializer.Deserialize(ref json, LinePeerContext.Default.BatchCandidateLine)!;
+        var candidate = JsonSerializer.Deserialize(ref json, LinePeerContext.Default.BatchCandidateLine)!;
         PeerLine answer = new(number, candidate.Id?.Text, "caution", "inboardClearance", candidate.Candidate.Wheel.OffsetMm / 3, candidate.Candidate.Wheel.RimWidthIn / 7, [], ["springSeatClearance"]);
         writer.Reset(buffer);
         JsonSerializer.Serialize(writer, answer, LinePeerContext.Default.PeerLine);

@@ -14,14 +14,14 @@ internal static class LineRatio
     public static async Task<int> RunAsync(Uri url, string pid)
     {
         ServerProcess server = new(pid);
-        byte[] few = Body(Few);
-        string candidates = Path.GetTempFileName();
-        string output = Path.GetTempFileName();
+        var few = Body(Few);
+        var candidates = Path.GetTempFileName();
+        var output = Path.GetTempFileName();
         await File.WriteAllLinesAsync(candidates, Catalogue.Lines(Few));
         await RateAsync(url, few, Few);
         List<double> own = [];
         List<double> peer = [];
-        for (int i = 0; i < Rounds; i++)
+        for (var i = 0; i < Rounds; i++)
         {
             own.Add(await RateAsync(url, few, Few));
             peer.Add(Peer(candidates, output));
@@ -31,8 +31,8 @@ internal static class LineRatio
         Figures.Print("peer, lines/s", peer);
         Figures.Print("ratio", [.. own.Zip(peer, static (a, b) => a / b)], "N3");
 
-        double afterFew = server.ResidentMib();
-        double rate = await RateAsync(url, Body(Many), Many);
+        var afterFew = server.ResidentMib();
+        var rate = await RateAsync(url, Body(Many), Many);
         Console.WriteLine(string.Create(
             CultureInfo.InvariantCulture,
             $"resident memory after {Few:N0} lines {afterFew:F1} MiB, after {Many:N0} lines {server.ResidentMib():F1} MiB, peak {server.PeakMib():F1} MiB ({rate:N0} lines/s)"));
@@ -44,16 +44,16 @@ internal static class LineRatio
 
     private static async Task<double> RateAsync(Uri url, byte[] body, int lines)
     {
-        (double seconds, string tail) = await StreamClient.PostAsync(url, "/v1/fitment/batch", "application/x-ndjson", body);
-        string expected = string.Create(CultureInfo.InvariantCulture, $"\"lines\":{lines},\"succeeded\":{lines},");
+        (var seconds, var tail) = await StreamClient.PostAsync(url, "/v1/fitment/batch", "application/x-ndjson", body);
+        var expected = string.Create(CultureInfo.InvariantCulture, $"\"lines\":{lines},\"succeeded\":{lines},");
         return tail.Contains(expected, StringComparison.Ordinal) ? lines / seconds : throw new InvalidOperationException(tail);
     }
 
     /// <summary>The peer in a process of its own, as the service is.</summary>
     private static double Peer(string candidates, string output)
     {
-        using Process process = Process.Start(new ProcessStartInfo(Environment.ProcessPath!, ["read-and-write-lines", candidates, output]) { RedirectStandardOutput = true })!;
-        string rate = process.StandardOutput.ReadToEnd();
+        using var process = Process.Start(new ProcessStartInfo(Environment.ProcessPath!, ["read-and-write-lines", candidates, output]) { RedirectStandardOutput = true })!;
+        var rate = process.StandardOutput.ReadToEnd();
         process.WaitForExit();
         return double.Parse(rate, CultureInfo.InvariantCulture);
     }

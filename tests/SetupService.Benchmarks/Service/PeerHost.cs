@@ -13,7 +13,7 @@ internal static class PeerHost
 
     public static int Run(string[] args)
     {
-        WebApplication app = SetupServiceHost.Build(args);
+        var app = SetupServiceHost.Build(args);
         CheckAnswer? prepared = null;
         app.MapPost("/peer/prepare", (CheckAnswer answer) => { prepared = answer; });
         app.MapPost(PeerPath, (CheckRequest request) => TypedResults.Ok(prepared));

@@ -13,15 +13,15 @@ internal static class RowRatio
 
     public static async Task<int> RunAsync(Uri url)
     {
-        string table = Path.GetTempFileName();
-        string output = Path.GetTempFileName();
+        var table = Path.GetTempFileName();
+        var output = Path.GetTempFileName();
         await File.WriteAllLinesAsync(table, Catalogue.Rows(Count));
-        byte[] bytes = await File.ReadAllBytesAsync(table);
+        var bytes = await File.ReadAllBytesAsync(table);
         await RateAsync(url, bytes);
         Duck(table, output);
         List<double> own = [];
         List<double> peer = [];
-        for (int i = 0; i < Rounds; i++)
+        for (var i = 0; i < Rounds; i++)
         {
             own.Add(await RateAsync(url, bytes));
             peer.Add(Duck(table, output));
@@ -38,12 +38,12 @@ internal static class RowRatio
     private static async Task<double> RateAsync(Uri url, byte[] table)
     {
         const string boundary = "--a-boundary\r\nContent-Disposition: form-data; name=";
-        byte[] head = Encoding.UTF8.GetBytes(
+        var head = Encoding.UTF8.GetBytes(
             $"{boundary}car\r\nContent-Type: application/json\r\n\r\n{Catalogue.Car}\r\n{boundary}candidates\r\nContent-Type: text/csv\r\n\r\n");
-        byte[] foot = Encoding.UTF8.GetBytes("\r\n--a-boundary--\r\n");
-        (double seconds, string tail) = await StreamClient.PostAsync(
+        var foot = Encoding.UTF8.GetBytes("\r\n--a-boundary--\r\n");
+        (var seconds, var tail) = await StreamClient.PostAsync(
             url, "/v1/fitment/batch", "multipart/form-data; boundary=a-boundary", head, table, foot);
-        string expected = string.Create(CultureInfo.InvariantCulture, $"\n{Count + 1},part-{Count - 1},");
+        var expected = string.Create(CultureInfo.InvariantCulture, $"\n{Count + 1},part-{Count - 1},");
         return tail.Contains(expected, StringComparison.Ordinal) ? Count / seconds : throw new InvalidOperationException(tail);
     }
 
@@ -51,7 +51,7 @@ internal static class RowRatio
     {
         using DuckDBConnection connection = new("DataSource=:memory:");
         connection.Open();
-        using DuckDBCommand command = connection.CreateCommand();
+        using var command = connection.CreateCommand();
         command.CommandText = "SET threads = 1";
         command.ExecuteNonQuery();
 
@@ -69,7 +69,7 @@ internal static class RowRatio
               )
             ) TO '{output}' (HEADER)
             """;
-        Stopwatch watch = Stopwatch.StartNew();
+        var watch = Stopwatch.StartNew();
         command.ExecuteNonQuery();
         return Count / watch.Elapsed.TotalSeconds;
     }

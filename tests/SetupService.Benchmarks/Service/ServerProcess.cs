@@ -11,7 +11,7 @@ internal sealed class ServerProcess(string pid)
     /// <summary>Processor time used so far, seconds.</summary>
     public double CpuSeconds()
     {
-        string[] fields = File.ReadAllText($"/proc/{pid}/stat").Split(") ")[1].Split(' ');
+        var fields = File.ReadAllText($"/proc/{pid}/stat").Split(") ")[1].Split(' ');
         return (double.Parse(fields[11], CultureInfo.InvariantCulture) + double.Parse(fields[12], CultureInfo.InvariantCulture)) / TicksPerSecond;
     }
 

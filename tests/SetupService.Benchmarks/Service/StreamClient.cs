@@ -17,15 +17,15 @@ internal static class StreamClient
     {
         using Socket socket = new(SocketType.Stream, ProtocolType.Tcp) { NoDelay = true };
         await socket.ConnectAsync(url.Host, url.Port);
-        string head = string.Create(
+        var head = string.Create(
             CultureInfo.InvariantCulture,
             $"POST {path} HTTP/1.1\r\nHost: {url.Authority}\r\nContent-Type: {contentType}\r\nContent-Length: {parts.Sum(static part => (long)part.Length)}\r\nConnection: close\r\n\r\n");
-        Stopwatch watch = Stopwatch.StartNew();
-        Task<string> answer = ReadAsync(socket);
+        var watch = Stopwatch.StartNew();
+        var answer = ReadAsync(socket);
         await socket.SendAsync(Encoding.ASCII.GetBytes(head));
-        foreach (byte[] part in parts)
+        foreach (var part in parts)
             await SendAsync(socket, part);
-        string tail = await answer;
+        var tail = await answer;
         return (watch.Elapsed.TotalSeconds, tail);
     }
 
@@ -37,11 +37,11 @@ internal static class StreamClient
 
     private static async Task<string> ReadAsync(Socket socket)
     {
-        byte[] buffer = new byte[65_536 + TailBytes];
-        int kept = 0;
+        var buffer = new byte[65_536 + TailBytes];
+        var kept = 0;
         while (true)
         {
-            int read = await socket.ReceiveAsync(buffer.AsMemory(kept));
+            var read = await socket.ReceiveAsync(buffer.AsMemory(kept));
             if (read == 0)
                 return Encoding.UTF8.GetString(buffer, 0, kept);
             kept += read;

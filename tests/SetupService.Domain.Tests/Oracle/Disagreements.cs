@@ -8,7 +8,7 @@ internal sealed class Disagreements
 {
     private const double Tolerance = 1e-9;
 
-    private readonly List<string> found = [];
+    private readonly List<string> _found = [];
 
     public int Compared { get; private set; }
 
@@ -29,12 +29,12 @@ internal sealed class Disagreements
 
     public void AssertNone(int atLeastCompared)
     {
-        Assert.True(found.Count == 0, $"{found.Count} of {Compared} differ:\n{string.Join('\n', found.Take(60))}");
+        Assert.True(_found.Count == 0, $"{_found.Count} of {Compared} differ:\n{string.Join('\n', _found.Take(60))}");
         Assert.True(Compared >= atLeastCompared, $"Only {Compared} were compared.");
     }
 
     private static string? Text(double? value) => value?.ToString("R", CultureInfo.InvariantCulture);
 
     private void Add(int number, string name, string? expected, string? actual) =>
-        found.Add($"case {number}, {name}: the oracle says {expected ?? "nothing"}, the domain {actual ?? "nothing"}");
+        _found.Add($"case {number}, {name}: the oracle says {expected ?? "nothing"}, the domain {actual ?? "nothing"}");
 }

@@ -17,7 +17,7 @@ internal static class BatchEndpoint
     public static void MapFitmentBatch(this IEndpointRouteBuilder group)
     {
         // Made now and not by the first batch: a mistake in the lines shows at start, and the description knows them as requests.
-        JsonContract contract = group.ServiceProvider.GetRequiredService<JsonContract>();
+        var contract = group.ServiceProvider.GetRequiredService<JsonContract>();
         contract.ReaderOf<BatchCarLine>();
         contract.ReaderOf<BatchCandidateLine>();
         group.MapPost("/batch", Start)
@@ -49,15 +49,15 @@ internal static class BatchEndpoint
         if (!string.IsNullOrEmpty(context.Request.Headers.ContentEncoding))
             return Problem.Of(ProblemTypes.UnsupportedMediaType, "The body has a Content-Encoding; send it as it is, not compressed.");
 
-        BatchDetail detail = query.Word<BatchDetail>(Detail) ?? BatchDetail.Compact;
-        BatchSettings settings = context.RequestServices.GetRequiredService<BatchSettings>();
-        bool isTyped = MediaTypeHeaderValue.TryParse(context.Request.ContentType, out MediaTypeHeaderValue? type);
+        var detail = query.Word<BatchDetail>(Detail) ?? BatchDetail.Compact;
+        var settings = context.RequestServices.GetRequiredService<BatchSettings>();
+        var isTyped = MediaTypeHeaderValue.TryParse(context.Request.ContentType, out var type);
         if (isTyped && type!.MediaType.Equals(NdjsonBatch.MediaType, StringComparison.OrdinalIgnoreCase))
             return AcceptCheck.Find(context, NdjsonBatch.MediaType) ?? (IResult)new NdjsonBatch(contract, settings, detail, query.Units);
         if (!isTyped || !type!.MediaType.Equals(CsvBatch.RequestMediaType, StringComparison.OrdinalIgnoreCase))
             return Problem.Of(ProblemTypes.UnsupportedMediaType, "A batch is application/x-ndjson, or multipart/form-data with the parts car and candidates.");
 
-        string boundary = HeaderUtilities.RemoveQuotes(type.Boundary).ToString();
+        var boundary = HeaderUtilities.RemoveQuotes(type.Boundary).ToString();
         if (boundary.Length is 0 or > CsvBatch.LongestBoundary)
             return Problem.Of(ProblemTypes.UnsupportedMediaType, "The Content-Type multipart/form-data names no boundary of 1 to 70 characters.");
         if (detail == BatchDetail.Full)

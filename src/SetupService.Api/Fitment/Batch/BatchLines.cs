@@ -112,7 +112,7 @@ internal sealed class BatchLines : IDisposable
     private void WriteNames(JsonEncodedText name, CheckIdSet set)
     {
         _writer.WriteStartArray(name);
-        for (uint bits = set.Bits; bits != 0; bits &= bits - 1)
+        for (var bits = set.Bits; bits != 0; bits &= bits - 1)
             _writer.WriteStringValue(Words<CheckName>.EncodedOf((CheckName)System.Numerics.BitOperations.TrailingZeroCount(bits)));
         _writer.WriteEndArray();
     }

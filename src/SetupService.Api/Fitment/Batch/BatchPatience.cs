@@ -10,7 +10,7 @@ internal sealed class BatchPatience(TimeSpan patience, CancellationToken aborted
 
     public async ValueTask WaitAsync(Func<CancellationToken, ValueTask> wait)
     {
-        ValueTask waiting = wait(_source.Token);
+        var waiting = wait(_source.Token);
         if (!waiting.IsCompletedSuccessfully)
         {
             _source.CancelAfter(patience);

@@ -35,11 +35,11 @@ internal sealed class BatchRun(JsonContract contract)
     public bool TrySetCar(ReadOnlySpan<byte> utf8, [NotNullWhen(false)] out IReadOnlyList<Fault>? faults)
     {
         UnsetCar();
-        if (!_cars.Read(utf8, out BatchCarLine? line, out faults))
+        if (!_cars.Read(utf8, out var line, out faults))
             return false;
 
-        CheckSettings settings = FitmentReading.Settings(line.Tolerances, line.Required, line.CamberChange);
-        if (FitmentReading.TryReadCar(line.Vehicle, line.Axle, settings, out AxleUnderCheck? car))
+        var settings = FitmentReading.Settings(line.Tolerances, line.Required, line.CamberChange);
+        if (FitmentReading.TryReadCar(line.Vehicle, line.Axle, settings, out var car))
         {
             Car = car;
             return true;
@@ -55,7 +55,7 @@ internal sealed class BatchRun(JsonContract contract)
     /// <summary>Evaluates a candidate on the car; false where a text in it cannot be read. A car must be set.</summary>
     public bool TryEvaluate(FittingDocument document)
     {
-        if (!FitmentReading.TryReadFitting(document, out Domain.Fitment.Fitting candidate))
+        if (!FitmentReading.TryReadFitting(document, out var candidate))
             return false;
 
         Candidate = candidate;
@@ -72,7 +72,7 @@ internal sealed class BatchRun(JsonContract contract)
     /// <summary>Tells the meter of the lines answered since it was told last.</summary>
     public void Meter()
     {
-        long answered = Succeeded + Failed;
+        var answered = Succeeded + Failed;
         BatchMeter.Count(answered - _metered);
         _metered = answered;
     }

@@ -31,14 +31,14 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
         CsvRows rows = new(httpContext.Response, _run);
         try
         {
-            Problem? problem = await SetCarAsync(parts, patience).ConfigureAwait(false)
+            var problem = await SetCarAsync(parts, patience).ConfigureAwait(false)
                 ?? await AnswerAsync(parts, patience, rows).ConfigureAwait(false);
             if (problem is not null)
                 await problem.ExecuteAsync(httpContext).ConfigureAwait(false);
         }
         catch (Exception broken) when (broken is IOException or InvalidDataException && !httpContext.Response.HasStarted)
         {
-            Problem malformed = Problem.Invalid([Fault.At("", FaultCodes.Syntax, "The body is not multipart/form-data with the boundary its Content-Type names.")]);
+            var malformed = Problem.Invalid([Fault.At("", FaultCodes.Syntax, "The body is not multipart/form-data with the boundary its Content-Type names.")]);
             await malformed.ExecuteAsync(httpContext).ConfigureAwait(false);
         }
         catch (OperationCanceledException) when (patience.IsExhausted && !rows.IsStarted)
@@ -55,12 +55,12 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
 
     private async Task<Problem?> SetCarAsync(MultipartReader parts, BatchPatience patience)
     {
-        MultipartSection? part = await NextAsync(parts, patience).ConfigureAwait(false);
+        var part = await NextAsync(parts, patience).ConfigureAwait(false);
         if (NameOf(part) != "car")
             return Missing("/car", "The first part must be car, with the JSON of vehicle and axle; candidates come after it.");
 
         using MemoryStream json = new();
-        byte[] chunk = new byte[4096];
+        var chunk = new byte[4096];
         int read;
         do
         {
@@ -72,26 +72,26 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
         }
         while (read > 0);
 
-        return _run.TrySetCar(json.GetBuffer().AsSpan(0, (int)json.Length), out IReadOnlyList<Fault>? faults)
+        return _run.TrySetCar(json.GetBuffer().AsSpan(0, (int)json.Length), out var faults)
             ? null
             : Problem.Invalid([.. faults.Select(static fault => fault with { Pointer = "/car" + fault.Pointer })]);
     }
 
     private async Task<Problem?> AnswerAsync(MultipartReader parts, BatchPatience patience, CsvRows rows)
     {
-        MultipartSection? part = await NextAsync(parts, patience).ConfigureAwait(false);
+        var part = await NextAsync(parts, patience).ConfigureAwait(false);
         if (NameOf(part) != "candidates")
             return Missing("/candidates", "The second part must be candidates, with the table as text/csv.");
 
         TableStream table = new(part!.Body, patience, rows.SendIfStartedAsync);
-        using SepReader reader = await Open(table).ConfigureAwait(false);
+        using var reader = await Open(table).ConfigureAwait(false);
         CsvColumns known = new(contract);
-        if (!known.TryRead([.. reader.Header.ColNames], out CsvColumn[]? columns, out IReadOnlyList<Fault> faults))
+        if (!known.TryRead([.. reader.Header.ColNames], out var columns, out var faults))
             return Problem.Invalid(faults);
 
         rows.Start();
         CsvRow row = new();
-        await foreach (SepReader.Row cells in reader)
+        await foreach (var cells in reader)
         {
             Answer(cells, columns, row, table, rows);
             if (rows.Length >= BatchLimits.FlushBytes)
@@ -117,15 +117,15 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
 
     private void Answer(SepReader.Row cells, CsvColumn[] columns, CsvRow row, TableStream table, CsvRows rows)
     {
-        int line = cells.LineNumberFrom;
+        var line = cells.LineNumberFrom;
         if (cells.ColCount == 1 && columns.Length > 1 && cells.Span.IsWhiteSpace())
             return;
 
         row.Clear();
-        bool isSound = !table.WasCut(line) && cells.ColCount == columns.Length;
-        for (int i = 0; isSound && i < columns.Length; i++)
+        var isSound = !table.WasCut(line) && cells.ColCount == columns.Length;
+        for (var i = 0; isSound && i < columns.Length; i++)
         {
-            ReadOnlySpan<char> cell = cells[i].Span;
+            var cell = cells[i].Span;
             isSound = cell.IsEmpty || columns[i].TrySet(row, cell);
         }
 
@@ -143,7 +143,7 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
     /// <summary>The id of a row whose other cells are not sound.</summary>
     private static string? IdOf(SepReader.Row cells, CsvColumn[] columns)
     {
-        int index = Array.FindIndex(columns, static column => column.Name == "id");
+        var index = Array.FindIndex(columns, static column => column.Name == "id");
         return index < 0 || index >= cells.ColCount || cells[index].Span is not { Length: > 0 and <= LineId.MaximumLength } id ? null : id.ToString();
     }
 
@@ -164,13 +164,13 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
     }
 
     private static string? NameOf(MultipartSection? part) =>
-        ContentDispositionHeaderValue.TryParse(part?.ContentDisposition, out ContentDispositionHeaderValue? disposition)
+        ContentDispositionHeaderValue.TryParse(part?.ContentDisposition, out var disposition)
             ? HeaderUtilities.RemoveQuotes(disposition.Name).ToString()
             : null;
 
     private static Fault Surplus(MultipartSection part)
     {
-        string name = NameOf(part) ?? "";
+        var name = NameOf(part) ?? "";
         return Fault.At(
             new PointerPath().Then(name),
             FaultCodes.UnknownMember,

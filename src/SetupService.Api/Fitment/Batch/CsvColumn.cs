@@ -27,8 +27,8 @@ internal sealed class CsvColumn(
         if (number is null)
             return cell.Length <= ((shape as TextShape)?.MaximumLength ?? LineId.MaximumLength) && text!(row, row.Intern(cell));
 
-        NumberShape limits = (NumberShape)shape;
-        if (!TryReadNumber(cell, out double value) || !(value >= limits.Minimum && value <= limits.Maximum))
+        var limits = (NumberShape)shape;
+        if (!TryReadNumber(cell, out var value) || !(value >= limits.Minimum && value <= limits.Maximum))
         {
             return false;
         }

@@ -20,7 +20,7 @@ internal sealed class CsvColumns
     public CsvColumns(JsonContract contract)
     {
         _known.Add("id", new CsvColumn("id", new NameShape(LineId.MaximumLength), text: static (row, text) => (row.Id = text) is not null));
-        ObjectShape wheel = contract.ShapeOf<WheelDocument>();
+        var wheel = contract.ShapeOf<WheelDocument>();
         Number(wheel, "rimDiameterIn", static (row, value) => row.Wheel.RimDiameterIn = value);
         Number(wheel, "rimWidthIn", static (row, value) => row.Wheel.RimWidthIn = value);
         Number(wheel, "offsetMm", static (row, value) =>
@@ -35,7 +35,7 @@ internal sealed class CsvColumns
         Number(wheel, "loadRatingKg", static (row, value) => row.Wheel.LoadRatingKg = value);
         Text(wheel, "fastenerSeat", SetSeat);
         Number(wheel, "padThicknessMm", static (row, value) => row.Wheel.PadThicknessMm = value);
-        ObjectShape tyre = contract.ShapeOf<TyreDocument>();
+        var tyre = contract.ShapeOf<TyreDocument>();
         Text(tyre, "marking", static (row, text) => (row.Tyre.Marking = text) is not null);
         Number(tyre, "massKg", static (row, value) => row.Tyre.MassKg = value);
         Number(tyre, "pressureKpa", static (row, value) => row.Tyre.PressureKpa = value);
@@ -54,11 +54,11 @@ internal sealed class CsvColumns
     {
         FaultList found = new();
         List<CsvColumn> read = [];
-        foreach (string name in header)
+        foreach (var name in header)
         {
             if (_twice.Contains(name))
                 found.Add(Fault.At("/candidates", FaultCodes.Inconsistent, $"The column {TokenText.Quote(name)} may be the wheel's or the tyre's: name it wheel.{name} or tyre.{name}."));
-            else if (!_known.TryGetValue(name, out CsvColumn? column))
+            else if (!_known.TryGetValue(name, out var column))
                 found.Add(Unknown(name));
             else if (read.Contains(column))
                 found.Add(Fault.At("/candidates", FaultCodes.DuplicateMember, $"The column {TokenText.Quote(column.Name)} stands more than once in the header."));
@@ -66,7 +66,7 @@ internal sealed class CsvColumns
                 read.Add(column);
         }
 
-        foreach (string name in Required.Where(name => !read.Exists(column => column.Name == name)))
+        foreach (var name in Required.Where(name => !read.Exists(column => column.Name == name)))
             found.Add(Fault.At("/candidates", FaultCodes.Required, $"The header has no column for {name}, which every candidate needs."));
         faults = found.ToList();
         columns = faults.Count == 0 ? [.. read] : null;
@@ -75,13 +75,13 @@ internal sealed class CsvColumns
 
     private Fault Unknown(string name)
     {
-        string meant = NearestName.Find(name, _known.Keys) is { } near ? $"; {near} may be meant" : "";
+        var meant = NearestName.Find(name, _known.Keys) is { } near ? $"; {near} may be meant" : "";
         return Fault.At("/candidates", FaultCodes.UnknownMember, $"There is no column {TokenText.Quote(name)}{meant}. Known: {string.Join(", ", Names)}.");
     }
 
     private static bool SetSeat(CsvRow row, string text)
     {
-        if (!Words<FastenerSeat>.TryGet(text, out FastenerSeat seat))
+        if (!Words<FastenerSeat>.TryGet(text, out var seat))
             return false;
         row.Wheel.FastenerSeat = seat;
         return true;
@@ -95,7 +95,7 @@ internal sealed class CsvColumns
 
     private void Add(ObjectShape owner, string member, Func<ContractShape, CsvColumn> make)
     {
-        CsvColumn column = make(owner.Members.Single(known => known.Name == member).Shape);
+        var column = make(owner.Members.Single(known => known.Name == member).Shape);
         _known.Add(column.Name, column);
         _names.Add(column.Name);
         if (!_twice.Contains(member) && !_known.TryAdd(member, column))

@@ -41,10 +41,10 @@ internal sealed class CsvRow
     /// <summary>The text of a cell, made once for all the rows that repeat it.</summary>
     public string Intern(ReadOnlySpan<char> cell)
     {
-        if (_lookup.TryGetValue(cell, out string? known))
+        if (_lookup.TryGetValue(cell, out var known))
             return known;
 
-        string text = cell.ToString();
+        var text = cell.ToString();
         if (_texts.Count >= MostTexts)
             _texts.Clear();
         _texts.Add(text);

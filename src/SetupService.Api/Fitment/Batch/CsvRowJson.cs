@@ -37,15 +37,15 @@ internal static class CsvRowJson
 
     private static void Cells(Utf8JsonWriter writer, SepReader.Row row, CsvColumn[] columns, string start, string prefix)
     {
-        for (int i = 0; i < columns.Length && i < row.ColCount; i++)
+        for (var i = 0; i < columns.Length && i < row.ColCount; i++)
         {
-            CsvColumn column = columns[i];
-            ReadOnlySpan<char> cell = row[i].Span;
+            var column = columns[i];
+            var cell = row[i].Span;
             if (!column.Name.StartsWith(start, StringComparison.Ordinal) || cell.IsEmpty)
                 continue;
 
             writer.WritePropertyName(column.Name[prefix.Length..]);
-            if (!column.IsNumber || !CsvColumn.TryReadNumber(cell, out double value))
+            if (!column.IsNumber || !CsvColumn.TryReadNumber(cell, out var value))
                 writer.WriteStringValue(cell);
             else if (double.IsFinite(value))
                 writer.WriteNumberValue(value);

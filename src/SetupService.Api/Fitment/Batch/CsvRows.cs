@@ -94,13 +94,13 @@ internal sealed class CsvRows(HttpResponse response, BatchRun run)
     private void Number<T>(T value)
         where T : IUtf8SpanFormattable
     {
-        value.TryFormat(_buffer.GetSpan(32), out int written, default, CultureInfo.InvariantCulture);
+        value.TryFormat(_buffer.GetSpan(32), out var written, default, CultureInfo.InvariantCulture);
         _buffer.Advance(written);
     }
 
     private void Set(CheckIdSet set)
     {
-        for (uint bits = set.Bits; bits != 0; bits &= bits - 1)
+        for (var bits = set.Bits; bits != 0; bits &= bits - 1)
         {
             if (bits != set.Bits)
                 _buffer.Write(" "u8);
@@ -110,8 +110,8 @@ internal sealed class CsvRows(HttpResponse response, BatchRun run)
 
     private void Text(string text)
     {
-        bool isQuoted = text.AsSpan().ContainsAny(NeedsQuotes);
-        string cell = isQuoted ? $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : text;
+        var isQuoted = text.AsSpan().ContainsAny(NeedsQuotes);
+        var cell = isQuoted ? $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : text;
         Encoding.UTF8.GetBytes(cell, _buffer);
     }
 

@@ -28,7 +28,7 @@ internal sealed class LineFeed(PipeReader pipe)
     {
         // Whatever was looked at and not taken stays; the next read brings it again with more behind it.
         Finish();
-        ReadResult read = await pipe.ReadAsync(cancellation).ConfigureAwait(false);
+        var read = await pipe.ReadAsync(cancellation).ConfigureAwait(false);
         _buffer = read.Buffer;
         _isReading = true;
         IsCompleted = read.IsCompleted;
@@ -48,7 +48,7 @@ internal sealed class LineFeed(PipeReader pipe)
         line = default;
         while (true)
         {
-            SequencePosition? end = _buffer.PositionOf((byte)'\n');
+            var end = _buffer.PositionOf((byte)'\n');
             if (end is null && !(IsCompleted && !_buffer.IsEmpty))
                 return TakeExcess(out line);
 
@@ -76,7 +76,7 @@ internal sealed class LineFeed(PipeReader pipe)
         if (_buffer.Length <= BatchLimits.LineBytes)
             return false;
 
-        bool isNew = !_skipping;
+        var isNew = !_skipping;
         _skipping = true;
         if (isNew)
         {

@@ -1,7 +1,6 @@
 using System.Buffers;
 using System.Text.Json;
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
 using SetupService.Domain.Answers;
 
@@ -32,7 +31,7 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
             while (true)
             {
                 await patience.WaitAsync(feed.WaitAsync).ConfigureAwait(false);
-                while (feed.TryTake(out ReadOnlySequence<byte> line))
+                while (feed.TryTake(out var line))
                 {
                     Answer(line, feed, lines);
                     if (lines.Length >= BatchLimits.FlushBytes)
@@ -70,7 +69,7 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
 
     private void Answer(in ReadOnlySequence<byte> line, LineFeed feed, BatchLines lines)
     {
-        ReadOnlySpan<byte> utf8 = ByteOrderMark.Skip(Contiguous(line));
+        var utf8 = ByteOrderMark.Skip(Contiguous(line));
         if (feed.IsTooLong)
         {
             RefuseTooLong(utf8, feed.LineNumber, lines);
@@ -79,16 +78,16 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
 
         if (IsBlank(utf8))
             return;
-        if (_run.Candidates.TryRead(utf8, out BatchCandidateLine? candidate))
+        if (_run.Candidates.TryRead(utf8, out var candidate))
         {
             AnswerCandidate(utf8, candidate, feed.LineNumber, lines);
             return;
         }
 
-        LineGlance glance = LineGlance.At(utf8);
+        var glance = LineGlance.At(utf8);
         if (glance.IsCar)
             SetCar(utf8, feed.LineNumber, glance.Id, lines);
-        else if (_run.Candidates.Read(utf8, out candidate, out IReadOnlyList<Fault>? faults))
+        else if (_run.Candidates.Read(utf8, out candidate, out var faults))
             AnswerCandidate(utf8, candidate, feed.LineNumber, lines);
         else
             Refuse(lines, feed.LineNumber, glance.Id, Problem.Invalid(faults));
@@ -102,7 +101,7 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
         }
         else if (_run.TryEvaluate(line.Candidate))
         {
-            CheckAnswer? result = detail == BatchDetail.Full
+            var result = detail == BatchDetail.Full
                 ? CheckAnswers.Of(_run.Car, _run.Candidate, _run.Sheet, units)
                 : null;
             lines.Write(lineNumber, line.Id, _run.Sheet, result);
@@ -116,7 +115,7 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
 
     private void SetCar(ReadOnlySpan<byte> utf8, long lineNumber, LineId? id, BatchLines lines)
     {
-        if (!_run.TrySetCar(utf8, out IReadOnlyList<Fault>? faults))
+        if (!_run.TrySetCar(utf8, out var faults))
             Refuse(lines, lineNumber, id, Problem.Invalid(faults));
     }
 
@@ -129,7 +128,7 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
     /// <summary>A car that is too long is a bad car: the one before it must not answer for it.</summary>
     private void RefuseTooLong(ReadOnlySpan<byte> start, long lineNumber, BatchLines lines)
     {
-        LineGlance glance = LineGlance.At(start);
+        var glance = LineGlance.At(start);
         if (glance.IsCar)
             _run.UnsetCar();
         Refuse(lines, lineNumber, glance.Id, BatchProblems.LineTooLong());
@@ -153,7 +152,7 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
     {
         public static LineGlance At(ReadOnlySpan<byte> utf8)
         {
-            bool isCar = false;
+            var isCar = false;
             LineId? id = null;
             try
             {
@@ -162,12 +161,12 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
                     return default;
                 while (reader.Read() && reader.TokenType == JsonTokenType.PropertyName)
                 {
-                    bool isId = reader.ValueTextEquals("id"u8);
+                    var isId = reader.ValueTextEquals("id"u8);
                     isCar |= reader.ValueTextEquals("vehicle"u8);
                     reader.Read();
                     if (isId && reader.TokenType == JsonTokenType.String && reader.GetString() is { Length: <= LineId.MaximumLength } text)
                         id = new LineId { Text = text };
-                    else if (isId && reader.TokenType == JsonTokenType.Number && reader.TryGetInt64(out long number))
+                    else if (isId && reader.TokenType == JsonTokenType.Number && reader.TryGetInt64(out var number))
                         id = new LineId { Number = number };
                     reader.Skip();
                 }

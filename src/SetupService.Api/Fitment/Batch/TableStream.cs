@@ -45,7 +45,7 @@ internal sealed class TableStream(Stream source, BatchPatience patience, Func<Va
     public bool WasCut(int line)
     {
         PassBefore(line);
-        return _cutRows.TryPeek(out CutRow? next) && next.Line == line;
+        return _cutRows.TryPeek(out var next) && next.Line == line;
     }
 
     /// <summary>The line of what was sent that the reader counts as <paramref name="line"/>: it does not see lines that were dropped. Ask in ascending order.</summary>
@@ -66,7 +66,7 @@ internal sealed class TableStream(Stream source, BatchPatience patience, Func<Va
                 return 0;
 
             // Dropping never makes the text longer: a cut row gives up at least the byte its closing quote takes.
-            int kept = Keep(buffer.Span[.._read]);
+            var kept = Keep(buffer.Span[.._read]);
             if (kept > 0)
                 return kept;
         }
@@ -92,16 +92,16 @@ internal sealed class TableStream(Stream source, BatchPatience patience, Func<Va
     /// <summary>Moves what is kept to the front and counts it. Works on whole runs up to the next quote or line end.</summary>
     private int Keep(Span<byte> bytes)
     {
-        int kept = 0;
-        for (int from = 0; from < bytes.Length;)
+        var kept = 0;
+        for (var from = 0; from < bytes.Length;)
         {
-            int mark = bytes[from..].IndexOfAny(Quote, LineFeed);
-            Span<byte> run = mark < 0 ? bytes[from..] : bytes.Slice(from, mark + 1);
-            byte last = run[^1];
-            bool endsRow = last == LineFeed && !_isQuoted;
+            var mark = bytes[from..].IndexOfAny(Quote, LineFeed);
+            var run = mark < 0 ? bytes[from..] : bytes.Slice(from, mark + 1);
+            var last = run[^1];
+            var endsRow = last == LineFeed && !_isQuoted;
             from += run.Length;
-            bool fits = _rowBytes + run.Length <= BatchLimits.LineBytes;
-            bool isLine = last == LineFeed && (fits || endsRow);
+            var fits = _rowBytes + run.Length <= BatchLimits.LineBytes;
+            var isLine = last == LineFeed && (fits || endsRow);
             kept += fits ? Move(run, bytes[kept..]) : Cut(bytes[kept..], endsRow);
             if (last == LineFeed && !isLine)
                 _cutRow!.DroppedLines++;
@@ -121,7 +121,7 @@ internal sealed class TableStream(Stream source, BatchPatience patience, Func<Va
     /// <summary>Drops a run of a row that has grown too long; keeps its quotes closed and its end, which are one byte at most.</summary>
     private int Cut(Span<byte> to, bool endsRow)
     {
-        bool isFirst = _rowBytes <= BatchLimits.LineBytes;
+        var isFirst = _rowBytes <= BatchLimits.LineBytes;
         _rowBytes = BatchLimits.LineBytes + 1;
         if (isFirst)
             _cutRows.Enqueue(_cutRow = new CutRow(_rowStartLine));
@@ -148,7 +148,7 @@ internal sealed class TableStream(Stream source, BatchPatience patience, Func<Va
 
     private void PassBefore(int line)
     {
-        while (_cutRows.TryPeek(out CutRow? cut) && cut.Line < line)
+        while (_cutRows.TryPeek(out var cut) && cut.Line < line)
             _droppedBefore += _cutRows.Dequeue().DroppedLines;
     }
 

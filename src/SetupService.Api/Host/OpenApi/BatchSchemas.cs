@@ -12,19 +12,19 @@ internal sealed class BatchSchemas : IOpenApiOperationTransformer
 {
     public Task TransformAsync(OpenApiOperation operation, OpenApiOperationTransformerContext context, CancellationToken cancellationToken)
     {
-        if (operation.RequestBody?.Content is not { } sent || !sent.TryGetValue(NdjsonBatch.MediaType, out OpenApiMediaType? lines))
+        if (operation.RequestBody?.Content is not { } sent || !sent.TryGetValue(NdjsonBatch.MediaType, out var lines))
             return Task.CompletedTask;
 
         OpenApiSchemaReference car = new(nameof(BatchCarLine), context.Document);
         lines.Schema = Lines("Lines, each a car or a candidate.", car, new OpenApiSchemaReference(nameof(BatchCandidateLine), context.Document));
-        if (operation.Responses?["200"].Content?.TryGetValue(NdjsonBatch.MediaType, out OpenApiMediaType? answers) == true)
+        if (operation.Responses?["200"].Content?.TryGetValue(NdjsonBatch.MediaType, out var answers) == true)
         {
             answers.Schema = Lines(
                 "Lines, one for each candidate and each bad line; the last is the summary.",
                 new OpenApiSchemaReference(nameof(BatchAnswerLine), context.Document));
         }
 
-        if (sent.TryGetValue(CsvBatch.RequestMediaType, out OpenApiMediaType? form))
+        if (sent.TryGetValue(CsvBatch.RequestMediaType, out var form))
             DescribeForm(form, car);
         return Task.CompletedTask;
     }

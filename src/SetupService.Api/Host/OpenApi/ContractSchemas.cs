@@ -16,7 +16,7 @@ internal sealed class ContractSchemas(JsonContract contract) : IOpenApiSchemaTra
 {
     public Task TransformAsync(OpenApiSchema schema, OpenApiSchemaTransformerContext context, CancellationToken cancellationToken)
     {
-        Type type = Nullable.GetUnderlyingType(context.JsonTypeInfo.Type) ?? context.JsonTypeInfo.Type;
+        var type = Nullable.GetUnderlyingType(context.JsonTypeInfo.Type) ?? context.JsonTypeInfo.Type;
         if (type.IsEnum)
             DescribeWords(schema, type);
         else if (type == typeof(LineId))
@@ -52,7 +52,7 @@ internal sealed class ContractSchemas(JsonContract contract) : IOpenApiSchemaTra
             schema.MaxItems = count.Maximum;
         }
 
-        OpenApiSchema value = schema.Items as OpenApiSchema ?? schema;
+        var value = schema.Items as OpenApiSchema ?? schema;
         if (property.Find<LimitsAttribute>() is { } limits)
         {
             value.Minimum = limits.Minimum.ToString(CultureInfo.InvariantCulture);
@@ -63,7 +63,7 @@ internal sealed class ContractSchemas(JsonContract contract) : IOpenApiSchemaTra
             value.MaxLength = text.MaximumLength;
         if (property.Find<SampleAttribute>() is { } sample)
             value.Examples = [Samples.ToJson(sample.Value)];
-        bool isNumber = value.Type is { } kinds && (kinds & (JsonSchemaType.Number | JsonSchemaType.Integer)) != 0;
+        var isNumber = value.Type is { } kinds && (kinds & (JsonSchemaType.Number | JsonSchemaType.Integer)) != 0;
         if (isNumber && UnitOfName.Read(property.Name) is { } unit)
             schema.Description = $"{schema.Description} Unit: {unit}.".TrimStart();
     }
@@ -71,7 +71,7 @@ internal sealed class ContractSchemas(JsonContract contract) : IOpenApiSchemaTra
     // Each kind is an object that must tell its kind, or generated clients cannot narrow.
     private static void DescribeKinds(IList<IOpenApiSchema> kinds, string teller)
     {
-        foreach (OpenApiSchema kind in kinds.OfType<OpenApiSchema>())
+        foreach (var kind in kinds.OfType<OpenApiSchema>())
         {
             kind.Type = JsonSchemaType.Object;
             kind.Required ??= new HashSet<string>();

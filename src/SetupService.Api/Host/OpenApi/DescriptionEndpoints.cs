@@ -24,7 +24,7 @@ internal static class DescriptionEndpoints
 
     private static async Task<CacheableBytes> MakeAsync(IServiceProvider services, string contentType, Writing write)
     {
-        OpenApiDocument document = await services.GetRequiredKeyedService<IOpenApiDocumentProvider>(ApiDescription.DocumentName)
+        var document = await services.GetRequiredKeyedService<IOpenApiDocumentProvider>(ApiDescription.DocumentName)
             .GetOpenApiDocumentAsync().ConfigureAwait(false);
         using MemoryStream stream = new();
         await write(document, stream, OpenApiSpecVersion.OpenApi3_1, CancellationToken.None).ConfigureAwait(false);

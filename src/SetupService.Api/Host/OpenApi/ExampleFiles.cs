@@ -16,7 +16,7 @@ internal static class ExampleFiles
     /// <summary>The text of a resource, or null where there is none of this name.</summary>
     public static string? Text(string resource)
     {
-        using Stream? stream = typeof(ExampleFiles).Assembly.GetManifestResourceStream(resource);
+        using var stream = typeof(ExampleFiles).Assembly.GetManifestResourceStream(resource);
         if (stream is null)
             return null;
         using StreamReader reader = new(stream);

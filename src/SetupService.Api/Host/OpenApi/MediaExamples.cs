@@ -30,10 +30,10 @@ internal sealed class MediaExamples : IOpenApiOperationTransformer
         {
             Show(operation.RequestBody?.Content, example.Name + ".request.");
             Show(operation.Responses?["200"].Content, example.Name + ".answer.");
-            if (operation.RequestBody?.Content?.TryGetValue(CsvBatch.RequestMediaType, out OpenApiMediaType? form) == true)
+            if (operation.RequestBody?.Content?.TryGetValue(CsvBatch.RequestMediaType, out var form) == true)
                 form.Example = Form(example.Name);
         }
-        else if (Pages.TryGetValue(context.Description.RelativePath ?? "", out string? page))
+        else if (Pages.TryGetValue(context.Description.RelativePath ?? "", out var page))
         {
             ShowPage(operation, context.Description.RelativePath!.Replace("{name}", page + ".md", StringComparison.Ordinal), page);
         }
@@ -48,9 +48,9 @@ internal sealed class MediaExamples : IOpenApiOperationTransformer
 
     private static void Show(IDictionary<string, OpenApiMediaType>? content, string start)
     {
-        foreach ((string type, OpenApiMediaType media) in content ?? new Dictionary<string, OpenApiMediaType>())
+        foreach ((var type, var media) in content ?? new Dictionary<string, OpenApiMediaType>())
         {
-            if (Endings.TryGetValue(type, out string? ending) && ExampleFiles.Find(start + ending) is { } example)
+            if (Endings.TryGetValue(type, out var ending) && ExampleFiles.Find(start + ending) is { } example)
                 media.Example = example;
         }
     }
@@ -63,16 +63,16 @@ internal sealed class MediaExamples : IOpenApiOperationTransformer
 
     private static void ShowPage(OpenApiOperation operation, string resource, string page)
     {
-        foreach (OpenApiParameter parameter in (operation.Parameters ?? []).OfType<OpenApiParameter>())
+        foreach (var parameter in (operation.Parameters ?? []).OfType<OpenApiParameter>())
             parameter.Example = JsonValue.Create(page);
-        foreach (OpenApiMediaType media in (operation.Responses?["200"].Content ?? new Dictionary<string, OpenApiMediaType>()).Values)
+        foreach (var media in (operation.Responses?["200"].Content ?? new Dictionary<string, OpenApiMediaType>()).Values)
             media.Example = ExampleFiles.Text(resource) is { } text ? JsonValue.Create(text) : null;
     }
 
     /// <summary>An answer that changes with every build has no file; its members' samples stand for it.</summary>
     private static void ShowSamples(IDictionary<string, OpenApiMediaType>? content)
     {
-        foreach (OpenApiMediaType media in (content ?? new Dictionary<string, OpenApiMediaType>()).Values)
+        foreach (var media in (content ?? new Dictionary<string, OpenApiMediaType>()).Values)
         {
             if (media.Schema?.Properties is { Count: > 0 } members && members.Values.All(member => member.Examples is { Count: > 0 }))
                 media.Example = new JsonObject(members.Select(member => KeyValuePair.Create(member.Key, (JsonNode?)member.Value.Examples![0].DeepClone())));

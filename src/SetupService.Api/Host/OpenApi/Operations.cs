@@ -12,8 +12,8 @@ internal sealed class Operations : IOpenApiOperationTransformer
 {
     public Task TransformAsync(OpenApiOperation operation, OpenApiOperationTransformerContext context, CancellationToken cancellationToken)
     {
-        IList<object> metadata = context.Description.ActionDescriptor.EndpointMetadata;
-        foreach (QueryParameter parameter in metadata.OfType<QueryParameter>())
+        var metadata = context.Description.ActionDescriptor.EndpointMetadata;
+        foreach (var parameter in metadata.OfType<QueryParameter>())
             (operation.Parameters ??= []).Add(QuerySchemas.Describe(parameter));
         LeaveOutInnerDocuments(operation);
         DescribePath(operation);
@@ -27,7 +27,7 @@ internal sealed class Operations : IOpenApiOperationTransformer
     /// <summary>What <see cref="EndpointFacts.WithSchemas"/> declared is no answer; by now its schemas have their names.</summary>
     private static void LeaveOutInnerDocuments(OpenApiOperation operation)
     {
-        foreach (string status in operation.Responses?.Keys.Where(status => StatusOf(status) > EndpointFacts.LastStatus).ToArray() ?? [])
+        foreach (var status in operation.Responses?.Keys.Where(status => StatusOf(status) > EndpointFacts.LastStatus).ToArray() ?? [])
             operation.Responses!.Remove(status);
     }
 
@@ -35,7 +35,7 @@ internal sealed class Operations : IOpenApiOperationTransformer
 
     private static void DescribePath(OpenApiOperation operation)
     {
-        foreach (OpenApiParameter parameter in (operation.Parameters ?? []).OfType<OpenApiParameter>())
+        foreach (var parameter in (operation.Parameters ?? []).OfType<OpenApiParameter>())
         {
             if (parameter.In == ParameterLocation.Path)
                 parameter.Description ??= "Name of the page, without an ending; it stands at the end of a problem's type or as an answer's method.";
@@ -45,7 +45,7 @@ internal sealed class Operations : IOpenApiOperationTransformer
     /// <summary>What every call that answers anything can be refused with.</summary>
     private static void AddSharedProblems(OpenApiOperation operation, OpenApiDocument? document)
     {
-        foreach (ProblemType type in new[] { ProblemTypes.NotAcceptable, ProblemTypes.InternalError })
+        foreach (var type in new[] { ProblemTypes.NotAcceptable, ProblemTypes.InternalError })
         {
             OpenApiMediaType media = new() { Schema = new OpenApiSchemaReference(nameof(Problem), document) };
             OpenApiResponse response = new() { Content = new Dictionary<string, OpenApiMediaType> { [Problem.MediaType] = media } };
@@ -56,10 +56,10 @@ internal sealed class Operations : IOpenApiOperationTransformer
 
     private static void DescribeProblems(OpenApiOperation operation)
     {
-        foreach ((string status, IOpenApiResponse response) in operation.Responses ?? [])
+        foreach ((var status, var response) in operation.Responses ?? [])
         {
-            ProblemType type = ProblemTypes.OfStatus(StatusOf(status));
-            if (response.Content?.TryGetValue(Problem.MediaType, out OpenApiMediaType? media) != true)
+            var type = ProblemTypes.OfStatus(StatusOf(status));
+            if (response.Content?.TryGetValue(Problem.MediaType, out var media) != true)
                 continue;
 
             response.Description = type.Title + ".";
@@ -71,7 +71,7 @@ internal sealed class Operations : IOpenApiOperationTransformer
     private static void Sort(OpenApiOperation operation)
     {
         OpenApiResponses sorted = [];
-        foreach ((string status, IOpenApiResponse response) in (operation.Responses ?? []).OrderBy(pair => pair.Key, StringComparer.Ordinal))
+        foreach ((var status, var response) in (operation.Responses ?? []).OrderBy(pair => pair.Key, StringComparer.Ordinal))
             sorted.Add(status, response);
         operation.Responses = sorted;
     }

@@ -12,7 +12,7 @@ internal static class ProblemSamples
 
     public static JsonNode Of(ProblemType type, bool hasBody)
     {
-        Problem sample = type == ProblemTypes.InvalidRequest ? Problem.Invalid([hasBody ? InBody() : InQuery()]) : Problem.Of(type);
+        var sample = type == ProblemTypes.InvalidRequest ? Problem.Invalid([hasBody ? InBody() : InQuery()]) : Problem.Of(type);
         return JsonSerializer.SerializeToNode(sample with { RequestId = RequestId }, ProblemJsonContext.Default.Problem)!;
     }
 

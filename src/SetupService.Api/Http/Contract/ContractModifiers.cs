@@ -15,7 +15,7 @@ internal static class ContractModifiers
         if (info.Kind != JsonTypeInfoKind.Object)
             return;
 
-        foreach (JsonPropertyInfo property in info.Properties)
+        foreach (var property in info.Properties)
         {
             LimitNumbers(property);
             LimitTexts(property);
@@ -29,7 +29,7 @@ internal static class ContractModifiers
         if (info.Kind != JsonTypeInfoKind.Object)
             return;
 
-        foreach (JsonPropertyInfo property in info.Properties)
+        foreach (var property in info.Properties)
             property.IsRequired = false;
     }
 
@@ -54,7 +54,7 @@ internal static class ContractModifiers
         if (property.Find<TextAttribute>() is not { } text)
             return;
 
-        int maximum = text.MaximumLength;
+        var maximum = text.MaximumLength;
         Watch(property, value => value switch
         {
             string one => one.Length <= maximum,
@@ -77,7 +77,7 @@ internal static class ContractModifiers
 
     private static void Watch(JsonPropertyInfo property, Predicate<object?> holds)
     {
-        Action<object, object?> set = property.Set
+        var set = property.Set
             ?? throw new InvalidOperationException($"{property.Name} must be settable.");
         property.Set = (target, value) =>
         {

@@ -2,7 +2,6 @@ using System.Diagnostics.CodeAnalysis;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using FluentValidation;
-using FluentValidation.Results;
 using SetupService.Api.Http.Faults;
 
 namespace SetupService.Api.Http.Contract;
@@ -36,7 +35,7 @@ public sealed class ContractReader<T>
         if (TryRead(utf8, out value))
             return true;
 
-        (IReadOnlyList<Fault> found, ReadOnlyMemory<byte>? sound) = Examine(utf8);
+        (var found, var sound) = Examine(utf8);
         if (found.Count > 0)
         {
             faults = found;
@@ -79,10 +78,10 @@ public sealed class ContractReader<T>
             return ([unreadable], null);
 
         FaultList faults = new();
-        ReadOnlyMemory<byte>? sound = FaultFinder.Walk(utf8, _shape, faults);
+        var sound = FaultFinder.Walk(utf8, _shape, faults);
         if (sound is { } rest && _rules is not null && JsonSerializer.Deserialize(rest.Span, _lenient) is { } value)
         {
-            foreach (ValidationFailure failure in _rules.Validate(value).Errors)
+            foreach (var failure in _rules.Validate(value).Errors)
                 faults.AddUnlessKnown(RuleFaults.Of(failure));
         }
 

@@ -47,7 +47,7 @@ public sealed class JsonContract
     public ContractReader<T> ReaderOf<T>()
         where T : class
     {
-        if (_readers.TryGetValue(typeof(T), out object? known))
+        if (_readers.TryGetValue(typeof(T), out var known))
             return (ContractReader<T>)known;
 
         lock (_building)

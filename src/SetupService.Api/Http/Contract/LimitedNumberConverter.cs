@@ -8,7 +8,7 @@ internal sealed class LimitedNumberConverter(LimitsAttribute limits) : JsonConve
 {
     public override double Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
     {
-        return NumberTokens.TryRead(ref reader, limits, out double value) ? value : throw new JsonException();
+        return NumberTokens.TryRead(ref reader, limits, out var value) ? value : throw new JsonException();
     }
 
     public override void Write(Utf8JsonWriter writer, double value, JsonSerializerOptions options) =>

@@ -13,7 +13,7 @@ internal sealed class LimitedNumbersConverter(LimitsAttribute limits) : JsonConv
 
         List<double> values = [];
         while (reader.Read() && reader.TokenType != JsonTokenType.EndArray)
-            values.Add(NumberTokens.TryRead(ref reader, limits, out double value) ? value : throw new JsonException());
+            values.Add(NumberTokens.TryRead(ref reader, limits, out var value) ? value : throw new JsonException());
         return [.. values];
     }
 

@@ -11,7 +11,7 @@ internal sealed class LimitedOptionalNumberConverter(LimitsAttribute limits) : J
         if (reader.TokenType == JsonTokenType.Null)
             return null;
 
-        return NumberTokens.TryRead(ref reader, limits, out double value) ? value : throw new JsonException();
+        return NumberTokens.TryRead(ref reader, limits, out var value) ? value : throw new JsonException();
     }
 
     public override void Write(Utf8JsonWriter writer, double? value, JsonSerializerOptions options) =>

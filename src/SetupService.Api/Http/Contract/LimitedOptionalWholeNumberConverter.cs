@@ -11,7 +11,7 @@ internal sealed class LimitedOptionalWholeNumberConverter(LimitsAttribute limits
         if (reader.TokenType == JsonTokenType.Null)
             return null;
 
-        return NumberTokens.TryReadWhole(ref reader, limits, out int value) ? value : throw new JsonException();
+        return NumberTokens.TryReadWhole(ref reader, limits, out var value) ? value : throw new JsonException();
     }
 
     public override void Write(Utf8JsonWriter writer, int? value, JsonSerializerOptions options) =>

@@ -8,7 +8,7 @@ internal sealed class LimitedWholeNumberConverter(LimitsAttribute limits) : Json
 {
     public override int Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
     {
-        return NumberTokens.TryReadWhole(ref reader, limits, out int value) ? value : throw new JsonException();
+        return NumberTokens.TryReadWhole(ref reader, limits, out var value) ? value : throw new JsonException();
     }
 
     public override void Write(Utf8JsonWriter writer, int value, JsonSerializerOptions options) =>

@@ -11,7 +11,7 @@ public sealed class LineIdConverter : JsonConverter<LineId>
     {
         if (reader.TokenType == JsonTokenType.String && reader.GetString() is { Length: <= LineId.MaximumLength } text)
             return new LineId { Text = text };
-        return reader.TokenType == JsonTokenType.Number && reader.TryGetInt64(out long number)
+        return reader.TokenType == JsonTokenType.Number && reader.TryGetInt64(out var number)
             ? new LineId { Number = number }
             : throw new JsonException();
     }

@@ -17,7 +17,7 @@ internal static class NumberTokens
     public static bool TryReadWhole(ref Utf8JsonReader reader, LimitsAttribute limits, out int value)
     {
         // 87.0 is the whole number 87 (JSON Schema says so), 87.5 is none.
-        bool isWhole = TryRead(ref reader, limits, out double read) && double.IsInteger(read)
+        var isWhole = TryRead(ref reader, limits, out var read) && double.IsInteger(read)
             && read is >= int.MinValue and <= int.MaxValue;
         value = isWhole ? (int)read : 0;
         return isWhole;

@@ -25,7 +25,7 @@ internal sealed class ObjectShape(Type type) : ContractShape
     /// <summary>The index of the member whose name the reader stands on, or −1.</summary>
     public int IndexOf(ref Utf8JsonReader reader)
     {
-        for (int index = 0; index < Members.Count; index++)
+        for (var index = 0; index < Members.Count; index++)
         {
             if (reader.ValueTextEquals(Members[index].NameUtf8))
                 return index;

@@ -8,7 +8,7 @@ internal static class PropertyAttributes
     public static TAttribute? Find<TAttribute>(this JsonPropertyInfo property)
         where TAttribute : Attribute
     {
-        object[] found = property.AttributeProvider?.GetCustomAttributes(typeof(TAttribute), inherit: true) ?? [];
+        var found = property.AttributeProvider?.GetCustomAttributes(typeof(TAttribute), inherit: true) ?? [];
         return found.Length > 0 ? (TAttribute)found[0] : null;
     }
 }

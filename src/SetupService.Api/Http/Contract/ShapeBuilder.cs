@@ -19,10 +19,10 @@ internal sealed class ShapeBuilder(JsonSerializerOptions options)
 
     private ContractShape Build(Type type, JsonPropertyInfo? property, string? unit)
     {
-        Type bare = Nullable.GetUnderlyingType(type) ?? type;
+        var bare = Nullable.GetUnderlyingType(type) ?? type;
         if (bare == typeof(double) || bare == typeof(int))
         {
-            LimitsAttribute limits = Needed<LimitsAttribute>(property, "limits");
+            var limits = Needed<LimitsAttribute>(property, "limits");
             return new NumberShape(limits.Minimum, limits.Maximum, bare == typeof(int), unit);
         }
 
@@ -35,7 +35,7 @@ internal sealed class ShapeBuilder(JsonSerializerOptions options)
         if (bare.IsEnum)
             return new WordShape(Array.ConvertAll(Enum.GetNames(bare), JsonNamingPolicy.CamelCase.ConvertName));
 
-        JsonTypeInfo info = options.GetTypeInfo(bare);
+        var info = options.GetTypeInfo(bare);
         return info.Kind switch
         {
             JsonTypeInfoKind.Enumerable => ListOf(info, property, unit),
@@ -47,16 +47,16 @@ internal sealed class ShapeBuilder(JsonSerializerOptions options)
 
     private ListShape ListOf(JsonTypeInfo info, JsonPropertyInfo? property, string? unit)
     {
-        CountAttribute count = Needed<CountAttribute>(property, "a count");
+        var count = Needed<CountAttribute>(property, "a count");
         return new ListShape(Build(info.ElementType!, property, unit), count.Minimum, count.Maximum);
     }
 
     private ContractShape VariantOf(Type type, JsonPolymorphismOptions variants)
     {
-        if (_known.TryGetValue(type, out ContractShape? known))
+        if (_known.TryGetValue(type, out var known))
             return known;
 
-        string teller = variants.TypeDiscriminatorPropertyName;
+        var teller = variants.TypeDiscriminatorPropertyName;
         VariantShape shape = new(type, teller);
         _known.Add(type, shape);
         string[] kinds = [.. variants.DerivedTypes.Select(variant => (string)variant.TypeDiscriminator!)];
@@ -71,7 +71,7 @@ internal sealed class ShapeBuilder(JsonSerializerOptions options)
 
     private ContractShape ObjectOf(JsonTypeInfo info, string? teller, string? kind, string? unit)
     {
-        if (_known.TryGetValue(info.Type, out ContractShape? known))
+        if (_known.TryGetValue(info.Type, out var known))
             return known;
 
         ObjectShape shape = new(info.Type);
@@ -79,7 +79,7 @@ internal sealed class ShapeBuilder(JsonSerializerOptions options)
         List<MemberShape> members = [];
         if (teller is not null)
             members.Add(new MemberShape(teller, isRequired: true, new WordShape([kind!])));
-        foreach (JsonPropertyInfo property in info.Properties)
+        foreach (var property in info.Properties)
             members.Add(MemberOf(property, unit));
         shape.Complete(members);
         return shape;
@@ -87,7 +87,7 @@ internal sealed class ShapeBuilder(JsonSerializerOptions options)
 
     private MemberShape MemberOf(JsonPropertyInfo property, string? groupUnit)
     {
-        bool mayBeNull = property.PropertyType.IsValueType
+        var mayBeNull = property.PropertyType.IsValueType
             ? Nullable.GetUnderlyingType(property.PropertyType) is not null
             : property.IsSetNullable;
         if (property.Set is null || property.IsRequired == mayBeNull)
@@ -96,7 +96,7 @@ internal sealed class ShapeBuilder(JsonSerializerOptions options)
                 $"{property.DeclaringType.Name}.{property.Name} must be settable, and either required or nullable.");
         }
 
-        string? unit = UnitOfName.Read(property.Name) ?? groupUnit;
+        var unit = UnitOfName.Read(property.Name) ?? groupUnit;
         return new MemberShape(property.Name, property.IsRequired, Build(property.PropertyType, property, unit));
     }
 

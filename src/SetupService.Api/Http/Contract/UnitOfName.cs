@@ -37,7 +37,7 @@ public static class UnitOfName
     public static string? Read(string name)
     {
         ArgumentNullException.ThrowIfNull(name);
-        foreach ((string suffix, string unit) in Suffixes)
+        foreach ((var suffix, var unit) in Suffixes)
         {
             if (name.Length > suffix.Length && name.EndsWith(suffix, StringComparison.Ordinal))
                 return unit;

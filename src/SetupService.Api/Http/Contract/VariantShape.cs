@@ -28,7 +28,7 @@ internal sealed class VariantShape(Type type, string teller) : ContractShape
     /// <summary>The index of the kind whose word the reader stands on, or −1.</summary>
     public int IndexOf(ref Utf8JsonReader reader)
     {
-        for (int index = 0; index < Kinds.Count; index++)
+        for (var index = 0; index < Kinds.Count; index++)
         {
             if (reader.ValueTextEquals(Kinds[index]))
                 return index;

@@ -13,7 +13,7 @@ public sealed class WordConverter<T> : JsonConverter<T>
     /// <inheritdoc />
     public override T Read(ref Utf8JsonReader reader, Type typeToConvert, JsonSerializerOptions options)
     {
-        if (reader.TokenType == JsonTokenType.String && Words<T>.TryGet(ref reader, out T value))
+        if (reader.TokenType == JsonTokenType.String && Words<T>.TryGet(ref reader, out var value))
             return value;
 
         throw new JsonException();

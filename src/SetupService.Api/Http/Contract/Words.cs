@@ -16,14 +16,14 @@ public static class Words<T>
     /// <summary>The word of <paramref name="value"/>, or null where it is no declared member.</summary>
     public static string? Of(T value)
     {
-        int index = Array.IndexOf(Values, value);
+        var index = Array.IndexOf(Values, value);
         return index < 0 ? null : List[index];
     }
 
     /// <summary>The member whose word is exactly <paramref name="word"/>.</summary>
     public static bool TryGet(string word, out T value)
     {
-        for (int index = 0; index < List.Count; index++)
+        for (var index = 0; index < List.Count; index++)
         {
             if (string.Equals(List[index], word, StringComparison.Ordinal))
             {
@@ -39,7 +39,7 @@ public static class Words<T>
     /// <summary>The member whose word is the text the reader stands on; nothing is allocated.</summary>
     internal static bool TryGet(ref Utf8JsonReader reader, out T value)
     {
-        for (int index = 0; index < Encoded.Length; index++)
+        for (var index = 0; index < Encoded.Length; index++)
         {
             if (reader.ValueTextEquals(Encoded[index].EncodedUtf8Bytes))
             {
@@ -56,7 +56,7 @@ public static class Words<T>
     /// <exception cref="JsonException"><paramref name="value"/> is no declared member.</exception>
     internal static JsonEncodedText EncodedOf(T value)
     {
-        int index = Array.IndexOf(Values, value);
+        var index = Array.IndexOf(Values, value);
         return index >= 0 ? Encoded[index] : throw new JsonException($"The value {value} has no word.");
     }
 

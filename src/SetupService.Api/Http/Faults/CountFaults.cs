@@ -11,7 +11,7 @@ internal static class CountFaults
         if (count >= shape.Minimum && count <= shape.Maximum)
             return null;
 
-        string wanted = shape.Minimum == shape.Maximum
+        var wanted = shape.Minimum == shape.Maximum
             ? string.Create(CultureInfo.InvariantCulture, $"exactly {shape.Minimum}")
             : string.Create(CultureInfo.InvariantCulture, $"from {shape.Minimum} to {shape.Maximum}");
         return Fault.At(

@@ -62,7 +62,7 @@ internal ref struct FaultFinder
         if (ScalarFaults.Find(ref _reader, shape, _path) is not { } fault)
         {
             Name(member);
-            int start = (int)_reader.TokenStartIndex;
+            var start = (int)_reader.TokenStartIndex;
             _copy.WriteRawValue(_utf8[start..(int)_reader.BytesConsumed], skipInputValidation: true);
             return;
         }
@@ -86,10 +86,10 @@ internal ref struct FaultFinder
 
     private void Variant(VariantShape shape, string? member)
     {
-        Utf8JsonReader ahead = _reader;
+        var ahead = _reader;
         while (ahead.Read() && ahead.TokenType != JsonTokenType.EndObject)
         {
-            bool tells = ahead.ValueTextEquals(shape.TellerUtf8);
+            var tells = ahead.ValueTextEquals(shape.TellerUtf8);
             ahead.Read();
             if (!tells)
             {
@@ -97,7 +97,7 @@ internal ref struct FaultFinder
                 continue;
             }
 
-            int kind = ahead.TokenType == JsonTokenType.String ? shape.IndexOf(ref ahead) : -1;
+            var kind = ahead.TokenType == JsonTokenType.String ? shape.IndexOf(ref ahead) : -1;
             if (kind >= 0)
             {
                 Open(member);
@@ -131,7 +131,7 @@ internal ref struct FaultFinder
         ulong seen = 0;
         while (_reader.Read() && _reader.TokenType != JsonTokenType.EndObject)
         {
-            int index = shape.IndexOf(ref _reader);
+            var index = shape.IndexOf(ref _reader);
             if (index < 0)
                 Unknown(shape);
             else if ((seen & (1UL << index)) != 0)
@@ -142,9 +142,9 @@ internal ref struct FaultFinder
                 seen |= 1UL << index;
         }
 
-        for (int index = 0; index < shape.Members.Count; index++)
+        for (var index = 0; index < shape.Members.Count; index++)
         {
-            MemberShape member = shape.Members[index];
+            var member = shape.Members[index];
             if (member.IsRequired && (seen & (1UL << index)) == 0)
                 _faults.Add(Fault.At(_path.Then(member.Name), FaultCodes.Required, $"{member.Name} is missing; {member.Shape.Wanted} is needed here."));
         }
@@ -169,9 +169,9 @@ internal ref struct FaultFinder
 
     private void Unknown(ObjectShape shape)
     {
-        string name = _reader.GetString()!;
-        string allowed = string.Join(", ", shape.Members.Select(member => member.Name));
-        string meant = NearestName.Find(name, shape.Members.Select(member => member.Name)) is { } near
+        var name = _reader.GetString()!;
+        var allowed = string.Join(", ", shape.Members.Select(member => member.Name));
+        var meant = NearestName.Find(name, shape.Members.Select(member => member.Name)) is { } near
             ? $"; {near} may be meant"
             : "";
         _faults.Add(Fault.At(
@@ -191,11 +191,11 @@ internal ref struct FaultFinder
 
     private void Elements(ListShape list, string? member)
     {
-        string pointer = _path.ToString();
-        string label = _path.Label;
+        var pointer = _path.ToString();
+        var label = _path.Label;
         Name(member);
         _copy.WriteStartArray();
-        int count = 0;
+        var count = 0;
         while (_reader.Read() && _reader.TokenType != JsonTokenType.EndArray)
         {
             _path.Push(count++);

@@ -14,7 +14,7 @@ internal sealed class FaultList
     public void Add(Fault fault)
     {
         // These leave a value standing at the place they name; what a rule finds in it is news.
-        bool leavesValue = fault.Code is FaultCodes.DuplicateMember or FaultCodes.TooMany or FaultCodes.TooFew;
+        var leavesValue = fault.Code is FaultCodes.DuplicateMember or FaultCodes.TooMany or FaultCodes.TooFew;
         if (fault.Pointer is { } pointer && !leavesValue)
             _pointers.Add(pointer);
         if (_faults.Count < ServiceLimits.FaultsListed)
@@ -35,7 +35,7 @@ internal sealed class FaultList
         if (_unlisted == 0)
             return _faults;
 
-        string more = _unlisted == 1
+        var more = _unlisted == 1
             ? "1 further fault is not listed."
             : _unlisted.ToString(CultureInfo.InvariantCulture) + " further faults are not listed.";
         return [.. _faults, Fault.At("", FaultCodes.MoreFaults, more)];
@@ -43,7 +43,7 @@ internal sealed class FaultList
 
     private bool IsKnown(string pointer)
     {
-        for (string place = pointer; ; place = place[..place.LastIndexOf('/')])
+        for (var place = pointer; ; place = place[..place.LastIndexOf('/')])
         {
             if (_pointers.Contains(place))
                 return true;

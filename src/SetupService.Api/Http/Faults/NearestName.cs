@@ -12,10 +12,10 @@ internal static class NearestName
             return null;
 
         string? nearest = null;
-        int fewest = 1 + Math.Max(2, typed.Length / 4);
-        foreach (string name in names)
+        var fewest = 1 + Math.Max(2, typed.Length / 4);
+        foreach (var name in names)
         {
-            int changes = string.Equals(name, typed, StringComparison.OrdinalIgnoreCase) ? 0 : Changes(typed, name);
+            var changes = string.Equals(name, typed, StringComparison.OrdinalIgnoreCase) ? 0 : Changes(typed, name);
             if (changes < fewest && changes < typed.Length)
                 (nearest, fewest) = (name, changes);
         }
@@ -27,13 +27,13 @@ internal static class NearestName
     private static int Changes(string from, string to)
     {
         int[] row = [.. Enumerable.Range(0, to.Length + 1)];
-        for (int i = 1; i <= from.Length; i++)
+        for (var i = 1; i <= from.Length; i++)
         {
-            int diagonal = row[0];
+            var diagonal = row[0];
             row[0] = i;
-            for (int j = 1; j <= to.Length; j++)
+            for (var j = 1; j <= to.Length; j++)
             {
-                int replaced = diagonal + (from[i - 1] == to[j - 1] ? 0 : 1);
+                var replaced = diagonal + (from[i - 1] == to[j - 1] ? 0 : 1);
                 diagonal = row[j];
                 row[j] = Math.Min(replaced, Math.Min(row[j], row[j - 1]) + 1);
             }

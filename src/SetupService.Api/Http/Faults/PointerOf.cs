@@ -11,7 +11,7 @@ public static class PointerOf
     {
         ArgumentNullException.ThrowIfNull(path);
         StringBuilder pointer = new();
-        foreach (string step in path.Split(['.', '['], StringSplitOptions.RemoveEmptyEntries))
+        foreach (var step in path.Split(['.', '['], StringSplitOptions.RemoveEmptyEntries))
             pointer.Append('/').Append(step.EndsWith(']') ? step[..^1] : JsonNamingPolicy.CamelCase.ConvertName(step));
         return pointer.ToString();
     }

@@ -19,7 +19,7 @@ internal sealed class PointerPath
     {
         get
         {
-            for (int at = _segments.Count - 1; at >= 0; at--)
+            for (var at = _segments.Count - 1; at >= 0; at--)
             {
                 if (_segments[at].Name is not { } name)
                     continue;
@@ -36,13 +36,13 @@ internal sealed class PointerPath
 
     public string Then(string name)
     {
-        StringBuilder text = Build(new StringBuilder());
+        var text = Build(new StringBuilder());
         return Escape(text.Append('/'), name).ToString();
     }
 
     private StringBuilder Build(StringBuilder text)
     {
-        foreach ((string? name, int index) in _segments)
+        foreach ((var name, var index) in _segments)
         {
             text.Append('/');
             if (name is null)
@@ -56,7 +56,7 @@ internal sealed class PointerPath
 
     private static StringBuilder Escape(StringBuilder text, string name)
     {
-        foreach (char letter in name)
+        foreach (var letter in name)
         {
             _ = letter switch
             {

@@ -28,8 +28,8 @@ internal static class ScalarFaults
 
     private static Fault? OfNumber(ref Utf8JsonReader reader, NumberShape shape, PointerPath path)
     {
-        string typed = Shorten(Encoding.UTF8.GetString(reader.ValueSpan));
-        if (!reader.TryGetDouble(out double value) || !double.IsFinite(value))
+        var typed = Shorten(Encoding.UTF8.GetString(reader.ValueSpan));
+        if (!reader.TryGetDouble(out var value) || !double.IsFinite(value))
             return Fault.At(path.ToString(), FaultCodes.NotFinite, $"{path.Label} is {typed}, too large for a number in double precision.");
         if (shape.IsWhole && !double.IsInteger(value))
             return Fault.At(path.ToString(), FaultCodes.WrongType, $"{path.Label} is {typed}; a whole number is needed here.");
@@ -44,7 +44,7 @@ internal static class ScalarFaults
 
     private static Fault? OfText(ref Utf8JsonReader reader, TextShape shape, PointerPath path)
     {
-        int length = reader.GetString()!.Length;
+        var length = reader.GetString()!.Length;
         return length <= shape.MaximumLength
             ? null
             : Fault.At(
@@ -56,13 +56,13 @@ internal static class ScalarFaults
 
     private static Fault? OfWord(ref Utf8JsonReader reader, WordShape shape, PointerPath path)
     {
-        foreach (string word in shape.Words)
+        foreach (var word in shape.Words)
         {
             if (reader.ValueTextEquals(word))
                 return null;
         }
 
-        string typed = reader.GetString()!;
+        var typed = reader.GetString()!;
         return Fault.At(path.ToString(), FaultCodes.UnknownWord, WordText.Message(path.Label, typed, shape.Words));
     }
 

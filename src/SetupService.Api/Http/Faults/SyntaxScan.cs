@@ -47,32 +47,32 @@ internal static class SyntaxScan
 
     private static int LengthOfValidPart(ReadOnlySpan<byte> utf8)
     {
-        int length = 0;
-        while (Rune.DecodeFromUtf8(utf8[length..], out _, out int consumed) == OperationStatus.Done)
+        var length = 0;
+        while (Rune.DecodeFromUtf8(utf8[length..], out _, out var consumed) == OperationStatus.Done)
             length += consumed;
         return length;
     }
 
     private static int OffsetOf(ReadOnlySpan<byte> utf8, JsonException fault)
     {
-        int start = 0;
-        for (long line = fault.LineNumber ?? 0; line > 0; line--)
+        var start = 0;
+        for (var line = fault.LineNumber ?? 0; line > 0; line--)
             start += utf8[start..].IndexOf((byte)'\n') + 1;
         return Math.Min(utf8.Length, start + (int)(fault.BytePositionInLine ?? 0));
     }
 
     private static Fault NotJson(ReadOnlySpan<byte> utf8, int offset, string what)
     {
-        (int line, int column) = PlaceOf(utf8, offset);
-        string found = offset >= utf8.Length ? "it ends there too early" : "from there on it cannot be read";
-        string message = string.Create(CultureInfo.InvariantCulture, $"{what}: line {line}, character {column}, {found}.");
+        (var line, var column) = PlaceOf(utf8, offset);
+        var found = offset >= utf8.Length ? "it ends there too early" : "from there on it cannot be read";
+        var message = string.Create(CultureInfo.InvariantCulture, $"{what}: line {line}, character {column}, {found}.");
         return Fault.At("", FaultCodes.Syntax, message) with { Line = line, Column = column };
     }
 
     private static Fault TooDeep(ReadOnlySpan<byte> utf8, int offset)
     {
-        (int line, int column) = PlaceOf(utf8, offset);
-        string message = string.Create(
+        (var line, var column) = PlaceOf(utf8, offset);
+        var message = string.Create(
             CultureInfo.InvariantCulture,
             $"At line {line}, character {column}, the body nests deeper than {ServiceLimits.JsonDepth} levels.");
         FaultLimits limits = new() { Maximum = ServiceLimits.JsonDepth };
@@ -81,9 +81,9 @@ internal static class SyntaxScan
 
     private static (int Line, int Column) PlaceOf(ReadOnlySpan<byte> utf8, int offset)
     {
-        ReadOnlySpan<byte> before = utf8[..offset];
-        int column = 1;
-        foreach (byte part in before[(before.LastIndexOf((byte)'\n') + 1)..])
+        var before = utf8[..offset];
+        var column = 1;
+        foreach (var part in before[(before.LastIndexOf((byte)'\n') + 1)..])
         {
             // Bytes 10xxxxxx go on with the character before them.
             if ((part & 0xC0) != 0x80)

@@ -25,10 +25,10 @@ internal static class TokenText
     /// <summary>The text in quotation marks, shortened, without control characters.</summary>
     public static string Quote(string text)
     {
-        string part = text.Length > ServiceLimits.QuotedLength ? text[..ServiceLimits.QuotedLength] + "…" : text;
+        var part = text.Length > ServiceLimits.QuotedLength ? text[..ServiceLimits.QuotedLength] + "…" : text;
         return "“" + string.Create(part.Length, part, (span, from) =>
         {
-            for (int at = 0; at < from.Length; at++)
+            for (var at = 0; at < from.Length; at++)
                 span[at] = char.IsControl(from[at]) ? '\uFFFD' : from[at];
         }) + "”";
     }

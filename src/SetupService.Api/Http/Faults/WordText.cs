@@ -5,7 +5,7 @@ internal static class WordText
 {
     public static string Message(string label, string typed, IReadOnlyList<string> words)
     {
-        string meant = NearestName.Find(typed, words) is { } near ? $"; {near} may be meant" : "";
+        var meant = NearestName.Find(typed, words) is { } near ? $"; {near} may be meant" : "";
         return $"{label} is {TokenText.Quote(typed)}{meant}. It must be one of: {string.Join(", ", words)}.";
     }
 }

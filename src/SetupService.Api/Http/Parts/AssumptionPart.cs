@@ -29,10 +29,10 @@ public sealed record AssumptionPart
     /// <summary>The parts of a list of assumptions.</summary>
     internal static AssumptionPart[] Of(IReadOnlyList<Assumption> assumptions)
     {
-        AssumptionPart[] parts = new AssumptionPart[assumptions.Count];
-        for (int i = 0; i < parts.Length; i++)
+        var parts = new AssumptionPart[assumptions.Count];
+        for (var i = 0; i < parts.Length; i++)
         {
-            Assumption one = assumptions[i];
+            var one = assumptions[i];
             parts[i] = new AssumptionPart { Input = one.Input, Value = one.Value, Text = one.Text, Source = one.Source, Reason = one.Reason };
         }
 

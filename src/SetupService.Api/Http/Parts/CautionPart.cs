@@ -17,8 +17,8 @@ public sealed record CautionPart
     /// <summary>The parts of a list of cautions.</summary>
     internal static CautionPart[] Of(IReadOnlyList<Caution> cautions)
     {
-        CautionPart[] parts = new CautionPart[cautions.Count];
-        for (int i = 0; i < parts.Length; i++)
+        var parts = new CautionPart[cautions.Count];
+        for (var i = 0; i < parts.Length; i++)
             parts[i] = new CautionPart { Code = cautions[i].Code, Text = cautions[i].Text };
         return parts;
     }

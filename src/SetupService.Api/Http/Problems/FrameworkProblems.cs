@@ -5,8 +5,8 @@ internal static class FrameworkProblems
 {
     public static Problem Of(HttpContext context)
     {
-        int status = context.Response.StatusCode;
-        string? detail = status == StatusCodes.Status405MethodNotAllowed && context.Response.Headers.Allow is { Count: > 0 } allow
+        var status = context.Response.StatusCode;
+        var detail = status == StatusCodes.Status405MethodNotAllowed && context.Response.Headers.Allow is { Count: > 0 } allow
             ? $"This path answers {allow} only."
             : null;
         return Problem.Of(ProblemTypes.OfStatus(status), detail) with { Status = status };

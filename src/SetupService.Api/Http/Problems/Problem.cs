@@ -61,7 +61,7 @@ public sealed record Problem : IResult
     public static Problem Invalid(IReadOnlyList<Fault> faults)
     {
         ArgumentNullException.ThrowIfNull(faults);
-        string detail = faults.Count == 1
+        var detail = faults.Count == 1
             ? "1 fault in the request: " + faults[0].Message
             : $"{faults.Count} faults in the request; errors lists them.";
         return Of(ProblemTypes.InvalidRequest, detail, faults);
@@ -75,12 +75,12 @@ public sealed record Problem : IResult
     public Task ExecuteAsync(HttpContext httpContext)
     {
         ArgumentNullException.ThrowIfNull(httpContext);
-        string requestId = RequestIds.Put(httpContext);
-        HttpResponse response = httpContext.Response;
+        var requestId = RequestIds.Put(httpContext);
+        var response = httpContext.Response;
         response.StatusCode = Status;
         response.ContentType = MediaType;
         response.Headers.CacheControl = "no-store";
-        Problem sent = this with { RequestId = requestId };
+        var sent = this with { RequestId = requestId };
         return JsonOutput.WriteAsync(response, sent, ProblemJsonContext.Default.Problem);
     }
 }

@@ -25,14 +25,14 @@ public sealed record NumberParameter(string Name, string Description, double Min
     {
         // The words for infinity and NaN would be read as well; they are no numbers here.
         if (text.AsSpan().ContainsAnyExcept(NumberLetters)
-            || !double.TryParse(text, Accepted, CultureInfo.InvariantCulture, out double value))
+            || !double.TryParse(text, Accepted, CultureInfo.InvariantCulture, out var value))
         {
             return Fault.Of(Name, FaultCodes.WrongType, $"{Name} is {TokenText.Quote(text)}; a number is needed here.");
         }
 
         if (!double.IsFinite(value))
             return Fault.Of(Name, FaultCodes.NotFinite, $"{Name} is {TokenText.Quote(text)}, too large for a number in double precision.");
-        string? unit = UnitOfName.Read(Name);
+        var unit = UnitOfName.Read(Name);
         return value >= Minimum && value <= Maximum
             ? null
             : Fault.Of(

@@ -1,5 +1,4 @@
 using System.Globalization;
-using Microsoft.Extensions.Primitives;
 using SetupService.Api.Http.Faults;
 
 namespace SetupService.Api.Http.Queries;
@@ -9,23 +8,23 @@ internal static class QueryFaults
 {
     public static IReadOnlyList<Fault> Find(HttpContext context)
     {
-        IReadOnlyList<QueryParameter> declared = context.GetEndpoint()?.Metadata.GetOrderedMetadata<QueryParameter>() ?? [];
+        var declared = context.GetEndpoint()?.Metadata.GetOrderedMetadata<QueryParameter>() ?? [];
         if (declared.Count == 0 && !context.Request.QueryString.HasValue)
             return [];
 
-        string text = context.Request.QueryString.Value ?? "";
+        var text = context.Request.QueryString.Value ?? "";
         if (text.Length > ServiceLimits.QueryLength)
             return [TooLong(text.Length)];
 
-        IQueryCollection query = context.Request.Query;
+        var query = context.Request.Query;
         FaultList faults = new();
-        foreach (QueryParameter parameter in declared)
+        foreach (var parameter in declared)
         {
             if (OfDeclared(parameter, query) is { } fault)
                 faults.Add(fault);
         }
 
-        foreach (string name in query.Keys)
+        foreach (var name in query.Keys)
         {
             if (!declared.Any(parameter => parameter.Name == name))
                 faults.Add(Unknown(name, declared));
@@ -36,12 +35,12 @@ internal static class QueryFaults
 
     private static Fault? OfDeclared(QueryParameter parameter, IQueryCollection query)
     {
-        string name = parameter.Name;
-        StringValues values = query[name];
+        var name = parameter.Name;
+        var values = query[name];
         if (values.Count > 1)
             return Fault.Of(name, FaultCodes.RepeatedParameter, string.Create(CultureInfo.InvariantCulture, $"{name} is given {values.Count} times; give it once."));
 
-        string text = values.ToString();
+        var text = values.ToString();
         if (text.Length > 0)
             return parameter.Check(text);
         if (parameter.IsRequired)
@@ -51,9 +50,9 @@ internal static class QueryFaults
 
     private static Fault Unknown(string name, IReadOnlyList<QueryParameter> declared)
     {
-        IEnumerable<string> names = declared.Select(parameter => parameter.Name);
-        string meant = NearestName.Find(name, names) is { } near ? $"; {near} may be meant" : "";
-        string known = declared.Count == 0 ? "It has none." : $"Known: {string.Join(", ", names)}.";
+        var names = declared.Select(parameter => parameter.Name);
+        var meant = NearestName.Find(name, names) is { } near ? $"; {near} may be meant" : "";
+        var known = declared.Count == 0 ? "It has none." : $"Known: {string.Join(", ", names)}.";
         return Fault.Of(name, FaultCodes.UnknownParameter, $"The call has no query parameter {TokenText.Quote(name)}{meant}. {known}");
     }
 

@@ -1,6 +1,5 @@
 using System.Reflection;
 using Microsoft.AspNetCore.Http.Metadata;
-using Microsoft.Extensions.Primitives;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
@@ -19,7 +18,7 @@ public sealed class QueryReader : IBindableFromHttpContext<QueryReader>, IEndpoi
     private QueryReader(HttpContext context)
     {
         _query = context.Request.Query;
-        IReadOnlyList<Fault> faults = QueryFaults.Find(context);
+        var faults = QueryFaults.Find(context);
         Problem = faults.Count == 0 ? null : Problem.Invalid(faults);
     }
 
@@ -59,7 +58,7 @@ public sealed class QueryReader : IBindableFromHttpContext<QueryReader>, IEndpoi
         where T : struct, Enum
     {
         ArgumentNullException.ThrowIfNull(parameter);
-        return Find(parameter) is { } text && Words<T>.TryGet(text, out T word) ? word : null;
+        return Find(parameter) is { } text && Words<T>.TryGet(text, out var word) ? word : null;
     }
 
     /// <summary>The 400 for a text that could not be read.</summary>
@@ -74,6 +73,6 @@ public sealed class QueryReader : IBindableFromHttpContext<QueryReader>, IEndpoi
     {
         if (Problem is not null)
             throw new InvalidOperationException("A query string with faults is refused, not read.");
-        return _query.TryGetValue(parameter.Name, out StringValues values) && values.Count == 1 ? values[0] : null;
+        return _query.TryGetValue(parameter.Name, out var values) && values.Count == 1 ? values[0] : null;
     }
 }

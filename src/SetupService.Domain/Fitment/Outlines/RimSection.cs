@@ -79,7 +79,7 @@ internal static class RimSection
     /// <summary>The measures of a rim, mm: stations from the centre plane, radii from the axis.</summary>
     private readonly struct Shape(in Envelope envelope, double rimWidthMm)
     {
-        private readonly double centreMm = envelope.CentrePlaneMm;
+        private readonly double _centreMm = envelope.CentrePlaneMm;
 
         /// <summary>Half of the width between the flanges.</summary>
         public double Half { get; } = rimWidthMm / 2;
@@ -103,7 +103,7 @@ internal static class RimSection
 
         private double SeatWidth => Math.Min(LongestSeatMm, 0.5 * Half);
 
-        public OutlinePoint At(double fromCentreMm, double heightMm) => new(centreMm + fromCentreMm, heightMm);
+        public OutlinePoint At(double fromCentreMm, double heightMm) => new(_centreMm + fromCentreMm, heightMm);
 
         public OutlineStep Line(double fromCentreMm, double heightMm) => OutlineStep.Line(At(fromCentreMm, heightMm));
     }

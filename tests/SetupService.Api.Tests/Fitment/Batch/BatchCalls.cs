@@ -17,7 +17,7 @@ internal static class BatchCalls
 
     public static JsonObject Car(string axle = "front")
     {
-        JsonObject check = Requests.Check().With("/axle", axle);
+        var check = Requests.Check().With("/axle", axle);
         check.Remove("candidate");
         return check;
     }
@@ -35,8 +35,8 @@ internal static class BatchCalls
     {
         using ByteArrayContent content = new(body);
         content.Headers.ContentType = new MediaTypeHeaderValue(Ndjson);
-        using HttpResponseMessage response = await client.PostAsync(new Uri(Calls.Batch + query, UriKind.Relative), content);
-        string text = await Calls.Text(response);
+        using var response = await client.PostAsync(new Uri(Calls.Batch + query, UriKind.Relative), content);
+        var text = await Calls.Text(response);
         Assert.EndsWith("\n", text, StringComparison.Ordinal);
         return [.. text.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(Calls.Parse)];
     }
@@ -44,9 +44,9 @@ internal static class BatchCalls
     /// <summary>The rows answered to a table, the header left out.</summary>
     public static async Task<string[][]> RowsOf(this HttpClient client, string table, string? car = null)
     {
-        using MultipartFormDataContent form = Form(table, car ?? CarLine());
-        using HttpResponseMessage response = await client.PostAsync(new Uri(Calls.Batch, UriKind.Relative), form);
-        string[][] rows = CsvText.Read(await Calls.Text(response));
+        using var form = Form(table, car ?? CarLine());
+        using var response = await client.PostAsync(new Uri(Calls.Batch, UriKind.Relative), form);
+        var rows = CsvText.Read(await Calls.Text(response));
         Assert.Equal("line,id,verdict,governing,probableMm,worstCaseMm,failed,unknown,problem", string.Join(',', rows[0]));
         Assert.All(rows, row => Assert.Equal(rows[0].Length, row.Length));
         return rows[1..];
@@ -70,7 +70,7 @@ internal static class BatchCalls
 
     public static void AssertSummary(JsonElement[] lines, int succeeded, int failed)
     {
-        JsonElement summary = Summary(lines);
+        var summary = Summary(lines);
         Assert.Equal(succeeded + failed, summary.GetProperty("lines").GetInt64());
         Assert.Equal(succeeded, summary.GetProperty("succeeded").GetInt64());
         Assert.Equal(failed, summary.GetProperty("failed").GetInt64());
@@ -81,5 +81,5 @@ internal static class BatchCalls
     /// <summary>Number of the line and the codes of its faults; no codes where it has a verdict.</summary>
     public static (long Line, string Codes) Told(JsonElement line) => (
         line.GetProperty("line").GetInt64(),
-        line.TryGetProperty("problem", out JsonElement problem) ? string.Join(' ', problem.FaultsOf()) : line.GetProperty("verdict").GetString() is not null ? "" : "nothing");
+        line.TryGetProperty("problem", out var problem) ? string.Join(' ', problem.FaultsOf()) : line.GetProperty("verdict").GetString() is not null ? "" : "nothing");
 }

@@ -14,7 +14,7 @@ public sealed class BatchLinesTests(ServiceFixture fixture) : IClassFixture<Serv
     [Fact]
     public async Task A_candidate_line_has_the_members_of_the_contract_in_order()
     {
-        JsonElement[] lines = await fixture.Client.LinesOf($"{Car}\n{BatchCalls.CandidateLine("a")}\n");
+        var lines = await fixture.Client.LinesOf($"{Car}\n{BatchCalls.CandidateLine("a")}\n");
 
         Assert.Equal(
             ["line", "id", "verdict", "governing", "probableMm", "worstCaseMm", "failed", "unknown"],
@@ -26,18 +26,18 @@ public sealed class BatchLinesTests(ServiceFixture fixture) : IClassFixture<Serv
     [Fact]
     public async Task Full_detail_adds_the_answer_of_the_single_call()
     {
-        JsonElement[] lines = await fixture.Client.LinesOf($"{Car}\n{Good}\n", "?detail=full");
+        var lines = await fixture.Client.LinesOf($"{Car}\n{Good}\n", "?detail=full");
 
-        JsonElement single = await fixture.Client.AnswerOf(Calls.Check, Requests.Check());
+        var single = await fixture.Client.AnswerOf(Calls.Check, Requests.Check());
         Assert.True(JsonElement.DeepEquals(single, lines[0].GetProperty("result")), lines[0].ToString());
     }
 
     [Fact]
     public async Task Units_reach_the_texts_of_full_detail()
     {
-        JsonElement[] lines = await fixture.Client.LinesOf($"{Car}\n{Good}\n", "?detail=full&units=us");
+        var lines = await fixture.Client.LinesOf($"{Car}\n{Good}\n", "?detail=full&units=us");
 
-        JsonElement single = await fixture.Client.AnswerOf(Calls.Check + "?units=us", Requests.Check());
+        var single = await fixture.Client.AnswerOf(Calls.Check + "?units=us", Requests.Check());
         Assert.True(JsonElement.DeepEquals(single, lines[0].GetProperty("result")), lines[0].ToString());
     }
 
@@ -49,7 +49,7 @@ public sealed class BatchLinesTests(ServiceFixture fixture) : IClassFixture<Serv
     [InlineData("null")]
     public async Task An_id_comes_back_as_it_was(string id)
     {
-        JsonElement[] lines = await fixture.Client.LinesOf($"{Car}\n{{\"id\":{id},\"candidate\":{OneLine(Requests.Candidate)}}}\n");
+        var lines = await fixture.Client.LinesOf($"{Car}\n{{\"id\":{id},\"candidate\":{OneLine(Requests.Candidate)}}}\n");
 
         Assert.True(JsonElement.DeepEquals(Calls.Parse(id), lines[0].GetProperty("id")), lines[0].ToString());
     }
@@ -61,7 +61,7 @@ public sealed class BatchLinesTests(ServiceFixture fixture) : IClassFixture<Serv
     [InlineData("\"0123456789012345678901234567890123456789012345678901234567890123456789\"", "/id tooLong")]
     public async Task Another_id_is_a_fault(string id, string fault)
     {
-        JsonElement[] lines = await fixture.Client.LinesOf($"{Car}\n{{\"id\":{id},\"candidate\":{OneLine(Requests.Candidate)}}}\n{Good}\n");
+        var lines = await fixture.Client.LinesOf($"{Car}\n{{\"id\":{id},\"candidate\":{OneLine(Requests.Candidate)}}}\n{Good}\n");
 
         Assert.Equal((2, fault), BatchCalls.Told(lines[0]));
         BatchCalls.AssertSummary(lines, succeeded: 1, failed: 1);
@@ -70,8 +70,8 @@ public sealed class BatchLinesTests(ServiceFixture fixture) : IClassFixture<Serv
     [Fact]
     public async Task Bad_lines_are_answered_in_place_with_their_number_and_id()
     {
-        string bad = BatchCalls.CandidateLine(7, Requests.Object(Requests.Candidate).With("/wheel/rimWidthIn", 21));
-        JsonElement[] lines = await fixture.Client.LinesOf(string.Join('\n', Car, Good, bad, "{", "[1]", "17", "{}", Good, ""));
+        var bad = BatchCalls.CandidateLine(7, Requests.Object(Requests.Candidate).With("/wheel/rimWidthIn", 21));
+        var lines = await fixture.Client.LinesOf(string.Join('\n', Car, Good, bad, "{", "[1]", "17", "{}", Good, ""));
 
         Assert.Equal(
             [(2, ""), (3, "/candidate/wheel/rimWidthIn outOfRange"), (4, " syntax"), (5, " wrongType"), (6, " wrongType"), (7, "/candidate required"), (8, "")],
@@ -83,7 +83,7 @@ public sealed class BatchLinesTests(ServiceFixture fixture) : IClassFixture<Serv
     [Fact]
     public async Task Without_a_car_no_candidate_is_answered()
     {
-        JsonElement[] lines = await fixture.Client.LinesOf($"{Good}\n{Car}\n{Good}\n");
+        var lines = await fixture.Client.LinesOf($"{Good}\n{Car}\n{Good}\n");
 
         Assert.Equal([(1, " required"), (3, "")], lines[..^1].Select(BatchCalls.Told));
     }
@@ -97,7 +97,7 @@ public sealed class BatchLinesTests(ServiceFixture fixture) : IClassFixture<Serv
     [InlineData("{\"vehicle\":{},\"axle\":\"front\",\"candidate\":{}}", "/candidate unknownMember")]
     public async Task A_bad_car_fails_the_lines_after_it_until_the_next_good_one(string badCar, string fault)
     {
-        JsonElement[] lines = await fixture.Client.LinesOf(string.Join('\n', Car, Good, badCar, Good, Good, Car, Good));
+        var lines = await fixture.Client.LinesOf(string.Join('\n', Car, Good, badCar, Good, Good, Car, Good));
 
         Assert.Equal([(2, ""), (3, fault), (4, " required"), (5, " required"), (7, "")], lines[..^1].Select(BatchCalls.Told));
         BatchCalls.AssertSummary(lines, succeeded: 2, failed: 3);
@@ -106,11 +106,11 @@ public sealed class BatchLinesTests(ServiceFixture fixture) : IClassFixture<Serv
     [Fact]
     public async Task Each_car_line_holds_for_the_lines_after_it()
     {
-        string tight = BatchCalls.Car().With("/vehicle/front/clearance/outboardMm", 1).ToJsonString();
-        JsonElement[] lines = await fixture.Client.LinesOf(string.Join('\n', Car, Good, tight, Good, BatchCalls.CarLine("rear"), Good));
+        var tight = BatchCalls.Car().With("/vehicle/front/clearance/outboardMm", 1).ToJsonString();
+        var lines = await fixture.Client.LinesOf(string.Join('\n', Car, Good, tight, Good, BatchCalls.CarLine("rear"), Good));
 
-        JsonElement narrow = await fixture.Client.AnswerOf(Calls.Check, Requests.Check().With("/vehicle/front/clearance/outboardMm", 1));
-        JsonElement rear = await fixture.Client.AnswerOf(Calls.Check, Requests.Check().With("/axle", "rear"));
+        var narrow = await fixture.Client.AnswerOf(Calls.Check, Requests.Check().With("/vehicle/front/clearance/outboardMm", 1));
+        var rear = await fixture.Client.AnswerOf(Calls.Check, Requests.Check().With("/axle", "rear"));
         Assert.Equal("outboardClearance", Assert.Single(lines[1].GetProperty("failed").EnumerateArray()).GetString());
         Assert.Equal(narrow.GetProperty("verdict").GetString(), lines[1].GetProperty("verdict").GetString());
         Assert.Equal(rear.GetProperty("governing").GetString(), lines[2].GetProperty("governing").GetString());
@@ -123,16 +123,16 @@ public sealed class BatchLinesTests(ServiceFixture fixture) : IClassFixture<Serv
     [InlineData("\r\n\r\n\n")]
     public async Task Line_ends_of_either_kind_and_blank_lines_are_no_lines_to_answer(string end)
     {
-        JsonElement[] lines = await fixture.Client.LinesOf(Car + end + Good + end + Good + end);
+        var lines = await fixture.Client.LinesOf(Car + end + Good + end + Good + end);
 
-        int step = end.Count(letter => letter == '\n');
+        var step = end.Count(letter => letter == '\n');
         Assert.Equal([(1 + step, ""), (1 + (2 * step), "")], lines[..^1].Select(BatchCalls.Told));
     }
 
     [Fact]
     public async Task The_last_line_needs_no_end()
     {
-        JsonElement[] lines = await fixture.Client.LinesOf($"{Car}\n{Good}");
+        var lines = await fixture.Client.LinesOf($"{Car}\n{Good}");
 
         BatchCalls.AssertSummary(lines, succeeded: 1, failed: 0);
     }
@@ -140,7 +140,7 @@ public sealed class BatchLinesTests(ServiceFixture fixture) : IClassFixture<Serv
     [Fact]
     public async Task A_byte_order_mark_before_the_first_line_is_not_part_of_it()
     {
-        JsonElement[] lines = await fixture.Client.LinesOf([0xEF, 0xBB, 0xBF, .. Encoding.UTF8.GetBytes($"{Car}\n{Good}\n")]);
+        var lines = await fixture.Client.LinesOf([0xEF, 0xBB, 0xBF, .. Encoding.UTF8.GetBytes($"{Car}\n{Good}\n")]);
 
         Assert.Equal([(2, "")], lines[..^1].Select(BatchCalls.Told));
     }
@@ -149,7 +149,7 @@ public sealed class BatchLinesTests(ServiceFixture fixture) : IClassFixture<Serv
     public async Task Bytes_that_are_no_utf8_are_a_syntax_fault_of_their_line()
     {
         byte[] broken = [.. Encoding.UTF8.GetBytes($"{Car}\n{{\"id\":\""), 0xC3, 0x28, .. Encoding.UTF8.GetBytes($"\"}}\n{Good}\n")];
-        JsonElement[] lines = await fixture.Client.LinesOf(broken);
+        var lines = await fixture.Client.LinesOf(broken);
 
         Assert.Equal([(2, " syntax"), (3, "")], lines[..^1].Select(BatchCalls.Told));
     }
@@ -160,7 +160,7 @@ public sealed class BatchLinesTests(ServiceFixture fixture) : IClassFixture<Serv
     [InlineData("  \r\n")]
     public async Task An_empty_body_has_a_summary_of_nothing(string body)
     {
-        JsonElement[] lines = await fixture.Client.LinesOf(body);
+        var lines = await fixture.Client.LinesOf(body);
 
         BatchCalls.AssertSummary(lines, succeeded: 0, failed: 0);
     }

@@ -51,14 +51,14 @@ public sealed class BatchParityTests(ServiceFixture fixture) : IClassFixture<Ser
             async candidates =>
             {
                 string[] ids = [.. candidates.Select((_, i) => $"c{i}")];
-                string body = BatchCalls.CarLine() + "\n" + string.Join('\n', candidates.Select((one, i) => BatchCalls.CandidateLine(ids[i], one)));
-                JsonElement[] compact = await fixture.Client.LinesOf(body);
-                JsonElement[] full = await fixture.Client.LinesOf(body, "?detail=full");
-                string[][] rows = await fixture.Client.RowsOf(Table(candidates, ids));
+                var body = BatchCalls.CarLine() + "\n" + string.Join('\n', candidates.Select((one, i) => BatchCalls.CandidateLine(ids[i], one)));
+                var compact = await fixture.Client.LinesOf(body);
+                var full = await fixture.Client.LinesOf(body, "?detail=full");
+                var rows = await fixture.Client.RowsOf(Table(candidates, ids));
                 Assert.Equal(candidates.Length + 1, compact.Length);
-                for (int i = 0; i < candidates.Length; i++)
+                for (var i = 0; i < candidates.Length; i++)
                 {
-                    bool isGood = await Compare(candidates[i], compact[i], full[i], rows[i]);
+                    var isGood = await Compare(candidates[i], compact[i], full[i], rows[i]);
                     Interlocked.Increment(ref isGood ? ref good : ref bad);
                     Assert.Equal((i + 2, ids[i]), (compact[i].GetProperty("line").GetInt32(), compact[i].GetProperty("id").GetString()));
                     Assert.Equal(($"{i + 2}", ids[i]), (rows[i][0], rows[i][1]));
@@ -75,23 +75,23 @@ public sealed class BatchParityTests(ServiceFixture fixture) : IClassFixture<Ser
         await Candidates.Array[2, 10].SelectMany(candidates => Gen.Shuffle(Enumerable.Range(0, candidates.Length).ToArray()).Select(order => (candidates, order))).SampleAsync(
             async both =>
             {
-                (JsonObject[] candidates, int[] order) = both;
-                JsonElement[] straight = await fixture.Client.LinesOf(Body(candidates, [.. Enumerable.Range(0, candidates.Length)]));
-                JsonElement[] shuffled = await fixture.Client.LinesOf(Body(candidates, order));
-                for (int i = 0; i < order.Length; i++)
+                (var candidates, var order) = both;
+                var straight = await fixture.Client.LinesOf(Body(candidates, [.. Enumerable.Range(0, candidates.Length)]));
+                var shuffled = await fixture.Client.LinesOf(Body(candidates, order));
+                for (var i = 0; i < order.Length; i++)
                     Assert.Equal(WithoutLine(straight[order[i]]), WithoutLine(shuffled[i]));
             },
             iter: Batches);
 
     private async Task<bool> Compare(JsonObject candidate, JsonElement compact, JsonElement full, string[] row)
     {
-        JsonObject check = Requests.Check().With("/candidate", candidate.DeepClone());
-        using HttpResponseMessage response = await fixture.Client.PostAsync(Calls.Check, check.ToJsonString());
-        JsonElement single = Calls.Parse(await response.Content.ReadAsStringAsync());
+        var check = Requests.Check().With("/candidate", candidate.DeepClone());
+        using var response = await fixture.Client.PostAsync(Calls.Check, check.ToJsonString());
+        var single = Calls.Parse(await response.Content.ReadAsStringAsync());
         if (!response.IsSuccessStatusCode)
         {
             Assert.Equal(400, (int)response.StatusCode);
-            string[] faults = Faults(single);
+            var faults = Faults(single);
             Assert.Equal(faults, Faults(compact.GetProperty("problem")));
             Assert.Equal(faults, Faults(full.GetProperty("problem")));
             Assert.Equal(string.Join(" | ", single.GetProperty("errors").EnumerateArray().Select(fault => $"{fault.GetProperty("code")} {fault.GetProperty("pointer")}: {fault.GetProperty("message")}").Order(StringComparer.Ordinal)), string.Join(" | ", row[8].Split(" | ").Order(StringComparer.Ordinal)));
@@ -99,7 +99,7 @@ public sealed class BatchParityTests(ServiceFixture fixture) : IClassFixture<Ser
         }
 
         Assert.True(JsonElement.DeepEquals(single, full.GetProperty("result")), full.ToString());
-        string? governing = single.GetProperty("governing").GetString();
+        var governing = single.GetProperty("governing").GetString();
         string[] expected =
         [
             single.GetProperty("verdict").GetString()!,
@@ -131,7 +131,7 @@ public sealed class BatchParityTests(ServiceFixture fixture) : IClassFixture<Ser
 
     private static string WithoutLine(JsonElement line)
     {
-        JsonObject copy = JsonObject.Create(line)!;
+        var copy = JsonObject.Create(line)!;
         copy.Remove("line");
         return copy.ToJsonString();
     }
@@ -151,7 +151,7 @@ public sealed class BatchParityTests(ServiceFixture fixture) : IClassFixture<Ser
     {
         // An empty cell is a member left out, and so it is here: a text of no letters stays in JSON alone.
         JsonObject made = [];
-        foreach ((string name, JsonNode? value) in members.Where(member => member.Value is not null && member.Value.ToString().Length > 0))
+        foreach ((var name, var value) in members.Where(member => member.Value is not null && member.Value.ToString().Length > 0))
             made[name] = value!.DeepClone();
         return made;
     }

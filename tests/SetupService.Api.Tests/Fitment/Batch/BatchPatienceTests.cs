@@ -21,9 +21,9 @@ public sealed class BatchPatienceTests
     [Fact]
     public async Task It_starts_anew_with_each_wait_and_does_not_run_between_them()
     {
-        TimeSpan limit = TimeSpan.FromMilliseconds(1200);
+        var limit = TimeSpan.FromMilliseconds(1200);
         using BatchPatience patience = new(limit, CancellationToken.None);
-        for (int i = 0; i < 4; i++)
+        for (var i = 0; i < 4; i++)
         {
             await patience.WaitAsync(static async token => await Task.Delay(400, token));
             await patience.WaitAsync(static _ => ValueTask.CompletedTask);
@@ -40,7 +40,7 @@ public sealed class BatchPatienceTests
     {
         using CancellationTokenSource gone = new();
         using BatchPatience patience = new(Never, gone.Token);
-        Task waiting = patience.WaitAsync(Forever).AsTask();
+        var waiting = patience.WaitAsync(Forever).AsTask();
 
         await gone.CancelAsync();
 

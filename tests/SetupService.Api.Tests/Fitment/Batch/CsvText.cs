@@ -10,10 +10,10 @@ internal static class CsvText
         List<string[]> rows = [];
         List<string> cells = [];
         StringBuilder cell = new();
-        bool isQuoted = false;
-        for (int i = 0; i < text.Length; i++)
+        var isQuoted = false;
+        for (var i = 0; i < text.Length; i++)
         {
-            char letter = text[i];
+            var letter = text[i];
             if (isQuoted && letter == '"' && i + 1 < text.Length && text[i + 1] == '"')
                 cell.Append(text[i++]);
             else if (letter == '"')

@@ -18,20 +18,20 @@ public sealed class HangUpTests
     public async Task A_client_that_hangs_up_stops_the_work_and_is_no_failure()
     {
         CapturedLog log = new();
-        await using RunningService service = await RunningService.StartAsync(configure: builder =>
+        await using var service = await RunningService.StartAsync(configure: builder =>
             builder.Services.AddSerilog(logger => logger.MinimumLevel.Information().WriteTo.Sink(log), preserveStaticLogger: true));
         using LineCount count = new();
-        using OpenBatch batch = await OpenBatch.StartAsync(service.Client);
+        using var batch = await OpenBatch.StartAsync(service.Client);
         using CancellationTokenSource gone = new();
-        Task<long> writing = Task.Run(Write);
+        var writing = Task.Run(Write);
         Assert.Contains("verdict", await batch.ReadLineAsync(), StringComparison.Ordinal);
 
         // Nobody reads on, so both ends fill up and the service waits for room to answer. Then the caller goes.
         await count.Settled();
         batch.HangUp();
         await gone.CancelAsync();
-        long sent = await writing;
-        long answered = await count.Settled();
+        var sent = await writing;
+        var answered = await count.Settled();
 
         Assert.True(answered > 0 && answered < sent, $"{answered} of {sent} lines were answered");
         Assert.DoesNotContain(log.Events, one => one.Level >= LogEventLevel.Error);
@@ -42,7 +42,7 @@ public sealed class HangUpTests
         async Task<long> Write()
         {
             long lines = 0;
-            string piece = string.Concat(Enumerable.Repeat(BatchCalls.CandidateLine() + "\n", 200));
+            var piece = string.Concat(Enumerable.Repeat(BatchCalls.CandidateLine() + "\n", 200));
             try
             {
                 await batch.SendAsync(BatchCalls.CarLine() + "\n");
@@ -61,11 +61,11 @@ public sealed class HangUpTests
     [Fact]
     public async Task A_batch_in_which_nothing_comes_is_closed_with_a_summary_that_says_so()
     {
-        await using RunningService service = await Impatient();
-        using OpenBatch batch = await OpenBatch.StartAsync(service.Client);
+        await using var service = await Impatient();
+        using var batch = await OpenBatch.StartAsync(service.Client);
         await batch.SendAsync($"{BatchCalls.CarLine()}\n{BatchCalls.CandidateLine()}\n{{\"id\":\"half a li");
 
-        string[] lines = (await batch.ReadToEndAsync()).Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        var lines = (await batch.ReadToEndAsync()).Split('\n', StringSplitOptions.RemoveEmptyEntries);
 
         Assert.Equal("""{"summary":{"lines":1,"succeeded":1,"failed":0,"completed":false}}""", lines[^1]);
         Assert.Equal(2, lines.Length);
@@ -74,12 +74,12 @@ public sealed class HangUpTests
     [Fact]
     public async Task Slow_is_not_silent()
     {
-        await using RunningService service = await Impatient();
-        using OpenBatch batch = await OpenBatch.StartAsync(service.Client);
+        await using var service = await Impatient();
+        using var batch = await OpenBatch.StartAsync(service.Client);
         await batch.SendAsync(BatchCalls.CarLine() + "\n");
 
         // A line takes longer than the service waits, but each piece of it comes in time.
-        foreach (char[] piece in (BatchCalls.CandidateLine() + "\n").Chunk(20))
+        foreach (var piece in (BatchCalls.CandidateLine() + "\n").Chunk(20))
         {
             await batch.SendAsync(new string(piece));
             await Task.Delay(PatienceMs / 6);
@@ -92,12 +92,12 @@ public sealed class HangUpTests
     [Fact]
     public async Task A_table_in_which_nothing_comes_ends_with_a_row_that_says_so()
     {
-        await using RunningService service = await Impatient();
-        using OpenBatch batch = await OpenBatch.StartAsync(service.Client, "multipart/form-data; boundary=edge");
+        await using var service = await Impatient();
+        using var batch = await OpenBatch.StartAsync(service.Client, "multipart/form-data; boundary=edge");
         await batch.SendAsync(BatchCalls.OpenForm);
         await batch.SendAsync(string.Concat(Enumerable.Range(0, 4000).Select(BatchCalls.Row)));
 
-        string[][] rows = CsvText.Read(await batch.ReadToEndAsync());
+        var rows = CsvText.Read(await batch.ReadToEndAsync());
 
         Assert.Equal("0", rows[1][1]);
         Assert.Contains("/candidates", rows[^1][8], StringComparison.Ordinal);
@@ -106,8 +106,8 @@ public sealed class HangUpTests
     [Fact]
     public async Task A_table_whose_car_does_not_come_is_refused()
     {
-        await using RunningService service = await Impatient();
-        using OpenBatch batch = await OpenBatch.StartAsync(service.Client, "multipart/form-data; boundary=edge");
+        await using var service = await Impatient();
+        using var batch = await OpenBatch.StartAsync(service.Client, "multipart/form-data; boundary=edge");
         await batch.SendAsync("--edge\r\nContent-Disposition: form-data; name=\"car\"\r\n\r\n{\"vehicle\":");
 
         await Assert.ThrowsAsync<InvalidOperationException>(batch.ReadLineAsync);
@@ -138,9 +138,9 @@ public sealed class HangUpTests
         /// <summary>The count once it has stood still for half a second; fails where it does not within ten.</summary>
         public async Task<long> Settled()
         {
-            for (int turn = 0; turn < 20; turn++)
+            for (var turn = 0; turn < 20; turn++)
             {
-                long before = Interlocked.Read(ref _lines);
+                var before = Interlocked.Read(ref _lines);
                 await Task.Delay(500);
                 if (before == Interlocked.Read(ref _lines))
                     return before;

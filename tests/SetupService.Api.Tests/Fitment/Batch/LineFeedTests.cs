@@ -35,10 +35,10 @@ public sealed class LineFeedTests
         // A writer that is not paused never had to wait for the feed to let go of what it wrote.
         Pipe pipe = new(new PipeOptions(pauseWriterThreshold: 3 * BatchLimits.LineBytes, resumeWriterThreshold: BatchLimits.LineBytes));
         LineFeed feed = new(pipe.Reader);
-        byte[] chunk = new byte[32_768];
+        var chunk = new byte[32_768];
         chunk.AsSpan().Fill((byte)'x');
-        int reported = 0;
-        for (int i = 0; i < 100; i++)
+        var reported = 0;
+        for (var i = 0; i < 100; i++)
         {
             await pipe.Writer.WriteAsync(chunk).AsTask().WaitAsync(TimeSpan.FromSeconds(5));
             await feed.WaitAsync(CancellationToken.None);
@@ -51,8 +51,8 @@ public sealed class LineFeedTests
 
     private static List<(long Number, string Text)> Whole(string text)
     {
-        string[] lines = text.Split('\n');
-        int count = lines[^1].Length == 0 ? lines.Length - 1 : lines.Length;
+        var lines = text.Split('\n');
+        var count = lines[^1].Length == 0 ? lines.Length - 1 : lines.Length;
         return [.. Enumerable.Range(0, count).Select(i => (i + 1L, lines[i].Length > BatchLimits.LineBytes ? TooLong : lines[i]))];
     }
 
@@ -60,11 +60,11 @@ public sealed class LineFeedTests
     {
         Pipe pipe = new(new PipeOptions(pauseWriterThreshold: 0, useSynchronizationContext: false));
         LineFeed feed = new(pipe.Reader);
-        byte[] bytes = Encoding.ASCII.GetBytes(text);
+        var bytes = Encoding.ASCII.GetBytes(text);
         List<(long, string)> taken = [];
         for (int at = 0, turn = 0; ; turn++)
         {
-            int length = Math.Min(chunks[turn % chunks.Length], bytes.Length - at);
+            var length = Math.Min(chunks[turn % chunks.Length], bytes.Length - at);
             pipe.Writer.Write(bytes.AsSpan(at, length));
             at += length;
             if (at == bytes.Length)
@@ -73,7 +73,7 @@ public sealed class LineFeedTests
                 await pipe.Writer.FlushAsync();
 
             await feed.WaitAsync(CancellationToken.None);
-            while (feed.TryTake(out ReadOnlySequence<byte> line))
+            while (feed.TryTake(out var line))
                 taken.Add((feed.LineNumber, feed.IsTooLong ? TooLong : Encoding.ASCII.GetString(line)));
             if (feed.IsCompleted)
                 return taken;

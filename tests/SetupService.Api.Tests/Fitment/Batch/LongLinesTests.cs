@@ -1,5 +1,3 @@
-using System.Text.Json;
-using System.Text.Json.Nodes;
 using SetupService.Api.Tests.Host;
 
 namespace SetupService.Api.Tests.Fitment.Batch;
@@ -19,8 +17,8 @@ public sealed class LongLinesTests(ServiceFixture fixture) : IClassFixture<Servi
     [InlineData(1 << 20, " tooLong")]
     public async Task A_line_may_have_64_kib(int bytes, string fault)
     {
-        string padded = Good[..^1] + new string(' ', bytes - Good.Length) + "}";
-        JsonElement[] lines = await fixture.Client.LinesOf(string.Join('\n', Car, Good, padded, Good, ""));
+        var padded = Good[..^1] + new string(' ', bytes - Good.Length) + "}";
+        var lines = await fixture.Client.LinesOf(string.Join('\n', Car, Good, padded, Good, ""));
 
         Assert.Equal([(2, ""), (3, fault), (4, "")], lines[..^1].Select(BatchCalls.Told));
     }
@@ -30,10 +28,10 @@ public sealed class LongLinesTests(ServiceFixture fixture) : IClassFixture<Servi
     [InlineData(false)]
     public async Task A_long_line_at_the_end_is_reported_once(bool ends)
     {
-        JsonElement[] lines = await fixture.Client.LinesOf($"{Car}\n{Good}\n{new string('x', 300_000)}{(ends ? "\n" : "")}");
+        var lines = await fixture.Client.LinesOf($"{Car}\n{Good}\n{new string('x', 300_000)}{(ends ? "\n" : "")}");
 
         Assert.Equal([(2, ""), (3, " tooLong")], lines[..^1].Select(BatchCalls.Told));
-        JsonElement problem = lines[1].GetProperty("problem");
+        var problem = lines[1].GetProperty("problem");
         Assert.Equal(413, problem.GetProperty("status").GetInt32());
         Assert.Equal(Cap, problem.GetProperty("errors")[0].GetProperty("limits").GetProperty("maximum").GetInt32());
         BatchCalls.AssertSummary(lines, succeeded: 1, failed: 1);
@@ -42,8 +40,8 @@ public sealed class LongLinesTests(ServiceFixture fixture) : IClassFixture<Servi
     [Fact]
     public async Task A_car_line_that_is_too_long_is_no_car()
     {
-        string car = Car[..^1] + new string(' ', Cap) + "}";
-        JsonElement[] lines = await fixture.Client.LinesOf(string.Join('\n', car, Good, Car, Good));
+        var car = Car[..^1] + new string(' ', Cap) + "}";
+        var lines = await fixture.Client.LinesOf(string.Join('\n', car, Good, Car, Good));
 
         // What was skipped may have been a car, so the lines after it cannot be answered on one that was set before.
         Assert.Equal([(1, " tooLong"), (2, " required"), (4, "")], lines[..^1].Select(BatchCalls.Told));
@@ -62,15 +60,15 @@ public sealed class LongLinesTests(ServiceFixture fixture) : IClassFixture<Servi
         string cell = new('x', bytes);
         if (withLines)
             cell = string.Join('\n', cell.Chunk(1000).Select(chunk => new string(chunk)));
-        int within = cell.Count(letter => letter == '\n');
-        string table = "id,rimDiameterIn,rimWidthIn,offsetMm,marking\r\n"
+        var within = cell.Count(letter => letter == '\n');
+        var table = "id,rimDiameterIn,rimWidthIn,offsetMm,marking\r\n"
             + "one,17,8,40,225/45R17 94W\r\n"
             + $"{(quoted ? "\"" : "")}{cell}{(quoted ? "\"" : "")},17,8,40,225/45R17 94W\r\n"
             + "three,17,8,40,225/45R17 94W\r\n"
             + $"{(quoted ? "\"" : "")}{cell}{(quoted ? "\"" : "")},17,8,40,225/45R17 94W\r\n"
             + "five,17,8,40,225/45R17 94W\r\n";
 
-        string[][] rows = await fixture.Client.RowsOf(table);
+        var rows = await fixture.Client.RowsOf(table);
 
         Assert.Equal(["one", "", "three", "", "five"], rows.Select(row => row[1]));
         Assert.Equal([2, 3, 4 + within, 5 + within, 6 + (2 * within)], rows.Select(row => int.Parse(row[0])));
@@ -81,7 +79,7 @@ public sealed class LongLinesTests(ServiceFixture fixture) : IClassFixture<Servi
     [Fact]
     public async Task A_long_row_at_the_end_is_reported_once()
     {
-        string[][] rows = await fixture.Client.RowsOf($"id,rimDiameterIn,rimWidthIn,offsetMm,marking\n1,17,8,40,225/45R17 94W\n2,17,8,40,{new string('x', 200_000)}");
+        var rows = await fixture.Client.RowsOf($"id,rimDiameterIn,rimWidthIn,offsetMm,marking\n1,17,8,40,225/45R17 94W\n2,17,8,40,{new string('x', 200_000)}");
 
         Assert.Equal(2, rows.Length);
         Assert.Contains("tooLong", rows[1][8], StringComparison.Ordinal);
@@ -90,9 +88,9 @@ public sealed class LongLinesTests(ServiceFixture fixture) : IClassFixture<Servi
     [Fact]
     public async Task A_car_part_too_long_is_refused_as_a_whole()
     {
-        JsonObject car = BatchCalls.Car();
-        using MultipartFormDataContent form = BatchCalls.Form("id\n", car.ToJsonString()[..^1] + new string(' ', Cap) + "}");
-        using HttpResponseMessage response = await fixture.Client.PostAsync(new Uri(Calls.Batch, UriKind.Relative), form);
+        var car = BatchCalls.Car();
+        using var form = BatchCalls.Form("id\n", car.ToJsonString()[..^1] + new string(' ', Cap) + "}");
+        using var response = await fixture.Client.PostAsync(new Uri(Calls.Batch, UriKind.Relative), form);
 
         await Http.Problems.Read(response, Api.Http.Problems.ProblemTypes.TooLarge);
     }

@@ -68,9 +68,9 @@ internal sealed class OpenBatch : IDisposable
     {
         while (true)
         {
-            byte[] bytes = _text.GetBuffer();
-            int from = (int)_text.Position;
-            int end = Array.IndexOf(bytes, (byte)'\n', from, (int)_text.Length - from);
+            var bytes = _text.GetBuffer();
+            var from = (int)_text.Position;
+            var end = Array.IndexOf(bytes, (byte)'\n', from, (int)_text.Length - from);
             if (end >= 0)
             {
                 _text.Position = end + 1;
@@ -88,9 +88,9 @@ internal sealed class OpenBatch : IDisposable
         if (!_isHeadRead)
             await ReadHeadAsync();
 
-        int size = int.Parse(await HeaderLineAsync(), NumberStyles.HexNumber, CultureInfo.InvariantCulture);
-        byte[] rest = _text.ToArray()[(int)_text.Position..];
-        byte[] chunk = new byte[size];
+        var size = int.Parse(await HeaderLineAsync(), NumberStyles.HexNumber, CultureInfo.InvariantCulture);
+        var rest = _text.ToArray()[(int)_text.Position..];
+        var chunk = new byte[size];
         await _stream.ReadExactlyAsync(chunk);
         await HeaderLineAsync();
         _text.SetLength(0);
@@ -104,7 +104,7 @@ internal sealed class OpenBatch : IDisposable
     {
         _isHeadRead = true;
         StringBuilder head = new();
-        for (string line = await HeaderLineAsync(); line.Length > 0; line = await HeaderLineAsync())
+        for (var line = await HeaderLineAsync(); line.Length > 0; line = await HeaderLineAsync())
             head.Append(line).Append('\n');
         Head = head.ToString();
         if (!Head.Contains("Transfer-Encoding: chunked", StringComparison.OrdinalIgnoreCase))
@@ -114,7 +114,7 @@ internal sealed class OpenBatch : IDisposable
     private async Task<string> HeaderLineAsync()
     {
         StringBuilder line = new();
-        byte[] one = new byte[1];
+        var one = new byte[1];
         while (one[0] != '\n')
         {
             await _stream.ReadExactlyAsync(one);

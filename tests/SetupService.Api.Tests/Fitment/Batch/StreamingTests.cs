@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text.Json;
 using SetupService.Api.Tests.Host;
 
 namespace SetupService.Api.Tests.Fitment.Batch;
@@ -12,13 +11,13 @@ public sealed class StreamingTests(ServiceFixture fixture) : IClassFixture<Servi
     [Fact]
     public async Task A_line_is_answered_before_the_next_one_is_sent()
     {
-        using OpenBatch batch = await OpenBatch.StartAsync(fixture.Client);
+        using var batch = await OpenBatch.StartAsync(fixture.Client);
         await batch.SendAsync(Car + "\n");
-        for (int i = 0; i < 3; i++)
+        for (var i = 0; i < 3; i++)
         {
             // Nothing more is sent until the answer is here.
             await batch.SendAsync(BatchCalls.CandidateLine(i) + "\n");
-            JsonElement answer = Calls.Parse((await batch.ReadLineAsync())!);
+            var answer = Calls.Parse((await batch.ReadLineAsync())!);
             Assert.Equal(i, answer.GetProperty("id").GetInt32());
         }
 
@@ -33,9 +32,9 @@ public sealed class StreamingTests(ServiceFixture fixture) : IClassFixture<Servi
     [Fact]
     public async Task A_line_cut_between_two_pieces_is_one_line()
     {
-        using OpenBatch batch = await OpenBatch.StartAsync(fixture.Client);
+        using var batch = await OpenBatch.StartAsync(fixture.Client);
         await batch.SendAsync(Car + "\n");
-        foreach (char letter in BatchCalls.CandidateLine("a ü") + "\n")
+        foreach (var letter in BatchCalls.CandidateLine("a ü") + "\n")
             await batch.SendAsync(letter.ToString());
 
         Assert.Equal("a ü", Calls.Parse((await batch.ReadLineAsync())!).GetProperty("id").GetString());
@@ -48,7 +47,7 @@ public sealed class StreamingTests(ServiceFixture fixture) : IClassFixture<Servi
     public async Task Rows_are_answered_while_the_table_is_still_being_sent()
     {
         const int Rows = 4000;
-        using OpenBatch batch = await OpenBatch.StartAsync(fixture.Client, "multipart/form-data; boundary=edge");
+        using var batch = await OpenBatch.StartAsync(fixture.Client, "multipart/form-data; boundary=edge");
         await batch.SendAsync(BatchCalls.OpenForm);
         await batch.SendAsync(string.Concat(Enumerable.Range(0, Rows).Select(BatchCalls.Row)));
 
@@ -58,7 +57,7 @@ public sealed class StreamingTests(ServiceFixture fixture) : IClassFixture<Servi
 
         await batch.SendAsync("\r\n--edge--\r\n");
         await batch.EndAsync();
-        string[] rest = (await batch.ReadToEndAsync()).Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        var rest = (await batch.ReadToEndAsync()).Split('\n', StringSplitOptions.RemoveEmptyEntries);
         Assert.Equal(Rows - 1, rest.Length);
         Assert.All(rest.Select((row, i) => (row, i)), one => Assert.StartsWith(string.Create(CultureInfo.InvariantCulture, $"{one.i + 3},{one.i + 1},"), one.row, StringComparison.Ordinal));
     }
@@ -68,28 +67,28 @@ public sealed class StreamingTests(ServiceFixture fixture) : IClassFixture<Servi
     public async Task A_body_over_30_mb_streams_through_in_order()
     {
         const int Lines = 120_000;
-        using OpenBatch batch = await OpenBatch.StartAsync(fixture.Client);
-        Task<long> writing = Task.Run(Write);
-        for (int i = 0; i < Lines; i++)
+        using var batch = await OpenBatch.StartAsync(fixture.Client);
+        var writing = Task.Run(Write);
+        for (var i = 0; i < Lines; i++)
         {
-            string? line = await batch.ReadLineAsync();
+            var line = await batch.ReadLineAsync();
             Assert.StartsWith(string.Create(CultureInfo.InvariantCulture, $"{{\"line\":{i + 2},\"id\":{i},"), line, StringComparison.Ordinal);
         }
 
-        JsonElement summary = Calls.Parse((await batch.ReadLineAsync())!).GetProperty("summary");
+        var summary = Calls.Parse((await batch.ReadLineAsync())!).GetProperty("summary");
         Assert.Equal(Lines, summary.GetProperty("succeeded").GetInt64());
         Assert.True(summary.GetProperty("completed").GetBoolean());
-        long sent = await writing;
+        var sent = await writing;
         Assert.True(sent > 30_000_000, $"{sent} bytes");
 
         async Task<long> Write()
         {
             long bytes = 0;
             await batch.SendAsync(Car + "\n");
-            string candidate = BatchCalls.CandidateLine("here");
-            for (int i = 0; i < Lines; i += 100)
+            var candidate = BatchCalls.CandidateLine("here");
+            for (var i = 0; i < Lines; i += 100)
             {
-                string piece = string.Concat(Enumerable.Range(i, 100).Select(id => candidate.Replace("\"here\"", id.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal) + "\n"));
+                var piece = string.Concat(Enumerable.Range(i, 100).Select(id => candidate.Replace("\"here\"", id.ToString(CultureInfo.InvariantCulture), StringComparison.Ordinal) + "\n"));
                 bytes += piece.Length;
                 await batch.SendAsync(piece);
             }

@@ -22,15 +22,15 @@ public sealed class TableStreamTests
         await Gen.Select(Rows, Gen.Int[1, 30_000].Array[1, 12], Gen.Bool).SampleAsync(
             async (rows, chunks, crlf) =>
             {
-                string end = crlf ? "\r\n" : "\n";
-                string text = string.Concat(rows.Select(row => row + end));
-                using TableStream table = Table(text, chunks);
-                string[] read = SplitRows(await ReadAll(table, chunks));
+                var end = crlf ? "\r\n" : "\n";
+                var text = string.Concat(rows.Select(row => row + end));
+                using var table = Table(text, chunks);
+                var read = SplitRows(await ReadAll(table, chunks));
                 Assert.Equal(rows.Length, read.Length);
                 int sent = 1, seen = 1;
-                for (int i = 0; i < rows.Length; i++)
+                for (var i = 0; i < rows.Length; i++)
                 {
-                    bool isCut = rows[i].Length + end.Length > BatchLimits.LineBytes;
+                    var isCut = rows[i].Length + end.Length > BatchLimits.LineBytes;
                     Assert.Equal(isCut, table.WasCut(seen));
                     Assert.Equal(sent, table.LineSent(seen));
                     if (isCut)
@@ -46,14 +46,14 @@ public sealed class TableStreamTests
     [Fact]
     public async Task Answers_gathered_are_sent_before_the_caller_is_waited_for()
     {
-        int sent = 0;
+        var sent = 0;
         using BatchPatience patience = new(Long, CancellationToken.None);
         using TableStream table = new(new Pieces("a,b\nc,d\n", [4]), patience, () =>
         {
             sent++;
             return ValueTask.CompletedTask;
         });
-        byte[] buffer = new byte[100];
+        var buffer = new byte[100];
 
         Assert.Equal(4, await table.ReadAsync(buffer));
         Assert.Equal(1, sent);
@@ -68,10 +68,10 @@ public sealed class TableStreamTests
     private static async Task<string> ReadAll(TableStream table, int[] chunks)
     {
         using MemoryStream whole = new();
-        byte[] buffer = new byte[40_000];
-        for (int turn = 0; ; turn++)
+        var buffer = new byte[40_000];
+        for (var turn = 0; ; turn++)
         {
-            int read = await table.ReadAsync(buffer.AsMemory(0, Math.Max(1, chunks[turn % chunks.Length])));
+            var read = await table.ReadAsync(buffer.AsMemory(0, Math.Max(1, chunks[turn % chunks.Length])));
             if (read == 0)
                 return Encoding.UTF8.GetString(whole.ToArray());
             whole.Write(buffer, 0, read);
@@ -82,9 +82,9 @@ public sealed class TableStreamTests
     private static string[] SplitRows(string text)
     {
         List<string> rows = [];
-        int from = 0;
-        bool isQuoted = false;
-        for (int i = 0; i < text.Length; i++)
+        var from = 0;
+        var isQuoted = false;
+        for (var i = 0; i < text.Length; i++)
         {
             isQuoted ^= text[i] == '"';
             if (text[i] != '\n' || isQuoted)

@@ -1,6 +1,5 @@
 using System.Net.Http.Headers;
 using System.Text;
-using System.Text.Json;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Tests.Host;
 using SetupService.Api.Tests.Http;
@@ -18,7 +17,7 @@ public sealed class TableTests(ServiceFixture fixture) : IClassFixture<ServiceFi
     [InlineData("\r\n")]
     public async Task Rows_end_in_either_way_and_the_last_needs_no_end(string end)
     {
-        string[][] rows = await fixture.Client.RowsOf(Header + end + Row + end + "b" + Row[1..]);
+        var rows = await fixture.Client.RowsOf(Header + end + Row + end + "b" + Row[1..]);
 
         Assert.Equal([("2", "a"), ("3", "b")], rows.Select(row => (row[0], row[1])));
     }
@@ -26,8 +25,8 @@ public sealed class TableTests(ServiceFixture fixture) : IClassFixture<ServiceFi
     [Fact]
     public async Task Columns_come_in_any_order_and_under_either_name()
     {
-        string[][] plain = await fixture.Client.RowsOf($"{Header},wheel.massKg,tyre.massKg,pressureKpa\n{Row},8.5,9.5,240\n");
-        string[][] turned = await fixture.Client.RowsOf("tyre.pressureKpa,tyre.marking,wheel.offsetMm,wheel.massKg,tyre.massKg,id,wheel.rimWidthIn,wheel.rimDiameterIn\n240,225/45R17 94W XL,40,8.5,9.5,a,8,17\n");
+        var plain = await fixture.Client.RowsOf($"{Header},wheel.massKg,tyre.massKg,pressureKpa\n{Row},8.5,9.5,240\n");
+        var turned = await fixture.Client.RowsOf("tyre.pressureKpa,tyre.marking,wheel.offsetMm,wheel.massKg,tyre.massKg,id,wheel.rimWidthIn,wheel.rimDiameterIn\n240,225/45R17 94W XL,40,8.5,9.5,a,8,17\n");
 
         Assert.Equal(plain[0], turned[0]);
     }
@@ -43,8 +42,8 @@ public sealed class TableTests(ServiceFixture fixture) : IClassFixture<ServiceFi
     [InlineData("", "/candidates unknownMember /candidates required /candidates required /candidates required /candidates required")]
     public async Task A_header_with_faults_is_refused_as_a_whole(string header, string faults)
     {
-        using MultipartFormDataContent form = BatchCalls.Form(header + "\n" + Row + "\n", BatchCalls.CarLine());
-        using HttpResponseMessage response = await fixture.Client.PostAsync(new Uri(Calls.Batch, UriKind.Relative), form);
+        using var form = BatchCalls.Form(header + "\n" + Row + "\n", BatchCalls.CarLine());
+        using var response = await fixture.Client.PostAsync(new Uri(Calls.Batch, UriKind.Relative), form);
 
         Assert.Equal(faults, string.Join(' ', (await Problems.Read(response, ProblemTypes.InvalidRequest)).FaultsOf()));
     }
@@ -63,7 +62,7 @@ public sealed class TableTests(ServiceFixture fixture) : IClassFixture<ServiceFi
     [InlineData("a,17,8,40,225/45R17 94W,more", "inconsistent: The row has 6 cells and the header 5.")]
     public async Task A_bad_row_is_answered_in_place_with_its_faults_and_the_next_is_answered(string bad, string fault)
     {
-        string[][] rows = await fixture.Client.RowsOf($"{Header}\n{bad}\n{Row}\n");
+        var rows = await fixture.Client.RowsOf($"{Header}\n{bad}\n{Row}\n");
 
         Assert.StartsWith(fault, rows[0][8], StringComparison.Ordinal);
         Assert.Equal("2,a,,,,,,", string.Join(',', rows[0][..8]));
@@ -74,9 +73,9 @@ public sealed class TableTests(ServiceFixture fixture) : IClassFixture<ServiceFi
     [Fact]
     public async Task Every_fault_of_a_row_is_told()
     {
-        string[][] rows = await fixture.Client.RowsOf($"{Header},boltCircle,fastenerSeat\na,30,21,999,45Q17,round,square\n");
+        var rows = await fixture.Client.RowsOf($"{Header},boltCircle,fastenerSeat\na,30,21,999,45Q17,round,square\n");
 
-        string[] faults = rows[0][8].Split(" | ");
+        var faults = rows[0][8].Split(" | ");
         Assert.Equal(6, faults.Length);
         Assert.All(new[] { "rimDiameterIn", "rimWidthIn", "offsetMm", "marking", "boltCircle", "fastenerSeat" }, name => Assert.Contains(faults, fault => fault.Contains("/" + name + ":", StringComparison.Ordinal)));
     }
@@ -84,7 +83,7 @@ public sealed class TableTests(ServiceFixture fixture) : IClassFixture<ServiceFi
     [Fact]
     public async Task Blank_rows_are_no_rows_and_quoted_cells_are_read()
     {
-        string[][] rows = await fixture.Client.RowsOf($"{Header}\n\n\"x, \"\"y\"\"\",\"17\",8,40,\"225/45R17 94W\"\n  \n{Row}\n\n");
+        var rows = await fixture.Client.RowsOf($"{Header}\n\n\"x, \"\"y\"\"\",\"17\",8,40,\"225/45R17 94W\"\n  \n{Row}\n\n");
 
         Assert.Equal([("3", "x, \"y\""), ("5", "a")], rows.Select(row => (row[0], row[1])));
     }
@@ -92,7 +91,7 @@ public sealed class TableTests(ServiceFixture fixture) : IClassFixture<ServiceFi
     [Fact]
     public async Task A_byte_order_mark_before_the_header_is_not_part_of_it()
     {
-        string[][] rows = await fixture.Client.RowsOf($"\uFEFF{Header}\n{Row}\n");
+        var rows = await fixture.Client.RowsOf($"\uFEFF{Header}\n{Row}\n");
 
         Assert.Equal("a", Assert.Single(rows)[1]);
     }
@@ -103,7 +102,7 @@ public sealed class TableTests(ServiceFixture fixture) : IClassFixture<ServiceFi
     [Fact]
     public async Task Rows_need_no_id()
     {
-        string[][] rows = await fixture.Client.RowsOf("rimDiameterIn,rimWidthIn,offsetMm,marking\n17,8,40,225/45R17 94W\n");
+        var rows = await fixture.Client.RowsOf("rimDiameterIn,rimWidthIn,offsetMm,marking\n17,8,40,225/45R17 94W\n");
 
         Assert.Equal("", Assert.Single(rows)[1]);
     }
@@ -115,8 +114,8 @@ public sealed class TableTests(ServiceFixture fixture) : IClassFixture<ServiceFi
     [InlineData("", "/car required")]
     public async Task A_bad_car_refuses_the_table(string car, string faults)
     {
-        using MultipartFormDataContent form = BatchCalls.Form($"{Header}\n{Row}\n", car);
-        using HttpResponseMessage response = await fixture.Client.PostAsync(new Uri(Calls.Batch, UriKind.Relative), form);
+        using var form = BatchCalls.Form($"{Header}\n{Row}\n", car);
+        using var response = await fixture.Client.PostAsync(new Uri(Calls.Batch, UriKind.Relative), form);
 
         Assert.Equal(faults.Split(' ').Order(StringComparer.Ordinal), string.Join(' ', (await Problems.Read(response, ProblemTypes.InvalidRequest)).FaultsOf()).Split(' ').Order(StringComparer.Ordinal));
     }
@@ -131,22 +130,22 @@ public sealed class TableTests(ServiceFixture fixture) : IClassFixture<ServiceFi
     public async Task Parts_missing_or_in_another_order_are_refused(string parts, string fault)
     {
         using MultipartFormDataContent form = [];
-        foreach (string part in parts.Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        foreach (var part in parts.Split(' ', StringSplitOptions.RemoveEmptyEntries))
             form.Add(part == "car" ? Part(BatchCalls.CarLine(), "application/json") : Part($"{Header}\n{Row}\n", "text/csv"), part);
-        using HttpResponseMessage response = await fixture.Client.PostAsync(new Uri(Calls.Batch, UriKind.Relative), form);
+        using var response = await fixture.Client.PostAsync(new Uri(Calls.Batch, UriKind.Relative), form);
 
-        JsonElement problem = await Problems.Read(response, ProblemTypes.InvalidRequest);
+        var problem = await Problems.Read(response, ProblemTypes.InvalidRequest);
         Assert.Contains(fault, problem.FaultsOf());
     }
 
     [Fact]
     public async Task A_part_after_the_table_is_not_ignored_in_silence()
     {
-        using MultipartFormDataContent form = BatchCalls.Form($"{Header}\n{Row}\n", BatchCalls.CarLine());
+        using var form = BatchCalls.Form($"{Header}\n{Row}\n", BatchCalls.CarLine());
         form.Add(Part("x", "text/plain"), "tolerances");
-        using HttpResponseMessage response = await fixture.Client.PostAsync(new Uri(Calls.Batch, UriKind.Relative), form);
+        using var response = await fixture.Client.PostAsync(new Uri(Calls.Batch, UriKind.Relative), form);
 
-        string[][] rows = CsvText.Read(await Calls.Text(response));
+        var rows = CsvText.Read(await Calls.Text(response));
         Assert.Equal(3, rows.Length);
         Assert.Equal("", rows[1][8]);
         Assert.StartsWith("unknownMember /tolerances: ", rows[2][8], StringComparison.Ordinal);
@@ -155,7 +154,7 @@ public sealed class TableTests(ServiceFixture fixture) : IClassFixture<ServiceFi
     [Fact]
     public async Task A_body_without_the_boundary_is_no_form()
     {
-        using HttpResponseMessage response = await fixture.Client.PostAsync(Calls.Batch, "this is no form", "multipart/form-data; boundary=edge");
+        using var response = await fixture.Client.PostAsync(Calls.Batch, "this is no form", "multipart/form-data; boundary=edge");
 
         Assert.Equal([" syntax"], (await Problems.Read(response, ProblemTypes.InvalidRequest)).FaultsOf());
     }
@@ -163,18 +162,18 @@ public sealed class TableTests(ServiceFixture fixture) : IClassFixture<ServiceFi
     [Fact]
     public async Task A_form_that_breaks_off_says_so_in_its_last_row()
     {
-        string body = BatchCalls.OpenForm + string.Concat(Enumerable.Range(0, 3000).Select(BatchCalls.Row));
-        using HttpResponseMessage response = await fixture.Client.PostAsync(Calls.Batch, body, "multipart/form-data; boundary=edge");
+        var body = BatchCalls.OpenForm + string.Concat(Enumerable.Range(0, 3000).Select(BatchCalls.Row));
+        using var response = await fixture.Client.PostAsync(Calls.Batch, body, "multipart/form-data; boundary=edge");
 
-        string[][] rows = CsvText.Read(await Calls.Text(response));
+        var rows = CsvText.Read(await Calls.Text(response));
         Assert.Contains("/candidates", rows[^1][8], StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task The_answer_is_a_table_by_its_media_type()
     {
-        using MultipartFormDataContent form = BatchCalls.Form($"{Header}\n{Row}\n", BatchCalls.CarLine());
-        using HttpResponseMessage response = await fixture.Client.PostAsync(new Uri(Calls.Batch, UriKind.Relative), form);
+        using var form = BatchCalls.Form($"{Header}\n{Row}\n", BatchCalls.CarLine());
+        using var response = await fixture.Client.PostAsync(new Uri(Calls.Batch, UriKind.Relative), form);
 
         Assert.Equal("text/csv; charset=utf-8; header=present", response.Content.Headers.ContentType!.ToString());
         Assert.EndsWith("\r\n", await Calls.Text(response), StringComparison.Ordinal);
