@@ -33,7 +33,7 @@ internal static class BatchEndpoint
                 Checks a stream of candidates of any length, in order, in flat memory.
                 NDJSON: a line {"vehicle", "axle"} sets the car for the lines after it (schema BatchCarLine); a line {"id", "candidate"}
                 gets one answer line (BatchCandidateLine, BatchAnswerLine), bad lines included; the last line is a summary, without which
-                the answer was cut off. A line may have 64 KiB, and the service waits 30 s for the next bytes.
+                the answer was cut off. A body without a line is refused. A line may have 64 KiB, and the service waits 30 s for the next bytes.
                 CSV: multipart/form-data with the part car (JSON) before the part candidates (text/csv with a header of the wheel's and
                 tyre's member names in any order; the two masses are wheel.massKg and tyre.massKg); answered by one row a row,
                 in blocks of some tens of KiB.

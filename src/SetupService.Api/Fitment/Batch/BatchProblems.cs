@@ -18,6 +18,11 @@ internal static class BatchProblems
                 new FaultLimits { Maximum = BatchLimits.LineBytes }),
         ]);
 
+    public static Problem NothingSent() => Problem.Invalid(
+    [
+        Fault.At("", FaultCodes.Required, "The batch has no line: send one with vehicle and axle, and one with a candidate for each to be checked."),
+    ]);
+
     public static Problem NoCar() => Problem.Invalid(
     [
         Fault.At("", FaultCodes.Required, "No car is set: send a line with vehicle and axle first, and mend one that could not be read."),

@@ -17,6 +17,7 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
 
     private readonly BatchRun _run = new(contract);
     private byte[] _scratch = [];
+    private bool _hasLines;
 
     /// <inheritdoc />
     public async Task ExecuteAsync(HttpContext httpContext)
@@ -25,6 +26,7 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
         using BatchLines lines = new(contract);
         using BatchPatience patience = new(settings.Patience, httpContext.RequestAborted);
         LineFeed feed = new(httpContext.Request.BodyReader);
+        var aborted = httpContext.RequestAborted;
         bool isCompleted;
         try
         {
@@ -33,6 +35,7 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
                 await patience.WaitAsync(feed.WaitAsync).ConfigureAwait(false);
                 while (feed.TryTake(out var line))
                 {
+                    aborted.ThrowIfCancellationRequested();
                     Answer(line, feed, lines);
                     if (lines.Length >= BatchLimits.FlushBytes)
                         await SendAsync(httpContext, lines).ConfigureAwait(false);
@@ -54,6 +57,12 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
             feed.Finish();
         }
 
+        if (isCompleted && !_hasLines)
+        {
+            await BatchProblems.NothingSent().ExecuteAsync(httpContext).ConfigureAwait(false);
+            return;
+        }
+
         lines.Write(_run.Summary(isCompleted));
         await SendAsync(httpContext, lines).ConfigureAwait(false);
     }
@@ -70,6 +79,7 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
     private void Answer(in ReadOnlySequence<byte> line, LineFeed feed, BatchLines lines)
     {
         var utf8 = ByteOrderMark.Skip(Contiguous(line));
+        _hasLines |= feed.IsTooLong || !IsBlank(utf8);
         if (feed.IsTooLong)
         {
             RefuseTooLong(utf8, feed.LineNumber, lines);

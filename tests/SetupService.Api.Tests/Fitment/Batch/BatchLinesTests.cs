@@ -158,11 +158,15 @@ public sealed class BatchLinesTests(ServiceFixture fixture) : IClassFixture<Serv
     [InlineData("")]
     [InlineData("\n")]
     [InlineData("  \r\n")]
-    public async Task An_empty_body_has_a_summary_of_nothing(string body)
+    public async Task A_body_without_a_line_is_refused(string body)
     {
-        var lines = await fixture.Client.LinesOf(body);
+        using StringContent content = new(body, new System.Net.Http.Headers.MediaTypeHeaderValue("application/x-ndjson"));
+        using var answer = await fixture.Client.PostAsync(new Uri("/v1/fitment/batch", UriKind.Relative), content);
+        var text = await answer.Content.ReadAsStringAsync();
 
-        BatchCalls.AssertSummary(lines, succeeded: 0, failed: 0);
+        Assert.True(answer.StatusCode == System.Net.HttpStatusCode.BadRequest, text);
+        Assert.Equal("application/problem+json", answer.Content.Headers.ContentType!.MediaType);
+        Assert.Equal("required", (string?)JsonNode.Parse(text)!["errors"]![0]!["code"]);
     }
 
     [Fact]

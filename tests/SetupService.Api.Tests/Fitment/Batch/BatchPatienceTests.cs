@@ -21,11 +21,11 @@ public sealed class BatchPatienceTests
     [Fact]
     public async Task It_starts_anew_with_each_wait_and_does_not_run_between_them()
     {
-        var limit = TimeSpan.FromMilliseconds(1200);
+        var limit = TimeSpan.FromSeconds(3);
         using BatchPatience patience = new(limit, CancellationToken.None);
         for (var i = 0; i < 4; i++)
         {
-            await patience.WaitAsync(static async token => await Task.Delay(400, token));
+            await patience.WaitAsync(static async token => await Task.Delay(100, token));
             await patience.WaitAsync(static _ => ValueTask.CompletedTask);
         }
 
