@@ -2,17 +2,17 @@ using SetupService.Api.Http.Contract;
 
 namespace SetupService.Api.Vehicles;
 
-/// <summary>Wheel and steering-axis angles of a right wheel, where they differ from the left.</summary>
-public sealed record AlignmentAnglesDocument
+/// <summary>Wheel and steering-axis angles of one wheel at ride height; those of a right wheel only where they differ from the left's.</summary>
+public record AlignmentAnglesDocument
 {
     /// <summary>Camber as a gauge on the wheel reads it; negative = top leaning to the car's centre.</summary>
     [Limits(-15, 15)]
-    [Sample(-0.8)]
+    [Sample(-0.7)]
     public double? CamberDeg { get; set; }
 
     /// <summary>Caster; positive = steering axis' top rearward.</summary>
     [Limits(-5, 20)]
-    [Sample(6.2)]
+    [Sample(6.4)]
     public double? CasterDeg { get; set; }
 
     /// <summary>Toe of this wheel; positive = toe-in.</summary>

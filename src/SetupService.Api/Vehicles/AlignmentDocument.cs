@@ -1,30 +1,11 @@
-using SetupService.Api.Http.Contract;
+using System.Text.Json.Serialization;
 
 namespace SetupService.Api.Vehicles;
 
 /// <summary>Wheel and steering-axis angles at ride height: the left wheel's, and the right's where they differ.</summary>
-public sealed record AlignmentDocument
+public sealed record AlignmentDocument : AlignmentAnglesDocument
 {
-    /// <summary>Camber as a gauge on the wheel reads it; negative = top leaning to the car's centre.</summary>
-    [Limits(-15, 15)]
-    [Sample(-0.7)]
-    public double? CamberDeg { get; set; }
-
-    /// <summary>Caster; positive = steering axis' top rearward.</summary>
-    [Limits(-5, 20)]
-    [Sample(6.4)]
-    public double? CasterDeg { get; set; }
-
-    /// <summary>Toe of this wheel; positive = toe-in.</summary>
-    [Limits(-5, 5)]
-    [Sample(0.08)]
-    public double? ToeDeg { get; set; }
-
-    /// <summary>Steering-axis inclination; positive = top inboard.</summary>
-    [Limits(-10, 40)]
-    [Sample(13.1)]
-    public double? SteeringAxisInclinationDeg { get; set; }
-
     /// <summary>The right wheel's angles, only where they differ from the left's.</summary>
+    [JsonPropertyOrder(1)]
     public AlignmentAnglesDocument? Right { get; set; }
 }
