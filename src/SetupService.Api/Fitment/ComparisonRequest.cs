@@ -15,7 +15,7 @@ public sealed record ComparisonRequest
     public FittingDocument Candidate { get; set; } = null!;
 
     /// <summary>Steering-axis inclination, positive = top inboard; without it a change of diameter leaves the scrub radius unknown.</summary>
-    [Limits(-10, 30)]
+    [Limits(-10, 40)]
     [Sample(13.1)]
     public double? SteeringAxisInclinationDeg { get; set; }
 

@@ -39,7 +39,7 @@ internal static class BodyHeaders
         return charset.Length == 0 || charset.Equals("utf-8", StringComparison.OrdinalIgnoreCase);
     }
 
-    private static bool IsEncoded(StringValues encoding)
+    public static bool IsEncoded(StringValues encoding)
     {
         foreach (var value in encoding)
         {

@@ -101,7 +101,7 @@ public sealed record TyreAnswer
     [Sample(1933.7)]
     public required double RollingCircumferenceMm { get; init; }
 
-    /// <summary>Turns per kilometre at 60 km/h; a count.</summary>
+    /// <summary>Turns per kilometre at 60 km/h.</summary>
     [Sample(517.1)]
     public required double RevolutionsPerKm { get; init; }
 

@@ -15,7 +15,7 @@ internal static class TyreAnswers
 
     private static readonly AssumptionPart Dimensions = new()
     {
-        Input = "marking",
+        Input = "/marking",
         Value = null,
         Text = "measuring rim, permitted rims and in-service limits",
         Source = "from memory; the standard's tables were not read",

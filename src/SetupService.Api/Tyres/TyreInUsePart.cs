@@ -13,11 +13,15 @@ public sealed record TyreInUsePart
     [Sample(239.3)]
     public required double? MaximumSectionWidthOnRimMm { get; init; }
 
-    /// <summary>What the tyre carries at the pressure and top speed asked about; null where the standard ties it to a pressure only the maker states, or the speed is beyond the symbol.</summary>
+    /// <summary>The top speed these figures are for: the one asked about, else the speed symbol's own; null without either.</summary>
+    [Sample(228.0)]
+    public required double? TopSpeedKmh { get; init; }
+
+    /// <summary>What the tyre carries at the pressure and top speed asked about; null below 150 kPa, where the standard's table begins, where it ties the load to a pressure only the maker states, and beyond the symbol's speed.</summary>
     [Sample(556.8)]
     public required double? LoadCapacityAtPressureKg { get; init; }
 
-    /// <summary>Cold pressure at which the tyre just carries the load asked about; null where none does.</summary>
+    /// <summary>Cold pressure that carries the load asked about, 150 kPa or more; null where none does.</summary>
     [Sample(196.2)]
     public required double? PressureForLoadKpa { get; init; }
 
@@ -25,7 +29,7 @@ public sealed record TyreInUsePart
     [Sample(30.0)]
     public required double? SpeedPressureAdditionKpa { get; init; }
 
-    /// <summary>Radius under the load asked about: from the vertical rate where given, else the rolling radius of the standard's rule.</summary>
+    /// <summary>Radius under the load asked about: from the vertical rate where given, else the rolling radius of the standard's rule; null where the rate would press the tyre onto its rim.</summary>
     [Sample(307.9)]
     public required double? LoadedRadiusMm { get; init; }
 

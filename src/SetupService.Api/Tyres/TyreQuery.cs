@@ -6,8 +6,6 @@ namespace SetupService.Api.Tyres;
 /// <summary>What a caller may ask of a tyre beyond its marking.</summary>
 internal static class TyreQuery
 {
-    private const double StandardGravity = 9.80665;
-
     public static TextParameter Marking { get; } = new(
         "marking", "The size and service description on the sidewall, as people type it.", TyreMarkingReader.MaximumLength, "225/45R17 94W XL")
     {
@@ -37,27 +35,17 @@ internal static class TyreQuery
         if (rimWidthIn is null && pressureKpa is null && topSpeedKmh is null && loadKg is null && rateNPerMm is null)
             return null;
 
-        // Without a top speed the symbol's own stands: there the tyre carries least.
-        var speedKmh = topSpeedKmh ?? marking.MaximumSpeedKmh;
-        var dimensions = marking.Dimensions;
+        var inUse = TyreInUse.Of(marking, rimWidthIn, pressureKpa, topSpeedKmh, loadKg, rateNPerMm);
         return new TyreInUsePart
         {
-            SectionWidthOnRimMm = rimWidthIn is { } rim ? dimensions.SectionWidthOnRimMm(rim) : null,
-            MaximumSectionWidthOnRimMm = rimWidthIn is { } widest ? dimensions.MaximumSectionWidthOnRimMm(widest) : null,
-            LoadCapacityAtPressureKg = pressureKpa is { } pressure && speedKmh is { } speed ? LoadCapacity.AtKg(marking, pressure, speed) : null,
-            PressureForLoadKpa = loadKg is { } load && speedKmh is { } atSpeed ? LoadCapacity.PressureForKpa(marking, load, atSpeed) : null,
-            SpeedPressureAdditionKpa = speedKmh is { } top ? LoadCapacity.SpeedPressureAdditionKpa(marking, top) : null,
-            LoadedRadiusMm = LoadedRadiusMm(marking, loadKg, rateNPerMm),
-            RollingCircumferenceAtSpeedMm = topSpeedKmh is { } rolling ? RollingCircumference.AtSpeedMm(marking.RollingCircumferenceMm, rolling) : null,
+            SectionWidthOnRimMm = inUse.SectionWidthOnRimMm,
+            MaximumSectionWidthOnRimMm = inUse.MaximumSectionWidthOnRimMm,
+            LoadCapacityAtPressureKg = inUse.LoadCapacityAtPressureKg,
+            PressureForLoadKpa = inUse.PressureForLoadKpa,
+            SpeedPressureAdditionKpa = inUse.SpeedPressureAdditionKpa,
+            LoadedRadiusMm = inUse.LoadedRadiusMm,
+            RollingCircumferenceAtSpeedMm = inUse.RollingCircumferenceAtSpeedMm,
+            TopSpeedKmh = topSpeedKmh ?? marking.MaximumSpeedKmh,
         };
-    }
-
-    private static double? LoadedRadiusMm(TyreMarking marking, double? loadKg, double? rateNPerMm)
-    {
-        if (rateNPerMm is null)
-            return LoadedRadius.ByStandardMm(marking.Dimensions, marking.Construction);
-        return loadKg is { } load
-            ? LoadedRadius.FromVerticalRateMm(marking.Dimensions.OverallDiameterMm, load * StandardGravity, rateNPerMm.Value)
-            : null;
     }
 }

@@ -78,7 +78,7 @@ public sealed record WheelAnswer
 
     private static AssumptionPart AssumedFlange { get; } = new()
     {
-        Input = "marking",
+        Input = "/marking",
         Value = null,
         Text = "J flange",
         Source = "JIS D 4218:2021 Table 3 (ISO 4000-2:2013); that it is J is common practice, no source",

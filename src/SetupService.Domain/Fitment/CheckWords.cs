@@ -32,7 +32,7 @@ public static class CheckWords
     {
         CheckId.RimDiameter => RimWords.DiameterBasis,
         CheckId.RimWidth => RimWords.WidthBasis(candidate),
-        CheckId.LoadCapacity => LoadWords.CapacityBasis,
+        CheckId.LoadCapacity => LoadWords.CapacityBasis(candidate),
         CheckId.SpeedRating => LoadWords.SpeedBasis,
         CheckId.WheelLoadRating => LoadWords.WheelBasis,
         CheckId.BoltCircle => HubWords.BoltCircleBasis,

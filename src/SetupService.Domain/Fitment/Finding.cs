@@ -27,7 +27,7 @@ public enum Finding
     /// <summary>The tyre's marking carries no load index or speed symbol.</summary>
     MarkingSilent,
 
-    /// <summary>The limits are a pattern, not a listed row, and are passed by less than half an inch.</summary>
+    /// <summary>The limits are a pattern, not a listed row, and are passed by no more than half an inch.</summary>
     JustOutsidePattern,
 
     /// <summary>The pressure is below the lowest that the standard tabulates.</summary>
@@ -72,6 +72,6 @@ public enum Finding
     /// <summary>The difference is no greater than the car has now.</summary>
     NoWiderThanNow,
 
-    /// <summary>The present bolt circle is taken from the wheel fitted now.</summary>
+    /// <summary>The hub's bolt circle is taken from the wheel fitted now.</summary>
     FromPresentWheel,
 }

@@ -24,13 +24,13 @@ public static class FitmentAssumptions
 
     private static readonly Assumption ObliqueLock = new(
         "/vehicle/front/clearance/inboardAtFullLockMm", null, "a part up to 40° before or behind the tread", CommonPractice,
-        "The candidate is taller, and at lock nobody measured in which direction the nearest part stands: 64 % of the added radius counts.");
+        "At lock nobody measured in which direction the nearest part stands: 64 % of an added radius, and of what the radius may grow, counts.");
 
     private static readonly AxleAssumptions Front = new("/vehicle/front");
     private static readonly AxleAssumptions Rear = new("/vehicle/rear");
 
     private static readonly Assumption NoSpacer = new(
-        "/spacerMm", 0, null, CommonPractice, "The offsets are for wheels straight on the hub; a spacer shifts them by its thickness.");
+        "/tyre", null, "no spacer", CommonPractice, "The offsets are for wheels straight on the hub; a spacer shifts them by its thickness.");
 
     /// <summary>What a check of a candidate assumed.</summary>
     public static IReadOnlyList<Assumption> ForCheck(AxleUnderCheck car, in Fitting candidate)
@@ -38,9 +38,6 @@ public static class FitmentAssumptions
         var list = new List<Assumption>(10) { Flange };
         AddForCar(car, list);
         AddForLoad(car, candidate, list);
-        var taller = candidate.Tyre.Marking.Dimensions.OverallDiameterMm > car.PresentEnvelope.OverallDiameterMm;
-        if (taller && car.Present is not null && car.Position == CarAxle.Front && car.Axle.Clearance.InboardAtFullLockMm is not null) list.Add(ObliqueLock);
-        if (car.Axle.Tyre is not null) list.Add(SpeedometerExact);
         return list;
     }
 
@@ -62,6 +59,9 @@ public static class FitmentAssumptions
         if (car.Axle.Clearance.MeasuredAt is null) list.Add(axle.MeasuredAt);
         if (car.Axle.Clearance.UncertaintyMm is null) list.Add(axle.Uncertainty);
         if (car.HubBoltCircle is not null && car.Axle.Hub.BoltCircle is null) list.Add(axle.BoltCircle);
+        if (car.Position == CarAxle.Front && car.Axle.Clearance.InboardAtFullLockMm is not null) list.Add(ObliqueLock);
+        if (car.Applicable.Contains(CheckId.SpringSeatClearance) && car.Axle.Clearance.SpringSeatMm is not null) list.Add(axle.ObliqueSeat);
+        if (car.Travel.IsExtrapolated) list.Add(axle.CamberCurve);
         AddForCamber(car, list);
     }
 
@@ -126,6 +126,14 @@ public static class FitmentAssumptions
         public Assumption Uncertainty { get; } = new(
             axle + "/clearance/uncertaintyMm", AxleUnderCheck.DefaultMeasuringErrorMm, null, CommonPractice,
             "A gap taken with a ruler is not known more closely; it enters every check of room.");
+
+        public Assumption ObliqueSeat { get; } = new(
+            axle + "/clearance/springSeatMm", null, "a seat up to 40° inboard of upright", CommonPractice,
+            "Nobody measured in which direction the seat stands from the tread: 64 % of a movement inboard, and of what the width may grow, counts.");
+
+        public Assumption CamberCurve { get; } = new(
+            axle + "/suspension/readings", null, "the curve goes on by its end slope for up to 20 mm", CommonPractice,
+            "The readings do not reach the whole bump travel.");
 
         public Assumption BoltCircle { get; } = new(
             axle + "/hub/boltCircle", null, "that of the wheel fitted now", CommonPractice,

@@ -17,6 +17,9 @@ internal readonly record struct TravelAllowance
     /// <summary>Taken outboard per mm of tyre radius; null where travel or camber curve are not known.</summary>
     public double? OutboardPerRadius { get; private init; }
 
+    /// <summary>Whether the camber curve had to be carried on beyond its readings.</summary>
+    public bool IsExtrapolated { get; private init; }
+
     /// <summary>What is missing where something is null.</summary>
     public Finding Missing { get; private init; }
 
@@ -36,6 +39,7 @@ internal readonly record struct TravelAllowance
         return new()
         {
             RadialMm = bumpMm,
+            IsExtrapolated = !axle.CamberCurve.Holds(0) || !axle.CamberCurve.Holds(bumpMm),
             InboardPerRadius = PerRadius(leanDeg.Inboard),
             OutboardPerRadius = PerRadius(leanDeg.Outboard),
         };

@@ -84,12 +84,12 @@ public static class LoadCapacity
 
     /// <summary>
     /// What to add to the table pressure for speed, in kPa: nothing up to 160 km/h, then rising evenly to 30 at 210 and staying
-    /// there. Only for car tyres of symbols Q to V; null for others (the source's sentence on W is cut off after saying that
+    /// there. Only for car tyres of symbols R to V; null for others (the source's sentence on W is cut off after saying that
     /// its table pressure holds up to 190 km/h) and above the symbol's speed.
     /// </summary>
     public static double? SpeedPressureAdditionKpa(TyreMarking marking, double topSpeedKmh)
     {
-        if (marking.SpeedSymbol is not { Letter: 'Q' or 'R' or 'S' or 'T' or 'U' or 'H' or 'V' } symbol
+        if (marking.SpeedSymbol is not { Letter: 'R' or 'S' or 'T' or 'U' or 'H' or 'V' } symbol
             || ReferencePressureKpa(marking) is null
             || !(topSpeedKmh <= symbol.MaximumKmh))
         {

@@ -42,6 +42,9 @@ public sealed class CamberCurve
                 [.. heights.Select(height => height.Average(reading => reading.CamberDeg))]);
     }
 
+    /// <summary>Whether the travel, mm, lies between the readings.</summary>
+    public bool Holds(double travelMm) => travelMm >= _travelMm[0] && travelMm <= _travelMm[^1];
+
     /// <summary>Whether the curve, with its extension, reaches the travel.</summary>
     public bool Reaches(double travel) =>
         travel >= _travelMm[0] - ExtensionMm && travel <= _travelMm[^1] + ExtensionMm;

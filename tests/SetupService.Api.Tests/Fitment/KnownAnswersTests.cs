@@ -21,7 +21,7 @@ public sealed class KnownAnswersTests(ServiceFixture fixture) : IClassFixture<Se
         Near(100, answer.GetProperty("speedometer"), "trueKmh");
     }
 
-    // 17 is 432 mm; 2 × 101 and 2 × 97 mm of section height (UN Regulation 30, 6.1.2: D = d + 2H, H rounded): 634 and 626 mm.
+    // 17 is 432 mm; 2 × 101 and 2 × 97 mm of section height (a lecture note's D = d + 2H; H rounded from memory): 634 and 626 mm.
     // The axis leans 13.1° in and the ground comes 4 mm nearer: the scrub radius grows by 4 · tan 13.1°.
     [Fact]
     public async Task A_lower_tyre_lowers_the_car_and_shortens_the_gearing()

@@ -37,7 +37,7 @@ public sealed class RangeTests(ServiceFixture fixture) : IClassFixture<ServiceFi
         { Calls.Check, "/vehicle/front/clearance/uncertaintyMm", 0, 50, "mm" },
         { Calls.Check, "/tolerances/minimumMarginMm", 0, 50, "mm" },
         { Calls.Window, "/tolerances/minimumMarginMm", 0, 50, "mm" },
-        { Calls.Comparison, "/steeringAxisInclinationDeg", -10, 30, "deg" },
+        { Calls.Comparison, "/steeringAxisInclinationDeg", -10, 40, "deg" },
         { Calls.Comparison, "/indicatedKmh", 1, 500, "km/h" },
     };
 

@@ -9,7 +9,7 @@ public class UnitOfNameTests
     [InlineData("rimWidthsIn", "in")]
     [InlineData("offsetMm", "mm")]
     [InlineData("cornerRadiusM", "m")]
-    [InlineData("revolutionsPerKm", "km")]
+    [InlineData("revolutionsPerKm", "1/km")]
     [InlineData("camberDeg", "deg")]
     [InlineData("massKg", "kg")]
     [InlineData("loadN", "N")]

@@ -14,7 +14,7 @@ public sealed class TyreCallsTests(ServiceFixture fixture) : IClassFixture<Servi
     private const string Decode = "/v1/tyres/decode";
 
     // Load index 94 is 670 kg (French order of 24 October 1994, Annex I); W is 270 km/h (handbook table of load capacity
-    // against top speed); d of 17 is 432 mm and D = d + 2H (UN Regulation 30, 6.1.2).
+    // against top speed); d of 17 is 432 mm and D = d + 2H (a lecture note's rule; H rounded from memory).
     [Fact]
     public async Task A_marking_is_read_into_what_it_says()
     {

@@ -93,9 +93,9 @@ public sealed class HubAndLoadTests
     }
 
     [Theory]
-    [InlineData(0, 11)]
-    [InlineData(10, 8)]
-    public void Brake_room_is_the_smallest_difference_of_radius_along_the_caliper(double spacerMm, double expectedMm)
+    [InlineData(0)]
+    [InlineData(10)]
+    public void Brake_room_is_the_smallest_difference_of_radius_along_the_caliper(double spacerMm)
     {
         var axle = DemoCar.Axle();
         axle = axle with { Hub = axle.Hub with { CaliperProfile = [new(-40, 160), new(10, 165), new(20, 165)] } };
@@ -107,7 +107,6 @@ public sealed class HubAndLoadTests
 
         // With the spacer the station at +20 mm of the hub is +10 mm of the wheel: 176 + 10/12 − 165.
         Assert.Equal(spacerMm == 0 ? 11 : 176 + (10.0 / 12) - 165, nominal, 9);
-        Assert.True(nominal > expectedMm - 1);
     }
 
     [Theory]

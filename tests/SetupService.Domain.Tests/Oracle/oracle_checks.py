@@ -18,8 +18,9 @@ SAME_CIRCLE_MM = 0.35
 
 # UN Regulation 39, 5.3: 0 <= shown - true <= true / 10 + 4 km/h; highest test speed from memory.
 TEST_SPEED_KMH = 120.0
-STILL_LOW_ABOVE = (1.1 * TEST_SPEED_KMH + 4.0) / TEST_SPEED_KMH
-STILL_HIGH_BELOW = (TEST_SPEED_KMH - 4.0) / 1.1 / TEST_SPEED_KMH
+# At 120 km/h true with the new tyre the old one stood for 120/r; shown is then at most 1.1 · 120/r + 4, and at least 120/r.
+STILL_LOW_ABOVE = 1.1 * TEST_SPEED_KMH / (TEST_SPEED_KMH - 4.0)
+STILL_HIGH_BELOW = TEST_SPEED_KMH / (1.1 * TEST_SPEED_KMH + 4.0)
 
 
 def answer(status, value=None, limit=None, **more):

@@ -209,7 +209,7 @@ def pressure_for(tyre, load_kg, speed_kmh):
 
 
 def added_for_speed(tyre, speed_kmh):
-    """Handbook p. 290: Q to V, none to 160 km/h, then evenly 30 kPa up to 210 and no more. None: not told."""
-    if tyre.symbol not in ("Q", "R", "S", "T", "U", "H", "V"):
+    """Handbook p. 290: R to V, none to 160 km/h, then evenly 30 kPa up to 210 and no more. None: not told."""
+    if tyre.symbol not in ("R", "S", "T", "U", "H", "V"):
         return None
     return 30.0 * min(1.0, max(0.0, (speed_kmh - 160.0) / 50.0))

@@ -155,7 +155,7 @@ public class LoadCapacityTests
     [InlineData("205/55R16 91V", 190, 18.0)]
     [InlineData("205/55R16 91V", 210, 30.0)]
     [InlineData("205/55R16 91V", 240, 30.0)]
-    [InlineData("205/55R16 91Q", 160, 0.0)]
+    [InlineData("205/55R16 91Q", 160, null)]
     [InlineData("205/55R16 91Q", 170, null)]
     [InlineData("205/55R16 91W", 180, null)]
     [InlineData("205/55R16 91P", 100, null)]

@@ -46,7 +46,7 @@ internal static class BatchEndpoint
     {
         if (query.Problem is { } problem)
             return problem;
-        if (!string.IsNullOrEmpty(context.Request.Headers.ContentEncoding))
+        if (BodyHeaders.IsEncoded(context.Request.Headers.ContentEncoding))
             return Problem.Of(ProblemTypes.UnsupportedMediaType, "The body has a Content-Encoding; send it as it is, not compressed.");
 
         var detail = query.Word<BatchDetail>(Detail) ?? BatchDetail.Compact;

@@ -1,5 +1,6 @@
 using System.Globalization;
 using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Queries;
 
 namespace SetupService.Api.Fitment.Batch;
 
@@ -19,7 +20,7 @@ internal sealed class CsvColumn(
 
     /// <summary>Reads a number with a decimal point; one too large for a double is infinite.</summary>
     public static bool TryReadNumber(ReadOnlySpan<char> cell, out double value) =>
-        double.TryParse(cell, Accepted, CultureInfo.InvariantCulture, out value) && !double.IsNaN(value);
+        double.TryParse(cell, Accepted, CultureInfo.InvariantCulture, out value) && !cell.ContainsAnyExcept(NumberParameter.Letters);
 
     /// <summary>Sets the member from a cell; false where the contract does not allow what stands there.</summary>
     public bool TrySet(CsvRow row, ReadOnlySpan<char> cell)

@@ -3,7 +3,7 @@ using SetupService.Api.Wheels;
 
 namespace SetupService.Api.Fitment.Batch;
 
-/// <summary>The candidate of one row. Filled anew for each row, so that a table of any length allocates one.</summary>
+/// <summary>The candidate of one row. Filled anew for each row; the texts that rows repeat are made once.</summary>
 internal sealed class CsvRow
 {
     private const int MostTexts = 4096;

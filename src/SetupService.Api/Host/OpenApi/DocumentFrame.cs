@@ -9,7 +9,7 @@ internal sealed class DocumentFrame : IOpenApiDocumentTransformer
 {
     private const string Description =
         """
-        Does a wheel and tyre fit, and how should the car be set up? JSON in and out. A number's name ends in its unit;
+        Does a wheel and tyre fit a car, and carry it? JSON in and out. A number's name ends in its unit;
         axes follow ISO 8855; numbers are never rounded. Every refusal is RFC 9457 problem JSON that lists every fault
         of the request. Nothing is guessed in silence: what an answer assumed, it lists. Answers are computed aids: they
         do not replace the vehicle maker's data, local law or a licensed practice's inspection.
@@ -17,10 +17,10 @@ internal sealed class DocumentFrame : IOpenApiDocumentTransformer
 
     private static readonly (string Name, string Description)[] Tags =
     [
-        ("Tyres", "Reading tyre markings; the tables of load indices and speed symbols."),
+        ("Tyres", "Reading tyre markings."),
         ("Wheels", "Reading wheel markings."),
         ("Fitment", "Whether a wheel and tyre fit a car, by how much, and which offsets would."),
-        ("Reference", "The tables of the trade the answers are computed from."),
+        ("Reference", "The tables of the trade the answers are computed from: load indices and speed symbols."),
         ("Service", "The service itself: health, version, explanatory pages."),
     ];
 

@@ -12,6 +12,7 @@ public static class UnitOfName
         ("DegPerG", "deg/g"),
         ("NsPerM", "Ns/m"),
         ("NPerMm", "N/mm"),
+        ("PerKm", "1/km"),
         ("Count", "count"),
         ("Deg", "deg"),
         ("Kpa", "kPa"),

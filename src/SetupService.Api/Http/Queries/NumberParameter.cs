@@ -16,7 +16,8 @@ public sealed record NumberParameter(string Name, string Description, double Min
 {
     private const NumberStyles Accepted = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent;
 
-    private static readonly SearchValues<char> NumberLetters = SearchValues.Create("+-.0123456789eE");
+    /// <summary>The characters numbers are written with; the words for infinity and NaN need others.</summary>
+    internal static SearchValues<char> Letters { get; } = SearchValues.Create("+-.0123456789eE");
 
     /// <summary>Reads the text of a sound value.</summary>
     internal static double Read(string text) => double.Parse(text, Accepted, CultureInfo.InvariantCulture);
@@ -24,7 +25,7 @@ public sealed record NumberParameter(string Name, string Description, double Min
     internal override Fault? Check(string text)
     {
         // The words for infinity and NaN would be read as well; they are no numbers here.
-        if (text.AsSpan().ContainsAnyExcept(NumberLetters)
+        if (text.AsSpan().ContainsAnyExcept(Letters)
             || !double.TryParse(text, Accepted, CultureInfo.InvariantCulture, out var value))
         {
             return Fault.Of(Name, FaultCodes.WrongType, $"{Name} is {TokenText.Quote(text)}; a number is needed here.");

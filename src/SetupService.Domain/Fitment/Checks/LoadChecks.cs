@@ -6,7 +6,7 @@ namespace SetupService.Domain.Fitment.Checks;
 /// <summary>Whether tyre and wheel carry the axle's own maximum, and the tyre the car's speed.</summary>
 public static class LoadChecks
 {
-    /// <summary>Lowest speed symbol a winter tyre may have under a car that is faster: Q, 160 km/h (French order of 24 Oct 1994, art. 3).</summary>
+    /// <summary>Slowest winter tyre that may do under a faster car, km/h: Q. The French order of 24 Oct 1994, art. 3, names Q; that faster symbols do as well is ours.</summary>
     private const double LeastSnowTyreKmh = 160;
 
     /// <summary>Speed that the letters ZR alone stand above, km/h (note to Annex I of the same order).</summary>

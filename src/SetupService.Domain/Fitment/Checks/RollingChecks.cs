@@ -18,7 +18,7 @@ public static class RollingChecks
     /// <summary>The constant part of the same rule, km/h.</summary>
     public const double OverreadKmh = 4;
 
-    /// <summary>The highest speed at which the rule is tested, km/h (from memory).</summary>
+    /// <summary>The highest true speed at which the rule is tested, km/h (from memory).</summary>
     public const double HighestTestKmh = 120;
 
     /// <summary>Differences closer than this are the same one worked out in another order, percent.</summary>
@@ -53,8 +53,8 @@ public static class RollingChecks
     }
 
     /// <summary>Above this ratio even a speedometer that shows as much too much as it may would show too little.</summary>
-    private static double LargestRatio => ((HighestTestKmh * (1 + OverreadShare)) + OverreadKmh) / HighestTestKmh;
+    private static double LargestRatio => HighestTestKmh * (1 + OverreadShare) / (HighestTestKmh - OverreadKmh);
 
     /// <summary>Below this ratio even a speedometer that reads exactly would show more than the rule allows.</summary>
-    private static double SmallestRatio => (HighestTestKmh - OverreadKmh) / (1 + OverreadShare) / HighestTestKmh;
+    private static double SmallestRatio => HighestTestKmh / ((HighestTestKmh * (1 + OverreadShare)) + OverreadKmh);
 }

@@ -7,7 +7,7 @@ namespace SetupService.Domain.Fitment.Words;
 internal static class ClearanceWords
 {
     public const string Basis =
-        "Measured gap less the change of nominal envelope (design section width by the UN/ISO rule, rim over flanges by ISO 4000-2), "
+        "Measured gap less the change of nominal envelope (design section width by a UN regulation's clause, as quoted; rim over flanges by JIS D 4218:2021), "
         + "camber and travel; in-service growth and production tolerance of UN R30 from memory; probable = root-sum-square, worst = sum.";
 
     public static string Explain(AxleUnderCheck car, in Envelope candidate, CheckId place, in CheckResult result, UnitSystem units)
@@ -19,10 +19,10 @@ internal static class ClearanceWords
             $"growth in service {budget.GrowthMm:mm}, the present tyre's production tolerance {budget.ProductionMm:mm}, measuring {budget.MeasuringMm:mm}");
         return Prose.Write(
             units,
-            $"Of the {budget.GapMm:mm} measured {Place(place)}, {Taken(budget, units)}: {margin.NominalMm:mm} nominal. Tolerances ({tolerance}) leave {margin.ProbableMm:mm} probably and {margin.WorstCaseMm:mm} at worst. {Judgement(result, car.MinimumMarginMm, units)}");
+            $"Of the {budget.GapMm:mm} measured {Place(place)}, {Taken(budget, units, car.Settings.CamberChange is { ChangeDeg: not 0, At: not CamberChangePlace.StrutToKnuckle })}: {margin.NominalMm:mm} nominal. Tolerances ({tolerance}) leave {margin.ProbableMm:mm} probably and {margin.WorstCaseMm:mm} at worst. {Judgement(result, car.MinimumMarginMm, units)}");
     }
 
-    private static string Taken(in ClearanceBudget budget, UnitSystem units)
+    private static string Taken(in ClearanceBudget budget, UnitSystem units, bool changes)
     {
         var candidate = budget.CandidateMm < 0
             ? Prose.Write(units, $"the candidate gives back {-budget.CandidateMm:mm}")
@@ -32,6 +32,11 @@ internal static class ClearanceWords
             candidate = budget.CamberMm < 0
                 ? Prose.Write(units, $"{candidate}, the camber change gives back {-budget.CamberMm:mm}")
                 : Prose.Write(units, $"{candidate}, the camber change takes {budget.CamberMm:mm}");
+        }
+
+        else if (changes)
+        {
+            candidate = Prose.Write(units, $"{candidate}, the camber change takes nothing because the strut goes with the wheel");
         }
 
         return budget.TravelMm == 0 ? candidate : Prose.Write(units, $"{candidate}, suspension travel takes {budget.TravelMm:mm}");

@@ -7,8 +7,13 @@ namespace SetupService.Domain.Fitment.Words;
 /// <summary>The sentences of the load and speed checks.</summary>
 internal static class LoadWords
 {
-    public const string CapacityBasis =
-        "Load index table (French order of 24 Oct 1994, Annex I); pressure and speed formulas after the ETRTO tables printed in Reimpell, Stoll, Betzler, The Automotive Chassis.";
+    private const string Metric =
+        "Load index table (French order of 24 Oct 1994, Annex I); load against pressure and speed after the tables of the handbook Automotive Engineering: Powertrain, Chassis System and Vehicle Body, pp. 290 and 291; reference pressures quoted and from memory.";
+
+    private const string PMetric =
+        "Load index table (French order of 24 Oct 1994, Annex I); load against the square root of pressure as a tyre engineer quotes the American association; reference pressures quoted and from memory; speed after the handbook's p. 291.";
+
+    public static string CapacityBasis(in Fitting candidate) => candidate.Tyre.Marking.IsPMetric ? PMetric : Metric;
 
     public const string SpeedBasis = "Speed symbol table and article 3 of the French order of 24 Oct 1994.";
 
