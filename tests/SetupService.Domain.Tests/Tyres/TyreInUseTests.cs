@@ -20,8 +20,8 @@ public sealed class TyreInUseTests
     }
 
     [Theory]
-    [InlineData(20, 150)]
-    [InlineData(500, 193)]
+    [InlineData(20, 150.0)]
+    [InlineData(500, 193.0)]
     [InlineData(616, null)]
     public void The_pressure_for_a_load_is_at_least_where_the_table_begins(double loadKg, double? expectedKpa)
     {
@@ -32,8 +32,8 @@ public sealed class TyreInUseTests
 
     // Half of 634 mm less 435 kg · 9.80665 m/s² / 210 N/mm.
     [Theory]
-    [InlineData(435, 210, 296.7)]
-    [InlineData(5000, 20, null)]
+    [InlineData(435.0, 210, 296.7)]
+    [InlineData(5000.0, 20, null)]
     [InlineData(null, 210, null)]
     public void The_loaded_radius_stays_above_the_rim(double? loadKg, double rateNPerMm, double? expectedMm)
     {
