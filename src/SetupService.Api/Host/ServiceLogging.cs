@@ -4,7 +4,7 @@ using Serilog.Events;
 
 namespace SetupService.Api.Host;
 
-/// <summary>The log: to the console, one line a failure, none for a request that went well, never a body.</summary>
+/// <summary>The log: to the console, one line for each request that failed or was refused, none for one that went well, never a body.</summary>
 internal static class ServiceLogging
 {
     private const string Line = "{Timestamp:yyyy-MM-dd HH:mm:ss.fff} {Level:u3} {Message:lj}{NewLine}{Exception}";

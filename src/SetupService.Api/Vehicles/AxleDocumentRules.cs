@@ -1,4 +1,5 @@
 using FluentValidation;
+using SetupService.Api.Http.Faults;
 using SetupService.Api.Tyres;
 using SetupService.Api.Wheels;
 
@@ -12,6 +13,10 @@ public sealed class AxleDocumentRules : AbstractValidator<AxleDocument>
     {
         RuleFor(axle => axle.Wheel!).SetValidator(new WheelDocumentRules()).When(axle => axle.Wheel is not null);
         RuleFor(axle => axle.Tyre!).SetValidator(new TyreDocumentRules()).When(axle => axle.Tyre is not null);
+        RuleFor(axle => axle.Suspension)
+            .Must(VehicleReading.IsConsistent)
+            .WithErrorCode(FaultCodes.Inconsistent)
+            .WithMessage("readings at one height (within 1 mm) have cambers more than 1° apart; keep the one that is right.");
         RuleFor(axle => axle.Hub!).SetValidator(new HubDocumentRules()).When(axle => axle.Hub is not null);
     }
 }

@@ -42,7 +42,8 @@ internal static class VehicleReading
         document ??= new AxleDocument();
         if (!WheelReading.TryReadOptional(document.Wheel, out var wheel)
             || !TyreReading.TryReadOptional(document.Tyre, out var tyre)
-            || !TryReadHub(document.Hub, out var hub))
+            || !TryReadHub(document.Hub, out var hub)
+            || !IsConsistent(document.Suspension))
         {
             return false;
         }
@@ -113,7 +114,13 @@ internal static class VehicleReading
         _ => null,
     };
 
-    private static CamberCurve? Curve(SuspensionDocument? document) => document is MeasuredSuspensionDocument measured
-        ? CamberCurve.From(measured.Readings.Select(static reading => (reading.TravelMm, reading.CamberDeg)))
-        : null;
+    /// <summary>Whether measured readings do not contradict each other; a suspension that is not measured has none.</summary>
+    internal static bool IsConsistent(SuspensionDocument? document) =>
+        document is not MeasuredSuspensionDocument measured || CamberCurve.AreConsistent(Readings(measured));
+
+    private static CamberCurve? Curve(SuspensionDocument? document) =>
+        document is MeasuredSuspensionDocument measured ? CamberCurve.From(Readings(measured)) : null;
+
+    private static IEnumerable<(double TravelMm, double CamberDeg)> Readings(MeasuredSuspensionDocument measured) =>
+        (measured.Readings ?? []).Where(static reading => reading is not null).Select(static reading => (reading.TravelMm, reading.CamberDeg));
 }

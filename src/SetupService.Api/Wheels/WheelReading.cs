@@ -13,7 +13,7 @@ internal static class WheelReading
     public static bool TryRead(WheelDocument document, [NotNullWhen(true)] out Wheel? wheel)
     {
         wheel = null;
-        if (!TryReadCircle(document.BoltCircle, out var circle))
+        if (!TryReadCircle(document.BoltCircle, out var circle) || !HasInsideWithinRim(document))
             return false;
 
         wheel = new Wheel
@@ -34,6 +34,10 @@ internal static class WheelReading
         };
         return true;
     }
+
+    /// <summary>Whether no point of the inside lies beyond the rim itself. A point whose own fault is known already is null here.</summary>
+    internal static bool HasInsideWithinRim(WheelDocument document) =>
+        document.InnerProfile is not { } profile || Array.TrueForAll(profile, point => point is null || Wheel.IsInside(document.RimDiameterIn, point.RadiusMm));
 
     /// <summary>As <see cref="TryRead"/>; a wheel that is not described reads as null.</summary>
     public static bool TryReadOptional(WheelDocument? document, out Wheel? wheel)

@@ -8,8 +8,9 @@ namespace SetupService.Domain.Answers;
 /// that <c>{gapMm:mm}</c> reads "4.9 mm", or "0.19 in" where the caller asked for US units.
 /// </summary>
 /// <remarks>
-/// Formats: <c>mm</c>, <c>kg</c>, <c>kPa</c>, <c>kmh</c>, <c>pct</c>, <c>deg</c>, <c>in</c> (rim codes; never
-/// converted), <c>n</c> (a plain number). Rounding happens here and nowhere else, half away from zero.
+/// Formats: <c>mm</c>, <c>fit</c> (mm of parts that must match, more closely), <c>kg</c>, <c>kPa</c>, <c>kPaUp</c> (rounded
+/// up: a pressure to be set), <c>kmh</c>, <c>pct</c>, <c>deg</c>, <c>in</c> (rim codes; never converted), <c>n</c> (a plain
+/// number). Rounding happens here and nowhere else, half away from zero.
 /// Always culture-free. The buffer is taken from the thread and given back, so a sentence costs one string.
 /// </remarks>
 [InterpolatedStringHandler]
@@ -20,6 +21,9 @@ public ref struct Prose
     private const double KilopascalsPerPsi = 6.894757293168361;
     private const double KilometresPerMile = 1.609344;
     private const int InitialCapacity = 1024;
+
+    // So that 200 kPa, worked out as 200.000 000 001, does not read 201.
+    private const double Slack = 1e-6;
 
     // A sentence may hold another one; each level of nesting has its own spare buffer on the thread.
     private const int SpareLevels = 4;
@@ -84,15 +88,19 @@ public ref struct Prose
         {
             case "mm" when us: Append(value / MillimetresPerInch, 2, " in"); break;
             case "mm": Append(value, 1, " mm"); break;
-            case "kg" when us: Append(value / KilogramsPerPound, 0, " lb"); break;
-            case "kg": Append(value, 0, " kg"); break;
+            case "fit" when us: AppendTrimmed(value / MillimetresPerInch, 3, " in"); break;
+            case "fit": AppendTrimmed(value, 2, " mm"); break;
+            case "kg" when us: AppendTrimmed(value / KilogramsPerPound, 1, " lb"); break;
+            case "kg": AppendTrimmed(value, 1, " kg"); break;
+            case "kPaUp" when us: Append(Math.Ceiling((value / KilopascalsPerPsi * 10) - Slack) / 10, 1, " psi"); break;
+            case "kPaUp": Append(Math.Ceiling(value - Slack), 0, " kPa"); break;
             case "kPa" when us: Append(value / KilopascalsPerPsi, 1, " psi"); break;
             case "kPa": Append(value, 0, " kPa"); break;
-            case "kmh" when us: AppendTrimmed(value / KilometresPerMile, 1, " mph"); break;
-            case "kmh": AppendTrimmed(value, 1, " km/h"); break;
+            case "kmh" when us: AppendTrimmed(value / KilometresPerMile, 2, " mph"); break;
+            case "kmh": AppendTrimmed(value, 2, " km/h"); break;
             case "pct": AppendTrimmed(value, 2, " %"); break;
             case "deg": Append(value, 2, "°"); break;
-            case "in": AppendTrimmed(value, 2, " in"); break;
+            case "in": AppendTrimmed(value, 3, " in"); break;
             default: AppendTrimmed(value, 2, ""); break;
         }
     }
@@ -103,8 +111,10 @@ public ref struct Prose
         Append(value, decimals, unit);
     }
 
+    private static long PowerOfTen(int decimals) => decimals switch { 0 => 1, 1 => 10, 2 => 100, _ => 1000 };
+
     private static double Scaled(double value, int decimals) =>
-        Math.Round(value * (decimals switch { 0 => 1, 1 => 10, _ => 100 }), MidpointRounding.AwayFromZero);
+        Math.Round(value * PowerOfTen(decimals), MidpointRounding.AwayFromZero);
 
     private void Append(double value, int decimals, string unit)
     {
@@ -121,16 +131,11 @@ public ref struct Prose
                 whole = -whole;
             }
 
-            var divisor = decimals switch { 0 => 1L, 1 => 10L, _ => 100L };
+            var divisor = PowerOfTen(decimals);
             (whole / divisor).TryFormat(_buffer.AsSpan(_length), out var written, default, CultureInfo.InvariantCulture);
             _length += written;
-            if (decimals > 0)
-            {
-                var rest = whole % divisor;
-                _buffer[_length++] = '.';
-                if (decimals == 2) _buffer[_length++] = (char)('0' + (rest / 10));
-                _buffer[_length++] = (char)('0' + (rest % 10));
-            }
+            if (decimals > 0) _buffer[_length++] = '.';
+            for (var place = divisor / 10; place > 0; place /= 10) _buffer[_length++] = (char)('0' + (whole / place % 10));
         }
         else
         {

@@ -19,7 +19,7 @@ public sealed class AxleUnderCheck
         MinimumMarginMm = settings.MinimumMarginMm ?? CheckSettings.DefaultMinimumMarginMm;
         MeasuringErrorMm = Axle.Clearance.UncertaintyMm ?? DefaultMeasuringErrorMm;
         Travel = TravelAllowance.Of(Axle);
-        LoadPerWheelKg = Axle.MaximumLoadKg / 2;
+        LoadPerWheelKg = Axle.MaximumLoadKg is { } plateKg ? Math.Max(plateKg, Axle.LoadKg ?? 0) / 2 : null;
         if (Axle is { Wheel: { } wheel, Tyre: { } tyre })
         {
             Present = new Fitting(wheel, tyre);
@@ -54,7 +54,10 @@ public sealed class AxleUnderCheck
     /// <summary>Half-width of the measuring error, mm.</summary>
     public double MeasuringErrorMm { get; }
 
-    /// <summary>The greatest load one wheel must carry, kg; null where the axle's maximum is not known.</summary>
+    /// <summary>
+    /// The greatest load one wheel must carry, kg: half the axle's maximum, or of what it carries as driven where that is
+    /// more; null where the maximum is not known.
+    /// </summary>
     public double? LoadPerWheelKg { get; }
 
     /// <summary>Wheel and tyre fitted now; null where either is not described.</summary>

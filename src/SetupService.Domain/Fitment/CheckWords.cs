@@ -69,6 +69,7 @@ public static class CheckWords
         : Unit(id, result) switch
         {
             "in" => Prose.Write(units, $"{value:in}"),
+            "mm" when id is CheckId.CentreBore or CheckId.Fastener => Prose.Write(units, $"{value:fit}"),
             "kg" => Prose.Write(units, $"{value:kg}"),
             "km/h" => Prose.Write(units, $"{value:kmh}"),
             "%" => Prose.Write(units, $"{value:pct}"),

@@ -26,6 +26,13 @@ public static class FitmentAssumptions
         "/vehicle/front/clearance/inboardAtFullLockMm", null, "a part up to 40° before or behind the tread", CommonPractice,
         "At lock nobody measured in which direction the nearest part stands: 64 % of an added radius, and of what the radius may grow, counts.");
 
+    /// <summary>Up to here no symbol has an addition for speed (the handbook's p. 290).</summary>
+    private const double SpeedWithoutAdditionKmh = 160;
+
+    private static readonly Assumption NoSpeedAddition = new(
+        "/candidate/tyre/pressureKpa", null, "no addition for sustained speed", "the handbook's sentence on these symbols is cut off in the copy read",
+        "The pressure named carries the load; at sustained speed such a tyre may want more, which only its maker or the car's papers tell.");
+
     private static readonly AxleAssumptions Front = new("/vehicle/front");
     private static readonly AxleAssumptions Rear = new("/vehicle/rear");
 
@@ -90,6 +97,11 @@ public static class FitmentAssumptions
                 null,
                 present is null ? "reference pressure of the load index, from memory" : "the pressure of the tyre fitted now",
                 "The load a tyre carries depends on its pressure, and none is given for the candidate."));
+        }
+
+        if (LoadChecks.SpeedUsed(car, marking) > SpeedWithoutAdditionKmh && LoadCapacity.SpeedPressureAdditionKpa(marking, LoadChecks.SpeedUsed(car, marking)) is null)
+        {
+            list.Add(NoSpeedAddition);
         }
 
         if (car.Vehicle.TopSpeedKmh is null && marking.MaximumSpeedKmh is { } symbolKmh)

@@ -13,6 +13,9 @@ public sealed class CamberCurve
     /// <summary>Heights closer than this cannot be told apart with a ruler, mm (common practice, no source).</summary>
     public const double SameHeightMm = 1;
 
+    /// <summary>How far readings at one height may lie apart, degrees (common practice, no source).</summary>
+    public const double GaugeScatterDeg = 1;
+
     private readonly double[] _travelMm;
     private readonly double[] _camberDeg;
 
@@ -40,6 +43,21 @@ public sealed class CamberCurve
             : new(
                 [.. heights.Select(height => height.Average(reading => reading.TravelMm))],
                 [.. heights.Select(height => height.Average(reading => reading.CamberDeg))]);
+    }
+
+    /// <summary>Whether no two readings at one height are further apart than a gauge's scatter.</summary>
+    public static bool AreConsistent(IEnumerable<(double TravelMm, double CamberDeg)> readings)
+    {
+        var ordered = readings.OrderBy(reading => reading.TravelMm).ToArray();
+        for (var i = 0; i < ordered.Length; i++)
+        {
+            for (var k = i + 1; k < ordered.Length && ordered[k].TravelMm - ordered[i].TravelMm < SameHeightMm; k++)
+            {
+                if (Math.Abs(ordered[k].CamberDeg - ordered[i].CamberDeg) > GaugeScatterDeg) return false;
+            }
+        }
+
+        return true;
     }
 
     /// <summary>Whether the travel, mm, lies between the readings.</summary>

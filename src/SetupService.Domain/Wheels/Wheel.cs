@@ -39,6 +39,9 @@ public sealed record Wheel
     /// <summary>The inside of the wheel, stations from its mounting face; empty where not known.</summary>
     public IReadOnlyList<ProfilePoint> InnerProfile { get; init; } = [];
 
+    /// <summary>Whether the inside lies within the rim: no radius beyond the bead seat's own.</summary>
+    public static bool IsInside(double rimDiameterIn, double radiusMm) => radiusMm <= rimDiameterIn * 25.4 / 2;
+
     /// <summary>Rim width in mm between the flanges.</summary>
     public double RimWidthMm => RimWidth.Mm(RimWidthIn);
 

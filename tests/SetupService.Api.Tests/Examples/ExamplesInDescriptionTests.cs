@@ -80,7 +80,13 @@ public sealed class ExamplesInDescriptionTests(ServiceFixture fixture) : IClassF
         if (operation.TryGetProperty("requestBody", out var body))
             yield return body.GetProperty("content");
         foreach (var response in operation.GetProperty("responses").EnumerateObject())
-            yield return response.Value.GetProperty("content");
+        {
+            // A 304 has no body.
+            if (response.Value.TryGetProperty("content", out var content))
+                yield return content;
+            else
+                Assert.Equal("304", response.Name);
+        }
     }
 
     private async Task<JsonDocument> Served() => JsonDocument.Parse(await fixture.Client.GetStringAsync(new Uri("/openapi/v1.json", UriKind.Relative)));

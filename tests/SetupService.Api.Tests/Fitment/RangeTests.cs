@@ -46,7 +46,13 @@ public sealed class RangeTests(ServiceFixture fixture) : IClassFixture<ServiceFi
     public async Task Both_ends_are_taken_and_the_next_number_is_not(string path, string place, double minimum, double maximum, string unit)
     {
         foreach (var end in new[] { minimum, maximum })
-            await fixture.Client.AnswerOf(path, Requests.Of(path).With(place, end));
+        {
+            // An inside measured for 17 inches lies beyond a smaller rim, and is refused for that.
+            var body = Requests.Of(path).With(place, end);
+            if (place.EndsWith("rimDiameterIn", StringComparison.Ordinal))
+                body.Inside(place).Remove("innerProfile");
+            await fixture.Client.AnswerOf(path, body);
+        }
 
         foreach (var beyond in new[] { Math.BitDecrement(minimum), Math.BitIncrement(maximum) })
         {

@@ -51,6 +51,9 @@ internal static class Requests
         return body;
     }
 
+    /// <summary>The object that holds the place a JSON Pointer names.</summary>
+    public static JsonObject Inside(this JsonObject body, string pointer) => Place(body, pointer).Parent.AsObject();
+
     /// <summary>Takes the member a JSON Pointer names away.</summary>
     public static JsonObject Without(this JsonObject body, string pointer)
     {

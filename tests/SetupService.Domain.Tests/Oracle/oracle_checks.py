@@ -44,6 +44,12 @@ def rim_width(candidate):
     return answer(status, rim)
 
 
+def greatest_load(axle, driven_load):
+    """The plate's load, or what the axle carries as driven where that is more; None without a plate."""
+    plate = axle.get("maximumAxleLoadKg")
+    return None if plate is None else max(plate, driven_load or 0.0)
+
+
 def load_capacity(candidate, axle, top_speed, driven_load):
     """Capacity at pressure and top speed against half of the axle's greatest load (even sharing).
 
@@ -52,7 +58,7 @@ def load_capacity(candidate, axle, top_speed, driven_load):
     does a load beyond the index, which no pressure raises.
     """
     tyre = candidate.tyre
-    load, lowest = axle.get("maximumAxleLoadKg"), axle.get("minimumLoadIndex")
+    load, lowest = greatest_load(axle, driven_load), axle.get("minimumLoadIndex")
     if tyre.index is None:
         return unknown()
     reference = tyres.reference_pressure(tyre)
@@ -111,9 +117,9 @@ def speed_rating(candidate, top_speed):
     return answer(status, symbol, top_speed)
 
 
-def wheel_load_rating(candidate, axle):
+def wheel_load_rating(candidate, axle, driven_load):
     """Rating of at least half the axle's greatest load: from memory."""
-    rating, load = candidate.wheel.get("loadRatingKg"), axle.get("maximumAxleLoadKg")
+    rating, load = candidate.wheel.get("loadRatingKg"), greatest_load(axle, driven_load)
     if rating is None or load is None:
         return unknown()
     return answer("fail" if rating < load / 2 else "pass", rating, load / 2)
@@ -273,7 +279,7 @@ def check(request):
     checks["rimWidth"] = rim_width(candidate)
     checks["loadCapacity"] = load_capacity(candidate, axle, top_speed, vehicle.get(request["axle"] + "AxleLoadKg"))
     checks["speedRating"] = speed_rating(candidate, top_speed)
-    checks["wheelLoadRating"] = wheel_load_rating(candidate, axle)
+    checks["wheelLoadRating"] = wheel_load_rating(candidate, axle, vehicle.get(request["axle"] + "AxleLoadKg"))
     checks["boltCircle"] = bolt_circle(candidate, hub, axle.get("wheel", {}))
     checks["centreBore"] = centre_bore(candidate, hub)
     checks["fastener"] = fastener(candidate, axle.get("wheel", {}), hub)

@@ -24,7 +24,7 @@ internal static class BatchEndpoint
             .WithQuery(Detail, QueryParameters.Units)
             .WithMetadata(new AcceptsMetadata([NdjsonBatch.MediaType, CsvBatch.RequestMediaType], typeof(string)))
             .WithMediaTypes(NdjsonBatch.MediaType, CsvBatch.MediaType)
-            .WithProblems(ProblemTypes.InvalidRequest, ProblemTypes.TooLarge, ProblemTypes.UnsupportedMediaType)
+            .WithProblems(ProblemTypes.InvalidRequest, ProblemTypes.RequestTimeout, ProblemTypes.TooLarge, ProblemTypes.UnsupportedMediaType)
             .WithSchemas(typeof(BatchCarLine), typeof(BatchCandidateLine), typeof(BatchAnswerLine))
             .WithExample("fitment-batch")
             .WithName("fitmentBatch")

@@ -122,7 +122,7 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
             return;
 
         row.Clear();
-        var isSound = !table.WasCut(line) && cells.ColCount == columns.Length;
+        var isSound = !IsNoText(cells.Span) && !table.WasCut(line) && cells.ColCount == columns.Length;
         for (var i = 0; isSound && i < columns.Length; i++)
         {
             var cell = cells[i].Span;
@@ -147,10 +147,15 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
         return index < 0 || index >= cells.ColCount || cells[index].Span is not { Length: > 0 and <= LineId.MaximumLength } id ? null : id.ToString();
     }
 
+    /// <summary>The decoder has put its stand-in where bytes were no text; a NUL is no text either.</summary>
+    private static bool IsNoText(ReadOnlySpan<char> row) => row.ContainsAny('\uFFFD', '\0');
+
     private Problem Refuse(SepReader.Row cells, CsvColumn[] columns, TableStream table)
     {
         if (table.WasCut(cells.LineNumberFrom))
             return BatchProblems.LineTooLong();
+        if (IsNoText(cells.Span))
+            return Problem.Invalid([Fault.At("", FaultCodes.Syntax, "The row has bytes that are not UTF-8 text.")]);
         return cells.ColCount != columns.Length
             ? Problem.Invalid([Fault.At("", FaultCodes.Inconsistent, string.Create(CultureInfo.InvariantCulture, $"The row has {cells.ColCount} cells and the header {columns.Length}."))])
             : Problem.Invalid(_run.Candidates.Faults(CsvRowJson.Write(cells, columns).Span));

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Microsoft.AspNetCore.Http.Metadata;
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
 using SetupService.Api.Http;
@@ -19,6 +20,8 @@ internal sealed class Operations : IOpenApiOperationTransformer
         DescribePath(operation);
         if (metadata.OfType<ProducedMedia>().Any())
             AddSharedProblems(operation, context.Document);
+        if (metadata.OfType<IProducesResponseTypeMetadata>().Any(static known => known.StatusCode == StatusCodes.Status304NotModified))
+            (operation.Responses ??= []).TryAdd("304", new OpenApiResponse { Description = "The caller has it already: If-None-Match names its entity tag." });
         DescribeProblems(operation);
         Sort(operation);
         return Task.CompletedTask;

@@ -80,6 +80,7 @@ public sealed record Problem : IResult
         response.StatusCode = Status;
         response.ContentType = MediaType;
         response.Headers.CacheControl = "no-store";
+        RefusalLog.Write(httpContext, this);
         var sent = this with { RequestId = requestId };
         return JsonOutput.WriteAsync(response, sent, ProblemJsonContext.Default.Problem);
     }

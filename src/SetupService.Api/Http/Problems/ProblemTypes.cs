@@ -29,7 +29,7 @@ public static class ProblemTypes
 
     /// <summary>415: the body is not of a media type the call reads.</summary>
     public static ProblemType UnsupportedMediaType { get; } = new(
-        "unsupported-media-type", 415, "The body's media type is not read", "The call reads application/json in UTF-8, not compressed.");
+        "unsupported-media-type", 415, "The body's media type is not read", "The call does not read a body of this Content-Type or Content-Encoding; most read application/json in UTF-8, not compressed.");
 
     /// <summary>422: well-formed, but it has no answer.</summary>
     public static ProblemType NotComputable { get; } = new(

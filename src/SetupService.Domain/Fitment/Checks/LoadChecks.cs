@@ -10,7 +10,7 @@ public static class LoadChecks
     private const double LeastSnowTyreKmh = 160;
 
     /// <summary>Speed that the letters ZR alone stand above, km/h (note to Annex I of the same order).</summary>
-    private const double ZrAboveKmh = 240;
+    internal const double ZrAboveKmh = 240;
 
     /// <summary>
     /// The tyre's capacity at its pressure and the car's top speed against half of the axle's maximum load; kg.

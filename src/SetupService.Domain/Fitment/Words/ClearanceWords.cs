@@ -44,6 +44,7 @@ internal static class ClearanceWords
 
     private static string Judgement(in CheckResult result, double minimumMarginMm, UnitSystem units) => result.Status switch
     {
+        CheckStatus.Fail when result.Margin is { ProbableMm: > -0.05 } => "It probably just touches.",
         CheckStatus.Fail => "It probably touches.",
         CheckStatus.Caution => Prose.Write(units, $"The worst case is {Under(result, minimumMarginMm)} the {minimumMarginMm:mm} wanted: try it by hand through full travel and lock before driving."),
         _ => Prose.Write(units, $"At least the {minimumMarginMm:mm} wanted remains."),

@@ -25,12 +25,12 @@ internal static class HubWords
     public static string CentreBore(AxleUnderCheck car, in Fitting candidate, in CheckResult result, UnitSystem units)
     {
         if (candidate.Wheel.CentreBoreMm is not { } boreMm) return "The wheel's centre bore is not given.";
-        if (car.Axle.Hub.CentreBoreMm is not { } hubMm) return Prose.Write(units, $"The wheel's bore is {boreMm:mm}; the hub's spigot is not given.");
+        if (car.Axle.Hub.CentreBoreMm is not { } hubMm) return Prose.Write(units, $"The wheel's bore is {boreMm:fit}; the hub's spigot is not given.");
         return result.Status switch
         {
-            CheckStatus.Pass => Prose.Write(units, $"The bore of {boreMm:mm} sits on the hub's {hubMm:mm}."),
-            CheckStatus.Caution => Prose.Write(units, $"The bore of {boreMm:mm} is larger than the hub's {hubMm:mm}: it needs centring rings from {boreMm:mm} to {hubMm:mm}."),
-            _ => Prose.Write(units, $"The bore of {boreMm:mm} is smaller than the hub's {hubMm:mm}: the wheel does not go over it."),
+            CheckStatus.Pass => Prose.Write(units, $"The bore of {boreMm:fit} sits on the hub's {hubMm:fit}."),
+            CheckStatus.Caution => Prose.Write(units, $"The bore of {boreMm:fit} is larger than the hub's {hubMm:fit}: it needs centring rings from {boreMm:fit} to {hubMm:fit}."),
+            _ => Prose.Write(units, $"The bore of {boreMm:fit} is smaller than the hub's {hubMm:fit}: the wheel does not go over it."),
         };
     }
 
@@ -52,17 +52,17 @@ internal static class HubWords
         {
             return Prose.Write(
                 units,
-                $"{hub.FastenerLengthMm ?? 0:mm} of fastener does not reach through a pad of {wheel.PadThicknessMm ?? 0:mm} and a spacer of {wheel.SpacerMm:mm}: no thread engages, and at least {neededMm:mm} must.");
+                $"{hub.FastenerLengthMm ?? 0:fit} of fastener does not reach through a pad of {wheel.PadThicknessMm ?? 0:fit} and a spacer of {wheel.SpacerMm:fit}: no thread engages, and at least {neededMm:fit} must.");
         }
 
         var sum = Prose.Write(
             units,
-            $"{hub.FastenerLengthMm ?? 0:mm} of fastener less a pad of {wheel.PadThicknessMm ?? 0:mm} and a spacer of {wheel.SpacerMm:mm} leaves {engagedMm:mm} of thread engaged; one diameter is {neededMm:mm}.");
+            $"{hub.FastenerLengthMm ?? 0:fit} of fastener less a pad of {wheel.PadThicknessMm ?? 0:fit} and a spacer of {wheel.SpacerMm:fit} leaves {engagedMm:fit} of thread engaged; one diameter is {neededMm:fit}.");
         return (result.Status, result.Finding) switch
         {
             (CheckStatus.Fail, _) => Prose.Write(units, $"{sum} That is too little: the wheel can come off."),
             (_, Finding.SeatMissing) => Prose.Write(units, $"{sum} Whether the seats match is not given."),
-            (_, Finding.BoltReachesDeeper) => Prose.Write(units, $"{sum} Now it is {car.PresentEngagementMm ?? 0:mm}: check that the longer reach touches nothing behind the hub."),
+            (_, Finding.BoltReachesDeeper) => Prose.Write(units, $"{sum} Now it is {car.PresentEngagementMm ?? 0:fit}: check that the longer reach touches nothing behind the hub."),
             _ => Prose.Write(units, $"{sum} Both have {Seat(wheel.FastenerSeat)}."),
         };
     }

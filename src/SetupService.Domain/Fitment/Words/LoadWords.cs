@@ -58,7 +58,7 @@ internal static class LoadWords
         if (marking.SpeedSymbol is null)
         {
             return result.Status == CheckStatus.Pass
-                ? Prose.Write(units, $"ZR stands for more than 240 km/h; the car reaches {topKmh:kmh}.")
+                ? Prose.Write(units, $"ZR stands for more than {LoadChecks.ZrAboveKmh:kmh}; the car reaches {topKmh:kmh}.")
                 : Prose.Write(units, $"“{marking.Text}” carries no speed symbol, so whether it may do {topKmh:kmh} is not known.");
         }
 
@@ -124,6 +124,6 @@ internal static class LoadWords
     }
 
     private static string Wanted(double pressureKpa, double additionKpa, UnitSystem units) => additionKpa > 0
-        ? Prose.Write(units, $" {pressureKpa:kPa} cold would carry it, {additionKpa:kPa} of that for sustained speed.")
-        : Prose.Write(units, $" {pressureKpa:kPa} cold would carry it.");
+        ? Prose.Write(units, $" {pressureKpa:kPaUp} cold would carry it, {additionKpa:kPa} of that for sustained speed.")
+        : Prose.Write(units, $" {pressureKpa:kPaUp} cold would carry it.");
 }

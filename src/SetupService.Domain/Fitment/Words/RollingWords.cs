@@ -18,12 +18,12 @@ internal static class RollingWords
         }
 
         var comparison = Prose.Write(
-            units, $"In one turn the candidate rolls {candidate.RollingCircumferenceMm:mm} and the tyre now on the other axle {otherMm:mm}, {differencePct:pct} apart");
+            units, $"In one turn the candidate rolls {candidate.RollingCircumferenceMm:mm} and the tyre now on the other axle {otherMm:mm}, {Math.Abs(differencePct):pct} apart");
         return (result.Status, result.Finding) switch
         {
             (CheckStatus.Fail, _) => Prose.Write(units, $"{comparison}. With both axles driven more than {RollingChecks.BothDrivenFailPct:pct} strains the drive between them."),
             (CheckStatus.Caution, _) => Prose.Write(units, $"{comparison}. More than {RollingChecks.SensorCautionPct:pct} can mislead wheel-speed sensors and what relies on them, anti-lock brakes among it."),
-            (_, Finding.NoWiderThanNow) => Prose.Write(units, $"{comparison}, no more than the {car.PresentDifferencePct ?? 0:pct} the car has now."),
+            (_, Finding.NoWiderThanNow) => Prose.Write(units, $"{comparison}, no more than the {Math.Abs(car.PresentDifferencePct ?? 0):pct} the car has now."),
             _ => Prose.Write(units, $"{comparison}, within {RollingChecks.SensorCautionPct:pct}."),
         };
     }
