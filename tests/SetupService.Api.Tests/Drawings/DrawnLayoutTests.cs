@@ -10,7 +10,7 @@ namespace SetupService.Api.Tests.Drawings;
 /// <summary>The picture can be read: large enough, nothing over the edge, no text on another, enough contrast.</summary>
 public sealed partial class DrawnLayoutTests
 {
-    private static readonly string[] Markings = ["225/45R17 91W", "165/70R10 72T", "335/20R22 100Y", "455/100R26 120Y", "lt225/75r17 116/113s M&S 3PMSF RFT AO MO SSR FR MFS DOT NEWS"];
+    private static readonly string[] Markings = ["225/45R17 91W", "165/70R10 72T", "335/20R22 100Y", "455/100R26 120Y", "lt225/75r17 116/113s M&S 3PMSF RFT QX ZK ABC FR JKL DOT NEWS"];
 
     private static readonly Gen<Fitting> AnyFitting = Gen
         .Select(Gen.Int[0, Markings.Length - 1], Gen.Double[3, 16], Gen.Double[-150, 150], Gen.Double[0, 80])

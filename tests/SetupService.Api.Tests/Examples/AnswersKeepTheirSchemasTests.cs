@@ -9,7 +9,7 @@ namespace SetupService.Api.Tests.Examples;
 public sealed class AnswersKeepTheirSchemasTests(ServiceFixture fixture) : IClassFixture<ServiceFixture>
 {
     private static readonly string[] Markings =
-        ["225/45R17 94W XL", "235/45ZR17 (97Y) M+S 3PMSF", "205/55R16 91V", "195R15C 106/104R", "31x10.50R15LT", "245/40R18 FR AO", "45Q17", ""];
+        ["225/45R17 94W XL", "235/45ZR17 (97Y) M+S 3PMSF", "205/55R16 91V", "195R15C 106/104R", "31x10.50R15LT", "245/40R18 FR QX", "45Q17", ""];
 
     private static readonly string[] Removable =
     [
