@@ -4,7 +4,7 @@ using SetupService.Api.Http.Contract;
 namespace SetupService.Api.Vehicles;
 
 /// <summary>The points of a five-link suspension. The fifth link is the tie rod or toe link.</summary>
-public sealed record FiveLinkPointsDocument
+public sealed record FiveLinkPointsDocument : SpringDamperPointsDocument
 {
     /// <summary>The five links; the fifth is the tie rod or toe link.</summary>
     [JsonRequired]
@@ -14,24 +14,4 @@ public sealed record FiveLinkPointsDocument
     /// <summary>Where the spin axis meets the wheel's centre plane.</summary>
     [JsonRequired]
     public PointDocument WheelCentre { get; set; } = null!;
-
-    /// <summary>Spring's end on the body.</summary>
-    public PointDocument? SpringChassis { get; set; }
-
-    /// <summary>Spring's end on the moving part.</summary>
-    public PointDocument? SpringMoving { get; set; }
-
-    /// <summary>Damper's end on the body.</summary>
-    public PointDocument? DamperChassis { get; set; }
-
-    /// <summary>Damper's end on the moving part.</summary>
-    public PointDocument? DamperMoving { get; set; }
-
-    /// <summary>The part that carries the spring's moving end.</summary>
-    [Sample("lowerArm")]
-    public SuspensionPart? SpringOn { get; set; }
-
-    /// <summary>The part that carries the damper's moving end.</summary>
-    [Sample("lowerArm")]
-    public SuspensionPart? DamperOn { get; set; }
 }

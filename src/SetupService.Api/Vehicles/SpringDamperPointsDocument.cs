@@ -1,0 +1,34 @@
+using System.Text.Json.Serialization;
+using SetupService.Api.Http.Contract;
+
+namespace SetupService.Api.Vehicles;
+
+/// <summary>Where spring and damper stand: what the points of every kind of suspension may add. Written after the kind's own.</summary>
+public abstract record SpringDamperPointsDocument
+{
+    /// <summary>Spring's end on the body.</summary>
+    [JsonPropertyOrder(1)]
+    public PointDocument? SpringChassis { get; set; }
+
+    /// <summary>Spring's end on the moving part.</summary>
+    [JsonPropertyOrder(1)]
+    public PointDocument? SpringMoving { get; set; }
+
+    /// <summary>Damper's end on the body.</summary>
+    [JsonPropertyOrder(1)]
+    public PointDocument? DamperChassis { get; set; }
+
+    /// <summary>Damper's end on the moving part.</summary>
+    [JsonPropertyOrder(1)]
+    public PointDocument? DamperMoving { get; set; }
+
+    /// <summary>The part that carries the spring's moving end.</summary>
+    [JsonPropertyOrder(1)]
+    [Sample("lowerArm")]
+    public SuspensionPart? SpringOn { get; set; }
+
+    /// <summary>The part that carries the damper's moving end.</summary>
+    [JsonPropertyOrder(1)]
+    [Sample("lowerArm")]
+    public SuspensionPart? DamperOn { get; set; }
+}
