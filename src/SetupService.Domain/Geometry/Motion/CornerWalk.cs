@@ -1,0 +1,80 @@
+using SetupService.Domain.Geometry.Mechanism;
+using SetupService.Domain.Numerics;
+
+namespace SetupService.Domain.Geometry.Motion;
+
+/// <summary>
+/// Moves a corner from one position to another along a straight line of travel and rack, each step started from where the last
+/// step's derivatives point. So the corner stays assembled the way it is drawn: a position that closes only with its parts
+/// assembled another way, or past a dead point, is not reached.
+/// </summary>
+public static class CornerWalk
+{
+    // Far shorter than what Newton's method bridges, so that it cannot land on another assembly unseen.
+    private const double LongestTravelStepMm = 20;
+    private const double LongestRackStepMm = 10;
+
+    // How far the solution may turn away from where the derivatives pointed before a shorter step is tried.
+    private const double LargestCorrectionRad = 0.05;
+
+    private const double ShortestShare = 1.0 / (1 << 14);
+    private const int MostTries = 500;
+
+    /// <summary>The corner as its points state it, or, where something was adjusted, closed anew at the same wheel height.</summary>
+    public static bool TryStart(CornerMechanism corner, out CornerState state)
+    {
+        ArgumentNullException.ThrowIfNull(corner);
+        return PoseSolver.TryClose(corner, 0, 0, new UprightPose(corner.Stated.Centre, Rotation.None), out state);
+    }
+
+    /// <summary>Moves to a wheel travel and rack, mm.</summary>
+    /// <returns>False where the way ends before; <paramref name="state"/> is then the last position reached.</returns>
+    public static bool TryMove(CornerMechanism corner, double travelMm, double rackMm, ref CornerState state)
+    {
+        ArgumentNullException.ThrowIfNull(corner);
+        var from = state;
+        var wayMm = Math.Max(Math.Abs(travelMm - from.TravelMm) / LongestTravelStepMm, Math.Abs(rackMm - from.RackMm) / LongestRackStepMm);
+        var longestShare = wayMm <= 1 ? 1 : 1 / wayMm;
+        var share = longestShare;
+        var done = 0.0;
+        for (var tries = 0; done < 1; tries++)
+        {
+            if (tries == MostTries || share < ShortestShare) return false;
+            var next = Math.Min(1, done + share);
+
+            // The end itself is asked for exactly, so that the same position has the same answer whatever way led there.
+            var toTravelMm = next == 1 ? travelMm : from.TravelMm + (next * (travelMm - from.TravelMm));
+            var toRackMm = next == 1 ? rackMm : from.RackMm + (next * (rackMm - from.RackMm));
+            var predicted = Predict(state, toTravelMm, toRackMm);
+            if (PoseSolver.TryClose(corner, toTravelMm, toRackMm, predicted, out var reached)
+                && reached.AssemblySign == state.AssemblySign && IsNear(predicted.Turn, reached.Pose.Turn))
+            {
+                state = reached;
+                done = next;
+                share = Math.Min(longestShare, 2 * share);
+            }
+            else
+            {
+                share *= 0.5;
+            }
+        }
+
+        return true;
+    }
+
+    private static UprightPose Predict(in CornerState state, double travelMm, double rackMm)
+    {
+        var travel = travelMm - state.TravelMm;
+        var rack = rackMm - state.RackMm;
+        return state.Pose.MovedBy(
+            (travel * state.PerTravel.Velocity) + (rack * state.PerRack.Velocity),
+            (travel * state.PerTravel.Spin) + (rack * state.PerRack.Spin));
+    }
+
+    /// <summary>The scalar product of unit quaternions is the cosine of half the angle between them.</summary>
+    private static bool IsNear(in Rotation a, in Rotation b)
+    {
+        var cosine = Math.Abs((a.W * b.W) + (a.X * b.X) + (a.Y * b.Y) + (a.Z * b.Z));
+        return cosine >= 1 - (LargestCorrectionRad * LargestCorrectionRad / 8);
+    }
+}

@@ -1,0 +1,64 @@
+using System.Text.Json;
+using SetupService.Domain.Geometry.Mechanism;
+using SetupService.Domain.Geometry.Motion;
+
+namespace SetupService.Domain.Tests.Geometry;
+
+/// <summary>Every number of the reference corners' sweeps, to 2e-7 mm or degrees, the rounding they are written with.</summary>
+public sealed class KinematicsReferenceTests
+{
+    // The reference took its slopes from differences of positions; what is made of them is as good as that.
+    private const double FromDifferences = 1e-8;
+
+    public static TheoryData<string> Corners() => [.. KinematicsCases.Ids];
+
+    [Theory]
+    [MemberData(nameof(Corners))]
+    public void A_corner_moves_as_two_other_methods_say(string id)
+    {
+        var corner = MechanismMaker.Of(KinematicsCases.Setting(id));
+        var rows = 0;
+        foreach (var row in KinematicsCases.Rows(id))
+        {
+            Assert.True(CornerWalk.TryStart(corner, out var state));
+            Assert.True(CornerWalk.TryMove(corner, row.GetProperty("travel").GetDouble(), row.GetProperty("rack").GetDouble(), ref state));
+            var wheel = WheelFiguresMaker.Wheel(corner, state);
+            var figures = WheelFiguresMaker.Of(corner, state);
+            var contact = wheel.Contact(corner.Setting.LoadedRadiusMm);
+            Check(row, "camber", figures.CamberDeg);
+            Check(row, "toe_in", figures.ToeDeg);
+            Check(row, "caster", figures.CasterDeg);
+            Check(row, "sai", figures.InclinationDeg);
+            Check(row, "scrub", figures.ScrubRadiusMm);
+            Check(row, "trail", figures.MechanicalTrailMm);
+            Check(row, "wc_x", wheel.Centre.X);
+            Check(row, "wc_y", wheel.Centre.Y);
+            Check(row, "wc_z", wheel.Centre.Z);
+            Check(row, "cp_x", contact.X);
+            Check(row, "cp_y", contact.Y);
+            Check(row, "cp_z", contact.Z);
+            Check(row, "rc_height", figures.RollCentreHeightMm, absolute: FromDifferences * figures.HalfTrackMm);
+            Check(row, "fvsa", figures.SwingArmMm, relative: 10 * FromDifferences);
+            Check(row, "dxc_dz", figures.ContactForwardSlope);
+            Check(row, "dxw_dz", figures.CentreForwardSlope);
+            Check(row, "dcamber_dz", figures.CamberGainDegPerMm);
+            Check(row, "dtoe_in_dz", figures.ToeGainDegPerMm);
+            Check(row, "motion_ratio", figures.SpringMotionRatio);
+            Check(row, "spring_length", figures.SpringLengthMm);
+            Check(row, "strut_length", figures.SpringLengthMm);
+            rows++;
+        }
+
+        Assert.True(rows > 5, $"{rows} rows");
+    }
+
+    private static void Check(JsonElement row, string name, double? actual, double relative = 0, double absolute = 0)
+    {
+        if (!row.TryGetProperty(name, out var expected) || expected.ValueKind != JsonValueKind.Number) return;
+        var value = expected.GetDouble();
+        Assert.True(actual is not null, $"{name} is not there");
+        Assert.True(
+            Math.Abs(actual.Value - value) <= 2e-7 + absolute + (relative * Math.Abs(value)),
+            $"{name} at travel {row.GetProperty("travel")}, rack {row.GetProperty("rack")}: {actual.Value} instead of {value}");
+    }
+}
