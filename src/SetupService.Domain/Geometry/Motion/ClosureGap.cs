@@ -1,0 +1,104 @@
+using SetupService.Domain.Geometry.Mechanism;
+using SetupService.Domain.Numerics;
+
+namespace SetupService.Domain.Geometry.Motion;
+
+/// <summary>
+/// How nearly a corner closes where it does not: the pose with the least sum of squares of what is missing, found by the damped
+/// least-squares method (Levenberg 1944, Marquardt 1963, from memory).
+/// </summary>
+/// <param name="Role">The part that is furthest from closing there.</param>
+/// <param name="GapMm">What that part lacks, mm: a positive link is too short by it, a negative one too long; for other parts a size.</param>
+/// <param name="ResidualMm">The largest size of what any part lacks, mm; practically 0 at a dead point, where the parts close but do not hold.</param>
+public readonly record struct ClosureGap(ConstraintRole Role, double GapMm, double ResidualMm)
+{
+    private const int MaximumIterations = 80;
+    private const double SmallestDamping = 1e-12;
+    private const double LargestDamping = 1e9;
+    private const int Width = FiveEquations.Count + 1;
+
+    /// <summary>Finds it from the last position that was reached.</summary>
+    public static ClosureGap Find(CornerMechanism corner, double travelMm, double rackMm, in CornerState last)
+    {
+        ArgumentNullException.ThrowIfNull(corner);
+        Span<double> values = stackalloc double[FiveEquations.Count];
+        Span<double> tried = stackalloc double[FiveEquations.Count];
+        Span<double> slopes = stackalloc double[FiveEquations.Count * FiveEquations.Count];
+        Span<double> rows = stackalloc double[FiveEquations.Count * Width];
+        var pose = last.Pose with { Centre = last.Pose.Centre with { Z = corner.Stated.Centre.Z + travelMm } };
+        var sum = Fill(corner, pose, rackMm, values, slopes);
+        var damping = 1e-3;
+        for (var iteration = 0; iteration < MaximumIterations && damping < LargestDamping; iteration++)
+        {
+            FillNormal(values, slopes, damping, rows);
+            if (FiveEquations.Solve(rows, Width) == 0)
+            {
+                damping *= 10;
+                continue;
+            }
+
+            var candidate = pose.MovedBy(
+                new Vector3(rows[5], rows[Width + 5], 0), new Vector3(rows[(2 * Width) + 5], rows[(3 * Width) + 5], rows[(4 * Width) + 5]));
+            var candidateSum = Fill(corner, candidate, rackMm, tried, slopes);
+            if (candidateSum < sum)
+            {
+                var gain = sum - candidateSum;
+                (pose, sum) = (candidate, candidateSum);
+                tried.CopyTo(values);
+                damping = Math.Max(SmallestDamping, damping * 0.2);
+                if (gain <= 1e-14 * sum) break;
+            }
+            else
+            {
+                damping *= 10;
+                Fill(corner, pose, rackMm, values, slopes);
+            }
+        }
+
+        return Largest(corner, values);
+    }
+
+    private static ClosureGap Largest(CornerMechanism corner, ReadOnlySpan<double> values)
+    {
+        var worst = 0;
+        for (var i = 1; i < values.Length; i++)
+        {
+            if (Math.Abs(values[i]) > Math.Abs(values[worst])) worst = i;
+        }
+
+        ref readonly var constraint = ref corner.Constraints[worst];
+        var gap = constraint.Form == ConstraintForm.Link ? values[worst] : Math.Abs(values[worst]);
+        return new ClosureGap(constraint.Role, gap, Math.Abs(values[worst]));
+    }
+
+    private static double Fill(CornerMechanism corner, in UprightPose pose, double rackMm, Span<double> values, Span<double> slopes)
+    {
+        var turn = pose.Turn.ToMatrix();
+        var sum = 0.0;
+        for (var i = 0; i < FiveEquations.Count; i++)
+        {
+            values[i] = corner.Constraints[i].Evaluate(pose.Centre, turn, rackMm, out var force, out var moment);
+            var row = slopes.Slice(i * FiveEquations.Count, FiveEquations.Count);
+            (row[0], row[1], row[2], row[3], row[4]) = (force.X, force.Y, moment.X, moment.Y, moment.Z);
+            sum += values[i] * values[i];
+        }
+
+        return sum;
+    }
+
+    private static void FillNormal(ReadOnlySpan<double> values, ReadOnlySpan<double> slopes, double damping, Span<double> rows)
+    {
+        for (var i = 0; i < FiveEquations.Count; i++)
+        {
+            var right = 0.0;
+            for (var k = 0; k < FiveEquations.Count; k++) right -= slopes[(k * FiveEquations.Count) + i] * values[k];
+            rows[(i * Width) + FiveEquations.Count] = right;
+            for (var j = 0; j < FiveEquations.Count; j++)
+            {
+                var sum = 0.0;
+                for (var k = 0; k < FiveEquations.Count; k++) sum += slopes[(k * FiveEquations.Count) + i] * slopes[(k * FiveEquations.Count) + j];
+                rows[(i * Width) + j] = i == j ? sum * (1 + damping) : sum;
+            }
+        }
+    }
+}

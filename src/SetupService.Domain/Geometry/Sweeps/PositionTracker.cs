@@ -1,0 +1,46 @@
+using SetupService.Domain.Geometry.Mechanism;
+using SetupService.Domain.Geometry.Motion;
+
+namespace SetupService.Domain.Geometry.Sweeps;
+
+/// <summary>
+/// Follows a corner from position to position, each found from the one before. Where that fails the way from the stated position is
+/// tried, the wheel first and then the rack, so that a position counts as unreachable for itself and not for what was asked
+/// before it.
+/// </summary>
+public sealed class PositionTracker
+{
+    private readonly CornerMechanism _corner;
+    private readonly CornerState _origin;
+    private CornerState _last;
+
+    private PositionTracker(CornerMechanism corner, CornerState origin)
+    {
+        _corner = corner;
+        _origin = origin;
+        _last = origin;
+    }
+
+    /// <summary>Starts at the stated position; null where the corner does not even close there, or does not hold its wheel.</summary>
+    public static PositionTracker? Start(CornerMechanism corner) =>
+        CornerWalk.TryStart(corner, out var origin) ? new PositionTracker(corner, origin) : null;
+
+    /// <summary>The stated position.</summary>
+    public CornerState Origin => _origin;
+
+    /// <summary>Goes to a wheel travel and rack, mm; where the way ends before, <paramref name="state"/> is the last position on it.</summary>
+    public bool TryReach(double travelMm, double rackMm, out CornerState state)
+    {
+        state = _last;
+        if (CornerWalk.TryMove(_corner, travelMm, rackMm, ref state))
+        {
+            _last = state;
+            return true;
+        }
+
+        state = _origin;
+        if (!CornerWalk.TryMove(_corner, travelMm, 0, ref state) || !CornerWalk.TryMove(_corner, travelMm, rackMm, ref state)) return false;
+        _last = state;
+        return true;
+    }
+}

@@ -1,0 +1,25 @@
+using SetupService.Domain.Geometry.Motion;
+
+namespace SetupService.Domain.Geometry.Sweeps;
+
+/// <summary>One position of a sweep that was not reached.</summary>
+/// <param name="TravelMm">Wheel travel asked for, mm.</param>
+/// <param name="RackMm">Rack travel asked for, mm.</param>
+/// <param name="Reason">Why.</param>
+/// <param name="Gap">What lacks there.</param>
+/// <param name="LastTravelMm">The furthest wheel travel on the way there, mm.</param>
+/// <param name="LastRackMm">The furthest rack travel on the way there, mm.</param>
+public readonly record struct UnreachablePosition(
+    double TravelMm, double RackMm, UnreachableReason Reason, ClosureGap Gap, double LastTravelMm, double LastRackMm)
+{
+    // A gap below this is none: the parts meet.
+    private const double NoGapMm = 1e-6;
+
+    /// <summary>Looks why a position was not reached.</summary>
+    public static UnreachablePosition Of(Mechanism.CornerMechanism corner, double travelMm, double rackMm, in CornerState last)
+    {
+        var gap = ClosureGap.Find(corner, travelMm, rackMm, last);
+        return new(
+            travelMm, rackMm, gap.ResidualMm < NoGapMm ? UnreachableReason.DeadPoint : UnreachableReason.DoesNotClose, gap, last.TravelMm, last.RackMm);
+    }
+}
