@@ -1,7 +1,6 @@
 using SetupService.Domain.Geometry.Mechanism;
 using SetupService.Domain.Geometry.Motion;
 using SetupService.Domain.Geometry.Suspensions;
-using SetupService.Domain.Numerics;
 
 namespace SetupService.Domain.Geometry.Adjusting;
 
