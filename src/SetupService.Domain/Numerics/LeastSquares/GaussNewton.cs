@@ -1,0 +1,79 @@
+namespace SetupService.Domain.Numerics.LeastSquares;
+
+/// <summary>
+/// Least squares for a formula that is not linear in its unknowns: Gauss–Newton with the formula's own derivatives, each step
+/// halved until it makes nothing worse. Bounded in work, no allocation.
+/// </summary>
+public static class GaussNewton
+{
+    private const int MostSteps = 60;
+    private const int MostHalvings = 30;
+
+    // Root-mean-square change of the readings' values that no longer matters.
+    private const double Smallest = 1e-14;
+
+    // Share of the sum of squares within which two sums cannot be told apart.
+    private const double Rounding = 1e-12;
+
+    /// <summary>
+    /// Moves <paramref name="unknowns"/> from a start to the least sum of squares; <paramref name="standardFactors"/> are then
+    /// their standard errors per unit of the readings' own. False where the fit does not come to rest or the readings cannot
+    /// tell the unknowns apart.
+    /// </summary>
+    public static bool TryFit<TModel>(
+        TModel model, Span<double> unknowns, Span<double> standardFactors, out double sumOfSquares)
+        where TModel : IFittedModel, allows ref struct
+    {
+        var count = model.UnknownCount;
+        var equations = new NormalEquations(stackalloc double[NormalEquations.MemoryFor(count)], count);
+        Span<double> step = stackalloc double[count];
+        Span<double> trial = stackalloc double[count];
+        if (!TrySum(model, unknowns, equations, out sumOfSquares)) return false;
+        for (var i = 0; i < MostSteps; i++)
+        {
+            if (!equations.TryFactor()) return false;
+            equations.StandardFactors(standardFactors);
+            var promised = equations.Solve(step);
+            if (promised <= model.ReadingCount * Smallest * Smallest) return true;
+            if (!TryStep(model, unknowns, step, trial, equations, ref sumOfSquares)) return promised <= sumOfSquares * Rounding;
+        }
+
+        return false;
+    }
+
+    private static bool TryStep<TModel>(
+        TModel model, Span<double> unknowns, Span<double> step, Span<double> trial, in NormalEquations equations, ref double sumOfSquares)
+        where TModel : IFittedModel, allows ref struct
+    {
+        for (var halving = 0; halving < MostHalvings; halving++)
+        {
+            for (var k = 0; k < trial.Length; k++) trial[k] = unknowns[k] + step[k];
+            if (TrySum(model, trial, equations, out var sum) && sum <= sumOfSquares * (1 + Rounding))
+            {
+                sumOfSquares = sum;
+                trial.CopyTo(unknowns);
+                return true;
+            }
+
+            for (var k = 0; k < step.Length; k++) step[k] /= 2;
+        }
+
+        return false;
+    }
+
+    private static bool TrySum<TModel>(TModel model, ReadOnlySpan<double> unknowns, in NormalEquations equations, out double sumOfSquares)
+        where TModel : IFittedModel, allows ref struct
+    {
+        Span<double> gradient = stackalloc double[unknowns.Length];
+        equations.Clear();
+        sumOfSquares = 0;
+        for (var reading = 0; reading < model.ReadingCount; reading++)
+        {
+            if (!model.TryEvaluate(reading, unknowns, gradient, out var residual)) return false;
+            equations.Add(gradient, residual);
+            sumOfSquares += residual * residual;
+        }
+
+        return double.IsFinite(sumOfSquares);
+    }
+}
