@@ -8,7 +8,10 @@ namespace SetupService.Api.Drawings;
 /// <param name="svg">The whole document.</param>
 public sealed class SvgAnswer(string svg) : IResult, IEndpointMetadataProvider
 {
-    private static readonly ProducedMedia Svg = new("image/svg+xml");
+    /// <summary>The media type of a picture.</summary>
+    public const string MediaType = "image/svg+xml";
+
+    private static readonly ProducedMedia Svg = new(MediaType);
 
     /// <inheritdoc />
     public static void PopulateMetadata(MethodInfo method, EndpointBuilder builder)
@@ -22,7 +25,7 @@ public sealed class SvgAnswer(string svg) : IResult, IEndpointMetadataProvider
     public Task ExecuteAsync(HttpContext httpContext)
     {
         ArgumentNullException.ThrowIfNull(httpContext);
-        httpContext.Response.ContentType = "image/svg+xml; charset=utf-8";
+        httpContext.Response.ContentType = MediaType + "; charset=utf-8";
         httpContext.Response.Headers.CacheControl = "no-store";
         return httpContext.Response.WriteAsync(svg, httpContext.RequestAborted);
     }

@@ -2,6 +2,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using SetupService.Api.Fitment;
 using SetupService.Api.Fitment.Batch;
+using SetupService.Api.Geometry.Sweeps;
 using SetupService.Api.Tyres;
 using SetupService.Api.Vehicles;
 using SetupService.Api.Wheels;
@@ -37,6 +38,8 @@ namespace SetupService.Api.Host;
 [JsonSerializable(typeof(CheckAnswer))]
 [JsonSerializable(typeof(WindowRequest))]
 [JsonSerializable(typeof(WindowAnswer))]
+[JsonSerializable(typeof(TravelSweepRequest))]
+[JsonSerializable(typeof(TravelSweepAnswer))]
 [JsonSerializable(typeof(BatchCarLine))]
 [JsonSerializable(typeof(BatchCandidateLine))]
 [JsonSerializable(typeof(BatchAnswerLine))]

@@ -1,6 +1,7 @@
 using FluentValidation;
 using SetupService.Api.Fitment;
 using SetupService.Api.Fitment.Batch;
+using SetupService.Api.Geometry.Sweeps;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Vehicles;
 
@@ -19,6 +20,7 @@ public static class ServiceContract
         new ComparisonRequestRules(),
         new CheckRequestRules(),
         new WindowRequestRules(),
+        new TravelSweepRules(),
         new BatchCarLineRules(),
         new BatchCandidateLineRules(),
     ];

@@ -1,5 +1,6 @@
 using SetupService.Api.Fitment;
 using SetupService.Api.Fitment.Batch;
+using SetupService.Api.Geometry;
 using SetupService.Api.Host.OpenApi;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
@@ -84,5 +85,6 @@ public static class SetupServiceHost
         app.MapTyres();
         app.MapWheels();
         app.MapFitment();
+        app.MapGeometry();
     }
 }

@@ -20,7 +20,8 @@ public sealed class RoomTests
         ["Drawings"] = ["Http"],
         ["Vehicles"] = ["Http", "Wheels", "Tyres"],
         ["Fitment"] = ["Http", "Wheels", "Tyres", "Vehicles", "Drawings"],
-        ["Host"] = ["Http", "Wheels", "Tyres", "Vehicles", "Drawings", "Fitment"],
+        ["Geometry"] = ["Http", "Wheels", "Tyres", "Vehicles", "Drawings"],
+        ["Host"] = ["Http", "Wheels", "Tyres", "Vehicles", "Drawings", "Fitment", "Geometry"],
     };
 
     public static TheoryData<string, string> Forbidden()

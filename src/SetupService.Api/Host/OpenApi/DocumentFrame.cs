@@ -20,6 +20,7 @@ internal sealed class DocumentFrame : IOpenApiDocumentTransformer
         ("Tyres", "Reading tyre markings."),
         ("Wheels", "Reading wheel markings."),
         ("Fitment", "Whether a wheel and tyre fit a car, by how much, and which offsets would."),
+        ("Geometry", "What a suspension does with its wheel over travel and steer, and which adjustment gives the angles wanted."),
         ("Reference", "The tables of the trade the answers are computed from: load indices and speed symbols."),
         ("Service", "The service itself: health, version, explanatory pages."),
     ];

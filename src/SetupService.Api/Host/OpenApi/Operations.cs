@@ -2,6 +2,7 @@ using System.Globalization;
 using Microsoft.AspNetCore.Http.Metadata;
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
+using SetupService.Api.Drawings;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
@@ -22,6 +23,7 @@ internal sealed class Operations : IOpenApiOperationTransformer
             AddSharedProblems(operation, context.Document);
         if (metadata.OfType<IProducesResponseTypeMetadata>().Any(static known => known.StatusCode == StatusCodes.Status304NotModified))
             (operation.Responses ??= []).TryAdd("304", new OpenApiResponse { Description = "The caller has it already: If-None-Match names its entity tag." });
+        DescribePicture(operation);
         DescribeProblems(operation);
         Sort(operation);
         return Task.CompletedTask;
@@ -35,6 +37,13 @@ internal sealed class Operations : IOpenApiOperationTransformer
     }
 
     private static int StatusOf(string status) => int.Parse(status, CultureInfo.InvariantCulture);
+
+    /// <summary>A picture is a text, whatever document stands beside it.</summary>
+    private static void DescribePicture(OpenApiOperation operation)
+    {
+        if (operation.Responses?.TryGetValue("200", out var answer) == true && answer.Content?.TryGetValue(SvgAnswer.MediaType, out var picture) == true)
+            picture.Schema = new OpenApiSchema { Type = JsonSchemaType.String };
+    }
 
     private static void DescribePath(OpenApiOperation operation)
     {

@@ -6,6 +6,9 @@ public static class UnitOfName
     // Longest first, so that DegPerKn is not read as a number in kN and Kmh not as one without a unit.
     private static readonly (string Suffix, string Unit)[] Suffixes =
     [
+        ("DegPer10Mm", "deg/10 mm"),
+        ("MmPer10Mm", "mm/10 mm"),
+        ("DegPerMm", "deg/mm"),
         ("NmPerDeg", "Nm/deg"),
         ("DegPerKn", "deg/kN"),
         ("NPerDeg", "N/deg"),

@@ -45,6 +45,9 @@ public static class FaultCodes
     /// <summary>Two values of the request contradict each other.</summary>
     public const string Inconsistent = "inconsistent";
 
+    /// <summary>What is described can not take the position, or come to the angle, asked for.</summary>
+    public const string Unreachable = "unreachable";
+
     /// <summary>The call has no query parameter of this name.</summary>
     public const string UnknownParameter = "unknownParameter";
 
@@ -58,6 +61,6 @@ public static class FaultCodes
     public static IReadOnlyList<string> All { get; } =
     [
         Syntax, TooDeep, Required, UnknownMember, DuplicateMember, WrongType, NotFinite, OutOfRange, UnknownWord, TooLong,
-        TooMany, TooFew, Unreadable, Inconsistent, UnknownParameter, RepeatedParameter, MoreFaults,
+        TooMany, TooFew, Unreadable, Inconsistent, Unreachable, UnknownParameter, RepeatedParameter, MoreFaults,
     ];
 }

@@ -19,6 +19,9 @@ public readonly record struct WheelFigures
     /// <summary>Toe, degrees.</summary>
     public required double ToeDeg { get; init; }
 
+    /// <summary>Steer of this left wheel, degrees; positive = left.</summary>
+    public double SteerDeg => -ToeDeg;
+
     /// <summary>Caster, degrees.</summary>
     public double? CasterDeg { get; init; }
 

@@ -3,6 +3,9 @@ namespace SetupService.Domain.Geometry.Sweeps;
 /// <summary>What the figures of a whole axle need beside the corner; null where it is not known.</summary>
 public readonly record struct AxleInputs
 {
+    /// <summary>Diameter at which toe is told where nobody says, mm: about the rim of a 16-inch wheel (common practice, no source).</summary>
+    public const double DefaultMeasuringDiameterMm = 400;
+
     /// <summary>Whether this is the front axle.</summary>
     public bool? IsFront { get; init; }
 

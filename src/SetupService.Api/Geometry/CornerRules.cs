@@ -1,0 +1,29 @@
+using FluentValidation;
+using FluentValidation.Results;
+using SetupService.Api.Http.Faults;
+using SetupService.Api.Vehicles;
+
+namespace SetupService.Api.Geometry;
+
+/// <summary>What the calls that take a suspension and its alignment hold alike.</summary>
+internal static class CornerRules
+{
+    /// <summary>Points need the angles they were taken at; a measured suspension brings its own.</summary>
+    public static void AnglesGoWithPoints<T>(
+        this AbstractValidator<T> rules, Func<T, SuspensionDocument?> suspension, Func<T, AlignmentAnglesDocument?> alignment) =>
+        rules.RuleFor(request => request).Custom((request, context) =>
+        {
+            if (suspension(request) is null or MeasuredSuspensionDocument || alignment(request) is not { } angles) return;
+            Need(context, "camberDeg", angles.CamberDeg);
+            Need(context, "toeDeg", angles.ToeDeg);
+        });
+
+    private static void Need<T>(ValidationContext<T> context, string member, double? value)
+    {
+        if (value is not null) return;
+        context.AddFailure(new ValidationFailure($"Alignment.{member}", $"{member} is missing: the wheel's angles at the position the points are given for.")
+        {
+            ErrorCode = FaultCodes.Required,
+        });
+    }
+}

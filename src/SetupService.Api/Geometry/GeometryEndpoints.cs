@@ -1,0 +1,13 @@
+using SetupService.Api.Geometry.Sweeps;
+
+namespace SetupService.Api.Geometry;
+
+/// <summary>The calls about what a suspension does with its wheel.</summary>
+internal static class GeometryEndpoints
+{
+    public static void MapGeometry(this IEndpointRouteBuilder routes)
+    {
+        var group = routes.MapGroup("/v1/geometry").WithTags("Geometry");
+        group.MapSweeps();
+    }
+}

@@ -1,0 +1,94 @@
+using SetupService.Api.Http.Parts;
+using SetupService.Domain.Answers;
+using SetupService.Domain.Geometry;
+using SetupService.Domain.Geometry.Mechanism;
+using SetupService.Domain.Geometry.Sweeps;
+
+namespace SetupService.Api.Geometry.Sweeps;
+
+/// <summary>Walks a corner with points and puts down what it gives.</summary>
+internal static class TravelSweepAnswers
+{
+    // A caller who has gone is noticed within this many positions, a fraction of a millisecond.
+    private const int PositionsBetweenLooks = 64;
+
+    /// <summary>The answer; null where not one position was reached, with the first one's reason.</summary>
+    public static TravelSweepAnswer? Of(TravelSweep sweep, CornerMechanism corner, in AxleInputs axle, IReadOnlyList<Assumption> assumptions, CancellationToken cancellation, out UnreachablePosition? first)
+    {
+        var rows = new TravelSweepRow[sweep.Count];
+        var unreachable = new List<UnreachablePart>();
+        var count = 0;
+        first = null;
+        for (var position = 0; sweep.TryNext(out var row, out var missed); position++)
+        {
+            if (position % PositionsBetweenLooks == 0) cancellation.ThrowIfCancellationRequested();
+            if (row is { } reached) rows[count++] = Row(reached);
+            if (missed is not { } one) continue;
+            first ??= one;
+            unreachable.Add(Part(one));
+        }
+
+        if (count == 0) return null;
+        return new TravelSweepAnswer
+        {
+            Rows = count == rows.Length ? rows : rows[..count],
+            Unreachable = [.. unreachable],
+            ReachableTravelMm = unreachable.Count == 0 ? null : Part(ReachableTravel.Of(corner)),
+            Unknown = [.. SweepGaps.Of(corner, axle).Select(gap => new UnknownPart { Output = gap.Output, Reason = gap.Reason })],
+            Method = "travel-sweep",
+            Edition = Edition.Current,
+            Assumptions = AssumptionPart.Of(assumptions),
+            Cautions = CautionPart.Of(GeometryCautions.ForSweep),
+        };
+    }
+
+    private static ReachableTravelPart Part((double FromMm, double ToMm) reachable) => new() { From = reachable.FromMm, To = reachable.ToMm };
+
+    private static UnreachablePart Part(in UnreachablePosition missed) => new()
+    {
+        TravelMm = missed.TravelMm,
+        RackMm = missed.RackMm,
+        Reason = ClosureWords.Reason(missed),
+        ResidualMm = missed.Gap.ResidualMm,
+    };
+
+    private static TravelSweepRow Row(in SweepRow row)
+    {
+        var wheel = row.Wheel;
+        return new TravelSweepRow
+        {
+            TravelMm = wheel.TravelMm,
+            RackMm = wheel.RackMm,
+            CamberDeg = wheel.CamberDeg,
+            ToeDeg = wheel.ToeDeg,
+            SteerDeg = wheel.SteerDeg,
+            CasterDeg = wheel.CasterDeg,
+            SteeringAxisInclinationDeg = wheel.InclinationDeg,
+            HalfTrackChangeMm = wheel.HalfTrackChangeMm,
+            ContactForwardMm = wheel.ContactForwardMm,
+            RollCentreHeightMm = wheel.RollCentreHeightMm,
+            InstantCentreYMm = wheel.InstantCentreYMm,
+            InstantCentreZMm = wheel.InstantCentreZMm,
+            SwingArmMm = wheel.SwingArmMm,
+            SideInstantCentreXMm = wheel.SideInstantCentreXMm,
+            SideInstantCentreZMm = wheel.SideInstantCentreZMm,
+            ScrubRadiusMm = wheel.ScrubRadiusMm,
+            MechanicalTrailMm = wheel.MechanicalTrailMm,
+            SpringMotionRatio = wheel.SpringMotionRatio,
+            DamperMotionRatio = wheel.DamperMotionRatio,
+            SpringLengthMm = wheel.SpringLengthMm,
+            DamperLengthMm = wheel.DamperLengthMm,
+            CamberGainDegPerMm = wheel.CamberGainDegPerMm,
+            CamberGainPerRoll = wheel.CamberGainPerRoll,
+            BumpSteerDegPer10Mm = 10 * wheel.ToeGainDegPerMm,
+            BumpSteerMmPer10Mm = 10 * row.BumpSteerMmPerMm,
+            AntiDivePct = row.Anti.AntiDivePct,
+            AntiLiftPct = row.Anti.AntiLiftPct,
+            AntiSquatPct = row.Anti.AntiSquatPct,
+            OtherSteerDeg = row.Pair?.OtherSteerDeg,
+            AckermannPct = row.Pair?.AckermannPct,
+            TurningCircleM = row.Pair?.TurningCircleM,
+            CamberRangeDeg = null,
+        };
+    }
+}

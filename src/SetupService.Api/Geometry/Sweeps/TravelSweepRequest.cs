@@ -1,0 +1,72 @@
+using System.Text.Json.Serialization;
+using SetupService.Api.Http.Contract;
+using SetupService.Api.Vehicles;
+
+namespace SetupService.Api.Geometry.Sweeps;
+
+/// <summary>A corner, and the wheel travel and rack it is to be moved over.</summary>
+public sealed record TravelSweepRequest
+{
+    /// <summary>The suspension: its points at the stated position, or what was measured of it.</summary>
+    [JsonRequired]
+    public SuspensionDocument Suspension { get; set; } = null!;
+
+    /// <summary>Camber and toe at the stated position; with a measured suspension also caster and inclination where they are known.</summary>
+    [JsonRequired]
+    public AlignmentAnglesDocument Alignment { get; set; } = null!;
+
+    /// <summary>Height of the wheel centre above the ground at no camber.</summary>
+    [JsonRequired]
+    [Limits(150, 600)]
+    [Sample(305.0)]
+    public double LoadedRadiusMm { get; set; }
+
+    /// <summary>Wheel travel.</summary>
+    [JsonRequired]
+    public TravelRangeDocument TravelMm { get; set; } = null!;
+
+    /// <summary>Rack travel, walked through at every wheel travel; in the middle where left out.</summary>
+    public RackRangeDocument? RackMm { get; set; }
+
+    /// <summary>How both wheels move; only a twist beam tells the difference. Parallel where left out.</summary>
+    [Sample("parallel")]
+    public AxleMotionWord? Motion { get; set; }
+
+    /// <summary>Which axle; needed for what braking and driving do.</summary>
+    [Sample("front")]
+    public Axle? Axle { get; set; }
+
+    /// <summary>Distance between the axles.</summary>
+    [Limits(1500, 4500)]
+    [Sample(2570.0)]
+    public double? WheelbaseMm { get; set; }
+
+    /// <summary>Height of the whole car's centre of gravity above the ground.</summary>
+    [Limits(100, 2000)]
+    [Sample(505.0)]
+    public double? CentreOfGravityHeightMm { get; set; }
+
+    /// <summary>Share of the braking force at the front axle.</summary>
+    [Limits(0, 100)]
+    [Sample(66.0)]
+    public double? BrakeShareFrontPct { get; set; }
+
+    /// <summary>The axle that drives the car.</summary>
+    [Sample("rear")]
+    public DrivenAxle? DrivenAxle { get; set; }
+
+    /// <summary>Diameter at which toe is told in mm; 400 where left out.</summary>
+    [Limits(200, 1000)]
+    [Sample(406.4)]
+    public double? MeasuringDiameterMm { get; set; }
+
+    /// <summary>Distance between the contact centres of left and right; only a measured suspension needs it, for camber per degree of roll.</summary>
+    [Limits(900, 2200)]
+    [Sample(1510.0)]
+    public double? TrackMm { get; set; }
+
+    /// <summary>Standard error of one camber reading of a measured suspension; 0.1 where left out.</summary>
+    [Limits(0.001, 2)]
+    [Sample(0.1)]
+    public double? GaugeErrorDeg { get; set; }
+}

@@ -1,0 +1,34 @@
+using SetupService.Api.Http.Contract;
+
+namespace SetupService.Api.Http.Parts;
+
+/// <summary>A value and the range it lies in at a stated probability, in the unit of the member it stands under.</summary>
+public sealed record UncertaintyPart
+{
+    /// <summary>The best estimate.</summary>
+    [Sample(-1.2)]
+    public required double Value { get; init; }
+
+    /// <summary>Lower end.</summary>
+    [Sample(-1.35)]
+    public required double Lower { get; init; }
+
+    /// <summary>Upper end.</summary>
+    [Sample(-1.05)]
+    public required double Upper { get; init; }
+
+    /// <summary>Probability that the true value lies between, in percent.</summary>
+    [Sample(90.0)]
+    public required double LevelPct { get; init; }
+
+    /// <summary>The 90 % range of a normally distributed value with a standard error.</summary>
+    internal static UncertaintyPart Normal(double value, double standardError) => new()
+    {
+        Value = value,
+        Lower = value - (NormalQuantile95 * standardError),
+        Upper = value + (NormalQuantile95 * standardError),
+        LevelPct = 90,
+    };
+
+    private const double NormalQuantile95 = 1.6448536269514722;
+}

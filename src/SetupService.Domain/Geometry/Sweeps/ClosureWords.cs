@@ -1,0 +1,38 @@
+using SetupService.Domain.Answers;
+using SetupService.Domain.Geometry.Mechanism;
+using SetupService.Domain.Geometry.Motion;
+
+namespace SetupService.Domain.Geometry.Sweeps;
+
+/// <summary>Says why a position cannot be reached.</summary>
+public static class ClosureWords
+{
+    /// <summary>The reason, with the figures of the case.</summary>
+    public static string Reason(in UnreachablePosition missed) => missed.Reason == UnreachableReason.DeadPoint
+        ? Prose.Write(UnitSystem.Metric, $"the parts meet there only past a dead point, where they no longer hold the wheel; the last position before it is at {missed.LastTravelMm:mm} of travel and {missed.LastRackMm:mm} of rack.")
+        : Prose.Write(UnitSystem.Metric, $"the parts do not meet there: at best {Part(missed.Gap)}; the last position they close at on the way is at {missed.LastTravelMm:mm} of travel and {missed.LastRackMm:mm} of rack.");
+
+    private static string Part(in ClosureGap gap)
+    {
+        var name = Name(gap.Role);
+        return gap.Role is ConstraintRole.Strut or ConstraintRole.ArmPivot
+            ? Prose.Write(UnitSystem.Metric, $"{name} is {gap.ResidualMm:mm} off its line")
+            : Prose.Write(UnitSystem.Metric, $"{name} is {Math.Abs(gap.GapMm):mm} too {(gap.GapMm > 0 ? "short" : "long")}");
+    }
+
+    private static string Name(ConstraintRole role) => role switch
+    {
+        ConstraintRole.LowerArmFront => "the lower arm, from its front pivot to its ball joint,",
+        ConstraintRole.LowerArmRear => "the lower arm, from its rear pivot to its ball joint,",
+        ConstraintRole.UpperArmFront => "the upper arm, from its front pivot to its ball joint,",
+        ConstraintRole.UpperArmRear => "the upper arm, from its rear pivot to its ball joint,",
+        ConstraintRole.Strut => "the top mount on the strut's axis",
+        ConstraintRole.TieRod => "the tie rod",
+        ConstraintRole.ArmPivot => "the arm on its pivot",
+        ConstraintRole.Link1 => "links[0]",
+        ConstraintRole.Link2 => "links[1]",
+        ConstraintRole.Link3 => "links[2]",
+        ConstraintRole.Link4 => "links[3]",
+        _ => "links[4]",
+    };
+}
