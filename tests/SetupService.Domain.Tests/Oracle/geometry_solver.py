@@ -56,10 +56,10 @@ def orientation(constraints, state, travel, rack):
 class Walk:
     """Poses of one corner, each reached from one already found."""
 
-    def __init__(self, corner, start=None):
+    def __init__(self, corner, known=None):
+        """`known`: poses by (travel, rack); the stated one where none is given."""
         self.constraints = corner.constraints()
-        state = stated_state(corner.frame) if start is None else start
-        self.found = {(0.0, 0.0): polish(self.constraints, state, 0.0, 0.0)}
+        self.found = known or {(0.0, 0.0): polish(self.constraints, stated_state(corner.frame), 0.0, 0.0)}
 
     def at(self, travel, rack=0.0):
         if (travel, rack) not in self.found:
