@@ -92,6 +92,14 @@ public sealed class AdjustedCorner
             : null;
     }
 
+    /// <summary>What does not close with adjustments for which <see cref="With"/> gives nothing.</summary>
+    public ClosureGap GapWith(ReadOnlySpan<Adjustment> adjustments, bool resetToe)
+    {
+        var adjusted = Part(adjustments, 1);
+        var mechanism = MechanismMaker.Of(adjusted.Setting);
+        return ClosureGap.Find(resetToe ? mechanism.WithToeHeld(Wheel.ToeDeg) : mechanism, adjusted.TravelMm, 0, State);
+    }
+
     private AdjustedSetting Part(ReadOnlySpan<Adjustment> adjustments, double share)
     {
         var adjusted = new AdjustedSetting(Mechanism.Setting, State.TravelMm);

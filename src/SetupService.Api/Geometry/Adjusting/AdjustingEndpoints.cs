@@ -1,0 +1,64 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using SetupService.Api.Geometry.Sweeps;
+using SetupService.Api.Http;
+using SetupService.Api.Http.Problems;
+using SetupService.Api.Vehicles;
+using SetupService.Domain.Geometry.Adjusting;
+
+namespace SetupService.Api.Geometry.Adjusting;
+
+/// <summary>The calls that adjust a corner, and that find the adjustment for wanted angles.</summary>
+internal static class AdjustingEndpoints
+{
+    public static void MapAdjusting(this RouteGroupBuilder group)
+    {
+        group.MapPost("/top-mount-move", MoveTopMount)
+            .WithExample("top-mount-move")
+            .WithProblems(ProblemTypes.NotComputable)
+            .WithName("topMountMove")
+            .WithSummary("What does moving the strut's top mount do, or which movement gives the angles wanted?")
+            .WithDescription("Moves a strut's top mount at an unchanged wheel-centre height, toe reset when asked, and says what it costs elsewhere; or finds the least movement within limits that reaches a camber, a caster or both.");
+        group.MapPost("/adjustment", Adjust)
+            .WithExample("adjustment")
+            .WithProblems(ProblemTypes.NotComputable)
+            .WithName("adjustment")
+            .WithSummary("The same for everything else a workshop can turn, shim or swap")
+            .WithDescription("Knuckle eccentric, ball joints, arm, link and tie-rod lengths, rack height, pivots, hub shims, ride height: what they do together, or the least of them that reaches wanted angles.");
+    }
+
+    private static Results<Answer<TopMountMoveAnswer>, Problem> MoveTopMount(Body<TopMountMoveRequest> body)
+    {
+        if (body.Value is not { } request)
+            return body.Problem!;
+        if (SuspensionReading.Read(request.Suspension) is not { } suspension || request.Alignment is not { CamberDeg: not null, ToeDeg: not null })
+            return body.Refuse();
+        if (AdjustedCorner.AsStated(SweepInputs.Setting(suspension, request.Alignment, request.LoadedRadiusMm)) is not { } before)
+            return GeometryProblems.NothingHolds();
+
+        var resetToe = request.ResetToe ?? false;
+        var change = request.Target is { } target
+            ? CornerChange.Of(before, AdjustmentReading.Read(request.LimitsMm), AdjustmentReading.Read(target), request.LimitsMm?.ArchGap, resetToe, out var problem)
+            : CornerChange.Of(before, AdjustmentReading.Read(request.MoveMm!), resetToe, out problem);
+        return change is null
+            ? problem!
+            : new Answer<TopMountMoveAnswer>(TopMountMoveAnswer.Of(change, AdjustingAssumptions.Of(request)));
+    }
+
+    private static Results<Answer<AdjustmentAnswer>, Problem> Adjust(Body<AdjustmentRequest> body)
+    {
+        if (body.Value is not { } request)
+            return body.Problem!;
+        if (SuspensionReading.Read(request.Suspension) is not { } suspension || request.Alignment is not { CamberDeg: not null, ToeDeg: not null })
+            return body.Refuse();
+        if (AdjustedCorner.AsStated(SweepInputs.Setting(suspension, request.Alignment, request.LoadedRadiusMm, request.Motion)) is not { } before)
+            return GeometryProblems.NothingHolds();
+
+        var resetToe = request.ResetToe ?? false;
+        var change = request.Target is { } target
+            ? CornerChange.Of(before, AdjustmentReading.Read(request.Adjusters!), AdjustmentReading.Read(target), request.ArchGapMm, resetToe, out var problem)
+            : CornerChange.Of(before, AdjustmentReading.Read(request.Adjustments!), resetToe, out problem);
+        return change is null
+            ? problem!
+            : new Answer<AdjustmentAnswer>(AdjustmentAnswer.Of(change, AdjustingAssumptions.Of(request)));
+    }
+}
