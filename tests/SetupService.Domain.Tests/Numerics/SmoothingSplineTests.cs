@@ -112,7 +112,7 @@ public sealed class SmoothingSplineTests
             if (pull < 1) other = [.. other.Select((value, i) => readings.Values[i] + (pull * (value - readings.Values[i])))];
             Assert.InRange(Sum(), 0, count * (1 + 1e-9));
 
-            var through = SmoothingSpline.Fit(readings.Places, other, Same(1e-7, count))!;
+            var through = SmoothingSpline.Fit(readings.Places, other, Same(1e-11, count))!;
             Assert.InRange(spline.Roughness, 0, (through.Roughness * (1 + 1e-6)) + 1e-9);
         });
 
