@@ -9,7 +9,7 @@ internal static class GeometryAssumptions
 {
     private const string CommonPractice = "common practice, no source";
 
-    private static readonly Assumption MeasuringDiameter = new(
+    public static Assumption MeasuringDiameter { get; } = new(
         "/measuringDiameterMm", AxleInputs.DefaultMeasuringDiameterMm, null, CommonPractice,
         "Toe in mm depends on the diameter it is measured at; degrees do not.");
 
