@@ -10,6 +10,9 @@ namespace SetupService.Api.Geometry.Adjusting;
 /// <summary>The calls that adjust a corner, and that find the adjustment for wanted angles.</summary>
 internal static class AdjustingEndpoints
 {
+    private static readonly TopMountMoveRules TopMountRules = new();
+    private static readonly AdjustmentRules AdjustmentRules = new();
+
     public static void MapAdjusting(this RouteGroupBuilder group)
     {
         group.MapPost("/top-mount-move", MoveTopMount)
@@ -30,7 +33,7 @@ internal static class AdjustingEndpoints
     {
         if (body.Value is not { } request)
             return body.Problem!;
-        if (SuspensionReading.Read(request.Suspension) is not { } suspension || request.Alignment is not { CamberDeg: not null, ToeDeg: not null })
+        if (!TopMountRules.Validate(request).IsValid || SuspensionReading.Read(request.Suspension) is not { } suspension)
             return body.Refuse();
         if (AdjustedCorner.AsStated(SweepInputs.Setting(suspension, request.Alignment, request.LoadedRadiusMm)) is not { } before)
             return GeometryProblems.NothingHolds();
@@ -48,7 +51,7 @@ internal static class AdjustingEndpoints
     {
         if (body.Value is not { } request)
             return body.Problem!;
-        if (SuspensionReading.Read(request.Suspension) is not { } suspension || request.Alignment is not { CamberDeg: not null, ToeDeg: not null })
+        if (!AdjustmentRules.Validate(request).IsValid || SuspensionReading.Read(request.Suspension) is not { } suspension)
             return body.Refuse();
         if (AdjustedCorner.AsStated(SweepInputs.Setting(suspension, request.Alignment, request.LoadedRadiusMm, request.Motion)) is not { } before)
             return GeometryProblems.NothingHolds();

@@ -11,6 +11,8 @@ namespace SetupService.Api.Geometry.Sweeps;
 /// <summary>The call that moves a corner over its travel and rack.</summary>
 internal static class SweepEndpoints
 {
+    private static readonly TravelSweepRules Rules = new();
+
     public static void MapSweeps(this RouteGroupBuilder group) =>
         group.MapPost("/travel-sweep", Sweep)
             .WithExample("travel-sweep")
@@ -23,7 +25,7 @@ internal static class SweepEndpoints
     {
         if (body.Value is not { } request)
             return body.Problem!;
-        if (SuspensionReading.Read(request.Suspension) is not { } suspension || request.Alignment is not { CamberDeg: not null, ToeDeg: not null })
+        if (!Rules.Validate(request).IsValid || SuspensionReading.Read(request.Suspension) is not { } suspension)
             return body.Refuse();
 
         var corner = MechanismMaker.Of(SweepInputs.Setting(suspension, request.Alignment, request.LoadedRadiusMm, request.Motion));
