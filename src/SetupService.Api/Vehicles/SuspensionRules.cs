@@ -1,6 +1,7 @@
 using FluentValidation;
 using FluentValidation.Results;
 using SetupService.Api.Http.Faults;
+using SetupService.Api.Http.Rules;
 using SetupService.Domain.Geometry.Suspensions;
 
 namespace SetupService.Api.Vehicles;
@@ -14,7 +15,7 @@ internal static class SuspensionRules
         {
             if (SuspensionReading.SpringDamper(document) is { } points) AddHalfLines(points, context);
             if (!VehicleReading.IsConsistent(document)) AddFailure(context, "readings", "readings at one height (within 1 mm) have cambers more than 1° apart; keep the one that is right.");
-            if (SuspensionReading.Read(document) is not { } suspension) return;
+            if (context.IsRefused(context.PropertyPath + ".Points") || SuspensionReading.Read(document) is not { } suspension) return;
             foreach (var one in Contradictions.Of(suspension)) AddFailure(context, "Points." + one.Member, one.Message);
         });
 
