@@ -35,6 +35,7 @@ internal static class SweepEndpoints
             return GeometryProblems.NothingHolds();
 
         var assumptions = GeometryAssumptions.ForSweep(request.Suspension, request.Alignment, request.MeasuringDiameterMm, request.Motion is not null);
+        GeometryAssumptions.AddUnused(assumptions, request.Suspension, request.Motion is not null, request.GaugeErrorDeg is not null, request.TrackMm is not null);
         if (TravelSweepAnswers.Of(sweep, corner, axle, assumptions, cancellation, out var missed) is not { } answer)
             return GeometryProblems.NothingReached(corner, missed!.Value);
         return new PictureOr<TravelSweepAnswer>(answer);
