@@ -1,0 +1,13 @@
+namespace SetupService.Api.Drawings.Charts;
+
+/// <summary>A point of a line. A number that is not finite counts as not known.</summary>
+/// <param name="X">Where it stands on the shared axis, in the axis' unit.</param>
+/// <param name="Y">The value in the panel's unit; null where there is none.</param>
+public readonly record struct ChartPoint(double X, double? Y)
+{
+    /// <summary>Lower end of the uncertainty; null where there is none.</summary>
+    public double? Lower { get; init; }
+
+    /// <summary>Upper end of the uncertainty; null where there is none.</summary>
+    public double? Upper { get; init; }
+}
