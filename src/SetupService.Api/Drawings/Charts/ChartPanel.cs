@@ -8,4 +8,7 @@ public sealed record ChartPanel(string Name, string Unit, IReadOnlyList<ChartSer
 {
     /// <summary>What the sign says, "positive = toe-in"; null where that goes without saying.</summary>
     public string? Signs { get; init; }
+
+    /// <summary>Values that differ by less than this, in the panel's unit, are drawn as a level line.</summary>
+    public double LeastSpan { get; init; } = 0.01;
 }

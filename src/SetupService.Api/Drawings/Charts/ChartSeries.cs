@@ -10,6 +10,9 @@ public sealed record ChartSeries(string Name, IReadOnlyList<ChartPoint> Points)
     /// <summary>Whether this is what the picture is about; false for an approximation or a comparison, drawn thinner.</summary>
     public bool IsMain { get; init; } = true;
 
-    /// <summary>What the band between lower and upper is, "90 % band"; it has to be given where points have one.</summary>
+    /// <summary>Whether the points are joined; false for readings, which are dots.</summary>
+    public bool IsJoined { get; init; } = true;
+
+    /// <summary>What the band between lower and upper is, "90 % band"; null where no point has one.</summary>
     public string? BandName { get; init; }
 }
