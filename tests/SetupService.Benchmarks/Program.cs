@@ -1,5 +1,6 @@
 using BenchmarkDotNet.Running;
 using SetupService.Benchmarks.Fitment;
+using SetupService.Benchmarks.Geometry;
 using SetupService.Benchmarks.Service;
 
 // "kernel" runs the domain benchmarks; the others are the parts that run.sh puts together.
@@ -9,6 +10,7 @@ return args switch
     ["calls", var url, var pid] => await CallRatio.RunAsync(new Uri(url), pid),
     ["lines", var url, var pid] => await LineRatio.RunAsync(new Uri(url), pid),
     ["rows", var url] => await RowRatio.RunAsync(new Uri(url)),
+    ["corners", var cpp, var python, var script] => CornerRatio.Run(cpp, python, script),
     ["read-and-write-lines", var input, var output] => LinePeer.Run(input, output),
     ["kernel", .. var rest] => Kernel(rest),
     _ => Usage(),
@@ -16,12 +18,12 @@ return args switch
 
 static int Kernel(string[] args)
 {
-    BenchmarkSwitcher.FromTypes([typeof(FitmentCheckBenchmark), typeof(CheckCallBenchmark)]).Run(args is [] ? ["--filter", "*"] : args);
+    BenchmarkSwitcher.FromTypes([typeof(FitmentCheckBenchmark), typeof(CheckCallBenchmark), typeof(CornerSweepBenchmark), typeof(LeastMovementBenchmark)]).Run(args is [] ? ["--filter", "*"] : args);
     return 0;
 }
 
 static int Usage()
 {
-    Console.Error.WriteLine("kernel | serve | calls URL PID | lines URL PID | rows URL | read-and-write-lines INPUT OUTPUT; run.sh puts them together.");
+    Console.Error.WriteLine("kernel | serve | calls URL PID | lines URL PID | rows URL | corners CPP PYTHON SCRIPT | read-and-write-lines INPUT OUTPUT; run.sh puts them together.");
     return 1;
 }

@@ -1,3 +1,4 @@
+using SetupService.Api.Geometry.Adjusting;
 using SetupService.Api.Geometry.Sweeps;
 
 namespace SetupService.Api.Geometry;
@@ -9,5 +10,6 @@ internal static class GeometryEndpoints
     {
         var group = routes.MapGroup("/v1/geometry").WithTags("Geometry");
         group.MapSweeps();
+        group.MapAdjusting();
     }
 }

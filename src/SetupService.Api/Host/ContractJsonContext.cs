@@ -2,6 +2,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using SetupService.Api.Fitment;
 using SetupService.Api.Fitment.Batch;
+using SetupService.Api.Geometry.Adjusting;
 using SetupService.Api.Geometry.Sweeps;
 using SetupService.Api.Tyres;
 using SetupService.Api.Vehicles;
@@ -40,6 +41,10 @@ namespace SetupService.Api.Host;
 [JsonSerializable(typeof(WindowAnswer))]
 [JsonSerializable(typeof(TravelSweepRequest))]
 [JsonSerializable(typeof(TravelSweepAnswer))]
+[JsonSerializable(typeof(TopMountMoveRequest))]
+[JsonSerializable(typeof(TopMountMoveAnswer))]
+[JsonSerializable(typeof(AdjustmentRequest))]
+[JsonSerializable(typeof(AdjustmentAnswer))]
 [JsonSerializable(typeof(BatchCarLine))]
 [JsonSerializable(typeof(BatchCandidateLine))]
 [JsonSerializable(typeof(BatchAnswerLine))]

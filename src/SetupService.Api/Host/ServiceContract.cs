@@ -1,6 +1,7 @@
 using FluentValidation;
 using SetupService.Api.Fitment;
 using SetupService.Api.Fitment.Batch;
+using SetupService.Api.Geometry.Adjusting;
 using SetupService.Api.Geometry.Sweeps;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Vehicles;
@@ -21,6 +22,8 @@ public static class ServiceContract
         new CheckRequestRules(),
         new WindowRequestRules(),
         new TravelSweepRules(),
+        new TopMountMoveRules(),
+        new AdjustmentRules(),
         new BatchCarLineRules(),
         new BatchCandidateLineRules(),
     ];

@@ -1,3 +1,4 @@
+using SetupService.Domain.Geometry.Measured;
 using SetupService.Domain.Tyres;
 using SetupService.Domain.Wheels;
 

@@ -1,10 +1,14 @@
 using SetupService.Api.Fitment;
+using SetupService.Api.Geometry.Adjusting;
+using SetupService.Api.Geometry.Sweeps;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Parts;
 using SetupService.Api.Tyres;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
+using SetupService.Domain.Geometry.Adjusting;
+using SetupService.Domain.Geometry.Suspensions;
 using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wheels;
@@ -25,6 +29,10 @@ public sealed class WordsMirrorTests
         { typeof(Api.Vehicles.FastenerKind), typeof(Domain.Vehicles.FastenerKind) },
         { typeof(MeasuredAt), typeof(ClearanceMeasuredAt) },
         { typeof(ConstructionWord), typeof(TyreConstruction) },
+        { typeof(AdjusterWord), typeof(Adjuster) },
+        { typeof(ObstacleWord), typeof(Obstacle) },
+        { typeof(AxleMotionWord), typeof(AxleMotion) },
+        { typeof(Api.Vehicles.SuspensionPart), typeof(Domain.Geometry.Suspensions.SuspensionPart) },
     };
 
     [Theory]

@@ -1,5 +1,6 @@
 using CsCheck;
 using SetupService.Domain.Fitment;
+using SetupService.Domain.Geometry.Measured;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Tests.Drawings;

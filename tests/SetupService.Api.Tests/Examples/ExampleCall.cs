@@ -29,6 +29,9 @@ internal sealed record ExampleCall(string Method, string Path, string? Request, 
         new("POST", "/v1/fitment/drawing", "fitment-drawing.request.json", "fitment-drawing.answer.svg"),
         new("POST", "/v1/fitment/batch", "fitment-batch.request.ndjson", "fitment-batch.answer.ndjson"),
         new("POST", "/v1/fitment/batch", "fitment-batch.request.csv", "fitment-batch.answer.csv"),
+        new("POST", "/v1/geometry/travel-sweep", "travel-sweep.request.json", "travel-sweep.answer.json"),
+        new("POST", "/v1/geometry/top-mount-move", "top-mount-move.request.json", "top-mount-move.answer.json"),
+        new("POST", "/v1/geometry/adjustment", "adjustment.request.json", "adjustment.answer.json"),
     ];
 
     public static string FileOf(string name) => ContractFile.Path(System.IO.Path.Combine("examples", name));

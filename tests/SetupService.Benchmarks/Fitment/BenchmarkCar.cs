@@ -1,4 +1,5 @@
 using SetupService.Domain.Fitment;
+using SetupService.Domain.Geometry.Measured;
 using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wheels;

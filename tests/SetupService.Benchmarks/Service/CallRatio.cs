@@ -2,7 +2,7 @@ using System.Diagnostics;
 
 namespace SetupService.Benchmarks.Service;
 
-/// <summary>Requests a second of the check against its peer, turn by turn in one run.</summary>
+/// <summary>Requests a second of each peered call against its peer, turn by turn in one run.</summary>
 internal static class CallRatio
 {
     private const int Connections = 16;
@@ -11,10 +11,16 @@ internal static class CallRatio
 
     public static async Task<int> RunAsync(Uri url, string pid)
     {
-        var body = await File.ReadAllBytesAsync(Path.Combine(AppContext.BaseDirectory, "fitment-check.request.json"));
-        await PrepareAsync(url, body);
-        await RateAsync(url, "/v1/fitment/check", body);
-        await RateAsync(url, PeerHost.PeerPath, body);
+        foreach (var call in PeeredCall.All) await RunAsync(url, pid, call);
+        return 0;
+    }
+
+    private static async Task RunAsync(Uri url, string pid, PeeredCall call)
+    {
+        var body = call.Body();
+        await PrepareAsync(url, call, body);
+        await RateAsync(url, call.Path, body);
+        await RateAsync(url, call.PeerPath, body);
         ServerProcess server = new(pid);
         List<double> own = [];
         List<double> peer = [];
@@ -22,17 +28,16 @@ internal static class CallRatio
         List<double> peerCpu = [];
         for (var i = 0; i < Rounds; i++)
         {
-            await MeasureAsync("/v1/fitment/check", own, ownCpu);
-            await MeasureAsync(PeerHost.PeerPath, peer, peerCpu);
+            await MeasureAsync(call.Path, own, ownCpu);
+            await MeasureAsync(call.PeerPath, peer, peerCpu);
         }
 
-        Figures.Print("POST /v1/fitment/check, requests/s", own);
+        Figures.Print($"POST {call.Path}, requests/s", own);
         Figures.Print("peer, requests/s", peer);
         Figures.Print("ratio of requests/s", [.. own.Zip(peer, static (a, b) => a / b)], "N3");
-        Figures.Print("POST /v1/fitment/check, processor time a request, µs", ownCpu, "N1");
+        Figures.Print($"POST {call.Path}, processor time a request, µs", ownCpu, "N1");
         Figures.Print("peer, processor time a request, µs", peerCpu, "N1");
-        Figures.Print("ratio of processor time, peer / check", [.. peerCpu.Zip(ownCpu, static (a, b) => a / b)], "N3");
-        return 0;
+        Figures.Print("ratio of processor time, peer / call", [.. peerCpu.Zip(ownCpu, static (a, b) => a / b)], "N3");
 
         async Task MeasureAsync(string path, List<double> rates, List<double> cpu)
         {
@@ -43,13 +48,14 @@ internal static class CallRatio
         }
     }
 
-    private static async Task PrepareAsync(Uri url, byte[] body)
+    private static async Task PrepareAsync(Uri url, PeeredCall call, byte[] body)
     {
         using HttpClient client = new() { BaseAddress = url };
         using ByteArrayContent request = new(body) { Headers = { ContentType = new("application/json") } };
-        using var answer = await client.PostAsync(new Uri("/v1/fitment/check", UriKind.Relative), request);
+        using var answer = await client.PostAsync(new Uri(call.Path, UriKind.Relative), request);
+        answer.EnsureSuccessStatusCode();
         using ByteArrayContent prepared = new(await answer.Content.ReadAsByteArrayAsync()) { Headers = { ContentType = new("application/json") } };
-        using var done = await client.PostAsync(new Uri("/peer/prepare", UriKind.Relative), prepared);
+        using var done = await client.PostAsync(new Uri(call.PreparePath, UriKind.Relative), prepared);
         done.EnsureSuccessStatusCode();
     }
 

@@ -3,6 +3,7 @@ using SetupService.Api.Drawings;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Vehicles;
+using SetupService.Domain.Geometry.Measured;
 using SetupService.Domain.Geometry.Mechanism;
 using SetupService.Domain.Geometry.Sweeps;
 
@@ -11,6 +12,8 @@ namespace SetupService.Api.Geometry.Sweeps;
 /// <summary>The call that moves a corner over its travel and rack.</summary>
 internal static class SweepEndpoints
 {
+    private static readonly TravelSweepRules Rules = new();
+
     public static void MapSweeps(this RouteGroupBuilder group) =>
         group.MapPost("/travel-sweep", Sweep)
             .WithExample("travel-sweep")
@@ -23,7 +26,11 @@ internal static class SweepEndpoints
     {
         if (body.Value is not { } request)
             return body.Problem!;
-        if (SuspensionReading.Read(request.Suspension) is not { } suspension || request.Alignment is not { CamberDeg: not null, ToeDeg: not null })
+        if (!Rules.Validate(request).IsValid)
+            return body.Refuse();
+        if (MeasuredInputs.TryRead(request.Suspension, request.Alignment, request.GaugeErrorDeg, out var measured))
+            return SweepMeasured(request, measured);
+        if (SuspensionReading.Read(request.Suspension) is not { } suspension)
             return body.Refuse();
 
         var corner = MechanismMaker.Of(SweepInputs.Setting(suspension, request.Alignment, request.LoadedRadiusMm, request.Motion));
@@ -33,8 +40,14 @@ internal static class SweepEndpoints
             return GeometryProblems.NothingHolds();
 
         var assumptions = GeometryAssumptions.ForSweep(request.Suspension, request.Alignment, request.MeasuringDiameterMm, request.Motion is not null);
+        GeometryAssumptions.AddUnused(assumptions, request.Suspension, request.Motion is not null, request.GaugeErrorDeg is not null, request.TrackMm is not null);
         if (TravelSweepAnswers.Of(sweep, corner, axle, assumptions, cancellation, out var missed) is not { } answer)
             return GeometryProblems.NothingReached(corner, missed!.Value);
         return new PictureOr<TravelSweepAnswer>(answer);
     }
+
+    private static Results<PictureOr<TravelSweepAnswer>, Problem> SweepMeasured(TravelSweepRequest request, MeasuredCorner corner) =>
+        MeasuredSweepAnswers.Of(request, corner) is { } answer
+            ? new PictureOr<TravelSweepAnswer>(answer)
+            : MeasuredInputs.NotTold("/travelMm", MeasuredWords.BeyondReadings(request.TravelMm.From, corner.FirstMm, corner.LastMm));
 }

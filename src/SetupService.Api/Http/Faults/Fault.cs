@@ -28,6 +28,11 @@ public sealed record Fault
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public FaultLimits? Limits { get; init; }
 
+    /// <summary>The length the parts lack at best; only with the code <c>unreachable</c>, where parts do not meet.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    [Sample(4.2)]
+    public double? ResidualMm { get; init; }
+
     /// <summary>Line in the body, from 1; only where the body is not JSON or nests too deeply.</summary>
     [Sample(1)]
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]

@@ -1,4 +1,5 @@
 using SetupService.Api.Http.Contract;
+using SetupService.Domain.Answers;
 
 namespace SetupService.Api.Http.Parts;
 
@@ -21,14 +22,10 @@ public sealed record UncertaintyPart
     [Sample(90.0)]
     public required double LevelPct { get; init; }
 
-    /// <summary>The 90 % range of a normally distributed value with a standard error.</summary>
-    internal static UncertaintyPart Normal(double value, double standardError) => new()
+    /// <summary>The 90 % range of an estimate.</summary>
+    internal static UncertaintyPart Of(Estimate estimate)
     {
-        Value = value,
-        Lower = value - (NormalQuantile95 * standardError),
-        Upper = value + (NormalQuantile95 * standardError),
-        LevelPct = 90,
-    };
-
-    private const double NormalQuantile95 = 1.6448536269514722;
+        var range = estimate.Ninety;
+        return new() { Value = range.Value, Lower = range.Lower, Upper = range.Upper, LevelPct = range.LevelPct };
+    }
 }

@@ -17,5 +17,8 @@ public readonly record struct Adjustment(Adjuster By, double Amount)
     public Vector3? Pivot { get; init; }
 
     /// <summary>Size of the amount as movements are compared, mm: a degree of shim counts as 5 mm (a stated choice, no source).</summary>
-    public double WeightMm => By is Adjuster.HubShimCamber or Adjuster.HubShimToe ? 5 : 1;
+    public double WeightMm => IsAngle ? 5 : 1;
+
+    /// <summary>Whether the amount is degrees.</summary>
+    public bool IsAngle => By is Adjuster.HubShimCamber or Adjuster.HubShimToe;
 }

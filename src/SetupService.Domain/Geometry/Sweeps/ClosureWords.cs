@@ -12,7 +12,8 @@ public static class ClosureWords
         ? Prose.Write(UnitSystem.Metric, $"the parts meet there only past a dead point, where they no longer hold the wheel; the last position before it is at {missed.LastTravelMm:mm} of travel and {missed.LastRackMm:mm} of rack.")
         : Prose.Write(UnitSystem.Metric, $"the parts do not meet there: at best {Part(missed.Gap)}; the last position they close at on the way is at {missed.LastTravelMm:mm} of travel and {missed.LastRackMm:mm} of rack.");
 
-    private static string Part(in ClosureGap gap)
+    /// <summary>What lacks, as a clause.</summary>
+    public static string Part(in ClosureGap gap)
     {
         var name = Name(gap.Role);
         return gap.Role is ConstraintRole.Strut or ConstraintRole.ArmPivot

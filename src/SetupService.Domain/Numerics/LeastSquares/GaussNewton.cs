@@ -12,8 +12,8 @@ public static class GaussNewton
     // Root-mean-square change of the readings' values that no longer matters.
     private const double Smallest = 1e-14;
 
-    // Share of the sum of squares within which two sums cannot be told apart.
-    private const double Rounding = 1e-12;
+    // What rounding leaves open in a single residual.
+    private const double Rounding = 1e-15;
 
     /// <summary>
     /// Moves <paramref name="unknowns"/> from a start to the least sum of squares; <paramref name="standardFactors"/> are then
@@ -35,11 +35,15 @@ public static class GaussNewton
             equations.StandardFactors(standardFactors);
             var promised = equations.Solve(step);
             if (promised <= model.ReadingCount * Smallest * Smallest) return true;
-            if (!TryStep(model, unknowns, step, trial, equations, ref sumOfSquares)) return promised <= sumOfSquares * Rounding;
+            if (!TryStep(model, unknowns, step, trial, equations, ref sumOfSquares)) return promised <= Slack(sumOfSquares, model.ReadingCount);
         }
 
         return false;
     }
+
+    /// <summary>Within which two sums of squares cannot be told apart: every residual off by its rounding.</summary>
+    private static double Slack(double sumOfSquares, int count) =>
+        ((2 * Math.Sqrt(count * sumOfSquares)) + (count * Rounding)) * Rounding;
 
     private static bool TryStep<TModel>(
         TModel model, Span<double> unknowns, Span<double> step, Span<double> trial, in NormalEquations equations, ref double sumOfSquares)
@@ -48,7 +52,7 @@ public static class GaussNewton
         for (var halving = 0; halving < MostHalvings; halving++)
         {
             for (var k = 0; k < trial.Length; k++) trial[k] = unknowns[k] + step[k];
-            if (TrySum(model, trial, equations, out var sum) && sum <= sumOfSquares * (1 + Rounding))
+            if (TrySum(model, trial, equations, out var sum) && sum <= sumOfSquares + Slack(sumOfSquares, model.ReadingCount))
             {
                 sumOfSquares = sum;
                 trial.CopyTo(unknowns);

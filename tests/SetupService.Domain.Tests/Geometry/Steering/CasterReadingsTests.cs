@@ -87,7 +87,7 @@ public sealed class CasterReadingsTests
         var (casterHeld, inclinationHeld, scatterDeg) = (0, 0, 0.0);
         for (var trial = 0; trial < 4_000; trial++)
         {
-            SteerReading[] noisy = [.. exact.Select(reading => reading with { CamberDeg = reading.CamberDeg + (0.1 * Normal(random)) })];
+            SteerReading[] noisy = [.. exact.Select(reading => reading with { CamberDeg = reading.CamberDeg + (0.1 * Chance.Normal(random)) })];
             var fit = CasterReadings.From(noisy, WheelSide.Left).Fit!.Value;
             if (fit.Caster.Lower <= 6 && 6 <= fit.Caster.Upper) casterHeld++;
             if (fit.Inclination.Lower <= 13 && 13 <= fit.Inclination.Upper) inclinationHeld++;
@@ -152,7 +152,4 @@ public sealed class CasterReadingsTests
     internal static SteerReading[] Readings(
         (double CasterDeg, double InclinationDeg, double CamberDeg) axis, double toeDeg, double[] steersDeg, WheelSide side) =>
         [.. steersDeg.Select(steerDeg => new SteerReading(steerDeg, CamberAt(axis, toeDeg, side == WheelSide.Left ? steerDeg : -steerDeg)))];
-
-    private static double Normal(Random random) =>
-        Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
 }

@@ -1,7 +1,7 @@
 using CsCheck;
-using SetupService.Domain.Vehicles;
+using SetupService.Domain.Geometry.Measured;
 
-namespace SetupService.Domain.Tests.Vehicles;
+namespace SetupService.Domain.Tests.Geometry.Measured;
 
 public sealed class CamberCurveTests
 {

@@ -1,4 +1,4 @@
-namespace SetupService.Domain.Vehicles;
+namespace SetupService.Domain.Geometry.Measured;
 
 /// <summary>
 /// Camber against wheel travel as somebody measured it: straight between the readings, and carried on by the end

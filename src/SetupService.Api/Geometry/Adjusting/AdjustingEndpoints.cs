@@ -1,0 +1,74 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using SetupService.Api.Geometry.Sweeps;
+using SetupService.Api.Http;
+using SetupService.Api.Http.Problems;
+using SetupService.Api.Vehicles;
+
+namespace SetupService.Api.Geometry.Adjusting;
+
+/// <summary>The calls that adjust a corner, and that find the adjustment for wanted angles.</summary>
+internal static class AdjustingEndpoints
+{
+    private static readonly TopMountMoveRules TopMountRules = new();
+    private static readonly AdjustmentRules AdjustmentRules = new();
+
+    public static void MapAdjusting(this RouteGroupBuilder group)
+    {
+        group.MapPost("/top-mount-move", MoveTopMount)
+            .WithExample("top-mount-move")
+            .WithProblems(ProblemTypes.NotComputable)
+            .WithName("topMountMove")
+            .WithSummary("What does moving the strut's top mount do, or which movement gives the angles wanted?")
+            .WithDescription("Moves a strut's top mount at an unchanged wheel-centre height, toe reset when asked, and says what it costs elsewhere; or finds the least movement within limits that reaches a camber, a caster or both.");
+        group.MapPost("/adjustment", Adjust)
+            .WithExample("adjustment")
+            .WithProblems(ProblemTypes.NotComputable)
+            .WithName("adjustment")
+            .WithSummary("The same for everything else a workshop can turn, shim or swap")
+            .WithDescription("Knuckle eccentric, ball joints, arm, link and tie-rod lengths, rack height, pivots, hub shims, ride height: what they do together, or the least of them that reaches wanted angles.");
+    }
+
+    private static Results<Answer<TopMountMoveAnswer>, Problem> MoveTopMount(Body<TopMountMoveRequest> body)
+    {
+        if (body.Value is not { } request)
+            return body.Problem!;
+        if (!TopMountRules.Validate(request).IsValid)
+            return body.Refuse();
+        var asked = ChangeAsked.Of(request);
+        if (MeasuredInputs.TryRead(request.Suspension, request.Alignment, request.GaugeErrorDeg, out var measured))
+        {
+            return CornerChanges.Of(measured, MeasuredInputs.Stated(request.Alignment), request.LoadedRadiusMm, asked, out var notTold) is { } told
+                ? new Answer<TopMountMoveAnswer>(TopMountMoveAnswer.Of(told, AdjustingAssumptions.Of(request, measured)))
+                : notTold!;
+        }
+
+        if (SuspensionReading.Read(request.Suspension) is not { } suspension)
+            return body.Refuse();
+        var setting = SweepInputs.Setting(suspension, request.Alignment, request.LoadedRadiusMm);
+        return CornerChanges.Of(setting, asked, out var problem) is { } change
+            ? new Answer<TopMountMoveAnswer>(TopMountMoveAnswer.Of(change, AdjustingAssumptions.Of(request)))
+            : problem!;
+    }
+
+    private static Results<Answer<AdjustmentAnswer>, Problem> Adjust(Body<AdjustmentRequest> body)
+    {
+        if (body.Value is not { } request)
+            return body.Problem!;
+        if (!AdjustmentRules.Validate(request).IsValid)
+            return body.Refuse();
+        var asked = ChangeAsked.Of(request);
+        if (MeasuredInputs.TryRead(request.Suspension, request.Alignment, request.GaugeErrorDeg, out var measured))
+        {
+            return CornerChanges.Of(measured, MeasuredInputs.Stated(request.Alignment), request.LoadedRadiusMm, asked, out var notTold) is { } told
+                ? new Answer<AdjustmentAnswer>(AdjustmentAnswer.Of(told, AdjustingAssumptions.Of(request, measured)))
+                : notTold!;
+        }
+
+        if (SuspensionReading.Read(request.Suspension) is not { } suspension)
+            return body.Refuse();
+        var setting = SweepInputs.Setting(suspension, request.Alignment, request.LoadedRadiusMm, request.Motion);
+        return CornerChanges.Of(setting, asked, out var problem) is { } change
+            ? new Answer<AdjustmentAnswer>(AdjustmentAnswer.Of(change, AdjustingAssumptions.Of(request)))
+            : problem!;
+    }
+}

@@ -1,0 +1,42 @@
+using SetupService.Api.Vehicles;
+using SetupService.Domain.Geometry.Adjusting;
+
+namespace SetupService.Api.Geometry.Adjusting;
+
+/// <summary>Reads what is adjusted into domain values.</summary>
+internal static class AdjustmentReading
+{
+    private const double WidestMm = 100;
+    private const double WidestDeg = 5;
+
+    public static Adjustment[] Read(AdjustmentDocument[] documents) =>
+        Array.ConvertAll(documents, one => What(one) with { Amount = one.AmountMm ?? one.AmountDeg ?? 0 });
+
+    public static AdjusterRoom[] Read(AdjusterRoomDocument[] documents) => Array.ConvertAll(documents, one =>
+    {
+        var what = What(one);
+        return what.IsAngle
+            ? new AdjusterRoom(what, one.MinimumDeg ?? -WidestDeg, one.MaximumDeg ?? WidestDeg)
+            : new AdjusterRoom(what, one.MinimumMm ?? -WidestOf(what), one.MaximumMm ?? WidestOf(what));
+    });
+
+    public static Adjustment[] Read(TopMountMoveDocument document) =>
+        [new(Adjuster.StrutTopInboard, document.Inboard), new(Adjuster.StrutTopRearward, document.Rearward)];
+
+    public static AdjusterRoom[] Read(TopMountLimitsDocument? document) =>
+    [
+        new(new(Adjuster.StrutTopInboard, 0), document?.Inboard?.Minimum ?? -WidestMm, document?.Inboard?.Maximum ?? WidestMm),
+        new(new(Adjuster.StrutTopRearward, 0), document?.Rearward?.Minimum ?? -WidestMm, document?.Rearward?.Maximum ?? WidestMm),
+    ];
+
+    public static AngleTarget Read(AngleTargetDocument document) => new(document.CamberDeg, document.CasterDeg);
+
+    private static Adjustment What(AdjusterDocument document) => new((Adjuster)document.Adjuster, 0)
+    {
+        LinkIndex = (document.Link ?? 1) - 1,
+        BoltSpacingMm = document.BoltSpacingMm ?? 0,
+        Pivot = document.Pivot is { } pivot ? SuspensionReading.Read(pivot) : null,
+    };
+
+    private static double WidestOf(Adjustment what) => what.By == Adjuster.KnuckleEccentric ? AdjusterRules.MostThrow * what.BoltSpacingMm : WidestMm;
+}

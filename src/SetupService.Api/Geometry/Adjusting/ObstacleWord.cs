@@ -1,0 +1,21 @@
+using System.Text.Json.Serialization;
+using SetupService.Api.Http.Contract;
+
+namespace SetupService.Api.Geometry.Adjusting;
+
+/// <summary>What stands in the way of a target.</summary>
+[JsonConverter(typeof(WordConverter<ObstacleWord>))]
+public enum ObstacleWord
+{
+    /// <summary>An adjuster is at its limit.</summary>
+    Limit,
+
+    /// <summary>The tyre's top is at the arch.</summary>
+    ArchGap,
+
+    /// <summary>Further on the suspension's parts do not close.</summary>
+    Closure,
+
+    /// <summary>What may be adjusted does not move the angle, or not without moving the other.</summary>
+    NoEffect,
+}

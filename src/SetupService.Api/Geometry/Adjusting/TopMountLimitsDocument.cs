@@ -1,0 +1,18 @@
+using SetupService.Api.Http.Contract;
+
+namespace SetupService.Api.Geometry.Adjusting;
+
+/// <summary>What a top mount's movement must keep within, mm; what is left out is limited to ±100 mm.</summary>
+public sealed record TopMountLimitsDocument
+{
+    /// <summary>Movement inboard.</summary>
+    public SlotDocument? Inboard { get; set; }
+
+    /// <summary>Movement rearward.</summary>
+    public SlotDocument? Rearward { get; set; }
+
+    /// <summary>How far outboard the tyre's top may move before it meets the arch.</summary>
+    [Limits(0, 200)]
+    [Sample(10.0)]
+    public double? ArchGap { get; set; }
+}
