@@ -47,7 +47,7 @@ public sealed class TargetOracleTests
         Assert.Equal(found.IsReached ? [] : touched, named);
     }
 
-    private static (JsonElement Expected, LeastMovement Found) Find(string name)
+    private static (JsonElement Expected, MovementSearch<AdjustedCorner> Found) Find(string name)
     {
         var expected = GeometryCases.Named("targets", name);
         var targets = expected.GetProperty("targets");
