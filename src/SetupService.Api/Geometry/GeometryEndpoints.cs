@@ -1,5 +1,6 @@
 using SetupService.Api.Geometry.Adjusting;
 using SetupService.Api.Geometry.Sweeps;
+using SetupService.Api.Geometry.Views;
 
 namespace SetupService.Api.Geometry;
 
@@ -11,5 +12,6 @@ internal static class GeometryEndpoints
         var group = routes.MapGroup("/v1/geometry").WithTags("Geometry");
         group.MapSweeps();
         group.MapAdjusting();
+        group.MapViews();
     }
 }

@@ -4,6 +4,7 @@ using SetupService.Api.Fitment;
 using SetupService.Api.Fitment.Batch;
 using SetupService.Api.Geometry.Adjusting;
 using SetupService.Api.Geometry.Sweeps;
+using SetupService.Api.Geometry.Views;
 using SetupService.Api.Tyres;
 using SetupService.Api.Vehicles;
 using SetupService.Api.Wheels;
@@ -45,6 +46,7 @@ namespace SetupService.Api.Host;
 [JsonSerializable(typeof(TopMountMoveAnswer))]
 [JsonSerializable(typeof(AdjustmentRequest))]
 [JsonSerializable(typeof(AdjustmentAnswer))]
+[JsonSerializable(typeof(CornerDrawingRequest))]
 [JsonSerializable(typeof(BatchCarLine))]
 [JsonSerializable(typeof(BatchCandidateLine))]
 [JsonSerializable(typeof(BatchAnswerLine))]

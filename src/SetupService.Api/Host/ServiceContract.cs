@@ -3,6 +3,7 @@ using SetupService.Api.Fitment;
 using SetupService.Api.Fitment.Batch;
 using SetupService.Api.Geometry.Adjusting;
 using SetupService.Api.Geometry.Sweeps;
+using SetupService.Api.Geometry.Views;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Vehicles;
 
@@ -24,6 +25,7 @@ public static class ServiceContract
         new TravelSweepRules(),
         new TopMountMoveRules(),
         new AdjustmentRules(),
+        new CornerDrawingRules(),
         new BatchCarLineRules(),
         new BatchCandidateLineRules(),
     ];

@@ -30,6 +30,8 @@ internal sealed record ExampleCall(string Method, string Path, string? Request, 
         new("POST", "/v1/fitment/batch", "fitment-batch.request.ndjson", "fitment-batch.answer.ndjson"),
         new("POST", "/v1/fitment/batch", "fitment-batch.request.csv", "fitment-batch.answer.csv"),
         new("POST", "/v1/geometry/travel-sweep", "travel-sweep.request.json", "travel-sweep.answer.json"),
+        new("POST", "/v1/geometry/travel-sweep", "travel-sweep.request.json", "travel-sweep.answer.svg"),
+        new("POST", "/v1/geometry/drawing", "geometry-drawing.request.json", "geometry-drawing.answer.svg"),
         new("POST", "/v1/geometry/top-mount-move", "top-mount-move.request.json", "top-mount-move.answer.json"),
         new("POST", "/v1/geometry/adjustment", "adjustment.request.json", "adjustment.answer.json"),
     ];
@@ -39,6 +41,8 @@ internal sealed record ExampleCall(string Method, string Path, string? Request, 
     public async Task<string> SendAsync(HttpClient client)
     {
         using HttpRequestMessage request = new(new HttpMethod(Method), new Uri(Path, UriKind.Relative)) { Content = await BodyAsync() };
+        if (Answer.EndsWith(".svg", StringComparison.Ordinal))
+            request.Headers.Accept.ParseAdd("image/svg+xml");
         using var response = await client.SendAsync(request);
         var text = await response.Content.ReadAsStringAsync();
         Assert.True(response.IsSuccessStatusCode, $"{Answer}: {(int)response.StatusCode} {text}");
