@@ -2,7 +2,7 @@ namespace SetupService.Domain.Geometry.Adjusting;
 
 /// <summary>
 /// How the angles follow the adjusters near one place, and the best place by that: of all amounts within their limits those with
-/// the least sum of squared errors, and of these the ones with the least movement.
+/// the least sum of squared errors, and of these the ones with the least movement from <see cref="Origin"/>.
 /// </summary>
 /// <remarks>
 /// The best place lies on some face of the box of limits, where a few adjusters stand at an end and the rest are free; on that face
@@ -33,6 +33,9 @@ internal ref struct LinearModel
     /// <summary>Limits and weights of the adjusters.</summary>
     public ReadOnlySpan<AdjusterRoom> Rooms;
 
+    /// <summary>The amounts that movement counts from.</summary>
+    public ReadOnlySpan<double> Origin;
+
     /// <summary>Finds the best amounts.</summary>
     public readonly void Best(Span<double> best)
     {
@@ -42,7 +45,7 @@ internal ref struct LinearModel
         var (bestError, bestSize) = (double.PositiveInfinity, double.PositiveInfinity);
 
         // Where the limits leave no place clear of the arch, nothing is moved that need not be.
-        for (var i = 0; i < best.Length; i++) best[i] = Math.Clamp(0, Rooms[i].Minimum, Rooms[i].Maximum);
+        for (var i = 0; i < best.Length; i++) best[i] = Math.Clamp(Origin[i], Rooms[i].Minimum, Rooms[i].Maximum);
         for (var arch = 0; arch < (ArchSlopes.IsEmpty ? 1 : 2); arch++)
         {
             for (var face = 0; face < faces; face++)
@@ -71,7 +74,7 @@ internal ref struct LinearModel
         {
             switch (face % 3)
             {
-                case 0: x[i] = 0; free[freeCount++] = i; break;
+                case 0: x[i] = Origin[i]; free[freeCount++] = i; break;
                 case 1: x[i] = Rooms[i].Minimum; break;
                 default: x[i] = Rooms[i].Maximum; break;
             }
@@ -92,7 +95,7 @@ internal ref struct LinearModel
 
         Span<double> solved = stackalloc double[freeCount];
         Numerics.MinimumNorm.Solve(rows, right, solved);
-        for (var k = 0; k < freeCount; k++) x[free[k]] = solved[k] / Rooms[free[k]].Adjustment.WeightMm;
+        for (var k = 0; k < freeCount; k++) x[free[k]] += solved[k] / Rooms[free[k]].Adjustment.WeightMm;
     }
 
     private readonly bool IsAllowed(ReadOnlySpan<double> x)
@@ -122,7 +125,7 @@ internal ref struct LinearModel
         var sum = 0.0;
         for (var i = 0; i < x.Length; i++)
         {
-            var movement = x[i] * Rooms[i].Adjustment.WeightMm;
+            var movement = (x[i] - Origin[i]) * Rooms[i].Adjustment.WeightMm;
             sum += movement * movement;
         }
 

@@ -2,13 +2,18 @@ namespace SetupService.Domain.Geometry.Adjusting;
 
 /// <summary>
 /// The least movement of a few adjusters that gives a corner its wanted angles, or comes nearest to them within the limits. Gauss
-/// and Newton's method on the solved corner, each step the best place of a linear model (<see cref="LinearModel"/>).
+/// and Newton's method on the solved corner, each step the best place of a linear model (<see cref="LinearModel"/>). Where an adjuster
+/// does so little that the angles bend more than they follow, the least movement may not come to rest; the target is then met by one
+/// near it.
 /// </summary>
 /// <typeparam name="TCorner">The kind of corner.</typeparam>
 public sealed class MovementSearch<TCorner>
     where TCorner : class, IAdjustableCorner<TCorner>
 {
     private const int MaximumIterations = 30;
+
+    // After them the target is met from where the search is, by the least movement from there.
+    private const int FinishingIterations = 6;
     private const int MaximumHalvings = 12;
 
     // Of a difference from which a slope is taken: its error tilts the least movement by some 1e-6 of itself.
@@ -61,9 +66,12 @@ public sealed class MovementSearch<TCorner>
         Span<double> slopes = stackalloc double[2 * _rooms.Length];
         Span<double> wanted = stackalloc double[2];
         Span<double> archSlopes = stackalloc double[_rooms.Length];
-        for (var iteration = 0; iteration < MaximumIterations; iteration++)
+        Span<double> origin = stackalloc double[_rooms.Length];
+        origin.Clear();
+        for (var iteration = 0; iteration < MaximumIterations + FinishingIterations; iteration++)
         {
-            if (!TryModel(slopes, wanted, archSlopes, out var model))
+            if (iteration >= MaximumIterations) Amounts.CopyTo(origin);
+            if (!TryModel(slopes, wanted, archSlopes, origin, out var model))
             {
                 hitClosure = true;
                 break;
@@ -85,7 +93,7 @@ public sealed class MovementSearch<TCorner>
         return _start.With(_adjustments, _resetToe);
     }
 
-    private bool TryModel(Span<double> slopes, Span<double> wanted, Span<double> archSlopes, out LinearModel model)
+    private bool TryModel(Span<double> slopes, Span<double> wanted, Span<double> archSlopes, ReadOnlySpan<double> origin, out LinearModel model)
     {
         var count = _rooms.Length;
         var angles = 0;
@@ -118,6 +126,7 @@ public sealed class MovementSearch<TCorner>
         model = new LinearModel
         {
             Rooms = _rooms,
+            Origin = origin,
             Slopes = slopes[..(angles * count)],
             Wanted = wanted[..angles],
             ArchSlopes = _archGapMm is null ? [] : archSlopes,
