@@ -107,7 +107,8 @@ public sealed class CornerMeasureTests
     [InlineData(-250_000, 300, "250.75 m inboard")]
     [InlineData(-3000, 300, "3.75 m inboard")]
     [InlineData(4000, -200, "3.25 m outboard")]
-    [InlineData(700, 1e7, "50.0 mm inboard")]
+    [InlineData(700, 1e7, "10000 m up")]
+    [InlineData(450, -4550, "4.55 m down")]
     public void One_far_away_is_an_arrow_with_its_distance(double along, double height, string distance)
     {
         var picture = SampleCorner.Draw(SampleCorner.Views with { FrontInstantCentre = new(along, height) });
