@@ -9,14 +9,14 @@ internal static class GeometryAssumptions
 {
     private const string CommonPractice = "common practice, no source";
 
-    private static readonly Assumption MeasuringDiameter = new(
+    internal static readonly Assumption MeasuringDiameter = new(
         "/measuringDiameterMm", AxleInputs.DefaultMeasuringDiameterMm, null, CommonPractice,
         "Toe in mm depends on the diameter it is measured at; degrees do not.");
 
     private static readonly Assumption Parallel = new(
         "/motion", null, "parallel", "the contract's default", "A twist beam moves otherwise in roll than in heave; both wheels are taken to move alike.");
 
-    private static readonly Assumption ThinTyre = new(
+    internal static readonly Assumption ThinTyre = new(
         "/loadedRadiusMm", null, "a disc of this radius in the wheel's plane", "ISO 8855 as to the contact centre; the disc is a model",
         "A tyre has width and gives: at camber its true contact centre moves some mm across, which no figure here contains.");
 

@@ -1,4 +1,6 @@
 using SetupService.Api.Geometry.Adjusting;
+using SetupService.Api.Geometry.Alignment;
+using SetupService.Api.Geometry.Steering;
 using SetupService.Api.Geometry.Sweeps;
 
 namespace SetupService.Api.Geometry;
@@ -11,5 +13,7 @@ internal static class GeometryEndpoints
         var group = routes.MapGroup("/v1/geometry").WithTags("Geometry");
         group.MapSweeps();
         group.MapAdjusting();
+        group.MapSteering();
+        group.MapAlignment();
     }
 }

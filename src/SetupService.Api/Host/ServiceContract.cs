@@ -2,6 +2,7 @@ using FluentValidation;
 using SetupService.Api.Fitment;
 using SetupService.Api.Fitment.Batch;
 using SetupService.Api.Geometry.Adjusting;
+using SetupService.Api.Geometry.Steering;
 using SetupService.Api.Geometry.Sweeps;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Vehicles;
@@ -24,6 +25,8 @@ public static class ServiceContract
         new TravelSweepRules(),
         new TopMountMoveRules(),
         new AdjustmentRules(),
+        new SteeringAxisRules(),
+        new SteerSweepRules(),
         new BatchCarLineRules(),
         new BatchCandidateLineRules(),
     ];

@@ -11,6 +11,9 @@ internal static class RangeRules
     /// <summary>The most rows of one sweep; more than any chart shows.</summary>
     public const int MostRows = 5000;
 
+    /// <summary>Whether a range of one axis keeps both rules below.</summary>
+    public static bool Holds(SweepRange range) => range.Step != 0 && range.Count is > 0 and <= MostRows;
+
     /// <summary>Refuses a step that leads nowhere or away.</summary>
     public static void Check<T>(ValidationContext<T> context, string member, SweepRange range)
     {

@@ -1,4 +1,5 @@
 using SetupService.Api.Http.Contract;
+using SetupService.Domain.Answers;
 
 namespace SetupService.Api.Http.Parts;
 
@@ -20,6 +21,9 @@ public sealed record UncertaintyPart
     /// <summary>Probability that the true value lies between, in percent.</summary>
     [Sample(90.0)]
     public required double LevelPct { get; init; }
+
+    /// <summary>The part of a range worked out elsewhere.</summary>
+    internal static UncertaintyPart Of(Uncertainty range) => new() { Value = range.Value, Lower = range.Lower, Upper = range.Upper, LevelPct = range.LevelPct };
 
     /// <summary>The 90 % range of a normally distributed value with a standard error.</summary>
     internal static UncertaintyPart Normal(double value, double standardError) => new()
