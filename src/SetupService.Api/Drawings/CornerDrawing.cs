@@ -9,9 +9,6 @@ namespace SetupService.Api.Drawings;
 /// </summary>
 public static class CornerDrawing
 {
-    private const string TitleId = "drawing-title";
-    private const string DescriptionId = "drawing-description";
-
     /// <summary>
     /// The picture of a check: candidate and present fitting over each other, hub, what stands around them, and the nominal
     /// margins dimensioned in the caller's units. Gaps that are not known are named in a note and not drawn.
@@ -29,18 +26,8 @@ public static class CornerDrawing
         var legend = Legend.Of(view);
         var frame = DrawingFrame.Around(view, legend.HeightUnits);
         using var svg = new SvgWriter(frame.UnitMm);
-        svg.Open(
-            "svg",
-            ("viewBox", string.Join(' ', ((double[])[frame.LeftMm, frame.TopMm, frame.WidthMm, frame.HeightMm]).Select(SvgNumber.Write))),
-            ("class", "corner"),
-            ("role", "img"),
-            ("aria-labelledby", $"{TitleId} {DescriptionId}"),
-            ("font-family", "system-ui, sans-serif"),
-            ("stroke-linejoin", "round"));
-        svg.Element("title", DrawingWords.Title(view), ("id", TitleId));
-        svg.Element("desc", DrawingWords.Description(view), ("id", DescriptionId));
-        svg.Element("style", Palette.StyleSheet);
-        svg.Rectangle(frame.LeftMm, frame.TopMm, frame.WidthMm, frame.HeightMm, Pen.Filled(InkRole.Paper));
+        SvgDocument.Open(
+            svg, "drawing", (frame.LeftMm, frame.TopMm, frame.WidthMm, frame.HeightMm), DrawingWords.Title(view), DrawingWords.Description(view));
         FittingPainter.PaintCandidate(svg, view.CandidateOutlines);
         HubPainter.Paint(svg, view.Hub, frame);
         FittingPainter.PaintPresent(svg, view.PresentOutlines);

@@ -8,6 +8,7 @@ internal enum InkRole
     Soft,
     Candidate,
     Current,
+    Third,
     Pass,
     Caution,
     Fail,

@@ -3,12 +3,15 @@ using System.Text;
 namespace SetupService.Api.Drawings;
 
 /// <summary>
-/// The colours of the drawing, for light and for dark surroundings. Every one of them stands at a contrast of 4.5 or more to
+/// The colours of the drawings, for light and for dark surroundings. Every one of them stands at a contrast of 4.5 or more to
 /// its paper (WCAG 2.2, success criterion 1.4.3), and none of them says anything that a word beside it does not say too.
 /// </summary>
 internal static class Palette
 {
-    private const string Scope = ".corner";
+    /// <summary>The class of a drawing's root, which keeps the style sheet to it.</summary>
+    public const string RootClass = "drawing";
+
+    private const string Scope = "." + RootClass;
 
     private static readonly (InkRole Role, string Name, string Light, string Dark)[] Inks =
     [
@@ -17,6 +20,7 @@ internal static class Palette
         (InkRole.Soft, "soft", "#55616d", "#a3afba"),
         (InkRole.Candidate, "candidate", "#125d73", "#6fc3d6"),
         (InkRole.Current, "now", "#6a5340", "#d3bba3"),
+        (InkRole.Third, "third", "#6d3a86", "#d0a9e6"),
         (InkRole.Pass, "pass", "#1c6a3d", "#7dd49d"),
         (InkRole.Caution, "caution", "#875003", "#f0bd68"),
         (InkRole.Fail, "fail", "#af1d28", "#ff9a92"),

@@ -6,7 +6,8 @@ namespace SetupService.Api.Drawings;
 /// <param name="Dashes">Lengths of dash and gap in text units; empty for a full line.</param>
 /// <param name="Fill">Ink of the filling; null for none.</param>
 /// <param name="FillOpacity">How dense the filling is, 0 to 1.</param>
-internal readonly record struct Pen(InkRole? Line, double Width, double[] Dashes, InkRole? Fill = null, double FillOpacity = 1)
+/// <param name="LineOpacity">How dense the line is, 0 to 1.</param>
+internal readonly record struct Pen(InkRole? Line, double Width, double[] Dashes, InkRole? Fill = null, double FillOpacity = 1, double LineOpacity = 1)
 {
     public static Pen Full(InkRole line, double width) => new(line, width, []);
 

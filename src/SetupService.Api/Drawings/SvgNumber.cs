@@ -2,7 +2,7 @@ using System.Globalization;
 
 namespace SetupService.Api.Drawings;
 
-/// <summary>Writes a number of the drawing: to a thousandth, without exponent, in no culture.</summary>
+/// <summary>Writes a number of a drawing: to a thousandth, without exponent, in no culture.</summary>
 internal static class SvgNumber
 {
     public static string Write(double value)

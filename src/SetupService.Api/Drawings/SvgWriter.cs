@@ -5,7 +5,7 @@ using System.Xml;
 namespace SetupService.Api.Drawings;
 
 /// <summary>
-/// Writes the elements of the drawing as XML text. Lengths are mm of the picture; line widths and letters are in text units,
+/// Writes the elements of a drawing as XML text. Lengths are mm of the picture; line widths and letters are in text units,
 /// which grow with the picture so that it reads the same at every size.
 /// </summary>
 internal sealed class SvgWriter : IDisposable
@@ -71,6 +71,16 @@ internal sealed class SvgWriter : IDisposable
         Close();
     }
 
+    public void Circle(double x, double y, double radius, Pen pen)
+    {
+        Open("circle");
+        Number("cx", x);
+        Number("cy", y);
+        Number("r", radius);
+        WritePen(pen);
+        Close();
+    }
+
     public void Path(string data, Pen pen)
     {
         Open("path", ("d", data));
@@ -110,6 +120,7 @@ internal sealed class SvgWriter : IDisposable
         if (pen.Line is not { } line) return;
         _xml.WriteAttributeString("stroke", Palette.Fallback(line));
         Number("stroke-width", pen.Width * _unitMm);
+        if (pen.LineOpacity < 1) Number("stroke-opacity", pen.LineOpacity);
         if (pen.Dashes.Length == 0) return;
         _xml.WriteAttributeString("stroke-dasharray", string.Join(' ', pen.Dashes.Select(dash => SvgNumber.Write(dash * _unitMm))));
     }

@@ -133,7 +133,7 @@ public sealed partial class DrawnLayoutTests
         }
     }
 
-    [GeneratedRegex(@"\.corner\{(--[a-z]+:#[0-9a-f]{6};)+\}")]
+    [GeneratedRegex(@"\.drawing\{(--[a-z]+:#[0-9a-f]{6};)+\}")]
     private static partial Regex Palettes();
 
     [GeneratedRegex("--([a-z]+):#([0-9a-f]{6});")]

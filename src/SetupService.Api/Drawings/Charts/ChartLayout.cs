@@ -1,0 +1,98 @@
+using OxyPlot;
+
+namespace SetupService.Api.Drawings.Charts;
+
+/// <summary>Puts the parts of a chart one under another: heading, legend, panels, the axis they share, notes.</summary>
+internal sealed class ChartLayout
+{
+    private const double Width = DrawingFrame.WidthUnits;
+    private const double Edge = DrawingFrame.EdgeUnits;
+    private const double TextUnits = Width - (2 * Edge);
+    private const double BlockGap = 12;
+    private const double PanelGap = 22;
+    private const double HeaderGap = 9;
+    private const double NumberGap = 8;
+
+    private readonly ChartView _view;
+    private readonly List<(double GapUnits, double HeightUnits, Action<SvgWriter, double> Paint)> _parts = [];
+    private readonly double _plotUnits;
+    private readonly double _gutterUnits;
+
+    public ChartLayout(ChartView view)
+    {
+        _view = view;
+        _plotUnits = view.Panels.Count switch { 1 => 260, 2 => 190, 3 => 155, _ => 128 };
+        _gutterUnits = Gutter();
+        AddHead();
+        for (var i = 0; i < view.Panels.Count; i++) AddPanel(i);
+        if (view.Panels.Count > 0) AddFoot();
+        AddNotes();
+    }
+
+    public double HeightUnits => _parts.Sum(part => part.GapUnits + part.HeightUnits) + Edge;
+
+    public void Paint(SvgWriter svg)
+    {
+        var y = 0.0;
+        foreach (var (gap, height, paint) in _parts)
+        {
+            paint(svg, y + gap);
+            y += gap + height;
+        }
+    }
+
+    private void AddHead()
+    {
+        var head = new TextBlock(TextUnits);
+        head.Add(_view.Chart.Heading, new Lettering(Lettering.Figure, InkRole.Ink, IsBold: true));
+        foreach (var line in _view.Chart.Lines) head.Add(line, new Lettering(Lettering.Small, InkRole.Soft));
+        _parts.Add((Edge, head.HeightUnits, (svg, y) => head.Write(svg, 1, Edge, y)));
+        var legend = new ChartLegend(_view, TextUnits);
+        if (legend.HeightUnits > 0) _parts.Add((BlockGap, legend.HeightUnits, (svg, y) => legend.Paint(svg, Edge, y)));
+    }
+
+    private void AddPanel(int index)
+    {
+        var header = new PanelHeader(_view.Panels[index], _view, TextUnits);
+        _parts.Add((PanelGap, header.HeightUnits + HeaderGap + _plotUnits, (svg, y) =>
+        {
+            svg.OpenGroup($"panel-{index + 1}");
+            header.Paint(svg, Edge, y);
+            Plot(svg, index, y + header.HeightUnits + HeaderGap);
+            svg.Close();
+        }));
+    }
+
+    private void AddFoot()
+    {
+        var foot = new AxisFoot(_view.Chart.Across, Width - Edge - _gutterUnits);
+        _parts.Add((PanelPlot.NumbersBelowUnits, foot.HeightUnits, (svg, y) => foot.Paint(svg, _gutterUnits, Width - Edge, y)));
+    }
+
+    private void AddNotes()
+    {
+        var notes = new TextBlock(TextUnits);
+        foreach (var note in ChartWords.Notes(_view)) notes.Add(note, new Lettering(Lettering.Small, InkRole.Soft));
+        if (notes.IsEmpty) return;
+        _parts.Add((BlockGap, 0, (svg, y) => svg.Line(Edge, y, Width - Edge, y, Pen.Full(InkRole.Soft, 0.8))));
+        _parts.Add((BlockGap, notes.HeightUnits, (svg, y) => notes.Write(svg, 1, Edge, y)));
+    }
+
+    private void Plot(SvgWriter svg, int index, double top)
+    {
+        var isLast = index == _view.Panels.Count - 1;
+        var place = new OxyRect(0, top, Width, _plotUnits + (isLast ? PanelPlot.NumbersBelowUnits : 0));
+        PanelPlot.Render(PanelPlot.Of(_view.Panels[index], _view, _gutterUnits, isLast), new SvgRenderContext(svg), place);
+    }
+
+    private double Gutter()
+    {
+        var meter = new LabelMeter();
+        foreach (var panel in _view.Panels)
+        {
+            PanelPlot.Render(PanelPlot.Of(panel, _view, Edge, hasNumbersBelow: false), meter, new OxyRect(0, 0, Width, _plotUnits));
+        }
+
+        return Edge + meter.WidestUnits + NumberGap;
+    }
+}

@@ -1,0 +1,50 @@
+using System.Globalization;
+
+namespace SetupService.Api.Drawings.Charts;
+
+/// <summary>Writes numbers of a chart: in no culture, with a real minus sign, as closely as it makes sense.</summary>
+internal static class ChartNumber
+{
+    private const int MostDecimals = 9;
+    private const int MostReadDecimals = 5;
+    private const double LargestPlain = 1e6;
+
+    /// <summary>A tick's number, with the decimals the distance between ticks asks for.</summary>
+    public static string AtTick(double value, double step)
+    {
+        var decimals = 0;
+        for (var scaled = Math.Abs(step); decimals < MostDecimals && Math.Abs(scaled - Math.Round(scaled)) > 1e-6 * scaled; scaled *= 10) decimals++;
+        return Write(value, decimals);
+    }
+
+    /// <summary>A value with its unit: the decimals of the service's sentences, in other units a hundredth of what the curve spans.</summary>
+    public static string Read(double value, string unit, double span)
+    {
+        var decimals = unit switch
+        {
+            "°" or "in" => 2,
+            "mm" or "m" or "%" => 1,
+            _ => span > 0 ? Math.Clamp(2 - (int)Math.Floor(Math.Log10(span)), 0, MostReadDecimals) : 2,
+        };
+        return WithUnit(Write(value, decimals), unit);
+    }
+
+    /// <summary>A value with its unit; a degree sign stands close.</summary>
+    public static string WithUnit(string number, string unit) => unit switch
+    {
+        "" => number,
+        "°" => number + unit,
+        _ => $"{number} {unit}",
+    };
+
+    private static string Write(double value, int decimals)
+    {
+        if (Math.Abs(value) >= LargestPlain) return Sign(value.ToString("0.##e0", CultureInfo.InvariantCulture));
+        var rounded = Math.Round(value, decimals, MidpointRounding.AwayFromZero);
+
+        // Minus zero would be written with its sign.
+        return Sign((rounded == 0 ? 0 : rounded).ToString("F" + decimals, CultureInfo.InvariantCulture));
+    }
+
+    private static string Sign(string number) => number.Replace('-', '−');
+}

@@ -1,0 +1,93 @@
+using System.Globalization;
+using OxyPlot;
+using OxyPlot.Annotations;
+using OxyPlot.Axes;
+
+namespace SetupService.Api.Drawings.Charts;
+
+/// <summary>Sets a panel up for the plotting library, which chooses the ticks and lays lines and numbers out.</summary>
+internal static class PanelPlot
+{
+    /// <summary>Room for the numbers under the lowest panel, text units.</summary>
+    public const double NumbersBelowUnits = 31;
+
+    private const double AcrossTickUnits = 76;
+    private const double UpTickUnits = 40;
+    private const double GridOpacity = 0.22;
+    private const double ZeroOpacity = 0.75;
+    private const double MissingOpacity = 0.16;
+
+    public static PlotModel Of(PanelView panel, ChartView view, double gutterUnits, bool hasNumbersBelow)
+    {
+        var model = new PlotModel
+        {
+            Culture = CultureInfo.InvariantCulture,
+            DefaultFontSize = Lettering.Small,
+            TextColor = RoleColour.Of(InkRole.Ink),
+            TitlePadding = 0,
+            Padding = new OxyThickness(0),
+            PlotMargins = new OxyThickness(gutterUnits, 0, DrawingFrame.EdgeUnits, hasNumbersBelow ? NumbersBelowUnits : 0),
+            PlotAreaBorderThickness = new OxyThickness(0),
+            Background = OxyColors.Undefined,
+        };
+        var across = Axis(AxisPosition.Bottom, view.Across, AcrossTickUnits, labelDistance: 9);
+        if (!hasNumbersBelow) across.LabelFormatter = _ => "";
+        model.Axes.Add(across);
+        model.Axes.Add(Axis(AxisPosition.Left, panel.Up, UpTickUnits, labelDistance: 8));
+        foreach (var stretch in view.Missing) model.Annotations.Add(Shade(stretch, panel.Up));
+        if (panel.Up is { Low: < 0, High: > 0 }) model.Annotations.Add(Zero(LineAnnotationType.Horizontal, []));
+        if (view.Across is { Low: <= 0, High: >= 0 }) model.Annotations.Add(Zero(LineAnnotationType.Vertical, [4, 4]));
+        foreach (var (series, style) in panel.Lines)
+        {
+            foreach (var part in PlotSeries.Of(series, style)) model.Series.Add(part);
+        }
+
+        return model;
+    }
+
+    /// <summary>Draws the plot into a rectangle; the library's own way to report a fault, which is to paint it, is not taken.</summary>
+    public static void Render(PlotModel model, IRenderContext context, OxyRect place)
+    {
+        IPlotModel plot = model;
+        plot.Update(updateData: true);
+        plot.Render(context, place);
+        if (model.GetLastPlotException() is { } fault) throw new InvalidOperationException("The chart could not be laid out.", fault);
+    }
+
+    private static LinearAxis Axis(AxisPosition position, ChartRange range, double tickUnits, double labelDistance)
+    {
+        var axis = new LinearAxis
+        {
+            Position = position,
+            Minimum = range.Low,
+            Maximum = range.High,
+            IntervalLength = tickUnits,
+            TickStyle = TickStyle.None,
+            AxisTickToLabelDistance = labelDistance,
+            MajorGridlineStyle = LineStyle.Solid,
+            MajorGridlineThickness = 0.9,
+            MajorGridlineColor = RoleColour.Of(InkRole.Soft, GridOpacity),
+        };
+        axis.LabelFormatter = value => ChartNumber.AtTick(value, axis.ActualMajorStep);
+        return axis;
+    }
+
+    private static LineAnnotation Zero(LineAnnotationType type, double[] dashes) => new()
+    {
+        Type = type,
+        Color = RoleColour.Of(InkRole.Soft, ZeroOpacity),
+        StrokeThickness = 1.3,
+        LineStyle = dashes.Length == 0 ? LineStyle.Solid : LineStyle.Dash,
+        Layer = AnnotationLayer.BelowSeries,
+    };
+
+    private static RectangleAnnotation Shade(MissingStretch stretch, ChartRange up) => new()
+    {
+        MinimumX = stretch.From,
+        MaximumX = stretch.To,
+        MinimumY = up.Low,
+        MaximumY = up.High,
+        Fill = RoleColour.Of(InkRole.Soft, MissingOpacity),
+        Layer = AnnotationLayer.BelowAxes,
+    };
+}
