@@ -9,14 +9,15 @@ internal static class GeometryAssumptions
 {
     private const string CommonPractice = "common practice, no source";
 
-    internal static readonly Assumption MeasuringDiameter = new(
+    public static Assumption MeasuringDiameter { get; } = new(
         "/measuringDiameterMm", AxleInputs.DefaultMeasuringDiameterMm, null, CommonPractice,
         "Toe in mm depends on the diameter it is measured at; degrees do not.");
 
     private static readonly Assumption Parallel = new(
         "/motion", null, "parallel", "the contract's default", "A twist beam moves otherwise in roll than in heave; both wheels are taken to move alike.");
 
-    internal static readonly Assumption ThinTyre = new(
+    /// <summary>The tyre as a disc; of every call that works out a contact centre.</summary>
+    public static Assumption ThinTyre { get; } = new(
         "/loadedRadiusMm", null, "a disc of this radius in the wheel's plane", "ISO 8855 as to the contact centre; the disc is a model",
         "A tyre has width and gives: at camber its true contact centre moves some mm across, which no figure here contains.");
 

@@ -1,6 +1,7 @@
 using FluentValidation;
 using FluentValidation.Results;
 using SetupService.Api.Http.Faults;
+using SetupService.Domain.Geometry.Measured;
 using SetupService.Domain.Geometry.Suspensions;
 
 namespace SetupService.Api.Vehicles;
@@ -13,7 +14,12 @@ internal static class SuspensionRules
         rule.Custom(static (document, context) =>
         {
             if (SuspensionReading.SpringDamper(document) is { } points) AddHalfLines(points, context);
-            if (!VehicleReading.IsConsistent(document)) AddFailure(context, "readings", "readings at one height (within 1 mm) have cambers more than 1° apart; keep the one that is right.");
+            if (document is MeasuredSuspensionDocument { Readings.Length: > 1 } measured && MeasuredReading.Read(measured, null, null, out var fault) is null)
+            {
+                var (member, message) = MeasuredWords.Fault(fault!.Value);
+                AddFailure(context, member, message);
+            }
+
             if (SuspensionReading.Read(document) is not { } suspension) return;
             foreach (var one in Contradictions.Of(suspension)) AddFailure(context, "Points." + one.Member, one.Message);
         });

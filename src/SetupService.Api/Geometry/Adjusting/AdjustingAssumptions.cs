@@ -1,5 +1,6 @@
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Answers;
+using SetupService.Domain.Geometry.Measured;
 
 namespace SetupService.Api.Geometry.Adjusting;
 
@@ -45,6 +46,29 @@ internal static class AdjustingAssumptions
         if (request.LimitsMm?.Rearward is null) list.Add(Unlimited with { Input = "/limitsMm/rearward" });
         return list;
     }
+
+    /// <summary>Of a measured corner's top mount.</summary>
+    public static List<Assumption> Of(TopMountMoveRequest request, MeasuredCorner corner)
+    {
+        var list = MeasuredInputs.Assumptions(corner, request.Alignment, request.GaugeErrorDeg);
+        list.Add(RigidStrut);
+        if (request.Target is null) return list;
+        if (request.LimitsMm?.Inboard is null) list.Add(Unlimited with { Input = "/limitsMm/inboard" });
+        if (request.LimitsMm?.Rearward is null) list.Add(Unlimited with { Input = "/limitsMm/rearward" });
+        return list;
+    }
+
+    /// <summary>Of a measured corner.</summary>
+    public static List<Assumption> Of(AdjustmentRequest request, MeasuredCorner corner)
+    {
+        var list = MeasuredInputs.Assumptions(corner, request.Alignment, request.GaugeErrorDeg);
+        list.Add(RigidStrut);
+        return list;
+    }
+
+    private static readonly Assumption RigidStrut = new(
+        "/suspension/topMountReadings", null, "a strut rigid about its ball joint", "derivation in docs/methods/measured-corner",
+        "Moved inboard the mount changes camber and inclination, moved rearward caster alone; of the little each does to the other nothing is known.");
 
     /// <summary>Of any adjustment.</summary>
     public static List<Assumption> Of(AdjustmentRequest request)

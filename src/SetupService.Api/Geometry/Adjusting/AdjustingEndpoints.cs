@@ -3,7 +3,6 @@ using SetupService.Api.Geometry.Sweeps;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Vehicles;
-using SetupService.Domain.Geometry.Adjusting;
 
 namespace SetupService.Api.Geometry.Adjusting;
 
@@ -30,35 +29,39 @@ internal static class AdjustingEndpoints
     {
         if (body.Value is not { } request)
             return body.Problem!;
+        var asked = ChangeAsked.Of(request);
+        if (MeasuredInputs.TryRead(request.Suspension, request.Alignment, request.GaugeErrorDeg, out var measured))
+        {
+            return CornerChanges.Of(measured, MeasuredInputs.Stated(request.Alignment), request.LoadedRadiusMm, asked, out var notTold) is { } told
+                ? new Answer<TopMountMoveAnswer>(TopMountMoveAnswer.Of(told, AdjustingAssumptions.Of(request, measured)))
+                : notTold!;
+        }
+
         if (SuspensionReading.Read(request.Suspension) is not { } suspension || request.Alignment is not { CamberDeg: not null, ToeDeg: not null })
             return body.Refuse();
-        if (AdjustedCorner.AsStated(SweepInputs.Setting(suspension, request.Alignment, request.LoadedRadiusMm)) is not { } before)
-            return GeometryProblems.NothingHolds();
-
-        var resetToe = request.ResetToe ?? false;
-        var change = request.Target is { } target
-            ? CornerChange.Of(before, AdjustmentReading.Read(request.LimitsMm), AdjustmentReading.Read(target), request.LimitsMm?.ArchGap, resetToe, out var problem)
-            : CornerChange.Of(before, AdjustmentReading.Read(request.MoveMm!), resetToe, out problem);
-        return change is null
-            ? problem!
-            : new Answer<TopMountMoveAnswer>(TopMountMoveAnswer.Of(change, AdjustingAssumptions.Of(request)));
+        var setting = SweepInputs.Setting(suspension, request.Alignment, request.LoadedRadiusMm);
+        return CornerChanges.Of(setting, asked, out var problem) is { } change
+            ? new Answer<TopMountMoveAnswer>(TopMountMoveAnswer.Of(change, AdjustingAssumptions.Of(request)))
+            : problem!;
     }
 
     private static Results<Answer<AdjustmentAnswer>, Problem> Adjust(Body<AdjustmentRequest> body)
     {
         if (body.Value is not { } request)
             return body.Problem!;
+        var asked = ChangeAsked.Of(request);
+        if (MeasuredInputs.TryRead(request.Suspension, request.Alignment, request.GaugeErrorDeg, out var measured))
+        {
+            return CornerChanges.Of(measured, MeasuredInputs.Stated(request.Alignment), request.LoadedRadiusMm, asked, out var notTold) is { } told
+                ? new Answer<AdjustmentAnswer>(AdjustmentAnswer.Of(told, AdjustingAssumptions.Of(request, measured)))
+                : notTold!;
+        }
+
         if (SuspensionReading.Read(request.Suspension) is not { } suspension || request.Alignment is not { CamberDeg: not null, ToeDeg: not null })
             return body.Refuse();
-        if (AdjustedCorner.AsStated(SweepInputs.Setting(suspension, request.Alignment, request.LoadedRadiusMm, request.Motion)) is not { } before)
-            return GeometryProblems.NothingHolds();
-
-        var resetToe = request.ResetToe ?? false;
-        var change = request.Target is { } target
-            ? CornerChange.Of(before, AdjustmentReading.Read(request.Adjusters!), AdjustmentReading.Read(target), request.ArchGapMm, resetToe, out var problem)
-            : CornerChange.Of(before, AdjustmentReading.Read(request.Adjustments!), resetToe, out problem);
-        return change is null
-            ? problem!
-            : new Answer<AdjustmentAnswer>(AdjustmentAnswer.Of(change, AdjustingAssumptions.Of(request)));
+        var setting = SweepInputs.Setting(suspension, request.Alignment, request.LoadedRadiusMm, request.Motion);
+        return CornerChanges.Of(setting, asked, out var problem) is { } change
+            ? new Answer<AdjustmentAnswer>(AdjustmentAnswer.Of(change, AdjustingAssumptions.Of(request)))
+            : problem!;
     }
 }

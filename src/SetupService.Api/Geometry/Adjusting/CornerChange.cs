@@ -1,16 +1,16 @@
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Parts;
-using SetupService.Api.Http.Problems;
 using SetupService.Domain.Geometry.Adjusting;
+using SetupService.Domain.Geometry.Sweeps;
 
 namespace SetupService.Api.Geometry.Adjusting;
 
 /// <summary>A corner before and after adjusting, with what the answer of either call says of it.</summary>
 internal sealed record CornerChange
 {
-    public required AdjustedCorner Before { get; init; }
+    public required CornerStand Before { get; init; }
 
-    public required AdjustedCorner After { get; init; }
+    public required CornerStand After { get; init; }
 
     /// <summary>What was adjusted, by how much.</summary>
     public required Adjustment[] Adjustments { get; init; }
@@ -20,41 +20,13 @@ internal sealed record CornerChange
 
     public IReadOnlyList<Hindrance> Hindrances { get; init; } = [];
 
-    /// <summary>What given adjustments make of a corner, or why they make nothing.</summary>
-    public static CornerChange? Of(AdjustedCorner before, Adjustment[] adjustments, bool resetToe, out Problem? problem)
-    {
-        problem = null;
-        if (before.With(adjustments, resetToe) is { } after)
-            return new CornerChange { Before = before, After = after, Adjustments = adjustments };
-        problem = GeometryProblems.DoesNotClose(before.GapWith(adjustments, resetToe));
-        return null;
-    }
-
-    /// <summary>The least adjustments for wanted angles, or why there are none.</summary>
-    public static CornerChange? Of(AdjustedCorner before, AdjusterRoom[] rooms, AngleTarget target, double? archGapMm, bool resetToe, out Problem? problem)
-    {
-        problem = null;
-        if (LeastMovement.Find(before, rooms, target, archGapMm, resetToe) is not { } found)
-        {
-            problem = GeometryProblems.LimitsDoNotClose();
-            return null;
-        }
-
-        if (!found.IsReached && found.Hindrances is [{ Obstacle: Obstacle.NoEffect }] && Array.TrueForAll(found.Amounts, amount => amount == 0))
-        {
-            problem = GeometryProblems.NoEffect(target.CasterDeg is not null && before.CasterDeg is null);
-            return null;
-        }
-
-        Adjustment[] adjustments = [.. rooms.Zip(found.Amounts, (room, amount) => room.Adjustment with { Amount = amount })];
-        return new CornerChange { Before = before, After = found.After, Adjustments = adjustments, IsReached = found.IsReached, Hindrances = found.Hindrances };
-    }
+    public required IReadOnlyList<SweepGap> Gaps { get; init; }
 
     /// <summary>How much higher the body stands: the ground falls away from it by as much as the contact does.</summary>
-    public double RideHeightChangeMm => Before.Figures.ContactHeightMm - After.Figures.ContactHeightMm;
+    public double? RideHeightChangeMm => Before.ContactHeightMm - After.ContactHeightMm;
 
     /// <summary>Both sides adjusted alike.</summary>
-    public double TrackChangeMm => 2 * (After.Figures.HalfTrackMm - Before.Figures.HalfTrackMm);
+    public double? TrackChangeMm => 2 * (After.HalfTrackMm - Before.HalfTrackMm);
 
     public BlockedByPart[] BlockedBy() => [.. Hindrances.Select(hindrance =>
     {
@@ -77,24 +49,5 @@ internal sealed record CornerChange
         AmountDeg = one.IsAngle ? one.Amount : null,
     });
 
-    public static CornerFiguresPart Figures(AdjustedCorner corner)
-    {
-        var figures = corner.Figures;
-        return new CornerFiguresPart
-        {
-            CamberDeg = figures.CamberDeg,
-            CasterDeg = figures.CasterDeg,
-            SteeringAxisInclinationDeg = figures.InclinationDeg,
-            ToeDeg = figures.ToeDeg,
-            IncludedAngleDeg = figures.InclinationDeg + figures.CamberDeg,
-            ScrubRadiusMm = figures.ScrubRadiusMm,
-            MechanicalTrailMm = figures.MechanicalTrailMm,
-            RollCentreHeightMm = figures.RollCentreHeightMm,
-            CamberGainDegPerMm = figures.CamberGainDegPerMm,
-            BumpSteerDegPer10Mm = 10 * figures.ToeGainDegPerMm,
-            SpringMotionRatio = figures.SpringMotionRatio,
-        };
-    }
-
-    public UnknownPart[] Unknown() => [.. CornerGaps.Of(Before).Select(gap => new UnknownPart { Output = gap.Output, Reason = gap.Reason })];
+    public UnknownPart[] Unknown() => [.. Gaps.Select(gap => new UnknownPart { Output = gap.Output, Reason = gap.Reason })];
 }

@@ -13,24 +13,22 @@ public sealed record TopMountMoveAnswer : CornerChangeAnswer
     /// <summary>The answer of a change.</summary>
     internal static TopMountMoveAnswer Of(CornerChange change, IReadOnlyList<Assumption> assumptions)
     {
-        var before = CornerChange.Figures(change.Before);
-        var after = CornerChange.Figures(change.After);
         return new TopMountMoveAnswer
         {
             MoveMm = new TopMountMovePart { Inboard = change.Adjustments[0].Amount, Rearward = change.Adjustments[1].Amount },
             Reached = change.IsReached,
             BlockedBy = change.BlockedBy(),
-            Before = before,
-            After = after,
-            Change = after.Since(before),
+            Before = change.Before.Figures,
+            After = change.After.Figures,
+            Change = change.After.Figures.Since(change.Before.Figures),
             RideHeightChangeMm = change.RideHeightChangeMm,
             TrackChangeMm = change.TrackChangeMm,
             TieRodChangeMm = change.After.TieRodLengthMm - change.Before.TieRodLengthMm,
             TyreTopOutboardChangeMm = change.After.TyreTopOutboardMm - change.Before.TyreTopOutboardMm,
             InboardGapChangeMm = change.After.StrutGapMm - change.Before.StrutGapMm,
-            CamberRangeDeg = null,
+            CamberRangeDeg = change.After.CamberRangeDeg,
             Unknown = change.Unknown(),
-            Method = "suspension-adjustment",
+            Method = change.After.CamberRangeDeg is null ? "suspension-adjustment" : "measured-corner",
             Edition = Domain.Answers.Edition.Current,
             Assumptions = AssumptionPart.Of(assumptions),
             Cautions = CautionPart.Of(GeometryCautions.ForAdjustment),

@@ -3,6 +3,7 @@ using SetupService.Api.Drawings;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Vehicles;
+using SetupService.Domain.Geometry.Measured;
 using SetupService.Domain.Geometry.Mechanism;
 using SetupService.Domain.Geometry.Sweeps;
 
@@ -23,6 +24,8 @@ internal static class SweepEndpoints
     {
         if (body.Value is not { } request)
             return body.Problem!;
+        if (MeasuredInputs.TryRead(request.Suspension, request.Alignment, request.GaugeErrorDeg, out var measured))
+            return SweepMeasured(request, measured);
         if (SuspensionReading.Read(request.Suspension) is not { } suspension || request.Alignment is not { CamberDeg: not null, ToeDeg: not null })
             return body.Refuse();
 
@@ -37,4 +40,9 @@ internal static class SweepEndpoints
             return GeometryProblems.NothingReached(corner, missed!.Value);
         return new PictureOr<TravelSweepAnswer>(answer);
     }
+
+    private static Results<PictureOr<TravelSweepAnswer>, Problem> SweepMeasured(TravelSweepRequest request, MeasuredCorner corner) =>
+        MeasuredSweepAnswers.Of(request, corner) is { } answer
+            ? new PictureOr<TravelSweepAnswer>(answer)
+            : MeasuredInputs.NotTold("/travelMm", MeasuredWords.BeyondReadings(request.TravelMm.From, corner.FirstMm, corner.LastMm));
 }

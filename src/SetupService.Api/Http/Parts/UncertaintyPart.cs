@@ -22,17 +22,9 @@ public sealed record UncertaintyPart
     [Sample(90.0)]
     public required double LevelPct { get; init; }
 
-    /// <summary>The part of a range worked out elsewhere.</summary>
+    /// <summary>The part of a range.</summary>
     internal static UncertaintyPart Of(Uncertainty range) => new() { Value = range.Value, Lower = range.Lower, Upper = range.Upper, LevelPct = range.LevelPct };
 
-    /// <summary>The 90 % range of a normally distributed value with a standard error.</summary>
-    internal static UncertaintyPart Normal(double value, double standardError) => new()
-    {
-        Value = value,
-        Lower = value - (NormalQuantile95 * standardError),
-        Upper = value + (NormalQuantile95 * standardError),
-        LevelPct = 90,
-    };
-
-    private const double NormalQuantile95 = 1.6448536269514722;
+    /// <summary>The 90 % range of an estimate.</summary>
+    internal static UncertaintyPart Of(Estimate estimate) => Of(estimate.Ninety);
 }

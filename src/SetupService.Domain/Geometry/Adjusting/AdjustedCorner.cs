@@ -5,7 +5,7 @@ using SetupService.Domain.Geometry.Suspensions;
 namespace SetupService.Domain.Geometry.Adjusting;
 
 /// <summary>How a corner stands after something was adjusted, at the wheel height it stands at.</summary>
-public sealed class AdjustedCorner
+public sealed class AdjustedCorner : IAdjustableCorner<AdjustedCorner>
 {
     // Adjusted further than this in one go, the old pose is no sure start for the new one.
     private const double LongestStepMm = 10;
@@ -29,6 +29,9 @@ public sealed class AdjustedCorner
     /// <summary>Its figures.</summary>
     public WheelFigures Figures => WheelFiguresMaker.Of(Mechanism, State);
 
+    /// <inheritdoc />
+    public double CamberDeg => Wheel.CamberDeg;
+
     /// <summary>Caster, degrees; null where nothing steers the wheel.</summary>
     public double? CasterDeg => WheelFiguresMaker.Axis(Mechanism, State)?.CasterDeg;
 
@@ -36,7 +39,7 @@ public sealed class AdjustedCorner
     public double? TieRodLengthMm => Adjusters.TieRod(Mechanism.Setting.Suspension)?.LengthMm;
 
     /// <summary>How far outboard the tyre's top stands, mm: the point of the wheel's plane a loaded radius above its centre.</summary>
-    public double TyreTopOutboardMm => (Wheel.Centre + (Mechanism.Setting.LoadedRadiusMm * Wheel.Up)).Y;
+    public double? TyreTopOutboardMm => (Wheel.Centre + (Mechanism.Setting.LoadedRadiusMm * Wheel.Up)).Y;
 
     /// <summary>
     /// From the strut's axis outboard to the wheel's centre plane, mm, where the axis passes the tyre's top; null without a strut.

@@ -74,6 +74,12 @@ public sealed class MeasuredCorner
         return null;
     }
 
+    /// <summary>Lowest height camber was read at, mm.</summary>
+    public double FirstMm => _camber.FirstMm;
+
+    /// <summary>Highest height camber was read at, mm.</summary>
+    public double LastMm => _camber.LastMm;
+
     /// <summary>Whether the travel, mm, lies between the camber readings.</summary>
     public bool Holds(double travelMm) => _camber.Holds(travelMm);
 
