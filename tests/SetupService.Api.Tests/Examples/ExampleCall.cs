@@ -32,6 +32,11 @@ internal sealed record ExampleCall(string Method, string Path, string? Request, 
         new("POST", "/v1/geometry/travel-sweep", "travel-sweep.request.json", "travel-sweep.answer.json"),
         new("POST", "/v1/geometry/top-mount-move", "top-mount-move.request.json", "top-mount-move.answer.json"),
         new("POST", "/v1/geometry/adjustment", "adjustment.request.json", "adjustment.answer.json"),
+        new("POST", "/v1/geometry/steering-axis", "steering-axis.request.json", "steering-axis.answer.json"),
+        new("POST", "/v1/geometry/steer-sweep", "steer-sweep.request.json", "steer-sweep.answer.json"),
+        new("POST", "/v1/geometry/steer-sweep", "steer-sweep.request.json", "steer-sweep.answer.svg"),
+        new("POST", "/v1/geometry/caster-from-readings", "caster-from-readings.request.json", "caster-from-readings.answer.json"),
+        new("POST", "/v1/geometry/alignment", "alignment.request.json", "alignment.answer.json"),
     ];
 
     public static string FileOf(string name) => ContractFile.Path(System.IO.Path.Combine("examples", name));
@@ -39,6 +44,8 @@ internal sealed record ExampleCall(string Method, string Path, string? Request, 
     public async Task<string> SendAsync(HttpClient client)
     {
         using HttpRequestMessage request = new(new HttpMethod(Method), new Uri(Path, UriKind.Relative)) { Content = await BodyAsync() };
+        if (Answer.EndsWith(".svg", StringComparison.Ordinal))
+            request.Headers.Accept.ParseAdd("image/svg+xml");
         using var response = await client.SendAsync(request);
         var text = await response.Content.ReadAsStringAsync();
         Assert.True(response.IsSuccessStatusCode, $"{Answer}: {(int)response.StatusCode} {text}");

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using SetupService.Api.Drawings;
+using SetupService.Api.Drawings.Charts;
 using SetupService.Api.Geometry.Sweeps;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
@@ -48,8 +49,10 @@ internal static class SteeringEndpoints
             return body.Refuse();
 
         var answer = SteerSweepAnswers.Of(request);
-        return answer.Rows.Length == 0
-            ? SteeringProblems.NothingReached(request, answer.Unreachable[0].Reason)
+        if (answer.Rows.Length == 0)
+            return SteeringProblems.NothingReached(request, answer.Unreachable[0].Reason);
+        return picture.IsWanted
+            ? new PictureOr<SteerSweepAnswer>(new SvgAnswer(ChartDrawing.Draw(SteerChart.Of(request))))
             : new PictureOr<SteerSweepAnswer>(answer);
     }
 
