@@ -7,11 +7,8 @@ namespace SetupService.Api.Drawings;
 internal static class GapPainter
 {
     private const int PiecesPerCurve = 24;
-    private const double HeadUnits = 11;
-    private const double TailUnits = 22;
 
     private static readonly Pen Thin = Pen.Full(InkRole.Ink, 1.1);
-    private static readonly Pen Head = Pen.Filled(InkRole.Ink);
 
     public static void Paint(SvgWriter svg, CornerView view, DrawingFrame frame)
     {
@@ -53,7 +50,7 @@ internal static class GapPainter
         var (edge, wall) = (SvgPath.X(line.EdgeMm), SvgPath.X(line.PositionMm));
         var tick = 9 * frame.UnitMm;
         if (Math.Abs(edge - wall) > tick / 2) svg.Line(edge, y - tick, edge, y + tick, Thin);
-        var outer = Arrows(svg, frame, (edge * away, wall * away), (along, across) => (along * away, y + across));
+        var (_, outer) = DimensionLine.Paint(svg, frame.UnitMm, edge * away, wall * away, (along, across) => (along * away, y + across));
         var column = isInboard ? frame.ContentRightMm : frame.ContentLeftMm;
         svg.Line(outer * away, y, column + ((DrawingFrame.ColumnIndentUnits - 6) * frame.UnitMm * away), y, Thin);
         var x = column + (DrawingFrame.ColumnIndentUnits * frame.UnitMm * away);
@@ -64,7 +61,7 @@ internal static class GapPainter
     {
         var x = SvgPath.X(view.CandidateOutlines.Envelope.CentrePlaneMm);
         var (edge, wall) = (line.EdgeMm, line.PositionMm);
-        var outer = Arrows(svg, frame, (edge, wall), (along, across) => (x + across, -along));
+        var (_, outer) = DimensionLine.Paint(svg, frame.UnitMm, edge, wall, (along, across) => (x + across, -along));
         var labelBottom = frame.WallTopMm - (26 * frame.UnitMm);
         svg.Line(x, -outer, x, labelBottom, Thin);
 
@@ -72,40 +69,5 @@ internal static class GapPainter
         var half = label.WidthUnits / 2 * frame.UnitMm;
         var middle = Math.Clamp(x, Math.Min(frame.ContentLeftMm + half, x), Math.Max(frame.ContentRightMm - half, Math.Min(frame.ContentLeftMm + half, x)));
         label.Write(svg, frame.UnitMm, middle, labelBottom - ((label.HeightUnits + 4) * frame.UnitMm), "middle");
-    }
-
-    /// <summary>
-    /// Two arrow heads on the ends of a span: inside it where it is long enough, from outside where it is not. Answers where
-    /// the outer arrow ends, along the span.
-    /// </summary>
-    private static double Arrows(SvgWriter svg, DrawingFrame frame, (double Edge, double Wall) span, Func<double, double, (double X, double Y)> place)
-    {
-        var (from, to) = (Math.Min(span.Edge, span.Wall), Math.Max(span.Edge, span.Wall));
-        var (head, tail) = (HeadUnits * frame.UnitMm, TailUnits * frame.UnitMm);
-        if (to - from >= 3 * head)
-        {
-            Stroke(from, to);
-            Tip(from, head);
-            Tip(to, -head);
-            return to;
-        }
-
-        Stroke(from - tail, from);
-        Stroke(to, to + tail);
-        Tip(from, -head);
-        Tip(to, head);
-        return to + tail;
-
-        void Stroke(double start, double end)
-        {
-            var (a, b) = (place(start, 0), place(end, 0));
-            svg.Line(a.X, a.Y, b.X, b.Y, Thin);
-        }
-
-        void Tip(double at, double length)
-        {
-            var points = ((double X, double Y)[])[place(at, 0), place(at + length, 0.3 * head), place(at + length, -0.3 * head)];
-            svg.Path(SvgPath.OfPolygon([.. points.Select(point => new OutlinePoint(-point.X, -point.Y))]), Head);
-        }
     }
 }

@@ -29,7 +29,7 @@ internal static class MeasuredInputs
     {
         var list = new List<Assumption>
         {
-            new("/suspension/readings", null, "the smoothest curve within the gauge's error", "Reinsch 1967, from memory", "Between the readings, and for 20 mm beyond them by the end slope, the curve is our choice; a kink between two readings would not show."),
+            new("/suspension/readings", null, "the smoothest curve within the gauge's error", "Reinsch 1967, from memory: the lower end of his interval", "Between the readings, and for 20 mm beyond them by the end slope, the curve is our choice; a kink between two readings would not show."),
         };
         if (gaugeErrorDeg is null)
             list.Add(new("/gaugeErrorDeg", CasterReadings.DefaultGaugeErrorDeg, null, CommonPractice, "The gauge's standard error decides how closely the curve follows the readings, and the ranges."));

@@ -72,7 +72,8 @@ internal static class SuspensionReading
 
     private static TrailingArm Read(SemiTrailingArmPointsDocument points) =>
         TrailingArm.About(Read(points.PivotInner), Read(points.PivotOuter), Read(points.WheelCentre))
-            with { Spring = Spring(points), Damper = Damper(points) };
+            with
+        { Spring = Spring(points), Damper = Damper(points) };
 
     private static TwistBeam Read(TwistBeamPointsDocument points) => new()
     {

@@ -1,6 +1,7 @@
 using FluentValidation;
 using FluentValidation.Results;
 using SetupService.Api.Http.Faults;
+using SetupService.Api.Http.Rules;
 using SetupService.Domain.Geometry.Measured;
 using SetupService.Domain.Geometry.Suspensions;
 
@@ -14,13 +15,14 @@ internal static class SuspensionRules
         rule.Custom(static (document, context) =>
         {
             if (SuspensionReading.SpringDamper(document) is { } points) AddHalfLines(points, context);
-            if (document is MeasuredSuspensionDocument { Readings.Length: > 1 } measured && MeasuredReading.Read(measured, null, null, out var fault) is null)
+            if (document is MeasuredSuspensionDocument { Readings.Length: > 1 } measured && !context.IsRefused(context.PropertyPath + ".Readings")
+                && MeasuredReading.Read(measured, null, null, out var fault) is null)
             {
                 var (member, message) = MeasuredWords.Fault(fault!.Value);
                 AddFailure(context, member, message);
             }
 
-            if (SuspensionReading.Read(document) is not { } suspension) return;
+            if (context.IsRefused(context.PropertyPath + ".Points") || SuspensionReading.Read(document) is not { } suspension) return;
             foreach (var one in Contradictions.Of(suspension)) AddFailure(context, "Points." + one.Member, one.Message);
         });
 

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace SetupService.Domain.Numerics;
 
 /// <summary>
@@ -51,4 +53,7 @@ public readonly record struct Vector3(double X, double Y, double Z)
 
     /// <summary>The direction, of length 1; not finite for the zero vector.</summary>
     public Vector3 Unit() => this / Length;
+
+    /// <summary>The three numbers. The text a record has by itself would hold its mirror's text, and that the mirror's, without end.</summary>
+    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"({X}, {Y}, {Z})");
 }

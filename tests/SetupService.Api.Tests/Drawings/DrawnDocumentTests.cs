@@ -36,21 +36,7 @@ public sealed partial class DrawnDocumentTests
     }
 
     [Fact]
-    public void Nothing_runs_and_nothing_is_fetched()
-    {
-        string[] allowed = ["svg", "title", "desc", "style", "rect", "g", "path", "line", "text"];
-        var picture = DrawnCar.Picture(DrawnCar.Fitting(9.5, 52, "265/40R18 101Y", 10));
-
-        Assert.Empty(picture.Root.DescendantsAndSelf().Select(element => element.Name.LocalName).Except(allowed));
-        Assert.All(picture.Root.DescendantsAndSelf(), element => Assert.Equal(Picture.Svg, element.Name.Namespace));
-        Assert.DoesNotContain(
-            picture.Root.DescendantsAndSelf().Attributes(),
-            attribute => attribute.Name.LocalName.StartsWith("on", StringComparison.OrdinalIgnoreCase) || attribute.Name.LocalName is "href" or "src" or "style");
-        Assert.DoesNotContain("url(", picture.Source, StringComparison.OrdinalIgnoreCase);
-        Assert.DoesNotContain("@import", picture.Source, StringComparison.OrdinalIgnoreCase);
-        Assert.DoesNotContain("<!", picture.Source, StringComparison.Ordinal);
-        Assert.DoesNotContain("<?", picture.Source, StringComparison.Ordinal);
-    }
+    public void Nothing_runs_and_nothing_is_fetched() => Harmlessness.Holds(DrawnCar.Picture(DrawnCar.Fitting(9.5, 52, "265/40R18 101Y", 10)));
 
     // The one character of a readable marking that XML would take for its own.
     [Fact]

@@ -1,6 +1,5 @@
 using System.Globalization;
 using System.Text.RegularExpressions;
-using System.Xml.Linq;
 using CsCheck;
 using SetupService.Domain.Fitment;
 using SetupService.Domain.Vehicles;
@@ -24,21 +23,7 @@ public sealed partial class DrawnLayoutTests
             camber: new CamberChange(camberDeg, CamberChangePlace.StrutTop, null, null)));
 
     [Fact]
-    public void Texts_keep_clear_of_the_edge_and_of_each_other() => AnyPicture.Sample(picture =>
-    {
-        var view = picture.ViewBox;
-        var boxes = picture.Texts.Select(Box).ToList();
-        foreach (var box in boxes)
-        {
-            Assert.True(box.Left >= view[0] && box.Right <= view[0] + view[2], $"“{box.Text}” runs over the side");
-            Assert.True(box.Top >= view[1] && box.Bottom <= view[1] + view[3], $"“{box.Text}” runs over the end");
-        }
-
-        for (var i = 0; i < boxes.Count; i++)
-        {
-            foreach (var other in boxes.Skip(i + 1)) Assert.False(Overlap(boxes[i], other), $"“{boxes[i].Text}” lies on “{other.Text}”");
-        }
-    });
+    public void Texts_keep_clear_of_the_edge_and_of_each_other() => AnyPicture.Sample(Legibility.TextsKeepClear);
 
     [Fact]
     public void Everything_drawn_is_inside_the_picture() => AnyPicture.Sample(picture =>
@@ -69,11 +54,7 @@ public sealed partial class DrawnLayoutTests
     }
 
     [Fact]
-    public void Every_letter_has_twelve_pixels_where_the_picture_is_400_wide() => AnyPicture.Sample(picture =>
-    {
-        var pixelsPerMm = 400 / picture.ViewBox[2];
-        Assert.All(picture.Texts, text => Assert.True(Picture.Length(text, "font-size") * pixelsPerMm >= 12, text.Value));
-    });
+    public void Every_letter_has_twelve_pixels_where_the_picture_is_400_wide() => AnyPicture.Sample(picture => Legibility.LettersHaveAtLeast(12, picture));
 
     [Fact]
     public void An_ordinary_corner_is_drawn_about_560_mm_wide() =>
@@ -107,18 +88,6 @@ public sealed partial class DrawnLayoutTests
     // Black on white is 21 by the same guidelines.
     [Fact]
     public void The_contrast_measured_here_is_that_of_the_guidelines() => Assert.Equal(21, Contrast(Luminance("000000"), Luminance("ffffff")), 6);
-
-    private static (string Text, double Left, double Right, double Top, double Bottom) Box(XElement text)
-    {
-        var size = Picture.Length(text, "font-size");
-        var (x, y) = (Picture.Length(text, "x"), Picture.Length(text, "y"));
-        var width = FaceWidths.Of(text.Value, size, text.Attribute("font-weight") is not null);
-        var left = text.Attribute("text-anchor")?.Value switch { "end" => x - width, "middle" => x - (width / 2), _ => x };
-        return (text.Value, left, left + width, y - (0.72 * size), y + (0.1 * size));
-    }
-
-    private static bool Overlap((string Text, double Left, double Right, double Top, double Bottom) a, (string Text, double Left, double Right, double Top, double Bottom) b) =>
-        a.Left < b.Right && b.Left < a.Right && a.Top < b.Bottom && b.Top < a.Bottom;
 
     private static double Contrast(double one, double other) => (Math.Max(one, other) + 0.05) / (Math.Min(one, other) + 0.05);
 

@@ -14,17 +14,22 @@ internal sealed class Disagreements
 
     public void Number(int number, string name, JsonElement expected, string member, double? actual)
     {
-        Compared++;
         var wanted = OracleCar.Number(expected, member);
+        Number($"case {number}, {name}", wanted, actual, Tolerance * Math.Max(1, Math.Abs(wanted ?? 0)));
+    }
+
+    public void Number(string place, double? wanted, double? actual, double tolerance)
+    {
+        Compared++;
         if (wanted is null && actual is null) return;
-        if (wanted is { } w && actual is { } a && Math.Abs(w - a) <= Tolerance * Math.Max(1, Math.Abs(w))) return;
-        Add(number, name, Text(wanted), Text(actual));
+        if (wanted is { } w && actual is { } a && Math.Abs(w - a) <= tolerance) return;
+        Add(place, Text(wanted), Text(actual));
     }
 
     public void Word(int number, string name, string? expected, string? actual)
     {
         Compared++;
-        if (!string.Equals(expected, actual, StringComparison.OrdinalIgnoreCase)) Add(number, name, expected, actual);
+        if (!string.Equals(expected, actual, StringComparison.OrdinalIgnoreCase)) Add($"case {number}, {name}", expected, actual);
     }
 
     public void AssertNone(int atLeastCompared)
@@ -35,6 +40,6 @@ internal sealed class Disagreements
 
     private static string? Text(double? value) => value?.ToString("R", CultureInfo.InvariantCulture);
 
-    private void Add(int number, string name, string? expected, string? actual) =>
-        _found.Add($"case {number}, {name}: the oracle says {expected ?? "nothing"}, the domain {actual ?? "nothing"}");
+    private void Add(string place, string? expected, string? actual) =>
+        _found.Add($"{place}: the oracle says {expected ?? "nothing"}, the domain {actual ?? "nothing"}");
 }

@@ -1,7 +1,8 @@
 """The natural cubic smoothing spline by scipy's make_smoothing_spline, as smooth as the readings' errors allow.
 
-The smoothing is the one at which the sum of squared residuals over errors equals the number of readings (Reinsch 1967, from
-memory); where the weighted straight line has less than that, the straight line. Beyond the ends it goes on by its end slope.
+The smoothing is the one at which the sum of squared residuals over errors equals n - sqrt(2 n), the lower end of what n readings
+leave about the truth (Reinsch 1967, from memory); where the weighted straight line has less than that, the straight line. Beyond the
+ends it goes on by its end slope.
 """
 
 from random import Random
@@ -34,10 +35,10 @@ def misfit(curve, places, values, errors):
 
 def chosen_smoothing(places, values, errors):
     """None for the straight line."""
-    count = len(places)
-    if misfit(Line(places, values, errors), places, values, errors) <= count:
+    least = len(places) - np.sqrt(2 * len(places))
+    if misfit(Line(places, values, errors), places, values, errors) <= least:
         return None
-    logarithm = brentq(lambda power: misfit(smoothed(places, values, errors, 10.0 ** power), places, values, errors) - count, -6, 14, xtol=1e-14, rtol=1e-15)
+    logarithm = brentq(lambda power: misfit(smoothed(places, values, errors, 10.0 ** power), places, values, errors) - least, -6, 14, xtol=1e-14, rtol=1e-15)
     return 10.0 ** logarithm
 
 
@@ -79,4 +80,5 @@ def cases():
         share = random.choice([0.8, 1.1, 1.4])
         values = [round(float(shapes[number % 5](place)) + random.gauss(0, share * error), 3) for place, error in zip(places, errors)]
         answer.append(case(f"readings {number + 1}", places, values, errors))
+    answer.append(case("near a line", [-50, -30, -10, 10, 30, 50], [0.37, 0.02, -0.31, -0.72, -0.98, -1.37], [0.1] * 6))
     return answer

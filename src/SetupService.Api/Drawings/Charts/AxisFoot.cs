@@ -12,37 +12,34 @@ internal sealed class AxisFoot
 
     private readonly ChartAxis _axis;
     private readonly List<string> _middle;
+    private readonly int _nameRows;
     private readonly int _sideRow;
 
     public AxisFoot(ChartAxis axis, double widthUnits)
     {
         _axis = axis;
-        var sides = SideUnits(axis.Low) + SideUnits(axis.High) + GapUnits;
         _middle = TextWrap.Lines(ChartWords.Quantity(axis.Name, axis.Unit), widthUnits / Name.Size, isBold: true);
-        NameRows = _middle.Count;
+        _nameRows = _middle.Count;
         if (axis.Zero is { } zero) _middle.AddRange(TextWrap.Lines($"0 = {zero}", widthUnits / Quiet.Size));
 
         // Beside the last row where it fits there, else under it.
-        var last = TextWidth.Em(_middle[^1], _middle.Count == NameRows) * Name.Size;
+        var last = TextWidth.Em(_middle[^1], _middle.Count == _nameRows) * Name.Size;
         var fits = last + (2 * Math.Max(SideUnits(axis.Low), SideUnits(axis.High))) + GapUnits <= widthUnits;
         _sideRow = axis.Low is null && axis.High is null ? -1 : fits ? _middle.Count - 1 : _middle.Count;
-        HeightUnits = (Math.Max(_middle.Count, _sideRow + 1) * RowUnits) + (sides > widthUnits ? RowUnits : 0);
+        HeightUnits = Math.Max(_middle.Count, _sideRow + 1) * RowUnits;
     }
 
     public double HeightUnits { get; }
-
-    private int NameRows { get; }
 
     public void Paint(SvgWriter svg, double left, double right, double top)
     {
         for (var i = 0; i < _middle.Count; i++)
         {
-            svg.Letters((left + right) / 2, Baseline(top, i), _middle[i], i < NameRows ? Name : Quiet with { Anchor = "middle" });
+            svg.Letters((left + right) / 2, Baseline(top, i), _middle[i], i < _nameRows ? Name : Quiet with { Anchor = "middle" });
         }
 
         if (_sideRow < 0) return;
         var indent = DirectionArrow.LengthUnits + ArrowGapUnits;
-        var crowded = SideUnits(_axis.Low) + SideUnits(_axis.High) + GapUnits > right - left;
         if (_axis.Low is { } low)
         {
             DirectionArrow.Paint(svg, left, Baseline(top, _sideRow), 1);
@@ -51,9 +48,8 @@ internal sealed class AxisFoot
 
         if (_axis.High is { } high)
         {
-            var row = crowded ? _sideRow + 1 : _sideRow;
-            DirectionArrow.Paint(svg, right, Baseline(top, row), -1);
-            svg.Letters(right - indent, Baseline(top, row), high, Quiet with { Anchor = "end" });
+            DirectionArrow.Paint(svg, right, Baseline(top, _sideRow), -1);
+            svg.Letters(right - indent, Baseline(top, _sideRow), high, Quiet with { Anchor = "end" });
         }
     }
 

@@ -8,9 +8,9 @@ public sealed record ChartAxis(string Name, string Unit)
     /// <summary>What zero is, "stated position"; null where that goes without saying.</summary>
     public string? Zero { get; init; }
 
-    /// <summary>The word for the negative side, "rebound"; null for none.</summary>
+    /// <summary>A word or two for the negative side, "rebound"; null for none.</summary>
     public string? Low { get; init; }
 
-    /// <summary>The word for the positive side, "bump"; null for none.</summary>
+    /// <summary>A word or two for the positive side, "bump"; null for none.</summary>
     public string? High { get; init; }
 }

@@ -11,18 +11,17 @@ internal sealed class ChartLayout
     private const double BlockGap = 12;
     private const double PanelGap = 22;
     private const double HeaderGap = 9;
-    private const double NumberGap = 8;
 
     private readonly ChartView _view;
     private readonly List<(double GapUnits, double HeightUnits, Action<SvgWriter, double> Paint)> _parts = [];
     private readonly double _plotUnits;
-    private readonly double _gutterUnits;
+    private readonly PlotFrame _frame;
 
     public ChartLayout(ChartView view)
     {
         _view = view;
         _plotUnits = view.Panels.Count switch { 1 => 260, 2 => 190, 3 => 155, _ => 128 };
-        _gutterUnits = Gutter();
+        _frame = PlotFrame.Of(view, _plotUnits);
         AddHead();
         for (var i = 0; i < view.Panels.Count; i++) AddPanel(i);
         if (view.Panels.Count > 0) AddFoot();
@@ -47,8 +46,8 @@ internal sealed class ChartLayout
         head.Add(_view.Chart.Heading, new Lettering(Lettering.Figure, InkRole.Ink, IsBold: true));
         foreach (var line in _view.Chart.Lines) head.Add(line, new Lettering(Lettering.Small, InkRole.Soft));
         _parts.Add((Edge, head.HeightUnits, (svg, y) => head.Write(svg, 1, Edge, y)));
-        var legend = new ChartLegend(_view, TextUnits);
-        if (legend.HeightUnits > 0) _parts.Add((BlockGap, legend.HeightUnits, (svg, y) => legend.Paint(svg, Edge, y)));
+        var legend = ChartLegend.Of(_view, TextUnits);
+        if (legend.HeightUnits > 0) _parts.Add((BlockGap, legend.HeightUnits, (svg, y) => legend.Paint(svg, 1, Edge, y)));
     }
 
     private void AddPanel(int index)
@@ -65,8 +64,8 @@ internal sealed class ChartLayout
 
     private void AddFoot()
     {
-        var foot = new AxisFoot(_view.Chart.Across, Width - Edge - _gutterUnits);
-        _parts.Add((PanelPlot.NumbersBelowUnits, foot.HeightUnits, (svg, y) => foot.Paint(svg, _gutterUnits, Width - Edge, y)));
+        var foot = new AxisFoot(_view.Chart.Across, Width - _frame.LeftUnits - _frame.RightUnits);
+        _parts.Add((PanelPlot.NumbersBelowUnits, foot.HeightUnits, (svg, y) => foot.Paint(svg, _frame.LeftUnits, Width - _frame.RightUnits, y)));
     }
 
     private void AddNotes()
@@ -82,17 +81,6 @@ internal sealed class ChartLayout
     {
         var isLast = index == _view.Panels.Count - 1;
         var place = new OxyRect(0, top, Width, _plotUnits + (isLast ? PanelPlot.NumbersBelowUnits : 0));
-        PanelPlot.Render(PanelPlot.Of(_view.Panels[index], _view, _gutterUnits, isLast), new SvgRenderContext(svg), place);
-    }
-
-    private double Gutter()
-    {
-        var meter = new LabelMeter();
-        foreach (var panel in _view.Panels)
-        {
-            PanelPlot.Render(PanelPlot.Of(panel, _view, Edge, hasNumbersBelow: false), meter, new OxyRect(0, 0, Width, _plotUnits));
-        }
-
-        return Edge + meter.WidestUnits + NumberGap;
+        PanelPlot.Render(PanelPlot.Of(_view.Panels[index], _view, _frame, isLast), new SvgRenderContext(svg), place);
     }
 }

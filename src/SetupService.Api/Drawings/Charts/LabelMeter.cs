@@ -2,13 +2,16 @@ using OxyPlot;
 
 namespace SetupService.Api.Drawings.Charts;
 
-/// <summary>Draws nothing and keeps how wide the widest number beside an upright axis is, so that all panels can begin below each other.</summary>
+/// <summary>Draws nothing and keeps how wide the widest numbers beside and below a plot are.</summary>
 internal sealed class LabelMeter : RenderContextBase
 {
     private int _clips;
 
-    /// <summary>The widest so far, text units.</summary>
-    public double WidestUnits { get; private set; }
+    /// <summary>The widest number beside an upright axis so far, text units.</summary>
+    public double WidestBesideUnits { get; private set; }
+
+    /// <summary>The widest number below a plot so far, text units.</summary>
+    public double WidestBelowUnits { get; private set; }
 
     /// <inheritdoc />
     public override int ClipCount => _clips;
@@ -26,8 +29,9 @@ internal sealed class LabelMeter : RenderContextBase
         VerticalAlignment verticalAlignment,
         OxySize? maxSize)
     {
-        if (horizontalAlignment != HorizontalAlignment.Right) return;
-        WidestUnits = Math.Max(WidestUnits, MeasureText(text, fontFamily, fontSize, fontWeight).Width);
+        var width = MeasureText(text, fontFamily, fontSize, fontWeight).Width;
+        if (horizontalAlignment == HorizontalAlignment.Right) WidestBesideUnits = Math.Max(WidestBesideUnits, width);
+        else WidestBelowUnits = Math.Max(WidestBelowUnits, width);
     }
 
     /// <inheritdoc />

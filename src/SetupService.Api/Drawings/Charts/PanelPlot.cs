@@ -11,13 +11,12 @@ internal static class PanelPlot
     /// <summary>Room for the numbers under the lowest panel, text units.</summary>
     public const double NumbersBelowUnits = 31;
 
-    private const double AcrossTickUnits = 76;
     private const double UpTickUnits = 40;
     private const double GridOpacity = 0.22;
     private const double ZeroOpacity = 0.75;
     private const double MissingOpacity = 0.16;
 
-    public static PlotModel Of(PanelView panel, ChartView view, double gutterUnits, bool hasNumbersBelow)
+    public static PlotModel Of(PanelView panel, ChartView view, PlotFrame frame, bool hasNumbersBelow)
     {
         var model = new PlotModel
         {
@@ -26,11 +25,11 @@ internal static class PanelPlot
             TextColor = RoleColour.Of(InkRole.Ink),
             TitlePadding = 0,
             Padding = new OxyThickness(0),
-            PlotMargins = new OxyThickness(gutterUnits, 0, DrawingFrame.EdgeUnits, hasNumbersBelow ? NumbersBelowUnits : 0),
+            PlotMargins = new OxyThickness(frame.LeftUnits, 0, frame.RightUnits, hasNumbersBelow ? NumbersBelowUnits : 0),
             PlotAreaBorderThickness = new OxyThickness(0),
             Background = OxyColors.Undefined,
         };
-        var across = Axis(AxisPosition.Bottom, view.Across, AcrossTickUnits, labelDistance: 9);
+        var across = Axis(AxisPosition.Bottom, view.Across, frame.AcrossTickUnits, labelDistance: 9);
         if (!hasNumbersBelow) across.LabelFormatter = _ => "";
         model.Axes.Add(across);
         model.Axes.Add(Axis(AxisPosition.Left, panel.Up, UpTickUnits, labelDistance: 8));

@@ -6,7 +6,9 @@ namespace SetupService.Api.Drawings.Charts;
 /// <summary>One line of a chart as the plotting library draws it: its band, the line, its dots.</summary>
 internal static class PlotSeries
 {
-    private const double BandOpacity = 0.18;
+    /// <summary>How dense a band is.</summary>
+    public const double BandOpacity = 0.18;
+
     /// <summary>Half the size of a dot, text units.</summary>
     public const double DotUnits = 4;
 

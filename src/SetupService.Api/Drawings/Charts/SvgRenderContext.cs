@@ -28,8 +28,12 @@ internal sealed class SvgRenderContext(SvgWriter svg) : RenderContextBase
         double thickness,
         EdgeRenderingMode edgeRenderingMode,
         double[] dashArray,
-        LineJoin lineJoin) =>
-        svg.Path(Polyline.Of([.. points.Select(point => (point.X, point.Y))], closed: true), Shape(fill, stroke, thickness, dashArray));
+        LineJoin lineJoin)
+    {
+        var pen = Shape(fill, stroke, thickness, dashArray);
+        if (pen is { Line: null, Fill: null }) return;
+        svg.Path(Polyline.Of([.. points.Select(point => (point.X, point.Y))], closed: true), pen);
+    }
 
     /// <inheritdoc />
     public override void DrawEllipse(OxyRect rect, OxyColor fill, OxyColor stroke, double thickness, EdgeRenderingMode edgeRenderingMode) =>

@@ -1,6 +1,7 @@
 using FluentValidation;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Faults;
+using SetupService.Api.Http.Rules;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Geometry.Adjusting;
 using SetupService.Domain.Geometry.Suspensions;
@@ -10,6 +11,9 @@ namespace SetupService.Api.Geometry.Adjusting;
 /// <summary>What each adjuster named must keep: the suspension has it, and its amounts are of its unit.</summary>
 internal static class AdjusterRules
 {
+    /// <summary>An eccentric's largest throw, as a share of the distance of the bolts: it turns the knuckle by 30°.</summary>
+    public const double MostThrow = 0.5;
+
     public static void Check(ValidationContext<AdjustmentRequest> context, string member, IReadOnlyList<AdjusterDocument?>? documents, AdjustmentRequest request)
     {
         if (documents is null) return;
@@ -19,11 +23,12 @@ internal static class AdjusterRules
         {
             if (documents[i] is not { } one) continue;
             var place = FormattableString.Invariant($"{member}[{i}]");
+            if (context.IsRefused($"{place}.Adjuster")) continue;
             var word = Words<AdjusterWord>.Of(one.Adjuster);
             if (suspension is not null) CheckKind(context, place, word, (Adjuster)one.Adjuster, suspension);
-            if (!seen.Add((one.Adjuster, one.Link))) context.Add(place, FaultCodes.Inconsistent, $"{word} is named twice; give it once with the whole amount.");
-            if (one.Adjuster == AdjusterWord.TieRodLength && request.ResetToe == true)
-                context.Add(place, FaultCodes.Inconsistent, "resetToe sets the tie rod's length itself; it would undo tieRodLength.");
+            CheckOnce(context, place, one, word, seen);
+            if (request.ResetToe == true && IsTieRod(one))
+                context.Add(place, FaultCodes.Inconsistent, $"resetToe sets the length of the tie rod or toe link itself; it would undo {word}.");
             CheckLink(context, place, one);
             CheckBolts(context, place, one);
             CheckAmounts(context, place, one);
@@ -32,8 +37,23 @@ internal static class AdjusterRules
 
     private static void CheckKind(ValidationContext<AdjustmentRequest> context, string place, string? word, Adjuster adjuster, Suspension suspension)
     {
-        if (!Adjusters.Has(suspension, adjuster)) context.Add($"{place}.Adjuster", FaultCodes.Inconsistent, $"this kind of suspension has no {word}.");
+        if (Adjusters.Has(suspension, adjuster)) return;
+        var others = Words<AdjusterWord>.List.Where((_, index) => Adjusters.Has(suspension, (Adjuster)index));
+        context.Add($"{place}.Adjuster", FaultCodes.Inconsistent, $"this kind of suspension has no {word}; it has: {string.Join(", ", others)}.");
     }
+
+    /// <summary>The fifth link is the tie rod or toe link, so its length has two names.</summary>
+    private static void CheckOnce(
+        ValidationContext<AdjustmentRequest> context, string place, AdjusterDocument one, string? word, HashSet<(AdjusterWord, int?)> seen)
+    {
+        if (context.IsRefused($"{place}.Link") || seen.Add(IsTieRod(one) ? (AdjusterWord.TieRodLength, null) : (one.Adjuster, one.Link))) return;
+        var name = one.Link is { } link ? FormattableString.Invariant($"{word} of link {link}") : word;
+        context.Add(place, FaultCodes.Inconsistent, IsTieRod(one)
+            ? "the tie rod's or toe link's length (tieRodLength, or linkLength of link 5) is adjusted twice; give it once with the whole amount."
+            : $"{name} is given twice; give it once with the whole amount.");
+    }
+
+    private static bool IsTieRod(AdjusterDocument one) => one is { Adjuster: AdjusterWord.TieRodLength } or { Adjuster: AdjusterWord.LinkLength, Link: 5 };
 
     private static void CheckLink(ValidationContext<AdjustmentRequest> context, string place, AdjusterDocument one)
     {
@@ -55,9 +75,9 @@ internal static class AdjusterRules
         {
             context.Add($"{place}.BoltSpacingMm", FaultCodes.Required, "knuckleEccentric needs boltSpacingMm: the angle is the throw over the distance of the bolts.");
         }
-        else if (LargestMm(one) is { } largest && largest >= 0.5 * spacing)
+        else if (LargestMm(one) is { } largest && largest > MostThrow * spacing)
         {
-            context.Add(place, FaultCodes.Inconsistent, FormattableString.Invariant($"a throw of {largest} mm is no small part of the {spacing} mm between the bolts; at most half of it is taken."));
+            context.Add(place, FaultCodes.Inconsistent, FormattableString.Invariant($"a throw of {largest} mm is more than half of the {spacing} mm between the bolts; at most half is taken."));
         }
     }
 
@@ -70,25 +90,26 @@ internal static class AdjusterRules
 
     private static void CheckAmounts(ValidationContext<AdjustmentRequest> context, string place, AdjusterDocument one)
     {
+        var word = Words<AdjusterWord>.Of(one.Adjuster);
         var isAngle = one.Adjuster is AdjusterWord.HubShimCamber or AdjusterWord.HubShimToe;
         if (one is AdjustmentDocument adjustment)
         {
-            CheckUnit(context, $"{place}.AmountDeg", isAngle, adjustment.AmountDeg is not null, isNeeded: true, "amountDeg");
-            CheckUnit(context, $"{place}.AmountMm", !isAngle, adjustment.AmountMm is not null, isNeeded: true, "amountMm");
+            if ((isAngle ? adjustment.AmountDeg : adjustment.AmountMm) is null)
+                context.Add($"{place}.Amount{(isAngle ? "Deg" : "Mm")}", FaultCodes.Required, $"{word} needs amount{(isAngle ? "Deg" : "Mm")}: how far it is adjusted.");
+            CheckUnit(isAngle ? adjustment.AmountMm : adjustment.AmountDeg, "Amount");
         }
 
         if (one is not AdjusterRoomDocument room) return;
-        CheckUnit(context, $"{place}.MinimumDeg", isAngle, room.MinimumDeg is not null, isNeeded: false, "minimumDeg");
-        CheckUnit(context, $"{place}.MaximumDeg", isAngle, room.MaximumDeg is not null, isNeeded: false, "maximumDeg");
-        CheckUnit(context, $"{place}.MinimumMm", !isAngle, room.MinimumMm is not null, isNeeded: false, "minimumMm");
-        CheckUnit(context, $"{place}.MaximumMm", !isAngle, room.MaximumMm is not null, isNeeded: false, "maximumMm");
-        TargetRules.CheckOrder(context, place, room.MinimumMm, room.MaximumMm);
-        TargetRules.CheckOrder(context, place, room.MinimumDeg, room.MaximumDeg);
-    }
+        CheckUnit(isAngle ? room.MinimumMm : room.MinimumDeg, "Minimum");
+        CheckUnit(isAngle ? room.MaximumMm : room.MaximumDeg, "Maximum");
+        TargetRules.CheckOrder(context, place, room.MinimumMm, room.MaximumMm, "mm");
+        TargetRules.CheckOrder(context, place, room.MinimumDeg, room.MaximumDeg, "deg");
 
-    private static void CheckUnit(ValidationContext<AdjustmentRequest> context, string place, bool isMeant, bool isGiven, bool isNeeded, string name)
-    {
-        if (isMeant && isNeeded && !isGiven) context.Add(place, FaultCodes.Required, $"{name} is missing: how far it is adjusted.");
-        if (!isMeant && isGiven) context.Add(place, FaultCodes.Inconsistent, $"{name} is of the other unit than this adjuster's amounts.");
+        void CheckUnit(double? ofOtherUnit, string name)
+        {
+            if (ofOtherUnit is null) return;
+            var member = name + (isAngle ? "Mm" : "Deg");
+            context.Add($"{place}.{member}", FaultCodes.Inconsistent, $"{char.ToLowerInvariant(member[0])}{member[1..]} does not go with {word}, whose amounts are in {(isAngle ? "degrees" : "mm")}.");
+        }
     }
 }

@@ -40,6 +40,7 @@ internal static class AdjustingAssumptions
     public static List<Assumption> Of(TopMountMoveRequest request)
     {
         var list = Of(request.Suspension, request.Alignment, request.ResetToe);
+        GeometryAssumptions.AddUnused(list, request.Suspension, isMotionGiven: false, request.GaugeErrorDeg is not null);
         if (request.Target is null) return list;
         if (request.LimitsMm?.ArchGap is not null) list.Add(ArchAtTop with { Input = "/limitsMm/archGap" });
         if (request.LimitsMm?.Inboard is null) list.Add(Unlimited with { Input = "/limitsMm/inboard" });
@@ -74,6 +75,7 @@ internal static class AdjustingAssumptions
     public static List<Assumption> Of(AdjustmentRequest request)
     {
         var list = Of(request.Suspension, request.Alignment, request.ResetToe);
+        GeometryAssumptions.AddUnused(list, request.Suspension, request.Motion is not null, request.GaugeErrorDeg is not null);
         if (request is { Suspension: TwistBeamDocument, Motion: null }) list.Add(Parallel);
         if (request.ArchGapMm is not null) list.Add(ArchAtTop);
         AddPivots(list, "/adjustments", request.Adjustments);

@@ -9,6 +9,9 @@ namespace SetupService.Api.Geometry.Adjusting;
 /// <summary>The calls that adjust a corner, and that find the adjustment for wanted angles.</summary>
 internal static class AdjustingEndpoints
 {
+    private static readonly TopMountMoveRules TopMountRules = new();
+    private static readonly AdjustmentRules AdjustmentRules = new();
+
     public static void MapAdjusting(this RouteGroupBuilder group)
     {
         group.MapPost("/top-mount-move", MoveTopMount)
@@ -29,6 +32,8 @@ internal static class AdjustingEndpoints
     {
         if (body.Value is not { } request)
             return body.Problem!;
+        if (!TopMountRules.Validate(request).IsValid)
+            return body.Refuse();
         var asked = ChangeAsked.Of(request);
         if (MeasuredInputs.TryRead(request.Suspension, request.Alignment, request.GaugeErrorDeg, out var measured))
         {
@@ -37,7 +42,7 @@ internal static class AdjustingEndpoints
                 : notTold!;
         }
 
-        if (SuspensionReading.Read(request.Suspension) is not { } suspension || request.Alignment is not { CamberDeg: not null, ToeDeg: not null })
+        if (SuspensionReading.Read(request.Suspension) is not { } suspension)
             return body.Refuse();
         var setting = SweepInputs.Setting(suspension, request.Alignment, request.LoadedRadiusMm);
         return CornerChanges.Of(setting, asked, out var problem) is { } change
@@ -49,6 +54,8 @@ internal static class AdjustingEndpoints
     {
         if (body.Value is not { } request)
             return body.Problem!;
+        if (!AdjustmentRules.Validate(request).IsValid)
+            return body.Refuse();
         var asked = ChangeAsked.Of(request);
         if (MeasuredInputs.TryRead(request.Suspension, request.Alignment, request.GaugeErrorDeg, out var measured))
         {
@@ -57,7 +64,7 @@ internal static class AdjustingEndpoints
                 : notTold!;
         }
 
-        if (SuspensionReading.Read(request.Suspension) is not { } suspension || request.Alignment is not { CamberDeg: not null, ToeDeg: not null })
+        if (SuspensionReading.Read(request.Suspension) is not { } suspension)
             return body.Refuse();
         var setting = SweepInputs.Setting(suspension, request.Alignment, request.LoadedRadiusMm, request.Motion);
         return CornerChanges.Of(setting, asked, out var problem) is { } change

@@ -38,6 +38,5 @@ internal static class AdjustmentReading
         Pivot = document.Pivot is { } pivot ? SuspensionReading.Read(pivot) : null,
     };
 
-    /// <summary>An eccentric's throw ends at half the distance of the bolts.</summary>
-    private static double WidestOf(Adjustment what) => what.By == Adjuster.KnuckleEccentric ? 0.49 * what.BoltSpacingMm : WidestMm;
+    private static double WidestOf(Adjustment what) => what.By == Adjuster.KnuckleEccentric ? AdjusterRules.MostThrow * what.BoltSpacingMm : WidestMm;
 }

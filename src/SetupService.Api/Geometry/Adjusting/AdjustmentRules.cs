@@ -16,11 +16,12 @@ public sealed class AdjustmentRules : AbstractValidator<AdjustmentRequest>
         {
             TargetRules.CheckChoice(context, "adjustments", request.Adjustments is not null, request.Target);
             TargetRules.CheckReset(context, request.Suspension, request.ResetToe);
-            if (request is { Target: not null, Adjusters: null })
+            var isTargetSent = context.IsTargetSent(request.Target);
+            if (isTargetSent && request.Adjusters is null)
                 context.Add("Adjusters", FaultCodes.Required, "adjusters is needed with target: what may be adjusted, and how far.");
-            if (request is { Target: null, Adjusters: not null })
+            if (!isTargetSent && request.Adjusters is not null)
                 context.Add("Adjusters", FaultCodes.Inconsistent, "adjusters goes with target: given adjustments are not looked for.");
-            if (request is { Target: null, ArchGapMm: not null })
+            if (!isTargetSent && request.ArchGapMm is not null)
                 context.Add("ArchGapMm", FaultCodes.Inconsistent, "archGapMm goes with target: given adjustments are not limited.");
             AdjusterRules.Check(context, "Adjustments", request.Adjustments, request);
             AdjusterRules.Check(context, "Adjusters", request.Adjusters, request);

@@ -17,10 +17,10 @@ public sealed class TopMountMoveRules : AbstractValidator<TopMountMoveRequest>
             if (request.Suspension is not (null or MacPhersonStrutDocument or MeasuredSuspensionDocument))
                 context.Add("Suspension.Kind", FaultCodes.Inconsistent, "only a strut has a top mount that sets the wheel's angles; the call adjustment takes what this kind has.");
             TargetRules.CheckChoice(context, "moveMm", request.MoveMm is not null, request.Target);
-            if (request is { LimitsMm: not null, Target: null })
+            if (request.LimitsMm is not null && !context.IsTargetSent(request.Target))
                 context.Add("LimitsMm", FaultCodes.Inconsistent, "limitsMm goes with target: a given movement is not looked for.");
-            TargetRules.CheckOrder(context, "LimitsMm.Inboard", request.LimitsMm?.Inboard?.Minimum, request.LimitsMm?.Inboard?.Maximum);
-            TargetRules.CheckOrder(context, "LimitsMm.Rearward", request.LimitsMm?.Rearward?.Minimum, request.LimitsMm?.Rearward?.Maximum);
+            TargetRules.CheckOrder(context, "LimitsMm.Inboard", request.LimitsMm?.Inboard?.Minimum, request.LimitsMm?.Inboard?.Maximum, "mm");
+            TargetRules.CheckOrder(context, "LimitsMm.Rearward", request.LimitsMm?.Rearward?.Minimum, request.LimitsMm?.Rearward?.Maximum, "mm");
         });
     }
 }

@@ -11,7 +11,7 @@ internal static class SteerChart
     private const string Approximation = "approximation";
 
     /// <summary>The chart of a request of which at least one heading is reached.</summary>
-    public static Chart Of(SteerSweepRequest request)
+    public static Chart Of(SteerSweepRequest request, UnitSystem units)
     {
         var side = SteerSweepReading.Side(request.Side);
         var sweep = SteerSweep.Of(SteerSweepReading.Wheel(request));
@@ -31,9 +31,10 @@ internal static class SteerChart
         ];
         if (SteerSweepReading.Missing(request).Length == 0)
         {
-            panels.Add(Both("contact centre against the body", "mm", "negative = pushes down", row => row.ContactHeightChangeMm));
-            panels.Add(Both("scrub radius", "mm", null, row => row.ScrubRadiusMm));
-            panels.Add(Both("mechanical trail", "mm", null, row => row.MechanicalTrailMm));
+            var (unit, sizeMm) = units == UnitSystem.Us ? ("in", 25.4) : ("mm", 1);
+            panels.Add(Both("contact centre against the body", unit, "negative = pushes down", row => row.ContactHeightChangeMm / sizeMm));
+            panels.Add(Both("scrub radius", unit, null, row => row.ScrubRadiusMm / sizeMm));
+            panels.Add(Both("mechanical trail", unit, null, row => row.MechanicalTrailMm / sizeMm));
         }
 
         return new Chart

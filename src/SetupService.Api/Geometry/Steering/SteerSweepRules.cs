@@ -9,8 +9,7 @@ public sealed class SteerSweepRules : AbstractValidator<SteerSweepRequest>
     /// <summary>Makes the rules; they hold no state.</summary>
     public SteerSweepRules() => RuleFor(request => request).Custom(static (request, context) =>
     {
-        if (request.SteerDeg?.ToRange() is not { } range) return;
-        RangeRules.Check(context, nameof(request.SteerDeg), range);
-        RangeRules.CheckCount(context, nameof(request.SteerDeg), range.Count);
+        if (request.SteerDeg is not { } range) return;
+        RangeRules.CheckCount(context, nameof(request.SteerDeg), RangeRules.Check(context, nameof(request.SteerDeg), range.ToRange()));
     });
 }

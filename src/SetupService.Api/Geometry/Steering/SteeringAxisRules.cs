@@ -1,9 +1,9 @@
 using FluentValidation;
 using SetupService.Api.Geometry.Adjusting;
 using SetupService.Api.Http.Faults;
+using SetupService.Api.Http.Rules;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Geometry.Steering;
-using SetupService.Domain.Geometry.Suspensions;
 
 namespace SetupService.Api.Geometry.Steering;
 
@@ -13,11 +13,13 @@ public sealed class SteeringAxisRules : AbstractValidator<SteeringAxisRequest>
     /// <summary>Makes the rules; they hold no state.</summary>
     public SteeringAxisRules() => RuleFor(request => request).Custom(static (request, context) =>
     {
-        if (request is not { Lower: not null, Upper: not null, WheelCentre: not null }) return;
-        foreach (var one in Contradictions(request)) context.Add(one.Member, FaultCodes.Inconsistent, one.Message);
-    });
+        if (request is not { Lower: { } lower, Upper: { } upper, WheelCentre: { } centre }) return;
 
-    /// <summary>What contradicts in a request with all its points.</summary>
-    internal static IReadOnlyList<Contradiction> Contradictions(SteeringAxisRequest request) => SteeringAxisContradictions.Of(
-        SuspensionReading.Read(request.Lower), SuspensionReading.Read(request.Upper), SuspensionReading.Read(request.WheelCentre));
+        // Each of them is a point against the lower one.
+        var found = SteeringAxisContradictions.Of(SuspensionReading.Read(lower), SuspensionReading.Read(upper), SuspensionReading.Read(centre));
+        foreach (var one in found)
+        {
+            if (!context.IsRefused(nameof(request.Lower)) && !context.IsRefused(one.Member)) context.Add(one.Member, FaultCodes.Inconsistent, one.Message);
+        }
+    });
 }

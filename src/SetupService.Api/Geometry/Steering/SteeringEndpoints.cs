@@ -1,9 +1,9 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using SetupService.Api.Drawings;
 using SetupService.Api.Drawings.Charts;
-using SetupService.Api.Geometry.Sweeps;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
+using SetupService.Api.Http.Queries;
 using SetupService.Domain.Geometry.Steering;
 
 namespace SetupService.Api.Geometry.Steering;
@@ -11,6 +11,9 @@ namespace SetupService.Api.Geometry.Steering;
 /// <summary>The calls about the axis a wheel steers about.</summary>
 internal static class SteeringEndpoints
 {
+    private static readonly SteeringAxisRules AxisRules = new();
+    private static readonly SteerSweepRules SweepRules = new();
+
     public static void MapSteering(this RouteGroupBuilder group)
     {
         group.MapPost("/steering-axis", Axis)
@@ -19,6 +22,7 @@ internal static class SteeringEndpoints
             .WithSummary("Where does the steering axis stand to its wheel?")
             .WithDescription("Caster, inclination, scrub radius and trail from the two joints a left wheel steers about, with where the axis meets the ground and how far the wheel centre stands off it.");
         group.MapPost("/steer-sweep", Sweep)
+            .WithQuery(QueryParameters.Units)
             .WithExample("steer-sweep")
             .WithProblems(ProblemTypes.NotComputable)
             .WithName("steerSweep")
@@ -36,23 +40,23 @@ internal static class SteeringEndpoints
     {
         if (body.Value is not { } request)
             return body.Problem!;
-        return SteeringAxisRules.Contradictions(request).Count == 0
+        return AxisRules.Validate(request).IsValid
             ? new Answer<SteeringAxisAnswer>(SteeringAxisAnswers.Of(request))
             : body.Refuse();
     }
 
-    private static Results<PictureOr<SteerSweepAnswer>, Problem> Sweep(Body<SteerSweepRequest> body, PictureChoice picture)
+    private static Results<PictureOr<SteerSweepAnswer>, Problem> Sweep(Body<SteerSweepRequest> body, PictureChoice picture, QueryReader query)
     {
         if (body.Value is not { } request)
             return body.Problem!;
-        if (!RangeRules.Holds(request.SteerDeg.ToRange()))
+        if (!SweepRules.Validate(request).IsValid)
             return body.Refuse();
 
         var answer = SteerSweepAnswers.Of(request);
         if (answer.Rows.Length == 0)
             return SteeringProblems.NothingReached(request, answer.Unreachable[0].Reason);
         return picture.IsWanted
-            ? new PictureOr<SteerSweepAnswer>(new SvgAnswer(ChartDrawing.Draw(SteerChart.Of(request))))
+            ? new PictureOr<SteerSweepAnswer>(new SvgAnswer(ChartDrawing.Draw(SteerChart.Of(request, query.Units))))
             : new PictureOr<SteerSweepAnswer>(answer);
     }
 

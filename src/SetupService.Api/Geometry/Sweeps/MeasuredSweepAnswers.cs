@@ -10,7 +10,7 @@ namespace SetupService.Api.Geometry.Sweeps;
 internal static class MeasuredSweepAnswers
 {
     /// <summary>The answer; null where the readings reach none of the travels.</summary>
-    public static TravelSweepAnswer? Of(TravelSweepRequest request, MeasuredCorner corner)
+    public static TravelSweepAnswer? Of(TravelSweepRequest request, MeasuredCorner corner, UnitSystem units)
     {
         var rows = new List<TravelSweepRow>();
         var missed = new List<UnreachablePart>();
@@ -18,7 +18,7 @@ internal static class MeasuredSweepAnswers
         var racks = request.RackMm?.ToRange() ?? SweepRange.Only(0);
         for (var i = 0; i < travels.Count; i++)
         {
-            for (var k = 0; k < racks.Count; k++) Add(request, corner, travels[i], racks[k], rows, missed);
+            for (var k = 0; k < racks.Count; k++) Add(request, corner, travels[i], racks[k], rows, missed, units);
         }
 
         if (rows.Count == 0) return null;
@@ -45,7 +45,7 @@ internal static class MeasuredSweepAnswers
     }
 
     private static void Add(
-        TravelSweepRequest request, MeasuredCorner corner, double travelMm, double rackMm, List<TravelSweepRow> rows, List<UnreachablePart> missed)
+        TravelSweepRequest request, MeasuredCorner corner, double travelMm, double rackMm, List<TravelSweepRow> rows, List<UnreachablePart> missed, UnitSystem units)
     {
         var stated = MeasuredInputs.Stated(request.Alignment);
         if (rackMm != 0)
@@ -59,7 +59,7 @@ internal static class MeasuredSweepAnswers
         else
         {
             var beyond = Math.Max(corner.FirstMm - CamberCurve.ExtensionMm - travelMm, travelMm - corner.LastMm - CamberCurve.ExtensionMm);
-            missed.Add(Missed(travelMm, rackMm, MeasuredWords.BeyondReadings(travelMm, corner.FirstMm, corner.LastMm), beyond));
+            missed.Add(Missed(travelMm, rackMm, MeasuredWords.BeyondReadings(travelMm, corner.FirstMm, corner.LastMm, units), beyond));
         }
     }
 

@@ -13,7 +13,7 @@ internal static class TravelSweepAnswers
     private const int PositionsBetweenLooks = 64;
 
     /// <summary>The answer; null where not one position was reached, with the first one's reason.</summary>
-    public static TravelSweepAnswer? Of(TravelSweep sweep, CornerMechanism corner, in AxleInputs axle, IReadOnlyList<Assumption> assumptions, CancellationToken cancellation, out UnreachablePosition? first)
+    public static TravelSweepAnswer? Of(TravelSweep sweep, CornerMechanism corner, in AxleInputs axle, IReadOnlyList<Assumption> assumptions, CancellationToken cancellation, out UnreachablePosition? first, UnitSystem units = UnitSystem.Metric)
     {
         var rows = new TravelSweepRow[sweep.Count];
         var unreachable = new List<UnreachablePart>();
@@ -25,7 +25,7 @@ internal static class TravelSweepAnswers
             if (row is { } reached) rows[count++] = Row(reached);
             if (missed is not { } one) continue;
             first ??= one;
-            unreachable.Add(Part(one));
+            unreachable.Add(Part(one, units));
         }
 
         if (count == 0) return null;
@@ -44,11 +44,11 @@ internal static class TravelSweepAnswers
 
     private static ReachableTravelPart Part((double FromMm, double ToMm) reachable) => new() { From = reachable.FromMm, To = reachable.ToMm };
 
-    private static UnreachablePart Part(in UnreachablePosition missed) => new()
+    private static UnreachablePart Part(in UnreachablePosition missed, UnitSystem units) => new()
     {
         TravelMm = missed.TravelMm,
         RackMm = missed.RackMm,
-        Reason = ClosureWords.Reason(missed),
+        Reason = ClosureWords.Reason(missed, units),
         ResidualMm = missed.Gap.ResidualMm,
     };
 

@@ -15,18 +15,10 @@ public sealed class TravelSweepRules : AbstractValidator<TravelSweepRequest>
         this.AnglesGoWithPoints(request => request.Suspension, request => request.Alignment);
         RuleFor(request => request).Custom((request, context) =>
         {
-            if (request.TravelMm is not { } travel) return;
-            var travelRange = travel.ToRange();
-            RangeRules.Check(context, nameof(request.TravelMm), travelRange);
-            var count = (long)travelRange.Count;
-            if (request.RackMm is { } rack)
-            {
-                RangeRules.Check(context, nameof(request.RackMm), rack.ToRange());
-                count *= rack.ToRange().Count;
-                CheckRack(context, request.Suspension);
-            }
-
-            RangeRules.CheckCount(context, nameof(request.TravelMm), count);
+            var travels = request.TravelMm is { } travel ? RangeRules.Check(context, nameof(request.TravelMm), travel.ToRange()) : 0;
+            var racks = request.RackMm is { } rack ? RangeRules.Check(context, nameof(request.RackMm), rack.ToRange()) : 0;
+            RangeRules.CheckCount(context, (nameof(request.TravelMm), travels), (nameof(request.RackMm), racks));
+            if (request.RackMm is not null) CheckRack(context, request.Suspension);
         });
     }
 

@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using FluentValidation;
 using SetupService.Api.Http.Faults;
+using SetupService.Api.Http.Rules;
 
 namespace SetupService.Api.Http.Contract;
 
@@ -81,7 +82,7 @@ public sealed class ContractReader<T>
         var sound = FaultFinder.Walk(utf8, _shape, faults);
         if (sound is { } rest && _rules is not null && JsonSerializer.Deserialize(rest.Span, _lenient) is { } value)
         {
-            foreach (var failure in _rules.Validate(value).Errors)
+            foreach (var failure in _rules.Validate(new ValidationContext<T>(value).Knowing(faults)).Errors)
                 faults.AddUnlessKnown(RuleFaults.Of(failure));
         }
 

@@ -7,6 +7,7 @@ internal sealed class FaultList
 {
     private readonly List<Fault> _faults = [];
     private readonly HashSet<string> _pointers = new(StringComparer.Ordinal);
+    private readonly HashSet<string> _refused = new(StringComparer.Ordinal);
     private int _unlisted;
 
     public int Count => _faults.Count + _unlisted;
@@ -16,7 +17,12 @@ internal sealed class FaultList
         // These leave a value standing at the place they name; what a rule finds in it is news.
         var leavesValue = fault.Code is FaultCodes.DuplicateMember or FaultCodes.TooMany or FaultCodes.TooFew;
         if (fault.Pointer is { } pointer && !leavesValue)
+        {
             _pointers.Add(pointer);
+            if (fault.Code != FaultCodes.UnknownMember)
+                _refused.Add(pointer);
+        }
+
         if (_faults.Count < ServiceLimits.FaultsListed)
             _faults.Add(fault);
         else
@@ -30,6 +36,10 @@ internal sealed class FaultList
             Add(fault);
     }
 
+    /// <summary>Whether a value at a place, part of it, or what it is part of was taken out. A member too many takes nothing out.</summary>
+    public bool Refuses(string pointer) =>
+        _refused.Any(place => IsAtOrBelow(place, pointer) || IsAtOrBelow(pointer, place));
+
     public IReadOnlyList<Fault> ToList()
     {
         if (_unlisted == 0)
@@ -40,6 +50,9 @@ internal sealed class FaultList
             : _unlisted.ToString(CultureInfo.InvariantCulture) + " further faults are not listed.";
         return [.. _faults, Fault.At("", FaultCodes.MoreFaults, more)];
     }
+
+    private static bool IsAtOrBelow(string place, string above) =>
+        place.StartsWith(above, StringComparison.Ordinal) && (place.Length == above.Length || place[above.Length] == '/');
 
     private bool IsKnown(string pointer)
     {

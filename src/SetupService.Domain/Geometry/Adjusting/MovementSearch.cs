@@ -10,7 +10,9 @@ public sealed class MovementSearch<TCorner>
 {
     private const int MaximumIterations = 30;
     private const int MaximumHalvings = 12;
-    private const double StepMm = 0.01;
+
+    // Of a difference from which a slope is taken: its error tilts the least movement by some 1e-6 of itself.
+    private const double StepMm = 0.001;
     private const double StillMm = 1e-9;
 
     private readonly TCorner _start;

@@ -28,7 +28,7 @@ public static class MeasuredWords
     };
 
     /// <summary>Why a wheel travel is not told.</summary>
-    public static string BeyondReadings(double travelMm, double fromMm, double toMm) => Prose.Write(
-        UnitSystem.Metric,
+    public static string BeyondReadings(double travelMm, double fromMm, double toMm, UnitSystem units = UnitSystem.Metric) => Prose.Write(
+        units,
         $"the readings go from {fromMm:mm} to {toMm:mm} of travel and are carried on for {CamberCurve.ExtensionMm:mm} at most; {travelMm:mm} is beyond.");
 }

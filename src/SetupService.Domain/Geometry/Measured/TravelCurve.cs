@@ -38,8 +38,9 @@ public sealed class TravelCurve
         travelMm >= FirstMm - CamberCurve.ExtensionMm && travelMm <= LastMm + CamberCurve.ExtensionMm;
 
     /// <summary>
-    /// The angle at a travel, mm; null where the curve does not reach it. The curve leaves the readings as far away as they err, so
-    /// it may lie that far beside the truth too: the error of one reading is counted into the angle's, and into the slope's in proportion.
+    /// The angle at a travel, mm; null where the curve does not reach it. The curve leaves the readings nearly as far away as they err,
+    /// so it may lie that far beside the truth too, which the readings' weights do not tell: the error of one reading is counted into
+    /// the angle's, and into the slope's in proportion. How often such ranges hold the truth is told in docs/methods/measured-corner.md.
     /// </summary>
     public TravelAngle? At(double travelMm)
     {

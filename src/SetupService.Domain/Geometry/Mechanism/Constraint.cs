@@ -64,43 +64,42 @@ internal readonly record struct Constraint
     public double PerRack(in Vector3 force) => MovesWithRack ? -force.Y : 0;
 
     /// <summary>The value, mm, and its gradient: per mm of movement along, and per radian about, the body's axes.</summary>
-    public double Evaluate(in Vector3 centre, in RotationMatrix turn, double rackMm, out Vector3 force, out Vector3 moment)
+    public double Evaluate(in Vector3 centre, in RotationMatrix turn, double rackMm, out Vector3 force, out Vector3 moment) => Form switch
     {
-        switch (Form)
-        {
-            case ConstraintForm.Link:
-            {
-                var arm = turn.Apply(Upright);
-                var line = centre + arm - (MovesWithRack ? new Vector3(Body.X, Body.Y + rackMm, Body.Z) : Body);
-                force = (1 / LengthMm) * line;
-                moment = arm.Cross(force);
-                return 0.5 * (line.Dot(force) - LengthMm);
-            }
+        ConstraintForm.Link => EvaluateLink(centre, turn.Apply(Upright), rackMm, out force, out moment),
+        ConstraintForm.BodyPlane => EvaluateBodyPlane(centre, turn.Apply(Upright), out force, out moment),
+        ConstraintForm.UprightPlane => EvaluateUprightPlane(centre, turn, out force, out moment),
+        _ => EvaluateHeading(turn.Apply(Direction), out force, out moment),
+    };
 
-            case ConstraintForm.BodyPlane:
-            {
-                var arm = turn.Apply(Upright);
-                force = Direction;
-                moment = arm.Cross(force);
-                return Direction.Dot(centre + arm - Body);
-            }
+    private double EvaluateLink(in Vector3 centre, in Vector3 arm, double rackMm, out Vector3 force, out Vector3 moment)
+    {
+        var line = centre + arm - (MovesWithRack ? new Vector3(Body.X, Body.Y + rackMm, Body.Z) : Body);
+        force = (1 / LengthMm) * line;
+        moment = arm.Cross(force);
+        return 0.5 * (line.Dot(force) - LengthMm);
+    }
 
-            case ConstraintForm.UprightPlane:
-            {
-                var direction = turn.Apply(Direction);
-                var toBody = Body - centre;
-                force = -direction;
-                moment = direction.Cross(toBody);
-                return direction.Dot(toBody - turn.Apply(Upright));
-            }
+    private double EvaluateBodyPlane(in Vector3 centre, in Vector3 arm, out Vector3 force, out Vector3 moment)
+    {
+        force = Direction;
+        moment = arm.Cross(force);
+        return Direction.Dot(centre + arm - Body);
+    }
 
-            default:
-            {
-                var direction = turn.Apply(Direction);
-                force = default;
-                moment = HeadingArmMm * direction.Cross(Body);
-                return HeadingArmMm * direction.Dot(Body);
-            }
-        }
+    private double EvaluateUprightPlane(in Vector3 centre, in RotationMatrix turn, out Vector3 force, out Vector3 moment)
+    {
+        var direction = turn.Apply(Direction);
+        var toBody = Body - centre;
+        force = -direction;
+        moment = direction.Cross(toBody);
+        return direction.Dot(toBody - turn.Apply(Upright));
+    }
+
+    private double EvaluateHeading(in Vector3 direction, out Vector3 force, out Vector3 moment)
+    {
+        force = default;
+        moment = HeadingArmMm * direction.Cross(Body);
+        return HeadingArmMm * direction.Dot(Body);
     }
 }

@@ -53,7 +53,11 @@ public sealed class CornerMechanism
         constraints[^1] = Constraint.Heading(constraints[^1].Role, new Vector3(cos, -sin, 0), Stated.Spin);
         return new CornerMechanism(Setting, constraints)
         {
-            AxisSource = AxisSource, LowerJoint = LowerJoint, UpperPoint = UpperPoint, Spring = Spring, Damper = Damper,
+            AxisSource = AxisSource,
+            LowerJoint = LowerJoint,
+            UpperPoint = UpperPoint,
+            Spring = Spring,
+            Damper = Damper,
         };
     }
 }

@@ -18,5 +18,6 @@ public sealed record TwistBeam : Suspension
     /// <summary>The arm this corner is in one of the two motions.</summary>
     public TrailingArm ArmIn(AxleMotion motion) =>
         TrailingArm.About(motion == AxleMotion.Opposite ? BeamShearCentre : PivotLeft.Mirrored, PivotLeft, WheelCentre)
-            with { Spring = Spring, Damper = Damper };
+            with
+        { Spring = Spring, Damper = Damper };
 }

@@ -8,17 +8,17 @@ namespace SetupService.Domain.Geometry.Sweeps;
 public static class ClosureWords
 {
     /// <summary>The reason, with the figures of the case.</summary>
-    public static string Reason(in UnreachablePosition missed) => missed.Reason == UnreachableReason.DeadPoint
-        ? Prose.Write(UnitSystem.Metric, $"the parts meet there only past a dead point, where they no longer hold the wheel; the last position before it is at {missed.LastTravelMm:mm} of travel and {missed.LastRackMm:mm} of rack.")
-        : Prose.Write(UnitSystem.Metric, $"the parts do not meet there: at best {Part(missed.Gap)}; the last position they close at on the way is at {missed.LastTravelMm:mm} of travel and {missed.LastRackMm:mm} of rack.");
+    public static string Reason(in UnreachablePosition missed, UnitSystem units = UnitSystem.Metric) => missed.Reason == UnreachableReason.DeadPoint
+        ? Prose.Write(units, $"the parts meet there only past a dead point, where they no longer hold the wheel; the last position before it is at {missed.LastTravelMm:mm} of travel and {missed.LastRackMm:mm} of rack.")
+        : Prose.Write(units, $"the parts do not meet there: at best {Part(missed.Gap, units)}; the last position they close at on the way is at {missed.LastTravelMm:mm} of travel and {missed.LastRackMm:mm} of rack.");
 
     /// <summary>What lacks, as a clause.</summary>
-    public static string Part(in ClosureGap gap)
+    public static string Part(in ClosureGap gap, UnitSystem units = UnitSystem.Metric)
     {
         var name = Name(gap.Role);
         return gap.Role is ConstraintRole.Strut or ConstraintRole.ArmPivot
-            ? Prose.Write(UnitSystem.Metric, $"{name} is {gap.ResidualMm:mm} off its line")
-            : Prose.Write(UnitSystem.Metric, $"{name} is {Math.Abs(gap.GapMm):mm} too {(gap.GapMm > 0 ? "short" : "long")}");
+            ? Prose.Write(units, $"{name} is {gap.ResidualMm:mm} off its line")
+            : Prose.Write(units, $"{name} is {Math.Abs(gap.GapMm):mm} too {(gap.GapMm > 0 ? "short" : "long")}");
     }
 
     private static string Name(ConstraintRole role) => role switch

@@ -4,9 +4,9 @@ using SetupService.Domain.Geometry.Motion;
 namespace SetupService.Domain.Geometry.Sweeps;
 
 /// <summary>
-/// Follows a corner from position to position, each found from the one before. Where that fails the way from the stated position is
-/// tried, the wheel first and then the rack, so that a position counts as unreachable for itself and not for what was asked
-/// before it.
+/// Follows a corner from position to position, each found from the one before. Where that fails the ways from the stated position are
+/// tried, the wheel first and then the rack, and the other way round, so that a position counts as unreachable for itself and not
+/// for what was asked before it.
 /// </summary>
 public sealed class PositionTracker
 {
@@ -28,19 +28,23 @@ public sealed class PositionTracker
     /// <summary>The stated position.</summary>
     public CornerState Origin => _origin;
 
-    /// <summary>Goes to a wheel travel and rack, mm; where the way ends before, <paramref name="state"/> is the last position on it.</summary>
+    /// <summary>
+    /// Goes to a wheel travel and rack, mm; where every way ends before, <paramref name="state"/> is the last position on the way that
+    /// moves the rack first: at the rack asked for, if that is reached, the furthest travel.
+    /// </summary>
     public bool TryReach(double travelMm, double rackMm, out CornerState state)
     {
         state = _last;
-        if (CornerWalk.TryMove(_corner, travelMm, rackMm, ref state))
-        {
-            _last = state;
-            return true;
-        }
-
-        state = _origin;
-        if (!CornerWalk.TryMove(_corner, travelMm, 0, ref state) || !CornerWalk.TryMove(_corner, travelMm, rackMm, ref state)) return false;
+        if (!CornerWalk.TryMove(_corner, travelMm, rackMm, ref state)
+            && !TryFromOrigin(travelMm, 0, travelMm, rackMm, out state)
+            && !TryFromOrigin(0, rackMm, travelMm, rackMm, out state)) return false;
         _last = state;
         return true;
+    }
+
+    private bool TryFromOrigin(double viaTravelMm, double viaRackMm, double travelMm, double rackMm, out CornerState state)
+    {
+        state = _origin;
+        return CornerWalk.TryMove(_corner, viaTravelMm, viaRackMm, ref state) && CornerWalk.TryMove(_corner, travelMm, rackMm, ref state);
     }
 }

@@ -1,18 +1,22 @@
 namespace SetupService.Domain.Numerics.Smoothing;
 
 /// <summary>
-/// How much to smooth: as much as leaves a sum of squared standardised residuals of no more than the number of knots, what
-/// readings with these errors would leave about the truth (Reinsch 1967). A share of 1 goes through every reading, 0 is the straight line.
+/// How much to smooth. Readings with these errors leave a sum of squared standardised residuals of n ± √(2 n) about the truth, n the
+/// number of knots (Reinsch 1967); the lower end is taken, since up to n all of a gentle curvature may hide in the errors. A share of 1
+/// goes through every reading, 0 is the straight line.
 /// </summary>
 internal static class Discrepancy
 {
     private const int MostSteps = 100;
     private const double Close = 1e-12;
 
+    /// <summary>The sum of squares that may be left; 0 for two knots, which always lie on a line.</summary>
+    public static double Allowed(int knotCount) => knotCount - Math.Sqrt(2.0 * knotCount);
+
     /// <summary>The shares of R and B and the sum of squares they leave.</summary>
     public static (double TentShare, double ErrorShare, double SumOfSquares) Solve(SplineBands bands, ReadOnlySpan<double> values)
     {
-        var aim = values.Length;
+        var aim = Allowed(values.Length);
         Span<double> curvatures = new double[bands.RowCount];
         Span<double> turned = new double[bands.RowCount];
         var tension = 0.0;

@@ -2,8 +2,9 @@ namespace SetupService.Domain.Numerics.Smoothing;
 
 /// <summary>
 /// The smoothest curve that explains readings within their errors: the natural cubic spline with the least integral of squared
-/// curvature whose squared standardised residuals sum to no more than the number of knots. A straight line where that already does;
-/// straight beyond the ends. Made in time proportional to the readings; immutable. Derivation in docs/methods/smoothing-spline.md.
+/// curvature whose squared standardised residuals sum to no more than n − √(2 n), n the number of knots. A straight line where that
+/// already does; straight beyond the ends. Made in time proportional to the readings; immutable. Derivation in
+/// docs/methods/smoothing-spline.md.
 /// </summary>
 public sealed class SmoothingSpline
 {
@@ -45,7 +46,7 @@ public sealed class SmoothingSpline
     /// <summary>The last place read.</summary>
     public double Last => _places[^1];
 
-    /// <summary>Sum of squared residuals over their standard errors; at most <see cref="KnotCount"/>, up to rounding.</summary>
+    /// <summary>Sum of squared residuals over their standard errors; at most n − √(2 n) of n = <see cref="KnotCount"/>, up to rounding.</summary>
     public double SumOfSquares { get; }
 
     /// <summary>What the integral of squared curvature weighs against the sum of squares; infinite for a straight line, 0 through every reading.</summary>

@@ -42,6 +42,16 @@ public sealed class SteerSweepPictureTests(ServiceFixture fixture) : IClassFixtu
         Assert.Equal(["panel-1", "panel-2"], Panels(await Picture(SteeringRequests.Sweep().Without("/spindleOffsetMm"))));
 
     [Fact]
+    public async Task Its_lengths_are_in_inches_where_asked_for()
+    {
+        var us = Texts(await Picture(SteeringRequests.Sweep(), "?units=us"));
+
+        Assert.Contains("scrub radius, in", us);
+        Assert.DoesNotContain(us, text => text.EndsWith(" mm", StringComparison.Ordinal));
+        Assert.Contains("scrub radius, mm", Texts(await Picture(SteeringRequests.Sweep())));
+    }
+
+    [Fact]
     public async Task A_heading_out_of_reach_is_named()
     {
         var body = SteeringRequests.Sweep().With("/casterDeg", 20).With("/steeringAxisInclinationDeg", 40).With("/camberDeg", 15)
@@ -50,9 +60,9 @@ public sealed class SteerSweepPictureTests(ServiceFixture fixture) : IClassFixtu
         Assert.Contains("Not reached", string.Join(' ', Texts(await Picture(body))), StringComparison.Ordinal);
     }
 
-    private async Task<XElement> Picture(JsonObject body)
+    private async Task<XElement> Picture(JsonObject body, string query = "")
     {
-        using var response = await fixture.Client.PostAsync(SteeringRequests.SweepPath, body.ToJsonString(), accept: Svg);
+        using var response = await fixture.Client.PostAsync(SteeringRequests.SweepPath + query, body.ToJsonString(), accept: Svg);
         return XElement.Parse(await Calls.Text(response));
     }
 

@@ -89,6 +89,6 @@ public sealed class SteeringRefusalTests(ServiceFixture fixture) : IClassFixture
         Assert.Equal([" required"], (await fixture.Client.RefusalOf(path, "null")).FaultsOf());
         Assert.Equal([" wrongType"], (await fixture.Client.RefusalOf(path, "[]")).FaultsOf());
         Assert.Equal([" syntax"], (await fixture.Client.RefusalOf(path, body[..^1])).FaultsOf());
-        Assert.Equal(["units unknownParameter"], (await fixture.Client.RefusalOf(path + "?units=us", body)).FaultsOf());
+        Assert.Equal(["unit unknownParameter"], (await fixture.Client.RefusalOf(path + "?unit=us", body)).FaultsOf());
     }
 }

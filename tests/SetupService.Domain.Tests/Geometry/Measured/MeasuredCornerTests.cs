@@ -27,13 +27,27 @@ public sealed class MeasuredCornerTests
         });
     }
 
+    // The strut solved by two independent methods: what a straight line leaves of these readings is small enough for a gauge good to
+    // 0.1°, but smaller than such a gauge would leave. The bend is there and must not go.
+    [Fact]
+    public void Good_readings_at_five_heights_keep_their_bend()
+    {
+        var truth = KinematicsCases.Case("ST1").GetProperty("travel_sweep").EnumerateArray()
+            .ToDictionary(row => row.GetProperty("travel").GetDouble(), row => row.GetProperty("camber").GetDouble());
+        double[] heightsMm = [-40, -20, 0, 20, 40];
+        var corner = Corner(new() { Travel = [.. heightsMm.Select(mm => new TravelReading(mm, truth[mm]))], GaugeErrorDeg = 0.1 });
+
+        Assert.True((truth[40] - truth[20]) / 20 > ((truth[-20] - truth[-40]) / 20) + 0.01);
+        Assert.True(corner.CamberAt(40)!.Value.SlopeDegPerMm.Value > corner.CamberAt(-40)!.Value.SlopeDegPerMm.Value + 0.0003);
+    }
+
     // Chance of a fixed seed over corners solved by two independent methods: read at seven heights by a gauge good to 0.1°, the 90 %
-    // range holds the true camber nine times in ten on the whole, and four in five where it does worst, at the ends.
+    // range holds the true camber nearly always on the whole, and more than nine times in ten where it does worst, at the ends.
     [Theory]
     [InlineData("DW1")]
     [InlineData("ST1")]
     [InlineData("PL1")]
-    public void Nine_ranges_of_ten_hold_the_true_camber(string id)
+    public void Nine_ranges_of_ten_or_more_hold_the_true_camber_at_every_height(string id)
     {
         const int Trials = 1_000;
         var random = new Random(20261125);
@@ -55,8 +69,8 @@ public sealed class MeasuredCornerTests
             }
         }
 
-        Assert.InRange(held.Average() / Trials, 0.9, 0.98);
-        Assert.All(held, count => Assert.InRange(count, 0.77 * Trials, Trials));
+        Assert.InRange(held.Average() / Trials, 0.96, 0.995);
+        Assert.All(held, count => Assert.InRange(count, 0.9 * Trials, Trials));
     }
 
     [Fact]

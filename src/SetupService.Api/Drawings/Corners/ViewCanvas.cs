@@ -1,0 +1,60 @@
+using SetupService.Domain.Answers;
+using SetupService.Domain.Numerics;
+
+namespace SetupService.Api.Drawings.Corners;
+
+/// <summary>One view to be drawn on, with the places its labels have taken.</summary>
+internal sealed class ViewCanvas(SvgWriter svg, CornerShape shape, ViewPlace place, double unit, UnitSystem units)
+{
+    // Words may stand a little further off to be clear of lines.
+    private const double WordStepCost = 0.15;
+
+    private const double LineSpacing = 1.22;
+    private const double BaselineShare = 0.78;
+
+    public SvgWriter Svg => svg;
+
+    public CornerShape Shape => shape;
+
+    public ViewPlace Place => place;
+
+    /// <summary>Size of a text unit, mm.</summary>
+    public double Unit => unit;
+
+    public UnitSystem Units => units;
+
+    public bool IsFront => place.Projection.IsFront;
+
+    public LabelPlacer Labels { get; } = new(place.Region);
+
+    /// <summary>The id of a group: plain in the view from behind, with the view's name in the other, since ids are the document's.</summary>
+    public string Id(string name) => IsFront ? name : $"side-{name}";
+
+    public (double X, double Y) Of(Vector3 point) => place.Projection.Of(point);
+
+    /// <summary>A line, as far as it is inside the view; labels keep clear of it.</summary>
+    public void Line(Vector3 from, Vector3 to, Pen pen) => Line(Of(from), Of(to), pen);
+
+    /// <summary>A line of the picture, as far as it is inside the view; labels keep clear of it.</summary>
+    public void Line((double X, double Y) from, (double X, double Y) to, Pen pen)
+    {
+        if (place.Region.Clip(from, to) is not { } inside) return;
+        svg.Line(inside.From.X, inside.From.Y, inside.To.X, inside.To.Y, pen);
+        Labels.Keep(inside.From, inside.To);
+    }
+
+    /// <summary>A label at the best of several places for its middle; lines of text one under another.</summary>
+    public PictureBox Label(IReadOnlyList<string> lines, Lettering lettering, IEnumerable<(double X, double Y)> centres, double stepCost = WordStepCost)
+    {
+        var size = lettering.Size * unit;
+        var width = lines.Max(line => TextWidth.Em(line, lettering.IsBold)) * size;
+        var box = Labels.Place(width, lines.Count * LineSpacing * size, centres, stepCost);
+        for (var i = 0; i < lines.Count; i++)
+        {
+            var baseline = box.Top + ((i + BaselineShare) * LineSpacing * size);
+            svg.Letters((box.Left + box.Right) / 2, baseline, lines[i], lettering with { Anchor = "middle", HasHalo = true });
+        }
+
+        return box;
+    }
+}

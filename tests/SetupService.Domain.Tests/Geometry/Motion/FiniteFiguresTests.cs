@@ -1,0 +1,59 @@
+using CsCheck;
+using SetupService.Domain.Geometry;
+using SetupService.Domain.Geometry.Mechanism;
+using SetupService.Domain.Geometry.Motion;
+using SetupService.Domain.Geometry.Suspensions;
+using SetupService.Domain.Geometry.Sweeps;
+using SetupService.Domain.Tests.Geometry.Corners;
+
+namespace SetupService.Domain.Tests.Geometry.Motion;
+
+public sealed class FiniteFiguresTests
+{
+    // Four links whose lines meet one line along the car below the wheel centre: the fifth can only turn the upright about that.
+    private static readonly CornerSetting LevelAxis = new()
+    {
+        Suspension = new FiveLink
+        {
+            Links =
+            [
+                new(new(100, 300, 200), new(25, 645, 200)), new(new(-100, 300, 200), new(-25, 645, 200)), new(new(0, 300, 300), new(25, 530, 250)),
+                new(new(-400, 690, 250), new(0, 690, 250)), new(new(0, 300, 450), new(0, 700, 450)),
+            ],
+            WheelCentre = new(0, 760, 310),
+        },
+        CamberDeg = -1,
+        ToeDeg = 0.1,
+        LoadedRadiusMm = 300,
+    };
+
+    [Fact]
+    public void No_figure_of_a_plausible_corner_is_other_than_a_number() =>
+        Gen.Select(PlausibleCorners.Any, PlausibleCorners.Places).Sample((setting, place) =>
+        {
+            var corner = MechanismMaker.Of(setting);
+            var figures = WheelFiguresMaker.Of(corner, Walked.To(corner, place.TravelMm, place.RackMm));
+
+            FigureTable.AssertFinite(figures);
+            Assert.Equal(corner.HasRack, figures.CasterDeg is not null);
+            Assert.Equal(corner.HasRack, figures.InclinationDeg is not null);
+            Assert.Equal(corner.HasRack, figures.ScrubRadiusMm is not null);
+            Assert.Equal(corner.HasRack, figures.MechanicalTrailMm is not null);
+        });
+
+    [Fact]
+    public void A_level_steering_axis_meets_no_ground_so_scrub_trail_and_ackermann_are_not_there()
+    {
+        var sweep = TravelSweep.Start(
+            MechanismMaker.Of(LevelAxis), new SweepRange(-10, 10, 5), new SweepRange(-10, 10, 5), new() { IsFront = true, WheelbaseMm = 2600 })!;
+        FigureTable.AssertFinite(sweep.Stated);
+        Assert.Equal(90, Math.Abs(sweep.Stated.CasterDeg!.Value), 1e-6);
+        Assert.Null(sweep.Stated.ScrubRadiusMm);
+        Assert.Null(sweep.Stated.MechanicalTrailMm);
+        while (sweep.TryNext(out var row, out _))
+        {
+            FigureTable.AssertFinite(row!.Value.Wheel);
+            Assert.Null(row.Value.Pair!.Value.AckermannPct);
+        }
+    }
+}
