@@ -2,6 +2,7 @@ using SetupService.Api.Geometry.Adjusting;
 using SetupService.Api.Geometry.Alignment;
 using SetupService.Api.Geometry.Steering;
 using SetupService.Api.Geometry.Sweeps;
+using SetupService.Api.Geometry.Views;
 
 namespace SetupService.Api.Geometry;
 
@@ -15,5 +16,6 @@ internal static class GeometryEndpoints
         group.MapAdjusting();
         group.MapSteering();
         group.MapAlignment();
+        group.MapViews();
     }
 }

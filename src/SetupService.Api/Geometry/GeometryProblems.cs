@@ -41,7 +41,7 @@ internal static class GeometryProblems
         var (fromMm, toMm) = ReachableTravel.Of(corner);
         var reason = ClosureWords.Reason(first);
         return Problem.NotComputable(
-            $"No position of the sweep can be reached. At the first, {reason}",
+            $"None of the positions asked for can be reached. At the first, {reason}",
             [Fault.At("/travelMm", FaultCodes.Unreachable, reason, new FaultLimits { Minimum = fromMm, Maximum = toMm, Unit = "mm" }) with { ResidualMm = first.Gap.ResidualMm }]);
     }
 }

@@ -6,6 +6,7 @@ using SetupService.Api.Geometry.Adjusting;
 using SetupService.Api.Geometry.Alignment;
 using SetupService.Api.Geometry.Steering;
 using SetupService.Api.Geometry.Sweeps;
+using SetupService.Api.Geometry.Views;
 using SetupService.Api.Tyres;
 using SetupService.Api.Vehicles;
 using SetupService.Api.Wheels;
@@ -55,6 +56,7 @@ namespace SetupService.Api.Host;
 [JsonSerializable(typeof(CasterFromReadingsAnswer))]
 [JsonSerializable(typeof(AlignmentRequest))]
 [JsonSerializable(typeof(AlignmentAnswer))]
+[JsonSerializable(typeof(CornerDrawingRequest))]
 [JsonSerializable(typeof(BatchCarLine))]
 [JsonSerializable(typeof(BatchCandidateLine))]
 [JsonSerializable(typeof(BatchAnswerLine))]

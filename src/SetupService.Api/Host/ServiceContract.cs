@@ -4,6 +4,7 @@ using SetupService.Api.Fitment.Batch;
 using SetupService.Api.Geometry.Adjusting;
 using SetupService.Api.Geometry.Steering;
 using SetupService.Api.Geometry.Sweeps;
+using SetupService.Api.Geometry.Views;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Vehicles;
 
@@ -27,6 +28,7 @@ public static class ServiceContract
         new AdjustmentRules(),
         new SteeringAxisRules(),
         new SteerSweepRules(),
+        new CornerDrawingRules(),
         new BatchCarLineRules(),
         new BatchCandidateLineRules(),
     ];

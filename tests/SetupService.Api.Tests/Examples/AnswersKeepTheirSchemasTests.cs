@@ -38,6 +38,7 @@ public sealed class AnswersKeepTheirSchemasTests(ServiceFixture fixture) : IClas
     [InlineData("fitment-window.request.json", "WindowRequest")]
     [InlineData("fitment-batch.car.json", "BatchCarLine")]
     [InlineData("travel-sweep.request.json", "TravelSweepRequest")]
+    [InlineData("geometry-drawing.request.json", "CornerDrawingRequest")]
     [InlineData("top-mount-move.request.json", "TopMountMoveRequest")]
     [InlineData("adjustment.request.json", "AdjustmentRequest")]
     [InlineData("steering-axis.request.json", "SteeringAxisRequest")]

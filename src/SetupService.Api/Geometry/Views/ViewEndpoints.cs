@@ -1,0 +1,43 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using SetupService.Api.Drawings;
+using SetupService.Api.Drawings.Corners;
+using SetupService.Api.Geometry.Sweeps;
+using SetupService.Api.Http;
+using SetupService.Api.Http.Problems;
+using SetupService.Api.Http.Queries;
+using SetupService.Api.Vehicles;
+using SetupService.Domain.Geometry.Mechanism;
+using SetupService.Domain.Geometry.Sweeps;
+
+namespace SetupService.Api.Geometry.Views;
+
+/// <summary>The call that draws a corner.</summary>
+internal static class ViewEndpoints
+{
+    private static readonly CornerDrawingRules Rules = new();
+
+    public static void MapViews(this RouteGroupBuilder group) =>
+        group.MapPost("/drawing", Draw)
+            .WithQuery(QueryParameters.Units)
+            .WithExample("geometry-drawing")
+            .WithProblems(ProblemTypes.NotComputable)
+            .WithName("geometryDrawing")
+            .WithSummary("The corner as a picture, from behind and from its side")
+            .WithDescription("The left corner at one position of its wheel as SVG in millimetres: links, wheel, steering axis, instant centres, roll centre, scrub radius and trail.");
+
+    private static Results<SvgAnswer, Problem> Draw(Body<CornerDrawingRequest> body, QueryReader query)
+    {
+        if (body.Value is not { } request)
+            return body.Problem!;
+        if (!Rules.Validate(request).IsValid || SuspensionReading.Read(request.Suspension) is not { } suspension)
+            return body.Refuse();
+
+        var corner = MechanismMaker.Of(SweepInputs.Setting(suspension, request.Alignment, request.LoadedRadiusMm, request.Motion));
+        if (PositionTracker.Start(corner) is not { } tracker)
+            return GeometryProblems.NothingHolds();
+        var (travelMm, rackMm) = (request.TravelMm ?? 0, request.RackMm ?? 0);
+        return tracker.TryReach(travelMm, rackMm, out var state)
+            ? new SvgAnswer(CornerViewsDrawing.Draw(ViewsOfCorner.Of(request, corner, state, query.Units), query.Units))
+            : GeometryProblems.NothingReached(corner, UnreachablePosition.Of(corner, travelMm, rackMm, state));
+    }
+}
