@@ -30,7 +30,7 @@ internal static class GeometryProblems
 
     /// <summary>Nothing that may be adjusted moves the angle wanted.</summary>
     public static Problem NoEffect(bool hasNoCaster) => hasNoCaster
-        ? NoSetting("/target/casterDeg", "this suspension does not steer, so it has no caster; leave casterDeg out.")
+        ? NoSetting("/target/casterDeg", "this suspension has no upright steering axis, so it has no caster; leave casterDeg out.")
         : NoSetting("/target", "none of the adjusters moves the angle wanted.");
 
     /// <summary>None of the positions asked for can be taken.</summary>
