@@ -18,41 +18,31 @@ internal static class TravelSweepAnswers
         var rows = new TravelSweepRow[sweep.Count];
         var unreachable = new List<UnreachablePart>();
         var count = 0;
-        var alone = 0;
         first = null;
         for (var position = 0; sweep.TryNext(out var row, out var missed); position++)
         {
             // A position that is not reached has taken as long as a thousand that are.
             if (row is null || position % PositionsBetweenLooks == 0) cancellation.ThrowIfCancellationRequested();
-            if (row is { } reached)
-            {
-                rows[count++] = Row(reached);
-                if (corner.HasRack && reached.Pair is null) alone++;
-            }
-
+            if (row is { } reached) rows[count++] = Row(reached);
             if (missed is not { } one) continue;
             first ??= one;
             unreachable.Add(Part(one, units));
         }
 
         if (count == 0) return null;
+        if (count < rows.Length) rows = rows[..count];
         return new TravelSweepAnswer
         {
-            Rows = count == rows.Length ? rows : rows[..count],
+            Rows = rows,
             Unreachable = [.. unreachable],
             ReachableTravelMm = unreachable.Count == 0 ? null : Part(ReachableTravel.Of(corner)),
-            Unknown = [.. SweepGaps.Of(corner, axle).Concat(OfRight(alone)).Select(gap => new UnknownPart { Output = gap.Output, Reason = gap.Reason })],
+            Unknown = [.. SweepGaps.Of(corner, axle).Concat(RowGaps.Of(rows, corner.HasRack)).Select(gap => new UnknownPart { Output = gap.Output, Reason = gap.Reason })],
             Method = "travel-sweep",
             Edition = Edition.Current,
             Assumptions = AssumptionPart.Of(assumptions),
             Cautions = CautionPart.Of(GeometryCautions.ForSweep),
         };
     }
-
-    /// <summary>The right wheel is the mirrored corner with the rack the other way, which may not close where the left one does.</summary>
-    private static SweepGap[] OfRight(int rows) => rows == 0
-        ? []
-        : [new("otherSteerDeg", FormattableString.Invariant($"in {rows} of the rows the right wheel's parts do not meet with the rack there; nothing is known of both wheels in these"))];
 
     private static ReachableTravelPart Part((double FromMm, double ToMm) reachable) => new() { From = reachable.FromMm, To = reachable.ToMm };
 
