@@ -26,7 +26,7 @@ public sealed class SteerLimitsTests
                 Assert.NotNull(sweep.At(endDeg - (1e-6 * beyond)));
                 Assert.Null(sweep.At(endDeg + (1e-6 * beyond)));
             }
-        });
+        }, iter: 1000);
 
         Assert.True(limited > 10, $"only {limited} of the axes have limits");
     }
