@@ -36,6 +36,10 @@ await expect("sweep", post("/v1/geometry/travel-sweep", "travel-sweep.request.js
 await expect("charts", post("/v1/geometry/travel-sweep", "travel-sweep.request.json", { ...json, accept: "image/svg+xml" }), (body) => body.startsWith("<svg"));
 await expect("corner", post("/v1/geometry/drawing", "geometry-drawing.request.json"), (body) => body.startsWith("<svg"));
 await expect("adjustment", post("/v1/geometry/adjustment", "adjustment.request.json"), (body) => JSON.parse(body).after.toeDeg !== undefined);
+await expect("steering axis", post("/v1/geometry/steering-axis", "steering-axis.request.json"), (body) => JSON.parse(body).scrubRadiusMm !== undefined);
+await expect("steer sweep", post("/v1/geometry/steer-sweep", "steer-sweep.request.json", { ...json, accept: "image/svg+xml" }), (body) => body.startsWith("<svg"));
+await expect("readings", post("/v1/geometry/caster-from-readings", "caster-from-readings.request.json"), (body) => JSON.parse(body).casterDeg > 6);
+await expect("alignment", post("/v1/geometry/alignment", "alignment.request.json"), (body) => JSON.parse(body).thrustAngleDeg < 0);
 await expect("drawing", post("/v1/fitment/drawing", "fitment-drawing.request.json"), (body) => body.startsWith("<svg"));
 await expect("batch", post("/v1/fitment/batch", "fitment-batch.request.ndjson", { "content-type": "application/x-ndjson" }),
   (body) => JSON.parse(body.trim().split("\n").at(-1)).summary.completed === true);

@@ -51,7 +51,10 @@ internal static class DrawingNotes
         Finding.GapMissing => "Not measured",
         Finding.PresentFittingMissing => "Not known without the wheel and tyre fitted now",
         Finding.BumpTravelMissing => "Not known without the bump travel",
-        Finding.CamberCurveMissing => "Not known without a camber curve up to the bump stop",
+        Finding.CamberCurveMissing => "Not known without a camber curve up to the bump stop or the suspension's points",
+        Finding.PointsContradict => "Not known, the suspension's points contradict each other",
+        Finding.PointsDoNotHold => "Not known, the suspension's points do not hold the wheel",
+        Finding.TravelNotReached => "Not known, the suspension's points do not meet up to the bump stop",
         _ => "Not known without the heights of pivot and narrowest place",
     };
 }

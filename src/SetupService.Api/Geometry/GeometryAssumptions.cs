@@ -16,7 +16,8 @@ internal static class GeometryAssumptions
     private static readonly Assumption Parallel = new(
         "/motion", null, "parallel", "the contract's default", "A twist beam moves otherwise in roll than in heave; both wheels are taken to move alike.");
 
-    private static readonly Assumption ThinTyre = new(
+    /// <summary>The tyre as a disc; of every call that works out a contact centre.</summary>
+    public static Assumption ThinTyre { get; } = new(
         "/loadedRadiusMm", null, "a disc of this radius in the wheel's plane", "ISO 8855 as to the contact centre; the disc is a model",
         "A tyre has width and gives: at camber its true contact centre moves some mm across, which no figure here contains.");
 

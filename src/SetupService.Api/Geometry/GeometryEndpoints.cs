@@ -1,4 +1,6 @@
 using SetupService.Api.Geometry.Adjusting;
+using SetupService.Api.Geometry.Alignment;
+using SetupService.Api.Geometry.Steering;
 using SetupService.Api.Geometry.Sweeps;
 using SetupService.Api.Geometry.Views;
 
@@ -12,6 +14,8 @@ internal static class GeometryEndpoints
         var group = routes.MapGroup("/v1/geometry").WithTags("Geometry");
         group.MapSweeps();
         group.MapAdjusting();
+        group.MapSteering();
+        group.MapAlignment();
         group.MapViews();
     }
 }

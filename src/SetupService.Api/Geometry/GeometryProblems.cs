@@ -17,23 +17,21 @@ internal static class GeometryProblems
     /// <summary>Adjusted as asked the parts do not meet.</summary>
     public static Problem DoesNotClose(in ClosureGap gap)
     {
-        var reason = ClosureWords.Part(gap);
+        var reason = ClosureWords.Adjusted(gap);
         return Problem.NotComputable(
-            $"Adjusted so, the suspension's parts do not meet: at best {reason}.",
-            [Fault.At("", FaultCodes.Unreachable, $"the parts do not meet: at best {reason}.") with { ResidualMm = gap.ResidualMm }]);
+            $"Adjusted so, {reason}.",
+            [Fault.At("", FaultCodes.Unreachable, $"adjusted so, {reason}.") with { ResidualMm = gap.ResidualMm }]);
     }
 
     /// <summary>Even the least that the limits ask for cannot be assembled.</summary>
     public static Problem LimitsDoNotClose() => Problem.NotComputable(
-        "Within these limits the suspension's parts do not meet at all.",
-        [Fault.At("", FaultCodes.Unreachable, "the limits leave out the corner as it stands, and where they begin its parts do not meet.")]);
+        "The limits leave out the corner as it stands, and with the least they ask for the suspension cannot be assembled.",
+        [Fault.At("", FaultCodes.Unreachable, "the limits leave out the corner as it stands, and with the least they ask for its parts do not meet; let them begin nearer to 0.")]);
 
     /// <summary>Nothing that may be adjusted moves the angle wanted.</summary>
-    public static Problem NoEffect(bool hasNoCaster)
-    {
-        var reason = hasNoCaster ? "this kind of suspension does not steer, so it has no caster." : "none of the adjusters moves the angle wanted.";
-        return Problem.NotComputable($"No setting reaches the target: {reason}", [Fault.At("/target", FaultCodes.Unreachable, reason)]);
-    }
+    public static Problem NoEffect(bool hasNoCaster) => hasNoCaster
+        ? NoSetting("/target/casterDeg", "this suspension has no upright steering axis, so it has no caster; leave casterDeg out.")
+        : NoSetting("/target", "none of the adjusters moves the angle wanted.");
 
     /// <summary>None of the positions asked for can be taken.</summary>
     public static Problem NothingReached(CornerMechanism corner, in UnreachablePosition first)
@@ -44,4 +42,7 @@ internal static class GeometryProblems
             $"None of the positions asked for can be reached. At the first, {reason}",
             [Fault.At("/travelMm", FaultCodes.Unreachable, reason, new FaultLimits { Minimum = fromMm, Maximum = toMm, Unit = "mm" }) with { ResidualMm = first.Gap.ResidualMm }]);
     }
+
+    private static Problem NoSetting(string pointer, string reason) =>
+        Problem.NotComputable($"No setting reaches the target: {reason}", [Fault.At(pointer, FaultCodes.Unreachable, reason)]);
 }

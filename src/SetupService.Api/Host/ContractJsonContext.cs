@@ -3,6 +3,8 @@ using System.Text.Json.Serialization;
 using SetupService.Api.Fitment;
 using SetupService.Api.Fitment.Batch;
 using SetupService.Api.Geometry.Adjusting;
+using SetupService.Api.Geometry.Alignment;
+using SetupService.Api.Geometry.Steering;
 using SetupService.Api.Geometry.Sweeps;
 using SetupService.Api.Geometry.Views;
 using SetupService.Api.Tyres;
@@ -46,6 +48,14 @@ namespace SetupService.Api.Host;
 [JsonSerializable(typeof(TopMountMoveAnswer))]
 [JsonSerializable(typeof(AdjustmentRequest))]
 [JsonSerializable(typeof(AdjustmentAnswer))]
+[JsonSerializable(typeof(SteeringAxisRequest))]
+[JsonSerializable(typeof(SteeringAxisAnswer))]
+[JsonSerializable(typeof(SteerSweepRequest))]
+[JsonSerializable(typeof(SteerSweepAnswer))]
+[JsonSerializable(typeof(CasterFromReadingsRequest))]
+[JsonSerializable(typeof(CasterFromReadingsAnswer))]
+[JsonSerializable(typeof(AlignmentRequest))]
+[JsonSerializable(typeof(AlignmentAnswer))]
 [JsonSerializable(typeof(CornerDrawingRequest))]
 [JsonSerializable(typeof(BatchCarLine))]
 [JsonSerializable(typeof(BatchCandidateLine))]

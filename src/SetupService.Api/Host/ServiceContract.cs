@@ -2,6 +2,7 @@ using FluentValidation;
 using SetupService.Api.Fitment;
 using SetupService.Api.Fitment.Batch;
 using SetupService.Api.Geometry.Adjusting;
+using SetupService.Api.Geometry.Steering;
 using SetupService.Api.Geometry.Sweeps;
 using SetupService.Api.Geometry.Views;
 using SetupService.Api.Http.Contract;
@@ -25,6 +26,8 @@ public static class ServiceContract
         new TravelSweepRules(),
         new TopMountMoveRules(),
         new AdjustmentRules(),
+        new SteeringAxisRules(),
+        new SteerSweepRules(),
         new CornerDrawingRules(),
         new BatchCarLineRules(),
         new BatchCandidateLineRules(),

@@ -59,7 +59,10 @@ internal static class VehicleReading
             Hub = hub,
             Clearance = Gaps(document.Clearance),
             Layout = Layout(document.Suspension),
+            Suspension = SuspensionReading.Read(document.Suspension),
             CamberCurve = Curve(document.Suspension),
+            CamberDeg = document.Alignment?.CamberDeg,
+            ToeDeg = document.Alignment?.ToeDeg,
             SteeringAxisInclinationDeg = document.Alignment?.SteeringAxisInclinationDeg,
             BumpTravelMm = document.BumpTravelMm,
         };

@@ -15,8 +15,17 @@ public enum Finding
     /// <summary>The gap is at ride height and the bump travel is not known.</summary>
     BumpTravelMissing,
 
-    /// <summary>The gap is at ride height and no measured camber curve reaches the bump travel.</summary>
+    /// <summary>The gap is at ride height, no measured camber curve reaches the bump travel, and the suspension's points are not known.</summary>
     CamberCurveMissing,
+
+    /// <summary>The gap is at ride height and the suspension's points, which would tell the lean, contradict each other.</summary>
+    PointsContradict,
+
+    /// <summary>The gap is at ride height and the suspension's points, which would tell the lean, do not hold the wheel.</summary>
+    PointsDoNotHold,
+
+    /// <summary>The gap is at ride height and the suspension's parts do not close up to the bump travel.</summary>
+    TravelNotReached,
 
     /// <summary>The camber change needs the height of its pivot or of the narrowest place.</summary>
     PivotHeightMissing,

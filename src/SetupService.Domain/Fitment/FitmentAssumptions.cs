@@ -9,6 +9,7 @@ namespace SetupService.Domain.Fitment;
 public static class FitmentAssumptions
 {
     private const string CommonPractice = "common practice, no source";
+    private const string OurChoice = "our choice, no source";
 
     private static readonly Assumption Flange = new(
         "/candidate/wheel", null, "J flange", "JIS D 4218:2021 Table 3 (ISO 4000-2:2013)",
@@ -69,7 +70,15 @@ public static class FitmentAssumptions
         if (car.Position == CarAxle.Front && car.Axle.Clearance.InboardAtFullLockMm is not null) list.Add(ObliqueLock);
         if (car.Applicable.Contains(CheckId.SpringSeatClearance) && car.Axle.Clearance.SpringSeatMm is not null) list.Add(axle.ObliqueSeat);
         if (car.Travel.IsExtrapolated) list.Add(axle.CamberCurve);
+        if (car.Travel.Corner is { Extremes: not null } corner) AddForPoints(car, axle, corner, list);
         AddForCamber(car, list);
+    }
+
+    private static void AddForPoints(AxleUnderCheck car, AxleAssumptions axle, CornerLean corner, List<Assumption> list)
+    {
+        if (car.Axle.CamberDeg is null) list.Add(axle.Camber);
+        if (car.Axle.ToeDeg is null) list.Add(axle.Toe);
+        if (corner.IsOfBothMotions) list.Add(axle.BeamMotion);
     }
 
     private static void AddForCamber(AxleUnderCheck car, List<Assumption> list)
@@ -147,8 +156,20 @@ public static class FitmentAssumptions
             axle + "/suspension/readings", null, "the curve goes on by its end slope for up to 20 mm", CommonPractice,
             "The readings do not reach the whole bump travel.");
 
+        public Assumption Camber { get; } = StaticAngle(axle, "camberDeg");
+
+        public Assumption Toe { get; } = StaticAngle(axle, "toeDeg");
+
+        public Assumption BeamMotion { get; } = new(
+            axle + "/suspension", null, "the greater lean of both wheels moving alike and oppositely", OurChoice,
+            "A twist beam leans its wheels otherwise in roll than in heave; which of the two comes first to the bump stop is not said.");
+
         public Assumption BoltCircle { get; } = new(
             axle + "/hub/boltCircle", null, "that of the wheel fitted now", CommonPractice,
             "The hub's bolt circle is not given; the wheel fitted now goes on it.");
+
+        private static Assumption StaticAngle(string axle, string member) => new(
+            $"{axle}/alignment/{member}", 0, null, OurChoice,
+            "How far the wheel leans with travel follows from the suspension's points and hardly depends on how it stands in them: by less than half a millimetre of room at usual angles.");
     }
 }

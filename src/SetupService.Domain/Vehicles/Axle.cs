@@ -1,4 +1,5 @@
 using SetupService.Domain.Geometry.Measured;
+using SetupService.Domain.Geometry.Suspensions;
 using SetupService.Domain.Tyres;
 using SetupService.Domain.Wheels;
 
@@ -31,8 +32,17 @@ public sealed record Axle
     /// <summary>How the axle is suspended.</summary>
     public SuspensionLayout? Layout { get; init; }
 
+    /// <summary>The points of the left corner at ride height, where they are known; they may contradict each other.</summary>
+    public Suspension? Suspension { get; init; }
+
     /// <summary>Camber against wheel travel, where it was measured.</summary>
     public CamberCurve? CamberCurve { get; init; }
+
+    /// <summary>Camber at ride height, degrees, negative = top inboard.</summary>
+    public double? CamberDeg { get; init; }
+
+    /// <summary>Toe of the wheel at ride height, degrees, positive = toe-in.</summary>
+    public double? ToeDeg { get; init; }
 
     /// <summary>Steering-axis inclination, degrees, positive = top inboard.</summary>
     public double? SteeringAxisInclinationDeg { get; init; }

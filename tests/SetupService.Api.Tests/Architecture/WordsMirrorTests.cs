@@ -1,5 +1,7 @@
 using SetupService.Api.Fitment;
+using SetupService.Api.Geometry;
 using SetupService.Api.Geometry.Adjusting;
+using SetupService.Api.Geometry.Alignment;
 using SetupService.Api.Geometry.Sweeps;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Parts;
@@ -7,7 +9,9 @@ using SetupService.Api.Tyres;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
+using SetupService.Domain.Geometry;
 using SetupService.Domain.Geometry.Adjusting;
+using SetupService.Domain.Geometry.Alignment;
 using SetupService.Domain.Geometry.Suspensions;
 using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
@@ -32,6 +36,8 @@ public sealed class WordsMirrorTests
         { typeof(AdjusterWord), typeof(Adjuster) },
         { typeof(ObstacleWord), typeof(Obstacle) },
         { typeof(AxleMotionWord), typeof(AxleMotion) },
+        { typeof(WheelSideWord), typeof(WheelSide) },
+        { typeof(IncludedAngleHintWord), typeof(IncludedAngleHint) },
         { typeof(Api.Vehicles.SuspensionPart), typeof(Domain.Geometry.Suspensions.SuspensionPart) },
     };
 
@@ -57,6 +63,8 @@ public sealed class WordsMirrorTests
         Assert.Equal(["pass", "caution", "fail", "unknown"], Words<StatusWord>.List);
         Assert.Equal(["fits", "nothingFits", "unknown"], Words<WindowStatusWord>.List);
         Assert.Equal(["strutTop", "strutToKnuckle", "lowerJoint"], Words<CamberChangeAt>.List);
+        Assert.Equal(["left", "right"], Words<WheelSideWord>.List);
+        Assert.Equal(["noDifference", "uprightOrStrut", "towerOrArm", "both"], Words<IncludedAngleHintWord>.List);
         Assert.Equal(["front", "rear"], Words<Api.Vehicles.Axle>.List);
         Assert.Equal(["front", "rear", "both"], Words<Api.Vehicles.DrivenAxle>.List);
         Assert.Equal(["worstTravel", "rideHeight"], Words<MeasuredAt>.List);

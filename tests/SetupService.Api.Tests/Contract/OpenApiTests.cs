@@ -18,7 +18,7 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
     // Places that carry the unit of the member they stand in, or state it beside them.
     private static readonly string[] UnitStandsElsewhere =
         ["CornerWeightsDocument", "FaultLimits", "AssumptionPart", "CheckItem", "UncertaintyPart", "TravelRangeDocument", "RackRangeDocument", "ReachableTravelPart",
-         "TopMountMoveDocument", "TopMountMovePart", "SlotDocument", "TopMountLimitsDocument"];
+         "SteerRangeDocument", "TopMountMoveDocument", "TopMountMovePart", "SlotDocument", "TopMountLimitsDocument"];
 
     [Fact]
     public async Task The_committed_json_is_what_is_served() =>

@@ -41,6 +41,10 @@ public sealed class AnswersKeepTheirSchemasTests(ServiceFixture fixture) : IClas
     [InlineData("geometry-drawing.request.json", "CornerDrawingRequest")]
     [InlineData("top-mount-move.request.json", "TopMountMoveRequest")]
     [InlineData("adjustment.request.json", "AdjustmentRequest")]
+    [InlineData("steering-axis.request.json", "SteeringAxisRequest")]
+    [InlineData("steer-sweep.request.json", "SteerSweepRequest")]
+    [InlineData("caster-from-readings.request.json", "CasterFromReadingsRequest")]
+    [InlineData("alignment.request.json", "AlignmentRequest")]
     public async Task The_request_of_an_example_is_valid(string file, string schema)
     {
         var schemas = await DescribedSchemas.ReadAsync(fixture.Client);

@@ -34,6 +34,11 @@ internal sealed record ExampleCall(string Method, string Path, string? Request, 
         new("POST", "/v1/geometry/drawing", "geometry-drawing.request.json", "geometry-drawing.answer.svg"),
         new("POST", "/v1/geometry/top-mount-move", "top-mount-move.request.json", "top-mount-move.answer.json"),
         new("POST", "/v1/geometry/adjustment", "adjustment.request.json", "adjustment.answer.json"),
+        new("POST", "/v1/geometry/steering-axis", "steering-axis.request.json", "steering-axis.answer.json"),
+        new("POST", "/v1/geometry/steer-sweep", "steer-sweep.request.json", "steer-sweep.answer.json"),
+        new("POST", "/v1/geometry/steer-sweep", "steer-sweep.request.json", "steer-sweep.answer.svg"),
+        new("POST", "/v1/geometry/caster-from-readings", "caster-from-readings.request.json", "caster-from-readings.answer.json"),
+        new("POST", "/v1/geometry/alignment", "alignment.request.json", "alignment.answer.json"),
     ];
 
     public static string FileOf(string name) => ContractFile.Path(System.IO.Path.Combine("examples", name));

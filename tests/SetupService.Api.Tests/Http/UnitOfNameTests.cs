@@ -27,6 +27,7 @@ public class UnitOfNameTests
     [InlineData("timeS", "s")]
     [InlineData("brakeShareFrontPct", "%")]
     [InlineData("holeCount", "count")]
+    [InlineData("toeArcmin", "arcmin")]
     [InlineData("steeringRatio", null)]
     [InlineData("minimumLoadIndex", null)]
     [InlineData("margin", null)]

@@ -8,10 +8,13 @@ internal static class ChartNumber
     private const int MostDecimals = 9;
     private const int MostReadDecimals = 5;
     private const double LargestPlain = 1e6;
+    private const double SmallestPlain = 1e-4;
+    private const string Short = "0.##e0";
 
     /// <summary>A tick's number, with the decimals the distance between ticks asks for.</summary>
     public static string AtTick(double value, double step)
     {
+        if (value != 0 && Math.Abs(step) < SmallestPlain) return Sign(value.ToString(Short, CultureInfo.InvariantCulture));
         var decimals = 0;
         for (var scaled = Math.Abs(step); decimals < MostDecimals && Math.Abs(scaled - Math.Round(scaled)) > 1e-6 * scaled; scaled *= 10) decimals++;
         return Write(value, decimals);
@@ -39,7 +42,7 @@ internal static class ChartNumber
 
     private static string Write(double value, int decimals)
     {
-        if (Math.Abs(value) >= LargestPlain) return Sign(value.ToString("0.##e0", CultureInfo.InvariantCulture));
+        if (Math.Abs(value) >= LargestPlain) return Sign(value.ToString(Short, CultureInfo.InvariantCulture));
         var rounded = Math.Round(value, decimals, MidpointRounding.AwayFromZero);
 
         // Minus zero would be written with its sign.

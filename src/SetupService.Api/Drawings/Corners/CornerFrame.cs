@@ -32,7 +32,8 @@ internal sealed class CornerFrame
             Math.Max(front.Width / (WidthUnits - NumberUnits - ColumnUnits), side.Width / (WidthUnits - (2 * SideRoomUnits))),
             Math.Max(front.Height, side.Height) / HighestViewUnits);
         var unit = UnitMm;
-        Left = front.Left - (NumberUnits * unit);
+        var spare = ((WidthUnits - NumberUnits - ColumnUnits) * unit) - front.Width;
+        Left = front.Left - (NumberUnits * unit) - (spare / 2);
         var headingY = front.Top - (NumberUnits * unit);
         Top = headingY - ((Edge + headUnits + HeadingUnits) * unit);
         Front = Place(new(true, 0, 0), headingY, front.Bottom, -shape.Contact.Z);

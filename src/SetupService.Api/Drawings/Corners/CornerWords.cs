@@ -24,8 +24,8 @@ internal static class CornerWords
             "Above, seen from behind, outboard on the left; below, seen from the left, forward on the left.",
             .. Figures(shape, units).Select(Sentence),
         ];
-        if (views.FrontInstantCentre is { } front) sentences.Add(Sentence($"Seen from behind, the {InstantCentre(shape, Flat(shape, isFront: true), front, isFront: true, units)}"));
-        if (views.SideInstantCentre is { } side) sentences.Add(Sentence($"Seen from the side, the {InstantCentre(shape, Flat(shape, isFront: false), side, isFront: false, units)}"));
+        if (views.FrontInstantCentre is { } front) sentences.Add(Sentence($"Seen from behind, the {InstantCentre(Flat(shape, isFront: true), front, isFront: true, units)}"));
+        if (views.SideInstantCentre is { } side) sentences.Add(Sentence($"Seen from the side, the {InstantCentre(Flat(shape, isFront: false), side, isFront: false, units)}"));
         if (views.Points.Count > 0) sentences.Add(Sentence($"Points, forward, to the left and up: {string.Join("; ", views.Points.Select((point, i) => $"{i + 1} {point.Name} {Place(point.Position, units)}"))}"));
         sentences.AddRange(Notes(shape));
         return string.Join(' ', sentences);
@@ -45,21 +45,14 @@ internal static class CornerWords
 
     public static string Trail(double lengthMm, UnitSystem units) => $"mechanical trail {Length(lengthMm, units)}";
 
-    public static string Above(double heightMm, UnitSystem units) =>
-        heightMm < 0 ? $"{Length(-heightMm, units)} below the ground" : $"{Length(heightMm, units)} above the ground";
+    public static string Above(double heightMm, UnitSystem units) => $"{Distance(Math.Abs(heightMm), units)} {(heightMm < 0 ? "below" : "above")} the ground";
 
-    /// <summary>How far an instant centre is from the contact along the view, and which way.</summary>
-    public static string Away(CornerShape shape, ViewPoint centre, bool isFront, UnitSystem units)
+    /// <summary>How far an instant centre is from the contact, along the ground or in height, whichever is more, and which way.</summary>
+    public static string FarAway(CornerShape shape, ViewPoint centre, bool isFront, UnitSystem units)
     {
-        var along = centre.AlongMm - Flat(shape, isFront).AlongMm;
-        var direction = (isFront, along > 0) switch
-        {
-            (true, true) => "outboard",
-            (true, false) => "inboard",
-            (false, true) => "ahead",
-            _ => "rearward",
-        };
-        return $"{Distance(Math.Abs(along), units)} {direction}";
+        var contact = Flat(shape, isFront);
+        var (along, height) = (centre.AlongMm - contact.AlongMm, centre.HeightMm - contact.HeightMm);
+        return Math.Abs(along) >= Math.Abs(height) ? Away(along, isFront, units) : $"{Distance(Math.Abs(height), units)} {(height > 0 ? "up" : "down")}";
     }
 
     /// <summary>The sentences under the views: what is indicative, then what the caller says.</summary>
@@ -74,6 +67,18 @@ internal static class CornerWords
 
     public static string Length(double lengthMm, UnitSystem units) => Prose.Write(units, $"{lengthMm:mm}");
 
+    private static string Away(double along, bool isFront, UnitSystem units)
+    {
+        var direction = (isFront, along > 0) switch
+        {
+            (true, true) => "outboard",
+            (true, false) => "inboard",
+            (false, true) => "ahead",
+            _ => "rearward",
+        };
+        return $"{Distance(Math.Abs(along), units)} {direction}";
+    }
+
     /// <summary>A distance that may be far longer than the car.</summary>
     private static string Distance(double lengthMm, UnitSystem units) => units switch
     {
@@ -82,8 +87,8 @@ internal static class CornerWords
         _ => Prose.Write(units, $"{lengthMm / MillimetresPerMetre:n} m"),
     };
 
-    private static string InstantCentre(CornerShape shape, ViewPoint contact, ViewPoint centre, bool isFront, UnitSystem units) =>
-        $"instant centre is {Away(shape, centre, isFront, units)} of the contact, {Above(centre.HeightMm - contact.HeightMm, units)}";
+    private static string InstantCentre(ViewPoint contact, ViewPoint centre, bool isFront, UnitSystem units) =>
+        $"instant centre is {Away(centre.AlongMm - contact.AlongMm, isFront, units)} of the contact, {Above(centre.HeightMm - contact.HeightMm, units)}";
 
     private static ViewPoint Flat(CornerShape shape, bool isFront) => new ViewProjection(isFront, 0, 0).Flat(shape.Contact);
 

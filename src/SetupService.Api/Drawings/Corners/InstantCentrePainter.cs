@@ -49,7 +49,7 @@ internal static class InstantCentrePainter
         if (room.Clip(contact, centre) is not { } inside || Known(canvas) is not { } known) return;
         canvas.Line(inside.From, inside.To, CornerPens.InstantCentre);
         Arrow(canvas, inside.From, inside.To);
-        var away = CornerWords.Away(canvas.Shape, known, canvas.IsFront, canvas.Units);
+        var away = CornerWords.FarAway(canvas.Shape, known, canvas.IsFront, canvas.Units);
         canvas.Label(["instant centre", away], Label, LabelPlacer.Around(inside.To, 34 * canvas.Unit, 2.2));
     }
 

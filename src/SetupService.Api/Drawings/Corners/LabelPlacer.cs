@@ -25,15 +25,11 @@ internal sealed class LabelPlacer(PictureBox region)
     /// <param name="stepCost">What each step down the list costs; standing on a line costs 10.</param>
     public PictureBox Place(double width, double height, IEnumerable<(double X, double Y)> centres, double stepCost)
     {
-        var (best, least) = (default(PictureBox), double.PositiveInfinity);
-        var steps = 0;
-        foreach (var centre in centres)
-        {
-            var box = PictureBox.Around(centre, width, height);
-            var cost = Cost(box) + (stepCost * steps++);
-            if (cost < least) (best, least) = (box, cost);
-        }
+        var nearest = centres.ToList();
+        var (best, cost) = Best(nearest, width, height, stepCost);
 
+        // Where all of them are taken, anywhere in the view, the nearer the better.
+        if (cost >= OnLabelCost) (best, _) = Best(Everywhere(nearest[0], height), width, height, stepCost);
         _labels.Add(best);
         return best;
     }
@@ -52,6 +48,31 @@ internal sealed class LabelPlacer(PictureBox region)
                 yield return (point.X + (radius * widthShare * cos), point.Y + (radius * sin));
             }
         }
+    }
+
+    private (PictureBox Box, double Cost) Best(IEnumerable<(double X, double Y)> centres, double width, double height, double stepCost)
+    {
+        var (best, least) = (default(PictureBox), double.PositiveInfinity);
+        var steps = 0;
+        foreach (var centre in centres)
+        {
+            var box = PictureBox.Around(centre, width, height);
+            var cost = Cost(box) + (stepCost * steps++);
+            if (cost < least) (best, least) = (box, cost);
+        }
+
+        return (best, least);
+    }
+
+    private List<(double X, double Y)> Everywhere((double X, double Y) from, double step)
+    {
+        var places = new List<(double X, double Y)>();
+        for (var y = region.Top + (step / 2); y < region.Bottom; y += step)
+        {
+            for (var x = region.Left + (step / 2); x < region.Right; x += step) places.Add((x, y));
+        }
+
+        return [.. places.OrderBy(place => Math.Abs(place.X - from.X) + Math.Abs(place.Y - from.Y))];
     }
 
     private double Cost(PictureBox box)

@@ -26,12 +26,15 @@ internal static class AdjusterRules
             if (context.IsRefused($"{place}.Adjuster")) continue;
             var word = Words<AdjusterWord>.Of(one.Adjuster);
             if (suspension is not null) CheckKind(context, place, word, (Adjuster)one.Adjuster, suspension);
-            CheckOnce(context, place, one, word, seen);
-            if (request.ResetToe == true && IsTieRod(one))
-                context.Add(place, FaultCodes.Inconsistent, $"resetToe sets the length of the tie rod or toe link itself; it would undo {word}.");
             CheckLink(context, place, one);
             CheckBolts(context, place, one);
             CheckAmounts(context, place, one);
+
+            // A fault of an adjuster as a whole hides later ones of its members, so these come last.
+            CheckThrow(context, place, one);
+            CheckOnce(context, place, one, word, seen);
+            if (request.ResetToe == true && IsTieRod(one))
+                context.Add(place, FaultCodes.Inconsistent, $"resetToe sets the length of the tie rod or toe link itself; it would undo {word}.");
         }
     }
 
@@ -46,12 +49,15 @@ internal static class AdjusterRules
     private static void CheckOnce(
         ValidationContext<AdjustmentRequest> context, string place, AdjusterDocument one, string? word, HashSet<(AdjusterWord, int?)> seen)
     {
-        if (context.IsRefused($"{place}.Link") || seen.Add(IsTieRod(one) ? (AdjusterWord.TieRodLength, null) : (one.Adjuster, one.Link))) return;
-        var name = one.Link is { } link ? FormattableString.Invariant($"{word} of link {link}") : word;
+        if (context.IsRefused($"{place}.Link") || seen.Add(KeyOf(one))) return;
+        var name = one is { Adjuster: AdjusterWord.LinkLength, Link: { } link } ? FormattableString.Invariant($"{word} of link {link}") : word;
         context.Add(place, FaultCodes.Inconsistent, IsTieRod(one)
             ? "the tie rod's or toe link's length (tieRodLength, or linkLength of link 5) is adjusted twice; give it once with the whole amount."
             : $"{name} is given twice; give it once with the whole amount.");
     }
+
+    private static (AdjusterWord, int?) KeyOf(AdjusterDocument one) =>
+        IsTieRod(one) ? (AdjusterWord.TieRodLength, null) : (one.Adjuster, one.Adjuster == AdjusterWord.LinkLength ? one.Link : null);
 
     private static bool IsTieRod(AdjusterDocument one) => one is { Adjuster: AdjusterWord.TieRodLength } or { Adjuster: AdjusterWord.LinkLength, Link: 5 };
 
@@ -71,14 +77,14 @@ internal static class AdjusterRules
             return;
         }
 
-        if (one.BoltSpacingMm is not { } spacing)
-        {
+        if (one.BoltSpacingMm is null)
             context.Add($"{place}.BoltSpacingMm", FaultCodes.Required, "knuckleEccentric needs boltSpacingMm: the angle is the throw over the distance of the bolts.");
-        }
-        else if (LargestMm(one) is { } largest && largest > MostThrow * spacing)
-        {
+    }
+
+    private static void CheckThrow(ValidationContext<AdjustmentRequest> context, string place, AdjusterDocument one)
+    {
+        if (one is { Adjuster: AdjusterWord.KnuckleEccentric, BoltSpacingMm: { } spacing } && LargestMm(one) is { } largest && largest > MostThrow * spacing)
             context.Add(place, FaultCodes.Inconsistent, FormattableString.Invariant($"a throw of {largest} mm is more than half of the {spacing} mm between the bolts; at most half is taken."));
-        }
     }
 
     private static double? LargestMm(AdjusterDocument one) => one switch

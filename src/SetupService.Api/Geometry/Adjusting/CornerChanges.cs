@@ -59,7 +59,8 @@ internal static class CornerChanges
         TCorner before, ChangeAsked asked, AngleTarget target, Func<TCorner, CornerStand> stand, Func<TCorner, IReadOnlyList<SweepGap>> gaps, out Problem? problem)
         where TCorner : class, IAdjustableCorner<TCorner>
     {
-        problem = null;
+        problem = target.CasterDeg is not null && before.CasterDeg is null ? GeometryProblems.NoEffect(hasNoCaster: true) : null;
+        if (problem is not null) return null;
         if (LeastMovement.Find(before, asked.Rooms!, target, asked.ArchGapMm, asked.ResetToe) is not { } found)
         {
             problem = GeometryProblems.LimitsDoNotClose();
@@ -68,7 +69,7 @@ internal static class CornerChanges
 
         if (!found.IsReached && found.Hindrances is [{ Obstacle: Obstacle.NoEffect }] && Array.TrueForAll(found.Amounts, amount => amount == 0))
         {
-            problem = GeometryProblems.NoEffect(target.CasterDeg is not null && before.CasterDeg is null);
+            problem = GeometryProblems.NoEffect(hasNoCaster: false);
             return null;
         }
 

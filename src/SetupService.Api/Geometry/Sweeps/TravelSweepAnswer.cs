@@ -15,7 +15,7 @@ public sealed record TravelSweepAnswer
     /// <summary>How far the wheel can move at all; null where every position asked for was reached.</summary>
     public required ReachableTravelPart? ReachableTravelMm { get; init; }
 
-    /// <summary>The figures left null in every row, and why.</summary>
+    /// <summary>The figures left null, in every row unless said otherwise, and why.</summary>
     public required UnknownPart[] Unknown { get; init; }
 
     /// <summary>The page under /docs/methods that derives every figure.</summary>

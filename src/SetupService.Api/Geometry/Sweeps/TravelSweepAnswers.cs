@@ -21,7 +21,8 @@ internal static class TravelSweepAnswers
         first = null;
         for (var position = 0; sweep.TryNext(out var row, out var missed); position++)
         {
-            if (position % PositionsBetweenLooks == 0) cancellation.ThrowIfCancellationRequested();
+            // A position that is not reached has taken as long as a thousand that are.
+            if (row is null || position % PositionsBetweenLooks == 0) cancellation.ThrowIfCancellationRequested();
             if (row is { } reached) rows[count++] = Row(reached);
             if (missed is not { } one) continue;
             first ??= one;
@@ -29,12 +30,13 @@ internal static class TravelSweepAnswers
         }
 
         if (count == 0) return null;
+        if (count < rows.Length) rows = rows[..count];
         return new TravelSweepAnswer
         {
-            Rows = count == rows.Length ? rows : rows[..count],
+            Rows = rows,
             Unreachable = [.. unreachable],
             ReachableTravelMm = unreachable.Count == 0 ? null : Part(ReachableTravel.Of(corner)),
-            Unknown = [.. SweepGaps.Of(corner, axle).Select(gap => new UnknownPart { Output = gap.Output, Reason = gap.Reason })],
+            Unknown = [.. SweepGaps.Of(corner, axle).Concat(RowGaps.Of(rows, corner.HasRack)).Select(gap => new UnknownPart { Output = gap.Output, Reason = gap.Reason })],
             Method = "travel-sweep",
             Edition = Edition.Current,
             Assumptions = AssumptionPart.Of(assumptions),

@@ -122,7 +122,7 @@ public sealed record TravelSweepRow
     [Sample(8.1)]
     public required double? OtherSteerDeg { get; init; }
 
-    /// <summary>100 (inner − outer)/(inner − ideal outer): 0 = parallel wheels, 100 = their axes meet on the rear axle's line. The ideal outer angle belongs to the inner one. Null below 5° at the inner wheel.</summary>
+    /// <summary>100 (inner − outer)/(inner − ideal outer): 0 = parallel wheels, 100 = their axes meet on the rear axle's line. The ideal outer angle belongs to the inner one. Null below 5° at the inner wheel, and where both steering axes meet the ground in one place.</summary>
     [Sample(21.5)]
     public required double? AckermannPct { get; init; }
 

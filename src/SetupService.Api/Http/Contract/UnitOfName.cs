@@ -16,6 +16,7 @@ public static class UnitOfName
         ("NsPerM", "Ns/m"),
         ("NPerMm", "N/mm"),
         ("PerKm", "1/km"),
+        ("Arcmin", "arcmin"),
         ("Count", "count"),
         ("Deg", "deg"),
         ("Kpa", "kPa"),

@@ -48,6 +48,9 @@ public static class FaultCodes
     /// <summary>What is described can not take the position, or come to the angle, asked for.</summary>
     public const string Unreachable = "unreachable";
 
+    /// <summary>What is given leaves open what is asked for.</summary>
+    public const string Undetermined = "undetermined";
+
     /// <summary>The call has no query parameter of this name.</summary>
     public const string UnknownParameter = "unknownParameter";
 
@@ -61,6 +64,6 @@ public static class FaultCodes
     public static IReadOnlyList<string> All { get; } =
     [
         Syntax, TooDeep, Required, UnknownMember, DuplicateMember, WrongType, NotFinite, OutOfRange, UnknownWord, TooLong,
-        TooMany, TooFew, Unreadable, Inconsistent, Unreachable, UnknownParameter, RepeatedParameter, MoreFaults,
+        TooMany, TooFew, Unreadable, Inconsistent, Unreachable, Undetermined, UnknownParameter, RepeatedParameter, MoreFaults,
     ];
 }

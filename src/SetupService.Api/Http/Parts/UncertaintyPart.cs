@@ -22,10 +22,9 @@ public sealed record UncertaintyPart
     [Sample(90.0)]
     public required double LevelPct { get; init; }
 
+    /// <summary>The part of a range.</summary>
+    internal static UncertaintyPart Of(Uncertainty range) => new() { Value = range.Value, Lower = range.Lower, Upper = range.Upper, LevelPct = range.LevelPct };
+
     /// <summary>The 90 % range of an estimate.</summary>
-    internal static UncertaintyPart Of(Estimate estimate)
-    {
-        var range = estimate.Ninety;
-        return new() { Value = range.Value, Lower = range.Lower, Upper = range.Upper, LevelPct = range.LevelPct };
-    }
+    internal static UncertaintyPart Of(Estimate estimate) => Of(estimate.Ninety);
 }

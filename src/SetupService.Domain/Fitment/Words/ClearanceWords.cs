@@ -55,7 +55,10 @@ internal static class ClearanceWords
         Finding.GapMissing => Prose.Write(units, $"The gap {Place(place)} was not measured, so what is left of it cannot be told."),
         Finding.PresentFittingMissing => Prose.Write(units, $"The gap {Place(place)} was measured with a wheel and tyre that are not both described, so the candidate cannot be compared with them."),
         Finding.BumpTravelMissing => Prose.Write(units, $"The gap {Place(place)} was measured at ride height and the bump travel is not given, so what travel takes of it is not known."),
-        Finding.CamberCurveMissing => Prose.Write(units, $"The gap {Place(place)} was measured at ride height and no measured camber curve reaches the bump travel of {car.Axle.BumpTravelMm ?? 0:mm}, so how far the wheel leans there is not known."),
+        Finding.CamberCurveMissing => Prose.Write(units, $"The gap {Place(place)} was measured at ride height and neither a measured camber curve nor the points of the suspension tell how far the wheel leans up to the bump travel of {car.Axle.BumpTravelMm ?? 0:mm}."),
+        Finding.PointsContradict => Prose.Write(units, $"The gap {Place(place)} was measured at ride height and the points of the suspension contradict each other (look at {car.Travel.Corner?.ContradictingPoint ?? ""} first), so how far the wheel leans up to the bump travel of {car.Axle.BumpTravelMm ?? 0:mm} is not known."),
+        Finding.PointsDoNotHold => Prose.Write(units, $"The gap {Place(place)} was measured at ride height and the points of the suspension leave the wheel a free movement there, so how far it leans up to the bump travel of {car.Axle.BumpTravelMm ?? 0:mm} is not known."),
+        Finding.TravelNotReached => Prose.Write(units, $"The gap {Place(place)} was measured at ride height and the points of the suspension meet only up to {car.Travel.Corner?.ReachedMm ?? 0:mm} of the bump travel of {car.Axle.BumpTravelMm ?? 0:mm}, so how far the wheel leans there is not known."),
         _ when place is CheckId.OutboardClearance or CheckId.SpringSeatClearance => Prose.Write(
             units, $"How much a camber change of {car.Settings.CamberChange?.ChangeDeg ?? 0:deg} takes of the gap {Place(place)} depends on the height of its pivot, which is not given."),
         _ => Prose.Write(

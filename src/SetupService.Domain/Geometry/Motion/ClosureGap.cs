@@ -12,10 +12,16 @@ namespace SetupService.Domain.Geometry.Motion;
 /// <param name="ResidualMm">The largest size of what any part lacks, mm; practically 0 at a dead point, where the parts close but do not hold.</param>
 public readonly record struct ClosureGap(ConstraintRole Role, double GapMm, double ResidualMm)
 {
+    // A gap below this is none: the parts meet.
+    private const double NoGapMm = 1e-6;
+
     private const int MaximumIterations = 80;
     private const double SmallestDamping = 1e-12;
     private const double LargestDamping = 1e9;
     private const int Width = FiveEquations.Count + 1;
+
+    /// <summary>Whether nothing lacks: the parts meet, but past a dead point or assembled another way.</summary>
+    public bool IsNone => ResidualMm < NoGapMm;
 
     /// <summary>Finds it from the last position that was reached.</summary>
     public static ClosureGap Find(CornerMechanism corner, double travelMm, double rackMm, in CornerState last)

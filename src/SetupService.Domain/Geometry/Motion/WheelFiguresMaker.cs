@@ -15,6 +15,9 @@ public static class WheelFiguresMaker
     // A contact that rises less than this per mm of wheel travel runs level: what is measured against its rise is not there.
     private const double LeastRise = 1e-6;
 
+    // A steering axis nearer to level than this, rad, meets the ground some hundred kilometres away.
+    private const double LeastUprightRad = 1e-6;
+
     /// <summary>The wheel of a closed corner.</summary>
     public static WheelPlane Wheel(CornerMechanism corner, in CornerState state)
     {
@@ -22,7 +25,7 @@ public static class WheelFiguresMaker
         return new(state.Pose.Centre, state.Pose.Turn.Apply(corner.Stated.Spin));
     }
 
-    /// <summary>The steering axis of a closed corner; null where it has none.</summary>
+    /// <summary>The steering axis of a closed corner; null where it has none, or one that lies level.</summary>
     public static SteeringAxis? Axis(CornerMechanism corner, in CornerState state)
     {
         ArgumentNullException.ThrowIfNull(corner);
@@ -83,21 +86,24 @@ public static class WheelFiguresMaker
         switch (corner.AxisSource)
         {
             case AxisSource.JointToBody:
-                return SteeringAxis.Through(state.Pose.Centre + turn.Apply(corner.LowerJoint), corner.UpperPoint);
+                return Upright(SteeringAxis.Through(state.Pose.Centre + turn.Apply(corner.LowerJoint), corner.UpperPoint));
             case AxisSource.JointToJoint:
-                return SteeringAxis.Through(
-                    state.Pose.Centre + turn.Apply(corner.LowerJoint), state.Pose.Centre + turn.Apply(corner.UpperPoint));
+                return Upright(SteeringAxis.Through(
+                    state.Pose.Centre + turn.Apply(corner.LowerJoint), state.Pose.Centre + turn.Apply(corner.UpperPoint)));
             case AxisSource.Screw:
                 // The point of the screw axis nearest to the wheel centre.
                 var screw = state.PerRack;
                 var square = screw.Spin.Dot(screw.Spin);
                 if (!(square > LeastSpinRadPerMm * LeastSpinRadPerMm)) return null;
                 var point = state.Pose.Centre + (screw.Spin.Cross(screw.Velocity) / square);
-                return new SteeringAxis(point, screw.Spin.Z < 0 ? -screw.Spin : screw.Spin);
+                return Upright(new SteeringAxis(point, screw.Spin.Z < 0 ? -screw.Spin : screw.Spin));
             default:
                 return null;
         }
     }
+
+    private static SteeringAxis? Upright(in SteeringAxis axis) =>
+        Math.Abs(axis.Direction.Z) > LeastUprightRad * axis.Direction.Length ? axis : null;
 
     /// <summary>
     /// The point of a view's plane that stands still: with u the velocity across (or along) and w upward at the contact, and the

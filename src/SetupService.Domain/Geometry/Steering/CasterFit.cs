@@ -41,6 +41,19 @@ public readonly record struct CasterFit
     /// <summary>The 90 % range of the camber straight ahead.</summary>
     public Uncertainty CamberAhead => Uncertainty.Ninety(CamberAheadDeg, CamberAheadStandardErrorDeg);
 
+    /// <summary>
+    /// The camber this axis gives a wheel at a steer angle, degrees, under 90 in size; not a number where it cannot head there.
+    /// </summary>
+    public double CamberDegAt(double steerDeg, WheelSide side)
+    {
+        // A left wheel's toe is the opposite of its steer, a right wheel's is its steer.
+        var (sinToe, cosToe) = Math.SinCos(double.DegreesToRadians(side == WheelSide.Left ? -steerDeg : steerDeg));
+        var (sinAhead, cosAhead) = Math.SinCos(double.DegreesToRadians(CamberAheadDeg));
+        var inclination = Math.Tan(double.DegreesToRadians(InclinationDeg));
+        var lean = (Math.Tan(double.DegreesToRadians(CasterDeg)) * sinToe) + (inclination * cosToe);
+        return double.RadiansToDegrees(Math.Asin((sinAhead + (inclination * cosAhead)) / Math.Sqrt(1 + (lean * lean))) - Math.Atan(lean));
+    }
+
     // Camber readings are linear in the tangents of the axis' angles; a wide range is fair there and not in the angles.
     private static Uncertainty RangeOf(double angleDeg, double standardErrorDeg)
     {

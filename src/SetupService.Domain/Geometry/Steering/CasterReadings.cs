@@ -17,6 +17,9 @@ public readonly record struct CasterReadings
     /// <summary>Spread of steer angles under which nothing is told, degrees (our choice).</summary>
     public const double LeastSpreadDeg = 1;
 
+    /// <summary>Different steer angles needed: caster, inclination and the camber straight ahead are three unknowns.</summary>
+    public const int LeastSteerAngles = 3;
+
     /// <summary>The axis; null where the readings do not tell it.</summary>
     public CasterFit? Fit { get; private init; }
 
@@ -73,20 +76,8 @@ public readonly record struct CasterReadings
 
     private static CasterReadingsGap? GapIn(ReadOnlySpan<SteerReading> readings)
     {
-        var steerDeg = new double[readings.Length];
-        for (var i = 0; i < readings.Length; i++) steerDeg[i] = readings[i].SteerDeg;
-        Array.Sort(steerDeg);
-
-        var different = 0;
-        var lastDeg = double.NegativeInfinity;
-        foreach (var angleDeg in steerDeg)
-        {
-            if (angleDeg - lastDeg < SameSteerDeg) continue;
-            different++;
-            lastDeg = angleDeg;
-        }
-
-        if (different < 3) return CasterReadingsGap.TooFewSteerAngles;
-        return steerDeg[^1] - steerDeg[0] < LeastSpreadDeg ? CasterReadingsGap.SteerAnglesTooClose : null;
+        var spread = SteerSpread.Of(readings);
+        if (spread.DifferentCount < LeastSteerAngles) return CasterReadingsGap.TooFewSteerAngles;
+        return spread.SpreadDeg < LeastSpreadDeg ? CasterReadingsGap.SteerAnglesTooClose : null;
     }
 }

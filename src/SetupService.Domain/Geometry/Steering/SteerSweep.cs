@@ -56,6 +56,18 @@ public readonly struct SteerSweep
             : row;
     }
 
+    /// <summary>
+    /// The same for the wheel of either side that is stated alike: a right wheel is the left one's mirror, which steers and turns
+    /// the other way.
+    /// </summary>
+    public SteerRow? At(double steerDeg, WheelSide side)
+    {
+        if (side == WheelSide.Left) return At(steerDeg);
+
+        // Taken from 0, so that straight ahead stays 0 and does not become −0.
+        return At(0 - steerDeg) is { } mirror ? mirror with { SteerDeg = steerDeg, RotationDeg = 0 - mirror.RotationDeg } : null;
+    }
+
     private WheelPlane TurnedTo(double sin, double cos) => new(_centre.At(sin, cos), _spin.At(sin, cos));
 
     private SteerRow OnTheGround(in SteerRow row, in WheelPlane wheel, double radiusMm)

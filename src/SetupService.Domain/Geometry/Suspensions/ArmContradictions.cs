@@ -20,13 +20,13 @@ internal static class ArmContradictions
     {
         if (beam.PivotLeft.Y < Contradictions.SamePointMm)
         {
-            found.Add(new("pivotLeft", Prose.Write(UnitSystem.Metric, $"pivotLeft stands {beam.PivotLeft.Y:mm} to the left of the car's centre plane; it is the left pivot.")));
+            found.Add(new("pivotLeft", Prose.Write(UnitSystem.Metric, $"pivotLeft stands at y = {beam.PivotLeft.Y:mm}; the left pivot is at least {Contradictions.SamePointMm:mm} to the left of the car's centre plane, y = 0.")));
             return;
         }
 
         if (Math.Abs(beam.BeamShearCentre.Y) > Contradictions.SamePointMm)
         {
-            found.Add(new("beamShearCentre", Prose.Write(UnitSystem.Metric, $"beamShearCentre stands {beam.BeamShearCentre.Y:mm} to the left of the car's centre plane; it lies in it, at y = 0.")));
+            found.Add(new("beamShearCentre", Prose.Write(UnitSystem.Metric, $"beamShearCentre stands at y = {beam.BeamShearCentre.Y:mm}; it lies in the car's centre plane, y = 0.")));
         }
 
         AddPivot(found, "both pivots", beam.PivotLeft.Mirrored, beam.PivotLeft, beam.WheelCentre);

@@ -37,7 +37,7 @@ public static class Contradictions
         {
             found.Add(new("wheelCentre", Prose.Write(
                 UnitSystem.Metric,
-                $"the wheel centre stands {suspension.WheelCentre.Y:mm} to the left of the car's centre plane; points are the left corner's, with y = 0 in the centre plane.")));
+                $"the wheel centre stands at y = {suspension.WheelCentre.Y:mm}; points are the left corner's, to the left of the car's centre plane, y = 0.")));
         }
 
         SpringContradictions.Add(suspension, found);

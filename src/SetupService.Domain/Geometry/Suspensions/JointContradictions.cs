@@ -36,7 +36,7 @@ internal static class JointContradictions
         if (upper.Z - lower.Z < Contradictions.SamePointMm)
         {
             found.Add(new(upperName, Prose.Write(
-                UnitSystem.Metric, $"{upperName} stands {upper.Z - lower.Z:mm} above lowerBallJoint; the steering axis needs it above.")));
+                UnitSystem.Metric, $"{upperName} stands {lower.Z - upper.Z:mm} below lowerBallJoint; the steering axis needs it at least {Contradictions.SamePointMm:mm} above.")));
             return;
         }
 

@@ -9,8 +9,13 @@ public static class ClosureWords
 {
     /// <summary>The reason, with the figures of the case.</summary>
     public static string Reason(in UnreachablePosition missed, UnitSystem units = UnitSystem.Metric) => missed.Reason == UnreachableReason.DeadPoint
-        ? Prose.Write(units, $"the parts meet there only past a dead point, where they no longer hold the wheel; the last position before it is at {missed.LastTravelMm:mm} of travel and {missed.LastRackMm:mm} of rack.")
-        : Prose.Write(units, $"the parts do not meet there: at best {Part(missed.Gap, units)}; the last position they close at on the way is at {missed.LastTravelMm:mm} of travel and {missed.LastRackMm:mm} of rack.");
+        ? $"the parts meet there only past a dead point, where they no longer hold the wheel; the last position before it is at {Last(missed, units)}."
+        : $"the parts do not meet there: at best {Part(missed.Gap, units)}; the last position they close at on the way is at {Last(missed, units)}.";
+
+    /// <summary>What keeps adjusted parts from being assembled, as a clause.</summary>
+    public static string Adjusted(in ClosureGap gap) => gap.IsNone
+        ? "the parts would meet only past a dead point, or too near to one, where they no longer hold the wheel or set its toe"
+        : $"the parts do not meet: at best {Part(gap)}";
 
     /// <summary>What lacks, as a clause.</summary>
     public static string Part(in ClosureGap gap, UnitSystem units = UnitSystem.Metric)
@@ -21,6 +26,11 @@ public static class ClosureWords
             : Prose.Write(units, $"{name} is {Math.Abs(gap.GapMm):mm} too {(gap.GapMm > 0 ? "short" : "long")}");
     }
 
+    /// <summary>Where nothing was asked of the rack, nothing is said of it: the corner may have none.</summary>
+    private static string Last(in UnreachablePosition missed, UnitSystem units) => missed is { RackMm: 0, LastRackMm: 0 }
+        ? Prose.Write(units, $"{missed.LastTravelMm:mm} of travel")
+        : Prose.Write(units, $"{missed.LastTravelMm:mm} of travel and {missed.LastRackMm:mm} of rack");
+
     private static string Name(ConstraintRole role) => role switch
     {
         ConstraintRole.LowerArmFront => "the lower arm, from its front pivot to its ball joint,",
@@ -30,10 +40,10 @@ public static class ClosureWords
         ConstraintRole.Strut => "the top mount on the strut's axis",
         ConstraintRole.TieRod => "the tie rod",
         ConstraintRole.ArmPivot => "the arm on its pivot",
-        ConstraintRole.Link1 => "links[0]",
-        ConstraintRole.Link2 => "links[1]",
-        ConstraintRole.Link3 => "links[2]",
-        ConstraintRole.Link4 => "links[3]",
-        _ => "links[4]",
+        ConstraintRole.Link1 => "link 1",
+        ConstraintRole.Link2 => "link 2",
+        ConstraintRole.Link3 => "link 3",
+        ConstraintRole.Link4 => "link 4",
+        _ => "link 5",
     };
 }

@@ -12,14 +12,11 @@ namespace SetupService.Domain.Geometry.Sweeps;
 public readonly record struct UnreachablePosition(
     double TravelMm, double RackMm, UnreachableReason Reason, ClosureGap Gap, double LastTravelMm, double LastRackMm)
 {
-    // A gap below this is none: the parts meet.
-    private const double NoGapMm = 1e-6;
-
     /// <summary>Looks why a position was not reached.</summary>
     public static UnreachablePosition Of(Mechanism.CornerMechanism corner, double travelMm, double rackMm, in CornerState last)
     {
         var gap = ClosureGap.Find(corner, travelMm, rackMm, last);
         return new(
-            travelMm, rackMm, gap.ResidualMm < NoGapMm ? UnreachableReason.DeadPoint : UnreachableReason.DoesNotClose, gap, last.TravelMm, last.RackMm);
+            travelMm, rackMm, gap.IsNone ? UnreachableReason.DeadPoint : UnreachableReason.DoesNotClose, gap, last.TravelMm, last.RackMm);
     }
 }

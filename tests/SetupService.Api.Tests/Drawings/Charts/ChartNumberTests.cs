@@ -13,7 +13,8 @@ public sealed class ChartNumberTests
     [InlineData(-1e-17, 0.05, "0.00")]
     [InlineData(-0.0, 10, "0")]
     [InlineData(-2000000, 500000, "−2e6")]
-    [InlineData(0.0000025, 0.0000005, "0.0000025")]
+    [InlineData(-0.0000025, 0.0000005, "−2.5e−6")]
+    [InlineData(0.00025, 0.00025, "0.00025")]
     public void A_tick_has_the_decimals_of_its_step(double value, double step, string text) => Assert.Equal(text, ChartNumber.AtTick(value, step));
 
     [Theory]

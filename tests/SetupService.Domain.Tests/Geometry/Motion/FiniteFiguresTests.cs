@@ -42,12 +42,13 @@ public sealed class FiniteFiguresTests
         });
 
     [Fact]
-    public void A_level_steering_axis_meets_no_ground_so_scrub_trail_and_ackermann_are_not_there()
+    public void A_level_steering_axis_has_no_figures()
     {
         var sweep = TravelSweep.Start(
             MechanismMaker.Of(LevelAxis), new SweepRange(-10, 10, 5), new SweepRange(-10, 10, 5), new() { IsFront = true, WheelbaseMm = 2600 })!;
         FigureTable.AssertFinite(sweep.Stated);
-        Assert.Equal(90, Math.Abs(sweep.Stated.CasterDeg!.Value), 1e-6);
+        Assert.Null(sweep.Stated.CasterDeg);
+        Assert.Null(sweep.Stated.InclinationDeg);
         Assert.Null(sweep.Stated.ScrubRadiusMm);
         Assert.Null(sweep.Stated.MechanicalTrailMm);
         while (sweep.TryNext(out var row, out _))

@@ -1,0 +1,31 @@
+using SetupService.Domain.Geometry.Sweeps;
+
+namespace SetupService.Api.Geometry.Sweeps;
+
+/// <summary>
+/// Figures that rows lack although the corner's kind has them and no input is missing, so that no null stands without a reason. What
+/// is null below 5° of steer says so itself.
+/// </summary>
+internal static class RowGaps
+{
+    private static readonly (string[] Outputs, Predicate<TravelSweepRow> IsMissing, string Reason)[] OfEvery =
+    [
+        (["instantCentreYMm", "instantCentreZMm", "swingArmMm"], row => row.SwingArmMm is null, "the wheel rises there without leaning, so seen from the front it turns about nothing within reach"),
+        (["sideInstantCentreXMm", "sideInstantCentreZMm"], row => row.SideInstantCentreXMm is null, "the upright rises there without pitching, so seen from the side it turns about nothing within reach"),
+        (["rollCentreHeightMm"], row => row.RollCentreHeightMm is null, "the contact does not rise there with the wheel"),
+    ];
+
+    private static readonly (string[] Outputs, Predicate<TravelSweepRow> IsMissing, string Reason)[] OfSteered =
+    [
+        (["casterDeg", "steeringAxisInclinationDeg", "scrubRadiusMm", "mechanicalTrailMm"], row => row.CasterDeg is null, "the rack turns the wheel there about no upright axis"),
+        (["otherSteerDeg"], row => row.OtherSteerDeg is null, "the right wheel's parts do not meet there with the rack as it is, so nothing is known of both wheels"),
+    ];
+
+    /// <summary>The figures, each with how many rows lack it, and why.</summary>
+    public static IEnumerable<SweepGap> Of(TravelSweepRow[] rows, bool hasRack) =>
+        from figures in hasRack ? OfEvery.Concat(OfSteered) : OfEvery
+        let count = rows.Count(row => figures.IsMissing(row))
+        where count > 0
+        from output in figures.Outputs
+        select new SweepGap(output, count == rows.Length ? figures.Reason : FormattableString.Invariant($"in {count} of {rows.Length} rows {figures.Reason}"));
+}

@@ -1,0 +1,59 @@
+using SetupService.Domain.Geometry;
+using SetupService.Domain.Geometry.Mechanism;
+using SetupService.Domain.Geometry.Suspensions;
+using SetupService.Domain.Geometry.Sweeps;
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Domain.Fitment;
+
+/// <summary>
+/// How far the points of a suspension let the wheel lean between ride height and the bump travel, found by moving the corner; or why
+/// they do not tell it.
+/// </summary>
+internal sealed record CornerLean
+{
+    /// <summary>The greatest change of camber towards either side, degrees; null where <see cref="Missing"/> says why.</summary>
+    public CamberExtremes? Extremes { get; private init; }
+
+    /// <summary>Why the lean is not known.</summary>
+    public Finding Missing { get; private init; }
+
+    /// <summary>The point to look at first where points contradict each other, as the contract names it.</summary>
+    public string? ContradictingPoint { get; private init; }
+
+    /// <summary>Where the parts stop short, the last travel at which they close, mm.</summary>
+    public double ReachedMm { get; private init; }
+
+    /// <summary>Whether it is the greater of two motions that both wheels of a twist beam can make.</summary>
+    public bool IsOfBothMotions { get; private init; }
+
+    /// <summary>
+    /// Moves the left corner to the bump travel, mm. Static camber and toe that are not known are taken as 0: the change of camber
+    /// hardly depends on them.
+    /// </summary>
+    public static CornerLean Of(Suspension suspension, Axle axle, double bumpMm)
+    {
+        var contradictions = Contradictions.Of(suspension);
+        if (contradictions.Count > 0) return new() { Missing = Finding.PointsContradict, ContradictingPoint = contradictions[0].Member };
+
+        var lean = Of(suspension, axle, bumpMm, AxleMotion.Parallel);
+        if (suspension is not TwistBeam || lean.Extremes is not { } alike) return lean;
+        var opposite = Of(suspension, axle, bumpMm, AxleMotion.Opposite);
+        return opposite.Extremes is { } unlike ? new() { Extremes = alike.Or(unlike), IsOfBothMotions = true } : opposite;
+    }
+
+    private static CornerLean Of(Suspension suspension, Axle axle, double bumpMm, AxleMotion motion)
+    {
+        // Camber does not ask where the contact is, so the radius may be any.
+        var corner = MechanismMaker.Of(new CornerSetting
+        {
+            Suspension = suspension,
+            CamberDeg = axle.CamberDeg ?? 0,
+            ToeDeg = axle.ToeDeg ?? 0,
+            LoadedRadiusMm = 0,
+            Motion = motion,
+        });
+        if (CamberExtremes.TryFind(corner, bumpMm, out var extremes, out var reachedMm)) return new() { Extremes = extremes };
+        return reachedMm is { } mm ? new() { Missing = Finding.TravelNotReached, ReachedMm = mm } : new() { Missing = Finding.PointsDoNotHold };
+    }
+}

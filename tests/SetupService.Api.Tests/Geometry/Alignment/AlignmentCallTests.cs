@@ -1,0 +1,172 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using CsCheck;
+using SetupService.Api.Tests.Fitment;
+using SetupService.Api.Tests.Geometry.Steering;
+using SetupService.Api.Tests.Host;
+
+namespace SetupService.Api.Tests.Geometry.Alignment;
+
+public sealed class AlignmentCallTests(ServiceFixture fixture) : IClassFixture<ServiceFixture>
+{
+    private static readonly Gen<JsonObject> AnyWheel = Gen.Select(Gen.Double[-15, 15], Gen.Double[-5, 20], Gen.Double[-5, 5], Gen.Double[-10, 40])
+        .Select((camber, caster, toe, inclination) => new JsonObject
+        {
+            ["camberDeg"] = camber, ["casterDeg"] = caster, ["toeDeg"] = toe, ["steeringAxisInclinationDeg"] = inclination,
+        });
+
+    // Worked by hand from the request; toe in mm is diameter × sin toe (definition): 450 sin 0.08° = 0.6283.
+    [Fact]
+    public async Task The_figures_of_the_demo_car_are_those_worked_by_hand()
+    {
+        var answer = await fixture.Client.AnswerOf(SteeringRequests.AlignmentPath, SteeringRequests.Alignment());
+
+        Near(0.14, answer, "front", "totalToe", "toeDeg");
+        Near(8.4, answer, "front", "totalToe", "toeArcmin");
+        Near(0.6283 + 0.4712, answer, "front", "totalToe", "toeMm");
+        Near(4.8, answer, "front", "left", "toe", "toeArcmin");
+        Near(0.6283, answer, "front", "left", "toe", "toeMm");
+        Near(0.1, answer, "front", "crossCamberDeg");
+        Near(0.2, answer, "front", "crossCasterDeg");
+        Near(0.1, answer, "front", "crossSteeringAxisInclinationDeg");
+        Near(12.4, answer, "front", "left", "includedAngleDeg");
+        Near(0.2, answer, "front", "crossIncludedAngleDeg");
+        Near(0.22, answer, "rear", "totalToe", "toeDeg");
+
+        // Rear left 0.16 in heads right, rear right 0.06 in heads left: the rear pushes 0.05 to the right.
+        Near(-0.05, answer, "thrustAngleDeg");
+        Near(0.04, answer, "steerAheadDeg");
+        Near(0.03, answer, "frontLeftToeToThrustLine", "toeDeg");
+        Near(0.11, answer, "frontRightToeToThrustLine", "toeDeg");
+        Near(180 / Math.PI * Math.Atan(3.0 / 1510), answer, "setbackAngleDeg");
+        Assert.Equal(0, answer.GetProperty("unknown").GetArrayLength());
+        Assert.Equal(0, answer.GetProperty("assumptions").GetArrayLength());
+    }
+
+    // By hand: 0.10° at the edge of a 16 in rim (406.4 mm) is 0.709 mm and six minutes.
+    [Fact]
+    public async Task The_worked_example_of_toe_units_is_reproduced()
+    {
+        var answer = await fixture.Client.AnswerOf(
+            SteeringRequests.AlignmentPath, SteeringRequests.Alignment().With("/front/left/toeDeg", 0.1).With("/measuringDiameterMm", 406.4));
+
+        Assert.Equal(0.709, Of(answer, "front", "left", "toe", "toeMm").GetDouble(), 5e-4);
+        Near(6, answer, "front", "left", "toe", "toeArcmin");
+    }
+
+    [Theory]
+    [InlineData(0, 0.2, 0.1)]
+    [InlineData(0.2, 0, -0.1)]
+    [InlineData(-0.3, 0.3, 0.3)]
+    public async Task The_thrust_angle_points_left_where_the_rear_wheels_head_left(double leftToeDeg, double rightToeDeg, double thrustDeg)
+    {
+        var body = SteeringRequests.Alignment().With("/rear/left/toeDeg", leftToeDeg).With("/rear/right/toeDeg", rightToeDeg);
+
+        Near(thrustDeg, await fixture.Client.AnswerOf(SteeringRequests.AlignmentPath, body), "thrustAngleDeg");
+    }
+
+    [Fact]
+    public async Task In_the_mirror_headings_and_cross_values_change_their_sign_and_totals_stay() =>
+        await Gen.Select(AnyWheel, AnyWheel, AnyWheel, AnyWheel).SampleAsync(
+            async (frontLeft, frontRight, rearLeft, rearRight) =>
+            {
+                var asSent = await Answer(frontLeft, frontRight, rearLeft, rearRight);
+                var mirrored = await Answer(frontRight, frontLeft, rearRight, rearLeft);
+
+                Opposite(asSent, mirrored, "thrustAngleDeg");
+                Opposite(asSent, mirrored, "steerAheadDeg");
+                foreach (var axle in new[] { "front", "rear" })
+                {
+                    foreach (var name in new[] { "crossCamberDeg", "crossCasterDeg", "crossSteeringAxisInclinationDeg", "crossIncludedAngleDeg" })
+                        Opposite(asSent, mirrored, axle, name);
+                    Near(Of(asSent, axle, "totalToe", "toeMm").GetDouble(), mirrored, axle, "totalToe", "toeMm");
+                    Assert.Equal(Of(asSent, axle, "includedAngleHint", "hint").GetString(), Of(mirrored, axle, "includedAngleHint", "hint").GetString());
+                }
+
+                Near(Of(asSent, "frontLeftToeToThrustLine", "toeDeg").GetDouble(), mirrored, "frontRightToeToThrustLine", "toeDeg");
+
+                // What the wheels show against the thrust line adds up to the total.
+                Near(
+                    Of(asSent, "frontLeftToeToThrustLine", "toeDeg").GetDouble() + Of(asSent, "frontRightToeToThrustLine", "toeDeg").GetDouble(),
+                    asSent,
+                    "front", "totalToe", "toeDeg");
+            },
+            iter: 25);
+
+    [Theory]
+    [InlineData(13.1, -0.7, "noDifference", "steeringWork")]
+    [InlineData(13.1, -1.7, "uprightOrStrut", "bentParts")]
+    [InlineData(14.1, -1.7, "towerOrArm", "bentParts")]
+    [InlineData(14.1, -0.7, "both", "bentParts")]
+    public async Task A_difference_of_the_sides_is_a_hint_that_defers_to_inspection(double inclinationDeg, double camberDeg, string hint, string caution)
+    {
+        var body = SteeringRequests.Alignment().With("/front/right/steeringAxisInclinationDeg", inclinationDeg).With("/front/right/camberDeg", camberDeg);
+        var answer = await fixture.Client.AnswerOf(SteeringRequests.AlignmentPath, body);
+
+        Assert.Equal(hint, Of(answer, "front", "includedAngleHint", "hint").GetString());
+        Assert.Equal(caution, answer.GetProperty("cautions")[0].GetProperty("code").GetString());
+    }
+
+    [Theory]
+    [InlineData("{}")]
+    [InlineData("""{ "front": {}, "rear": { "left": {}, "right": null }, "setbackMm": null }""")]
+    public async Task With_nothing_given_everything_is_unknown_and_says_what_it_needs(string body)
+    {
+        var answer = await fixture.Client.AnswerOf(SteeringRequests.AlignmentPath, body);
+
+        Assert.Equal(25, answer.GetProperty("unknown").GetArrayLength());
+        Assert.Contains(
+            answer.GetProperty("unknown").EnumerateArray(),
+            one => one.GetProperty("output").GetString() == "/thrustAngleDeg" && one.GetProperty("reason").GetString() == "needs /rear/left/toeDeg and /rear/right/toeDeg");
+        Assert.Equal(["/measuringDiameterMm"], answer.GetProperty("assumptions").EnumerateArray().Select(one => one.GetProperty("input").GetString()));
+        Near(400, answer, "measuringDiameterMm");
+    }
+
+    // Whatever is left out: each null is listed once, each listed figure is null, and each reading it names was left out.
+    [Fact]
+    public async Task Exactly_the_nulls_are_listed_as_unknown() =>
+        await Gen.Int[0, (1 << Readings.Length) - 1].SampleAsync(
+            async mask =>
+            {
+                var body = SteeringRequests.Alignment();
+                string[] left = [.. Readings.Where((_, i) => (mask >> i & 1) == 1)];
+                foreach (var reading in left) body.Without(reading);
+                var answer = await fixture.Client.AnswerOf(SteeringRequests.AlignmentPath, body);
+                var unknown = answer.GetProperty("unknown").EnumerateArray().ToArray();
+
+                Assert.Equal(Nulls(answer, "").Order(StringComparer.Ordinal), unknown.Select(one => one.GetProperty("output").GetString()!).Order(StringComparer.Ordinal));
+                Assert.All(unknown, one => Assert.All(
+                    one.GetProperty("reason").GetString()!["needs ".Length..].Split([", ", " and "], StringSplitOptions.None),
+                    needed => Assert.Contains(needed, left)));
+            },
+            iter: 60);
+
+    private static readonly string[] Readings =
+    [
+        .. from axle in new[] { "front", "rear" } from side in new[] { "left", "right" }
+           from name in new[] { "camberDeg", "casterDeg", "toeDeg", "steeringAxisInclinationDeg" } select $"/{axle}/{side}/{name}",
+        "/setbackMm", "/frontTrackMm",
+    ];
+
+    private static IEnumerable<string> Nulls(JsonElement element, string path) => element.ValueKind switch
+    {
+        JsonValueKind.Null => [path],
+        JsonValueKind.Object => element.EnumerateObject().SelectMany(member => Nulls(member.Value, $"{path}/{member.Name}")),
+        _ => [],
+    };
+
+    private Task<JsonElement> Answer(JsonNode frontLeft, JsonNode frontRight, JsonNode rearLeft, JsonNode rearRight) => fixture.Client.AnswerOf(
+        SteeringRequests.AlignmentPath,
+        new JsonObject
+        {
+            ["front"] = new JsonObject { ["left"] = frontLeft.DeepClone(), ["right"] = frontRight.DeepClone() },
+            ["rear"] = new JsonObject { ["left"] = rearLeft.DeepClone(), ["right"] = rearRight.DeepClone() },
+        });
+
+    private static JsonElement Of(JsonElement answer, params string[] path) => path.Aggregate(answer, (element, name) => element.GetProperty(name));
+
+    private static void Near(double expected, JsonElement answer, params string[] path) => Assert.Equal(expected, Of(answer, path).GetDouble(), 1e-4);
+
+    private static void Opposite(JsonElement one, JsonElement other, params string[] path) =>
+        Assert.Equal(0, Of(one, path).GetDouble() + Of(other, path).GetDouble(), 1e-12);
+}

@@ -1,0 +1,200 @@
+using CsCheck;
+using SetupService.Domain.Answers;
+using SetupService.Domain.Fitment;
+using SetupService.Domain.Geometry.Measured;
+using SetupService.Domain.Geometry.Mechanism;
+using SetupService.Domain.Geometry.Motion;
+using SetupService.Domain.Geometry.Suspensions;
+using SetupService.Domain.Tests.Geometry;
+using SetupService.Domain.Tests.Geometry.Sweeps;
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Domain.Tests.Fitment;
+
+/// <summary>Gaps measured at ride height of a car whose suspension is known by its points.</summary>
+public sealed class LeanOfPointsTests
+{
+    private static readonly CheckId[] Leaning = [CheckId.InboardClearance, CheckId.OutboardClearance, CheckId.FullLockClearance];
+
+    private static readonly TwistBeam Beam = new()
+    {
+        PivotLeft = new(430, 560, 335),
+        BeamShearCentre = new(245, 0, 318),
+        WheelCentre = new(0, 735, 306),
+    };
+
+    // Corners solved by two independent methods: 60 mm of bump lean the wheel in by what their tables say, R times the sine of it.
+    [Theory]
+    [InlineData("DW1")]
+    [InlineData("ST1")]
+    [InlineData("PL1")]
+    public void The_lean_is_that_of_positions_solved_by_two_other_methods(string id)
+    {
+        var atBumpDeg = KinematicsCases.Case(id).GetProperty("travel_sweep").EnumerateArray()
+            .Single(row => row.GetProperty("travel").GetDouble() == 60).GetProperty("camber").GetDouble();
+        var leanRad = double.DegreesToRadians(KinematicsCases.Setting(id).CamberDeg - atBumpDeg);
+
+        var sheet = Check(ByPoints(id, 60));
+
+        Assert.Equal(40 - (317 * Math.Sin(leanRad)), NominalMm(sheet, CheckId.InboardClearance), 1e-5);
+        Assert.Equal(40, NominalMm(sheet, CheckId.OutboardClearance), 1e-9);
+        Assert.Equal(90 - 60, NominalMm(sheet, CheckId.RadialClearance), 1e-9);
+        Assert.Equal(20, NominalMm(sheet, CheckId.SpringSeatClearance), 1e-9);
+    }
+
+    [Fact]
+    public void The_points_leave_the_room_that_a_curve_measured_on_them_leaves() =>
+        Gen.Select(Gen.OneOf(Gen.Const("DW1"), Gen.Const("ST1"), Gen.Const("PL1")), Gen.Double[0, 110]).Sample((id, bumpMm) =>
+        {
+            var corner = MechanismMaker.Of(KinematicsCases.Setting(id));
+            var readings = Enumerable.Range(0, 61).Select(i =>
+            {
+                Assert.True(CornerWalk.TryStart(corner, out var state));
+                Assert.True(CornerWalk.TryMove(corner, 2 * i, 0, ref state));
+                return (2.0 * i, WheelFiguresMaker.Wheel(corner, state).CamberDeg);
+            });
+            var points = Check(ByPoints(id, bumpMm));
+            var measured = Check(Axle(bumpMm) with { Layout = SuspensionLayout.Measured, CamberCurve = CamberCurve.From(readings) });
+
+            for (var place = CheckId.InboardClearance; place <= CheckId.RadialClearance; place++)
+            {
+                Assert.Equal(NominalMm(measured, place), NominalMm(points, place), 0.05);
+            }
+        });
+
+    [Fact]
+    public void More_bump_travel_never_raises_a_margin() =>
+        Gen.Select(Gen.OneOf(Gen.Const("DW1"), Gen.Const("ST1"), Gen.Const("PL1")), Gen.Double[0, 80], Gen.Double[0, 30]).Sample((id, bumpMm, moreMm) =>
+        {
+            // Steps fall elsewhere on the longer way, so a turning point may be missed by a little more.
+            var (near, far) = (Check(ByPoints(id, bumpMm)), Check(ByPoints(id, bumpMm + moreMm)));
+            return Leaning.Append(CheckId.RadialClearance).All(place => NominalMm(far, place) <= NominalMm(near, place) + 0.01);
+        });
+
+    [Fact]
+    public void A_measured_curve_goes_before_the_points()
+    {
+        var axle = ByPoints("DW1", 60) with { CamberCurve = CamberCurve.From([(0, 0), (60, 1)]) };
+
+        Assert.Equal(40 - (317 * Math.Sin(double.DegreesToRadians(1))), NominalMm(Check(axle), CheckId.OutboardClearance), 1e-9);
+        Assert.Equal(40, NominalMm(Check(axle), CheckId.InboardClearance), 1e-9);
+    }
+
+    [Theory]
+    [InlineData("DW1")]
+    [InlineData("ST1")]
+    public void Static_angles_that_are_not_known_are_taken_as_nothing_said_so_and_hardly_matter(string id)
+    {
+        var known = DemoCar.Front(ByPoints(id, 80) with { CamberDeg = -2.5, ToeDeg = 0.3 });
+        var silent = DemoCar.Front(ByPoints(id, 80) with { CamberDeg = null, ToeDeg = null });
+
+        foreach (var place in Leaning)
+        {
+            Assert.Equal(NominalMm(Check(known), place), NominalMm(Check(silent), place), 0.1);
+        }
+
+        Assert.DoesNotContain(FitmentAssumptions.ForWindow(known), one => one.Input.Contains("/alignment/", StringComparison.Ordinal));
+        Assert.Equal(
+            [("/vehicle/front/alignment/camberDeg", 0), ("/vehicle/front/alignment/toeDeg", 0)],
+            FitmentAssumptions.ForCheck(silent, DemoCar.Fitting()).Where(one => one.Input.Contains("/alignment/", StringComparison.Ordinal)).Select(one => (one.Input, one.Value!.Value)));
+    }
+
+    // Turned about the line through the pivots, across the car, an upright wheel without toe keeps its camber; about the line to the
+    // beam's shear centre it does not.
+    [Fact]
+    public void A_twist_beam_leans_as_much_as_the_worse_of_its_two_motions()
+    {
+        var car = DemoCar.Front(Axle(80) with { Layout = SuspensionLayout.TwistBeam, Suspension = Beam, CamberDeg = 0, ToeDeg = 0 });
+        var arm = DemoCar.Front(Axle(80) with { Layout = SuspensionLayout.SemiTrailingArm, Suspension = Beam.ArmIn(AxleMotion.Opposite), CamberDeg = 0, ToeDeg = 0 });
+
+        Assert.InRange(NominalMm(Check(car), CheckId.InboardClearance), 20, 30);
+        Assert.Equal(NominalMm(Check(arm), CheckId.InboardClearance), NominalMm(Check(car), CheckId.InboardClearance), 1e-9);
+        Assert.Contains(FitmentAssumptions.ForWindow(car), one => one.Input == "/vehicle/front/suspension");
+        Assert.DoesNotContain(FitmentAssumptions.ForWindow(arm), one => one.Input == "/vehicle/front/suspension");
+    }
+
+    public static TheoryData<string, string> Untold() => new()
+    {
+        { nameof(Finding.PointsContradict), "look at strutLower first" },
+        { nameof(Finding.PointsDoNotHold), "free movement" },
+        { nameof(Finding.TravelNotReached), "of the bump travel of 500.0 mm" },
+    };
+
+    [Theory]
+    [MemberData(nameof(Untold))]
+    public void Points_that_do_not_tell_the_lean_leave_it_unknown_and_say_why(string finding, string words)
+    {
+        var expected = Enum.Parse<Finding>(finding);
+        var strut = (MacPhersonStrut)KinematicsCases.Setting("ST1").Suspension;
+        var axle = expected switch
+        {
+            Finding.PointsContradict => ByPoints("ST1", 60) with { Suspension = strut with { StrutTop = strut.StrutTop with { Z = strut.LowerArm.Joint.Z } } },
+            Finding.PointsDoNotHold => Axle(60) with { Layout = SuspensionLayout.FiveLink, Suspension = CamberExtremesTests.LooseLinks },
+            _ => ByPoints("ST1", 500),
+        };
+        var car = DemoCar.Front(axle);
+        var sheet = Check(car);
+
+        foreach (var place in Leaning)
+        {
+            var text = CheckWords.Explanation(car, DemoCar.Fitting(), place, sheet[place], UnitSystem.Metric);
+            Assert.Equal((CheckStatus.Unknown, expected), (sheet[place].Status, sheet[place].Finding));
+            Assert.True(sheet.Unknown.Contains(place));
+            Assert.Contains(words, text, StringComparison.Ordinal);
+            Assert.DoesNotMatch(@"\d mm", CheckWords.Explanation(car, DemoCar.Fitting(), place, sheet[place], UnitSystem.Us));
+        }
+
+        Assert.NotNull(sheet[CheckId.RadialClearance].Margin);
+        Assert.NotNull(sheet[CheckId.SpringSeatClearance].Margin);
+        Assert.Equal(WindowStatus.Unknown, OffsetWindow.Of(DemoCar.Front(axle with { Clearance = axle.Clearance with { RadialMm = null, SpringSeatMm = null } }), DemoCar.Tyre(), 7.5).Status);
+    }
+
+    [Fact]
+    public void Checking_candidates_costs_no_memory()
+    {
+        var car = DemoCar.Front(ByPoints("ST1", 60));
+        var candidates = Enumerable.Range(30, 30).Select(offset => DemoCar.Fitting(offsetMm: offset)).ToArray();
+        var sheet = new CheckSheet();
+        foreach (var candidate in candidates) FitmentCheck.Evaluate(car, candidate, sheet);
+
+        var before = GC.GetAllocatedBytesForCurrentThread();
+        foreach (var candidate in candidates) FitmentCheck.Evaluate(car, candidate, sheet);
+
+        Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
+    }
+
+    private static Axle Axle(double bumpMm)
+    {
+        var axle = DemoCar.Axle();
+        return axle with
+        {
+            BumpTravelMm = bumpMm,
+            Clearance = axle.Clearance with
+            {
+                InboardMm = 40,
+                OutboardMm = 40,
+                RadialMm = 90,
+                InboardAtFullLockMm = 40,
+                MeasuredAt = ClearanceMeasuredAt.RideHeight,
+            },
+        };
+    }
+
+    private static Axle ByPoints(string id, double bumpMm)
+    {
+        var setting = KinematicsCases.Setting(id);
+        return Axle(bumpMm) with
+        {
+            Layout = setting.Suspension is MacPhersonStrut ? SuspensionLayout.MacPhersonStrut : SuspensionLayout.DoubleWishbone,
+            Suspension = setting.Suspension,
+            CamberDeg = setting.CamberDeg,
+            ToeDeg = setting.ToeDeg,
+        };
+    }
+
+    private static CheckSheet Check(Axle axle) => Check(DemoCar.Front(axle));
+
+    private static CheckSheet Check(AxleUnderCheck car) => DemoCar.Check(car, DemoCar.Fitting());
+
+    private static double NominalMm(CheckSheet sheet, CheckId place) => sheet[place].Margin!.Value.NominalMm;
+}
