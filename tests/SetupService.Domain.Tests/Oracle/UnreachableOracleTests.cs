@@ -47,7 +47,8 @@ public sealed class UnreachableOracleTests
             gapMm = missed.Gap.ResidualMm;
             var words = ClosureWords.Reason(missed);
             Assert.Contains("do not meet", words, StringComparison.Ordinal);
-            Assert.Contains("mm", words, StringComparison.Ordinal);
+            Assert.Contains(Lacking(name), words, StringComparison.Ordinal);
+            Assert.Contains(missed.Gap.Role == ConstraintRole.ArmPivot ? "off its line" : "too short", words, StringComparison.Ordinal);
         }
     }
 
@@ -61,6 +62,14 @@ public sealed class UnreachableOracleTests
 
         Assert.Equal(lastTravelMm, lastTravelMm < 0 ? fromMm : toMm, EndMm);
     }
+
+    /// <summary>The part that each case is about; five links end their droop where the first, an upper one, reaches no further.</summary>
+    private static string Lacking(string name) => name switch
+    {
+        "five links in droop" => "link 1",
+        "arm straight down" => "the arm on its pivot",
+        _ => name.Contains("upper arm", StringComparison.Ordinal) ? "the upper arm" : "the lower arm",
+    };
 
     private static (JsonElement Request, double RackMm, double LastTravelMm) Read(string name)
     {
