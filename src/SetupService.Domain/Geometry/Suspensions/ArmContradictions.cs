@@ -44,6 +44,8 @@ internal static class ArmContradictions
 
         var rise = Math.Abs((outer - inner).Unit().Cross(wheelCentre - outer).Z) / radius;
         if (rise >= LeastRise) return;
-        found.Add(new("wheelCentre", $"turning about the line through {line} does not raise the wheel centre: the points give the wheel no travel."));
+        found.Add(new("wheelCentre", Prose.Write(
+            UnitSystem.Metric,
+            $"turning about the line through {line} raises the wheel centre by {100 * rise:fit} in 100 mm of its way: the points give the wheel no travel.")));
     }
 }
