@@ -14,10 +14,17 @@ public static class CornerWalk
     private const double LongestTravelStepMm = 20;
     private const double LongestRackStepMm = 10;
 
-    // How far the solution may turn away from where the derivatives pointed before a shorter step is tried.
+    // How far the solution may turn away from where the derivatives pointed before a shorter step is tried, and how near it is taken
+    // without a second look.
     private const double LargestCorrectionRad = 0.05;
+    private const double SmallCorrectionRad = 1e-4;
 
-    private const double ShortestShare = 1.0 / (1 << 14);
+    // How far it may then lie from where the derivatives at both ends of the step point, and as a share of that correction: along a path
+    // the share falls with the step, on another assembly it may be any.
+    private const double LargestKinkRad = 1e-3;
+    private const double LargestKinkShare = 0.2;
+
+    private const double ShortestShare = 1.0 / (1 << 18);
     private const int MostTries = 500;
 
     /// <summary>The corner as its points state it, or, where something was adjusted, closed anew at the same wheel height.</summary>
@@ -47,7 +54,7 @@ public static class CornerWalk
             var toRackMm = next == 1 ? rackMm : from.RackMm + (next * (rackMm - from.RackMm));
             var predicted = Predict(state, toTravelMm, toRackMm);
             if (PoseSolver.TryClose(corner, toTravelMm, toRackMm, predicted, out var reached)
-                && reached.AssemblySign == state.AssemblySign && IsNear(predicted.Turn, reached.Pose.Turn))
+                && reached.AssemblySign == state.AssemblySign && IsOnTheWay(state, predicted.Turn, reached))
             {
                 state = reached;
                 done = next;
@@ -71,10 +78,25 @@ public static class CornerWalk
             (travel * state.PerTravel.Spin) + (rack * state.PerRack.Spin));
     }
 
-    /// <summary>The scalar product of unit quaternions is the cosine of half the angle between them.</summary>
-    private static bool IsNear(in Rotation a, in Rotation b)
+    /// <summary>
+    /// Whether the position reached goes on from the last without a jump to another assembly: near where the derivatives there pointed,
+    /// and much nearer to where the mean of those there and here does.
+    /// </summary>
+    private static bool IsOnTheWay(in CornerState from, in Rotation predicted, in CornerState reached)
     {
-        var cosine = Math.Abs((a.W * b.W) + (a.X * b.X) + (a.Y * b.Y) + (a.Z * b.Z));
-        return cosine >= 1 - (LargestCorrectionRad * LargestCorrectionRad / 8);
+        var correctionRad = Between(predicted, reached.Pose.Turn);
+        if (correctionRad <= SmallCorrectionRad) return true;
+        var (travel, rack) = (reached.TravelMm - from.TravelMm, reached.RackMm - from.RackMm);
+        var mean = from.Pose.Turn.TurnedBy(
+            (0.5 * travel * (from.PerTravel.Spin + reached.PerTravel.Spin)) + (0.5 * rack * (from.PerRack.Spin + reached.PerRack.Spin)));
+        return correctionRad <= LargestCorrectionRad
+            && Between(mean, reached.Pose.Turn) <= Math.Max(LargestKinkRad, LargestKinkShare * correctionRad);
+    }
+
+    /// <summary>The angle between two rotations that lie near to each other, rad: twice the vector part of one by the other's opposite.</summary>
+    private static double Between(in Rotation a, in Rotation b)
+    {
+        var (p, q) = (new Vector3(a.X, a.Y, a.Z), new Vector3(b.X, b.Y, b.Z));
+        return 2 * ((a.W * q) - (b.W * p) - q.Cross(p)).Length;
     }
 }
