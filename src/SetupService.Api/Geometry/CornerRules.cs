@@ -21,7 +21,7 @@ internal static class CornerRules
     private static void Need<T>(ValidationContext<T> context, string member, double? value)
     {
         if (value is not null) return;
-        context.AddFailure(new ValidationFailure($"Alignment.{member}", $"{member} is missing: the wheel's angles at the position the points are given for.")
+        context.AddFailure(new ValidationFailure($"Alignment.{member}", $"{member} is missing; points need the wheel's angles at the position they are given for.")
         {
             ErrorCode = FaultCodes.Required,
         });

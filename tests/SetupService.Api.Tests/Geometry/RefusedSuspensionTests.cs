@@ -88,5 +88,5 @@ public abstract class RefusedSuspensionTests(HttpClient client)
     [Theory]
     [MemberData(nameof(EveryPath))]
     public async Task A_query_the_call_does_not_know_is_a_fault(string path) =>
-        Assert.Equal(["units unknownParameter"], (await client.RefusalOf(path + "?units=us", GeometryRequests.Of(path).ToJsonString())).FaultsOf());
+        Assert.Equal(["unit unknownParameter"], (await client.RefusalOf(path + "?unit=us", GeometryRequests.Of(path).ToJsonString())).FaultsOf());
 }

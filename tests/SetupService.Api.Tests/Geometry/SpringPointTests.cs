@@ -47,9 +47,14 @@ public sealed class SpringPointTests(ServiceFixture fixture) : IClassFixture<Ser
         {
             var body = Whole(kind, name).With($"/suspension/points/{name}On", part);
             if (has.Contains(part))
+            {
                 await fixture.Client.AnswerOf(GeometryCalls.Sweep, body);
-            else
-                Assert.Equal([$"/suspension/points/{name}On inconsistent"], await FaultsOf(body));
+                continue;
+            }
+
+            var fault = (await fixture.Client.RefusalOf(GeometryCalls.Sweep, body.ToJsonString())).OnlyFault();
+            Assert.Equal(($"/suspension/points/{name}On", "inconsistent"), (fault.GetProperty("pointer").GetString(), fault.GetProperty("code").GetString()));
+            Assert.All(has, word => Assert.Contains(word, fault.Message(), StringComparison.Ordinal));
         }
     }
 

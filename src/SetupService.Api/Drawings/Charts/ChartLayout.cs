@@ -53,13 +53,7 @@ internal sealed class ChartLayout
     private void AddPanel(int index)
     {
         var header = new PanelHeader(_view.Panels[index], _view, TextUnits);
-        _parts.Add((PanelGap, header.HeightUnits + HeaderGap + _plotUnits, (svg, y) =>
-        {
-            svg.OpenGroup($"panel-{index + 1}");
-            header.Paint(svg, Edge, y);
-            Plot(svg, index, y + header.HeightUnits + HeaderGap);
-            svg.Close();
-        }));
+        _parts.Add((PanelGap, header.HeightUnits + HeaderGap + _plotUnits, (svg, y) => Panel(svg, index, header, y)));
     }
 
     private void AddFoot()
@@ -75,6 +69,14 @@ internal sealed class ChartLayout
         if (notes.IsEmpty) return;
         _parts.Add((BlockGap, 0, (svg, y) => svg.Line(Edge, y, Width - Edge, y, Pen.Full(InkRole.Soft, 0.8))));
         _parts.Add((BlockGap, notes.HeightUnits, (svg, y) => notes.Write(svg, 1, Edge, y)));
+    }
+
+    private void Panel(SvgWriter svg, int index, PanelHeader header, double top)
+    {
+        svg.OpenGroup($"panel-{index + 1}");
+        header.Paint(svg, Edge, top);
+        Plot(svg, index, top + header.HeightUnits + HeaderGap);
+        svg.Close();
     }
 
     private void Plot(SvgWriter svg, int index, double top)

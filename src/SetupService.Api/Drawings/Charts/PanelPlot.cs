@@ -34,8 +34,8 @@ internal static class PanelPlot
         model.Axes.Add(across);
         model.Axes.Add(Axis(AxisPosition.Left, panel.Up, UpTickUnits, labelDistance: 8));
         foreach (var stretch in view.Missing) model.Annotations.Add(Shade(stretch, panel.Up));
-        if (panel.Up is { Low: < 0, High: > 0 }) model.Annotations.Add(Zero(LineAnnotationType.Horizontal, []));
-        if (view.Across is { Low: <= 0, High: >= 0 }) model.Annotations.Add(Zero(LineAnnotationType.Vertical, [4, 4]));
+        if (panel.Up is { Low: < 0, High: > 0 }) model.Annotations.Add(Zero(LineAnnotationType.Horizontal, LineStyle.Solid));
+        if (view.Across is { Low: <= 0, High: >= 0 }) model.Annotations.Add(Zero(LineAnnotationType.Vertical, LineStyle.Dash));
         foreach (var (series, style) in panel.Lines)
         {
             foreach (var part in PlotSeries.Of(series, style)) model.Series.Add(part);
@@ -71,12 +71,12 @@ internal static class PanelPlot
         return axis;
     }
 
-    private static LineAnnotation Zero(LineAnnotationType type, double[] dashes) => new()
+    private static LineAnnotation Zero(LineAnnotationType type, LineStyle style) => new()
     {
         Type = type,
         Color = RoleColour.Of(InkRole.Soft, ZeroOpacity),
         StrokeThickness = 1.3,
-        LineStyle = dashes.Length == 0 ? LineStyle.Solid : LineStyle.Dash,
+        LineStyle = style,
         Layer = AnnotationLayer.BelowSeries,
     };
 

@@ -32,7 +32,7 @@ internal sealed record CornerStand
                 CamberDeg = figures.CamberDeg,
                 CasterDeg = figures.CasterDeg,
                 SteeringAxisInclinationDeg = figures.InclinationDeg,
-                ToeDeg = figures.ToeDeg,
+                ToeDeg = corner.ToeDeg,
                 IncludedAngleDeg = figures.InclinationDeg + figures.CamberDeg,
                 ScrubRadiusMm = figures.ScrubRadiusMm,
                 MechanicalTrailMm = figures.MechanicalTrailMm,

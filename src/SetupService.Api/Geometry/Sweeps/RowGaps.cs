@@ -10,15 +10,15 @@ internal static class RowGaps
 {
     private static readonly (string[] Outputs, Predicate<TravelSweepRow> IsMissing, string Reason)[] OfEvery =
     [
-        (["instantCentreYMm", "instantCentreZMm", "swingArmMm"], row => row.SwingArmMm is null, "the wheel rises there without leaning, so seen from the front it turns about nothing within reach"),
-        (["sideInstantCentreXMm", "sideInstantCentreZMm"], row => row.SideInstantCentreXMm is null, "the upright rises there without pitching, so seen from the side it turns about nothing within reach"),
-        (["rollCentreHeightMm"], row => row.RollCentreHeightMm is null, "the contact does not rise there with the wheel"),
+        (["instantCentreYMm", "instantCentreZMm", "swingArmMm"], row => row.SwingArmMm is null, "the wheel rises without leaning, so seen from the front its instant centre is out of reach"),
+        (["sideInstantCentreXMm", "sideInstantCentreZMm"], row => row.SideInstantCentreXMm is null, "the upright rises without pitching, so seen from the side its instant centre is out of reach"),
+        (["rollCentreHeightMm"], row => row.RollCentreHeightMm is null, "the contact does not rise with the wheel"),
     ];
 
     private static readonly (string[] Outputs, Predicate<TravelSweepRow> IsMissing, string Reason)[] OfSteered =
     [
-        (["casterDeg", "steeringAxisInclinationDeg", "scrubRadiusMm", "mechanicalTrailMm"], row => row.CasterDeg is null, "the rack turns the wheel there about no upright axis"),
-        (["otherSteerDeg"], row => row.OtherSteerDeg is null, "the right wheel's parts do not meet there with the rack as it is, so nothing is known of both wheels"),
+        (["casterDeg", "steeringAxisInclinationDeg", "scrubRadiusMm", "mechanicalTrailMm"], row => row.CasterDeg is null, "the rack turns the wheel about no upright axis"),
+        (["otherSteerDeg"], row => row.OtherSteerDeg is null, "the right wheel's parts do not meet at this travel and rack, so nothing is known of both wheels together"),
     ];
 
     /// <summary>The figures, each with how many rows lack it, and why.</summary>

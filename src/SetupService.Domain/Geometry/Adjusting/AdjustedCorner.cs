@@ -15,6 +15,7 @@ public sealed class AdjustedCorner : IAdjustableCorner<AdjustedCorner>
         Mechanism = mechanism;
         State = state;
         Wheel = WheelFiguresMaker.Wheel(mechanism, state);
+        ToeDeg = Wheel.ToeDeg;
     }
 
     /// <summary>The corner, its parts as they are now.</summary>
@@ -56,6 +57,9 @@ public sealed class AdjustedCorner : IAdjustableCorner<AdjustedCorner>
         }
     }
 
+    /// <summary>Toe, degrees: what the tie rod was set to where it was reset, else what came of it.</summary>
+    public double ToeDeg { get; private init; }
+
     /// <summary>The corner as it is described; null where its points do not close or do not hold the wheel.</summary>
     public static AdjustedCorner? AsStated(CornerSetting setting)
     {
@@ -78,7 +82,7 @@ public sealed class AdjustedCorner : IAdjustableCorner<AdjustedCorner>
         {
             adjusted = Part(adjustments, (double)step / steps);
             var mechanism = MechanismMaker.Of(adjusted.Setting);
-            if (resetToe) mechanism = mechanism.WithToeHeld(Wheel.ToeDeg);
+            if (resetToe) mechanism = mechanism.WithToeHeld(ToeDeg);
             if (!PoseSolver.TryClose(mechanism, adjusted.TravelMm, 0, state.Pose, out state)) return null;
         }
 
@@ -91,7 +95,7 @@ public sealed class AdjustedCorner : IAdjustableCorner<AdjustedCorner>
 
         var made = MechanismMaker.Of(adjusted.Setting);
         return PoseSolver.TryClose(made, adjusted.TravelMm, 0, state.Pose, out state) && state.AssemblySign == State.AssemblySign
-            ? new AdjustedCorner(made, state)
+            ? new AdjustedCorner(made, state) { ToeDeg = resetToe ? ToeDeg : WheelFiguresMaker.Wheel(made, state).ToeDeg }
             : null;
     }
 
@@ -100,7 +104,7 @@ public sealed class AdjustedCorner : IAdjustableCorner<AdjustedCorner>
     {
         var adjusted = Part(adjustments, 1);
         var mechanism = MechanismMaker.Of(adjusted.Setting);
-        return ClosureGap.Find(resetToe ? mechanism.WithToeHeld(Wheel.ToeDeg) : mechanism, adjusted.TravelMm, 0, State);
+        return ClosureGap.Find(resetToe ? mechanism.WithToeHeld(ToeDeg) : mechanism, adjusted.TravelMm, 0, State);
     }
 
     private AdjustedSetting Part(ReadOnlySpan<Adjustment> adjustments, double share)

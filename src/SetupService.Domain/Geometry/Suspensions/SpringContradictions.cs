@@ -30,6 +30,6 @@ internal static class SpringContradictions
         MacPhersonStrut => "a strut corner has a lowerArm and an upright to carry it.",
         DoubleWishbone => "a double wishbone has a lowerArm, an upperArm and an upright to carry it.",
         FiveLink => "of five links only the upright can carry it: a link turns about its own length, so a point beside it has no sure place.",
-        _ => "a trailing arm or beam has only itself to carry it: beam.",
+        _ => "a trailing arm or twist beam has only itself to carry it: beam (upright means the same).",
     };
 }

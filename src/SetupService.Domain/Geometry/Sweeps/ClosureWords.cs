@@ -18,13 +18,12 @@ public static class ClosureWords
         : $"the parts do not meet: at best {Part(gap)}";
 
     /// <summary>What lacks, as a clause.</summary>
-    public static string Part(in ClosureGap gap, UnitSystem units = UnitSystem.Metric)
+    public static string Part(in ClosureGap gap, UnitSystem units = UnitSystem.Metric) => gap.Role switch
     {
-        var name = Name(gap.Role);
-        return gap.Role is ConstraintRole.Strut or ConstraintRole.ArmPivot
-            ? Prose.Write(units, $"{name} is {gap.ResidualMm:mm} off its line")
-            : Prose.Write(units, $"{name} is {Math.Abs(gap.GapMm):mm} too {(gap.GapMm > 0 ? "short" : "long")}");
-    }
+        ConstraintRole.Strut => Prose.Write(units, $"the top mount stands {gap.ResidualMm:mm} off the strut's axis"),
+        ConstraintRole.ArmPivot => Prose.Write(units, $"the arm stands {gap.ResidualMm:mm} off its pivot's axis"),
+        _ => Prose.Write(units, $"{Name(gap.Role)} is {Math.Abs(gap.GapMm):mm} too {(gap.GapMm > 0 ? "short" : "long")}"),
+    };
 
     /// <summary>Where nothing was asked of the rack, nothing is said of it: the corner may have none.</summary>
     private static string Last(in UnreachablePosition missed, UnitSystem units) => missed is { RackMm: 0, LastRackMm: 0 }
@@ -37,9 +36,7 @@ public static class ClosureWords
         ConstraintRole.LowerArmRear => "the lower arm, from its rear pivot to its ball joint,",
         ConstraintRole.UpperArmFront => "the upper arm, from its front pivot to its ball joint,",
         ConstraintRole.UpperArmRear => "the upper arm, from its rear pivot to its ball joint,",
-        ConstraintRole.Strut => "the top mount on the strut's axis",
         ConstraintRole.TieRod => "the tie rod",
-        ConstraintRole.ArmPivot => "the arm on its pivot",
         ConstraintRole.Link1 => "link 1",
         ConstraintRole.Link2 => "link 2",
         ConstraintRole.Link3 => "link 3",

@@ -34,6 +34,13 @@ public sealed class PositionTracker
     /// </summary>
     public bool TryReach(double travelMm, double rackMm, out CornerState state)
     {
+        if (travelMm == _origin.TravelMm && rackMm == _origin.RackMm)
+        {
+            // The corner as it is described, not as rounding on the way there leaves it.
+            state = _last = _origin;
+            return true;
+        }
+
         state = _last;
         if (!CornerWalk.TryMove(_corner, travelMm, rackMm, ref state)
             && !TryFromOrigin(travelMm, 0, travelMm, rackMm, out state)

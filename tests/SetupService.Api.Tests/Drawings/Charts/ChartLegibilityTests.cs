@@ -15,7 +15,12 @@ public sealed class ChartLegibilityTests
     private static readonly Gen<ChartPanel> AnyPanel = Gen
         .Select(AnyWords, AnyWords, Gen.Int[0, 2], AnyScale, Gen.Double[-3, 3], Gen.Int[1, 4])
         .Select((name, signs, unit, scale, offset, lines) => new ChartPanel(
-            name, ((string[])["°", "mm", ""])[unit], [.. Enumerable.Range(0, lines).Select(line => SampleCharts.Series($"line {line}, {signs}", x => scale * (offset + line + Math.Sin(x / 20))))]) { Signs = signs });
+            name,
+            ((string[])["°", "mm", ""])[unit],
+            [.. Enumerable.Range(0, lines).Select(line => SampleCharts.Series($"line {line}, {signs}", x => scale * (offset + line + Math.Sin(x / 20))))])
+        {
+            Signs = signs,
+        });
 
     private static readonly Gen<Chart> AnyChart = Gen
         .Select(AnyPanel.Array[0, 6], AnyWords, AnyWords, AnyScale)

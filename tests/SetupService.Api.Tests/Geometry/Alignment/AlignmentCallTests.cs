@@ -12,7 +12,10 @@ public sealed class AlignmentCallTests(ServiceFixture fixture) : IClassFixture<S
     private static readonly Gen<JsonObject> AnyWheel = Gen.Select(Gen.Double[-15, 15], Gen.Double[-5, 20], Gen.Double[-5, 5], Gen.Double[-10, 40])
         .Select((camber, caster, toe, inclination) => new JsonObject
         {
-            ["camberDeg"] = camber, ["casterDeg"] = caster, ["toeDeg"] = toe, ["steeringAxisInclinationDeg"] = inclination,
+            ["camberDeg"] = camber,
+            ["casterDeg"] = caster,
+            ["toeDeg"] = toe,
+            ["steeringAxisInclinationDeg"] = inclination,
         });
 
     // Worked by hand from the request; toe in mm is diameter × sin toe (definition): 450 sin 0.08° = 0.6283.

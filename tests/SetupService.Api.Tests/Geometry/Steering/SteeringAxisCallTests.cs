@@ -17,8 +17,12 @@ public sealed class SteeringAxisCallTests(ServiceFixture fixture) : IClassFixtur
     {
         var body = new JsonObject
         {
-            ["lower"] = Point(lower), ["upper"] = Point(upper), ["wheelCentre"] = Point(centre),
-            ["loadedRadiusMm"] = radiusMm, ["camberDeg"] = camberDeg, ["toeDeg"] = toeDeg,
+            ["lower"] = Point(lower),
+            ["upper"] = Point(upper),
+            ["wheelCentre"] = Point(centre),
+            ["loadedRadiusMm"] = radiusMm,
+            ["camberDeg"] = camberDeg,
+            ["toeDeg"] = toeDeg,
         };
 
         var answer = await fixture.Client.AnswerOf(SteeringRequests.AxisPath, body);

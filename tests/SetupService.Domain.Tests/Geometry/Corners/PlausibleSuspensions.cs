@@ -68,7 +68,8 @@ internal static class PlausibleSuspensions
             SpringAndDamper(SuspensionPart.Beam, SuspensionPart.Upright),
             (inner, outer, isAcross, centre, lines) =>
                 (Suspension)TrailingArm.About(inner, isAcross ? inner with { Y = outer.Y } : outer, centre)
-                    with { Spring = lines.Spring, Damper = lines.Damper });
+                    with
+                { Spring = lines.Spring, Damper = lines.Damper });
 
     public static Gen<Suspension> Beams { get; } =
         Gen.Select(

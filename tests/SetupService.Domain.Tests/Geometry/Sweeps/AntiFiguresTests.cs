@@ -10,7 +10,11 @@ public sealed class AntiFiguresTests
 {
     private static readonly AxleInputs Front = new()
     {
-        IsFront = true, WheelbaseMm = 2600, CentreOfGravityHeightMm = 500, BrakeShareFrontPct = 65, Drive = AxleDrive.Alone,
+        IsFront = true,
+        WheelbaseMm = 2600,
+        CentreOfGravityHeightMm = 500,
+        BrakeShareFrontPct = 65,
+        Drive = AxleDrive.Alone,
     };
 
     private static readonly AxleInputs Rear = Front with { IsFront = false };
