@@ -10,17 +10,11 @@ namespace SetupService.Domain.Geometry;
 /// <param name="Direction">Its direction, upward; of any length.</param>
 public readonly record struct SteeringAxis(Vector3 Point, Vector3 Direction)
 {
-    // An axis that rises less than this share of its length meets the ground some 1000 km away.
-    private const double LeastRise = 1e-9;
-
     /// <summary>Caster, degrees, −90 to 90.</summary>
     public double CasterDeg => double.RadiansToDegrees(Math.Atan2(-Direction.X, Direction.Z));
 
     /// <summary>Steering-axis inclination, degrees, −90 to 90.</summary>
     public double InclinationDeg => double.RadiansToDegrees(Math.Atan2(-Direction.Y, Direction.Z));
-
-    /// <summary>Whether it meets the ground; a level axis does not.</summary>
-    public bool MeetsGround => Math.Abs(Direction.Z) > LeastRise * Direction.Length;
 
     /// <summary>The axis through two joints, mm; <paramref name="upper"/> must be above <paramref name="lower"/>.</summary>
     public static SteeringAxis Through(Vector3 lower, Vector3 upper) => new(lower, upper - lower);
@@ -29,13 +23,12 @@ public readonly record struct SteeringAxis(Vector3 Point, Vector3 Direction)
     public static Vector3 DirectionOf(double casterDeg, double inclinationDeg) => new Vector3(
         -Math.Tan(double.DegreesToRadians(casterDeg)), -Math.Tan(double.DegreesToRadians(inclinationDeg)), 1).Unit();
 
-    /// <summary>The point of the axis at a height, mm; only of one that <see cref="MeetsGround"/>.</summary>
+    /// <summary>The point of the axis at a height, mm; not finite for a level axis.</summary>
     public Vector3 AtHeight(double heightMm) => Point + (((heightMm - Point.Z) / Direction.Z) * Direction);
 
     /// <summary>
     /// Scrub radius and mechanical trail, mm: from where the axis meets the ground, at the contact centre's height, to the contact
-    /// centre, across and along the wheel's own heading. Positive: the axis meets the ground inboard of it; ahead of it. Only of an
-    /// axis that <see cref="MeetsGround"/>.
+    /// centre, across and along the wheel's own heading. Positive: the axis meets the ground inboard of it; ahead of it.
     /// </summary>
     public (double ScrubRadiusMm, double MechanicalTrailMm) Offsets(in WheelPlane wheel, in Vector3 contact)
     {

@@ -52,6 +52,38 @@ public sealed class KinematicsReferenceTests
         Assert.True(rows > 5, $"{rows} rows");
     }
 
+    // A degree of roll lifts the outer wheel against the body by half the track's share of it and takes it over by a degree, the
+    // inner one the other way.
+    [Theory]
+    [InlineData("DW1")]
+    [InlineData("ST1")]
+    public void In_roll_both_wheels_stand_as_the_reference_says(string id)
+    {
+        var corner = MechanismMaker.Of(KinematicsCases.Setting(id));
+        var rows = 0;
+        foreach (var row in KinematicsCases.RollRows(id))
+        {
+            var (rollDeg, travelMm) = (row.GetProperty("roll").GetDouble(), row.GetProperty("travel").GetDouble());
+            var (outer, inner) = (At(corner, travelMm), At(corner, -travelMm));
+            Check(row, "outer_camber_body", outer.CamberDeg);
+            Check(row, "inner_camber_body", inner.CamberDeg);
+            Check(row, "outer_camber_ground", outer.CamberDeg + rollDeg);
+            Check(row, "inner_camber_ground", inner.CamberDeg - rollDeg);
+            Check(row, "outer_toe_in", outer.ToeDeg);
+            Check(row, "inner_toe_in", inner.ToeDeg);
+            rows++;
+        }
+
+        Assert.True(rows > 3, $"{rows} rows");
+    }
+
+    private static WheelFigures At(CornerMechanism corner, double travelMm)
+    {
+        Assert.True(CornerWalk.TryStart(corner, out var state));
+        Assert.True(CornerWalk.TryMove(corner, travelMm, 0, ref state));
+        return WheelFiguresMaker.Of(corner, state);
+    }
+
     private static void Check(JsonElement row, string name, double? actual, double relative = 0, double absolute = 0)
     {
         if (!row.TryGetProperty(name, out var expected) || expected.ValueKind != JsonValueKind.Number) return;
@@ -59,6 +91,6 @@ public sealed class KinematicsReferenceTests
         Assert.True(actual is not null, $"{name} is not there");
         Assert.True(
             Math.Abs(actual.Value - value) <= 2e-7 + absolute + (relative * Math.Abs(value)),
-            $"{name} at travel {row.GetProperty("travel")}, rack {row.GetProperty("rack")}: {actual.Value} instead of {value}");
+            $"{name}: {actual.Value} instead of {value} in {row}");
     }
 }

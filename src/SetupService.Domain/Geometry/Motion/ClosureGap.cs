@@ -66,16 +66,20 @@ public readonly record struct ClosureGap(ConstraintRole Role, double GapMm, doub
 
     private static ClosureGap Largest(CornerMechanism corner, ReadOnlySpan<double> values)
     {
-        var worst = 0;
-        for (var i = 1; i < values.Length; i++)
+        var largest = default(ClosureGap);
+        for (var i = 0; i < values.Length; i++)
         {
-            if (Math.Abs(values[i]) > Math.Abs(values[worst])) worst = i;
+            var lacksMm = LacksMm(corner.Constraints[i], values[i]);
+            if (i == 0 || Math.Abs(lacksMm) > largest.ResidualMm) largest = new(corner.Constraints[i].Role, lacksMm, Math.Abs(lacksMm));
         }
 
-        ref readonly var constraint = ref corner.Constraints[worst];
-        var gap = constraint.Form == ConstraintForm.Link ? values[worst] : Math.Abs(values[worst]);
-        return new ClosureGap(constraint.Role, gap, Math.Abs(values[worst]));
+        return largest;
     }
+
+    /// <summary>What a part lacks; a link's value, (d² − L²)/(2 L), is its missing length d − L to first order only.</summary>
+    private static double LacksMm(in Constraint constraint, double value) => constraint.Form == ConstraintForm.Link
+        ? value * 2 / (1 + Math.Sqrt(1 + (2 * value / constraint.LengthMm)))
+        : Math.Abs(value);
 
     private static double Fill(CornerMechanism corner, in UprightPose pose, double rackMm, Span<double> values, Span<double> slopes)
     {

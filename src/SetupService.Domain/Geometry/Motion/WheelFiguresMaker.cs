@@ -43,7 +43,7 @@ public static class WheelFiguresMaker
         var atContact = motion.At(contact - wheel.Centre);
         var spinChange = motion.Of(wheel.Spin);
         var axis = Axis(corner, state, turn);
-        var offsets = axis is { MeetsGround: true } line ? line.Offsets(wheel, contact) : ((double ScrubRadiusMm, double MechanicalTrailMm)?)null;
+        var offsets = axis?.Offsets(wheel, contact);
         var front = InstantCentre(contact.Y, contact.Z, atContact.Y, atContact.Z, motion.Spin.X);
         var side = InstantCentre(contact.X, contact.Z, atContact.X, atContact.Z, -motion.Spin.Y);
         var spring = corner.Spring?.At(state.Pose, turn, motion);

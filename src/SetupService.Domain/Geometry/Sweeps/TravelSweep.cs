@@ -76,11 +76,10 @@ public sealed class TravelSweep
             : null;
     }
 
-    /// <summary>From the steering axis at the ground outboard to the contact centre, mm; null without an axis that meets the ground.</summary>
+    /// <summary>From the steering axis at the ground outboard to the contact centre, mm.</summary>
     private static double? AxisOffsetMm(CornerMechanism corner, in CornerState state)
     {
-        if (WheelFiguresMaker.Axis(corner, state) is not { MeetsGround: true } axis) return null;
         var contact = WheelFiguresMaker.Wheel(corner, state).Contact(corner.Setting.LoadedRadiusMm);
-        return contact.Y - axis.AtHeight(contact.Z).Y;
+        return contact.Y - WheelFiguresMaker.Axis(corner, state)?.AtHeight(contact.Z).Y;
     }
 }

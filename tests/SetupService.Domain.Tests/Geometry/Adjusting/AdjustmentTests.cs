@@ -61,6 +61,25 @@ public sealed class AdjustmentTests
             AssertSame(after, byHand);
         });
 
+    // Far more than a workshop would: either way the parts end in the same place, or one way says that they do not close.
+    [Fact]
+    public void A_large_adjustment_made_at_once_is_the_same_as_made_bit_by_bit() =>
+        PlausibleCorners.Any.SelectMany(setting => Gen.Select(PlausibleAdjustments.For(setting.Suspension), Gen.Double[1, 8], (one, times) =>
+            (Setting: setting, Adjustment: one with { Amount = times * one.Amount }))).Sample(drawn =>
+        {
+            // The eccentric turns by an arc sine, which does not add up.
+            if (drawn.Adjustment.By == Adjuster.KnuckleEccentric) return;
+            var atOnce = AdjustedCorner.AsStated(drawn.Setting)!.With([drawn.Adjustment], resetToe: false);
+            var bitByBit = AdjustedCorner.AsStated(drawn.Setting);
+            for (var i = 0; i < 100 && bitByBit is not null; i++)
+            {
+                bitByBit = bitByBit.With([drawn.Adjustment with { Amount = drawn.Adjustment.Amount / 100 }], resetToe: false);
+            }
+
+            if (atOnce is null || bitByBit is null) return;
+            Assert.InRange(StateGap.Between(bitByBit.State, atOnce.State), 0, 1e-7);
+        });
+
     // A degree of shim is a degree at the wheel, for it turns the hub in the upright and nothing else.
     [Fact]
     public void A_shim_changes_the_angle_it_is_named_after_by_its_amount() =>

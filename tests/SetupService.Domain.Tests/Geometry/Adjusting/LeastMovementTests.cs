@@ -62,6 +62,20 @@ public sealed class LeastMovementTests
             Assert.Equal(0, found.Amounts[0]);
         });
 
+    // With the toe reset a rod's length and its inner end's height come out as they must: whatever is asked of them changes nothing.
+    [Fact]
+    public void A_rod_that_is_set_again_has_no_effect_and_is_not_moved() =>
+        Gen.Select(PlausibleCorners.WithTieRod, Gen.Bool.Select(isRack => isRack ? Adjuster.RackHeight : Adjuster.TieRodLength), Gen.Double[-1, 1]).Sample((setting, adjuster, awayDeg) =>
+        {
+            if (Math.Abs(awayDeg) < 0.01) return;
+            var start = AdjustedCorner.AsStated(setting)!;
+            var found = LeastMovement.Find(start, [new(new(adjuster, 0), -5, 4)], new(start.CamberDeg + awayDeg, null), archGapMm: null, resetToe: true)!;
+
+            Assert.False(found.IsReached);
+            Assert.Equal([new Hindrance(Obstacle.NoEffect, null)], found.Hindrances);
+            Assert.Equal(0, found.Amounts[0]);
+        });
+
     [Fact]
     public void A_target_that_is_already_met_moves_nothing() =>
         PlausibleCorners.Any.Sample(setting =>

@@ -28,6 +28,7 @@ public sealed class HostileCornerTests
                 if (tracker.TryReach(travelMm, rackMm, out var state))
                 {
                     Assert.Equal((travelMm, rackMm), (state.TravelMm, state.RackMm));
+                    Assert.Equal(tracker.Origin.AssemblySign, state.AssemblySign);
                     Check(setting, corner, state);
                 }
                 else
