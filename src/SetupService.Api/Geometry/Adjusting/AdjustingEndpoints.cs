@@ -38,7 +38,7 @@ internal static class AdjustingEndpoints
         if (MeasuredInputs.TryRead(request.Suspension, request.Alignment, request.GaugeErrorDeg, out var measured))
         {
             return CornerChanges.Of(measured, MeasuredInputs.Stated(request.Alignment), request.LoadedRadiusMm, asked, out var notTold) is { } told
-                ? new Answer<TopMountMoveAnswer>(TopMountMoveAnswer.Of(told, AdjustingAssumptions.Of(request, measured)))
+                ? new Answer<TopMountMoveAnswer>(new(told, AdjustingAssumptions.Of(request, measured)))
                 : notTold!;
         }
 
@@ -46,7 +46,7 @@ internal static class AdjustingEndpoints
             return body.Refuse();
         var setting = SweepInputs.Setting(suspension, request.Alignment, request.LoadedRadiusMm);
         return CornerChanges.Of(setting, asked, out var problem) is { } change
-            ? new Answer<TopMountMoveAnswer>(TopMountMoveAnswer.Of(change, AdjustingAssumptions.Of(request)))
+            ? new Answer<TopMountMoveAnswer>(new(change, AdjustingAssumptions.Of(request)))
             : problem!;
     }
 
@@ -60,7 +60,7 @@ internal static class AdjustingEndpoints
         if (MeasuredInputs.TryRead(request.Suspension, request.Alignment, request.GaugeErrorDeg, out var measured))
         {
             return CornerChanges.Of(measured, MeasuredInputs.Stated(request.Alignment), request.LoadedRadiusMm, asked, out var notTold) is { } told
-                ? new Answer<AdjustmentAnswer>(AdjustmentAnswer.Of(told, AdjustingAssumptions.Of(request, measured)))
+                ? new Answer<AdjustmentAnswer>(new(told, AdjustingAssumptions.Of(request, measured)))
                 : notTold!;
         }
 
@@ -68,7 +68,7 @@ internal static class AdjustingEndpoints
             return body.Refuse();
         var setting = SweepInputs.Setting(suspension, request.Alignment, request.LoadedRadiusMm, request.Motion);
         return CornerChanges.Of(setting, asked, out var problem) is { } change
-            ? new Answer<AdjustmentAnswer>(AdjustmentAnswer.Of(change, AdjustingAssumptions.Of(request)))
+            ? new Answer<AdjustmentAnswer>(new(change, AdjustingAssumptions.Of(request)))
             : problem!;
     }
 }

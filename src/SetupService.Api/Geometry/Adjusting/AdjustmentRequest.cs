@@ -1,27 +1,11 @@
-using System.Text.Json.Serialization;
 using SetupService.Api.Geometry.Sweeps;
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Vehicles;
 
 namespace SetupService.Api.Geometry.Adjusting;
 
 /// <summary>A corner and what is adjusted on it, or the angles wanted and what may be adjusted for them.</summary>
-public sealed record AdjustmentRequest
+public sealed record AdjustmentRequest : CornerRequest
 {
-    /// <summary>The suspension: its points at the stated position, or what was measured of it.</summary>
-    [JsonRequired]
-    public SuspensionDocument Suspension { get; set; } = null!;
-
-    /// <summary>Camber and toe at the stated position; with a measured suspension also caster and inclination where they are known.</summary>
-    [JsonRequired]
-    public AlignmentAnglesDocument Alignment { get; set; } = null!;
-
-    /// <summary>Height of the wheel centre above the ground at no camber.</summary>
-    [JsonRequired]
-    [Limits(150, 600)]
-    [Sample(302.0)]
-    public double LoadedRadiusMm { get; set; }
-
     /// <summary>How both wheels move; only a twist beam tells the difference. Parallel where left out.</summary>
     [Sample("parallel")]
     public AxleMotionWord? Motion { get; set; }

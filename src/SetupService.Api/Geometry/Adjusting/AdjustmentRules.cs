@@ -1,6 +1,5 @@
 using FluentValidation;
 using SetupService.Api.Http.Faults;
-using SetupService.Api.Vehicles;
 
 namespace SetupService.Api.Geometry.Adjusting;
 
@@ -10,8 +9,7 @@ public sealed class AdjustmentRules : AbstractValidator<AdjustmentRequest>
     /// <summary>Makes the rules; they hold no state.</summary>
     public AdjustmentRules()
     {
-        RuleFor(request => request.Suspension).WithoutContradictions();
-        this.AnglesGoWithPoints(request => request.Suspension, request => request.Alignment);
+        this.CornersAreWhole();
         RuleFor(request => request).Custom((request, context) =>
         {
             TargetRules.CheckChoice(context, "adjustments", request.Adjustments is not null, request.Target);

@@ -1,12 +1,41 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Parts;
+using SetupService.Domain.Answers;
+using SetupService.Domain.Geometry;
 
 namespace SetupService.Api.Geometry.Adjusting;
 
 /// <summary>What an adjustment makes of a corner, at an unchanged height of the wheel centre against the body unless the ride height is what is adjusted.</summary>
 public abstract record CornerChangeAnswer
 {
+    /// <summary>For the serialiser.</summary>
+    protected CornerChangeAnswer()
+    {
+    }
+
+    [SetsRequiredMembers]
+    private protected CornerChangeAnswer(CornerChange change, IReadOnlyList<Assumption> assumptions)
+    {
+        Reached = change.IsReached;
+        BlockedBy = change.BlockedBy();
+        Before = change.Before.Figures;
+        After = change.After.Figures;
+        Change = After.Since(Before);
+        RideHeightChangeMm = change.RideHeightChangeMm;
+        TrackChangeMm = change.TrackChangeMm;
+        TieRodChangeMm = change.After.TieRodLengthMm - change.Before.TieRodLengthMm;
+        TyreTopOutboardChangeMm = change.After.TyreTopOutboardMm - change.Before.TyreTopOutboardMm;
+        InboardGapChangeMm = change.After.StrutGapMm - change.Before.StrutGapMm;
+        CamberRangeDeg = change.After.CamberRangeDeg;
+        Unknown = change.Unknown();
+        Method = CamberRangeDeg is null ? "suspension-adjustment" : "measured-corner";
+        Edition = Domain.Answers.Edition.Current;
+        Assumptions = AssumptionPart.Of(assumptions);
+        Cautions = CautionPart.Of(GeometryCautions.ForAdjustment);
+    }
+
     /// <summary>Whether the target is met; null where none was asked for.</summary>
     [JsonPropertyOrder(1)]
     [Sample(true)]

@@ -1,26 +1,10 @@
-using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Vehicles;
 
 namespace SetupService.Api.Geometry.Adjusting;
 
 /// <summary>A strut's top mount: a movement of it, or the angles wanted from it.</summary>
-public sealed record TopMountMoveRequest
+public sealed record TopMountMoveRequest : CornerRequest
 {
-    /// <summary>The suspension: its points at the stated position, or what was measured of it.</summary>
-    [JsonRequired]
-    public SuspensionDocument Suspension { get; set; } = null!;
-
-    /// <summary>Camber and toe at the stated position; with a measured suspension also caster and inclination where they are known.</summary>
-    [JsonRequired]
-    public AlignmentAnglesDocument Alignment { get; set; } = null!;
-
-    /// <summary>Height of the wheel centre above the ground at no camber.</summary>
-    [JsonRequired]
-    [Limits(150, 600)]
-    [Sample(302.0)]
-    public double LoadedRadiusMm { get; set; }
-
     /// <summary>The movement; this or <c>target</c>.</summary>
     public TopMountMoveDocument? MoveMm { get; set; }
 

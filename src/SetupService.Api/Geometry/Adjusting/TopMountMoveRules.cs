@@ -10,8 +10,7 @@ public sealed class TopMountMoveRules : AbstractValidator<TopMountMoveRequest>
     /// <summary>Makes the rules; they hold no state.</summary>
     public TopMountMoveRules()
     {
-        RuleFor(request => request.Suspension).WithoutContradictions();
-        this.AnglesGoWithPoints(request => request.Suspension, request => request.Alignment);
+        this.CornersAreWhole();
         RuleFor(request => request).Custom((request, context) =>
         {
             if (request.Suspension is not (null or MacPhersonStrutDocument or MeasuredSuspensionDocument))

@@ -5,22 +5,8 @@ using SetupService.Api.Vehicles;
 namespace SetupService.Api.Geometry.Sweeps;
 
 /// <summary>A corner, and the wheel travel and rack it is to be moved over.</summary>
-public sealed record TravelSweepRequest
+public sealed record TravelSweepRequest : CornerRequest
 {
-    /// <summary>The suspension: its points at the stated position, or what was measured of it.</summary>
-    [JsonRequired]
-    public SuspensionDocument Suspension { get; set; } = null!;
-
-    /// <summary>Camber and toe at the stated position; with a measured suspension also caster and inclination where they are known.</summary>
-    [JsonRequired]
-    public AlignmentAnglesDocument Alignment { get; set; } = null!;
-
-    /// <summary>Height of the wheel centre above the ground at no camber.</summary>
-    [JsonRequired]
-    [Limits(150, 600)]
-    [Sample(305.0)]
-    public double LoadedRadiusMm { get; set; }
-
     /// <summary>Wheel travel.</summary>
     [JsonRequired]
     public TravelRangeDocument TravelMm { get; set; } = null!;

@@ -11,8 +11,7 @@ public sealed class TravelSweepRules : AbstractValidator<TravelSweepRequest>
     /// <summary>Makes the rules; they hold no state.</summary>
     public TravelSweepRules()
     {
-        RuleFor(request => request.Suspension).WithoutContradictions();
-        this.AnglesGoWithPoints(request => request.Suspension, request => request.Alignment);
+        this.CornersAreWhole();
         RuleFor(request => request).Custom((request, context) =>
         {
             var travels = request.TravelMm is { } travel ? RangeRules.Check(context, nameof(request.TravelMm), travel.ToRange()) : 0;

@@ -1,27 +1,11 @@
-using System.Text.Json.Serialization;
 using SetupService.Api.Geometry.Sweeps;
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Vehicles;
 
 namespace SetupService.Api.Geometry.Views;
 
 /// <summary>A corner to be drawn at one position of its wheel. Only a suspension with points can be drawn.</summary>
-public sealed record CornerDrawingRequest
+public sealed record CornerDrawingRequest : CornerRequest
 {
-    /// <summary>The suspension, by its points at the stated position.</summary>
-    [JsonRequired]
-    public SuspensionDocument Suspension { get; set; } = null!;
-
-    /// <summary>Camber and toe at the stated position.</summary>
-    [JsonRequired]
-    public AlignmentAnglesDocument Alignment { get; set; } = null!;
-
-    /// <summary>Height of the wheel centre above the ground at no camber.</summary>
-    [JsonRequired]
-    [Limits(150, 600)]
-    [Sample(302.0)]
-    public double LoadedRadiusMm { get; set; }
-
     /// <summary>Wheel travel it is drawn at; the stated position where left out.</summary>
     [Limits(-500, 500)]
     [Sample(0.0)]

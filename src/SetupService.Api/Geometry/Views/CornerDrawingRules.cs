@@ -11,8 +11,7 @@ public sealed class CornerDrawingRules : AbstractValidator<CornerDrawingRequest>
     /// <summary>Makes the rules; they hold no state.</summary>
     public CornerDrawingRules()
     {
-        RuleFor(request => request.Suspension).WithoutContradictions();
-        this.AnglesGoWithPoints(request => request.Suspension, request => request.Alignment);
+        this.CornersAreWhole();
         RuleFor(request => request).Custom((request, context) =>
         {
             if (request.Suspension is MeasuredSuspensionDocument)
