@@ -27,6 +27,9 @@ internal static class AdjustingAssumptions
     private static readonly Assumption Unlimited = new(
         "/limitsMm", 100, null, "the contract's range", "No limit is given, so the movement may be larger than any mount allows.");
 
+    private static readonly Assumption NotUsed = new(
+        "/limitsMm", 0, null, "our choice", "No limit is given and its angle is not asked for, so the mount is not moved this way.");
+
     /// <summary>Of a corner with points.</summary>
     public static List<Assumption> Of(SuspensionDocument suspension, AlignmentAnglesDocument alignment, bool? resetToe)
     {
@@ -43,8 +46,7 @@ internal static class AdjustingAssumptions
         GeometryAssumptions.AddUnused(list, request.Suspension, isMotionGiven: false, request.GaugeErrorDeg is not null);
         if (request.Target is null) return list;
         if (request.LimitsMm?.ArchGap is not null) list.Add(ArchAtTop with { Input = "/limitsMm/archGap" });
-        if (request.LimitsMm?.Inboard is null) list.Add(Unlimited with { Input = "/limitsMm/inboard" });
-        if (request.LimitsMm?.Rearward is null) list.Add(Unlimited with { Input = "/limitsMm/rearward" });
+        AddRooms(list, request);
         return list;
     }
 
@@ -54,8 +56,7 @@ internal static class AdjustingAssumptions
         var list = MeasuredInputs.Assumptions(corner, request.Alignment, request.GaugeErrorDeg);
         list.Add(RigidStrut);
         if (request.Target is null) return list;
-        if (request.LimitsMm?.Inboard is null) list.Add(Unlimited with { Input = "/limitsMm/inboard" });
-        if (request.LimitsMm?.Rearward is null) list.Add(Unlimited with { Input = "/limitsMm/rearward" });
+        AddRooms(list, request);
         return list;
     }
 
@@ -81,6 +82,12 @@ internal static class AdjustingAssumptions
         AddPivots(list, "/adjustments", request.Adjustments);
         AddPivots(list, "/adjusters", request.Adjusters);
         return list;
+    }
+
+    private static void AddRooms(List<Assumption> list, TopMountMoveRequest request)
+    {
+        if (request.LimitsMm?.Inboard is null) list.Add((request.Target?.CamberDeg is null ? NotUsed : Unlimited) with { Input = "/limitsMm/inboard" });
+        if (request.LimitsMm?.Rearward is null) list.Add((request.Target?.CasterDeg is null ? NotUsed : Unlimited) with { Input = "/limitsMm/rearward" });
     }
 
     private static void AddPivots(List<Assumption> list, string member, IReadOnlyList<AdjusterDocument>? documents)

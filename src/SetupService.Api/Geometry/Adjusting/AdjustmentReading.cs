@@ -23,11 +23,21 @@ internal static class AdjustmentReading
     public static Adjustment[] Read(TopMountMoveDocument document) =>
         [new(Adjuster.StrutTopInboard, document.Inboard), new(Adjuster.StrutTopRearward, document.Rearward)];
 
-    public static AdjusterRoom[] Read(TopMountLimitsDocument? document) =>
+    /// <summary>
+    /// The room of a top mount. Inboard is the way to camber and rearward the way to caster: without a limit of its own each is used
+    /// only where its angle is wanted, or the last hundredth of a degree of camber would be bought with a hand's breadth rearward.
+    /// </summary>
+    public static AdjusterRoom[] Read(TopMountLimitsDocument? document, AngleTargetDocument target) =>
     [
-        new(new(Adjuster.StrutTopInboard, 0), document?.Inboard?.Minimum ?? -WidestMm, document?.Inboard?.Maximum ?? WidestMm),
-        new(new(Adjuster.StrutTopRearward, 0), document?.Rearward?.Minimum ?? -WidestMm, document?.Rearward?.Maximum ?? WidestMm),
+        Room(Adjuster.StrutTopInboard, document?.Inboard, isWanted: target.CamberDeg is not null),
+        Room(Adjuster.StrutTopRearward, document?.Rearward, isWanted: target.CasterDeg is not null),
     ];
+
+    private static AdjusterRoom Room(Adjuster adjuster, SlotDocument? slot, bool isWanted)
+    {
+        var widestMm = isWanted ? WidestMm : 0;
+        return new(new(adjuster, 0), slot?.Minimum ?? -widestMm, slot?.Maximum ?? widestMm);
+    }
 
     public static AngleTarget Read(AngleTargetDocument document) => new(document.CamberDeg, document.CasterDeg);
 

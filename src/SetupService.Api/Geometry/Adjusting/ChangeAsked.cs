@@ -11,10 +11,10 @@ namespace SetupService.Api.Geometry.Adjusting;
 internal sealed record ChangeAsked(Adjustment[]? Adjustments, AdjusterRoom[]? Rooms, AngleTarget? Target, double? ArchGapMm, bool ResetToe)
 {
     /// <summary>Everything that is or may be adjusted.</summary>
-    public IEnumerable<Adjustment> Used => Adjustments ?? Rooms!.Select(room => room.Adjustment with { Amount = 1 });
+    public IEnumerable<Adjustment> Used => Adjustments ?? Rooms!.Where(room => room is not { Minimum: 0, Maximum: 0 }).Select(room => room.Adjustment with { Amount = 1 });
 
     public static ChangeAsked Of(TopMountMoveRequest request) => request.Target is { } target
-        ? new(null, AdjustmentReading.Read(request.LimitsMm), AdjustmentReading.Read(target), request.LimitsMm?.ArchGap, request.ResetToe ?? false)
+        ? new(null, AdjustmentReading.Read(request.LimitsMm, target), AdjustmentReading.Read(target), request.LimitsMm?.ArchGap, request.ResetToe ?? false)
         : new(AdjustmentReading.Read(request.MoveMm!), null, null, null, request.ResetToe ?? false);
 
     public static ChangeAsked Of(AdjustmentRequest request) => request.Target is { } target

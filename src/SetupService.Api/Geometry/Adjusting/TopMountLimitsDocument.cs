@@ -2,7 +2,7 @@ using SetupService.Api.Http.Contract;
 
 namespace SetupService.Api.Geometry.Adjusting;
 
-/// <summary>What a top mount's movement must keep within, mm; what is left out is limited to ±100 mm.</summary>
+/// <summary>What a top mount's movement must keep within, mm; a way that is left out has ±100 mm where its angle is wanted (inboard: camber, rearward: caster) and is not used where it is not.</summary>
 public sealed record TopMountLimitsDocument
 {
     /// <summary>Movement inboard.</summary>

@@ -1,0 +1,135 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using SetupService.Api.Tests.Fitment;
+using SetupService.Api.Tests.Host;
+
+namespace SetupService.Api.Tests.Geometry;
+
+/// <summary>A corner known by a jack, a ruler and gauges takes the place of one with points, and says what it cannot know.</summary>
+public sealed class MeasuredSuspensionTests(ServiceFixture fixture) : IClassFixture<ServiceFixture>
+{
+    // Camber −0.7° − 0.02° a mm and toe 0.1°, read without error; a strut 600 mm high between ball joint and top mount and leaning by
+    // 13°, whose mount was moved 10 mm: −(atan(tan 13° + 10/600) − 13°) (a rigid strut turning about its ball joint).
+    private const double HeightMm = 600;
+
+    private static readonly double MovedDeg = -0.7 - Lean(10);
+
+    [Fact]
+    public async Task A_sweep_gives_the_curve_its_slope_and_its_range()
+    {
+        var answer = await fixture.Client.AnswerOf(GeometryCalls.Sweep, Corner().With("/travelMm", GeometryRequests.Range(-40, 40, 20)).With("/trackMm", 1500));
+
+        foreach (var row in answer.GetProperty("rows").EnumerateArray())
+        {
+            var travelMm = row.Number("travelMm");
+            GeometryCalls.Near(-0.7 - (0.02 * travelMm), row.Number("camberDeg"), 1e-9, "camber");
+            GeometryCalls.Near(0.1, row.Number("toeDeg"), 1e-9, "toe");
+            GeometryCalls.Near(-0.02, row.Number("camberGainDegPerMm"), 1e-9, "gain");
+            GeometryCalls.Near(-0.02 * 750 * Math.PI / 180, row.Number("camberGainPerRoll"), 1e-9, "gain per roll");
+            Assert.True(row.Number("camberRangeDeg", "lower") < row.Number("camberDeg") && row.Number("camberDeg") < row.Number("camberRangeDeg", "upper"));
+            Assert.Equal(JsonValueKind.Null, row.GetProperty("rollCentreHeightMm").ValueKind);
+        }
+
+        var unknown = answer.GetProperty("unknown").EnumerateArray().ToDictionary(one => one.GetProperty("output").GetString()!, one => one.GetProperty("reason").GetString()!);
+        Assert.Contains("points", unknown["rollCentreHeightMm"], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task The_curve_goes_on_for_20_mm_and_no_further()
+    {
+        var answer = await fixture.Client.AnswerOf(GeometryCalls.Sweep, Corner().With("/travelMm", GeometryRequests.Range(40, 65, 5)));
+
+        Assert.Equal(5, answer.GetProperty("rows").GetArrayLength());
+        Assert.Equal(65, Assert.Single(answer.GetProperty("unreachable").EnumerateArray()).Number("travelMm"));
+        Assert.Equal((-60, 60), (answer.Number("reachableTravelMm", "from"), answer.Number("reachableTravelMm", "to")));
+        Assert.Contains(answer.GetProperty("assumptions").EnumerateArray(), one => one.GetProperty("input").GetString() == "/suspension/readings");
+
+        var problem = await fixture.Client.NotComputableOf(GeometryCalls.Sweep, Corner().With("/travelMm", GeometryRequests.Range(70, 80, 5)).ToJsonString());
+        Assert.Equal("/travelMm", problem.OnlyFault().GetProperty("pointer").GetString());
+    }
+
+    [Fact]
+    public async Task What_a_rack_does_is_not_told()
+    {
+        var answer = await fixture.Client.AnswerOf(
+            GeometryCalls.Sweep, Corner().With("/travelMm", GeometryRequests.Range(0, 0, 1)).With("/rackMm", GeometryRequests.Range(-10, 10, 10)));
+
+        Assert.Equal(0, Assert.Single(answer.GetProperty("rows").EnumerateArray()).Number("rackMm"));
+        Assert.Equal(2, answer.GetProperty("unreachable").GetArrayLength());
+    }
+
+    [Fact]
+    public async Task Camber_stated_for_ride_height_shifts_the_curve()
+    {
+        var answer = await fixture.Client.AnswerOf(
+            GeometryCalls.Sweep, Corner().With("/alignment/camberDeg", -1.5).With("/travelMm", GeometryRequests.Range(20, 20, 1)));
+
+        GeometryCalls.Near(-1.9, answer.GetProperty("rows")[0].Number("camberDeg"), 1e-9, "camber");
+    }
+
+    [Fact]
+    public async Task A_top_mount_moves_camber_and_caster_by_the_height_that_acts()
+    {
+        var answer = await fixture.Client.AnswerOf(GeometryCalls.TopMount, Corner().With("/moveMm", Move(8, 5)));
+
+        GeometryCalls.Near(-Lean(8), answer.Number("change", "camberDeg"), 1e-6, "camber");
+        GeometryCalls.Near(Degrees(Math.Atan(Math.Tan(Radians(6)) + (5 / HeightMm))) - 6, answer.Number("change", "casterDeg"), 1e-6, "caster");
+        Assert.Equal(JsonValueKind.Null, answer.GetProperty("after").GetProperty("toeDeg").ValueKind);
+        Assert.Equal("measured-corner", answer.GetProperty("method").GetString());
+    }
+
+    [Fact]
+    public async Task The_movement_for_a_target_gives_the_target()
+    {
+        var asked = await fixture.Client.AnswerOf(GeometryCalls.TopMount, Corner().With("/target", new JsonObject { ["camberDeg"] = -1.4, ["casterDeg"] = 6.5 }));
+        Assert.True(asked.GetProperty("reached").GetBoolean());
+
+        var (inboardMm, rearwardMm) = (asked.Number("moveMm", "inboard"), asked.Number("moveMm", "rearward"));
+        var moved = await fixture.Client.AnswerOf(GeometryCalls.TopMount, Corner().With("/moveMm", Move(inboardMm, rearwardMm)));
+        GeometryCalls.Near(-1.4, moved.Number("after", "camberDeg"), 1e-6, "camber");
+        GeometryCalls.Near(6.5, moved.Number("after", "casterDeg"), 1e-6, "caster");
+    }
+
+    [Fact]
+    public async Task Ride_height_goes_along_the_curve_and_what_needs_points_is_refused()
+    {
+        var lowered = await fixture.Client.AnswerOf(GeometryCalls.Adjustment, Corner().With("/adjustments", JsonNode.Parse("""[{ "adjuster": "rideHeight", "amountMm": -25 }]""")));
+        GeometryCalls.Near(-0.5, lowered.Number("change", "camberDeg"), 1e-9, "camber");
+
+        await fixture.Client.NotComputableOf(GeometryCalls.Adjustment, Corner().With("/adjustments", JsonNode.Parse("""[{ "adjuster": "tieRodLength", "amountMm": 1 }]""")).ToJsonString());
+        await fixture.Client.NotComputableOf(GeometryCalls.TopMount, Corner().Without("/suspension/topMountReadings").With("/moveMm", Move(5, 0)).ToJsonString());
+    }
+
+    // A way without limits of its own is used for the angle it serves and for no other.
+    [Fact]
+    public async Task Camber_alone_is_not_bought_with_a_movement_rearward()
+    {
+        var request = GeometryRequests.TopMountFor(camberDeg: -12).With("/limitsMm", JsonNode.Parse("""{ "inboard": { "minimum": 0, "maximum": 5 } }"""));
+        var answer = await fixture.Client.AnswerOf(GeometryCalls.TopMount, request);
+
+        Assert.Equal((5, 0), (answer.Number("moveMm", "inboard"), answer.Number("moveMm", "rearward")));
+        Assert.False(answer.GetProperty("reached").GetBoolean());
+    }
+
+    private static JsonObject Corner() => Requests.Object(FormattableString.Invariant($$"""
+        {
+          "suspension": {
+            "kind": "measured",
+            "readings": [
+              { "travelMm": -40, "camberDeg": 0.1, "toeDeg": 0.1 }, { "travelMm": 0, "camberDeg": -0.7, "toeDeg": 0.1 }, { "travelMm": 40, "camberDeg": -1.5, "toeDeg": 0.1 }
+            ],
+            "topMountReadings": [{ "inboardMm": 0, "camberDeg": -0.7 }, { "inboardMm": 10, "camberDeg": {{MovedDeg}} }]
+          },
+          "alignment": { "casterDeg": 6, "steeringAxisInclinationDeg": 13 },
+          "loadedRadiusMm": 305
+        }
+        """));
+
+    private static JsonObject Move(double inboardMm, double rearwardMm) => new() { ["inboard"] = inboardMm, ["rearward"] = rearwardMm };
+
+    private static double Lean(double inboardMm) => Degrees(Math.Atan(Math.Tan(Radians(13)) + (inboardMm / HeightMm))) - 13;
+
+    private static double Degrees(double radians) => radians * 180 / Math.PI;
+
+    private static double Radians(double degrees) => degrees * Math.PI / 180;
+}
