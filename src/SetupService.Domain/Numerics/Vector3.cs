@@ -23,9 +23,6 @@ public readonly record struct Vector3(double X, double Y, double Z)
     /// <summary>Size, in the unit of the parts.</summary>
     public double Length => Math.Sqrt(Dot(this));
 
-    /// <summary>Whether every part is a finite number.</summary>
-    public bool IsFinite => double.IsFinite(X) && double.IsFinite(Y) && double.IsFinite(Z);
-
     /// <summary>The same in the mirror of the car's centre plane: what a left corner is to its right one.</summary>
     public Vector3 Mirrored => new(X, -Y, Z);
 

@@ -100,6 +100,15 @@ public sealed class MeasuredSuspensionTests(ServiceFixture fixture) : IClassFixt
         await fixture.Client.NotComputableOf(GeometryCalls.TopMount, Corner().Without("/suspension/topMountReadings").With("/moveMm", Move(5, 0)).ToJsonString());
     }
 
+    [Fact]
+    public async Task Camber_that_rises_with_the_mount_moved_inboard_is_not_believed()
+    {
+        var problem = await fixture.Client.NotComputableOf(
+            GeometryCalls.TopMount, Corner().With("/suspension/topMountReadings/1/camberDeg", 0.5).With("/target", new JsonObject { ["camberDeg"] = -2 }).ToJsonString());
+
+        Assert.Contains("signs", problem.OnlyFault().Message(), StringComparison.Ordinal);
+    }
+
     // A way without limits of its own is used for the angle it serves and for no other.
     [Fact]
     public async Task Camber_alone_is_not_bought_with_a_movement_rearward()

@@ -48,7 +48,7 @@ public sealed class MeasuredCorner
     public MeasuredGap? InclinationGap => InclinationDeg is null ? MeasuredGap.InclinationNotKnown : null;
 
     /// <summary>Why camber with the top mount moved inboard is not known; null where it is.</summary>
-    public MeasuredGap? TopMountGap => TopMount is null ? MeasuredGap.TopMountNotRead : null;
+    public MeasuredGap? TopMountGap => TopMount is not { } fit ? MeasuredGap.TopMountNotRead : fit.IsWrongWay ? MeasuredGap.TopMountWrongWay : null;
 
     /// <summary>Why the effective height of the strut, and the movement a camber change takes, are not known; null where they are.</summary>
     public MeasuredGap? StrutHeightGap => TopMount is { } fit ? fit.HeightGap : MeasuredGap.TopMountNotRead;

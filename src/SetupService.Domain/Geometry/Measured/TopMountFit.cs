@@ -18,12 +18,15 @@ public readonly record struct TopMountFit
         _inclinationRad = inclinationRad;
         _ratePerMm = ratePerMm;
         var surplus = ratePerMm.Value - (Uncertainty.StandardErrorsAtNinetyPct * ratePerMm.StandardError);
-        var shortfall = ratePerMm.Value + (Uncertainty.StandardErrorsAtNinetyPct * ratePerMm.StandardError);
+        IsWrongWay = ratePerMm.Value + (Uncertainty.StandardErrorsAtNinetyPct * ratePerMm.StandardError) < 0;
         HeightGap = inclinationRad is null ? MeasuredGap.InclinationNotKnown
-            : shortfall < 0 ? MeasuredGap.TopMountWrongWay
+            : IsWrongWay ? MeasuredGap.TopMountWrongWay
             : surplus <= 0 ? MeasuredGap.TopMountMovedTooLittle
             : null;
     }
+
+    /// <summary>Whether camber rises with the mount moved inboard by more than the gauge's error, which no strut does.</summary>
+    public bool IsWrongWay { get; }
 
     /// <summary>Why there is no height; null where there is one.</summary>
     public MeasuredGap? HeightGap { get; }
