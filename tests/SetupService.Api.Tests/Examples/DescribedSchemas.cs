@@ -11,22 +11,38 @@ namespace SetupService.Api.Tests.Examples;
 internal sealed class DescribedSchemas
 {
     private const string Here = "#/components/schemas/";
+    private const string Home = "https://described.invalid/schemas";
 
     private static readonly EvaluationOptions Options = new() { OutputFormat = OutputFormat.List };
+    private static readonly Lock OneReader = new();
+    private static DescribedSchemas? s_read;
 
     private readonly JsonNode _document;
-    private readonly JsonObject _definitions = [];
     private readonly Dictionary<string, JsonSchema> _built = new(StringComparer.Ordinal);
 
     private DescribedSchemas(JsonNode document)
     {
         _document = document;
+        JsonObject definitions = [];
         foreach ((var name, var schema) in document["components"]!["schemas"]!.AsObject())
-            _definitions.Add(name, Closed(schema!));
+            definitions.Add(name, Closed(schema!));
+        JsonObject whole = new() { ["$schema"] = "https://json-schema.org/draft/2020-12/schema", ["$id"] = Home, ["$defs"] = definitions };
+        BuildOptions options = new() { SchemaRegistry = new SchemaRegistry() };
+        _ = JsonSchema.FromText(whole.ToJsonString().Replace(Here, "#/$defs/", StringComparison.Ordinal), options);
+        foreach ((var name, _) in definitions)
+            _built.Add(name, JsonSchema.FromText(new JsonObject { ["$ref"] = $"{Home}#/$defs/{name}" }.ToJsonString(), options));
     }
 
-    public static async Task<DescribedSchemas> ReadAsync(HttpClient client) =>
-        new(JsonNode.Parse(await client.GetStringAsync(new Uri("/openapi/v1.json", UriKind.Relative)))!);
+    /// <summary>
+    /// The schemas of the description, the same for every test: all are built before the first is used and by one reader, because the
+    /// library's registry must not be written while another thread resolves a reference in it.
+    /// </summary>
+    public static async Task<DescribedSchemas> ReadAsync(HttpClient client)
+    {
+        var text = await client.GetStringAsync(new Uri("/openapi/v1.json", UriKind.Relative));
+        lock (OneReader)
+            return s_read ??= new(JsonNode.Parse(text)!);
+    }
 
     /// <summary>What is wrong with the JSON answer of a call; null where nothing is.</summary>
     public string? FaultOf(string method, string path, int status, string answer)
@@ -40,7 +56,7 @@ internal sealed class DescribedSchemas
     public string? FaultOf(string schema, string json)
     {
         using var document = JsonDocument.Parse(json);
-        var results = Named(schema).Evaluate(document.RootElement, Options);
+        var results = _built[schema].Evaluate(document.RootElement, Options);
         if (results.IsValid)
             return null;
 
@@ -48,21 +64,6 @@ internal sealed class DescribedSchemas
             .Where(detail => detail.Errors is { Count: > 0 })
             .Select(detail => $"{detail.InstanceLocation}: {string.Join("; ", detail.Errors!.Values)}");
         return $"{schema} is not kept: {string.Join(" | ", faults)} in {json}";
-    }
-
-    private JsonSchema Named(string name)
-    {
-        if (_built.TryGetValue(name, out var known))
-            return known;
-
-        JsonObject whole = new()
-        {
-            ["$schema"] = "https://json-schema.org/draft/2020-12/schema",
-            ["$ref"] = "#/$defs/" + name,
-            ["$defs"] = _definitions.DeepClone(),
-        };
-        var text = whole.ToJsonString().Replace(Here, "#/$defs/", StringComparison.Ordinal);
-        return _built[name] = JsonSchema.FromText(text);
     }
 
     private static JsonNode Closed(JsonNode schema)
