@@ -14,7 +14,7 @@ internal static class CheckAnswers
         Unknown = Names(sheet.Unknown),
         Checks = Items(car, candidate, sheet, units),
         Comparison = car.Present is { } present
-            ? ComparisonPart.Of(Comparison.Between(present, candidate, car.Axle.SteeringAxisInclinationDeg))
+            ? ComparisonPart.Of(Comparison.Between(present, candidate, car.Axle.Left.InclinationDeg))
             : null,
         Method = "fitment-check",
         Edition = Edition.Current,

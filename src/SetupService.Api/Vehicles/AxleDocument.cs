@@ -74,4 +74,9 @@ public sealed record AxleDocument
     [Limits(0, 500)]
     [Sample(85.0)]
     public double? ReboundTravelMm { get; set; }
+
+    /// <summary>How much higher the body stands at this axle than where points, angles and travels are stated; negative = lowered.</summary>
+    [Limits(-150, 150)]
+    [Sample(-15.0)]
+    public double? RideHeightChangeMm { get; set; }
 }

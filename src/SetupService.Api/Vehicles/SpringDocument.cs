@@ -29,4 +29,9 @@ public sealed record SpringDocument
     [Limits(10, 1000)]
     [Sample(215.0)]
     public double? InstalledLengthMm { get; set; }
+
+    /// <summary>How far the seats compress the spring at full droop; negative = the spring is loose there.</summary>
+    [Limits(-200, 500)]
+    [Sample(20.0)]
+    public double? PreloadMm { get; set; }
 }

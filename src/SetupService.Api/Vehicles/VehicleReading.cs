@@ -31,6 +31,13 @@ internal static class VehicleReading
         {
             DrivenAxle = (Domain.Vehicles.DrivenAxle?)document.DrivenAxle,
             TopSpeedKmh = document.TopSpeedKmh,
+            WheelbaseMm = document.WheelbaseMm,
+            CentreOfGravityHeightMm = document.CentreOfGravityHeightMm,
+            CornerWeights = document.CornerWeightsKg is { } weights
+                ? new CornerWeights(weights.FrontLeft, weights.FrontRight, weights.RearLeft, weights.RearRight)
+                : null,
+            BrakeShareFrontPct = document.BrakeShareFrontPct,
+            SteeringRatio = document.SteeringRatio,
             Front = front,
             Rear = rear,
         };
@@ -61,10 +68,20 @@ internal static class VehicleReading
             Layout = Layout(document.Suspension),
             Suspension = SuspensionReading.Read(document.Suspension),
             CamberCurve = Curve(document.Suspension),
-            CamberDeg = document.Alignment?.CamberDeg,
-            ToeDeg = document.Alignment?.ToeDeg,
-            SteeringAxisInclinationDeg = document.Alignment?.SteeringAxisInclinationDeg,
+            Readings = document.Suspension is MeasuredSuspensionDocument measured ? MeasuredReading.Readings(measured, document.Alignment, null) : null,
+            Left = Angles(document.Alignment, null),
+            Right = Angles(document.Alignment?.Right, document.Alignment),
+            TrackMm = document.TrackMm,
+            UnsprungMassKg = document.UnsprungMassKg,
+            Spring = Spring(document.Spring),
+            Damper = Damper(document.Damper),
+            BumpStop = BumpStop(document.BumpStop),
+            BarRollRateNmPerDeg = document.AntiRollBar?.RollRateNmPerDeg,
+            Compliance = Compliance(document.Compliance),
+            RollCentreHeightMm = document.RollCentreHeightMm,
             BumpTravelMm = document.BumpTravelMm,
+            ReboundTravelMm = document.ReboundTravelMm,
+            RideHeightChangeMm = document.RideHeightChangeMm,
         };
         return true;
     }
@@ -106,6 +123,38 @@ internal static class VehicleReading
         MeasuredAt = (ClearanceMeasuredAt?)document.MeasuredAt,
         UncertaintyMm = document.UncertaintyMm,
     };
+
+    /// <summary>Angles of one wheel; what is not given for the right is as on the left.</summary>
+    private static WheelAlignment Angles(AlignmentAnglesDocument? document, AlignmentAnglesDocument? otherwise) => new()
+    {
+        CamberDeg = document?.CamberDeg ?? otherwise?.CamberDeg,
+        CasterDeg = document?.CasterDeg ?? otherwise?.CasterDeg,
+        ToeDeg = document?.ToeDeg ?? otherwise?.ToeDeg,
+        InclinationDeg = document?.SteeringAxisInclinationDeg ?? otherwise?.SteeringAxisInclinationDeg,
+    };
+
+    private static Spring Spring(SpringDocument? document) => document is null ? new Spring() : new Spring
+    {
+        RateNPerMm = document.RateNPerMm,
+        MotionRatio = document.MotionRatio,
+        FreeLengthMm = document.FreeLengthMm,
+        SolidLengthMm = document.SolidLengthMm,
+        InstalledLengthMm = document.InstalledLengthMm,
+        PreloadMm = document.PreloadMm,
+    };
+
+    private static Damper Damper(DamperDocument? document) => document is null ? new Damper() : new Damper
+    {
+        BumpNsPerM = document.BumpNsPerM,
+        ReboundNsPerM = document.ReboundNsPerM,
+        MotionRatio = document.MotionRatio,
+    };
+
+    private static BumpStop BumpStop(BumpStopDocument? document) =>
+        new() { RateNPerMm = document?.RateNPerMm, LengthMm = document?.LengthMm };
+
+    private static Compliance Compliance(ComplianceDocument? document) =>
+        new() { CamberDegPerKn = document?.CamberDegPerKn, ToeDegPerKn = document?.ToeDegPerKn };
 
     private static SuspensionLayout? Layout(SuspensionDocument? document) => document switch
     {

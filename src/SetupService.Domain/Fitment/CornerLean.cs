@@ -48,8 +48,8 @@ internal sealed record CornerLean
         var corner = MechanismMaker.Of(new CornerSetting
         {
             Suspension = suspension,
-            CamberDeg = axle.CamberDeg ?? 0,
-            ToeDeg = axle.ToeDeg ?? 0,
+            CamberDeg = axle.Left.CamberDeg ?? 0,
+            ToeDeg = axle.Left.ToeDeg ?? 0,
             LoadedRadiusMm = 0,
             Motion = motion,
         });

@@ -76,8 +76,8 @@ public static class FitmentAssumptions
 
     private static void AddForPoints(AxleUnderCheck car, AxleAssumptions axle, CornerLean corner, List<Assumption> list)
     {
-        if (car.Axle.CamberDeg is null) list.Add(axle.Camber);
-        if (car.Axle.ToeDeg is null) list.Add(axle.Toe);
+        if (car.Axle.Left.CamberDeg is null) list.Add(axle.Camber);
+        if (car.Axle.Left.ToeDeg is null) list.Add(axle.Toe);
         if (corner.IsOfBothMotions) list.Add(axle.BeamMotion);
     }
 

@@ -38,15 +38,45 @@ public sealed record Axle
     /// <summary>Camber against wheel travel, where it was measured.</summary>
     public CamberCurve? CamberCurve { get; init; }
 
-    /// <summary>Camber at ride height, degrees, negative = top inboard.</summary>
-    public double? CamberDeg { get; init; }
+    /// <summary>What was measured of the left corner, where it is not drawn; the readings may contradict each other.</summary>
+    public CornerReadings? Readings { get; init; }
 
-    /// <summary>Toe of the wheel at ride height, degrees, positive = toe-in.</summary>
-    public double? ToeDeg { get; init; }
+    /// <summary>Angles of the left wheel at ride height.</summary>
+    public WheelAlignment Left { get; init; } = new();
 
-    /// <summary>Steering-axis inclination, degrees, positive = top inboard.</summary>
-    public double? SteeringAxisInclinationDeg { get; init; }
+    /// <summary>Angles of the right wheel at ride height: those of the left where nobody said otherwise.</summary>
+    public WheelAlignment Right { get; init; } = new();
+
+    /// <summary>Distance between the contact centres of left and right, mm.</summary>
+    public double? TrackMm { get; init; }
+
+    /// <summary>Unsprung mass per wheel, kg, wheel and tyre included.</summary>
+    public double? UnsprungMassKg { get; init; }
+
+    /// <summary>The main spring.</summary>
+    public Spring Spring { get; init; } = new();
+
+    /// <summary>The damper.</summary>
+    public Damper Damper { get; init; } = new();
+
+    /// <summary>The bump stop.</summary>
+    public BumpStop BumpStop { get; init; } = new();
+
+    /// <summary>Moment of the anti-roll bar on the body per degree of body roll, N m/deg; 0 = no bar.</summary>
+    public double? BarRollRateNmPerDeg { get; init; }
+
+    /// <summary>How far the wheel gives under side force.</summary>
+    public Compliance Compliance { get; init; } = new();
+
+    /// <summary>Height of the roll centre above the ground at ride height, mm.</summary>
+    public double? RollCentreHeightMm { get; init; }
 
     /// <summary>Wheel travel from ride height to the first touch of the bump stop, mm.</summary>
     public double? BumpTravelMm { get; init; }
+
+    /// <summary>Wheel travel from ride height to full droop, mm.</summary>
+    public double? ReboundTravelMm { get; init; }
+
+    /// <summary>How much higher the body stands at this axle than where points, angles and travels are stated, mm; negative = lowered.</summary>
+    public double? RideHeightChangeMm { get; init; }
 }

@@ -9,6 +9,21 @@ public sealed record Vehicle
     /// <summary>Top speed, km/h, as the car's papers state it.</summary>
     public double? TopSpeedKmh { get; init; }
 
+    /// <summary>Distance between front and rear contact centres, mm.</summary>
+    public double? WheelbaseMm { get; init; }
+
+    /// <summary>Height of the whole car's centre of gravity above the ground at the axle loads given, mm.</summary>
+    public double? CentreOfGravityHeightMm { get; init; }
+
+    /// <summary>Load on each wheel.</summary>
+    public CornerWeights? CornerWeights { get; init; }
+
+    /// <summary>Front axle's share of the braking force, percent.</summary>
+    public double? BrakeShareFrontPct { get; init; }
+
+    /// <summary>Steering-wheel angle by mean road-wheel angle.</summary>
+    public double? SteeringRatio { get; init; }
+
     /// <summary>The front axle.</summary>
     public Axle Front { get; init; } = new();
 

@@ -42,7 +42,7 @@ internal static class DemoCar
         LoadKg = 690,
         MaximumLoadKg = 870,
         MinimumLoadIndex = 87,
-        SteeringAxisInclinationDeg = 13.1,
+        Left = new WheelAlignment { InclinationDeg = 13.1 },
         BumpTravelMm = 68,
         Layout = SuspensionLayout.MacPhersonStrut,
         Clearance = new Clearance

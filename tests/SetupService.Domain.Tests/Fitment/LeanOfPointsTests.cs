@@ -85,8 +85,8 @@ public sealed class LeanOfPointsTests
     [InlineData("ST1")]
     public void Static_angles_that_are_not_known_are_taken_as_nothing_said_so_and_hardly_matter(string id)
     {
-        var known = DemoCar.Front(ByPoints(id, 80) with { CamberDeg = -2.5, ToeDeg = 0.3 });
-        var silent = DemoCar.Front(ByPoints(id, 80) with { CamberDeg = null, ToeDeg = null });
+        var known = DemoCar.Front(ByPoints(id, 80) with { Left = new WheelAlignment { CamberDeg = -2.5, ToeDeg = 0.3 } });
+        var silent = DemoCar.Front(ByPoints(id, 80) with { Left = new WheelAlignment { CamberDeg = null, ToeDeg = null } });
 
         foreach (var place in Leaning)
         {
@@ -104,8 +104,8 @@ public sealed class LeanOfPointsTests
     [Fact]
     public void A_twist_beam_leans_as_much_as_the_worse_of_its_two_motions()
     {
-        var car = DemoCar.Front(Axle(80) with { Layout = SuspensionLayout.TwistBeam, Suspension = Beam, CamberDeg = 0, ToeDeg = 0 });
-        var arm = DemoCar.Front(Axle(80) with { Layout = SuspensionLayout.SemiTrailingArm, Suspension = Beam.ArmIn(AxleMotion.Opposite), CamberDeg = 0, ToeDeg = 0 });
+        var car = DemoCar.Front(Axle(80) with { Layout = SuspensionLayout.TwistBeam, Suspension = Beam, Left = new WheelAlignment { CamberDeg = 0, ToeDeg = 0 } });
+        var arm = DemoCar.Front(Axle(80) with { Layout = SuspensionLayout.SemiTrailingArm, Suspension = Beam.ArmIn(AxleMotion.Opposite), Left = new WheelAlignment { CamberDeg = 0, ToeDeg = 0 } });
 
         Assert.InRange(NominalMm(Check(car), CheckId.InboardClearance), 20, 30);
         Assert.Equal(NominalMm(Check(arm), CheckId.InboardClearance), NominalMm(Check(car), CheckId.InboardClearance), 1e-9);
@@ -187,8 +187,7 @@ public sealed class LeanOfPointsTests
         {
             Layout = setting.Suspension is MacPhersonStrut ? SuspensionLayout.MacPhersonStrut : SuspensionLayout.DoubleWishbone,
             Suspension = setting.Suspension,
-            CamberDeg = setting.CamberDeg,
-            ToeDeg = setting.ToeDeg,
+            Left = new WheelAlignment { CamberDeg = setting.CamberDeg, ToeDeg = setting.ToeDeg },
         };
     }
 

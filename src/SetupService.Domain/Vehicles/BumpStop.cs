@@ -1,0 +1,11 @@
+namespace SetupService.Domain.Vehicles;
+
+/// <summary>The bump stop of one wheel, on the damper's axis; what is not known is null.</summary>
+public sealed record BumpStop
+{
+    /// <summary>Mean rate at the stop, N/mm.</summary>
+    public double? RateNPerMm { get; init; }
+
+    /// <summary>Length without load, mm.</summary>
+    public double? LengthMm { get; init; }
+}
