@@ -46,6 +46,12 @@ public readonly record struct WheelFigures
     /// <summary>Distance of the contact centre from the car's centre plane, mm.</summary>
     public required double HalfTrackMm { get; init; }
 
+    /// <summary>Rise of the upright's point at the contact per mm of wheel travel.</summary>
+    public required double ContactRise { get; init; }
+
+    /// <summary>Its movement outboard per mm of rise; null where it does not rise.</summary>
+    public double? ContactOutboardSlope => RollCentreHeightMm / HalfTrackMm;
+
     /// <summary>Front-view instant centre, mm to the left of the car's centre plane.</summary>
     public double? InstantCentreYMm { get; init; }
 

@@ -64,6 +64,7 @@ public static class WheelFiguresMaker
             ContactForwardMm = contact.X - corner.StatedContact.X,
             ContactHeightMm = contact.Z,
             HalfTrackMm = contact.Y,
+            ContactRise = atContact.Z,
             InstantCentreYMm = front?.Along,
             InstantCentreZMm = front?.Height,
             SwingArmMm = contact.Y - front?.Along,

@@ -86,6 +86,7 @@ public sealed class SteeringPairTests
         ContactForwardMm = 0,
         ContactHeightMm = 0,
         HalfTrackMm = 750,
+        ContactRise = 1,
         CentreForwardSlope = 0,
         CamberGainDegPerMm = 0,
         ToeGainDegPerMm = 0,

@@ -1,0 +1,67 @@
+using SetupService.Domain.Answers;
+using SetupService.Domain.Geometry.Motion;
+using SetupService.Domain.Handling.Inputs;
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Domain.Handling.Cars;
+
+/// <summary>Collects what is assumed of one axle.</summary>
+internal sealed class AxleAssumptions(CarAxle axle, List<AssumedInput> assumed, List<Assumption> notes)
+{
+    private const string CommonPractice = "common practice, no source";
+
+    private readonly string _place = axle == CarAxle.Front ? "/vehicle/front" : "/vehicle/rear";
+
+    /// <summary>The scalars of this axle.</summary>
+    public AxleInputList Inputs { get; } = HandlingInputs.Of(axle);
+
+    /// <summary>Lists a scalar and gives the value used.</summary>
+    public double Add(HandlingInput input, TypicalValue typical, string reason)
+    {
+        assumed.Add(new(input, typical.Value, typical.Lower, typical.Upper, typical.Source, reason));
+        return typical.Value;
+    }
+
+    /// <summary>No bump stop is met where nobody said how far it is.</summary>
+    public double? NoBumpStop() =>
+        Note("/bumpTravelMm", null, "no bump stop is met", CommonPractice, "How far the stop is was not given; met, it would take load onto its axle's outer wheel and end the roll there.");
+
+    /// <summary>No droop stop is met where nobody said how far it is.</summary>
+    public double? NoDroopStop() =>
+        Note("/reboundTravelMm", null, "no droop stop is met", CommonPractice, "How far full droop is was not given; met, it would lift the inner wheel.");
+
+    /// <summary>A wheel of usual size.</summary>
+    public double NoTyre(TypicalValue radius)
+    {
+        Note("/tyre", radius.Value, null, radius.Source, "No tyre is given: the wheel centre is taken to stand this high, mm. It places the unsprung mass and, with points, the contact.");
+        return radius.Value;
+    }
+
+    /// <summary>The track given is not the points'.</summary>
+    public void TrackDiffers(double trackMm, double ofPointsMm) => Note(
+        "/trackMm", trackMm, null, "the track given", FormattableString.Invariant($"The points stand on a track of {ofPointsMm:0.#} mm; loads and roll take the track given, angles the points."));
+
+    /// <summary>What is given although points tell it.</summary>
+    public void Unused(Axle stated, WheelFigures? figures, bool steers)
+    {
+        if (figures is not { } points) return;
+        NotUsed("/rollCentreHeightMm", stated.RollCentreHeightMm, points.RollCentreHeightMm);
+        NotUsed("/spring/motionRatio", stated.Spring.MotionRatio, points.SpringMotionRatio);
+        NotUsed("/damper/motionRatio", stated.Damper.MotionRatio, points.DamperMotionRatio);
+        if (!steers) return;
+        NotUsed("/alignment/casterDeg", stated.Left.CasterDeg, points.CasterDeg);
+        NotUsed("/alignment/steeringAxisInclinationDeg", stated.Left.InclinationDeg, points.InclinationDeg);
+    }
+
+    private void NotUsed(string place, double? given, double? used)
+    {
+        if (given is null || used is not { } value || Math.Abs(given.Value - value) <= 1e-9 * Math.Abs(value)) return;
+        Note(place, value, null, "the suspension's points", FormattableString.Invariant($"The points tell it; the {given.Value:0.###} given is not used."));
+    }
+
+    private double? Note(string place, double? value, string? text, string source, string reason)
+    {
+        notes.Add(new(_place + place, value, text, source, reason));
+        return null;
+    }
+}

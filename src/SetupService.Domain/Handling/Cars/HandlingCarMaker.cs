@@ -1,0 +1,54 @@
+using SetupService.Domain.Answers;
+using SetupService.Domain.Handling.Inputs;
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Domain.Handling.Cars;
+
+/// <summary>Makes a car ready for the handling model: what is given is taken, what is missing is filled from <see cref="TypicalValues"/> and listed.</summary>
+public static class HandlingCarMaker
+{
+    /// <summary>
+    /// What the model cannot do without and the car lacks, each as a JSON Pointer within the vehicle: loads, tracks and spring rates.
+    /// Empty where it lacks nothing.
+    /// </summary>
+    public static IReadOnlyList<string> Missing(Vehicle vehicle)
+    {
+        ArgumentNullException.ThrowIfNull(vehicle);
+        var missing = new List<string>();
+        foreach (var at in (ReadOnlySpan<CarAxle>)[CarAxle.Front, CarAxle.Rear])
+        {
+            var (axle, name) = (vehicle.At(at), at == CarAxle.Front ? "front" : "rear");
+            if (StaticLoads.Of(vehicle, at) is null) missing.Add($"/{name}AxleLoadKg");
+            if (axle.TrackMm is null && axle.Suspension is null) missing.Add($"/{name}/trackMm");
+            if (axle.Spring.RateNPerMm is null) missing.Add($"/{name}/spring/rateNPerMm");
+        }
+
+        return missing;
+    }
+
+    /// <summary>The car; null where <see cref="Missing"/> names something, or its readings or points make no corner.</summary>
+    public static HandlingCarReading? Make(Vehicle vehicle)
+    {
+        if (Missing(vehicle).Count > 0) return null;
+        var assumed = new List<AssumedInput>();
+        var notes = new List<Assumption>();
+        var front = AxleMaker.Make(vehicle, CarAxle.Front, assumed, notes);
+        var rear = AxleMaker.Make(vehicle, CarAxle.Rear, assumed, notes);
+        if (front is null || rear is null) return null;
+        return new(new HandlingCar
+        {
+            WheelbaseMm = vehicle.WheelbaseMm,
+            CentreOfGravityHeightMm = vehicle.CentreOfGravityHeightMm ?? Assumed(assumed, (front.TrackMm + rear.TrackMm) / 2),
+            Front = front,
+            Rear = rear,
+        }, assumed, notes);
+    }
+
+    private static double Assumed(List<AssumedInput> assumed, double meanTrackMm)
+    {
+        var typical = TypicalValues.CentreOfGravityHeightMm(meanTrackMm);
+        assumed.Add(new(HandlingInputs.CentreOfGravityHeight, typical.Value, typical.Lower, typical.Upper, typical.Source,
+            "The height of the centre of gravity decides how far the body rolls and how much load crosses the car."));
+        return typical.Value;
+    }
+}

@@ -1,0 +1,170 @@
+using SetupService.Domain.Geometry;
+using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Handling.Guides;
+using SetupService.Domain.Handling.Tyres;
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Domain.Handling.Cornering;
+
+/// <summary>One axle while its equilibrium is sought. Forces in N, lengths in mm; see docs/methods/cornering.</summary>
+internal sealed class CorneringAxle
+{
+    private readonly HandlingAxle _axle;
+    private readonly double _barNPerMm;
+    private double _det;
+    private double _outerPerOuter;
+    private double _outerPerInner;
+    private double _innerPerOuter;
+    private double _innerPerInner;
+
+    private CorneringAxle(HandlingAxle axle, double stationMm, CorneringWheel outer, CorneringWheel inner)
+    {
+        (_axle, StationMm, Outer, Inner) = (axle, stationMm, outer, inner);
+        HalfTrackMm = axle.TrackMm / 2;
+        RollCentreHeightMm = (outer.Rest.OutboardSlope + inner.Rest.OutboardSlope) / 2 * HalfTrackMm;
+        _barNPerMm = double.RadiansToDegrees(1000 * axle.BarRollRateNmPerDeg) / (axle.TrackMm * axle.TrackMm);
+    }
+
+    public CorneringWheel Outer { get; }
+
+    public CorneringWheel Inner { get; }
+
+    /// <summary>Station ahead of the centre of gravity.</summary>
+    public double StationMm { get; }
+
+    public double HalfTrackMm { get; }
+
+    /// <summary>At rest, above the ground.</summary>
+    public double RollCentreHeightMm { get; }
+
+    public double HeaveMm { get; set; }
+
+    /// <summary>Slip of the axle beyond which its wheels are turned a little, degrees.</summary>
+    public double SlipDeg { get; private set; }
+
+    /// <summary>Mean heading of the wheels, positive = into the turn, without the give.</summary>
+    public double HeadingDeg => (Outer.HeadingDeg + Inner.HeadingDeg) / 2;
+
+    /// <summary>Moment of the unsprung masses about the ground.</summary>
+    public double UnsprungMomentNmm { get; private set; }
+
+    public double SideForceN { get; private set; }
+
+    public double LoadN => Outer.LoadN + Inner.LoadN;
+
+    public double StaticLoadN => _axle.LoadN;
+
+    private double UnsprungTransferN => UnsprungMomentNmm / _axle.TrackMm;
+
+    /// <summary>Makes the axle; null where its points do not close.</summary>
+    public static CorneringAxle? Of(HandlingCar car, CarAxle at, TurnDirection turn)
+    {
+        var axle = car.At(at);
+        if (WheelGuide.Of(axle, at, WheelSide.Left) is not { } left || WheelGuide.Of(axle, at, WheelSide.Right) is not { } right) return null;
+        var wheelbase = car.WheelbaseMm ?? 0;
+        var station = at == CarAxle.Front ? (1 - car.ShareFront) * wheelbase : -car.ShareFront * wheelbase;
+        var leftWheel = new CorneringWheel(axle, left, WheelSide.Left, turn == TurnDirection.Right);
+        var rightWheel = new CorneringWheel(axle, right, WheelSide.Right, turn == TurnDirection.Left);
+        return turn == TurnDirection.Left ? new(axle, station, rightWheel, leftWheel) : new(axle, station, leftWheel, rightWheel);
+    }
+
+    public void Reset()
+    {
+        Outer.Reset();
+        Inner.Reset();
+        HeaveMm = SlipDeg = 0;
+    }
+
+    public void Demand(double accelerationMs2)
+    {
+        SideForceN = _axle.LoadN / HandlingCar.StandardGravity * accelerationMs2;
+        UnsprungMomentNmm = 2 * _axle.UnsprungMassKg * accelerationMs2 * _axle.LoadedRadiusMm;
+    }
+
+    public bool TryGuide(double steer) => Outer.TryGuide(steer) && Inner.TryGuide(steer);
+
+    public void Stand(double rollRad, double sin, double cos)
+    {
+        Outer.Stand(rollRad, sin, cos, HeaveMm);
+        Inner.Stand(rollRad, sin, cos, HeaveMm);
+    }
+
+    /// <summary>The tyres at the present loads, each with how far it is turned against the axle's slip angle about a turn centred at this station and distance.</summary>
+    public TyrePair Tyres(double peakScale, double centreStationMm, double centreMm, double referenceDeg)
+    {
+        var meanDeg = HeadingDeg;
+        return new(Outer.Curve(peakScale), Inner.Curve(peakScale), Turn(Outer), Turn(Inner));
+
+        double Turn(CorneringWheel wheel) => wheel.HeadingDeg - meanDeg + wheel.HeadingComplianceDeg - (PathDeg(wheel.Sign) - referenceDeg);
+
+        double PathDeg(double sign) => double.RadiansToDegrees(Math.Atan2(StationMm - centreStationMm, centreMm + (sign * HalfTrackMm)));
+    }
+
+    /// <summary>How far the most the tyres can give must be scaled for the side force with some to spare; 0 where that is plainly not needed.</summary>
+    public double PeakNeed(in TyrePair tyres, double peakScale, double spare)
+    {
+        // Each tyre's own most is at least what it adds to the common peak, which is seldom under three quarters of the sum.
+        if (tyres.Outer.MostN + tyres.Inner.MostN > 1.5 * spare * SideForceN) return 0;
+        var peak = tyres.PeakN();
+        return peak > 0 ? peakScale * spare * SideForceN / peak : double.PositiveInfinity;
+    }
+
+    /// <summary>Shares the side force between the tyres; gives by how much that changed, or null where they cannot give it.</summary>
+    public double? Pull(in TyrePair tyres, double accelerationMs2)
+    {
+        if (tyres.SlipFor(SideForceN, SlipDeg) is not { } slip) return null;
+        SlipDeg = slip;
+        var unsprung = _axle.UnsprungMassKg * accelerationMs2;
+        return Outer.Pull(tyres.Outer, slip + tyres.OuterTurnDeg, unsprung) + Inner.Pull(tyres.Inner, slip + tyres.InnerTurnDeg, unsprung);
+    }
+
+    /// <summary>What is out of balance at each wheel: the tyre's load less what stands on it.</summary>
+    public (double Outer, double Inner) Residuals()
+    {
+        Outer.Spring();
+        Inner.Spring();
+        var bar = _barNPerMm * (Outer.TravelMm - Inner.TravelMm);
+        return (Of(Outer, bar), Of(Inner, -bar));
+
+        double Of(CorneringWheel wheel, double barN) => wheel.LoadN
+            - (wheel.WeightN + (wheel.Sign * UnsprungTransferN) + ((wheel.SpringN + barN) / wheel.Rise) + (wheel.Sign * wheel.Slope * wheel.LinkForceN));
+    }
+
+    /// <summary>Prepares the response of the two travels to what is out of balance.</summary>
+    public void Linearise()
+    {
+        var outer = (-Outer.TyreRateNPerMm * Outer.Rise) - ((Outer.SpringRateNPerMm + _barNPerMm) / Outer.Rise);
+        var inner = (-Inner.TyreRateNPerMm * Inner.Rise) - ((Inner.SpringRateNPerMm + _barNPerMm) / Inner.Rise);
+        var (outerByInner, innerByOuter) = (_barNPerMm / Outer.Rise, _barNPerMm / Inner.Rise);
+        _det = (outer * inner) - (outerByInner * innerByOuter);
+        (_outerPerOuter, _outerPerInner) = (inner / _det, -outerByInner / _det);
+        (_innerPerOuter, _innerPerInner) = (-innerByOuter / _det, outer / _det);
+    }
+
+    /// <summary>The travels' change that makes up for a change of each wheel's balance, N.</summary>
+    public (double Outer, double Inner) Travels(double outerN, double innerN) =>
+        (-((_outerPerOuter * outerN) + (_outerPerInner * innerN)), -((_innerPerOuter * outerN) + (_innerPerInner * innerN)));
+
+    public AxleAttitude Attitude() => new()
+    {
+        LoadTransferN = ((Outer.LoadN - Inner.LoadN) - (Outer.StaticLoadN - Inner.StaticLoadN)) / 2,
+        GeometricN = ((Outer.Slope * Outer.LinkForceN) + (Inner.Slope * Inner.LinkForceN)) / 2,
+        UnsprungN = UnsprungTransferN,
+        HeaveMm = HeaveMm,
+        SlipDeg = SlipDeg,
+        RollCentreHeightMm = RollCentreHeightMm,
+    };
+
+    public WheelAttitude Attitude(CorneringWheel wheel, double steer) => new()
+    {
+        LoadN = wheel.LoadN,
+        TravelMm = wheel.TravelMm,
+        SteerDeg = (wheel.HeadingDeg + wheel.HeadingComplianceDeg) * (Outer.Side == WheelSide.Right ? 1 : -1),
+        SlipDeg = wheel.SlipDeg,
+        SideForceN = wheel.SideForceN,
+        Camber = wheel.Contributions(steer),
+        BumpLeftMm = _axle.BumpLeftMm - wheel.TravelMm,
+        DroopLeftMm = _axle.DroopLeftMm + wheel.TravelMm,
+        IsOuter = wheel.IsOuter,
+    };
+}

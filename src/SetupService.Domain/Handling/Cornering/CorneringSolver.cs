@@ -1,0 +1,249 @@
+using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Domain.Handling.Cornering;
+
+/// <summary>
+/// Finds how a car stands in a steady turn: body roll, the heave of its two ends, the travel of its four wheels, its slip and steer, so
+/// that loads, side forces and angles agree. Made once for a car and a direction of turn; each turn goes on from the last, and costs no
+/// memory. Not safe for several threads. Model, derivation and limits: docs/methods/cornering.
+/// </summary>
+public sealed class CorneringSolver
+{
+    /// <summary>What the tyres must be able to give more than the turn takes.</summary>
+    public const double Spare = 1.05;
+
+    private const double Closed = 1e-10;
+    private const int MostSteps = 60;
+    private const int MostHalvings = 10;
+    private const int Stages = 16;
+    private const double LongestRollSine = 0.06;
+    private const double LongestTravelMm = 40;
+    private const double FurthestRollRad = 0.7;
+    private const double LongestSteerDeg = 12;
+
+    private readonly HandlingCar _car;
+    private readonly CorneringAxle _front;
+    private readonly CorneringAxle _rear;
+    private readonly TurnDirection _turn;
+    private readonly double _rollArmMm;
+    private double _rollRad;
+    private double _steer;
+    private double _centreStationMm;
+    private double _peakScale = 1;
+    private double _steerPerHeading;
+    private bool _isFresh = true;
+
+    private CorneringSolver(HandlingCar car, CorneringAxle front, CorneringAxle rear, TurnDirection turn)
+    {
+        (_car, _front, _rear, _turn) = (car, front, rear, turn);
+        var share = car.SprungShareFront;
+        _rollArmMm = car.SprungHeightMm - ((share * front.RollCentreHeightMm) + ((1 - share) * rear.RollCentreHeightMm));
+    }
+
+    /// <summary>Height of the sprung centre of gravity above the roll axis at rest, mm.</summary>
+    public double RollArmMm => _rollArmMm;
+
+    /// <summary>Makes a solver; null where points do not close at ride height. The car has a wheelbase.</summary>
+    public static CorneringSolver? Of(HandlingCar car, TurnDirection turn)
+    {
+        ArgumentNullException.ThrowIfNull(car);
+        return CorneringAxle.Of(car, CarAxle.Front, turn) is { } front && CorneringAxle.Of(car, CarAxle.Rear, turn) is { } rear
+            ? new(car, front, rear, turn)
+            : null;
+    }
+
+    /// <summary>Solves one turn.</summary>
+    /// <param name="lateralG">Lateral acceleration, g, not negative.</param>
+    /// <param name="radiusM">Radius, m.</param>
+    /// <param name="leastPeakScale">The tyres' peak is scaled by at least this.</param>
+    /// <param name="isPeakHeld">The peak is scaled by exactly that, enough or not.</param>
+    /// <returns>Null where it is solved, else why not.</returns>
+    public CorneringFailure? Solve(double lateralG, double radiusM, double leastPeakScale = 1, bool isPeakHeld = false)
+    {
+        var grip = new PeakRule(leastPeakScale, isPeakHeld);
+        if (Settle(lateralG, radiusM, grip) is null) return null;
+
+        // Through a stop or a lifted wheel the way leads by smaller turns.
+        Reset();
+        CorneringFailure? failure = null;
+        for (var stage = 1; stage <= Stages && failure is null; stage++) failure = Settle(lateralG * stage / Stages, radiusM, grip);
+        if (failure is not null) Reset();
+        return failure;
+    }
+
+    /// <summary>The turn last solved.</summary>
+    public CorneringAttitude Attitude(in CorneringDemand demand)
+    {
+        var leftIsOuter = _turn == TurnDirection.Right;
+        var outerFront = _front.Attitude(_front.Outer, _steer);
+        var innerFront = _front.Attitude(_front.Inner, _steer);
+        var outerRear = _rear.Attitude(_rear.Outer, 0);
+        var innerRear = _rear.Attitude(_rear.Inner, 0);
+        return new CorneringAttitude
+        {
+            Demand = demand,
+            RollDeg = double.RadiansToDegrees(_rollRad),
+            SteerDeg = _front.HeadingDeg,
+            PeakScale = _peakScale,
+            Front = _front.Attitude(),
+            Rear = _rear.Attitude(),
+            FrontLeft = leftIsOuter ? outerFront : innerFront,
+            FrontRight = leftIsOuter ? innerFront : outerFront,
+            RearLeft = leftIsOuter ? outerRear : innerRear,
+            RearRight = leftIsOuter ? innerRear : outerRear,
+        };
+    }
+
+    /// <summary>Slip of the front axle less that of the rear in the turn last solved, degrees.</summary>
+    public double SlipDifferenceDeg => _front.SlipDeg - _rear.SlipDeg;
+
+    private void Reset()
+    {
+        _front.Reset();
+        _rear.Reset();
+        (_rollRad, _steer, _centreStationMm, _peakScale, _isFresh) = (0, 0, 0, 1, true);
+    }
+
+    private CorneringFailure? Settle(double lateralG, double radiusM, in PeakRule grip)
+    {
+        var acceleration = lateralG * HandlingCar.StandardGravity;
+        _front.Demand(acceleration);
+        _rear.Demand(acceleration);
+        _peakScale = grip.IsHeld ? grip.Least : Math.Max(_peakScale, grip.Least);
+        if (_isFresh)
+        {
+            if (!Guide()) return CorneringFailure.TravelNotReached;
+            _isFresh = false;
+        }
+
+        var weight = _front.StaticLoadN + _rear.StaticLoadN;
+        for (var step = 0; step < MostSteps; step++)
+        {
+            var (sin, cos) = Math.SinCos(_rollRad);
+            _front.Stand(_rollRad, sin, cos);
+            _rear.Stand(_rollRad, sin, cos);
+            if (Slip(radiusM * 1000, acceleration, grip) is not { } moved) return CorneringFailure.GripExceeded;
+            var rest = Balance(acceleration, sin, cos, out var change);
+            if (rest <= Closed && moved <= Closed * weight && step > 0) return IsStanding() ? null : CorneringFailure.RollsOver;
+            if (!double.IsFinite(change.RollSine)) return CorneringFailure.RollsOver;
+            if (!Step(change)) return CorneringFailure.TravelNotReached;
+            if (Math.Abs(_rollRad) > FurthestRollRad) return CorneringFailure.RollsOver;
+        }
+
+        return CorneringFailure.RollsOver;
+    }
+
+    private bool IsStanding() => _front.Inner.LoadN + _rear.Inner.LoadN > 0;
+
+    private bool Guide() => _front.TryGuide(_steer) && _rear.TryGuide(0);
+
+    /// <summary>
+    /// Shares the side forces at the present loads and finds where the turn's centre lies and how far the wheels must be steered. Gives
+    /// how much the side forces changed, N, with what steer is still to come; null where the tyres cannot hold.
+    /// </summary>
+    private double? Slip(double radiusMm, double acceleration, in PeakRule grip)
+    {
+        var centreMm = Math.Sqrt((radiusMm * radiusMm) - (_centreStationMm * _centreStationMm));
+        var rearPathDeg = PathDeg(_rear, centreMm);
+        var frontPathDeg = PathDeg(_front, centreMm);
+        var rear = _rear.Tyres(_peakScale, _centreStationMm, centreMm, rearPathDeg);
+        var front = _front.Tyres(_peakScale, _centreStationMm, centreMm, frontPathDeg);
+        var before = _peakScale;
+        if (!grip.IsHeld)
+        {
+            var need = Math.Max(_front.PeakNeed(front, _peakScale, Spare), _rear.PeakNeed(rear, _peakScale, Spare));
+            _peakScale = Math.Max(grip.Least, double.IsFinite(need) ? need : 2 * _peakScale);
+            if (_peakScale != before)
+            {
+                rear = _rear.Tyres(_peakScale, _centreStationMm, centreMm, rearPathDeg);
+                front = _front.Tyres(_peakScale, _centreStationMm, centreMm, frontPathDeg);
+            }
+        }
+
+        if (_rear.Pull(rear, acceleration) is not { } rearMoved || _front.Pull(front, acceleration) is not { } frontMoved) return null;
+
+        // The rear wheels' path gives the turn's centre; kept within the turn for any slip a tyre can have.
+        var (sin, cos) = Math.SinCos(double.DegreesToRadians(_rear.HeadingDeg - _rear.SlipDeg));
+        var station = Math.Clamp(_rear.StationMm - (centreMm * sin / cos), -0.9 * radiusMm, 0.9 * radiusMm);
+        var centreMoved = Math.Abs(station - _centreStationMm) / radiusMm;
+        _centreStationMm = station;
+        _steerPerHeading = _front.SlipDeg + PathDeg(_front, centreMm) - _front.HeadingDeg;
+        return rearMoved + frontMoved
+            + ((Math.Abs(_steerPerHeading) + centreMoved + Math.Abs((_peakScale / before) - 1)) * (_front.StaticLoadN + _rear.StaticLoadN));
+    }
+
+    private double PathDeg(CorneringAxle axle, double centreMm) =>
+        double.RadiansToDegrees(Math.Atan2(axle.StationMm - _centreStationMm, centreMm));
+
+    /// <summary>What is out of balance, as a share of the weight, and the change of roll, heave and travels that Newton's method takes from it.</summary>
+    private double Balance(double acceleration, double sin, double cos, out BodyChange change)
+    {
+        var mass = _car.SprungMassKg;
+        var share = _car.SprungShareFront;
+        var weight = mass * HandlingCar.StandardGravity;
+        var height = _car.SprungHeightMm + (share * _front.HeaveMm) + ((1 - share) * _rear.HeaveMm) - (_rollArmMm * (1 - cos));
+        var moment = (mass * acceleration * height) + (weight * _rollArmMm * sin) + _front.UnsprungMomentNmm + _rear.UnsprungMomentNmm;
+        var perRoll = (-mass * acceleration * _rollArmMm * sin / cos) + (weight * _rollArmMm);
+
+        var front = AxleBalance.Of(_front);
+        var rear = AxleBalance.Of(_rear);
+        var frontOff = _front.LoadN - _front.StaticLoadN;
+        var rearOff = _rear.LoadN - _rear.StaticLoadN;
+        var momentOff = ((_front.Outer.LoadN - _front.Inner.LoadN) * _front.HalfTrackMm) + ((_rear.Outer.LoadN - _rear.Inner.LoadN) * _rear.HalfTrackMm) - moment;
+
+        // Each axle's load gives its heave by the roll; what is left is one equation for the roll.
+        var frontHeave = front.HeaveFor(-frontOff);
+        var rearHeave = rear.HeaveFor(-rearOff);
+        var frontMoment = front.Moment(frontHeave, _front.HalfTrackMm);
+        var rearMoment = rear.Moment(rearHeave, _rear.HalfTrackMm);
+        var byFrontHeave = mass * acceleration * share;
+        var byRearHeave = mass * acceleration * (1 - share);
+        var fixedPart = momentOff + frontMoment.Fixed + rearMoment.Fixed - (byFrontHeave * frontHeave.Fixed) - (byRearHeave * rearHeave.Fixed);
+        var rollPart = frontMoment.PerRoll + rearMoment.PerRoll - perRoll - (byFrontHeave * frontHeave.PerRoll) - (byRearHeave * rearHeave.PerRoll);
+
+        // With nothing left that resists roll the car falls over.
+        var roll = rollPart > 1e-9 * weight ? -fixedPart / rollPart : double.NaN;
+        var (frontRise, rearRise) = (frontHeave.Fixed + (frontHeave.PerRoll * roll), rearHeave.Fixed + (rearHeave.PerRoll * roll));
+        change = new(roll, frontRise, rearRise, front.Travels(frontRise, roll), rear.Travels(rearRise, roll));
+        var whole = _front.StaticLoadN + _rear.StaticLoadN;
+        return Math.Max(
+            Math.Max(Math.Max(front.Largest, rear.Largest), Math.Max(Math.Abs(frontOff), Math.Abs(rearOff))) / whole,
+            Math.Abs(momentOff) / (whole * (_front.HalfTrackMm + _rear.HalfTrackMm)));
+    }
+
+    /// <summary>Takes a step, shortened where it is long or leads where a wheel cannot be; false where even a short one does.</summary>
+    private bool Step(in BodyChange change)
+    {
+        var steer = Math.Clamp(_steerPerHeading, -LongestSteerDeg, LongestSteerDeg) / HeadingPerSteer();
+        var share = Math.Min(1, Math.Min(LongestRollSine / Math.Abs(change.RollSine), LongestTravelMm / change.LargestTravelMm));
+        for (var halving = 0; halving < MostHalvings; halving++)
+        {
+            Move(change, share, steer * share);
+            if (Guide()) return true;
+            Move(change, -share, -steer * share);
+            share /= 2;
+        }
+
+        return false;
+    }
+
+    private void Move(in BodyChange change, double share, double steer)
+    {
+        _rollRad = Math.Asin(Math.Clamp(Math.Sin(_rollRad) + (share * change.RollSine), -1, 1));
+        _steer += steer;
+        _front.HeaveMm += share * change.FrontHeaveMm;
+        _rear.HeaveMm += share * change.RearHeaveMm;
+        _front.Outer.TravelMm += share * change.Front.Outer;
+        _front.Inner.TravelMm += share * change.Front.Inner;
+        _rear.Outer.TravelMm += share * change.Rear.Outer;
+        _rear.Inner.TravelMm += share * change.Rear.Inner;
+    }
+
+    // A rack that turns the wheels hardly at all cannot steer; the least keeps the step finite and the guide refuses it.
+    private double HeadingPerSteer()
+    {
+        var per = (_front.Outer.Guided.HeadingPerSteer + _front.Inner.Guided.HeadingPerSteer) / 2;
+        return Math.Abs(per) > 1e-3 ? per : 1e-3;
+    }
+}

@@ -1,0 +1,194 @@
+using SetupService.Domain.Geometry;
+using SetupService.Domain.Geometry.Motion;
+using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Handling.Guides;
+using SetupService.Domain.Handling.Tyres;
+
+namespace SetupService.Domain.Handling.Cornering;
+
+/// <summary>One wheel while its equilibrium is sought. Forces in N, lengths in mm; see docs/methods/cornering.</summary>
+internal sealed class CorneringWheel
+{
+    // What is solid gives this little, N/mm: a stop pressed flat, a damper pulled to its end.
+    private const double SolidRateNPerMm = 2000;
+
+    private readonly HandlingAxle _axle;
+    private readonly WheelGuide _guide;
+    private readonly double _halfTrackMm;
+    private readonly double _springForceAtRestN;
+    private readonly TyreScale _tyre;
+    private CornerState _state;
+    private CornerState _goodState;
+
+    public CorneringWheel(HandlingAxle axle, WheelGuide guide, WheelSide side, bool isOuter)
+    {
+        (_axle, _guide, IsOuter, Side) = (axle, guide, isOuter, side);
+        Sign = isOuter ? 1 : -1;
+        _halfTrackMm = axle.TrackMm / 2;
+        StaticLoadN = side == WheelSide.Left ? axle.LeftLoadN : axle.RightLoadN;
+        CamberSetDeg = side == WheelSide.Left ? axle.LeftCamberDeg : axle.RightCamberDeg;
+        WeightN = axle.UnsprungMassKg * HandlingCar.StandardGravity;
+        _tyre = ExampleTyre.Scale(axle.LoadN / 2, axle.CorneringStiffnessNPerDeg);
+        _state = _goodState = guide.Origin;
+        guide.TryAt(0, 0, ref _state, out var rest);
+        Rest = Guided = rest;
+        _springForceAtRestN = (StaticLoadN - WeightN) * rest.RisePerTravel / rest.SpringMotionRatio;
+    }
+
+    public bool IsOuter { get; }
+
+    public WheelSide Side { get; }
+
+    /// <summary>+1 outer, −1 inner.</summary>
+    public double Sign { get; }
+
+    public double StaticLoadN { get; }
+
+    public double CamberSetDeg { get; }
+
+    /// <summary>Weight of the unsprung mass.</summary>
+    public double WeightN { get; }
+
+    public GuidedWheel Rest { get; }
+
+    public GuidedWheel Guided { get; private set; }
+
+    public double TravelMm { get; set; }
+
+    public double LoadN { get; private set; }
+
+    /// <summary>Change of load per mm the contact rises: the tyre's rate, or nothing once it has left the road.</summary>
+    public double TyreRateNPerMm { get; private set; }
+
+    public double SideForceN { get; private set; }
+
+    public double SlipDeg { get; private set; }
+
+    public double InclinationDeg { get; private set; }
+
+    /// <summary>Rise of the contact per mm of travel, against the ground.</summary>
+    public double Rise { get; private set; }
+
+    /// <summary>Movement of the contact outboard per mm of rise, against the ground.</summary>
+    public double Slope { get; private set; }
+
+    /// <summary>Rise of the contact by the sine of roll.</summary>
+    public double RisePerRoll { get; private set; }
+
+    /// <summary>Change of the links' share of the load by the sine of roll, nearly.</summary>
+    public double LinkLoadPerRoll => Guided.HoldsInRoll ? 0 : (1 + (Slope * Slope)) * LinkForceN;
+
+    /// <summary>Force of spring and stops at the wheel, without the bar, and its change per mm.</summary>
+    public double SpringN { get; private set; }
+
+    public double SpringRateNPerMm { get; private set; }
+
+    /// <summary>Side force that the links hand to the body.</summary>
+    public double LinkForceN { get; private set; }
+
+    public double CamberComplianceDeg => _axle.CamberComplianceDegPerKn * Sign * SideForceN / 1000;
+
+    /// <summary>How far the give turns the wheel into the turn; the outer wheel toes out, the inner in.</summary>
+    public double HeadingComplianceDeg => -_axle.ToeComplianceDegPerKn * SideForceN / 1000;
+
+    /// <summary>Heading against the body, positive = into the turn, without the give.</summary>
+    public double HeadingDeg => -Sign * Guided.HeadingDeg;
+
+    public void Reset()
+    {
+        _state = _goodState = _guide.Origin;
+        TravelMm = SideForceN = SlipDeg = 0;
+        Guided = Rest;
+    }
+
+    /// <summary>Asks the guide where the wheel is; false where it cannot be there.</summary>
+    public bool TryGuide(double steer)
+    {
+        if (!_guide.TryAt(TravelMm, -Sign * steer, ref _state, out var guided))
+        {
+            _state = _goodState;
+            return false;
+        }
+
+        _goodState = _state;
+        Guided = guided;
+        return true;
+    }
+
+    /// <summary>Where the contact is and what the tyre carries there, the body rolled and risen.</summary>
+    public void Stand(double rollRad, double sin, double cos, double heaveMm)
+    {
+        double risen;
+        if (Guided.HoldsInRoll)
+        {
+            risen = heaveMm + TravelMm - (Sign * _halfTrackMm * sin);
+            (Rise, Slope, RisePerRoll) = (1, Guided.OutboardSlope, -Sign * _halfTrackMm);
+        }
+        else
+        {
+            risen = heaveMm + (Guided.ContactRiseMm * cos) - (Sign * Guided.HalfTrackMm * sin);
+            Rise = Guided.RisePerTravel * (cos - (Sign * Guided.OutboardSlope * sin));
+            Slope = Math.Tan(Math.Atan(Guided.OutboardSlope) + (Sign * rollRad));
+            RisePerRoll = (-Guided.ContactRiseMm * sin / cos) - (Sign * Guided.HalfTrackMm);
+        }
+
+        var load = StaticLoadN - (_axle.TyreRateNPerMm * risen);
+        (LoadN, TyreRateNPerMm) = load > 0 ? (load, _axle.TyreRateNPerMm) : (0, 0);
+        Incline(sin, cos);
+    }
+
+    public SideForceCurve Curve(double peakScale) => ExampleTyre.At(LoadN, -Sign * InclinationDeg, _tyre with { Peak = peakScale });
+
+    /// <summary>Takes the side force of a slip angle; gives how much it changed.</summary>
+    public double Pull(in SideForceCurve curve, double slipDeg, double unsprungN)
+    {
+        var before = SideForceN;
+        SlipDeg = slipDeg;
+        SideForceN = curve.ForceN(slipDeg);
+        LinkForceN = SideForceN - unsprungN;
+        return Math.Abs(SideForceN - before);
+    }
+
+    /// <summary>Works spring, bump stop and droop stop at the present travel.</summary>
+    public void Spring()
+    {
+        var ratio = Guided.SpringMotionRatio;
+        var force = _springForceAtRestN + (_axle.SpringRateNPerMm * Guided.SpringTravelMm);
+        (SpringN, SpringRateNPerMm) = force > 0 ? (force * ratio, _axle.SpringRateNPerMm * ratio * ratio) : (0, 0);
+        if (_axle.BumpLeftMm is { } bump && TravelMm > bump)
+        {
+            var rate = _axle.StopRateNPerMm * Guided.DamperMotionRatio * Guided.DamperMotionRatio;
+            var soft = Math.Min(TravelMm - bump, _axle.StopLengthMm / Guided.DamperMotionRatio);
+            var solid = TravelMm - bump - soft;
+            SpringN += (rate * soft) + (SolidRateNPerMm * solid);
+            SpringRateNPerMm += solid > 0 ? SolidRateNPerMm : rate;
+        }
+
+        if (_axle.DroopLeftMm is { } droop && TravelMm < -droop)
+        {
+            SpringN += SolidRateNPerMm * (TravelMm + droop);
+            SpringRateNPerMm += SolidRateNPerMm;
+        }
+    }
+
+    /// <summary>What the inclination is made of; asks the guide once more, without steer.</summary>
+    public CamberContributions Contributions(double steer)
+    {
+        var steered = Guided.CamberDeg;
+        var unsteered = steered;
+        if (steer != 0)
+        {
+            var state = _state;
+            if (_guide.TryAt(TravelMm, 0, ref state, out var ahead)) unsteered = ahead.CamberDeg;
+        }
+
+        return new(
+            CamberSetDeg, unsteered - CamberSetDeg, InclinationDeg - (steered + CamberComplianceDeg), steered - unsteered, CamberComplianceDeg);
+    }
+
+    private void Incline(double sin, double cos)
+    {
+        var spin = WheelPlane.SpinOf(Guided.CamberDeg + CamberComplianceDeg, (-Guided.HeadingDeg) + (Sign * HeadingComplianceDeg));
+        InclinationDeg = -double.RadiansToDegrees(Math.Asin(Math.Clamp((spin.Z * cos) - (Sign * spin.Y * sin), -1, 1)));
+    }
+}

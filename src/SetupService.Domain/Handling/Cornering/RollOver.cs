@@ -1,0 +1,22 @@
+namespace SetupService.Domain.Handling.Cornering;
+
+/// <summary>How hard a car can turn before its inner side is without load.</summary>
+public static class RollOver
+{
+    private const double AgreedG = 1e-4;
+
+    /// <summary>The lateral acceleration, g, at this radius up to which there is an equilibrium, not above <paramref name="failedG"/>, which has none.</summary>
+    public static double LimitG(CorneringSolver solver, double radiusM, double failedG)
+    {
+        ArgumentNullException.ThrowIfNull(solver);
+        var (stands, fails) = (0.0, failedG);
+        while (fails - stands > AgreedG)
+        {
+            var middle = (stands + fails) / 2;
+            if (solver.Solve(middle, radiusM) is null) stands = middle;
+            else fails = middle;
+        }
+
+        return stands;
+    }
+}

@@ -1,0 +1,55 @@
+using SetupService.Domain.Handling.Cars;
+
+namespace SetupService.Domain.Handling.Cornering;
+
+/// <summary>A car in a steady turn: how it stands, and how its balance goes on from there. Method page: docs/methods/cornering.</summary>
+/// <param name="Attitude">How it stands.</param>
+/// <param name="UndersteerDegPerG">
+/// Change of the difference of front and rear slip angle per g of lateral acceleration at this turn, the radius and the tyres held:
+/// ISO 8855's understeer gradient at the road wheels. Positive = more steer is wanted as the turn tightens its hold. Null where the car does not stand on both sides.
+/// </param>
+public readonly record struct SteadyTurn(CorneringAttitude Attitude, double? UndersteerDegPerG)
+{
+    // Small beside what bends the curve, large beside the solver's own error.
+    private const double StepG = 0.004;
+
+    /// <summary>Finds it.</summary>
+    /// <param name="solver">The car's solver for this direction.</param>
+    /// <param name="demand">The turn.</param>
+    /// <param name="heldLateralG">
+    /// What the tyres are known to hold, g: their peak is scaled to that where it is more than the turn takes; null = nothing is known beyond the turn.
+    /// </param>
+    /// <param name="failure">Why there is none; null where there is.</param>
+    public static SteadyTurn? Of(CorneringSolver solver, in CorneringDemand demand, double? heldLateralG, out CorneringFailure? failure)
+    {
+        ArgumentNullException.ThrowIfNull(solver);
+        if (Stand(solver, demand, heldLateralG, out failure) is not { } attitude) return null;
+        return new(attitude, Gradient(solver, demand, attitude.PeakScale));
+    }
+
+    /// <summary>Finds only how the car stands.</summary>
+    public static CorneringAttitude? Stand(CorneringSolver solver, in CorneringDemand demand, double? heldLateralG, out CorneringFailure? failure)
+    {
+        ArgumentNullException.ThrowIfNull(solver);
+        var leastPeakScale = 1.0;
+        if (heldLateralG is { } held && held > demand.LateralG)
+        {
+            failure = solver.Solve(held, demand.RadiusM);
+            if (failure is not null) return null;
+            leastPeakScale = solver.Attitude(demand).PeakScale;
+        }
+
+        failure = solver.Solve(demand.LateralG, demand.RadiusM, leastPeakScale);
+        return failure is null ? solver.Attitude(demand) : null;
+    }
+
+    private static double? Gradient(CorneringSolver solver, in CorneringDemand demand, double peakScale)
+    {
+        var from = Math.Max(0, demand.LateralG - StepG);
+        var to = demand.LateralG + StepG;
+        if (solver.Solve(to, demand.RadiusM, peakScale, isPeakHeld: true) is not null) return null;
+        var after = solver.SlipDifferenceDeg;
+        if (solver.Solve(from, demand.RadiusM, peakScale, isPeakHeld: true) is not null) return null;
+        return (after - solver.SlipDifferenceDeg) / (to - from);
+    }
+}

@@ -1,0 +1,38 @@
+namespace SetupService.Domain.Handling.Guides;
+
+/// <summary>What the suspension makes of a wheel at one travel and steer, in the axes of the body and as a left wheel. Lengths in mm.</summary>
+public readonly record struct GuidedWheel
+{
+    /// <summary>Camber against the body, degrees.</summary>
+    public required double CamberDeg { get; init; }
+
+    /// <summary>Heading against the body, degrees, positive = left; toe included.</summary>
+    public required double HeadingDeg { get; init; }
+
+    /// <summary>Change of heading per unit of steer input, degrees.</summary>
+    public required double HeadingPerSteer { get; init; }
+
+    /// <summary>How far the contact of the undeflected tyre stands above where it stood at rest.</summary>
+    public required double ContactRiseMm { get; init; }
+
+    /// <summary>Distance of the contact from the car's centre plane.</summary>
+    public required double HalfTrackMm { get; init; }
+
+    /// <summary>Movement of the contact outboard per mm of its rise, against the body, or against the ground where <see cref="HoldsInRoll"/>.</summary>
+    public required double OutboardSlope { get; init; }
+
+    /// <summary>Rise of the contact per mm of wheel travel.</summary>
+    public required double RisePerTravel { get; init; }
+
+    /// <summary>Spring travel by wheel travel.</summary>
+    public required double SpringMotionRatio { get; init; }
+
+    /// <summary>How far the spring is pressed together since rest; negative = let out.</summary>
+    public required double SpringTravelMm { get; init; }
+
+    /// <summary>Damper travel by wheel travel.</summary>
+    public required double DamperMotionRatio { get; init; }
+
+    /// <summary>Whether the roll centre is taken to stay where it is stated while the body rolls: no points say how it moves.</summary>
+    public required bool HoldsInRoll { get; init; }
+}
