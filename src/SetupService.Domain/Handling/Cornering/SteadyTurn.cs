@@ -1,5 +1,3 @@
-using SetupService.Domain.Handling.Cars;
-
 namespace SetupService.Domain.Handling.Cornering;
 
 /// <summary>A car in a steady turn: how it stands, and how its balance goes on from there. Method page: docs/methods/cornering.</summary>
