@@ -75,6 +75,13 @@ internal sealed class CorneringAxle
         HeaveMm = SlipDeg = 0;
     }
 
+    public void StartFrom(CorneringAxle other)
+    {
+        Outer.StartFrom(other.Outer);
+        Inner.StartFrom(other.Inner);
+        (HeaveMm, SlipDeg) = (other.HeaveMm, other.SlipDeg);
+    }
+
     public void Demand(double accelerationMs2)
     {
         SideForceN = _axle.LoadN / HandlingCar.StandardGravity * accelerationMs2;

@@ -98,6 +98,16 @@ public sealed class CorneringSolver
     /// <summary>Slip of the front axle less that of the rear in the turn last solved, degrees.</summary>
     public double SlipDifferenceDeg => _front.SlipDeg - _rear.SlipDeg;
 
+    /// <summary>Starts the next turn from where another solver of a like car stands.</summary>
+    public void StartFrom(CorneringSolver other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        _front.StartFrom(other._front);
+        _rear.StartFrom(other._rear);
+        (_rollRad, _steer, _centreStationMm, _peakScale) = (other._rollRad, other._steer, other._centreStationMm, other._peakScale);
+        _isFresh = true;
+    }
+
     private void Reset()
     {
         _front.Reset();

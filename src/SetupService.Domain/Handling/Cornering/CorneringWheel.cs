@@ -101,6 +101,11 @@ internal sealed class CorneringWheel
         Guided = Rest;
     }
 
+    public void StartFrom(CorneringWheel other)
+    {
+        (TravelMm, SideForceN, SlipDeg) = (other.TravelMm, other.SideForceN, other.SlipDeg);
+    }
+
     /// <summary>Asks the guide where the wheel is; false where it cannot be there.</summary>
     public bool TryGuide(double steer)
     {

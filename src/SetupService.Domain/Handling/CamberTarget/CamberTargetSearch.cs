@@ -1,0 +1,185 @@
+using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Handling.Inputs;
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Domain.Handling.CamberTarget;
+
+/// <summary>
+/// Finds the static camber with which the outer wheel's inclination to the road, weighted by load times slip times time over a mix of corners,
+/// averages a target. Method page: docs/methods/camber-target.
+/// </summary>
+public sealed class CamberTargetSearch
+{
+    /// <summary>The furthest static camber looked for, degrees.</summary>
+    public const double LargestDeg = 15;
+
+    private const double AgreedDeg = 1e-9;
+    private const int MostTries = 20;
+    private const double RelativeStep = 1e-3;
+
+    private readonly HandlingCarReading _reading;
+    private readonly CamberDemand _demand;
+    private readonly CornerSeries _series;
+
+    private CamberTargetSearch(HandlingCarReading reading, CamberDemand demand)
+    {
+        (_reading, _demand) = (reading, demand);
+        _series = new CornerSeries(demand);
+    }
+
+    /// <summary>Only the camber, degrees, of both wheels; null with the failure where there is none.</summary>
+    public static double? CamberDeg(HandlingCar car, CamberDemand demand, out CamberTargetFailure? failure)
+    {
+        var search = new CamberTargetSearch(new(car, [], []), demand);
+        return search.Find(car, null, out failure)?.CamberDeg;
+    }
+
+    /// <summary>The camber with everything it rests on; null with the failure where there is none.</summary>
+    /// <param name="reading">The car.</param>
+    /// <param name="demand">What is asked.</param>
+    /// <param name="castersDeg">Other casters to answer for; the present one is answered too.</param>
+    /// <param name="failure">Why there is none.</param>
+    public static CamberTargetResult? Of(HandlingCarReading reading, CamberDemand demand, IReadOnlyList<double> castersDeg, out CamberTargetFailure? failure)
+    {
+        ArgumentNullException.ThrowIfNull(reading);
+        ArgumentNullException.ThrowIfNull(demand);
+        ArgumentNullException.ThrowIfNull(castersDeg);
+        return new CamberTargetSearch(reading, demand).Whole(castersDeg, out failure);
+    }
+
+    private CamberTargetResult? Whole(IReadOnlyList<double> castersDeg, out CamberTargetFailure? failure)
+    {
+        var car = _reading.Car;
+        if (_series.Works(car) is not { } worksNow)
+        {
+            failure = new(_series.Failure, _series.Failed);
+            return null;
+        }
+
+        var now = CornerSeries.MeanDeg(worksNow, null)!.Value;
+        if (Find(car, null, out failure) is not { } found) return null;
+        var set = With(car, found.CamberDeg);
+        var works = _series.Works(set)!;
+        var peakScale = _series.PeakScale;
+        var sensitivities = Sensitivities(set, found);
+        var steers = _demand.Axle == CarAxle.Front;
+        var caster = HandlingInputs.Of(_demand.Axle).Caster;
+        return new CamberTargetResult
+        {
+            StaticCamberDeg = new(found.CamberDeg, Math.Sqrt(sensitivities.Sum(one => one.LeavesOpenDeg * one.LeavesOpenDeg))),
+            LeftDeg = OneSide(works, found, TurnDirection.Right),
+            RightDeg = OneSide(works, found, TurnDirection.Left),
+            MeanInclinationNowDeg = now,
+            InclinationPerCamber = found.PerCamber,
+            Corners = works,
+            Sensitivities = sensitivities,
+            SavedPerCasterDeg = steers ? sensitivities.FirstOrDefault(one => one.Place == "/vehicle" + caster.Place)?.DegPerUnit : null,
+            SavedPerCasterInTightestDeg = steers ? SavedInTightest(set) : null,
+            WithCaster = steers ? [.. castersDeg.Select(deg => new CamberForCaster(deg, CamberFor(car, deg, found, caster)))] : [],
+            PeakScale = peakScale,
+        };
+    }
+
+    /// <summary>The camber and the slope of the mean inclination there.</summary>
+    private (double CamberDeg, double PerCamber)? Find(HandlingCar car, double? startDeg, out CamberTargetFailure? failure)
+    {
+        failure = null;
+        var input = HandlingInputs.Of(_demand.Axle).Camber;
+        var (camber, perCamber) = (startDeg ?? input.Read(car), 1.0);
+        (double CamberDeg, double OffDeg)? before = null;
+        for (var tries = 0; tries < MostTries; tries++)
+        {
+            if (_series.Works(With(car, camber)) is not { } works)
+            {
+                failure = new(_series.Failure, _series.Failed);
+                return null;
+            }
+
+            var off = CornerSeries.MeanDeg(works, null)!.Value - _demand.TargetInclinationDeg;
+            if (before is { } last && Math.Abs(camber - last.CamberDeg) > 1e-7) perCamber = (off - last.OffDeg) / (camber - last.CamberDeg);
+            if (Math.Abs(off) <= AgreedDeg) return (camber, perCamber);
+            before = (camber, off);
+
+            // A wheel leans nearly as much as its camber is set; another slope is a stop or a lifted wheel on the way.
+            camber = Math.Clamp(camber - (off / Math.Clamp(perCamber, 0.3, 3)), -2 * LargestDeg, 2 * LargestDeg);
+        }
+
+        failure = new(null, _demand.Hardest.Demand);
+        return null;
+    }
+
+    private List<CamberSensitivity> Sensitivities(HandlingCar car, (double CamberDeg, double PerCamber) found)
+    {
+        var list = new List<CamberSensitivity>();
+        var mean = _series.VariedMeanDeg(car)!.Value;
+        foreach (var input in HandlingInputs.All)
+        {
+            if (!Matters(input, car)) continue;
+            var value = input.Read(car);
+            var error = _reading.ErrorOf(input);
+            var step = Math.Max(RelativeStep * Math.Abs(value), 0.02 * error);
+            if (step == 0 || _series.VariedMeanDeg(input.Put(car, value + step)) is not { } moved) continue;
+            list.Add(CamberSensitivity.Of(input, value, -(moved - mean) / step / found.PerCamber, error));
+        }
+
+        list.AddRange(OfDemand(car, mean, found.PerCamber));
+        list.Sort((one, other) => other.LeavesOpenDeg.CompareTo(one.LeavesOpenDeg));
+        return list;
+    }
+
+    private IEnumerable<CamberSensitivity> OfDemand(HandlingCar car, double mean, double perCamber)
+    {
+        const double step = 0.01;
+        const double errorG = 0.03;
+        const double errorOfRadius = 0.1;
+        var hardest = _demand.Hardest.Demand;
+        var harder = new CornerSeries(_demand with { Corners = [.. _demand.Corners.Select(one => one with { Demand = one.Demand with { LateralG = one.Demand.LateralG * (1 + step) } })] });
+        if (harder.VariedMeanDeg(car) is { } moved)
+            yield return new("/lateralG", "G", hardest.LateralG, -(moved - mean) / (step * hardest.LateralG) / perCamber, errorG);
+        var tightest = _demand.Tightest.Demand;
+        var wider = new CornerSeries(_demand with { Corners = [.. _demand.Corners.Select(one => one with { Demand = one.Demand with { RadiusM = one.Demand.RadiusM * (1 + step) } })] });
+        if (wider.VariedMeanDeg(car) is { } widened)
+            yield return new("/cornerRadiusM", "M", tightest.RadiusM, -(widened - mean) / (step * tightest.RadiusM) / perCamber, errorOfRadius * tightest.RadiusM);
+    }
+
+    /// <summary>Whether an input can move the answer at all, so that nothing is solved for one that cannot.</summary>
+    private bool Matters(HandlingInput input, HandlingCar car)
+    {
+        var own = HandlingInputs.Of(_demand.Axle);
+        if (ReferenceEquals(input, own.Camber)) return false;
+        foreach (var at in (ReadOnlySpan<CarAxle>)[CarAxle.Front, CarAxle.Rear])
+        {
+            var (list, axle) = (HandlingInputs.Of(at), car.At(at));
+            var isDrawn = axle.Points is not null;
+            if (ReferenceEquals(input, list.SwingArm) && (isDrawn || axle.Measured is not null)) return false;
+            if (isDrawn && (ReferenceEquals(input, list.RollCentreHeight) || ReferenceEquals(input, list.MotionRatio) || ReferenceEquals(input, list.Inclination))) return false;
+            if (at == CarAxle.Rear && (ReferenceEquals(input, list.Caster) || ReferenceEquals(input, list.Inclination))) return false;
+            if (axle.BumpTravelMm is null && (ReferenceEquals(input, list.StopRate) || ReferenceEquals(input, list.StopLength) || ReferenceEquals(input, list.DamperMotionRatio))) return false;
+        }
+
+        return true;
+    }
+
+    private double? OneSide(CornerWork[] works, (double CamberDeg, double PerCamber) found, TurnDirection turn) =>
+        CornerSeries.MeanDeg(works, turn) is { } mean ? found.CamberDeg - ((mean - _demand.TargetInclinationDeg) / found.PerCamber) : null;
+
+    private double? CamberFor(HandlingCar car, double casterDeg, (double CamberDeg, double PerCamber) found, HandlingInput caster) =>
+        Find(caster.Put(car, casterDeg), found.CamberDeg, out _)?.CamberDeg;
+
+    private double? SavedInTightest(HandlingCar car)
+    {
+        var tightest = new CornerSeries(_demand with { Corners = [_demand.Tightest] });
+        var caster = HandlingInputs.Of(_demand.Axle).Caster;
+        var camber = HandlingInputs.Of(_demand.Axle).Camber;
+        return tightest.VariedMeanDeg(car) is { } now
+            && tightest.VariedMeanDeg(caster.Put(car, caster.Read(car) + 1)) is { } more
+            && tightest.VariedMeanDeg(camber.Put(car, camber.Read(car) + 0.1)) is { } leaned
+            ? -(more - now) / ((leaned - now) / 0.1)
+            : null;
+    }
+
+    /// <summary>Both wheels set alike.</summary>
+    private HandlingCar With(HandlingCar car, double camberDeg) =>
+        car.With(_demand.Axle, car.At(_demand.Axle) with { LeftCamberDeg = camberDeg, RightCamberDeg = camberDeg });
+}

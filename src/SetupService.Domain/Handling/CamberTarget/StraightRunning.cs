@@ -1,0 +1,92 @@
+namespace SetupService.Domain.Handling.CamberTarget;
+
+/// <summary>
+/// What a static camber does on the straight. The tread is taken as a bed of springs across its width that together have the tyre's
+/// vertical rate: leaned, it is pressed in further at the inner shoulder. A tyre's belt bends towards the road and takes part of that
+/// back, so the model is an upper bound. Method page: docs/methods/camber-target.
+/// </summary>
+public readonly record struct StraightRunning
+{
+    // Free rolling slip of a tread that neither leans nor toes; from memory, 0.1 to 0.5 % plausible.
+    private const double BackgroundSlip = 0.002;
+    private const double LeastBackgroundSlip = 0.001;
+    private const double LargestBackgroundSlip = 0.005;
+    private const int Strips = 96;
+
+    /// <summary>Share of the load on the third of the tread towards the car's centre, percent; 33.3 upright.</summary>
+    public required double InnerShoulderLoadPct { get; init; }
+
+    /// <summary>Share of the load on the outer third, percent.</summary>
+    public required double OuterShoulderLoadPct { get; init; }
+
+    /// <summary>Contact area by that of the tyre upright, percent: what is left to brake on.</summary>
+    public required double BrakingPatchPct { get; init; }
+
+    /// <summary>Wear of the inner third by the mean of the tread, wear taken as pressure times slip.</summary>
+    public required double InnerShoulderWearRatio { get; init; }
+
+    /// <summary>The same with the most background slip plausible: least uneven.</summary>
+    public required double InnerShoulderWearRatioLower { get; init; }
+
+    /// <summary>The same with the least background slip plausible: most uneven.</summary>
+    public required double InnerShoulderWearRatioUpper { get; init; }
+
+    /// <summary>Works it out.</summary>
+    /// <param name="camberDeg">Camber at ride height, degrees.</param>
+    /// <param name="toeDeg">Toe of the wheel, degrees.</param>
+    /// <param name="loadN">Static load, N, above zero.</param>
+    /// <param name="rateNPerMm">The tyre's vertical rate, N/mm, above zero.</param>
+    /// <param name="treadWidthMm">Width of the tread on the road, mm, above zero.</param>
+    /// <param name="radiusMm">Loaded radius, mm, above zero.</param>
+    public static StraightRunning Of(double camberDeg, double toeDeg, double loadN, double rateNPerMm, double treadWidthMm, double radiusMm)
+    {
+        var lean = -Math.Sin(double.DegreesToRadians(camberDeg));
+        var middleMm = Middle(Math.Abs(lean), loadN / rateNPerMm, treadWidthMm);
+        var toe = double.DegreesToRadians(toeDeg);
+        var (inner, outer, all, area, uprightArea) = (0.0, 0.0, 0.0, 0.0, 0.0);
+        for (var i = 0; i < Strips; i++)
+        {
+            var y = treadWidthMm * (((i + 0.5) / Strips) - 0.5);
+            var pressed = Math.Max(0, middleMm + (lean * y));
+            all += pressed;
+            area += Math.Sqrt(2 * radiusMm * pressed);
+            uprightArea += Math.Sqrt(2 * radiusMm * loadN / rateNPerMm);
+            if (i >= 2 * Strips / 3) inner += pressed;
+            if (i < Strips / 3) outer += pressed;
+        }
+
+        return new StraightRunning
+        {
+            InnerShoulderLoadPct = 100 * inner / all,
+            OuterShoulderLoadPct = 100 * outer / all,
+            BrakingPatchPct = 100 * area / uprightArea,
+            InnerShoulderWearRatio = Wear(BackgroundSlip),
+            InnerShoulderWearRatioLower = Wear(LargestBackgroundSlip),
+            InnerShoulderWearRatioUpper = Wear(LeastBackgroundSlip),
+        };
+
+        // Each strip slips sideways by the toe and along by rolling on its own radius about the middle.
+        double Wear(double background)
+        {
+            var (ofInner, ofAll) = (0.0, 0.0);
+            for (var i = 0; i < Strips; i++)
+            {
+                var y = treadWidthMm * (((i + 0.5) / Strips) - 0.5);
+                var along = y * lean / radiusMm;
+                var wear = Math.Max(0, middleMm + (lean * y)) * Math.Sqrt((background * background) + (toe * toe) + (along * along));
+                ofAll += wear;
+                if (i >= 2 * Strips / 3) ofInner += wear;
+            }
+
+            return ofInner / ofAll * 3;
+        }
+    }
+
+    /// <summary>How far the middle of the tread is pressed in so that the springs carry the load; a shoulder may be off the road.</summary>
+    private static double Middle(double lean, double uprightMm, double widthMm)
+    {
+        if (uprightMm >= lean * widthMm / 2) return uprightMm;
+        var bearingMm = Math.Sqrt(2 * uprightMm * widthMm / lean);
+        return (lean * bearingMm) - (lean * widthMm / 2);
+    }
+}
