@@ -1,6 +1,7 @@
 using BenchmarkDotNet.Running;
 using SetupService.Benchmarks.Fitment;
 using SetupService.Benchmarks.Geometry;
+using SetupService.Benchmarks.Handling;
 using SetupService.Benchmarks.Service;
 
 // "kernel" runs the domain benchmarks; the others are the parts that run.sh puts together.
@@ -18,7 +19,7 @@ return args switch
 
 static int Kernel(string[] args)
 {
-    BenchmarkSwitcher.FromTypes([typeof(FitmentCheckBenchmark), typeof(CheckCallBenchmark), typeof(CornerSweepBenchmark), typeof(LeastMovementBenchmark)]).Run(args is [] ? ["--filter", "*"] : args);
+    BenchmarkSwitcher.FromTypes([typeof(FitmentCheckBenchmark), typeof(CheckCallBenchmark), typeof(CornerSweepBenchmark), typeof(LeastMovementBenchmark), typeof(HandlingBenchmark)]).Run(args is [] ? ["--filter", "*"] : args);
     return 0;
 }
 

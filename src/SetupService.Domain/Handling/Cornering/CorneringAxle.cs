@@ -11,6 +11,7 @@ internal sealed class CorneringAxle
 {
     private readonly HandlingAxle _axle;
     private readonly double _barNPerMm;
+    private double _peakSlipDeg = 10;
     private double _det;
     private double _outerPerOuter;
     private double _outerPerInner;
@@ -110,9 +111,9 @@ internal sealed class CorneringAxle
     /// <summary>How far the most the tyres can give must be scaled for the side force with some to spare; 0 where that is plainly not needed.</summary>
     public double PeakNeed(in TyrePair tyres, double peakScale, double spare)
     {
-        // Each tyre's own most is at least what it adds to the common peak, which is seldom under three quarters of the sum.
-        if (tyres.Outer.MostN + tyres.Inner.MostN > 1.5 * spare * SideForceN) return 0;
-        var peak = tyres.PeakN();
+        // Each tyre's own most is at least what it adds to the common peak, which is seldom under nine tenths of the sum.
+        if (tyres.Outer.MostN + tyres.Inner.MostN > 1.25 * spare * SideForceN) return 0;
+        var peak = tyres.PeakN(ref _peakSlipDeg);
         return peak > 0 ? peakScale * spare * SideForceN / peak : double.PositiveInfinity;
     }
 
@@ -140,8 +141,8 @@ internal sealed class CorneringAxle
     /// <summary>Prepares the response of the two travels to what is out of balance.</summary>
     public void Linearise()
     {
-        var outer = (-Outer.TyreRateNPerMm * Outer.Rise) - ((Outer.SpringRateNPerMm + _barNPerMm) / Outer.Rise);
-        var inner = (-Inner.TyreRateNPerMm * Inner.Rise) - ((Inner.SpringRateNPerMm + _barNPerMm) / Inner.Rise);
+        var outer = (-Outer.TyreRateNPerMm * Outer.Rise) - ((Outer.SpringRateNPerMm + _barNPerMm) / Outer.Rise) - Outer.LinkRateNPerMm;
+        var inner = (-Inner.TyreRateNPerMm * Inner.Rise) - ((Inner.SpringRateNPerMm + _barNPerMm) / Inner.Rise) - Inner.LinkRateNPerMm;
         var (outerByInner, innerByOuter) = (_barNPerMm / Outer.Rise, _barNPerMm / Inner.Rise);
         _det = (outer * inner) - (outerByInner * innerByOuter);
         (_outerPerOuter, _outerPerInner) = (inner / _det, -outerByInner / _det);

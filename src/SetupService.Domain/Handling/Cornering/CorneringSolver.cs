@@ -135,7 +135,7 @@ public sealed class CorneringSolver
             _rear.Stand(_rollRad, sin, cos);
             if (Slip(radiusM * 1000, acceleration, grip) is not { } moved) return CorneringFailure.GripExceeded;
             var rest = Balance(acceleration, sin, cos, out var change);
-            if (rest <= Closed && moved <= Closed * weight && step > 0) return IsStanding() ? null : CorneringFailure.RollsOver;
+            if (rest <= Closed && moved <= 10 * Closed * weight && step > 0) return IsStanding() ? null : CorneringFailure.RollsOver;
             if (!double.IsFinite(change.RollSine)) return CorneringFailure.RollsOver;
             if (!Step(change)) return CorneringFailure.TravelNotReached;
             if (Math.Abs(_rollRad) > FurthestRollRad) return CorneringFailure.RollsOver;

@@ -12,6 +12,9 @@ internal sealed class CorneringWheel
     // What is solid gives this little, N/mm: a stop pressed flat, a damper pulled to its end.
     private const double SolidRateNPerMm = 2000;
 
+    // Nearer positions tell rounding, not slopes.
+    private const double LeastLearntMm = 1e-3;
+
     private readonly HandlingAxle _axle;
     private readonly WheelGuide _guide;
     private readonly double _halfTrackMm;
@@ -19,6 +22,9 @@ internal sealed class CorneringWheel
     private readonly TyreScale _tyre;
     private CornerState _state;
     private CornerState _goodState;
+    private double _guidedAtMm;
+    private double _ratioPerTravel;
+    private double _slopePerTravel;
 
     public CorneringWheel(HandlingAxle axle, WheelGuide guide, WheelSide side, bool isOuter)
     {
@@ -78,6 +84,9 @@ internal sealed class CorneringWheel
     /// <summary>Change of the links' share of the load by the sine of roll, nearly.</summary>
     public double LinkLoadPerRoll => Guided.HoldsInRoll ? 0 : (1 + (Slope * Slope)) * LinkForceN;
 
+    /// <summary>Change of the links' share of the load per mm of travel, as the contact's path bends.</summary>
+    public double LinkRateNPerMm => Sign * (1 + (Slope * Slope)) * _slopePerTravel * LinkForceN;
+
     /// <summary>Force of spring and stops at the wheel, without the bar, and its change per mm.</summary>
     public double SpringN { get; private set; }
 
@@ -97,7 +106,7 @@ internal sealed class CorneringWheel
     public void Reset()
     {
         _state = _goodState = _guide.Origin;
-        TravelMm = SideForceN = SlipDeg = 0;
+        TravelMm = SideForceN = SlipDeg = _guidedAtMm = 0;
         Guided = Rest;
     }
 
@@ -116,8 +125,19 @@ internal sealed class CorneringWheel
         }
 
         _goodState = _state;
+        Learn(guided);
         Guided = guided;
         return true;
+    }
+
+    /// <summary>How motion ratio and contact path change with travel, from one position to the next.</summary>
+    private void Learn(in GuidedWheel next)
+    {
+        var wayMm = TravelMm - _guidedAtMm;
+        if (Math.Abs(wayMm) < LeastLearntMm) return;
+        _ratioPerTravel = (next.SpringMotionRatio - Guided.SpringMotionRatio) / wayMm;
+        _slopePerTravel = (next.OutboardSlope - Guided.OutboardSlope) / wayMm;
+        _guidedAtMm = TravelMm;
     }
 
     /// <summary>Where the contact is and what the tyre carries there, the body rolled and risen.</summary>
@@ -159,7 +179,7 @@ internal sealed class CorneringWheel
     {
         var ratio = Guided.SpringMotionRatio;
         var force = _springForceAtRestN + (_axle.SpringRateNPerMm * Guided.SpringTravelMm);
-        (SpringN, SpringRateNPerMm) = force > 0 ? (force * ratio, _axle.SpringRateNPerMm * ratio * ratio) : (0, 0);
+        (SpringN, SpringRateNPerMm) = force > 0 ? (force * ratio, (_axle.SpringRateNPerMm * ratio * ratio) + (force * _ratioPerTravel)) : (0, 0);
         if (_axle.BumpLeftMm is { } bump && TravelMm > bump)
         {
             var rate = _axle.StopRateNPerMm * Guided.DamperMotionRatio * Guided.DamperMotionRatio;

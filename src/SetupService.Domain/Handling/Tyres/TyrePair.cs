@@ -9,9 +9,11 @@ public readonly record struct TyrePair(SideForceCurve Outer, SideForceCurve Inne
 {
     private const double LongestStepDeg = 2;
     private const double FurthestDeg = 60;
-    private const double CoarseDeg = 1.5;
     private const int MostSteps = 60;
-    private const double Golden = 0.6180339887498949;
+    private const double AgreedDeg = 1e-9;
+
+    // So level that the force is the peak's to far below a millionth.
+    private const double LevelNPerDeg = 1e-4;
 
     /// <summary>Side force of both, N, at a common slip angle, degrees.</summary>
     public double ForceN(double slipDeg, out double slopeNPerDeg)
@@ -42,35 +44,33 @@ public readonly record struct TyrePair(SideForceCurve Outer, SideForceCurve Inne
     }
 
     /// <summary>The most both give together at one common slip angle, N.</summary>
-    public double PeakN()
+    /// <param name="slipDeg">That angle, degrees: a guess first, then what was found.</param>
+    public double PeakN(ref double slipDeg)
     {
-        var (bestDeg, bestN) = (0.0, double.NegativeInfinity);
-        for (var slip = 0.0; slip <= FurthestDeg; slip += CoarseDeg)
+        // Where the force rises no more: the way up to a change of sign of the slope, then between.
+        var (from, step) = (slipDeg, 1.0);
+        ForceN(from, out var fromSlope);
+        var direction = fromSlope > 0 ? 1 : -1;
+        var (to, toSlope) = (from, fromSlope);
+        while (toSlope * direction > 0 && Math.Abs(to) < FurthestDeg)
         {
-            var force = ForceN(slip, out _);
-            if (force <= bestN) break;
-            (bestDeg, bestN) = (slip, force);
+            (from, fromSlope) = (to, toSlope);
+            to += direction * step;
+            step *= 2;
+            ForceN(to, out toSlope);
         }
 
-        var (from, to) = (bestDeg - CoarseDeg, bestDeg + CoarseDeg);
-        var (lower, upper) = (to - (Golden * (to - from)), from + (Golden * (to - from)));
-        var (atLower, atUpper) = (ForceN(lower, out _), ForceN(upper, out _));
-        while (to - from > 1e-5)
+        for (var tries = 0; tries < MostSteps && Math.Abs(to - from) > AgreedDeg && toSlope != 0; tries++)
         {
-            if (atLower < atUpper)
-            {
-                (from, lower, atLower) = (lower, upper, atUpper);
-                upper = from + (Golden * (to - from));
-                atUpper = ForceN(upper, out _);
-            }
-            else
-            {
-                (to, upper, atUpper) = (upper, lower, atLower);
-                lower = to - (Golden * (to - from));
-                atLower = ForceN(lower, out _);
-            }
+            var middle = Math.Clamp(to - (toSlope * (to - from) / (toSlope - fromSlope)), Math.Min(from, to), Math.Max(from, to));
+            ForceN(middle, out var slope);
+            if (slope * toSlope > 0) fromSlope /= 2;
+            else (from, fromSlope) = (to, toSlope);
+            (to, toSlope) = (middle, slope);
+            if (Math.Abs(slope) < LevelNPerDeg) break;
         }
 
-        return Math.Max(atLower, atUpper);
+        slipDeg = to;
+        return ForceN(to, out _);
     }
 }

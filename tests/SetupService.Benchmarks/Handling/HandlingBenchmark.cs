@@ -1,0 +1,51 @@
+using BenchmarkDotNet.Attributes;
+using SetupService.Domain.Handling.CamberTarget;
+using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Benchmarks.Handling;
+
+/// <summary>The equilibrium of four wheels with full kinematics, and the camber target of a histogram of 20 bins.</summary>
+[MemoryDiagnoser]
+public class HandlingBenchmark
+{
+    private readonly HandlingCarReading _reading = HandlingCars.Drawn();
+    private readonly CorneringSolver _solver = CorneringSolver.Of(HandlingCars.Drawn().Car, TurnDirection.Left)!;
+    private readonly CamberDemand _demand = new()
+    {
+        Axle = CarAxle.Front,
+        Corners = [.. Enumerable.Range(0, 20).Select(i => new CornerShare(new(0.075 + (0.05 * i), 40 + (3 * i), TurnDirection.Left), 20 - i))],
+    };
+
+    /// <summary>A car made ready and solved from rest: what one call needs.</summary>
+    [Benchmark]
+    public double FromRest()
+    {
+        var solver = CorneringSolver.Of(_reading.Car, TurnDirection.Left)!;
+        return solver.Solve(1.0, 60) is null ? solver.Attitude(new(1.0, 60, TurnDirection.Left)).RollDeg : throw new InvalidOperationException();
+    }
+
+    /// <summary>Two turns 0.05 g apart in turn, each from the other: what a row of a sweep needs.</summary>
+    [Benchmark(OperationsPerInvoke = 2)]
+    public double FromNearby()
+    {
+        var sum = 0.0;
+        foreach (var g in (ReadOnlySpan<double>)[0.95, 1.0])
+        {
+            if (_solver.Solve(g, 60) is not null) throw new InvalidOperationException();
+            sum += _solver.Attitude(new(g, 60, TurnDirection.Left)).RollDeg;
+        }
+
+        return sum;
+    }
+
+    /// <summary>Only the camber.</summary>
+    [Benchmark]
+    public double CamberTarget() => CamberTargetSearch.CamberDeg(_reading.Car, _demand, out _) ?? throw new InvalidOperationException();
+
+    /// <summary>With sensitivities, interval and four other casters.</summary>
+    [Benchmark]
+    public double CamberTargetWhole() =>
+        CamberTargetSearch.Of(_reading, _demand, [4, 5, 6, 7], out _)?.StaticCamberDeg.Value ?? throw new InvalidOperationException();
+}
