@@ -36,8 +36,8 @@ internal sealed class PartialSchemas(OpenApiDocument document)
         string[] targets = [.. kinds.Select(TargetOf).OfType<string>().Distinct(StringComparer.Ordinal)];
         if (targets.Length == 0)
             return Optional((OpenApiSchema)kinds[0].CreateShallowCopy());
-        OpenApiSchemaReference part = new(IsWhole(targets) ? targets[0] : PartOf(owner + char.ToUpperInvariant(name[0]) + name[1..], targets), document) { Description = DescriptionOf(kinds[0]) };
-        return OrNull(part);
+        var target = IsWhole(targets) ? targets[0] : PartOf(owner + char.ToUpperInvariant(name[0]) + name[1..], targets);
+        return OrNull(new OpenApiSchemaReference(target, document) { Description = DescriptionOf(kinds[0]) });
     }
 
     /// <summary>The member that tells the kind.</summary>
@@ -66,7 +66,8 @@ internal sealed class PartialSchemas(OpenApiDocument document)
         if (Schemas.ContainsKey(name))
             return name;
 
-        OpenApiSchema part = new() { Description = $"{Schemas[wholes[0]].Description} In a change no member is required." };
+        var described = string.Join(' ', wholes.Select(whole => Schemas[whole].Description));
+        OpenApiSchema part = new() { Description = $"{described} In a change no member is required." };
         Schemas.Add(name, part);
         Fill(part, owner, KindsOf(wholes[0]) is { Count: > 0 } kinds ? kinds : wholes);
         return name;
