@@ -17,6 +17,7 @@ internal static class ApiDescription
             options.AddOperationTransformer<BatchSchemas>();
             options.AddOperationTransformer<MediaExamples>();
             options.AddDocumentTransformer<DocumentFrame>();
+            options.AddDocumentTransformer<ChangeSchemas>();
         });
 
     public static void UseApiPages(this WebApplication app) =>

@@ -19,13 +19,15 @@ public sealed class ContractReader<T>
     private readonly JsonTypeInfo<T> _lenient;
     private readonly ContractShape _shape;
     private readonly IValidator<T>? _rules;
+    private readonly JsonContract _contract;
 
-    internal ContractReader(JsonTypeInfo<T> strict, JsonTypeInfo<T> lenient, ContractShape shape, IValidator<T>? rules)
+    internal ContractReader(JsonTypeInfo<T> strict, JsonTypeInfo<T> lenient, ContractShape shape, IValidator<T>? rules, JsonContract contract)
     {
         _strict = strict;
         _lenient = lenient;
         _shape = shape;
         _rules = rules;
+        _contract = contract;
     }
 
     /// <summary>Reads a request: its value, or every fault it has. Exactly one of the two comes out.</summary>
@@ -36,7 +38,7 @@ public sealed class ContractReader<T>
         if (TryRead(utf8, out value))
             return true;
 
-        (var found, var sound) = Examine(utf8);
+        (var found, var sound) = Examine(utf8, _rules);
         if (found.Count > 0)
         {
             faults = found;
@@ -70,9 +72,12 @@ public sealed class ContractReader<T>
     }
 
     /// <summary>Every fault of the text, rules included; empty where it has none.</summary>
-    public IReadOnlyList<Fault> Faults(ReadOnlySpan<byte> utf8) => Examine(utf8).Faults;
+    public IReadOnlyList<Fault> Faults(ReadOnlySpan<byte> utf8) => Examine(utf8, _rules).Faults;
 
-    private (IReadOnlyList<Fault> Faults, ReadOnlyMemory<byte>? Sound) Examine(ReadOnlySpan<byte> utf8)
+    /// <summary>The same by the rules of a call, which take the place of the type's own where they are given.</summary>
+    internal IReadOnlyList<Fault> Faults(ReadOnlySpan<byte> utf8, IValidator<T>? rules) => Examine(utf8, rules ?? _rules).Faults;
+
+    private (IReadOnlyList<Fault> Faults, ReadOnlyMemory<byte>? Sound) Examine(ReadOnlySpan<byte> utf8, IValidator<T>? rules)
     {
         utf8 = ByteOrderMark.Skip(utf8);
         if (SyntaxScan.Find(utf8) is { } unreadable)
@@ -80,9 +85,9 @@ public sealed class ContractReader<T>
 
         FaultList faults = new();
         var sound = FaultFinder.Walk(utf8, _shape, faults);
-        if (sound is { } rest && _rules is not null && JsonSerializer.Deserialize(rest.Span, _lenient) is { } value)
+        if (sound is { } rest && rules is not null && JsonSerializer.Deserialize(rest.Span, _lenient) is { } value)
         {
-            foreach (var failure in _rules.Validate(new ValidationContext<T>(value).Knowing(faults)).Errors)
+            foreach (var failure in rules.Validate(new ValidationContext<T>(value).Knowing(faults).Under(_contract)).Errors)
                 faults.AddUnlessKnown(RuleFaults.Of(failure));
         }
 

@@ -15,6 +15,7 @@ public sealed class JsonContract
     private readonly JsonSerializerOptions _written;
     private readonly JsonSerializerOptions _strict;
     private readonly JsonSerializerOptions _lenient;
+    private readonly JsonSerializerOptions _plain;
     private readonly IReadOnlyList<IValidator> _rules;
     private readonly ConcurrentDictionary<Type, object> _readers = new();
     private readonly ShapeBuilder _shapes;
@@ -38,6 +39,7 @@ public sealed class JsonContract
             UnmappedMemberHandling = JsonUnmappedMemberHandling.Skip,
             RespectNullableAnnotations = false,
         };
+        _plain = new JsonSerializerOptions(types.Options) { DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull };
         _rules = rules;
         _shapes = new ShapeBuilder(types.Options);
     }
@@ -68,6 +70,33 @@ public sealed class JsonContract
     /// <summary>The JSON type an answer is written with.</summary>
     public JsonTypeInfo<T> TypeOf<T>() => (JsonTypeInfo<T>)_written.GetTypeInfo(typeof(T));
 
+    /// <summary>A document of a request, for making changes to it.</summary>
+    public ChangedDocument<T> Changing<T>(T document)
+        where T : class => Changing(document, "");
+
+    /// <summary>A document that stood at a place of the body, for making changes to it.</summary>
+    internal ChangedDocument<T> Changing<T>(T document, string pointer)
+        where T : class =>
+        new(ReaderOf<T>(), ChangeShapeOf<T>(), JsonSerializer.SerializeToUtf8Bytes(document, (JsonTypeInfo<T>)_plain.GetTypeInfo(typeof(T))), pointer);
+
+    /// <summary>The members a change to a document may have.</summary>
+    internal ObjectShape ChangeShapeOf<T>()
+    {
+        lock (_building)
+        {
+            return _shapes.ChangeTo(typeof(T));
+        }
+    }
+
+    /// <summary>Every type of change that stands in requests, with the document it changes.</summary>
+    internal IReadOnlyDictionary<Type, Type> ChangeTypes()
+    {
+        lock (_building)
+        {
+            return new Dictionary<Type, Type>(_shapes.Changes);
+        }
+    }
+
     /// <summary>Whether objects of this type stand in requests, in which no other members are accepted.</summary>
     public bool IsRequestType(Type type)
     {
@@ -83,5 +112,6 @@ public sealed class JsonContract
             (JsonTypeInfo<T>)_strict.GetTypeInfo(type),
             (JsonTypeInfo<T>)_lenient.GetTypeInfo(type),
             _shapes.Build(type),
-            _rules.OfType<IValidator<T>>().SingleOrDefault());
+            _rules.OfType<IValidator<T>>().SingleOrDefault(),
+            this);
 }

@@ -3,11 +3,14 @@ using System.Text.Json;
 namespace SetupService.Api.Http.Contract;
 
 /// <summary>An object with named members and no others.</summary>
-internal sealed class ObjectShape(Type type) : ContractShape
+internal sealed class ObjectShape(Type type, string? teller = null) : ContractShape
 {
     private const int MostMembers = 64;
 
     public Type Type => type;
+
+    /// <summary>In a change to an object of several kinds, the name of the member that tells the kind; else null.</summary>
+    public string? Teller => teller;
 
     public IReadOnlyList<MemberShape> Members { get; private set; } = [];
 

@@ -1,4 +1,5 @@
 using System.Text.Json;
+using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
 
 namespace SetupService.Api.Http.Contract;
@@ -11,11 +12,19 @@ namespace SetupService.Api.Http.Contract;
 internal sealed class ShapeBuilder(JsonSerializerOptions options)
 {
     private readonly Dictionary<Type, ContractShape> _known = [];
+    private readonly Dictionary<Type, Type> _changes = [];
+    private readonly PartialShapes _partial = new();
 
     /// <summary>Every object type of the requests built so far.</summary>
     public IReadOnlyCollection<Type> Types => _known.Keys;
 
+    /// <summary>Every type of change in the requests built so far, with the document it changes.</summary>
+    public IReadOnlyDictionary<Type, Type> Changes => _changes;
+
     public ContractShape Build(Type type) => Build(type, property: null, unit: null);
+
+    /// <summary>The shape of a change to a document.</summary>
+    public ObjectShape ChangeTo(Type document) => (ObjectShape)_partial.Of(Build(document));
 
     private ContractShape Build(Type type, JsonPropertyInfo? property, string? unit)
     {
@@ -36,6 +45,12 @@ internal sealed class ShapeBuilder(JsonSerializerOptions options)
             return new WordShape(Array.ConvertAll(Enum.GetNames(bare), JsonNamingPolicy.CamelCase.ConvertName));
 
         var info = options.GetTypeInfo(bare);
+        if (info.Converter is IDocumentChangeConverter change)
+        {
+            _changes[bare] = change.DocumentType;
+            return ChangeTo(change.DocumentType);
+        }
+
         return info.Kind switch
         {
             JsonTypeInfoKind.Enumerable => ListOf(info, property, unit),
@@ -90,14 +105,16 @@ internal sealed class ShapeBuilder(JsonSerializerOptions options)
         var mayBeNull = property.PropertyType.IsValueType
             ? Nullable.GetUnderlyingType(property.PropertyType) is not null
             : property.IsSetNullable;
-        if (property.Set is null || property.IsRequired == mayBeNull)
+        // By its attribute: the lenient reader requires nothing, yet shapes a change as the strict one does.
+        var isRequired = property.Find<JsonRequiredAttribute>() is not null;
+        if (property.Set is null || isRequired == mayBeNull)
         {
             throw new InvalidOperationException(
                 $"{property.DeclaringType.Name}.{property.Name} must be settable, and either required or nullable.");
         }
 
         var unit = UnitOfName.Read(property.Name) ?? groupUnit;
-        return new MemberShape(property.Name, property.IsRequired, Build(property.PropertyType, property, unit));
+        return new MemberShape(property.Name, isRequired, Build(property.PropertyType, property, unit));
     }
 
     private static TAttribute Needed<TAttribute>(JsonPropertyInfo? property, string what)

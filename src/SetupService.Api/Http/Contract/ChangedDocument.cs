@@ -1,0 +1,61 @@
+using System.Diagnostics.CodeAnalysis;
+using System.Text.Json;
+using FluentValidation;
+using SetupService.Api.Http.Faults;
+
+namespace SetupService.Api.Http.Contract;
+
+/// <summary>A document with the changes made to it so far; none at first. Immutable.</summary>
+/// <typeparam name="T">The document.</typeparam>
+public sealed class ChangedDocument<T>
+    where T : class
+{
+    private readonly ContractReader<T> _reader;
+    private readonly ObjectShape _shape;
+    private readonly ReadOnlyMemory<byte> _utf8;
+    private readonly Lazy<JsonElement> _members;
+    private readonly SentText[] _sent;
+
+    internal ChangedDocument(ContractReader<T> reader, ObjectShape shape, ReadOnlyMemory<byte> utf8, string pointer)
+    {
+        _reader = reader;
+        _shape = shape;
+        _utf8 = utf8;
+        _members = new(() => JsonElement.Parse(utf8.Span));
+        _sent = [new SentText(_members, pointer)];
+    }
+
+    private ChangedDocument(ChangedDocument<T> before, ReadOnlyMemory<byte> utf8, SentText change)
+    {
+        _reader = before._reader;
+        _shape = before._shape;
+        _utf8 = utf8;
+        _members = new(() => JsonElement.Parse(utf8.Span));
+        _sent = [change, .. before._sent];
+    }
+
+    /// <summary>The document with one change more.</summary>
+    public ChangedDocument<T> With(DocumentChange<T> change)
+    {
+        ArgumentNullException.ThrowIfNull(change);
+        return With(change, "");
+    }
+
+    /// <summary>The document with one change more, which stood at a place of the body.</summary>
+    internal ChangedDocument<T> With(DocumentChange<T> change, string pointer) =>
+        new(this, JsonMerge.Apply(_shape, _members.Value, change.Members), new SentText(new(change.Members), pointer));
+
+    /// <summary>
+    /// Binds the document as changed where it keeps the contract's types, limits and closed sets. Like every fast path it says
+    /// nothing about why not and leaves the rules to the mapping to domain values.
+    /// </summary>
+    public bool TryRead([NotNullWhen(true)] out T? document) => _reader.TryRead(_utf8.Span, out document);
+
+    /// <summary>
+    /// Every fault of the document as changed, each at the place of the body that says most about it: where a change names it,
+    /// there, the last change first, else in the document.
+    /// </summary>
+    /// <param name="rules">The rules it must keep; those of its type where left out.</param>
+    internal IReadOnlyList<Fault> Faults(IValidator<T>? rules = null) =>
+        [.. _reader.Faults(_utf8.Span, rules).Select(fault => fault with { Pointer = SentText.PlaceOf(fault, _sent) })];
+}

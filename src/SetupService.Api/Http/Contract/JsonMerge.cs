@@ -1,0 +1,48 @@
+using System.Buffers;
+using System.Runtime.InteropServices;
+using System.Text.Json;
+
+namespace SetupService.Api.Http.Contract;
+
+/// <summary>
+/// Merges a change into a document (RFC 7396, both without nulls): objects member by member, everything else whole. An object of several kinds
+/// is replaced whole where the change names another kind than it is of: the members of the old kind mean nothing in the new.
+/// </summary>
+internal static class JsonMerge
+{
+    /// <summary>The document as changed. Both must keep the shape, and only members of the shape are written.</summary>
+    public static ReadOnlyMemory<byte> Apply(ObjectShape shape, JsonElement document, JsonElement change)
+    {
+        ArrayBufferWriter<byte> merged = new(JsonMarshal.GetRawUtf8Value(document).Length + JsonMarshal.GetRawUtf8Value(change).Length);
+        using Utf8JsonWriter writer = new(merged, new JsonWriterOptions { SkipValidation = true });
+        Write(writer, shape, document, change);
+        writer.Flush();
+        return merged.WrittenMemory;
+    }
+
+    private static void Write(Utf8JsonWriter writer, ObjectShape shape, JsonElement document, JsonElement change)
+    {
+        writer.WriteStartObject();
+        foreach (var member in shape.Members)
+        {
+            var isThere = document.TryGetProperty(member.NameUtf8, out var from);
+            var isChanged = change.TryGetProperty(member.NameUtf8, out var to);
+            if (!isThere && !isChanged)
+                continue;
+
+            writer.WritePropertyName(member.NameUtf8);
+            if (isThere && isChanged && member.Shape is ObjectShape inner && AreMerged(inner, from, to))
+                Write(writer, inner, from, to);
+            else
+                writer.WriteRawValue(JsonMarshal.GetRawUtf8Value(isChanged ? to : from), skipInputValidation: true);
+        }
+
+        writer.WriteEndObject();
+    }
+
+    private static bool AreMerged(ObjectShape shape, JsonElement from, JsonElement to) =>
+        from.ValueKind == JsonValueKind.Object && to.ValueKind == JsonValueKind.Object
+        && (shape.Teller is null
+            || !to.TryGetProperty(shape.Teller, out var named)
+            || (from.TryGetProperty(shape.Teller, out var kind) && named.ValueEquals(kind.GetString())));
+}

@@ -1,0 +1,41 @@
+using System.Text;
+using System.Text.Json;
+using SetupService.Api.Host;
+using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Faults;
+using SetupService.Api.Tests.Vehicles;
+using SetupService.Api.Vehicles;
+
+namespace SetupService.Api.Tests.Http.Changes;
+
+/// <summary>Reads the test's requests and makes their changes the way a handler does.</summary>
+internal static class ChangeReading
+{
+    public static JsonContract ChangeContract { get; } = new(ChangeJsonContext.Default, [new ChangeRequestRules()]);
+
+    public static ContractReader<ChangeRequest> Reader { get; } = ChangeContract.ReaderOf<ChangeRequest>();
+
+    /// <summary>The demo car, or the car given, with one change made.</summary>
+    public static VehicleDocument Changed(string change, string car = DemoCar.Car)
+    {
+        var request = Read($$"""{ "vehicle": {{car}}, "change": {{change}} }""");
+        Assert.True(ChangeContract.Changing(request.Vehicle).With(request.Change!).TryRead(out var changed), "The change could not be made.");
+        return changed;
+    }
+
+    public static VehicleDocument Car(string json) => Read($$"""{ "vehicle": {{json}} }""").Vehicle;
+
+    public static ChangeRequest Read(string body)
+    {
+        var isRead = Reader.Read(Encoding.UTF8.GetBytes(body), out var request, out var faults);
+        Assert.True(isRead, string.Join('\n', (faults ?? []).Select(fault => $"{fault.Pointer}: {fault.Message}")));
+        return request!;
+    }
+
+    public static IReadOnlyList<Fault> Faults(string body) => Reader.Faults(Encoding.UTF8.GetBytes(body));
+
+    /// <summary>The faults of one change to a car.</summary>
+    public static IReadOnlyList<Fault> FaultsOf(string change, string car = DemoCar.Car) => Faults($$"""{ "vehicle": {{car}}, "change": {{change}} }""");
+
+    public static string Text(VehicleDocument car) => JsonSerializer.Serialize(car, ContractJsonContext.Default.VehicleDocument);
+}
