@@ -29,9 +29,9 @@ internal static class AxleMaker
         var radiusMm = Radius(axle.Tyre, (left + right) / 2, tyreRate, list);
         var steers = at == CarAxle.Front;
         var camber = (axle.Left.CamberDeg, axle.Right.CamberDeg);
-        var leftCamber = camber.Item1 ?? measured?.CamberAt(0)?.AngleDeg.Value ?? list.Add(list.Inputs.Camber, TypicalValues.CamberDeg, "The camber set is where the inclination starts from.");
+        var leftCamber = camber.Item1 ?? measured?.CamberAt(0)?.AngleDeg.Value ?? list.Add(list.Inputs.Camber, TypicalValues.CamberDeg(at), "The camber set is where the inclination starts from.");
         var toe = (axle.Left.ToeDeg, axle.Right.ToeDeg);
-        var leftToe = toe.Item1 ?? measured?.ToeAt(0)?.AngleDeg.Value ?? list.Add(list.Inputs.Toe, TypicalValues.ToeDeg, "Toe enters each wheel's slip angle.");
+        var leftToe = toe.Item1 ?? measured?.ToeAt(0)?.AngleDeg.Value ?? list.Add(list.Inputs.Toe, TypicalValues.ToeDeg(at), "Toe enters each wheel's slip angle.");
         var figures = axle.Suspension is { } points ? Figures(points, leftCamber, leftToe, radiusMm) : null;
         if (axle.Suspension is not null && figures is null) return null;
         var caster = axle.Suspension is not null || !steers
@@ -51,7 +51,7 @@ internal static class AxleMaker
             LeftLoadN = left,
             RightLoadN = right,
             TrackMm = Track(axle, figures, list),
-            UnsprungMassKg = axle.UnsprungMassKg ?? list.Add(list.Inputs.UnsprungMass, TypicalValues.UnsprungMassKg((left + right) / HandlingCar.StandardGravity, axle),
+            UnsprungMassKg = axle.UnsprungMassKg ?? list.Add(list.Inputs.UnsprungMass, TypicalValues.UnsprungMassKg(CarMassKg(vehicle), axle.Layout),
                 "The unsprung mass moves its own load across the axle, and what it weighs the springs do not carry."),
             LoadedRadiusMm = radiusMm,
             TyreRateNPerMm = tyreRate,
@@ -60,13 +60,13 @@ internal static class AxleMaker
             MotionRatio = motionRatio,
             DamperMotionRatio = figures?.DamperMotionRatio ?? axle.Damper.MotionRatio ?? list.Add(list.Inputs.DamperMotionRatio, TypicalValues.DamperMotionRatio(axle.Layout, motionRatio),
                 "Damper and bump stop act at the wheel with the square of their motion ratio."),
-            BarRollRateNmPerDeg = axle.BarRollRateNmPerDeg ?? list.Add(list.Inputs.BarRollRate, TypicalValues.BarRollRateNmPerDeg(axle.Spring.RateNPerMm ?? 0, motionRatio, Track(axle, figures, null)),
+            BarRollRateNmPerDeg = axle.BarRollRateNmPerDeg ?? list.Add(list.Inputs.BarRollRate, TypicalValues.BarRollRateNmPerDeg(at, axle.Spring.RateNPerMm ?? 0, motionRatio, Track(axle, figures, null)),
                 "No anti-roll bar is assumed where none is given; a bar lets the body roll less and moves load transfer to its axle."),
             RollCentreHeightMm = figures?.RollCentreHeightMm ?? axle.RollCentreHeightMm ?? list.Add(list.Inputs.RollCentreHeight, TypicalValues.RollCentreHeightMm(axle.Layout, at),
                 "The height of the roll centre decides what crosses the axle through the links and what rolls the body."),
             SwingArmMm = axle.Suspension is null && measured is null
-                ? list.Add(list.Inputs.SwingArm, TypicalValues.SwingArmMm(axle.Layout), "Without points or readings camber is taken to change evenly with travel, about a front-view swing arm of this length in mm.")
-                : TypicalValues.SwingArmMm(axle.Layout).Value,
+                ? list.Add(list.Inputs.SwingArm, TypicalValues.SwingArmMm(axle.Layout, at), "Without points or readings camber is taken to change evenly with travel, about a front-view swing arm of this length in mm.")
+                : TypicalValues.SwingArmMm(axle.Layout, at).Value,
             BumpTravelMm = axle.BumpTravelMm ?? list.NoBumpStop(),
             ReboundTravelMm = axle.ReboundTravelMm ?? list.NoDroopStop(),
             StopRateNPerMm = axle.BumpStop.RateNPerMm ?? list.Add(list.Inputs.StopRate, TypicalValues.StopRateNPerMm, "It counts only where a bump stop is reached."),
@@ -80,9 +80,12 @@ internal static class AxleMaker
             RightCasterDeg = axle.Suspension is null ? axle.Right.CasterDeg ?? caster : caster,
             InclinationDeg = inclination,
             CamberComplianceDegPerKn = axle.Compliance.CamberDegPerKn ?? list.Add(list.Inputs.CamberCompliance, TypicalValues.CamberComplianceDegPerKn, "Rubber gives: side force leans the outer wheel out. Not known, it is left out."),
-            ToeComplianceDegPerKn = axle.Compliance.ToeDegPerKn ?? list.Add(list.Inputs.ToeCompliance, TypicalValues.ToeComplianceDegPerKn, "Rubber gives: side force turns the wheels. Not known, it is left out."),
+            ToeComplianceDegPerKn = axle.Compliance.ToeDegPerKn ?? list.Add(list.Inputs.ToeCompliance, TypicalValues.ToeComplianceDegPerKn(at), "Rubber gives: side force turns the wheels. Not known, it is left out."),
         };
     }
+
+    private static double CarMassKg(Vehicle vehicle) =>
+        ((StaticLoads.Of(vehicle, CarAxle.Front)?.SumN ?? 0) + (StaticLoads.Of(vehicle, CarAxle.Rear)?.SumN ?? 0)) / HandlingCar.StandardGravity;
 
     private static double Radius(Tyre? tyre, double loadN, double rateNPerMm, AxleAssumptions list)
     {

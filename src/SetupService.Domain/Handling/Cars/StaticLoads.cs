@@ -10,6 +10,9 @@ public readonly record struct StaticLoads(double LeftN, double RightN)
     /// <summary>How far the scales of an axle's wheels may differ from its stated load, as a share, before one of them is wrong; common practice, no source.</summary>
     public const double Agreement = 0.02;
 
+    /// <summary>Of both wheels, N.</summary>
+    public double SumN => LeftN + RightN;
+
     /// <summary>The loads: by the scales where both wheels were read, else half the axle's load each; null where neither is known.</summary>
     public static StaticLoads? Of(Vehicle vehicle, CarAxle axle)
     {

@@ -3,34 +3,42 @@ using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Inputs;
 
-/// <summary>What the figures of a road car usually are, by layout where that tells, each with its source.</summary>
+/// <summary>What the figures of a road car usually are, by layout where that tells, each with its source. The ranges are our judgement unless the source gives one.</summary>
 public static class TypicalValues
 {
     private const string CommonPractice = "common practice, no source";
 
+    // The cars' own figures are read from a reprint; the report itself was not seen.
+    private const string ThreeCars = "three cars published with DOT HS 807 956 (1992), as reprinted in vehicle models of TU München, 2017";
+    private const string Reimpell = "from memory (Reimpell, Stoll and Betzler, The Automotive Chassis)";
+
+    private const double StandardGravity = 9.80665;
+    private const double UsualPressureKpa = 230;
+    private const double UsualAspectPct = 75;
+
     /// <summary>Camber, degrees.</summary>
-    public static TypicalValue CamberDeg { get; } = new(0, -1.5, 0, CommonPractice);
+    public static TypicalValue CamberDeg(CarAxle axle) => axle == CarAxle.Front ? new(-0.5, -1.5, 0.3, CommonPractice) : new(-1, -2, 0, CommonPractice);
 
     /// <summary>Toe of a wheel, degrees.</summary>
-    public static TypicalValue ToeDeg { get; } = new(0, -0.1, 0.2, CommonPractice);
+    public static TypicalValue ToeDeg(CarAxle axle) => axle == CarAxle.Front ? new(0.05, -0.05, 0.15, CommonPractice) : new(0.1, 0, 0.25, CommonPractice);
 
     /// <summary>Caster, degrees.</summary>
-    public static TypicalValue CasterDeg { get; } = new(5, 2.5, 8, CommonPractice);
+    public static TypicalValue CasterDeg { get; } = new(5, 2, 8.5, "usually 3 to 8° (Sugiyarto, Perawatan dan Perbaikan Sistem Chasis Kendaraan, p. 79)");
 
     /// <summary>Height of a wheel centre over the ground, mm.</summary>
     public static TypicalValue LoadedRadiusMm { get; } = new(300, 275, 335, CommonPractice);
 
-    /// <summary>Rate at a bump stop, N/mm.</summary>
-    public static TypicalValue StopRateNPerMm { get; } = new(60, 20, 200, CommonPractice);
+    /// <summary>Rate at a bump stop, N/mm: foam, over the first half of its length.</summary>
+    public static TypicalValue StopRateNPerMm { get; } = new(60, 20, 150, CommonPractice);
 
     /// <summary>Length of a bump stop, mm.</summary>
     public static TypicalValue StopLengthMm { get; } = new(45, 25, 70, CommonPractice);
 
-    /// <summary>Camber compliance, degrees per kN: left out where it is not known.</summary>
-    public static TypicalValue CamberComplianceDegPerKn { get; } = new(0, 0, 0.25, CommonPractice);
+    /// <summary>Camber compliance, degrees per kN: left out where it is not known; cars have some 0.05 to 0.35.</summary>
+    public static TypicalValue CamberComplianceDegPerKn { get; } = new(0, 0, 0.3, CommonPractice);
 
     /// <summary>Toe compliance, degrees per kN: left out where it is not known.</summary>
-    public static TypicalValue ToeComplianceDegPerKn { get; } = new(0, -0.03, 0.06, CommonPractice);
+    public static TypicalValue ToeComplianceDegPerKn(CarAxle axle) => axle == CarAxle.Front ? new(0, 0, 0.15, CommonPractice) : new(0, -0.08, 0.08, CommonPractice);
 
     /// <summary>
     /// Vertical rate of a tyre, N/mm, by its size and pressure: 0.00028 p √((1.03 − 0.004 A) S (S A/50 + d)) + 3.45 kgf/mm with p
@@ -38,65 +46,78 @@ public static class TypicalValues
     /// </summary>
     public static TypicalValue TyreRateNPerMm(Tyre? tyre)
     {
-        const double kgf = 9.80665;
-        if (tyre is null) return new(220, 160, 300, CommonPractice);
+        if (tyre is null) return new(210, 160, 280, ThreeCars + ": 158, 190 and 213 N/mm; larger since");
         var marking = tyre.Marking;
-        var aspect = marking.AspectRatioPct ?? 75;
+        var aspect = marking.AspectRatioPct ?? UsualAspectPct;
         var width = marking.NominalSectionWidthMm;
-        var rate = kgf * ((0.00028 * (tyre.PressureKpa ?? 230)
+        var rate = StandardGravity * ((0.00028 * (tyre.PressureKpa ?? UsualPressureKpa)
             * Math.Sqrt((1.03 - (0.004 * aspect)) * width * ((width * aspect / 50) + marking.Dimensions.RimDiameterMm))) + 3.45);
-        return new(rate, 0.85 * rate, 1.15 * rate, "Rhyne, Tire Science and Technology 33(3), 2005, from memory: vertical stiffness of belted radials by size and pressure");
+        return new(rate, 0.8 * rate, 1.2 * rate,
+            "Rhyne, Tire Science and Technology 33(3), 2005: vertical stiffness of belted radials by size and pressure; coefficients from memory"
+                + (tyre.PressureKpa is null ? ", at 230 kPa because no pressure is given" : ""));
     }
 
-    /// <summary>Height of the centre of gravity, mm, by the mean track: the static stability factor track/(2 height).</summary>
+    /// <summary>Height of the centre of gravity, mm, by the mean track: the static stability factor is track/(2 height).</summary>
     public static TypicalValue CentreOfGravityHeightMm(double meanTrackMm) => new(
-        meanTrackMm / (2 * 1.42), meanTrackMm / (2 * 1.55), meanTrackMm / (2 * 1.30), "static stability factor of passenger cars about 1.4, from memory");
+        meanTrackMm / (2 * 1.41), meanTrackMm / (2 * 1.55), meanTrackMm / (2 * 1.25),
+        "NHTSA, Trends in the static stability factor of passenger cars, light trucks and vans, DOT HS 809 868 (2005): mean 1.41 for passenger cars");
 
-    /// <summary>Unsprung mass of a wheel, kg, by the load on its axle.</summary>
-    public static TypicalValue UnsprungMassKg(double axleLoadKg, Axle axle)
-    {
-        ArgumentNullException.ThrowIfNull(axle);
-        var ofAxle = 0.055 * axleLoadKg;
-        return new(ofAxle, 0.75 * ofAxle, 1.35 * ofAxle, CommonPractice);
-    }
+    /// <summary>Unsprung mass of a wheel, kg, by the mass of the car.</summary>
+    public static TypicalValue UnsprungMassKg(double carMassKg, SuspensionLayout? layout) => new(
+        0.0275 * carMassKg, 0.022 * carMassKg, (layout is SuspensionLayout.TwistBeam ? 0.038 : 0.035) * carMassKg,
+        ThreeCars + ": 2.7 to 2.9 % of the car's mass a wheel");
 
     /// <summary>Height of a roll centre, mm.</summary>
     public static TypicalValue RollCentreHeightMm(SuspensionLayout? layout, CarAxle axle) => (layout, axle) switch
     {
-        (SuspensionLayout.TwistBeam, _) => new(150, 80, 230, CommonPractice),
-        (SuspensionLayout.SemiTrailingArm, _) => new(90, 20, 150, CommonPractice),
-        (_, CarAxle.Front) => new(60, 10, 120, CommonPractice),
-        _ => new(100, 40, 170, CommonPractice),
+        (SuspensionLayout.TwistBeam, _) => new(160, 80, 260, CommonPractice),
+        (SuspensionLayout.SemiTrailingArm, _) => new(110, 40, 180, CommonPractice),
+        (SuspensionLayout.DoubleWishbone or SuspensionLayout.FiveLink, CarAxle.Front) => new(50, 0, 100, Reimpell + ": front axles 30 to 100 mm"),
+        (SuspensionLayout.MacPhersonStrut, CarAxle.Front) => new(60, 10, 110, Reimpell + ": front axles 30 to 100 mm"),
+        (_, CarAxle.Front) => new(60, 0, 130, Reimpell + ": front axles 30 to 100 mm"),
+        (null or SuspensionLayout.Measured, _) => new(100, 20, 220, Reimpell + ": independent rear axles 60 to 130 mm"),
+        _ => new(100, 40, 150, Reimpell + ": independent rear axles 60 to 130 mm"),
     };
 
     /// <summary>Spring travel by wheel travel.</summary>
     public static TypicalValue MotionRatio(SuspensionLayout? layout) => layout switch
     {
-        SuspensionLayout.MacPhersonStrut => new(0.95, 0.90, 0.99, CommonPractice),
+        SuspensionLayout.MacPhersonStrut => new(0.95, 0.88, 1, CommonPractice),
         SuspensionLayout.DoubleWishbone or SuspensionLayout.FiveLink => new(0.65, 0.50, 0.85, CommonPractice),
-        SuspensionLayout.SemiTrailingArm or SuspensionLayout.TwistBeam => new(0.75, 0.60, 1.0, CommonPractice),
-        _ => new(0.85, 0.60, 1.0, CommonPractice),
+        SuspensionLayout.SemiTrailingArm => new(0.75, 0.60, 0.95, CommonPractice),
+        SuspensionLayout.TwistBeam => new(0.90, 0.70, 1.1, CommonPractice),
+        _ => new(0.85, 0.55, 1.05, CommonPractice),
     };
 
-    /// <summary>Damper travel by wheel travel: of a strut the spring's, else a little more than the spring's.</summary>
+    /// <summary>Damper travel by wheel travel: of a strut the spring's, else about the spring's.</summary>
     public static TypicalValue DamperMotionRatio(SuspensionLayout? layout, double springMotionRatio) => layout is SuspensionLayout.MacPhersonStrut
         ? new(springMotionRatio, springMotionRatio - 0.02, springMotionRatio + 0.02, "the spring's: a strut carries its spring about the damper")
         : new(springMotionRatio, 0.85 * springMotionRatio, 1.2 * springMotionRatio, CommonPractice);
 
     /// <summary>Steering-axis inclination, degrees.</summary>
-    public static TypicalValue InclinationDeg(SuspensionLayout? layout) =>
-        layout is SuspensionLayout.DoubleWishbone ? new(9, 6, 13, CommonPractice) : new(13, 9, 16, CommonPractice);
-
-    /// <summary>Front-view swing arm, mm.</summary>
-    public static TypicalValue SwingArmMm(SuspensionLayout? layout) => layout switch
+    public static TypicalValue InclinationDeg(SuspensionLayout? layout) => layout switch
     {
-        SuspensionLayout.DoubleWishbone or SuspensionLayout.FiveLink => new(1900, 1300, 3200, CommonPractice),
-        SuspensionLayout.SemiTrailingArm => new(1400, 1000, 2500, CommonPractice),
-        SuspensionLayout.TwistBeam => new(1800, 1200, 4000, CommonPractice),
-        _ => new(3000, 1700, 8000, CommonPractice),
+        SuspensionLayout.MacPhersonStrut => new(13.5, 11, 16, Reimpell + ": passenger cars 11 to 15.5°"),
+        SuspensionLayout.DoubleWishbone => new(10.5, 7, 14, CommonPractice),
+        _ => new(12.5, 8, 16, Reimpell + ": passenger cars 11 to 15.5°"),
     };
 
-    /// <summary>Roll rate of a bar nobody mentioned, N m/deg: none, at most as much as the springs of its axle give.</summary>
-    public static TypicalValue BarRollRateNmPerDeg(double springRateNPerMm, double motionRatio, double trackMm) =>
-        new(0, 0, double.DegreesToRadians(1) * springRateNPerMm * motionRatio * motionRatio * trackMm * trackMm / 2000, CommonPractice);
+    /// <summary>Front-view swing arm, mm.</summary>
+    public static TypicalValue SwingArmMm(SuspensionLayout? layout, CarAxle axle) => (layout, axle) switch
+    {
+        (SuspensionLayout.MacPhersonStrut, CarAxle.Front) => new(1800, 1200, 4000, ThreeCars + ": two front axles, 1604 and 2540 mm"),
+        (SuspensionLayout.MacPhersonStrut, _) => new(3000, 1500, 8000, ThreeCars + ": one rear axle, 4763 mm"),
+        (SuspensionLayout.DoubleWishbone or SuspensionLayout.FiveLink, _) => new(1700, 1000, 3500, CommonPractice),
+        (SuspensionLayout.SemiTrailingArm, _) => new(1150, 800, 2000, ThreeCars + ": one rear axle, 1104 mm"),
+        (SuspensionLayout.TwistBeam, _) => new(1700, 1100, 4000, CommonPractice),
+        _ => new(2000, 1000, 6000, ThreeCars + ": 1104 to 4763 mm"),
+    };
+
+    /// <summary>Roll rate of a bar nobody mentioned, N m/deg: none, at most some 45 % of its axle's roll stiffness in front, 15 % behind.</summary>
+    public static TypicalValue BarRollRateNmPerDeg(CarAxle axle, double springRateNPerMm, double motionRatio, double trackMm)
+    {
+        var ofSprings = double.DegreesToRadians(1) * springRateNPerMm * motionRatio * motionRatio * trackMm * trackMm / 2000;
+        var share = axle == CarAxle.Front ? 0.45 : 0.15;
+        return new(0, 0, ofSprings * share / (1 - share), ThreeCars + ": bars 23 to 45 % of the front axle's roll stiffness, 0 to 14 % of the rear's");
+    }
 }
