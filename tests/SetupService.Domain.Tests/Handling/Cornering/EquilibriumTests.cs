@@ -1,0 +1,162 @@
+using CsCheck;
+using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Domain.Tests.Handling.Cornering;
+
+/// <summary>What must hold of any car in any turn.</summary>
+public sealed class EquilibriumTests
+{
+    private static readonly Gen<HandlingCar> Cars =
+        from springs in Gen.Select(Gen.Double[12, 120], Gen.Double[12, 120])
+        from bars in Gen.Select(Gen.Double[0, 900], Gen.Double[0, 600])
+        from height in Gen.Double[420, 620]
+        from rollCentres in Gen.Select(Gen.Double[-40, 160], Gen.Double[0, 250])
+        from tyre in Gen.Double[150, 400]
+        from loads in Gen.Select(Gen.Double[0.85, 1.15], Gen.Double[0.85, 1.15])
+        from camber in Gen.Double[-4, 1]
+        from bump in Gen.Double[10, 90]
+        select Make(springs, bars, height, rollCentres, tyre, loads, camber, bump);
+
+    [Fact]
+    public void Loads_carry_the_car_and_moments_close_or_the_refusal_is_named() =>
+        Gen.Select(Cars, Gen.Double[0, 1.6], Gen.Double[8, 300], Gen.Bool).Sample((car, lateralG, radiusM, isLeft) =>
+        {
+            var turn = isLeft ? TurnDirection.Left : TurnDirection.Right;
+            var solver = CorneringSolver.Of(car, turn)!;
+            var failure = solver.Solve(lateralG, radiusM);
+            if (failure is not null) return failure is CorneringFailure.RollsOver or CorneringFailure.TravelNotReached;
+            var a = solver.Attitude(new(lateralG, radiusM, turn));
+            var weight = car.Front.LoadN + car.Rear.LoadN;
+            var acceleration = lateralG * HandlingCar.StandardGravity;
+            Assert.Equal(car.Front.LoadN, a.FrontLeft.LoadN + a.FrontRight.LoadN, 1e-9 * weight);
+            Assert.Equal(car.Rear.LoadN, a.RearLeft.LoadN + a.RearRight.LoadN, 1e-9 * weight);
+            Assert.Equal(car.Front.LoadN / HandlingCar.StandardGravity * acceleration, a.FrontLeft.SideForceN + a.FrontRight.SideForceN, 1e-8 * weight);
+            Assert.Equal(car.Rear.LoadN / HandlingCar.StandardGravity * acceleration, a.RearLeft.SideForceN + a.RearRight.SideForceN, 1e-8 * weight);
+
+            // Load moment about the middle of the track, the static one included, against the car's own: whole mass at its height, and the sprung
+            // mass moved sideways and up by roll and heave.
+            var sine = Math.Sin(double.DegreesToRadians(a.RollDeg));
+            var share = car.SprungShareFront;
+            var rise = (share * a.Front.HeaveMm) + ((1 - share) * a.Rear.HeaveMm) - (solver.RollArmMm * (1 - Math.Sqrt(1 - (sine * sine))));
+            var moment = (car.MassKg * acceleration * car.CentreOfGravityHeightMm)
+                + (car.SprungMassKg * ((acceleration * (rise + car.HeightChangeMm)) + (HandlingCar.StandardGravity * solver.RollArmMm * sine)));
+            var sign = isLeft ? 1 : -1;
+            var loads = sign * (((a.FrontRight.LoadN - a.FrontLeft.LoadN) * car.Front.TrackMm) + ((a.RearRight.LoadN - a.RearLeft.LoadN) * car.Rear.TrackMm)) / 2;
+            Assert.Equal(moment, loads, 1e-9 * weight * 1500);
+
+            foreach (var wheel in (WheelAttitude[])[a.FrontLeft, a.FrontRight, a.RearLeft, a.RearRight])
+                Assert.True(wheel.LoadN >= 0 && double.IsFinite(wheel.InclinationDeg) && double.IsFinite(wheel.SteerDeg));
+            return true;
+        }, iter: 2000);
+
+    [Fact]
+    public void A_turn_to_the_right_is_the_mirror_of_one_to_the_left() =>
+        Gen.Select(Cars, Gen.Double[0.05, 1]).Sample((car, lateralG) =>
+        {
+            var mirror = car with { Front = Mirrored(car.Front), Rear = Mirrored(car.Rear) };
+            var (left, right) = (CorneringSolver.Of(car, TurnDirection.Left)!, CorneringSolver.Of(mirror, TurnDirection.Right)!);
+            if (left.Solve(lateralG, 60) is not null) return;
+            Assert.Null(right.Solve(lateralG, 60));
+            var (a, b) = (left.Attitude(new(lateralG, 60, TurnDirection.Left)), right.Attitude(new(lateralG, 60, TurnDirection.Right)));
+            Assert.Equal(a.RollDeg, b.RollDeg, 1e-9);
+            Assert.Equal(a.FrontRight.LoadN, b.FrontLeft.LoadN, 1e-6);
+            Assert.Equal(a.FrontRight.InclinationDeg, b.FrontLeft.InclinationDeg, 1e-9);
+            Assert.Equal(a.FrontRight.SteerDeg, -b.FrontLeft.SteerDeg, 1e-7);
+        }, iter: 200);
+
+    [Fact]
+    public void Stiffer_springs_let_the_body_roll_less_while_all_springs_stay_seated() =>
+        Gen.Select(Cars, Gen.Double[0.1, 0.9]).Sample((car, lateralG) =>
+        {
+            var soft = car with { Front = Free(car.Front), Rear = Free(car.Rear) };
+            var stiff = soft with { Front = soft.Front with { SpringRateNPerMm = 1.2 * soft.Front.SpringRateNPerMm } };
+            if (Roll(soft) is { } less && Roll(stiff) is { } more) Assert.True(more < less, $"{less} {more}");
+
+            double? Roll(HandlingCar one)
+            {
+                var solver = CorneringSolver.Of(one, TurnDirection.Left)!;
+                if (solver.Solve(lateralG, 80) is not null || solver.RollArmMm < 50) return null;
+                var attitude = solver.Attitude(new(lateralG, 80, TurnDirection.Left));
+                return IsSeated(one.Front, attitude.FrontLeft) && IsSeated(one.Rear, attitude.RearLeft) ? attitude.RollDeg : null;
+            }
+        }, iter: 300);
+
+    [Fact]
+    public void A_turn_solved_from_another_is_the_same_as_from_rest() =>
+        Gen.Select(Cars, Gen.Double[0, 1.2], Gen.Double[0, 1.2]).Sample((car, firstG, lateralG) =>
+        {
+            var (walked, fresh) = (CorneringSolver.Of(car, TurnDirection.Left)!, CorneringSolver.Of(car, TurnDirection.Left)!);
+            walked.Solve(firstG, 50);
+            var failure = fresh.Solve(lateralG, 50);
+            Assert.Equal(failure, walked.Solve(lateralG, 50));
+            if (failure is not null) return;
+            var (a, b) = (walked.Attitude(new(lateralG, 50, TurnDirection.Left)), fresh.Attitude(new(lateralG, 50, TurnDirection.Left)));
+            Assert.Equal(a.RollDeg, b.RollDeg, 1e-7);
+            Assert.Equal(a.Outer(CarAxle.Front).InclinationDeg, b.Outer(CarAxle.Front).InclinationDeg, 1e-7);
+            Assert.Equal(a.PeakScale, b.PeakScale, 1e-7);
+        }, iter: 500);
+
+    [Fact]
+    public void The_roll_over_limit_is_where_the_inner_side_loses_its_load()
+    {
+        var car = WorkedCar.Make();
+        var solver = CorneringSolver.Of(car, TurnDirection.Left)!;
+        Assert.Equal(CorneringFailure.RollsOver, solver.Solve(2, 60));
+
+        var limitG = RollOver.LimitG(solver, 60, 2);
+
+        Assert.Null(solver.Solve(limitG, 60));
+        var stands = solver.Attitude(new(limitG, 60, TurnDirection.Left));
+        Assert.True(stands.FrontLeft.LoadN + stands.RearLeft.LoadN < 0.01 * (car.Front.LoadN + car.Rear.LoadN));
+        Assert.InRange(limitG, 1.2, 1.51);
+    }
+
+    // Gillespie's understeer gradient W/C of the axles: with given stiffness and hardly any load moved it is all there is.
+    [Fact]
+    public void Gently_turned_the_understeer_is_the_difference_of_load_by_cornering_stiffness()
+    {
+        var even = WorkedCar.Make(1e5);
+        var car = even with
+        {
+            CentreOfGravityHeightMm = 310,
+            Front = even.Front with { CorneringStiffnessNPerDeg = 1000, LeftCamberDeg = 0, RightCamberDeg = 0, LeftCasterDeg = 0, RightCasterDeg = 0, InclinationDeg = 0 },
+            Rear = even.Rear with { CorneringStiffnessNPerDeg = 1250, LeftCamberDeg = 0, RightCamberDeg = 0 },
+        };
+
+        var turn = SteadyTurn.Of(CorneringSolver.Of(car, TurnDirection.Left)!, new(0.005, 400, TurnDirection.Left), null, out _)!.Value;
+
+        Assert.Equal((car.Front.LoadN / 2000) - (car.Rear.LoadN / 2500), turn.UndersteerDegPerG!.Value, 0.03);
+    }
+
+    private static HandlingCar Make(
+        (double Front, double Rear) springs, (double Front, double Rear) bars, double heightMm, (double Front, double Rear) rollCentres, double tyre,
+        (double Left, double Right) loads, double camberDeg, double bumpMm)
+    {
+        var car = WorkedCar.Make(tyre);
+        return car with
+        {
+            CentreOfGravityHeightMm = heightMm,
+            Front = car.Front with
+            {
+                SpringRateNPerMm = springs.Front, BarRollRateNmPerDeg = bars.Front, RollCentreHeightMm = rollCentres.Front,
+                LeftLoadN = car.Front.LeftLoadN * loads.Left, LeftCamberDeg = camberDeg, BumpTravelMm = bumpMm, ReboundTravelMm = 2 * bumpMm,
+            },
+            Rear = car.Rear with
+            {
+                SpringRateNPerMm = springs.Rear, BarRollRateNmPerDeg = bars.Rear, RollCentreHeightMm = rollCentres.Rear,
+                RightLoadN = car.Rear.RightLoadN * loads.Right, BumpTravelMm = bumpMm, ReboundTravelMm = 60,
+            },
+        };
+    }
+
+    private static HandlingAxle Mirrored(HandlingAxle axle) => axle with
+    {
+        LeftLoadN = axle.RightLoadN, RightLoadN = axle.LeftLoadN, LeftCamberDeg = axle.RightCamberDeg, RightCamberDeg = axle.LeftCamberDeg,
+    };
+
+    private static bool IsSeated(HandlingAxle axle, WheelAttitude inner) => -inner.TravelMm * axle.SpringRateNPerMm < 0.95 * axle.SprungLoadN / 2;
+
+    private static HandlingAxle Free(HandlingAxle axle) => axle with { BumpTravelMm = null, ReboundTravelMm = null };
+}
