@@ -9,9 +9,11 @@ namespace SetupService.Domain.Handling.Cornering;
 /// <summary>One axle while its equilibrium is sought. Forces in N, lengths in mm; see docs/methods/cornering.</summary>
 internal sealed class CorneringAxle
 {
+    private const double UsualPeakDeg = 10;
+
     private readonly HandlingAxle _axle;
     private readonly double _barNPerMm;
-    private double _peakSlipDeg = 10;
+    private double _peakSlipDeg = UsualPeakDeg;
     private double _det;
     private double _outerPerOuter;
     private double _outerPerInner;
@@ -74,6 +76,7 @@ internal sealed class CorneringAxle
         Outer.Reset();
         Inner.Reset();
         HeaveMm = SlipDeg = 0;
+        _peakSlipDeg = UsualPeakDeg;
     }
 
     public void StartFrom(CorneringAxle other)

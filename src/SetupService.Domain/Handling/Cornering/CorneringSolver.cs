@@ -14,13 +14,17 @@ public sealed class CorneringSolver
     public const double Spare = 1.05;
 
     private const double Closed = 1e-10;
-    private const int MostSteps = 60;
+    private const int MostSteps = 120;
+    private const int SmoothSteps = 20;
     private const int MostHalvings = 10;
     private const int Stages = 16;
     private const double LongestRollSine = 0.06;
     private const double LongestTravelMm = 40;
     private const double FurthestRollRad = 0.7;
     private const double LongestSteerDeg = 12;
+
+    // Of the radius: further ahead or behind the turn's centre does not lie for any slip a tyre can have.
+    private const double FurthestCentre = 0.9;
 
     private readonly HandlingCar _car;
     private readonly CorneringAxle _front;
@@ -121,6 +125,7 @@ public sealed class CorneringSolver
         _front.Demand(acceleration);
         _rear.Demand(acceleration);
         _peakScale = grip.IsHeld ? grip.Least : Math.Max(_peakScale, grip.Least);
+        _centreStationMm = Math.Clamp(_centreStationMm, -FurthestCentre * radiusM * 1000, FurthestCentre * radiusM * 1000);
         if (_isFresh)
         {
             if (!Guide()) return CorneringFailure.TravelNotReached;
@@ -137,12 +142,15 @@ public sealed class CorneringSolver
             var rest = Balance(acceleration, sin, cos, out var change);
             if (rest <= Closed && moved <= 10 * Closed * weight && step > 0) return IsStanding() ? null : CorneringFailure.RollsOver;
             if (!double.IsFinite(change.RollSine)) return CorneringFailure.RollsOver;
-            if (!Step(change)) return CorneringFailure.TravelNotReached;
+            if (!Step(change, Patience(step))) return CorneringFailure.TravelNotReached;
             if (Math.Abs(_rollRad) > FurthestRollRad) return CorneringFailure.RollsOver;
         }
 
         return CorneringFailure.RollsOver;
     }
+
+    /// <summary>How much of a step is taken: all of it, until that is seen to jump to and fro over the kink of a stop or a lifting wheel.</summary>
+    private static double Patience(int step) => step < SmoothSteps ? 1 : step % SmoothSteps < SmoothSteps / 2 ? 0.5 : 0.2;
 
     private bool IsStanding() => _front.Inner.LoadN + _rear.Inner.LoadN > 0;
 
@@ -175,7 +183,7 @@ public sealed class CorneringSolver
 
         // The rear wheels' path gives the turn's centre; kept within the turn for any slip a tyre can have.
         var (sin, cos) = Math.SinCos(double.DegreesToRadians(_rear.HeadingDeg - _rear.SlipDeg));
-        var station = Math.Clamp(_rear.StationMm - (centreMm * sin / cos), -0.9 * radiusMm, 0.9 * radiusMm);
+        var station = Math.Clamp(_rear.StationMm - (centreMm * sin / cos), -FurthestCentre * radiusMm, FurthestCentre * radiusMm);
         var centreMoved = Math.Abs(station - _centreStationMm) / radiusMm;
         _centreStationMm = station;
         _steerPerHeading = _front.SlipDeg + PathDeg(_front, centreMm) - _front.HeadingDeg;
@@ -223,10 +231,10 @@ public sealed class CorneringSolver
     }
 
     /// <summary>Takes a step, shortened where it is long or leads where a wheel cannot be; false where even a short one does.</summary>
-    private bool Step(in BodyChange change)
+    private bool Step(in BodyChange change, double longest)
     {
         var steer = Math.Clamp(_steerPerHeading, -LongestSteerDeg, LongestSteerDeg) / HeadingPerSteer();
-        var share = Math.Min(1, Math.Min(LongestRollSine / Math.Abs(change.RollSine), LongestTravelMm / change.LargestTravelMm));
+        var share = Math.Min(longest, Math.Min(LongestRollSine / Math.Abs(change.RollSine), LongestTravelMm / change.LargestTravelMm));
         for (var halving = 0; halving < MostHalvings; halving++)
         {
             Move(change, share, steer * share);

@@ -106,7 +106,7 @@ internal sealed class CorneringWheel
     public void Reset()
     {
         _state = _goodState = _guide.Origin;
-        TravelMm = SideForceN = SlipDeg = _guidedAtMm = 0;
+        TravelMm = SideForceN = SlipDeg = _guidedAtMm = _ratioPerTravel = _slopePerTravel = 0;
         Guided = Rest;
     }
 
