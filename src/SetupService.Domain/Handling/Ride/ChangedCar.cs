@@ -1,0 +1,53 @@
+using SetupService.Domain.Geometry;
+using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Handling.Guides;
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Domain.Handling.Ride;
+
+/// <summary>A car after a change, standing at the height its springs hold it.</summary>
+/// <param name="Car">The car, its ride heights changed.</param>
+/// <param name="FrontHeightMm">How much higher the front stands, mm; null where that is not known and it is taken to stay.</param>
+/// <param name="RearHeightMm">How much higher the rear stands, mm; null where that is not known and it is taken to stay.</param>
+public sealed record ChangedCar(HandlingCar Car, double? FrontHeightMm, double? RearHeightMm)
+{
+    /// <summary>Settles the changed car on its springs; null where its points do not close.</summary>
+    /// <param name="before">The car before, as made ready.</param>
+    /// <param name="statedBefore">The car before, as stated.</param>
+    /// <param name="after">The car after, as made ready, still at its stated ride height.</param>
+    /// <param name="statedAfter">The car after, as stated.</param>
+    public static ChangedCar? Of(HandlingCar before, Vehicle statedBefore, HandlingCar after, Vehicle statedAfter)
+    {
+        ArgumentNullException.ThrowIfNull(statedBefore);
+        ArgumentNullException.ThrowIfNull(statedAfter);
+        if (!TryHeight(before, after, CarAxle.Front, statedBefore, statedAfter, out var front)
+            || !TryHeight(before, after, CarAxle.Rear, statedBefore, statedAfter, out var rear)) return null;
+        var stands = after with
+        {
+            Front = after.Front with { RideHeightChangeMm = after.Front.RideHeightChangeMm + (front ?? 0) },
+            Rear = after.Rear with { RideHeightChangeMm = after.Rear.RideHeightChangeMm + (rear ?? 0) },
+        };
+        return new(stands, front + after.Front.RideHeightChangeMm - before.Front.RideHeightChangeMm, rear + after.Rear.RideHeightChangeMm - before.Rear.RideHeightChangeMm);
+    }
+
+    private static bool TryHeight(HandlingCar before, HandlingCar after, CarAxle at, Vehicle statedBefore, Vehicle statedAfter, out double? heightMm)
+    {
+        heightMm = null;
+        if (!TryForce(before, at, out var forceBefore, out var ratio) || !TryForce(after, at, out var forceAfter, out _)) return false;
+        heightMm = SpringStand.HeightChangeMm(
+            statedBefore.At(at).Spring, forceBefore, statedAfter.At(at).Spring, forceAfter, ratio, before.At(at).ReboundTravelMm);
+        return true;
+    }
+
+    private static bool TryForce(HandlingCar car, CarAxle at, out double forceN, out double motionRatio)
+    {
+        (forceN, motionRatio) = (0, 0);
+        var axle = car.At(at);
+        if (WheelGuide.Of(axle, at, WheelSide.Left) is not { } guide) return false;
+        var state = guide.Origin;
+        if (!guide.TryAt(0, 0, ref state, out var rest)) return false;
+        motionRatio = rest.SpringMotionRatio;
+        forceN = axle.SprungLoadN / 2 * rest.RisePerTravel / motionRatio;
+        return true;
+    }
+}

@@ -1,0 +1,17 @@
+namespace SetupService.Domain.Handling.Ride;
+
+/// <summary>Whether the dampers fitted serve the springs.</summary>
+public enum DamperVerdict
+{
+    /// <summary>They serve.</summary>
+    Keep,
+
+    /// <summary>They serve, close to an end of the range.</summary>
+    Borderline,
+
+    /// <summary>They do not.</summary>
+    Replace,
+
+    /// <summary>Not told: the damper's figures are not given.</summary>
+    Unknown,
+}

@@ -1,0 +1,24 @@
+namespace SetupService.Domain.Handling.Ride;
+
+/// <summary>The damping ratios, bump and rebound averaged, that serve a road car that also goes on track.</summary>
+/// <param name="Minimum">Least.</param>
+/// <param name="Maximum">Most.</param>
+/// <param name="Source">Where the range comes from.</param>
+public sealed record DampingRange(double Minimum, double Maximum, string Source)
+{
+    // This near to an end, as a share of it, a damper's own tolerance decides.
+    private const double Near = 0.1;
+
+    /// <summary>From soft road cars to what is usual on track.</summary>
+    public static DampingRange RoadAndTrack { get; } = new(0.25, 0.7,
+        "three cars published with DOT HS 807 956 (1992), as reprinted in vehicle models of TU München, 2017: 0.27 to 0.40; sport and track 0.4 to 0.7 from memory (Dixon; Milliken and Milliken)");
+
+    /// <summary>What a ratio says of the dampers.</summary>
+    public DamperVerdict Judge(double? ratio) => ratio switch
+    {
+        null => DamperVerdict.Unknown,
+        { } value when value < Minimum || value > Maximum => DamperVerdict.Replace,
+        { } value when value < Minimum * (1 + Near) || value > Maximum * (1 - Near) => DamperVerdict.Borderline,
+        _ => DamperVerdict.Keep,
+    };
+}

@@ -1,0 +1,77 @@
+using SetupService.Domain.Geometry;
+using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Handling.Guides;
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Domain.Handling.Ride;
+
+/// <summary>Works out how an axle rides.</summary>
+public static class RideAxleMaker
+{
+    // Small beside what bends the motion ratio, large beside the solver's rounding.
+    private const double StepMm = 0.5;
+
+    private static readonly double[] TravelsMm = [-40, -20, 0, 20, 40];
+
+    /// <summary>The axle; null where its points do not close at this ride height.</summary>
+    /// <param name="car">The car, its ride height as it now stands.</param>
+    /// <param name="at">Which axle.</param>
+    /// <param name="stated">The axle as stated, for spring and damper.</param>
+    public static RideAxle? Of(HandlingCar car, CarAxle at, Axle stated)
+    {
+        ArgumentNullException.ThrowIfNull(car);
+        ArgumentNullException.ThrowIfNull(stated);
+        var axle = car.At(at);
+        if (WheelGuide.Of(axle, at, WheelSide.Left) is not { } guide) return null;
+        var state = guide.Origin;
+        if (!guide.TryAt(0, 0, ref state, out var rest)) return null;
+        var sprungN = axle.SprungLoadN / 2;
+        var forceN = sprungN * rest.RisePerTravel / rest.SpringMotionRatio;
+        var rates = new List<TravelRate>();
+        foreach (var travelMm in TravelsMm)
+        {
+            if (RateAt(guide, axle, travelMm, forceN) is { } rate) rates.Add(rate);
+        }
+
+        var wheelRate = RateAt(guide, axle, 0, forceN)?.WheelRateNPerMm ?? axle.WheelRateNPerMm;
+        var damping = rest.DamperMotionRatio * rest.DamperMotionRatio;
+        return new RideAxle
+        {
+            SprungMassKg = sprungN / HandlingCar.StandardGravity,
+            MotionRatio = rest.SpringMotionRatio,
+            SpringForceN = forceN,
+            WheelRateNPerMm = wheelRate,
+            WheelRates = rates,
+            TyreRateNPerMm = axle.TyreRateNPerMm,
+            WheelHopFrequencyHz = Math.Sqrt(1000 * (wheelRate + axle.TyreRateNPerMm) / axle.UnsprungMassKg) / (2 * Math.PI),
+            BumpDampingNsPerM = damping * stated.Damper.BumpNsPerM,
+            ReboundDampingNsPerM = damping * stated.Damper.ReboundNsPerM,
+            SpringLengthMm = SpringStand.LengthMm(stated.Spring, forceN),
+            BumpLeftMm = axle.BumpLeftMm,
+            DroopLeftMm = axle.DroopLeftMm,
+            CoilClearanceMm = CoilClearance(stated.Spring, forceN, axle, rest.SpringMotionRatio),
+            SeatedAtDroopMm = forceN / axle.SpringRateNPerMm - (rest.SpringMotionRatio * axle.DroopLeftMm),
+        };
+    }
+
+    private static TravelRate? RateAt(WheelGuide guide, HandlingAxle axle, double travelMm, double forceAtRestN)
+    {
+        var state = guide.Origin;
+        if (!guide.TryAt(travelMm, 0, ref state, out var here) || !Ratio(guide, travelMm - StepMm, out var below) || !Ratio(guide, travelMm + StepMm, out var above)) return null;
+        var forceN = Math.Max(0, forceAtRestN + (axle.SpringRateNPerMm * here.SpringTravelMm));
+        var bend = (above - below) / (2 * StepMm);
+        return new(travelMm, here.SpringMotionRatio, (axle.SpringRateNPerMm * here.SpringMotionRatio * here.SpringMotionRatio) + (forceN * bend));
+    }
+
+    private static bool Ratio(WheelGuide guide, double travelMm, out double ratio)
+    {
+        var state = guide.Origin;
+        var isThere = guide.TryAt(travelMm, 0, ref state, out var wheel);
+        ratio = wheel.SpringMotionRatio;
+        return isThere;
+    }
+
+    /// <summary>From the spring's length at ride height over the travel left and the stop's own length, by the ratio at ride height.</summary>
+    private static double? CoilClearance(Spring spring, double forceN, HandlingAxle axle, double motionRatio) =>
+        SpringStand.LengthMm(spring, forceN) - (motionRatio * (axle.BumpLeftMm + (axle.StopLengthMm / axle.DamperMotionRatio))) - spring.SolidLengthMm;
+}

@@ -1,0 +1,43 @@
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Domain.Handling.Ride;
+
+/// <summary>How a spring stands under its static force, and what another spring in the same seats does to the ride height.</summary>
+public static class SpringStand
+{
+    /// <summary>Length at ride height, mm: as measured, else free length less force by rate; null where neither is known.</summary>
+    public static double? LengthMm(Spring spring, double forceN)
+    {
+        ArgumentNullException.ThrowIfNull(spring);
+        return spring.InstalledLengthMm ?? spring.FreeLengthMm - (forceN / spring.RateNPerMm);
+    }
+
+    /// <summary>
+    /// How much higher the body stands after a change of spring, seats or load, mm at the wheel; null where the lengths that tell it are not known.
+    /// </summary>
+    /// <param name="before">The spring before.</param>
+    /// <param name="forceBeforeN">Its static force, N.</param>
+    /// <param name="after">The spring after; a member not changed is the one before.</param>
+    /// <param name="forceAfterN">Its static force, N.</param>
+    /// <param name="motionRatio">Spring travel by wheel travel.</param>
+    /// <param name="reboundTravelMm">Travel to full droop before, mm; null where it is not known.</param>
+    public static double? HeightChangeMm(Spring before, double forceBeforeN, Spring after, double forceAfterN, double motionRatio, double? reboundTravelMm)
+    {
+        ArgumentNullException.ThrowIfNull(before);
+        ArgumentNullException.ThrowIfNull(after);
+        var (pressedBefore, pressedAfter) = (forceBeforeN / before.RateNPerMm, forceAfterN / after.RateNPerMm);
+        if (after.InstalledLengthMm is { } installed && installed != before.InstalledLengthMm)
+            return (installed - LengthMm(before, forceBeforeN)) / motionRatio;
+        if (after.PreloadMm is { } preload && preload != before.PreloadMm)
+        {
+            // Pressed together by preload at full droop, by its force at ride height: the wheel hangs the difference below.
+            var preloadBefore = before.PreloadMm ?? pressedBefore - (motionRatio * reboundTravelMm);
+            return ((pressedBefore - preloadBefore) - (pressedAfter - preload)) / motionRatio;
+        }
+
+        // In the same seats the spring's length under load is the seats' distance. A free length known before and after, or the same unknown one, drops out.
+        if (after.FreeLengthMm is null && after.RateNPerMm != before.RateNPerMm) return null;
+        if (before.FreeLengthMm is null != after.FreeLengthMm is null) return null;
+        return ((after.FreeLengthMm ?? 0) - (before.FreeLengthMm ?? 0) + (pressedBefore ?? 0) - (pressedAfter ?? 0)) / motionRatio;
+    }
+}
