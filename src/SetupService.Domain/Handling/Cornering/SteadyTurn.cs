@@ -25,6 +25,16 @@ public readonly record struct SteadyTurn(CorneringAttitude Attitude, double? Und
         return new(attitude, Gradient(solver, demand, attitude.PeakScale));
     }
 
+    /// <summary>Finds it with tyres whose peak is scaled by at least a factor known already.</summary>
+    public static SteadyTurn? WithPeak(CorneringSolver solver, in CorneringDemand demand, double leastPeakScale, out CorneringFailure? failure)
+    {
+        ArgumentNullException.ThrowIfNull(solver);
+        failure = solver.Solve(demand.LateralG, demand.RadiusM, leastPeakScale);
+        if (failure is not null) return null;
+        var attitude = solver.Attitude(demand);
+        return new(attitude, Gradient(solver, demand, attitude.PeakScale));
+    }
+
     /// <summary>Finds only how the car stands.</summary>
     public static CorneringAttitude? Stand(CorneringSolver solver, in CorneringDemand demand, double? heldLateralG, out CorneringFailure? failure)
     {

@@ -1,0 +1,62 @@
+namespace SetupService.Domain.Handling.WhatIf;
+
+/// <summary>What a change of the car is judged by; null where a figure is not known.</summary>
+public readonly record struct WhatIfFigures
+{
+    /// <summary>Roll of the body in the turn, degrees.</summary>
+    public required double? RollDeg { get; init; }
+
+    /// <summary>Inclination of the outer front wheel to the road, degrees.</summary>
+    public required double? FrontInclinationDeg { get; init; }
+
+    /// <summary>Inclination of the outer rear wheel to the road, degrees.</summary>
+    public required double? RearInclinationDeg { get; init; }
+
+    /// <summary>Front axle's share of the load transfer, percent.</summary>
+    public required double? FrontLoadTransferPct { get; init; }
+
+    /// <summary>Understeer gradient, degrees per g.</summary>
+    public required double? UndersteerDegPerG { get; init; }
+
+    /// <summary>Travel left to the bump stop at the outer front wheel in the turn, mm.</summary>
+    public required double? FrontBumpLeftMm { get; init; }
+
+    /// <summary>Travel left to the bump stop at the outer rear wheel in the turn, mm.</summary>
+    public required double? RearBumpLeftMm { get; init; }
+
+    /// <summary>Front ride frequency, Hz.</summary>
+    public required double? FrontRideFrequencyHz { get; init; }
+
+    /// <summary>Rear ride frequency, Hz.</summary>
+    public required double? RearRideFrequencyHz { get; init; }
+
+    /// <summary>Mean damping ratio in front.</summary>
+    public required double? FrontDampingRatio { get; init; }
+
+    /// <summary>Mean damping ratio behind.</summary>
+    public required double? RearDampingRatio { get; init; }
+
+    /// <summary>How much higher the front stands than the car as given, mm.</summary>
+    public required double? FrontRideHeightMm { get; init; }
+
+    /// <summary>How much higher the rear stands than the car as given, mm.</summary>
+    public required double? RearRideHeightMm { get; init; }
+
+    /// <summary>These figures less others; null where either is not known.</summary>
+    public WhatIfFigures Less(in WhatIfFigures other) => new()
+    {
+        RollDeg = RollDeg - other.RollDeg,
+        FrontInclinationDeg = FrontInclinationDeg - other.FrontInclinationDeg,
+        RearInclinationDeg = RearInclinationDeg - other.RearInclinationDeg,
+        FrontLoadTransferPct = FrontLoadTransferPct - other.FrontLoadTransferPct,
+        UndersteerDegPerG = UndersteerDegPerG - other.UndersteerDegPerG,
+        FrontBumpLeftMm = FrontBumpLeftMm - other.FrontBumpLeftMm,
+        RearBumpLeftMm = RearBumpLeftMm - other.RearBumpLeftMm,
+        FrontRideFrequencyHz = FrontRideFrequencyHz - other.FrontRideFrequencyHz,
+        RearRideFrequencyHz = RearRideFrequencyHz - other.RearRideFrequencyHz,
+        FrontDampingRatio = FrontDampingRatio - other.FrontDampingRatio,
+        RearDampingRatio = RearDampingRatio - other.RearDampingRatio,
+        FrontRideHeightMm = FrontRideHeightMm - other.FrontRideHeightMm,
+        RearRideHeightMm = RearRideHeightMm - other.RearRideHeightMm,
+    };
+}

@@ -1,0 +1,73 @@
+using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Handling.Ride;
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Domain.Handling.WhatIf;
+
+/// <summary>
+/// Compares states of a car in one turn. The tyres of every state hold at least what those of the car as given must: a change is judged
+/// on the same rubber. Method page: docs/methods/what-if.
+/// </summary>
+public sealed class WhatIfStudy
+{
+    private readonly WhatIfCar _car;
+    private readonly CorneringDemand _demand;
+    private readonly double _peakScale;
+    private readonly CorneringSolver? _stand;
+
+    private WhatIfStudy(WhatIfCar car, in CorneringDemand demand, double? heldLateralG)
+    {
+        (_car, _demand, _peakScale) = (car, demand, 1);
+        if (CorneringSolver.Of(car.Reading.Car, demand.Turn) is not { } solver) return;
+        if (SteadyTurn.Stand(solver, demand, heldLateralG, out _) is { } attitude) (_peakScale, _stand) = (attitude.PeakScale, solver);
+    }
+
+    /// <summary>Starts a study of a car in a turn; the car has a wheelbase.</summary>
+    public static WhatIfStudy Of(WhatIfCar car, in CorneringDemand demand, double? heldLateralG = null)
+    {
+        ArgumentNullException.ThrowIfNull(car);
+        return new(car, demand, heldLateralG);
+    }
+
+    /// <summary>By what the tyres' peak is scaled for the car as given; 1 = not.</summary>
+    public double PeakScale => _peakScale;
+
+    /// <summary>What the car as given comes to.</summary>
+    public WhatIfOutcome? AsGiven() => Outcome(_car, _car.Reading.Car, 0, 0);
+
+    /// <summary>What a changed car comes to, standing at the height its springs hold it; null where its points do not close.</summary>
+    public WhatIfOutcome? Changed(WhatIfCar changed)
+    {
+        ArgumentNullException.ThrowIfNull(changed);
+        return ChangedCar.Of(_car.Reading.Car, _car.Stated, changed.Reading.Car, changed.Stated) is { } settled
+            ? Outcome(changed, settled.Car, settled.FrontHeightMm, settled.RearHeightMm)
+            : null;
+    }
+
+    private WhatIfOutcome? Outcome(WhatIfCar car, HandlingCar stands, double? frontHeightMm, double? rearHeightMm)
+    {
+        if (RideAxleMaker.Of(stands, CarAxle.Front, car.Stated.Front) is not { } front
+            || RideAxleMaker.Of(stands, CarAxle.Rear, car.Stated.Rear) is not { } rear
+            || CorneringSolver.Of(stands, _demand.Turn) is not { } solver) return null;
+        if (_stand is not null) solver.StartFrom(_stand);
+        var turn = SteadyTurn.WithPeak(solver, _demand, _peakScale, out var failure);
+        var attitude = turn?.Attitude;
+        return new(new WhatIfFigures
+        {
+            RollDeg = attitude?.RollDeg,
+            FrontInclinationDeg = attitude?.Outer(CarAxle.Front).InclinationDeg,
+            RearInclinationDeg = attitude?.Outer(CarAxle.Rear).InclinationDeg,
+            FrontLoadTransferPct = attitude?.FrontLoadTransferPct,
+            UndersteerDegPerG = turn?.UndersteerDegPerG,
+            FrontBumpLeftMm = attitude?.Outer(CarAxle.Front).BumpLeftMm,
+            RearBumpLeftMm = attitude?.Outer(CarAxle.Rear).BumpLeftMm,
+            FrontRideFrequencyHz = front.RideFrequencyHz,
+            RearRideFrequencyHz = rear.RideFrequencyHz,
+            FrontDampingRatio = front.MeanRatio,
+            RearDampingRatio = rear.MeanRatio,
+            FrontRideHeightMm = frontHeightMm,
+            RearRideHeightMm = rearHeightMm,
+        }, failure, frontHeightMm is not null && rearHeightMm is not null);
+    }
+}
