@@ -40,6 +40,8 @@ await expect("steering axis", post("/v1/geometry/steering-axis", "steering-axis.
 await expect("steer sweep", post("/v1/geometry/steer-sweep", "steer-sweep.request.json", { ...json, accept: "image/svg+xml" }), (body) => body.startsWith("<svg"));
 await expect("readings", post("/v1/geometry/caster-from-readings", "caster-from-readings.request.json"), (body) => JSON.parse(body).casterDeg > 6);
 await expect("alignment", post("/v1/geometry/alignment", "alignment.request.json"), (body) => JSON.parse(body).thrustAngleDeg < 0);
+await expect("cornering", post("/v1/handling/cornering", "cornering.request.json"), (body) => JSON.parse(body).wheels.frontRight.isOuter);
+await expect("cornering sweep", post("/v1/handling/cornering-sweep", "cornering-sweep.request.json", { ...json, accept: "image/svg+xml" }), (body) => body.startsWith("<svg"));
 await expect("drawing", post("/v1/fitment/drawing", "fitment-drawing.request.json"), (body) => body.startsWith("<svg"));
 await expect("batch", post("/v1/fitment/batch", "fitment-batch.request.ndjson", { "content-type": "application/x-ndjson" }),
   (body) => JSON.parse(body.trim().split("\n").at(-1)).summary.completed === true);

@@ -7,6 +7,7 @@ using SetupService.Api.Geometry.Alignment;
 using SetupService.Api.Geometry.Steering;
 using SetupService.Api.Geometry.Sweeps;
 using SetupService.Api.Geometry.Views;
+using SetupService.Api.Handling.Cornering;
 using SetupService.Api.Tyres;
 using SetupService.Api.Vehicles;
 using SetupService.Api.Wheels;
@@ -57,6 +58,10 @@ namespace SetupService.Api.Host;
 [JsonSerializable(typeof(AlignmentRequest))]
 [JsonSerializable(typeof(AlignmentAnswer))]
 [JsonSerializable(typeof(CornerDrawingRequest))]
+[JsonSerializable(typeof(CorneringRequest))]
+[JsonSerializable(typeof(CorneringAnswer))]
+[JsonSerializable(typeof(CorneringSweepRequest))]
+[JsonSerializable(typeof(CorneringSweepAnswer))]
 [JsonSerializable(typeof(BatchCarLine))]
 [JsonSerializable(typeof(BatchCandidateLine))]
 [JsonSerializable(typeof(BatchAnswerLine))]

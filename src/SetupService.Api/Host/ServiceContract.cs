@@ -5,6 +5,7 @@ using SetupService.Api.Geometry.Adjusting;
 using SetupService.Api.Geometry.Steering;
 using SetupService.Api.Geometry.Sweeps;
 using SetupService.Api.Geometry.Views;
+using SetupService.Api.Handling.Cornering;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Vehicles;
 
@@ -29,6 +30,8 @@ public static class ServiceContract
         new SteeringAxisRules(),
         new SteerSweepRules(),
         new CornerDrawingRules(),
+        new CorneringRules(),
+        new CorneringSweepRules(),
         new BatchCarLineRules(),
         new BatchCandidateLineRules(),
     ];

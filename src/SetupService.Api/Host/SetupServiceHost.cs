@@ -1,6 +1,7 @@
 using SetupService.Api.Fitment;
 using SetupService.Api.Fitment.Batch;
 using SetupService.Api.Geometry;
+using SetupService.Api.Handling;
 using SetupService.Api.Host.OpenApi;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
@@ -86,5 +87,6 @@ public static class SetupServiceHost
         app.MapWheels();
         app.MapFitment();
         app.MapGeometry();
+        app.MapHandling();
     }
 }

@@ -33,6 +33,9 @@ public sealed record Vehicle
     /// <summary>One axle of the car.</summary>
     public Axle At(CarAxle axle) => axle == CarAxle.Front ? Front : Rear;
 
+    /// <summary>The same car with another axle.</summary>
+    public Vehicle With(CarAxle at, Axle axle) => at == CarAxle.Front ? this with { Front = axle } : this with { Rear = axle };
+
     /// <summary>The axle at the other end.</summary>
     public Axle Opposite(CarAxle axle) => axle == CarAxle.Front ? Rear : Front;
 }

@@ -21,7 +21,8 @@ public sealed class RoomTests
         ["Vehicles"] = ["Http", "Wheels", "Tyres"],
         ["Fitment"] = ["Http", "Wheels", "Tyres", "Vehicles", "Drawings"],
         ["Geometry"] = ["Http", "Wheels", "Tyres", "Vehicles", "Drawings"],
-        ["Host"] = ["Http", "Wheels", "Tyres", "Vehicles", "Drawings", "Fitment", "Geometry"],
+        ["Handling"] = ["Http", "Wheels", "Tyres", "Vehicles", "Drawings", "Geometry"],
+        ["Host"] = ["Http", "Wheels", "Tyres", "Vehicles", "Drawings", "Fitment", "Geometry", "Handling"],
     };
 
     public static TheoryData<string, string> Forbidden()

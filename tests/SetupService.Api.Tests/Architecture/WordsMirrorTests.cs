@@ -3,6 +3,7 @@ using SetupService.Api.Geometry;
 using SetupService.Api.Geometry.Adjusting;
 using SetupService.Api.Geometry.Alignment;
 using SetupService.Api.Geometry.Sweeps;
+using SetupService.Api.Handling.Cornering;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Parts;
 using SetupService.Api.Tyres;
@@ -13,6 +14,7 @@ using SetupService.Domain.Geometry;
 using SetupService.Domain.Geometry.Adjusting;
 using SetupService.Domain.Geometry.Alignment;
 using SetupService.Domain.Geometry.Suspensions;
+using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wheels;
@@ -37,6 +39,7 @@ public sealed class WordsMirrorTests
         { typeof(ObstacleWord), typeof(Obstacle) },
         { typeof(AxleMotionWord), typeof(AxleMotion) },
         { typeof(WheelSideWord), typeof(WheelSide) },
+        { typeof(TurnWord), typeof(TurnDirection) },
         { typeof(IncludedAngleHintWord), typeof(IncludedAngleHint) },
         { typeof(Api.Vehicles.SuspensionPart), typeof(Domain.Geometry.Suspensions.SuspensionPart) },
     };

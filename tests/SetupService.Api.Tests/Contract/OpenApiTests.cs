@@ -13,12 +13,13 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
     // Pure numbers: ratios, indices and counts of the text itself; limits have their unit beside them.
     private static readonly string[] Dimensionless =
         ["motionRatio", "steeringRatio", "minimumLoadIndex", "loadIndex", "loadIndexDual", "status", "line", "lines", "succeeded", "failed", "column", "minimum", "maximum",
-         "springMotionRatio", "damperMotionRatio", "camberGainPerRoll", "link"];
+         "springMotionRatio", "damperMotionRatio", "camberGainPerRoll", "link", "tyrePeakScale"];
 
     // Places that carry the unit of the member they stand in, or state it beside them.
     private static readonly string[] UnitStandsElsewhere =
         ["CornerWeightsDocument", "FaultLimits", "AssumptionPart", "CheckItem", "UncertaintyPart", "TravelRangeDocument", "RackRangeDocument", "ReachableTravelPart",
-         "SteerRangeDocument", "TopMountMoveDocument", "TopMountMovePart", "SlotDocument", "TopMountLimitsDocument"];
+         "SteerRangeDocument", "TopMountMoveDocument", "TopMountMovePart", "SlotDocument", "TopMountLimitsDocument", "PlausiblePart", "MovePart",
+         "ContributionsPart", "LateralRangeDocument"];
 
     [Fact]
     public async Task The_committed_json_is_what_is_served() =>

@@ -39,6 +39,9 @@ internal sealed record ExampleCall(string Method, string Path, string? Request, 
         new("POST", "/v1/geometry/steer-sweep", "steer-sweep.request.json", "steer-sweep.answer.svg"),
         new("POST", "/v1/geometry/caster-from-readings", "caster-from-readings.request.json", "caster-from-readings.answer.json"),
         new("POST", "/v1/geometry/alignment", "alignment.request.json", "alignment.answer.json"),
+        new("POST", "/v1/handling/cornering", "cornering.request.json", "cornering.answer.json"),
+        new("POST", "/v1/handling/cornering-sweep", "cornering-sweep.request.json", "cornering-sweep.answer.json"),
+        new("POST", "/v1/handling/cornering-sweep", "cornering-sweep.request.json", "cornering-sweep.answer.svg"),
     ];
 
     public static string FileOf(string name) => ContractFile.Path(System.IO.Path.Combine("examples", name));

@@ -28,9 +28,9 @@ internal static class RangeRules
         return 0;
     }
 
-    /// <summary>Refuses more rows than <see cref="MostRows"/>.</summary>
-    public static void CheckCount<T>(ValidationContext<T> context, string member, long count) =>
-        CheckCount(context, member, count, FormattableString.Invariant($"this step gives {Counted(count)} rows"));
+    /// <summary>Refuses more rows than a call computes.</summary>
+    public static void CheckCount<T>(ValidationContext<T> context, string member, long count, int most = MostRows) =>
+        CheckCount(context, member, count, FormattableString.Invariant($"this step gives {Counted(count)} rows"), most);
 
     /// <summary>Refuses more rows of two ranges than <see cref="MostRows"/>; the finer range is named. A range not given, or refused, counts 0.</summary>
     public static void CheckCount<T>(ValidationContext<T> context, (string Member, int Count) travel, (string Member, int Count) rack)
@@ -44,10 +44,10 @@ internal static class RangeRules
                 $"{Counted(travel.Count)} positions of travel with {Counted(rack.Count)} of the rack at each give {Counted(count)} rows"));
     }
 
-    private static void CheckCount<T>(ValidationContext<T> context, string member, long count, string reason)
+    private static void CheckCount<T>(ValidationContext<T> context, string member, long count, string reason, int most = MostRows)
     {
-        if (count <= MostRows) return;
-        Add(context, member, FaultCodes.TooMany, FormattableString.Invariant($"{reason}; at most {MostRows} are computed."), new FaultLimits { Minimum = 1, Maximum = MostRows, Unit = "count" });
+        if (count <= most) return;
+        Add(context, member, FaultCodes.TooMany, FormattableString.Invariant($"{reason}; at most {most} are computed."), new FaultLimits { Minimum = 1, Maximum = most, Unit = "count" });
     }
 
     private static string Counted(long count) => FormattableString.Invariant($"{(count > MostCounted ? "more than " : "")}{Math.Min(count, MostCounted)}");

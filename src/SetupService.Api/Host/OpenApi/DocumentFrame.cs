@@ -21,6 +21,7 @@ internal sealed class DocumentFrame : IOpenApiDocumentTransformer
         ("Wheels", "Reading wheel markings."),
         ("Fitment", "Whether a wheel and tyre fit a car, by how much, and which offsets would."),
         ("Geometry", "What a suspension does with its wheel over travel and steer, and which adjustment gives the angles wanted."),
+        ("Handling", "How a car stands on its springs and in a turn, and what its tyres see of it at the road."),
         ("Reference", "The tables of the trade the answers are computed from: load indices and speed symbols."),
         ("Service", "The service itself: health, version, explanatory pages."),
     ];

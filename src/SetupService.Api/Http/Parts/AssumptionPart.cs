@@ -1,3 +1,4 @@
+using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 using SetupService.Domain.Answers;
 
@@ -26,16 +27,23 @@ public sealed record AssumptionPart
     [Sample("A gap taken with a ruler is not known more closely; it enters every check of room.")]
     public required string Reason { get; init; }
 
+    /// <summary>The range the value plausibly lies in; left out where none is stated.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public PlausiblePart? Plausible { get; init; }
+
+    /// <summary>What outputs become at the ends of that range; left out where that was not worked out.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public MovePart[]? Moves { get; init; }
+
+    /// <summary>The part of an assumption.</summary>
+    internal static AssumptionPart Of(Assumption one) => new() { Input = one.Input, Value = one.Value, Text = one.Text, Source = one.Source, Reason = one.Reason };
+
     /// <summary>The parts of a list of assumptions.</summary>
     internal static AssumptionPart[] Of(IReadOnlyList<Assumption> assumptions)
     {
         var parts = new AssumptionPart[assumptions.Count];
         for (var i = 0; i < parts.Length; i++)
-        {
-            var one = assumptions[i];
-            parts[i] = new AssumptionPart { Input = one.Input, Value = one.Value, Text = one.Text, Source = one.Source, Reason = one.Reason };
-        }
-
+            parts[i] = Of(assumptions[i]);
         return parts;
     }
 }

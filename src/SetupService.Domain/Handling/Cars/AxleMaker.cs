@@ -51,7 +51,7 @@ internal static class AxleMaker
             LeftLoadN = left,
             RightLoadN = right,
             TrackMm = Track(axle, figures, list),
-            UnsprungMassKg = axle.UnsprungMassKg ?? list.Add(list.Inputs.UnsprungMass, TypicalValues.UnsprungMassKg(CarMassKg(vehicle), axle.Layout),
+            UnsprungMassKg = axle.UnsprungMassKg ?? list.Add(list.Inputs.UnsprungMass, TypicalValues.UnsprungMassKg(StaticLoads.OfCarKg(vehicle) ?? 0, axle.Layout),
                 "The unsprung mass moves its own load across the axle, and what it weighs the springs do not carry."),
             LoadedRadiusMm = radiusMm,
             TyreRateNPerMm = tyreRate,
@@ -83,9 +83,6 @@ internal static class AxleMaker
             ToeComplianceDegPerKn = axle.Compliance.ToeDegPerKn ?? list.Add(list.Inputs.ToeCompliance, TypicalValues.ToeComplianceDegPerKn(at), "Rubber gives: side force turns the wheels. Not known, it is left out."),
         };
     }
-
-    private static double CarMassKg(Vehicle vehicle) =>
-        ((StaticLoads.Of(vehicle, CarAxle.Front)?.SumN ?? 0) + (StaticLoads.Of(vehicle, CarAxle.Rear)?.SumN ?? 0)) / HandlingCar.StandardGravity;
 
     private static double Radius(Tyre? tyre, double loadN, double rateNPerMm, AxleAssumptions list)
     {

@@ -35,6 +35,7 @@ public static class HandlingCarMaker
         var front = AxleMaker.Make(vehicle, CarAxle.Front, assumed, notes);
         var rear = AxleMaker.Make(vehicle, CarAxle.Rear, assumed, notes);
         if (front is null || rear is null) return null;
+        if (StaticLoads.AreHalved(vehicle, CarAxle.Front) || StaticLoads.AreHalved(vehicle, CarAxle.Rear)) notes.Add(HalvedLoads);
         return new(new HandlingCar
         {
             WheelbaseMm = vehicle.WheelbaseMm,
@@ -43,6 +44,10 @@ public static class HandlingCarMaker
             Rear = rear,
         }, assumed, notes);
     }
+
+    private static readonly Assumption HalvedLoads = new(
+        "/vehicle/cornerWeightsKg", null, "half of its axle's load on each wheel", "common practice, no source",
+        "The wheels' scales were not read on both sides of an axle; a driver alone in the car moves some 20 kg to his side.");
 
     private static double Assumed(List<AssumedInput> assumed, double meanTrackMm)
     {

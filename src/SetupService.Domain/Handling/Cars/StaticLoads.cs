@@ -22,6 +22,16 @@ public readonly record struct StaticLoads(double LeftN, double RightN)
         return vehicle.At(axle).LoadKg is { } kg ? new(kg * HandlingCar.StandardGravity / 2, kg * HandlingCar.StandardGravity / 2) : null;
     }
 
+    /// <summary>Mass of the whole car, kg; null where an axle's load is not known.</summary>
+    public static double? OfCarKg(Vehicle vehicle) => (Of(vehicle, CarAxle.Front)?.SumN + Of(vehicle, CarAxle.Rear)?.SumN) / HandlingCar.StandardGravity;
+
+    /// <summary>Whether half an axle's load is taken to stand on each of its wheels because their scales were not read.</summary>
+    public static bool AreHalved(Vehicle vehicle, CarAxle axle)
+    {
+        ArgumentNullException.ThrowIfNull(vehicle);
+        return Scales(vehicle, axle) is not (double, double);
+    }
+
     /// <summary>What the scales read together and what the axle is said to carry, kg, where the two contradict each other; null where they do not.</summary>
     public static (double ScalesKg, double StatedKg)? Contradiction(Vehicle vehicle, CarAxle axle)
     {

@@ -5,6 +5,9 @@ namespace SetupService.Domain.Handling.Cornering;
 /// <summary>How the whole car stands in a steady turn.</summary>
 public readonly record struct CorneringAttitude
 {
+    // Less than this share of the weight crossing the car is not told apart from what toe does.
+    private const double LeastTransfer = 0.005;
+
     /// <summary>The turn.</summary>
     public required CorneringDemand Demand { get; init; }
 
@@ -13,6 +16,9 @@ public readonly record struct CorneringAttitude
 
     /// <summary>Mean steer of the front wheels, degrees, positive = into the turn.</summary>
     public required double SteerDeg { get; init; }
+
+    /// <summary>The same, positive = to the left.</summary>
+    public double SteerToLeftDeg => Demand.Turn == TurnDirection.Left ? SteerDeg : 0 - SteerDeg;
 
     /// <summary>By what the peak of all four tyres is scaled; 1 = not.</summary>
     public required double PeakScale { get; init; }
@@ -35,8 +41,10 @@ public readonly record struct CorneringAttitude
     /// <summary>Rear right wheel.</summary>
     public required WheelAttitude RearRight { get; init; }
 
-    /// <summary>Front axle's share of the load transfer, percent; null where none crosses.</summary>
-    public double? FrontLoadTransferPct => Front.LoadTransferN + Rear.LoadTransferN is var sum && sum > 0 ? 100 * Front.LoadTransferN / sum : null;
+    /// <summary>Front axle's share of the load transfer, percent; null where too little crosses to be shared (toe alone moves a little, without any turn).</summary>
+    public double? FrontLoadTransferPct => Front.LoadTransferN + Rear.LoadTransferN is var sum && sum > LeastTransfer * WeightN ? 100 * Front.LoadTransferN / sum : null;
+
+    private double WeightN => FrontLeft.LoadN + FrontRight.LoadN + RearLeft.LoadN + RearRight.LoadN;
 
     /// <summary>How the wheel of an axle that the turn loads stands.</summary>
     public WheelAttitude Outer(CarAxle axle) => (axle, Demand.Turn) switch

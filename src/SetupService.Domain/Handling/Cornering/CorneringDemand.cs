@@ -14,6 +14,9 @@ public readonly record struct CorneringDemand(double LateralG, double RadiusM, T
     /// <summary>Speed, km/h.</summary>
     public double SpeedKmh => 3.6 * Math.Sqrt(LateralG * HandlingCar.StandardGravity * RadiusM);
 
+    /// <summary>Whether the path is as good as straight.</summary>
+    public bool IsStraight => RadiusM >= StraightM;
+
     /// <summary>A turn at a speed, km/h; without lateral acceleration it is straight.</summary>
     public static CorneringDemand AtSpeed(double lateralG, double speedKmh, TurnDirection turn) =>
         new(lateralG, lateralG > 0 ? Math.Min(StraightM, speedKmh * speedKmh / (12.96 * lateralG * HandlingCar.StandardGravity)) : StraightM, turn);

@@ -87,7 +87,7 @@ public sealed class CorneringSolver
         return new CorneringAttitude
         {
             Demand = demand,
-            RollDeg = double.RadiansToDegrees(_rollRad),
+            RollDeg = RollDeg,
             SteerDeg = _front.HeadingDeg,
             PeakScale = _peakScale,
             Front = _front.Attitude(),
@@ -101,6 +101,9 @@ public sealed class CorneringSolver
 
     /// <summary>Slip of the front axle less that of the rear in the turn last solved, degrees.</summary>
     public double SlipDifferenceDeg => _front.SlipDeg - _rear.SlipDeg;
+
+    /// <summary>Roll of the body in the turn last solved, degrees; positive = out of the turn.</summary>
+    public double RollDeg => double.RadiansToDegrees(_rollRad);
 
     /// <summary>Starts the next turn from where another solver of a like car stands.</summary>
     public void StartFrom(CorneringSolver other)

@@ -6,14 +6,18 @@ public static class RollOver
     private const double AgreedG = 1e-4;
 
     /// <summary>The lateral acceleration, g, at this radius up to which there is an equilibrium, not above <paramref name="failedG"/>, which has none.</summary>
-    public static double LimitG(CorneringSolver solver, double radiusM, double failedG)
+    public static double LimitG(CorneringSolver solver, double radiusM, double failedG) =>
+        LimitG(solver, TurnPath.AtRadius(default, radiusM), failedG);
+
+    /// <summary>The same along a path, whose radius or speed stays.</summary>
+    public static double LimitG(CorneringSolver solver, in TurnPath path, double failedG)
     {
         ArgumentNullException.ThrowIfNull(solver);
         var (stands, fails) = (0.0, failedG);
         while (fails - stands > AgreedG)
         {
             var middle = (stands + fails) / 2;
-            if (solver.Solve(middle, radiusM) is null) stands = middle;
+            if (solver.Solve(middle, path.At(middle).RadiusM) is null) stands = middle;
             else fails = middle;
         }
 

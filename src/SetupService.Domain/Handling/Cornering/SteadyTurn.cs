@@ -6,7 +6,8 @@ namespace SetupService.Domain.Handling.Cornering;
 /// Change of the difference of front and rear slip angle per g of lateral acceleration at this turn, the radius and the tyres held:
 /// ISO 8855's understeer gradient at the road wheels. Positive = more steer is wanted as the turn tightens its hold. Null where the car does not stand on both sides.
 /// </param>
-public readonly record struct SteadyTurn(CorneringAttitude Attitude, double? UndersteerDegPerG)
+/// <param name="RollDegPerG">Change of roll per g of lateral acceleration at this turn, the radius held; null as above.</param>
+public readonly record struct SteadyTurn(CorneringAttitude Attitude, double? UndersteerDegPerG, double? RollDegPerG)
 {
     // Small beside what bends the curve, large beside the solver's own error.
     private const double StepG = 0.004;
@@ -22,7 +23,8 @@ public readonly record struct SteadyTurn(CorneringAttitude Attitude, double? Und
     {
         ArgumentNullException.ThrowIfNull(solver);
         if (Stand(solver, demand, heldLateralG, out failure) is not { } attitude) return null;
-        return new(attitude, Gradient(solver, demand, attitude.PeakScale));
+        var gradients = Gradients(solver, demand, attitude.PeakScale);
+        return new(attitude, gradients?.SlipDegPerG, gradients?.RollDegPerG);
     }
 
     /// <summary>Finds it with tyres whose peak is scaled by at least a factor known already.</summary>
@@ -51,13 +53,13 @@ public readonly record struct SteadyTurn(CorneringAttitude Attitude, double? Und
         return failure is null ? solver.Attitude(demand) : null;
     }
 
-    private static double? Gradient(CorneringSolver solver, in CorneringDemand demand, double peakScale)
+    private static (double SlipDegPerG, double RollDegPerG)? Gradients(CorneringSolver solver, in CorneringDemand demand, double peakScale)
     {
         var from = Math.Max(0, demand.LateralG - StepG);
         var to = demand.LateralG + StepG;
         if (solver.Solve(to, demand.RadiusM, peakScale, isPeakHeld: true) is not null) return null;
-        var after = solver.SlipDifferenceDeg;
+        var (slipDeg, rollDeg) = (solver.SlipDifferenceDeg, solver.RollDeg);
         if (solver.Solve(from, demand.RadiusM, peakScale, isPeakHeld: true) is not null) return null;
-        return (after - solver.SlipDifferenceDeg) / (to - from);
+        return ((slipDeg - solver.SlipDifferenceDeg) / (to - from), (rollDeg - solver.RollDeg) / (to - from));
     }
 }

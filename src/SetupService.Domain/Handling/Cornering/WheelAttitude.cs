@@ -33,6 +33,9 @@ public readonly record struct WheelAttitude
     /// <summary>Inclination to the road, degrees; negative = top towards the car's centre.</summary>
     public double InclinationDeg => Camber.InclinationDeg;
 
+    /// <summary>Whether it presses its bump stop.</summary>
+    public bool IsOnBumpStop => BumpLeftMm < 0;
+
     /// <summary>Whether it has left the road.</summary>
     public bool IsLifted => LoadN <= 0;
 }

@@ -1,0 +1,19 @@
+using SetupService.Api.Http.Contract;
+
+namespace SetupService.Api.Handling.Cornering;
+
+/// <summary>Which end of the car gives way first, and by which tyres that is told.</summary>
+public sealed record BalancePart
+{
+    /// <summary>Front axle's share of the load that crosses the car; null where hardly any does.</summary>
+    [Sample(54.0)]
+    public required double? FrontLoadTransferPct { get; init; }
+
+    /// <summary>Change of front less rear slip angle per g at this turn, radius and tyres held (ISO 8855's understeer gradient, at the road wheels); positive = understeer. Null where there is no turn a little harder.</summary>
+    [Sample(1.3)]
+    public required double? UndersteerDegPerG { get; init; }
+
+    /// <summary>Both in words, and whose tyres they are of.</summary>
+    [Sample("The front axle takes 54 % of the load that crosses the car. …")]
+    public required string Text { get; init; }
+}

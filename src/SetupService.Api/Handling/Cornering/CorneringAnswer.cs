@@ -1,0 +1,25 @@
+using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Parts;
+
+namespace SetupService.Api.Handling.Cornering;
+
+/// <summary>How the car stands in the turn, and what that rests on.</summary>
+public sealed record CorneringAnswer : TurnRow
+{
+    /// <summary>The figures left null, and why.</summary>
+    public required UnknownPart[] Unknown { get; init; }
+
+    /// <summary>The page under /docs/methods that derives every figure.</summary>
+    [Sample("cornering")]
+    public required string Method { get; init; }
+
+    /// <summary>Edition of model and tables.</summary>
+    [Sample("2026.11")]
+    public required string Edition { get; init; }
+
+    /// <summary>What was taken although nobody gave it; of a scalar also how far roll and the outer wheels' inclination move over its plausible range.</summary>
+    public required AssumptionPart[] Assumptions { get; init; }
+
+    /// <summary>What can hurt somebody who acts on the answer.</summary>
+    public required CautionPart[] Cautions { get; init; }
+}

@@ -1,0 +1,35 @@
+using SetupService.Api.Http.Parts;
+using SetupService.Domain.Answers;
+using SetupService.Domain.Handling.Cornering;
+
+namespace SetupService.Api.Handling.Cornering;
+
+/// <summary>Puts down one turn with all it rests on.</summary>
+internal static class CorneringAnswers
+{
+    /// <summary>The answer of a turn that has an equilibrium.</summary>
+    public static CorneringAnswer Of(TurnedCar car, in SteadyTurn turn)
+    {
+        var row = TurnFigures.Row(car, turn);
+        return new CorneringAnswer
+        {
+            LateralG = row.LateralG,
+            SpeedKmh = row.SpeedKmh,
+            CornerRadiusM = row.CornerRadiusM,
+            RollDeg = row.RollDeg,
+            RollDegPerG = row.RollDegPerG,
+            SteerDeg = row.SteerDeg,
+            SteeringWheelDeg = row.SteeringWheelDeg,
+            TyrePeakScale = row.TyrePeakScale,
+            Wheels = row.Wheels,
+            Axles = row.Axles,
+            RollStiffnessFrontPct = row.RollStiffnessFrontPct,
+            Balance = row.Balance,
+            Unknown = TurnGaps.Of(car.Reading.Car, [row]),
+            Method = "cornering",
+            Edition = Edition.Current,
+            Assumptions = TurnAssumptions.Of(car, [turn], turn.Attitude, ""),
+            Cautions = CautionPart.Of([.. CorneringCautions.Of([turn], car.Run.RollOverWithin(row.LateralG, CorneringCautions.RollOverMarginG), car.HeldLateralG)]),
+        };
+    }
+}

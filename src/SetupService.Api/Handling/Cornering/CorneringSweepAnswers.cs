@@ -1,0 +1,58 @@
+using SetupService.Api.Http.Parts;
+using SetupService.Domain.Answers;
+using SetupService.Domain.Geometry.Sweeps;
+using SetupService.Domain.Handling.Cornering;
+
+namespace SetupService.Api.Handling.Cornering;
+
+/// <summary>Takes a car through a sweep of turns and puts down what it gives.</summary>
+internal static class CorneringSweepAnswers
+{
+    /// <summary>The answer; null where not one turn has an equilibrium, with why the first has none.</summary>
+    public static CorneringSweepAnswer? Of(TurnedCar car, SweepRange range, CancellationToken cancellation, out CorneringObstacle? first)
+    {
+        var turns = new List<SteadyTurn>(range.Count);
+        var missed = new List<CorneringObstacle>();
+        var unreachable = new List<UnreachableTurnPart>();
+        for (var i = 0; i < range.Count; i++)
+        {
+            cancellation.ThrowIfCancellationRequested();
+
+            // 0.1 + 2·0.1 is a little more than 0.3; what is asked stays within what may be asked.
+            var lateralG = Math.Clamp(range[i], Math.Min(range.From, range.To), Math.Max(range.From, range.To));
+            if (car.Run.At(lateralG, out var obstacle) is { } turn)
+            {
+                turns.Add(turn);
+                continue;
+            }
+
+            missed.Add(obstacle!.Value);
+            unreachable.Add(new() { LateralG = lateralG, Reason = CorneringWords.Reason(obstacle.Value), LimitG = obstacle.Value.LimitG });
+        }
+
+        first = missed.Count > 0 ? missed[0] : null;
+        return turns.Count > 0 ? Of(car, turns, missed, unreachable) : null;
+    }
+
+    private static CorneringSweepAnswer Of(TurnedCar car, List<SteadyTurn> turns, List<CorneringObstacle> missed, List<UnreachableTurnPart> unreachable)
+    {
+        TurnRow[] rows = [.. turns.Select(turn => TurnFigures.Row(car, turn))];
+        var hardest = Array.IndexOf(rows, rows.MaxBy(row => row.LateralG));
+        return new CorneringSweepAnswer
+        {
+            Rows = rows,
+            Unreachable = [.. unreachable],
+            Unknown = TurnGaps.Of(car.Reading.Car, rows),
+            Method = "cornering",
+            Edition = Edition.Current,
+            Assumptions = TurnAssumptions.Of(car, turns, turns[hardest].Attitude, FormattableString.Invariant($"/rows/{hardest}")),
+            Cautions = CautionPart.Of([.. CorneringCautions.Of(turns, RollsOverAt(car, missed, rows[hardest].LateralG), car.HeldLateralG)]),
+        };
+    }
+
+    private static double? RollsOverAt(TurnedCar car, List<CorneringObstacle> missed, double hardestG)
+    {
+        var fallen = missed.FindIndex(one => one.Failure == CorneringFailure.RollsOver);
+        return fallen >= 0 ? missed[fallen].LimitG : car.Run.RollOverWithin(hardestG, CorneringCautions.RollOverMarginG);
+    }
+}

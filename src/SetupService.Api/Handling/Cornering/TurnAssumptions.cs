@@ -1,0 +1,49 @@
+using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Parts;
+using SetupService.Domain.Handling.Cornering;
+
+namespace SetupService.Api.Handling.Cornering;
+
+/// <summary>What a call on turns assumes, with how far its main outputs move.</summary>
+internal static class TurnAssumptions
+{
+    /// <summary>All of it: the car's scalars, then what is no scalar.</summary>
+    /// <param name="car">The car.</param>
+    /// <param name="turns">The turns answered, one at least.</param>
+    /// <param name="hardest">The one outputs are followed in.</param>
+    /// <param name="place">JSON Pointer to it in the answer.</param>
+    public static AssumptionPart[] Of(TurnedCar car, IReadOnlyList<SteadyTurn> turns, in CorneringAttitude hardest, string place)
+    {
+        var turn = hardest;
+        var effects = CorneringEffect.Of(car.Reading, car.Path, turn.Demand.LateralG, car.HeldLateralG);
+        var rest = CorneringAssumptions.Of(
+            car.Reading, turns.Min(one => one.Attitude.PeakScale), turns.Max(one => one.Attitude.PeakScale), car.HeldLateralG);
+        return [.. effects.Select(one => Part(one, turn, place)), .. rest.Select(AssumptionPart.Of)];
+    }
+
+    private static AssumptionPart Part(CorneringEffect effect, in CorneringAttitude turn, string place)
+    {
+        var (front, rear) = turn.Demand.Turn == TurnDirection.Left
+            ? (WheelPosition.FrontRight, WheelPosition.RearRight)
+            : (WheelPosition.FrontLeft, WheelPosition.RearLeft);
+        return AssumptionPart.Of(effect.Assumed.ToAssumption()) with
+        {
+            Plausible = new PlausiblePart { Lower = effect.Assumed.Lower, Upper = effect.Assumed.Upper },
+            Moves =
+            [
+                Move(effect, place + "/rollDeg", one => one.RollDeg),
+                Move(effect, Inclination(front), one => one.At(front).InclinationDeg),
+                Move(effect, Inclination(rear), one => one.At(rear).InclinationDeg),
+            ],
+        };
+
+        string Inclination(WheelPosition wheel) => $"{place}/wheels/{Words<WheelPosition>.Of(wheel)}/inclinationDeg";
+    }
+
+    private static MovePart Move(CorneringEffect effect, string output, Func<CorneringAttitude, double> figure) => new()
+    {
+        Output = output,
+        Lower = effect.AtLower is { } lower ? figure(lower) : null,
+        Upper = effect.AtUpper is { } upper ? figure(upper) : null,
+    };
+}

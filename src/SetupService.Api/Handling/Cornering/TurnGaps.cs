@@ -1,0 +1,36 @@
+using SetupService.Api.Http.Parts;
+using SetupService.Domain.Handling.Cars;
+
+namespace SetupService.Api.Handling.Cornering;
+
+/// <summary>The figures that turns lack, each with the reason, so that no null stands without one.</summary>
+internal static class TurnGaps
+{
+    private static readonly (string Output, Predicate<TurnRow> IsMissing, string Reason)[] OfTurn =
+    [
+        ("cornerRadiusM", row => row.CornerRadiusM is null, "at this speed the path is as good as straight"),
+        ("rollDegPerG", row => row.RollDegPerG is null, "a turn a little harder has no equilibrium on the same tyres"),
+        ("steeringWheelDeg", row => row.SteeringWheelDeg is null, "needs /vehicle/steeringRatio"),
+        ("frontLoadTransferPct", row => row.Balance.FrontLoadTransferPct is null, "too little load crosses the car to be shared"),
+        ("understeerDegPerG", row => row.Balance.UndersteerDegPerG is null, "a turn a little harder has no equilibrium on the same tyres"),
+    ];
+
+    /// <summary>The figures, each with how many rows lack it where that is not all.</summary>
+    public static UnknownPart[] Of(HandlingCar car, IReadOnlyList<TurnRow> rows) =>
+    [
+        .. from figure in OfTurn
+           let count = rows.Count(row => figure.IsMissing(row))
+           where count > 0
+           select Part(figure.Output, count == rows.Count ? figure.Reason : FormattableString.Invariant($"in {count} of {rows.Count} rows {figure.Reason}")),
+        .. OfAxle(car.Front, "front"),
+        .. OfAxle(car.Rear, "rear"),
+    ];
+
+    private static IEnumerable<UnknownPart> OfAxle(HandlingAxle axle, string name)
+    {
+        if (axle.BumpTravelMm is null) yield return Part("bumpLeftMm", $"of the {name} wheels needs /vehicle/{name}/bumpTravelMm");
+        if (axle.ReboundTravelMm is null) yield return Part("droopLeftMm", $"of the {name} wheels needs /vehicle/{name}/reboundTravelMm");
+    }
+
+    private static UnknownPart Part(string output, string reason) => new() { Output = output, Reason = reason };
+}

@@ -1,0 +1,16 @@
+using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Handling.Cornering;
+
+namespace SetupService.Api.Handling.Cornering;
+
+/// <summary>The car of a request on turns, ready to be asked.</summary>
+/// <param name="Reading">The car with what is assumed of it.</param>
+/// <param name="Path">Radius or speed, and which way.</param>
+/// <param name="Run">Solves its turns.</param>
+/// <param name="HeldLateralG">What its tyres are said to hold, g, or null.</param>
+/// <param name="SteeringRatio">Steering-wheel angle by road-wheel angle, or null.</param>
+internal sealed record TurnedCar(HandlingCarReading Reading, TurnPath Path, CorneringRun Run, double? HeldLateralG, double? SteeringRatio)
+{
+    /// <summary>Front axle's share of the roll stiffness, percent.</summary>
+    public double RollStiffnessFrontPct { get; } = RollStiffness.FrontSharePct(Reading.Car);
+}

@@ -1,0 +1,13 @@
+using SetupService.Api.Handling.Cornering;
+
+namespace SetupService.Api.Handling;
+
+/// <summary>The calls about how a car stands on its springs and in a turn.</summary>
+internal static class HandlingEndpoints
+{
+    public static void MapHandling(this IEndpointRouteBuilder routes)
+    {
+        var group = routes.MapGroup("/v1/handling").WithTags("Handling");
+        group.MapCornering();
+    }
+}

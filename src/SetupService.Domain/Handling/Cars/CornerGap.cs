@@ -1,0 +1,30 @@
+using SetupService.Domain.Geometry;
+using SetupService.Domain.Handling.Guides;
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Domain.Handling.Cars;
+
+/// <summary>Tells at which axle a car's points hold no wheel.</summary>
+public static class CornerGap
+{
+    /// <summary>
+    /// The axles whose points leave the wheel free, or do not close at the ride height asked for. Of a car that lacks nothing else; both
+    /// axles' points are looked at even where one's fail.
+    /// </summary>
+    public static IReadOnlyList<CarAxle> Of(Vehicle vehicle)
+    {
+        ArgumentNullException.ThrowIfNull(vehicle);
+        return [.. ((CarAxle[])[CarAxle.Front, CarAxle.Rear]).Where(at => !Holds(vehicle, at))];
+    }
+
+    private static bool Holds(Vehicle vehicle, CarAxle at)
+    {
+        var other = at == CarAxle.Front ? CarAxle.Rear : CarAxle.Front;
+        if (HandlingCarMaker.Make(vehicle.With(other, WithoutPoints(vehicle.At(other)))) is not { } reading) return false;
+        var axle = reading.Car.At(at);
+        return WheelGuide.Of(axle, at, WheelSide.Left) is not null && WheelGuide.Of(axle, at, WheelSide.Right) is not null;
+    }
+
+    // Any track will do: nothing is computed of this axle.
+    private static Axle WithoutPoints(Axle axle) => axle with { Suspension = null, Readings = null, TrackMm = axle.TrackMm ?? 1500 };
+}

@@ -1,0 +1,8 @@
+namespace SetupService.Domain.Handling.Cornering;
+
+/// <summary>Why a car has no equilibrium in a turn, and how far it would have one.</summary>
+/// <param name="Failure">Why.</param>
+/// <param name="LateralG">At which lateral acceleration, g: the turn's, or what the tyres are said to hold.</param>
+/// <param name="IsAtHeld">Whether it is what the tyres are said to hold that has no equilibrium.</param>
+/// <param name="LimitG">Up to which lateral acceleration along the same path there is an equilibrium, g.</param>
+public readonly record struct CorneringObstacle(CorneringFailure Failure, double LateralG, bool IsAtHeld, double LimitG);

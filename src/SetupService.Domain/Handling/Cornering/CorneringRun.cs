@@ -1,0 +1,73 @@
+using SetupService.Domain.Handling.Cars;
+
+namespace SetupService.Domain.Handling.Cornering;
+
+/// <summary>
+/// A car taken through turns along one path, each by itself, at any lateral acceleration. Made once for all of them; not safe for
+/// several threads.
+/// </summary>
+public sealed class CorneringRun
+{
+    private readonly CorneringSolver _solver;
+    private readonly TurnPath _path;
+    private readonly double? _heldLateralG;
+    private readonly Dictionary<CorneringFailure, double> _limitG = [];
+    private double _rollsOverAtG = double.PositiveInfinity;
+    private CorneringObstacle? _always;
+
+    private CorneringRun(CorneringSolver solver, TurnPath path, double? heldLateralG) =>
+        (_solver, _path, _heldLateralG) = (solver, path, heldLateralG);
+
+    /// <summary>Makes it; null where points do not close at ride height. The car has a wheelbase.</summary>
+    /// <param name="car">The car.</param>
+    /// <param name="path">Which way, and at which radius or speed.</param>
+    /// <param name="heldLateralG">What the tyres are known to hold, g; null = nothing is known beyond each turn.</param>
+    public static CorneringRun? Of(HandlingCar car, in TurnPath path, double? heldLateralG) =>
+        CorneringSolver.Of(car, path.Turn) is { } solver ? new(solver, path, heldLateralG) : null;
+
+    /// <summary>The car in the turn at a lateral acceleration, g, not negative; null where there is no equilibrium.</summary>
+    /// <param name="lateralG">Lateral acceleration.</param>
+    /// <param name="obstacle">Why there is none; null where there is.</param>
+    public SteadyTurn? At(double lateralG, out CorneringObstacle? obstacle)
+    {
+        obstacle = Known(lateralG);
+        if (obstacle is not null) return null;
+        if (SteadyTurn.Of(_solver, _path.At(lateralG), _heldLateralG, out var failure) is { } turn) return turn;
+        obstacle = Met(failure!.Value, lateralG);
+        return null;
+    }
+
+    /// <summary>Up to which lateral acceleration the car stands, g, where that is less than so much more than a turn asks for; null where it stands even there.</summary>
+    public double? RollOverWithin(double lateralG, double moreG)
+    {
+        var failedG = lateralG + moreG;
+        return _solver.Solve(failedG, _path.At(failedG).RadiusM) is CorneringFailure.RollsOver ? RollOver.LimitG(_solver, _path, failedG) : null;
+    }
+
+    /// <summary>What is known before anything is solved: a car that fell over does so in every harder turn.</summary>
+    private CorneringObstacle? Known(double lateralG)
+    {
+        if (lateralG > _heldLateralG) return new(CorneringFailure.GripExceeded, lateralG, IsAtHeld: false, _heldLateralG.Value);
+        if (_always is not null) return _always;
+        return lateralG >= _rollsOverAtG ? new(CorneringFailure.RollsOver, lateralG, IsAtHeld: false, Limit(CorneringFailure.RollsOver, lateralG)) : null;
+    }
+
+    private CorneringObstacle Met(CorneringFailure failure, double lateralG)
+    {
+        if (_heldLateralG is { } held && held > lateralG && _solver.Solve(held, _path.At(lateralG).RadiusM) is { } atHeld)
+        {
+            var whole = new CorneringObstacle(atHeld, held, IsAtHeld: true, Limit(atHeld, held));
+            if (atHeld == CorneringFailure.RollsOver) _always = whole;
+            return whole;
+        }
+
+        if (failure == CorneringFailure.RollsOver) _rollsOverAtG = Math.Min(_rollsOverAtG, lateralG);
+        return new(failure, lateralG, IsAtHeld: false, Limit(failure, lateralG));
+    }
+
+    private double Limit(CorneringFailure failure, double failedG)
+    {
+        if (_limitG.TryGetValue(failure, out var known) && known < failedG) return known;
+        return _limitG[failure] = RollOver.LimitG(_solver, _path, failedG);
+    }
+}

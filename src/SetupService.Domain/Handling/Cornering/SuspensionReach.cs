@@ -1,0 +1,29 @@
+using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Domain.Handling.Cornering;
+
+/// <summary>Tells whose suspension does not reach what a turn asks of it.</summary>
+public static class SuspensionReach
+{
+    /// <summary>
+    /// The axles whose points or readings end before the travel or steer of a turn: with theirs put aside the turn is reached. None
+    /// where even without points and readings no steer reaches it.
+    /// </summary>
+    public static IReadOnlyList<CarAxle> Lacking(HandlingCar car, in TurnPath path, double lateralG)
+    {
+        ArgumentNullException.ThrowIfNull(car);
+        var lacking = new List<CarAxle>();
+        foreach (var at in (ReadOnlySpan<CarAxle>)[CarAxle.Front, CarAxle.Rear])
+        {
+            if (IsReached(Free(car, at), path, lateralG)) lacking.Add(at);
+        }
+
+        return lacking.Count == 0 && IsReached(Free(Free(car, CarAxle.Front), CarAxle.Rear), path, lateralG) ? [CarAxle.Front, CarAxle.Rear] : lacking;
+    }
+
+    private static HandlingCar Free(HandlingCar car, CarAxle at) => car.With(at, car.At(at) with { Points = null, Measured = null });
+
+    private static bool IsReached(HandlingCar car, in TurnPath path, double lateralG) =>
+        CorneringSolver.Of(car, path.Turn) is { } solver && solver.Solve(lateralG, path.At(lateralG).RadiusM) is not CorneringFailure.TravelNotReached;
+}
