@@ -1,0 +1,106 @@
+"""A car for the cornering equations, read from a case: the vehicle document, and what it cannot say (`stated`)."""
+
+import json
+from dataclasses import dataclass
+
+from handling_guides import StraightGuide, point_guide
+from handling_tyre import Tyre, fitted
+
+GRAVITY = 9.80665
+SIDES = ("Left", "Right")
+
+
+@dataclass(frozen=True)
+class Wheel:
+    guide: object
+    static_camber: float
+    load: float
+
+
+@dataclass(frozen=True)
+class Axle:
+    name: str
+    along: float
+    track: float
+    roll_centre: float
+    unsprung: float
+    radius: float
+    tyre_rate: float
+    spring_rate: float
+    bar: float
+    camber_compliance: float
+    toe_compliance: float
+    bump: float | None
+    stop_rate: float
+    stop_length: float
+    rebound: float | None
+    damper_ratio: float
+    tyre: Tyre
+    left: Wheel
+    right: Wheel
+
+    @property
+    def load(self):
+        return self.left.load + self.right.load
+
+
+@dataclass(frozen=True)
+class Car:
+    front: Axle
+    rear: Axle
+    height: float
+
+    @property
+    def weight(self):
+        return self.front.load + self.rear.load
+
+    @property
+    def sprung(self):
+        """Sprung mass, height of its centre of gravity, its front share, and the arm of roll under it."""
+        mass = self.weight / GRAVITY - sum(2 * axle.unsprung for axle in (self.front, self.rear))
+        height = (self.weight / GRAVITY * self.height - sum(2 * axle.unsprung * axle.radius for axle in (self.front, self.rear))) / mass
+        share = (self.front.load / GRAVITY - 2 * self.front.unsprung) / mass
+        return mass, height, share, height - share * self.front.roll_centre - (1 - share) * self.rear.roll_centre
+
+
+def wheel_loads(vehicle):
+    corners = vehicle.get("cornerWeightsKg")
+    if corners:
+        return {name: GRAVITY * corners[name] for name in corners}
+    return {f"{end}{side}": GRAVITY * vehicle[f"{end}AxleLoadKg"] / 2 for end in ("front", "rear") for side in SIDES}
+
+
+def guide_of(axle, stated, side, end):
+    alignment = axle["alignment"] | (axle["alignment"].get("right", {}) if side == "Right" else {})
+    camber, toe = alignment.get("camberDeg", 0.0), alignment.get("toeDeg", 0.0)
+    ratio = axle["spring"].get("motionRatio")
+    if "suspension" in axle:
+        request = {"suspension": axle["suspension"], "alignment": {"camberDeg": camber, "toeDeg": toe}, "loadedRadiusMm": stated["loadedRadiusMm"]}
+        return point_guide(json.dumps(request, sort_keys=True), ratio, end == "front"), camber
+    slope = axle["rollCentreHeightMm"] / (axle["trackMm"] / 2)
+    return StraightGuide(camber, toe, alignment.get("casterDeg", 0.0), alignment.get("steeringAxisInclinationDeg", 0.0),
+                         stated["swingArmMm"], slope, ratio), camber
+
+
+def read_axle(vehicle, stated, end, along, loads):
+    axle, extra = vehicle[end], stated[end]
+    wheels = [Wheel(*guide_of(axle, extra, side, end), loads[f"{end}{side}"]) for side in SIDES]
+    guides = [wheel.guide for wheel in wheels]
+    points = guides[0].has_points
+    track = sum(guide.half for guide in guides) if points else axle["trackMm"]
+    compliance, stop, damper = axle.get("compliance", {}), axle.get("bumpStop", {}), axle.get("damper", {})
+    return Axle(
+        end, along, track, sum(guide.slope for guide in guides) * track / 4 if points else axle["rollCentreHeightMm"], axle["unsprungMassKg"],
+        extra["loadedRadiusMm"], axle["tyre"]["verticalRateNPerMm"], axle["spring"]["rateNPerMm"],
+        axle.get("antiRollBar", {}).get("rollRateNmPerDeg", 0.0), compliance.get("camberDegPerKn", 0.0), compliance.get("toeDegPerKn", 0.0),
+        axle.get("bumpTravelMm"), stop.get("rateNPerMm", 0.0), stop.get("lengthMm", 0.0), axle.get("reboundTravelMm"),
+        damper.get("motionRatio", 0.0), fitted(wheels[0].load + wheels[1].load, axle["tyre"].get("corneringStiffnessNPerDeg")), *wheels)
+
+
+def read_car(case):
+    vehicle, loads = case["vehicle"], wheel_loads(case["vehicle"])
+    front = loads["frontLeft"] + loads["frontRight"]
+    total = front + loads["rearLeft"] + loads["rearRight"]
+    base = vehicle["wheelbaseMm"]
+    return Car(read_axle(vehicle, case["stated"], "front", base * (1 - front / total), loads),
+               read_axle(vehicle, case["stated"], "rear", -base * front / total, loads), vehicle["centreOfGravityHeightMm"])
