@@ -89,7 +89,8 @@ class Turn:
                 rise = heave[end] + place.rise * cos(roll) - side * place.half * sin(roll)
                 lean, lever = side * roll, place.up * (cos(roll) - side * place.slope * sin(roll))
             else:
-                rise, lean, lever = travel + heave[end] - side * axle.track / 2 * sin(roll), side * roll, 1.0
+                # The stated roll centre stays where it is stated while the body rolls, as the textbook form has it.
+                rise, lean, lever = travel + heave[end] - side * axle.track / 2 * sin(roll), 0.0, 1.0
             tyre_load = wheel.load - axle.tyre_rate * rise
             load = 0.0 if contact.lifted else tyre_load
             unsprung_weight = axle.unsprung * GRAVITY

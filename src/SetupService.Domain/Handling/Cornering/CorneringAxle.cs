@@ -57,6 +57,9 @@ internal sealed class CorneringAxle
 
     public double StaticLoadN => _axle.LoadN;
 
+    /// <summary>Load that has moved from the inner wheel to the outer one since rest.</summary>
+    public double MovedN => ((Outer.LoadN - Inner.LoadN) - (Outer.StaticLoadN - Inner.StaticLoadN)) / 2;
+
     private double UnsprungTransferN => UnsprungMomentNmm / _axle.TrackMm;
 
     /// <summary>Makes the axle; null where its points do not close.</summary>
@@ -70,6 +73,9 @@ internal sealed class CorneringAxle
         var rightWheel = new CorneringWheel(axle, right, WheelSide.Right, turn == TurnDirection.Left);
         return turn == TurnDirection.Left ? new(axle, station, rightWheel, leftWheel) : new(axle, station, leftWheel, rightWheel);
     }
+
+    /// <summary>Mean heading that steer alone gives the wheels, degrees, positive = into the turn: at rest height, toe off.</summary>
+    public double SteeredByDeg(double steer) => (Outer.SteeredByDeg(steer) + Inner.SteeredByDeg(steer)) / 2;
 
     public void Reset()
     {
@@ -158,7 +164,7 @@ internal sealed class CorneringAxle
 
     public AxleAttitude Attitude() => new()
     {
-        LoadTransferN = ((Outer.LoadN - Inner.LoadN) - (Outer.StaticLoadN - Inner.StaticLoadN)) / 2,
+        LoadTransferN = MovedN,
         GeometricN = ((Outer.Slope * Outer.LinkForceN) + (Inner.Slope * Inner.LinkForceN)) / 2,
         UnsprungN = UnsprungTransferN,
         HeaveMm = HeaveMm,

@@ -34,6 +34,7 @@ public sealed class CorneringSolver
     private double _rollRad;
     private double _steer;
     private double _centreStationMm;
+    private double _centreMm;
     private double _peakScale = 1;
     private double _steerPerHeading;
     private bool _isFresh = true;
@@ -99,8 +100,11 @@ public sealed class CorneringSolver
         };
     }
 
-    /// <summary>Slip of the front axle less that of the rear in the turn last solved, degrees.</summary>
-    public double SlipDifferenceDeg => _front.SlipDeg - _rear.SlipDeg;
+    /// <summary>
+    /// Steer by the driver in the turn last solved, less what the turn's own geometry takes, degrees, positive = into the turn: the mean heading the
+    /// rack gives the front wheels at rest height, toe off, less the difference of the directions both axles' middles move in.
+    /// </summary>
+    public double SteerBeyondTurnDeg => _front.SteeredByDeg(_steer) - (PathDeg(_front, _centreMm) - PathDeg(_rear, _centreMm));
 
     /// <summary>Roll of the body in the turn last solved, degrees; positive = out of the turn.</summary>
     public double RollDeg => double.RadiansToDegrees(_rollRad);
@@ -165,7 +169,7 @@ public sealed class CorneringSolver
     /// </summary>
     private double? Slip(double radiusMm, double acceleration, in PeakRule grip)
     {
-        var centreMm = Math.Sqrt((radiusMm * radiusMm) - (_centreStationMm * _centreStationMm));
+        var centreMm = CentreMm(radiusMm);
         var rearPathDeg = PathDeg(_rear, centreMm);
         var frontPathDeg = PathDeg(_front, centreMm);
         var rear = _rear.Tyres(_peakScale, _centreStationMm, centreMm, rearPathDeg);
@@ -189,10 +193,14 @@ public sealed class CorneringSolver
         var station = Math.Clamp(_rear.StationMm - (centreMm * sin / cos), -FurthestCentre * radiusMm, FurthestCentre * radiusMm);
         var centreMoved = Math.Abs(station - _centreStationMm) / radiusMm;
         _centreStationMm = station;
+        _centreMm = CentreMm(radiusMm);
         _steerPerHeading = _front.SlipDeg + PathDeg(_front, centreMm) - _front.HeadingDeg;
         return rearMoved + frontMoved
             + ((Math.Abs(_steerPerHeading) + centreMoved + Math.Abs((_peakScale / before) - 1)) * (_front.StaticLoadN + _rear.StaticLoadN));
     }
+
+    /// <summary>How far the turn's centre lies to the side of the car.</summary>
+    private double CentreMm(double radiusMm) => Math.Sqrt((radiusMm * radiusMm) - (_centreStationMm * _centreStationMm));
 
     private double PathDeg(CorneringAxle axle, double centreMm) =>
         double.RadiansToDegrees(Math.Atan2(axle.StationMm - _centreStationMm, centreMm));
@@ -211,7 +219,7 @@ public sealed class CorneringSolver
         var rear = AxleBalance.Of(_rear);
         var frontOff = _front.LoadN - _front.StaticLoadN;
         var rearOff = _rear.LoadN - _rear.StaticLoadN;
-        var momentOff = ((_front.Outer.LoadN - _front.Inner.LoadN) * _front.HalfTrackMm) + ((_rear.Outer.LoadN - _rear.Inner.LoadN) * _rear.HalfTrackMm) - moment;
+        var momentOff = (2 * _front.MovedN * _front.HalfTrackMm) + (2 * _rear.MovedN * _rear.HalfTrackMm) - moment;
 
         // Each axle's load gives its heave by the roll; what is left is one equation for the roll.
         var frontHeave = front.HeaveFor(-frontOff);

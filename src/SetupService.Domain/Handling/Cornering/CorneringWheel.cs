@@ -10,7 +10,7 @@ namespace SetupService.Domain.Handling.Cornering;
 internal sealed class CorneringWheel
 {
     // What is solid gives this little, N/mm: a stop pressed flat, a damper pulled to its end.
-    private const double SolidRateNPerMm = 2000;
+    private const double SolidRateNPerMm = 100_000;
 
     // Nearer positions tell rounding, not slopes.
     private const double LeastLearntMm = 1e-3;
@@ -209,6 +209,13 @@ internal sealed class CorneringWheel
 
         return new(
             CamberSetDeg, unsteered - CamberSetDeg, InclinationDeg - (steered + CamberComplianceDeg), steered - unsteered, CamberComplianceDeg);
+    }
+
+    /// <summary>Heading that steer alone gives the wheel, degrees, positive = into the turn; nothing where it cannot be steered so far at rest height.</summary>
+    public double SteeredByDeg(double steer)
+    {
+        var state = _guide.Origin;
+        return _guide.TryAt(0, -Sign * steer, ref state, out var steered) ? -Sign * (steered.HeadingDeg - Rest.HeadingDeg) : double.NaN;
     }
 
     private void Incline(double sin, double cos)

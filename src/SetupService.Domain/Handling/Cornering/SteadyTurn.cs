@@ -3,14 +3,15 @@ namespace SetupService.Domain.Handling.Cornering;
 /// <summary>A car in a steady turn: how it stands, and how its balance goes on from there. Method page: docs/methods/cornering.</summary>
 /// <param name="Attitude">How it stands.</param>
 /// <param name="UndersteerDegPerG">
-/// Change of the difference of front and rear slip angle per g of lateral acceleration at this turn, the radius and the tyres held:
-/// ISO 8855's understeer gradient at the road wheels. Positive = more steer is wanted as the turn tightens its hold. Null where the car does not stand on both sides.
+/// Change of steer per g of lateral acceleration beyond what the turn's own geometry takes, degrees at the road wheels, radius and tyres held: ISO
+/// 8855's understeer gradient. Bump steer and the give of the suspension count. Positive = more steer is wanted the harder it turns. Null where
+/// the car does not stand a little to both sides of this turn.
 /// </param>
 /// <param name="RollDegPerG">Change of roll per g of lateral acceleration at this turn, the radius held; null as above.</param>
 public readonly record struct SteadyTurn(CorneringAttitude Attitude, double? UndersteerDegPerG, double? RollDegPerG)
 {
     // Small beside what bends the curve, large beside the solver's own error.
-    private const double StepG = 0.004;
+    private const double StepG = 0.0005;
 
     /// <summary>Finds it.</summary>
     /// <param name="solver">The car's solver for this direction.</param>
@@ -24,7 +25,7 @@ public readonly record struct SteadyTurn(CorneringAttitude Attitude, double? Und
         ArgumentNullException.ThrowIfNull(solver);
         if (Stand(solver, demand, heldLateralG, out failure) is not { } attitude) return null;
         var gradients = Gradients(solver, demand, attitude.PeakScale);
-        return new(attitude, gradients?.SlipDegPerG, gradients?.RollDegPerG);
+        return new(attitude, gradients?.SteerDegPerG, gradients?.RollDegPerG);
     }
 
     /// <summary>Finds it with tyres whose peak is scaled by at least a factor known already.</summary>
@@ -34,7 +35,8 @@ public readonly record struct SteadyTurn(CorneringAttitude Attitude, double? Und
         failure = solver.Solve(demand.LateralG, demand.RadiusM, leastPeakScale);
         if (failure is not null) return null;
         var attitude = solver.Attitude(demand);
-        return new(attitude, Gradient(solver, demand, attitude.PeakScale));
+        var gradients = Gradients(solver, demand, attitude.PeakScale);
+        return new(attitude, gradients?.SteerDegPerG, gradients?.RollDegPerG);
     }
 
     /// <summary>Finds only how the car stands.</summary>
@@ -53,13 +55,13 @@ public readonly record struct SteadyTurn(CorneringAttitude Attitude, double? Und
         return failure is null ? solver.Attitude(demand) : null;
     }
 
-    private static (double SlipDegPerG, double RollDegPerG)? Gradients(CorneringSolver solver, in CorneringDemand demand, double peakScale)
+    private static (double SteerDegPerG, double RollDegPerG)? Gradients(CorneringSolver solver, in CorneringDemand demand, double peakScale)
     {
         var from = Math.Max(0, demand.LateralG - StepG);
         var to = demand.LateralG + StepG;
         if (solver.Solve(to, demand.RadiusM, peakScale, isPeakHeld: true) is not null) return null;
-        var (slipDeg, rollDeg) = (solver.SlipDifferenceDeg, solver.RollDeg);
+        var (slipDeg, rollDeg) = (solver.SteerBeyondTurnDeg, solver.RollDeg);
         if (solver.Solve(from, demand.RadiusM, peakScale, isPeakHeld: true) is not null) return null;
-        return ((slipDeg - solver.SlipDifferenceDeg) / (to - from), (rollDeg - solver.RollDeg) / (to - from));
+        return ((slipDeg - solver.SteerBeyondTurnDeg) / (to - from), (rollDeg - solver.RollDeg) / (to - from));
     }
 }

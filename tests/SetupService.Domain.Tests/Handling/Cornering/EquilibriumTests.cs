@@ -35,7 +35,7 @@ public sealed class EquilibriumTests
             Assert.Equal(car.Front.LoadN / HandlingCar.StandardGravity * acceleration, a.FrontLeft.SideForceN + a.FrontRight.SideForceN, 1e-8 * weight);
             Assert.Equal(car.Rear.LoadN / HandlingCar.StandardGravity * acceleration, a.RearLeft.SideForceN + a.RearRight.SideForceN, 1e-8 * weight);
 
-            // Load moment about the middle of the track, the static one included, against the car's own: whole mass at its height, and the sprung
+            // Load moment about the middle of the track since rest, against the car's own: whole mass at its height, and the sprung
             // mass moved sideways and up by roll and heave.
             var sine = Math.Sin(double.DegreesToRadians(a.RollDeg));
             var share = car.SprungShareFront;
@@ -43,7 +43,7 @@ public sealed class EquilibriumTests
             var moment = (car.MassKg * acceleration * car.CentreOfGravityHeightMm)
                 + (car.SprungMassKg * ((acceleration * (rise + car.HeightChangeMm)) + (HandlingCar.StandardGravity * solver.RollArmMm * sine)));
             var sign = isLeft ? 1 : -1;
-            var loads = sign * (((a.FrontRight.LoadN - a.FrontLeft.LoadN) * car.Front.TrackMm) + ((a.RearRight.LoadN - a.RearLeft.LoadN) * car.Rear.TrackMm)) / 2;
+            var loads = sign * ((Moved(car.Front, a.FrontLeft, a.FrontRight) * car.Front.TrackMm) + (Moved(car.Rear, a.RearLeft, a.RearRight) * car.Rear.TrackMm)) / 2;
             Assert.Equal(moment, loads, 1e-9 * weight * 1500);
 
             foreach (var wheel in (WheelAttitude[])[a.FrontLeft, a.FrontRight, a.RearLeft, a.RearRight])
@@ -129,6 +129,8 @@ public sealed class EquilibriumTests
 
         Assert.Equal((car.Front.LoadN / 2000) - (car.Rear.LoadN / 2500), turn.UndersteerDegPerG!.Value, 0.03);
     }
+
+    private static double Moved(HandlingAxle axle, WheelAttitude left, WheelAttitude right) => right.LoadN - left.LoadN - (axle.RightLoadN - axle.LeftLoadN);
 
     private static HandlingCar Make(
         (double Front, double Rear) springs, (double Front, double Rear) bars, double heightMm, (double Front, double Rear) rollCentres, double tyre,
