@@ -1,4 +1,5 @@
 using SetupService.Api.Handling.Cornering;
+using SetupService.Api.Handling.Ride;
 
 namespace SetupService.Api.Handling;
 
@@ -8,6 +9,7 @@ internal static class HandlingEndpoints
     public static void MapHandling(this IEndpointRouteBuilder routes)
     {
         var group = routes.MapGroup("/v1/handling").WithTags("Handling");
+        group.MapRide();
         group.MapCornering();
     }
 }

@@ -8,6 +8,7 @@ using SetupService.Api.Geometry.Steering;
 using SetupService.Api.Geometry.Sweeps;
 using SetupService.Api.Geometry.Views;
 using SetupService.Api.Handling.Cornering;
+using SetupService.Api.Handling.Ride;
 using SetupService.Api.Tyres;
 using SetupService.Api.Vehicles;
 using SetupService.Api.Wheels;
@@ -58,6 +59,8 @@ namespace SetupService.Api.Host;
 [JsonSerializable(typeof(AlignmentRequest))]
 [JsonSerializable(typeof(AlignmentAnswer))]
 [JsonSerializable(typeof(CornerDrawingRequest))]
+[JsonSerializable(typeof(RideRequest))]
+[JsonSerializable(typeof(RideAnswer))]
 [JsonSerializable(typeof(CorneringRequest))]
 [JsonSerializable(typeof(CorneringAnswer))]
 [JsonSerializable(typeof(CorneringSweepRequest))]

@@ -6,6 +6,7 @@ using SetupService.Api.Geometry.Steering;
 using SetupService.Api.Geometry.Sweeps;
 using SetupService.Api.Geometry.Views;
 using SetupService.Api.Handling.Cornering;
+using SetupService.Api.Handling.Ride;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Vehicles;
 
@@ -30,6 +31,7 @@ public static class ServiceContract
         new SteeringAxisRules(),
         new SteerSweepRules(),
         new CornerDrawingRules(),
+        new RideRules(),
         new CorneringRules(),
         new CorneringSweepRules(),
         new BatchCarLineRules(),

@@ -24,7 +24,7 @@ public sealed class HandlingOracleTests
         var isOnSolid = wheels.EnumerateObject().Any(wheel => name.Contains("solid", StringComparison.Ordinal) || wheel.Value.GetProperty("stopForceN").GetDouble() < 0);
 
         // What is solid gives a little here and nothing there: a stop pressed flat, a damper at its end.
-        var scale = isOnSolid ? 10_000 : 1.0;
+        var scale = isOnSolid ? 20_000 : 1.0;
 
         var stands = SteadyTurn.Of(CorneringSolver.Of(HandlingCases.Car(one), turn)!, demand, null, out var failure);
 

@@ -1,0 +1,20 @@
+using System.Text.Json.Serialization;
+using SetupService.Api.Http.Contract;
+
+namespace SetupService.Api.Handling.Ride;
+
+/// <summary>A range of damping ratios.</summary>
+public sealed record DampingRangeDocument
+{
+    /// <summary>Least that serves.</summary>
+    [JsonRequired]
+    [Limits(0.01, 3)]
+    [Sample(0.3)]
+    public double Minimum { get; set; }
+
+    /// <summary>Most that serves.</summary>
+    [JsonRequired]
+    [Limits(0.01, 3)]
+    [Sample(0.7)]
+    public double Maximum { get; set; }
+}

@@ -1,0 +1,35 @@
+using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Handling.Ride;
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Api.Handling.Ride;
+
+/// <summary>One state of the car with how its axles ride.</summary>
+/// <param name="Stated">As stated.</param>
+/// <param name="Reading">As made ready, with what is assumed.</param>
+/// <param name="Stands">As it stands on its springs.</param>
+/// <param name="Front">Its front axle.</param>
+/// <param name="Rear">Its rear axle.</param>
+internal sealed record RiddenCar(Vehicle Stated, HandlingCarReading Reading, HandlingCar Stands, RideAxle Front, RideAxle Rear)
+{
+    /// <summary>How much higher than before the change each end stands, mm; 0 without one, null where that is not known.</summary>
+    public (double? Front, double? Rear) HeightMm { get; init; } = (0, 0);
+
+    /// <summary>The car as given; null where its points hold no wheel.</summary>
+    public static RiddenCar? AsGiven(Vehicle stated) =>
+        HandlingCarMaker.Make(stated) is { } reading ? Of(stated, reading, reading.Car) : null;
+
+    /// <summary>The car after a change, at the height its springs hold it; null where its points hold no wheel there.</summary>
+    public RiddenCar? Changed(Vehicle stated) =>
+        HandlingCarMaker.Make(stated) is { } reading && ChangedCar.Of(Stands, Stated, reading.Car, stated) is { } settled && Of(stated, reading, settled.Car) is { } after
+            ? after with { HeightMm = (settled.FrontHeightMm, settled.RearHeightMm) }
+            : null;
+
+    /// <summary>The axle of another car that stands alike, as an assumed input is varied.</summary>
+    public RideAxle? Varied(HandlingCar car, CarAxle at) => RideAxleMaker.Of(car, at, Stated.At(at));
+
+    private static RiddenCar? Of(Vehicle stated, HandlingCarReading reading, HandlingCar stands) =>
+        RideAxleMaker.Of(stands, CarAxle.Front, stated.Front) is { } front && RideAxleMaker.Of(stands, CarAxle.Rear, stated.Rear) is { } rear
+            ? new RiddenCar(stated, reading, stands, front, rear)
+            : null;
+}

@@ -1,0 +1,58 @@
+using SetupService.Api.Http.Parts;
+using SetupService.Domain.Answers;
+using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Handling.Inputs;
+using SetupService.Domain.Handling.Ride;
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Api.Handling.Ride;
+
+/// <summary>What a call on ride assumes, with how far its main outputs move.</summary>
+internal static class RideAssumptions
+{
+    private static readonly Assumption LinearSpring = new(
+        "/vehicle/front/spring/rateNPerMm", null, "springs and dampers as linear as their figures", "common practice, no source",
+        "A progressive spring or a digressive damper has other figures at other travels and speeds.");
+
+    /// <summary>All of it.</summary>
+    public static AssumptionPart[] Of(RiddenCar car, RiddenCar? before)
+    {
+        var list = new List<AssumptionPart>();
+        foreach (var one in car.Reading.Assumed) list.Add(Part(car, one));
+        list.AddRange(AssumptionPart.Of(car.Reading.Notes));
+        list.Add(AssumptionPart.Of(LinearSpring));
+        if (before is not null && (car.HeightMm.Front is null || car.HeightMm.Rear is null))
+        {
+            list.Add(AssumptionPart.Of(new Assumption("/change", 0, null, "common practice, no source",
+                "How high the car stands on its changed springs is not told by their lengths; it is taken to stand as before, as a person sets adjustable seats to.")));
+        }
+
+        return [.. list];
+    }
+
+    private static AssumptionPart Part(RiddenCar car, AssumedInput one)
+    {
+        var lower = one.Input.Put(car.Stands, one.Lower);
+        var upper = one.Input.Put(car.Stands, one.Upper);
+        return AssumptionPart.Of(one.ToAssumption()) with
+        {
+            Plausible = new PlausiblePart { Lower = one.Lower, Upper = one.Upper },
+            Moves =
+            [
+                Move(CarAxle.Front, "/front/rideFrequencyHz", axle => axle.RideFrequencyHz),
+                Move(CarAxle.Rear, "/rear/rideFrequencyHz", axle => axle.RideFrequencyHz),
+                Move(CarAxle.Front, "/front/dampingRatio/mean", axle => axle.MeanRatio),
+                Move(CarAxle.Rear, "/rear/dampingRatio/mean", axle => axle.MeanRatio),
+            ],
+        };
+
+        MovePart Move(CarAxle at, string output, Func<RideAxle, double?> figure) => new()
+        {
+            Output = output,
+            Lower = Figure(lower, at, figure),
+            Upper = Figure(upper, at, figure),
+        };
+
+        double? Figure(HandlingCar varied, CarAxle at, Func<RideAxle, double?> figure) => car.Varied(varied, at) is { } axle ? figure(axle) : null;
+    }
+}

@@ -1,0 +1,45 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using SetupService.Api.Http;
+using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Problems;
+using SetupService.Api.Vehicles;
+using SetupService.Domain.Handling.Ride;
+
+namespace SetupService.Api.Handling.Ride;
+
+/// <summary>The call about springs, tyres and dampers.</summary>
+internal static class RideEndpoints
+{
+    private static readonly RideRules Rules = new();
+
+    public static void MapRide(this RouteGroupBuilder group) =>
+        group.MapPost("/ride", Ride)
+            .WithExample("ride")
+            .WithProblems(ProblemTypes.NotComputable)
+            .WithName("ride")
+            .WithSummary("How does the car ride, and do its dampers serve its springs?")
+            .WithDescription("Wheel and ride rates, frequencies, damping ratios, spring lengths and travel left, of the car as it is or after a change (a partial vehicle, RFC 7396 without null), with the verdict on keeping the dampers.");
+
+    private static Results<Answer<RideAnswer>, Problem> Ride(Body<RideRequest> body, JsonContract contract)
+    {
+        if (body.Value is not { } request)
+            return body.Problem!;
+        if (!Rules.Validate(request).IsValid || !VehicleReading.TryRead(request.Vehicle, out var vehicle))
+            return body.Refuse();
+        if (RiddenCar.AsGiven(vehicle) is not { } car)
+            return HandlingProblems.NoCorner(vehicle);
+        var range = request.DampingRatioRange is { } asked ? new DampingRange(asked.Minimum, asked.Maximum, "the request") : DampingRange.RoadAndTrack;
+        if (request.Change is null)
+            return new Answer<RideAnswer>(RideAnswers.Of(car, null, range));
+
+        if (!contract.Changing(request.Vehicle).With(request.Change).TryRead(out var document)
+            || !RideRules.AreKept(document) || !VehicleReading.TryRead(document, out var changed))
+        {
+            return body.Refuse();
+        }
+
+        return car.Changed(changed) is { } after
+            ? new Answer<RideAnswer>(RideAnswers.Of(after, car, range))
+            : HandlingProblems.NoCorner(changed);
+    }
+}

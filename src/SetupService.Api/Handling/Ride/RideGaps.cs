@@ -1,0 +1,51 @@
+using SetupService.Api.Http.Parts;
+using SetupService.Domain.Handling.Ride;
+
+namespace SetupService.Api.Handling.Ride;
+
+/// <summary>What an answer on ride leaves null, and why.</summary>
+internal static class RideGaps
+{
+    /// <summary>Of the car, and of the car before where something was changed.</summary>
+    public static IEnumerable<UnknownPart> Of(RiddenCar car, RiddenCar? before) =>
+        Of(car, "").Concat(before is null ? [] : Of(before, "/before"));
+
+    private static IEnumerable<UnknownPart> Of(RiddenCar car, string place) =>
+        Of(car.Front, car.HeightMm.Front, car, $"{place}/front").Concat(Of(car.Rear, car.HeightMm.Rear, car, $"{place}/rear"));
+
+    private static IEnumerable<UnknownPart> Of(RideAxle axle, double? heightMm, RiddenCar car, string place)
+    {
+        const string Damper = "needs bumpNsPerM and reboundNsPerM of the damper; a usual damper would be a guess";
+        if (axle.BumpRatio is null) yield return Gap("/dampingRatio/bump", Damper);
+        if (axle.ReboundRatio is null) yield return Gap("/dampingRatio/rebound", Damper);
+        if (axle.MeanRatio is null)
+        {
+            yield return Gap("/dampingRatio/mean", Damper);
+            yield return Gap("/dampedFrequencyHz", Damper);
+            yield return Gap("/dampers/feel", Damper);
+        }
+
+        if (axle.SpringLengthMm is null) yield return Gap("/springLengthMm", "needs the spring's freeLengthMm or installedLengthMm");
+        if (heightMm is null) yield return Gap("/rideHeightChangeMm", RideWords.HeightUnknown);
+        if (axle.BumpLeftMm is null)
+        {
+            yield return Gap("/bumpLeftMm", "needs bumpTravelMm");
+            yield return Gap("/stopMetAtVerticalG", "needs bumpTravelMm");
+            yield return Gap("/stopMetAtLateralG", "needs bumpTravelMm");
+        }
+        else if (car.Stands.WheelbaseMm is null)
+        {
+            yield return Gap("/stopMetAtLateralG", "needs wheelbaseMm");
+        }
+        else if (StopMetInTurn.LateralG(car.Stands, place.EndsWith("front", StringComparison.Ordinal) ? Domain.Vehicles.CarAxle.Front : Domain.Vehicles.CarAxle.Rear) is null)
+        {
+            yield return Gap("/stopMetAtLateralG", "the car rolls over, or a wheel cannot follow, before this stop is met");
+        }
+
+        if (axle.DroopLeftMm is null) yield return Gap("/droopLeftMm", "needs reboundTravelMm");
+        if (axle.SeatedAtDroopMm is null) yield return Gap("/seatedAtDroopMm", "needs reboundTravelMm");
+        if (axle.CoilClearanceMm is null) yield return Gap("/coilClearanceMm", "needs the spring's solidLengthMm, its freeLengthMm or installedLengthMm, and bumpTravelMm");
+
+        UnknownPart Gap(string output, string reason) => new() { Output = place + output, Reason = reason };
+    }
+}

@@ -1,0 +1,31 @@
+using FluentValidation;
+using FluentValidation.Results;
+using SetupService.Api.Http.Faults;
+using SetupService.Api.Http.Rules;
+using SetupService.Api.Vehicles;
+
+namespace SetupService.Api.Handling.Ride;
+
+/// <summary>What the call on ride must keep beyond types and ranges: a whole car before and after, springs and ranges that do not contradict themselves.</summary>
+public sealed class RideRules : AbstractValidator<RideRequest>
+{
+    private static readonly RideCarRules Car = new();
+
+    /// <summary>Makes the rules; they hold no state.</summary>
+    public RideRules()
+    {
+        RuleFor(request => request.Vehicle).SetValidator(Car).When(request => request.Vehicle is not null);
+        RuleFor(request => request.Change).ChangesSoundly(request => request.Vehicle, nameof(RideRequest.Vehicle), Car);
+        RuleFor(request => request.DampingRatioRange).Custom((range, context) =>
+        {
+            if (range is null || range.Minimum < range.Maximum) return;
+            context.AddFailure(new ValidationFailure("DampingRatioRange.Maximum", FormattableString.Invariant($"maximum is {range.Maximum}, not above minimum, which is {range.Minimum}."))
+            {
+                ErrorCode = FaultCodes.Inconsistent,
+            });
+        });
+    }
+
+    /// <summary>Whether a car after a change keeps the rules of the car.</summary>
+    internal static bool AreKept(VehicleDocument car) => Car.Validate(car).IsValid;
+}
