@@ -1,0 +1,87 @@
+using SetupService.Api.Handling.Cornering;
+using SetupService.Api.Http.Parts;
+using SetupService.Domain.Answers;
+using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Handling.Ride;
+using SetupService.Domain.Handling.WhatIf;
+
+namespace SetupService.Api.Handling.WhatIf;
+
+/// <summary>Puts down a comparison with all it rests on.</summary>
+internal static class WhatIfAnswers
+{
+    private static readonly Assumption SameRubber = new(
+        "/vehicle/front/tyre", null, "the same tyres, held to no less than the car as given takes", "so that a change is judged on the same rubber",
+        "Where a changed car asks more of its tyres than they give, their peak is scaled further until they hold it.");
+
+    /// <summary>The answer.</summary>
+    public static WhatIfAnswer Of(WhatIfRequest request, TurnedCar car, WhatIfOutcome asGiven, IReadOnlyList<WhatIfOutcome> alone, WhatIfOutcome together, UnitSystem units)
+    {
+        var given = Figures(asGiven.Figures);
+        WhatIfStatePart[] states = [.. alone.Select((one, i) => State(request.Changes[i].Label, one, asGiven))];
+        var all = State("all together", together, asGiven);
+        return new WhatIfAnswer
+        {
+            AsGiven = given,
+            Alone = states,
+            Together = all,
+            Table = WhatIfTable.Write(given, states, all, units),
+            Unknown = Gaps(asGiven, "/asGiven"),
+            Method = "what-if",
+            Edition = Edition.Current,
+            Assumptions = [.. TurnAssumptions.OfCar(car, request.LateralG, "/asGiven"), AssumptionPart.Of(SameRubber)],
+            Cautions = CautionPart.Of(WhatIfCautions.All),
+        };
+    }
+
+    private static WhatIfStatePart State(string label, in WhatIfOutcome outcome, in WhatIfOutcome asGiven) => new()
+    {
+        Label = label,
+        Figures = Figures(outcome.Figures),
+        Change = Figures(outcome.Figures.Less(asGiven.Figures)),
+        Unknown = Gaps(outcome, "/figures"),
+    };
+
+    private static UnknownPart[] Gaps(WhatIfOutcome outcome, string place)
+    {
+        var gaps = new List<UnknownPart>();
+        var figures = outcome.Figures;
+        if (outcome.Failure is { } failure)
+        {
+            var reason = failure == CorneringFailure.RollsOver ? "the car would roll over in this turn" : "a wheel cannot follow this turn";
+            foreach (var output in (string[])["rollDeg", "frontInclinationDeg", "rearInclinationDeg", "frontLoadTransferPct", "understeerDegPerG", "frontBumpLeftMm", "rearBumpLeftMm"]) Add(output, reason);
+        }
+        else
+        {
+            if (figures.FrontLoadTransferPct is null) Add("frontLoadTransferPct", "no load crosses without lateral acceleration");
+            if (figures.UndersteerDegPerG is null) Add("understeerDegPerG", "the car does not stand a little to both sides of this turn");
+            if (figures.FrontBumpLeftMm is null) Add("frontBumpLeftMm", "needs bumpTravelMm of the front axle");
+            if (figures.RearBumpLeftMm is null) Add("rearBumpLeftMm", "needs bumpTravelMm of the rear axle");
+        }
+
+        if (figures.FrontDampingRatio is null) Add("frontDampingRatio", "needs bumpNsPerM and reboundNsPerM of the front damper");
+        if (figures.RearDampingRatio is null) Add("rearDampingRatio", "needs bumpNsPerM and reboundNsPerM of the rear damper");
+        if (figures.FrontRideHeightMm is null) Add("frontRideHeightChangeMm", RideWords.HeightUnknown);
+        if (figures.RearRideHeightMm is null) Add("rearRideHeightChangeMm", RideWords.HeightUnknown);
+        return [.. gaps];
+
+        void Add(string output, string reason) => gaps.Add(new UnknownPart { Output = $"{place}/{output}", Reason = reason });
+    }
+
+    private static WhatIfFiguresPart Figures(in WhatIfFigures figures) => new()
+    {
+        RollDeg = figures.RollDeg,
+        FrontInclinationDeg = figures.FrontInclinationDeg,
+        RearInclinationDeg = figures.RearInclinationDeg,
+        FrontLoadTransferPct = figures.FrontLoadTransferPct,
+        UndersteerDegPerG = figures.UndersteerDegPerG,
+        FrontBumpLeftMm = figures.FrontBumpLeftMm,
+        RearBumpLeftMm = figures.RearBumpLeftMm,
+        FrontRideFrequencyHz = figures.FrontRideFrequencyHz,
+        RearRideFrequencyHz = figures.RearRideFrequencyHz,
+        FrontDampingRatio = figures.FrontDampingRatio,
+        RearDampingRatio = figures.RearDampingRatio,
+        FrontRideHeightChangeMm = figures.FrontRideHeightMm,
+        RearRideHeightChangeMm = figures.RearRideHeightMm,
+    };
+}

@@ -1,0 +1,42 @@
+using SetupService.Api.Drawings.Tornado;
+using SetupService.Domain.Answers;
+
+namespace SetupService.Api.Handling.WhatIf;
+
+/// <summary>Draws the comparison as a tornado: of each figure, what each change does to it.</summary>
+internal static class WhatIfChart
+{
+    // What a change does to nothing by less than this share of the figure is not drawn as a panel.
+    private const double LeastShare = 1e-6;
+
+    public static string Draw(WhatIfRequest request, WhatIfAnswer answer, UnitSystem units) => TornadoDrawing.Draw(new Tornado
+    {
+        Heading = "What each change does",
+        Lines = Lines(request, units),
+        Panels = [.. FigureColumn.All.Select(column => Panel(column, answer, units)).OfType<TornadoPanel>()],
+        Notes = ["Solid bars: one change alone. Outlined bar: all together, which need not be their sum.", .. answer.Unknown.Select(gap => $"{gap.Output[1..]}: {gap.Reason}")],
+    });
+
+    private static string[] Lines(WhatIfRequest request, UnitSystem units)
+    {
+        var turn = FormattableString.Invariant($"a {request.Turn.ToString().ToLowerInvariant()} turn at {request.LateralG} g");
+        var how = request.CornerRadiusM is { } radius
+            ? units == UnitSystem.Us ? FormattableString.Invariant($"{radius / 0.3048:0} ft radius") : FormattableString.Invariant($"{radius:0.#} m radius")
+            : units == UnitSystem.Us ? FormattableString.Invariant($"{request.SpeedKmh / 1.609344:0} mph") : FormattableString.Invariant($"{request.SpeedKmh:0.#} km/h");
+        var line = $"{turn}, {how}; against the car as given";
+        return request.Vehicle.Label is { Length: > 0 } label ? [label, line] : [line];
+    }
+
+    private static TornadoPanel? Panel(FigureColumn column, WhatIfAnswer answer, UnitSystem units)
+    {
+        if (column.ValueIn(answer.AsGiven, units) is not { } given) return null;
+        var bars = new List<TornadoBar>();
+        foreach (var one in answer.Alone)
+        {
+            if (column.ValueIn(one.Change, units) is { } change) bars.Add(new TornadoBar(one.Label, change));
+        }
+
+        if (column.ValueIn(answer.Together.Change, units) is { } all) bars.Add(new TornadoBar("all together", all, IsTogether: true));
+        return bars.Exists(bar => Math.Abs(bar.Change) > LeastShare * (1 + Math.Abs(given))) ? new TornadoPanel(column.Name, column.UnitIn(units), given, bars) : null;
+    }
+}

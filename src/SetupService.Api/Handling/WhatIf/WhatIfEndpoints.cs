@@ -1,0 +1,58 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using SetupService.Api.Drawings;
+using SetupService.Api.Handling.Cornering;
+using SetupService.Api.Http;
+using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Problems;
+using SetupService.Api.Http.Queries;
+using SetupService.Api.Vehicles;
+using SetupService.Domain.Handling.WhatIf;
+
+namespace SetupService.Api.Handling.WhatIf;
+
+/// <summary>The call that compares changes of a car.</summary>
+internal static class WhatIfEndpoints
+{
+    private static readonly WhatIfRules Rules = new();
+
+    public static void MapWhatIf(this RouteGroupBuilder group) =>
+        group.MapPost("/what-if", Compare)
+            .WithQuery(QueryParameters.Units)
+            .WithExample("what-if")
+            .WithProblems(ProblemTypes.NotComputable)
+            .WithName("whatIf")
+            .WithSummary("What would each of these changes do, alone and together?")
+            .WithDescription("A car in a steady turn and up to 24 named changes (partial vehicles, RFC 7396 without null): roll, inclination, load-transfer share, understeer, travel left, ride frequency, damping ratio and ride height, each change alone and all together, with a table for people. With Accept: image/svg+xml a tornado chart.");
+
+    private static Results<PictureOr<WhatIfAnswer>, Problem> Compare(
+        Body<WhatIfRequest> body, JsonContract contract, PictureChoice picture, QueryReader query, CancellationToken cancellation)
+    {
+        if (body.Value is not { } request)
+            return body.Problem!;
+        if (!Rules.Validate(request).IsValid || !VehicleReading.TryRead(request.Vehicle, out var vehicle))
+            return body.Refuse();
+        if (WhatIfCar.Of(vehicle) is not { } car || TurnedCar.Of(request, vehicle) is not { } turned)
+            return HandlingProblems.NoCorner(vehicle);
+        if (turned.Run.At(request.LateralG, out var obstacle) is null)
+            return CorneringProblems.NoEquilibrium(request, turned, obstacle!.Value);
+
+        var study = WhatIfStudy.Of(car, turned.Path.At(request.LateralG), request.HeldLateralG);
+        var stated = contract.Changing(request.Vehicle);
+        var together = stated;
+        var outcomes = new List<WhatIfOutcome>(request.Changes.Length + 1);
+        for (var i = 0; i <= request.Changes.Length; i++)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            if (i < request.Changes.Length) together = together.With(request.Changes[i].Vehicle);
+            var changed = i < request.Changes.Length ? stated.With(request.Changes[i].Vehicle) : together;
+            if (!changed.TryRead(out var document) || !WhatIfRules.AreKept(document) || !VehicleReading.TryRead(document, out var after))
+                return body.Refuse();
+            if (WhatIfCar.Of(after) is not { } state || study.Changed(state) is not { } outcome)
+                return HandlingProblems.NoCorner(after);
+            outcomes.Add(outcome);
+        }
+
+        var answer = WhatIfAnswers.Of(request, turned, study.AsGiven()!.Value, outcomes[..^1], outcomes[^1], query.Units);
+        return picture.IsWanted ? new(new SvgAnswer(WhatIfChart.Draw(request, answer, query.Units))) : new(answer);
+    }
+}

@@ -1,0 +1,23 @@
+using FluentValidation;
+using SetupService.Api.Handling.Cornering;
+using SetupService.Api.Http.Rules;
+using SetupService.Api.Vehicles;
+
+namespace SetupService.Api.Handling.WhatIf;
+
+/// <summary>What a comparison of changes must keep beyond types and ranges: a whole turn, and a whole car after each change and after all.</summary>
+public sealed class WhatIfRules : AbstractValidator<WhatIfRequest>
+{
+    private static readonly HandlingRules Car = new(needsWheelbase: true);
+
+    /// <summary>Makes the rules; they hold no state.</summary>
+    public WhatIfRules()
+    {
+        this.TurnsAreWhole(request => request.LateralG);
+        RuleFor(request => request.Changes).EachChangesSoundly(
+            one => one.Vehicle, nameof(NamedChangeDocument.Vehicle), request => request.Vehicle, nameof(WhatIfRequest.Vehicle), Car);
+    }
+
+    /// <summary>Whether a car after a change keeps the rules of the car.</summary>
+    internal static bool AreKept(VehicleDocument car) => Car.Validate(car).IsValid;
+}
