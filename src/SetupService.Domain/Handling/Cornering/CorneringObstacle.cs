@@ -5,4 +5,5 @@ namespace SetupService.Domain.Handling.Cornering;
 /// <param name="LateralG">At which lateral acceleration, g: the turn's, or what the tyres are said to hold.</param>
 /// <param name="IsAtHeld">Whether it is what the tyres are said to hold that has no equilibrium.</param>
 /// <param name="LimitG">Up to which lateral acceleration along the same path there is an equilibrium, g.</param>
-public readonly record struct CorneringObstacle(CorneringFailure Failure, double LateralG, bool IsAtHeld, double LimitG);
+/// <param name="IsUnloadedThere">Whether at that limit hardly anything is left on the inner wheels; else it is the balance itself that ends there.</param>
+public readonly record struct CorneringObstacle(CorneringFailure Failure, double LateralG, bool IsAtHeld, double LimitG, bool IsUnloadedThere);

@@ -8,10 +8,16 @@ namespace SetupService.Domain.Handling.Cornering;
 /// </summary>
 public sealed class CorneringRun
 {
+    // As a share of the car's weight.
+    private const double HardlyAnything = 0.02;
+
+    // Right at the limit not every way there arrives.
+    private const double JustShortG = 0.005;
+
     private readonly CorneringSolver _solver;
     private readonly TurnPath _path;
     private readonly double? _heldLateralG;
-    private readonly Dictionary<CorneringFailure, double> _limitG = [];
+    private readonly Dictionary<CorneringFailure, (double G, bool IsUnloaded)> _limits = [];
     private double _rollsOverAtG = double.PositiveInfinity;
     private CorneringObstacle? _always;
 
@@ -47,27 +53,41 @@ public sealed class CorneringRun
     /// <summary>What is known before anything is solved: a car that fell over does so in every harder turn.</summary>
     private CorneringObstacle? Known(double lateralG)
     {
-        if (lateralG > _heldLateralG) return new(CorneringFailure.GripExceeded, lateralG, IsAtHeld: false, _heldLateralG.Value);
+        if (lateralG > _heldLateralG) return new(CorneringFailure.GripExceeded, lateralG, IsAtHeld: false, _heldLateralG.Value, IsUnloadedThere: false);
         if (_always is not null) return _always;
-        return lateralG >= _rollsOverAtG ? new(CorneringFailure.RollsOver, lateralG, IsAtHeld: false, Limit(CorneringFailure.RollsOver, lateralG)) : null;
+        return lateralG >= _rollsOverAtG ? Obstacle(CorneringFailure.RollsOver, lateralG, isAtHeld: false) : null;
     }
 
     private CorneringObstacle Met(CorneringFailure failure, double lateralG)
     {
         if (_heldLateralG is { } held && held > lateralG && _solver.Solve(held, _path.At(lateralG).RadiusM) is { } atHeld)
         {
-            var whole = new CorneringObstacle(atHeld, held, IsAtHeld: true, Limit(atHeld, held));
+            var whole = Obstacle(atHeld, held, isAtHeld: true);
             if (atHeld == CorneringFailure.RollsOver) _always = whole;
             return whole;
         }
 
         if (failure == CorneringFailure.RollsOver) _rollsOverAtG = Math.Min(_rollsOverAtG, lateralG);
-        return new(failure, lateralG, IsAtHeld: false, Limit(failure, lateralG));
+        return Obstacle(failure, lateralG, isAtHeld: false);
     }
 
-    private double Limit(CorneringFailure failure, double failedG)
+    private CorneringObstacle Obstacle(CorneringFailure failure, double failedG, bool isAtHeld)
     {
-        if (_limitG.TryGetValue(failure, out var known) && known < failedG) return known;
-        return _limitG[failure] = RollOver.LimitG(_solver, _path, failedG);
+        if (!_limits.TryGetValue(failure, out var limit) || limit.G >= failedG)
+        {
+            var limitG = RollOver.LimitG(_solver, _path, failedG);
+            _limits[failure] = limit = (limitG, IsUnloadedAt(limitG));
+        }
+
+        return new(failure, failedG, isAtHeld, limit.G, limit.IsUnloaded);
+    }
+
+    private bool IsUnloadedAt(double limitG)
+    {
+        var demand = _path.At(Math.Max(0, limitG - JustShortG));
+        if (_solver.Solve(demand.LateralG, demand.RadiusM) is not null) return false;
+        var turn = _solver.Attitude(demand);
+        WheelAttitude[] wheels = [turn.FrontLeft, turn.FrontRight, turn.RearLeft, turn.RearRight];
+        return wheels.Where(wheel => !wheel.IsOuter).Sum(wheel => wheel.LoadN) < HardlyAnything * wheels.Sum(wheel => wheel.LoadN);
     }
 }

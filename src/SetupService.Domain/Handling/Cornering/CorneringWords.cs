@@ -12,6 +12,7 @@ public static class CorneringWords
         var (asked, limit) = (G(obstacle.LateralG), G(obstacle.LimitG));
         return obstacle.Failure switch
         {
+            CorneringFailure.RollsOver when !obstacle.IsUnloadedThere => $"at {asked} body and wheels come to no balance by this model, as before a roll-over; up to {limit} they do.",
             CorneringFailure.RollsOver => $"at {asked} nothing is left on the inner wheels: the car would roll over; it stands up to {limit}.",
             CorneringFailure.TravelNotReached => $"at {asked} a wheel would have to travel or steer further than its suspension, or what was read of it, reaches; up to {limit} it does not.",
             _ when obstacle.LimitG > 0 && obstacle.LateralG > obstacle.LimitG && !obstacle.IsAtHeld => $"{asked} is more than the tyres can give; {limit} is what they hold.",
