@@ -1,5 +1,6 @@
 using SetupService.Api.Handling.Cornering;
 using SetupService.Api.Handling.Ride;
+using SetupService.Api.Handling.WhatIf;
 
 namespace SetupService.Api.Handling;
 
@@ -11,5 +12,6 @@ internal static class HandlingEndpoints
         var group = routes.MapGroup("/v1/handling").WithTags("Handling");
         group.MapRide();
         group.MapCornering();
+        group.MapWhatIf();
     }
 }

@@ -9,6 +9,7 @@ using SetupService.Api.Geometry.Sweeps;
 using SetupService.Api.Geometry.Views;
 using SetupService.Api.Handling.Cornering;
 using SetupService.Api.Handling.Ride;
+using SetupService.Api.Handling.WhatIf;
 using SetupService.Api.Tyres;
 using SetupService.Api.Vehicles;
 using SetupService.Api.Wheels;
@@ -61,6 +62,8 @@ namespace SetupService.Api.Host;
 [JsonSerializable(typeof(CornerDrawingRequest))]
 [JsonSerializable(typeof(RideRequest))]
 [JsonSerializable(typeof(RideAnswer))]
+[JsonSerializable(typeof(WhatIfRequest))]
+[JsonSerializable(typeof(WhatIfAnswer))]
 [JsonSerializable(typeof(CorneringRequest))]
 [JsonSerializable(typeof(CorneringAnswer))]
 [JsonSerializable(typeof(CorneringSweepRequest))]

@@ -7,6 +7,7 @@ using SetupService.Api.Geometry.Sweeps;
 using SetupService.Api.Geometry.Views;
 using SetupService.Api.Handling.Cornering;
 using SetupService.Api.Handling.Ride;
+using SetupService.Api.Handling.WhatIf;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Vehicles;
 
@@ -32,6 +33,7 @@ public static class ServiceContract
         new SteerSweepRules(),
         new CornerDrawingRules(),
         new RideRules(),
+        new WhatIfRules(),
         new CorneringRules(),
         new CorneringSweepRules(),
         new BatchCarLineRules(),

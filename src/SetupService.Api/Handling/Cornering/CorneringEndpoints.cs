@@ -1,12 +1,9 @@
-using System.Diagnostics.CodeAnalysis;
 using Microsoft.AspNetCore.Http.HttpResults;
 using SetupService.Api.Drawings;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
 using SetupService.Api.Vehicles;
-using SetupService.Domain.Handling.Cars;
-using SetupService.Domain.Handling.Cornering;
 
 namespace SetupService.Api.Handling.Cornering;
 
@@ -39,7 +36,7 @@ internal static class CorneringEndpoints
             return body.Problem!;
         if (!Rules.Validate(request).IsValid || !VehicleReading.TryRead(request.Vehicle, out var vehicle))
             return body.Refuse();
-        if (!TryMake(request, vehicle, out var car))
+        if (TurnedCar.Of(request, vehicle) is not { } car)
             return HandlingProblems.NoCorner(vehicle);
         return car.Run.At(request.LateralG, out var obstacle) is { } turn
             ? new Answer<CorneringAnswer>(CorneringAnswers.Of(car, turn))
@@ -53,21 +50,12 @@ internal static class CorneringEndpoints
             return body.Problem!;
         if (!SweepRules.Validate(request).IsValid || !VehicleReading.TryRead(request.Vehicle, out var vehicle))
             return body.Refuse();
-        if (!TryMake(request, vehicle, out var car))
+        if (TurnedCar.Of(request, vehicle) is not { } car)
             return HandlingProblems.NoCorner(vehicle);
         if (CorneringSweepAnswers.Of(car, request.LateralG.ToRange(), cancellation, out var first) is not { } answer)
             return CorneringProblems.NoEquilibrium(request, car, first!.Value, isOfSweep: true);
         return picture.IsWanted
             ? new PictureOr<CorneringSweepAnswer>(new SvgAnswer(CorneringChart.Draw(request, car, answer, query.Units)))
             : new PictureOr<CorneringSweepAnswer>(answer);
-    }
-
-    private static bool TryMake(TurnRequest request, Domain.Vehicles.Vehicle vehicle, [NotNullWhen(true)] out TurnedCar? car)
-    {
-        var path = TurnReading.Path(request);
-        car = HandlingCarMaker.Make(vehicle) is { } reading && CorneringRun.Of(reading.Car, path, request.HeldLateralG) is { } run
-            ? new TurnedCar(reading, path, run, request.HeldLateralG, vehicle.SteeringRatio)
-            : null;
-        return car is not null;
     }
 }

@@ -14,31 +14,41 @@ internal static class TurnAssumptions
     /// <param name="place">JSON Pointer to it in the answer.</param>
     public static AssumptionPart[] Of(TurnedCar car, IReadOnlyList<SteadyTurn> turns, in CorneringAttitude hardest, string place)
     {
+        var (front, rear) = Outer(hardest.Demand.Turn);
+        return Of(car, turns, hardest, ($"{place}/rollDeg", Inclination(front), Inclination(rear)));
+
+        string Inclination(WheelPosition wheel) => $"{place}/wheels/{Words<WheelPosition>.Of(wheel)}/inclinationDeg";
+    }
+
+    /// <summary>The same for an answer that names these outputs otherwise.</summary>
+    public static AssumptionPart[] Of(
+        TurnedCar car, IReadOnlyList<SteadyTurn> turns, in CorneringAttitude hardest, (string Roll, string FrontInclination, string RearInclination) outputs)
+    {
         var turn = hardest;
         var effects = CorneringEffect.Of(car.Reading, car.Path, turn.Demand.LateralG, car.HeldLateralG);
         var rest = CorneringAssumptions.Of(
             car.Reading, turns.Min(one => one.Attitude.PeakScale), turns.Max(one => one.Attitude.PeakScale), car.HeldLateralG);
-        return [.. effects.Select(one => Part(one, turn, place)), .. rest.Select(AssumptionPart.Of)];
+        return [.. effects.Select(one => Part(one, turn.Demand.Turn, outputs)), .. rest.Select(AssumptionPart.Of)];
     }
 
-    private static AssumptionPart Part(CorneringEffect effect, in CorneringAttitude turn, string place)
+    private static AssumptionPart Part(CorneringEffect effect, TurnDirection turn, (string Roll, string FrontInclination, string RearInclination) outputs)
     {
-        var (front, rear) = turn.Demand.Turn == TurnDirection.Left
-            ? (WheelPosition.FrontRight, WheelPosition.RearRight)
-            : (WheelPosition.FrontLeft, WheelPosition.RearLeft);
+        var (front, rear) = Outer(turn);
         return AssumptionPart.Of(effect.Assumed.ToAssumption()) with
         {
             Plausible = new PlausiblePart { Lower = effect.Assumed.Lower, Upper = effect.Assumed.Upper },
             Moves =
             [
-                Move(effect, place + "/rollDeg", one => one.RollDeg),
-                Move(effect, Inclination(front), one => one.At(front).InclinationDeg),
-                Move(effect, Inclination(rear), one => one.At(rear).InclinationDeg),
+                Move(effect, outputs.Roll, one => one.RollDeg),
+                Move(effect, outputs.FrontInclination, one => one.At(front).InclinationDeg),
+                Move(effect, outputs.RearInclination, one => one.At(rear).InclinationDeg),
             ],
         };
-
-        string Inclination(WheelPosition wheel) => $"{place}/wheels/{Words<WheelPosition>.Of(wheel)}/inclinationDeg";
     }
+
+    private static (WheelPosition Front, WheelPosition Rear) Outer(TurnDirection turn) => turn == TurnDirection.Left
+        ? (WheelPosition.FrontRight, WheelPosition.RearRight)
+        : (WheelPosition.FrontLeft, WheelPosition.RearLeft);
 
     private static MovePart Move(CorneringEffect effect, string output, Func<CorneringAttitude, double> figure) => new()
     {

@@ -37,21 +37,20 @@ internal static class RideAssumptions
         return AssumptionPart.Of(one.ToAssumption()) with
         {
             Plausible = new PlausiblePart { Lower = one.Lower, Upper = one.Upper },
-            Moves =
+            Moves = [.. ((MovePart?[])
             [
                 Move(CarAxle.Front, "/front/rideFrequencyHz", axle => axle.RideFrequencyHz),
                 Move(CarAxle.Rear, "/rear/rideFrequencyHz", axle => axle.RideFrequencyHz),
                 Move(CarAxle.Front, "/front/dampingRatio/mean", axle => axle.MeanRatio),
                 Move(CarAxle.Rear, "/rear/dampingRatio/mean", axle => axle.MeanRatio),
-            ],
+            ]).OfType<MovePart>()],
         };
 
-        MovePart Move(CarAxle at, string output, Func<RideAxle, double?> figure) => new()
-        {
-            Output = output,
-            Lower = Figure(lower, at, figure),
-            Upper = Figure(upper, at, figure),
-        };
+        // An input of the other axle, or of the turn alone, moves none of them.
+        MovePart? Move(CarAxle at, string output, Func<RideAxle, double?> figure) =>
+            (Figure(lower, at, figure), Figure(upper, at, figure)) is var (atLower, atUpper) && atLower != atUpper
+                ? new MovePart { Output = output, Lower = atLower, Upper = atUpper }
+                : null;
 
         double? Figure(HandlingCar varied, CarAxle at, Func<RideAxle, double?> figure) => car.Varied(varied, at) is { } axle ? figure(axle) : null;
     }

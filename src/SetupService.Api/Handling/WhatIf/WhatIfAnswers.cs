@@ -15,7 +15,7 @@ internal static class WhatIfAnswers
         "Where a changed car asks more of its tyres than they give, their peak is scaled further until they hold it.");
 
     /// <summary>The answer.</summary>
-    public static WhatIfAnswer Of(WhatIfRequest request, TurnedCar car, WhatIfOutcome asGiven, IReadOnlyList<WhatIfOutcome> alone, WhatIfOutcome together, UnitSystem units)
+    public static WhatIfAnswer Of(WhatIfRequest request, TurnedCar car, in SteadyTurn turn, WhatIfOutcome asGiven, IReadOnlyList<WhatIfOutcome> alone, WhatIfOutcome together, UnitSystem units)
     {
         var given = Figures(asGiven.Figures);
         WhatIfStatePart[] states = [.. alone.Select((one, i) => State(request.Changes[i].Label, one, asGiven))];
@@ -29,7 +29,7 @@ internal static class WhatIfAnswers
             Unknown = Gaps(asGiven, "/asGiven"),
             Method = "what-if",
             Edition = Edition.Current,
-            Assumptions = [.. TurnAssumptions.OfCar(car, request.LateralG, "/asGiven"), AssumptionPart.Of(SameRubber)],
+            Assumptions = [.. TurnAssumptions.Of(car, [turn], turn.Attitude, ("/asGiven/rollDeg", "/asGiven/frontInclinationDeg", "/asGiven/rearInclinationDeg")), AssumptionPart.Of(SameRubber)],
             Cautions = CautionPart.Of(WhatIfCautions.All),
         };
     }

@@ -33,7 +33,7 @@ internal static class WhatIfEndpoints
             return body.Refuse();
         if (WhatIfCar.Of(vehicle) is not { } car || TurnedCar.Of(request, vehicle) is not { } turned)
             return HandlingProblems.NoCorner(vehicle);
-        if (turned.Run.At(request.LateralG, out var obstacle) is null)
+        if (turned.Run.At(request.LateralG, out var obstacle) is not { } turn)
             return CorneringProblems.NoEquilibrium(request, turned, obstacle!.Value);
 
         var study = WhatIfStudy.Of(car, turned.Path.At(request.LateralG), request.HeldLateralG);
@@ -52,7 +52,9 @@ internal static class WhatIfEndpoints
             outcomes.Add(outcome);
         }
 
-        var answer = WhatIfAnswers.Of(request, turned, study.AsGiven()!.Value, outcomes[..^1], outcomes[^1], query.Units);
-        return picture.IsWanted ? new(new SvgAnswer(WhatIfChart.Draw(request, answer, query.Units))) : new(answer);
+        var answer = WhatIfAnswers.Of(request, turned, turn, study.AsGiven()!.Value, outcomes[..^1], outcomes[^1], query.Units);
+        return picture.IsWanted
+            ? new PictureOr<WhatIfAnswer>(new SvgAnswer(WhatIfChart.Draw(request, answer, query.Units)))
+            : new PictureOr<WhatIfAnswer>(answer);
     }
 }

@@ -32,10 +32,16 @@ public sealed record ChangedCar(HandlingCar Car, double? FrontHeightMm, double? 
 
     private static bool TryHeight(HandlingCar before, HandlingCar after, CarAxle at, Vehicle statedBefore, Vehicle statedAfter, out double? heightMm)
     {
+        var (springBefore, springAfter) = (statedBefore.At(at).Spring, statedAfter.At(at).Spring);
+        heightMm = 0;
+        if (springBefore == springAfter && before.At(at).SprungLoadN == after.At(at).SprungLoadN) return true;
         heightMm = null;
-        if (!TryForce(before, at, out var forceBefore, out var ratio) || !TryForce(after, at, out var forceAfter, out _)) return false;
+
+        // Both at the height before: what a changed height is stated to be is not to be changed again by it.
+        var atOldHeight = after.With(at, after.At(at) with { RideHeightChangeMm = before.At(at).RideHeightChangeMm });
+        if (!TryForce(before, at, out var forceBefore, out var ratio) || !TryForce(atOldHeight, at, out var forceAfter, out _)) return false;
         heightMm = SpringStand.HeightChangeMm(
-            statedBefore.At(at).Spring, forceBefore, statedAfter.At(at).Spring, forceAfter, ratio, before.At(at).ReboundTravelMm);
+            springBefore, forceBefore, springAfter, forceAfter, ratio, before.At(at).ReboundTravelMm);
         return true;
     }
 
