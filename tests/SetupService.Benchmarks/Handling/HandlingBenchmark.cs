@@ -47,5 +47,5 @@ public class HandlingBenchmark
     /// <summary>With sensitivities, interval and four other casters.</summary>
     [Benchmark]
     public double CamberTargetWhole() =>
-        CamberTargetSearch.Of(_reading, _demand, [4, 5, 6, 7], out _)?.StaticCamberDeg.Value ?? throw new InvalidOperationException();
+        CamberTargetSearch.Of(_reading, _demand, [4, 5, 6, 7], default, out _)?.StaticCamberDeg.Value ?? throw new InvalidOperationException();
 }

@@ -9,7 +9,7 @@ public sealed record BalancePart
     [Sample(54.0)]
     public required double? FrontLoadTransferPct { get; init; }
 
-    /// <summary>Change of front less rear slip angle per g at this turn, radius and tyres held (ISO 8855's understeer gradient, at the road wheels); positive = understeer. Null where there is no turn a little harder.</summary>
+    /// <summary>Change of steer per g beyond what the turn's own geometry takes, radius and tyres held, at the road wheels (ISO 8855's understeer gradient); positive = understeer. Null where there is no turn a little harder.</summary>
     [Sample(1.3)]
     public required double? UndersteerDegPerG { get; init; }
 

@@ -28,7 +28,7 @@ internal static class TurnAssumptions
         var effects = CorneringEffect.Of(car.Reading, car.Path, turn.Demand.LateralG, car.HeldLateralG);
         var rest = CorneringAssumptions.Of(
             car.Reading, turns.Min(one => one.Attitude.PeakScale), turns.Max(one => one.Attitude.PeakScale), car.HeldLateralG);
-        return [.. effects.Select(one => Part(one, turn.Demand.Turn, outputs)), .. rest.Select(AssumptionPart.Of)];
+        return [.. effects.Select(one => Part(one, turn.Demand.Turn, outputs)), .. AssumptionPart.Of(rest)];
     }
 
     private static AssumptionPart Part(CorneringEffect effect, TurnDirection turn, (string Roll, string FrontInclination, string RearInclination) outputs)

@@ -12,7 +12,7 @@ internal static class TurnGaps
         ("rollDegPerG", row => row.RollDegPerG is null, "a turn a little harder has no equilibrium on the same tyres"),
         ("steeringWheelDeg", row => row.SteeringWheelDeg is null, "needs /vehicle/steeringRatio"),
         ("frontLoadTransferPct", row => row.Balance.FrontLoadTransferPct is null, "too little load crosses the car to be shared"),
-        ("understeerDegPerG", row => row.Balance.UndersteerDegPerG is null, "a turn a little harder has no equilibrium on the same tyres"),
+        ("understeerDegPerG", row => row.Balance.UndersteerDegPerG is null, "a turn a little harder has no equilibrium on the same tyres, or its steer is reached off ride height only"),
     ];
 
     /// <summary>The figures, each with how many rows lack it where that is not all.</summary>

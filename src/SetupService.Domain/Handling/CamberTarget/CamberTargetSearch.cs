@@ -21,6 +21,7 @@ public sealed class CamberTargetSearch
     private readonly HandlingCarReading _reading;
     private readonly CamberDemand _demand;
     private readonly CornerSeries _series;
+    private CancellationToken _cancellation;
 
     private CamberTargetSearch(HandlingCarReading reading, CamberDemand demand)
     {
@@ -39,13 +40,14 @@ public sealed class CamberTargetSearch
     /// <param name="reading">The car.</param>
     /// <param name="demand">What is asked.</param>
     /// <param name="castersDeg">Other casters to answer for; the present one is answered too.</param>
+    /// <param name="cancellation">The caller who may have gone.</param>
     /// <param name="failure">Why there is none.</param>
-    public static CamberTargetResult? Of(HandlingCarReading reading, CamberDemand demand, IReadOnlyList<double> castersDeg, out CamberTargetFailure? failure)
+    public static CamberTargetResult? Of(HandlingCarReading reading, CamberDemand demand, IReadOnlyList<double> castersDeg, CancellationToken cancellation, out CamberTargetFailure? failure)
     {
         ArgumentNullException.ThrowIfNull(reading);
         ArgumentNullException.ThrowIfNull(demand);
         ArgumentNullException.ThrowIfNull(castersDeg);
-        return new CamberTargetSearch(reading, demand).Whole(castersDeg, out failure);
+        return new CamberTargetSearch(reading, demand) { _cancellation = cancellation }.Whole(castersDeg, out failure);
     }
 
     private CamberTargetResult? Whole(IReadOnlyList<double> castersDeg, out CamberTargetFailure? failure)
@@ -90,6 +92,7 @@ public sealed class CamberTargetSearch
         (double CamberDeg, double OffDeg)? before = null;
         for (var tries = 0; tries < MostTries; tries++)
         {
+            _cancellation.ThrowIfCancellationRequested();
             if (_series.Works(With(car, camber)) is not { } works)
             {
                 failure = new(_series.Failure, _series.Failed);
@@ -115,6 +118,7 @@ public sealed class CamberTargetSearch
         var mean = _series.VariedMeanDeg(car)!.Value;
         foreach (var input in HandlingInputs.All)
         {
+            _cancellation.ThrowIfCancellationRequested();
             if (!Matters(input, car)) continue;
             var value = input.Read(car);
             var error = _reading.ErrorOf(input);
@@ -124,23 +128,26 @@ public sealed class CamberTargetSearch
         }
 
         list.AddRange(OfDemand(car, mean, found.PerCamber));
+        list.RemoveAll(one => one.DegPerUnit == 0);
         list.Sort((one, other) => other.LeavesOpenDeg.CompareTo(one.LeavesOpenDeg));
         return list;
     }
 
-    private IEnumerable<CamberSensitivity> OfDemand(HandlingCar car, double mean, double perCamber)
+    private List<CamberSensitivity> OfDemand(HandlingCar car, double mean, double perCamber)
     {
+        var list = new List<CamberSensitivity>();
         const double step = 0.01;
         const double errorG = 0.03;
         const double errorOfRadius = 0.1;
         var hardest = _demand.Hardest.Demand;
         var harder = new CornerSeries(_demand with { Corners = [.. _demand.Corners.Select(one => one with { Demand = one.Demand with { LateralG = one.Demand.LateralG * (1 + step) } })] });
         if (harder.VariedMeanDeg(car) is { } moved)
-            yield return new("/lateralG", "G", hardest.LateralG, -(moved - mean) / (step * hardest.LateralG) / perCamber, errorG);
+            list.Add(new("/lateralG", "G", hardest.LateralG, -(moved - mean) / (step * hardest.LateralG) / perCamber, errorG));
         var tightest = _demand.Tightest.Demand;
         var wider = new CornerSeries(_demand with { Corners = [.. _demand.Corners.Select(one => one with { Demand = one.Demand with { RadiusM = one.Demand.RadiusM * (1 + step) } })] });
         if (wider.VariedMeanDeg(car) is { } widened)
-            yield return new("/cornerRadiusM", "M", tightest.RadiusM, -(widened - mean) / (step * tightest.RadiusM) / perCamber, errorOfRadius * tightest.RadiusM);
+            list.Add(new("/cornerRadiusM", "M", tightest.RadiusM, -(widened - mean) / (step * tightest.RadiusM) / perCamber, errorOfRadius * tightest.RadiusM));
+        return list;
     }
 
     /// <summary>Whether an input can move the answer at all, so that nothing is solved for one that cannot.</summary>

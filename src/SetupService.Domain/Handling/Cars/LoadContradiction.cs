@@ -9,20 +9,23 @@ namespace SetupService.Domain.Handling.Cars;
 public readonly record struct LoadContradiction(string Place, string Message)
 {
     /// <summary>Every contradiction of a car that lacks nothing.</summary>
-    public static IEnumerable<LoadContradiction> Of(Vehicle vehicle)
+    public static IReadOnlyList<LoadContradiction> Of(Vehicle vehicle)
     {
         ArgumentNullException.ThrowIfNull(vehicle);
-        foreach (var at in (CarAxle[])[CarAxle.Front, CarAxle.Rear])
+        var list = new List<LoadContradiction>();
+        foreach (var at in (ReadOnlySpan<CarAxle>)[CarAxle.Front, CarAxle.Rear])
         {
             var name = at == CarAxle.Front ? "front" : "rear";
             if (StaticLoads.Contradiction(vehicle, at) is (double scalesKg, double statedKg))
             {
-                yield return new($"/{name}AxleLoadKg", FormattableString.Invariant(
-                    $"the scales of both {name} wheels (cornerWeightsKg) read {scalesKg:0.#} kg together, {name}AxleLoadKg says {statedKg:0.#} kg; they may differ by {100 * StaticLoads.Agreement:0.#} %."));
+                list.Add(new($"/{name}AxleLoadKg", FormattableString.Invariant(
+                    $"the scales of both {name} wheels (cornerWeightsKg) read {scalesKg:0.#} kg together, {name}AxleLoadKg says {statedKg:0.#} kg; they may differ by {100 * StaticLoads.Agreement:0.#} %.")));
             }
 
-            if (Unsprung(vehicle, at, name) is { } unsprung) yield return unsprung;
+            if (Unsprung(vehicle, at, name) is { } unsprung) list.Add(unsprung);
         }
+
+        return list;
     }
 
     private static LoadContradiction? Unsprung(Vehicle vehicle, CarAxle at, string name)

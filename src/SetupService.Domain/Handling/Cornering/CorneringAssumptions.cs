@@ -9,23 +9,24 @@ public static class CorneringAssumptions
 {
     private const string CommonPractice = "common practice, no source";
 
+    private static readonly Assumption ParallelSteer = new(
+        "/vehicle/front/suspension", null, "both front wheels steer alike", CommonPractice,
+        "Without points the steering linkage is not known; both front wheels are turned by the same angle about their axes.");
+
     /// <summary>Tyres, steering and what else is not a scalar.</summary>
     /// <param name="reading">The car.</param>
     /// <param name="leastPeakScale">The least by which the tyres' peak was scaled in what is answered.</param>
     /// <param name="mostPeakScale">The most.</param>
     /// <param name="heldLateralG">What the tyres are said to hold, g, or null.</param>
-    public static IEnumerable<Assumption> Of(HandlingCarReading reading, double leastPeakScale, double mostPeakScale, double? heldLateralG)
+    public static IReadOnlyList<Assumption> Of(HandlingCarReading reading, double leastPeakScale, double mostPeakScale, double? heldLateralG)
     {
         ArgumentNullException.ThrowIfNull(reading);
-        var car = reading.Car;
-        foreach (var note in reading.Notes) yield return note;
-        foreach (var note in Tyre(car.Front, "/vehicle/front/tyre").Concat(Tyre(car.Rear, "/vehicle/rear/tyre"))) yield return note;
-        if (PeakScale(leastPeakScale, mostPeakScale, heldLateralG) is { } scaled) yield return scaled;
-        if (car.Front.Points is null)
-        {
-            yield return new("/vehicle/front/suspension", null, "both front wheels steer alike", CommonPractice,
-                "Without points the steering linkage is not known; both front wheels are turned by the same angle about their axes.");
-        }
+        var list = new List<Assumption>(reading.Notes);
+        AddTyre(list, reading.Car.Front, "/vehicle/front/tyre");
+        AddTyre(list, reading.Car.Rear, "/vehicle/rear/tyre");
+        if (PeakScale(leastPeakScale, mostPeakScale, heldLateralG) is { } scaled) list.Add(scaled);
+        if (reading.Car.Front.Points is null) list.Add(ParallelSteer);
+        return list;
     }
 
     /// <summary>By what the tyres' peak is scaled; null where it is not.</summary>
@@ -38,25 +39,17 @@ public static class CorneringAssumptions
             : $"Value is a factor ({factors}), not g. The example tyre would not hold what the car does: its peak is raised until it does with 5 % to spare. heldLateralG, what the tyres are known to hold, would tell it.");
     }
 
-    private static IEnumerable<Assumption> Tyre(HandlingAxle axle, string place)
+    private static void AddTyre(List<Assumption> list, HandlingAxle axle, string place)
     {
         var loadN = axle.LoadN / 2;
         var size = ExampleTyre.Scale(loadN, null).Size;
-        if (axle.CorneringStiffnessNPerDeg is null)
-        {
-            yield return new(place + "/corneringStiffnessNPerDeg", ExampleTyre.SlopeNPerDeg(loadN, size), null, ExampleTyre.Source,
-                "Slip angles, steer and understeer gradient are those of a published example tyre under this load, not of yours.");
-        }
-        else
-        {
-            yield return new(place, null, "falls off towards its peak as the example tyre does", ExampleTyre.Source,
-                "A cornering stiffness tells how a tyre begins; how its force bends towards the peak, with load and with inclination, is the example's.");
-        }
-
-        if (size > 1)
-        {
-            yield return new(place, size, null, "scaling by similarity, common practice, no source",
-                "Value is a factor. These wheels carry more than the example tyre was measured for, so one of the same shape but this much larger is taken.");
-        }
+        list.Add(axle.CorneringStiffnessNPerDeg is null
+            ? new(place + "/corneringStiffnessNPerDeg", ExampleTyre.SlopeNPerDeg(loadN, size), null, ExampleTyre.Source,
+                "Slip angles, steer and understeer gradient are those of a published example tyre under this load, not of yours.")
+            : new(place, null, "falls off towards its peak as the example tyre does", ExampleTyre.Source,
+                "A cornering stiffness tells how a tyre begins; how its force bends towards the peak, with load and with inclination, is the example's."));
+        if (size <= 1) return;
+        list.Add(new(place, size, null, "scaling by similarity, common practice, no source",
+            "Value is a factor. These wheels carry more than the example tyre was measured for, so one of the same shape but this much larger is taken."));
     }
 }

@@ -20,35 +20,37 @@ public static class CorneringCautions
     /// <param name="turns">The turns.</param>
     /// <param name="rollsOverAtG">Up to which lateral acceleration the car stands, where that is near or was asked beyond; else null.</param>
     /// <param name="heldLateralG">What the tyres are said to hold, g, or null.</param>
-    public static IEnumerable<Caution> Of(IReadOnlyList<SteadyTurn> turns, double? rollsOverAtG, double? heldLateralG)
+    public static IReadOnlyList<Caution> Of(IReadOnlyList<SteadyTurn> turns, double? rollsOverAtG, double? heldLateralG)
     {
         ArgumentNullException.ThrowIfNull(turns);
+        var list = new List<Caution>();
         if (rollsOverAtG is { } limitG)
         {
-            yield return new("nearRollOver",
-                $"By this model nothing is left on the inner wheels at {CorneringWords.G(limitG)}. A kerb, a rut, a soft edge or a swerve overturns the car before; stay well below.");
+            list.Add(new("nearRollOver",
+                $"By this model the car stands up to {CorneringWords.G(limitG)} and would roll over beyond. A kerb, a rut, a soft edge or a swerve overturns the car before; stay well below."));
         }
 
         if (First(turns, wheel => wheel.IsLifted) is var (liftedG, lifted))
         {
-            yield return new("wheelLifted",
-                $"At {CorneringWords.G(liftedG)} the {lifted} wheel{(lifted.Contains(" and ") ? "s leave" : " leaves")} the road: the other axle carries what is left of the roll, and grip on a driven or braked wheel is gone.");
+            list.Add(new("wheelLifted",
+                $"At {CorneringWords.G(liftedG)} the {lifted} wheel{(lifted.Contains(" and ") ? "s leave" : " leaves")} the road: the other axle carries what is left of the roll, and grip on a driven or braked wheel is gone."));
         }
 
         if (First(turns, wheel => wheel.IsOnBumpStop) is var (pressedG, pressed))
         {
-            yield return new("onBumpStop",
-                $"At {CorneringWords.G(pressedG)} the {pressed} wheel{(pressed.Contains(" and ") ? "s stand on their bump stops" : " stands on its bump stop")}: a bump there is met by the stop, the load jumps and the balance changes at once.");
+            list.Add(new("onBumpStop",
+                $"At {CorneringWords.G(pressedG)} the {pressed} wheel{(pressed.Contains(" and ") ? "s stand on their bump stops" : " stands on its bump stop")}: a bump there is met by the stop, the load jumps and the balance changes at once."));
         }
 
         if (AtTheirLimit(turns, heldLateralG) is { } usedG)
         {
-            yield return new("tyresAtTheirLimit",
-                $"At {CorneringWords.G(usedG)} the tyres have little to spare by what is known of them: some more speed, water or a bump, and the car slides.");
+            list.Add(new("tyresAtTheirLimit",
+                $"At {CorneringWords.G(usedG)} the tyres have little to spare by what is known of them: some more speed, water or a bump, and the car slides."));
         }
 
-        yield return SteadyTurnOnly;
-        yield return WhereLawful;
+        list.Add(SteadyTurnOnly);
+        list.Add(WhereLawful);
+        return list;
     }
 
     private static (double LateralG, string Wheels)? First(IReadOnlyList<SteadyTurn> turns, Predicate<WheelAttitude> holds)

@@ -24,8 +24,7 @@ public readonly record struct SteadyTurn(CorneringAttitude Attitude, double? Und
     {
         ArgumentNullException.ThrowIfNull(solver);
         if (Stand(solver, demand, heldLateralG, out failure) is not { } attitude) return null;
-        var gradients = Gradients(solver, demand, attitude.PeakScale);
-        return new(attitude, gradients?.SteerDegPerG, gradients?.RollDegPerG);
+        return WithGradients(solver, demand, attitude);
     }
 
     /// <summary>Finds it with tyres whose peak is scaled by at least a factor known already.</summary>
@@ -34,9 +33,7 @@ public readonly record struct SteadyTurn(CorneringAttitude Attitude, double? Und
         ArgumentNullException.ThrowIfNull(solver);
         failure = solver.Solve(demand.LateralG, demand.RadiusM, leastPeakScale);
         if (failure is not null) return null;
-        var attitude = solver.Attitude(demand);
-        var gradients = Gradients(solver, demand, attitude.PeakScale);
-        return new(attitude, gradients?.SteerDegPerG, gradients?.RollDegPerG);
+        return WithGradients(solver, demand, solver.Attitude(demand));
     }
 
     /// <summary>Finds only how the car stands.</summary>
@@ -55,13 +52,16 @@ public readonly record struct SteadyTurn(CorneringAttitude Attitude, double? Und
         return failure is null ? solver.Attitude(demand) : null;
     }
 
-    private static (double SteerDegPerG, double RollDegPerG)? Gradients(CorneringSolver solver, in CorneringDemand demand, double peakScale)
+    private static SteadyTurn WithGradients(CorneringSolver solver, in CorneringDemand demand, in CorneringAttitude attitude)
     {
         var from = Math.Max(0, demand.LateralG - StepG);
         var to = demand.LateralG + StepG;
-        if (solver.Solve(to, demand.RadiusM, peakScale, isPeakHeld: true) is not null) return null;
-        var (slipDeg, rollDeg) = (solver.SteerBeyondTurnDeg, solver.RollDeg);
-        if (solver.Solve(from, demand.RadiusM, peakScale, isPeakHeld: true) is not null) return null;
-        return ((slipDeg - solver.SteerBeyondTurnDeg) / (to - from), (rollDeg - solver.RollDeg) / (to - from));
+        if (solver.Solve(to, demand.RadiusM, attitude.PeakScale, isPeakHeld: true) is not null) return new(attitude, null, null);
+        var (steerDeg, rollDeg) = (solver.SteerBeyondTurnDeg, solver.RollDeg);
+        if (solver.Solve(from, demand.RadiusM, attitude.PeakScale, isPeakHeld: true) is not null) return new(attitude, null, null);
+
+        // Where the rack steers so far only off ride height, what the driver steers is not told.
+        var steerDegPerG = (steerDeg - solver.SteerBeyondTurnDeg) / (to - from);
+        return new(attitude, double.IsFinite(steerDegPerG) ? steerDegPerG : null, (rollDeg - solver.RollDeg) / (to - from));
     }
 }

@@ -24,15 +24,17 @@ public static class RideCautions
         return [.. Of("front", front), .. Of("rear", rear), Springs, LocalLaw];
     }
 
-    private static IEnumerable<Caution> Of(string name, RideAxle axle)
+    private static List<Caution> Of(string name, RideAxle axle)
     {
+        var list = new List<Caution>();
         if (axle.BumpLeftMm <= 0)
-            yield return new("standsOnBumpStop", $"The {name} stands on its bump stops at rest: no travel is left, the springs do not decide its rate, and it may leave the road over a bump.");
+            list.Add(new("standsOnBumpStop", $"The {name} stands on its bump stops at rest: no travel is left, the springs do not decide its rate, and it may leave the road over a bump."));
         if (axle.DroopLeftMm <= 0)
-            yield return new("standsAtFullDroop", $"The {name} stands at full droop at rest: its wheels leave the road over every dip.");
+            list.Add(new("standsAtFullDroop", $"The {name} stands at full droop at rest: its wheels leave the road over every dip."));
         if (axle.CoilClearanceMm is { } clearance && clearance < LeastCoilClearanceMm)
-            yield return new("coilBind", FormattableString.Invariant($"With its bump stop pressed flat the {name} spring has {clearance:0} mm left to its coils touching. Coil on coil breaks springs and mounts; it needs a shorter solid length or a stop that ends the travel before."));
+            list.Add(new("coilBind", FormattableString.Invariant($"With its bump stop pressed flat the {name} spring has {clearance:0} mm left to its coils touching. Coil on coil breaks springs and mounts; it needs a shorter solid length or a stop that ends the travel before.")));
         if (axle.SeatedAtDroopMm < 0)
-            yield return new("springLooseAtDroop", FormattableString.Invariant($"At full droop the {name} spring is {-axle.SeatedAtDroopMm:0} mm too short for its seats: it can come off them and be out of place as the wheel comes down. It needs a helper spring or less rebound travel."));
+            list.Add(new("springLooseAtDroop", FormattableString.Invariant($"At full droop the {name} spring is {-axle.SeatedAtDroopMm:0} mm too short for its seats: it can come off them and be out of place as the wheel comes down. It needs a helper spring or less rebound travel.")));
+        return list;
     }
 }
