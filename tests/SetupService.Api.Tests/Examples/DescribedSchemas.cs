@@ -15,7 +15,7 @@ internal sealed class DescribedSchemas
 
     private static readonly EvaluationOptions Options = new() { OutputFormat = OutputFormat.List };
     private static readonly Lock OneReader = new();
-    private static DescribedSchemas? s_read;
+    private static DescribedSchemas? _read;
 
     private readonly JsonNode _document;
     private readonly Dictionary<string, JsonSchema> _built = new(StringComparer.Ordinal);
@@ -41,7 +41,7 @@ internal sealed class DescribedSchemas
     {
         var text = await client.GetStringAsync(new Uri("/openapi/v1.json", UriKind.Relative));
         lock (OneReader)
-            return s_read ??= new(JsonNode.Parse(text)!);
+            return _read ??= new(JsonNode.Parse(text)!);
     }
 
     /// <summary>What is wrong with the JSON answer of a call; null where nothing is.</summary>

@@ -2,6 +2,7 @@ using BenchmarkDotNet.Attributes;
 using SetupService.Domain.Handling.CamberTarget;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Handling.WhatIf;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Benchmarks.Handling;
@@ -35,6 +36,22 @@ public class HandlingBenchmark
         {
             if (_solver.Solve(g, 60) is not null) throw new InvalidOperationException();
             sum += _solver.Attitude(new(g, 60, TurnDirection.Left)).RollDeg;
+        }
+
+        return sum;
+    }
+
+    /// <summary>A car and twelve changes of its front springs, each made ready and worked, with the gradient of understeer.</summary>
+    [Benchmark]
+    public double WhatIf()
+    {
+        var vehicle = HandlingCars.Vehicle();
+        var study = WhatIfStudy.Of(WhatIfCar.Of(vehicle)!, new(0.9, 60, TurnDirection.Left));
+        var sum = study.AsGiven()!.Value.Figures.RollDeg ?? 0;
+        for (var i = 1; i <= 12; i++)
+        {
+            var changed = vehicle with { Front = vehicle.Front with { Spring = vehicle.Front.Spring with { RateNPerMm = 27 + i } } };
+            sum += study.Changed(WhatIfCar.Of(changed)!)!.Value.Figures.RollDeg ?? 0;
         }
 
         return sum;
