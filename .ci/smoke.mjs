@@ -40,6 +40,10 @@ await expect("steering axis", post("/v1/geometry/steering-axis", "steering-axis.
 await expect("steer sweep", post("/v1/geometry/steer-sweep", "steer-sweep.request.json", { ...json, accept: "image/svg+xml" }), (body) => body.startsWith("<svg"));
 await expect("readings", post("/v1/geometry/caster-from-readings", "caster-from-readings.request.json"), (body) => JSON.parse(body).casterDeg > 6);
 await expect("alignment", post("/v1/geometry/alignment", "alignment.request.json"), (body) => JSON.parse(body).thrustAngleDeg < 0);
+await expect("ride", post("/v1/handling/ride", "ride.request.json"), (body) => JSON.parse(body).front.dampers.verdict === "keep");
+await expect("camber target", post("/v1/handling/camber-target", "camber-target.request.json"), (body) => JSON.parse(body).staticCamberDeg < 0);
+await expect("what-if", post("/v1/handling/what-if", "what-if.request.json"), (body) => JSON.parse(body).alone.length === 8);
+await expect("what-if chart", post("/v1/handling/what-if", "what-if.request.json", { ...json, accept: "image/svg+xml" }), (body) => body.startsWith("<svg"));
 await expect("cornering", post("/v1/handling/cornering", "cornering.request.json"), (body) => JSON.parse(body).wheels.frontRight.isOuter);
 await expect("cornering sweep", post("/v1/handling/cornering-sweep", "cornering-sweep.request.json", { ...json, accept: "image/svg+xml" }), (body) => body.startsWith("<svg"));
 await expect("drawing", post("/v1/fitment/drawing", "fitment-drawing.request.json"), (body) => body.startsWith("<svg"));

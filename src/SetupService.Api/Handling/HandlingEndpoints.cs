@@ -1,3 +1,4 @@
+using SetupService.Api.Handling.CamberTarget;
 using SetupService.Api.Handling.Cornering;
 using SetupService.Api.Handling.Ride;
 using SetupService.Api.Handling.WhatIf;
@@ -12,6 +13,7 @@ internal static class HandlingEndpoints
         var group = routes.MapGroup("/v1/handling").WithTags("Handling");
         group.MapRide();
         group.MapCornering();
+        group.MapCamberTarget();
         group.MapWhatIf();
     }
 }

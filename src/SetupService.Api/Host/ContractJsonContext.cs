@@ -7,6 +7,7 @@ using SetupService.Api.Geometry.Alignment;
 using SetupService.Api.Geometry.Steering;
 using SetupService.Api.Geometry.Sweeps;
 using SetupService.Api.Geometry.Views;
+using SetupService.Api.Handling.CamberTarget;
 using SetupService.Api.Handling.Cornering;
 using SetupService.Api.Handling.Ride;
 using SetupService.Api.Handling.WhatIf;
@@ -64,6 +65,8 @@ namespace SetupService.Api.Host;
 [JsonSerializable(typeof(RideAnswer))]
 [JsonSerializable(typeof(WhatIfRequest))]
 [JsonSerializable(typeof(WhatIfAnswer))]
+[JsonSerializable(typeof(CamberTargetRequest))]
+[JsonSerializable(typeof(CamberTargetAnswer))]
 [JsonSerializable(typeof(CorneringRequest))]
 [JsonSerializable(typeof(CorneringAnswer))]
 [JsonSerializable(typeof(CorneringSweepRequest))]

@@ -5,6 +5,7 @@ using SetupService.Api.Geometry.Adjusting;
 using SetupService.Api.Geometry.Steering;
 using SetupService.Api.Geometry.Sweeps;
 using SetupService.Api.Geometry.Views;
+using SetupService.Api.Handling.CamberTarget;
 using SetupService.Api.Handling.Cornering;
 using SetupService.Api.Handling.Ride;
 using SetupService.Api.Handling.WhatIf;
@@ -34,6 +35,7 @@ public static class ServiceContract
         new CornerDrawingRules(),
         new RideRules(),
         new WhatIfRules(),
+        new CamberTargetRules(),
         new CorneringRules(),
         new CorneringSweepRules(),
         new BatchCarLineRules(),

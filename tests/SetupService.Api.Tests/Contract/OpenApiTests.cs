@@ -13,13 +13,15 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
     // Pure numbers: ratios, indices and counts of the text itself; limits have their unit beside them.
     private static readonly string[] Dimensionless =
         ["motionRatio", "steeringRatio", "minimumLoadIndex", "loadIndex", "loadIndexDual", "status", "line", "lines", "succeeded", "failed", "column", "minimum", "maximum",
-         "springMotionRatio", "damperMotionRatio", "camberGainPerRoll", "link", "tyrePeakScale"];
+         "springMotionRatio", "damperMotionRatio", "camberGainPerRoll", "link", "tyrePeakScale", "bump", "rebound", "mean", "leastRatio", "mostRatio", "frequencyRatio",
+         "frontDampingRatio", "rearDampingRatio", "casterSaving", "casterSavingInTightest", "innerShoulderWearRatio", "innerShoulderWearRatioLower",
+         "innerShoulderWearRatioUpper"];
 
     // Places that carry the unit of the member they stand in, or state it beside them.
     private static readonly string[] UnitStandsElsewhere =
         ["CornerWeightsDocument", "FaultLimits", "AssumptionPart", "CheckItem", "UncertaintyPart", "TravelRangeDocument", "RackRangeDocument", "ReachableTravelPart",
          "SteerRangeDocument", "TopMountMoveDocument", "TopMountMovePart", "SlotDocument", "TopMountLimitsDocument", "PlausiblePart", "MovePart",
-         "ContributionsPart", "LateralRangeDocument"];
+         "ContributionsPart", "LateralRangeDocument", "SensitivityPart"];
 
     [Fact]
     public async Task The_committed_json_is_what_is_served() =>

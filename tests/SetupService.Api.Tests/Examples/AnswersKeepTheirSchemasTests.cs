@@ -45,6 +45,9 @@ public sealed class AnswersKeepTheirSchemasTests(ServiceFixture fixture) : IClas
     [InlineData("steer-sweep.request.json", "SteerSweepRequest")]
     [InlineData("caster-from-readings.request.json", "CasterFromReadingsRequest")]
     [InlineData("alignment.request.json", "AlignmentRequest")]
+    [InlineData("ride.request.json", "RideRequest")]
+    [InlineData("camber-target.request.json", "CamberTargetRequest")]
+    [InlineData("what-if.request.json", "WhatIfRequest")]
     public async Task The_request_of_an_example_is_valid(string file, string schema)
     {
         var schemas = await DescribedSchemas.ReadAsync(fixture.Client);

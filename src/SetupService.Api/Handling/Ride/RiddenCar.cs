@@ -21,9 +21,16 @@ internal sealed record RiddenCar(Vehicle Stated, HandlingCarReading Reading, Han
 
     /// <summary>The car after a change, at the height its springs hold it; null where its points hold no wheel there.</summary>
     public RiddenCar? Changed(Vehicle stated) =>
-        HandlingCarMaker.Make(stated) is { } reading && ChangedCar.Of(Stands, Stated, reading.Car, stated) is { } settled && Of(stated, reading, settled.Car) is { } after
+        HandlingCarMaker.Make(stated) is { } reading && ChangedCar.Of(Stands, Stated, reading.Car, stated) is { } settled
+            && Of(WithoutOldLengths(stated), reading, settled.Car) is { } after
             ? after with { HeightMm = (settled.FrontHeightMm, settled.RearHeightMm) }
             : null;
+
+    private Vehicle WithoutOldLengths(Vehicle stated) => stated with
+    {
+        Front = stated.Front with { Spring = SpringStand.WithoutOldLength(Stated.Front.Spring, stated.Front.Spring) },
+        Rear = stated.Rear with { Spring = SpringStand.WithoutOldLength(Stated.Rear.Spring, stated.Rear.Spring) },
+    };
 
     /// <summary>The axle of another car that stands alike, as an assumed input is varied.</summary>
     public RideAxle? Varied(HandlingCar car, CarAxle at) => RideAxleMaker.Of(car, at, Stated.At(at));

@@ -27,6 +27,14 @@ internal static class RideAssumptions
                 "How high the car stands on its changed springs is not told by their lengths; it is taken to stand as before, as a person sets adjustable seats to.")));
         }
 
+        foreach (var at in (ReadOnlySpan<CarAxle>)[CarAxle.Front, CarAxle.Rear])
+        {
+            if (before is null || !SpringStand.KeepsFreeLength(before.Stated.At(at).Spring, car.Stated.At(at).Spring)) continue;
+            list.Add(AssumptionPart.Of(new Assumption(
+                at == CarAxle.Front ? "/change/front/spring/freeLengthMm" : "/change/rear/spring/freeLengthMm", car.Stated.At(at).Spring.FreeLengthMm, null, "the spring before",
+                "The change gives another rate and no free length; the new spring is taken to be as long as the one before, which decides the ride height.")));
+        }
+
         return [.. list];
     }
 

@@ -9,21 +9,23 @@ namespace SetupService.Api.Handling.Ride;
 public sealed class RideCarRules : AbstractValidator<VehicleDocument>
 {
     /// <summary>Makes the rules; they hold no state.</summary>
-    public RideCarRules()
+    /// <param name="isChanged">Whether the car is one after a change: a length at ride height it keeps is then of the spring before.</param>
+    public RideCarRules(bool isChanged = false)
     {
         Include(new HandlingRules(needsWheelbase: false));
         RuleFor(car => car).Custom((car, context) =>
         {
-            Check(context, "Front.Spring", car.Front?.Spring);
-            Check(context, "Rear.Spring", car.Rear?.Spring);
+            Check(context, "Front.Spring", car.Front?.Spring, isChanged);
+            Check(context, "Rear.Spring", car.Rear?.Spring, isChanged);
         });
     }
 
-    private static void Check(ValidationContext<VehicleDocument> context, string place, SpringDocument? spring)
+    private static void Check(ValidationContext<VehicleDocument> context, string place, SpringDocument? spring, bool isChanged)
     {
         if (spring is null) return;
         if (spring is { SolidLengthMm: { } solid, FreeLengthMm: { } free } && solid >= free)
             Add("SolidLengthMm", FormattableString.Invariant($"solidLengthMm is {solid} mm, not below freeLengthMm, which is {free} mm: such a spring has no travel."));
+        if (isChanged) return;
         if (spring is { InstalledLengthMm: { } installed, FreeLengthMm: { } unloaded } && installed >= unloaded)
             Add("InstalledLengthMm", FormattableString.Invariant($"installedLengthMm is {installed} mm, not below freeLengthMm, which is {unloaded} mm: the spring would carry nothing."));
         if (spring is { InstalledLengthMm: { } stands, SolidLengthMm: { } touching } && stands <= touching)

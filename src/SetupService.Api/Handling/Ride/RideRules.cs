@@ -10,12 +10,13 @@ namespace SetupService.Api.Handling.Ride;
 public sealed class RideRules : AbstractValidator<RideRequest>
 {
     private static readonly RideCarRules Car = new();
+    private static readonly RideCarRules Changed = new(isChanged: true);
 
     /// <summary>Makes the rules; they hold no state.</summary>
     public RideRules()
     {
         RuleFor(request => request.Vehicle).SetValidator(Car).When(request => request.Vehicle is not null);
-        RuleFor(request => request.Change).ChangesSoundly(request => request.Vehicle, nameof(RideRequest.Vehicle), Car);
+        RuleFor(request => request.Change).ChangesSoundly(request => request.Vehicle, nameof(RideRequest.Vehicle), Changed);
         RuleFor(request => request.DampingRatioRange).Custom((range, context) =>
         {
             if (range is null || range.Minimum < range.Maximum) return;
@@ -27,5 +28,5 @@ public sealed class RideRules : AbstractValidator<RideRequest>
     }
 
     /// <summary>Whether a car after a change keeps the rules of the car.</summary>
-    internal static bool AreKept(VehicleDocument car) => Car.Validate(car).IsValid;
+    internal static bool AreKept(VehicleDocument car) => Changed.Validate(car).IsValid;
 }

@@ -27,7 +27,7 @@ public sealed record WhatIfAnswer
     public required string Method { get; init; }
 
     /// <summary>Edition of model and tables.</summary>
-    [Sample("2026-11")]
+    [Sample("2026.11")]
     public required string Edition { get; init; }
 
     /// <summary>What was used although nobody gave it.</summary>

@@ -34,6 +34,9 @@ public sealed record ChangedCar(HandlingCar Car, double? FrontHeightMm, double? 
     {
         var (springBefore, springAfter) = (statedBefore.At(at).Spring, statedAfter.At(at).Spring);
         heightMm = 0;
+
+        // A height stated with the change is where the car then stands, whatever its springs.
+        if (after.At(at).RideHeightChangeMm != before.At(at).RideHeightChangeMm) return true;
         if (springBefore == springAfter && before.At(at).SprungLoadN == after.At(at).SprungLoadN) return true;
         heightMm = null;
 

@@ -40,4 +40,24 @@ public static class SpringStand
         if (before.FreeLengthMm is null != after.FreeLengthMm is null) return null;
         return ((after.FreeLengthMm ?? 0) - (before.FreeLengthMm ?? 0) + (pressedBefore ?? 0) - (pressedAfter ?? 0)) / motionRatio;
     }
+
+    /// <summary>
+    /// The spring after a change, without the length at ride height that was measured of the one before: it holds only where the change itself states it, or
+    /// changes nothing of the spring.
+    /// </summary>
+    public static Spring WithoutOldLength(Spring before, Spring after)
+    {
+        ArgumentNullException.ThrowIfNull(before);
+        ArgumentNullException.ThrowIfNull(after);
+        return before != after && before.InstalledLengthMm == after.InstalledLengthMm ? after with { InstalledLengthMm = null } : after;
+    }
+
+    /// <summary>Whether a change of rate kept the free length of the spring before, which a person may not have meant.</summary>
+    public static bool KeepsFreeLength(Spring before, Spring after)
+    {
+        ArgumentNullException.ThrowIfNull(before);
+        ArgumentNullException.ThrowIfNull(after);
+        return after.RateNPerMm != before.RateNPerMm && after.FreeLengthMm is not null && after.FreeLengthMm == before.FreeLengthMm
+            && after.InstalledLengthMm == before.InstalledLengthMm && after.PreloadMm == before.PreloadMm;
+    }
 }

@@ -67,7 +67,7 @@ public sealed class EquilibriumTests
         }, iter: 200);
 
     [Fact]
-    public void Stiffer_springs_let_the_body_roll_less_while_all_springs_stay_seated() =>
+    public void Stiffer_springs_let_the_body_roll_less_while_all_wheels_stand_and_springs_stay_seated() =>
         Gen.Select(Cars, Gen.Double[0.1, 0.9]).Sample((car, lateralG) =>
         {
             var soft = car with { Front = Free(car.Front), Rear = Free(car.Rear) };
@@ -79,7 +79,7 @@ public sealed class EquilibriumTests
                 var solver = CorneringSolver.Of(one, TurnDirection.Left)!;
                 if (solver.Solve(lateralG, 80) is not null || solver.RollArmMm < 50) return null;
                 var attitude = solver.Attitude(new(lateralG, 80, TurnDirection.Left));
-                return IsSeated(one.Front, attitude.FrontLeft) && IsSeated(one.Rear, attitude.RearLeft) ? attitude.RollDeg : null;
+                return !attitude.FrontLeft.IsLifted && !attitude.RearLeft.IsLifted && IsSeated(one.Front, attitude.FrontLeft) && IsSeated(one.Rear, attitude.RearLeft) ? attitude.RollDeg : null;
             }
         }, iter: 300);
 
@@ -142,23 +142,35 @@ public sealed class EquilibriumTests
             CentreOfGravityHeightMm = heightMm,
             Front = car.Front with
             {
-                SpringRateNPerMm = springs.Front, BarRollRateNmPerDeg = bars.Front, RollCentreHeightMm = rollCentres.Front,
-                LeftLoadN = car.Front.LeftLoadN * loads.Left, LeftCamberDeg = camberDeg, BumpTravelMm = bumpMm, ReboundTravelMm = 2 * bumpMm,
+                SpringRateNPerMm = springs.Front,
+                BarRollRateNmPerDeg = bars.Front,
+                RollCentreHeightMm = rollCentres.Front,
+                LeftLoadN = car.Front.LeftLoadN * loads.Left,
+                LeftCamberDeg = camberDeg,
+                BumpTravelMm = bumpMm,
+                ReboundTravelMm = 2 * bumpMm,
             },
             Rear = car.Rear with
             {
-                SpringRateNPerMm = springs.Rear, BarRollRateNmPerDeg = bars.Rear, RollCentreHeightMm = rollCentres.Rear,
-                RightLoadN = car.Rear.RightLoadN * loads.Right, BumpTravelMm = bumpMm, ReboundTravelMm = 60,
+                SpringRateNPerMm = springs.Rear,
+                BarRollRateNmPerDeg = bars.Rear,
+                RollCentreHeightMm = rollCentres.Rear,
+                RightLoadN = car.Rear.RightLoadN * loads.Right,
+                BumpTravelMm = bumpMm,
+                ReboundTravelMm = 60,
             },
         };
     }
 
     private static HandlingAxle Mirrored(HandlingAxle axle) => axle with
     {
-        LeftLoadN = axle.RightLoadN, RightLoadN = axle.LeftLoadN, LeftCamberDeg = axle.RightCamberDeg, RightCamberDeg = axle.LeftCamberDeg,
+        LeftLoadN = axle.RightLoadN,
+        RightLoadN = axle.LeftLoadN,
+        LeftCamberDeg = axle.RightCamberDeg,
+        RightCamberDeg = axle.LeftCamberDeg,
     };
 
-    private static bool IsSeated(HandlingAxle axle, WheelAttitude inner) => -inner.TravelMm * axle.SpringRateNPerMm < 0.95 * axle.SprungLoadN / 2;
+    private static bool IsSeated(HandlingAxle axle, WheelAttitude inner) => -inner.TravelMm * axle.SpringRateNPerMm < 0.95 * (axle.LeftLoadN - (axle.UnsprungMassKg * HandlingCar.StandardGravity));
 
     private static HandlingAxle Free(HandlingAxle axle) => axle with { BumpTravelMm = null, ReboundTravelMm = null };
 }

@@ -1,0 +1,152 @@
+using SetupService.Api.Handling.Cornering;
+using SetupService.Api.Http.Parts;
+using SetupService.Domain.Answers;
+using SetupService.Domain.Handling.CamberTarget;
+using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Handling.Inputs;
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Api.Handling.CamberTarget;
+
+/// <summary>Puts down a camber target with all it rests on.</summary>
+internal static class CamberTargetAnswers
+{
+    private const string CommonPractice = "common practice, no source";
+
+    /// <summary>The answer.</summary>
+    public static CamberTargetAnswer Of(CamberTargetRequest request, Vehicle vehicle, HandlingCarReading reading, CornersReading corners, CamberTargetResult result)
+    {
+        var target = request.TargetInclinationDeg ?? 0;
+        var wanted = result.StaticCamberDeg.Value;
+        var range = request.Range?.CamberDeg;
+        var nearest = range is null ? wanted : Math.Clamp(wanted, range.Minimum, range.Maximum);
+        var at = (CarAxle)request.Axle;
+        var input = HandlingInputs.Of(at).Camber;
+        var straight = Straight(vehicle, reading.Car, at, wanted);
+        return new CamberTargetAnswer
+        {
+            StaticCamberDeg = wanted,
+            Interval = UncertaintyPart.Of(result.StaticCamberDeg),
+            LeftByRightTurnsDeg = result.LeftDeg,
+            RightByLeftTurnsDeg = result.RightDeg,
+            MeanInclinationNowDeg = result.MeanInclinationNowDeg,
+            IsWithinRange = range is null ? null : nearest == wanted,
+            NearestCamberDeg = nearest,
+            MeanInclinationAtNearestDeg = result.MeanInclinationDeg(nearest, target),
+            WithCaster = [.. result.WithCaster.Select(one => new CamberForCasterPart { CasterDeg = one.CasterDeg, StaticCamberDeg = one.StaticCamberDeg })],
+            CasterSaving = result.SavedPerCasterDeg,
+            CasterSavingInTightest = result.SavedPerCasterInTightestDeg,
+            Sensitivities = [.. result.Sensitivities.Select(one => Sensitivity(one, request))],
+            Straight = straight,
+            StraightNow = Straight(vehicle, reading.Car, at, input.Read(reading.Car)),
+            Corners = [.. result.Corners.Select(Corner)],
+            Summary = [.. CamberTargetWords.Of(result, target, at)],
+            Unknown = [.. Gaps(result, straight, at)],
+            Method = "camber-target",
+            Edition = Edition.Current,
+            Assumptions = [.. Assumptions(request, vehicle, reading, corners, result)],
+            Cautions = CautionPart.Of(CamberTargetCautions.Of(wanted)),
+        };
+    }
+
+    private static SensitivityPart Sensitivity(CamberSensitivity one, CamberTargetRequest request) => new()
+    {
+        Input = one.Place is "/lateralG" or "/cornerRadiusM" ? OfCornering(one.Place, request) : one.Place,
+        Value = one.Value,
+        DegPerUnit = one.DegPerUnit,
+        StandardError = one.StandardError,
+        LeavesOpenDeg = one.LeavesOpenDeg,
+    };
+
+    /// <summary>Where the cornering stands in the request: of several corners all are moved alike, told by the hardest or tightest.</summary>
+    private static string OfCornering(string place, CamberTargetRequest request) =>
+        request.Corners is not null ? "/corners" : request.HistogramCsv is not null ? "/histogramCsv"
+            : place == "/cornerRadiusM" && request.CornerRadiusM is null ? "/speedKmh" : place;
+
+    private static CornerPart Corner(CornerWork one) => new()
+    {
+        LateralG = one.Corner.Demand.LateralG,
+        CornerRadiusM = one.Corner.Demand.RadiusM,
+        Turn = (TurnWord)one.Turn,
+        InclinationDeg = one.InclinationDeg,
+        LoadN = one.LoadN,
+        SlipDeg = one.SlipDeg,
+        WorkPct = 100 * one.Work,
+    };
+
+    private static StraightPart? Straight(Vehicle vehicle, HandlingCar car, CarAxle at, double camberDeg)
+    {
+        if (vehicle.At(at).Tyre is not { } tyre) return null;
+        var axle = car.At(at);
+        var runs = StraightRunning.Of(camberDeg, (axle.LeftToeDeg + axle.RightToeDeg) / 2, axle.LoadN / 2, axle.TyreRateNPerMm, TreadWidth.Mm(tyre).Value, axle.LoadedRadiusMm);
+        return new StraightPart
+        {
+            CamberDeg = camberDeg,
+            InnerShoulderLoadPct = runs.InnerShoulderLoadPct,
+            OuterShoulderLoadPct = runs.OuterShoulderLoadPct,
+            BrakingPatchPct = runs.BrakingPatchPct,
+            InnerShoulderWearRatio = runs.InnerShoulderWearRatio,
+            InnerShoulderWearRatioLower = runs.InnerShoulderWearRatioLower,
+            InnerShoulderWearRatioUpper = runs.InnerShoulderWearRatioUpper,
+        };
+    }
+
+    private static IEnumerable<UnknownPart> Gaps(CamberTargetResult result, StraightPart? straight, CarAxle at)
+    {
+        if (result.LeftDeg is null) yield return Gap("leftByRightTurnsDeg", "no right turn is asked for");
+        if (result.RightDeg is null) yield return Gap("rightByLeftTurnsDeg", "no left turn is asked for");
+        if (at == CarAxle.Rear)
+        {
+            yield return Gap("casterSaving", "the rear axle does not steer");
+            yield return Gap("casterSavingInTightest", "the rear axle does not steer");
+        }
+        else
+        {
+            if (result.SavedPerCasterDeg is null) yield return Gap("casterSaving", "caster does not move the camber wanted, or the car has no equilibrium with a little more of it");
+            if (result.SavedPerCasterInTightestDeg is null) yield return Gap("casterSavingInTightest", "the tightest corner has no equilibrium with more caster");
+        }
+
+        if (straight is null)
+        {
+            yield return Gap("straight", "needs the tyre's marking");
+            yield return Gap("straightNow", "needs the tyre's marking");
+        }
+
+        static UnknownPart Gap(string output, string reason) => new() { Output = output, Reason = reason };
+    }
+
+    private static IEnumerable<AssumptionPart> Assumptions(
+        CamberTargetRequest request, Vehicle vehicle, HandlingCarReading reading, CornersReading corners, CamberTargetResult result)
+    {
+        foreach (var one in reading.Assumed) yield return Scalar(one, result);
+        foreach (var one in CorneringAssumptions.Of(reading, result.PeakScale, result.PeakScale, request.HeldLateralG)) yield return AssumptionPart.Of(one);
+        if (request.TargetInclinationDeg is null)
+            yield return Part("/targetInclinationDeg", 0, null, "from memory: a loaded radial usually likes 0 to −3° to the road", "The tread is to stand flat; what this tyre likes best nobody said.");
+        if (request.Turn is null && corners.Corners.Any(one => one.Demand.Turn == TurnDirection.Left))
+            yield return Part("/turn", null, "left", CommonPractice, "Corners that do not say their direction are taken as left ones; it matters only where the car differs from side to side.");
+        if (request.LateralG is null && Math.Abs(corners.ShareSum - 100) > 0.5)
+            yield return Part(request.Corners is null ? "/histogramCsv" : "/corners", corners.ShareSum, null, "the request", "The shares do not make 100; they are taken as ratios.");
+        yield return Part("/corners", null, "weighted by load times slip times time", "work of the tread against the road", "A corner counts by the work the outer tyre does in it; how closely lateral acceleration (0.03 g) and radius (10 %) are known is common practice, no source.");
+        if (vehicle.At((CarAxle)request.Axle).Tyre is { } tyre)
+        {
+            var tread = TreadWidth.Mm(tyre);
+            yield return Part($"/vehicle/{(request.Axle == Vehicles.Axle.Front ? "front" : "rear")}/tyre", tread.Value, null, tread.Source, "Value is the width of the tread on the road in mm; with it the load moves across the tread on the straight.");
+        }
+    }
+
+    /// <summary>To first order: the sensitivity times the way to either end of the range.</summary>
+    private static AssumptionPart Scalar(AssumedInput one, CamberTargetResult result)
+    {
+        var slope = result.Sensitivities.FirstOrDefault(other => other.Place == "/vehicle" + one.Input.Place)?.DegPerUnit ?? 0;
+        var wanted = result.StaticCamberDeg.Value;
+        return AssumptionPart.Of(one.ToAssumption()) with
+        {
+            Plausible = new PlausiblePart { Lower = one.Lower, Upper = one.Upper },
+            Moves = slope == 0 ? [] : [new MovePart { Output = "/staticCamberDeg", Lower = wanted + (slope * (one.Lower - one.Value)), Upper = wanted + (slope * (one.Upper - one.Value)) }],
+        };
+    }
+
+    private static AssumptionPart Part(string input, double? value, string? text, string source, string reason) =>
+        AssumptionPart.Of(new Assumption(input, value, text, source, reason));
+}

@@ -1,0 +1,20 @@
+using System.Text.Json.Serialization;
+using SetupService.Api.Http.Contract;
+
+namespace SetupService.Api.Handling.CamberTarget;
+
+/// <summary>Ends of a caster setting, degrees.</summary>
+public sealed record CasterRangeDocument
+{
+    /// <summary>Least.</summary>
+    [JsonRequired]
+    [Limits(-5, 20)]
+    [Sample(5.0)]
+    public double Minimum { get; set; }
+
+    /// <summary>Most.</summary>
+    [JsonRequired]
+    [Limits(-5, 20)]
+    [Sample(8.0)]
+    public double Maximum { get; set; }
+}
