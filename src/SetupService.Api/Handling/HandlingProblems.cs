@@ -14,7 +14,16 @@ internal static class HandlingProblems
         const string Reason = "the points do not hold the wheel: at this ride height they do not close, or leave it a free movement.";
         return Problem.NotComputable(
             "A suspension's points do not hold its wheel where it is stated.",
-            [.. CornerGap.Of(vehicle).Select(at => Fault.At(SuspensionOf(at) + "/points", FaultCodes.Unreachable, Reason))]);
+            [.. Places(vehicle).Select(place => Fault.At(place, FaultCodes.Unreachable, Reason))]);
+    }
+
+    /// <summary>The points that do not hold at the height stated; where those do, all that may not at the height the springs hold the car.</summary>
+    private static string[] Places(Vehicle vehicle)
+    {
+        string[] stated = [.. CornerGap.Of(vehicle).Select(at => SuspensionOf(at) + "/points")];
+        if (stated.Length > 0) return stated;
+        string[] drawn = [.. new[] { CarAxle.Front, CarAxle.Rear }.Where(at => vehicle.At(at).Suspension is not null || vehicle.At(at).Readings is not null).Select(SuspensionOf)];
+        return drawn.Length > 0 ? drawn : ["/vehicle"];
     }
 
     /// <summary>Where a suspension stands in the request.</summary>
