@@ -50,13 +50,27 @@ internal static class CamberTargetAnswers
         };
     }
 
-    private static SensitivityPart Sensitivity(CamberSensitivity one, CamberTargetRequest request) => new()
+    private static SensitivityPart Sensitivity(CamberSensitivity one, CamberTargetRequest request)
     {
-        Input = one.Place is "/lateralG" or "/cornerRadiusM" ? OfCornering(one.Place, request) : one.Place,
-        Value = one.Value,
-        DegPerUnit = one.DegPerUnit,
-        StandardError = one.StandardError,
-        LeavesOpenDeg = one.LeavesOpenDeg,
+        var input = one.Place is "/lateralG" or "/cornerRadiusM" ? OfCornering(one.Place, request) : one.Place;
+        return input == "/speedKmh" ? BySpeed(one, request.SpeedKmh!.Value) : Part(input, one.Unit, one.Value, one.DegPerUnit, one.StandardError);
+    }
+
+    /// <summary>With the lateral acceleration as it is the radius goes with the square of the speed.</summary>
+    private static SensitivityPart BySpeed(CamberSensitivity one, double speedKmh)
+    {
+        var mPerKmh = 2 * one.Value / speedKmh;
+        return Part("/speedKmh", "Kmh", speedKmh, one.DegPerUnit * mPerKmh, one.StandardError / mPerKmh);
+    }
+
+    private static SensitivityPart Part(string input, string unit, double value, double degPerUnit, double standardError) => new()
+    {
+        Input = input,
+        Unit = unit,
+        Value = value,
+        DegPerUnit = degPerUnit,
+        StandardError = standardError,
+        LeavesOpenDeg = Math.Abs(degPerUnit) * standardError,
     };
 
     /// <summary>Where the cornering stands in the request: of several corners all are moved alike, told by the hardest or tightest.</summary>
@@ -123,7 +137,7 @@ internal static class CamberTargetAnswers
         foreach (var one in CorneringAssumptions.Of(reading, result.PeakScale, result.PeakScale, request.HeldLateralG)) yield return AssumptionPart.Of(one);
         if (request.TargetInclinationDeg is null)
             yield return Part("/targetInclinationDeg", 0, null, "from memory: a loaded radial usually likes 0 to −3° to the road", "The tread is to stand flat; what this tyre likes best nobody said.");
-        if (request.Turn is null && corners.Corners.Any(one => one.Demand.Turn == TurnDirection.Left))
+        if (corners.IsTurnAssumed)
             yield return Part("/turn", null, "left", CommonPractice, "Corners that do not say their direction are taken as left ones; it matters only where the car differs from side to side.");
         if (request.LateralG is null && Math.Abs(corners.ShareSum - 100) > 0.5)
             yield return Part(request.Corners is null ? "/histogramCsv" : "/corners", corners.ShareSum, null, "the request", "The shares do not make 100; they are taken as ratios.");

@@ -14,6 +14,9 @@ namespace SetupService.Api.Handling.CamberTarget;
 /// <summary>The call that finds the static camber for the cornering a car does.</summary>
 internal static class CamberTargetEndpoints
 {
+    // The most caster the contract knows, degrees.
+    private const double MostCasterDeg = 20;
+
     private static readonly CamberTargetRules Rules = new();
 
     public static void MapCamberTarget(this RouteGroupBuilder group) =>
@@ -41,9 +44,11 @@ internal static class CamberTargetEndpoints
             TargetInclinationDeg = request.TargetInclinationDeg ?? 0,
             HeldLateralG = request.HeldLateralG,
         };
-        return CamberTargetSearch.Of(reading, demand, Casters(request, reading.Car), cancellation, out var failure) is { } result
-            ? new Answer<CamberTargetAnswer>(CamberTargetAnswers.Of(request, vehicle, reading, corners, result))
-            : NoCamber(request, reading.Car, failure!.Value);
+        if (CamberTargetSearch.Of(reading, demand, Casters(request, reading.Car), cancellation, out var failure) is not { } result)
+            return NoCamber(request, reading.Car, failure!.Value);
+        return Math.Abs(result.StaticCamberDeg.Value) > CamberTargetSearch.LargestDeg
+            ? NoCamber(request, reading.Car, new(null, demand.Hardest.Demand))
+            : new Answer<CamberTargetAnswer>(CamberTargetAnswers.Of(request, vehicle, reading, corners, result));
     }
 
     /// <summary>The present caster and those asked for, or up to three degrees more as far as the range goes.</summary>
@@ -52,13 +57,14 @@ internal static class CamberTargetEndpoints
         var now = HandlingInputs.Of((CarAxle)request.Axle).Caster.Read(car);
         var list = new List<double> { now };
         if (request.CastersDeg is { } asked) list.AddRange(asked);
-        else list.AddRange(new[] { now + 1, now + 2, now + 3 }.Where(one => one <= (request.Range?.CasterDeg?.Maximum ?? double.MaxValue)));
+        else list.AddRange(new[] { now + 1, now + 2, now + 3 }.Where(one => one <= MostCasterDeg && (request.Range?.CasterDeg is not { } range || (one >= range.Minimum && one <= range.Maximum))));
         return list;
     }
 
     private static Problem NoCamber(CamberTargetRequest request, HandlingCar car, in CamberTargetFailure failure)
     {
-        var place = request.LateralG is not null ? "/lateralG" : request.Corners is not null ? "/corners" : "/histogramCsv";
+        var place = failure.Reason is not null && failure.Corner.LateralG == request.HeldLateralG ? "/heldLateralG"
+            : request.LateralG is not null ? "/lateralG" : request.Corners is not null ? "/corners" : "/histogramCsv";
         if (failure.Reason is not { } reason)
             return Refused(place, FormattableString.Invariant($"no static camber within ±{CamberTargetSearch.LargestDeg}° gives the outer wheel this mean inclination."), null);
         var corner = failure.Corner;

@@ -19,6 +19,7 @@ public sealed class CamberTargetRules : AbstractValidator<CamberTargetRequest>
             CheckForm(request, context);
             CheckRange(context, "Range.CamberDeg.Maximum", request.Range?.CamberDeg?.Minimum, request.Range?.CamberDeg?.Maximum);
             CheckRange(context, "Range.CasterDeg.Maximum", request.Range?.CasterDeg?.Minimum, request.Range?.CasterDeg?.Maximum);
+            CheckCasters(request, context);
         });
     }
 
@@ -35,7 +36,18 @@ public sealed class CamberTargetRules : AbstractValidator<CamberTargetRequest>
         if (request is { CornerRadiusM: not null, SpeedKmh: not null })
             Add(context, "SpeedKmh", FaultCodes.Inconsistent, "cornerRadiusM and speedKmh exclude each other: with the lateral acceleration one follows from the other.");
         else if (sent.Length == 1 && !context.IsRefused("CornerRadiusM") && !context.IsRefused("SpeedKmh"))
-            foreach (var (place, code, message) in CornersReading.Of(request).Faults.Take(20)) Add(context, place, code, message);
+            foreach (var (place, code, message) in CornersReading.Of(request).Faults.Where(one => !context.IsRefused(one.Place)).Take(20)) Add(context, place, code, message);
+    }
+
+    private static void CheckCasters(CamberTargetRequest request, ValidationContext<CamberTargetRequest> context)
+    {
+        if (request.Range?.CasterDeg is not { } range || range.Minimum > range.Maximum || context.IsRefused("Range.CasterDeg")) return;
+        for (var i = 0; i < request.CastersDeg?.Length; i++)
+        {
+            var asked = request.CastersDeg[i];
+            if (asked >= range.Minimum && asked <= range.Maximum) continue;
+            if (!context.IsRefused($"CastersDeg[{i}]")) Add(context, $"CastersDeg[{i}]", FaultCodes.Inconsistent, FormattableString.Invariant($"{asked}° is outside range.casterDeg, which is {range.Minimum} to {range.Maximum}°."));
+        }
     }
 
     private static void CheckRange(ValidationContext<CamberTargetRequest> context, string place, double? minimum, double? maximum)

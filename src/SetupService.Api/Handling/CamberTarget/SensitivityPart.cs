@@ -9,6 +9,10 @@ public sealed record SensitivityPart
     [Sample("/vehicle/front/spring/rateNPerMm")]
     public required string Input { get; init; }
 
+    /// <summary>The input's unit, as the names of members end in it; empty for a pure ratio. Tells the lateral acceleration of a list of corners from their radius.</summary>
+    [Sample("NPerMm")]
+    public required string Unit { get; init; }
+
     /// <summary>The input's value, in its unit.</summary>
     [Sample(27.0)]
     public required double Value { get; init; }

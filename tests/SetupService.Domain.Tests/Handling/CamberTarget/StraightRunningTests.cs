@@ -1,0 +1,90 @@
+using CsCheck;
+using SetupService.Domain.Handling.CamberTarget;
+
+namespace SetupService.Domain.Tests.Handling.CamberTarget;
+
+/// <summary>A tread of springs on the straight against the integrals over its width, done by hand.</summary>
+public sealed class StraightRunningTests
+{
+    private const double LoadN = 3400;
+    private const double RateNPerMm = 210;
+    private const double WidthMm = 190;
+    private const double RadiusMm = 305;
+    private const double DeflectionMm = LoadN / RateNPerMm;
+
+    [Fact]
+    public void Upright_every_third_carries_a_third_and_wears_alike()
+    {
+        var runs = At(0);
+
+        Assert.Equal(100 / 3.0, runs.InnerShoulderLoadPct, 1e-9);
+        Assert.Equal(100 / 3.0, runs.OuterShoulderLoadPct, 1e-9);
+        Assert.Equal(100, runs.BrakingPatchPct, 1e-9);
+        Assert.Equal(1, runs.InnerShoulderWearRatio, 1e-9);
+    }
+
+    // A linear pressure over the width: 1/3 + w s/(9 δ) on the low third, s the lean as height per width.
+    [Theory]
+    [InlineData(-0.5)]
+    [InlineData(-2)]
+    [InlineData(-5)]
+    [InlineData(3)]
+    public void While_both_shoulders_bear_the_low_third_carries_what_a_linear_pressure_puts_there(double camberDeg)
+    {
+        var share = (1 / 3.0) + (WidthMm * Math.Sin(double.DegreesToRadians(-camberDeg)) / (9 * DeflectionMm));
+
+        Assert.Equal(100 * share, At(camberDeg).InnerShoulderLoadPct, 1e-9);
+    }
+
+    // Past s w/2 = δ the outer shoulder is off the road and pressure is a triangle b wide: b = √(2 δ w/s).
+    [Theory]
+    [InlineData(-11)]
+    [InlineData(-15)]
+    public void With_the_outer_shoulder_off_the_road_the_pressure_is_a_triangle(double camberDeg)
+    {
+        var lean = Math.Sin(double.DegreesToRadians(-camberDeg));
+        Assert.True(lean * WidthMm / 2 > DeflectionMm);
+        var bearingMm = Math.Sqrt(2 * DeflectionMm * WidthMm / lean);
+        var share = 1 - Math.Pow(1 - (WidthMm / 3 / bearingMm), 2);
+
+        Assert.Equal(100 * share, At(camberDeg).InnerShoulderLoadPct, 0.05);
+    }
+
+    // ∫√(1 + c u) du over −1 … 1, halved, c = s w/(2 δ): ((1 + c)^1.5 − (1 − c)^1.5)/(3 c).
+    [Theory]
+    [InlineData(-1)]
+    [InlineData(-4)]
+    [InlineData(4)]
+    public void The_patch_left_to_brake_on_is_the_integral_of_its_length(double camberDeg)
+    {
+        var c = Math.Sin(double.DegreesToRadians(Math.Abs(camberDeg))) * WidthMm / (2 * DeflectionMm);
+
+        Assert.Equal(100 * (Math.Pow(1 + c, 1.5) - Math.Pow(1 - c, 1.5)) / (3 * c), At(camberDeg).BrakingPatchPct, 0.01);
+    }
+
+    [Fact]
+    public void Leaning_the_other_way_swaps_the_shoulders() =>
+        Gen.Double[-15, 15].Sample(camberDeg =>
+        {
+            var (one, other) = (At(camberDeg), At(-camberDeg));
+            Assert.Equal(one.InnerShoulderLoadPct, other.OuterShoulderLoadPct, 1e-9);
+            Assert.Equal(one.BrakingPatchPct, other.BrakingPatchPct, 1e-9);
+        });
+
+    [Fact]
+    public void More_negative_camber_loads_the_inner_shoulder_more() =>
+        Gen.Select(Gen.Double[-15, 14], Gen.Double[0.05, 1]).Sample((camberDeg, less) =>
+            Assert.True(At(camberDeg - less).InnerShoulderLoadPct >= At(camberDeg).InnerShoulderLoadPct));
+
+    [Fact]
+    public void Leaning_inwards_the_wear_ratio_lies_within_its_range_whatever_the_tyre() =>
+        Gen.Select(Gen.Double[-15, 0], Gen.Double[-5, 5], Gen.Double[500, 20_000], Gen.Double[80, 600], Gen.Double[90, 400], Gen.Double[200, 450]).Sample(
+            (camberDeg, toeDeg, loadN, rate, widthMm, radiusMm) =>
+            {
+                var runs = StraightRunning.Of(camberDeg, toeDeg, loadN, rate, widthMm, radiusMm);
+                Assert.InRange(runs.InnerShoulderWearRatio, runs.InnerShoulderWearRatioLower - 1e-12, runs.InnerShoulderWearRatioUpper + 1e-12);
+                Assert.InRange(runs.InnerShoulderLoadPct + runs.OuterShoulderLoadPct, 0, 100 + 1e-9);
+            }, iter: 5000);
+
+    private static StraightRunning At(double camberDeg) => StraightRunning.Of(camberDeg, 0, LoadN, RateNPerMm, WidthMm, RadiusMm);
+}
