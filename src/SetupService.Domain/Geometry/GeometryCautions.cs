@@ -5,10 +5,6 @@ namespace SetupService.Domain.Geometry;
 /// <summary>The cautions that go with suspension geometry: what can hurt somebody who acts on it.</summary>
 public static class GeometryCautions
 {
-    private static readonly Caution Springs = new(
-        "springsUnderLoad",
-        "A coil spring holds enough energy to kill. Take struts apart only with a compressor made for it, in good order, and stand out of the spring's line; leave it to a workshop if in doubt. Support the car on stands, never on the jack alone.");
-
     private static readonly Caution SteeringParts = new(
         "steeringAndSuspensionParts",
         "Ball joints, tie rods, clamp bolts and top mounts hold the wheel on. Use parts made for the load, new fasteners where the vehicle maker asks for them and his torques, keep the least thread engagement of a tie rod, and have the work inspected.");
@@ -33,5 +29,5 @@ public static class GeometryCautions
     public static IReadOnlyList<Caution> ForSweep { get; } = [PointsAsGiven];
 
     /// <summary>With what a workshop is to adjust.</summary>
-    public static IReadOnlyList<Caution> ForAdjustment { get; } = [Springs, SteeringParts, Clearance, Alignment, LocalLaw, PointsAsGiven];
+    public static IReadOnlyList<Caution> ForAdjustment { get; } = [CommonCautions.SpringsUnderLoad, SteeringParts, Clearance, Alignment, LocalLaw, PointsAsGiven];
 }

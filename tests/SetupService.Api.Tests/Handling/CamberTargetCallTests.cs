@@ -99,6 +99,32 @@ public sealed class CamberTargetCallTests(ServiceFixture fixture) : IClassFixtur
         Assert.Equal(400, (int)(await fixture.Client.PostAsync(Path, none.ToJsonString())).StatusCode);
     }
 
+    // A corner known by its speed keeps it: the radius follows the lateral acceleration.
+    [Fact]
+    public async Task By_speed_the_sensitivity_to_lateral_acceleration_is_that_at_the_same_speed()
+    {
+        var body = Single(0.9, 60);
+        body.Remove("cornerRadiusM");
+        body["speedKmh"] = 83;
+        var slope = (await Answer(body)).GetProperty("sensitivities").EnumerateArray().Single(one => one.GetProperty("input").GetString() == "/lateralG").GetProperty("degPerUnit").GetDouble();
+        var now = await Camber(body);
+        body["lateralG"] = 0.909;
+
+        Assert.Equal((await Camber(body) - now) / 0.009, slope, 0.005 * Math.Abs(slope));
+    }
+
+    [Fact]
+    public async Task Tyres_said_to_hold_less_than_the_hardest_corner_takes_are_refused()
+    {
+        var body = Single(0.9, 60);
+        body["heldLateralG"] = 0.8;
+
+        using var response = await fixture.Client.PostAsync(Path, body.ToJsonString());
+
+        Assert.Equal(422, (int)response.StatusCode);
+        Assert.Equal("/heldLateralG", JsonDocument.Parse(await response.Content.ReadAsStringAsync()).RootElement.GetProperty("errors")[0].GetProperty("pointer").GetString());
+    }
+
     [Fact]
     public async Task A_car_that_would_roll_over_is_refused_with_the_limit()
     {

@@ -116,6 +116,32 @@ public sealed class RideAndWhatIfCallTests(ServiceFixture fixture) : IClassFixtu
         Assert.Equal(0, change.GetProperty("rearRideHeightChangeMm").GetDouble(), 1e-9);
     }
 
+    // Readings in place of points tell no motion ratio: what the change leaves open is listed under its number.
+    [Fact]
+    public async Task What_a_change_leaves_open_is_assumed_and_listed_under_it()
+    {
+        var body = Example("what-if.request.json");
+        body["changes"] = JsonNode.Parse("""[{"label":" ","vehicle":{"front":{"suspension":{"kind":"measured","readings":[{"travelMm":-80,"camberDeg":0},{"travelMm":0,"camberDeg":-0.7},{"travelMm":80,"camberDeg":-1.6}]}}}}]""");
+
+        var answer = await Answer("/v1/handling/what-if", body);
+
+        Assert.Contains(answer.GetProperty("assumptions").EnumerateArray(), one => one.GetProperty("input").GetString() == "/changes/0/vehicle/front/spring/motionRatio");
+        Assert.Equal("change 1", answer.GetProperty("alone")[0].GetProperty("label").GetString());
+    }
+
+    // What was measured of the spring before is not the length of the one after.
+    [Fact]
+    public async Task The_old_springs_length_does_not_stand_for_the_new_ones()
+    {
+        var body = Example("ride.request.json");
+        body["vehicle"]!["rear"]!["spring"]!["installedLengthMm"] = 213;
+        body["change"] = JsonNode.Parse("""{"rear":{"spring":{"freeLengthMm":262,"rateNPerMm":62}}}""");
+
+        var rear = (await Answer("/v1/handling/ride", body)).GetProperty("rear");
+
+        Assert.Equal(262 - (rear.GetProperty("springForceN").GetDouble() / 62), rear.GetProperty("springLengthMm").GetDouble(), 1e-9);
+    }
+
     [Fact]
     public async Task The_table_has_a_line_for_every_change_in_either_units()
     {

@@ -52,7 +52,7 @@ internal static class CamberTargetAnswers
 
     private static SensitivityPart Sensitivity(CamberSensitivity one, CamberTargetRequest request)
     {
-        var input = one.Place is "/lateralG" or "/cornerRadiusM" ? OfCornering(one.Place, request) : one.Place;
+        var input = one.Place is "/lateralG" or "/cornerRadiusM" ? OfCornering(one.Place, request) : OfLoad(one.Place, request);
         return input == "/speedKmh" ? BySpeed(one, request.SpeedKmh!.Value) : Part(input, one.Unit, one.Value, one.DegPerUnit, one.StandardError);
     }
 
@@ -71,6 +71,13 @@ internal static class CamberTargetAnswers
         DegPerUnit = degPerUnit,
         StandardError = standardError,
         LeavesOpenDeg = Math.Abs(degPerUnit) * standardError,
+    };
+
+    /// <summary>An axle's load stands where it was told: its scales go before.</summary>
+    private static string OfLoad(string place, CamberTargetRequest request) => (place, request.Vehicle.CornerWeightsKg) switch
+    {
+        ("/vehicle/frontAxleLoadKg", { FrontLeft: not null }) or ("/vehicle/rearAxleLoadKg", { RearLeft: not null }) => "/vehicle/cornerWeightsKg",
+        _ => place,
     };
 
     /// <summary>Where the cornering stands in the request: of several corners all are moved alike, told by the hardest or tightest.</summary>

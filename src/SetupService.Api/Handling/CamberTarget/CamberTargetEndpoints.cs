@@ -44,6 +44,15 @@ internal static class CamberTargetEndpoints
             TargetInclinationDeg = request.TargetInclinationDeg ?? 0,
             HeldLateralG = request.HeldLateralG,
         };
+        var hardestG = demand.Hardest.Demand.LateralG;
+        if (request.HeldLateralG < hardestG)
+        {
+            return Refused(
+                "/heldLateralG",
+                FormattableString.Invariant($"the tyres are said to hold {request.HeldLateralG} g, and the hardest corner takes {hardestG} g."),
+                new FaultLimits { Minimum = hardestG, Unit = "g" });
+        }
+
         if (CamberTargetSearch.Of(reading, demand, Casters(request, reading.Car), cancellation, out var failure) is not { } result)
             return NoCamber(request, reading.Car, failure!.Value);
         return Math.Abs(result.StaticCamberDeg.Value) > CamberTargetSearch.LargestDeg

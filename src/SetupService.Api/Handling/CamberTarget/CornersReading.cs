@@ -69,7 +69,7 @@ internal sealed class CornersReading
 
         if (!(share > 0)) return;
         IsTurnAssumed |= turn is null && _request.Turn is null;
-        _corners.Add(new(demand, share));
+        _corners.Add(new(demand, share, IsAtSpeed: radiusM is null));
     }
 
     private void Read(string csv)

@@ -25,11 +25,11 @@ public sealed record StraightPart
     [Sample(1.5)]
     public required double InnerShoulderWearRatio { get; init; }
 
-    /// <summary>The same with the most background slip plausible.</summary>
+    /// <summary>The lesser of it with the least and the most background slip plausible.</summary>
     [Sample(1.3)]
     public required double InnerShoulderWearRatioLower { get; init; }
 
-    /// <summary>The same with the least.</summary>
+    /// <summary>The greater of the two.</summary>
     [Sample(1.9)]
     public required double InnerShoulderWearRatioUpper { get; init; }
 }

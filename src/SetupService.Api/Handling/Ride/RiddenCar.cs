@@ -15,6 +15,12 @@ internal sealed record RiddenCar(Vehicle Stated, HandlingCarReading Reading, Han
     /// <summary>How much higher than before the change each end stands, mm; 0 without one, null where that is not known.</summary>
     public (double? Front, double? Rear) HeightMm { get; init; } = (0, 0);
 
+    private readonly double? _frontStopG = StopMetInTurn.LateralG(Stands, CarAxle.Front);
+    private readonly double? _rearStopG = StopMetInTurn.LateralG(Stands, CarAxle.Rear);
+
+    /// <summary>Lateral acceleration at which an axle's outer wheel meets its stop, g; null where none is met or it is not known.</summary>
+    public double? StopMetAtLateralG(CarAxle at) => at == CarAxle.Front ? _frontStopG : _rearStopG;
+
     /// <summary>The car as given; null where its points hold no wheel.</summary>
     public static RiddenCar? AsGiven(Vehicle stated) =>
         HandlingCarMaker.Make(stated) is { } reading ? Of(stated, reading, reading.Car) : null;

@@ -43,7 +43,7 @@ internal static class RideAnswers
             MotionRatio = axle.MotionRatio,
             SpringForceN = axle.SpringForceN,
             WheelRateNPerMm = axle.WheelRateNPerMm,
-            WheelRates = [.. axle.WheelRates.Select(one => new TravelRatePart { TravelMm = one.TravelMm, MotionRatio = one.MotionRatio, WheelRateNPerMm = one.WheelRateNPerMm })],
+            WheelRates = [.. RideAxleMaker.RatesOverTravel(car.Stands, at).Select(one => new TravelRatePart { TravelMm = one.TravelMm, MotionRatio = one.MotionRatio, WheelRateNPerMm = one.WheelRateNPerMm })],
             TyreRateNPerMm = axle.TyreRateNPerMm,
             RideRateNPerMm = axle.RideRateNPerMm,
             RideFrequencyHz = axle.RideFrequencyHz,
@@ -58,7 +58,7 @@ internal static class RideAnswers
             BumpLeftMm = axle.BumpLeftMm,
             DroopLeftMm = axle.DroopLeftMm,
             StopMetAtVerticalG = axle.StopMetAtG,
-            StopMetAtLateralG = StopMetInTurn.LateralG(car.Stands, at),
+            StopMetAtLateralG = car.StopMetAtLateralG(at),
             CoilClearanceMm = axle.CoilClearanceMm,
             SeatedAtDroopMm = axle.SeatedAtDroopMm,
             Dampers = new DampersPart

@@ -1,5 +1,6 @@
 using SetupService.Api.Http.Parts;
 using SetupService.Domain.Handling.Ride;
+using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Handling.Ride;
 
@@ -11,10 +12,11 @@ internal static class RideGaps
         Of(car, "").Concat(before is null ? [] : Of(before, "/before"));
 
     private static IEnumerable<UnknownPart> Of(RiddenCar car, string place) =>
-        Of(car.Front, car.HeightMm.Front, car, $"{place}/front").Concat(Of(car.Rear, car.HeightMm.Rear, car, $"{place}/rear"));
+        Of(car, CarAxle.Front, $"{place}/front").Concat(Of(car, CarAxle.Rear, $"{place}/rear"));
 
-    private static IEnumerable<UnknownPart> Of(RideAxle axle, double? heightMm, RiddenCar car, string place)
+    private static IEnumerable<UnknownPart> Of(RiddenCar car, CarAxle at, string place)
     {
+        var (axle, heightMm) = at == CarAxle.Front ? (car.Front, car.HeightMm.Front) : (car.Rear, car.HeightMm.Rear);
         const string Damper = "needs bumpNsPerM and reboundNsPerM of the damper; a usual damper would be a guess";
         if (axle.BumpRatio is null) yield return Gap("/dampingRatio/bump", Damper);
         if (axle.ReboundRatio is null) yield return Gap("/dampingRatio/rebound", Damper);
@@ -37,7 +39,7 @@ internal static class RideGaps
         {
             yield return Gap("/stopMetAtLateralG", "needs wheelbaseMm");
         }
-        else if (StopMetInTurn.LateralG(car.Stands, place.EndsWith("front", StringComparison.Ordinal) ? Domain.Vehicles.CarAxle.Front : Domain.Vehicles.CarAxle.Rear) is null)
+        else if (car.StopMetAtLateralG(at) is null)
         {
             yield return Gap("/stopMetAtLateralG", "the car rolls over, or a wheel cannot follow, before this stop is met");
         }

@@ -1,6 +1,7 @@
 using SetupService.Api.Handling.Cornering;
 using SetupService.Api.Http.Parts;
 using SetupService.Domain.Answers;
+using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Handling.Ride;
 using SetupService.Domain.Handling.WhatIf;
@@ -15,10 +16,10 @@ internal static class WhatIfAnswers
         "Where a changed car asks more of its tyres than they give, their peak is scaled further until they hold it.");
 
     /// <summary>The answer.</summary>
-    public static WhatIfAnswer Of(WhatIfRequest request, TurnedCar car, in SteadyTurn turn, WhatIfOutcome asGiven, IReadOnlyList<WhatIfOutcome> alone, WhatIfOutcome together, UnitSystem units)
+    public static WhatIfAnswer Of(WhatIfRequest request, TurnedCar car, in SteadyTurn turn, WhatIfOutcome asGiven, IReadOnlyList<WhatIfOutcome> alone, WhatIfOutcome together, IReadOnlyList<WhatIfCar> changed, UnitSystem units)
     {
         var given = Figures(asGiven.Figures);
-        WhatIfStatePart[] states = [.. alone.Select((one, i) => State(request.Changes[i].Label, one, asGiven))];
+        WhatIfStatePart[] states = [.. alone.Select((one, i) => State(Label(request.Changes[i], i), one, asGiven))];
         var all = State("all together", together, asGiven);
         return new WhatIfAnswer
         {
@@ -29,9 +30,28 @@ internal static class WhatIfAnswers
             Unknown = Gaps(asGiven, "/asGiven"),
             Method = "what-if",
             Edition = Edition.Current,
-            Assumptions = [.. TurnAssumptions.Of(car, [turn], turn.Attitude, ("/asGiven/rollDeg", "/asGiven/frontInclinationDeg", "/asGiven/rearInclinationDeg")), AssumptionPart.Of(SameRubber)],
+            Assumptions = [.. TurnAssumptions.Of(car, [turn], turn.Attitude, ("/asGiven/rollDeg", "/asGiven/frontInclinationDeg", "/asGiven/rearInclinationDeg")), AssumptionPart.Of(SameRubber), .. OfChanges(car.Reading, changed)],
             Cautions = CautionPart.Of(WhatIfCautions.All),
         };
+    }
+
+    // A label left empty would leave a row of the table without a name.
+    private static string Label(NamedChangeDocument change, int index) =>
+        string.IsNullOrWhiteSpace(change.Label) ? FormattableString.Invariant($"change {index + 1}") : change.Label;
+
+    /// <summary>What a change makes necessary to assume that the car as given told.</summary>
+    private static IEnumerable<AssumptionPart> OfChanges(HandlingCarReading given, IReadOnlyList<WhatIfCar> changed)
+    {
+        for (var i = 0; i < changed.Count; i++)
+        {
+            var reading = changed[i].Reading;
+            var place = FormattableString.Invariant($"/changes/{i}");
+            foreach (var one in reading.Assumed.Where(one => given.AssumedFor(one.Input) is null))
+                yield return Placed(one.ToAssumption(), place) with { Plausible = new PlausiblePart { Lower = one.Lower, Upper = one.Upper } };
+            foreach (var note in reading.Notes.Where(note => !given.Notes.Any(other => other.Input == note.Input))) yield return Placed(note, place);
+        }
+
+        static AssumptionPart Placed(Assumption one, string place) => AssumptionPart.Of(one with { Input = place + one.Input });
     }
 
     private static WhatIfStatePart State(string label, in WhatIfOutcome outcome, in WhatIfOutcome asGiven) => new()

@@ -6,15 +6,12 @@ namespace SetupService.Api.Handling.WhatIf;
 /// <summary>Draws the comparison as a tornado: of each figure, what each change does to it.</summary>
 internal static class WhatIfChart
 {
-    // What a change does to nothing by less than this share of the figure is not drawn as a panel.
-    private const double LeastShare = 1e-6;
-
     public static string Draw(WhatIfRequest request, WhatIfAnswer answer, UnitSystem units) => TornadoDrawing.Draw(new Tornado
     {
         Heading = "What each change does",
         Lines = Lines(request, units),
         Panels = [.. FigureColumn.All.Select(column => Panel(column, answer, units)).OfType<TornadoPanel>()],
-        Notes = ["Solid bars: one change alone. Outlined bar: all together, which need not be their sum.", .. answer.Unknown.Select(gap => $"{gap.Output[1..]}: {gap.Reason}")],
+        Notes = ["Solid bars: one change alone; a change not listed leaves the figure as it is. Outlined bar: all together, which need not be their sum.", .. answer.Unknown.Select(gap => $"{gap.Output[1..]}: {gap.Reason}")],
     });
 
     private static string[] Lines(WhatIfRequest request, UnitSystem units)
@@ -30,13 +27,19 @@ internal static class WhatIfChart
     private static TornadoPanel? Panel(FigureColumn column, WhatIfAnswer answer, UnitSystem units)
     {
         if (column.ValueIn(answer.AsGiven, units) is not { } given) return null;
+        var decimals = column.DecimalsIn(units);
         var bars = new List<TornadoBar>();
         foreach (var one in answer.Alone)
         {
-            if (column.ValueIn(one.Change, units) is { } change) bars.Add(new TornadoBar(one.Label, change));
+            if (column.ValueIn(one.Change, units) is { } change && Shows(change)) bars.Add(new TornadoBar(one.Label, change));
         }
 
-        if (column.ValueIn(answer.Together.Change, units) is { } all) bars.Add(new TornadoBar("all together", all, IsTogether: true));
-        return bars.Exists(bar => Math.Abs(bar.Change) > LeastShare * (1 + Math.Abs(given))) ? new TornadoPanel(column.Name, column.UnitIn(units), given, bars) : null;
+        var all = column.ValueIn(answer.Together.Change, units);
+        if (bars.Count == 0 && !(all is { } sum && Shows(sum))) return null;
+        if (all is { } together) bars.Add(new TornadoBar("all together", together, IsTogether: true));
+        return new TornadoPanel(column.Name, column.UnitIn(units), given, bars);
+
+        // What would read 0 is left out: a bar nobody can see.
+        bool Shows(double change) => Math.Abs(change) >= 0.5 * Math.Pow(10, -decimals);
     }
 }

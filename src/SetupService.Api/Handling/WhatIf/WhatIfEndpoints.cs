@@ -39,6 +39,7 @@ internal static class WhatIfEndpoints
         var study = WhatIfStudy.Of(car, turned.Path.At(request.LateralG), request.HeldLateralG);
         var stated = contract.Changing(request.Vehicle);
         var together = stated;
+        var states = new List<WhatIfCar>(request.Changes.Length);
         var outcomes = new List<WhatIfOutcome>(request.Changes.Length + 1);
         for (var i = 0; i <= request.Changes.Length; i++)
         {
@@ -49,10 +50,11 @@ internal static class WhatIfEndpoints
                 return body.Refuse();
             if (WhatIfCar.Of(after) is not { } state || study.Changed(state) is not { } outcome)
                 return HandlingProblems.NoCorner(after);
+            if (i < request.Changes.Length) states.Add(state);
             outcomes.Add(outcome);
         }
 
-        var answer = WhatIfAnswers.Of(request, turned, turn, study.AsGiven()!.Value, outcomes[..^1], outcomes[^1], query.Units);
+        var answer = WhatIfAnswers.Of(request, turned, turn, study.AsGiven()!.Value, outcomes[..^1], outcomes[^1], states, query.Units);
         return picture.IsWanted
             ? new PictureOr<WhatIfAnswer>(new SvgAnswer(WhatIfChart.Draw(request, answer, query.Units)))
             : new PictureOr<WhatIfAnswer>(answer);

@@ -17,6 +17,7 @@ public sealed class CamberTargetSearch
     private const double AgreedDeg = 1e-9;
     private const int MostTries = 20;
     private const double RelativeStep = 1e-3;
+    private const double SlopeStepDeg = 0.02;
 
     private readonly HandlingCarReading _reading;
     private readonly CamberDemand _demand;
@@ -64,7 +65,7 @@ public sealed class CamberTargetSearch
         var set = With(car, found.CamberDeg);
         var works = _series.Works(set)!;
         var peakScale = _series.PeakScale;
-        var sensitivities = Sensitivities(set, found);
+        var sensitivities = Sensitivities(set, found.CamberDeg);
         var steers = _demand.Axle == CarAxle.Front;
         var caster = HandlingInputs.Of(_demand.Axle).Caster;
         return new CamberTargetResult
@@ -112,10 +113,12 @@ public sealed class CamberTargetSearch
         return null;
     }
 
-    private List<CamberSensitivity> Sensitivities(HandlingCar car, (double CamberDeg, double PerCamber) found)
+    private List<CamberSensitivity> Sensitivities(HandlingCar car, double camberDeg)
     {
         var list = new List<CamberSensitivity>();
         var mean = _series.VariedMeanDeg(car)!.Value;
+        if (_series.VariedMeanDeg(With(car, camberDeg - SlopeStepDeg)) is not { } below || _series.VariedMeanDeg(With(car, camberDeg + SlopeStepDeg)) is not { } above) return list;
+        var slopes = new CamberSlopes((mean - below) / SlopeStepDeg, (above - mean) / SlopeStepDeg);
         foreach (var input in HandlingInputs.All)
         {
             _cancellation.ThrowIfCancellationRequested();
@@ -124,29 +127,29 @@ public sealed class CamberTargetSearch
             var error = _reading.ErrorOf(input);
             var step = Math.Max(RelativeStep * Math.Abs(value), 0.02 * error);
             if (step == 0 || _series.VariedMeanDeg(input.Put(car, value + step)) is not { } moved) continue;
-            list.Add(CamberSensitivity.Of(input, value, -(moved - mean) / step / found.PerCamber, error));
+            list.Add(CamberSensitivity.Of(input, value, slopes.TakingBack(moved - mean) / step, error));
         }
 
-        list.AddRange(OfDemand(car, mean, found.PerCamber));
+        list.AddRange(OfDemand(car, mean, slopes));
         list.RemoveAll(one => one.DegPerUnit == 0);
         list.Sort((one, other) => other.LeavesOpenDeg.CompareTo(one.LeavesOpenDeg));
         return list;
     }
 
-    private List<CamberSensitivity> OfDemand(HandlingCar car, double mean, double perCamber)
+    private List<CamberSensitivity> OfDemand(HandlingCar car, double mean, in CamberSlopes slopes)
     {
         var list = new List<CamberSensitivity>();
         const double step = 0.01;
         const double errorG = 0.03;
         const double errorOfRadius = 0.1;
         var hardest = _demand.Hardest.Demand;
-        var harder = new CornerSeries(_demand with { Corners = [.. _demand.Corners.Select(one => one with { Demand = one.Demand with { LateralG = one.Demand.LateralG * (1 + step) } })] });
+        var harder = new CornerSeries(_demand with { Corners = [.. _demand.Corners.Select(one => one.Harder(1 + step))] });
         if (harder.VariedMeanDeg(car) is { } moved)
-            list.Add(new("/lateralG", "G", hardest.LateralG, -(moved - mean) / (step * hardest.LateralG) / perCamber, errorG));
+            list.Add(new("/lateralG", "G", hardest.LateralG, slopes.TakingBack(moved - mean) / (step * hardest.LateralG), errorG));
         var tightest = _demand.Tightest.Demand;
         var wider = new CornerSeries(_demand with { Corners = [.. _demand.Corners.Select(one => one with { Demand = one.Demand with { RadiusM = one.Demand.RadiusM * (1 + step) } })] });
         if (wider.VariedMeanDeg(car) is { } widened)
-            list.Add(new("/cornerRadiusM", "M", tightest.RadiusM, -(widened - mean) / (step * tightest.RadiusM) / perCamber, errorOfRadius * tightest.RadiusM));
+            list.Add(new("/cornerRadiusM", "M", tightest.RadiusM, slopes.TakingBack(widened - mean) / (step * tightest.RadiusM), errorOfRadius * tightest.RadiusM));
         return list;
     }
 

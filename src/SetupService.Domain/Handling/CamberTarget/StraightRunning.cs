@@ -25,10 +25,10 @@ public readonly record struct StraightRunning
     /// <summary>Wear of the inner third by the mean of the tread, wear taken as pressure times slip.</summary>
     public required double InnerShoulderWearRatio { get; init; }
 
-    /// <summary>The same with the most background slip plausible: least uneven.</summary>
+    /// <summary>The lesser of it with the least and the most background slip plausible.</summary>
     public required double InnerShoulderWearRatioLower { get; init; }
 
-    /// <summary>The same with the least background slip plausible: most uneven.</summary>
+    /// <summary>The greater of the two.</summary>
     public required double InnerShoulderWearRatioUpper { get; init; }
 
     /// <summary>Works it out.</summary>
@@ -61,8 +61,8 @@ public readonly record struct StraightRunning
             OuterShoulderLoadPct = 100 * outer / all,
             BrakingPatchPct = 100 * area / uprightArea,
             InnerShoulderWearRatio = Wear(BackgroundSlip),
-            InnerShoulderWearRatioLower = Wear(LargestBackgroundSlip),
-            InnerShoulderWearRatioUpper = Wear(LeastBackgroundSlip),
+            InnerShoulderWearRatioLower = Math.Min(Wear(LargestBackgroundSlip), Wear(LeastBackgroundSlip)),
+            InnerShoulderWearRatioUpper = Math.Max(Wear(LargestBackgroundSlip), Wear(LeastBackgroundSlip)),
         };
 
         // Each strip slips sideways by the toe and along by rolling on its own radius about the middle.

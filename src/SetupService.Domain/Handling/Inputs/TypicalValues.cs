@@ -1,3 +1,4 @@
+using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
 
@@ -12,7 +13,6 @@ public static class TypicalValues
     private const string ThreeCars = "three cars published with DOT HS 807 956 (1992), as reprinted in vehicle models of TU München, 2017";
     private const string Reimpell = "from memory (Reimpell, Stoll and Betzler, The Automotive Chassis)";
 
-    private const double StandardGravity = 9.80665;
     private const double UsualPressureKpa = 230;
     private const double UsualAspectPct = 75;
 
@@ -50,7 +50,7 @@ public static class TypicalValues
         var marking = tyre.Marking;
         var aspect = marking.AspectRatioPct ?? UsualAspectPct;
         var width = marking.NominalSectionWidthMm;
-        var rate = StandardGravity * ((0.00028 * (tyre.PressureKpa ?? UsualPressureKpa)
+        var rate = HandlingCar.StandardGravity * ((0.00028 * (tyre.PressureKpa ?? UsualPressureKpa)
             * Math.Sqrt((1.03 - (0.004 * aspect)) * width * ((width * aspect / 50) + marking.Dimensions.RimDiameterMm))) + 3.45);
         return new(rate, 0.8 * rate, 1.2 * rate,
             "Rhyne, Tire Science and Technology 33(3), 2005: vertical stiffness of belted radials by size and pressure; coefficients from memory"

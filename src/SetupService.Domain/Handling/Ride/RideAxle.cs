@@ -15,9 +15,6 @@ public sealed record RideAxle
     /// <summary>Rate of the spring at the wheel, N/mm, with what a changing motion ratio adds.</summary>
     public required double WheelRateNPerMm { get; init; }
 
-    /// <summary>The same at other wheel travels from ride height, mm; the spring is taken as linear.</summary>
-    public required IReadOnlyList<TravelRate> WheelRates { get; init; }
-
     /// <summary>Vertical rate of the tyre, N/mm.</summary>
     public required double TyreRateNPerMm { get; init; }
 

@@ -27,12 +27,6 @@ public static class RideAxleMaker
         if (!guide.TryAt(0, 0, ref state, out var rest)) return null;
         var sprungN = axle.SprungLoadN / 2;
         var forceN = sprungN * rest.RisePerTravel / rest.SpringMotionRatio;
-        var rates = new List<TravelRate>();
-        foreach (var travelMm in TravelsMm)
-        {
-            if (RateAt(guide, axle, travelMm, forceN) is { } rate) rates.Add(rate);
-        }
-
         var wheelRate = RateAt(guide, axle, 0, forceN)?.WheelRateNPerMm ?? axle.WheelRateNPerMm;
         var damping = rest.DamperMotionRatio * rest.DamperMotionRatio;
         return new RideAxle
@@ -41,7 +35,6 @@ public static class RideAxleMaker
             MotionRatio = rest.SpringMotionRatio,
             SpringForceN = forceN,
             WheelRateNPerMm = wheelRate,
-            WheelRates = rates,
             TyreRateNPerMm = axle.TyreRateNPerMm,
             WheelHopFrequencyHz = Math.Sqrt(1000 * (wheelRate + axle.TyreRateNPerMm) / axle.UnsprungMassKg) / (2 * Math.PI),
             BumpDampingNsPerM = damping * stated.Damper.BumpNsPerM,
@@ -52,6 +45,27 @@ public static class RideAxleMaker
             CoilClearanceMm = CoilClearance(stated.Spring, forceN, axle, rest.SpringMotionRatio),
             SeatedAtDroopMm = forceN / axle.SpringRateNPerMm - (rest.SpringMotionRatio * axle.DroopLeftMm),
         };
+    }
+
+    /// <summary>
+    /// The rate at the wheel at some travels from ride height, mm, the spring itself taken as linear; travels that cannot be taken are left out, and all where
+    /// the points do not close.
+    /// </summary>
+    public static IReadOnlyList<TravelRate> RatesOverTravel(HandlingCar car, CarAxle at)
+    {
+        ArgumentNullException.ThrowIfNull(car);
+        var axle = car.At(at);
+        if (WheelGuide.Of(axle, at, WheelSide.Left) is not { } guide) return [];
+        var state = guide.Origin;
+        if (!guide.TryAt(0, 0, ref state, out var rest)) return [];
+        var forceN = axle.SprungLoadN / 2 * rest.RisePerTravel / rest.SpringMotionRatio;
+        var rates = new List<TravelRate>();
+        foreach (var travelMm in TravelsMm)
+        {
+            if (RateAt(guide, axle, travelMm, forceN) is { } rate) rates.Add(rate);
+        }
+
+        return rates;
     }
 
     private static TravelRate? RateAt(WheelGuide guide, HandlingAxle axle, double travelMm, double forceAtRestN)

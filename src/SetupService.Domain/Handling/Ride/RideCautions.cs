@@ -8,10 +8,6 @@ public static class RideCautions
     // Closer than this, mm, coils are as good as touching.
     private const double LeastCoilClearanceMm = 5;
 
-    private static readonly Caution Springs = new(
-        "springsUnderLoad",
-        "A coil spring holds enough energy to kill. Take struts apart only with a compressor made for it, in good order, and stand out of the spring's line; leave it to a workshop if in doubt. Support the car on stands, never on the jack alone.");
-
     private static readonly Caution LocalLaw = new(
         "localLaw",
         "Whether other springs, dampers or another ride height are allowed on the road is decided by local law and by whoever is licensed to approve changes; this answer is not an approval. Headlamps, driver aids and alignment are to be set again.");
@@ -21,7 +17,7 @@ public static class RideCautions
     {
         ArgumentNullException.ThrowIfNull(front);
         ArgumentNullException.ThrowIfNull(rear);
-        return [.. Of("front", front), .. Of("rear", rear), Springs, LocalLaw];
+        return [.. Of("front", front), .. Of("rear", rear), CommonCautions.SpringsUnderLoad, LocalLaw];
     }
 
     private static List<Caution> Of(string name, RideAxle axle)

@@ -9,7 +9,7 @@ public static class WhatIfCautions
     public static IReadOnlyList<Caution> All { get; } =
     [
         new("oneChangeAtATime", "A change of springs, bars or tyres moves the balance of the car. Make one at a time, where you can, and find its limit again slowly and only where that is lawful and safe."),
-        new("springsUnderLoad", "A coil spring holds enough energy to kill. Take struts apart only with a compressor made for it, in good order, and stand out of the spring's line; leave it to a workshop if in doubt. Support the car on stands, never on the jack alone."),
+        CommonCautions.SpringsUnderLoad,
         new("localLaw", "Whether a change is allowed on the road is decided by local law and by whoever is licensed to approve changes; this answer is not an approval. Alignment, headlamps and driver aids are to be set again after it."),
     ];
 }

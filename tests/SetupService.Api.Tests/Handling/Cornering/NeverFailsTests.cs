@@ -1,10 +1,7 @@
 using CsCheck;
-using SetupService.Api.Http.Problems;
 using SetupService.Api.Tests.Examples;
-using SetupService.Api.Tests.Fitment;
 using SetupService.Api.Tests.Geometry;
 using SetupService.Api.Tests.Host;
-using SetupService.Api.Tests.Http;
 
 namespace SetupService.Api.Tests.Handling.Cornering;
 
@@ -15,10 +12,6 @@ namespace SetupService.Api.Tests.Handling.Cornering;
 public sealed class NeverFailsTests(ServiceFixture fixture) : IClassFixture<ServiceFixture>
 {
     private const int Requests = 300;
-
-    /// <summary>What is put in some place of a request now and then.</summary>
-    private static readonly string[] Hostile =
-        ["null", "true", "\"\"", "[]", "{}", "[[[[]]]]", "-0", "1e999", "-1e308", "5e-324", "3.0000000000000004", "\"left\"", "{\"xMm\":0}", "1,\"kind\":\"measured\""];
 
     public static TheoryData<string> EveryPath() => CorneringCalls.Both();
 
@@ -31,7 +24,7 @@ public sealed class NeverFailsTests(ServiceFixture fixture) : IClassFixture<Serv
         await AnyTurn.Of(path).SampleAsync(
             async body =>
             {
-                var status = await CheckAsync(schemas, path, body.ToJsonString());
+                var status = await AnswerOrReason.CheckAsync(fixture.Client, schemas, path, body.ToJsonString(), CheckSums);
                 Interlocked.Increment(ref status == 200 ? ref answered : ref refused);
             },
             iter: Requests);
@@ -41,35 +34,8 @@ public sealed class NeverFailsTests(ServiceFixture fixture) : IClassFixture<Serv
 
     [Theory]
     [MemberData(nameof(EveryPath))]
-    public async Task Any_value_anywhere_gets_an_answer_or_a_reason(string path)
-    {
-        var schemas = await DescribedSchemas.ReadAsync(fixture.Client);
-        await Gen.Select(AnyTurn.Of(path), Gen.Int[0, 10_000], Gen.OneOf(Hostile), Gen.Bool).SampleAsync(
-            async (body, place, raw, removes) =>
-            {
-                var places = BodyPlaces.Of(body).ToArray();
-                var chosen = places[place % places.Length];
-                var text = removes && BodyPlaces.IsMember(chosen) ? body.Without(chosen).ToJsonString() : body.WithRaw(chosen, raw);
-                await CheckAsync(schemas, path, text);
-            },
-            iter: Requests);
-    }
-
-    private async Task<int> CheckAsync(DescribedSchemas schemas, string path, string body)
-    {
-        using var response = await fixture.Client.PostAsync(path, body);
-        var text = await response.Content.ReadAsStringAsync();
-        var status = (int)response.StatusCode;
-        Assert.True(status is 200 or 400 or 422, $"{status} for {body}: {text}");
-        Assert.Null(schemas.FaultOf("post", path, status, text));
-        Assert.DoesNotContain("NaN", text, StringComparison.Ordinal);
-        Assert.DoesNotContain("Infinity", text, StringComparison.Ordinal);
-        if (status == 200)
-            CheckSums(Calls.Parse(text), body);
-        else
-            Assert.NotEmpty((await Problems.Read(response, ProblemTypes.OfStatus(status))).GetProperty("errors").EnumerateArray());
-        return status;
-    }
+    public async Task Any_value_anywhere_gets_an_answer_or_a_reason(string path) =>
+        await AnswerOrReason.CheckHostileAsync(fixture.Client, path, AnyTurn.Of(path), Requests, CheckSums);
 
     /// <summary>Whatever the car, contributions make the inclination and the wheels carry it.</summary>
     private static void CheckSums(System.Text.Json.JsonElement answer, string body)

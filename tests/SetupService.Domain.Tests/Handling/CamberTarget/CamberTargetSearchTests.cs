@@ -138,7 +138,7 @@ public sealed class CamberTargetSearchTests
     private static double MeanDeg(HandlingCar car, CornerShare[] corners, CarAxle axle, double peakScale)
     {
         var (sum, work) = (0.0, 0.0);
-        foreach (var (demand, share) in corners)
+        foreach (var (demand, share, _) in corners)
         {
             var solver = CorneringSolver.Of(car, demand.Turn)!;
             Assert.Null(solver.Solve(demand.LateralG, demand.RadiusM, peakScale));
