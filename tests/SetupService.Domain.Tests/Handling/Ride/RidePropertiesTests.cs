@@ -1,0 +1,57 @@
+using CsCheck;
+using SetupService.Domain.Handling.Ride;
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Domain.Tests.Handling.Ride;
+
+/// <summary>What must hold of any axle and spring.</summary>
+public sealed class RidePropertiesTests
+{
+    private static readonly Gen<(double RateNPerMm, double Ratio)> Springs = Gen.Select(Gen.Double[10, 150], Gen.Double[0.5, 1.1]);
+
+    [Fact]
+    public void A_stiffer_spring_swings_faster_and_is_damped_less() =>
+        Gen.Select(Springs, Gen.Double[1.05, 3]).Sample((spring, times) =>
+        {
+            var (soft, stiff) = (Axle(spring.RateNPerMm, spring.Ratio), Axle(times * spring.RateNPerMm, spring.Ratio));
+            Assert.True(stiff.RideFrequencyHz > soft.RideFrequencyHz);
+            Assert.Equal(soft.MeanRatio!.Value / Math.Sqrt(times), stiff.MeanRatio!.Value, 1e-12);
+            Assert.Equal(soft.StaticDeflectionMm / times, stiff.StaticDeflectionMm, 1e-9);
+        }, iter: 200);
+
+    // f = √(g/deflection)/2π, a textbook form of the same.
+    [Fact]
+    public void Frequency_and_static_deflection_say_the_same() =>
+        Springs.Sample(spring =>
+        {
+            var axle = Axle(spring.RateNPerMm, spring.Ratio);
+            Assert.Equal(Math.Sqrt(9806.65 / axle.StaticDeflectionMm) / (2 * Math.PI), axle.SpringFrequencyHz, 1e-9);
+        }, iter: 200);
+
+    [Fact]
+    public void Springs_in_the_same_seats_change_the_height_by_their_length_under_load_over_the_motion_ratio() =>
+        Gen.Select(Springs, Gen.Double[10, 150], Gen.Double[200, 400], Gen.Double[200, 400], Gen.Double[1000, 6000]).Sample((spring, newRate, free, newFree, forceN) =>
+        {
+            var before = new Spring { RateNPerMm = spring.RateNPerMm, FreeLengthMm = free };
+            var after = new Spring { RateNPerMm = newRate, FreeLengthMm = newFree };
+            var there = SpringStand.HeightChangeMm(before, forceN, after, forceN, spring.Ratio, null)!.Value;
+            Assert.Equal(((newFree - (forceN / newRate)) - (free - (forceN / spring.RateNPerMm))) / spring.Ratio, there, 1e-9);
+            Assert.Equal(0, there + SpringStand.HeightChangeMm(after, forceN, before, forceN, spring.Ratio, null)!.Value, 1e-9);
+        }, iter: 200);
+
+    [Fact]
+    public void More_preload_raises_the_car_by_itself_over_the_motion_ratio() =>
+        Gen.Select(Springs, Gen.Double[0, 40], Gen.Double[0, 40]).Sample((spring, preload, more) =>
+        {
+            var before = new Spring { RateNPerMm = spring.RateNPerMm, PreloadMm = preload };
+            var after = before with { PreloadMm = preload + more + 0.1 };
+            Assert.Equal((more + 0.1) / spring.Ratio, SpringStand.HeightChangeMm(before, 3000, after, 3000, spring.Ratio, null)!.Value, 1e-9);
+        }, iter: 200);
+
+    private static RideAxle Axle(double rateNPerMm, double motionRatio)
+    {
+        var car = WorkedCar.Make();
+        car = car with { Front = car.Front with { SpringRateNPerMm = rateNPerMm, MotionRatio = motionRatio } };
+        return RideAxleMaker.Of(car, CarAxle.Front, new Axle { Damper = new Damper { BumpNsPerM = 1500, ReboundNsPerM = 3000 } })!;
+    }
+}
