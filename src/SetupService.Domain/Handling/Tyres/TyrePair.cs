@@ -12,6 +12,9 @@ public readonly record struct TyrePair(SideForceCurve Outer, SideForceCurve Inne
     private const int MostSteps = 60;
     private const double AgreedDeg = 1e-9;
 
+    // A guess from the turn before is mostly this near to the peak.
+    private const double FirstStepDeg = 0.05;
+
     // So level that the force is the peak's to far below a millionth.
     private const double LevelNPerDeg = 1e-4;
 
@@ -27,7 +30,7 @@ public readonly record struct TyrePair(SideForceCurve Outer, SideForceCurve Inne
     public double? SlipFor(double forceN, double guessDeg)
     {
         var slip = guessDeg;
-        var tolerance = 1e-12 * (Math.Abs(forceN) + 1);
+        var tolerance = 1e-11 * (Math.Abs(forceN) + 1);
         for (var step = 0; step < MostSteps; step++)
         {
             var missing = forceN - ForceN(slip, out var slope);
@@ -48,7 +51,7 @@ public readonly record struct TyrePair(SideForceCurve Outer, SideForceCurve Inne
     public double PeakN(ref double slipDeg)
     {
         // Where the force rises no more: the way up to a change of sign of the slope, then between.
-        var (from, step) = (slipDeg, 1.0);
+        var (from, step) = (slipDeg, FirstStepDeg);
         ForceN(from, out var fromSlope);
         var direction = fromSlope > 0 ? 1 : -1;
         var (to, toSlope) = (from, fromSlope);
@@ -56,7 +59,7 @@ public readonly record struct TyrePair(SideForceCurve Outer, SideForceCurve Inne
         {
             (from, fromSlope) = (to, toSlope);
             to += direction * step;
-            step *= 2;
+            step *= 4;
             ForceN(to, out toSlope);
         }
 
