@@ -6,6 +6,7 @@ using SetupService.Api.Host.OpenApi;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Tyres;
+using SetupService.Api.Wear;
 using SetupService.Api.Wheels;
 
 namespace SetupService.Api.Host;
@@ -88,5 +89,6 @@ public static class SetupServiceHost
         app.MapFitment();
         app.MapGeometry();
         app.MapHandling();
+        app.MapWear();
     }
 }

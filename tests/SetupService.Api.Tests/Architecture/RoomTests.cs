@@ -22,7 +22,8 @@ public sealed class RoomTests
         ["Fitment"] = ["Http", "Wheels", "Tyres", "Vehicles", "Drawings"],
         ["Geometry"] = ["Http", "Wheels", "Tyres", "Vehicles", "Drawings"],
         ["Handling"] = ["Http", "Wheels", "Tyres", "Vehicles", "Drawings", "Geometry"],
-        ["Host"] = ["Http", "Wheels", "Tyres", "Vehicles", "Drawings", "Fitment", "Geometry", "Handling"],
+        ["Wear"] = ["Http", "Wheels", "Tyres", "Vehicles", "Drawings", "Geometry", "Handling"],
+        ["Host"] = ["Http", "Wheels", "Tyres", "Vehicles", "Drawings", "Fitment", "Geometry", "Handling", "Wear"],
     };
 
     public static TheoryData<string, string> Forbidden()

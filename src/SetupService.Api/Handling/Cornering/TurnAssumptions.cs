@@ -1,6 +1,7 @@
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Parts;
 using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Handling.Cornering;
 

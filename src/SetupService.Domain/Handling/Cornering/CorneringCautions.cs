@@ -1,4 +1,5 @@
 using SetupService.Domain.Answers;
+using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Cornering;
 

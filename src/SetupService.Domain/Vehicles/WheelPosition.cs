@@ -1,4 +1,4 @@
-namespace SetupService.Domain.Handling.Cornering;
+namespace SetupService.Domain.Vehicles;
 
 /// <summary>One of the four wheels.</summary>
 public enum WheelPosition

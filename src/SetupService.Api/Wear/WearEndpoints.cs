@@ -1,0 +1,11 @@
+namespace SetupService.Api.Wear;
+
+/// <summary>The calls about what tyres say, how long they last, and whether a change worked.</summary>
+internal static class WearEndpoints
+{
+    public static void MapWear(this IEndpointRouteBuilder routes)
+    {
+        var group = routes.MapGroup("/v1/wear").WithTags("Wear");
+        _ = group;
+    }
+}
