@@ -43,7 +43,7 @@ internal sealed class AxlePosterior
     /// <param name="driven">Which axle is driven; null = not told.</param>
     public static AxlePosterior Of(AxleSigns signs, CarAxle at, in TrackShare share, DrivenAxle? driven)
     {
-        var posterior = new AxlePosterior(new AxleLikelihoods(signs, share.Value, Freedom));
+        var posterior = new AxlePosterior(new AxleLikelihoods(signs, share, Freedom));
         posterior.Admit(at, share, driven);
         posterior.Combine();
         return posterior;

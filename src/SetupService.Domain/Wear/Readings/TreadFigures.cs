@@ -33,6 +33,12 @@ public readonly record struct TreadFigures
     /// <summary>Root-mean-square difference of depth round the tyre beyond the gauge's, by the mean wear; null where it was read at one place only.</summary>
     public required Estimate? RoundSpread { get; init; }
 
+    /// <summary>Standard error of the mean depth by the gauge alone, mm.</summary>
+    public required double GaugeErrorMm { get; init; }
+
+    /// <summary>Whether the new depth was stated.</summary>
+    public required bool IsFreshStated { get; init; }
+
     /// <summary>Standard deviation of one depth as it was taken, mm.</summary>
     public required double ReadingErrorMm { get; init; }
 
@@ -66,6 +72,8 @@ public readonly record struct TreadFigures
             Tilt = Share(2 * shoulderY * depth[1], 2 * shoulderY * Spread(equations, 1) * errorMm, worn),
             Bow = Share(square * depth[2], square * Spread(equations, 2) * errorMm, worn),
             RoundSpread = Round(tyre.AroundMm, gaugeMm, worn),
+            GaugeErrorMm = errorMm / Math.Sqrt(tyre.Zones.Count),
+            IsFreshStated = tyre.NewDepthMm is not null,
             ReadingErrorMm = errorMm,
         };
     }
