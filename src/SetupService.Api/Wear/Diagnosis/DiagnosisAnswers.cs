@@ -67,7 +67,7 @@ internal static class DiagnosisAnswers
             WornMm = figures is { } worn ? UncertaintyPart.Of(worn.WornMm) : null,
             OuterLessInnerPct = Pct(figures?.Tilt),
             CentreLessShouldersPct = Pct(figures?.Bow),
-            RoundTyrePct = Pct(figures?.RoundSpread),
+            RoundTyreMm = figures?.RoundSpreadMm is { } round ? UncertaintyPart.Of(round) : null,
             PredictedDepthMm = Predicted(car.Study, request, tyre),
             AgeYears = condition.AgeYears,
         };

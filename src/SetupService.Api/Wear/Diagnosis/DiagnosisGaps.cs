@@ -18,7 +18,7 @@ internal static class DiagnosisGaps
             var tyre = car.Request.Tyres[i];
             var place = FormattableString.Invariant($"tread[{i}]");
             if (tyre is { DepthMm: null, Zones: null }) list.Add(Gap(place + ".depthMm, leastDepthMm, wornMm, outerLessInnerPct, centreLessShouldersPct", "needs depths across the tread"));
-            if (tyre.AroundMm is null) list.Add(Gap(place + ".roundTyrePct", "needs aroundMm: depths at further places round the tyre"));
+            if (tyre.AroundMm is null) list.Add(Gap(place + ".roundTyreMm", "needs aroundMm: depths at further places round the tyre"));
             if (tyre.MadeWeek is null) list.Add(Gap(place + ".ageYears", "needs madeWeek"));
             if (car.Car is null || tyre is { DepthMm: null, Zones: null }) list.Add(Gap(place + ".predictedDepthMm", "needs the wear model, and depths across the tread"));
         }

@@ -29,8 +29,8 @@ public sealed record TreadPart
     /// <summary>Wear of the centre less the mean of the shoulders', as a share of the mean wear.</summary>
     public required UncertaintyPart? CentreLessShouldersPct { get; init; }
 
-    /// <summary>Root-mean-square difference of depth round the tyre beyond the gauge's error, as a share of the mean wear.</summary>
-    public required UncertaintyPart? RoundTyrePct { get; init; }
+    /// <summary>Root-mean-square difference of depth round the tyre beyond the gauge's error.</summary>
+    public required UncertaintyPart? RoundTyreMm { get; init; }
 
     /// <summary>Depth the wear model predicts after it learned from the axle.</summary>
     public required DepthsPart? PredictedDepthMm { get; init; }

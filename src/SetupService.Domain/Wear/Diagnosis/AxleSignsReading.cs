@@ -49,7 +49,8 @@ internal static class AxleSignsReading
     {
         signs[WearSign.Tilt] = Mean(left?.Tilt, right?.Tilt);
         signs[WearSign.Bow] = Mean(left?.Bow, right?.Bow);
-        signs[WearSign.RoundSpread] = Larger(left?.RoundSpread, right?.RoundSpread);
+        signs[WearSign.RoundSpread] = Larger(left?.RoundSpreadMm, right?.RoundSpreadMm);
+        signs[WearSign.RoundOnce] = left?.RoundSpreadMm?.Value > right?.RoundSpreadMm?.Value ? left?.RoundOnce : right?.RoundOnce ?? left?.RoundOnce;
         signs[WearSign.EndRatio] = LogRatio(WearRead.Of(left, right), WearRead.Of(otherLeft, otherRight));
         if (left is not { } l || right is not { } r) return;
         signs[WearSign.TiltDifference] = Difference(l.Tilt, r.Tilt);
