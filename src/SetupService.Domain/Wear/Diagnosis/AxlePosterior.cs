@@ -1,3 +1,4 @@
+using System.Numerics;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Wear.Diagnosis;
@@ -12,9 +13,6 @@ internal sealed class AxlePosterior
     public const int CauseCount = (int)WearCause.Normal;
 
     private const int MostCombinations = 1024;
-
-    // Degrees of freedom of the signs' spread: readings and cars lie further out than a normal distribution has it.
-    private const double Freedom = 7;
 
     // Readings of one tyre by one person are not quite independent: together they count for a little less than one by one. Held to simulated cars.
     private const double Independence = 0.9;
@@ -46,7 +44,7 @@ internal sealed class AxlePosterior
     /// <param name="driven">Which axle is driven; null = not told.</param>
     public static AxlePosterior Of(AxleSigns signs, CarAxle at, in TrackShare share, DrivenAxle? driven)
     {
-        var posterior = new AxlePosterior(new AxleLikelihoods(signs, share, Freedom));
+        var posterior = new AxlePosterior(new AxleLikelihoods(signs, share));
         posterior.Admit(at, share, driven);
         posterior.Combine();
         return posterior;
@@ -109,7 +107,6 @@ internal sealed class AxlePosterior
         Span<double> none = stackalloc double[AxleLikelihoods.StateLength];
         Span<double> one = stackalloc double[AxleLikelihoods.StateLength];
         Span<double> two = stackalloc double[AxleLikelihoods.StateLength];
-        Span<double> three = stackalloc double[AxleLikelihoods.StateLength];
         _likelihoods.Start(none);
         Note(0, Independence * none[0]);
         for (var i = 0; i < _possibleCount; i++)
@@ -129,8 +126,7 @@ internal sealed class AxlePosterior
                     var third = _possible[k];
                     var triple = pair | (1 << third);
                     if (Excludes(triple)) continue;
-                    _likelihoods.AddLast(two, third, three);
-                    Note(triple, (Independence * three[0]) + _logOdds[first] + _logOdds[second] + _logOdds[third]);
+                    Note(triple, (Independence * _likelihoods.LogWith(two, third)) + _logOdds[first] + _logOdds[second] + _logOdds[third]);
                 }
             }
         }
@@ -170,10 +166,7 @@ internal sealed class AxlePosterior
         for (var i = 0; i < _count; i++)
         {
             _shares[i] /= sum;
-            for (var cause = 0; cause < CauseCount; cause++)
-            {
-                if ((_masks[i] & (1 << cause)) != 0) _probabilities[cause] += _shares[i];
-            }
+            for (var mask = _masks[i]; mask != 0; mask &= mask - 1) _probabilities[BitOperations.TrailingZeroCount(mask)] += _shares[i];
         }
     }
 }
