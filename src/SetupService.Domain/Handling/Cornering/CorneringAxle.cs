@@ -106,7 +106,7 @@ internal sealed class CorneringAxle
         Inner.Stand(rollRad, sin, cos, HeaveMm);
     }
 
-    /// <summary>Goes to the loads and inclinations a step leads to, to first order, until the wheels stand there; false where one would lift or land.</summary>
+    /// <summary>Goes to the loads and inclinations a step leads to, to first order, until the wheels stand there; false where one would be off the road.</summary>
     public bool TryLead((double Outer, double Inner) travelsMm, double heaveMm, double rollSine, double rollRad) =>
         Outer.TryLead(travelsMm.Outer, heaveMm, rollSine, rollRad) && Inner.TryLead(travelsMm.Inner, heaveMm, rollSine, rollRad);
 

@@ -167,7 +167,7 @@ internal sealed class CorneringWheel
     }
 
     /// <summary>
-    /// Goes to the load and inclination a step leads to, to first order, until it stands there; false where the wheel would lift or land.
+    /// Goes to the load and inclination a step leads to, to first order, until it stands there; false where the wheel would be off the road.
     /// Travel and heave in mm, roll by its sine and in rad.
     /// </summary>
     public bool TryLead(double travelMm, double heaveMm, double rollSine, double rollRad)

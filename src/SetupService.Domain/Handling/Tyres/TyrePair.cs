@@ -11,16 +11,20 @@ public readonly record struct TyrePair(SideForceCurve Outer, SideForceCurve Inne
     private const double FurthestDeg = 60;
     private const int MostSteps = 60;
 
-    // A last step of Newton's method this short leaves some 1e-8 N for the force sought; for the peak, where the slope is sought and its
-    // change known, 1e-5 N at most.
-    private const double LastStepDeg = 1e-5;
+    // Both searches go by the curve's slope and bend, so that a last step this short leaves some 1e-8 N for the force sought, 1e-5 N at
+    // most for the peak.
+    private const double LastStepDeg = 1e-3;
     private const double LastPeakStepDeg = 0.01;
 
-    /// <summary>Side force of both, N, at a common slip angle, degrees.</summary>
-    public double ForceN(double slipDeg, out double slopeNPerDeg)
+    /// <summary>Side force of both, N, at a common slip angle, degrees, and its change per degree.</summary>
+    public double ForceN(double slipDeg, out double slopeNPerDeg) => ForceN(slipDeg, out slopeNPerDeg, out _);
+
+    /// <summary>Side force of both, N, at a common slip angle, degrees, its change per degree, and the change of that per degree.</summary>
+    public double ForceN(double slipDeg, out double slopeNPerDeg, out double bendNPerDeg2)
     {
-        var force = Outer.ForceN(slipDeg + OuterTurnDeg, out var outerSlope) + Inner.ForceN(slipDeg + InnerTurnDeg, out var innerSlope);
-        slopeNPerDeg = outerSlope + innerSlope;
+        var force = Outer.ForceN(slipDeg + OuterTurnDeg, out var outerSlope, out var outerBend)
+            + Inner.ForceN(slipDeg + InnerTurnDeg, out var innerSlope, out var innerBend);
+        (slopeNPerDeg, bendNPerDeg2) = (outerSlope + innerSlope, outerBend + innerBend);
         return force;
     }
 
@@ -31,11 +35,14 @@ public readonly record struct TyrePair(SideForceCurve Outer, SideForceCurve Inne
         var tolerance = 1e-11 * (Math.Abs(forceN) + 1);
         for (var step = 0; step < MostSteps; step++)
         {
-            var missing = forceN - ForceN(slip, out var slope);
+            var missing = forceN - ForceN(slip, out var slope, out var bend);
             if (Math.Abs(missing) <= tolerance && slope > 0) return slip;
 
-            // Past the peak the way back to the rising side leads down.
-            var change = slope > 0 ? Math.Clamp(missing / slope, -LongestStepDeg, LongestStepDeg) : -LongestStepDeg;
+            // Along the parabola that touches here, along the tangent where that does not reach so far; past the peak the way back to the
+            // rising side leads down.
+            var square = (slope * slope) + (2 * bend * missing);
+            var onward = 2 * missing / (slope + (square > 0 ? Math.Sqrt(square) : slope));
+            var change = slope > 0 ? Math.Clamp(onward, -LongestStepDeg, LongestStepDeg) : -LongestStepDeg;
             slip += change;
             if (slope > 0 && Math.Abs(change) < LastStepDeg) return slip;
             if (Math.Abs(slip) > FurthestDeg) return null;
@@ -54,9 +61,7 @@ public readonly record struct TyrePair(SideForceCurve Outer, SideForceCurve Inne
         // Newton's method for the slope's zero; where the curve is not bent down the way up it leads towards that.
         for (var step = 0; step < MostSteps && Math.Abs(slipDeg) < FurthestDeg; step++)
         {
-            var force = Outer.ForceN(slipDeg + OuterTurnDeg, out var outerSlope, out var outerBend)
-                + Inner.ForceN(slipDeg + InnerTurnDeg, out var innerSlope, out var innerBend);
-            var (slope, bend) = (outerSlope + innerSlope, outerBend + innerBend);
+            var force = ForceN(slipDeg, out var slope, out var bend);
             if (slope == 0) return force;
             var change = bend < 0 ? Math.Clamp(-slope / bend, -LongestStepDeg, LongestStepDeg) : Math.CopySign(LongestStepDeg, slope);
             slipDeg += change;
