@@ -46,6 +46,8 @@ internal sealed record ExampleCall(string Method, string Path, string? Request, 
         new("POST", "/v1/handling/cornering", "cornering.request.json", "cornering.answer.json"),
         new("POST", "/v1/handling/cornering-sweep", "cornering-sweep.request.json", "cornering-sweep.answer.json"),
         new("POST", "/v1/handling/cornering-sweep", "cornering-sweep.request.json", "cornering-sweep.answer.svg"),
+        new("POST", "/v1/wear/diagnosis", "wear-diagnosis.request.json", "wear-diagnosis.answer.json"),
+        new("POST", "/v1/wear/diagnosis", "wear-diagnosis.request.json", "wear-diagnosis.answer.svg"),
     ];
 
     public static string FileOf(string name) => ContractFile.Path(System.IO.Path.Combine("examples", name));
