@@ -18,6 +18,15 @@ public static class PairWords
         return Prose.Write(units, $"{figure} {Meaning(pairs, units)}{Doubt(pairs)}{Order(pairs, first, second, units)}");
     }
 
+    /// <summary>What a comparison that is left out lacks.</summary>
+    public static string Lacking(WheelPairs pairs)
+    {
+        var (first, second) = Names(pairs);
+        return pairs == WheelPairs.FrontLessRear
+            ? $"{first} against {second} needs the temperatures of all four treads"
+            : $"{first} against {second} needs the temperatures of both treads";
+    }
+
     private static (string First, string Second) Names(WheelPairs pairs) => pairs switch
     {
         WheelPairs.FrontLessRear => ("front axle", "rear axle"),

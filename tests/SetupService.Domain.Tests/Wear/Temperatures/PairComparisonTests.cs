@@ -82,5 +82,5 @@ public sealed class PairComparisonTests
     ];
 
     private static TreadReading Flat(double meanC, WheelPosition at, double[] afterS, int index) =>
-        TreadFiguresTests.Tread(meanC - 3, meanC, meanC + 3, at, afterS.Length > 0 ? afterS[index] : null);
+        TemperatureFiguresTests.Tread(meanC - 3, meanC, meanC + 3, at, afterS.Length > 0 ? afterS[index] : null);
 }
