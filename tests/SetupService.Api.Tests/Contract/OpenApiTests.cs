@@ -21,7 +21,8 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
     private static readonly string[] UnitStandsElsewhere =
         ["CornerWeightsDocument", "FaultLimits", "AssumptionPart", "CheckItem", "UncertaintyPart", "TravelRangeDocument", "RackRangeDocument", "ReachableTravelPart",
          "SteerRangeDocument", "TopMountMoveDocument", "TopMountMovePart", "SlotDocument", "TopMountLimitsDocument", "PlausiblePart", "MovePart",
-         "ContributionsPart", "LateralRangeDocument", "SensitivityPart"];
+         "ContributionsPart", "LateralRangeDocument", "SensitivityPart",
+         "TreadTemperaturesDocument", "TemperatureWindowDocument", "PressuresDocument", "TemperatureRangePart"];
 
     [Fact]
     public async Task The_committed_json_is_what_is_served() =>
