@@ -50,7 +50,7 @@ public sealed class TemperaturesCallTests(ServiceFixture fixture) : IClassFixtur
     [Fact]
     public async Task A_hot_aim_gives_the_settings_worked_by_hand()
     {
-        var pressure = (await Answer(One("""{"position":"frontLeft","pressureKpa":{"cold":210,"hot":260,"aimHot":245}}""", """"coldTemperatureC":18,"nextColdTemperatureC":28,"airPressureKpa":101.325"""))).GetProperty("tyres")[0].GetProperty("pressure");
+        var pressure = (await Answer(One("""{"position":"frontLeft","pressureKpa":{"cold":210,"hot":260,"aimHot":245}}""", "\"coldTemperatureC\":18,\"nextColdTemperatureC\":28,\"airPressureKpa\":101.325"))).GetProperty("tyres")[0].GetProperty("pressure");
 
         Assert.Equal(64.76, pressure.GetProperty("hotGasC").GetProperty("value").GetDouble(), 0.01);
         Assert.Equal(197.08, pressure.GetProperty("coldNow").GetProperty("setKpa").GetDouble(), 0.01);

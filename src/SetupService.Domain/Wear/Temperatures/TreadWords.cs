@@ -56,7 +56,7 @@ public static class TreadWords
                 units, $"More than the usual {range.ToC:cDiff}: the middle carries too much, as too high a hot pressure makes it."),
             (TreadAspect.CentreLessShoulders, RangeVerdict.Below) => Prose.Write(
                 units, $"More than the usual {-range.FromC:cDiff}: the shoulders carry too much, as too low a hot pressure makes them."),
-            (TreadAspect.CentreLessShoulders, _) => Prose.Write(units, $"Within {range.ToC:cDiff} is usual; the pressure suits the load."),
+            (TreadAspect.CentreLessShoulders, _) => Prose.Write(units, $"Within {range.ToC:cDiff} is usual; nothing here speaks against the pressure."),
             (_, RangeVerdict.Below) => Prose.Write(
                 units, $"Colder than its range of {range.FromC:c} to {range.ToC:c}: it was not worked up, or is the wrong tyre for this use. Lower pressure warms a tyre more, but never go below what its load needs."),
             (_, RangeVerdict.Above) => Prose.Write(
