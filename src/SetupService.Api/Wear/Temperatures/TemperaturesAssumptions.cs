@@ -47,8 +47,8 @@ internal static class TemperaturesAssumptions
         foreach (var by in readings.Treads.Where(tread => tread.SecondsAfterLap is not null).Select(tread => tread.By).Distinct().Order())
         {
             var (leastS, mostS) = TreadCooling.PlausibleTimeConstantS(by);
-            var with = by == Thermometer.Probe ? "under the surface, as a needle reads it" : "at the surface, as infrared reads it";
-            list.Add(Part("/readings", TreadCooling.TimeConstantS(by), null, TreadCooling.Source, $"Value is the time, in s, in which the tread {with} loses all but 37 % of its excess over the air; only atLapEndC rests on it.") with
+            var with = by == Thermometer.Probe ? ", as a needle reads it under the surface," : ", as infrared reads its surface,";
+            list.Add(Part("/readings", TreadCooling.TimeConstantS(by), null, TreadCooling.Source, $"Value is the time, in s, in which the tread{with} loses all but 37 % of its excess over the air; only atLapEndC rests on it.") with
             {
                 Plausible = new PlausiblePart { Lower = leastS, Upper = mostS },
             });

@@ -54,7 +54,9 @@ public static class PairWords
         if (pairs.Order == ReadingOrder.Alike) return "";
         if (pairs.WaitedS is not { } waitedS) return " When each was read is not given; what was read last had longest to cool and looks colder than it was.";
         var late = waitedS > 0 ? second : first;
-        var later = Prose.Write(units, $" The {late} was read {Math.Abs(waitedS):n} s later and had longer to cool, so part of this is the order of measuring.");
+        var isLateHotter = waitedS > 0 ? pairs.DifferenceC.Value < 0 : pairs.DifferenceC.Value > 0;
+        var does = isLateHotter ? "so on the lap it was further ahead" : "so part of this is the order of measuring";
+        var later = Prose.Write(units, $" The {late} was read {Math.Abs(waitedS):n} s later and had longer to cool, {does}.");
         return pairs.AtLapEndC is { } end
             ? Prose.Write(units, $"{later} At the end of the lap it was between {end.Lower:cDiff} and {end.Upper:cDiff}, counted positive where the {first} was the hotter.")
             : later;

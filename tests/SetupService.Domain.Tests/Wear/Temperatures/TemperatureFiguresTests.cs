@@ -71,6 +71,16 @@ public sealed class TemperatureFiguresTests
             TreadWords.Of(tread, findings[3], UnitSystem.Metric));
     }
 
+    [Theory]
+    [InlineData(60.0, "It had cooled for 60 s; on the lap it was hotter.")]
+    [InlineData(null, "How long it had cooled is not given; on the lap it was hotter.")]
+    public void A_cold_tread_says_how_long_it_cooled(double? afterS, string expected)
+    {
+        var tread = Tread(72, 75, 77, afterS: afterS) with { WindowC = new(80, 95) };
+
+        Assert.Contains(expected, TreadWords.Of(tread, TemperatureFigures.Judge(tread)[3], UnitSystem.Metric), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Turning_the_tyre_on_its_rim_turns_the_sign_and_nothing_else() => Gen.Select(Gen.Double[-40, 250], Gen.Double[-40, 250], Gen.Double[-40, 250]).Sample((outer, centre, inner) =>
     {
