@@ -14,6 +14,7 @@ using SetupService.Api.Handling.WhatIf;
 using SetupService.Api.Tyres;
 using SetupService.Api.Vehicles;
 using SetupService.Api.Wear.Diagnosis;
+using SetupService.Api.Wear.Temperatures;
 using SetupService.Api.Wheels;
 
 namespace SetupService.Api.Host;
@@ -74,6 +75,8 @@ namespace SetupService.Api.Host;
 [JsonSerializable(typeof(CorneringAnswer))]
 [JsonSerializable(typeof(CorneringSweepRequest))]
 [JsonSerializable(typeof(CorneringSweepAnswer))]
+[JsonSerializable(typeof(TemperaturesRequest))]
+[JsonSerializable(typeof(TemperaturesAnswer))]
 [JsonSerializable(typeof(BatchCarLine))]
 [JsonSerializable(typeof(BatchCandidateLine))]
 [JsonSerializable(typeof(BatchAnswerLine))]

@@ -1,4 +1,5 @@
 using SetupService.Api.Wear.Diagnosis;
+using SetupService.Api.Wear.Temperatures;
 
 namespace SetupService.Api.Wear;
 
@@ -9,5 +10,6 @@ internal static class WearEndpoints
     {
         var group = routes.MapGroup("/v1/wear").WithTags("Wear");
         group.MapDiagnosis();
+        group.MapTemperatures();
     }
 }

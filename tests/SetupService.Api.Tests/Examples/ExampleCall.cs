@@ -48,6 +48,7 @@ internal sealed record ExampleCall(string Method, string Path, string? Request, 
         new("POST", "/v1/handling/cornering-sweep", "cornering-sweep.request.json", "cornering-sweep.answer.svg"),
         new("POST", "/v1/wear/diagnosis", "wear-diagnosis.request.json", "wear-diagnosis.answer.json"),
         new("POST", "/v1/wear/diagnosis", "wear-diagnosis.request.json", "wear-diagnosis.answer.svg"),
+        new("POST", "/v1/wear/temperatures", "wear-temperatures.request.json", "wear-temperatures.answer.json"),
     ];
 
     public static string FileOf(string name) => ContractFile.Path(System.IO.Path.Combine("examples", name));
