@@ -9,7 +9,7 @@ namespace SetupService.Domain.Answers;
 /// </summary>
 /// <remarks>
 /// Formats: <c>mm</c>, <c>fit</c> (mm of parts that must match, more closely), <c>kg</c>, <c>kPa</c>, <c>kPaUp</c> (rounded
-/// up: a pressure to be set), <c>kmh</c>, <c>pct</c>, <c>deg</c>, <c>in</c> (rim codes; never converted), <c>n</c> (a plain
+/// up: a pressure to be set), <c>kmh</c>, <c>km</c>, <c>pct</c>, <c>deg</c>, <c>in</c> (rim codes; never converted), <c>n</c> (a plain
 /// number). Rounding happens here and nowhere else, half away from zero.
 /// Always culture-free. The buffer is taken from the thread and given back, so a sentence costs one string.
 /// </remarks>
@@ -98,6 +98,8 @@ public ref struct Prose
             case "kPa": Append(value, 0, " kPa"); break;
             case "kmh" when us: AppendTrimmed(value / KilometresPerMile, 2, " mph"); break;
             case "kmh": AppendTrimmed(value, 2, " km/h"); break;
+            case "km" when us: Append(value / KilometresPerMile, 0, " miles"); break;
+            case "km": Append(value, 0, " km"); break;
             case "pct": AppendTrimmed(value, 2, " %"); break;
             case "deg": Append(value, 2, "°"); break;
             case "in": AppendTrimmed(value, 3, " in"); break;

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Tests.Oracle;
 
