@@ -9,8 +9,8 @@ namespace SetupService.Domain.Answers;
 /// </summary>
 /// <remarks>
 /// Formats: <c>mm</c>, <c>fit</c> (mm of parts that must match, more closely), <c>kg</c>, <c>kPa</c>, <c>kPaUp</c> (rounded
-/// up: a pressure to be set), <c>kmh</c>, <c>km</c>, <c>pct</c>, <c>deg</c>, <c>in</c> (rim codes; never converted), <c>n</c> (a plain
-/// number). Rounding happens here and nowhere else, half away from zero.
+/// up: a pressure to be set), <c>kmh</c>, <c>km</c>, <c>c</c> (a temperature), <c>cDiff</c> (a difference of temperatures), <c>pct</c>, <c>pct0</c> (whole
+/// percent), <c>deg</c>, <c>in</c> (rim codes; never converted), <c>n</c> (a plain number). Rounding happens here and nowhere else, half away from zero.
 /// Always culture-free. The buffer is taken from the thread and given back, so a sentence costs one string.
 /// </remarks>
 [InterpolatedStringHandler]
@@ -20,6 +20,8 @@ public ref struct Prose
     private const double KilogramsPerPound = 0.45359237;
     private const double KilopascalsPerPsi = 6.894757293168361;
     private const double KilometresPerMile = 1.609344;
+    private const double FahrenheitPerCelsius = 1.8;
+    private const double FahrenheitAtZeroCelsius = 32;
     private const int InitialCapacity = 1024;
 
     // So that 200 kPa, worked out as 200.000 000 001, does not read 201.
@@ -100,7 +102,12 @@ public ref struct Prose
             case "kmh": AppendTrimmed(value, 2, " km/h"); break;
             case "km" when us: Append(value / KilometresPerMile, 0, " miles"); break;
             case "km": Append(value, 0, " km"); break;
+            case "c" when us: AppendTrimmed((value * FahrenheitPerCelsius) + FahrenheitAtZeroCelsius, 0, " °F"); break;
+            case "c": AppendTrimmed(value, 1, " °C"); break;
+            case "cDiff" when us: AppendTrimmed(value * FahrenheitPerCelsius, 1, " °F"); break;
+            case "cDiff": AppendTrimmed(value, 1, " °C"); break;
             case "pct": AppendTrimmed(value, 2, " %"); break;
+            case "pct0": Append(value, 0, " %"); break;
             case "deg": Append(value, 2, "°"); break;
             case "in": AppendTrimmed(value, 3, " in"); break;
             default: AppendTrimmed(value, 2, ""); break;

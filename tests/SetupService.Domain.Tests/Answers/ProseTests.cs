@@ -27,6 +27,28 @@ public sealed class ProseTests
         Assert.Equal("16.5 in", Prose.Write(UnitSystem.Us, $"{16.5:in}"));
     }
 
+    // 0 °C = 32 °F, 100 °C = 212 °F, −40 in both: the definition (NIST SP 811, appendix B.8: t/°C = (t/°F − 32) / 1.8).
+    [Theory]
+    [InlineData(0, "0 °C", "32 °F")]
+    [InlineData(100, "100 °C", "212 °F")]
+    [InlineData(-40, "−40 °C", "−40 °F")]
+    [InlineData(79.66, "79.7 °C", "175 °F")]
+    public void A_temperature_has_its_own_zero(double temperatureC, string metric, string us)
+    {
+        Assert.Equal(metric, Prose.Write(UnitSystem.Metric, $"{temperatureC:c}"));
+        Assert.Equal(us, Prose.Write(UnitSystem.Us, $"{temperatureC:c}"));
+    }
+
+    [Theory]
+    [InlineData(0, "0 °C", "0 °F")]
+    [InlineData(10, "10 °C", "18 °F")]
+    [InlineData(-2.5, "−2.5 °C", "−4.5 °F")]
+    public void A_difference_of_temperatures_has_none(double differenceC, string metric, string us)
+    {
+        Assert.Equal(metric, Prose.Write(UnitSystem.Metric, $"{differenceC:cDiff}"));
+        Assert.Equal(us, Prose.Write(UnitSystem.Us, $"{differenceC:cDiff}"));
+    }
+
     [Fact]
     public void A_sentence_may_hold_another_one()
     {

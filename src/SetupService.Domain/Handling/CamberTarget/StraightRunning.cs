@@ -7,8 +7,9 @@ namespace SetupService.Domain.Handling.CamberTarget;
 /// </summary>
 public readonly record struct StraightRunning
 {
-    // Free rolling slip of a tread that neither leans nor toes; from memory, 0.1 to 0.5 % plausible.
-    private const double BackgroundSlip = 0.002;
+    /// <summary>Free rolling slip of a tread that neither leans nor toes; from memory, 0.1 to 0.5 % plausible.</summary>
+    public const double BackgroundSlip = 0.002;
+
     private const double LeastBackgroundSlip = 0.001;
     private const double LargestBackgroundSlip = 0.005;
     private const int Strips = 96;

@@ -1,0 +1,110 @@
+using SetupService.Domain.Answers;
+using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wear.Readings;
+using SetupService.Domain.Wear.Temperatures;
+
+namespace SetupService.Domain.Wear.Cautions;
+
+/// <summary>The cautions that tyres' damage, depth and age call for.</summary>
+public static class TyreCautions
+{
+    /// <summary>From this age, years, a tyre is looked at closely; common practice, no source.</summary>
+    public const double LookCloselyYears = 6;
+
+    /// <summary>From this age, years, it is replaced whatever its tread; common practice, no source.</summary>
+    public const double ReplaceYears = 10;
+
+    /// <summary>Tyres of one axle differ by no more than about this, mm; common practice, no source.</summary>
+    public const double AxleDifferenceMm = 2;
+
+    // A shoulder this thin, mm, may be through to the cords by the next look; judgement.
+    private const double ThinShoulderMm = 1;
+
+    /// <summary>The cautions, the gravest kind first, within a kind in the order of the tyres.</summary>
+    public static IReadOnlyList<Caution> Of(IReadOnlyList<TyreCondition> tyres, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(tyres);
+        var list = new List<Caution>();
+        Add(list, tyres, tyre => Damaged(tyre));
+        Add(list, tyres, tyre => ThinShoulder(tyre, units));
+        Add(list, tyres, tyre => WornOut(tyre, units));
+        Add(list, tyres, tyre => TooOld(tyre));
+        AddAxle(list, tyres, CarAxle.Front, units);
+        AddAxle(list, tyres, CarAxle.Rear, units);
+        Add(list, tyres, tyre => WetGrip(tyre, units));
+        Add(list, tyres, tyre => Old(tyre));
+        return list;
+    }
+
+    private static void Add(List<Caution> list, IReadOnlyList<TyreCondition> tyres, Func<TyreCondition, Caution?> caution)
+    {
+        foreach (var tyre in tyres)
+        {
+            if (caution(tyre) is { } one) list.Add(one);
+        }
+    }
+
+    private static Caution? Damaged(TyreCondition tyre) => tyre.Damage.Count == 0 ? null : new(
+        "damagedTyre",
+        $"The {Name(tyre)} tyre has {string.Join(", ", tyre.Damage.Distinct().Order().Select(WordOf))}. It can burst without warning: do not drive on it, and have it replaced or judged by a tyre professional; local law decides whether it may be used at all.");
+
+    private static string WordOf(TyreDamage damage) => damage switch
+    {
+        TyreDamage.CordsVisible => "cords that show",
+        TyreDamage.Separation => "tread or ply that comes away",
+        TyreDamage.Bulge => "a bulge",
+        TyreDamage.Cut => "a cut",
+        _ => "a cracked sidewall",
+    };
+
+    /// <summary>A shoulder near its end beside a middle that looks well: the middle is what people look at, and where the law measures in many countries.</summary>
+    private static Caution? ThinShoulder(TyreCondition tyre, UnitSystem units)
+    {
+        if (tyre.LeastDepthMm is not { } depth || depth.Centre <= tyre.LimitMm) return null;
+        var (shoulderMm, name) = depth.Inner <= depth.Outer ? (depth.Inner, "inner") : (depth.Outer, "outer");
+        return shoulderMm > ThinShoulderMm ? null : new(
+            "thinShoulder",
+            Prose.Write(units, $"The {name} shoulder of the {Name(tyre)} tyre has {shoulderMm:mm} left while the middle has {depth.Centre:mm}: worn to the cords there it can burst while it looks well. Do not drive fast on it; have a tyre professional look at it off the car. Where depth is measured local law decides."));
+    }
+
+    private static Caution? WornOut(TyreCondition tyre, UnitSystem units)
+    {
+        if (tyre.ShallowestMm is not { } leastMm) return null;
+        if (leastMm <= tyre.LimitMm)
+        {
+            return new("wornOut", Prose.Write(units, $"The {Name(tyre)} tyre is down to {leastMm:mm} at its shallowest, at or below the limit of {tyre.LimitMm:mm}: replace it before driving. What depth is legal, and where it is measured, is for local law; ask a tyre professional."));
+        }
+
+        var openMm = Uncertainty.StandardErrorsAtNinetyPct * tyre.GaugeErrorMm;
+        return leastMm - openMm > tyre.LimitMm ? null : new(
+            "nearLimit",
+            Prose.Write(units, $"The {Name(tyre)} tyre has {leastMm:mm} at its shallowest, and a gauge like this leaves ±{openMm:mm} open: it may be at the limit of {tyre.LimitMm:mm} already. Have it measured by a tyre professional; local law decides."));
+    }
+
+    private static Caution? TooOld(TyreCondition tyre) => tyre.AgeYears is { } years && (years >= ReplaceYears || tyre.MayBeOlder) ? new(
+        "tooOld",
+        FormattableString.Invariant($"The {Name(tyre)} tyre is {(tyre.MayBeOlder ? "at least " : "")}{years:0.0} years old. From {ReplaceYears:0} years a tyre is replaced whatever its tread (common practice, no source); the makers of tyre and car and local law may ask for it sooner.")) : null;
+
+    private static Caution? Old(TyreCondition tyre) => tyre is { MayBeOlder: false, AgeYears: >= LookCloselyYears and < ReplaceYears and var years } ? new(
+        "oldTyre",
+        FormattableString.Invariant($"The {Name(tyre)} tyre is {years:0.0} years old. From {LookCloselyYears:0} years look closely and often for cracks and bulges, and have a tyre professional judge it (common practice, no source); the makers of tyre and car and local law may set another age.")) : null;
+
+    private static void AddAxle(List<Caution> list, IReadOnlyList<TyreCondition> tyres, CarAxle axle, UnitSystem units)
+    {
+        TyreCondition[] measured = [.. tyres.Where(tyre => tyre.LeastDepthMm is not null && WheelPositions.AxleOf(tyre.Position) == axle)];
+        if (measured.Length != 2) return;
+        var differenceMm = Math.Abs(MeanMm(measured[0]) - MeanMm(measured[1]));
+        if (differenceMm <= AxleDifferenceMm) return;
+        list.Add(new(
+            "unevenAxle",
+            Prose.Write(units, $"The {Name(measured[0])} and the {Name(measured[1])} tyre differ by {differenceMm:mm} of tread; more than about {AxleDifferenceMm:mm} on one axle pulls under braking and in the wet, and strains a limited-slip differential (common practice, no source). Fit a pair alike; local law or a tyre professional may ask for less.")));
+    }
+
+    private static double MeanMm(TyreCondition tyre) => tyre.LeastDepthMm is { } depth ? (depth.Outer + depth.Centre + depth.Inner) / 3 : 0;
+
+    private static Caution? WetGrip(TyreCondition tyre, UnitSystem units) => tyre.ShallowestMm is { } leastMm && leastMm < TreadDepths.WetGripMm && leastMm > tyre.LimitMm ? new(
+        "wetGrip",
+        Prose.Write(units, $"The {Name(tyre)} tyre has {leastMm:mm} at its shallowest. Below {TreadDepths.WetGripMm:mm} it floats on standing water much sooner (owners' literature): slow down in the wet and plan a replacement; local law may ask for more depth, in winter above all. A tyre professional can advise.")) : null;
+
+    private static string Name(TyreCondition tyre) => WheelPositions.NameOf(tyre.Position);
+}

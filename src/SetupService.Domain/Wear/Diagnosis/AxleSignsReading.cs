@@ -1,0 +1,174 @@
+using SetupService.Domain.Answers;
+using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wear.Readings;
+
+namespace SetupService.Domain.Wear.Diagnosis;
+
+/// <summary>Brings what was read of a car down to the signs and marks of its axles.</summary>
+internal static class AxleSignsReading
+{
+    /// <summary>Standard deviation of a camber or toe reading of a workshop, degrees; common practice, no source.</summary>
+    private const double CamberErrorDeg = 0.1;
+    private const double ToeErrorDeg = 0.04;
+
+    // A pressure gauge's error by the usual pressure, percent; common practice, no source.
+    private const double PressureErrorPct = 1.5;
+
+    // Readings of a needle, and of a thermometer that sees the surface, °C; common practice, no source.
+    private const double ProbeErrorC = 1.5;
+    private const double SurfaceErrorC = 4;
+
+    // What a minute's wait adds, °C; judgement.
+    private const double ErrorOfWaitCPerS = 0.03;
+
+    private const double UsualWaitS = 60;
+    private const double WeeksApart = 26;
+    private const double DepthsApartMm = 1;
+
+    /// <summary>The signs and marks of one axle.</summary>
+    public static AxleSigns Of(WearCase wear, CarAxle at, Estimate? camberShortDeg)
+    {
+        var signs = new AxleSigns();
+        var (left, right) = Pair(wear, at);
+        var (otherLeft, otherRight) = Pair(wear, at == CarAxle.Front ? CarAxle.Rear : CarAxle.Front);
+        Tread(signs, Figures(left), Figures(right), Figures(otherLeft), Figures(otherRight));
+        Heat(signs, left, right, otherLeft, otherRight);
+        Pressure(signs, left, right);
+        Alignment(signs, wear.Vehicle.At(at), camberShortDeg);
+        Marks(signs, wear.Vehicle.At(at), left, right);
+        return signs;
+    }
+
+    private static (TyreReading? Left, TyreReading? Right) Pair(WearCase wear, CarAxle at) => at == CarAxle.Front
+        ? (wear.At(WheelPosition.FrontLeft), wear.At(WheelPosition.FrontRight))
+        : (wear.At(WheelPosition.RearLeft), wear.At(WheelPosition.RearRight));
+
+    private static TreadFigures? Figures(TyreReading? tyre) => tyre is null ? null : TreadFigures.Of(tyre);
+
+    private static void Tread(AxleSigns signs, TreadFigures? left, TreadFigures? right, TreadFigures? otherLeft, TreadFigures? otherRight)
+    {
+        signs[WearSign.Tilt] = Mean(left?.Tilt, right?.Tilt);
+        signs[WearSign.Bow] = Mean(left?.Bow, right?.Bow);
+        signs[WearSign.RoundSpread] = Larger(left?.RoundSpread, right?.RoundSpread);
+        signs[WearSign.EndRatio] = LogRatio(Mean(left?.WornMm, right?.WornMm), Mean(otherLeft?.WornMm, otherRight?.WornMm));
+        if (left is not { } l || right is not { } r) return;
+        signs[WearSign.TiltDifference] = Difference(l.Tilt, r.Tilt);
+        signs[WearSign.BowDifference] = Difference(l.Bow, r.Bow);
+        signs[WearSign.SideRatio] = LogRatio(l.WornMm, r.WornMm);
+    }
+
+    private static void Heat(AxleSigns signs, TyreReading? left, TyreReading? right, TyreReading? otherLeft, TyreReading? otherRight)
+    {
+        signs[WearSign.HeatTilt] = Mean(Tilt(left), Tilt(right));
+        signs[WearSign.HeatBow] = Mean(Bow(left), Bow(right));
+        signs[WearSign.HeatLevel] = Mean(Level(left), Level(right));
+        signs[WearSign.HeatEnd] = Minus(Mean(MeanC(left), MeanC(right)), Mean(MeanC(otherLeft), MeanC(otherRight)));
+
+        static Estimate? Tilt(TyreReading? tyre) => tyre?.TemperatureC is { } c ? new(c.Outer - c.Inner, Math.Sqrt(2) * ErrorC(tyre)) : null;
+
+        static Estimate? Bow(TyreReading? tyre) => tyre?.TemperatureC is { } c ? new(c.Centre - ((c.Outer + c.Inner) / 2), Math.Sqrt(1.5) * ErrorC(tyre)) : null;
+
+        static Estimate? MeanC(TyreReading? tyre) => tyre?.TemperatureC is { } c ? new((c.Outer + c.Centre + c.Inner) / 3, ErrorC(tyre)) : null;
+
+        static Estimate? Level(TyreReading? tyre) => MeanC(tyre) is { } mean && tyre!.TemperatureWindowC is { } window && window.ToC > window.FromC
+            ? new((mean.Value - ((window.FromC + window.ToC) / 2)) / ((window.ToC - window.FromC) / 2), mean.StandardError / ((window.ToC - window.FromC) / 2))
+            : null;
+    }
+
+    private static double ErrorC(TyreReading tyre) =>
+        (tyre.TemperatureBy == Thermometer.Probe ? ProbeErrorC : SurfaceErrorC) + (ErrorOfWaitCPerS * (tyre.SecondsAfterLap ?? UsualWaitS));
+
+    private static void Pressure(AxleSigns signs, TyreReading? left, TyreReading? right)
+    {
+        var (l, r) = (Off(left), Off(right));
+        signs[WearSign.PressureOff] = Mean(l, r);
+        if (l is { } one && r is { } other) signs[WearSign.PressureDifference] = Difference(one, other);
+
+        static Estimate? Off(TyreReading? tyre) => tyre?.Pressure.OffShare is { } share ? new(100 * share, PressureErrorPct) : null;
+    }
+
+    private static void Alignment(AxleSigns signs, Axle axle, Estimate? camberShortDeg)
+    {
+        var (left, right) = (axle.Left, axle.Right);
+        signs[WearSign.ToeSet] = Mean(Set(left.ToeDeg, ToeErrorDeg), Set(right.ToeDeg, ToeErrorDeg));
+
+        // A cornering model knows more than the bare angle does.
+        if (camberShortDeg is { } shortDeg) signs[WearSign.CamberShort] = shortDeg;
+        else signs[WearSign.CamberSet] = Mean(Set(left.CamberDeg, CamberErrorDeg), Set(right.CamberDeg, CamberErrorDeg));
+
+        // Both sides alike to the last digit were stated once for both, and tell nothing of their difference.
+        if (left.ToeDeg is { } leftToe && right.ToeDeg is { } rightToe && leftToe != rightToe)
+            signs[WearSign.ThrustSet] = new((leftToe - rightToe) / 2, ToeErrorDeg);
+        if (left.CamberDeg is { } leftCamber && right.CamberDeg is { } rightCamber && leftCamber != rightCamber)
+            signs[WearSign.CamberDifference] = new(leftCamber - rightCamber, Math.Sqrt(2) * CamberErrorDeg);
+
+        static Estimate? Set(double? deg, double errorDeg) => deg is { } value ? new(value, errorDeg) : null;
+    }
+
+    private static void Marks(AxleSigns signs, Axle axle, TyreReading? left, TyreReading? right)
+    {
+        if (left?.Patterns is not null || right?.Patterns is not null)
+        {
+            for (var pattern = TreadPattern.FeatheredSharpInboard; pattern <= TreadPattern.DiagonalScallop; pattern++)
+                signs[(WearMark)pattern] = Has(left, pattern) || Has(right, pattern);
+        }
+
+        if (axle.Wheel is { } wheel && axle.Tyre is { } tyre)
+        {
+            var permitted = tyre.Marking.PermittedRimWidth;
+            signs[WearMark.RimOutsidePermitted] = wheel.RimWidthIn < permitted.MinimumIn || wheel.RimWidthIn > permitted.MaximumIn;
+        }
+
+        if (left?.History.Count > 0 || right?.History.Count > 0) signs[WearMark.MovedOrTurned] = Moved(left) || Moved(right);
+        signs[WearMark.TyresDiffer] = Differ(left, right);
+    }
+
+    private static bool Has(TyreReading? tyre, TreadPattern pattern)
+    {
+        if (tyre?.Patterns is not { } found) return false;
+        foreach (var one in found)
+        {
+            if (one == pattern) return true;
+        }
+
+        return false;
+    }
+
+    private static bool Moved(TyreReading? tyre)
+    {
+        if (tyre is null) return false;
+        foreach (var leg in tyre.History)
+        {
+            if (leg.Position != tyre.Position || leg.TurnedOnRim) return true;
+        }
+
+        return false;
+    }
+
+    private static bool? Differ(TyreReading? left, TyreReading? right)
+    {
+        bool? made = left?.MadeInWeek is { } one && right?.MadeInWeek is { } other ? Math.Abs(one - other) > WeeksApart : null;
+        bool? depth = left?.NewDepthMm is { } leftMm && right?.NewDepthMm is { } rightMm ? Math.Abs(leftMm - rightMm) >= DepthsApartMm : null;
+        return made is true || depth is true ? true : made;
+    }
+
+    private static Estimate? Mean(Estimate? one, Estimate? other) => (one, other) switch
+    {
+        ({ } a, { } b) => new((a.Value + b.Value) / 2, Math.Sqrt((a.StandardError * a.StandardError) + (b.StandardError * b.StandardError)) / 2),
+        _ => one ?? other,
+    };
+
+    private static Estimate? Larger(Estimate? one, Estimate? other) => one is { } a && other is { } b ? (a.Value > b.Value ? a : b) : one ?? other;
+
+    private static Estimate? Minus(Estimate? one, Estimate? other) => one is { } a && other is { } b ? Difference(a, b) : null;
+
+    private static Estimate Difference(in Estimate one, in Estimate other) =>
+        new(one.Value - other.Value, Math.Sqrt((one.StandardError * one.StandardError) + (other.StandardError * other.StandardError)));
+
+    private static Estimate? LogRatio(Estimate? one, Estimate? other)
+    {
+        if (one is not { } a || other is not { } b) return null;
+        var (ofOne, ofOther) = (a.StandardError / a.Value, b.StandardError / b.Value);
+        return new(Math.Log(a.Value / b.Value), Math.Sqrt((ofOne * ofOne) + (ofOther * ofOther)));
+    }
+}

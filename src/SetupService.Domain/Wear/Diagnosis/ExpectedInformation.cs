@@ -1,0 +1,118 @@
+namespace SetupService.Domain.Wear.Diagnosis;
+
+/// <summary>
+/// How much each check not done yet is expected to tell about an axle: the mutual information, in bits, between what it would read and the combination of causes.
+/// Signs of one check are counted as independent, so a check counts for at most what is open.
+/// </summary>
+internal static class ExpectedInformation
+{
+    /// <summary>How many checks there are.</summary>
+    public const int CheckCount = (int)WearCheck.NextSession + 1;
+
+    private const int MostCombinations = 24;
+    private const int Points = 16;
+    private const double Reach = 2.6;
+    private const double HalfLogTwoPiE = 1.4189385332046727;
+
+    /// <summary>Adds the bits of each check on one axle.</summary>
+    public static void Add(AxlePosterior posterior, AxleSigns signs, Span<double> bits)
+    {
+        Span<int> masks = stackalloc int[MostCombinations];
+        Span<double> shares = stackalloc double[MostCombinations];
+        var count = Likeliest(posterior, masks, shares);
+        Span<double> states = stackalloc double[MostCombinations * AxleLikelihoods.StateLength];
+        for (var i = 0; i < count; i++) posterior.Likelihoods.Of(masks[i], State(states, i));
+        var open = Entropy(shares[..count]);
+        Span<double> ofAxle = stackalloc double[CheckCount];
+        ofAxle.Clear();
+        foreach (var row in CheckTable.Signs)
+        {
+            if (signs[row.Sign] is not null || (row.Sign == WearSign.CamberSet && signs[WearSign.CamberShort] is not null)) continue;
+            ofAxle[(int)row.Check] += OfSign(states, shares[..count], row);
+        }
+
+        for (var mark = WearMark.FeatheredSharpInboard; mark <= WearMark.TyresDiffer; mark++)
+        {
+            if (signs[mark] is null) ofAxle[(int)CheckTable.Of(mark)] += OfMark(states, shares[..count], mark);
+        }
+
+        for (var check = 0; check < CheckCount; check++) bits[check] += Math.Min(open, ofAxle[check]);
+    }
+
+    private static int Likeliest(AxlePosterior posterior, Span<int> masks, Span<double> shares)
+    {
+        var count = 0;
+        for (var i = 0; i < posterior.Count; i++)
+        {
+            var (mask, share) = posterior.Combination(i);
+            if (count == MostCombinations && share <= shares[count - 1]) continue;
+            var at = count < MostCombinations ? count++ : count - 1;
+            for (; at > 0 && shares[at - 1] < share; at--) (masks[at], shares[at]) = (masks[at - 1], shares[at - 1]);
+            (masks[at], shares[at]) = (mask, share);
+        }
+
+        var sum = 0.0;
+        for (var i = 0; i < count; i++) sum += shares[i];
+        for (var i = 0; i < count; i++) shares[i] /= sum;
+        return count;
+    }
+
+    private static double OfSign(ReadOnlySpan<double> states, ReadOnlySpan<double> shares, in CheckRow row)
+    {
+        var error = row.Error * row.Error;
+        var (low, high, within) = (double.PositiveInfinity, double.NegativeInfinity, 0.0);
+        for (var i = 0; i < shares.Length; i++)
+        {
+            var (mean, variance) = AxleLikelihoods.Expected(State(states, i), row.Sign);
+            var spread = Math.Sqrt(variance + error);
+            (low, high) = (Math.Min(low, mean - (Reach * spread)), Math.Max(high, mean + (Reach * spread)));
+            within += shares[i] * (HalfLogTwoPiE + Math.Log(spread));
+        }
+
+        var (step, whole, mass) = ((high - low) / Points, 0.0, 0.0);
+        for (var point = 0; point < Points; point++)
+        {
+            var at = low + ((point + 0.5) * step);
+            var density = 0.0;
+            for (var i = 0; i < shares.Length; i++)
+            {
+                var (mean, variance) = AxleLikelihoods.Expected(State(states, i), row.Sign);
+                var open = variance + error;
+                density += shares[i] * Math.Exp(-0.5 * (at - mean) * (at - mean) / open) / Math.Sqrt(2 * Math.PI * open);
+            }
+
+            mass += density * step;
+            whole -= density * step * Math.Log(density);
+        }
+
+        // The grid's own error in the mass is taken out; less than nothing is the grid's too.
+        return Math.Max(0, ((whole / mass) + Math.Log(mass) - within) / Math.Log(2));
+    }
+
+    private static double OfMark(ReadOnlySpan<double> states, ReadOnlySpan<double> shares, WearMark mark)
+    {
+        var (chance, within) = (0.0, 0.0);
+        for (var i = 0; i < shares.Length; i++)
+        {
+            var one = AxleLikelihoods.Chance(State(states, i), mark);
+            chance += shares[i] * one;
+            within += shares[i] * Binary(one);
+        }
+
+        return Math.Max(0, Binary(chance) - within);
+    }
+
+    private static double Entropy(ReadOnlySpan<double> shares)
+    {
+        var sum = 0.0;
+        foreach (var share in shares) sum -= share > 0 ? share * Math.Log2(share) : 0;
+        return sum;
+    }
+
+    private static double Binary(double chance) =>
+        chance is <= 0 or >= 1 ? 0 : -((chance * Math.Log2(chance)) + ((1 - chance) * Math.Log2(1 - chance)));
+
+    private static Span<double> State(Span<double> states, int index) => states.Slice(index * AxleLikelihoods.StateLength, AxleLikelihoods.StateLength);
+
+    private static ReadOnlySpan<double> State(ReadOnlySpan<double> states, int index) => states.Slice(index * AxleLikelihoods.StateLength, AxleLikelihoods.StateLength);
+}

@@ -1,0 +1,166 @@
+using SetupService.Domain.Answers;
+using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wear.Readings;
+
+namespace SetupService.Domain.Wear.Diagnosis;
+
+/// <summary>
+/// What the tyres say: how likely each cause is, what speaks for and against it, and what to measure next. The knowledge is <see cref="WearTable"/>; the method is
+/// on docs/methods/wear-diagnosis.
+/// </summary>
+public sealed class WearDiagnosis
+{
+    // Less likely causes than this, as a share, are not told one by one.
+    private const double Tellable = 0.02;
+
+    // Lighter evidence than this, in powers of ten, is none.
+    private const double Noticeable = 0.05;
+
+    private readonly WearCase _wear;
+    private readonly AxleFinding[] _axles;
+
+    private WearDiagnosis(WearCase wear, AxleFinding[] axles)
+    {
+        (_wear, _axles) = (wear, axles);
+        NormalProbability = 1;
+        foreach (var axle in axles) NormalProbability *= axle.Posterior.NormalProbability;
+        Causes = Rank();
+        Next = Choose();
+    }
+
+    /// <summary>The causes, the likeliest first; unlikely ones left out, <see cref="WearCause.Normal"/> always there.</summary>
+    public IReadOnlyList<CauseFinding> Causes { get; }
+
+    /// <summary>What to measure next.</summary>
+    public NextCheck Next { get; }
+
+    /// <summary>How likely nothing is wrong with any axle looked at.</summary>
+    public double NormalProbability { get; }
+
+    /// <summary>Whether anything was read that tells about wear.</summary>
+    public bool IsAnythingRead => !Array.TrueForAll(_axles, axle => axle.Signs.IsEmpty);
+
+    /// <summary>Diagnoses a car.</summary>
+    /// <param name="wear">What was read.</param>
+    /// <param name="camberShortDeg">By how much each axle's camber is less negative than its cornering needs, degrees, where a cornering model tells; negative = it is more.</param>
+    public static WearDiagnosis Of(WearCase wear, Func<CarAxle, Estimate?>? camberShortDeg = null)
+    {
+        ArgumentNullException.ThrowIfNull(wear);
+        var share = TrackShare.Of(wear.Use);
+        CarAxle[] looked = [.. ((CarAxle[])[CarAxle.Front, CarAxle.Rear]).Where(at => wear.Tyres.Count == 0 || wear.Tyres.Any(tyre => tyre.Axle == at))];
+        var axles = new AxleFinding[looked.Length];
+        for (var i = 0; i < looked.Length; i++)
+        {
+            var signs = AxleSignsReading.Of(wear, looked[i], camberShortDeg?.Invoke(looked[i]));
+            axles[i] = new(looked[i], signs, AxlePosterior.Of(signs, looked[i], share, wear.Vehicle.DrivenAxle));
+        }
+
+        return new(wear, axles);
+    }
+
+    /// <summary>How likely a cause is on an axle; null where none of its tyres was looked at.</summary>
+    public double? Probability(WearCause cause, CarAxle at)
+    {
+        foreach (var axle in _axles)
+        {
+            if (axle.Axle == at) return cause == WearCause.Normal ? axle.Posterior.NormalProbability : axle.Posterior.Probability(cause);
+        }
+
+        return null;
+    }
+
+    /// <summary>A sign of an axle; null where it is not known.</summary>
+    public Estimate? Sign(CarAxle at, WearSign sign)
+    {
+        foreach (var axle in _axles)
+        {
+            if (axle.Axle == at) return axle.Signs[sign];
+        }
+
+        return null;
+    }
+
+    private List<CauseFinding> Rank()
+    {
+        var list = new List<CauseFinding> { new(WearCause.Normal, null, NormalProbability, [.. _wear.Tyres.Select(tyre => tyre.Position)], OfNormal()) };
+        foreach (var axle in _axles)
+        {
+            for (var cause = WearCause.LowNegativeCamber; cause < WearCause.Normal; cause++)
+            {
+                var probability = axle.Posterior.Probability(cause);
+                if (probability < Tellable || axle.Posterior.LikeliestWith(cause) is not { } mask) continue;
+                list.Add(new(cause, axle.Axle, probability, CauseScope.Of(_wear, axle.Axle, cause), Contrast(axle, mask, mask & ~(1 << (int)cause))));
+            }
+        }
+
+        list.Sort((one, other) => other.Probability.CompareTo(one.Probability));
+        return list;
+    }
+
+    private List<Evidence> OfNormal()
+    {
+        var list = new List<Evidence>();
+        foreach (var axle in _axles)
+        {
+            var likeliest = axle.Posterior.Likeliest() is var mask and not 0 ? mask : NextToNone(axle.Posterior);
+            list.AddRange(Contrast(axle, 0, likeliest));
+        }
+
+        list.Sort(Heavier);
+        return list;
+    }
+
+    private static int NextToNone(AxlePosterior posterior)
+    {
+        var (best, share) = (0, -1.0);
+        for (var i = 0; i < posterior.Count; i++)
+        {
+            var one = posterior.Combination(i);
+            if (one.Mask != 0 && one.Share > share) (best, share) = one;
+        }
+
+        return best;
+    }
+
+    /// <summary>What each observation says of one combination against another.</summary>
+    private static List<Evidence> Contrast(AxleFinding axle, int with, int without)
+    {
+        Span<double> one = stackalloc double[AxleLikelihoods.StateLength];
+        Span<double> other = stackalloc double[AxleLikelihoods.StateLength];
+        axle.Posterior.Likelihoods.Of(with, one);
+        axle.Posterior.Likelihoods.Of(without, other);
+        var list = new List<Evidence>();
+        for (var sign = 0; sign < AxleSigns.SignCount; sign++)
+        {
+            if (axle.Signs[(WearSign)sign] is null) continue;
+            var weight = (AxleLikelihoods.LogOf(one, (WearSign)sign) - AxleLikelihoods.LogOf(other, (WearSign)sign)) / Math.Log(10);
+            if (Math.Abs(weight) >= Noticeable) list.Add(new((WearSign)sign, null, weight));
+        }
+
+        for (var mark = 0; mark < AxleSigns.MarkCount; mark++)
+        {
+            if (axle.Signs[(WearMark)mark] is null) continue;
+            var weight = (axle.Posterior.Likelihoods.LogOf(one, (WearMark)mark) - axle.Posterior.Likelihoods.LogOf(other, (WearMark)mark)) / Math.Log(10);
+            if (Math.Abs(weight) >= Noticeable) list.Add(new(null, (WearMark)mark, weight));
+        }
+
+        list.Sort(Heavier);
+        return list;
+    }
+
+    private static int Heavier(Evidence one, Evidence other) => Math.Abs(other.Weight).CompareTo(Math.Abs(one.Weight));
+
+    private NextCheck Choose()
+    {
+        Span<double> bits = stackalloc double[ExpectedInformation.CheckCount];
+        bits.Clear();
+        foreach (var axle in _axles) ExpectedInformation.Add(axle.Posterior, axle.Signs, bits);
+        var best = 0;
+        for (var check = 1; check < bits.Length; check++)
+        {
+            if (bits[check] > bits[best]) best = check;
+        }
+
+        return bits[best] > 0 ? new((WearCheck)best, bits[best]) : new(WearCheck.NextSession, null);
+    }
+}

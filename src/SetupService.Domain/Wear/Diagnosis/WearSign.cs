@@ -1,0 +1,59 @@
+namespace SetupService.Domain.Wear.Diagnosis;
+
+/// <summary>What readings of an axle come down to, each a number; means are over its tyres that were read, differences are left less right.</summary>
+public enum WearSign
+{
+    /// <summary>Wear of the outer shoulder less that of the inner one, by the mean wear.</summary>
+    Tilt,
+
+    /// <summary>Difference of <see cref="Tilt"/> between left and right.</summary>
+    TiltDifference,
+
+    /// <summary>Wear of the centre less the mean of the shoulders', by the mean wear.</summary>
+    Bow,
+
+    /// <summary>Difference of <see cref="Bow"/> between left and right.</summary>
+    BowDifference,
+
+    /// <summary>Natural logarithm of the left tyre's mean wear by the right one's.</summary>
+    SideRatio,
+
+    /// <summary>Natural logarithm of this axle's mean wear by the other's.</summary>
+    EndRatio,
+
+    /// <summary>Root-mean-square difference of depth round the tyre, by the mean wear.</summary>
+    RoundSpread,
+
+    /// <summary>Temperature of the outer shoulder less that of the inner one, °C.</summary>
+    HeatTilt,
+
+    /// <summary>Temperature of the centre less the mean of the shoulders', °C.</summary>
+    HeatBow,
+
+    /// <summary>Mean temperature against the tyre's window: −1 at its cold end, 1 at its hot end.</summary>
+    HeatLevel,
+
+    /// <summary>Mean temperature less the other axle's, °C.</summary>
+    HeatEnd,
+
+    /// <summary>Pressure beyond its aim, percent of the aim.</summary>
+    PressureOff,
+
+    /// <summary>Difference of <see cref="PressureOff"/> between left and right, percent.</summary>
+    PressureDifference,
+
+    /// <summary>Toe of a wheel as set, degrees.</summary>
+    ToeSet,
+
+    /// <summary>Half the difference of toe between left and right: where the axle points, degrees.</summary>
+    ThrustSet,
+
+    /// <summary>Camber as set, degrees.</summary>
+    CamberSet,
+
+    /// <summary>Camber as set less what the cornering needs, degrees: positive = too little negative.</summary>
+    CamberShort,
+
+    /// <summary>Difference of camber between left and right, degrees.</summary>
+    CamberDifference,
+}

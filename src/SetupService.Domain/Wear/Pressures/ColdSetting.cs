@@ -1,0 +1,28 @@
+using SetupService.Domain.Answers;
+
+namespace SetupService.Domain.Wear.Pressures;
+
+/// <summary>A cold pressure to set for a hot one; gauge, kPa.</summary>
+/// <param name="NeededKpa">What the hot aim alone asks for; null where it is outside what is told.</param>
+/// <param name="SetKpa">What to set; null where it is outside what is told.</param>
+/// <param name="HotThenKpa">What that comes to hot; null with it.</param>
+/// <param name="IsHeldByLoad">Whether the load needs more than the hot aim asks for, so that the aim is passed.</param>
+public readonly record struct ColdSetting(Uncertainty? NeededKpa, double? SetKpa, Uncertainty? HotThenKpa, bool IsHeldByLoad)
+{
+    /// <summary>The setting.</summary>
+    /// <param name="neededKpa">What the hot aim asks for.</param>
+    /// <param name="leastKpa">What the load needs; null where it is not told.</param>
+    /// <param name="hotFor">What a cold pressure comes to hot.</param>
+    public static ColdSetting Of(in Uncertainty neededKpa, double? leastKpa, Func<double, Uncertainty> hotFor)
+    {
+        ArgumentNullException.ThrowIfNull(hotFor);
+        var isHeld = leastKpa > neededKpa.Value;
+        var setKpa = isHeld ? leastKpa!.Value : neededKpa.Value;
+        var isTold = PressureReading.IsTold(setKpa);
+        return new ColdSetting(
+            PressureReading.IsTold(neededKpa.Value) ? neededKpa : null,
+            isTold ? setKpa : null,
+            isTold ? hotFor(setKpa) : null,
+            isHeld);
+    }
+}

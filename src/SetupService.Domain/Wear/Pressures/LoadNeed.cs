@@ -1,0 +1,47 @@
+using SetupService.Domain.Tyres;
+using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wear.Temperatures;
+
+namespace SetupService.Domain.Wear.Pressures;
+
+/// <summary>
+/// The least cold pressure a tyre's load needs: what carries the load by the load-pressure formula, at least where its table begins, with the handbook's
+/// addition for sustained speed, up to the reference pressure, above which pressure no longer counts for load; docs/methods/tyre-load.md.
+/// </summary>
+/// <param name="LeastColdKpa">Gauge pressure, kPa; null where it is not told.</param>
+/// <param name="LoadKg">The load taken, kg; null where it is not known.</param>
+/// <param name="IsAsDriven">Whether that is the load as driven for want of the axle's greatest.</param>
+/// <param name="Gap">Why it is not told.</param>
+public sealed record LoadNeed(double? LeastColdKpa, double? LoadKg, bool IsAsDriven, LoadGap Gap)
+{
+    /// <summary>What a wheel's tyre needs.</summary>
+    public static LoadNeed Of(Vehicle? vehicle, WheelPosition at)
+    {
+        if (vehicle is null) return Unknown(LoadGap.NoVehicle);
+        var axle = vehicle.At(WheelPositions.AxleOf(at));
+        if (axle.Tyre?.Marking is not { } marking) return Unknown(LoadGap.NoTyre);
+        var drivenKg = ScaleKg(vehicle.CornerWeights, at) ?? axle.LoadKg / 2;
+        var greatestKg = axle.MaximumLoadKg / 2;
+        if ((greatestKg is null ? drivenKg : Math.Max(greatestKg.Value, drivenKg ?? 0)) is not { } loadKg) return Unknown(LoadGap.NoLoad);
+        if (marking.LoadCapacityKg is not { } capacityKg || marking.SpeedSymbol is null) return Unknown(LoadGap.MarkingSilent);
+        if (loadKg > capacityKg) return Unknown(LoadGap.BeyondLoad);
+        if (LoadCapacity.ReferencePressureKpa(marking) is not { } referenceKpa) return Unknown(LoadGap.ReferenceUnknown);
+        var use = TyreInUse.Of(marking, null, null, vehicle.TopSpeedKmh, loadKg, null);
+        if (use.PressureForLoadKpa is not { } carriesKpa)
+        {
+            return Unknown(vehicle.TopSpeedKmh is { } topKmh && LoadCapacity.SpeedFactor(marking, topKmh) is null ? LoadGap.BeyondSpeed : LoadGap.BeyondLoad);
+        }
+
+        return new LoadNeed(Math.Min(carriesKpa + (use.SpeedPressureAdditionKpa ?? 0), referenceKpa), loadKg, greatestKg is null, LoadGap.None);
+
+        static LoadNeed Unknown(LoadGap gap) => new(null, null, false, gap);
+    }
+
+    private static double? ScaleKg(CornerWeights? scales, WheelPosition at) => at switch
+    {
+        WheelPosition.FrontLeft => scales?.FrontLeftKg,
+        WheelPosition.FrontRight => scales?.FrontRightKg,
+        WheelPosition.RearLeft => scales?.RearLeftKg,
+        _ => scales?.RearRightKg,
+    };
+}

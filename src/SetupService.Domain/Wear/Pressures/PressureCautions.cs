@@ -1,0 +1,54 @@
+using SetupService.Domain.Answers;
+
+namespace SetupService.Domain.Wear.Pressures;
+
+/// <summary>The cautions that go with reading hot tyres and setting their pressure.</summary>
+public static class PressureCautions
+{
+    private static readonly Caution BelowLoad = new(
+        "belowLoad",
+        "A tyre with less pressure than its load needs runs hot inside and can burst or leave its rim. Do not drive on it; the pressure on the car's plate and local law go before any aim.");
+
+    private static readonly Caution BeyondTyre = new(
+        "tyresBeyondRating",
+        "A tyre under more load than it is rated for can burst without warning, at any pressure. Do not drive on it.");
+
+    private static readonly Caution LostAir = new(
+        "losesAir",
+        "A tyre whose pressure fell while it got warm may be losing air: find the leak, and have tyre, valve and rim looked at by a tyre professional, before it is driven again.");
+
+    private static readonly Caution LoadUnchecked = new(
+        "loadNotChecked",
+        "Whether these pressures carry the car was not checked for every tyre, because its marking or load is not given or not told. Never go below the pressure the car's plate or the tyre's maker states for the load.");
+
+    private static readonly Caution HotParts = new(
+        "hotParts",
+        "Tyres, rims and brakes burn the skin right after a lap. Secure the car against rolling, keep hands off discs and calipers, and let somebody else watch the traffic.");
+
+    private static readonly Caution BledHot = new(
+        "bledHot",
+        "What is let out of a hot tyre is missing when it is cold: it can then be too low to drive on. Check it cold before the next run.");
+
+    private static readonly Caution RoadPressure = new(
+        "roadPressure",
+        "Before driving home set the pressures of the car's plate with the tyres cold, never less; local law and the makers of car and tyre decide.");
+
+    /// <summary>Those of some tyres, the gravest first.</summary>
+    public static IReadOnlyList<Caution> For(IReadOnlyList<TyrePressure> tyres)
+    {
+        ArgumentNullException.ThrowIfNull(tyres);
+        var list = new List<Caution>();
+        if (tyres.Any(tyre => tyre.Need.Gap == LoadGap.BeyondLoad)) list.Add(BeyondTyre);
+        if (tyres.Any(tyre => tyre.IsColdBelowLoad || tyre.Reading.AimColdKpa < tyre.Need.LeastColdKpa)) list.Add(BelowLoad);
+        if (tyres.Any(tyre => tyre.Contradiction == PressureContradiction.HotBelowCold)) list.Add(LostAir);
+        if (tyres.Any(tyre => tyre.Need.LeastColdKpa is null)) list.Add(LoadUnchecked);
+        list.Add(HotParts);
+        if (tyres.Count > 0)
+        {
+            list.Add(BledHot);
+            list.Add(RoadPressure);
+        }
+
+        return list;
+    }
+}

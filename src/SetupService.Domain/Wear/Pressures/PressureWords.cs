@@ -1,0 +1,99 @@
+using SetupService.Domain.Answers;
+
+namespace SetupService.Domain.Wear.Pressures;
+
+/// <summary>What a tyre's pressures tell, as sentences.</summary>
+public static class PressureWords
+{
+    /// <summary>All that can be told, what is unsafe first.</summary>
+    public static IReadOnlyList<string> Of(TyrePressure tyre, in PressureConditions conditions, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(tyre);
+        var list = new List<string>();
+        AddLoad(list, tyre, units);
+        if (tyre.Contradiction != PressureContradiction.None) list.Add(Contradiction(tyre, conditions, units));
+        if (tyre.HotGasC is { } gas) list.Add(Gas(tyre, gas, conditions, units));
+        if (tyre.ColdNow is { } now) list.Add(Setting(now, "On a day like this", tyre, units));
+        if (tyre is { UntouchedColdKpa: { } cold, UntouchedHotKpa: { } hot } && conditions.NextColdC is { } nextC)
+        {
+            list.Add(Prose.Write(units, $"Left alone it reads {cold.Value:kPa} cold at {nextC:c} and comes to {hot.Value:kPa} hot ({hot.Lower:kPa} to {hot.Upper:kPa})."));
+        }
+
+        if (tyre.ColdNext is { } next && conditions.NextColdC is { } thenC) list.Add(Setting(next, Prose.Write(units, $"At {thenC:c} cold"), tyre, units));
+        if (tyre.HotNow is { } hotNow) list.Add(HotNow(hotNow, tyre, units));
+        if (tyre.AimsDisagree && tyre.HotOnColdAimKpa is { } onAim)
+        {
+            list.Add(Prose.Write(units, $"The two aims do not go together: {tyre.Reading.AimColdKpa ?? 0:kPa} cold comes to {onAim.Value:kPa} hot ({onAim.Ninety.Lower:kPa} to {onAim.Ninety.Upper:kPa}), not to {tyre.Reading.AimHotKpa ?? 0:kPa}."));
+        }
+
+        return list;
+    }
+
+    /// <summary>Why the least pressure is not told.</summary>
+    public static string Gap(LoadGap gap) => gap switch
+    {
+        LoadGap.NoVehicle => "needs the car: the tyre's marking and the axle's load",
+        LoadGap.NoTyre => "needs the marking of the axle's tyre",
+        LoadGap.NoLoad => "needs the axle's load: maximumAxleLoadKg, or the load as driven",
+        LoadGap.MarkingSilent => "the tyre's marking has no load index or no speed symbol",
+        LoadGap.ReferenceUnknown => "the pressure this tyre's load index belongs to stands on its sidewall only",
+        LoadGap.BeyondSpeed => "the car is faster than the tyre's speed symbol allows; what it carries then is not published",
+        LoadGap.BeyondLoad => "no pressure lets this tyre carry the load",
+        _ => "",
+    };
+
+    /// <summary>Why cold and hot pressure tell nothing together.</summary>
+    public static string Gap(PressureContradiction contradiction) => contradiction == PressureContradiction.HotBelowCold
+        ? "the hot pressure is below the cold one"
+        : "by these pressures the gas would be hotter or colder than any tyre";
+
+    private static void AddLoad(List<string> list, TyrePressure tyre, UnitSystem units)
+    {
+        if (tyre.Need.Gap == LoadGap.BeyondLoad) list.Add("No pressure lets this tyre carry the load: do not drive on it.");
+        if (tyre.Need is not { LeastColdKpa: { } leastKpa, LoadKg: { } loadKg }) return;
+        if (tyre.IsColdBelowLoad) list.Add(Prose.Write(units, $"{tyre.Reading.ColdKpa ?? 0:kPa} cold is less than the {leastKpa:kPaUp} that {loadKg:kg} on this tyre need: raise it before driving."));
+        if (tyre.Reading.AimColdKpa < leastKpa) list.Add(Prose.Write(units, $"The aim of {tyre.Reading.AimColdKpa ?? 0:kPa} cold is less than the {leastKpa:kPaUp} that {loadKg:kg} on this tyre need: do not set it."));
+    }
+
+    private static string Contradiction(TyrePressure tyre, in PressureConditions conditions, UnitSystem units)
+    {
+        var (coldKpa, hotKpa) = (tyre.Reading.ColdKpa ?? 0, tyre.Reading.HotKpa ?? 0);
+        return tyre.Contradiction == PressureContradiction.HotBelowCold
+            ? Prose.Write(units, $"{hotKpa:kPa} hot is below {coldKpa:kPa} cold, but a tyre that gets warm gains pressure. It loses air, was bled, or the readings are mixed up: find out which before driving.")
+            : Prose.Write(units, $"From {coldKpa:kPa} at {conditions.ColdC ?? 0:c} to {hotKpa:kPa} the gas would be at a temperature no tyre has. Pressures or temperature were read wrong, or air was let in between.");
+    }
+
+    private static string Gas(TyrePressure tyre, in Estimate gas, in PressureConditions conditions, UnitSystem units) => Prose.Write(
+        units, $"From {tyre.Reading.ColdKpa ?? 0:kPa} at {conditions.ColdC ?? 0:c} to {tyre.Reading.HotKpa ?? 0:kPa} the gas came to {gas.Value:c} ({gas.Ninety.Lower:c} to {gas.Ninety.Upper:c}); that is the gas, not the tread.");
+
+    private static string Setting(in ColdSetting setting, string when, TyrePressure tyre, UnitSystem units)
+    {
+        var aimKpa = tyre.Reading.AimHotKpa ?? 0;
+        if (setting is not { SetKpa: { } setKpa, HotThenKpa: { } hot })
+        {
+            return Prose.Write(units, $"{when} {aimKpa:kPa} hot would need a cold pressure outside {PressureReading.Told.LeastKpa:kPa} to {PressureReading.Told.MostKpa:kPa}; it is not told, and the aim or the readings should be looked at.");
+        }
+
+        if (setting.IsHeldByLoad)
+        {
+            return Prose.Write(units, $"{when} set {setKpa:kPaUp}, the least this tyre's load needs, though {aimKpa:kPa} hot would ask for less; it then comes to {hot.Value:kPa} hot ({hot.Lower:kPa} to {hot.Upper:kPa}).");
+        }
+
+        var needed = setting.NeededKpa!.Value;
+        return Prose.Write(units, $"{when} set {setKpa:kPa} ({needed.Lower:kPa} to {needed.Upper:kPa}) for {aimKpa:kPa} hot.{Unchecked(tyre)}");
+    }
+
+    private static string HotNow(in HotAdjustment hot, TyrePressure tyre, UnitSystem units)
+    {
+        var does = hot.ChangeKpa < 0
+            ? Prose.Write(units, $"While it is as hot as read, let {-hot.ChangeKpa:kPa} out, to {hot.HotThenKpa:kPaUp}")
+            : hot.ChangeKpa > 0
+                ? Prose.Write(units, $"While it is as hot as read, put {hot.ChangeKpa:kPa} in, to {hot.HotThenKpa:kPaUp}, never above the most its sidewall states")
+                : Prose.Write(units, $"It is at its hot aim of {hot.HotThenKpa:kPa}");
+        var cold = Prose.Write(units, $"; when it is cold again it then reads {hot.ColdThenKpa.Value:kPa} ({hot.ColdThenKpa.Lower:kPa} to {hot.ColdThenKpa.Upper:kPa}).");
+        var held = hot.IsHeldByLoad ? Prose.Write(units, $" The aim of {tyre.Reading.AimHotKpa ?? 0:kPa} hot would leave less than the {tyre.Need.LeastColdKpa ?? 0:kPaUp} cold its load needs.") : "";
+        return Prose.Write(units, $"{does}{cold}{held}{Unchecked(tyre)}");
+    }
+
+    private static string Unchecked(TyrePressure tyre) => tyre.Need.LeastColdKpa is null ? " Whether the load allows that was not checked." : "";
+}

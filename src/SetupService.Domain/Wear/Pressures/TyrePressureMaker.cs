@@ -1,0 +1,99 @@
+using SetupService.Domain.Answers;
+
+namespace SetupService.Domain.Wear.Pressures;
+
+/// <summary>Works out what a tyre's pressures tell.</summary>
+public static class TyrePressureMaker
+{
+    /// <summary>
+    /// Degrees the hot gas rises per degree the day does: the rise above the air stays. It may follow less, down to not at all, where a tyre is driven to the
+    /// same temperature on any day; common practice, no source.
+    /// </summary>
+    public const double Follows = 1;
+
+    /// <summary>The least it may follow.</summary>
+    public const double LeastFollows = 0;
+
+    // Hotter than any tyre stands, or colder than any place raced at: the range of temperatures the service takes.
+    private const double LeastGasC = -40;
+    private const double MostGasC = 250;
+
+    /// <summary>What they tell.</summary>
+    /// <param name="reading">The pressures.</param>
+    /// <param name="conditions">What they were read in.</param>
+    /// <param name="need">What the load needs.</param>
+    /// <param name="treadC">Mean temperature of the tread, °C; null where it was not read.</param>
+    public static TyrePressure Of(in PressureReading reading, in PressureConditions conditions, LoadNeed need, double? treadC)
+    {
+        ArgumentNullException.ThrowIfNull(need);
+        var told = new TyrePressure { Reading = reading, Need = need };
+        if (reading is not { ColdKpa: { } coldKpa, HotKpa: { } hotKpa }) return told;
+        var rise = new PressureRise(coldKpa, hotKpa, conditions.AirKpa);
+        var contradiction = Contradiction(rise, conditions, treadC);
+        if (contradiction != PressureContradiction.None) return told with { Contradiction = contradiction };
+        var errors = conditions.Errors;
+        told = told with
+        {
+            HotGasC = conditions.ColdC is { } cold ? errors.Of(rise, cold, static (one, coldC) => one.HotGasC(coldC)) : null,
+            ColdNow = reading.AimHotKpa is { } aim ? Now(rise, errors, aim, need) : null,
+            HotNow = reading.AimHotKpa is { } wanted ? WhileHot(rise, errors, wanted, need) : null,
+            HotOnColdAimKpa = reading.AimColdKpa is { } aimCold ? errors.Of(rise, one => one.HotForColdKpa(aimCold)) : null,
+        };
+        return conditions is { ColdC: { } coldC, NextColdC: { } nextC } ? Next(told, rise, errors, coldC, nextC) : told;
+    }
+
+    private static PressureContradiction Contradiction(in PressureRise rise, in PressureConditions conditions, double? treadC)
+    {
+        var bothKpa = Uncertainty.StandardErrorsAtNinetyPct * Math.Sqrt(2) * conditions.Errors.GaugeKpa;
+        if (rise.HotKpa < rise.ColdKpa - bothKpa && !(treadC < conditions.ColdC)) return PressureContradiction.HotBelowCold;
+        return conditions.ColdC is { } coldC && rise.HotGasC(coldC) is < LeastGasC or > MostGasC ? PressureContradiction.GasBeyondReason : PressureContradiction.None;
+    }
+
+    private static ColdSetting Now(PressureRise rise, PressureErrors errors, double aimKpa, LoadNeed need) => ColdSetting.Of(
+        errors.Of(rise, one => one.ColdForHotKpa(aimKpa)).Ninety,
+        need.LeastColdKpa,
+        coldKpa => errors.Of(rise, one => one.HotForColdKpa(coldKpa)).Ninety);
+
+    private static HotAdjustment? WhileHot(in PressureRise rise, in PressureErrors errors, double aimKpa, LoadNeed need)
+    {
+        var leastHotKpa = need.LeastColdKpa is { } leastKpa ? rise.HotForColdKpa(leastKpa) : (double?)null;
+        var isHeld = leastHotKpa > aimKpa;
+        var hotThenKpa = isHeld ? leastHotKpa!.Value : aimKpa;
+        var coldThen = errors.Of(rise, one => one.ColdForHotKpa(hotThenKpa));
+        return PressureReading.IsTold(coldThen.Value) && PressureReading.IsTold(hotThenKpa)
+            ? new HotAdjustment(hotThenKpa - rise.HotKpa, hotThenKpa, coldThen.Ninety, isHeld)
+            : null;
+    }
+
+    private static TyrePressure Next(TyrePressure told, PressureRise rise, PressureErrors errors, double coldC, double nextC)
+    {
+        var untouched = errors.Of(rise, coldC, (one, fromC) => one.UntouchedColdKpa(fromC, nextC)).Ninety;
+        var hot = Following(follows => errors.Of(rise, coldC, (one, fromC) => one.UntouchedHotKpa(fromC, nextC, follows)));
+        return told with
+        {
+            UntouchedColdKpa = PressureReading.IsTold(untouched.Value) ? untouched : null,
+            UntouchedHotKpa = PressureReading.IsTold(hot.Value) ? hot : null,
+            ColdNext = told.Reading.AimHotKpa is { } aimKpa
+                ? ColdSetting.Of(
+                    Following(follows => errors.Of(rise, coldC, (one, fromC) => one.NextColdForHotKpa(aimKpa, fromC, nextC, follows))),
+                    told.Need.LeastColdKpa,
+                    setKpa => Following(follows => errors.Of(rise, coldC, (one, fromC) => one.NextHotForColdKpa(setKpa, fromC, nextC, follows))))
+                : null,
+        };
+    }
+
+    /// <summary>A figure with its errors, and as far as it moves where the hot gas does not follow the day.</summary>
+    private static Uncertainty Following(Func<double, Estimate> figure)
+    {
+        var (full, still) = (figure(Follows), figure(LeastFollows));
+        var range = full.Ninety;
+        var (below, above) = (Math.Max(0, full.Value - still.Value), Math.Max(0, still.Value - full.Value));
+        return range with
+        {
+            Lower = full.Value - RootSum(below, full.Value - range.Lower),
+            Upper = full.Value + RootSum(above, range.Upper - full.Value),
+        };
+    }
+
+    private static double RootSum(double one, double other) => Math.Sqrt((one * one) + (other * other));
+}

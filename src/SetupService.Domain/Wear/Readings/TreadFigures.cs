@@ -1,0 +1,118 @@
+using SetupService.Domain.Answers;
+using SetupService.Domain.Numerics.LeastSquares;
+
+namespace SetupService.Domain.Wear.Readings;
+
+/// <summary>
+/// What depths across a tread come down to: a parabola through them, with what the gauge leaves open. Three places are met exactly; more are fitted.
+/// </summary>
+public readonly record struct TreadFigures
+{
+    /// <summary>
+    /// Depth of a new tyre where nobody says, mm, and its standard deviation: only the scale of wear hangs on it. Common practice, no source: road tyres
+    /// begin with 7 to 8.5 mm.
+    /// </summary>
+    public static readonly Estimate UsualNewDepthMm = new(8, 0.6);
+
+    // Less wear than this, mm, is not told from none.
+    private const double LeastWornMm = 0.2;
+    private const int Unknowns = 3;
+
+    /// <summary>Depth at the three usual places, mm.</summary>
+    public required AcrossTread<double> DepthMm { get; init; }
+
+    /// <summary>Mean wear over the tread, mm; by a usual new depth where none is given.</summary>
+    public required Estimate WornMm { get; init; }
+
+    /// <summary>Outer less inner wear by the mean wear.</summary>
+    public required Estimate Tilt { get; init; }
+
+    /// <summary>Centre's wear less the mean of the shoulders' by the mean wear.</summary>
+    public required Estimate Bow { get; init; }
+
+    /// <summary>Root-mean-square difference of depth round the tyre beyond the gauge's, by the mean wear; null where it was read at one place only.</summary>
+    public required Estimate? RoundSpread { get; init; }
+
+    /// <summary>Standard deviation of one depth as it was taken, mm.</summary>
+    public required double ReadingErrorMm { get; init; }
+
+    /// <summary>The figures; null where fewer than three places were read.</summary>
+    public static TreadFigures? Of(TyreReading tyre)
+    {
+        ArgumentNullException.ThrowIfNull(tyre);
+        if (tyre.Zones.Count < Unknowns) return null;
+        var gaugeMm = tyre.GaugeErrorMm ?? TreadDepths.UsualGaugeErrorMm;
+        var errorMm = gaugeMm / Math.Sqrt(Math.Max(1, tyre.AroundMm.Count));
+        var equations = new NormalEquations(stackalloc double[NormalEquations.MemoryFor(Unknowns)], Unknowns);
+        Span<double> row = stackalloc double[Unknowns];
+        Span<double> depth = stackalloc double[Unknowns];
+        foreach (var zone in tyre.Zones)
+        {
+            var y = zone.Inward;
+            (row[0], row[1], row[2]) = (1, y, (y * y) - (1.0 / 3));
+            equations.Add(row, zone.DepthMm);
+        }
+
+        if (!equations.TryFactor()) return null;
+        equations.Solve(depth);
+        var at = TreadZone.UsualPct;
+        var worn = Worn(tyre.NewDepthMm, depth[0], errorMm, tyre.Zones.Count);
+        var shoulderY = new TreadZone(at.Inner, 0).Inward;
+        var square = shoulderY * shoulderY;
+        return new TreadFigures
+        {
+            DepthMm = new(Depth(depth, -shoulderY), Depth(depth, 0), Depth(depth, shoulderY)),
+            WornMm = worn,
+            Tilt = Share(2 * shoulderY * depth[1], 2 * shoulderY * Spread(equations, 1) * errorMm, worn),
+            Bow = Share(square * depth[2], square * Spread(equations, 2) * errorMm, worn),
+            RoundSpread = Round(tyre.AroundMm, gaugeMm, worn),
+            ReadingErrorMm = errorMm,
+        };
+    }
+
+    private static double Depth(ReadOnlySpan<double> depth, double y) => depth[0] + (depth[1] * y) + (depth[2] * ((y * y) - (1.0 / 3)));
+
+    private static double Spread(in NormalEquations equations, int unknown)
+    {
+        Span<double> factors = stackalloc double[Unknowns];
+        equations.StandardFactors(factors);
+        return factors[unknown];
+    }
+
+    private static Estimate Worn(double? newDepthMm, double meanMm, double errorMm, int count)
+    {
+        var fresh = newDepthMm is { } stated ? new Estimate(stated, 0) : UsualNewDepthMm;
+        var gauge = errorMm / Math.Sqrt(count);
+        return new(Math.Max(LeastWornMm, fresh.Value - meanMm), Math.Sqrt((gauge * gauge) + (fresh.StandardError * fresh.StandardError)));
+    }
+
+    /// <summary>A difference of depth by the mean wear; both are uncertain.</summary>
+    private static Estimate Share(double differenceMm, double errorMm, in Estimate worn)
+    {
+        var share = differenceMm / worn.Value;
+        var ofScale = share * Math.Min(1, worn.StandardError / worn.Value);
+        return new(share, Math.Sqrt((errorMm / worn.Value * (errorMm / worn.Value)) + (ofScale * ofScale)));
+    }
+
+    private static Estimate? Round(IReadOnlyList<AcrossTread<double>> aroundMm, double gaugeMm, in Estimate worn)
+    {
+        if (aroundMm.Count < 2) return null;
+        var sum = OfPlace(aroundMm, TreadPlace.Outer) + OfPlace(aroundMm, TreadPlace.Centre) + OfPlace(aroundMm, TreadPlace.Inner);
+        var freedom = 3.0 * (aroundMm.Count - 1);
+        var variance = sum / freedom;
+        var beyond = Math.Sqrt(Math.Max(0, variance - (gaugeMm * gaugeMm)));
+
+        // The gauge's own variance is known from as few readings as well; near nothing its root is as wide as itself.
+        var open = gaugeMm * Math.Pow(2 / freedom, 0.25);
+        var error = beyond > open ? gaugeMm * gaugeMm * Math.Sqrt(2 / freedom) / (2 * beyond) * Math.Max(1, variance / (gaugeMm * gaugeMm)) : open / 2;
+        return new(beyond / worn.Value, error / worn.Value);
+    }
+
+    private static double OfPlace(IReadOnlyList<AcrossTread<double>> aroundMm, TreadPlace place)
+    {
+        var (mean, sum) = (0.0, 0.0);
+        for (var i = 0; i < aroundMm.Count; i++) mean += aroundMm[i].At(place) / aroundMm.Count;
+        for (var i = 0; i < aroundMm.Count; i++) sum += (aroundMm[i].At(place) - mean) * (aroundMm[i].At(place) - mean);
+        return sum;
+    }
+}

@@ -1,0 +1,15 @@
+using SetupService.Domain.Answers;
+
+namespace SetupService.Domain.Wear.Temperatures;
+
+/// <summary>One figure of a tread against the range it is held to.</summary>
+/// <param name="Aspect">Which figure.</param>
+/// <param name="FigureC">The figure, °C, with what the thermometer leaves open.</param>
+/// <param name="RangeC">The range; null where none is known.</param>
+/// <param name="Verdict">Where the figure lies; unknown where there is no range or the reading came too late.</param>
+public readonly record struct TreadFinding(TreadAspect Aspect, Estimate FigureC, TemperatureRange? RangeC, RangeVerdict Verdict)
+{
+    /// <summary>Whether the whole 90 % range of the figure lies where the figure does.</summary>
+    public bool IsClear => RangeC is { } range && Verdict != RangeVerdict.Unknown
+        && range.Judge(FigureC.Ninety.Lower) == Verdict && range.Judge(FigureC.Ninety.Upper) == Verdict;
+}

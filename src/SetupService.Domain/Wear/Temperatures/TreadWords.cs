@@ -1,0 +1,77 @@
+using SetupService.Domain.Answers;
+
+namespace SetupService.Domain.Wear.Temperatures;
+
+/// <summary>What a tread's temperatures say, as sentences.</summary>
+public static class TreadWords
+{
+    /// <summary>One figure with what it says.</summary>
+    public static string Of(in TreadReading tread, in TreadFinding finding, UnitSystem units)
+    {
+        var figure = Figure(tread, finding, units);
+        if (tread.IsTooLate)
+        {
+            return Prose.Write(units, $"{figure} It was read {tread.SecondsAfterLap ?? 0:n} s after the lap; beyond {TreadReading.TooLateAfterS:n} s a tread has cooled too far to tell what it was like.");
+        }
+
+        if (finding.RangeC is null) return Prose.Write(units, $"{figure} Whether that is right the tyre's own range tells, which is not given.");
+        return Prose.Write(units, $"{figure} {Meaning(tread, finding, units)}{Doubt(finding)}");
+    }
+
+    /// <summary>A tread that reads colder than the air it was in.</summary>
+    public static string BelowAir(in TreadReading tread, double airC, UnitSystem units) => Prose.Write(
+        units, $"The tread means {tread.MeanC:c} and the air is said to be {airC:c}: a tyre that has been driven is not colder than the air. One of the two was read wrong, or the tyre was wetted.");
+
+    private static string Figure(in TreadReading tread, in TreadFinding finding, UnitSystem units)
+    {
+        var valueC = finding.FigureC.Value;
+        var openC = Uncertainty.StandardErrorsAtNinetyPct * finding.FigureC.StandardError;
+        return finding.Aspect switch
+        {
+            TreadAspect.OuterLessInner when valueC == 0 => Prose.Write(units, $"Both shoulders are at {tread.ReadC.Inner:c}, with ±{openC:cDiff} for the thermometer."),
+            TreadAspect.OuterLessInner when valueC < 0 => Prose.Write(units, $"The inner shoulder is {-valueC:cDiff} hotter than the outer one (±{openC:cDiff} for the thermometer)."),
+            TreadAspect.OuterLessInner => Prose.Write(units, $"The outer shoulder is {valueC:cDiff} hotter than the inner one (±{openC:cDiff} for the thermometer)."),
+            TreadAspect.WidestSpread => Prose.Write(units, $"From the coldest place to the hottest it is {valueC:cDiff} (±{openC:cDiff})."),
+            TreadAspect.CentreLessShoulders when valueC < 0 => Prose.Write(units, $"The middle is {-valueC:cDiff} colder than the mean of the shoulders (±{openC:cDiff})."),
+            TreadAspect.CentreLessShoulders => Prose.Write(units, $"The middle is {valueC:cDiff} hotter than the mean of the shoulders (±{openC:cDiff})."),
+            _ => Prose.Write(units, $"The tread means {valueC:c} (±{openC:cDiff})."),
+        };
+    }
+
+    private static string Meaning(in TreadReading tread, in TreadFinding finding, UnitSystem units)
+    {
+        var range = finding.RangeC!.Value;
+        return (finding.Aspect, finding.Verdict) switch
+        {
+            (TreadAspect.OuterLessInner, RangeVerdict.Within) => Prose.Write(
+                units, $"With negative camber {-range.ToC:cDiff} to {-range.FromC:cDiff} is usual."),
+            (TreadAspect.OuterLessInner, RangeVerdict.Below) => Prose.Write(
+                units, $"More than the usual {-range.ToC:cDiff} to {-range.FromC:cDiff}: the inner shoulder works too hard, as too much negative camber makes it, or toe-out."),
+            (TreadAspect.OuterLessInner, _) => Prose.Write(
+                units, $"With negative camber the inner one is usually {-range.ToC:cDiff} to {-range.FromC:cDiff} the hotter: there is too little of it for these corners, or toe-in scrubs the outer shoulder; on a lap with few hard corners it may be as it should."),
+            (TreadAspect.WidestSpread, RangeVerdict.Above) => Prose.Write(
+                units, $"More than the usual {range.ToC:cDiff}: one part of the tread does the work, so grip is left unused and that part wears first."),
+            (TreadAspect.WidestSpread, _) => Prose.Write(units, $"Up to about {range.ToC:cDiff} is usual."),
+            (TreadAspect.CentreLessShoulders, RangeVerdict.Above) => Prose.Write(
+                units, $"More than the usual {range.ToC:cDiff}: the middle carries too much, as too high a hot pressure makes it."),
+            (TreadAspect.CentreLessShoulders, RangeVerdict.Below) => Prose.Write(
+                units, $"More than the usual {-range.FromC:cDiff}: the shoulders carry too much, as too low a hot pressure makes them."),
+            (TreadAspect.CentreLessShoulders, _) => Prose.Write(units, $"Within {range.ToC:cDiff} is usual; the pressure suits the load."),
+            (_, RangeVerdict.Below) => Prose.Write(
+                units, $"Colder than its range of {range.FromC:c} to {range.ToC:c}: it was not worked up, or is the wrong tyre for this use. Lower pressure warms a tyre more, but never go below what its load needs."),
+            (_, RangeVerdict.Above) => Prose.Write(
+                units, $"Hotter than its range of {range.FromC:c} to {range.ToC:c}: it loses grip and wears fast; let it cool, and look for what overworks it."),
+            _ => Hottest(tread, range, units),
+        };
+    }
+
+    private static string Hottest(in TreadReading tread, in TemperatureRange range, UnitSystem units)
+    {
+        var hottestC = Math.Max(tread.ReadC.Outer, Math.Max(tread.ReadC.Centre, tread.ReadC.Inner));
+        return hottestC > range.ToC
+            ? Prose.Write(units, $"That is in its range of {range.FromC:c} to {range.ToC:c}, but its hottest place, at {hottestC:c}, is beyond.")
+            : Prose.Write(units, $"That is in its range of {range.FromC:c} to {range.ToC:c}.");
+    }
+
+    private static string Doubt(in TreadFinding finding) => finding.IsClear ? "" : " The thermometer does not settle it: the end of the range lies within its error.";
+}

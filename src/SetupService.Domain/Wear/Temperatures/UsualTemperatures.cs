@@ -1,0 +1,20 @@
+namespace SetupService.Domain.Wear.Temperatures;
+
+/// <summary>What tread temperatures of a car that works well look like. All of it is common practice, no source: no published measurement could be read.</summary>
+public static class UsualTemperatures
+{
+    /// <summary>Where these ranges come from.</summary>
+    public const string Source = "common practice, no source";
+
+    /// <summary>Outer less inner shoulder: with negative camber the inner one is 3 to 8 °C the hotter.</summary>
+    public static TemperatureRange OuterLessInner { get; } = new(-8, -3);
+
+    /// <summary>Hottest less coldest place: up to about 10 °C.</summary>
+    public static TemperatureRange WidestSpread { get; } = new(0, 10);
+
+    /// <summary>The middle within about 3 °C of the mean of the shoulders.</summary>
+    public static TemperatureRange CentreLessShoulders { get; } = new(-3, 3);
+
+    /// <summary>Wheel pairs against each other: within about 10 °C.</summary>
+    public static TemperatureRange BetweenPairs { get; } = new(-10, 10);
+}

@@ -1,0 +1,22 @@
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Domain.Wear.Temperatures;
+
+/// <summary>What belongs to a wheel's position.</summary>
+public static class WheelPositions
+{
+    /// <summary>All four, front left first.</summary>
+    public static IReadOnlyList<WheelPosition> All { get; } = [WheelPosition.FrontLeft, WheelPosition.FrontRight, WheelPosition.RearLeft, WheelPosition.RearRight];
+
+    /// <summary>The axle it stands on.</summary>
+    public static CarAxle AxleOf(WheelPosition at) => at is WheelPosition.FrontLeft or WheelPosition.FrontRight ? CarAxle.Front : CarAxle.Rear;
+
+    /// <summary>As a sentence names it.</summary>
+    public static string NameOf(WheelPosition at) => at switch
+    {
+        WheelPosition.FrontLeft => "front left",
+        WheelPosition.FrontRight => "front right",
+        WheelPosition.RearLeft => "rear left",
+        _ => "rear right",
+    };
+}

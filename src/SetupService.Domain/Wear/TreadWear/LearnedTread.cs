@@ -1,0 +1,88 @@
+using SetupService.Domain.Answers;
+using SetupService.Domain.Numerics.LeastSquares;
+using SetupService.Domain.Wear.Readings;
+using static SetupService.Domain.Wear.TreadWear.TreadWearParameters;
+
+namespace SetupService.Domain.Wear.TreadWear;
+
+/// <summary>The wear model of an axle after its treads were read.</summary>
+public sealed class LearnedTread
+{
+    // What the model itself leaves open at a place, as a share of the mean wear; judgement.
+    private const double ErrorOfModel = 0.1;
+
+    private readonly AxleUse _axle;
+    private readonly double[] _parameters;
+    private readonly double[] _errors;
+    private readonly double _roadKm;
+    private readonly double _trackKm;
+
+    private LearnedTread(AxleUse axle, double[] parameters, double[] errors, double roadKm, double trackKm, int readingCount)
+    {
+        (_axle, _parameters, _errors, _roadKm, _trackKm) = (axle, parameters, errors, roadKm, trackKm);
+        ReadingCount = readingCount;
+    }
+
+    /// <summary>How many depths it learned from.</summary>
+    public int ReadingCount { get; }
+
+    /// <summary>How the axle stands.</summary>
+    public AxleUse Axle => _axle;
+
+    /// <summary>
+    /// By how many degrees the static camber is less negative than what stands the outer tread flat on average of its work; negative = more than that.
+    /// </summary>
+    public Estimate CamberShortDeg => _axle.ShortBy(Parameter(Unseen));
+
+    /// <summary>One parameter as it is believed now.</summary>
+    public Estimate Parameter(int index) => new(_parameters[index], _errors[index]);
+
+    /// <summary>Learns from what was read; null where the fit does not come to rest.</summary>
+    /// <param name="axle">How the axle stands.</param>
+    /// <param name="left">The left tyre; null = not read.</param>
+    /// <param name="right">The right tyre; null = not read.</param>
+    /// <param name="roadKm">Kilometres of road.</param>
+    /// <param name="trackKm">Kilometres of track.</param>
+    public static LearnedTread? Of(AxleUse axle, TyreReading? left, TyreReading? right, double roadKm, double trackKm)
+    {
+        ArgumentNullException.ThrowIfNull(axle);
+        var readings = new List<TreadDepthRead>();
+        Add(left, isLeft: true);
+        Add(right, isLeft: false);
+        var (parameters, errors) = (new double[Count], new double[Count]);
+        for (var k = 0; k < Count; k++) parameters[k] = Beforehand[k].Value;
+        return GaussNewton.TryFit(new TreadWearFit(axle, [.. readings], roadKm, trackKm), parameters, errors, out _)
+            ? new(axle, parameters, errors, roadKm, trackKm, readings.Count)
+            : null;
+
+        void Add(TyreReading? tyre, bool isLeft)
+        {
+            if (tyre is null || TreadFigures.Of(tyre) is not { } figures) return;
+            var freshMm = tyre.NewDepthMm ?? TreadFigures.UsualNewDepthMm.Value;
+            var ofModel = ErrorOfModel * figures.WornMm.Value;
+            var errorMm = Math.Sqrt((figures.ReadingErrorMm * figures.ReadingErrorMm) + (ofModel * ofModel));
+            foreach (var zone in tyre.Zones) readings.Add(new(isLeft, zone.Inward, freshMm - zone.DepthMm, errorMm, tyre.NewDepthMm is not null));
+        }
+    }
+
+    /// <summary>Wear predicted at the three usual places of a tyre over the use stated, mm.</summary>
+    public AcrossTread<double> WornMm(bool isLeft, double camberChangeDeg = 0)
+    {
+        var at = TreadZone.UsualPct;
+        return new(Worn(at.Outer), Worn(at.Centre), Worn(at.Inner));
+
+        double Worn(double acrossPct) => TreadWearModel.WornMm(
+            isLeft ? _axle.Left : _axle.Right, new TreadZone(acrossPct, 0).Inward, _roadKm, _trackKm, _parameters, camberChangeDeg);
+    }
+
+    /// <summary>
+    /// By what the life of the tyre's worst place is multiplied with another static camber, at the same use: the present fastest wear by the fastest then.
+    /// </summary>
+    public double LifeRatio(bool isLeft, double camberChangeDeg)
+    {
+        var (now, then) = (WornMm(isLeft), WornMm(isLeft, camberChangeDeg));
+        return Most(now) / Most(then);
+
+        static double Most(AcrossTread<double> worn) => Math.Max(worn.Outer, Math.Max(worn.Centre, worn.Inner));
+    }
+}

@@ -1,0 +1,106 @@
+using SetupService.Domain.Handling.CamberTarget;
+using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wear.Readings;
+
+namespace SetupService.Domain.Wear.TreadWear;
+
+/// <summary>Takes a car through the corners of a track, left and right alike, and notes how each wheel stands there.</summary>
+public static class TrackCorners
+{
+    /// <summary>Lateral acceleration in a track's usual corner where nobody says, g; common practice for road tyres, no source.</summary>
+    public const double UsualLateralG = 0.85;
+
+    /// <summary>Radius of a usual corner where nobody says, m; common practice, no source.</summary>
+    public const double UsualRadiusM = 60;
+
+    // Corners are not all taken alike: as shares of the usual one, with how often.
+    private static readonly (double OfUsual, double Share)[] _mix = [(1.1, 0.3), (0.95, 0.4), (0.75, 0.3)];
+    private const double CamberStepDeg = -0.5;
+
+    /// <summary>What wears the tyres of both axles; null where the car has no equilibrium in these corners.</summary>
+    /// <param name="car">The car; it has a wheelbase.</param>
+    /// <param name="vehicle">The same car, for the width of its treads.</param>
+    /// <param name="use">How hard and how tight the corners are.</param>
+    public static (AxleUse Front, AxleUse Rear)? Of(HandlingCar car, Vehicle vehicle, in WearUse use)
+    {
+        ArgumentNullException.ThrowIfNull(car);
+        ArgumentNullException.ThrowIfNull(vehicle);
+        var turns = Turns(use);
+        if (Attitudes(car, turns) is not { } now || Attitudes(Leaned(car), turns) is not { } leaned) return null;
+        return (Axle(car, vehicle, CarAxle.Front, now, leaned), Axle(car, vehicle, CarAxle.Rear, now, leaned));
+    }
+
+    private static (CorneringDemand Demand, double Share)[] Turns(in WearUse use)
+    {
+        var (usualG, radiusM) = (use.LateralG ?? UsualLateralG, use.CornerRadiusM ?? UsualRadiusM);
+        return
+        [
+            .. _mix.Select(one => (new CorneringDemand(one.OfUsual * usualG, radiusM, TurnDirection.Left), one.Share)),
+            .. _mix.Select(one => (new CorneringDemand(one.OfUsual * usualG, radiusM, TurnDirection.Right), one.Share)),
+        ];
+    }
+
+    private static (CorneringAttitude At, double Share)[]? Attitudes(HandlingCar car, (CorneringDemand Demand, double Share)[] turns)
+    {
+        var list = new (CorneringAttitude, double)[turns.Length];
+        CorneringSolver? solver = null;
+        for (var i = 0; i < turns.Length; i++)
+        {
+            var demand = turns[i].Demand;
+            var isFirst = i == 0 || turns[i - 1].Demand.Turn != demand.Turn;
+            solver = isFirst ? CorneringSolver.Of(car, demand.Turn) : solver;
+
+            // The hardest corner comes first: what the tyres hold there they hold in all.
+            var held = isFirst ? 1 : list[i - 1].Item1.PeakScale;
+            if (solver?.Solve(demand.LateralG, demand.RadiusM, held) is not null || solver is null) return null;
+            list[i] = (solver.Attitude(demand), turns[i].Share);
+        }
+
+        return list;
+    }
+
+    private static HandlingCar Leaned(HandlingCar car) => car with { Front = Leaned(car.Front), Rear = Leaned(car.Rear) };
+
+    private static HandlingAxle Leaned(HandlingAxle axle) =>
+        axle with { LeftCamberDeg = axle.LeftCamberDeg + CamberStepDeg, RightCamberDeg = axle.RightCamberDeg + CamberStepDeg };
+
+    private static AxleUse Axle(
+        HandlingCar car, Vehicle vehicle, CarAxle at, (CorneringAttitude At, double Share)[] now, (CorneringAttitude At, double Share)[] leaned)
+    {
+        var (left, right) = at == CarAxle.Front ? (WheelPosition.FrontLeft, WheelPosition.FrontRight) : (WheelPosition.RearLeft, WheelPosition.RearRight);
+        var work = 0.0;
+        foreach (var (turn, share) in now) work += share * (Work(turn.At(left)) + Work(turn.At(right)));
+        var axle = car.At(at);
+        var widthMm = vehicle.At(at).Tyre is { } tyre ? TreadWidth.Mm(tyre).Value : UsualTreadWidthMm;
+        return new(at, Wheel(left, axle.LeftCamberDeg, axle.LeftToeDeg, axle.LeftLoadN), Wheel(right, axle.RightCamberDeg, axle.RightToeDeg, axle.RightLoadN));
+
+        WheelUse Wheel(WheelPosition position, double camberDeg, double toeDeg, double loadN) => new()
+        {
+            Corners = Corners(position),
+            CamberDeg = camberDeg,
+            ToeDeg = toeDeg,
+            LoadN = loadN,
+            TyreRateNPerMm = axle.TyreRateNPerMm,
+            TreadWidthMm = widthMm,
+            RadiusMm = axle.LoadedRadiusMm,
+        };
+
+        CornerState[] Corners(WheelPosition position)
+        {
+            var corners = new CornerState[now.Length];
+            for (var i = 0; i < corners.Length; i++)
+            {
+                var (wheel, other) = (now[i].At.At(position), leaned[i].At.At(position));
+                corners[i] = new(2 * now[i].Share * Work(wheel) / work, wheel.LoadN, wheel.InclinationDeg, (other.InclinationDeg - wheel.InclinationDeg) / CamberStepDeg, wheel.IsOuter);
+            }
+
+            return corners;
+        }
+    }
+
+    private const double UsualTreadWidthMm = 185;
+
+    private static double Work(in WheelAttitude wheel) => Math.Abs(wheel.SideForceN * wheel.SlipDeg);
+}

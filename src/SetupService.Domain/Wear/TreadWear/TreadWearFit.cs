@@ -1,0 +1,57 @@
+using SetupService.Domain.Numerics.LeastSquares;
+using static SetupService.Domain.Wear.TreadWear.TreadWearParameters;
+
+namespace SetupService.Domain.Wear.TreadWear;
+
+/// <summary>
+/// The wear model fitted to the treads of an axle: what was read, each by its error, and what is believed beforehand, each by its spread, as one least-squares problem.
+/// </summary>
+internal readonly ref struct TreadWearFit : IFittedModel
+{
+    private const double Step = 1e-4;
+
+    private readonly AxleUse _axle;
+    private readonly TreadDepthRead[] _readings;
+    private readonly double _roadKm;
+    private readonly double _trackKm;
+
+    public TreadWearFit(AxleUse axle, TreadDepthRead[] readings, double roadKm, double trackKm) =>
+        (_axle, _readings, _roadKm, _trackKm) = (axle, readings, roadKm, trackKm);
+
+    /// <inheritdoc />
+    public int UnknownCount => Count;
+
+    /// <inheritdoc />
+    public int ReadingCount => _readings.Length + Count;
+
+    /// <inheritdoc />
+    public bool TryEvaluate(int reading, scoped ReadOnlySpan<double> unknowns, scoped Span<double> gradient, out double residual)
+    {
+        gradient.Clear();
+        if (reading >= _readings.Length)
+        {
+            var unknown = reading - _readings.Length;
+            var before = Beforehand[unknown];
+            residual = (before.Value - unknowns[unknown]) / before.StandardError;
+            gradient[unknown] = 1 / before.StandardError;
+            return double.IsFinite(residual);
+        }
+
+        var read = _readings[reading];
+        var wheel = read.IsLeft ? _axle.Left : _axle.Right;
+        var predicted = TreadWearModel.WornMm(wheel, read.Y, _roadKm, _trackKm, unknowns);
+        residual = (read.WornMm + (read.IsFreshStated ? 0 : unknowns[Fresh]) - predicted) / read.ErrorMm;
+        Span<double> moved = stackalloc double[Count];
+        unknowns.CopyTo(moved);
+        for (var k = 0; k < Count; k++)
+        {
+            moved[k] = unknowns[k] + Step;
+            gradient[k] = (TreadWearModel.WornMm(wheel, read.Y, _roadKm, _trackKm, moved) - predicted) / Step / read.ErrorMm;
+            moved[k] = unknowns[k];
+        }
+
+        if (!read.IsFreshStated) gradient[Fresh] = -1 / read.ErrorMm;
+
+        return double.IsFinite(residual);
+    }
+}

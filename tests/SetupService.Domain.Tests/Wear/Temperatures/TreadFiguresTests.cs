@@ -1,0 +1,87 @@
+using CsCheck;
+using SetupService.Domain.Answers;
+using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wear.Readings;
+using SetupService.Domain.Wear.Temperatures;
+
+namespace SetupService.Domain.Tests.Wear.Temperatures;
+
+public sealed class TreadFiguresTests
+{
+    [Fact]
+    public void The_figures_are_those_worked_by_hand()
+    {
+        var tread = Tread(78, 82, 90);
+
+        Assert.Equal(-12, TreadFigures.OuterLessInnerC(tread).Value);
+        Assert.Equal(12, TreadFigures.WidestSpreadC(tread).Value);
+        Assert.Equal(-2, TreadFigures.CentreLessShouldersC(tread).Value);
+        Assert.Equal(250 / 3.0, TreadFigures.MeanC(tread).Value, 1e-12);
+    }
+
+    // Inner 3 to 8 °C hotter, spread to 10 °C, centre within 3 °C: common practice, no source. Both edges belong to the range.
+    [Theory]
+    [InlineData(80, 83, 85, RangeVerdict.Within, RangeVerdict.Within, RangeVerdict.Within)]
+    [InlineData(80, 81.5, 83, RangeVerdict.Within, RangeVerdict.Within, RangeVerdict.Within)]
+    [InlineData(80, 84, 88, RangeVerdict.Within, RangeVerdict.Within, RangeVerdict.Within)]
+    [InlineData(80, 84, 88.1, RangeVerdict.Below, RangeVerdict.Within, RangeVerdict.Within)]
+    [InlineData(80, 84, 91, RangeVerdict.Below, RangeVerdict.Above, RangeVerdict.Within)]
+    [InlineData(80, 81, 82, RangeVerdict.Above, RangeVerdict.Within, RangeVerdict.Within)]
+    [InlineData(90, 85, 80, RangeVerdict.Above, RangeVerdict.Within, RangeVerdict.Within)]
+    [InlineData(80, 88, 85, RangeVerdict.Within, RangeVerdict.Within, RangeVerdict.Above)]
+    [InlineData(80, 78, 85, RangeVerdict.Within, RangeVerdict.Within, RangeVerdict.Below)]
+    public void Each_figure_is_held_to_its_range(double outerC, double centreC, double innerC, RangeVerdict across, RangeVerdict spread, RangeVerdict centre)
+    {
+        var findings = TreadFigures.Judge(Tread(outerC, centreC, innerC));
+
+        Assert.Equal([across, spread, centre, RangeVerdict.Unknown], findings.Select(one => one.Verdict));
+    }
+
+    // Two readings of a needle differ by 1.645 × √2 × 1 = 2.3 °C nine times in ten, of infrared by 5.8 °C.
+    [Theory]
+    [InlineData(15, Thermometer.Probe, true)]
+    [InlineData(10, Thermometer.Probe, false)]
+    [InlineData(15, Thermometer.Infrared, true)]
+    [InlineData(13, Thermometer.Infrared, false)]
+    public void A_thermometer_settles_what_lies_beyond_its_error(double hotterInside, Thermometer by, bool isClear) =>
+        Assert.Equal(isClear, TreadFigures.Judge(Tread(80, 85, 80 + hotterInside) with { By = by })[0].IsClear);
+
+    [Fact]
+    public void After_two_minutes_nothing_is_judged()
+    {
+        var late = Tread(80, 90, 99) with { SecondsAfterLap = 121, WindowC = new(70, 90) };
+
+        Assert.All(TreadFigures.Judge(late), one => Assert.Equal(RangeVerdict.Unknown, one.Verdict));
+        Assert.Contains("too far to tell", TreadWords.Of(late, TreadFigures.Judge(late)[0], UnitSystem.Metric), StringComparison.Ordinal);
+        Assert.All(TreadFigures.Judge(late with { SecondsAfterLap = 120 }), one => Assert.NotEqual(RangeVerdict.Unknown, one.Verdict));
+    }
+
+    [Fact]
+    public void The_words_quote_the_case_in_either_units()
+    {
+        var tread = Tread(74, 79, 86) with { WindowC = new(70, 84) };
+        var findings = TreadFigures.Judge(tread);
+
+        Assert.Equal(
+            "The inner shoulder is 12 °C hotter than the outer one (±2.3 °C for the thermometer). More than the usual 3 °C to 8 °C: the inner shoulder works too hard, as too much negative camber makes it, or toe-out.",
+            TreadWords.Of(tread, findings[0], UnitSystem.Metric));
+        Assert.StartsWith("The inner shoulder is 21.6 °F hotter than the outer one (±4.2 °F", TreadWords.Of(tread, findings[0], UnitSystem.Us), StringComparison.Ordinal);
+        Assert.Equal(
+            "The tread means 79.7 °C (±1.6 °C). That is in its range of 70 °C to 84 °C, but its hottest place, at 86 °C, is beyond.",
+            TreadWords.Of(tread, findings[3], UnitSystem.Metric));
+    }
+
+    [Fact]
+    public void Turning_the_tyre_on_its_rim_turns_the_sign_and_nothing_else() => Gen.Select(Gen.Double[-40, 250], Gen.Double[-40, 250], Gen.Double[-40, 250]).Sample((outer, centre, inner) =>
+    {
+        var (one, turned) = (Tread(outer, centre, inner), Tread(inner, centre, outer));
+
+        Assert.Equal(TreadFigures.OuterLessInnerC(one).Value, -TreadFigures.OuterLessInnerC(turned).Value);
+        Assert.Equal(TreadFigures.WidestSpreadC(one), TreadFigures.WidestSpreadC(turned));
+        Assert.True(TreadFigures.WidestSpreadC(one).Value >= Math.Abs(TreadFigures.OuterLessInnerC(one).Value));
+        Assert.Equal(TreadFigures.CentreLessShouldersC(one).Value, TreadFigures.CentreLessShouldersC(turned).Value, 1e-9);
+    });
+
+    internal static TreadReading Tread(double outerC, double centreC, double innerC, WheelPosition at = WheelPosition.FrontLeft, double? afterS = null) =>
+        new(at, new(outerC, centreC, innerC), Thermometer.Probe, afterS, null);
+}
