@@ -13,6 +13,7 @@ using SetupService.Api.Handling.Ride;
 using SetupService.Api.Handling.WhatIf;
 using SetupService.Api.Tyres;
 using SetupService.Api.Vehicles;
+using SetupService.Api.Wear.Forecast;
 using SetupService.Api.Wheels;
 
 namespace SetupService.Api.Host;
@@ -71,6 +72,8 @@ namespace SetupService.Api.Host;
 [JsonSerializable(typeof(CorneringAnswer))]
 [JsonSerializable(typeof(CorneringSweepRequest))]
 [JsonSerializable(typeof(CorneringSweepAnswer))]
+[JsonSerializable(typeof(ForecastRequest))]
+[JsonSerializable(typeof(ForecastAnswer))]
 [JsonSerializable(typeof(BatchCarLine))]
 [JsonSerializable(typeof(BatchCandidateLine))]
 [JsonSerializable(typeof(BatchAnswerLine))]

@@ -11,6 +11,7 @@ using SetupService.Api.Handling.Ride;
 using SetupService.Api.Handling.WhatIf;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Vehicles;
+using SetupService.Api.Wear.Forecast;
 
 namespace SetupService.Api.Host;
 
@@ -38,6 +39,7 @@ public static class ServiceContract
         new CamberTargetRules(),
         new CorneringRules(),
         new CorneringSweepRules(),
+        new ForecastRules(),
         new BatchCarLineRules(),
         new BatchCandidateLineRules(),
     ];

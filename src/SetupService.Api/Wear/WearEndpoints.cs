@@ -1,3 +1,5 @@
+using SetupService.Api.Wear.Forecast;
+
 namespace SetupService.Api.Wear;
 
 /// <summary>The calls about what tyres say, how long they last, and whether a change worked.</summary>
@@ -6,6 +8,6 @@ internal static class WearEndpoints
     public static void MapWear(this IEndpointRouteBuilder routes)
     {
         var group = routes.MapGroup("/v1/wear").WithTags("Wear");
-        _ = group;
+        group.MapForecast();
     }
 }

@@ -1,6 +1,6 @@
 using SetupService.Domain.Numerics.Statistics;
 using SetupService.Domain.Wear.Readings;
-using SetupService.Domain.Wear.TreadWear;
+using SetupService.Domain.Wear.StraightWear;
 
 namespace SetupService.Domain.Wear.BeforeAfter;
 

@@ -1,7 +1,7 @@
 using SetupService.Domain.Answers;
 using SetupService.Domain.Numerics.Statistics;
 using SetupService.Domain.Wear.Readings;
-using SetupService.Domain.Wear.TreadWear;
+using SetupService.Domain.Wear.StraightWear;
 
 namespace SetupService.Domain.Wear.BeforeAfter;
 

@@ -1,6 +1,6 @@
 using SetupService.Domain.Answers;
 using SetupService.Domain.Wear.Readings;
-using SetupService.Domain.Wear.TreadWear;
+using SetupService.Domain.Wear.StraightWear;
 
 namespace SetupService.Domain.Wear.Forecast;
 
@@ -82,8 +82,8 @@ public static class ForecastWords
     {
         var name = ForecastUnits.Name(ending.Place);
         var sure = ending.IsToldApart
-            ? Prose.Write(units, $"The {name} ends the tyre first (probability {100 * ending.Probability:pct})")
-            : Prose.Write(units, $"The readings do not tell which zone ends the tyre; the {name} is estimated to (probability {100 * ending.Probability:pct})");
+            ? Prose.Write(units, $"The {name} ends the tyre first (probability {100 * ending.Probability:pct0})")
+            : Prose.Write(units, $"The readings do not tell which zone ends the tyre; the {name} is estimated to (probability {100 * ending.Probability:pct0})");
         if (ending.MixesLeft <= 0) return Prose.Write(units, $"{sure}: at {zone.DepthNowMm.Value:mm} it is at or past the limit of {forecast.LimitDepthMm:mm} now.");
         var depth = Prose.Write(units, $"{sure}: it stands at {zone.DepthNowMm.Value:mm} and the limit is {forecast.LimitDepthMm:mm}.");
         var left = zone.MixesLeft;

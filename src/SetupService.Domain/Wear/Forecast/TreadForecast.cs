@@ -1,5 +1,5 @@
 using SetupService.Domain.Wear.Readings;
-using SetupService.Domain.Wear.TreadWear;
+using SetupService.Domain.Wear.StraightWear;
 
 namespace SetupService.Domain.Wear.Forecast;
 

@@ -1,4 +1,4 @@
-using SetupService.Domain.Wear.TreadWear;
+using SetupService.Domain.Wear.StraightWear;
 
 namespace SetupService.Domain.Wear.Forecast;
 

@@ -2,7 +2,7 @@ using SetupService.Domain.Answers;
 using SetupService.Domain.Numerics.Statistics;
 using SetupService.Domain.Wear.Readings;
 
-namespace SetupService.Domain.Wear.TreadWear;
+namespace SetupService.Domain.Wear.StraightWear;
 
 /// <summary>Straight wear fitted to the readings of one tyre: three zones on the same clocks, read with the same gauge.</summary>
 /// <param name="Design">When it was read.</param>

@@ -1,4 +1,4 @@
-namespace SetupService.Domain.Wear.TreadWear;
+namespace SetupService.Domain.Wear.StraightWear;
 
 /// <summary>What wear is counted against.</summary>
 public enum WearClock

@@ -1,6 +1,6 @@
 using SetupService.Domain.Wear.Readings;
 
-namespace SetupService.Domain.Wear.TreadWear;
+namespace SetupService.Domain.Wear.StraightWear;
 
 /// <summary>
 /// When a tyre was read: what least squares needs of the clocks, the same for every zone of the tread. Each clock runs about its
@@ -67,6 +67,7 @@ public sealed class WearDesign
             WearClock.InProportion => (4 / (road + (2 * both) + track), 0.0, 0.0),
             _ => (0.0, 0.0, 0.0),
         };
+        LastLaps = high.TrackLaps;
         (_endRoad, _endTrack) = Place(new(high.RoadKm, high.TrackLaps, default));
     }
 
@@ -78,6 +79,9 @@ public sealed class WearDesign
 
     /// <summary>How far each clock moved over all readings; 0 for one that stands still.</summary>
     public TyreUse Mix { get; }
+
+    /// <summary>Laps at the last reading.</summary>
+    public double LastLaps { get; }
 
     /// <summary>How many figures a zone's fit finds: its depth, and a rate for each clock told apart.</summary>
     public int UnknownCount => Clock switch { WearClock.None => 1, WearClock.Both => 3, _ => 2 };

@@ -1,9 +1,9 @@
 using MathNet.Numerics;
 using SetupService.Domain.Tests.TestData;
 using SetupService.Domain.Wear.Readings;
-using SetupService.Domain.Wear.TreadWear;
+using SetupService.Domain.Wear.StraightWear;
 
-namespace SetupService.Domain.Tests.Wear.TreadWear;
+namespace SetupService.Domain.Tests.Wear.StraightWear;
 
 /// <summary>The fit on tread data that were published.</summary>
 public sealed class PublishedTreadTests

@@ -1,4 +1,4 @@
-namespace SetupService.Domain.Wear.TreadWear;
+namespace SetupService.Domain.Wear.StraightWear;
 
 /// <summary>One number for each fitted clock: a stretch of use in units of the mix, or what the mix takes off the tread by each clock, mm.</summary>
 /// <param name="Road">By the road clock, or by both where they move in proportion.</param>

@@ -1,7 +1,7 @@
 using SetupService.Domain.Answers;
 using SetupService.Domain.Numerics.Statistics;
 
-namespace SetupService.Domain.Wear.TreadWear;
+namespace SetupService.Domain.Wear.StraightWear;
 
 /// <summary>How far single readings scatter about straight wear, and on how much that knowledge rests.</summary>
 /// <param name="StandardDeviationMm">Standard deviation of one reading, mm; above 0.</param>

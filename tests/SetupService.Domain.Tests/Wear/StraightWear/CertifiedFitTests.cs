@@ -1,8 +1,8 @@
 using SetupService.Domain.Tests.TestData;
 using SetupService.Domain.Wear.Readings;
-using SetupService.Domain.Wear.TreadWear;
+using SetupService.Domain.Wear.StraightWear;
 
-namespace SetupService.Domain.Tests.Wear.TreadWear;
+namespace SetupService.Domain.Tests.Wear.StraightWear;
 
 /// <summary>The fit against certified values of NIST's Statistical Reference Datasets: one clock (Norris) and two (Pontius, x and x²).</summary>
 public sealed class CertifiedFitTests

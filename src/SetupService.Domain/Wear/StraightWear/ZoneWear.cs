@@ -1,4 +1,4 @@
-namespace SetupService.Domain.Wear.TreadWear;
+namespace SetupService.Domain.Wear.StraightWear;
 
 /// <summary>The straight line (or plane, over two clocks) of a zone's depth.</summary>
 /// <param name="MeanDepthMm">Depth where both clocks have their mean, mm.</param>

@@ -1,6 +1,6 @@
 using SetupService.Domain.Wear.Readings;
 
-namespace SetupService.Domain.Wear.TreadWear;
+namespace SetupService.Domain.Wear.StraightWear;
 
 /// <summary>A reading further from the line than a gauge errs.</summary>
 /// <param name="Reading">Zero-based index of the reading.</param>
