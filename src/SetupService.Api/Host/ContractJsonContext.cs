@@ -13,6 +13,7 @@ using SetupService.Api.Handling.Ride;
 using SetupService.Api.Handling.WhatIf;
 using SetupService.Api.Tyres;
 using SetupService.Api.Vehicles;
+using SetupService.Api.Wear.BeforeAfter;
 using SetupService.Api.Wear.Forecast;
 using SetupService.Api.Wheels;
 
@@ -74,6 +75,8 @@ namespace SetupService.Api.Host;
 [JsonSerializable(typeof(CorneringSweepAnswer))]
 [JsonSerializable(typeof(ForecastRequest))]
 [JsonSerializable(typeof(ForecastAnswer))]
+[JsonSerializable(typeof(BeforeAfterRequest))]
+[JsonSerializable(typeof(BeforeAfterAnswer))]
 [JsonSerializable(typeof(BatchCarLine))]
 [JsonSerializable(typeof(BatchCandidateLine))]
 [JsonSerializable(typeof(BatchAnswerLine))]

@@ -23,6 +23,6 @@ public sealed record ComparisonQuestion
     /// <summary>How many further readings are planned.</summary>
     public int PlannedReadings { get; init; } = UsualReadings;
 
-    /// <summary>How much further use is planned, in laps (kilometres where the road is compared); null where it is asked for.</summary>
-    public double? PlannedUse { get; init; }
+    /// <summary>How many further laps are planned; null where none are, or laps are not compared.</summary>
+    public double? PlannedLaps { get; init; }
 }

@@ -67,7 +67,7 @@ public sealed record WearComparison
             var road = clock == ComparedClock.Track ? RateChange.Of(before, after, place, TyreUse.Road1000Km) : null;
             var sought = question.ExpectedRatio ?? main?.Ratio?.Value;
             if (sought is not { } ratio || ratio == 1 || !(main?.BeforeMm.Value > 0)) return new(main, road, sought, null, null);
-            return new(main, road, ratio, further.LeastUse(place, ratio), question.PlannedUse is { } use ? further.Power(place, ratio, use) : null);
+            return new(main, road, ratio, further.LeastUse(place, ratio), clock != ComparedClock.Road && question.PlannedLaps is { } laps ? further.Power(place, ratio, laps) : null);
         }
     }
 

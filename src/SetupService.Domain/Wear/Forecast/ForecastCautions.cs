@@ -11,13 +11,21 @@ public static class ForecastCautions
 
     private static readonly TreadPlace[] Places = [TreadPlace.Outer, TreadPlace.Centre, TreadPlace.Inner];
 
-    private static readonly Caution Inspection = new(
+    /// <summary>Depth is not all there is to a tyre.</summary>
+    public static Caution Inspection { get; } = new(
         "treadInspection",
         "A depth says nothing of cuts, bulges, separation, age or what is under the tread. Look the whole tyre over before and after each track session; what may be driven on the road is decided by local law, and a tyre professional decides in doubt.");
 
     private static readonly Caution TurningOnRim = new(
         "turningOnRim",
         "Turn a tyre on its rim, or move it to the car's other side, only where its tread has no direction of rotation and no side marked outside, and have a tyre workshop do it: mounting under pressure can kill.");
+
+    /// <summary>The caution of a tyre at or past the legal limit by a reading; null where it is above.</summary>
+    /// <param name="leastMm">Its least depth, mm.</param>
+    /// <param name="units">Units of the sentence.</param>
+    public static Caution? WornOut(double leastMm, UnitSystem units) => leastMm > TreadDepths.LegalLeastMm ? null : new(
+        "wornOut",
+        Prose.Write(units, $"A zone read last has {leastMm:mm}, at or below the {TreadDepths.LegalLeastMm:mm} most countries ask for. The tyre is done: do not drive on it to gather readings, have a tyre professional replace it; local law decides."));
 
     /// <summary>The cautions of a forecast.</summary>
     /// <param name="forecast">The forecast.</param>
