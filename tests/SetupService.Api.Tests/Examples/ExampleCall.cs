@@ -46,6 +46,9 @@ internal sealed record ExampleCall(string Method, string Path, string? Request, 
         new("POST", "/v1/handling/cornering", "cornering.request.json", "cornering.answer.json"),
         new("POST", "/v1/handling/cornering-sweep", "cornering-sweep.request.json", "cornering-sweep.answer.json"),
         new("POST", "/v1/handling/cornering-sweep", "cornering-sweep.request.json", "cornering-sweep.answer.svg"),
+        new("POST", "/v1/wear/forecast", "wear-forecast.request.json", "wear-forecast.answer.json"),
+        new("POST", "/v1/wear/forecast", "wear-forecast.request.json", "wear-forecast.answer.svg"),
+        new("POST", "/v1/wear/before-after", "wear-before-after.request.json", "wear-before-after.answer.json"),
     ];
 
     public static string FileOf(string name) => ContractFile.Path(System.IO.Path.Combine("examples", name));
