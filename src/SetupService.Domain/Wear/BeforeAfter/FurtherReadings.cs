@@ -23,6 +23,9 @@ public sealed class FurtherReadings
     private readonly DepthReading[] _after;
     private readonly int _there;
 
+    // The quantile hangs on the degrees of freedom alone, which hardly change while a plan is sought.
+    private (int DegreesOfFreedom, double Quantile) _test;
+
     /// <summary>Makes ready to try plans.</summary>
     /// <param name="before">The fit before, with the scatter of all readings.</param>
     /// <param name="after">The readings after that are there.</param>
@@ -89,6 +92,7 @@ public sealed class FurtherReadings
         var ofBefore = WearFit.ZoneCount * (_before.Design.Count - _before.Design.UnknownCount);
         var degrees = ofBefore + (WearFit.ZoneCount * Math.Max(0, _after.Length - unknowns));
         var shift = Math.Abs(ratio - 1) * rate.Value / (_before.Scatter.StandardDeviationMm * Math.Sqrt(_beforeVariance + afterVariance));
-        return StudentT.AboveShifted(StudentT.UpperQuantile(GaugeScatter.UpperShare, degrees), shift, degrees);
+        if (_test.DegreesOfFreedom != degrees) _test = (degrees, StudentT.UpperQuantile(GaugeScatter.UpperShare, degrees));
+        return StudentT.AboveShifted(_test.Quantile, shift, degrees);
     }
 }
