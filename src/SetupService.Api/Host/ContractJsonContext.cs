@@ -13,7 +13,9 @@ using SetupService.Api.Handling.Ride;
 using SetupService.Api.Handling.WhatIf;
 using SetupService.Api.Tyres;
 using SetupService.Api.Vehicles;
+using SetupService.Api.Wear.BeforeAfter;
 using SetupService.Api.Wear.Diagnosis;
+using SetupService.Api.Wear.Forecast;
 using SetupService.Api.Wear.Temperatures;
 using SetupService.Api.Wheels;
 
@@ -77,6 +79,10 @@ namespace SetupService.Api.Host;
 [JsonSerializable(typeof(CorneringSweepAnswer))]
 [JsonSerializable(typeof(TemperaturesRequest))]
 [JsonSerializable(typeof(TemperaturesAnswer))]
+[JsonSerializable(typeof(ForecastRequest))]
+[JsonSerializable(typeof(ForecastAnswer))]
+[JsonSerializable(typeof(BeforeAfterRequest))]
+[JsonSerializable(typeof(BeforeAfterAnswer))]
 [JsonSerializable(typeof(BatchCarLine))]
 [JsonSerializable(typeof(BatchCandidateLine))]
 [JsonSerializable(typeof(BatchAnswerLine))]

@@ -11,7 +11,9 @@ using SetupService.Api.Handling.Ride;
 using SetupService.Api.Handling.WhatIf;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Vehicles;
+using SetupService.Api.Wear.BeforeAfter;
 using SetupService.Api.Wear.Diagnosis;
+using SetupService.Api.Wear.Forecast;
 using SetupService.Api.Wear.Temperatures;
 
 namespace SetupService.Api.Host;
@@ -42,6 +44,8 @@ public static class ServiceContract
         new CorneringSweepRules(),
         new DiagnosisRules(),
         new TemperaturesRules(),
+        new ForecastRules(),
+        new BeforeAfterRules(),
         new BatchCarLineRules(),
         new BatchCandidateLineRules(),
     ];

@@ -1,4 +1,6 @@
+using SetupService.Api.Wear.BeforeAfter;
 using SetupService.Api.Wear.Diagnosis;
+using SetupService.Api.Wear.Forecast;
 using SetupService.Api.Wear.Temperatures;
 
 namespace SetupService.Api.Wear;
@@ -11,5 +13,7 @@ internal static class WearEndpoints
         var group = routes.MapGroup("/v1/wear").WithTags("Wear");
         group.MapDiagnosis();
         group.MapTemperatures();
+        group.MapForecast();
+        group.MapBeforeAfter();
     }
 }

@@ -9,7 +9,7 @@ namespace SetupService.Domain.Answers;
 /// </summary>
 /// <remarks>
 /// Formats: <c>mm</c>, <c>fit</c> (mm of parts that must match, more closely), <c>kg</c>, <c>kPa</c>, <c>kPaUp</c> (rounded
-/// up: a pressure to be set), <c>kmh</c>, <c>c</c> (a temperature), <c>cDiff</c> (a difference of temperatures), <c>pct</c>, <c>pct0</c> (whole
+/// up: a pressure to be set), <c>kmh</c>, <c>km</c>, <c>c</c> (a temperature), <c>cDiff</c> (a difference of temperatures), <c>pct</c>, <c>pct0</c> (whole
 /// percent), <c>deg</c>, <c>in</c> (rim codes; never converted), <c>n</c> (a plain number). Rounding happens here and nowhere else, half away from zero.
 /// Always culture-free. The buffer is taken from the thread and given back, so a sentence costs one string.
 /// </remarks>
@@ -100,6 +100,8 @@ public ref struct Prose
             case "kPa": Append(value, 0, " kPa"); break;
             case "kmh" when us: AppendTrimmed(value / KilometresPerMile, 2, " mph"); break;
             case "kmh": AppendTrimmed(value, 2, " km/h"); break;
+            case "km" when us: Append(value / KilometresPerMile, 0, " miles"); break;
+            case "km": Append(value, 0, " km"); break;
             case "c" when us: AppendTrimmed((value * FahrenheitPerCelsius) + FahrenheitAtZeroCelsius, 0, " °F"); break;
             case "c": AppendTrimmed(value, 1, " °C"); break;
             case "cDiff" when us: AppendTrimmed(value * FahrenheitPerCelsius, 1, " °F"); break;

@@ -48,6 +48,8 @@ public sealed class AnswersKeepTheirSchemasTests(ServiceFixture fixture) : IClas
     [InlineData("ride.request.json", "RideRequest")]
     [InlineData("camber-target.request.json", "CamberTargetRequest")]
     [InlineData("what-if.request.json", "WhatIfRequest")]
+    [InlineData("wear-forecast.request.json", "ForecastRequest")]
+    [InlineData("wear-before-after.request.json", "BeforeAfterRequest")]
     public async Task The_request_of_an_example_is_valid(string file, string schema)
     {
         var schemas = await DescribedSchemas.ReadAsync(fixture.Client);

@@ -49,6 +49,9 @@ internal sealed record ExampleCall(string Method, string Path, string? Request, 
         new("POST", "/v1/wear/diagnosis", "wear-diagnosis.request.json", "wear-diagnosis.answer.json"),
         new("POST", "/v1/wear/diagnosis", "wear-diagnosis.request.json", "wear-diagnosis.answer.svg"),
         new("POST", "/v1/wear/temperatures", "wear-temperatures.request.json", "wear-temperatures.answer.json"),
+        new("POST", "/v1/wear/forecast", "wear-forecast.request.json", "wear-forecast.answer.json"),
+        new("POST", "/v1/wear/forecast", "wear-forecast.request.json", "wear-forecast.answer.svg"),
+        new("POST", "/v1/wear/before-after", "wear-before-after.request.json", "wear-before-after.answer.json"),
     ];
 
     public static string FileOf(string name) => ContractFile.Path(System.IO.Path.Combine("examples", name));

@@ -1,0 +1,96 @@
+using SetupService.Api.Http.Parts;
+using SetupService.Domain.Answers;
+using SetupService.Domain.Wear.BeforeAfter;
+using SetupService.Domain.Wear.Forecast;
+using SetupService.Domain.Wear.Readings;
+
+namespace SetupService.Api.Wear.BeforeAfter;
+
+/// <summary>Puts a comparison down.</summary>
+internal static class BeforeAfterAnswers
+{
+    /// <summary>The answer.</summary>
+    public static BeforeAfterAnswer Of(BeforeAfterRequest request, ComparisonQuestion question, WearComparison comparison, UnitSystem units) => new()
+    {
+        Clock = comparison.Clock,
+        RoadPerLapKm = comparison.Clock == ComparedClock.SameMix ? comparison.Unit.RoadKm : null,
+        Zones = comparison.Zones is not { } zones ? null : new ZoneChangesPart
+        {
+            Outer = Zone(comparison, zones.Outer),
+            Centre = Zone(comparison, zones.Centre),
+            Inner = Zone(comparison, zones.Inner),
+        },
+        OuterToCentre = ShoulderChangePart.Of(comparison.Outer),
+        InnerToCentre = ShoulderChangePart.Of(comparison.Inner),
+        PlannedReadings = question.PlannedReadings,
+        ScatterMm = (comparison.Before ?? comparison.After)?.Scatter.StandardDeviationMm,
+        Summary = [.. ComparisonWords.Of(comparison, question, units)],
+        Unknown = Unknown(comparison),
+        Method = "wear-before-after",
+        Edition = Edition.Current,
+        Assumptions = Assumptions(request, comparison),
+        Cautions = CautionPart.Of(Cautions(question, units)),
+    };
+
+    private static ZoneChangePart Zone(WearComparison comparison, in ZoneComparison zone) => new()
+    {
+        Rate = RateChangePart.Of(zone.Main),
+        Road = RateChangePart.Of(zone.Road),
+        SoughtRatio = zone.SoughtRatio,
+        LapsToShow = comparison.Unit.TrackLaps > 0 ? zone.LeastUse * comparison.Unit.TrackLaps : null,
+        KmToShow = comparison.Unit.RoadKm > 0 ? zone.LeastUse * comparison.Unit.RoadKm : null,
+        PlannedPower = zone.PlannedPower,
+    };
+
+    private static UnknownPart[] Unknown(WearComparison comparison)
+    {
+        var list = new List<UnknownPart>();
+        if (comparison.Zones is not { } zones)
+        {
+            foreach (var output in (ReadOnlySpan<string>)["/zones", "/outerToCentre", "/innerToCentre"]) Add(output, ComparisonWords.NoComparison(comparison));
+            return [.. list];
+        }
+
+        foreach (var (name, zone) in (ReadOnlySpan<(string, ZoneComparison)>)[("outer", zones.Outer), ("centre", zones.Centre), ("inner", zones.Inner)])
+        {
+            var path = "/zones/" + name;
+            if (comparison.After is null) Add(path + "/rate/ratio", ComparisonWords.NoAfter(comparison));
+            else if (zone.Main?.Ratio is { IsBounded: false }) Add(path + "/rate/ratio/range", "the rate before is not shown to be above zero, so no ratio is too large");
+            if (ComparisonWords.NoPlan(comparison, zone) is { } reason) Add(comparison.Clock == ComparedClock.Road ? path + "/kmToShow" : path + "/lapsToShow", reason);
+        }
+
+        if (comparison.After is null) Add("/outerToCentre/after", ComparisonWords.NoAfter(comparison));
+        else if (comparison.Outer is { IsShown: null }) Add("/outerToCentre/shown", "a rate is not shown to be above zero");
+        if (comparison.After is null) Add("/innerToCentre/after", ComparisonWords.NoAfter(comparison));
+        else if (comparison.Inner is { IsShown: null }) Add("/innerToCentre/shown", "a rate is not shown to be above zero");
+        return [.. list];
+
+        void Add(string output, string reason) => list.Add(new() { Output = output, Reason = reason });
+    }
+
+    private static AssumptionPart[] Assumptions(BeforeAfterRequest request, WearComparison comparison)
+    {
+        var list = new List<Assumption>
+        {
+            new("/after", null, "same track, season, driver and kind of tyre", "Tire Sci. Technol. 13(1), abstract: repeats weeks apart moved rates by up to 30 %, ratios between tyres of one car by 2 %", "Compare nothing read in different seasons or on different tracks: such a difference may be weather or surface, and no range here holds it. Two tyres of one car over the same laps compare best."),
+        };
+        if (request.GaugeErrorMm is null)
+            list.Add(new("/gaugeErrorMm", TreadDepths.UsualGaugeErrorMm, null, "judgement: a hand gauge in untrained hands", "Judges whether tread grows; the ranges come from the readings' own scatter."));
+        if (comparison.Before is { Scatter.IsFloor: true } before)
+            list.Add(new("/before", before.Scatter.StandardDeviationMm, null, "rounding to 0.1 mm, or 0.3 of the gauge error given; derived", "The readings lie closer to the line than a gauge reads; this scatter in mm is taken in its place."));
+        if (request.PlannedReadings is null && comparison.Zones is not null)
+            list.Add(new("/plannedReadings", ComparisonQuestion.UsualReadings, null, "our choice", "How many readings the further use is read at, at equal steps, with nothing but the compared clock moving between them."));
+        return AssumptionPart.Of(list);
+    }
+
+    private static List<Caution> Cautions(ComparisonQuestion question, UnitSystem units)
+    {
+        var list = new List<Caution>();
+        var leastMm = LeastMm(question.After.Length > 0 ? question.After.Span[^1] : question.Before.Span[^1]);
+        if (ForecastCautions.WornOut(leastMm, units) is { } worn) list.Add(worn);
+        list.Add(ForecastCautions.Inspection);
+        return list;
+    }
+
+    private static double LeastMm(in DepthReading reading) => Math.Min(reading.DepthMm.Outer, Math.Min(reading.DepthMm.Centre, reading.DepthMm.Inner));
+}

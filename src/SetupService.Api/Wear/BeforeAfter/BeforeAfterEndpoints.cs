@@ -1,0 +1,39 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using SetupService.Api.Http;
+using SetupService.Api.Http.Problems;
+using SetupService.Api.Http.Queries;
+using SetupService.Domain.Wear.BeforeAfter;
+
+namespace SetupService.Api.Wear.BeforeAfter;
+
+/// <summary>The call that tells whether a change worked.</summary>
+internal static class BeforeAfterEndpoints
+{
+    private static readonly BeforeAfterRules Rules = new();
+
+    public static void MapBeforeAfter(this RouteGroupBuilder group) =>
+        group.MapPost("/before-after", Compare)
+            .WithQuery(QueryParameters.Units)
+            .WithExample("wear-before-after")
+            .WithName("wearBeforeAfter")
+            .WithSummary("Did the change change how the tread wears?")
+            .WithDescription("Wear of both shoulders and the centre before and after a change: the ratio of the rates with its 90 % range, whether a change is shown, the shoulders against the centre, and how many further laps would show the change seen or hoped for. Without readings after it plans the session. Too few readings give unknown with the reason.");
+
+    private static Results<Answer<BeforeAfterAnswer>, Problem> Compare(Body<BeforeAfterRequest> body, QueryReader query)
+    {
+        if (body.Value is not { } request)
+            return body.Problem!;
+        if (!Rules.Validate(request).IsValid)
+            return body.Refuse();
+        var question = new ComparisonQuestion
+        {
+            Before = DepthReadingDocument.ToDomain(request.Before),
+            After = DepthReadingDocument.ToDomain(request.After),
+            GaugeErrorMm = request.GaugeErrorMm,
+            ExpectedRatio = request.ExpectedRatio,
+            PlannedReadings = request.PlannedReadings ?? ComparisonQuestion.UsualReadings,
+            PlannedLaps = request.PlannedLaps,
+        };
+        return new Answer<BeforeAfterAnswer>(BeforeAfterAnswers.Of(request, question, WearComparison.Of(question), query.Units));
+    }
+}

@@ -1,0 +1,152 @@
+using SetupService.Api.Http.Parts;
+using SetupService.Domain.Answers;
+using SetupService.Domain.Numerics.Statistics;
+using SetupService.Domain.Wear.Forecast;
+using SetupService.Domain.Wear.Readings;
+
+namespace SetupService.Api.Wear.Forecast;
+
+/// <summary>Puts a forecast down.</summary>
+internal static class ForecastAnswers
+{
+    /// <summary>The answer.</summary>
+    public static ForecastAnswer Of(ForecastRequest request, TreadForecast forecast, UnitSystem units)
+    {
+        var treadwear = Treadwear(request, units);
+        return new ForecastAnswer
+        {
+            Zones = new ForecastZonesPart
+            {
+                Outer = Zone(forecast, TreadPlace.Outer),
+                Centre = Zone(forecast, TreadPlace.Centre),
+                Inner = Zone(forecast, TreadPlace.Inner),
+            },
+            EndsFirst = forecast.Ending is { } ending ? new() { Zone = ending.Place, Probability = ending.Probability, IsToldApart = ending.IsToldApart } : null,
+            LimitDepthMm = forecast.LimitDepthMm,
+            DistinctReadings = forecast.DistinctReadings,
+            ScatterMm = forecast.Fit?.Scatter.StandardDeviationMm,
+            DegreesOfFreedom = forecast.Fit?.Scatter.DegreesOfFreedom,
+            Misfits = [.. forecast.Misfits.Select(one => new MisfitPart { Input = $"/readings/{one.Reading}/depthMm/{Word(one.Place)}", Zone = one.Place, AboveLineMm = one.AboveLineMm })],
+            Turning = forecast.Turning is { } turning ? new() { Change = Change(forecast.Mix, turning.Change), IsShown = turning.IsShown } : null,
+            Swapping = forecast.Swapping is { } swapping ? Swapping(forecast.Mix, swapping) : null,
+            Cost = Cost(request, forecast),
+            Treadwear = treadwear,
+            Summary = [.. ForecastWords.Of(forecast, units), .. treadwear is null ? Array.Empty<string>() : [treadwear.Text]],
+            Unknown = ForecastGaps.Of(request, forecast),
+            Method = "wear-forecast",
+            Edition = Edition.Current,
+            Assumptions = ForecastAssumptions.Of(request, forecast),
+            Cautions = CautionPart.Of(ForecastCautions.Of(forecast, units)),
+        };
+    }
+
+    /// <summary>The name of a zone as members have it.</summary>
+    public static string Word(TreadPlace place) => place switch { TreadPlace.Outer => "outer", TreadPlace.Centre => "centre", _ => "inner" };
+
+    private static ForecastZonePart Zone(TreadForecast forecast, TreadPlace place)
+    {
+        var zone = forecast.Zones?.At(place);
+        return new ForecastZonePart
+        {
+            Status = forecast.Status,
+            Reason = forecast.Status == ForecastStatus.Unknown ? ForecastWords.NoForecast(forecast) : null,
+            WornMm = forecast.WornMm.At(place),
+            DepthNowMm = Part(zone?.DepthNowMm),
+            RatePer1000KmMm = Part(zone?.RatePer1000KmMm),
+            RatePerLapMm = Part(zone?.RatePerLapMm),
+            KmLeft = Part(zone?.KmLeft),
+            KmLeftAtLeast = zone?.KmLeft?.AtLeast,
+            LapsLeft = Part(zone?.LapsLeft),
+            LapsLeftAtLeast = zone?.LapsLeft?.AtLeast,
+            SameMix = zone is { } known && HasMix(forecast.Mix) ? SameMix(forecast, known, place) : null,
+        };
+    }
+
+    private static SameMixPart SameMix(TreadForecast forecast, in ZoneForecast zone, TreadPlace place)
+    {
+        var mix = forecast.Mix;
+        var (laps, km) = (zone.MixesLeft.Times(mix.TrackLaps), zone.MixesLeft.Times(mix.RoadKm));
+        return new SameMixPart
+        {
+            RoadPerLapKm = mix.RoadKm / mix.TrackLaps,
+            WearPerLapMm = UncertaintyPart.Of(PerLapOfMix(forecast, place)),
+            LapsLeft = Part(laps),
+            LapsLeftAtLeast = laps.AtLeast,
+            KmLeft = Part(km),
+            KmLeftAtLeast = km.AtLeast,
+        };
+    }
+
+    private static Uncertainty PerLapOfMix(TreadForecast forecast, TreadPlace place) =>
+        forecast.Fit!.Wear(place, new TyreUse(forecast.Mix.RoadKm / forecast.Mix.TrackLaps, 1))!.Value;
+
+    private static WearCostPart? Cost(ForecastRequest request, TreadForecast forecast)
+    {
+        if (request is not { TyrePrice: { } price, NewDepthMm: { } newMm } || forecast is not { Ending: { } ending, Zones: { } zones }) return null;
+        var usableMm = newMm - forecast.LimitDepthMm;
+        if (usableMm <= 0) return null;
+        var zone = zones.At(ending.Place);
+        return new WearCostPart
+        {
+            Currency = price.Currency,
+            Zone = ending.Place,
+            UsableDepthMm = usableMm,
+            PerLapAmount = Of(zone.RatePerLapMm),
+            Per1000KmAmount = Of(zone.RatePer1000KmMm),
+            PerLapOfMixAmount = HasMix(forecast.Mix) ? Of(PerLapOfMix(forecast, ending.Place)) : null,
+        };
+
+        UncertaintyPart? Of(Uncertainty? wearMm) => wearMm is { } wear ? UncertaintyPart.Of(RunningCost.Of(wear, usableMm, price.Amount)) : null;
+    }
+
+    private static TreadwearPart? Treadwear(ForecastRequest request, UnitSystem units)
+    {
+        if (request.TreadwearGrade is not { } grade) return null;
+        var ratio = request.OtherTreadwearGrade is { } other ? TreadwearGrade.LifeRatio(grade, other) : (double?)null;
+        return new TreadwearPart
+        {
+            Grade = grade,
+            CourseKm = TreadwearGrade.CourseKm(grade),
+            OtherGrade = request.OtherTreadwearGrade,
+            ExpectedLifeRatio = ratio,
+            LowerLifeRatio = ratio / TreadwearGrade.MostFactor,
+            UpperLifeRatio = ratio * TreadwearGrade.MostFactor,
+            Text = TreadwearWords.Of(grade, request.OtherTreadwearGrade, units),
+        };
+    }
+
+    private static SwappingPart Swapping(TyreUse mix, in SwappingTyres swapping) => new()
+    {
+        Change = Change(mix, swapping.Change),
+        ThisHere = Life(mix, swapping.ThisAsItIs),
+        ThisThere = Life(mix, swapping.ThisAtOthersPlace),
+        OtherThere = Life(mix, swapping.OtherAsItIs),
+        OtherHere = Life(mix, swapping.OtherAtThisPlace),
+    };
+
+    private static ChangeOfPlacePart Change(TyreUse mix, in PlaceChange change) => new()
+    {
+        BestAfterLaps = Laps(mix, change.BestAfter),
+        BestAfterKm = Km(mix, change.BestAfter),
+        LapsLeft = Laps(mix, change.LifeWhenChanged),
+        KmLeft = Km(mix, change.LifeWhenChanged),
+        GainedLaps = Laps(mix, change.Gain),
+        GainedKm = Km(mix, change.Gain),
+    };
+
+    private static TyreLifePart Life(TyreUse mix, double mixes) => new() { LapsLeft = Laps(mix, mixes), KmLeft = Km(mix, mixes) };
+
+    private static double? Laps(TyreUse mix, double mixes) => mix.TrackLaps > 0 ? mix.TrackLaps * mixes : null;
+
+    private static double? Km(TyreUse mix, double mixes) => mix.RoadKm > 0 ? mix.RoadKm * mixes : null;
+
+    private static bool HasMix(TyreUse mix) => mix is { RoadKm: > 0, TrackLaps: > 0 };
+
+    private static UncertaintyPart? Part(Uncertainty? range) => range is { } known ? UncertaintyPart.Of(known) : null;
+
+    private static UncertaintyPart? Part(RatioRange? range) => range is { } known ? Part(known) : null;
+
+    private static UncertaintyPart? Part(RatioRange range) => range is { Value: { } value, AtLeast: { } least, AtMost: { } most }
+        ? UncertaintyPart.Of(new Uncertainty(value, least, most, Uncertainty.NinetyPct))
+        : null;
+}

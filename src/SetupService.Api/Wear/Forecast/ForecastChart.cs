@@ -1,0 +1,110 @@
+using SetupService.Api.Drawings.Charts;
+using SetupService.Domain.Answers;
+using SetupService.Domain.Wear.Forecast;
+using SetupService.Domain.Wear.Readings;
+using SetupService.Domain.Wear.StraightWear;
+
+namespace SetupService.Api.Wear.Forecast;
+
+/// <summary>
+/// Draws depth over distance, a panel a zone: straight wear with its band, the readings, the limit. Over two clocks the picture goes along the proportion
+/// they had, and each reading is moved there by the rate of the clock it departs in, so that what is left to see is scatter.
+/// </summary>
+internal static class ForecastChart
+{
+    private const int LinePoints = 41;
+    private const int LimitPoints = 20;
+    private const double MmPerInch = 25.4;
+    private const double KmPerMile = 1.609344;
+
+    // The picture goes on to a little behind the end of the tyre, but no further than this many times what was driven.
+    private const double BehindEnd = 1.1;
+    private const double FurthestMixes = 3;
+    private const double LeastMixes = 0.2;
+
+    /// <summary>The picture.</summary>
+    public static string Draw(ForecastRequest request, TreadForecast forecast, ForecastAnswer answer, UnitSystem units)
+    {
+        var readings = DepthReadingDocument.ToDomain(request.Readings);
+        var isTrack = forecast.Mix.TrackLaps > 0;
+        var (length, mm) = units == UnitSystem.Us ? ("in", MmPerInch) : ("mm", 1);
+        var across = isTrack
+            ? new ChartAxis(forecast.Mix.RoadKm > 0 ? "laps, with the road that goes with them" : "laps", "")
+            : new ChartAxis("road", units == UnitSystem.Us ? "miles" : "km");
+        var perUnit = !isTrack && units == UnitSystem.Us ? KmPerMile : 1;
+        return ChartDrawing.Draw(new Chart
+        {
+            Heading = "Tread depth, and how long it lasts",
+            Lines = [answer.Summary[0]],
+            Across = across,
+            Panels = [.. ((TreadPlace[])[TreadPlace.Outer, TreadPlace.Centre, TreadPlace.Inner]).Select(Panel)],
+            Notes = [.. answer.Summary[1..], .. answer.Cautions.Select(caution => caution.Text)],
+        });
+
+        ChartPanel Panel(TreadPlace place)
+        {
+            var dots = new ChartSeries("readings", [.. readings.Select(one => Dot(one, place))]) { IsJoined = false, IsMain = false };
+            List<ChartSeries> series = forecast.Fit is { } fit ? [Line(fit, place), dots] : [dots];
+            series.Add(Limit());
+            return new(Name(place), length, series) { LeastSpan = 0.5 / mm };
+        }
+
+        ChartPoint Dot(in DepthReading reading, TreadPlace place)
+        {
+            var moved = forecast.Fit is { } fit ? OnMix(fit, reading, place) : 0;
+            return new((isTrack ? reading.TrackLaps : reading.RoadKm) / perUnit, (reading.DepthMm.At(place) + moved) / mm);
+        }
+
+        ChartSeries Line(WearFit fit, TreadPlace place)
+        {
+            var points = new ChartPoint[LinePoints];
+            var last = Last(forecast);
+            for (var i = 0; i < points.Length; i++)
+            {
+                var mixes = -1 + ((1 + last) * i / (points.Length - 1));
+                var range = DepthAfter(fit, place, mixes);
+                points[i] = new(Where(mixes), range.Value / mm) { Lower = range.Lower / mm, Upper = range.Upper / mm };
+            }
+
+            return new("straight wear", points) { BandName = "90 % band" };
+        }
+
+        ChartSeries Limit()
+        {
+            var (from, to) = (Where(-1), Where(forecast.Fit is null ? 0 : Last(forecast)));
+            return new("limit", [.. Enumerable.Range(0, LimitPoints).Select(i => new ChartPoint(from + ((to - from) * i / (LimitPoints - 1)), forecast.LimitDepthMm / mm))]) { IsMain = false };
+        }
+
+        double Where(double mixes) => isTrack
+            ? readings[^1].TrackLaps + (mixes * forecast.Mix.TrackLaps)
+            : (readings[^1].RoadKm + (mixes * forecast.Mix.RoadKm)) / perUnit;
+    }
+
+    /// <summary>How far the picture goes on, in mixes.</summary>
+    private static double Last(TreadForecast forecast) =>
+        Math.Clamp((forecast.Ending?.MixesLeft ?? 0) * BehindEnd, LeastMixes, FurthestMixes);
+
+    /// <summary>Depth after some mixes from the last reading, mm.</summary>
+    private static Uncertainty DepthAfter(WearFit fit, TreadPlace place, double mixes)
+    {
+        var share = fit.Design.Share(fit.Design.Mix)!.Value;
+        var lostMm = fit.Wear(place, fit.Design.Mix)!.Value.Value;
+        var variance = fit.Design.EndVariance - (2 * mixes * fit.Design.EndCovariance(share)) + (mixes * mixes * fit.Design.Variance(share));
+        return fit.Scatter.Range(fit.Zones.At(place).EndDepthMm - (mixes * lostMm), Math.Max(0, variance));
+    }
+
+    /// <summary>By how much a reading's depth changes if its road is what the mix has at its laps, mm.</summary>
+    private static double OnMix(WearFit fit, in DepthReading reading, TreadPlace place)
+    {
+        if (fit.Design.Clock != WearClock.Both) return 0;
+        var mixes = (reading.TrackLaps - fit.Design.LastLaps) / fit.Design.Mix.TrackLaps;
+        return DepthAfter(fit, place, mixes).Value - fit.Design.DepthMm(fit.Zones.At(place), reading);
+    }
+
+    private static string Name(TreadPlace place) => place switch
+    {
+        TreadPlace.Outer => "outer shoulder",
+        TreadPlace.Centre => "centre",
+        _ => "inner shoulder",
+    };
+}

@@ -1,0 +1,20 @@
+using System.Text.Json.Serialization;
+using SetupService.Api.Http.Contract;
+
+namespace SetupService.Api.Wear.Forecast;
+
+/// <summary>What a tyre costs, fitted or not as the caller sees it.</summary>
+public sealed record TyrePriceDocument
+{
+    /// <summary>The amount in the currency.</summary>
+    [JsonRequired]
+    [Limits(0, 100_000)]
+    [Sample(148.0)]
+    public double Amount { get; set; }
+
+    /// <summary>The currency's code of three letters (ISO 4217).</summary>
+    [JsonRequired]
+    [Text(3)]
+    [Sample("EUR")]
+    public string Currency { get; set; } = null!;
+}

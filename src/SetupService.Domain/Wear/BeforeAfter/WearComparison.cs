@@ -1,0 +1,101 @@
+using SetupService.Domain.Wear.Readings;
+using SetupService.Domain.Wear.StraightWear;
+
+namespace SetupService.Domain.Wear.BeforeAfter;
+
+/// <summary>Whether a change of the car, or of tyres, changed how the tread wears.</summary>
+public sealed record WearComparison
+{
+    /// <summary>Fewest readings at different distances that tell a rate and how far it may be off.</summary>
+    public const int FewestReadings = 3;
+
+    /// <summary>What rates are compared by.</summary>
+    public ComparedClock Clock { get; init; }
+
+    /// <summary>The use rates belong to: a lap, a thousand kilometres, or a lap with the road between laps.</summary>
+    public TyreUse Unit { get; init; }
+
+    /// <summary>The lines before, with the scatter of all readings; null where there are too few.</summary>
+    public WearFit? Before { get; init; }
+
+    /// <summary>The lines after; null likewise.</summary>
+    public WearFit? After { get; init; }
+
+    /// <summary>How many readings before stand at different distances.</summary>
+    public int BeforeDistinct { get; init; }
+
+    /// <summary>The same after.</summary>
+    public int AfterDistinct { get; init; }
+
+    /// <summary>Each zone; null where nothing can be compared.</summary>
+    public AcrossTread<ZoneComparison>? Zones { get; init; }
+
+    /// <summary>The outer shoulder against the centre; null likewise.</summary>
+    public ShoulderChange? Outer { get; init; }
+
+    /// <summary>The inner shoulder against the centre; null likewise.</summary>
+    public ShoulderChange? Inner { get; init; }
+
+    /// <summary>The comparison.</summary>
+    public static WearComparison Of(ComparisonQuestion question)
+    {
+        ArgumentNullException.ThrowIfNull(question);
+        var (before, after) = Pooled(question);
+        var none = new WearComparison
+        {
+            BeforeDistinct = WearDesign.DistinctCount(question.Before.Span),
+            AfterDistinct = WearDesign.DistinctCount(question.After.Span),
+            Before = before,
+            After = after,
+        };
+        if (before is null) return none;
+        var (clock, unit) = Compared(before.Design, after?.Design);
+        if (clock == ComparedClock.None) return none;
+        var further = new FurtherReadings(before, question.After.Span, unit, question.PlannedReadings);
+        return none with
+        {
+            Clock = clock,
+            Unit = unit,
+            Zones = new(Zone(TreadPlace.Outer), Zone(TreadPlace.Centre), Zone(TreadPlace.Inner)),
+            Outer = ShoulderChange.Of(before, after, TreadPlace.Outer, unit),
+            Inner = ShoulderChange.Of(before, after, TreadPlace.Inner, unit),
+        };
+
+        ZoneComparison Zone(TreadPlace place)
+        {
+            var main = RateChange.Of(before, after, place, unit);
+            var road = clock == ComparedClock.Track ? RateChange.Of(before, after, place, TyreUse.Road1000Km) : null;
+            var sought = question.ExpectedRatio ?? main?.Ratio?.Value;
+            if (sought is not { } ratio || ratio == 1 || !(main?.BeforeMm.Value > 0)) return new(main, road, sought, null, null);
+            return new(main, road, ratio, further.LeastUse(place, ratio), clock != ComparedClock.Road && question.PlannedLaps is { } laps ? further.Power(place, ratio, laps) : null);
+        }
+    }
+
+    /// <summary>Both fits with the scatter of all readings: the gauge is the same.</summary>
+    private static (WearFit? Before, WearFit? After) Pooled(ComparisonQuestion question)
+    {
+        var (before, after) = (Fitted(question.Before.Span, question.GaugeErrorMm), Fitted(question.After.Span, question.GaugeErrorMm));
+        if (before is null || after is null) return (before, after);
+        var scatter = GaugeScatter.Of(
+            Squares(before) + Squares(after), before.Scatter.DegreesOfFreedom + after.Scatter.DegreesOfFreedom, question.GaugeErrorMm);
+        return (before with { Scatter = scatter }, after with { Scatter = scatter });
+    }
+
+    private static WearFit? Fitted(ReadOnlySpan<DepthReading> readings, double? gaugeErrorMm) =>
+        WearDesign.DistinctCount(readings) >= FewestReadings ? WearFit.Of(readings, gaugeErrorMm) : null;
+
+    private static double Squares(WearFit fit) => fit.Zones.Outer.SquaresMm2 + fit.Zones.Centre.SquaresMm2 + fit.Zones.Inner.SquaresMm2;
+
+    /// <summary>The track where both lists tell it, else the road, else the mix of both where it is the same.</summary>
+    private static (ComparedClock Clock, TyreUse Unit) Compared(WearDesign before, WearDesign? after)
+    {
+        if (IsTold(TyreUse.OneLap)) return (ComparedClock.Track, TyreUse.OneLap);
+        if (IsTold(TyreUse.Road1000Km)) return (ComparedClock.Road, TyreUse.Road1000Km);
+        if (before.Clock != WearClock.InProportion && after?.Clock != WearClock.InProportion) return (ComparedClock.None, default);
+        var mix = before.Clock == WearClock.InProportion ? before.Mix : after!.Mix;
+        var lap = new TyreUse(mix.RoadKm / mix.TrackLaps, 1);
+        return IsTold(lap) ? (ComparedClock.SameMix, lap) : (ComparedClock.None, default);
+
+        bool IsTold(TyreUse use) => before.Share(use) is not null && (after is null || after.Share(use) is not null);
+    }
+}

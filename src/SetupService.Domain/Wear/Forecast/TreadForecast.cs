@@ -1,0 +1,103 @@
+using SetupService.Domain.Wear.Readings;
+using SetupService.Domain.Wear.StraightWear;
+
+namespace SetupService.Domain.Wear.Forecast;
+
+/// <summary>How a tyre wears and how long it lasts, from depths read as the clocks ran on.</summary>
+public sealed record TreadForecast
+{
+    /// <summary>
+    /// Fewest readings at different distances that carry a forecast: with fewer, chance in one of them turns the line by as much as wear does.
+    /// The reasoning is in docs/methods/wear-forecast.md.
+    /// </summary>
+    public const int FewestReadings = 4;
+
+    /// <summary>Whether the readings carry a forecast.</summary>
+    public ForecastStatus Status => Zones is null ? ForecastStatus.Unknown : ForecastStatus.Estimated;
+
+    /// <summary>How many readings stand at different distances.</summary>
+    public required int DistinctReadings { get; init; }
+
+    /// <summary>Depth at which the tyre is done, mm.</summary>
+    public required double LimitDepthMm { get; init; }
+
+    /// <summary>First reading minus the last, mm; as read.</summary>
+    public required AcrossTread<double> WornMm { get; init; }
+
+    /// <summary>The last reading, mm.</summary>
+    public required AcrossTread<double> LastMm { get; init; }
+
+    /// <summary>How far the clocks moved between first and last reading.</summary>
+    public required TyreUse Mix { get; init; }
+
+    /// <summary>What wear is counted against.</summary>
+    public required WearClock Clock { get; init; }
+
+    /// <summary>The straight lines; null where the readings do not carry a forecast.</summary>
+    public WearFit? Fit { get; init; }
+
+    /// <summary>Each zone; null likewise.</summary>
+    public AcrossTread<ZoneForecast>? Zones { get; init; }
+
+    /// <summary>The zone that ends the tyre; null where none is estimated to.</summary>
+    public EndingZone? Ending { get; init; }
+
+    /// <summary>What turning on the rim brings; null where it is not told.</summary>
+    public TurningOnRim? Turning { get; init; }
+
+    /// <summary>The other tyre's lines; null where it is not given or its readings do not carry a forecast.</summary>
+    public WearFit? OtherFit { get; init; }
+
+    /// <summary>What swapping with the other brings; null where it is not told.</summary>
+    public SwappingTyres? Swapping { get; init; }
+
+    /// <summary>Readings further from the line than a gauge errs.</summary>
+    public IReadOnlyList<Misfit> Misfits { get; init; } = [];
+
+    /// <summary>Least depth of a zone, by the last reading or the fit, whichever is less, mm.</summary>
+    public double LeastDepthMm(TreadPlace place) =>
+        Fit is { } fit ? Math.Min(LastMm.At(place), fit.Zones.At(place).EndDepthMm) : LastMm.At(place);
+
+    /// <summary>The forecast.</summary>
+    public static TreadForecast Of(ForecastQuestion question)
+    {
+        ArgumentNullException.ThrowIfNull(question);
+        var readings = question.Readings.Span;
+        var (first, last) = (readings[0].DepthMm, readings[^1].DepthMm);
+        var design = WearDesign.Of(readings);
+        var soFar = new TreadForecast
+        {
+            DistinctReadings = WearDesign.DistinctCount(readings),
+            LimitDepthMm = question.LimitDepthMm,
+            WornMm = new(first.Outer - last.Outer, first.Centre - last.Centre, first.Inner - last.Inner),
+            LastMm = last,
+            Mix = design.Mix,
+            Clock = design.Clock,
+        };
+        if (Fitted(readings, question.GaugeErrorMm) is not { } fit) return soFar;
+        var other = Fitted(question.OtherReadings.Span, question.GaugeErrorMm);
+        var limitMm = question.LimitDepthMm;
+        return soFar with
+        {
+            Fit = fit,
+            Zones = new(Zone(fit, TreadPlace.Outer, limitMm), Zone(fit, TreadPlace.Centre, limitMm), Zone(fit, TreadPlace.Inner, limitMm)),
+            Ending = EndingZone.Of(fit, limitMm),
+            Turning = TurningOnRim.Of(fit, limitMm),
+            OtherFit = other,
+            Swapping = other is null ? null : SwappingTyres.Of(fit, other, limitMm),
+            Misfits = Misfit.Of(fit, readings, question.GaugeErrorMm ?? TreadDepths.UsualGaugeErrorMm),
+        };
+    }
+
+    /// <summary>The lines of one tyre; null where its readings do not carry a forecast.</summary>
+    private static WearFit? Fitted(ReadOnlySpan<DepthReading> readings, double? gaugeErrorMm) =>
+        WearDesign.DistinctCount(readings) >= FewestReadings ? WearFit.Of(readings, gaugeErrorMm) : null;
+
+    private static ZoneForecast Zone(WearFit fit, TreadPlace place, double limitMm) => new(
+        fit.EndDepthMm(place),
+        fit.Wear(place, TyreUse.Road1000Km),
+        fit.Wear(place, TyreUse.OneLap),
+        fit.Left(place, limitMm, TyreUse.Road1000Km)?.Times(TyreUse.Road1000Km.RoadKm),
+        fit.Left(place, limitMm, TyreUse.OneLap),
+        fit.Left(place, limitMm, fit.Design.Mix)!.Value);
+}

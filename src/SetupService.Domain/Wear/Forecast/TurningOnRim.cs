@@ -1,0 +1,24 @@
+using SetupService.Domain.Wear.StraightWear;
+
+namespace SetupService.Domain.Wear.Forecast;
+
+/// <summary>What turning a tyre on its rim brings: its outer and inner shoulder change places.</summary>
+/// <param name="Change">When and how much, in mixes.</param>
+/// <param name="IsShown">Whether the readings show that the shoulders wear at different rates; else the gain may be chance.</param>
+public readonly record struct TurningOnRim(PlaceChange Change, bool IsShown)
+{
+    /// <summary>What it brings; null where a zone is at the limit or its wear is not shown.</summary>
+    public static TurningOnRim? Of(WearFit fit, double limitMm)
+    {
+        ArgumentNullException.ThrowIfNull(fit);
+        if (TyreLife.Of(fit, limitMm, fit.Design.Mix) is not { } tread) return null;
+        var change = PlaceChange.Best(
+        [
+            new(tread.OverLimitMm.Outer, tread.LostMm.Outer, tread.LostMm.Inner),
+            new(tread.OverLimitMm.Centre, tread.LostMm.Centre, tread.LostMm.Centre),
+            new(tread.OverLimitMm.Inner, tread.LostMm.Inner, tread.LostMm.Outer),
+        ]);
+        var error = fit.Scatter.StandardDeviationMm * Math.Sqrt(2 * fit.Design.Variance(fit.Design.Share(fit.Design.Mix)!.Value));
+        return new(change, Math.Abs(tread.LostMm.Outer - tread.LostMm.Inner) > fit.Scatter.Quantile * error);
+    }
+}

@@ -1,0 +1,28 @@
+using SetupService.Domain.Wear.Readings;
+using SetupService.Domain.Wear.StraightWear;
+
+namespace SetupService.Domain.Wear.Forecast;
+
+/// <summary>What a tyre has left and loses with a stretch of use.</summary>
+/// <param name="OverLimitMm">Depth above the limit at the last reading, mm; above 0.</param>
+/// <param name="LostMm">Wear of the stretch, mm; shown to be above 0.</param>
+internal readonly record struct TyreLife(AcrossTread<double> OverLimitMm, AcrossTread<double> LostMm)
+{
+    /// <summary>The tyre; null where a zone is at the limit, its wear is not shown, or the readings do not tell what such use wears.</summary>
+    public static TyreLife? Of(WearFit fit, double limitMm, TyreUse use)
+    {
+        if (fit.Design.Share(use) is not { } share) return null;
+        foreach (var place in (ReadOnlySpan<TreadPlace>)[TreadPlace.Outer, TreadPlace.Centre, TreadPlace.Inner])
+        {
+            if (fit.Zones.At(place).EndDepthMm <= limitMm || fit.Left(place, limitMm, use) is not { IsBounded: true }) return null;
+        }
+
+        return new(
+            new(Over(fit.Zones.Outer), Over(fit.Zones.Centre), Over(fit.Zones.Inner)),
+            new(Lost(fit.Zones.Outer, share), Lost(fit.Zones.Centre, share), Lost(fit.Zones.Inner, share)));
+
+        double Over(in ZoneWear zone) => zone.EndDepthMm - limitMm;
+    }
+
+    private static double Lost(in ZoneWear zone, in MixShare share) => zone.LostOfMixMm.Of(share);
+}

@@ -1,0 +1,48 @@
+using SetupService.Domain.Numerics.Statistics;
+
+namespace SetupService.Domain.Wear.Readings;
+
+/// <summary>Whether readings can be of one tyre: clocks run on, and tread does not grow by more than a gauge errs.</summary>
+public static class DepthReadingCheck
+{
+    /// <summary>How many standard deviations one comparison may be off; common practice.</summary>
+    public const double UsualFurthest = 3;
+
+    // Chance of one false alarm among all comparisons of a tyre: that of 3 standard deviations in 30 comparisons.
+    private const double FalseAlarm = 0.04;
+
+    /// <summary>
+    /// How many standard deviations count as more than chance among this many comparisons: three, and more where there are so many
+    /// that one beyond three is to be expected.
+    /// </summary>
+    public static double Furthest(int comparisons) =>
+        Math.Max(UsualFurthest, NormalDistribution.Quantile(1 - (FalseAlarm / Math.Max(1, comparisons))));
+
+    /// <summary>Everything that is wrong, in the order of the readings.</summary>
+    /// <param name="readings">The readings of one tyre.</param>
+    /// <param name="gaugeErrorMm">Standard deviation of one reading, mm.</param>
+    /// <param name="newDepthMm">Depth when new, mm; null where it is not known.</param>
+    public static IReadOnlyList<DepthReadingFaultAt> Of(ReadOnlySpan<DepthReading> readings, double gaugeErrorMm, double? newDepthMm)
+    {
+        var list = new List<DepthReadingFaultAt>();
+        var furthest = Furthest(3 * (readings.Length - 1));
+        var growthMm = furthest * Math.Sqrt(2) * gaugeErrorMm;
+        var aboveMm = Furthest(3 * readings.Length) * gaugeErrorMm;
+        for (var i = 0; i < readings.Length; i++)
+        {
+            var now = readings[i];
+            if (i > 0 && now.RoadKm < readings[i - 1].RoadKm) list.Add(new(DepthReadingFault.RoadRunsBackwards, i, null, now.RoadKm, readings[i - 1].RoadKm, 0));
+            if (i > 0 && now.TrackLaps < readings[i - 1].TrackLaps) list.Add(new(DepthReadingFault.LapsRunBackwards, i, null, now.TrackLaps, readings[i - 1].TrackLaps, 0));
+            foreach (var place in (ReadOnlySpan<TreadPlace>)[TreadPlace.Outer, TreadPlace.Centre, TreadPlace.Inner])
+            {
+                var depthMm = now.DepthMm.At(place);
+                if (i > 0 && depthMm - readings[i - 1].DepthMm.At(place) > growthMm)
+                    list.Add(new(DepthReadingFault.DepthGrows, i, place, depthMm, readings[i - 1].DepthMm.At(place), growthMm));
+                if (newDepthMm is { } newMm && depthMm - newMm > aboveMm)
+                    list.Add(new(DepthReadingFault.AboveNew, i, place, depthMm, newMm, aboveMm));
+            }
+        }
+
+        return list;
+    }
+}

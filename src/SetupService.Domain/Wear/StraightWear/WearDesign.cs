@@ -1,0 +1,189 @@
+using SetupService.Domain.Wear.Readings;
+
+namespace SetupService.Domain.Wear.StraightWear;
+
+/// <summary>
+/// When a tyre was read: what least squares needs of the clocks, the same for every zone of the tread. Each clock runs about its
+/// mean in units of how far it moved in all, so that kilometres and laps have one size; the mix is how far both moved.
+/// </summary>
+public sealed class WearDesign
+{
+    // A clock that moved less than this, km or laps, stands still: a rate made of less would be noise blown up.
+    private const double LeastMove = 0.1;
+
+    // Share of a clock's movement that the other does not explain, below which the two are one.
+    private const double ToldApart = 1e-4;
+
+    // A use counts as the mix where its parts agree with the mix' to this share.
+    private const double SameMix = 0.02;
+
+    private readonly double _meanRoadKm;
+    private readonly double _meanLaps;
+    private readonly double _factorRoad;
+    private readonly double _factorBoth;
+    private readonly double _factorTrack;
+    private readonly double _endRoad;
+    private readonly double _endTrack;
+
+    private WearDesign(ReadOnlySpan<DepthReading> readings)
+    {
+        Count = readings.Length;
+        var (low, high) = (new TyreUse(double.MaxValue, double.MaxValue), new TyreUse(0, 0));
+        foreach (var one in readings)
+        {
+            _meanRoadKm += one.RoadKm / Count;
+            _meanLaps += one.TrackLaps / Count;
+            low = new(Math.Min(low.RoadKm, one.RoadKm), Math.Min(low.TrackLaps, one.TrackLaps));
+            high = new(Math.Max(high.RoadKm, one.RoadKm), Math.Max(high.TrackLaps, one.TrackLaps));
+        }
+
+        if (Count == 0) return;
+        var (roadKm, laps) = (high.RoadKm - low.RoadKm, high.TrackLaps - low.TrackLaps);
+        Mix = new(roadKm >= LeastMove ? roadKm : 0, laps >= LeastMove ? laps : 0);
+        Clock = Mix switch
+        {
+            { RoadKm: 0, TrackLaps: 0 } => WearClock.None,
+            { TrackLaps: 0 } => WearClock.Road,
+            { RoadKm: 0 } => WearClock.Track,
+            _ => WearClock.Both,
+        };
+        var (road, both, track) = (0.0, 0.0, 0.0);
+        foreach (var one in readings)
+        {
+            var (u, v) = Raw(one);
+            road += u * u;
+            both += u * v;
+            track += v * v;
+        }
+
+        if (Clock == WearClock.Both && (road * track) - (both * both) <= ToldApart * road * track) Clock = WearClock.InProportion;
+        (_factorRoad, _factorBoth, _factorTrack) = Clock switch
+        {
+            WearClock.Road => (1 / road, 0.0, 0.0),
+            WearClock.Track => (0.0, 0.0, 1 / track),
+            WearClock.Both => Inverse(road, both, track),
+
+            // Both clocks as one: the mean of the two.
+            WearClock.InProportion => (4 / (road + (2 * both) + track), 0.0, 0.0),
+            _ => (0.0, 0.0, 0.0),
+        };
+        LastLaps = high.TrackLaps;
+        (_endRoad, _endTrack) = Place(new(high.RoadKm, high.TrackLaps, default));
+    }
+
+    /// <summary>How many readings.</summary>
+    public int Count { get; }
+
+    /// <summary>What wear is counted against.</summary>
+    public WearClock Clock { get; }
+
+    /// <summary>How far each clock moved over all readings; 0 for one that stands still.</summary>
+    public TyreUse Mix { get; }
+
+    /// <summary>Laps at the last reading.</summary>
+    public double LastLaps { get; }
+
+    /// <summary>How many figures a zone's fit finds: its depth, and a rate for each clock told apart.</summary>
+    public int UnknownCount => Clock switch { WearClock.None => 1, WearClock.Both => 3, _ => 2 };
+
+    /// <summary>Variance of a fitted depth at the last reading, per that of one reading.</summary>
+    public double EndVariance => (1.0 / Count) + Variance(_endRoad, _endTrack);
+
+    /// <summary>The design of readings; the depths in them do not matter.</summary>
+    public static WearDesign Of(ReadOnlySpan<DepthReading> readings) => new(readings);
+
+    /// <summary>How many readings differ from the one before by either clock, and the first.</summary>
+    public static int DistinctCount(ReadOnlySpan<DepthReading> readings)
+    {
+        var count = 0;
+        for (var i = 0; i < readings.Length; i++)
+        {
+            if (i == 0 || readings[i].RoadKm != readings[i - 1].RoadKm || readings[i].TrackLaps != readings[i - 1].TrackLaps) count++;
+        }
+
+        return count;
+    }
+
+    /// <summary>
+    /// The same use in units of the mix, along both fitted clocks; null where the readings do not tell what such use wears: a clock
+    /// that stood still, or one of two that always moved together.
+    /// </summary>
+    public MixShare? Share(TyreUse use)
+    {
+        switch (Clock)
+        {
+            case WearClock.Road: return use.TrackLaps == 0 ? new(use.RoadKm / Mix.RoadKm, 0) : null;
+            case WearClock.Track: return use.RoadKm == 0 ? new(0, use.TrackLaps / Mix.TrackLaps) : null;
+            case WearClock.Both: return new(use.RoadKm / Mix.RoadKm, use.TrackLaps / Mix.TrackLaps);
+            case WearClock.InProportion:
+                var (road, track) = (use.RoadKm / Mix.RoadKm, use.TrackLaps / Mix.TrackLaps);
+                return Math.Abs(road - track) <= SameMix * Math.Max(Math.Abs(road), Math.Abs(track)) ? new((road + track) / 2, 0) : null;
+            default: return null;
+        }
+    }
+
+    /// <summary>Variance of the wear of a use, per that of one reading.</summary>
+    public double Variance(in MixShare share) => Variance(share.Road, share.Track);
+
+    /// <summary>Covariance of the depth at the last reading with the wear of a use, per the variance of one reading.</summary>
+    public double EndCovariance(in MixShare share) =>
+        -((_endRoad * ((_factorRoad * share.Road) + (_factorBoth * share.Track))) + (_endTrack * ((_factorBoth * share.Road) + (_factorTrack * share.Track))));
+
+    /// <summary>How much of its own error the fit takes over at a reading: 1 where it follows that reading alone.</summary>
+    public double Leverage(in DepthReading reading)
+    {
+        var (road, track) = Place(reading);
+        return (1.0 / Count) + Variance(road, track);
+    }
+
+    /// <summary>Fits one zone.</summary>
+    public ZoneWear Fit(ReadOnlySpan<DepthReading> readings, TreadPlace place)
+    {
+        var meanMm = 0.0;
+        foreach (var one in readings) meanMm += one.DepthMm.At(place) / Count;
+        var (road, track) = (0.0, 0.0);
+        foreach (var one in readings)
+        {
+            var (u, v) = Place(one);
+            var lostMm = meanMm - one.DepthMm.At(place);
+            road += u * lostMm;
+            track += v * lostMm;
+        }
+
+        var lostOfMix = new MixShare((_factorRoad * road) + (_factorBoth * track), (_factorBoth * road) + (_factorTrack * track));
+        var zone = new ZoneWear(meanMm, lostOfMix, meanMm - lostOfMix.Of(_endRoad, _endTrack), 0);
+        var squares = 0.0;
+        foreach (var one in readings)
+        {
+            var missMm = one.DepthMm.At(place) - DepthMm(zone, one);
+            squares += missMm * missMm;
+        }
+
+        return zone with { SquaresMm2 = squares };
+    }
+
+    /// <summary>The fitted depth of a zone when the clocks stand as at a reading, mm.</summary>
+    public double DepthMm(in ZoneWear zone, in DepthReading reading)
+    {
+        var (road, track) = Place(reading);
+        return zone.MeanDepthMm - zone.LostOfMixMm.Of(road, track);
+    }
+
+    private double Variance(double road, double track) => (_factorRoad * road * road) + (2 * _factorBoth * road * track) + (_factorTrack * track * track);
+
+    private static (double Road, double Both, double Track) Inverse(double road, double both, double track)
+    {
+        var determinant = (road * track) - (both * both);
+        return (track / determinant, -both / determinant, road / determinant);
+    }
+
+    private (double Road, double Track) Raw(in DepthReading reading) => (
+        Mix.RoadKm > 0 ? (reading.RoadKm - _meanRoadKm) / Mix.RoadKm : 0,
+        Mix.TrackLaps > 0 ? (reading.TrackLaps - _meanLaps) / Mix.TrackLaps : 0);
+
+    private (double Road, double Track) Place(in DepthReading reading)
+    {
+        var (road, track) = Raw(reading);
+        return Clock == WearClock.InProportion ? ((road + track) / 2, 0) : (road, track);
+    }
+}
