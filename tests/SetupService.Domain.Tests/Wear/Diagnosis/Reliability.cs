@@ -1,4 +1,3 @@
-using System.Globalization;
 using SetupService.Domain.Tests.Wear.Simulation;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Diagnosis;
@@ -8,9 +7,9 @@ namespace SetupService.Domain.Tests.Wear.Diagnosis;
 /// <summary>How often causes told with some probability are there, over simulated cars.</summary>
 internal sealed class Reliability
 {
-    private const int Bins = 10;
+    private const int BinCount = 10;
 
-    private readonly Dictionary<(WearCause Cause, CarAxle Axle), Bin[]> _bins = [];
+    private readonly Bin[] _bins = new Bin[BinCount];
 
     /// <summary>Diagnoses cars, each axle looked at and each cause counted.</summary>
     public static Reliability Of(IReadOnlyList<SimulatedCar> cars)
@@ -20,29 +19,8 @@ internal sealed class Reliability
         return reliability;
     }
 
-    /// <summary>The bins of all causes together, of those a filter takes.</summary>
-    public IReadOnlyList<Bin> All(Func<WearCause, CarAxle, bool>? takes = null)
-    {
-        var all = new Bin[Bins];
-        foreach (var (key, bins) in _bins)
-        {
-            if (takes is not null && !takes(key.Cause, key.Axle)) continue;
-            for (var i = 0; i < Bins; i++) all[i] = all[i].Plus(bins[i]);
-        }
-
-        return all;
-    }
-
-    /// <summary>A table a person reads: for each cause and bin how many, the mean told and the share found.</summary>
-    public string Table()
-    {
-        var lines = new List<string> { "all: " + Row(All()) };
-        foreach (var key in _bins.Keys.OrderBy(key => key)) lines.Add(string.Create(CultureInfo.InvariantCulture, $"{key.Cause} {key.Axle}: {Row(_bins[key])}"));
-        return string.Join('\n', lines);
-    }
-
-    private static string Row(IEnumerable<Bin> bins) => string.Join("  ", bins.Where(bin => bin.Count >= 30)
-        .Select(bin => string.Create(CultureInfo.InvariantCulture, $"{100 * bin.Told:0}->{100 * bin.Found:0} ({bin.Count})")));
+    /// <summary>The bins, of tenths of probability, all causes together.</summary>
+    public IReadOnlyList<Bin> Bins => _bins;
 
     private void Count(SimulatedCar car)
     {
@@ -52,8 +30,7 @@ internal sealed class Reliability
             for (var cause = WearCause.LowNegativeCamber; cause < WearCause.Normal; cause++)
             {
                 if (diagnosis.Probability(cause, axle) is not { } told) continue;
-                if (!_bins.TryGetValue((cause, axle), out var bins)) _bins[(cause, axle)] = bins = new Bin[Bins];
-                ref var bin = ref bins[Math.Min(Bins - 1, (int)(told * Bins))];
+                ref var bin = ref _bins[Math.Min(BinCount - 1, (int)(told * BinCount))];
                 bin = new(bin.Count + 1, bin.Sum + told, bin.Hits + (car.Faults.Contains((cause, axle)) ? 1 : 0));
             }
         }
@@ -68,7 +45,5 @@ internal sealed class Reliability
         public double Told => Count > 0 ? Sum / Count : 0;
 
         public double Found => Count > 0 ? (double)Hits / Count : 0;
-
-        public Bin Plus(in Bin other) => new(Count + other.Count, Sum + other.Sum, Hits + other.Hits);
     }
 }
