@@ -13,6 +13,7 @@ using SetupService.Api.Handling.Ride;
 using SetupService.Api.Handling.WhatIf;
 using SetupService.Api.Tyres;
 using SetupService.Api.Vehicles;
+using SetupService.Api.Wear.Diagnosis;
 using SetupService.Api.Wear.Temperatures;
 using SetupService.Api.Wheels;
 
@@ -66,6 +67,8 @@ namespace SetupService.Api.Host;
 [JsonSerializable(typeof(RideAnswer))]
 [JsonSerializable(typeof(WhatIfRequest))]
 [JsonSerializable(typeof(WhatIfAnswer))]
+[JsonSerializable(typeof(DiagnosisRequest))]
+[JsonSerializable(typeof(DiagnosisAnswer))]
 [JsonSerializable(typeof(CamberTargetRequest))]
 [JsonSerializable(typeof(CamberTargetAnswer))]
 [JsonSerializable(typeof(CorneringRequest))]

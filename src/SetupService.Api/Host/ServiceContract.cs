@@ -11,6 +11,7 @@ using SetupService.Api.Handling.Ride;
 using SetupService.Api.Handling.WhatIf;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Vehicles;
+using SetupService.Api.Wear.Diagnosis;
 using SetupService.Api.Wear.Temperatures;
 
 namespace SetupService.Api.Host;
@@ -40,6 +41,7 @@ public static class ServiceContract
         new CorneringRules(),
         new CorneringSweepRules(),
         new TemperaturesRules(),
+        new DiagnosisRules(),
         new BatchCarLineRules(),
         new BatchCandidateLineRules(),
     ];

@@ -1,3 +1,4 @@
+using SetupService.Api.Wear.Diagnosis;
 using SetupService.Api.Wear.Temperatures;
 
 namespace SetupService.Api.Wear;
@@ -9,5 +10,6 @@ internal static class WearEndpoints
     {
         var group = routes.MapGroup("/v1/wear").WithTags("Wear");
         group.MapTemperatures();
+        group.MapDiagnosis();
     }
 }

@@ -9,8 +9,8 @@ namespace SetupService.Domain.Answers;
 /// </summary>
 /// <remarks>
 /// Formats: <c>mm</c>, <c>fit</c> (mm of parts that must match, more closely), <c>kg</c>, <c>kPa</c>, <c>kPaUp</c> (rounded
-/// up: a pressure to be set), <c>kmh</c>, <c>c</c> (a temperature), <c>cDiff</c> (a difference of temperatures), <c>pct</c>,
-/// <c>deg</c>, <c>in</c> (rim codes; never converted), <c>n</c> (a plain number). Rounding happens here and nowhere else, half away from zero.
+/// up: a pressure to be set), <c>kmh</c>, <c>c</c> (a temperature), <c>cDiff</c> (a difference of temperatures), <c>pct</c>, <c>pct0</c> (whole
+/// percent), <c>deg</c>, <c>in</c> (rim codes; never converted), <c>n</c> (a plain number). Rounding happens here and nowhere else, half away from zero.
 /// Always culture-free. The buffer is taken from the thread and given back, so a sentence costs one string.
 /// </remarks>
 [InterpolatedStringHandler]
@@ -105,6 +105,7 @@ public ref struct Prose
             case "cDiff" when us: AppendTrimmed(value * FahrenheitPerCelsius, 1, " °F"); break;
             case "cDiff": AppendTrimmed(value, 1, " °C"); break;
             case "pct": AppendTrimmed(value, 2, " %"); break;
+            case "pct0": Append(value, 0, " %"); break;
             case "deg": Append(value, 2, "°"); break;
             case "in": AppendTrimmed(value, 3, " in"); break;
             default: AppendTrimmed(value, 2, ""); break;

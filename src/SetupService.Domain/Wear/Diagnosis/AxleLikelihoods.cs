@@ -20,10 +20,11 @@ internal sealed class AxleLikelihoods
 
     private readonly AxleSigns _signs;
     private readonly double _trackShare;
+    private readonly double _ofTrack;
     private readonly double _freedom;
 
-    public AxleLikelihoods(AxleSigns signs, double trackShare, double freedom) =>
-        (_signs, _trackShare, _freedom) = (signs, trackShare, freedom);
+    public AxleLikelihoods(AxleSigns signs, in TrackShare share, double freedom) =>
+        (_signs, _trackShare, _ofTrack, _freedom) = (signs, share.Value, share.SeesTrack switch { true => 1, false => 0, null => 0.5 }, freedom);
 
     /// <summary>The state without any cause.</summary>
     public void Start(Span<double> state)
@@ -33,7 +34,7 @@ internal sealed class AxleLikelihoods
         {
             var sign = (int)baseline.Sign;
             var spreadOfTrack = baseline.TrackSpread * _trackShare;
-            state[Means + sign] = baseline.Mean;
+            state[Means + sign] = baseline.Mean + (_ofTrack * baseline.OfTrack);
             state[Variances + sign] = (baseline.Spread * baseline.Spread) + (spreadOfTrack * spreadOfTrack);
             state[Logs + sign] = OfSign(sign, state[Means + sign], state[Variances + sign]);
             state[0] += state[Logs + sign];

@@ -1,0 +1,73 @@
+using SetupService.Domain.Answers;
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Domain.Wear.Diagnosis;
+
+/// <summary>Says what was read, with its numbers.</summary>
+public static class SignWords
+{
+    /// <summary>A sign as a sentence without its end.</summary>
+    public static string Of(WearSign sign, double value, CarAxle at, UnitSystem units)
+    {
+        var end = Name(at);
+        var pct = Math.Abs(100 * value);
+        return sign switch
+        {
+            WearSign.Tilt when value >= 0 => Prose.Write(units, $"{end}: the outer shoulder is worn more than the inner one, by {pct:pct0} of the mean wear"),
+            WearSign.Tilt => Prose.Write(units, $"{end}: the inner shoulder is worn more than the outer one, by {pct:pct0} of the mean wear"),
+            WearSign.TiltDifference => Prose.Write(units, $"{end}: left and right are worn outward to inward unlike, by {pct:pct0} of the mean wear; the {Side(value)} tyre more on its outside"),
+            WearSign.Bow when value >= 0 => Prose.Write(units, $"{end}: the centre is worn more than the shoulders, by {pct:pct0} of the mean wear"),
+            WearSign.Bow => Prose.Write(units, $"{end}: the shoulders are worn more than the centre, by {pct:pct0} of the mean wear"),
+            WearSign.BowDifference => Prose.Write(units, $"{end}: the {Side(value)} tyre is worn more in its centre than the other, by {pct:pct0} of the mean wear"),
+            WearSign.SideRatio => Prose.Write(units, $"{end}: the {Side(value)} tyre has worn {Math.Exp(Math.Abs(value)):n} times as much as the other"),
+            WearSign.EndRatio => Prose.Write(units, $"{end}: worn {Math.Exp(value):n} times as much as the other axle"),
+            WearSign.RoundSpread => Prose.Write(units, $"{end}: depth differs round a tyre by {value:fit} beyond the gauge's error"),
+            WearSign.RoundOnce => Prose.Write(units, $"{end}: of what differs round the tyre {pct:pct0} goes once round it"),
+            WearSign.HeatTilt when value >= 0 => Prose.Write(units, $"{end}: the outer shoulder is {value:cDiff} hotter than the inner one"),
+            WearSign.HeatTilt => Prose.Write(units, $"{end}: the inner shoulder is {-value:cDiff} hotter than the outer one"),
+            WearSign.HeatBow when value >= 0 => Prose.Write(units, $"{end}: the centre is {value:cDiff} hotter than the mean of the shoulders"),
+            WearSign.HeatBow => Prose.Write(units, $"{end}: the centre is {-value:cDiff} colder than the mean of the shoulders"),
+            WearSign.HeatLevel when value < -1 => Prose.Write(units, $"{end}: the tread is colder than its window"),
+            WearSign.HeatLevel when value > 1 => Prose.Write(units, $"{end}: the tread is hotter than its window"),
+            WearSign.HeatLevel => Prose.Write(units, $"{end}: the tread is within its temperature window"),
+            WearSign.HeatEnd when value >= 0 => Prose.Write(units, $"{end}: {value:cDiff} hotter than the other axle"),
+            WearSign.HeatEnd => Prose.Write(units, $"{end}: {-value:cDiff} colder than the other axle"),
+            WearSign.PressureOff when value >= 0 => Prose.Write(units, $"{end}: pressure {value:pct0} above its aim"),
+            WearSign.PressureOff => Prose.Write(units, $"{end}: pressure {-value:pct0} below its aim"),
+            WearSign.PressureDifference => Prose.Write(units, $"{end}: the {Side(value)} tyre has the higher pressure against its aim, by {Math.Abs(value):pct0}"),
+            WearSign.ToeSet when value >= 0 => Prose.Write(units, $"{end}: set to {value:deg} of toe-in a wheel"),
+            WearSign.ToeSet => Prose.Write(units, $"{end}: set to {-value:deg} of toe-out a wheel"),
+            WearSign.ThrustSet => Prose.Write(units, $"{end}: the wheels' headings are {Math.Abs(value):deg} off the middle, to the {(value > 0 ? "right" : "left")}"),
+            WearSign.CamberSet => Prose.Write(units, $"{end}: camber set to {value:deg}"),
+            WearSign.CamberShort when value >= 0 => Prose.Write(units, $"{end}: by the cornering model the camber is {value:deg} less negative than the cornering needs"),
+            WearSign.CamberShort => Prose.Write(units, $"{end}: by the cornering model the camber is {-value:deg} more negative than the cornering needs"),
+            _ => Prose.Write(units, $"{end}: camber differs by {Math.Abs(value):deg} from left to right; the {(value < 0 ? "left" : "right")} wheel leans in more"),
+        };
+    }
+
+    /// <summary>A mark as a sentence without its end.</summary>
+    public static string Of(WearMark mark, bool isThere, CarAxle at)
+    {
+        var what = mark switch
+        {
+            WearMark.FeatheredSharpInboard => "feathered edges, sharp towards the car's centre",
+            WearMark.FeatheredSharpOutboard => "feathered edges, sharp away from the car",
+            WearMark.Cupping => "hollows round the tyre",
+            WearMark.HeelAndToe => "blocks worn at one end",
+            WearMark.FlatSpot => "a flat spot",
+            WearMark.ShoulderGraining => "a grained outer shoulder",
+            WearMark.Blistering => "blisters",
+            WearMark.Chunking => "pieces torn out of the tread",
+            WearMark.WornPastShoulder => "scuffing past the shoulder onto the sidewall",
+            WearMark.DiagonalScallop => "patches worn at an angle across the tread",
+            WearMark.RimOutsidePermitted => "a rim outside the widths the tyre may stand on",
+            WearMark.MovedOrTurned => "a tyre that was elsewhere on the car or was turned on its rim",
+            _ => "two tyres made more than half a year apart, or of unlike new depth",
+        };
+        return isThere ? $"{Name(at)}: {what}" : $"{Name(at)}: no sign of {what}";
+    }
+
+    private static string Name(CarAxle at) => at == CarAxle.Front ? "front" : "rear";
+
+    private static string Side(double value) => value >= 0 ? "left" : "right";
+}

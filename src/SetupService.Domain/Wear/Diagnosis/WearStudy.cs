@@ -1,0 +1,37 @@
+using SetupService.Domain.Answers;
+using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wear.Readings;
+using SetupService.Domain.Wear.TreadWear;
+
+namespace SetupService.Domain.Wear.Diagnosis;
+
+/// <summary>A diagnosis with the wear model of the car beside it, where the car is known well enough for one.</summary>
+/// <param name="Case">What was read.</param>
+/// <param name="Diagnosis">The causes.</param>
+/// <param name="Front">The front axle's wear model as learned from its treads; null where there is none.</param>
+/// <param name="Rear">The rear axle's.</param>
+public sealed record WearStudy(WearCase Case, WearDiagnosis Diagnosis, LearnedTread? Front, LearnedTread? Rear)
+{
+    /// <summary>The wear model of an axle.</summary>
+    public LearnedTread? At(CarAxle axle) => axle == CarAxle.Front ? Front : Rear;
+
+    /// <summary>Studies a car.</summary>
+    /// <param name="wear">What was read.</param>
+    /// <param name="car">The car ready for the cornering model, with a wheelbase; null where it is not known well enough, or sees no track.</param>
+    public static WearStudy Of(WearCase wear, HandlingCar? car)
+    {
+        ArgumentNullException.ThrowIfNull(wear);
+        if (car is null || wear.Use.TrackLaps is 0 || TrackCorners.Of(car, wear.Vehicle, wear.Use) is not { } use) return new(wear, WearDiagnosis.Of(wear), null, null);
+        var front = Learn(use.Front, WheelPosition.FrontLeft, WheelPosition.FrontRight);
+        var rear = Learn(use.Rear, WheelPosition.RearLeft, WheelPosition.RearRight);
+
+        // The causes weigh the treads themselves: of the model they get what it knows without them.
+        return new(wear, WearDiagnosis.Of(wear, at => Beforehand(at == CarAxle.Front ? use.Front : use.Rear)), front, rear);
+
+        LearnedTread? Learn(AxleUse axle, WheelPosition left, WheelPosition right) =>
+            LearnedTread.Of(axle, wear.At(left), wear.At(right), wear.Use.RoadKm ?? 0, (wear.Use.TrackLaps ?? 0) * (wear.Use.LapKm ?? TrackShare.UsualLapKm));
+    }
+
+    private static Estimate? Beforehand(AxleUse axle) => axle.CamberShortDeg;
+}
