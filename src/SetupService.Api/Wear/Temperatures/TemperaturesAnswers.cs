@@ -1,5 +1,6 @@
 using SetupService.Api.Http.Parts;
 using SetupService.Domain.Answers;
+using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Pressures;
 using SetupService.Domain.Wear.Temperatures;
 
@@ -90,7 +91,8 @@ internal static class TemperaturesAnswers
         var list = new List<string>();
         foreach (var tyre in tyres)
         {
-            var name = char.ToUpperInvariant(WheelPositions.NameOf(tyre.Position)[0]) + WheelPositions.NameOf(tyre.Position)[1..];
+            var wheel = WheelPositions.NameOf((WheelPosition)tyre.Position);
+            var name = char.ToUpperInvariant(wheel[0]) + wheel[1..];
             if (tyre.Tread?.Contradiction is { } contradiction) list.Add($"{name}: {contradiction}");
             foreach (var finding in tyre.Tread?.Findings ?? [])
             {

@@ -87,8 +87,9 @@ internal static class TemperaturesAssumptions
             if (pressures[i]?.Need is not { LeastColdKpa: not null } need) continue;
             isToldAnywhere = true;
             if (!need.IsAsDriven) continue;
-            var axle = WheelPositions.AxleOf(readings.Request.Readings[i].Position) == CarAxle.Front ? "front" : "rear";
-            list.Add(Part($"/vehicle/{axle}/maximumAxleLoadKg", 2 * need.LoadKg, null, "the load as driven", $"The axle's greatest load is not given; the {WheelPositions.NameOf(readings.Request.Readings[i].Position)} tyre's least pressure is that of the load as driven."));
+            var wheel = (WheelPosition)readings.Request.Readings[i].Position;
+            var axle = WheelPositions.AxleOf(wheel) == CarAxle.Front ? "front" : "rear";
+            list.Add(Part($"/vehicle/{axle}/maximumAxleLoadKg", 2 * need.LoadKg, null, "the load as driven", $"The axle's greatest load is not given; the {WheelPositions.NameOf(wheel)} tyre's least pressure is that of the load as driven."));
         }
 
         if (isToldAnywhere && readings.Vehicle?.TopSpeedKmh is null)

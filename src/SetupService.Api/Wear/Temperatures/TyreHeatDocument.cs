@@ -1,6 +1,5 @@
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
-using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Readings;
 
 namespace SetupService.Api.Wear.Temperatures;
@@ -10,9 +9,8 @@ public sealed record TyreHeatDocument
 {
     /// <summary>Which wheel it is on.</summary>
     [JsonRequired]
-    [JsonConverter(typeof(WordConverter<WheelPosition>))]
     [Sample("frontLeft")]
-    public WheelPosition Position { get; set; }
+    public PositionWord Position { get; set; }
 
     /// <summary>Across the tread.</summary>
     public TreadTemperaturesDocument? TemperatureC { get; set; }

@@ -1,6 +1,4 @@
-using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
-using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Wear.Temperatures;
 
@@ -8,9 +6,8 @@ namespace SetupService.Api.Wear.Temperatures;
 public sealed record TyreHeatPart
 {
     /// <summary>Which wheel it is on.</summary>
-    [JsonConverter(typeof(WordConverter<WheelPosition>))]
     [Sample("frontLeft")]
-    public required WheelPosition Position { get; init; }
+    public required PositionWord Position { get; init; }
 
     /// <summary>The tread; null where its temperatures are not given.</summary>
     public required TreadHeatPart? Tread { get; init; }
