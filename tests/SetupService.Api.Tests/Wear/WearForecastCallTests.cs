@@ -75,11 +75,11 @@ public sealed class WearForecastCallTests(ServiceFixture fixture) : IClassFixtur
     [InlineData("/limitDepthMm", 8.0, "/limitDepthMm")]
     [InlineData("/tyrePrice/currency", "€", "/tyrePrice/currency")]
     [InlineData("/otherTyre/readings/4/roadKm", 10, "/otherTyre/readings/4/roadKm")]
-    public async Task What_contradicts_itself_is_named_in_its_place(string place, object value, string pointer)
+    public async Task What_contradicts_itself_is_named_in_its_place(string place, object value, string named)
     {
         var body = value is string text ? Example().With(place, text) : Example().With(place, Convert.ToDouble(value, System.Globalization.CultureInfo.InvariantCulture));
 
-        Assert.Contains(pointer, await Pointers(body));
+        Assert.Contains(named, await Pointers(body));
     }
 
     [Fact]

@@ -13,8 +13,8 @@ public readonly record struct EndingZone(TreadPlace Place, double Probability, d
     /// <summary>From which probability zones count as told apart.</summary>
     public const double LeastProbability = 0.9;
 
-    private const double Reach = 8;
-    private const double Step = 0.25;
+    private const double Reach = 6;
+    private const double Step = 0.5;
 
     /// <summary>Whether the readings tell it from the other zones.</summary>
     public bool IsToldApart => Probability >= LeastProbability;
