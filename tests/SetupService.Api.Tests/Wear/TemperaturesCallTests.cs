@@ -165,13 +165,13 @@ public sealed class TemperaturesCallTests(ServiceFixture fixture) : IClassFixtur
     [InlineData("""{"readings":[{"position":"frontLeft"}],"altitudeM":5000.1}""", "/altitudeM", "outOfRange")]
     [InlineData("""{"readings":[{"position":"frontLeft","secondsAfterLap":-1}]}""", "/readings/0/secondsAfterLap", "outOfRange")]
     [InlineData("""{"readings":[{"position":"frontLeft"}],"vehicle":{"front":{"tyre":{"marking":"round"}}}}""", "/vehicle/front/tyre/marking", "unreadable")]
-    public async Task A_fault_is_told_where_it_stands(string body, string pointer, string code)
+    public async Task A_fault_is_told_where_it_stands(string body, string place, string code)
     {
         using var response = await fixture.Client.PostAsync(Path, body);
 
         Assert.Equal(400, (int)response.StatusCode);
         var fault = Assert.Single(JsonDocument.Parse(await response.Content.ReadAsStringAsync()).RootElement.GetProperty("errors").EnumerateArray());
-        Assert.Equal((pointer, code), (fault.GetProperty("pointer").GetString(), fault.GetProperty("code").GetString()));
+        Assert.Equal((place, code), (fault.GetProperty("pointer").GetString(), fault.GetProperty("code").GetString()));
     }
 
     [Fact]
