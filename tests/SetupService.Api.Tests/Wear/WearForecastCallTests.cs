@@ -49,7 +49,7 @@ public sealed class WearForecastCallTests(ServiceFixture fixture) : IClassFixtur
         var zone = (await Answer(body)).GetProperty("zones").GetProperty("outer");
 
         Assert.Equal("unknown", zone.GetProperty("status").GetString());
-        Assert.Equal(1.0, zone.GetProperty("wornMm").GetDouble(), 1e-9);
+        Assert.Equal(1.1, zone.GetProperty("wornMm").GetDouble(), 1e-9);
         Assert.Equal(JsonValueKind.Null, zone.GetProperty("lapsLeft").ValueKind);
         Assert.Contains("there are 3", zone.GetProperty("reason").GetString(), StringComparison.Ordinal);
     }

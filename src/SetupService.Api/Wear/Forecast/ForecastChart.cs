@@ -38,7 +38,7 @@ internal static class ForecastChart
             Lines = [answer.Summary[0]],
             Across = across,
             Panels = [.. ((TreadPlace[])[TreadPlace.Outer, TreadPlace.Centre, TreadPlace.Inner]).Select(Panel)],
-            Notes = [.. answer.Summary[1..], .. answer.Cautions.Select(caution => caution.Text)],
+            Notes = [.. Notes(forecast, answer)],
         });
 
         ChartPanel Panel(TreadPlace place)
@@ -78,6 +78,15 @@ internal static class ForecastChart
         double Where(double mixes) => isTrack
             ? readings[^1].TrackLaps + (mixes * forecast.Mix.TrackLaps)
             : (readings[^1].RoadKm + (mixes * forecast.Mix.RoadKm)) / perUnit;
+    }
+
+    /// <summary>Rates, how the readings stand in the picture, and what can hurt.</summary>
+    private static IEnumerable<string> Notes(TreadForecast forecast, ForecastAnswer answer)
+    {
+        yield return answer.Summary[1];
+        if (forecast.Clock == WearClock.Both)
+            yield return "Road and laps went by in changing proportion: each reading is moved to the whole proportion by the road's rate.";
+        foreach (var caution in answer.Cautions) yield return caution.Text;
     }
 
     /// <summary>How far the picture goes on, in mixes.</summary>

@@ -88,9 +88,9 @@ public static class ForecastWords
         var depth = Prose.Write(units, $"{sure}: it stands at {zone.DepthNowMm.Value:mm} and the limit is {forecast.LimitDepthMm:mm}.");
         var left = zone.MixesLeft;
         return left.IsBounded
-            ? Prose.Write(units, $"{depth} Used as so far it is left {ForecastUnits.Use(units, forecast.Mix, left.Value!.Value)}; with 90 % between {ForecastUnits.Use(units, forecast.Mix, left.AtLeast!.Value)} and {ForecastUnits.Use(units, forecast.Mix, left.AtMost!.Value)}.")
+            ? Prose.Write(units, $"{depth} Used as so far it has {ForecastUnits.Use(units, forecast.Mix, left.Value!.Value)} left; with 90 % between {ForecastUnits.Use(units, forecast.Mix, left.AtLeast!.Value)} and {ForecastUnits.Use(units, forecast.Mix, left.AtMost!.Value)}.")
             : left.AtLeast is { } least
-                ? Prose.Write(units, $"{depth} Its wear is not shown to be above zero; it is left at least {ForecastUnits.Use(units, forecast.Mix, least)} with 95 %.")
+                ? Prose.Write(units, $"{depth} Its wear is not shown to be above zero; it has at least {ForecastUnits.Use(units, forecast.Mix, least)} left with 95 %.")
                 : depth;
     }
 

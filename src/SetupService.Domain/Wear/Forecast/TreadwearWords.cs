@@ -12,7 +12,7 @@ public static class TreadwearWords
     public static string Of(double grade, double? otherGrade, UnitSystem units)
     {
         var rounded = grade % TreadwearGrade.Step == 0 ? "" : Prose.Write(units, $" Grades are multiples of {TreadwearGrade.Step}, which {grade:n} is not: look at the tyre's side again.");
-        var text = Prose.Write(units, $"A grade of {grade:n} stands for a projected life of at least {TreadwearGrade.CourseKm(grade):km} on the government's road course (100 × projected miles / 30,000, rounded down to a multiple of {TreadwearGrade.Step}). Makers grade their own tyres; it is no promise of distance, and says nothing of a track.{rounded}");
+        var text = Prose.Write(units, $"A grade of {grade:n} stands for a projected life of at least {TreadwearGrade.CourseKm(grade):km} on the government's road course (100 times the projected miles over 30,000, rounded down to a multiple of {TreadwearGrade.Step}). Makers grade their own tyres; it is no promise of distance, and says nothing of a track.{rounded}");
         if (otherGrade is not { } other) return text;
         var ratio = TreadwearGrade.LifeRatio(grade, other);
         return Prose.Write(units, $"{text} Grade {other:n} against {grade:n} promises {ratio:n} times the life in the same use; take that as good to a factor of {TreadwearGrade.LeastFactor:n} to {TreadwearGrade.MostFactor:n} either way (judgement), the more so between makers, whose grades compare weakly.");
