@@ -49,8 +49,9 @@ internal static class AxleSignsReading
     {
         signs[WearSign.Tilt] = Mean(left?.Tilt, right?.Tilt);
         signs[WearSign.Bow] = Mean(left?.Bow, right?.Bow);
-        signs[WearSign.RoundSpread] = Larger(left?.RoundSpreadMm, right?.RoundSpreadMm);
-        signs[WearSign.RoundOnce] = left?.RoundSpreadMm?.Value > right?.RoundSpreadMm?.Value ? left?.RoundOnce : right?.RoundOnce ?? left?.RoundOnce;
+        var rounder = Worse(left, right);
+        signs[WearSign.RoundSpread] = rounder?.RoundSpreadMm;
+        signs[WearSign.RoundOnce] = rounder?.RoundOnce;
         signs[WearSign.EndRatio] = LogRatio(WearRead.Of(left, right), WearRead.Of(otherLeft, otherRight));
         if (left is not { } l || right is not { } r) return;
         signs[WearSign.TiltDifference] = Difference(l.Tilt, r.Tilt);
@@ -159,7 +160,15 @@ internal static class AxleSignsReading
         _ => one ?? other,
     };
 
-    private static Estimate? Larger(Estimate? one, Estimate? other) => one is { } a && other is { } b ? (a.Value > b.Value ? a : b) : one ?? other;
+    /// <summary>The tyre that differs more round it; of two alike the one read more closely.</summary>
+    private static TreadFigures? Worse(TreadFigures? left, TreadFigures? right)
+    {
+        if (left?.RoundSpreadMm is not { } l) return right;
+        if (right?.RoundSpreadMm is not { } r) return left;
+        var order = l.Value.CompareTo(r.Value) is not 0 and var byValue ? byValue : r.StandardError.CompareTo(l.StandardError);
+        if (order == 0) order = (left.Value.RoundOnce?.StandardError ?? 1).CompareTo(right.Value.RoundOnce?.StandardError ?? 1) * -1;
+        return order >= 0 ? left : right;
+    }
 
     private static Estimate? Minus(Estimate? one, Estimate? other) => one is { } a && other is { } b ? Difference(a, b) : null;
 

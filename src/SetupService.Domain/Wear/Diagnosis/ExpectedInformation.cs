@@ -10,7 +10,7 @@ internal static class ExpectedInformation
     public const int CheckCount = (int)WearCheck.NextSession + 1;
 
     private const int MostCombinations = 16;
-    private const int Points = 14;
+    private const int Points = 11;
     private const double Reach = 2.6;
     private const double HalfLogTwoPiE = 1.4189385332046727;
 
@@ -27,7 +27,7 @@ internal static class ExpectedInformation
         ofAxle.Clear();
         foreach (var row in CheckTable.Signs)
         {
-            if (signs[row.Sign] is not null || (row.Sign == WearSign.CamberSet && signs[WearSign.CamberShort] is not null)) continue;
+            if (signs[row.Sign] is not null || IsDone(signs, row.Check)) continue;
             ofAxle[(int)row.Check] += OfSign(states, shares[..count], row);
         }
 
@@ -38,6 +38,14 @@ internal static class ExpectedInformation
 
         for (var check = 0; check < CheckCount; check++) bits[check] += Math.Min(open, ofAxle[check]);
     }
+
+    /// <summary>Whether a check was done although a sign of it is open: angles stated alike for both sides.</summary>
+    private static bool IsDone(AxleSigns signs, WearCheck check) => check switch
+    {
+        WearCheck.Camber => signs[WearSign.CamberSet] is not null || signs[WearSign.CamberShort] is not null,
+        WearCheck.Toe => signs[WearSign.ToeSet] is not null,
+        _ => false,
+    };
 
     private static int Likeliest(AxlePosterior posterior, Span<int> masks, Span<double> shares)
     {
@@ -59,24 +67,19 @@ internal static class ExpectedInformation
 
     private static double OfSign(ReadOnlySpan<double> states, ReadOnlySpan<double> shares, in CheckRow row)
     {
-        if (AreAlike(states, shares.Length, row.Sign)) return 0;
-        var error = row.Error * row.Error;
-        var (low, high, within) = (double.PositiveInfinity, double.NegativeInfinity, 0.0);
-        for (var i = 0; i < shares.Length; i++)
-        {
-            var (mean, variance) = AxleLikelihoods.Expected(State(states, i), row.Sign);
-            var spread = Math.Sqrt(variance + error);
-            (low, high) = (Math.Min(low, mean - (Reach * spread)), Math.Max(high, mean + (Reach * spread)));
-            within += shares[i] * (HalfLogTwoPiE + Math.Log(spread));
-        }
-
         Span<double> means = stackalloc double[MostCombinations];
-        Span<double> factors = stackalloc double[MostCombinations];
-        Span<double> narrowness = stackalloc double[MostCombinations];
-        for (var i = 0; i < shares.Length; i++)
+        Span<double> variances = stackalloc double[MostCombinations];
+        Span<double> weights = stackalloc double[MostCombinations];
+        var count = Distinct(states, shares, row.Sign, means, variances, weights);
+        if (count == 1) return 0;
+        var (low, high, within) = (double.PositiveInfinity, double.NegativeInfinity, 0.0);
+        for (var i = 0; i < count; i++)
         {
-            var (mean, variance) = AxleLikelihoods.Expected(State(states, i), row.Sign);
-            (means[i], factors[i], narrowness[i]) = (mean, shares[i] / Math.Sqrt(2 * Math.PI * (variance + error)), -0.5 / (variance + error));
+            variances[i] += row.Error * row.Error;
+            var spread = Math.Sqrt(variances[i]);
+            (low, high) = (Math.Min(low, means[i] - (Reach * spread)), Math.Max(high, means[i] + (Reach * spread)));
+            within += weights[i] * (HalfLogTwoPiE + Math.Log(spread));
+            weights[i] /= Math.Sqrt(2 * Math.PI) * spread;
         }
 
         var (step, whole, mass) = ((high - low) / Points, 0.0, 0.0);
@@ -84,8 +87,8 @@ internal static class ExpectedInformation
         {
             var at = low + ((point + 0.5) * step);
             var density = 0.0;
-            for (var i = 0; i < shares.Length; i++) density += factors[i] * Math.Exp(narrowness[i] * (at - means[i]) * (at - means[i]));
-
+            for (var i = 0; i < count; i++) density += weights[i] * Math.Exp(-0.5 * (at - means[i]) * (at - means[i]) / variances[i]);
+            if (density <= 0) continue;
             mass += density * step;
             whole -= density * step * Math.Log(density);
         }
@@ -94,16 +97,20 @@ internal static class ExpectedInformation
         return Math.Max(0, ((whole / mass) + Math.Log(mass) - within) / Math.Log(2));
     }
 
-    /// <summary>Whether a sign is expected alike whatever the causes, and so tells nothing.</summary>
-    private static bool AreAlike(ReadOnlySpan<double> states, int count, WearSign sign)
+    /// <summary>What is expected of a sign, each different expectation once with the share of all combinations that have it.</summary>
+    private static int Distinct(ReadOnlySpan<double> states, ReadOnlySpan<double> shares, WearSign sign, Span<double> means, Span<double> variances, Span<double> weights)
     {
-        var first = AxleLikelihoods.Expected(State(states, 0), sign);
-        for (var i = 1; i < count; i++)
+        var count = 0;
+        for (var i = 0; i < shares.Length; i++)
         {
-            if (AxleLikelihoods.Expected(State(states, i), sign) != first) return false;
+            var (mean, variance) = AxleLikelihoods.Expected(State(states, i), sign);
+            var at = 0;
+            while (at < count && (means[at] != mean || variances[at] != variance)) at++;
+            if (at == count) (means[count], variances[count], weights[count++]) = (mean, variance, 0);
+            weights[at] += shares[i];
         }
 
-        return true;
+        return count;
     }
 
     private static double OfMark(ReadOnlySpan<double> states, ReadOnlySpan<double> shares, WearMark mark)

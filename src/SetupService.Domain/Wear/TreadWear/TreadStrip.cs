@@ -16,13 +16,20 @@ public static class TreadStrip
         return Math.Max(0, steep * (Math.Sqrt(4 / steep) - fromPressed));
     }
 
+    /// <summary>Change of <see cref="Pressure"/> with the lean.</summary>
+    public static double PressureByLean(double y, double lean)
+    {
+        if (Math.Abs(lean) <= 1) return -y;
+        var fromPressed = lean > 0 ? 1 + y : 1 - y;
+        var steep = Math.Abs(lean);
+        var isBearing = Math.Sqrt(4 / steep) > fromPressed;
+        return isBearing ? Math.Sign(lean) * ((1 / Math.Sqrt(steep)) - fromPressed) : 0;
+    }
+
     /// <summary>Lean of the pressure by a degree of inclination where all of it reaches the patch.</summary>
     public static double LeanPerDeg(WheelUse wheel, double loadN)
     {
         ArgumentNullException.ThrowIfNull(wheel);
         return loadN > 0 ? wheel.TreadWidthMm / 2 * Math.Tan(double.DegreesToRadians(1)) * wheel.TyreRateNPerMm / loadN : 0;
     }
-
-    /// <summary>What a tread's own shape of pressure and its unmodelled outward bias make of a strip's wear; 1 on average.</summary>
-    public static double Shape(double y, double bow, double outward) => (1 + (bow * (1 - (3 * y * y)))) * (1 - (outward * y));
 }

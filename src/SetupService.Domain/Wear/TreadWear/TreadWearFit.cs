@@ -8,8 +8,6 @@ namespace SetupService.Domain.Wear.TreadWear;
 /// </summary>
 internal readonly ref struct TreadWearFit : IFittedModel
 {
-    private const double Step = 1e-4;
-
     private readonly AxleUse _axle;
     private readonly TreadDepthRead[] _readings;
     private readonly double _roadKm;
@@ -39,19 +37,10 @@ internal readonly ref struct TreadWearFit : IFittedModel
 
         var read = _readings[reading];
         var wheel = read.IsLeft ? _axle.Left : _axle.Right;
-        var predicted = TreadWearModel.WornMm(wheel, read.Y, _roadKm, _trackKm, unknowns);
+        var predicted = TreadWearModel.WornMm(wheel, read.Y, _roadKm, _trackKm, unknowns, 0, gradient);
         residual = (read.WornMm + (read.IsFreshStated ? 0 : unknowns[Fresh]) - predicted) / read.ErrorMm;
-        Span<double> moved = stackalloc double[Count];
-        unknowns.CopyTo(moved);
-        for (var k = 0; k < Count; k++)
-        {
-            moved[k] = unknowns[k] + Step;
-            gradient[k] = (TreadWearModel.WornMm(wheel, read.Y, _roadKm, _trackKm, moved) - predicted) / Step / read.ErrorMm;
-            moved[k] = unknowns[k];
-        }
-
+        for (var k = 0; k < Count; k++) gradient[k] /= read.ErrorMm;
         if (!read.IsFreshStated) gradient[Fresh] = -1 / read.ErrorMm;
-
         return double.IsFinite(residual);
     }
 }

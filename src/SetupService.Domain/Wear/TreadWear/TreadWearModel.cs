@@ -18,35 +18,60 @@ public static class TreadWearModel
     /// <param name="camberChangeDeg">Change of the static camber, degrees.</param>
     public static double WornMm(WheelUse wheel, double y, double roadKm, double trackKm, ReadOnlySpan<double> parameters, double camberChangeDeg = 0)
     {
+        Span<double> gradient = stackalloc double[Count];
+        return WornMm(wheel, y, roadKm, trackKm, parameters, camberChangeDeg, gradient);
+    }
+
+    /// <summary>The same with its derivatives by the parameters; that by a new depth not stated is 0, it does not wear.</summary>
+    public static double WornMm(WheelUse wheel, double y, double roadKm, double trackKm, ReadOnlySpan<double> parameters, double camberChangeDeg, Span<double> gradient)
+    {
         ArgumentNullException.ThrowIfNull(wheel);
         var stiffness = Math.Exp(parameters[Stiffness]);
-        var road = roadKm > 0 ? roadKm / 1000 * Math.Exp(parameters[Road]) * OnRoad(wheel, y, stiffness, camberChangeDeg) : 0;
-        var track = trackKm > 0 ? trackKm / 1000 * Math.Exp(parameters[Track]) * OnTrack(wheel, y, stiffness, parameters[Unseen], camberChangeDeg) : 0;
-        return (road + track) * TreadStrip.Shape(y, parameters[Bow], parameters[Outward]);
+        var road = roadKm > 0 ? OnRoad(wheel, y, stiffness, camberChangeDeg).Scaled(roadKm / 1000 * Math.Exp(parameters[Road])) : default;
+        var track = trackKm > 0 ? OnTrack(wheel, y, stiffness, parameters[Unseen], camberChangeDeg).Scaled(trackKm / 1000 * Math.Exp(parameters[Track])) : default;
+        var (bowed, leaning) = (1 + (parameters[Bow] * (1 - (3 * y * y))), 1 - (parameters[Outward] * y));
+        var shape = bowed * leaning;
+        gradient.Clear();
+        gradient[Road] = road.Worn * shape;
+        gradient[Track] = track.Worn * shape;
+        gradient[Stiffness] = (road.ByStiffness + track.ByStiffness) * shape;
+        gradient[Unseen] = track.ByUnseen * shape;
+        gradient[Bow] = (road.Worn + track.Worn) * (1 - (3 * y * y)) * leaning;
+        gradient[Outward] = (road.Worn + track.Worn) * bowed * -y;
+        return (road.Worn + track.Worn) * shape;
     }
 
     /// <summary>Wear of a strip on the straight by that of a tread that neither leans nor toes.</summary>
-    private static double OnRoad(WheelUse wheel, double y, double stiffness, double camberChangeDeg)
+    private static StripWear OnRoad(WheelUse wheel, double y, double stiffness, double camberChangeDeg)
     {
         var camberDeg = wheel.CamberDeg + camberChangeDeg;
-        var pressure = TreadStrip.Pressure(y, stiffness * TreadStrip.LeanPerDeg(wheel, wheel.LoadN) * camberDeg);
+        var lean = stiffness * TreadStrip.LeanPerDeg(wheel, wheel.LoadN) * camberDeg;
         var along = y * wheel.TreadWidthMm / 2 * Math.Sin(double.DegreesToRadians(camberDeg)) / wheel.RadiusMm;
         var toe = double.DegreesToRadians(wheel.ToeDeg);
         const double background = StraightRunning.BackgroundSlip;
-        return pressure * Math.Sqrt((background * background) + (toe * toe) + (along * along)) / background;
+        var slip = Math.Sqrt((background * background) + (toe * toe) + (along * along)) / background;
+        return new(TreadStrip.Pressure(y, lean) * slip, TreadStrip.PressureByLean(y, lean) * lean * slip, 0);
     }
 
     /// <summary>Wear of a strip in the corners by the mean of both tyres of the axle.</summary>
-    private static double OnTrack(WheelUse wheel, double y, double stiffness, double unseenDeg, double camberChangeDeg)
+    private static StripWear OnTrack(WheelUse wheel, double y, double stiffness, double unseenDeg, double camberChangeDeg)
     {
-        var sum = 0.0;
+        var sum = default(StripWear);
         foreach (var corner in wheel.Corners)
         {
-            var unseen = corner.IsOuter ? unseenDeg : -unseenDeg;
-            var inclinationDeg = corner.InclinationDeg + (corner.PerCamber * camberChangeDeg) + unseen;
-            sum += corner.Work * TreadStrip.Pressure(y, stiffness * TreadStrip.LeanPerDeg(wheel, corner.LoadN) * inclinationDeg);
+            var side = corner.IsOuter ? 1 : -1;
+            var inclinationDeg = corner.InclinationDeg + (corner.PerCamber * camberChangeDeg) + (side * unseenDeg);
+            var perDeg = stiffness * TreadStrip.LeanPerDeg(wheel, corner.LoadN);
+            var lean = perDeg * inclinationDeg;
+            var byLean = corner.Work * TreadStrip.PressureByLean(y, lean);
+            sum = new(sum.Worn + (corner.Work * TreadStrip.Pressure(y, lean)), sum.ByStiffness + (byLean * lean), sum.ByUnseen + (byLean * perDeg * side));
         }
 
         return sum;
+    }
+
+    private readonly record struct StripWear(double Worn, double ByStiffness, double ByUnseen)
+    {
+        public StripWear Scaled(double by) => new(by * Worn, by * ByStiffness, by * ByUnseen);
     }
 }
