@@ -46,6 +46,9 @@ await expect("what-if", post("/v1/handling/what-if", "what-if.request.json"), (b
 await expect("what-if chart", post("/v1/handling/what-if", "what-if.request.json", { ...json, accept: "image/svg+xml" }), (body) => body.startsWith("<svg"));
 await expect("cornering", post("/v1/handling/cornering", "cornering.request.json"), (body) => JSON.parse(body).wheels.frontRight.isOuter);
 await expect("cornering sweep", post("/v1/handling/cornering-sweep", "cornering-sweep.request.json", { ...json, accept: "image/svg+xml" }), (body) => body.startsWith("<svg"));
+await expect("diagnosis", post("/v1/wear/diagnosis", "wear-diagnosis.request.json"), (body) => JSON.parse(body).causes[0].cause === "lowNegativeCamber");
+await expect("treads", post("/v1/wear/diagnosis", "wear-diagnosis.request.json", { ...json, accept: "image/svg+xml" }), (body) => body.startsWith("<svg"));
+await expect("temperatures", post("/v1/wear/temperatures", "wear-temperatures.request.json"), (body) => JSON.parse(body).tyres[0].pressure.coldNow.setKpa > 150);
 await expect("forecast", post("/v1/wear/forecast", "wear-forecast.request.json"), (body) => JSON.parse(body).endsFirst.zone === "outer");
 await expect("forecast chart", post("/v1/wear/forecast", "wear-forecast.request.json", { ...json, accept: "image/svg+xml" }), (body) => body.startsWith("<svg"));
 await expect("before and after", post("/v1/wear/before-after", "wear-before-after.request.json"), (body) => JSON.parse(body).zones.outer.rate.shown === true);

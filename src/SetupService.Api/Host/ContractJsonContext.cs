@@ -14,7 +14,9 @@ using SetupService.Api.Handling.WhatIf;
 using SetupService.Api.Tyres;
 using SetupService.Api.Vehicles;
 using SetupService.Api.Wear.BeforeAfter;
+using SetupService.Api.Wear.Diagnosis;
 using SetupService.Api.Wear.Forecast;
+using SetupService.Api.Wear.Temperatures;
 using SetupService.Api.Wheels;
 
 namespace SetupService.Api.Host;
@@ -67,12 +69,16 @@ namespace SetupService.Api.Host;
 [JsonSerializable(typeof(RideAnswer))]
 [JsonSerializable(typeof(WhatIfRequest))]
 [JsonSerializable(typeof(WhatIfAnswer))]
+[JsonSerializable(typeof(DiagnosisRequest))]
+[JsonSerializable(typeof(DiagnosisAnswer))]
 [JsonSerializable(typeof(CamberTargetRequest))]
 [JsonSerializable(typeof(CamberTargetAnswer))]
 [JsonSerializable(typeof(CorneringRequest))]
 [JsonSerializable(typeof(CorneringAnswer))]
 [JsonSerializable(typeof(CorneringSweepRequest))]
 [JsonSerializable(typeof(CorneringSweepAnswer))]
+[JsonSerializable(typeof(TemperaturesRequest))]
+[JsonSerializable(typeof(TemperaturesAnswer))]
 [JsonSerializable(typeof(ForecastRequest))]
 [JsonSerializable(typeof(ForecastAnswer))]
 [JsonSerializable(typeof(BeforeAfterRequest))]

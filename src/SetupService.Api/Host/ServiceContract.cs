@@ -12,7 +12,9 @@ using SetupService.Api.Handling.WhatIf;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Vehicles;
 using SetupService.Api.Wear.BeforeAfter;
+using SetupService.Api.Wear.Diagnosis;
 using SetupService.Api.Wear.Forecast;
+using SetupService.Api.Wear.Temperatures;
 
 namespace SetupService.Api.Host;
 
@@ -40,6 +42,8 @@ public static class ServiceContract
         new CamberTargetRules(),
         new CorneringRules(),
         new CorneringSweepRules(),
+        new DiagnosisRules(),
+        new TemperaturesRules(),
         new ForecastRules(),
         new BeforeAfterRules(),
         new BatchCarLineRules(),

@@ -61,6 +61,7 @@ public static class SetupServiceHost
         services.AddServiceLogging();
         services.AddSingleton(ServiceContract.Instance);
         services.AddSingleton(new BatchSettings());
+        services.AddSingleton(TimeProvider.System);
         services.ConfigureHttpJsonOptions(static http => ServiceJson.Configure(http.SerializerOptions));
         services.Configure<RouteHandlerOptions>(static routes => routes.ThrowOnBadRequest = false);
         services.AddSingleton<IProblemDetailsWriter, ProblemWriter>();

@@ -1,5 +1,7 @@
 using SetupService.Api.Wear.BeforeAfter;
+using SetupService.Api.Wear.Diagnosis;
 using SetupService.Api.Wear.Forecast;
+using SetupService.Api.Wear.Temperatures;
 
 namespace SetupService.Api.Wear;
 
@@ -9,6 +11,8 @@ internal static class WearEndpoints
     public static void MapWear(this IEndpointRouteBuilder routes)
     {
         var group = routes.MapGroup("/v1/wear").WithTags("Wear");
+        group.MapDiagnosis();
+        group.MapTemperatures();
         group.MapForecast();
         group.MapBeforeAfter();
     }

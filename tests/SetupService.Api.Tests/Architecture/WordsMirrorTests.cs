@@ -8,6 +8,8 @@ using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Parts;
 using SetupService.Api.Tyres;
 using SetupService.Api.Vehicles;
+using SetupService.Api.Wear;
+using SetupService.Api.Wear.Diagnosis;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
 using SetupService.Domain.Geometry;
@@ -17,6 +19,9 @@ using SetupService.Domain.Geometry.Suspensions;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wear.Cautions;
+using SetupService.Domain.Wear.Diagnosis;
+using SetupService.Domain.Wear.Readings;
 using SetupService.Domain.Wheels;
 
 namespace SetupService.Api.Tests.Architecture;
@@ -41,6 +46,11 @@ public sealed class WordsMirrorTests
         { typeof(WheelSideWord), typeof(WheelSide) },
         { typeof(TurnWord), typeof(TurnDirection) },
         { typeof(IncludedAngleHintWord), typeof(IncludedAngleHint) },
+        { typeof(PositionWord), typeof(WheelPosition) },
+        { typeof(PatternWord), typeof(TreadPattern) },
+        { typeof(DamageWord), typeof(TyreDamage) },
+        { typeof(CauseWord), typeof(WearCause) },
+        { typeof(CheckWord), typeof(WearCheck) },
         { typeof(Api.Vehicles.SuspensionPart), typeof(Domain.Geometry.Suspensions.SuspensionPart) },
     };
 
@@ -72,6 +82,19 @@ public sealed class WordsMirrorTests
         Assert.Equal(["front", "rear", "both"], Words<Api.Vehicles.DrivenAxle>.List);
         Assert.Equal(["worstTravel", "rideHeight"], Words<MeasuredAt>.List);
         Assert.Equal(["cone60", "ball12", "ball13", "ball14", "flat"], Words<FastenerSeat>.List);
+        Assert.Equal(
+            [
+                "lowNegativeCamber", "highNegativeCamber", "toeIn", "toeOut", "underInflation", "overInflation", "weakDamping", "imbalance", "wheelLocking",
+                "wheelspin", "frontOverdriven", "mixedTyres", "sideDifference", "axleMisaligned", "belowTemperatureWindow", "aboveTemperatureWindow",
+                "rimWidthMismatch", "normal",
+            ],
+            Words<CauseWord>.List);
+        Assert.Equal(
+            [
+                "featheredSharpInboard", "featheredSharpOutboard", "cupping", "heelAndToe", "flatSpot", "shoulderGraining", "blistering", "chunking",
+                "wornPastShoulder", "diagonalScallop",
+            ],
+            Words<PatternWord>.List);
         Assert.Equal(["bolt", "nut"], Words<Api.Vehicles.FastenerKind>.List);
     }
 

@@ -18,13 +18,15 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
          "motionRatio", "steeringRatio", "minimumLoadIndex", "loadIndex", "loadIndexDual", "status", "line", "lines", "succeeded", "failed", "column", "minimum", "maximum",
          "springMotionRatio", "damperMotionRatio", "camberGainPerRoll", "link", "tyrePeakScale", "bump", "rebound", "mean", "leastRatio", "mostRatio", "frequencyRatio",
          "frontDampingRatio", "rearDampingRatio", "casterSaving", "casterSavingInTightest", "innerShoulderWearRatio", "innerShoulderWearRatioLower",
-         "innerShoulderWearRatioUpper"];
+         "innerShoulderWearRatioUpper",
+         "secondsAfterLap"]; // the contract's word, which says its unit in front
 
     // Places that carry the unit of the member they stand in, or state it beside them.
     private static readonly string[] UnitStandsElsewhere =
         ["CornerWeightsDocument", "FaultLimits", "AssumptionPart", "CheckItem", "UncertaintyPart", "TravelRangeDocument", "RackRangeDocument", "ReachableTravelPart",
          "SteerRangeDocument", "TopMountMoveDocument", "TopMountMovePart", "SlotDocument", "TopMountLimitsDocument", "PlausiblePart", "MovePart",
-         "ContributionsPart", "LateralRangeDocument", "SensitivityPart", "DepthsDocument"];
+         "ContributionsPart", "LateralRangeDocument", "SensitivityPart", "DepthsDocument",
+         "TreadTemperaturesDocument", "TemperatureWindowDocument", "PressuresDocument", "TemperatureRangePart"];
 
     [Fact]
     public async Task The_committed_json_is_what_is_served() =>

@@ -106,6 +106,10 @@ internal sealed class CorneringAxle
         Inner.Stand(rollRad, sin, cos, HeaveMm);
     }
 
+    /// <summary>Goes to the loads and inclinations a step leads to, to first order, until the wheels stand there; false where one would be off the road.</summary>
+    public bool TryLead((double Outer, double Inner) travelsMm, double heaveMm, double rollSine, double rollRad) =>
+        Outer.TryLead(travelsMm.Outer, heaveMm, rollSine, rollRad) && Inner.TryLead(travelsMm.Inner, heaveMm, rollSine, rollRad);
+
     /// <summary>The tyres at the present loads, each with how far it is turned against the axle's slip angle about a turn centred at this station and distance.</summary>
     public TyrePair Tyres(double peakScale, double centreStationMm, double centreMm, double referenceDeg)
     {
@@ -126,13 +130,19 @@ internal sealed class CorneringAxle
         return peak > 0 ? peakScale * spare * SideForceN / peak : double.PositiveInfinity;
     }
 
-    /// <summary>Shares the side force between the tyres; gives by how much that changed, or null where they cannot give it.</summary>
-    public double? Pull(in TyrePair tyres, double accelerationMs2)
+    /// <summary>Finds the slip at which the tyres give the side force; false where they cannot.</summary>
+    public bool TrySlip(in TyrePair tyres)
     {
-        if (tyres.SlipFor(SideForceN, SlipDeg) is not { } slip) return null;
+        if (tyres.SlipFor(SideForceN, SlipDeg) is not { } slip) return false;
         SlipDeg = slip;
+        return true;
+    }
+
+    /// <summary>Takes each tyre's share of the side force at that slip; gives by how much they changed.</summary>
+    public double Pull(in TyrePair tyres, double accelerationMs2)
+    {
         var unsprung = _axle.UnsprungMassKg * accelerationMs2;
-        return Outer.Pull(tyres.Outer, slip + tyres.OuterTurnDeg, unsprung) + Inner.Pull(tyres.Inner, slip + tyres.InnerTurnDeg, unsprung);
+        return Outer.Pull(tyres.Outer, SlipDeg + tyres.OuterTurnDeg, unsprung) + Inner.Pull(tyres.Inner, SlipDeg + tyres.InnerTurnDeg, unsprung);
     }
 
     /// <summary>What is out of balance at each wheel: the tyre's load less what stands on it.</summary>

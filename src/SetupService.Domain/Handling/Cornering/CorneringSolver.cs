@@ -1,4 +1,5 @@
 using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Handling.Tyres;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Cornering;
@@ -14,6 +15,10 @@ public sealed class CorneringSolver
     public const double Spare = 1.05;
 
     private const double Closed = 1e-10;
+
+    // Of the weight: with more out of balance a step is too long to tell ahead what it does to the tyres.
+    private const double NearlyClosed = 0.2;
+
     private const int MostSteps = 120;
     private const int SmoothSteps = 20;
     private const int MostHalvings = 10;
@@ -145,10 +150,12 @@ public sealed class CorneringSolver
             var (sin, cos) = Math.SinCos(_rollRad);
             _front.Stand(_rollRad, sin, cos);
             _rear.Stand(_rollRad, sin, cos);
-            if (Slip(radiusM * 1000, acceleration, grip) is not { } moved) return CorneringFailure.GripExceeded;
+            if (!TrySlip(radiusM * 1000, grip, out var front, out var rear, out var turned)) return CorneringFailure.GripExceeded;
+            var moved = turned + _rear.Pull(rear, acceleration) + _front.Pull(front, acceleration);
             var rest = Balance(acceleration, sin, cos, out var change);
             if (rest <= Closed && moved <= 10 * Closed * weight && step > 0) return IsStanding() ? null : CorneringFailure.RollsOver;
             if (!double.IsFinite(change.RollSine)) return CorneringFailure.RollsOver;
+            if (rest <= NearlyClosed && step < SmoothSteps) SteerAhead(change, cos, radiusM * 1000, grip);
             if (!Step(change, Patience(step))) return CorneringFailure.TravelNotReached;
             if (Math.Abs(_rollRad) > FurthestRollRad) return CorneringFailure.RollsOver;
         }
@@ -164,29 +171,29 @@ public sealed class CorneringSolver
     private bool Guide() => _front.TryGuide(_steer) && _rear.TryGuide(0);
 
     /// <summary>
-    /// Shares the side forces at the present loads and finds where the turn's centre lies and how far the wheels must be steered. Gives
-    /// how much the side forces changed, N, with what steer is still to come; null where the tyres cannot hold.
+    /// Finds the slip of both axles at the present loads, where the turn's centre lies and how far the wheels must be steered; false where
+    /// the tyres cannot hold.
     /// </summary>
-    private double? Slip(double radiusMm, double acceleration, in PeakRule grip)
+    /// <param name="radiusMm">Radius.</param>
+    /// <param name="grip">How far the peak may be scaled.</param>
+    /// <param name="front">The front tyres.</param>
+    /// <param name="rear">The rear tyres.</param>
+    /// <param name="turnedN">What of steer, centre and peak was still to come, each as a share of the weight, N.</param>
+    private bool TrySlip(double radiusMm, in PeakRule grip, out TyrePair front, out TyrePair rear, out double turnedN)
     {
         var centreMm = CentreMm(radiusMm);
-        var rearPathDeg = PathDeg(_rear, centreMm);
-        var frontPathDeg = PathDeg(_front, centreMm);
-        var rear = _rear.Tyres(_peakScale, _centreStationMm, centreMm, rearPathDeg);
-        var front = _front.Tyres(_peakScale, _centreStationMm, centreMm, frontPathDeg);
+        rear = _rear.Tyres(_peakScale, _centreStationMm, centreMm, PathDeg(_rear, centreMm));
+        front = _front.Tyres(_peakScale, _centreStationMm, centreMm, PathDeg(_front, centreMm));
         var before = _peakScale;
         if (!grip.IsHeld)
         {
             var need = Math.Max(_front.PeakNeed(front, _peakScale, Spare), _rear.PeakNeed(rear, _peakScale, Spare));
             _peakScale = Math.Max(grip.Least, double.IsFinite(need) ? need : 2 * _peakScale);
-            if (_peakScale != before)
-            {
-                rear = _rear.Tyres(_peakScale, _centreStationMm, centreMm, rearPathDeg);
-                front = _front.Tyres(_peakScale, _centreStationMm, centreMm, frontPathDeg);
-            }
+            if (_peakScale != before) (front, rear) = (front.WithPeak(_peakScale / before), rear.WithPeak(_peakScale / before));
         }
 
-        if (_rear.Pull(rear, acceleration) is not { } rearMoved || _front.Pull(front, acceleration) is not { } frontMoved) return null;
+        turnedN = 0;
+        if (!_rear.TrySlip(rear) || !_front.TrySlip(front)) return false;
 
         // The rear wheels' path gives the turn's centre; kept within the turn for any slip a tyre can have.
         var (sin, cos) = Math.SinCos(double.DegreesToRadians(_rear.HeadingDeg - _rear.SlipDeg));
@@ -194,9 +201,21 @@ public sealed class CorneringSolver
         var centreMoved = Math.Abs(station - _centreStationMm) / radiusMm;
         _centreStationMm = station;
         _centreMm = CentreMm(radiusMm);
-        _steerPerHeading = _front.SlipDeg + PathDeg(_front, centreMm) - _front.HeadingDeg;
-        return rearMoved + frontMoved
-            + ((Math.Abs(_steerPerHeading) + centreMoved + Math.Abs((_peakScale / before) - 1)) * (_front.StaticLoadN + _rear.StaticLoadN));
+        _steerPerHeading = _front.SlipDeg + PathDeg(_front, _centreMm) - _front.HeadingDeg;
+        turnedN = (Math.Abs(_steerPerHeading) + centreMoved + Math.Abs((_peakScale / before) - 1)) * (_front.StaticLoadN + _rear.StaticLoadN);
+        return true;
+    }
+
+    /// <summary>
+    /// Finds the steer for the loads a step leads to, so that the two do not run after each other; else that for the present loads stays.
+    /// </summary>
+    private void SteerAhead(in BodyChange change, double cos, double radiusMm, in PeakRule grip)
+    {
+        var rollRad = change.RollSine / cos;
+        if (!_front.TryLead(change.Front, change.FrontHeaveMm, change.RollSine, rollRad)
+            || !_rear.TryLead(change.Rear, change.RearHeaveMm, change.RollSine, rollRad)) return;
+        var peakScale = _peakScale;
+        if (!TrySlip(radiusMm, grip, out _, out _, out _)) _peakScale = peakScale;
     }
 
     /// <summary>How far the turn's centre lies to the side of the car.</summary>

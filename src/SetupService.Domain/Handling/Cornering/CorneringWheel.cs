@@ -23,6 +23,7 @@ internal sealed class CorneringWheel
     private CornerState _state;
     private CornerState _goodState;
     private double _guidedAtMm;
+    private double _guidedSteer;
     private double _ratioPerTravel;
     private double _slopePerTravel;
 
@@ -106,7 +107,7 @@ internal sealed class CorneringWheel
     public void Reset()
     {
         _state = _goodState = _guide.Origin;
-        TravelMm = SideForceN = SlipDeg = _guidedAtMm = _ratioPerTravel = _slopePerTravel = 0;
+        TravelMm = SideForceN = SlipDeg = _guidedAtMm = _guidedSteer = _ratioPerTravel = _slopePerTravel = 0;
         Guided = Rest;
     }
 
@@ -125,19 +126,22 @@ internal sealed class CorneringWheel
         }
 
         _goodState = _state;
-        Learn(guided);
+        Learn(guided, steer);
         Guided = guided;
         return true;
     }
 
-    /// <summary>How motion ratio and contact path change with travel, from one position to the next.</summary>
-    private void Learn(in GuidedWheel next)
+    /// <summary>How motion ratio and contact path change with travel, from one position to the next, where travel is most of what changed.</summary>
+    private void Learn(in GuidedWheel next, double steer)
     {
         var wayMm = TravelMm - _guidedAtMm;
-        if (Math.Abs(wayMm) < LeastLearntMm) return;
-        _ratioPerTravel = (next.SpringMotionRatio - Guided.SpringMotionRatio) / wayMm;
-        _slopePerTravel = (next.OutboardSlope - Guided.OutboardSlope) / wayMm;
-        _guidedAtMm = TravelMm;
+        if (Math.Abs(wayMm) > Math.Max(LeastLearntMm, Math.Abs(steer - _guidedSteer)))
+        {
+            _ratioPerTravel = (next.SpringMotionRatio - Guided.SpringMotionRatio) / wayMm;
+            _slopePerTravel = (next.OutboardSlope - Guided.OutboardSlope) / wayMm;
+        }
+
+        (_guidedAtMm, _guidedSteer) = (TravelMm, steer);
     }
 
     /// <summary>Where the contact is and what the tyre carries there, the body rolled and risen.</summary>
@@ -160,6 +164,17 @@ internal sealed class CorneringWheel
         var load = StaticLoadN - (_axle.TyreRateNPerMm * risen);
         (LoadN, TyreRateNPerMm) = load > 0 ? (load, _axle.TyreRateNPerMm) : (0, 0);
         Incline(sin, cos);
+    }
+
+    /// <summary>
+    /// Goes to the load and inclination a step leads to, to first order, until it stands there; false where the wheel would be off the road.
+    /// Travel and heave in mm, roll by its sine and in rad.
+    /// </summary>
+    public bool TryLead(double travelMm, double heaveMm, double rollSine, double rollRad)
+    {
+        LoadN -= TyreRateNPerMm * ((Rise * travelMm) + heaveMm + (RisePerRoll * rollSine));
+        InclinationDeg += (Guided.CamberPerTravel * travelMm) + (Sign * double.RadiansToDegrees(rollRad));
+        return LoadN > 0;
     }
 
     public SideForceCurve Curve(double peakScale) => ExampleTyre.At(LoadN, -Sign * InclinationDeg, _tyre with { Peak = peakScale });

@@ -69,6 +69,7 @@ internal sealed class DrawnGuide : WheelGuide
         wheel = new GuidedWheel
         {
             CamberDeg = figures.CamberDeg + AddedCasterCamberDeg(figures),
+            CamberPerTravel = figures.CamberGainDegPerMm,
             HeadingDeg = _corner.HasRack ? figures.SteerDeg : figures.SteerDeg + steer,
             HeadingPerSteer = _corner.HasRack ? -double.RadiansToDegrees(((spin.Y * turn.X) - (spin.X * turn.Y)) / ((spin.X * spin.X) + (spin.Y * spin.Y))) : 1,
             ContactRiseMm = figures.ContactHeightMm - _restHeightMm,

@@ -6,6 +6,9 @@ public readonly record struct GuidedWheel
     /// <summary>Camber against the body, degrees.</summary>
     public required double CamberDeg { get; init; }
 
+    /// <summary>Change of that camber per mm of wheel travel, degrees, nearly.</summary>
+    public required double CamberPerTravel { get; init; }
+
     /// <summary>Heading against the body, degrees, positive = left; toe included.</summary>
     public required double HeadingDeg { get; init; }
 

@@ -39,6 +39,7 @@ internal sealed class UndrawnGuide(HandlingAxle axle, bool steers, WheelSide sid
         wheel = new GuidedWheel
         {
             CamberDeg = camberDeg,
+            CamberPerTravel = axle.Measured is null ? -double.RadiansToDegrees(1 / axle.SwingArmMm) : 0,
             HeadingDeg = (steers ? steer : 0) - ToeAt(_restMm + travelMm),
             HeadingPerSteer = steers ? 1 : 0,
             ContactRiseMm = travelMm,

@@ -10,19 +10,21 @@ public readonly record struct TyrePair(SideForceCurve Outer, SideForceCurve Inne
     private const double LongestStepDeg = 2;
     private const double FurthestDeg = 60;
     private const int MostSteps = 60;
-    private const double AgreedDeg = 1e-9;
 
-    // A guess from the turn before is mostly this near to the peak.
-    private const double FirstStepDeg = 0.05;
+    // Both searches go by the curve's slope and bend, so that a last step this short leaves some 1e-8 N for the force sought, 1e-5 N at
+    // most for the peak.
+    private const double LastStepDeg = 1e-3;
+    private const double LastPeakStepDeg = 0.01;
 
-    // So level that the force is the peak's to far below a millionth.
-    private const double LevelNPerDeg = 1e-4;
+    /// <summary>Side force of both, N, at a common slip angle, degrees, and its change per degree.</summary>
+    public double ForceN(double slipDeg, out double slopeNPerDeg) => ForceN(slipDeg, out slopeNPerDeg, out _);
 
-    /// <summary>Side force of both, N, at a common slip angle, degrees.</summary>
-    public double ForceN(double slipDeg, out double slopeNPerDeg)
+    /// <summary>Side force of both, N, at a common slip angle, degrees, its change per degree, and the change of that per degree.</summary>
+    public double ForceN(double slipDeg, out double slopeNPerDeg, out double bendNPerDeg2)
     {
-        var force = Outer.ForceN(slipDeg + OuterTurnDeg, out var outerSlope) + Inner.ForceN(slipDeg + InnerTurnDeg, out var innerSlope);
-        slopeNPerDeg = outerSlope + innerSlope;
+        var force = Outer.ForceN(slipDeg + OuterTurnDeg, out var outerSlope, out var outerBend)
+            + Inner.ForceN(slipDeg + InnerTurnDeg, out var innerSlope, out var innerBend);
+        (slopeNPerDeg, bendNPerDeg2) = (outerSlope + innerSlope, outerBend + innerBend);
         return force;
     }
 
@@ -33,47 +35,39 @@ public readonly record struct TyrePair(SideForceCurve Outer, SideForceCurve Inne
         var tolerance = 1e-11 * (Math.Abs(forceN) + 1);
         for (var step = 0; step < MostSteps; step++)
         {
-            var missing = forceN - ForceN(slip, out var slope);
+            var missing = forceN - ForceN(slip, out var slope, out var bend);
             if (Math.Abs(missing) <= tolerance && slope > 0) return slip;
 
-            // Past the peak the way back to the rising side leads down.
-            var change = slope > 0 ? Math.Clamp(missing / slope, -LongestStepDeg, LongestStepDeg) : -LongestStepDeg;
-            if (slope > 0 && Math.Abs(change) < 1e-13 * (1 + Math.Abs(slip))) return slip;
+            // Along the parabola that touches here, along the tangent where that does not reach so far; past the peak the way back to the
+            // rising side leads down.
+            var square = (slope * slope) + (2 * bend * missing);
+            var onward = 2 * missing / (slope + (square > 0 ? Math.Sqrt(square) : slope));
+            var change = slope > 0 ? Math.Clamp(onward, -LongestStepDeg, LongestStepDeg) : -LongestStepDeg;
             slip += change;
+            if (slope > 0 && Math.Abs(change) < LastStepDeg) return slip;
             if (Math.Abs(slip) > FurthestDeg) return null;
         }
 
         return null;
     }
 
+    /// <summary>The same tyres with their peak scaled.</summary>
+    public TyrePair WithPeak(double factor) => this with { Outer = Outer.WithPeak(factor), Inner = Inner.WithPeak(factor) };
+
     /// <summary>The most both give together at one common slip angle, N.</summary>
     /// <param name="slipDeg">That angle, degrees: a guess first, then what was found.</param>
     public double PeakN(ref double slipDeg)
     {
-        // Where the force rises no more: the way up to a change of sign of the slope, then between.
-        var (from, step) = (slipDeg, FirstStepDeg);
-        ForceN(from, out var fromSlope);
-        var direction = fromSlope > 0 ? 1 : -1;
-        var (to, toSlope) = (from, fromSlope);
-        while (toSlope * direction > 0 && Math.Abs(to) < FurthestDeg)
+        // Newton's method for the slope's zero; where the curve is not bent down the way up it leads towards that.
+        for (var step = 0; step < MostSteps && Math.Abs(slipDeg) < FurthestDeg; step++)
         {
-            (from, fromSlope) = (to, toSlope);
-            to += direction * step;
-            step *= 4;
-            ForceN(to, out toSlope);
+            var force = ForceN(slipDeg, out var slope, out var bend);
+            if (slope == 0) return force;
+            var change = bend < 0 ? Math.Clamp(-slope / bend, -LongestStepDeg, LongestStepDeg) : Math.CopySign(LongestStepDeg, slope);
+            slipDeg += change;
+            if (Math.Abs(change) < LastPeakStepDeg) return force + (slope * change / 2);
         }
 
-        for (var tries = 0; tries < MostSteps && Math.Abs(to - from) > AgreedDeg && toSlope != 0; tries++)
-        {
-            var middle = Math.Clamp(to - (toSlope * (to - from) / (toSlope - fromSlope)), Math.Min(from, to), Math.Max(from, to));
-            ForceN(middle, out var slope);
-            if (slope * toSlope > 0) fromSlope /= 2;
-            else (from, fromSlope) = (to, toSlope);
-            (to, toSlope) = (middle, slope);
-            if (Math.Abs(slope) < LevelNPerDeg) break;
-        }
-
-        slipDeg = to;
-        return ForceN(to, out _);
+        return ForceN(slipDeg, out _);
     }
 }

@@ -2,12 +2,15 @@ namespace SetupService.Domain.Wear.Diagnosis;
 
 /// <summary>
 /// How likely an axle's signs and marks are under a combination of causes. A combination is grown cause by cause: its state holds the log-likelihood, then each
-/// sign's mean, variance and log-likelihood, then each mark's log-chance to be missing, so that a cause costs only what it touches.
+/// sign's mean, variance and log-likelihood, then each mark's chance to be missing, so that a cause costs only what it touches.
 /// </summary>
 internal sealed class AxleLikelihoods
 {
     /// <summary>Length of a state.</summary>
     public const int StateLength = 1 + (3 * AxleSigns.SignCount) + AxleSigns.MarkCount;
+
+    // Degrees of freedom of the signs' spread: readings and cars lie further out than a normal distribution has it.
+    private const double Freedom = 7;
 
     private const int Means = 1;
     private const int Variances = Means + AxleSigns.SignCount;
@@ -15,15 +18,34 @@ internal sealed class AxleLikelihoods
     private const int Misses = Logs + AxleSigns.SignCount;
 
     private static readonly Effect[][] _effects = Effects();
-    private static readonly (int Mark, double LogMiss)[][] _chances = Chances();
-    private static readonly double[] _leaks = Leaks();
+    private static readonly MarkEffect[][] _chances = Chances();
 
-    private readonly AxleSigns _signs;
+    private readonly double[] _values = new double[AxleSigns.SignCount];
+    private readonly double[] _errors = new double[AxleSigns.SignCount];
+    private readonly bool?[] _marks = new bool?[AxleSigns.MarkCount];
+    private readonly Effect[][] _seenEffects = new Effect[AxlePosterior.CauseCount][];
+    private readonly MarkEffect[][] _seenChances = new MarkEffect[AxlePosterior.CauseCount][];
     private readonly double _trackShare;
-    private readonly double _freedom;
+    private readonly double _ofTrack;
 
-    public AxleLikelihoods(AxleSigns signs, double trackShare, double freedom) =>
-        (_signs, _trackShare, _freedom) = (signs, trackShare, freedom);
+    public AxleLikelihoods(AxleSigns signs, in TrackShare share)
+    {
+        _trackShare = share.Value;
+        _ofTrack = share.SeesTrack switch { true => 1, false => 0, null => 0.5 };
+        for (var sign = 0; sign < AxleSigns.SignCount; sign++)
+        {
+            var read = signs[(WearSign)sign];
+            _values[sign] = read?.Value ?? double.NaN;
+            _errors[sign] = read is { } known ? known.StandardError * known.StandardError : 0;
+        }
+
+        for (var mark = 0; mark < AxleSigns.MarkCount; mark++) _marks[mark] = signs[(WearMark)mark];
+        for (var cause = 0; cause < AxlePosterior.CauseCount; cause++)
+        {
+            _seenEffects[cause] = Array.FindAll(_effects[cause], effect => IsRead(effect.Sign));
+            _seenChances[cause] = Array.FindAll(_chances[cause], chance => _marks[chance.Mark] is not null);
+        }
+    }
 
     /// <summary>The state without any cause.</summary>
     public void Start(Span<double> state)
@@ -33,61 +55,40 @@ internal sealed class AxleLikelihoods
         {
             var sign = (int)baseline.Sign;
             var spreadOfTrack = baseline.TrackSpread * _trackShare;
-            state[Means + sign] = baseline.Mean;
+            state[Means + sign] = baseline.Mean + (_ofTrack * baseline.OfTrack);
             state[Variances + sign] = (baseline.Spread * baseline.Spread) + (spreadOfTrack * spreadOfTrack);
-            state[Logs + sign] = OfSign(sign, state[Means + sign], state[Variances + sign]);
+            state[Logs + sign] = IsRead(sign) ? OfSign(sign, state[Means + sign], state[Variances + sign]) : 0;
             state[0] += state[Logs + sign];
         }
 
-        for (var mark = 0; mark < AxleSigns.MarkCount; mark++)
-        {
-            state[Misses + mark] = _leaks[mark];
-            state[0] += OfMark(mark, _leaks[mark]);
-        }
+        state.Slice(Misses, AxleSigns.MarkCount).Fill(1);
+        foreach (var leak in _leaks) state[Misses + leak.Mark] *= leak.Miss;
+        for (var mark = 0; mark < AxleSigns.MarkCount; mark++) state[0] += OfMark(mark, state[Misses + mark]);
     }
 
-    /// <summary>The state with one cause more.</summary>
-    public void Add(ReadOnlySpan<double> state, int cause, Span<double> more)
-    {
-        state.CopyTo(more);
-        foreach (var effect in _effects[cause])
-        {
-            var sign = effect.Sign;
-            var share = ShareOf(effect.By);
-            more[Means + sign] += share * effect.Mean;
-            more[Variances + sign] += share * share * effect.Variance;
-            if (_signs[(WearSign)sign] is null) continue;
-            var log = OfSign(sign, more[Means + sign], more[Variances + sign]);
-            more[0] += log - more[Logs + sign];
-            more[Logs + sign] = log;
-        }
-
-        foreach (var (mark, logMiss) in _chances[cause])
-        {
-            if (_signs[(WearMark)mark] is not null) more[0] += OfMark(mark, more[Misses + mark] + logMiss) - OfMark(mark, more[Misses + mark]);
-            more[Misses + mark] += logMiss;
-        }
-    }
+    /// <summary>The state with one cause more, as far as signs and marks were read.</summary>
+    public void Add(ReadOnlySpan<double> state, int cause, Span<double> more) => Add(state, _seenEffects[cause], _seenChances[cause], more);
 
     /// <summary>Only the log-likelihood with one cause more, which nothing is added to any more.</summary>
-    public void AddLast(ReadOnlySpan<double> state, int cause, Span<double> more)
+    public double LogWith(ReadOnlySpan<double> state, int cause)
     {
-        more[0] = state[0];
-        foreach (var effect in _effects[cause])
+        var log = state[0];
+        foreach (var effect in _seenEffects[cause])
         {
-            var sign = effect.Sign;
-            if (_signs[(WearSign)sign] is null) continue;
             var share = ShareOf(effect.By);
-            more[0] += OfSign(sign, state[Means + sign] + (share * effect.Mean), state[Variances + sign] + (share * share * effect.Variance)) - state[Logs + sign];
+            log += OfSign(effect.Sign, state[Means + effect.Sign] + (share * effect.Mean), state[Variances + effect.Sign] + (share * share * effect.Variance)) - state[Logs + effect.Sign];
         }
 
-        foreach (var (mark, logMiss) in _chances[cause])
+        foreach (var chance in _seenChances[cause])
         {
-            if (_signs[(WearMark)mark] is not null) more[0] += OfMark(mark, state[Misses + mark] + logMiss) - OfMark(mark, state[Misses + mark]);
+            var miss = state[Misses + chance.Mark];
+            log += OfMark(chance.Mark, miss * chance.Miss) - OfMark(chance.Mark, miss);
         }
+
+        return log;
     }
 
-    /// <summary>The state of a combination.</summary>
+    /// <summary>The state of a combination, with all signs and marks, read or not.</summary>
     public void Of(int mask, Span<double> state)
     {
         Span<double> before = stackalloc double[StateLength];
@@ -96,7 +97,7 @@ internal sealed class AxleLikelihoods
         {
             if ((mask & (1 << cause)) == 0) continue;
             state.CopyTo(before);
-            Add(before, cause, state);
+            Add(before, _effects[cause], _chances[cause], state);
         }
     }
 
@@ -105,7 +106,7 @@ internal sealed class AxleLikelihoods
         (state[Means + (int)sign], state[Variances + (int)sign]);
 
     /// <summary>The chance of a mark in a state.</summary>
-    public static double Chance(ReadOnlySpan<double> state, WearMark mark) => 1 - Math.Exp(state[Misses + (int)mark]);
+    public static double Chance(ReadOnlySpan<double> state, WearMark mark) => 1 - state[Misses + (int)mark];
 
     /// <summary>Log-likelihood of a sign in a state; 0 where it is not known.</summary>
     public static double LogOf(ReadOnlySpan<double> state, WearSign sign) => state[Logs + (int)sign];
@@ -113,23 +114,47 @@ internal sealed class AxleLikelihoods
     /// <summary>Log-likelihood of a mark in a state; 0 where it is not known.</summary>
     public double LogOf(ReadOnlySpan<double> state, WearMark mark) => OfMark((int)mark, state[Misses + (int)mark]);
 
-    private double ShareOf(UseShare by) => by switch { UseShare.Track => _trackShare, UseShare.Road => 1 - _trackShare, _ => 1 };
-
-    private double OfSign(int sign, double mean, double variance)
+    private void Add(ReadOnlySpan<double> state, Effect[] effects, MarkEffect[] chances, Span<double> more)
     {
-        if (_signs[(WearSign)sign] is not { } read) return 0;
-        var open = variance + (read.StandardError * read.StandardError);
-        var off = read.Value - mean;
+        state.CopyTo(more);
+        foreach (var effect in effects)
+        {
+            var sign = effect.Sign;
+            var share = ShareOf(effect.By);
+            more[Means + sign] += share * effect.Mean;
+            more[Variances + sign] += share * share * effect.Variance;
+            if (!IsRead(sign)) continue;
+            var log = OfSign(sign, more[Means + sign], more[Variances + sign]);
+            more[0] += log - more[Logs + sign];
+            more[Logs + sign] = log;
+        }
 
-        // Student's distribution scaled to this variance.
-        var scaled = open * (_freedom - 2) / _freedom;
-        return (-0.5 * Math.Log(scaled)) - ((_freedom + 1) / 2 * Math.Log(1 + (off * off / (_freedom * scaled))));
+        foreach (var chance in chances)
+        {
+            var miss = more[Misses + chance.Mark];
+            more[0] += OfMark(chance.Mark, miss * chance.Miss) - OfMark(chance.Mark, miss);
+            more[Misses + chance.Mark] = miss * chance.Miss;
+        }
     }
 
-    private double OfMark(int mark, double logMiss) => _signs[(WearMark)mark] switch
+    private bool IsRead(int sign) => !double.IsNaN(_values[sign]);
+
+    private double ShareOf(UseShare by) => by switch { UseShare.Track => _trackShare, UseShare.Road => 1 - _trackShare, _ => 1 };
+
+    /// <summary>Student's distribution scaled to a variance: −½ ln s − (n + 1)/2 ln(1 + x²/(n s)), whose two logarithms are one for n = 7.</summary>
+    private double OfSign(int sign, double mean, double variance)
     {
-        true => Math.Log(1 - Math.Exp(logMiss)),
-        false => logMiss,
+        var off = _values[sign] - mean;
+        var scaled = (variance + _errors[sign]) * ((Freedom - 2) / Freedom);
+        var tail = 1 + (off * off / (Freedom * scaled));
+        var fourth = tail * tail * tail * tail;
+        return -0.5 * Math.Log(scaled * fourth * fourth);
+    }
+
+    private double OfMark(int mark, double miss) => _marks[mark] switch
+    {
+        true => Math.Log(1 - miss),
+        false => Math.Log(miss),
         null => 0,
     };
 
@@ -145,28 +170,19 @@ internal sealed class AxleLikelihoods
         return effects;
     }
 
-    private static (int Mark, double LogMiss)[][] Chances()
+    private static MarkEffect[][] Chances()
     {
-        var chances = new (int, double)[AxlePosterior.CauseCount][];
-        for (var cause = 0; cause < chances.Length; cause++)
-        {
-            chances[cause] = [.. WearTable.Marks.Where(mark => (int)mark.Cause == cause)
-                .Select(mark => ((int)mark.Mark, Math.Log(1 - mark.Probability)))];
-        }
-
+        var chances = new MarkEffect[AxlePosterior.CauseCount][];
+        for (var cause = 0; cause < chances.Length; cause++) chances[cause] = Of((WearCause)cause);
         return chances;
     }
 
-    private static double[] Leaks()
-    {
-        var leaks = new double[AxleSigns.MarkCount];
-        foreach (var mark in WearTable.Marks)
-        {
-            if (mark.Cause == WearCause.Normal) leaks[(int)mark.Mark] = Math.Log(1 - mark.Probability);
-        }
+    private static MarkEffect[] Of(WearCause cause) =>
+        [.. WearTable.Marks.Where(mark => mark.Cause == cause).Select(mark => new MarkEffect((int)mark.Mark, 1 - mark.Probability))];
 
-        return leaks;
-    }
+    private static readonly MarkEffect[] _leaks = Of(WearCause.Normal);
 
     private readonly record struct Effect(int Sign, double Mean, double Variance, UseShare By);
+
+    private readonly record struct MarkEffect(int Mark, double Miss);
 }

@@ -1,3 +1,4 @@
+using System.Numerics;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Wear.Diagnosis;
@@ -13,8 +14,8 @@ internal sealed class AxlePosterior
 
     private const int MostCombinations = 1024;
 
-    // Degrees of freedom of the signs' spread: readings and cars lie further out than a normal distribution has it.
-    private const double Freedom = 7;
+    // Readings of one tyre by one person are not quite independent: together they count for a little less than one by one. Held to simulated cars.
+    private const double Independence = 0.9;
 
     private readonly AxleLikelihoods _likelihoods;
     private readonly double[] _logOdds = new double[CauseCount];
@@ -43,7 +44,7 @@ internal sealed class AxlePosterior
     /// <param name="driven">Which axle is driven; null = not told.</param>
     public static AxlePosterior Of(AxleSigns signs, CarAxle at, in TrackShare share, DrivenAxle? driven)
     {
-        var posterior = new AxlePosterior(new AxleLikelihoods(signs, share.Value, Freedom));
+        var posterior = new AxlePosterior(new AxleLikelihoods(signs, share));
         posterior.Admit(at, share, driven);
         posterior.Combine();
         return posterior;
@@ -106,28 +107,26 @@ internal sealed class AxlePosterior
         Span<double> none = stackalloc double[AxleLikelihoods.StateLength];
         Span<double> one = stackalloc double[AxleLikelihoods.StateLength];
         Span<double> two = stackalloc double[AxleLikelihoods.StateLength];
-        Span<double> three = stackalloc double[AxleLikelihoods.StateLength];
         _likelihoods.Start(none);
-        Note(0, none[0]);
+        Note(0, Independence * none[0]);
         for (var i = 0; i < _possibleCount; i++)
         {
             var first = _possible[i];
             _likelihoods.Add(none, first, one);
-            Note(1 << first, one[0] + _logOdds[first]);
+            Note(1 << first, (Independence * one[0]) + _logOdds[first]);
             for (var j = i + 1; j < _possibleCount; j++)
             {
                 var second = _possible[j];
                 var pair = (1 << first) | (1 << second);
                 if (Excludes(pair)) continue;
                 _likelihoods.Add(one, second, two);
-                Note(pair, two[0] + _logOdds[first] + _logOdds[second]);
+                Note(pair, (Independence * two[0]) + _logOdds[first] + _logOdds[second]);
                 for (var k = j + 1; k < _possibleCount; k++)
                 {
                     var third = _possible[k];
                     var triple = pair | (1 << third);
                     if (Excludes(triple)) continue;
-                    _likelihoods.AddLast(two, third, three);
-                    Note(triple, three[0] + _logOdds[first] + _logOdds[second] + _logOdds[third]);
+                    Note(triple, (Independence * _likelihoods.LogWith(two, third)) + _logOdds[first] + _logOdds[second] + _logOdds[third]);
                 }
             }
         }
@@ -167,10 +166,7 @@ internal sealed class AxlePosterior
         for (var i = 0; i < _count; i++)
         {
             _shares[i] /= sum;
-            for (var cause = 0; cause < CauseCount; cause++)
-            {
-                if ((_masks[i] & (1 << cause)) != 0) _probabilities[cause] += _shares[i];
-            }
+            for (var mask = _masks[i]; mask != 0; mask &= mask - 1) _probabilities[BitOperations.TrailingZeroCount(mask)] += _shares[i];
         }
     }
 }

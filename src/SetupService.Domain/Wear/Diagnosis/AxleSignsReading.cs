@@ -12,14 +12,14 @@ internal static class AxleSignsReading
     private const double ToeErrorDeg = 0.04;
 
     // A pressure gauge's error by the usual pressure, percent; common practice, no source.
-    private const double PressureErrorPct = 1.5;
+    private const double PressureErrorPct = 1;
 
     // Readings of a needle, and of a thermometer that sees the surface, °C; common practice, no source.
     private const double ProbeErrorC = 1.5;
-    private const double SurfaceErrorC = 4;
+    private const double SurfaceErrorC = 2.5;
 
     // What a minute's wait adds, °C; judgement.
-    private const double ErrorOfWaitCPerS = 0.03;
+    private const double ErrorOfWaitCPerS = 0.012;
 
     private const double UsualWaitS = 60;
     private const double WeeksApart = 26;
@@ -49,12 +49,13 @@ internal static class AxleSignsReading
     {
         signs[WearSign.Tilt] = Mean(left?.Tilt, right?.Tilt);
         signs[WearSign.Bow] = Mean(left?.Bow, right?.Bow);
-        signs[WearSign.RoundSpread] = Larger(left?.RoundSpread, right?.RoundSpread);
-        signs[WearSign.EndRatio] = LogRatio(Mean(left?.WornMm, right?.WornMm), Mean(otherLeft?.WornMm, otherRight?.WornMm));
+        signs[WearSign.RoundSpread] = Larger(left?.RoundSpreadMm, right?.RoundSpreadMm);
+        signs[WearSign.RoundOnce] = left?.RoundSpreadMm?.Value > right?.RoundSpreadMm?.Value ? left?.RoundOnce : right?.RoundOnce ?? left?.RoundOnce;
+        signs[WearSign.EndRatio] = LogRatio(WearRead.Of(left, right), WearRead.Of(otherLeft, otherRight));
         if (left is not { } l || right is not { } r) return;
         signs[WearSign.TiltDifference] = Difference(l.Tilt, r.Tilt);
         signs[WearSign.BowDifference] = Difference(l.Bow, r.Bow);
-        signs[WearSign.SideRatio] = LogRatio(l.WornMm, r.WornMm);
+        signs[WearSign.SideRatio] = LogRatio(WearRead.Of(l, null), WearRead.Of(r, null));
     }
 
     private static void Heat(AxleSigns signs, TyreReading? left, TyreReading? right, TyreReading? otherLeft, TyreReading? otherRight)
@@ -165,10 +166,24 @@ internal static class AxleSignsReading
     private static Estimate Difference(in Estimate one, in Estimate other) =>
         new(one.Value - other.Value, Math.Sqrt((one.StandardError * one.StandardError) + (other.StandardError * other.StandardError)));
 
-    private static Estimate? LogRatio(Estimate? one, Estimate? other)
+    /// <summary>A depth all tyres are taken to have had new, because none is stated, is off alike for both.</summary>
+    private static Estimate? LogRatio(WearRead? one, WearRead? other)
     {
         if (one is not { } a || other is not { } b) return null;
-        var (ofOne, ofOther) = (a.StandardError / a.Value, b.StandardError / b.Value);
-        return new(Math.Log(a.Value / b.Value), Math.Sqrt((ofOne * ofOne) + (ofOther * ofOther)));
+        var (ofOne, ofOther) = (a.GaugeErrorMm / a.WornMm, b.GaugeErrorMm / b.WornMm);
+        var fresh = TreadFigures.UsualNewDepthMm.StandardError * ((a.IsFreshStated ? 0 : 1 / a.WornMm) - (b.IsFreshStated ? 0 : 1 / b.WornMm));
+        return new(Math.Log(a.WornMm / b.WornMm), Math.Sqrt((ofOne * ofOne) + (ofOther * ofOther) + (fresh * fresh)));
+    }
+
+    /// <summary>Mean wear of one or two tyres.</summary>
+    private readonly record struct WearRead(double WornMm, double GaugeErrorMm, bool IsFreshStated)
+    {
+        public static WearRead? Of(TreadFigures? left, TreadFigures? right) => (left, right) switch
+        {
+            ({ } l, { } r) => new((l.WornMm.Value + r.WornMm.Value) / 2, Math.Sqrt((l.GaugeErrorMm * l.GaugeErrorMm) + (r.GaugeErrorMm * r.GaugeErrorMm)) / 2, l.IsFreshStated && r.IsFreshStated),
+            ({ } l, null) => new(l.WornMm.Value, l.GaugeErrorMm, l.IsFreshStated),
+            (null, { } r) => new(r.WornMm.Value, r.GaugeErrorMm, r.IsFreshStated),
+            _ => null,
+        };
     }
 }

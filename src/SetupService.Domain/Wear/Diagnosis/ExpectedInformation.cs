@@ -9,8 +9,8 @@ internal static class ExpectedInformation
     /// <summary>How many checks there are.</summary>
     public const int CheckCount = (int)WearCheck.NextSession + 1;
 
-    private const int MostCombinations = 24;
-    private const int Points = 16;
+    private const int MostCombinations = 16;
+    private const int Points = 14;
     private const double Reach = 2.6;
     private const double HalfLogTwoPiE = 1.4189385332046727;
 
@@ -59,6 +59,7 @@ internal static class ExpectedInformation
 
     private static double OfSign(ReadOnlySpan<double> states, ReadOnlySpan<double> shares, in CheckRow row)
     {
+        if (AreAlike(states, shares.Length, row.Sign)) return 0;
         var error = row.Error * row.Error;
         var (low, high, within) = (double.PositiveInfinity, double.NegativeInfinity, 0.0);
         for (var i = 0; i < shares.Length; i++)
@@ -69,17 +70,21 @@ internal static class ExpectedInformation
             within += shares[i] * (HalfLogTwoPiE + Math.Log(spread));
         }
 
+        Span<double> means = stackalloc double[MostCombinations];
+        Span<double> factors = stackalloc double[MostCombinations];
+        Span<double> narrowness = stackalloc double[MostCombinations];
+        for (var i = 0; i < shares.Length; i++)
+        {
+            var (mean, variance) = AxleLikelihoods.Expected(State(states, i), row.Sign);
+            (means[i], factors[i], narrowness[i]) = (mean, shares[i] / Math.Sqrt(2 * Math.PI * (variance + error)), -0.5 / (variance + error));
+        }
+
         var (step, whole, mass) = ((high - low) / Points, 0.0, 0.0);
         for (var point = 0; point < Points; point++)
         {
             var at = low + ((point + 0.5) * step);
             var density = 0.0;
-            for (var i = 0; i < shares.Length; i++)
-            {
-                var (mean, variance) = AxleLikelihoods.Expected(State(states, i), row.Sign);
-                var open = variance + error;
-                density += shares[i] * Math.Exp(-0.5 * (at - mean) * (at - mean) / open) / Math.Sqrt(2 * Math.PI * open);
-            }
+            for (var i = 0; i < shares.Length; i++) density += factors[i] * Math.Exp(narrowness[i] * (at - means[i]) * (at - means[i]));
 
             mass += density * step;
             whole -= density * step * Math.Log(density);
@@ -87,6 +92,18 @@ internal static class ExpectedInformation
 
         // The grid's own error in the mass is taken out; less than nothing is the grid's too.
         return Math.Max(0, ((whole / mass) + Math.Log(mass) - within) / Math.Log(2));
+    }
+
+    /// <summary>Whether a sign is expected alike whatever the causes, and so tells nothing.</summary>
+    private static bool AreAlike(ReadOnlySpan<double> states, int count, WearSign sign)
+    {
+        var first = AxleLikelihoods.Expected(State(states, 0), sign);
+        for (var i = 1; i < count; i++)
+        {
+            if (AxleLikelihoods.Expected(State(states, i), sign) != first) return false;
+        }
+
+        return true;
     }
 
     private static double OfMark(ReadOnlySpan<double> states, ReadOnlySpan<double> shares, WearMark mark)

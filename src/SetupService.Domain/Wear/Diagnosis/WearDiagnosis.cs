@@ -80,6 +80,17 @@ public sealed class WearDiagnosis
         return null;
     }
 
+    /// <summary>Whether a mark is on an axle; null where nobody looked.</summary>
+    public bool? Mark(CarAxle at, WearMark mark)
+    {
+        foreach (var axle in _axles)
+        {
+            if (axle.Axle == at) return axle.Signs[mark];
+        }
+
+        return null;
+    }
+
     private List<CauseFinding> Rank()
     {
         var list = new List<CauseFinding> { new(WearCause.Normal, null, NormalProbability, [.. _wear.Tyres.Select(tyre => tyre.Position)], OfNormal()) };
@@ -134,14 +145,14 @@ public sealed class WearDiagnosis
         {
             if (axle.Signs[(WearSign)sign] is null) continue;
             var weight = (AxleLikelihoods.LogOf(one, (WearSign)sign) - AxleLikelihoods.LogOf(other, (WearSign)sign)) / Math.Log(10);
-            if (Math.Abs(weight) >= Noticeable) list.Add(new((WearSign)sign, null, weight));
+            if (Math.Abs(weight) >= Noticeable) list.Add(new(axle.Axle, (WearSign)sign, null, weight));
         }
 
         for (var mark = 0; mark < AxleSigns.MarkCount; mark++)
         {
             if (axle.Signs[(WearMark)mark] is null) continue;
             var weight = (axle.Posterior.Likelihoods.LogOf(one, (WearMark)mark) - axle.Posterior.Likelihoods.LogOf(other, (WearMark)mark)) / Math.Log(10);
-            if (Math.Abs(weight) >= Noticeable) list.Add(new(null, (WearMark)mark, weight));
+            if (Math.Abs(weight) >= Noticeable) list.Add(new(axle.Axle, null, (WearMark)mark, weight));
         }
 
         list.Sort(Heavier);

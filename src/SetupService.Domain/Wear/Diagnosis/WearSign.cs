@@ -21,8 +21,11 @@ public enum WearSign
     /// <summary>Natural logarithm of this axle's mean wear by the other's.</summary>
     EndRatio,
 
-    /// <summary>Root-mean-square difference of depth round the tyre, by the mean wear.</summary>
+    /// <summary>Root-mean-square difference of depth round the tyre beyond the gauge's error, of the axle's worse tyre, mm.</summary>
     RoundSpread,
+
+    /// <summary>Share of that difference that goes once round the tyre, from 0 to 1.</summary>
+    RoundOnce,
 
     /// <summary>Temperature of the outer shoulder less that of the inner one, °C.</summary>
     HeatTilt,

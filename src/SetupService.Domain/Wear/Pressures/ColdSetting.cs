@@ -18,9 +18,9 @@ public readonly record struct ColdSetting(Uncertainty? NeededKpa, double? SetKpa
         ArgumentNullException.ThrowIfNull(hotFor);
         var isHeld = leastKpa > neededKpa.Value;
         var setKpa = isHeld ? leastKpa!.Value : neededKpa.Value;
-        var isTold = PressureReading.IsTold(setKpa);
+        var isTold = ToldPressures.Include(setKpa);
         return new ColdSetting(
-            PressureReading.IsTold(neededKpa.Value) ? neededKpa : null,
+            ToldPressures.Include(neededKpa.Value) ? neededKpa : null,
             isTold ? setKpa : null,
             isTold ? hotFor(setKpa) : null,
             isHeld);

@@ -1,4 +1,5 @@
 using SetupService.Domain.Answers;
+using SetupService.Domain.Wear.Readings;
 
 namespace SetupService.Domain.Wear.Pressures;
 
@@ -6,7 +7,7 @@ namespace SetupService.Domain.Wear.Pressures;
 public sealed record TyrePressure
 {
     /// <summary>What was read and is wanted.</summary>
-    public required PressureReading Reading { get; init; }
+    public required TyrePressures Reading { get; init; }
 
     /// <summary>What the load needs.</summary>
     public required LoadNeed Need { get; init; }

@@ -1,4 +1,5 @@
 using SetupService.Domain.Answers;
+using SetupService.Domain.Wear.Readings;
 
 namespace SetupService.Domain.Wear.Pressures;
 
@@ -23,7 +24,7 @@ public static class TyrePressureMaker
     /// <param name="conditions">What they were read in.</param>
     /// <param name="need">What the load needs.</param>
     /// <param name="treadC">Mean temperature of the tread, °C; null where it was not read.</param>
-    public static TyrePressure Of(in PressureReading reading, in PressureConditions conditions, LoadNeed need, double? treadC)
+    public static TyrePressure Of(in TyrePressures reading, in PressureConditions conditions, LoadNeed need, double? treadC)
     {
         ArgumentNullException.ThrowIfNull(need);
         var told = new TyrePressure { Reading = reading, Need = need };
@@ -60,7 +61,7 @@ public static class TyrePressureMaker
         var isHeld = leastHotKpa > aimKpa;
         var hotThenKpa = isHeld ? leastHotKpa!.Value : aimKpa;
         var coldThen = errors.Of(rise, one => one.ColdForHotKpa(hotThenKpa));
-        return PressureReading.IsTold(coldThen.Value) && PressureReading.IsTold(hotThenKpa)
+        return ToldPressures.Include(coldThen.Value) && ToldPressures.Include(hotThenKpa)
             ? new HotAdjustment(hotThenKpa - rise.HotKpa, hotThenKpa, coldThen.Ninety, isHeld)
             : null;
     }
@@ -71,8 +72,8 @@ public static class TyrePressureMaker
         var hot = Following(follows => errors.Of(rise, coldC, (one, fromC) => one.UntouchedHotKpa(fromC, nextC, follows)));
         return told with
         {
-            UntouchedColdKpa = PressureReading.IsTold(untouched.Value) ? untouched : null,
-            UntouchedHotKpa = PressureReading.IsTold(hot.Value) ? hot : null,
+            UntouchedColdKpa = ToldPressures.Include(untouched.Value) ? untouched : null,
+            UntouchedHotKpa = ToldPressures.Include(hot.Value) ? hot : null,
             ColdNext = told.Reading.AimHotKpa is { } aimKpa
                 ? ColdSetting.Of(
                     Following(follows => errors.Of(rise, coldC, (one, fromC) => one.NextColdForHotKpa(aimKpa, fromC, nextC, follows))),

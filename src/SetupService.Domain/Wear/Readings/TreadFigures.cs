@@ -17,6 +17,8 @@ public readonly record struct TreadFigures
     // Less wear than this, mm, is not told from none.
     private const double LeastWornMm = 0.2;
     private const int Unknowns = 3;
+    private const int LeastForWave = 4;
+    private const double ErrorOfWave = 0.4;
 
     /// <summary>Depth at the three usual places, mm.</summary>
     public required AcrossTread<double> DepthMm { get; init; }
@@ -30,8 +32,20 @@ public readonly record struct TreadFigures
     /// <summary>Centre's wear less the mean of the shoulders' by the mean wear.</summary>
     public required Estimate Bow { get; init; }
 
-    /// <summary>Root-mean-square difference of depth round the tyre beyond the gauge's, by the mean wear; null where it was read at one place only.</summary>
-    public required Estimate? RoundSpread { get; init; }
+    /// <summary>Root-mean-square difference of depth round the tyre beyond the gauge's, mm; null where it was read at one place only.</summary>
+    public required Estimate? RoundSpreadMm { get; init; }
+
+    /// <summary>
+    /// Share of the difference round the tyre that goes once round it, from 0 to 1, the places taken as evenly spaced in their order; null where it was read at fewer
+    /// than four places or differs by nothing.
+    /// </summary>
+    public required Estimate? RoundOnce { get; init; }
+
+    /// <summary>Standard error of the mean depth by the gauge alone, mm.</summary>
+    public required double GaugeErrorMm { get; init; }
+
+    /// <summary>Whether the new depth was stated.</summary>
+    public required bool IsFreshStated { get; init; }
 
     /// <summary>Standard deviation of one depth as it was taken, mm.</summary>
     public required double ReadingErrorMm { get; init; }
@@ -65,7 +79,10 @@ public readonly record struct TreadFigures
             WornMm = worn,
             Tilt = Share(2 * shoulderY * depth[1], 2 * shoulderY * Spread(equations, 1) * errorMm, worn),
             Bow = Share(square * depth[2], square * Spread(equations, 2) * errorMm, worn),
-            RoundSpread = Round(tyre.AroundMm, gaugeMm, worn),
+            RoundSpreadMm = Round(tyre.AroundMm, gaugeMm),
+            RoundOnce = Once(tyre.AroundMm, gaugeMm),
+            GaugeErrorMm = errorMm / Math.Sqrt(tyre.Zones.Count),
+            IsFreshStated = tyre.NewDepthMm is not null,
             ReadingErrorMm = errorMm,
         };
     }
@@ -94,7 +111,7 @@ public readonly record struct TreadFigures
         return new(share, Math.Sqrt((errorMm / worn.Value * (errorMm / worn.Value)) + (ofScale * ofScale)));
     }
 
-    private static Estimate? Round(IReadOnlyList<AcrossTread<double>> aroundMm, double gaugeMm, in Estimate worn)
+    private static Estimate? Round(IReadOnlyList<AcrossTread<double>> aroundMm, double gaugeMm)
     {
         if (aroundMm.Count < 2) return null;
         var sum = OfPlace(aroundMm, TreadPlace.Outer) + OfPlace(aroundMm, TreadPlace.Centre) + OfPlace(aroundMm, TreadPlace.Inner);
@@ -102,10 +119,33 @@ public readonly record struct TreadFigures
         var variance = sum / freedom;
         var beyond = Math.Sqrt(Math.Max(0, variance - (gaugeMm * gaugeMm)));
 
-        // The gauge's own variance is known from as few readings as well; near nothing its root is as wide as itself.
-        var open = gaugeMm * Math.Pow(2 / freedom, 0.25);
-        var error = beyond > open ? gaugeMm * gaugeMm * Math.Sqrt(2 / freedom) / (2 * beyond) * Math.Max(1, variance / (gaugeMm * gaugeMm)) : open / 2;
-        return new(beyond / worn.Value, error / worn.Value);
+        // A variance from so few readings is open by this; near nothing its root is as open as the root of that.
+        var open = variance * Math.Sqrt(2 / freedom);
+        return new(beyond, Math.Min(open / (2 * Math.Max(beyond, 1e-3)), Math.Sqrt(open) / 2));
+    }
+
+    private static Estimate? Once(IReadOnlyList<AcrossTread<double>> aroundMm, double gaugeMm)
+    {
+        if (aroundMm.Count < LeastForWave) return null;
+        var (all, wave, count) = (0.0, 0.0, aroundMm.Count);
+        foreach (var place in (ReadOnlySpan<TreadPlace>)[TreadPlace.Outer, TreadPlace.Centre, TreadPlace.Inner])
+        {
+            var (cos, sin) = (0.0, 0.0);
+            for (var i = 0; i < count; i++)
+            {
+                var (s, c) = Math.SinCos(2 * Math.PI * i / count);
+                (cos, sin) = (cos + (c * aroundMm[i].At(place)), sin + (s * aroundMm[i].At(place)));
+            }
+
+            all += OfPlace(aroundMm, place);
+            wave += 2 * ((cos * cos) + (sin * sin)) / count;
+        }
+
+        if (all <= 0) return null;
+
+        // Where the gauge makes most of the difference the share tells of the gauge.
+        var ofGauge = Math.Min(1, 3 * (count - 1) * gaugeMm * gaugeMm / all);
+        return new(Math.Min(1, wave / all), ofGauge * ErrorOfWave);
     }
 
     private static double OfPlace(IReadOnlyList<AcrossTread<double>> aroundMm, TreadPlace place)

@@ -18,6 +18,15 @@ public static class PairWords
         return Prose.Write(units, $"{figure} {Meaning(pairs, units)}{Doubt(pairs)}{Order(pairs, first, second, units)}");
     }
 
+    /// <summary>What a comparison that is left out lacks.</summary>
+    public static string Lacking(WheelPairs pairs)
+    {
+        var (first, second) = Names(pairs);
+        return pairs == WheelPairs.FrontLessRear
+            ? $"{first} against {second} needs the temperatures of all four treads"
+            : $"{first} against {second} needs the temperatures of both treads";
+    }
+
     private static (string First, string Second) Names(WheelPairs pairs) => pairs switch
     {
         WheelPairs.FrontLessRear => ("front axle", "rear axle"),
@@ -45,7 +54,9 @@ public static class PairWords
         if (pairs.Order == ReadingOrder.Alike) return "";
         if (pairs.WaitedS is not { } waitedS) return " When each was read is not given; what was read last had longest to cool and looks colder than it was.";
         var late = waitedS > 0 ? second : first;
-        var later = Prose.Write(units, $" The {late} was read {Math.Abs(waitedS):n} s later and had longer to cool, so part of this is the order of measuring.");
+        var isLateHotter = waitedS > 0 ? pairs.DifferenceC.Value < 0 : pairs.DifferenceC.Value > 0;
+        var does = isLateHotter ? "so on the lap it was further ahead" : "so part of this is the order of measuring";
+        var later = Prose.Write(units, $" The {late} was read {Math.Abs(waitedS):n} s later and had longer to cool, {does}.");
         return pairs.AtLapEndC is { } end
             ? Prose.Write(units, $"{later} At the end of the lap it was between {end.Lower:cDiff} and {end.Upper:cDiff}, counted positive where the {first} was the hotter.")
             : later;

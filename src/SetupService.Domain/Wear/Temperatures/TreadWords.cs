@@ -48,7 +48,7 @@ public static class TreadWords
             (TreadAspect.OuterLessInner, RangeVerdict.Below) => Prose.Write(
                 units, $"More than the usual {-range.ToC:cDiff} to {-range.FromC:cDiff}: the inner shoulder works too hard, as too much negative camber makes it, or toe-out."),
             (TreadAspect.OuterLessInner, _) => Prose.Write(
-                units, $"With negative camber the inner one is usually {-range.ToC:cDiff} to {-range.FromC:cDiff} the hotter: there is too little of it for these corners, or toe-in scrubs the outer shoulder; on a lap with few hard corners it may be as it should."),
+                units, $"With negative camber the inner one is usually {-range.ToC:cDiff} to {-range.FromC:cDiff} the hotter: there is too little negative camber for these corners, or toe-in scrubs the outer shoulder; on a lap with few hard corners it may be as it should."),
             (TreadAspect.WidestSpread, RangeVerdict.Above) => Prose.Write(
                 units, $"More than the usual {range.ToC:cDiff}: one part of the tread does the work, so grip is left unused and that part wears first."),
             (TreadAspect.WidestSpread, _) => Prose.Write(units, $"Up to about {range.ToC:cDiff} is usual."),
@@ -56,14 +56,21 @@ public static class TreadWords
                 units, $"More than the usual {range.ToC:cDiff}: the middle carries too much, as too high a hot pressure makes it."),
             (TreadAspect.CentreLessShoulders, RangeVerdict.Below) => Prose.Write(
                 units, $"More than the usual {-range.FromC:cDiff}: the shoulders carry too much, as too low a hot pressure makes them."),
-            (TreadAspect.CentreLessShoulders, _) => Prose.Write(units, $"Within {range.ToC:cDiff} is usual; the pressure suits the load."),
+            (TreadAspect.CentreLessShoulders, _) => Prose.Write(units, $"Within {range.ToC:cDiff} is usual; nothing here speaks against the pressure."),
             (_, RangeVerdict.Below) => Prose.Write(
-                units, $"Colder than its range of {range.FromC:c} to {range.ToC:c}: it was not worked up, or is the wrong tyre for this use. Lower pressure warms a tyre more, but never go below what its load needs."),
+                units, $"Colder than its range of {range.FromC:c} to {range.ToC:c}: it was not worked up, or is the wrong tyre for this use. Lower pressure warms a tyre more, but never go below what its load needs.{Cooled(tread, units)}"),
             (_, RangeVerdict.Above) => Prose.Write(
                 units, $"Hotter than its range of {range.FromC:c} to {range.ToC:c}: it loses grip and wears fast; let it cool, and look for what overworks it."),
             _ => Hottest(tread, range, units),
         };
     }
+
+    private static string Cooled(in TreadReading tread, UnitSystem units) => tread.SecondsAfterLap switch
+    {
+        null => " How long it had cooled is not given; on the lap it was hotter.",
+        0 => "",
+        { } seconds => Prose.Write(units, $" It had cooled for {seconds:n} s; on the lap it was hotter."),
+    };
 
     private static string Hottest(in TreadReading tread, in TemperatureRange range, UnitSystem units)
     {

@@ -26,6 +26,9 @@ public sealed class LearnedTread
     /// <summary>How many depths it learned from.</summary>
     public int ReadingCount { get; }
 
+    /// <summary>Whether the tyres did anything that wears them.</summary>
+    public bool HasUse => _roadKm > 0 || _trackKm > 0;
+
     /// <summary>How the axle stands.</summary>
     public AxleUse Axle => _axle;
 

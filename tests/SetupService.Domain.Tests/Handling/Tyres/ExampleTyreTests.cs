@@ -45,6 +45,28 @@ public sealed class ExampleTyreTests
     }
 
     [Fact]
+    public void The_bend_told_is_the_change_of_the_slope()
+    {
+        var curve = ExampleTyre.At(4300, 1.5, new(1.1, 1.2, 1));
+        foreach (var slip in new[] { -3.0, 0, 2, 7, 12 })
+        {
+            curve.ForceN(slip, out _, out var bend);
+            curve.ForceN(slip + 1e-5, out var above);
+            curve.ForceN(slip - 1e-5, out var below);
+            Assert.Equal((above - below) / 2e-5, bend, 1e-4);
+        }
+    }
+
+    [Fact]
+    public void A_curve_whose_peak_is_scaled_is_that_of_the_tyre_scaled_so()
+    {
+        var (scaled, made) = (ExampleTyre.At(4300, 1.5, new(1.1, 1, 1)).WithPeak(1.4), ExampleTyre.At(4300, 1.5, new(1.1, 1.4, 1)));
+
+        foreach (var slip in new[] { -3.0, 0, 2, 7, 12 }) Assert.Equal(made.ForceN(slip), scaled.ForceN(slip), 1e-9);
+        Assert.Equal(made.MostN, scaled.MostN, 1e-9);
+    }
+
+    [Fact]
     public void A_lifted_wheel_gives_nothing() => Assert.Equal(0, ExampleTyre.At(0, 3, TyreScale.None).ForceN(5));
 
     [Fact]

@@ -48,12 +48,12 @@ public sealed class LoadNeedTests
     }
 
     [Theory]
-    [InlineData("225/45R17", 1000, 150, LoadGap.MarkingSilent)]
+    [InlineData("225/45R17", 1000.0, 150, LoadGap.MarkingSilent)]
     [InlineData("225/45R17 91H", null, 150, LoadGap.NoLoad)]
-    [InlineData("225/45R17 91H", 1300, 150, LoadGap.BeyondLoad)]
-    [InlineData("225/45R17 91H", 1000, 240, LoadGap.BeyondSpeed)]
-    [InlineData("225/45R17 91V", 1200, 240, LoadGap.BeyondLoad)]
-    [InlineData("195/70R15C 104/102R", 1000, 150, LoadGap.ReferenceUnknown)]
+    [InlineData("225/45R17 91H", 1300.0, 150, LoadGap.BeyondLoad)]
+    [InlineData("225/45R17 91H", 1000.0, 240, LoadGap.BeyondSpeed)]
+    [InlineData("225/45R17 91V", 1200.0, 240, LoadGap.BeyondLoad)]
+    [InlineData("195/70R15C 104/102R", 1000.0, 150, LoadGap.ReferenceUnknown)]
     public void What_is_not_known_is_named(string marking, double? maximumKg, double topSpeedKmh, LoadGap gap)
     {
         var need = LoadNeed.Of(Car(marking, maximumKg, topSpeedKmh), WheelPosition.FrontLeft);

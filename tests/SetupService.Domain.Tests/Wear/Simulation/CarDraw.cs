@@ -7,7 +7,7 @@ internal static class CarDraw
 {
     private const double LeftDepthMm = 0.3;
 
-    public static TrueCar Of(SeededDraw draw)
+    public static (TrueCar Car, WornTyre[] Tyres) Of(SeededDraw draw)
     {
         var drive = draw.Share() switch { < 0.5 => DrivenAxle.Front, < 0.9 => DrivenAxle.Rear, _ => DrivenAxle.Both };
         var use = Use(draw);
@@ -41,12 +41,12 @@ internal static class CarDraw
     {
         var use = new TrueUse
         {
-            RoadKm = Math.Exp(draw.Between(Math.Log(2000), Math.Log(25000))),
+            RoadKm = draw.Between(2000, 25000),
             RoadG = draw.Between(0.2, 0.42),
             AmbientC = draw.Between(5, 35),
         };
         if (draw.Chance(1.0 / 3)) return use;
-        use = use with { LeftShare = draw.Within(0.4, 0.1), BrakingG = draw.Between(0.5, 0.95), DriveG = draw.Between(0.12, 0.35) };
+        use = use with { RoadKm = Math.Exp(draw.Between(Math.Log(2000), Math.Log(25000))), LeftShare = draw.Within(0.4, 0.1), BrakingG = draw.Between(0.5, 0.95), DriveG = draw.Between(0.12, 0.35) };
 
         // Runs up a hill are few.
         return draw.Chance(0.15)
@@ -55,12 +55,12 @@ internal static class CarDraw
     }
 
     /// <summary>The same car with no more use than its tyres last.</summary>
-    private static TrueCar Worn(TrueCar car)
+    private static (TrueCar Car, WornTyre[] Tyres) Worn(TrueCar car)
     {
+        var tyres = TyreWear.Of(car);
         for (var trial = 0; trial < 6; trial++)
         {
             var worst = 0.0;
-            var tyres = TyreWear.Of(car);
             foreach (var tyre in tyres)
             {
                 var axle = tyre.Wheel.Position is WheelPosition.FrontLeft or WheelPosition.FrontRight ? car.Front : car.Rear;
@@ -68,13 +68,14 @@ internal static class CarDraw
                 worst = Math.Max(worst, tyre.LostMm.Max() / Math.Max(0.5, axle.Tyre.NewDepthMm - LeftDepthMm - roundMm));
             }
 
-            if (worst <= 1) return car;
+            if (worst <= 1) break;
             car = car with
             {
                 Use = car.Use with { RoadKm = car.Use.RoadKm * 0.93 / worst, TrackLaps = car.Use.HasTrack ? Math.Max(1, Math.Round(car.Use.TrackLaps * 0.93 / worst)) : 0 },
             };
+            tyres = TyreWear.Of(car);
         }
 
-        return car;
+        return (car, tyres);
     }
 }

@@ -10,8 +10,6 @@ namespace SetupService.Domain.Tests.Wear.Simulation;
 internal sealed class PatternLook(SeededDraw draw, TrueCar car, WornTyre[] tyres)
 {
     private readonly double _found = draw.Between(0.65, 0.92);
-    /// <summary>What every strip of every tyre would work, were the work spread evenly.</summary>
-    private readonly double _evenWork = tyres.Average(tyre => Strips.Mean(tyre.TrackWork));
     private readonly double _mistaken = draw.Between(0.01, 0.04);
 
     public List<TreadPattern> At(TrueAxle axle, WornTyre tyre)
@@ -34,17 +32,17 @@ internal sealed class PatternLook(SeededDraw draw, TrueCar car, WornTyre[] tyres
         var wheel = tyre.Wheel;
         var overC = car.Use.HasTrack ? TreadHeat.AxleC(car, axle, tyres) - axle.Tyre.WindowC.ToC : -100;
         var underC = car.Use.HasTrack ? axle.Tyre.WindowC.FromC - TreadHeat.AxleC(car, axle, tyres) : -100;
-        var edge = car.Use.HasTrack ? tyre.OuterEdgeWork / _evenWork : 0;
+        var edge = Math.Max(Rise(tyre.TurnEdgeShare, 1.3, 0.05), 0.8 * Rise(tyre.TrackSlipShare, 1.05, 0.04));
         return pattern switch
         {
             // The outside of hard turns drags the tread the way toe-in does.
-            TreadPattern.FeatheredSharpInboard => Math.Max(Rise(tyre.StraightSlipDeg, 0.15, 0.03), 0.15 * Rise(edge, 1.5, 0.08)),
+            TreadPattern.FeatheredSharpInboard => Math.Max(Rise(tyre.StraightSlipDeg, 0.15, 0.03), 0.15 * edge),
             TreadPattern.FeatheredSharpOutboard => Rise(-tyre.StraightSlipDeg, 0.15, 0.03),
             TreadPattern.Cupping => Math.Max(Rise(wheel.HollowMm, 0.22, 0.05), 0.5 * Rise(wheel.RunOutMm, 0.18, 0.04)),
             TreadPattern.HeelAndToe => HeelAndToe(axle, tyre),
             TreadPattern.FlatSpot => Rise(wheel.FlatMm, 0.3, 0.06),
-            TreadPattern.ShoulderGraining => Math.Max(Rise(edge, 1.45, 0.07), 0.6 * Rise(underC, 6, 2)),
-            TreadPattern.WornPastShoulder => 0.9 * Rise(edge, 1.55, 0.07),
+            TreadPattern.ShoulderGraining => Math.Max(edge, 0.6 * Rise(underC, 6, 2)),
+            TreadPattern.WornPastShoulder => 0.85 * edge,
             TreadPattern.Blistering => Rise(overC, 8, 2.5),
             TreadPattern.Chunking => Math.Max(0.4 * Rise(overC, 14, 3), 0.3 * Rise(wheel.FlatMm, 1, 0.1)),
             TreadPattern.DiagonalScallop => Diagonal(axle, tyre),

@@ -12,8 +12,7 @@ internal static class SimulatedCars
     private static SimulatedCar One(int seed, int index)
     {
         var draw = SeededDraw.For(seed, index);
-        var car = CarDraw.Of(draw);
-        var tyres = TyreWear.Of(car);
+        var (car, tyres) = CarDraw.Of(draw);
         return new() { Case = new Report(draw, car, tyres).Case(), Faults = TrueFaults.Of(car, tyres) };
     }
 }

@@ -32,7 +32,7 @@ internal sealed record TrueTyre
     /// How much more than the mean the outer edge wears for no fault of the car; well aligned cars wore outer grooves 10 to 50 % more than
     /// inner ones (ROSAP5836).
     /// </summary>
-    public double OuterBias { get; init; } = 0.17;
+    public double OuterBias { get; init; } = 0.19;
 
     /// <summary>Share of a rigid drum's difference of rolling radii that the belt does not take up.</summary>
     public double CamberDrumShare { get; init; } = 0.22;

@@ -29,7 +29,7 @@ internal static class TyreDraw
             SideForceCamberDeg = draw.Between(1.1, 2.1),
             BulgePerPressureShare = draw.Within(1.4, 0.25),
             OwnBulge = draw.Within(0, 0.05),
-            OuterBias = draw.Within(0.17, 0.06),
+            OuterBias = draw.Within(0.19, 0.06),
             CamberDrumShare = draw.Between(0.15, 0.3),
             CamberSideSlipRadPerDeg = draw.Between(0.0007, 0.0015),
             LeadingEdge = draw.Between(0.15, 0.35),

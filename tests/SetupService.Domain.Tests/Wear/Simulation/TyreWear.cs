@@ -18,21 +18,29 @@ internal static class TyreWear
 
     private static WornTyre[] Axle(TrueCar car, TrueAxle axle, List<DrivingState> states)
     {
-        var left = new StripWear(axle.Tyre, axle.Left, axle.TemperatureWear);
-        var right = new StripWear(axle.Tyre, axle.Right, axle.TemperatureWear);
-        var rolling = states.ConvertAll(state => RollingAxle.Of(car, axle, state));
+        var left = new StripWear();
+        var right = new StripWear();
+        var presses = states.ConvertAll(state => Presses(car, axle, state));
         for (var turn = 0; turn < Turns; turn++)
         {
             for (var index = 0; index < states.Count; index++)
             {
                 var distanceM = states[index].DistanceM / Turns;
-                left.Add(rolling[index].Left, distanceM, states[index].IsTrack);
-                right.Add(rolling[index].Right, distanceM, states[index].IsTrack);
+                left.Add(presses[index].Left, distanceM);
+                right.Add(presses[index].Right, distanceM);
             }
         }
 
         var straight = RollingAxle.Of(car, axle, new(1, 0, 0, false));
         return [Worn(axle.Left, left, straight.Left), Worn(axle.Right, right, straight.Right)];
+    }
+
+    private static (TreadPress Left, TreadPress Right) Presses(TrueCar car, TrueAxle axle, DrivingState state)
+    {
+        var rolling = RollingAxle.Of(car, axle, state);
+        return (
+            new(axle.Tyre, axle.Left, axle.TemperatureWear, rolling.Left, state.IsTrack),
+            new(axle.Tyre, axle.Right, axle.TemperatureWear, rolling.Right, state.IsTrack));
     }
 
     private static WornTyre Worn(TrueWheel wheel, StripWear wear, RollingWheel straight) => new()
@@ -43,6 +51,7 @@ internal static class TyreWear
         TrackWork = wear.TrackWork,
         StraightSlipDeg = straight.SideSlip * 180 / Math.PI,
         TrackSlipShare = wear.TrackSlipShare,
+        TurnEdgeShare = wear.TurnEdgeShare,
     };
 
     private static WornTyre WithEarlier(WornTyre now, WornTyre[] own)

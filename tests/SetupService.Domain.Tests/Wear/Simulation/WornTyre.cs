@@ -20,6 +20,6 @@ internal sealed record WornTyre
     /// <summary>Greatest side slip on the track against that at which the whole contact slides.</summary>
     public required double TrackSlipShare { get; init; }
 
-    /// <summary>Track work of the outermost eighth of the tread, of the unit of <see cref="TrackWork"/>.</summary>
-    public double OuterEdgeWork => Strips.Mean(TrackWork.AsSpan(0, 4));
+    /// <summary>Work of the outermost eighth on the outside of the track's hard turns against the tread's mean; 0 without a track.</summary>
+    public required double TurnEdgeShare { get; init; }
 }

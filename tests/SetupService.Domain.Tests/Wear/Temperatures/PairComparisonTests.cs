@@ -50,6 +50,9 @@ public sealed class PairComparisonTests
         Assert.Equal(50, apart.WaitedS);
         Assert.Contains("The rear axle was read 50 s later", PairWords.Of(apart, UnitSystem.Metric), StringComparison.Ordinal);
 
+        var hotterLater = PairComparison.Of(WheelPairs.FrontLessRear, Car(80, 80, 90, 90, 20, 30, 70, 80), 20)!.Value;
+        Assert.Contains("so on the lap it was further ahead", PairWords.Of(hotterLater, UnitSystem.Metric), StringComparison.Ordinal);
+
         var alike = PairComparison.Of(WheelPairs.FrontLessRear, Car(90, 90, 80, 80, 20, 30, 25, 35), 20)!.Value;
         Assert.Equal(ReadingOrder.Alike, alike.Order);
     }
@@ -82,5 +85,5 @@ public sealed class PairComparisonTests
     ];
 
     private static TreadReading Flat(double meanC, WheelPosition at, double[] afterS, int index) =>
-        TreadFiguresTests.Tread(meanC - 3, meanC, meanC + 3, at, afterS.Length > 0 ? afterS[index] : null);
+        TemperatureFiguresTests.Tread(meanC - 3, meanC, meanC + 3, at, afterS.Length > 0 ? afterS[index] : null);
 }

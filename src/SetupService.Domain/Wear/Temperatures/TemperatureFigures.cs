@@ -6,7 +6,7 @@ namespace SetupService.Domain.Wear.Temperatures;
 /// The figures of one tread, each with its standard error. Errors of the three places are taken as independent in differences, and as common to
 /// all three in the mean, where an instrument's bias does not average out: both are the wider choice.
 /// </summary>
-public static class TreadFigures
+public static class TemperatureFigures
 {
     /// <summary>Outer less inner shoulder, °C; negative = the inner one is hotter.</summary>
     public static Estimate OuterLessInnerC(in TreadReading tread) =>
@@ -34,6 +34,9 @@ public static class TreadFigures
         Judge(tread, TreadAspect.CentreLessShoulders, CentreLessShouldersC(tread), UsualTemperatures.CentreLessShoulders),
         Judge(tread, TreadAspect.MeanInWindow, MeanC(tread), tread.WindowC),
     ];
+
+    /// <summary>Whether the tread reads colder than the air by more than the thermometer's error: a driven tyre is not.</summary>
+    public static bool IsBelowAir(in TreadReading tread, double airC) => MeanC(tread).Ninety.Upper < airC;
 
     private static TreadFinding Judge(in TreadReading tread, TreadAspect aspect, Estimate figureC, TemperatureRange? range) =>
         new(aspect, figureC, range, tread.IsTooLate ? RangeVerdict.Unknown : range?.Judge(figureC.Value) ?? RangeVerdict.Unknown);

@@ -6,17 +6,17 @@ using SetupService.Domain.Wear.Temperatures;
 
 namespace SetupService.Domain.Tests.Wear.Temperatures;
 
-public sealed class TreadFiguresTests
+public sealed class TemperatureFiguresTests
 {
     [Fact]
     public void The_figures_are_those_worked_by_hand()
     {
         var tread = Tread(78, 82, 90);
 
-        Assert.Equal(-12, TreadFigures.OuterLessInnerC(tread).Value);
-        Assert.Equal(12, TreadFigures.WidestSpreadC(tread).Value);
-        Assert.Equal(-2, TreadFigures.CentreLessShouldersC(tread).Value);
-        Assert.Equal(250 / 3.0, TreadFigures.MeanC(tread).Value, 1e-12);
+        Assert.Equal(-12, TemperatureFigures.OuterLessInnerC(tread).Value);
+        Assert.Equal(12, TemperatureFigures.WidestSpreadC(tread).Value);
+        Assert.Equal(-2, TemperatureFigures.CentreLessShouldersC(tread).Value);
+        Assert.Equal(250 / 3.0, TemperatureFigures.MeanC(tread).Value, 1e-12);
     }
 
     // Inner 3 to 8 °C hotter, spread to 10 °C, centre within 3 °C: common practice, no source. Both edges belong to the range.
@@ -32,7 +32,7 @@ public sealed class TreadFiguresTests
     [InlineData(80, 78, 85, RangeVerdict.Within, RangeVerdict.Within, RangeVerdict.Below)]
     public void Each_figure_is_held_to_its_range(double outerC, double centreC, double innerC, RangeVerdict across, RangeVerdict spread, RangeVerdict centre)
     {
-        var findings = TreadFigures.Judge(Tread(outerC, centreC, innerC));
+        var findings = TemperatureFigures.Judge(Tread(outerC, centreC, innerC));
 
         Assert.Equal([across, spread, centre, RangeVerdict.Unknown], findings.Select(one => one.Verdict));
     }
@@ -44,23 +44,23 @@ public sealed class TreadFiguresTests
     [InlineData(15, Thermometer.Infrared, true)]
     [InlineData(13, Thermometer.Infrared, false)]
     public void A_thermometer_settles_what_lies_beyond_its_error(double hotterInside, Thermometer by, bool isClear) =>
-        Assert.Equal(isClear, TreadFigures.Judge(Tread(80, 85, 80 + hotterInside) with { By = by })[0].IsClear);
+        Assert.Equal(isClear, TemperatureFigures.Judge(Tread(80, 85, 80 + hotterInside) with { By = by })[0].IsClear);
 
     [Fact]
     public void After_two_minutes_nothing_is_judged()
     {
         var late = Tread(80, 90, 99) with { SecondsAfterLap = 121, WindowC = new(70, 90) };
 
-        Assert.All(TreadFigures.Judge(late), one => Assert.Equal(RangeVerdict.Unknown, one.Verdict));
-        Assert.Contains("too far to tell", TreadWords.Of(late, TreadFigures.Judge(late)[0], UnitSystem.Metric), StringComparison.Ordinal);
-        Assert.All(TreadFigures.Judge(late with { SecondsAfterLap = 120 }), one => Assert.NotEqual(RangeVerdict.Unknown, one.Verdict));
+        Assert.All(TemperatureFigures.Judge(late), one => Assert.Equal(RangeVerdict.Unknown, one.Verdict));
+        Assert.Contains("too far to tell", TreadWords.Of(late, TemperatureFigures.Judge(late)[0], UnitSystem.Metric), StringComparison.Ordinal);
+        Assert.All(TemperatureFigures.Judge(late with { SecondsAfterLap = 120 }), one => Assert.NotEqual(RangeVerdict.Unknown, one.Verdict));
     }
 
     [Fact]
     public void The_words_quote_the_case_in_either_units()
     {
         var tread = Tread(74, 79, 86) with { WindowC = new(70, 84) };
-        var findings = TreadFigures.Judge(tread);
+        var findings = TemperatureFigures.Judge(tread);
 
         Assert.Equal(
             "The inner shoulder is 12 °C hotter than the outer one (±2.3 °C for the thermometer). More than the usual 3 °C to 8 °C: the inner shoulder works too hard, as too much negative camber makes it, or toe-out.",
@@ -71,15 +71,25 @@ public sealed class TreadFiguresTests
             TreadWords.Of(tread, findings[3], UnitSystem.Metric));
     }
 
+    [Theory]
+    [InlineData(60.0, "It had cooled for 60 s; on the lap it was hotter.")]
+    [InlineData(null, "How long it had cooled is not given; on the lap it was hotter.")]
+    public void A_cold_tread_says_how_long_it_cooled(double? afterS, string expected)
+    {
+        var tread = Tread(72, 75, 77, afterS: afterS) with { WindowC = new(80, 95) };
+
+        Assert.Contains(expected, TreadWords.Of(tread, TemperatureFigures.Judge(tread)[3], UnitSystem.Metric), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Turning_the_tyre_on_its_rim_turns_the_sign_and_nothing_else() => Gen.Select(Gen.Double[-40, 250], Gen.Double[-40, 250], Gen.Double[-40, 250]).Sample((outer, centre, inner) =>
     {
         var (one, turned) = (Tread(outer, centre, inner), Tread(inner, centre, outer));
 
-        Assert.Equal(TreadFigures.OuterLessInnerC(one).Value, -TreadFigures.OuterLessInnerC(turned).Value);
-        Assert.Equal(TreadFigures.WidestSpreadC(one), TreadFigures.WidestSpreadC(turned));
-        Assert.True(TreadFigures.WidestSpreadC(one).Value >= Math.Abs(TreadFigures.OuterLessInnerC(one).Value));
-        Assert.Equal(TreadFigures.CentreLessShouldersC(one).Value, TreadFigures.CentreLessShouldersC(turned).Value, 1e-9);
+        Assert.Equal(TemperatureFigures.OuterLessInnerC(one).Value, -TemperatureFigures.OuterLessInnerC(turned).Value);
+        Assert.Equal(TemperatureFigures.WidestSpreadC(one), TemperatureFigures.WidestSpreadC(turned));
+        Assert.True(TemperatureFigures.WidestSpreadC(one).Value >= Math.Abs(TemperatureFigures.OuterLessInnerC(one).Value));
+        Assert.Equal(TemperatureFigures.CentreLessShouldersC(one).Value, TemperatureFigures.CentreLessShouldersC(turned).Value, 1e-9);
     });
 
     internal static TreadReading Tread(double outerC, double centreC, double innerC, WheelPosition at = WheelPosition.FrontLeft, double? afterS = null) =>

@@ -1,0 +1,32 @@
+using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Parts;
+using SetupService.Api.Vehicles;
+
+namespace SetupService.Api.Wear.Diagnosis;
+
+/// <summary>The wear model of an axle after it learned from its treads.</summary>
+public sealed record AxleWearPart
+{
+    /// <summary>Which axle.</summary>
+    [Sample("front")]
+    public required Axle Axle { get; init; }
+
+    /// <summary>By how many degrees the static camber is less negative than what stands the outer tread flat on average of its work; negative = it is more.</summary>
+    public required UncertaintyPart CamberShortDeg { get; init; }
+
+    /// <summary>The same before the treads were looked at: by the cornering model alone.</summary>
+    public required UncertaintyPart CamberShortBeforehandDeg { get; init; }
+
+    /// <summary>Mean wear of a thousand kilometres of road.</summary>
+    public required UncertaintyPart WearPer1000KmMm { get; init; }
+
+    /// <summary>Mean wear of a lap.</summary>
+    public required UncertaintyPart WearPerLapMm { get; init; }
+
+    /// <summary>How many depths it learned from.</summary>
+    [Sample(6)]
+    public required int DepthsLearnedFromCount { get; init; }
+
+    /// <summary>What a static camber set by that much would do at the same use; null where the axle is not worn enough to tell.</summary>
+    public required CamberEffectPart? WithCamberSet { get; init; }
+}

@@ -1,0 +1,25 @@
+using SetupService.Api.Http.Contract;
+
+namespace SetupService.Api.Wear.Diagnosis;
+
+/// <summary>What another static camber does to the wear of an axle, by the wear model, at the same use.</summary>
+public sealed record CamberEffectPart
+{
+    /// <summary>Change of the static camber of each wheel; negative = more negative.</summary>
+    [Sample(-1.2)]
+    public required double CamberChangeDeg { get; init; }
+
+    /// <summary>Wear predicted over the same use, left tyre.</summary>
+    public required DepthsPart LeftWornMm { get; init; }
+
+    /// <summary>Wear predicted over the same use, right tyre.</summary>
+    public required DepthsPart RightWornMm { get; init; }
+
+    /// <summary>By what the life of the left tyre's fastest-worn place is multiplied.</summary>
+    [Sample(1.3)]
+    public required double LeftLifeRatio { get; init; }
+
+    /// <summary>By what the life of the right tyre's fastest-worn place is multiplied.</summary>
+    [Sample(1.3)]
+    public required double RightLifeRatio { get; init; }
+}

@@ -1,0 +1,15 @@
+using SetupService.Api.Http.Contract;
+
+namespace SetupService.Api.Wear.Diagnosis;
+
+/// <summary>Readings that cannot well be true together.</summary>
+public sealed record ContradictionPart
+{
+    /// <summary>The tyre they are of; null = of the whole car.</summary>
+    [Sample("frontLeft")]
+    public required PositionWord? Position { get; init; }
+
+    /// <summary>What contradicts what.</summary>
+    [Sample("Edges sharp towards the car's centre tell of toe-in, but the wheel is stated to toe out by 0.20°.")]
+    public required string Text { get; init; }
+}

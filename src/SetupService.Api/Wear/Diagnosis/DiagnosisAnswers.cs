@@ -1,0 +1,113 @@
+using SetupService.Api.Http.Parts;
+using SetupService.Domain.Answers;
+using SetupService.Domain.Wear.Diagnosis;
+using SetupService.Domain.Wear.Readings;
+using SetupService.Domain.Wear.TreadWear;
+
+namespace SetupService.Api.Wear.Diagnosis;
+
+/// <summary>Fills the answer of a diagnosis.</summary>
+internal static class DiagnosisAnswers
+{
+    private const double ToPct = 100;
+
+    /// <summary>The answer.</summary>
+    public static DiagnosisAnswer Of(DiagnosedCar car, UnitSystem units)
+    {
+        var study = car.Study;
+        var diagnosis = study.Diagnosis;
+        return new DiagnosisAnswer
+        {
+            Summary = DiagnosisWords.Summary(study),
+            Causes = [.. diagnosis.Causes.Select(cause => Cause(study, cause, units))],
+            Tread = [.. car.Request.Tyres.Select((tyre, i) => Tread(car, tyre, study.Case.Tyres[i]))],
+            WearModel = [.. ((LearnedTread?[])[study.Front, study.Rear]).OfType<LearnedTread>().Select(learned => Axle(car, learned))],
+            NextCheck = new NextCheckPart
+            {
+                Check = (CheckWord)diagnosis.Next.Check,
+                Text = CheckWords.Of(diagnosis.Next.Check),
+                ExpectedInformation = diagnosis.Next.ExpectedBits,
+            },
+            Contradictions = [.. Contradictions.Of(study.Case, units).Select(one => new ContradictionPart { Position = (PositionWord?)one.Position, Text = one.Text })],
+            Unknown = DiagnosisGaps.Of(car),
+            Method = "wear-diagnosis",
+            Edition = Edition.Current,
+            Assumptions = DiagnosisAssumptions.Of(car),
+            Cautions = CautionPart.Of(WearDiagnosisCautions.Of(DiagnosisReading.Conditions(car.Request, car.Today), diagnosis, units)),
+        };
+    }
+
+    private static CausePart Cause(WearStudy study, CauseFinding finding, UnitSystem units)
+    {
+        return new CausePart
+        {
+            Cause = (CauseWord)finding.Cause,
+            Axle = (Vehicles.Axle?)finding.Axle,
+            Probability = finding.Probability,
+            Meaning = CauseWords.Of(finding.Cause, finding.Axle),
+            Tyres = [.. finding.Tyres.Select(position => (PositionWord)position)],
+            Evidence = [.. finding.Evidence.Select(one => new EvidencePart { Observation = Words(one), Supports = one.Weight > 0, Weight = Math.Abs(one.Weight) })],
+            Actions = [.. WearActions.Of(study.Case, finding, finding.Axle is { } axle ? study.At(axle) : null, units).Select(ActionPart.Of)],
+        };
+
+        string Words(Evidence one) => one.Sign is { } sign
+            ? SignWords.Of(sign, study.Diagnosis.Sign(one.Axle, sign)!.Value.Value, one.Axle, units)
+            : SignWords.Of(one.Mark!.Value, study.Diagnosis.Mark(one.Axle, one.Mark.Value) is true, one.Axle);
+    }
+
+    private static TreadPart Tread(DiagnosedCar car, TyreReadingDocument request, TyreReading tyre)
+    {
+        var figures = TreadFigures.Of(tyre);
+        var condition = DiagnosisReading.Conditions(car.Request, car.Today).First(one => one.Position == tyre.Position);
+        return new TreadPart
+        {
+            Position = tyre.Position,
+            DepthMm = figures is { } read ? DepthsPart.Of(read.DepthMm) : null,
+            LeastDepthMm = condition.ShallowestMm,
+            WornMm = figures is { } worn ? UncertaintyPart.Of(worn.WornMm) : null,
+            OuterLessInnerPct = Pct(figures?.Tilt),
+            CentreLessShouldersPct = Pct(figures?.Bow),
+            RoundTyreMm = figures?.RoundSpreadMm is { } round ? UncertaintyPart.Of(round) : null,
+            PredictedDepthMm = Predicted(car.Study, request, tyre),
+            AgeYears = condition.AgeYears,
+        };
+    }
+
+    private static DepthsPart? Predicted(WearStudy study, TyreReadingDocument request, TyreReading tyre)
+    {
+        if (study.At(tyre.Axle) is not { ReadingCount: > 0 } learned || tyre.Zones.Count == 0) return null;
+        var freshMm = request.NewDepthMm ?? (TreadFigures.UsualNewDepthMm.Value + learned.Parameter(TreadWearParameters.Fresh).Value);
+        return DepthsPart.Of(learned.WornMm(tyre.IsLeft).Select(wornMm => freshMm - wornMm));
+    }
+
+    private static AxleWearPart Axle(DiagnosedCar car, LearnedTread learned)
+    {
+        var lapKm = car.Request.Use?.LapKm ?? TrackShare.UsualLapKm;
+        var change = -learned.CamberShortDeg.Value;
+        return new AxleWearPart
+        {
+            Axle = (Vehicles.Axle)learned.Axle.Axle,
+            CamberShortDeg = UncertaintyPart.Of(learned.CamberShortDeg),
+            CamberShortBeforehandDeg = UncertaintyPart.Of(learned.Axle.CamberShortDeg),
+            WearPer1000KmMm = OfLogarithm(learned.Parameter(TreadWearParameters.Road), 1),
+            WearPerLapMm = OfLogarithm(learned.Parameter(TreadWearParameters.Track), lapKm / 1000),
+            DepthsLearnedFromCount = learned.ReadingCount,
+            WithCamberSet = learned.HasUse ? new CamberEffectPart
+            {
+                CamberChangeDeg = change,
+                LeftWornMm = DepthsPart.Of(learned.WornMm(isLeft: true, change)),
+                RightWornMm = DepthsPart.Of(learned.WornMm(isLeft: false, change)),
+                LeftLifeRatio = learned.LifeRatio(isLeft: true, change),
+                RightLifeRatio = learned.LifeRatio(isLeft: false, change),
+            } : null,
+        };
+    }
+
+    private static UncertaintyPart OfLogarithm(in Estimate logarithm, double by)
+    {
+        var range = logarithm.Ninety;
+        return UncertaintyPart.Of(new Uncertainty(by * Math.Exp(range.Value), by * Math.Exp(range.Lower), by * Math.Exp(range.Upper), range.LevelPct));
+    }
+
+    private static UncertaintyPart? Pct(Estimate? share) => share is { } known ? UncertaintyPart.Of(new Estimate(ToPct * known.Value, ToPct * known.StandardError)) : null;
+}

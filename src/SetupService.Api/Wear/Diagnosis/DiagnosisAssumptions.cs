@@ -1,0 +1,65 @@
+using System.Globalization;
+using SetupService.Api.Http.Parts;
+using SetupService.Domain.Answers;
+using SetupService.Domain.Wear.Diagnosis;
+using SetupService.Domain.Wear.Readings;
+using SetupService.Domain.Wear.TreadWear;
+
+namespace SetupService.Api.Wear.Diagnosis;
+
+/// <summary>What a diagnosis used although nobody gave it.</summary>
+internal static class DiagnosisAssumptions
+{
+    private const string CommonPractice = "common practice, no source";
+    private const string Judgement = "judgement, no source";
+
+    /// <summary>All of it.</summary>
+    public static AssumptionPart[] Of(DiagnosedCar car)
+    {
+        var list = new List<AssumptionPart>();
+        var use = car.Request.Use;
+        var share = TrackShare.Of(car.Study.Case.Use);
+        if (use?.RoadKm is null || use.TrackLaps is null)
+            list.Add(Part("/use", share.Value, null, Judgement, "Value is the share of wear taken to come of the track: kilometres of road or laps are not told, and causes of the track weigh by it."));
+        else if (use.TrackLaps > 0)
+            list.Add(Part("/use", share.Value, null, Judgement, FormattableString.Invariant($"Value is the share of wear that comes of the track, a kilometre of it taken to wear {TrackShare.TrackByRoad:0} times as fast as one of road.")));
+        if (use is { TrackLaps: > 0, LapKm: null }) list.Add(Part("/use/lapKm", TrackShare.UsualLapKm, null, Judgement, "The length of a lap is not told."));
+        OfTyres(list, car);
+        if (car.Request.ReadOn is null && car.Request.Tyres.Any(tyre => tyre.MadeWeek is not null))
+            list.Add(Part("/readOn", null, car.Today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), "the service's clock", "Ages are counted to today."));
+        OfModel(list, car);
+        return [.. list];
+    }
+
+    private static void OfTyres(List<AssumptionPart> list, DiagnosedCar car)
+    {
+        for (var i = 0; i < car.Request.Tyres.Length; i++)
+        {
+            var (tyre, place) = (car.Request.Tyres[i], FormattableString.Invariant($"/tyres/{i}"));
+            var hasDepths = tyre.DepthMm is not null || tyre.Zones is not null;
+            if (hasDepths && tyre.NewDepthMm is null)
+                list.Add(Part(place + "/newDepthMm", TreadFigures.UsualNewDepthMm.Value, null, CommonPractice, "Only the scale of wear hangs on it; it is counted as known to 0.6 mm."));
+            if (hasDepths && tyre.GaugeErrorMm is null)
+                list.Add(Part(place + "/gaugeErrorMm", TreadDepths.UsualGaugeErrorMm, null, Judgement, "A hand gauge in ordinary use; a laboratory's reading is good to 0.044 mm (Tire Sci. Technol. 4(2))."));
+            if (tyre.DepthMm is not null)
+                list.Add(Part(place + "/depthMm", TreadZone.UsualPct.Outer, null, CommonPractice, "Value is where outer was read, percent across from the outer edge; centre is taken at 50, inner at 85."));
+            if (tyre is { TemperatureC: not null, TemperatureBy: null })
+                list.Add(Part(place + "/temperatureBy", null, "infrared", Judgement, "The less exact thermometer is taken."));
+            if (tyre is { TemperatureC: not null, SecondsAfterLap: null })
+                list.Add(Part(place + "/secondsAfterLap", 60, null, Judgement, "How long the tread had cooled is not told; it only widens the reading's error."));
+        }
+    }
+
+    private static void OfModel(List<AssumptionPart> list, DiagnosedCar car)
+    {
+        if (car.Car is not { } reading) return;
+        if (car.Request.Use?.LateralG is null) list.Add(Part("/use/lateralG", TrackCorners.UsualLateralG, null, CommonPractice, "Corners of the track are taken at 1.1, 0.95 and 0.75 times this, left and right alike; the wear model counts what that misses as 0.7° of inclination."));
+        if (car.Request.Use?.CornerRadiusM is null) list.Add(Part("/use/cornerRadiusM", TrackCorners.UsualRadiusM, null, CommonPractice, "Tighter corners steer the wheels more, and lean them by their caster."));
+        list.Add(Part("/use/leftShare", 0.5, null, Judgement, "Left and right corners are taken to be equally many; a track with more of one kind wears one side more."));
+        list.AddRange(reading.Assumed.Select(one => AssumptionPart.Of(one.ToAssumption()) with { Plausible = new PlausiblePart { Lower = one.Lower, Upper = one.Upper } }));
+        list.AddRange(reading.Notes.Select(AssumptionPart.Of));
+    }
+
+    private static AssumptionPart Part(string input, double? value, string? text, string source, string reason) =>
+        AssumptionPart.Of(new Assumption(input, value, text, source, reason));
+}

@@ -1,0 +1,36 @@
+using SetupService.Api.Http.Parts;
+
+namespace SetupService.Api.Wear.Diagnosis;
+
+/// <summary>What a diagnosis cannot tell, each with the reason.</summary>
+internal static class DiagnosisGaps
+{
+    private const string Wheels = "wearModel";
+
+    /// <summary>All of them.</summary>
+    public static UnknownPart[] Of(DiagnosedCar car)
+    {
+        var list = new List<UnknownPart>();
+        if (!car.Study.Diagnosis.IsAnythingRead) list.Add(Gap("causes", "nothing was read that tells of wear: the probabilities are how often each cause is there on cars whose owners ask, and no more"));
+        if (car.NoModel is { } why) list.Add(Gap(Wheels, why));
+        for (var i = 0; i < car.Request.Tyres.Length; i++)
+        {
+            var tyre = car.Request.Tyres[i];
+            var place = FormattableString.Invariant($"tread[{i}]");
+            if (tyre is { DepthMm: null, Zones: null }) list.Add(Gap(place + ".depthMm, leastDepthMm, wornMm, outerLessInnerPct, centreLessShouldersPct", "needs depths across the tread"));
+            if (tyre.AroundMm is null) list.Add(Gap(place + ".roundTyreMm", "needs aroundMm: depths at further places round the tyre"));
+            if (tyre.MadeWeek is null) list.Add(Gap(place + ".ageYears", "needs madeWeek"));
+            if (car.Car is null || tyre is { DepthMm: null, Zones: null }) list.Add(Gap(place + ".predictedDepthMm", "needs the wear model, and depths across the tread"));
+        }
+
+        if (car.Car is not null)
+        {
+            list.Add(Gap("road surface, temperature and driver", "wear rates are of the roads, tracks, season and driver the tyres saw; the same tyre wears up to a third faster or slower weeks apart (Tire Sci. Technol. 13(1))"));
+            list.Add(Gap("camber and hardness of cornering apart", "an axle's outer wear tells both together; the cornering model is believed as far as its spread, 0.7°, says"));
+        }
+
+        return [.. list];
+    }
+
+    private static UnknownPart Gap(string output, string reason) => new() { Output = output, Reason = reason };
+}

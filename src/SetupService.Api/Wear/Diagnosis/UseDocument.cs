@@ -1,0 +1,35 @@
+using SetupService.Api.Http.Contract;
+using SetupService.Domain.Wear.Readings;
+
+namespace SetupService.Api.Wear.Diagnosis;
+
+/// <summary>What the tyres did since they were new.</summary>
+public sealed record UseDocument
+{
+    /// <summary>Kilometres of road.</summary>
+    [Limits(0, 500_000)]
+    [Sample(6200.0)]
+    public double? RoadKm { get; set; }
+
+    /// <summary>Laps of a track, or runs up a hill.</summary>
+    [Limits(0, 20_000)]
+    [Sample(85.0)]
+    public double? TrackLaps { get; set; }
+
+    /// <summary>Length of a lap; 3 where left out.</summary>
+    [Limits(0.05, 100)]
+    [Sample(3.2)]
+    public double? LapKm { get; set; }
+
+    /// <summary>Lateral acceleration usual in the corners, for the wear model; 0.85 where left out.</summary>
+    [Limits(0.05, 3)]
+    [Sample(0.9)]
+    public double? LateralG { get; set; }
+
+    /// <summary>Radius of a usual corner, for the wear model; 60 where left out.</summary>
+    [Limits(5, 1000)]
+    [Sample(55.0)]
+    public double? CornerRadiusM { get; set; }
+
+    internal WearUse ToDomain() => new(RoadKm, TrackLaps, LapKm) { LateralG = LateralG, CornerRadiusM = CornerRadiusM };
+}

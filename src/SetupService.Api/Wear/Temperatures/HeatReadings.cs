@@ -1,0 +1,47 @@
+using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wear.Pressures;
+using SetupService.Domain.Wear.Readings;
+using SetupService.Domain.Wear.Temperatures;
+
+namespace SetupService.Api.Wear.Temperatures;
+
+/// <summary>A request on temperatures and pressures read into domain values.</summary>
+/// <param name="Request">The request.</param>
+/// <param name="Vehicle">Its car; null where none is given.</param>
+internal sealed record HeatReadings(TemperaturesRequest Request, Vehicle? Vehicle)
+{
+    // A station's reading is that good, kPa; of a place whose altitude nobody said, most lie within some 5 kPa.
+    private const double StationErrorKpa = 0.2;
+    private const double AltitudeUnknownErrorKpa = 3;
+
+    /// <summary>What is taken for a thermometer nobody named: the less exact.</summary>
+    public const Thermometer AssumedThermometer = Thermometer.Infrared;
+
+    /// <summary>Air around the treads, °C; null where no temperature of it is given.</summary>
+    public double? AirC => Request.AirTemperatureC ?? Request.ColdTemperatureC;
+
+    /// <summary>What the pressures were read in.</summary>
+    public PressureConditions Conditions { get; } = new(
+        Request.ColdTemperatureC,
+        Request.NextColdTemperatureC,
+        Request.AirPressureKpa ?? StandardAtmosphere.PressureKpa(Request.AltitudeM ?? 0),
+        new PressureErrors(
+            Request.GaugeErrorKpa ?? PressureErrors.UsualGaugeErrorKpa,
+            Request.AirPressureKpa is not null ? StationErrorKpa : Request.AltitudeM is not null ? StandardAtmosphere.WeatherErrorKpa : AltitudeUnknownErrorKpa,
+            PressureErrors.UsualColdErrorC));
+
+    /// <summary>The treads that were read.</summary>
+    public IReadOnlyList<TreadReading> Treads { get; } = [.. Request.Readings.Select(TreadOf).OfType<TreadReading>()];
+
+    /// <summary>A tyre's tread; null where it was not read.</summary>
+    public static TreadReading? TreadOf(TyreHeatDocument reading) => reading.TemperatureC is not { } temperatures ? null : new TreadReading(
+        (WheelPosition)reading.Position,
+        temperatures.ToDomain(),
+        reading.TemperatureBy ?? AssumedThermometer,
+        reading.SecondsAfterLap,
+        reading.TemperatureWindowC is { } window ? new TemperatureRange(window.From, window.To) : null);
+
+    /// <summary>What a tyre's pressures tell; null where none is given.</summary>
+    public TyrePressure? PressureOf(TyreHeatDocument reading) => reading.PressureKpa is not { } pressures ? null : TyrePressureMaker.Of(
+        pressures.ToDomain(), Conditions, LoadNeed.Of(Vehicle, (WheelPosition)reading.Position), TreadOf(reading)?.MeanC);
+}

@@ -1,0 +1,112 @@
+using SetupService.Api.Http.Parts;
+using SetupService.Domain.Answers;
+using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wear.Pressures;
+using SetupService.Domain.Wear.Temperatures;
+
+namespace SetupService.Api.Wear.Temperatures;
+
+/// <summary>Puts down what temperatures and pressures say, with all it rests on.</summary>
+internal static class TemperaturesAnswers
+{
+    private const string NothingStandsOut = "Nothing stands out of what was read.";
+
+    /// <summary>The answer.</summary>
+    public static TemperaturesAnswer Of(HeatReadings readings, UnitSystem units)
+    {
+        TyrePressure?[] pressures = [.. readings.Request.Readings.Select(readings.PressureOf)];
+        TyreHeatPart[] tyres = [.. readings.Request.Readings.Select((reading, index) => Tyre(readings, reading, pressures[index], units))];
+        PairPart[] pairs = [.. Enum.GetValues<WheelPairs>().Select(one => PairComparison.Of(one, readings.Treads, readings.AirC)).OfType<PairComparison>().Select(one => PairPart.Of(one, units))];
+        return new TemperaturesAnswer
+        {
+            Tyres = tyres,
+            Comparisons = pairs,
+            AirPressureKpa = readings.Conditions.AirKpa,
+            Summary = Summary(tyres, pairs),
+            Unknown = TemperaturesGaps.Of(readings, tyres, pressures, pairs),
+            Method = "tread-temperatures",
+            Edition = Edition.Current,
+            Assumptions = TemperaturesAssumptions.Of(readings, pressures, tyres),
+            Cautions = CautionPart.Of(PressureCautions.For([.. pressures.OfType<TyrePressure>()])),
+        };
+    }
+
+    private static TyreHeatPart Tyre(HeatReadings readings, TyreHeatDocument reading, TyrePressure? pressure, UnitSystem units) => new()
+    {
+        Position = reading.Position,
+        Tread = HeatReadings.TreadOf(reading) is { } tread ? Tread(tread, readings.AirC, units) : null,
+        Pressure = pressure is null ? null : Pressure(pressure, readings.Conditions, units),
+    };
+
+    private static TreadHeatPart Tread(TreadReading tread, double? airC, UnitSystem units) => new()
+    {
+        OuterLessInnerC = UncertaintyPart.Of(TemperatureFigures.OuterLessInnerC(tread)),
+        WidestSpreadC = UncertaintyPart.Of(TemperatureFigures.WidestSpreadC(tread)),
+        CentreLessShouldersC = UncertaintyPart.Of(TemperatureFigures.CentreLessShouldersC(tread)),
+        MeanC = UncertaintyPart.Of(TemperatureFigures.MeanC(tread)),
+        AtLapEndC = AtLapEnd(tread, airC),
+        Findings = [.. TemperatureFigures.Judge(tread).Select(one => Finding(tread, one, units))],
+        Contradiction = airC is { } air && TemperatureFigures.IsBelowAir(tread, air) ? TreadWords.BelowAir(tread, air, units) : null,
+    };
+
+    private static TreadFindingPart Finding(in TreadReading tread, in TreadFinding one, UnitSystem units) => new()
+    {
+        Aspect = one.Aspect,
+        Verdict = one.Verdict,
+        IsClear = one.IsClear,
+        RangeC = one.RangeC is { } range ? TemperatureRangePart.Of(range) : null,
+        Source = one.Aspect != TreadAspect.MeanInWindow ? UsualTemperatures.Source : one.RangeC is null ? "not given" : "the request",
+        Text = TreadWords.Of(tread, one, units),
+    };
+
+    private static TreadAtLapEndPart? AtLapEnd(TreadReading tread, double? airC)
+    {
+        if (airC is not { } air || tread.SecondsAfterLap is not { } seconds) return null;
+        var errorC = ThermometerErrors.StandardErrorC(tread.By);
+        return (At(tread.ReadC.Outer), At(tread.ReadC.Centre), At(tread.ReadC.Inner)) is ({ } outer, { } centre, { } inner)
+            ? new TreadAtLapEndPart { Outer = UncertaintyPart.Of(outer), Centre = UncertaintyPart.Of(centre), Inner = UncertaintyPart.Of(inner) }
+            : null;
+
+        Uncertainty? At(double readC) => TreadCooling.AtLapEndC(readC, errorC, air, seconds, tread.By);
+    }
+
+    private static TyrePressurePart Pressure(TyrePressure tyre, in PressureConditions conditions, UnitSystem units) => new()
+    {
+        LeastColdKpa = tyre.Need.LeastColdKpa,
+        HotGasC = tyre.HotGasC is { } gas ? UncertaintyPart.Of(gas) : null,
+        ColdNow = ColdSettingPart.Of(tyre.ColdNow),
+        ColdNext = ColdSettingPart.Of(tyre.ColdNext),
+        UntouchedColdKpa = tyre.UntouchedColdKpa is { } cold ? UncertaintyPart.Of(cold) : null,
+        UntouchedHotKpa = tyre.UntouchedHotKpa is { } hot ? UncertaintyPart.Of(hot) : null,
+        HotNow = HotAdjustmentPart.Of(tyre.HotNow),
+        HotOnColdAimKpa = tyre.HotOnColdAimKpa is { } onAim ? UncertaintyPart.Of(onAim) : null,
+        Contradiction = tyre.Contradiction,
+        Texts = [.. PressureWords.Of(tyre, conditions, units)],
+        Method = "tyre-pressure",
+    };
+
+    /// <summary>Contradictions, what lies outside its range, and all that pressures tell.</summary>
+    private static string[] Summary(TyreHeatPart[] tyres, PairPart[] pairs)
+    {
+        var list = new List<string>();
+        foreach (var tyre in tyres)
+        {
+            var wheel = WheelPositions.NameOf((WheelPosition)tyre.Position);
+            var name = char.ToUpperInvariant(wheel[0]) + wheel[1..];
+            if (tyre.Tread?.Contradiction is { } contradiction) list.Add($"{name}: {contradiction}");
+            foreach (var finding in tyre.Tread?.Findings ?? [])
+            {
+                if (finding.Verdict is RangeVerdict.Below or RangeVerdict.Above) list.Add($"{name}: {finding.Text}");
+            }
+
+            foreach (var text in tyre.Pressure?.Texts ?? []) list.Add($"{name}: {text}");
+        }
+
+        foreach (var pair in pairs)
+        {
+            if (pair.Verdict is RangeVerdict.Below or RangeVerdict.Above) list.Add(pair.Text);
+        }
+
+        return list.Count == 0 ? [NothingStandsOut] : [.. list];
+    }
+}

@@ -1,0 +1,106 @@
+using SetupService.Api.Geometry;
+using SetupService.Api.Http.Parts;
+using SetupService.Domain.Wear.Pressures;
+using SetupService.Domain.Wear.Temperatures;
+
+namespace SetupService.Api.Wear.Temperatures;
+
+/// <summary>Names what an answer on temperatures leaves null, and why.</summary>
+internal static class TemperaturesGaps
+{
+    private static readonly string OutsideTold = FormattableString.Invariant($"it would be outside {ToldPressures.LeastKpa} to {ToldPressures.MostKpa} kPa");
+
+    /// <summary>The gaps, in the order of the answer.</summary>
+    public static UnknownPart[] Of(HeatReadings readings, TyreHeatPart[] tyres, TyrePressure?[] pressures, PairPart[] pairs)
+    {
+        var gaps = new List<UnknownPart>();
+        for (var i = 0; i < tyres.Length; i++)
+        {
+            AddTread(gaps, readings, tyres[i], i);
+            AddPressure(gaps, readings, pressures[i], i);
+        }
+
+        AddPairs(gaps, readings, pairs);
+        return [.. gaps];
+    }
+
+    private static void AddTread(List<UnknownPart> gaps, HeatReadings readings, TyreHeatPart tyre, int index)
+    {
+        var (output, input) = (FormattableString.Invariant($"/tyres/{index}/tread"), FormattableString.Invariant($"/readings/{index}"));
+        if (tyre.Tread is not { } tread)
+        {
+            gaps.Add(Gap(output, Needs.Of([input + "/temperatureC"])));
+            return;
+        }
+
+        var reading = HeatReadings.TreadOf(readings.Request.Readings[index])!.Value;
+        if (tread.AtLapEndC is null)
+        {
+            var missing = new List<string>();
+            if (reading.SecondsAfterLap is null) missing.Add(input + "/secondsAfterLap");
+            if (readings.AirC is null) missing.Add("/airTemperatureC");
+            gaps.Add(Gap(output + "/atLapEndC", missing.Count > 0 ? Needs.Of(missing) : reading.IsTooLate ? TooLate() : "a place of the tread reads colder than the air, so it has not cooled towards it"));
+        }
+
+        if (reading.IsTooLate) gaps.Add(Gap(output + "/findings", TooLate()));
+        if (reading.WindowC is null) gaps.Add(Gap(FormattableString.Invariant($"{output}/findings/{(int)TreadAspect.MeanInWindow}/rangeC"), Needs.Of([input + "/temperatureWindowC"])));
+    }
+
+    private static void AddPressure(List<UnknownPart> gaps, HeatReadings readings, TyrePressure? tyre, int index)
+    {
+        var (output, input) = (FormattableString.Invariant($"/tyres/{index}/pressure"), FormattableString.Invariant($"/readings/{index}/pressureKpa"));
+        if (tyre is null)
+        {
+            gaps.Add(Gap(output, Needs.Of([input])));
+            return;
+        }
+
+        if (tyre.Need.Gap != LoadGap.None) gaps.Add(Gap(output + "/leastColdKpa", PressureWords.Gap(tyre.Need.Gap)));
+        var (cold, hot) = ((input + "/cold", tyre.Reading.ColdKpa), (input + "/hot", tyre.Reading.HotKpa));
+        var aimHot = (input + "/aimHot", tyre.Reading.AimHotKpa);
+        var coldC = ("/coldTemperatureC", readings.Request.ColdTemperatureC);
+        var nextC = ("/nextColdTemperatureC", readings.Request.NextColdTemperatureC);
+        Add(tyre.HotGasC is null, "/hotGasC", null, cold, hot, coldC);
+        Add(tyre.ColdNow is null, "/coldNow", null, cold, hot, aimHot);
+        Add(tyre.ColdNow is { SetKpa: null }, "/coldNow/setKpa", OutsideTold);
+        Add(tyre.ColdNow is { NeededKpa: null }, "/coldNow/neededKpa", OutsideTold);
+        Add(tyre.ColdNext is null, "/coldNext", null, cold, hot, aimHot, coldC, nextC);
+        Add(tyre.ColdNext is { SetKpa: null }, "/coldNext/setKpa", OutsideTold);
+        Add(tyre.ColdNext is { NeededKpa: null }, "/coldNext/neededKpa", OutsideTold);
+        Add(tyre.UntouchedColdKpa is null, "/untouchedColdKpa", OutsideTold, cold, hot, coldC, nextC);
+        Add(tyre.UntouchedHotKpa is null, "/untouchedHotKpa", OutsideTold, cold, hot, coldC, nextC);
+        Add(tyre.HotNow is null, "/hotNow", "what is left cold, or the hot pressure, would be outside what is told", cold, hot, aimHot);
+        Add(tyre.HotOnColdAimKpa is null, "/hotOnColdAimKpa", null, cold, hot, (input + "/aimCold", tyre.Reading.AimColdKpa));
+
+        void Add(bool isMissing, string member, string? otherwise, params ReadOnlySpan<(string Input, double? Value)> inputs)
+        {
+            if (!isMissing) return;
+            var missing = new List<string>();
+            foreach (var (place, value) in inputs)
+            {
+                if (value is null) missing.Add(place);
+            }
+
+            gaps.Add(Gap(output + member, missing.Count > 0 ? Needs.Of(missing) : tyre.Contradiction != PressureContradiction.None ? PressureWords.Gap(tyre.Contradiction) : otherwise ?? ""));
+        }
+    }
+
+    private static void AddPairs(List<UnknownPart> gaps, HeatReadings readings, PairPart[] pairs)
+    {
+        foreach (var pair in Enum.GetValues<WheelPairs>())
+        {
+            if (WheelGroups.Of(pair, readings.Treads) is null) gaps.Add(Gap("/comparisons", PairWords.Lacking(pair)));
+        }
+
+        for (var i = 0; i < pairs.Length; i++)
+        {
+            if (pairs[i].AtLapEndC is null)
+                gaps.Add(Gap(FormattableString.Invariant($"/comparisons/{i}/atLapEndC"), "needs airTemperatureC, and secondsAfterLap of every wheel in it, none of them too late and no tread colder than the air"));
+            if (pairs[i].WaitedS is null) gaps.Add(Gap(FormattableString.Invariant($"/comparisons/{i}/waitedS"), "needs secondsAfterLap of every wheel in it"));
+        }
+    }
+
+    private static string TooLate() => FormattableString.Invariant($"it was read more than {TreadReading.TooLateAfterS} s after the lap, too late to tell what it was like");
+
+    private static UnknownPart Gap(string output, string reason) => new() { Output = output, Reason = reason };
+}

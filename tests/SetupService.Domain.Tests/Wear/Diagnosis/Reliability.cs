@@ -1,0 +1,49 @@
+using SetupService.Domain.Tests.Wear.Simulation;
+using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wear.Diagnosis;
+
+namespace SetupService.Domain.Tests.Wear.Diagnosis;
+
+/// <summary>How often causes told with some probability are there, over simulated cars.</summary>
+internal sealed class Reliability
+{
+    private const int BinCount = 10;
+
+    private readonly Bin[] _bins = new Bin[BinCount];
+
+    /// <summary>Diagnoses cars, each axle looked at and each cause counted.</summary>
+    public static Reliability Of(IReadOnlyList<SimulatedCar> cars)
+    {
+        var reliability = new Reliability();
+        foreach (var car in cars) reliability.Count(car);
+        return reliability;
+    }
+
+    /// <summary>The bins, of tenths of probability, all causes together.</summary>
+    public IReadOnlyList<Bin> Bins => _bins;
+
+    private void Count(SimulatedCar car)
+    {
+        var diagnosis = WearDiagnosis.Of(car.Case);
+        foreach (var axle in (CarAxle[])[CarAxle.Front, CarAxle.Rear])
+        {
+            for (var cause = WearCause.LowNegativeCamber; cause < WearCause.Normal; cause++)
+            {
+                if (diagnosis.Probability(cause, axle) is not { } told) continue;
+                ref var bin = ref _bins[Math.Min(BinCount - 1, (int)(told * BinCount))];
+                bin = new(bin.Count + 1, bin.Sum + told, bin.Hits + (car.Faults.Contains((cause, axle)) ? 1 : 0));
+            }
+        }
+    }
+
+    /// <summary>Diagnoses told with about the same probability.</summary>
+    /// <param name="Count">How many.</param>
+    /// <param name="Sum">Sum of the probabilities told.</param>
+    /// <param name="Hits">How many were there.</param>
+    internal readonly record struct Bin(int Count, double Sum, int Hits)
+    {
+        public double Told => Count > 0 ? Sum / Count : 0;
+
+        public double Found => Count > 0 ? (double)Hits / Count : 0;
+    }
+}

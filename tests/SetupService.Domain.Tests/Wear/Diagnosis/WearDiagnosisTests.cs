@@ -1,0 +1,129 @@
+using CsCheck;
+using SetupService.Domain.Tests.Fitment;
+using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wear.Diagnosis;
+using SetupService.Domain.Wear.Readings;
+
+namespace SetupService.Domain.Tests.Wear.Diagnosis;
+
+/// <summary>What must hold of any diagnosis.</summary>
+public sealed class WearDiagnosisTests
+{
+    [Fact]
+    public void Probabilities_are_probabilities_and_the_ranking_is_one() =>
+        AnyCase.Cases.Sample(wear =>
+        {
+            var diagnosis = WearDiagnosis.Of(wear);
+            Assert.All(diagnosis.Causes, cause => Assert.InRange(cause.Probability, 0, 1));
+            Assert.Equal(diagnosis.Causes.OrderByDescending(cause => cause.Probability).Select(cause => cause.Probability), diagnosis.Causes.Select(cause => cause.Probability));
+            Assert.Single(diagnosis.Causes, cause => cause.Cause == WearCause.Normal);
+            Assert.All(diagnosis.Causes.SelectMany(cause => cause.Evidence), one => Assert.True(double.IsFinite(one.Weight)));
+            Assert.True(diagnosis.Next.ExpectedBits is null or >= 0);
+        });
+
+    // Causes that exclude each other share what is left of certainty.
+    [Fact]
+    public void Causes_that_exclude_each_other_do_not_hold_together() =>
+        AnyCase.Cases.Sample(wear =>
+        {
+            var diagnosis = WearDiagnosis.Of(wear);
+            foreach (var (one, other) in WearTable.Exclusive)
+            {
+                foreach (var at in Enum.GetValues<CarAxle>())
+                    Assert.True((diagnosis.Probability(one, at) ?? 0) + (diagnosis.Probability(other, at) ?? 0) <= 1 + 1e-12);
+            }
+        });
+
+    [Fact]
+    public void Left_and_right_may_change_places() =>
+        Gen.Select(AnyCase.Tyre(WheelPosition.FrontLeft), AnyCase.Tyre(WheelPosition.FrontRight)).Sample((left, right) =>
+        {
+            var one = Diagnose(left, right);
+            var other = Diagnose(right with { Position = WheelPosition.FrontLeft }, left with { Position = WheelPosition.FrontRight });
+            for (var cause = WearCause.LowNegativeCamber; cause <= WearCause.Normal; cause++)
+                Assert.Equal(one.Probability(cause, CarAxle.Front)!.Value, other.Probability(cause, CarAxle.Front)!.Value, 1e-9);
+        });
+
+    [Fact]
+    public void The_order_of_the_tyres_does_not_matter() =>
+        AnyCase.Cases.Sample(wear =>
+        {
+            var (one, other) = (WearDiagnosis.Of(wear), WearDiagnosis.Of(wear with { Tyres = [.. wear.Tyres.Reverse()] }));
+            Assert.Equal(one.NormalProbability, other.NormalProbability, 1e-12);
+        });
+
+    [Fact]
+    public void More_wear_outside_makes_low_camber_likelier()
+    {
+        var before = 0.0;
+        for (var outerMm = 5.4; outerMm >= 3; outerMm -= 0.3)
+        {
+            var now = Diagnose(Reading(WheelPosition.FrontLeft, outerMm, 5.4, 5.4), Reading(WheelPosition.FrontRight, outerMm, 5.4, 5.4)).Probability(WearCause.LowNegativeCamber, CarAxle.Front)!.Value;
+            Assert.True(now > before, $"{outerMm}: {now} after {before}");
+            before = now;
+        }
+    }
+
+    [Fact]
+    public void With_nothing_read_nothing_is_claimed()
+    {
+        var diagnosis = WearDiagnosis.Of(new WearCase { Tyres = [] });
+
+        Assert.False(diagnosis.IsAnythingRead);
+        Assert.All(diagnosis.Causes.Where(cause => cause.Cause != WearCause.Normal), cause =>
+        {
+            Assert.Empty(cause.Evidence);
+            Assert.InRange(cause.Probability, 0, 0.5);
+        });
+        Assert.NotNull(diagnosis.Next.ExpectedBits);
+    }
+
+    [Fact]
+    public void A_wrong_rim_is_found_by_its_size()
+    {
+        var axle = DemoCar.Axle() with { Wheel = DemoCar.Wheel(widthIn: 10) };
+        var diagnosis = WearDiagnosis.Of(new WearCase { Vehicle = new Vehicle { Front = axle }, Tyres = [Reading(WheelPosition.FrontLeft, 5, 5, 5)] });
+
+        Assert.Equal(WearCause.RimWidthMismatch, diagnosis.Causes[0].Cause);
+    }
+
+    // A check that was done is not asked for again, and what was not is worth something.
+    [Fact]
+    public void What_is_measured_is_not_asked_for()
+    {
+        var wear = new WearCase
+        {
+            Use = new WearUse(8000, 60, 3),
+            Tyres = [Reading(WheelPosition.FrontLeft, 4, 5, 5), Reading(WheelPosition.FrontRight, 4, 5, 5)],
+        };
+        var first = WearDiagnosis.Of(wear).Next;
+        var told = new WheelAlignment { CamberDeg = -1, ToeDeg = 0.05 };
+        var second = WearDiagnosis.Of(wear with { Vehicle = new Vehicle { Front = new Axle { Left = told, Right = told } } }).Next;
+
+        Assert.True(first.ExpectedBits > 0);
+        Assert.DoesNotContain(second.Check, new[] { WearCheck.Camber });
+        Assert.NotEqual(WearCheck.NextSession, first.Check);
+    }
+
+    // The sum of the pieces of evidence and the prior is what the odds come to, of the likeliest combinations.
+    [Fact]
+    public void Evidence_for_the_first_cause_speaks_for_it()
+    {
+        var diagnosis = Diagnose(Reading(WheelPosition.FrontLeft, 3, 5.4, 5.6), Reading(WheelPosition.FrontRight, 3.1, 5.4, 5.6));
+
+        Assert.Equal(WearCause.LowNegativeCamber, diagnosis.Causes[0].Cause);
+        Assert.Equal(WearSign.Tilt, diagnosis.Causes[0].Evidence[0].Sign);
+        Assert.True(diagnosis.Causes[0].Evidence[0].Weight > 0.5);
+    }
+
+    private static WearDiagnosis Diagnose(TyreReading left, TyreReading right) =>
+        WearDiagnosis.Of(new WearCase { Use = new WearUse(3000, 90, 3), Tyres = [left, right] });
+
+    private static TyreReading Reading(WheelPosition position, double outerMm, double centreMm, double innerMm) => new()
+    {
+        Position = position,
+        NewDepthMm = 8,
+        GaugeErrorMm = 0.1,
+        Zones = TreadZone.Of(new AcrossTread<double>(outerMm, centreMm, innerMm)),
+    };
+}

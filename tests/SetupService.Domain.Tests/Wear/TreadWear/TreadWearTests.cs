@@ -1,0 +1,136 @@
+using CsCheck;
+using SetupService.Domain.Tests.Handling;
+using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wear.Readings;
+using SetupService.Domain.Wear.TreadWear;
+
+namespace SetupService.Domain.Tests.Wear.TreadWear;
+
+/// <summary>The wear model's parts against what can be worked by hand, and what it learns against what was put in.</summary>
+public sealed class TreadWearTests
+{
+    private const int Strips = 2000;
+
+    private static readonly WearUse Use = new(5000, 100, 3) { LateralG = 0.9, CornerRadiusM = 60 };
+
+    // A fixed load: whatever the lean, the mean pressure stays 1.
+    [Fact]
+    public void A_leaned_bed_carries_the_same_load() =>
+        Gen.Double[-6, 6].Sample(lean =>
+        {
+            var sum = 0.0;
+            for (var i = 0; i < Strips; i++) sum += TreadStrip.Pressure(-1 + ((2 * (i + 0.5)) / Strips), lean) / Strips;
+            Assert.Equal(1, sum, 2e-3);
+        });
+
+    // By hand: tread 200 mm, rate 210 N/mm, 3500 N press it in by 16.67 mm; a degree lifts the edge by 100 mm times tan 1° = 1.7455 mm, 0.1047 of that.
+    [Fact]
+    public void A_degree_of_lean_by_hand() =>
+        Assert.Equal(0.10473, TreadStrip.LeanPerDeg(Wheel(treadMm: 200), 3500), 5e-5);
+
+    [Fact]
+    public void Too_little_camber_wears_the_outside_and_more_takes_it_back()
+    {
+        var axle = Front(camberDeg: 0);
+        var now = Learn(axle, Read(axle, 5.0, 5.4, 5.8));
+        var (at, then) = (now.WornMm(isLeft: true), now.WornMm(isLeft: true, camberChangeDeg: -2));
+
+        Assert.True(axle.CamberShortDeg.Value > 1);
+        Assert.True(at.Outer > at.Inner);
+        Assert.True(then.Outer / then.Inner < at.Outer / at.Inner);
+    }
+
+    // A degree more of static camber is about a degree less short: the wheel leans nearly as it is set.
+    [Fact]
+    public void A_degree_of_camber_is_about_a_degree_less_short() =>
+        Assert.InRange(Front(0).CamberShortDeg.Value - Front(-1).CamberShortDeg.Value, 0.9, 1.1);
+
+    [Fact]
+    public void Without_readings_it_knows_what_the_cornering_model_knows()
+    {
+        var axle = Front(-1);
+        var learned = LearnedTread.Of(axle, null, null, 5000, 300)!;
+
+        Assert.Equal(axle.CamberShortDeg.Value, learned.CamberShortDeg.Value, 1e-9);
+        Assert.Equal(axle.CamberShortDeg.StandardError, learned.CamberShortDeg.StandardError, 1e-6);
+    }
+
+    [Fact]
+    public void Readings_narrow_what_is_believed() =>
+        Assert.True(Learn(Front(-1), Read(Front(-1), 4.4, 5.2, 5.6)).CamberShortDeg.StandardError < Front(-1).CamberShortDeg.StandardError);
+
+    [Fact]
+    public void More_wear_outside_means_more_degrees_short()
+    {
+        var axle = Front(-1);
+        var (little, much) = (Learn(axle, Read(axle, 5.2, 5.4, 5.4)), Learn(axle, Read(axle, 3.6, 5.4, 5.9)));
+
+        Assert.True(much.CamberShortDeg.Value > little.CamberShortDeg.Value + 0.2);
+    }
+
+    // Worn by the model itself with unknowns drawn from what is believed beforehand and read with an error, the 90 % range of the degrees short holds the truth nine times in ten.
+    [Fact]
+    public void The_interval_holds_what_was_put_in()
+    {
+        var random = new Random(20261129);
+        var axle = Front(-1);
+        var held = 0;
+        const int cases = 600;
+        Span<double> truth = stackalloc double[TreadWearParameters.Count];
+        for (var i = 0; i < cases; i++)
+        {
+            for (var k = 0; k < truth.Length; k++) truth[k] = TreadWearParameters.Beforehand[k].Value + (TreadWearParameters.Beforehand[k].StandardError * Normal());
+            truth[TreadWearParameters.Fresh] = 0;
+            TyreReading[] read = [Worn(WheelPosition.FrontLeft, axle.Left, truth), Worn(WheelPosition.FrontRight, axle.Right, truth)];
+            var range = LearnedTread.Of(axle, read[0], read[1], 5000, 300)!.CamberShortDeg.Ninety;
+            var shortDeg = axle.ShortBy(new(truth[TreadWearParameters.Unseen], 0)).Value;
+            if (shortDeg >= range.Lower && shortDeg <= range.Upper) held++;
+        }
+
+        Assert.InRange(held / (double)cases, 0.86, 0.97);
+
+        TyreReading Worn(WheelPosition position, WheelUse wheel, ReadOnlySpan<double> parameters)
+        {
+            var zones = new TreadZone[3];
+            double[] across = [15, 50, 85];
+            for (var i = 0; i < zones.Length; i++)
+            {
+                var wornMm = TreadWearModel.WornMm(wheel, new TreadZone(across[i], 0).Inward, 5000, 300, parameters);
+                zones[i] = new(across[i], 12 - wornMm + (0.1 * Normal()));
+            }
+
+            return new TyreReading { Position = position, NewDepthMm = 12, GaugeErrorMm = 0.1, Zones = zones };
+        }
+
+        double Normal() => Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
+    }
+
+    private static AxleUse Front(double camberDeg)
+    {
+        var car = WorkedCar.Make();
+        var front = car.Front with { LeftCamberDeg = camberDeg, RightCamberDeg = camberDeg };
+        return TrackCorners.Of(car with { Front = front }, new Vehicle(), Use)!.Value.Front;
+    }
+
+    private static TyreReading[] Read(AxleUse axle, double outerMm, double centreMm, double innerMm) =>
+        [.. new[] { WheelPosition.FrontLeft, WheelPosition.FrontRight }.Select(position => new TyreReading
+        {
+            Position = position,
+            NewDepthMm = 8,
+            GaugeErrorMm = axle.Axle == CarAxle.Front ? 0.1 : 0.2,
+            Zones = TreadZone.Of(new AcrossTread<double>(outerMm, centreMm, innerMm)),
+        })];
+
+    private static LearnedTread Learn(AxleUse axle, TyreReading[] read) => LearnedTread.Of(axle, read[0], read[1], 5000, 300)!;
+
+    private static WheelUse Wheel(double treadMm) => new()
+    {
+        Corners = [],
+        CamberDeg = 0,
+        ToeDeg = 0,
+        LoadN = 3500,
+        TyreRateNPerMm = 210,
+        TreadWidthMm = treadMm,
+        RadiusMm = 305,
+    };
+}
