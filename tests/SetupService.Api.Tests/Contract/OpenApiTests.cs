@@ -12,17 +12,20 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
 {
     // Pure numbers: ratios, indices and counts of the text itself; limits have their unit beside them.
     private static readonly string[] Dimensionless =
-        ["motionRatio", "steeringRatio", "minimumLoadIndex", "loadIndex", "loadIndexDual", "status", "line", "lines", "succeeded", "failed", "column", "minimum", "maximum",
+        ["trackLaps", "lapsLeft", "lapsLeftAtLeast", "bestAfterLaps", "gainedLaps", "lapsToShow", "plannedLaps", "plannedReadings", "plannedPower", "expectedRatio", "soughtRatio", "atLeast",
+         "distinctReadings", "degreesOfFreedom", "probability", "amount", "treadwearGrade", "otherTreadwearGrade", "grade", "otherGrade",
+         "expectedLifeRatio", "lowerLifeRatio", "upperLifeRatio",
+         "motionRatio", "steeringRatio", "minimumLoadIndex", "loadIndex", "loadIndexDual", "status", "line", "lines", "succeeded", "failed", "column", "minimum", "maximum",
          "springMotionRatio", "damperMotionRatio", "camberGainPerRoll", "link", "tyrePeakScale", "bump", "rebound", "mean", "leastRatio", "mostRatio", "frequencyRatio",
          "frontDampingRatio", "rearDampingRatio", "casterSaving", "casterSavingInTightest", "innerShoulderWearRatio", "innerShoulderWearRatioLower",
          "innerShoulderWearRatioUpper",
-         "secondsAfterLap"]; // the contract's word, which says its unit in front
+         "secondsAfterLap", "kmLeft", "kmLeftAtLeast", "kmToShow"]; // words that say their unit in front
 
     // Places that carry the unit of the member they stand in, or state it beside them.
     private static readonly string[] UnitStandsElsewhere =
         ["CornerWeightsDocument", "FaultLimits", "AssumptionPart", "CheckItem", "UncertaintyPart", "TravelRangeDocument", "RackRangeDocument", "ReachableTravelPart",
          "SteerRangeDocument", "TopMountMoveDocument", "TopMountMovePart", "SlotDocument", "TopMountLimitsDocument", "PlausiblePart", "MovePart",
-         "ContributionsPart", "LateralRangeDocument", "SensitivityPart",
+         "ContributionsPart", "LateralRangeDocument", "SensitivityPart", "DepthsDocument",
          "TreadTemperaturesDocument", "TemperatureWindowDocument", "PressuresDocument", "TemperatureRangePart"];
 
     [Fact]

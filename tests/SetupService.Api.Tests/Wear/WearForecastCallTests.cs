@@ -70,7 +70,7 @@ public sealed class WearForecastCallTests(ServiceFixture fixture) : IClassFixtur
     [Theory]
     [InlineData("/readings/3/roadKm", 2000, "/readings/3/roadKm")]
     [InlineData("/readings/3/trackLaps", 21, "/readings/3/trackLaps")]
-    [InlineData("/readings/3/depthMm/centre", 7.9, "/readings/3/depthMm/centre")]
+    [InlineData("/readings/3/depthMm/centre", 8.1, "/readings/3/depthMm/centre")]
     [InlineData("/newDepthMm", 7.4, "/readings/0/depthMm/centre")]
     [InlineData("/limitDepthMm", 8.0, "/limitDepthMm")]
     [InlineData("/tyrePrice/currency", "€", "/tyrePrice/currency")]
