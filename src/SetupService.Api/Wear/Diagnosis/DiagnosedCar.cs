@@ -21,7 +21,7 @@ internal sealed record DiagnosedCar(DiagnosisRequest Request, WearStudy Study, H
         if (why is null && car is null) why = "the suspension's points do not hold the wheel where it is stated";
         if (why is null && wear.Use.TrackLaps is 0) (car, why) = (null, "the tyres are stated to have seen no track: camber short of the cornering is a matter of the track");
         var study = WearStudy.Of(wear, car?.Car);
-        if (car is not null && study.Front is null) (car, why) = (null, "the car has no balance in such corners, or its wear model does not come to rest");
+        if (car is not null && study is { Front: null, Rear: null }) (car, why) = (null, "the car has no balance in such corners, or its wear model does not come to rest");
         return new(request, study, car, why, today);
     }
 

@@ -1,18 +1,26 @@
 using SetupService.Api.Http.Parts;
+using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Wear.Diagnosis;
 
 /// <summary>What a diagnosis cannot tell, each with the reason.</summary>
 internal static class DiagnosisGaps
 {
-    private const string Wheels = "wearModel";
+    private const string Model = "wearModel";
 
     /// <summary>All of them.</summary>
     public static UnknownPart[] Of(DiagnosedCar car)
     {
         var list = new List<UnknownPart>();
         if (!car.Study.Diagnosis.IsAnythingRead) list.Add(Gap("causes", "nothing was read that tells of wear: the probabilities are how often each cause is there on cars whose owners ask, and no more"));
-        if (car.NoModel is { } why) list.Add(Gap(Wheels, why));
+        if (car.NoModel is { } why) list.Add(Gap(Model, why));
+        foreach (var axle in (CarAxle[])[CarAxle.Front, CarAxle.Rear])
+        {
+            if (car.Car is not null && car.Study.At(axle) is null)
+                list.Add(Gap(Model, $"the model of the {CorneringWords.Name(axle)} axle does not come to rest on these readings"));
+        }
+
         for (var i = 0; i < car.Request.Tyres.Length; i++)
         {
             var tyre = car.Request.Tyres[i];

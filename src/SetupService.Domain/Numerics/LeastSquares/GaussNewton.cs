@@ -9,9 +9,6 @@ public static class GaussNewton
     private const int MostSteps = 60;
     private const int MostHalvings = 30;
 
-    // Root-mean-square change of the readings' values that no longer matters.
-    private const double Smallest = 1e-14;
-
     // What rounding leaves open in a single residual.
     private const double Rounding = 1e-15;
 
@@ -20,8 +17,13 @@ public static class GaussNewton
     /// their standard errors per unit of the readings' own. False where the fit does not come to rest or the readings cannot
     /// tell the unknowns apart.
     /// </summary>
+    /// <param name="model">The formula and its readings.</param>
+    /// <param name="unknowns">A start, then the fit.</param>
+    /// <param name="standardFactors">Standard errors per unit of the readings' own.</param>
+    /// <param name="sumOfSquares">What is left.</param>
+    /// <param name="smallest">Root-mean-square change of the readings' values that no longer matters.</param>
     public static bool TryFit<TModel>(
-        TModel model, Span<double> unknowns, Span<double> standardFactors, out double sumOfSquares)
+        TModel model, Span<double> unknowns, Span<double> standardFactors, out double sumOfSquares, double smallest = 1e-14)
         where TModel : IFittedModel, allows ref struct
     {
         var count = model.UnknownCount;
@@ -34,7 +36,7 @@ public static class GaussNewton
             if (!equations.TryFactor()) return false;
             equations.StandardFactors(standardFactors);
             var promised = equations.Solve(step);
-            if (promised <= model.ReadingCount * Smallest * Smallest) return true;
+            if (promised <= model.ReadingCount * smallest * smallest) return true;
             if (!TryStep(model, unknowns, step, trial, equations, ref sumOfSquares)) return promised <= Slack(sumOfSquares, model.ReadingCount);
         }
 

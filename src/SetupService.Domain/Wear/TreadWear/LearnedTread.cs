@@ -11,6 +11,9 @@ public sealed class LearnedTread
     // What the model itself leaves open at a place, as a share of the mean wear; judgement.
     private const double ErrorOfModel = 0.1;
 
+    // Of a standard deviation of the readings: closer the fit need not come to rest.
+    private const double Settled = 1e-7;
+
     private readonly AxleUse _axle;
     private readonly double[] _parameters;
     private readonly double[] _errors;
@@ -54,7 +57,7 @@ public sealed class LearnedTread
         Add(right, isLeft: false);
         var (parameters, errors) = (new double[Count], new double[Count]);
         for (var k = 0; k < Count; k++) parameters[k] = Beforehand[k].Value;
-        return GaussNewton.TryFit(new TreadWearFit(axle, [.. readings], roadKm, trackKm), parameters, errors, out _)
+        return GaussNewton.TryFit(new TreadWearFit(axle, [.. readings], roadKm, trackKm), parameters, errors, out _, Settled)
             ? new(axle, parameters, errors, roadKm, trackKm, readings.Count)
             : null;
 

@@ -59,7 +59,7 @@ public static class TreadWearModel
         var sum = default(StripWear);
         foreach (var corner in wheel.Corners)
         {
-            var side = corner.IsOuter ? 1 : -1;
+            var side = corner.IsOuter ? 1 : 0;
             var inclinationDeg = corner.InclinationDeg + (corner.PerCamber * camberChangeDeg) + (side * unseenDeg);
             var perDeg = stiffness * TreadStrip.LeanPerDeg(wheel, corner.LoadN);
             var lean = perDeg * inclinationDeg;

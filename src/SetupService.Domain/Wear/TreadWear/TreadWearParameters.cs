@@ -17,10 +17,13 @@ public static class TreadWearParameters
     /// <summary>Natural logarithm of mean wear of a thousand kilometres of track, mm.</summary>
     public const int Track = 1;
 
-    /// <summary>Natural logarithm of the share of a tyre's lean that reaches the pressure across its patch: the belt bends towards the road.</summary>
+    /// <summary>
+    /// Natural logarithm of how strongly lean moves the pressure across the patch, by that of a bed of springs with the tyre's vertical rate: less where the belt bends towards
+    /// the road, more where it is stiff and most of the tyre's give is the patch growing longer.
+    /// </summary>
     public const int Stiffness = 2;
 
-    /// <summary>Inclination on the track that the cornering model misses, degrees.</summary>
+    /// <summary>Inclination of the outer wheel on the track that the cornering model misses, degrees.</summary>
     public const int Unseen = 3;
 
     /// <summary>Share by which a middle of the tread is pressed more than the mean, by inflation for the load.</summary>
@@ -40,7 +43,7 @@ public static class TreadWearParameters
     [
         new(Math.Log(0.09), 0.6),
         new(Math.Log(0.9), 1),
-        new(Math.Log(0.6), 0.4),
+        new(Math.Log(1.5), 0.5),
         new(0, AxleUse.UnseenInclinationDeg),
         new(0, 0.12),
         new(0.08, 0.11),
