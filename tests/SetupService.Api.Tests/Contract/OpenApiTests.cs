@@ -14,7 +14,7 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
     private static readonly string[] Dimensionless =
         ["trackLaps", "lapsLeft", "lapsLeftAtLeast", "bestAfterLaps", "gainedLaps", "lapsToShow", "plannedLaps", "plannedReadings", "plannedPower", "expectedRatio", "soughtRatio", "atLeast",
          "distinctReadings", "degreesOfFreedom", "probability", "amount", "treadwearGrade", "otherTreadwearGrade", "grade", "otherGrade",
-         "expectedLifeRatio", "lowerLifeRatio", "upperLifeRatio",
+         "expectedLifeRatio", "lowerLifeRatio", "upperLifeRatio", "lifeRatio", "weight", "expectedInformation",
          "motionRatio", "steeringRatio", "minimumLoadIndex", "loadIndex", "loadIndexDual", "status", "line", "lines", "succeeded", "failed", "column", "minimum", "maximum",
          "springMotionRatio", "damperMotionRatio", "camberGainPerRoll", "link", "tyrePeakScale", "bump", "rebound", "mean", "leastRatio", "mostRatio", "frequencyRatio",
          "frontDampingRatio", "rearDampingRatio", "casterSaving", "casterSavingInTightest", "innerShoulderWearRatio", "innerShoulderWearRatioLower",
@@ -25,7 +25,7 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
     private static readonly string[] UnitStandsElsewhere =
         ["CornerWeightsDocument", "FaultLimits", "AssumptionPart", "CheckItem", "UncertaintyPart", "TravelRangeDocument", "RackRangeDocument", "ReachableTravelPart",
          "SteerRangeDocument", "TopMountMoveDocument", "TopMountMovePart", "SlotDocument", "TopMountLimitsDocument", "PlausiblePart", "MovePart",
-         "ContributionsPart", "LateralRangeDocument", "SensitivityPart", "DepthsDocument",
+         "ContributionsPart", "LateralRangeDocument", "SensitivityPart", "DepthsDocument", "DepthsPart",
          "TreadTemperaturesDocument", "TemperatureWindowDocument", "PressuresDocument", "TemperatureRangePart"];
 
     [Fact]

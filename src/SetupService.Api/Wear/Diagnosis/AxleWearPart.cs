@@ -27,6 +27,9 @@ public sealed record AxleWearPart
     [Sample(6)]
     public required int DepthsLearnedFromCount { get; init; }
 
-    /// <summary>What a static camber set by that much would do at the same use; null where the axle is not worn enough to tell.</summary>
+    /// <summary>What a static camber set by that much would do at the same use; null where no use is told.</summary>
     public required CamberEffectPart? WithCamberSet { get; init; }
+
+    /// <summary>The camber with which the axle's fastest-worn place lasts longest at the same use, within 5° of the present one; null where no use is told.</summary>
+    public required CamberEffectPart? LongestLife { get; init; }
 }

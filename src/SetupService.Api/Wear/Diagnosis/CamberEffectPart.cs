@@ -15,11 +15,7 @@ public sealed record CamberEffectPart
     /// <summary>Wear predicted over the same use, right tyre.</summary>
     public required DepthsPart RightWornMm { get; init; }
 
-    /// <summary>By what the life of the left tyre's fastest-worn place is multiplied.</summary>
+    /// <summary>By what the life of the axle's fastest-worn place is multiplied.</summary>
     [Sample(1.3)]
-    public required double LeftLifeRatio { get; init; }
-
-    /// <summary>By what the life of the right tyre's fastest-worn place is multiplied.</summary>
-    [Sample(1.3)]
-    public required double RightLifeRatio { get; init; }
+    public required double LifeRatio { get; init; }
 }

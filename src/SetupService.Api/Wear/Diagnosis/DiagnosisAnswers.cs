@@ -33,7 +33,7 @@ internal static class DiagnosisAnswers
             Method = "wear-diagnosis",
             Edition = Edition.Current,
             Assumptions = DiagnosisAssumptions.Of(car),
-            Cautions = CautionPart.Of(WearDiagnosisCautions.Of(DiagnosisReading.Conditions(car.Request, car.Today), diagnosis, units)),
+            Cautions = CautionPart.Of(WearDiagnosisCautions.Of(DiagnosisReading.Conditions(car.Request, car.Today), study, units)),
         };
     }
 
@@ -83,7 +83,6 @@ internal static class DiagnosisAnswers
     private static AxleWearPart Axle(DiagnosedCar car, LearnedTread learned)
     {
         var lapKm = car.Request.Use?.LapKm ?? TrackShare.UsualLapKm;
-        var change = -learned.CamberShortDeg.Value;
         return new AxleWearPart
         {
             Axle = (Vehicles.Axle)learned.Axle.Axle,
@@ -92,16 +91,18 @@ internal static class DiagnosisAnswers
             WearPer1000KmMm = OfLogarithm(learned.Parameter(TreadWearParameters.Road), 1),
             WearPerLapMm = OfLogarithm(learned.Parameter(TreadWearParameters.Track), lapKm / 1000),
             DepthsLearnedFromCount = learned.ReadingCount,
-            WithCamberSet = learned.HasUse ? new CamberEffectPart
-            {
-                CamberChangeDeg = change,
-                LeftWornMm = DepthsPart.Of(learned.WornMm(isLeft: true, change)),
-                RightWornMm = DepthsPart.Of(learned.WornMm(isLeft: false, change)),
-                LeftLifeRatio = learned.LifeRatio(isLeft: true, change),
-                RightLifeRatio = learned.LifeRatio(isLeft: false, change),
-            } : null,
+            WithCamberSet = learned.HasUse ? Effect(learned, -learned.CamberShortDeg.Value) : null,
+            LongestLife = learned.HasUse ? Effect(learned, learned.LongestLifeChangeDeg()) : null,
         };
     }
+
+    private static CamberEffectPart Effect(LearnedTread learned, double changeDeg) => new()
+    {
+        CamberChangeDeg = changeDeg,
+        LeftWornMm = DepthsPart.Of(learned.WornMm(isLeft: true, changeDeg)),
+        RightWornMm = DepthsPart.Of(learned.WornMm(isLeft: false, changeDeg)),
+        LifeRatio = learned.LifeRatio(changeDeg),
+    };
 
     private static UncertaintyPart OfLogarithm(in Estimate logarithm, double by)
     {

@@ -33,8 +33,8 @@ internal static class DiagnosisGaps
 
         if (car.Car is not null)
         {
-            list.Add(Gap("road surface, temperature and driver", "wear rates are of the roads, tracks, season and driver the tyres saw; the same tyre wears up to a third faster or slower weeks apart (Tire Sci. Technol. 13(1))"));
-            list.Add(Gap("camber and hardness of cornering apart", "an axle's outer wear tells both together; the cornering model is believed as far as its spread, 0.7°, says"));
+            list.Add(Gap(Model, "what it cannot know: wear rates are of the roads, tracks, season and driver the tyres saw; the same tyre wears up to a third faster or slower weeks apart (Tire Sci. Technol. 13(1))"));
+            list.Add(Gap(Model, "what it cannot tell apart: an axle's outer wear tells camber and hardness of cornering together; the cornering model is believed as far as its spread, 0.7°, says"));
         }
 
         return [.. list];

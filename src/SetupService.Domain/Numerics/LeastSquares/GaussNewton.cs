@@ -6,7 +6,6 @@ namespace SetupService.Domain.Numerics.LeastSquares;
 /// </summary>
 public static class GaussNewton
 {
-    private const int MostSteps = 60;
     private const int MostHalvings = 30;
 
     // What rounding leaves open in a single residual.
@@ -22,8 +21,9 @@ public static class GaussNewton
     /// <param name="standardFactors">Standard errors per unit of the readings' own.</param>
     /// <param name="sumOfSquares">What is left.</param>
     /// <param name="smallest">Root-mean-square change of the readings' values that no longer matters.</param>
+    /// <param name="mostSteps">The most steps taken; a formula far from its readings comes to rest slowly.</param>
     public static bool TryFit<TModel>(
-        TModel model, Span<double> unknowns, Span<double> standardFactors, out double sumOfSquares, double smallest = 1e-14)
+        TModel model, Span<double> unknowns, Span<double> standardFactors, out double sumOfSquares, double smallest = 1e-14, int mostSteps = 60)
         where TModel : IFittedModel, allows ref struct
     {
         var count = model.UnknownCount;
@@ -31,7 +31,7 @@ public static class GaussNewton
         Span<double> step = stackalloc double[count];
         Span<double> trial = stackalloc double[count];
         if (!TrySum(model, unknowns, equations, out sumOfSquares)) return false;
-        for (var i = 0; i < MostSteps; i++)
+        for (var i = 0; i < mostSteps; i++)
         {
             if (!equations.TryFactor()) return false;
             equations.StandardFactors(standardFactors);

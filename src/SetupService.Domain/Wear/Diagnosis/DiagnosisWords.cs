@@ -8,6 +8,7 @@ public static class DiagnosisWords
     // A second cause as likely as this is told beside the first.
     private const double Noteworthy = 0.5;
     private const double Weak = 0.5;
+    private const double MostPct = 99;
 
     /// <summary>The summary.</summary>
     public static string Summary(WearStudy study)
@@ -17,15 +18,18 @@ public static class DiagnosisWords
         if (!diagnosis.IsAnythingRead) return "Nothing was read that tells of wear, so no cause stands out. Begin with what nextCheck says.";
         var first = diagnosis.Causes[0];
         var text = first.Probability < Weak
-            ? Prose.Write(UnitSystem.Metric, $"No cause stands out; the likeliest, at {100 * first.Probability:pct0}, is {CauseWords.Of(first.Cause, first.Axle)}.")
-            : Prose.Write(UnitSystem.Metric, $"Most likely, at {100 * first.Probability:pct0}: {CauseWords.Of(first.Cause, first.Axle)}.");
+            ? Prose.Write(UnitSystem.Metric, $"No cause stands out; the likeliest, at {Pct(first.Probability):pct0}, is {CauseWords.Of(first.Cause, first.Axle)}.")
+            : Prose.Write(UnitSystem.Metric, $"Most likely, at {Pct(first.Probability):pct0}: {CauseWords.Of(first.Cause, first.Axle)}.");
         var others = new List<string>();
         for (var i = 1; i < diagnosis.Causes.Count; i++)
         {
             var other = diagnosis.Causes[i];
-            if (other.Probability >= Noteworthy && other.Cause != WearCause.Normal) others.Add(Prose.Write(UnitSystem.Metric, $"{CauseWords.Of(other.Cause, other.Axle)} ({100 * other.Probability:pct0})"));
+            if (other.Probability >= Noteworthy && other.Cause != WearCause.Normal) others.Add(Prose.Write(UnitSystem.Metric, $"{CauseWords.Of(other.Cause, other.Axle)} ({Pct(other.Probability):pct0})"));
         }
 
         return others.Count == 0 ? text : $"{text} Likely beside it: {string.Join("; ", others)}.";
     }
+
+    /// <summary>No cause is certain by numbers.</summary>
+    private static double Pct(double probability) => Math.Min(MostPct, 100 * probability);
 }

@@ -53,7 +53,18 @@ public static class WearActions
         var range = shortDeg.Ninety;
         if (shortDeg.Value <= 0)
             return new(Prose.Write(units, $"The wear model does not find the {end} camber short ({-shortDeg.Value:deg} more than is needed, {-range.Upper:deg} to {-range.Lower:deg} with 90 %): check how hard the corners are, and the camber as it stands, before setting more.")) { CamberDeg = Negative(shortDeg) };
-        return new(Prose.Write(units, $"Set the {end} camber {shortDeg.Value:deg} more negative (with 90 % between {Math.Max(0, range.Lower):deg} and {range.Upper:deg}); half of it first if the car also does many road kilometres. Have toe set afterwards: it moves with camber.")) { CamberDeg = Negative(shortDeg) };
+        return new(Prose.Write(units, $"Set the {end} camber {shortDeg.Value:deg} more negative (with 90 % between {Math.Max(0, range.Lower):deg} and {range.Upper:deg}); in steps, reading the treads between them. Have toe set afterwards: it moves with camber.{Life(learned, units)}")) { CamberDeg = Negative(shortDeg) };
+    }
+
+    /// <summary>What the road takes of it: standing flat in corners and lasting longest are two settings.</summary>
+    private static string Life(LearnedTread learned, UnitSystem units)
+    {
+        if (!learned.HasUse) return "";
+        var longestDeg = learned.LongestLifeChangeDeg();
+        var whole = learned.LifeRatio(-learned.CamberShortDeg.Value);
+        return longestDeg >= 0
+            ? Prose.Write(units, $" At the use stated the wear model has the axle last {whole:n} times as long with all of it: its treads last longest without more camber.")
+            : Prose.Write(units, $" At the use stated the wear model has the axle's fastest-worn place last {whole:n} times as long with all of it, and longest, {learned.LifeRatio(longestDeg):n} times, with {-longestDeg:deg} more negative.");
     }
 
     private static WearAction LessNegative(LearnedTread? learned, string end, UnitSystem units)

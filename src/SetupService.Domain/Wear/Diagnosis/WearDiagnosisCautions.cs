@@ -1,4 +1,5 @@
 using SetupService.Domain.Answers;
+using SetupService.Domain.Handling.CamberTarget;
 using SetupService.Domain.Wear.Cautions;
 
 namespace SetupService.Domain.Wear.Diagnosis;
@@ -9,23 +10,33 @@ public static class WearDiagnosisCautions
     private const double Likely = 0.2;
 
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<Caution> Of(IReadOnlyList<TyreCondition> tyres, WearDiagnosis diagnosis, UnitSystem units)
+    public static IReadOnlyList<Caution> Of(IReadOnlyList<TyreCondition> tyres, WearStudy study, UnitSystem units)
     {
-        ArgumentNullException.ThrowIfNull(diagnosis);
+        ArgumentNullException.ThrowIfNull(study);
+        var diagnosis = study.Diagnosis;
         var list = new List<Caution>(TyreCautions.Of(tyres, units));
         list.Add(new("notAnInspection", "A diagnosis by numbers names no cause with certainty and sees no damage it is not told of. Have a tyre professional look at tyres that worry you; local law decides what may be driven."));
         if (Has(diagnosis, WearCause.LowNegativeCamber, WearCause.HighNegativeCamber, WearCause.ToeIn, WearCause.ToeOut, WearCause.AxleMisaligned))
-        {
-            list.Add(new("alignAfterwards", "Changing camber or toe changes the other. Have the alignment measured and set after it, and fasteners tightened to the vehicle maker's torque at ride height; drive carefully until that is done. Whether a setting is allowed on the road is for local law."));
-            list.Add(new("innerShoulder", "With more negative camber look at the inner shoulder often, on a lift: worn to the cords there a tyre can burst while its outside looks good."));
-        }
-
+            list.AddRange(CamberTargetCautions.Of(CamberToSetDeg(study)));
         if (Has(diagnosis, WearCause.UnderInflation, WearCause.OverInflation))
             list.Add(new("pressureForLoad", "Never set a pressure below what the car's plate asks for its load; set road pressures again before driving home."));
         if (Has(diagnosis, WearCause.WeakDamping)) list.Add(CommonCautions.SpringsUnderLoad);
         if (Has(diagnosis, WearCause.WheelLocking))
             list.Add(new("brakes", "Work on brakes is for those trained to it; test them at low speed, away from traffic, before driving."));
         return list;
+    }
+
+    /// <summary>The most negative camber that an action against too little of it leads to, degrees; 0 where none does.</summary>
+    private static double CamberToSetDeg(WearStudy study)
+    {
+        var mostDeg = 0.0;
+        foreach (var finding in study.Diagnosis.Causes)
+        {
+            if (finding is not { Cause: WearCause.LowNegativeCamber, Axle: { } axle, Probability: >= Likely } || study.At(axle) is not { } learned) continue;
+            mostDeg = Math.Min(mostDeg, Math.Min(learned.Axle.Left.CamberDeg, learned.Axle.Right.CamberDeg) - learned.CamberShortDeg.Value);
+        }
+
+        return mostDeg;
     }
 
     private static bool Has(WearDiagnosis diagnosis, params ReadOnlySpan<WearCause> causes)

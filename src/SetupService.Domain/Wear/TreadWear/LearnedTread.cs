@@ -12,7 +12,10 @@ public sealed class LearnedTread
     private const double ErrorOfModel = 0.1;
 
     // Of a standard deviation of the readings: closer the fit need not come to rest.
-    private const double Settled = 1e-7;
+    private const double Settled = 1e-4;
+
+    private const int MostSteps = 200;
+    private const int FurthestTenths = 50;
 
     private readonly AxleUse _axle;
     private readonly double[] _parameters;
@@ -57,7 +60,7 @@ public sealed class LearnedTread
         Add(right, isLeft: false);
         var (parameters, errors) = (new double[Count], new double[Count]);
         for (var k = 0; k < Count; k++) parameters[k] = Beforehand[k].Value;
-        return GaussNewton.TryFit(new TreadWearFit(axle, [.. readings], roadKm, trackKm), parameters, errors, out _, Settled)
+        return GaussNewton.TryFit(new TreadWearFit(axle, [.. readings], roadKm, trackKm), parameters, errors, out _, Settled, MostSteps)
             ? new(axle, parameters, errors, roadKm, trackKm, readings.Count)
             : null;
 
@@ -82,12 +85,27 @@ public sealed class LearnedTread
     }
 
     /// <summary>
-    /// By what the life of the tyre's worst place is multiplied with another static camber, at the same use: the present fastest wear by the fastest then.
+    /// By what the life of the axle's worst place is multiplied with another static camber, at the same use: the present fastest wear by the fastest then.
     /// </summary>
-    public double LifeRatio(bool isLeft, double camberChangeDeg)
+    public double LifeRatio(double camberChangeDeg) => MostWornMm(0) / MostWornMm(camberChangeDeg);
+
+    /// <summary>The change of the static camber, degrees, with which the axle's worst place lasts longest at the same use, to a tenth.</summary>
+    public double LongestLifeChangeDeg()
     {
-        var (now, then) = (WornMm(isLeft), WornMm(isLeft, camberChangeDeg));
-        return Most(now) / Most(then);
+        var (best, leastMm) = (0.0, MostWornMm(0));
+        for (var tenth = -FurthestTenths; tenth <= FurthestTenths; tenth++)
+        {
+            var mostMm = MostWornMm(tenth / 10.0);
+            if (mostMm < leastMm) (best, leastMm) = (tenth / 10.0, mostMm);
+        }
+
+        return best;
+    }
+
+    private double MostWornMm(double camberChangeDeg)
+    {
+        var (left, right) = (WornMm(isLeft: true, camberChangeDeg), WornMm(isLeft: false, camberChangeDeg));
+        return Math.Max(Most(left), Most(right));
 
         static double Most(AcrossTread<double> worn) => Math.Max(worn.Outer, Math.Max(worn.Centre, worn.Inner));
     }

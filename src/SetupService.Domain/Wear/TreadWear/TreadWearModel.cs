@@ -1,4 +1,3 @@
-using SetupService.Domain.Handling.CamberTarget;
 using static SetupService.Domain.Wear.TreadWear.TreadWearParameters;
 
 namespace SetupService.Domain.Wear.TreadWear;
@@ -9,6 +8,9 @@ namespace SetupService.Domain.Wear.TreadWear;
 /// </summary>
 public static class TreadWearModel
 {
+    /// <summary>Slip of ordinary road driving with its curves and braking, beside toe and lean; judgement, 0.3 to 1 % plausible.</summary>
+    public const double RoadSlip = 0.007;
+
     /// <summary>Wear of a strip, mm.</summary>
     /// <param name="wheel">How the wheel stands.</param>
     /// <param name="y">The strip, from −1 at the outer edge to 1 at the inner one.</param>
@@ -48,8 +50,7 @@ public static class TreadWearModel
         var lean = stiffness * TreadStrip.LeanPerDeg(wheel, wheel.LoadN) * camberDeg;
         var along = y * wheel.TreadWidthMm / 2 * Math.Sin(double.DegreesToRadians(camberDeg)) / wheel.RadiusMm;
         var toe = double.DegreesToRadians(wheel.ToeDeg);
-        const double background = StraightRunning.BackgroundSlip;
-        var slip = Math.Sqrt((background * background) + (toe * toe) + (along * along)) / background;
+        var slip = Math.Sqrt((RoadSlip * RoadSlip) + (toe * toe) + (along * along)) / RoadSlip;
         return new(TreadStrip.Pressure(y, lean) * slip, TreadStrip.PressureByLean(y, lean) * lean * slip, 0);
     }
 
