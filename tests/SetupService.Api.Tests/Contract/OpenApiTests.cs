@@ -19,7 +19,7 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
          "springMotionRatio", "damperMotionRatio", "camberGainPerRoll", "link", "tyrePeakScale", "bump", "rebound", "mean", "leastRatio", "mostRatio", "frequencyRatio",
          "frontDampingRatio", "rearDampingRatio", "casterSaving", "casterSavingInTightest", "innerShoulderWearRatio", "innerShoulderWearRatioLower",
          "innerShoulderWearRatioUpper",
-         "secondsAfterLap", "kmLeft", "kmLeftAtLeast", "kmToShow"]; // words that say their unit in front
+         "ageYears", "secondsAfterLap", "kmLeft", "kmLeftAtLeast", "kmToShow"]; // years, and words that say their unit in front
 
     // Places that carry the unit of the member they stand in, or state it beside them.
     private static readonly string[] UnitStandsElsewhere =
