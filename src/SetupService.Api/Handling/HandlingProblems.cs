@@ -11,7 +11,7 @@ internal static class HandlingProblems
     /// <summary>An axle's points hold no wheel at the ride height asked for.</summary>
     public static Problem NoCorner(Vehicle vehicle)
     {
-        const string Reason = "the points do not hold the wheel: at this ride height they do not close, or leave it a free movement.";
+        const string Reason = "the points do not hold the wheel: at this ride height they do not close, leave it a free movement, or give its spring no leverage that holds the car up.";
         return Problem.NotComputable(
             "A suspension's points do not hold its wheel where it is stated.",
             [.. Places(vehicle).Select(place => Fault.At(place, FaultCodes.Unreachable, Reason))]);

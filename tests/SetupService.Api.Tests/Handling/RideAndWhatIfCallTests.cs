@@ -58,6 +58,17 @@ public sealed class RideAndWhatIfCallTests(ServiceFixture fixture) : IClassFixtu
         Assert.Equal(10, (await Answer("/v1/handling/ride", body)).GetProperty("rear").GetProperty("rideHeightChangeMm").GetDouble(), 1e-9);
     }
 
+    // A strut laid over until its leverage falls faster than the spring's force grows: found by drawn requests.
+    [Fact]
+    public async Task A_spring_that_holds_nothing_up_is_refused()
+    {
+        var body = Example("ride.request.json");
+        body["vehicle"]!["front"]!["suspension"]!["points"]!["strutTop"]!["yMm"] = 1900;
+        using var response = await fixture.Client.PostAsync("/v1/handling/ride", body.ToJsonString());
+
+        Assert.Equal(422, (int)response.StatusCode);
+    }
+
     [Fact]
     public async Task Without_a_damper_its_ratio_is_unknown_and_no_verdict_is_given()
     {

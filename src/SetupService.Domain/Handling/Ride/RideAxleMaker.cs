@@ -13,7 +13,7 @@ public static class RideAxleMaker
 
     private static readonly double[] TravelsMm = [-40, -20, 0, 20, 40];
 
-    /// <summary>The axle; null where its points do not close at this ride height.</summary>
+    /// <summary>The axle; null where its points do not close at this ride height, or its spring does not hold the car up there.</summary>
     /// <param name="car">The car, its ride height as it now stands.</param>
     /// <param name="at">Which axle.</param>
     /// <param name="stated">The axle as stated, for spring and damper.</param>
@@ -28,6 +28,9 @@ public static class RideAxleMaker
         var sprungN = axle.SprungLoadN / 2;
         var forceN = sprungN * rest.RisePerTravel / rest.SpringMotionRatio;
         var wheelRate = RateAt(guide, axle, 0, forceN)?.WheelRateNPerMm ?? axle.WheelRateNPerMm;
+
+        // A spring whose leverage falls faster than its force grows, or has none, holds nothing up.
+        if (!(wheelRate > 0) || !double.IsFinite(forceN)) return null;
         var damping = rest.DamperMotionRatio * rest.DamperMotionRatio;
         return new RideAxle
         {
