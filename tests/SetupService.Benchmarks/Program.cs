@@ -3,6 +3,7 @@ using SetupService.Benchmarks.Fitment;
 using SetupService.Benchmarks.Geometry;
 using SetupService.Benchmarks.Handling;
 using SetupService.Benchmarks.Service;
+using SetupService.Benchmarks.Wear;
 
 // "kernel" runs the domain benchmarks; the others are the parts that run.sh puts together.
 return args switch
@@ -19,7 +20,11 @@ return args switch
 
 static int Kernel(string[] args)
 {
-    BenchmarkSwitcher.FromTypes([typeof(FitmentCheckBenchmark), typeof(CheckCallBenchmark), typeof(CornerSweepBenchmark), typeof(LeastMovementBenchmark), typeof(HandlingBenchmark)]).Run(args is [] ? ["--filter", "*"] : args);
+    BenchmarkSwitcher.FromTypes(
+    [
+        typeof(FitmentCheckBenchmark), typeof(CheckCallBenchmark), typeof(CornerSweepBenchmark), typeof(LeastMovementBenchmark), typeof(HandlingBenchmark),
+        typeof(DiagnosisBenchmark), typeof(ForecastBenchmark),
+    ]).Run(args is [] ? ["--filter", "*"] : args);
     return 0;
 }
 
