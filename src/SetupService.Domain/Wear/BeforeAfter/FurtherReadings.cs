@@ -16,6 +16,7 @@ public sealed class FurtherReadings
     // More laps or kilometres than any tyre sees; what needs more needs another plan.
     private const double MostUse = 1e6;
     private const int MostHalvings = 60;
+    private const double Nothing = 1e-6;
 
     private readonly WearFit _before;
     private readonly TyreUse _unit;
@@ -83,7 +84,8 @@ public sealed class FurtherReadings
             else high = middle;
         }
 
-        return high;
+        // What is there already shows it: the search ends at next to nothing.
+        return high < Nothing ? 0 : high;
     }
 
     private double Power(TreadPlace place, double ratio, double afterVariance, int unknowns)

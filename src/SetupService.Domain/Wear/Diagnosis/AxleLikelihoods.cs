@@ -17,8 +17,9 @@ internal sealed class AxleLikelihoods
     private const int Logs = Variances + AxleSigns.SignCount;
     private const int Misses = Logs + AxleSigns.SignCount;
 
-    private static readonly Effect[][] _effects = Effects();
-    private static readonly MarkEffect[][] _chances = Chances();
+    private static readonly Effect[][] EffectsByCause = Effects();
+    private static readonly MarkEffect[][] ChancesByCause = Chances();
+    private static readonly MarkEffect[] LeakedMarks = Of(WearCause.Normal);
 
     private readonly double[] _values = new double[AxleSigns.SignCount];
     private readonly double[] _errors = new double[AxleSigns.SignCount];
@@ -42,8 +43,8 @@ internal sealed class AxleLikelihoods
         for (var mark = 0; mark < AxleSigns.MarkCount; mark++) _marks[mark] = signs[(WearMark)mark];
         for (var cause = 0; cause < AxlePosterior.CauseCount; cause++)
         {
-            _seenEffects[cause] = Array.FindAll(_effects[cause], effect => IsRead(effect.Sign));
-            _seenChances[cause] = Array.FindAll(_chances[cause], chance => _marks[chance.Mark] is not null);
+            _seenEffects[cause] = Array.FindAll(EffectsByCause[cause], effect => IsRead(effect.Sign));
+            _seenChances[cause] = Array.FindAll(ChancesByCause[cause], chance => _marks[chance.Mark] is not null);
         }
     }
 
@@ -62,7 +63,7 @@ internal sealed class AxleLikelihoods
         }
 
         state.Slice(Misses, AxleSigns.MarkCount).Fill(1);
-        foreach (var leak in _leaks) state[Misses + leak.Mark] *= leak.Miss;
+        foreach (var leak in LeakedMarks) state[Misses + leak.Mark] *= leak.Miss;
         for (var mark = 0; mark < AxleSigns.MarkCount; mark++) state[0] += OfMark(mark, state[Misses + mark]);
     }
 
@@ -97,7 +98,7 @@ internal sealed class AxleLikelihoods
         {
             if ((mask & (1 << cause)) == 0) continue;
             state.CopyTo(before);
-            Add(before, _effects[cause], _chances[cause], state);
+            Add(before, EffectsByCause[cause], ChancesByCause[cause], state);
         }
     }
 
@@ -179,8 +180,6 @@ internal sealed class AxleLikelihoods
 
     private static MarkEffect[] Of(WearCause cause) =>
         [.. WearTable.Marks.Where(mark => mark.Cause == cause).Select(mark => new MarkEffect((int)mark.Mark, 1 - mark.Probability))];
-
-    private static readonly MarkEffect[] _leaks = Of(WearCause.Normal);
 
     private readonly record struct Effect(int Sign, double Mean, double Variance, UseShare By);
 

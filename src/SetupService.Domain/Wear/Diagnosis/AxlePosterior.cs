@@ -17,6 +17,8 @@ internal sealed class AxlePosterior
     // Readings of one tyre by one person are not quite independent: together they count for a little less than one by one. Held to simulated cars.
     private const double Independence = 0.9;
 
+    private static readonly int[] ExclusiveMasks = [.. WearTable.Exclusive.Select(pair => (1 << (int)pair.One) | (1 << (int)pair.Other))];
+
     private readonly AxleLikelihoods _likelihoods;
     private readonly double[] _logOdds = new double[CauseCount];
     private readonly int[] _possible = new int[CauseCount];
@@ -136,15 +138,13 @@ internal sealed class AxlePosterior
 
     private static bool Excludes(int mask)
     {
-        foreach (var pair in _exclusive)
+        foreach (var pair in ExclusiveMasks)
         {
             if ((mask & pair) == pair) return true;
         }
 
         return false;
     }
-
-    private static readonly int[] _exclusive = [.. WearTable.Exclusive.Select(pair => (1 << (int)pair.One) | (1 << (int)pair.Other))];
 
     private void Note(int mask, double logShare)
     {

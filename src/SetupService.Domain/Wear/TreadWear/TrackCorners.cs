@@ -16,7 +16,7 @@ public static class TrackCorners
     public const double UsualRadiusM = 60;
 
     // Corners are not all taken alike: as shares of the usual one, with how often.
-    private static readonly (double OfUsual, double Share)[] _mix = [(1.1, 0.3), (0.95, 0.4), (0.75, 0.3)];
+    private static readonly (double OfUsual, double Share)[] Mix = [(1.1, 0.3), (0.95, 0.4), (0.75, 0.3)];
     private const double CamberStepDeg = -0.5;
 
     /// <summary>What wears the tyres of both axles; null where the car has no equilibrium in these corners.</summary>
@@ -37,8 +37,8 @@ public static class TrackCorners
         var (usualG, radiusM) = (use.LateralG ?? UsualLateralG, use.CornerRadiusM ?? UsualRadiusM);
         return
         [
-            .. _mix.Select(one => (new CorneringDemand(one.OfUsual * usualG, radiusM, TurnDirection.Left), one.Share)),
-            .. _mix.Select(one => (new CorneringDemand(one.OfUsual * usualG, radiusM, TurnDirection.Right), one.Share)),
+            .. Mix.Select(one => (new CorneringDemand(one.OfUsual * usualG, radiusM, TurnDirection.Left), one.Share)),
+            .. Mix.Select(one => (new CorneringDemand(one.OfUsual * usualG, radiusM, TurnDirection.Right), one.Share)),
         ];
     }
 

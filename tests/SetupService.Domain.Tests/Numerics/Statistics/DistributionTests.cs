@@ -1,5 +1,5 @@
-using Normal = MathNet.Numerics.Distributions.Normal;
 using SetupService.Domain.Numerics.Statistics;
+using Normal = MathNet.Numerics.Distributions.Normal;
 
 namespace SetupService.Domain.Tests.Numerics.Statistics;
 
