@@ -149,7 +149,7 @@ public sealed class WearComparisonTests
         Assert.All(ComparisonWords.Of(result, question, UnitSystem.Us), text => Assert.DoesNotContain("NaN", text, StringComparison.Ordinal));
         if (result.Zones is not { } zones) return;
         Assert.True(zones.Outer.PlannedPower is null or (>= 0 and <= 1));
-        Assert.True(zones.Outer.LeastUse is null or (> 0 and < 1e7));
+        Assert.True(zones.Outer.LeastUse is null or (>= 0 and < 1e7));
     });
 
     [Fact]
