@@ -73,8 +73,18 @@ public sealed class DiagnosisCallTests(ServiceFixture fixture) : IClassFixture<S
         var answer = await Answer(request);
 
         Assert.Contains(answer.GetProperty("cautions")[0].GetProperty("code").GetString(), new[] { "wornOut", "thinShoulder" });
+        Assert.StartsWith(answer.GetProperty("cautions")[0].GetProperty("text").GetString()!, answer.GetProperty("summary").GetString(), StringComparison.Ordinal);
+        Assert.Equal(["summary", "cautions", "causes"], answer.EnumerateObject().Take(3).Select(member => member.Name));
         request["tyres"]![1]!["damage"] = new JsonArray("bulge");
         Assert.Equal("damagedTyre", (await Answer(request)).GetProperty("cautions")[0].GetProperty("code").GetString());
+    }
+
+    [Fact]
+    public async Task Zones_too_close_together_are_said_to_tell_nothing()
+    {
+        var answer = await Answer(JsonNode.Parse("""{"tyres":[{"position":"rearLeft","zones":[{"acrossPct":50,"depthMm":5},{"acrossPct":50.0001,"depthMm":6},{"acrossPct":50.0002,"depthMm":4}]}]}""")!.AsObject());
+
+        Assert.Contains(answer.GetProperty("unknown").EnumerateArray(), one => one.GetProperty("reason").GetString()!.Contains("too close together", StringComparison.Ordinal));
     }
 
     [Fact]

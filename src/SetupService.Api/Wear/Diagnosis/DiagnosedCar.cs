@@ -1,5 +1,6 @@
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wear.Cautions;
 using SetupService.Domain.Wear.Diagnosis;
 
 namespace SetupService.Api.Wear.Diagnosis;
@@ -12,6 +13,9 @@ namespace SetupService.Api.Wear.Diagnosis;
 /// <param name="Today">The day of the readings.</param>
 internal sealed record DiagnosedCar(DiagnosisRequest Request, WearStudy Study, HandlingCarReading? Car, string? NoModel, DateOnly Today)
 {
+    /// <summary>The state of each tyre, in the request's order.</summary>
+    public TyreCondition[] Conditions { get; } = DiagnosisReading.Conditions(Request, Today);
+
     /// <summary>Studies a request.</summary>
     public static DiagnosedCar Of(DiagnosisRequest request, Vehicle? vehicle, DateOnly today)
     {

@@ -10,6 +10,9 @@ public sealed record DiagnosisAnswer
     [Sample("Most likely (86 %): too little negative camber at the front for the cornering done.")]
     public required string Summary { get; init; }
 
+    /// <summary>What can hurt somebody, worn out and unsafe first.</summary>
+    public required CautionPart[] Cautions { get; init; }
+
     /// <summary>The causes, the likeliest first; unlikely ones are left out, normal is always there.</summary>
     public required CausePart[] Causes { get; init; }
 
@@ -38,7 +41,4 @@ public sealed record DiagnosisAnswer
 
     /// <summary>What was used although nobody gave it.</summary>
     public required AssumptionPart[] Assumptions { get; init; }
-
-    /// <summary>What can hurt somebody, worn out and unsafe first.</summary>
-    public required CautionPart[] Cautions { get; init; }
 }

@@ -1,5 +1,6 @@
 using SetupService.Api.Http.Parts;
 using SetupService.Domain.Answers;
+using SetupService.Domain.Wear.Cautions;
 using SetupService.Domain.Wear.Diagnosis;
 using SetupService.Domain.Wear.Readings;
 using SetupService.Domain.Wear.TreadWear;
@@ -18,9 +19,9 @@ internal static class DiagnosisAnswers
         var diagnosis = study.Diagnosis;
         return new DiagnosisAnswer
         {
-            Summary = DiagnosisWords.Summary(study),
+            Summary = DiagnosisWords.Summary(study, car.Conditions, units),
             Causes = [.. diagnosis.Causes.Select(cause => Cause(study, cause, units))],
-            Tread = [.. car.Request.Tyres.Select((tyre, i) => Tread(car, tyre, study.Case.Tyres[i]))],
+            Tread = [.. car.Request.Tyres.Select((tyre, i) => Tread(car, tyre, study.Case.Tyres[i], car.Conditions[i]))],
             WearModel = [.. ((LearnedTread?[])[study.Front, study.Rear]).OfType<LearnedTread>().Select(learned => Axle(car, learned))],
             NextCheck = new NextCheckPart
             {
@@ -33,7 +34,7 @@ internal static class DiagnosisAnswers
             Method = "wear-diagnosis",
             Edition = Edition.Current,
             Assumptions = DiagnosisAssumptions.Of(car),
-            Cautions = CautionPart.Of(WearDiagnosisCautions.Of(DiagnosisReading.Conditions(car.Request, car.Today), study, units)),
+            Cautions = CautionPart.Of(WearDiagnosisCautions.Of(car.Conditions, study, units)),
         };
     }
 
@@ -55,10 +56,9 @@ internal static class DiagnosisAnswers
             : SignWords.Of(one.Mark!.Value, study.Diagnosis.Mark(one.Axle, one.Mark.Value) is true, one.Axle);
     }
 
-    private static TreadPart Tread(DiagnosedCar car, TyreReadingDocument request, TyreReading tyre)
+    private static TreadPart Tread(DiagnosedCar car, TyreReadingDocument request, TyreReading tyre, TyreCondition condition)
     {
         var figures = TreadFigures.Of(tyre);
-        var condition = DiagnosisReading.Conditions(car.Request, car.Today).First(one => one.Position == tyre.Position);
         return new TreadPart
         {
             Position = tyre.Position,

@@ -1,6 +1,7 @@
 using SetupService.Api.Http.Parts;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wear.Readings;
 
 namespace SetupService.Api.Wear.Diagnosis;
 
@@ -25,10 +26,12 @@ internal static class DiagnosisGaps
         {
             var tyre = car.Request.Tyres[i];
             var place = FormattableString.Invariant($"tread[{i}]");
+            var isUnread = TreadFigures.Of(car.Study.Case.Tyres[i]) is null;
             if (tyre is { DepthMm: null, Zones: null }) list.Add(Gap(place + ".depthMm, leastDepthMm, wornMm, outerLessInnerPct, centreLessShouldersPct", "needs depths across the tread"));
+            else if (isUnread) list.Add(Gap(place + ".depthMm, wornMm, outerLessInnerPct, centreLessShouldersPct", "the zones stand too close together to tell a profile"));
             if (tyre.AroundMm is null) list.Add(Gap(place + ".roundTyreMm", "needs aroundMm: depths at further places round the tyre"));
             if (tyre.MadeWeek is null) list.Add(Gap(place + ".ageYears", "needs madeWeek"));
-            if (car.Car is null || tyre is { DepthMm: null, Zones: null }) list.Add(Gap(place + ".predictedDepthMm", "needs the wear model, and depths across the tread"));
+            if (car.Car is null || isUnread) list.Add(Gap(place + ".predictedDepthMm", "needs the wear model, and depths across the tread"));
         }
 
         if (car.Car is not null)

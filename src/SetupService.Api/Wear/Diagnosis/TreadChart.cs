@@ -24,7 +24,7 @@ internal static class TreadChart
         return ChartDrawing.Draw(new Chart
         {
             Heading = "Tread depth across each tyre",
-            Lines = [DiagnosisWords.Summary(car.Study)],
+            Lines = [DiagnosisWords.Summary(car.Study, car.Conditions, units)],
             Across = new ChartAxis("across the tread", "%") { Low = "outer edge", High = "inner edge" },
             Panels = [.. car.Study.Case.Tyres.Select(tyre => Panel(car, tyre, unit, scale))],
             Notes = Notes(car),

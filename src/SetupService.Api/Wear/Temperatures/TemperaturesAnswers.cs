@@ -1,5 +1,6 @@
 using SetupService.Api.Http.Parts;
 using SetupService.Domain.Answers;
+using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Pressures;
 using SetupService.Domain.Wear.Temperatures;
@@ -91,7 +92,7 @@ internal static class TemperaturesAnswers
         var list = new List<string>();
         foreach (var tyre in tyres)
         {
-            var wheel = WheelPositions.NameOf((WheelPosition)tyre.Position);
+            var wheel = CorneringWords.Name((WheelPosition)tyre.Position);
             var name = char.ToUpperInvariant(wheel[0]) + wheel[1..];
             if (tyre.Tread?.Contradiction is { } contradiction) list.Add($"{name}: {contradiction}");
             foreach (var finding in tyre.Tread?.Findings ?? [])

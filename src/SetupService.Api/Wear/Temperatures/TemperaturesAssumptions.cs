@@ -1,5 +1,6 @@
 using SetupService.Api.Http.Parts;
 using SetupService.Domain.Answers;
+using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Pressures;
 using SetupService.Domain.Wear.Readings;
@@ -89,7 +90,7 @@ internal static class TemperaturesAssumptions
             if (!need.IsAsDriven) continue;
             var wheel = (WheelPosition)readings.Request.Readings[i].Position;
             var axle = WheelPositions.AxleOf(wheel) == CarAxle.Front ? "front" : "rear";
-            list.Add(Part($"/vehicle/{axle}/maximumAxleLoadKg", 2 * need.LoadKg, null, "the load as driven", $"The axle's greatest load is not given; the {WheelPositions.NameOf(wheel)} tyre's least pressure is that of the load as driven."));
+            list.Add(Part($"/vehicle/{axle}/maximumAxleLoadKg", 2 * need.LoadKg, null, "the load as driven", $"The axle's greatest load is not given; the {CorneringWords.Name(wheel)} tyre's least pressure is that of the load as driven."));
         }
 
         if (isToldAnywhere && readings.Vehicle?.TopSpeedKmh is null)

@@ -1,7 +1,7 @@
 using SetupService.Domain.Answers;
+using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Readings;
-using SetupService.Domain.Wear.Temperatures;
 
 namespace SetupService.Domain.Wear.Cautions;
 
@@ -19,6 +19,17 @@ public static class TyreCautions
 
     // A shoulder this thin, mm, may be through to the cords by the next look; judgement.
     private const double ThinShoulderMm = 1;
+
+    /// <summary>The gravest caution where it says not to drive on a tyre; null where none does.</summary>
+    public static Caution? Unsafe(IReadOnlyList<TyreCondition> tyres, UnitSystem units)
+    {
+        foreach (var caution in Of(tyres, units))
+        {
+            if (caution.Code is "damagedTyre" or "thinShoulder" or "wornOut") return caution;
+        }
+
+        return null;
+    }
 
     /// <summary>The cautions, the gravest kind first, within a kind in the order of the tyres.</summary>
     public static IReadOnlyList<Caution> Of(IReadOnlyList<TyreCondition> tyres, UnitSystem units)
@@ -106,5 +117,5 @@ public static class TyreCautions
         "wetGrip",
         Prose.Write(units, $"The {Name(tyre)} tyre has {leastMm:mm} at its shallowest. Below {TreadDepths.WetGripMm:mm} it floats on standing water much sooner (owners' literature): slow down in the wet and plan a replacement; local law may ask for more depth, in winter above all. A tyre professional can advise.")) : null;
 
-    private static string Name(TyreCondition tyre) => WheelPositions.NameOf(tyre.Position);
+    private static string Name(TyreCondition tyre) => CorneringWords.Name(tyre.Position);
 }

@@ -17,13 +17,14 @@ internal sealed class AxleLikelihoods
     private const int Logs = Variances + AxleSigns.SignCount;
     private const int Misses = Logs + AxleSigns.SignCount;
 
-    private static readonly Effect[][] EffectsByCause = Effects();
+    private static readonly SignShift[][] ShiftsByCause = Shifts();
     private static readonly MarkEffect[][] ChancesByCause = Chances();
     private static readonly MarkEffect[] LeakedMarks = Of(WearCause.Normal);
 
     private readonly double[] _values = new double[AxleSigns.SignCount];
     private readonly double[] _errors = new double[AxleSigns.SignCount];
     private readonly bool?[] _marks = new bool?[AxleSigns.MarkCount];
+    private readonly Effect[][] _allEffects = new Effect[AxlePosterior.CauseCount][];
     private readonly Effect[][] _seenEffects = new Effect[AxlePosterior.CauseCount][];
     private readonly MarkEffect[][] _seenChances = new MarkEffect[AxlePosterior.CauseCount][];
     private readonly double _trackShare;
@@ -43,7 +44,8 @@ internal sealed class AxleLikelihoods
         for (var mark = 0; mark < AxleSigns.MarkCount; mark++) _marks[mark] = signs[(WearMark)mark];
         for (var cause = 0; cause < AxlePosterior.CauseCount; cause++)
         {
-            _seenEffects[cause] = Array.FindAll(EffectsByCause[cause], effect => IsRead(effect.Sign));
+            _allEffects[cause] = OfUse(ShiftsByCause[cause]);
+            _seenEffects[cause] = Array.FindAll(_allEffects[cause], effect => IsRead(effect.Sign));
             _seenChances[cause] = Array.FindAll(ChancesByCause[cause], chance => _marks[chance.Mark] is not null);
         }
     }
@@ -70,23 +72,24 @@ internal sealed class AxleLikelihoods
     /// <summary>The state with one cause more, as far as signs and marks were read.</summary>
     public void Add(ReadOnlySpan<double> state, int cause, Span<double> more) => Add(state, _seenEffects[cause], _seenChances[cause], more);
 
-    /// <summary>Only the log-likelihood with one cause more, which nothing is added to any more.</summary>
+    /// <summary>Only the log-likelihood with one cause more, which nothing is added to any more: what it touches is multiplied up, for one logarithm.</summary>
     public double LogWith(ReadOnlySpan<double> state, int cause)
     {
-        var log = state[0];
+        var (logs, signs, marks) = (0.0, 1.0, 1.0);
         foreach (var effect in _seenEffects[cause])
         {
-            var share = ShareOf(effect.By);
-            log += OfSign(effect.Sign, state[Means + effect.Sign] + (share * effect.Mean), state[Variances + effect.Sign] + (share * share * effect.Variance)) - state[Logs + effect.Sign];
+            signs *= Inverse(effect.Sign, state[Means + effect.Sign] + effect.Mean, state[Variances + effect.Sign] + effect.Variance);
+            logs += state[Logs + effect.Sign];
         }
 
         foreach (var chance in _seenChances[cause])
         {
             var miss = state[Misses + chance.Mark];
-            log += OfMark(chance.Mark, miss * chance.Miss) - OfMark(chance.Mark, miss);
+            marks *= _marks[chance.Mark] is true ? (1 - (miss * chance.Miss)) / (1 - miss) : chance.Miss;
         }
 
-        return log;
+        // A reading so far out that the product overflows makes the combination impossible.
+        return state[0] - logs - (0.5 * Math.Log(signs / (marks * marks)));
     }
 
     /// <summary>The state of a combination, with all signs and marks, read or not.</summary>
@@ -98,7 +101,7 @@ internal sealed class AxleLikelihoods
         {
             if ((mask & (1 << cause)) == 0) continue;
             state.CopyTo(before);
-            Add(before, EffectsByCause[cause], ChancesByCause[cause], state);
+            Add(before, _allEffects[cause], ChancesByCause[cause], state);
         }
     }
 
@@ -121,9 +124,8 @@ internal sealed class AxleLikelihoods
         foreach (var effect in effects)
         {
             var sign = effect.Sign;
-            var share = ShareOf(effect.By);
-            more[Means + sign] += share * effect.Mean;
-            more[Variances + sign] += share * share * effect.Variance;
+            more[Means + sign] += effect.Mean;
+            more[Variances + sign] += effect.Variance;
             if (!IsRead(sign)) continue;
             var log = OfSign(sign, more[Means + sign], more[Variances + sign]);
             more[0] += log - more[Logs + sign];
@@ -143,13 +145,16 @@ internal sealed class AxleLikelihoods
     private double ShareOf(UseShare by) => by switch { UseShare.Track => _trackShare, UseShare.Road => 1 - _trackShare, _ => 1 };
 
     /// <summary>Student's distribution scaled to a variance: −½ ln s − (n + 1)/2 ln(1 + x²/(n s)), whose two logarithms are one for n = 7.</summary>
-    private double OfSign(int sign, double mean, double variance)
+    private double OfSign(int sign, double mean, double variance) => -0.5 * Math.Log(Inverse(sign, mean, variance));
+
+    /// <summary>One by the square of that density, but for a constant.</summary>
+    private double Inverse(int sign, double mean, double variance)
     {
         var off = _values[sign] - mean;
         var scaled = (variance + _errors[sign]) * ((Freedom - 2) / Freedom);
         var tail = 1 + (off * off / (Freedom * scaled));
         var fourth = tail * tail * tail * tail;
-        return -0.5 * Math.Log(scaled * fourth * fourth);
+        return scaled * fourth * fourth;
     }
 
     private double OfMark(int mark, double miss) => _marks[mark] switch
@@ -159,16 +164,27 @@ internal sealed class AxleLikelihoods
         null => 0,
     };
 
-    private static Effect[][] Effects()
+    /// <summary>What a cause does to each sign at this use, rows of one sign added up.</summary>
+    private Effect[] OfUse(SignShift[] shifts)
     {
-        var effects = new Effect[AxlePosterior.CauseCount][];
-        for (var cause = 0; cause < effects.Length; cause++)
+        var effects = new List<Effect>(shifts.Length);
+        foreach (var shift in shifts)
         {
-            effects[cause] = [.. WearTable.Shifts.Where(shift => (int)shift.Cause == cause)
-                .Select(shift => new Effect((int)shift.Sign, shift.Mean, shift.Spread * shift.Spread, shift.By))];
+            var share = ShareOf(shift.By);
+            var (mean, variance) = (share * shift.Mean, share * share * shift.Spread * shift.Spread);
+            var at = effects.FindIndex(effect => effect.Sign == (int)shift.Sign);
+            if (at < 0) effects.Add(new((int)shift.Sign, mean, variance));
+            else effects[at] = new((int)shift.Sign, effects[at].Mean + mean, effects[at].Variance + variance);
         }
 
-        return effects;
+        return [.. effects];
+    }
+
+    private static SignShift[][] Shifts()
+    {
+        var shifts = new SignShift[AxlePosterior.CauseCount][];
+        for (var cause = 0; cause < shifts.Length; cause++) shifts[cause] = [.. WearTable.Shifts.Where(shift => (int)shift.Cause == cause)];
+        return shifts;
     }
 
     private static MarkEffect[][] Chances()
@@ -181,7 +197,7 @@ internal sealed class AxleLikelihoods
     private static MarkEffect[] Of(WearCause cause) =>
         [.. WearTable.Marks.Where(mark => mark.Cause == cause).Select(mark => new MarkEffect((int)mark.Mark, 1 - mark.Probability))];
 
-    private readonly record struct Effect(int Sign, double Mean, double Variance, UseShare By);
+    private readonly record struct Effect(int Sign, double Mean, double Variance);
 
     private readonly record struct MarkEffect(int Mark, double Miss);
 }

@@ -1,4 +1,5 @@
 using SetupService.Domain.Answers;
+using SetupService.Domain.Wear.Cautions;
 
 namespace SetupService.Domain.Wear.Diagnosis;
 
@@ -10,8 +11,11 @@ public static class DiagnosisWords
     private const double Weak = 0.5;
     private const double MostPct = 99;
 
-    /// <summary>The summary.</summary>
-    public static string Summary(WearStudy study)
+    /// <summary>The summary; a tyre not to be driven on comes before everything else.</summary>
+    public static string Summary(WearStudy study, IReadOnlyList<TyreCondition> tyres, UnitSystem units) =>
+        TyreCautions.Unsafe(tyres, units) is { } caution ? $"{caution.Text} {Summary(study)}" : Summary(study);
+
+    private static string Summary(WearStudy study)
     {
         ArgumentNullException.ThrowIfNull(study);
         var diagnosis = study.Diagnosis;

@@ -9,8 +9,8 @@ internal static class ExpectedInformation
     /// <summary>How many checks there are.</summary>
     public const int CheckCount = (int)WearCheck.NextSession + 1;
 
-    private const int MostCombinations = 16;
-    private const int Points = 11;
+    private const int MostCombinations = 12;
+    private const int Points = 9;
     private const double Reach = 2.6;
     private const double HalfLogTwoPiE = 1.4189385332046727;
 

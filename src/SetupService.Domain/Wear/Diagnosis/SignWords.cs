@@ -6,6 +6,9 @@ namespace SetupService.Domain.Wear.Diagnosis;
 /// <summary>Says what was read, with its numbers.</summary>
 public static class SignWords
 {
+    // Less than this, percent, reads as nothing.
+    private const double Alike = 0.5;
+
     /// <summary>A sign as a sentence without its end.</summary>
     public static string Of(WearSign sign, double value, CarAxle at, UnitSystem units)
     {
@@ -13,6 +16,8 @@ public static class SignWords
         var pct = Math.Abs(100 * value);
         return sign switch
         {
+            WearSign.Tilt when pct < Alike => $"{end}: both shoulders are worn alike",
+            WearSign.Bow when pct < Alike => $"{end}: the centre is worn as the shoulders are",
             WearSign.Tilt when value >= 0 => Prose.Write(units, $"{end}: the outer shoulder is worn more than the inner one, by {pct:pct0} of the mean wear"),
             WearSign.Tilt => Prose.Write(units, $"{end}: the inner shoulder is worn more than the outer one, by {pct:pct0} of the mean wear"),
             WearSign.TiltDifference => Prose.Write(units, $"{end}: left and right are worn outward to inward unlike, by {pct:pct0} of the mean wear; the {Side(value)} tyre more on its outside"),

@@ -1,7 +1,9 @@
 using SetupService.Domain.Answers;
+using SetupService.Domain.Geometry.Alignment;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Handling.Inputs;
 using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wear.Pressures;
 using SetupService.Domain.Wear.Readings;
 using SetupService.Domain.Wear.TreadWear;
 
@@ -86,7 +88,7 @@ public static class WearActions
         var change = new Estimate(aim - ((left + right) / 2), ToeErrorDeg);
         var text = Prose.Write(units, $"Set the {end} toe from {(left + right) / 2:deg} to about {aim:deg} a wheel (common practice; the car's maker decides), a change of {change.Value:deg} each.");
         if (axle.Wheel is not { } wheel) return new(text) { ToeDeg = change };
-        var mmPerDeg = 2 * wheel.RimDiameterIn * MillimetresPerInch * Math.Sin(double.DegreesToRadians(1));
+        var mmPerDeg = 2 * ToeUnits.MillimetresFromDegrees(1, wheel.RimDiameterIn * MillimetresPerInch);
         var totalMm = new Estimate(change.Value * mmPerDeg, ToeErrorDeg * mmPerDeg);
         return new(Prose.Write(units, $"{text} That is {totalMm.Value:mm} of total toe across the rims.")) { ToeDeg = change, TotalToeMm = totalMm };
     }
@@ -107,7 +109,7 @@ public static class WearActions
             else if (tyre.Pressure is { HotKpa: { } hotKpa, AimHotKpa: { } aimHotKpa })
             {
                 // At the same warming gauge pressure and its change scale alike, nearly: both are counted from the atmosphere's.
-                var byWarming = tyre.Pressure.ColdKpa is { } cold ? (cold + StandardAtmosphereKpa) / (hotKpa + StandardAtmosphereKpa) : UsualColdByHot;
+                var byWarming = tyre.Pressure.ColdKpa is { } cold ? (cold + StandardAtmosphere.SeaLevelKpa) / (hotKpa + StandardAtmosphere.SeaLevelKpa) : UsualColdByHot;
                 var change = new Estimate((aimHotKpa - hotKpa) * byWarming, GaugeErrorKpa);
                 list.Add(new(Prose.Write(units, $"The {CorneringWords.Name(position)} tyre has {hotKpa:kPa} hot, the aim is {aimHotKpa:kPa}; change the cold setting by {change.Value:kPa}, never below what the load needs. The temperatures call works it out for the day."))
                 {
@@ -119,8 +121,6 @@ public static class WearActions
         if (list.Count == 0) list.Add(new("Set the pressure cold to what the car's plate says for its load; by how much it is off is unknown until cold and hot pressures are read beside their aim."));
         return list;
     }
-
-    private const double StandardAtmosphereKpa = 101.325;
 
     // From some 20 °C to some 60 °C of gas.
     private const double UsualColdByHot = 0.88;

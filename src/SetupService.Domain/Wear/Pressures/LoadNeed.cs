@@ -1,6 +1,5 @@
 using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
-using SetupService.Domain.Wear.Temperatures;
 
 namespace SetupService.Domain.Wear.Pressures;
 

@@ -45,7 +45,7 @@ public sealed record TyreReading
     public int? MadeInWeek { get; init; }
 
     /// <summary>Which axle it is on.</summary>
-    public CarAxle Axle => Position is WheelPosition.FrontLeft or WheelPosition.FrontRight ? CarAxle.Front : CarAxle.Rear;
+    public CarAxle Axle => WheelPositions.AxleOf(Position);
 
     /// <summary>Whether it is on the left.</summary>
     public bool IsLeft => Position is WheelPosition.FrontLeft or WheelPosition.RearLeft;

@@ -1,6 +1,4 @@
-using SetupService.Domain.Vehicles;
-
-namespace SetupService.Domain.Wear.Temperatures;
+namespace SetupService.Domain.Vehicles;
 
 /// <summary>What belongs to a wheel's position.</summary>
 public static class WheelPositions
@@ -10,13 +8,4 @@ public static class WheelPositions
 
     /// <summary>The axle it stands on.</summary>
     public static CarAxle AxleOf(WheelPosition at) => at is WheelPosition.FrontLeft or WheelPosition.FrontRight ? CarAxle.Front : CarAxle.Rear;
-
-    /// <summary>As a sentence names it.</summary>
-    public static string NameOf(WheelPosition at) => at switch
-    {
-        WheelPosition.FrontLeft => "front left",
-        WheelPosition.FrontRight => "front right",
-        WheelPosition.RearLeft => "rear left",
-        _ => "rear right",
-    };
 }
