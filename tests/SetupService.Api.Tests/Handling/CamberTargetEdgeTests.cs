@@ -193,7 +193,7 @@ public sealed class CamberTargetEdgeTests(ServiceFixture fixture) : IClassFixtur
         var set = await Answer(Single(0.9).With("/vehicle/front/alignment/camberDeg", answer.Number("nearestCamberDeg")));
 
         Assert.Equal((-2.5, false), (answer.Number("nearestCamberDeg"), answer.GetProperty("isWithinRange").GetBoolean()));
-        Assert.Equal(set.Number("meanInclinationNowDeg"), answer.Number("meanInclinationAtNearestDeg"), 0.01);
+        Assert.Equal(set.Number("meanInclinationNowDeg"), answer.Number("meanInclinationAtNearestDeg"), 1e-6);
     }
 
     private static JsonObject Single(double lateralG)

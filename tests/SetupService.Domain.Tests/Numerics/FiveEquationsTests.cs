@@ -6,6 +6,7 @@ namespace SetupService.Domain.Tests.Numerics;
 public sealed class FiveEquationsTests
 {
     private const int Count = FiveEquations.Count;
+    private const int Sides = FiveEquations.RowLength - Count;
 
     private static readonly Gen<double[]> Matrices = Gen.Double[-1, 1].Array[Count * Count];
 
@@ -24,47 +25,42 @@ public sealed class FiveEquationsTests
             [-1400, 26880, -117600, 179200, -88200],
             [630, -12600, 56700, -88200, 44100],
         ];
-        var rows = new double[Count * 2 * Count];
-        for (var i = 0; i < Count; i++)
+        double[] hilbert = [.. from i in Enumerable.Range(0, Count) from j in Enumerable.Range(0, Count) select 1.0 / (i + j + 1)];
+        foreach (var first in new[] { 0, Count - Sides })
         {
-            for (var j = 0; j < Count; j++) rows[(i * 2 * Count) + j] = 1.0 / (i + j + 1);
-            rows[(i * 2 * Count) + Count + i] = 1;
-        }
+            var rows = Rows(hilbert);
+            for (var side = 0; side < Sides; side++) rows[((first + side) * FiveEquations.RowLength) + Count + side] = 1;
 
-        Assert.Equal(1, FiveEquations.Solve(rows, 2 * Count));
-        for (var i = 0; i < Count; i++)
-        {
-            for (var j = 0; j < Count; j++) Assert.Equal(inverse[i][j], rows[(i * 2 * Count) + Count + j], 1e-9 * Math.Abs(inverse[i][j]));
+            Assert.Equal(1, FiveEquations.Solve(rows));
+            for (var i = 0; i < Count; i++)
+            {
+                for (var side = 0; side < Sides; side++)
+                    Assert.Equal(inverse[i][first + side], Solution(rows, i, side), 1e-9 * Math.Abs(inverse[i][first + side]));
+            }
         }
     }
 
     [Fact]
     public void The_solution_put_back_gives_the_right_hand_sides() =>
-        Gen.Select(Matrices, Gen.Double[-1, 1].Array[2 * Count]).Sample((matrix, right) =>
+        Gen.Select(Matrices, Gen.Double[-1, 1].Array[Sides * Count]).Sample((matrix, right) =>
         {
-            const int Width = Count + 2;
-            var rows = new double[Count * Width];
-            for (var i = 0; i < Count; i++)
-            {
-                Array.Copy(matrix, i * Count, rows, i * Width, Count);
-                Array.Copy(right, 2 * i, rows, (i * Width) + Count, 2);
-            }
-
-            if (FiveEquations.Solve(rows, Width) == 0) return;
-            for (var side = 0; side < 2; side++)
+            var rows = Rows(matrix);
+            for (var i = 0; i < Count; i++) Array.Copy(right, Sides * i, rows, (i * FiveEquations.RowLength) + Count, Sides);
+            if (FiveEquations.Solve(rows) == 0) return;
+            for (var side = 0; side < Sides; side++)
             {
                 for (var i = 0; i < Count; i++)
                 {
                     var (sum, size) = (0.0, 1.0);
                     for (var j = 0; j < Count; j++)
                     {
-                        var part = matrix[(i * Count) + j] * rows[(j * Width) + Count + side];
+                        var part = matrix[(i * Count) + j] * Solution(rows, j, side);
                         sum += part;
                         size += Math.Abs(part);
                     }
 
                     // Elimination with pivots leaves residuals of rounding, however near the rows are to depending on each other.
-                    Assert.Equal(right[(2 * i) + side], sum, 1e-12 * size * LargestSolution(rows, Width, side));
+                    Assert.Equal(right[(Sides * i) + side], sum, 1e-12 * size * LargestSolution(rows, side));
                 }
             }
         });
@@ -76,10 +72,8 @@ public sealed class FiveEquationsTests
         {
             var determinant = Determinant(matrix, Count);
             if (Math.Abs(determinant) < 1e-9) return;
-            var rows = new double[Count * (Count + 1)];
-            for (var i = 0; i < Count; i++) Array.Copy(matrix, i * Count, rows, i * (Count + 1), Count);
 
-            Assert.Equal(Math.Sign(determinant), FiveEquations.Solve(rows, Count + 1));
+            Assert.Equal(Math.Sign(determinant), FiveEquations.Solve(Rows(matrix)));
         });
 
     // Whole numbers, so that they depend on each other exactly and only the elimination rounds.
@@ -87,40 +81,43 @@ public sealed class FiveEquationsTests
     public void Rows_that_depend_on_each_other_have_no_sign() =>
         Gen.Select(WholeNumbers.Array[Count * Count], WholeNumbers.Array[Count - 1], Gen.Int[0, Count - 1]).Sample((matrix, shares, dependent) =>
         {
-            var rows = new double[Count * (Count + 1)];
-            for (var i = 0; i < Count; i++) Array.Copy(matrix, i * Count, rows, i * (Count + 1), Count);
+            var rows = Rows(matrix);
             for (var j = 0; j < Count; j++)
             {
                 var sum = 0.0;
                 for (var i = 0; i < Count - 1; i++) sum += shares[i] * matrix[((dependent + 1 + i) % Count * Count) + j];
-                rows[(dependent * (Count + 1)) + j] = sum;
+                rows[(dependent * FiveEquations.RowLength) + j] = sum;
             }
 
-            Assert.Equal(0, FiveEquations.Solve(rows, Count + 1));
+            Assert.Equal(0, FiveEquations.Solve(rows));
         });
 
     [Fact]
     public void Nothing_an_unknown_without_effect_and_what_is_no_number_have_no_sign()
     {
-        Assert.Equal(0, FiveEquations.Solve(new double[Count * (Count + 1)], Count + 1));
-        var rows = Unit();
-        rows[2 * (Count + 1) + 2] = 0;
-        Assert.Equal(0, FiveEquations.Solve(rows, Count + 1));
-        rows = Unit();
-        rows[(3 * (Count + 1)) + 3] = double.NaN;
-        Assert.Equal(0, FiveEquations.Solve(rows, Count + 1));
-        Assert.Equal(1, FiveEquations.Solve(Unit(), Count + 1));
+        Assert.Equal(0, FiveEquations.Solve(Rows(new double[Count * Count])));
+        Assert.Equal(0, FiveEquations.Solve(Rows(UnitWith(2, 0))));
+        Assert.Equal(0, FiveEquations.Solve(Rows(UnitWith(3, double.NaN))));
+        Assert.Equal(1, FiveEquations.Solve(Rows(UnitWith(0, 1))));
     }
 
-    private static double[] Unit()
+    private static double[] UnitWith(int place, double number)
     {
-        var rows = new double[Count * (Count + 1)];
-        for (var i = 0; i < Count; i++) rows[(i * (Count + 1)) + i] = 1;
+        var matrix = new double[Count * Count];
+        for (var i = 0; i < Count; i++) matrix[(i * Count) + i] = i == place ? number : 1;
+        return matrix;
+    }
+
+    private static double[] Rows(double[] matrix)
+    {
+        var rows = new double[Count * FiveEquations.RowLength];
+        for (var i = 0; i < Count; i++) Array.Copy(matrix, i * Count, rows, i * FiveEquations.RowLength, Count);
         return rows;
     }
 
-    private static double LargestSolution(double[] rows, int width, int side) =>
-        Enumerable.Range(0, Count).Max(i => Math.Max(1, Math.Abs(rows[(i * width) + Count + side])));
+    private static double Solution(double[] rows, int unknown, int side) => rows[(unknown * FiveEquations.RowLength) + Count + side];
+
+    private static double LargestSolution(double[] rows, int side) => Enumerable.Range(0, Count).Max(i => Math.Max(1, Math.Abs(Solution(rows, i, side))));
 
     private static double Determinant(double[] matrix, int size)
     {

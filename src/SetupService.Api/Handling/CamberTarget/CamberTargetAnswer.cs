@@ -33,9 +33,9 @@ public sealed record CamberTargetAnswer
     [Sample(-2.5)]
     public required double NearestCamberDeg { get; init; }
 
-    /// <summary>Mean inclination with that setting.</summary>
+    /// <summary>Mean inclination with that setting; null where a corner has no equilibrium then.</summary>
     [Sample(0.1)]
-    public required double MeanInclinationAtNearestDeg { get; init; }
+    public required double? MeanInclinationAtNearestDeg { get; init; }
 
     /// <summary>The static camber with other casters; empty on an axle that does not steer.</summary>
     public required CamberForCasterPart[] WithCaster { get; init; }

@@ -19,8 +19,6 @@ internal static class CamberTargetAnswers
     {
         var target = request.TargetInclinationDeg ?? 0;
         var wanted = result.StaticCamberDeg.Value;
-        var range = request.Range?.CamberDeg;
-        var nearest = range is null ? wanted : Math.Clamp(wanted, range.Minimum, range.Maximum);
         var at = (CarAxle)request.Axle;
         var input = HandlingInputs.Of(at).Camber;
         var straight = Straight(vehicle, reading.Car, at, wanted);
@@ -31,9 +29,9 @@ internal static class CamberTargetAnswers
             LeftByRightTurnsDeg = result.LeftDeg,
             RightByLeftTurnsDeg = result.RightDeg,
             MeanInclinationNowDeg = result.MeanInclinationNowDeg,
-            IsWithinRange = range is null ? null : nearest == wanted,
-            NearestCamberDeg = nearest,
-            MeanInclinationAtNearestDeg = result.MeanInclinationDeg(nearest, target),
+            IsWithinRange = request.Range?.CamberDeg is null ? null : result.NearestCamberDeg == wanted,
+            NearestCamberDeg = result.NearestCamberDeg,
+            MeanInclinationAtNearestDeg = result.MeanInclinationAtNearestDeg,
             WithCaster = [.. result.WithCaster.Select(one => new CamberForCasterPart { CasterDeg = one.CasterDeg, StaticCamberDeg = one.StaticCamberDeg })],
             CasterSaving = result.SavedPerCasterDeg,
             CasterSavingInTightest = result.SavedPerCasterInTightestDeg,

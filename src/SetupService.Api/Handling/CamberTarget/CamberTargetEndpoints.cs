@@ -42,6 +42,7 @@ internal static class CamberTargetEndpoints
             Axle = (CarAxle)request.Axle,
             Corners = corners.Corners,
             TargetInclinationDeg = request.TargetInclinationDeg ?? 0,
+            Adjustable = request.Range?.CamberDeg is { } range ? (range.Minimum, range.Maximum) : null,
             HeldLateralG = request.HeldLateralG,
         };
         var hardestG = demand.Hardest.Demand.LateralG;

@@ -12,8 +12,8 @@ public sealed class MovementSearch<TCorner>
 {
     private const int MaximumIterations = 30;
 
-    // After them the target is met from where the search is, by the least movement from there.
-    private const int FinishingIterations = 6;
+    // After them the target is met from where the search is, by the least movement from there, no step leading further from it.
+    private const int FinishingIterations = 12;
     private const int MaximumHalvings = 12;
 
     // Of a difference from which a slope is taken: its error tilts the least movement by some 1e-6 of itself.
@@ -70,7 +70,8 @@ public sealed class MovementSearch<TCorner>
         origin.Clear();
         for (var iteration = 0; iteration < MaximumIterations + FinishingIterations; iteration++)
         {
-            if (iteration >= MaximumIterations) Amounts.CopyTo(origin);
+            var isFinishing = iteration >= MaximumIterations;
+            if (isFinishing) Amounts.CopyTo(origin);
             if (!TryModel(slopes, wanted, archSlopes, origin, out var model))
             {
                 hitClosure = true;
@@ -78,7 +79,7 @@ public sealed class MovementSearch<TCorner>
             }
 
             model.Best(next);
-            var (moved, isCut) = Go(next);
+            var (moved, isCut) = Go(next, isFinishing);
             hitClosure = isCut;
             if (moved <= StillMm) break;
         }
@@ -135,11 +136,12 @@ public sealed class MovementSearch<TCorner>
         return true;
     }
 
-    /// <summary>Goes to the amounts, or as far towards them as the parts close.</summary>
-    private (double MovedMm, bool IsCut) Go(ReadOnlySpan<double> to)
+    /// <summary>Goes to the amounts, or as far towards them as the parts close and, where asked, the target comes nearer.</summary>
+    private (double MovedMm, bool IsCut) Go(ReadOnlySpan<double> to, bool comesNearer)
     {
         Span<double> tried = stackalloc double[to.Length];
         var share = 1.0;
+        var isCut = false;
         for (var halving = 0; halving <= MaximumHalvings; halving++, share *= 0.5)
         {
             var moved = 0.0;
@@ -149,13 +151,22 @@ public sealed class MovementSearch<TCorner>
                 moved = Math.Max(moved, Math.Abs(tried[i] - Amounts[i]));
             }
 
-            if (At(tried) is not { } reached) continue;
+            var reached = At(tried);
+            isCut |= reached is null;
+            if (reached is null || (comesNearer && SquareErrorDeg2(reached) >= SquareErrorDeg2(After))) continue;
             tried.CopyTo(Amounts);
             After = reached;
-            return (moved, halving > 0);
+            return (moved, isCut);
         }
 
-        return (0, true);
+        return (0, isCut);
+    }
+
+    private double SquareErrorDeg2(TCorner corner)
+    {
+        var camberError = (corner.CamberDeg - _target.CamberDeg) ?? 0;
+        var casterError = (corner.CasterDeg - _target.CasterDeg) ?? 0;
+        return (camberError * camberError) + (casterError * casterError);
     }
 
     private void Judge(ReadOnlySpan<double> slopes, ReadOnlySpan<double> archSlopes, bool hitClosure)

@@ -18,7 +18,6 @@ public readonly record struct ClosureGap(ConstraintRole Role, double GapMm, doub
     private const int MaximumIterations = 80;
     private const double SmallestDamping = 1e-12;
     private const double LargestDamping = 1e9;
-    private const int Width = FiveEquations.Count + 1;
 
     /// <summary>Whether nothing lacks: the parts meet, but past a dead point or assembled another way.</summary>
     public bool IsNone => ResidualMm < NoGapMm;
@@ -30,21 +29,20 @@ public readonly record struct ClosureGap(ConstraintRole Role, double GapMm, doub
         Span<double> values = stackalloc double[FiveEquations.Count];
         Span<double> tried = stackalloc double[FiveEquations.Count];
         Span<double> slopes = stackalloc double[FiveEquations.Count * FiveEquations.Count];
-        Span<double> rows = stackalloc double[FiveEquations.Count * Width];
+        Span<double> rows = stackalloc double[FiveEquations.Count * FiveEquations.RowLength];
         var pose = last.Pose with { Centre = last.Pose.Centre with { Z = corner.Stated.Centre.Z + travelMm } };
         var sum = Fill(corner, pose, rackMm, values, slopes);
         var damping = 1e-3;
         for (var iteration = 0; iteration < MaximumIterations && damping < LargestDamping; iteration++)
         {
             FillNormal(values, slopes, damping, rows);
-            if (FiveEquations.Solve(rows, Width) == 0)
+            if (FiveEquations.Solve(rows) == 0)
             {
                 damping *= 10;
                 continue;
             }
 
-            var candidate = pose.MovedBy(
-                new Vector3(rows[5], rows[Width + 5], 0), new Vector3(rows[(2 * Width) + 5], rows[(3 * Width) + 5], rows[(4 * Width) + 5]));
+            var candidate = pose.MovedBy(new Vector3(Solution(rows, 0), Solution(rows, 1), 0), new Vector3(Solution(rows, 2), Solution(rows, 3), Solution(rows, 4)));
             var candidateSum = Fill(corner, candidate, rackMm, tried, slopes);
             if (candidateSum < sum)
             {
@@ -63,6 +61,8 @@ public readonly record struct ClosureGap(ConstraintRole Role, double GapMm, doub
 
         return Largest(corner, values);
     }
+
+    private static double Solution(ReadOnlySpan<double> rows, int unknown) => rows[(unknown * FiveEquations.RowLength) + FiveEquations.Count];
 
     private static ClosureGap Largest(CornerMechanism corner, ReadOnlySpan<double> values)
     {
@@ -102,12 +102,12 @@ public readonly record struct ClosureGap(ConstraintRole Role, double GapMm, doub
         {
             var right = 0.0;
             for (var k = 0; k < FiveEquations.Count; k++) right -= slopes[(k * FiveEquations.Count) + i] * values[k];
-            rows[(i * Width) + FiveEquations.Count] = right;
+            rows[(i * FiveEquations.RowLength) + FiveEquations.Count] = right;
             for (var j = 0; j < FiveEquations.Count; j++)
             {
                 var sum = 0.0;
                 for (var k = 0; k < FiveEquations.Count; k++) sum += slopes[(k * FiveEquations.Count) + i] * slopes[(k * FiveEquations.Count) + j];
-                rows[(i * Width) + j] = i == j ? sum * (1 + damping) : sum;
+                rows[(i * FiveEquations.RowLength) + j] = i == j ? sum * (1 + damping) : sum;
             }
         }
     }

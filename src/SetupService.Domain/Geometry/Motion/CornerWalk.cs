@@ -39,6 +39,7 @@ public static class CornerWalk
     public static bool TryMove(CornerMechanism corner, double travelMm, double rackMm, ref CornerState state)
     {
         ArgumentNullException.ThrowIfNull(corner);
+        if (travelMm == state.TravelMm && rackMm == state.RackMm) return true;
         var from = state;
         var wayMm = Math.Max(Math.Abs(travelMm - from.TravelMm) / LongestTravelStepMm, Math.Abs(rackMm - from.RackMm) / LongestRackStepMm);
         var longestShare = wayMm <= 1 ? 1 : 1 / wayMm;

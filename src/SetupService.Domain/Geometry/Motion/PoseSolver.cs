@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+using System.Runtime.Intrinsics;
 using SetupService.Domain.Geometry.Mechanism;
 using SetupService.Domain.Numerics;
 
@@ -20,8 +22,7 @@ internal static class PoseSolver
     private const double LongestTurnRad = 0.5;
     private const double LongestMoveMm = 250;
 
-    // Five coefficients, then the movement that remains (or the one per travel) and the one per rack.
-    private const int Width = FiveEquations.Count + 2;
+    private const int Width = FiveEquations.RowLength;
 
     /// <summary>
     /// Closes the corner, starting from <paramref name="start"/>, whose wheel centre's height is set to that of the travel.
@@ -30,81 +31,56 @@ internal static class PoseSolver
     public static bool TryClose(CornerMechanism corner, double travelMm, double rackMm, in UprightPose start, out CornerState state)
     {
         Span<double> rows = stackalloc double[FiveEquations.Count * Width];
-        Span<double> perTravel = stackalloc double[FiveEquations.Count];
         var pose = start with { Centre = start.Centre with { Z = corner.Stated.Centre.Z + travelMm } };
-        for (var iteration = 0; ; iteration++)
+        state = default;
+        for (var iteration = 0; iteration <= MaximumIterations; iteration++)
         {
-            var residualMm = Fill(corner.Constraints, pose, rackMm, rows, perTravel);
+            var residualMm = Fill(corner.Constraints, pose, rackMm, rows);
+            var sign = double.IsFinite(residualMm) ? FiveEquations.Solve(rows) : 0;
+            if (sign == 0) return false;
             if (residualMm <= ToleranceMm)
             {
-                return TryDifferentiate(rows, perTravel, out state) && Complete(ref state, travelMm, rackMm, pose, residualMm);
-            }
-
-            if (iteration == MaximumIterations || !double.IsFinite(residualMm) || FiveEquations.Solve(rows, Width) == 0)
-            {
-                state = default;
-                return false;
+                var (travelMove, travelTurn) = Movement(rows, 1);
+                var (rackMove, rackTurn) = Movement(rows, 2);
+                state = new CornerState
+                {
+                    TravelMm = travelMm,
+                    RackMm = rackMm,
+                    Pose = pose,
+                    PerTravel = new UprightMotion(travelMove with { Z = 1 }, travelTurn),
+                    PerRack = new UprightMotion(rackMove, rackTurn),
+                    ResidualMm = residualMm,
+                    AssemblySign = sign,
+                };
+                return true;
             }
 
             var (move, turn) = Movement(rows, 0);
-            if (!(turn.Length <= LongestTurnRad) || !(move.Length <= LongestMoveMm))
-            {
-                state = default;
-                return false;
-            }
-
+            if (!(turn.Length <= LongestTurnRad) || !(move.Length <= LongestMoveMm)) return false;
             pose = pose.MovedBy(move, turn);
         }
+
+        return false;
     }
 
     /// <summary>
-    /// Writes the equations for the movement that remains, the rack's in the last column, and the negative derivatives by the wheel
-    /// centre's height aside; gives the largest value, mm.
+    /// Writes the equations for the movement that remains, for the one per mm of the wheel centre's height and for the one per mm of rack;
+    /// gives the largest of what does not close, mm.
     /// </summary>
-    private static double Fill(ReadOnlySpan<Constraint> constraints, in UprightPose pose, double rackMm, Span<double> rows, Span<double> perTravel)
+    private static double Fill(ReadOnlySpan<Constraint> constraints, in UprightPose pose, double rackMm, Span<double> rows)
     {
+        var vectors = MemoryMarshal.Cast<double, Vector512<double>>(rows);
         var turn = pose.Turn.ToMatrix();
         var largest = 0.0;
         for (var i = 0; i < FiveEquations.Count; i++)
         {
             ref readonly var constraint = ref constraints[i];
             var value = constraint.Evaluate(pose.Centre, turn, rackMm, out var force, out var moment);
-            var row = rows.Slice(i * Width, Width);
-            row[6] = -constraint.PerRack(force);
-            row[5] = -value;
-            row[4] = moment.Z;
-            row[3] = moment.Y;
-            row[2] = moment.X;
-            row[1] = force.Y;
-            row[0] = force.X;
-            perTravel[i] = -force.Z;
+            vectors[i] = Vector512.Create(force.X, force.Y, moment.X, moment.Y, moment.Z, -value, -force.Z, -constraint.PerRack(force));
             largest = Math.Max(largest, Math.Abs(value));
         }
 
         return largest;
-    }
-
-    private static bool TryDifferentiate(Span<double> rows, ReadOnlySpan<double> perTravel, out CornerState state)
-    {
-        for (var i = 0; i < FiveEquations.Count; i++) rows[(i * Width) + FiveEquations.Count] = perTravel[i];
-        var sign = FiveEquations.Solve(rows, Width);
-        state = default;
-        if (sign == 0) return false;
-        var (move, turn) = Movement(rows, 0);
-        var (rackMove, rackTurn) = Movement(rows, 1);
-        state = new CornerState
-        {
-            PerTravel = new UprightMotion(move with { Z = 1 }, turn),
-            PerRack = new UprightMotion(rackMove, rackTurn),
-            AssemblySign = sign,
-        };
-        return true;
-    }
-
-    private static bool Complete(ref CornerState state, double travelMm, double rackMm, in UprightPose pose, double residualMm)
-    {
-        state = state with { TravelMm = travelMm, RackMm = rackMm, Pose = pose, ResidualMm = residualMm };
-        return true;
     }
 
     private static (Vector3 MoveMm, Vector3 TurnRad) Movement(ReadOnlySpan<double> rows, int side)

@@ -9,11 +9,11 @@ namespace SetupService.Domain.Geometry.Motion;
 /// </summary>
 public static class WheelFiguresMaker
 {
+    /// <summary>A contact that rises less than this per mm of wheel travel runs level: what is measured against its rise is not there.</summary>
+    public const double LeastRise = 1e-6;
+
     // A field that turns less than this per mm has its instant centre more than 1000 km away.
     private const double LeastSpinRadPerMm = 1e-9;
-
-    // A contact that rises less than this per mm of wheel travel runs level: what is measured against its rise is not there.
-    private const double LeastRise = 1e-6;
 
     // A steering axis nearer to level than this, rad, meets the ground some hundred kilometres away.
     private const double LeastUprightRad = 1e-6;
@@ -49,7 +49,6 @@ public static class WheelFiguresMaker
         var spring = corner.Spring?.At(state.Pose, turn, motion);
         var damper = ReferenceEquals(corner.Damper, corner.Spring) ? spring : corner.Damper?.At(state.Pose, turn, motion);
         var rises = Math.Abs(atContact.Z) > LeastRise;
-        var level = (wheel.Spin.X * wheel.Spin.X) + (wheel.Spin.Y * wheel.Spin.Y);
         return new WheelFigures
         {
             TravelMm = state.TravelMm,
@@ -73,8 +72,8 @@ public static class WheelFiguresMaker
             SideInstantCentreZMm = side?.Height,
             ContactForwardSlope = rises ? atContact.X / atContact.Z : null,
             CentreForwardSlope = motion.Velocity.X,
-            CamberGainDegPerMm = -double.RadiansToDegrees(spinChange.Z / Math.Sqrt(level)),
-            ToeGainDegPerMm = double.RadiansToDegrees(((wheel.Spin.Y * spinChange.X) - (wheel.Spin.X * spinChange.Y)) / level),
+            CamberGainDegPerMm = wheel.CamberChangeDeg(spinChange),
+            ToeGainDegPerMm = wheel.ToeChangeDeg(spinChange),
             SpringLengthMm = spring?.LengthMm,
             SpringMotionRatio = spring?.MotionRatio,
             DamperLengthMm = damper?.LengthMm,

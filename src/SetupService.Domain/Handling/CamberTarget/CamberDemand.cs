@@ -14,6 +14,9 @@ public sealed record CamberDemand
     /// <summary>Inclination to the road that the mean is to have, degrees; negative = top towards the car's centre.</summary>
     public double TargetInclinationDeg { get; init; }
 
+    /// <summary>Static cambers that the adjustment reaches, degrees; null = any.</summary>
+    public (double MinimumDeg, double MaximumDeg)? Adjustable { get; init; }
+
     /// <summary>What the tyres are known to hold, g; null = nothing is known beyond the hardest corner.</summary>
     public double? HeldLateralG { get; init; }
 

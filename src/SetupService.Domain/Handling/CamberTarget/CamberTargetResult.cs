@@ -17,8 +17,11 @@ public sealed record CamberTargetResult
     /// <summary>Mean inclination with the camber set now, degrees.</summary>
     public required double MeanInclinationNowDeg { get; init; }
 
-    /// <summary>Mean inclination per degree of static camber.</summary>
-    public required double InclinationPerCamber { get; init; }
+    /// <summary>The static camber nearest to the one wanted that the adjustment reaches, degrees.</summary>
+    public required double NearestCamberDeg { get; init; }
+
+    /// <summary>Mean inclination with that, degrees; null where a corner has no equilibrium then.</summary>
+    public required double? MeanInclinationAtNearestDeg { get; init; }
 
     /// <summary>Every corner with the camber wanted, the hardest first.</summary>
     public required IReadOnlyList<CornerWork> Corners { get; init; }
@@ -37,8 +40,4 @@ public sealed record CamberTargetResult
 
     /// <summary>By what the tyres' peak is scaled; 1 = not.</summary>
     public required double PeakScale { get; init; }
-
-    /// <summary>Mean inclination with another static camber, degrees, close to the one wanted.</summary>
-    public double MeanInclinationDeg(double staticCamberDeg, double targetDeg) =>
-        targetDeg + (InclinationPerCamber * (staticCamberDeg - StaticCamberDeg.Value));
 }

@@ -19,6 +19,9 @@ public sealed class CamberTargetSearch
     private const double RelativeStep = 1e-3;
     private const double SlopeStepDeg = 0.02;
 
+    // Nearer cambers tell the search's own rounding, not slopes.
+    private const double LeastLearntDeg = 1e-4;
+
     private readonly HandlingCarReading _reading;
     private readonly CamberDemand _demand;
     private readonly CornerSeries _series;
@@ -65,6 +68,7 @@ public sealed class CamberTargetSearch
         var set = With(car, found.CamberDeg);
         var works = _series.Works(set)!;
         var peakScale = _series.PeakScale;
+        var nearest = _demand.Adjustable is { } reach ? Math.Clamp(found.CamberDeg, reach.MinimumDeg, reach.MaximumDeg) : found.CamberDeg;
         var sensitivities = Sensitivities(set, found.CamberDeg);
         var steers = _demand.Axle == CarAxle.Front;
         var caster = HandlingInputs.Of(_demand.Axle).Caster;
@@ -74,7 +78,8 @@ public sealed class CamberTargetSearch
             LeftDeg = OneSide(works, found, TurnDirection.Right),
             RightDeg = OneSide(works, found, TurnDirection.Left),
             MeanInclinationNowDeg = now,
-            InclinationPerCamber = found.PerCamber,
+            NearestCamberDeg = nearest,
+            MeanInclinationAtNearestDeg = nearest == found.CamberDeg ? _demand.TargetInclinationDeg : MeanDeg(car, nearest),
             Corners = works,
             Sensitivities = sensitivities,
             SavedPerCasterDeg = steers ? sensitivities.FirstOrDefault(one => one.Place == "/vehicle" + caster.Place)?.DegPerUnit : null,
@@ -101,7 +106,7 @@ public sealed class CamberTargetSearch
             }
 
             var off = CornerSeries.MeanDeg(works, null)!.Value - _demand.TargetInclinationDeg;
-            if (before is { } last && Math.Abs(camber - last.CamberDeg) > 1e-7) perCamber = (off - last.OffDeg) / (camber - last.CamberDeg);
+            if (before is { } last && Math.Abs(camber - last.CamberDeg) > LeastLearntDeg) perCamber = (off - last.OffDeg) / (camber - last.CamberDeg);
             if (Math.Abs(off) <= AgreedDeg) return (camber, perCamber);
             before = (camber, off);
 
@@ -170,6 +175,9 @@ public sealed class CamberTargetSearch
 
         return true;
     }
+
+    private double? MeanDeg(HandlingCar car, double camberDeg) =>
+        _series.Works(With(car, camberDeg)) is { } works ? CornerSeries.MeanDeg(works, null) : null;
 
     private double? OneSide(CornerWork[] works, (double CamberDeg, double PerCamber) found, TurnDirection turn) =>
         CornerSeries.MeanDeg(works, turn) is { } mean ? found.CamberDeg - ((mean - _demand.TargetInclinationDeg) / found.PerCamber) : null;

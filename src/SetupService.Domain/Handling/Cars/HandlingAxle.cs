@@ -100,6 +100,9 @@ public sealed record HandlingAxle
     /// <summary>Change of toe under side force to the car's middle, degrees per kN; positive = toes out.</summary>
     public required double ToeComplianceDegPerKn { get; init; }
 
+    /// <summary>Whether both wheels are set to the same angles, so that what guides the one guides the other.</summary>
+    public bool IsSetAlike => LeftCamberDeg == RightCamberDeg && LeftToeDeg == RightToeDeg && LeftCasterDeg == RightCasterDeg;
+
     /// <summary>Static load of the axle, N.</summary>
     public double LoadN => LeftLoadN + RightLoadN;
 

@@ -11,23 +11,34 @@ internal readonly record struct AxleBalance
     private readonly (double Outer, double Inner) _perHeave;
     private readonly (double Outer, double Inner) _perRoll;
 
-    private AxleBalance(CorneringAxle axle)
+    private AxleBalance(CorneringAxle axle, double steer)
     {
         _axle = axle;
-        var (outer, inner) = axle.Residuals();
+        var (outer, inner) = axle.Residuals(steer);
+        var (outerBySteer, innerBySteer) = (axle.Outer.LoadBySteerN(steer), axle.Inner.LoadBySteerN(steer));
+        OffN = axle.LoadN + outerBySteer + innerBySteer - axle.StaticLoadN;
+        MovedN = axle.MovedN + ((outerBySteer - innerBySteer) / 2);
         Largest = Math.Max(Math.Abs(outer), Math.Abs(inner));
         axle.Linearise();
         _fixed = axle.Travels(outer, inner);
         _perHeave = axle.Travels(-axle.Outer.TyreRateNPerMm, -axle.Inner.TyreRateNPerMm);
         _perRoll = axle.Travels(RollLoad(axle.Outer), RollLoad(axle.Inner));
 
-        static double RollLoad(CorneringWheel wheel) => (-wheel.TyreRateNPerMm * wheel.RisePerRoll) - wheel.LinkLoadPerRoll;
+        double RollLoad(CorneringWheel wheel) =>
+            (-wheel.TyreRateNPerMm * wheel.RisePerRoll) - wheel.LinkLoadPerRoll + (axle.SuspendedN(wheel) * wheel.RiseByRoll / wheel.Rise);
     }
 
     /// <summary>The larger of what is out of balance at the two wheels, N.</summary>
     public double Largest { get; }
 
-    public static AxleBalance Of(CorneringAxle axle) => new(axle);
+    /// <summary>By how much the axle's load is off, N.</summary>
+    public double OffN { get; }
+
+    /// <summary>Load that has moved from the inner wheel to the outer one since rest, N.</summary>
+    public double MovedN { get; }
+
+    /// <summary>The balance once the wheels are steered so much further.</summary>
+    public static AxleBalance Of(CorneringAxle axle, double steer) => new(axle, steer);
 
     /// <summary>The heave, mm, that changes the axle's load by this much, N, as a fixed part and one by the roll.</summary>
     public (double Fixed, double PerRoll) HeaveFor(double loadN)

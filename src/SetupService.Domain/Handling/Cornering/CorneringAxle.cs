@@ -48,6 +48,9 @@ internal sealed class CorneringAxle
     /// <summary>Mean heading of the wheels, positive = into the turn, without the give.</summary>
     public double HeadingDeg => (Outer.HeadingDeg + Inner.HeadingDeg) / 2;
 
+    /// <summary>The same where the tyres are taken to stand.</summary>
+    public double TyreHeadingDeg => (Outer.Tyre.HeadingDeg + Inner.Tyre.HeadingDeg) / 2;
+
     /// <summary>Moment of the unsprung masses about the ground.</summary>
     public double UnsprungMomentNmm { get; private set; }
 
@@ -66,7 +69,8 @@ internal sealed class CorneringAxle
     public static CorneringAxle? Of(HandlingCar car, CarAxle at, TurnDirection turn)
     {
         var axle = car.At(at);
-        if (WheelGuide.Of(axle, at, WheelSide.Left) is not { } left || WheelGuide.Of(axle, at, WheelSide.Right) is not { } right) return null;
+        if (WheelGuide.Of(axle, at, WheelSide.Left) is not { } left) return null;
+        if ((axle.IsSetAlike ? left : WheelGuide.Of(axle, at, WheelSide.Right)) is not { } right) return null;
         var wheelbase = car.WheelbaseMm ?? 0;
         var station = at == CarAxle.Front ? (1 - car.ShareFront) * wheelbase : -car.ShareFront * wheelbase;
         var leftWheel = new CorneringWheel(axle, left, WheelSide.Left, turn == TurnDirection.Right);
@@ -100,72 +104,82 @@ internal sealed class CorneringAxle
 
     public bool TryGuide(double steer) => Outer.TryGuide(steer) && Inner.TryGuide(steer);
 
-    public void Stand(double rollRad, double sin, double cos)
+    public void Stand(double sin, double cos)
     {
-        Outer.Stand(rollRad, sin, cos, HeaveMm);
-        Inner.Stand(rollRad, sin, cos, HeaveMm);
+        Outer.Stand(sin, cos, HeaveMm);
+        Inner.Stand(sin, cos, HeaveMm);
     }
 
-    /// <summary>Goes to the loads and inclinations a step leads to, to first order, until the wheels stand there; false where one would be off the road.</summary>
-    public bool TryLead((double Outer, double Inner) travelsMm, double heaveMm, double rollSine, double rollRad) =>
-        Outer.TryLead(travelsMm.Outer, heaveMm, rollSine, rollRad) && Inner.TryLead(travelsMm.Inner, heaveMm, rollSine, rollRad);
+    /// <summary>Takes the tyres to stand where a step leads, to first order, until the wheels stand anew; false where one would be off the road.</summary>
+    public bool TryLead((double Outer, double Inner) travelsMm, double heaveMm, double rollSine, double rollRad, double steer) =>
+        Outer.TryLead(travelsMm.Outer, heaveMm, rollSine, rollRad, steer) && Inner.TryLead(travelsMm.Inner, heaveMm, rollSine, rollRad, steer);
 
-    /// <summary>The tyres at the present loads, each with how far it is turned against the axle's slip angle about a turn centred at this station and distance.</summary>
-    public TyrePair Tyres(double peakScale, double centreStationMm, double centreMm, double referenceDeg)
+    /// <summary>The tyres where they are taken to stand, each with how far it is turned against the axle's slip angle about a turn centred at this station and distance.</summary>
+    public TyrePair Tyres(double peakScale, double centreStationMm, double centreMm)
     {
-        var meanDeg = HeadingDeg;
+        var meanDeg = TyreHeadingDeg;
+        var ahead = StationMm - centreStationMm;
         return new(Outer.Curve(peakScale), Inner.Curve(peakScale), Turn(Outer), Turn(Inner));
 
-        double Turn(CorneringWheel wheel) => wheel.HeadingDeg - meanDeg + wheel.HeadingComplianceDeg - (PathDeg(wheel.Sign) - referenceDeg);
+        double Turn(CorneringWheel wheel) => wheel.Tyre.HeadingDeg - meanDeg + wheel.HeadingComplianceDeg + PathTurnDeg(wheel.Sign * HalfTrackMm);
 
-        double PathDeg(double sign) => double.RadiansToDegrees(Math.Atan2(StationMm - centreStationMm, centreMm + (sign * HalfTrackMm)));
+        // By how much the path of the axle's middle is turned against that of a wheel so far out.
+        double PathTurnDeg(double outMm) => double.RadiansToDegrees(Math.Atan2(ahead * outMm, (centreMm * (centreMm + outMm)) + (ahead * ahead)));
     }
 
-    /// <summary>How far the most the tyres can give must be scaled for the side force with some to spare; 0 where that is plainly not needed.</summary>
-    public double PeakNeed(in TyrePair tyres, double peakScale, double spare)
+    /// <summary>How far the most the tyres can give must be scaled for the side force with some to spare, or so far as is enough already.</summary>
+    public double PeakNeed(in TyrePair tyres, double peakScale, double spare, double enough)
     {
+        var askedN = peakScale * spare * SideForceN;
+
         // Each tyre's own most is at least what it adds to the common peak, which is seldom under nine tenths of the sum.
-        if (tyres.Outer.MostN + tyres.Inner.MostN > 1.25 * spare * SideForceN) return 0;
-        var peak = tyres.PeakN(ref _peakSlipDeg);
-        return peak > 0 ? peakScale * spare * SideForceN / peak : double.PositiveInfinity;
+        if (peakScale * (tyres.Outer.MostN + tyres.Inner.MostN) > 1.25 * askedN) return enough;
+        var peak = tyres.PeakN(ref _peakSlipDeg, askedN / enough);
+        return peak > 0 ? askedN / peak : double.PositiveInfinity;
     }
 
-    /// <summary>Finds the slip at which the tyres give the side force; false where they cannot.</summary>
-    public bool TrySlip(in TyrePair tyres)
+    /// <summary>Finds the slip at which the tyres give the side force and each one's share of it; false where they cannot.</summary>
+    /// <param name="tyres">The tyres.</param>
+    /// <param name="accelerationMs2">Lateral acceleration, m/s².</param>
+    /// <param name="movedN">By how much the shares changed.</param>
+    public bool TryPull(in TyrePair tyres, double accelerationMs2, out double movedN)
     {
-        if (tyres.SlipFor(SideForceN, SlipDeg) is not { } slip) return false;
-        SlipDeg = slip;
+        movedN = 0;
+        if (tyres.SlipFor(SideForceN, SlipDeg) is not { } shared) return false;
+        SlipDeg = shared.SlipDeg;
+        var unsprung = _axle.UnsprungMassKg * accelerationMs2;
+        movedN = Outer.Pull(shared.OuterN, SlipDeg + tyres.OuterTurnDeg, unsprung) + Inner.Pull(shared.InnerN, SlipDeg + tyres.InnerTurnDeg, unsprung);
         return true;
     }
 
-    /// <summary>Takes each tyre's share of the side force at that slip; gives by how much they changed.</summary>
-    public double Pull(in TyrePair tyres, double accelerationMs2)
-    {
-        var unsprung = _axle.UnsprungMassKg * accelerationMs2;
-        return Outer.Pull(tyres.Outer, SlipDeg + tyres.OuterTurnDeg, unsprung) + Inner.Pull(tyres.Inner, SlipDeg + tyres.InnerTurnDeg, unsprung);
-    }
-
-    /// <summary>What is out of balance at each wheel: the tyre's load less what stands on it.</summary>
-    public (double Outer, double Inner) Residuals()
+    /// <summary>What is out of balance at each wheel once it is steered so much further: the tyre's load less what stands on it.</summary>
+    public (double Outer, double Inner) Residuals(double steer)
     {
         Outer.Spring();
         Inner.Spring();
         var bar = _barNPerMm * (Outer.TravelMm - Inner.TravelMm);
         return (Of(Outer, bar), Of(Inner, -bar));
 
-        double Of(CorneringWheel wheel, double barN) => wheel.LoadN
-            - (wheel.WeightN + (wheel.Sign * UnsprungTransferN) + ((wheel.SpringN + barN) / wheel.Rise) + (wheel.Sign * wheel.Slope * wheel.LinkForceN));
+        double Of(CorneringWheel wheel, double barN) =>
+            SuspendedN(wheel) + wheel.LoadBySteerN(steer) - ((wheel.SpringN + wheel.SpringBySteerN(steer) + barN) / wheel.Rise);
     }
+
+    /// <summary>What of a wheel's load is left for spring, stops and bar to hold up.</summary>
+    public double SuspendedN(CorneringWheel wheel) =>
+        wheel.LoadN - (wheel.WeightN + (wheel.Sign * UnsprungTransferN) + (wheel.Sign * wheel.Slope * wheel.LinkForceN));
 
     /// <summary>Prepares the response of the two travels to what is out of balance.</summary>
     public void Linearise()
     {
-        var outer = (-Outer.TyreRateNPerMm * Outer.Rise) - ((Outer.SpringRateNPerMm + _barNPerMm) / Outer.Rise) - Outer.LinkRateNPerMm;
-        var inner = (-Inner.TyreRateNPerMm * Inner.Rise) - ((Inner.SpringRateNPerMm + _barNPerMm) / Inner.Rise) - Inner.LinkRateNPerMm;
+        var (outer, inner) = (ByTravel(Outer), ByTravel(Inner));
         var (outerByInner, innerByOuter) = (_barNPerMm / Outer.Rise, _barNPerMm / Inner.Rise);
         _det = (outer * inner) - (outerByInner * innerByOuter);
         (_outerPerOuter, _outerPerInner) = (inner / _det, -outerByInner / _det);
         (_innerPerOuter, _innerPerInner) = (-innerByOuter / _det, outer / _det);
+
+        // What springs and bar hold is taken as it is in balance: far from there a solid stop may press with anything.
+        double ByTravel(CorneringWheel wheel) => (-wheel.TyreRateNPerMm * wheel.Rise) - wheel.LinkRateNPerMm
+            - ((wheel.SpringRateNPerMm + _barNPerMm - (SuspendedN(wheel) * wheel.RiseByTravel)) / wheel.Rise);
     }
 
     /// <summary>The travels' change that makes up for a change of each wheel's balance, N.</summary>

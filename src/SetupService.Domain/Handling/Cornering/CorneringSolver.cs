@@ -1,5 +1,4 @@
 using SetupService.Domain.Handling.Cars;
-using SetupService.Domain.Handling.Tyres;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Cornering;
@@ -17,16 +16,19 @@ public sealed class CorneringSolver
     private const double Closed = 1e-10;
 
     // Of the weight: with more out of balance a step is too long to tell ahead what it does to the tyres.
-    private const double NearlyClosed = 0.2;
+    private const double NearlyClosed = 0.5;
 
     private const int MostSteps = 120;
     private const int SmoothSteps = 20;
     private const int MostHalvings = 10;
     private const int Stages = 16;
-    private const double LongestRollSine = 0.06;
-    private const double LongestTravelMm = 40;
+    private const double LongestRollSine = 0.1;
+    private const double LongestTravelMm = 60;
     private const double FurthestRollRad = 0.7;
     private const double LongestSteerDeg = 12;
+
+    // By the weight: what resists roll less is taken to resist nothing.
+    private const double LeastResistanceMm = 1;
 
     // Of the radius: further ahead or behind the turn's centre does not lie for any slip a tyre can have.
     private const double FurthestCentre = 0.9;
@@ -41,8 +43,8 @@ public sealed class CorneringSolver
     private double _centreStationMm;
     private double _centreMm;
     private double _peakScale = 1;
-    private double _steerPerHeading;
-    private bool _isFresh = true;
+    private double _steerChange;
+    private bool _isUnguided;
 
     private CorneringSolver(HandlingCar car, CorneringAxle front, CorneringAxle rear, TurnDirection turn)
     {
@@ -121,14 +123,14 @@ public sealed class CorneringSolver
         _front.StartFrom(other._front);
         _rear.StartFrom(other._rear);
         (_rollRad, _steer, _centreStationMm, _peakScale) = (other._rollRad, other._steer, other._centreStationMm, other._peakScale);
-        _isFresh = true;
+        _isUnguided = true;
     }
 
     private void Reset()
     {
         _front.Reset();
         _rear.Reset();
-        (_rollRad, _steer, _centreStationMm, _peakScale, _isFresh) = (0, 0, 0, 1, true);
+        (_rollRad, _steer, _centreStationMm, _peakScale, _isUnguided) = (0, 0, 0, 1, false);
     }
 
     private CorneringFailure? Settle(double lateralG, double radiusM, in PeakRule grip)
@@ -138,24 +140,30 @@ public sealed class CorneringSolver
         _rear.Demand(acceleration);
         _peakScale = grip.IsHeld ? grip.Least : Math.Max(_peakScale, grip.Least);
         _centreStationMm = Math.Clamp(_centreStationMm, -FurthestCentre * radiusM * 1000, FurthestCentre * radiusM * 1000);
-        if (_isFresh)
+        if (_isUnguided)
         {
             if (!Guide()) return CorneringFailure.TravelNotReached;
-            _isFresh = false;
+            _isUnguided = false;
         }
 
         var weight = _front.StaticLoadN + _rear.StaticLoadN;
         for (var step = 0; step < MostSteps; step++)
         {
             var (sin, cos) = Math.SinCos(_rollRad);
-            _front.Stand(_rollRad, sin, cos);
-            _rear.Stand(_rollRad, sin, cos);
-            if (!TrySlip(radiusM * 1000, grip, out var front, out var rear, out var turned)) return CorneringFailure.GripExceeded;
-            var moved = turned + _rear.Pull(rear, acceleration) + _front.Pull(front, acceleration);
-            var rest = Balance(acceleration, sin, cos, out var change);
+            _front.Stand(sin, cos);
+            _rear.Stand(sin, cos);
+
+            // A peak that is scaled as it must be gives out only where an axle is off the road.
+            if (!TryPull(acceleration, radiusM * 1000, grip, 0, out var moved)) return grip.IsHeld ? CorneringFailure.GripExceeded : CorneringFailure.RollsOver;
+            var rest = Balance(acceleration, sin, cos, 0, out var change);
             if (rest <= Closed && moved <= 10 * Closed * weight && step > 0) return IsStanding() ? null : CorneringFailure.RollsOver;
             if (!double.IsFinite(change.RollSine)) return CorneringFailure.RollsOver;
-            if (rest <= NearlyClosed && step < SmoothSteps) SteerAhead(change, cos, radiusM * 1000, grip);
+            change = change with { Steer = _steerChange };
+            if (rest <= NearlyClosed && step < SmoothSteps && TryPullAhead(change, cos, acceleration, radiusM * 1000, grip))
+            {
+                Balance(acceleration, sin, cos, _steerChange, out change);
+            }
+
             if (!Step(change, Patience(step))) return CorneringFailure.TravelNotReached;
             if (Math.Abs(_rollRad) > FurthestRollRad) return CorneringFailure.RollsOver;
         }
@@ -171,51 +179,57 @@ public sealed class CorneringSolver
     private bool Guide() => _front.TryGuide(_steer) && _rear.TryGuide(0);
 
     /// <summary>
-    /// Finds the slip of both axles at the present loads, where the turn's centre lies and how far the wheels must be steered; false where
-    /// the tyres cannot hold.
+    /// Finds the slip of both axles where the tyres are taken to stand, the side force of each, where the turn's centre lies and how far the
+    /// wheels must be steered; false where the tyres cannot hold.
     /// </summary>
+    /// <param name="acceleration">Lateral acceleration, m/s².</param>
     /// <param name="radiusMm">Radius.</param>
     /// <param name="grip">How far the peak may be scaled.</param>
-    /// <param name="front">The front tyres.</param>
-    /// <param name="rear">The rear tyres.</param>
-    /// <param name="turnedN">What of steer, centre and peak was still to come, each as a share of the weight, N.</param>
-    private bool TrySlip(double radiusMm, in PeakRule grip, out TyrePair front, out TyrePair rear, out double turnedN)
+    /// <param name="led">How far the tyres are taken to be steered beyond the wheels.</param>
+    /// <param name="movedN">What of steer, centre and peak, each as a share of the weight, and of side forces was still to come, N.</param>
+    private bool TryPull(double acceleration, double radiusMm, in PeakRule grip, double led, out double movedN)
     {
         var centreMm = CentreMm(radiusMm);
-        rear = _rear.Tyres(_peakScale, _centreStationMm, centreMm, PathDeg(_rear, centreMm));
-        front = _front.Tyres(_peakScale, _centreStationMm, centreMm, PathDeg(_front, centreMm));
+        var rear = _rear.Tyres(_peakScale, _centreStationMm, centreMm);
+        var front = _front.Tyres(_peakScale, _centreStationMm, centreMm);
         var before = _peakScale;
         if (!grip.IsHeld)
         {
-            var need = Math.Max(_front.PeakNeed(front, _peakScale, Spare), _rear.PeakNeed(rear, _peakScale, Spare));
-            _peakScale = Math.Max(grip.Least, double.IsFinite(need) ? need : 2 * _peakScale);
+            var enough = Math.Max(grip.Least, _front.PeakNeed(front, _peakScale, Spare, grip.Least));
+            enough = Math.Max(enough, _rear.PeakNeed(rear, _peakScale, Spare, enough));
+            _peakScale = double.IsFinite(enough) ? enough : 2 * _peakScale;
             if (_peakScale != before) (front, rear) = (front.WithPeak(_peakScale / before), rear.WithPeak(_peakScale / before));
         }
 
-        turnedN = 0;
-        if (!_rear.TrySlip(rear) || !_front.TrySlip(front)) return false;
+        movedN = 0;
+        if (!_rear.TryPull(rear, acceleration, out var rearMoved) || !_front.TryPull(front, acceleration, out var frontMoved)) return false;
 
         // The rear wheels' path gives the turn's centre; kept within the turn for any slip a tyre can have.
-        var (sin, cos) = Math.SinCos(double.DegreesToRadians(_rear.HeadingDeg - _rear.SlipDeg));
+        var (sin, cos) = Math.SinCos(double.DegreesToRadians(_rear.TyreHeadingDeg - _rear.SlipDeg));
         var station = Math.Clamp(_rear.StationMm - (centreMm * sin / cos), -FurthestCentre * radiusMm, FurthestCentre * radiusMm);
         var centreMoved = Math.Abs(station - _centreStationMm) / radiusMm;
         _centreStationMm = station;
         _centreMm = CentreMm(radiusMm);
-        _steerPerHeading = _front.SlipDeg + PathDeg(_front, _centreMm) - _front.HeadingDeg;
-        turnedN = (Math.Abs(_steerPerHeading) + centreMoved + Math.Abs((_peakScale / before) - 1)) * (_front.StaticLoadN + _rear.StaticLoadN);
+        var headingDeg = _front.SlipDeg + PathDeg(_front, _centreMm) - _front.TyreHeadingDeg;
+        _steerChange = led + (Math.Clamp(headingDeg, -LongestSteerDeg, LongestSteerDeg) / HeadingPerSteer());
+        movedN = ((Math.Abs(headingDeg) + centreMoved + Math.Abs((_peakScale / before) - 1)) * (_front.StaticLoadN + _rear.StaticLoadN))
+            + rearMoved + frontMoved;
         return true;
     }
 
     /// <summary>
-    /// Finds the steer for the loads a step leads to, so that the two do not run after each other; else that for the present loads stays.
+    /// Finds steer and side forces where a step leads, so that they do not run after it; false where that cannot be told, those of the
+    /// present stand then stay.
     /// </summary>
-    private void SteerAhead(in BodyChange change, double cos, double radiusMm, in PeakRule grip)
+    private bool TryPullAhead(in BodyChange change, double cos, double acceleration, double radiusMm, in PeakRule grip)
     {
         var rollRad = change.RollSine / cos;
-        if (!_front.TryLead(change.Front, change.FrontHeaveMm, change.RollSine, rollRad)
-            || !_rear.TryLead(change.Rear, change.RearHeaveMm, change.RollSine, rollRad)) return;
+        if (!_front.TryLead(change.Front, change.FrontHeaveMm, change.RollSine, rollRad, change.Steer)
+            || !_rear.TryLead(change.Rear, change.RearHeaveMm, change.RollSine, rollRad, 0)) return false;
         var peakScale = _peakScale;
-        if (!TrySlip(radiusMm, grip, out _, out _, out _)) _peakScale = peakScale;
+        if (TryPull(acceleration, radiusMm, grip, change.Steer, out _)) return true;
+        _peakScale = peakScale;
+        return false;
     }
 
     /// <summary>How far the turn's centre lies to the side of the car.</summary>
@@ -224,8 +238,11 @@ public sealed class CorneringSolver
     private double PathDeg(CorneringAxle axle, double centreMm) =>
         double.RadiansToDegrees(Math.Atan2(axle.StationMm - _centreStationMm, centreMm));
 
-    /// <summary>What is out of balance, as a share of the weight, and the change of roll, heave and travels that Newton's method takes from it.</summary>
-    private double Balance(double acceleration, double sin, double cos, out BodyChange change)
+    /// <summary>
+    /// What is out of balance once the wheels are steered so much further, as a share of the weight, and the change of roll, heave and
+    /// travels that Newton's method takes from it.
+    /// </summary>
+    private double Balance(double acceleration, double sin, double cos, double steer, out BodyChange change)
     {
         var mass = _car.SprungMassKg;
         var share = _car.SprungShareFront;
@@ -234,15 +251,13 @@ public sealed class CorneringSolver
         var moment = (mass * acceleration * height) + (weight * _rollArmMm * sin) + _front.UnsprungMomentNmm + _rear.UnsprungMomentNmm;
         var perRoll = (-mass * acceleration * _rollArmMm * sin / cos) + (weight * _rollArmMm);
 
-        var front = AxleBalance.Of(_front);
-        var rear = AxleBalance.Of(_rear);
-        var frontOff = _front.LoadN - _front.StaticLoadN;
-        var rearOff = _rear.LoadN - _rear.StaticLoadN;
-        var momentOff = (2 * _front.MovedN * _front.HalfTrackMm) + (2 * _rear.MovedN * _rear.HalfTrackMm) - moment;
+        var front = AxleBalance.Of(_front, steer);
+        var rear = AxleBalance.Of(_rear, 0);
+        var momentOff = (2 * front.MovedN * _front.HalfTrackMm) + (2 * rear.MovedN * _rear.HalfTrackMm) - moment;
 
         // Each axle's load gives its heave by the roll; what is left is one equation for the roll.
-        var frontHeave = front.HeaveFor(-frontOff);
-        var rearHeave = rear.HeaveFor(-rearOff);
+        var frontHeave = front.HeaveFor(-front.OffN);
+        var rearHeave = rear.HeaveFor(-rear.OffN);
         var frontMoment = front.Moment(frontHeave, _front.HalfTrackMm);
         var rearMoment = rear.Moment(rearHeave, _rear.HalfTrackMm);
         var byFrontHeave = mass * acceleration * share;
@@ -250,36 +265,35 @@ public sealed class CorneringSolver
         var fixedPart = momentOff + frontMoment.Fixed + rearMoment.Fixed - (byFrontHeave * frontHeave.Fixed) - (byRearHeave * rearHeave.Fixed);
         var rollPart = frontMoment.PerRoll + rearMoment.PerRoll - perRoll - (byFrontHeave * frontHeave.PerRoll) - (byRearHeave * rearHeave.PerRoll);
 
-        // With nothing left that resists roll the car falls over.
-        var roll = rollPart > 1e-9 * weight ? -fixedPart / rollPart : double.NaN;
+        // With nothing left that resists roll the body falls, until a stop holds it or it falls over.
+        var roll = -fixedPart / Math.Max(rollPart, weight * LeastResistanceMm);
         var (frontRise, rearRise) = (frontHeave.Fixed + (frontHeave.PerRoll * roll), rearHeave.Fixed + (rearHeave.PerRoll * roll));
-        change = new(roll, frontRise, rearRise, front.Travels(frontRise, roll), rear.Travels(rearRise, roll));
+        change = new(roll, frontRise, rearRise, front.Travels(frontRise, roll), rear.Travels(rearRise, roll), steer);
         var whole = _front.StaticLoadN + _rear.StaticLoadN;
         return Math.Max(
-            Math.Max(Math.Max(front.Largest, rear.Largest), Math.Max(Math.Abs(frontOff), Math.Abs(rearOff))) / whole,
+            Math.Max(Math.Max(front.Largest, rear.Largest), Math.Max(Math.Abs(front.OffN), Math.Abs(rear.OffN))) / whole,
             Math.Abs(momentOff) / (whole * (_front.HalfTrackMm + _rear.HalfTrackMm)));
     }
 
     /// <summary>Takes a step, shortened where it is long or leads where a wheel cannot be; false where even a short one does.</summary>
     private bool Step(in BodyChange change, double longest)
     {
-        var steer = Math.Clamp(_steerPerHeading, -LongestSteerDeg, LongestSteerDeg) / HeadingPerSteer();
         var share = Math.Min(longest, Math.Min(LongestRollSine / Math.Abs(change.RollSine), LongestTravelMm / change.LargestTravelMm));
         for (var halving = 0; halving < MostHalvings; halving++)
         {
-            Move(change, share, steer * share);
+            Move(change, share);
             if (Guide()) return true;
-            Move(change, -share, -steer * share);
+            Move(change, -share);
             share /= 2;
         }
 
         return false;
     }
 
-    private void Move(in BodyChange change, double share, double steer)
+    private void Move(in BodyChange change, double share)
     {
         _rollRad = Math.Asin(Math.Clamp(Math.Sin(_rollRad) + (share * change.RollSine), -1, 1));
-        _steer += steer;
+        _steer += share * change.Steer;
         _front.HeaveMm += share * change.FrontHeaveMm;
         _rear.HeaveMm += share * change.RearHeaveMm;
         _front.Outer.TravelMm += share * change.Front.Outer;

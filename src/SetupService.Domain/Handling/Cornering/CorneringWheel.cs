@@ -25,7 +25,11 @@ internal sealed class CorneringWheel
     private double _guidedAtMm;
     private double _guidedSteer;
     private double _ratioPerTravel;
+    private double _risePerTravel;
     private double _slopePerTravel;
+    private double _risePerSteer;
+    private double _springRateNPerMm;
+    private double _inclinedByComplianceDeg;
 
     public CorneringWheel(HandlingAxle axle, WheelGuide guide, WheelSide side, bool isOuter)
     {
@@ -73,8 +77,17 @@ internal sealed class CorneringWheel
 
     public double InclinationDeg { get; private set; }
 
+    /// <summary>How the tyre is taken to stand: as the wheel does, or as a step leads it to.</summary>
+    public TyreStance Tyre { get; private set; }
+
     /// <summary>Rise of the contact per mm of travel, against the ground.</summary>
     public double Rise { get; private set; }
+
+    /// <summary>Change of <see cref="Rise"/> per mm of travel.</summary>
+    public double RiseByTravel { get; private set; }
+
+    /// <summary>Change of <see cref="Rise"/> by the sine of roll.</summary>
+    public double RiseByRoll { get; private set; }
 
     /// <summary>Movement of the contact outboard per mm of rise, against the ground.</summary>
     public double Slope { get; private set; }
@@ -107,7 +120,7 @@ internal sealed class CorneringWheel
     public void Reset()
     {
         _state = _goodState = _guide.Origin;
-        TravelMm = SideForceN = SlipDeg = _guidedAtMm = _guidedSteer = _ratioPerTravel = _slopePerTravel = 0;
+        TravelMm = SideForceN = SlipDeg = _guidedAtMm = _guidedSteer = _ratioPerTravel = _risePerTravel = _slopePerTravel = 0;
         Guided = Rest;
     }
 
@@ -131,60 +144,77 @@ internal sealed class CorneringWheel
         return true;
     }
 
-    /// <summary>How motion ratio and contact path change with travel, from one position to the next, where travel is most of what changed.</summary>
+    /// <summary>How motion ratio, rise and contact path change with travel, from one position to the next, where travel is most of what changed.</summary>
     private void Learn(in GuidedWheel next, double steer)
     {
         var wayMm = TravelMm - _guidedAtMm;
         if (Math.Abs(wayMm) > Math.Max(LeastLearntMm, Math.Abs(steer - _guidedSteer)))
         {
             _ratioPerTravel = (next.SpringMotionRatio - Guided.SpringMotionRatio) / wayMm;
+            _risePerTravel = (next.RisePerTravel - Guided.RisePerTravel) / wayMm;
             _slopePerTravel = (next.OutboardSlope - Guided.OutboardSlope) / wayMm;
         }
 
         (_guidedAtMm, _guidedSteer) = (TravelMm, steer);
     }
 
-    /// <summary>Where the contact is and what the tyre carries there, the body rolled and risen.</summary>
-    public void Stand(double rollRad, double sin, double cos, double heaveMm)
+    /// <summary>Where the contact is and what the tyre carries there, the body rolled (sine and cosine) and risen.</summary>
+    public void Stand(double sin, double cos, double heaveMm)
     {
         double risen;
         if (Guided.HoldsInRoll)
         {
             risen = heaveMm + TravelMm - (Sign * _halfTrackMm * sin);
-            (Rise, Slope, RisePerRoll) = (1, Guided.OutboardSlope, -Sign * _halfTrackMm);
+            (Rise, RiseByTravel, RiseByRoll) = (1, 0, 0);
+            (Slope, RisePerRoll, _risePerSteer) = (Guided.OutboardSlope, -Sign * _halfTrackMm, 0);
         }
         else
         {
             risen = heaveMm + (Guided.ContactRiseMm * cos) - (Sign * Guided.HalfTrackMm * sin);
-            Rise = Guided.RisePerTravel * (cos - (Sign * Guided.OutboardSlope * sin));
-            Slope = Math.Tan(Math.Atan(Guided.OutboardSlope) + (Sign * rollRad));
+            var turned = cos - (Sign * Guided.OutboardSlope * sin);
+            Rise = Guided.RisePerTravel * turned;
+            RiseByTravel = (_risePerTravel * turned) - (Guided.RisePerTravel * Sign * _slopePerTravel * sin);
+            RiseByRoll = -Guided.RisePerTravel * ((sin / cos) + (Sign * Guided.OutboardSlope));
+            _risePerSteer = (Guided.RisePerSteer * cos) - (Sign * Guided.OutboardPerSteer * sin);
+            Slope = ((Guided.OutboardSlope * cos) + (Sign * sin)) / turned;
             RisePerRoll = (-Guided.ContactRiseMm * sin / cos) - (Sign * Guided.HalfTrackMm);
         }
 
         var load = StaticLoadN - (_axle.TyreRateNPerMm * risen);
         (LoadN, TyreRateNPerMm) = load > 0 ? (load, _axle.TyreRateNPerMm) : (0, 0);
         Incline(sin, cos);
+        Tyre = new(LoadN, InclinationDeg, HeadingDeg);
     }
 
     /// <summary>
-    /// Goes to the load and inclination a step leads to, to first order, until it stands there; false where the wheel would be off the road.
-    /// Travel and heave in mm, roll by its sine and in rad.
+    /// Takes the tyre to stand where a step leads, to first order, until the wheel stands anew; false where it would be off the road.
+    /// Travel and heave in mm, roll by its sine and in rad, steer in units of the input.
     /// </summary>
-    public bool TryLead(double travelMm, double heaveMm, double rollSine, double rollRad)
+    public bool TryLead(double travelMm, double heaveMm, double rollSine, double rollRad, double steer)
     {
-        LoadN -= TyreRateNPerMm * ((Rise * travelMm) + heaveMm + (RisePerRoll * rollSine));
-        InclinationDeg += (Guided.CamberPerTravel * travelMm) + (Sign * double.RadiansToDegrees(rollRad));
-        return LoadN > 0;
+        var ownSteer = -Sign * steer;
+        Tyre = new(
+            LoadN + LoadBySteerN(steer) - (TyreRateNPerMm * ((Rise * travelMm) + heaveMm + (RisePerRoll * rollSine))),
+            InclinationDeg + (Guided.CamberPerTravel * travelMm) + (Guided.CamberPerSteer * ownSteer) + (Sign * double.RadiansToDegrees(rollRad))
+                + (CamberComplianceDeg - _inclinedByComplianceDeg),
+            HeadingDeg - (Sign * ((Guided.HeadingPerTravel * travelMm) + (Guided.HeadingPerSteer * ownSteer))));
+        return Tyre.LoadN > 0;
     }
 
-    public SideForceCurve Curve(double peakScale) => ExampleTyre.At(LoadN, -Sign * InclinationDeg, _tyre with { Peak = peakScale });
+    /// <summary>Change of load with a change of steer alone, N.</summary>
+    public double LoadBySteerN(double steer) => TyreRateNPerMm * _risePerSteer * Sign * steer;
 
-    /// <summary>Takes the side force of a slip angle; gives how much it changed.</summary>
-    public double Pull(in SideForceCurve curve, double slipDeg, double unsprungN)
+    /// <summary>Change of <see cref="SpringN"/> with a change of steer alone, N.</summary>
+    public double SpringBySteerN(double steer) => -Sign * steer * _springRateNPerMm * Guided.SpringTravelPerSteer;
+
+    public SideForceCurve Curve(double peakScale) => ExampleTyre.At(Tyre.LoadN, -Sign * Tyre.InclinationDeg, _tyre with { Peak = peakScale });
+
+    /// <summary>Takes a side force and the slip angle it comes with; gives how much it changed.</summary>
+    public double Pull(double sideForceN, double slipDeg, double unsprungN)
     {
         var before = SideForceN;
         SlipDeg = slipDeg;
-        SideForceN = curve.ForceN(slipDeg);
+        SideForceN = sideForceN;
         LinkForceN = SideForceN - unsprungN;
         return Math.Abs(SideForceN - before);
     }
@@ -194,7 +224,9 @@ internal sealed class CorneringWheel
     {
         var ratio = Guided.SpringMotionRatio;
         var force = _springForceAtRestN + (_axle.SpringRateNPerMm * Guided.SpringTravelMm);
-        (SpringN, SpringRateNPerMm) = force > 0 ? (force * ratio, (_axle.SpringRateNPerMm * ratio * ratio) + (force * _ratioPerTravel)) : (0, 0);
+        var isPressed = force > 0;
+        _springRateNPerMm = isPressed ? _axle.SpringRateNPerMm * ratio : 0;
+        (SpringN, SpringRateNPerMm) = isPressed ? (force * ratio, (_springRateNPerMm * ratio) + (force * _ratioPerTravel)) : (0, 0);
         if (_axle.BumpLeftMm is { } bump && TravelMm > bump)
         {
             var rate = _axle.StopRateNPerMm * Guided.DamperMotionRatio * Guided.DamperMotionRatio;
@@ -236,6 +268,7 @@ internal sealed class CorneringWheel
     private void Incline(double sin, double cos)
     {
         var spin = WheelPlane.SpinOf(Guided.CamberDeg + CamberComplianceDeg, (-Guided.HeadingDeg) + (Sign * HeadingComplianceDeg));
+        _inclinedByComplianceDeg = CamberComplianceDeg;
         InclinationDeg = -double.RadiansToDegrees(Math.Asin(Math.Clamp((spin.Z * cos) - (Sign * spin.Y * sin), -1, 1)));
     }
 }

@@ -62,34 +62,51 @@ internal sealed class DrawnGuide : WheelGuide
             return false;
         }
 
-        var figures = WheelFiguresMaker.Of(_corner, state);
-        var spin = WheelFiguresMaker.Wheel(_corner, state).Spin;
-        var turn = state.PerRack.Of(spin);
-        var isSprung = figures.SpringMotionRatio is not null;
-        wheel = new GuidedWheel
-        {
-            CamberDeg = figures.CamberDeg + AddedCasterCamberDeg(figures),
-            CamberPerTravel = figures.CamberGainDegPerMm,
-            HeadingDeg = _corner.HasRack ? figures.SteerDeg : figures.SteerDeg + steer,
-            HeadingPerSteer = _corner.HasRack ? -double.RadiansToDegrees(((spin.Y * turn.X) - (spin.X * turn.Y)) / ((spin.X * spin.X) + (spin.Y * spin.Y))) : 1,
-            ContactRiseMm = figures.ContactHeightMm - _restHeightMm,
-            HalfTrackMm = figures.HalfTrackMm,
-            OutboardSlope = figures.ContactOutboardSlope ?? 0,
-            RisePerTravel = figures.ContactRise,
-            SpringMotionRatio = isSprung ? figures.SpringMotionRatio!.Value : _motionRatio,
-            SpringTravelMm = isSprung ? _restSpringMm - figures.SpringLengthMm!.Value : _motionRatio * travelMm,
-            DamperMotionRatio = figures.DamperMotionRatio ?? _damperMotionRatio,
-            HoldsInRoll = false,
-        };
+        wheel = Read(state, travelMm, steer);
         return true;
     }
 
-    /// <summary>What a steering axis with more caster would add at the same heading: exact rotation about both, the points left where they are.</summary>
-    private double AddedCasterCamberDeg(in WheelFigures figures)
+    // What WheelFiguresMaker tells, without the figures that no equilibrium asks for.
+    private GuidedWheel Read(in CornerState state, double travelMm, double steer)
     {
-        if (_addedCasterDeg == 0 || figures.CasterDeg is not { } casterDeg || figures.InclinationDeg is not { } inclinationDeg) return 0;
-        var steerDeg = figures.SteerDeg + _corner.Setting.ToeDeg;
-        return Turned(casterDeg + _addedCasterDeg) - Turned(casterDeg);
+        var turn = state.Pose.Turn.ToMatrix();
+        var plane = new WheelPlane(state.Pose.Centre, turn.Apply(_corner.Stated.Spin));
+        var contact = plane.Contact(_corner.Setting.LoadedRadiusMm);
+        var byTravel = state.PerTravel.At(contact - plane.Centre);
+        var spinByTravel = state.PerTravel.Of(plane.Spin);
+        var spinBySteer = state.PerRack.Of(plane.Spin);
+        var bySteer = state.PerRack.Velocity + plane.ContactChange(_corner.Setting.LoadedRadiusMm, spinBySteer);
+        var spring = _corner.Spring?.At(state.Pose, turn, state.PerTravel);
+        var damper = ReferenceEquals(_corner.Damper, _corner.Spring) ? spring : _corner.Damper?.At(state.Pose, turn, state.PerTravel);
+        return new GuidedWheel
+        {
+            CamberDeg = plane.CamberDeg + AddedCasterCamberDeg(state, plane),
+            CamberPerTravel = plane.CamberChangeDeg(spinByTravel),
+            CamberPerSteer = plane.CamberChangeDeg(spinBySteer),
+            HeadingDeg = _corner.HasRack ? plane.SteerDeg : plane.SteerDeg + steer,
+            HeadingPerTravel = -plane.ToeChangeDeg(spinByTravel),
+            HeadingPerSteer = _corner.HasRack ? -plane.ToeChangeDeg(spinBySteer) : 1,
+            ContactRiseMm = contact.Z - _restHeightMm,
+            HalfTrackMm = contact.Y,
+            OutboardSlope = Math.Abs(byTravel.Z) > WheelFiguresMaker.LeastRise ? byTravel.Y / byTravel.Z : 0,
+            RisePerTravel = byTravel.Z,
+            RisePerSteer = bySteer.Z,
+            OutboardPerSteer = bySteer.Y,
+            SpringMotionRatio = spring?.MotionRatio ?? _motionRatio,
+            SpringTravelMm = spring is { } sprung ? _restSpringMm - sprung.LengthMm : _motionRatio * travelMm,
+            SpringTravelPerSteer = _corner.HasRack && _corner.Spring is { } line ? line.At(state.Pose, turn, state.PerRack).MotionRatio : 0,
+            DamperMotionRatio = damper?.MotionRatio ?? _damperMotionRatio,
+            HoldsInRoll = false,
+        };
+    }
+
+    /// <summary>What a steering axis with more caster would add at the same heading: exact rotation about both, the points left where they are.</summary>
+    private double AddedCasterCamberDeg(in CornerState state, in WheelPlane plane)
+    {
+        if (_addedCasterDeg == 0 || WheelFiguresMaker.Axis(_corner, state) is not { } axis) return 0;
+        var inclinationDeg = axis.InclinationDeg;
+        var steerDeg = plane.SteerDeg + _corner.Setting.ToeDeg;
+        return Turned(axis.CasterDeg + _addedCasterDeg) - Turned(axis.CasterDeg);
 
         double Turned(double caster) => SteerSweep.Of(new SteeredWheel
         {

@@ -9,8 +9,14 @@ public readonly record struct GuidedWheel
     /// <summary>Change of that camber per mm of wheel travel, degrees, nearly.</summary>
     public required double CamberPerTravel { get; init; }
 
+    /// <summary>Change of that camber per unit of steer input, degrees, nearly.</summary>
+    public required double CamberPerSteer { get; init; }
+
     /// <summary>Heading against the body, degrees, positive = left; toe included.</summary>
     public required double HeadingDeg { get; init; }
+
+    /// <summary>Change of heading per mm of wheel travel, degrees, nearly.</summary>
+    public required double HeadingPerTravel { get; init; }
 
     /// <summary>Change of heading per unit of steer input, degrees.</summary>
     public required double HeadingPerSteer { get; init; }
@@ -27,11 +33,20 @@ public readonly record struct GuidedWheel
     /// <summary>Rise of the contact per mm of wheel travel.</summary>
     public required double RisePerTravel { get; init; }
 
+    /// <summary>Rise of the contact per unit of steer input, mm.</summary>
+    public required double RisePerSteer { get; init; }
+
+    /// <summary>Movement of the contact outboard per unit of steer input, mm.</summary>
+    public required double OutboardPerSteer { get; init; }
+
     /// <summary>Spring travel by wheel travel.</summary>
     public required double SpringMotionRatio { get; init; }
 
     /// <summary>How far the spring is pressed together since rest; negative = let out.</summary>
     public required double SpringTravelMm { get; init; }
+
+    /// <summary>Spring travel per unit of steer input, mm.</summary>
+    public required double SpringTravelPerSteer { get; init; }
 
     /// <summary>Damper travel by wheel travel.</summary>
     public required double DamperMotionRatio { get; init; }

@@ -28,23 +28,30 @@ public readonly record struct TyrePair(SideForceCurve Outer, SideForceCurve Inne
         return force;
     }
 
-    /// <summary>The common slip angle, degrees, on the rising side of the curve that gives a force, N, sought from a guess; null where none does.</summary>
-    public double? SlipFor(double forceN, double guessDeg)
+    /// <summary>The common slip angle on the rising side of the curve that gives a force, N, sought from a guess, degrees; null where none does.</summary>
+    public PairSlip? SlipFor(double forceN, double guessDeg)
     {
         var slip = guessDeg;
         var tolerance = 1e-11 * (Math.Abs(forceN) + 1);
         for (var step = 0; step < MostSteps; step++)
         {
-            var missing = forceN - ForceN(slip, out var slope, out var bend);
-            if (Math.Abs(missing) <= tolerance && slope > 0) return slip;
+            var outer = Outer.ForceN(slip + OuterTurnDeg, out var outerSlope, out var outerBend);
+            var inner = Inner.ForceN(slip + InnerTurnDeg, out var innerSlope, out var innerBend);
+            var missing = forceN - (outer + inner);
+            var slope = outerSlope + innerSlope;
+            if (Math.Abs(missing) <= tolerance && slope > 0) return new(slip, outer, inner);
 
             // Along the parabola that touches here, along the tangent where that does not reach so far; past the peak the way back to the
             // rising side leads down.
-            var square = (slope * slope) + (2 * bend * missing);
+            var square = (slope * slope) + (2 * (outerBend + innerBend) * missing);
             var onward = 2 * missing / (slope + (square > 0 ? Math.Sqrt(square) : slope));
             var change = slope > 0 ? Math.Clamp(onward, -LongestStepDeg, LongestStepDeg) : -LongestStepDeg;
             slip += change;
-            if (slope > 0 && Math.Abs(change) < LastStepDeg) return slip;
+            if (slope > 0 && Math.Abs(change) < LastStepDeg)
+            {
+                return new(slip, outer + ((outerSlope + (outerBend * change / 2)) * change), inner + ((innerSlope + (innerBend * change / 2)) * change));
+            }
+
             if (Math.Abs(slip) > FurthestDeg) return null;
         }
 
@@ -54,15 +61,16 @@ public readonly record struct TyrePair(SideForceCurve Outer, SideForceCurve Inne
     /// <summary>The same tyres with their peak scaled.</summary>
     public TyrePair WithPeak(double factor) => this with { Outer = Outer.WithPeak(factor), Inner = Inner.WithPeak(factor) };
 
-    /// <summary>The most both give together at one common slip angle, N.</summary>
+    /// <summary>The most both give together at one common slip angle, N, or less than that where it is enough already.</summary>
     /// <param name="slipDeg">That angle, degrees: a guess first, then what was found.</param>
-    public double PeakN(ref double slipDeg)
+    /// <param name="enoughN">What is enough, N.</param>
+    public double PeakN(ref double slipDeg, double enoughN = double.PositiveInfinity)
     {
         // Newton's method for the slope's zero; where the curve is not bent down the way up it leads towards that.
         for (var step = 0; step < MostSteps && Math.Abs(slipDeg) < FurthestDeg; step++)
         {
             var force = ForceN(slipDeg, out var slope, out var bend);
-            if (slope == 0) return force;
+            if (slope == 0 || force >= enoughN) return force;
             var change = bend < 0 ? Math.Clamp(-slope / bend, -LongestStepDeg, LongestStepDeg) : Math.CopySign(LongestStepDeg, slope);
             slipDeg += change;
             if (Math.Abs(change) < LastPeakStepDeg) return force + (slope * change / 2);

@@ -51,6 +51,25 @@ public sealed class EquilibriumTests
             return true;
         }, iter: 2000);
 
+    // The sprung weight's moment about the roll axis grows faster with roll than the springs': only a stop ends the fall.
+    [Fact]
+    public void A_body_that_its_springs_do_not_hold_falls_on_its_stops()
+    {
+        var car = Make((3, 3), (0, 0), 620, (20, 20), 220, (1, 1), -1, 30);
+        var solver = CorneringSolver.Of(car, TurnDirection.Left)!;
+
+        Assert.Null(solver.Solve(0.2, 60));
+        var attitude = solver.Attitude(new(0.2, 60, TurnDirection.Left));
+        Assert.True(attitude.FrontRight.BumpLeftMm < 0 && attitude.RearRight.BumpLeftMm < 0);
+        Assert.Equal(CorneringFailure.RollsOver, CorneringSolver.Of(WithoutStops(car), TurnDirection.Left)!.Solve(0.2, 60));
+
+        static HandlingCar WithoutStops(HandlingCar car) => car with
+        {
+            Front = car.Front with { BumpTravelMm = null, ReboundTravelMm = null },
+            Rear = car.Rear with { BumpTravelMm = null, ReboundTravelMm = null },
+        };
+    }
+
     [Fact]
     public void A_turn_to_the_right_is_the_mirror_of_one_to_the_left() =>
         Gen.Select(Cars, Gen.Double[0.05, 1]).Sample((car, lateralG) =>

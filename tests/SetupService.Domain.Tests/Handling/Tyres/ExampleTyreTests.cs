@@ -98,7 +98,7 @@ public sealed class ExampleTyreTests
     {
         TyrePair pair = new(ExampleTyre.At(5000, -1, TyreScale.None), ExampleTyre.At(2000, 1, TyreScale.None), 0.1, -0.3);
         foreach (var force in new[] { -500.0, 0, 2500, 5500 })
-            Assert.Equal(force, pair.ForceN(pair.SlipFor(force, 15)!.Value, out _), 1e-6);
+            Assert.Equal(force, pair.ForceN(pair.SlipFor(force, 15)!.Value.SlipDeg, out _), 1e-6);
         Assert.Null(pair.SlipFor(9000, 5));
     }
 }
