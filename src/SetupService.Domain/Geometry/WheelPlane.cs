@@ -21,10 +21,10 @@ public readonly record struct WheelPlane(Vector3 Centre, Vector3 Spin)
     /// <summary>Steer, degrees, −180 to 180: the opposite of a left wheel's toe.</summary>
     public double SteerDeg => -ToeDeg;
 
-    /// <summary>Change of camber, degrees, with a change of the spin axis, to first order.</summary>
+    /// <summary>Change of camber, degrees, with a change of the spin axis, to first order. Not finite for a wheel lying flat.</summary>
     public double CamberChangeDeg(in Vector3 spinChange) => -double.RadiansToDegrees(spinChange.Z / Math.Sqrt(LevelSquare));
 
-    /// <summary>Change of toe, degrees, with a change of the spin axis, to first order.</summary>
+    /// <summary>Change of toe, degrees, with a change of the spin axis, to first order. Not finite for a wheel lying flat.</summary>
     public double ToeChangeDeg(in Vector3 spinChange) => double.RadiansToDegrees(((Spin.Y * spinChange.X) - (Spin.X * spinChange.Y)) / LevelSquare);
 
     /// <summary>Where the wheel rolls to: level, of length 1. Not finite for a wheel lying flat.</summary>
@@ -50,7 +50,7 @@ public readonly record struct WheelPlane(Vector3 Centre, Vector3 Spin)
     /// <summary>The lowest point of the circle of <paramref name="loadedRadiusMm"/> in the wheel's plane: the contact centre.</summary>
     public Vector3 Contact(double loadedRadiusMm) => Centre - (loadedRadiusMm * Up);
 
-    /// <summary>Movement of the contact centre against the wheel centre, mm, with a change of the spin axis, to first order.</summary>
+    /// <summary>Movement of the contact centre against the wheel centre, mm, with a change of the spin axis, to first order. Not finite for a wheel lying flat.</summary>
     public Vector3 ContactChange(double loadedRadiusMm, in Vector3 spinChange)
     {
         var climb = Vector3.Up - (Spin.Z * Spin);

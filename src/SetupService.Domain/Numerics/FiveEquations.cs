@@ -5,7 +5,7 @@ namespace SetupService.Domain.Numerics;
 
 /// <summary>
 /// Five linear equations with five unknowns and three right-hand sides, solved by Gauss-Jordan elimination with row pivoting (Golub and
-/// Van Loan, Matrix Computations, from memory). A row fills one vector, so that the sides cost next to nothing. Allocates nothing.
+/// Van Loan, Matrix Computations, from memory). A row is one vector. Allocates nothing.
 /// </summary>
 internal static class FiveEquations
 {

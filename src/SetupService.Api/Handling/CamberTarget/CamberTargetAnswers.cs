@@ -115,6 +115,7 @@ internal static class CamberTargetAnswers
     {
         if (result.LeftDeg is null) yield return Gap("leftByRightTurnsDeg", "no right turn is asked for");
         if (result.RightDeg is null) yield return Gap("rightByLeftTurnsDeg", "no left turn is asked for");
+        if (result.MeanInclinationAtNearestDeg is null) yield return Gap("meanInclinationAtNearestDeg", "set so, the car has no equilibrium in one of the corners");
         if (at == CarAxle.Rear)
         {
             yield return Gap("casterSaving", "the rear axle does not steer");

@@ -153,7 +153,7 @@ public sealed class MovementSearch<TCorner>
 
             var reached = At(tried);
             isCut |= reached is null;
-            if (reached is null || (comesNearer && SquareErrorDeg2(reached) >= SquareErrorDeg2(After))) continue;
+            if (reached is null || (comesNearer && SquareError(reached) >= SquareError(After))) continue;
             tried.CopyTo(Amounts);
             After = reached;
             return (moved, isCut);
@@ -162,11 +162,14 @@ public sealed class MovementSearch<TCorner>
         return (0, isCut);
     }
 
-    private double SquareErrorDeg2(TCorner corner)
+    // Of angles in degrees and of what stands in the arch in mm; a corner that lost its steering axis is nowhere near.
+    private double SquareError(TCorner corner)
     {
+        if (_target.CasterDeg is not null && corner.CasterDeg is null) return double.PositiveInfinity;
         var camberError = (corner.CamberDeg - _target.CamberDeg) ?? 0;
         var casterError = (corner.CasterDeg - _target.CasterDeg) ?? 0;
-        return (camberError * camberError) + (casterError * casterError);
+        var inArchMm = Math.Max(0, (corner.TyreTopOutboardMm - _start.TyreTopOutboardMm - _archGapMm) ?? 0);
+        return (camberError * camberError) + (casterError * casterError) + (inArchMm * inArchMm);
     }
 
     private void Judge(ReadOnlySpan<double> slopes, ReadOnlySpan<double> archSlopes, bool hitClosure)

@@ -25,7 +25,7 @@ internal sealed class ForceLine
     /// <summary>The line of a strut: from its top mount to the point of its axis that is fixed to the upright.</summary>
     public static ForceLine OfStrut(MacPhersonStrut strut) => new(strut.StrutTop, strut.StrutLower - strut.WheelCentre, null);
 
-    /// <summary>Length, mm, and motion ratio: how much shorter it becomes per mm of bump.</summary>
+    /// <summary>Length, mm, and motion ratio: how much shorter it becomes per unit of the motion (mm of bump, or of rack).</summary>
     public (double LengthMm, double MotionRatio) At(in UprightPose pose, in RotationMatrix turn, in UprightMotion motion)
     {
         Vector3 place;

@@ -25,7 +25,7 @@ internal readonly record struct SwingArm
         _point = new(fromPivot.Dot(_axis), fromPivot.Dot(radial), fromPivot.Dot(_axis.Cross(radial)));
     }
 
-    /// <summary>Where the point is, mm, and how it moves per mm of wheel travel.</summary>
+    /// <summary>Where the point is, mm, and how it moves per unit of the motion.</summary>
     public (Vector3 Place, Vector3 Velocity) At(in UprightPose pose, in RotationMatrix turn, in UprightMotion motion)
     {
         var toJoint = turn.Apply(_joint);

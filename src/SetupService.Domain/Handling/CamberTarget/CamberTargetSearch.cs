@@ -69,17 +69,19 @@ public sealed class CamberTargetSearch
         var works = _series.Works(set)!;
         var peakScale = _series.PeakScale;
         var nearest = _demand.Adjustable is { } reach ? Math.Clamp(found.CamberDeg, reach.MinimumDeg, reach.MaximumDeg) : found.CamberDeg;
+        var meanAtNearest = nearest == found.CamberDeg ? _demand.TargetInclinationDeg : MeanDeg(car, nearest);
+        var perCamber = MeanDeg(car, found.CamberDeg - SlopeStepDeg) is { } below ? (_demand.TargetInclinationDeg - below) / SlopeStepDeg : found.PerCamber;
         var sensitivities = Sensitivities(set, found.CamberDeg);
         var steers = _demand.Axle == CarAxle.Front;
         var caster = HandlingInputs.Of(_demand.Axle).Caster;
         return new CamberTargetResult
         {
             StaticCamberDeg = new(found.CamberDeg, Math.Sqrt(sensitivities.Sum(one => one.LeavesOpenDeg * one.LeavesOpenDeg))),
-            LeftDeg = OneSide(works, found, TurnDirection.Right),
-            RightDeg = OneSide(works, found, TurnDirection.Left),
+            LeftDeg = OneSide(works, found.CamberDeg, perCamber, TurnDirection.Right),
+            RightDeg = OneSide(works, found.CamberDeg, perCamber, TurnDirection.Left),
             MeanInclinationNowDeg = now,
             NearestCamberDeg = nearest,
-            MeanInclinationAtNearestDeg = nearest == found.CamberDeg ? _demand.TargetInclinationDeg : MeanDeg(car, nearest),
+            MeanInclinationAtNearestDeg = meanAtNearest,
             Corners = works,
             Sensitivities = sensitivities,
             SavedPerCasterDeg = steers ? sensitivities.FirstOrDefault(one => one.Place == "/vehicle" + caster.Place)?.DegPerUnit : null,
@@ -179,8 +181,8 @@ public sealed class CamberTargetSearch
     private double? MeanDeg(HandlingCar car, double camberDeg) =>
         _series.Works(With(car, camberDeg)) is { } works ? CornerSeries.MeanDeg(works, null) : null;
 
-    private double? OneSide(CornerWork[] works, (double CamberDeg, double PerCamber) found, TurnDirection turn) =>
-        CornerSeries.MeanDeg(works, turn) is { } mean ? found.CamberDeg - ((mean - _demand.TargetInclinationDeg) / found.PerCamber) : null;
+    private double? OneSide(CornerWork[] works, double camberDeg, double perCamber, TurnDirection turn) =>
+        CornerSeries.MeanDeg(works, turn) is { } mean ? camberDeg - ((mean - _demand.TargetInclinationDeg) / perCamber) : null;
 
     private double? CamberFor(HandlingCar car, double casterDeg, (double CamberDeg, double PerCamber) found, HandlingInput caster) =>
         Find(caster.Put(car, casterDeg), found.CamberDeg, out _)?.CamberDeg;

@@ -25,7 +25,7 @@ internal readonly record struct AxleBalance
         _perRoll = axle.Travels(RollLoad(axle.Outer), RollLoad(axle.Inner));
 
         double RollLoad(CorneringWheel wheel) =>
-            (-wheel.TyreRateNPerMm * wheel.RisePerRoll) - wheel.LinkLoadPerRoll + (axle.SuspendedN(wheel) * wheel.RiseByRoll / wheel.Rise);
+            (-wheel.TyreRateNPerMm * wheel.RisePerRoll) - wheel.LinkLoadPerRoll + (axle.SuspendedN(wheel) * wheel.RiseBendByRoll / wheel.Rise);
     }
 
     /// <summary>The larger of what is out of balance at the two wheels, N.</summary>

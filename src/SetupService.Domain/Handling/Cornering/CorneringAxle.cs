@@ -48,8 +48,8 @@ internal sealed class CorneringAxle
     /// <summary>Mean heading of the wheels, positive = into the turn, without the give.</summary>
     public double HeadingDeg => (Outer.HeadingDeg + Inner.HeadingDeg) / 2;
 
-    /// <summary>The same where the tyres are taken to stand.</summary>
-    public double TyreHeadingDeg => (Outer.Tyre.HeadingDeg + Inner.Tyre.HeadingDeg) / 2;
+    /// <summary>The same as the tyres are taken to stand: as the wheels do, or as a step leads them to.</summary>
+    public double StanceHeadingDeg => (Outer.Stance.HeadingDeg + Inner.Stance.HeadingDeg) / 2;
 
     /// <summary>Moment of the unsprung masses about the ground.</summary>
     public double UnsprungMomentNmm { get; private set; }
@@ -111,17 +111,17 @@ internal sealed class CorneringAxle
     }
 
     /// <summary>Takes the tyres to stand where a step leads, to first order, until the wheels stand anew; false where one would be off the road.</summary>
-    public bool TryLead((double Outer, double Inner) travelsMm, double heaveMm, double rollSine, double rollRad, double steer) =>
-        Outer.TryLead(travelsMm.Outer, heaveMm, rollSine, rollRad, steer) && Inner.TryLead(travelsMm.Inner, heaveMm, rollSine, rollRad, steer);
+    public bool TryPredict((double Outer, double Inner) travelsMm, double heaveMm, double rollSine, double rollRad, double steer) =>
+        Outer.TryPredict(travelsMm.Outer, heaveMm, rollSine, rollRad, steer) && Inner.TryPredict(travelsMm.Inner, heaveMm, rollSine, rollRad, steer);
 
     /// <summary>The tyres where they are taken to stand, each with how far it is turned against the axle's slip angle about a turn centred at this station and distance.</summary>
     public TyrePair Tyres(double peakScale, double centreStationMm, double centreMm)
     {
-        var meanDeg = TyreHeadingDeg;
+        var meanDeg = StanceHeadingDeg;
         var ahead = StationMm - centreStationMm;
         return new(Outer.Curve(peakScale), Inner.Curve(peakScale), Turn(Outer), Turn(Inner));
 
-        double Turn(CorneringWheel wheel) => wheel.Tyre.HeadingDeg - meanDeg + wheel.HeadingComplianceDeg + PathTurnDeg(wheel.Sign * HalfTrackMm);
+        double Turn(CorneringWheel wheel) => wheel.Stance.HeadingDeg - meanDeg + wheel.HeadingComplianceDeg + PathTurnDeg(wheel.Sign * HalfTrackMm);
 
         // By how much the path of the axle's middle is turned against that of a wheel so far out.
         double PathTurnDeg(double outMm) => double.RadiansToDegrees(Math.Atan2(ahead * outMm, (centreMm * (centreMm + outMm)) + (ahead * ahead)));
@@ -133,23 +133,20 @@ internal sealed class CorneringAxle
         var askedN = peakScale * spare * SideForceN;
 
         // Each tyre's own most is at least what it adds to the common peak, which is seldom under nine tenths of the sum.
-        if (peakScale * (tyres.Outer.MostN + tyres.Inner.MostN) > 1.25 * askedN) return enough;
+        if (enough * (tyres.Outer.MostN + tyres.Inner.MostN) > 1.25 * askedN) return enough;
         var peak = tyres.PeakN(ref _peakSlipDeg, askedN / enough);
         return peak > 0 ? askedN / peak : double.PositiveInfinity;
     }
 
-    /// <summary>Finds the slip at which the tyres give the side force and each one's share of it; false where they cannot.</summary>
-    /// <param name="tyres">The tyres.</param>
-    /// <param name="accelerationMs2">Lateral acceleration, m/s².</param>
-    /// <param name="movedN">By how much the shares changed.</param>
-    public bool TryPull(in TyrePair tyres, double accelerationMs2, out double movedN)
+    /// <summary>The slip at which the tyres give the side force, and each one's share of it; null where they cannot.</summary>
+    public PairSlip? SlipFor(in TyrePair tyres) => tyres.SlipFor(SideForceN, SlipDeg);
+
+    /// <summary>Takes slip and side forces; gives by how much the forces changed.</summary>
+    public double Take(in PairSlip shared, in TyrePair tyres, double accelerationMs2)
     {
-        movedN = 0;
-        if (tyres.SlipFor(SideForceN, SlipDeg) is not { } shared) return false;
         SlipDeg = shared.SlipDeg;
         var unsprung = _axle.UnsprungMassKg * accelerationMs2;
-        movedN = Outer.Pull(shared.OuterN, SlipDeg + tyres.OuterTurnDeg, unsprung) + Inner.Pull(shared.InnerN, SlipDeg + tyres.InnerTurnDeg, unsprung);
-        return true;
+        return Outer.Take(shared.OuterN, SlipDeg + tyres.OuterTurnDeg, unsprung) + Inner.Take(shared.InnerN, SlipDeg + tyres.InnerTurnDeg, unsprung);
     }
 
     /// <summary>What is out of balance at each wheel once it is steered so much further: the tyre's load less what stands on it.</summary>
@@ -179,7 +176,7 @@ internal sealed class CorneringAxle
 
         // What springs and bar hold is taken as it is in balance: far from there a solid stop may press with anything.
         double ByTravel(CorneringWheel wheel) => (-wheel.TyreRateNPerMm * wheel.Rise) - wheel.LinkRateNPerMm
-            - ((wheel.SpringRateNPerMm + _barNPerMm - (SuspendedN(wheel) * wheel.RiseByTravel)) / wheel.Rise);
+            - ((wheel.SpringRateNPerMm + _barNPerMm - (SuspendedN(wheel) * wheel.RiseBendByTravel)) / wheel.Rise);
     }
 
     /// <summary>The travels' change that makes up for a change of each wheel's balance, N.</summary>

@@ -22,12 +22,14 @@ public sealed class CorneringSolver
     private const int SmoothSteps = 20;
     private const int MostHalvings = 10;
     private const int Stages = 16;
+
+    // A turn at 1 g of a car on soft springs; more at once leads past stops and lifting wheels.
     private const double LongestRollSine = 0.1;
     private const double LongestTravelMm = 60;
     private const double FurthestRollRad = 0.7;
     private const double LongestSteerDeg = 12;
 
-    // By the weight: what resists roll less is taken to resist nothing.
+    // By the weight: a body that is held less against roll is taken to be held so much, and so goes on falling in long steps.
     private const double LeastResistanceMm = 1;
 
     // Of the radius: further ahead or behind the turn's centre does not lie for any slip a tyre can have.
@@ -43,8 +45,7 @@ public sealed class CorneringSolver
     private double _centreStationMm;
     private double _centreMm;
     private double _peakScale = 1;
-    private double _steerChange;
-    private bool _isUnguided;
+    private bool _isUnguided = true;
 
     private CorneringSolver(HandlingCar car, CorneringAxle front, CorneringAxle rear, TurnDirection turn)
     {
@@ -130,7 +131,7 @@ public sealed class CorneringSolver
     {
         _front.Reset();
         _rear.Reset();
-        (_rollRad, _steer, _centreStationMm, _peakScale, _isUnguided) = (0, 0, 0, 1, false);
+        (_rollRad, _steer, _centreStationMm, _peakScale, _isUnguided) = (0, 0, 0, 1, true);
     }
 
     private CorneringFailure? Settle(double lateralG, double radiusM, in PeakRule grip)
@@ -152,18 +153,17 @@ public sealed class CorneringSolver
             var (sin, cos) = Math.SinCos(_rollRad);
             _front.Stand(sin, cos);
             _rear.Stand(sin, cos);
-
-            // A peak that is scaled as it must be gives out only where an axle is off the road.
-            if (!TryPull(acceleration, radiusM * 1000, grip, 0, out var moved)) return grip.IsHeld ? CorneringFailure.GripExceeded : CorneringFailure.RollsOver;
+            if (Steer(acceleration, radiusM * 1000, grip, 0) is not { } found)
+                return _front.LoadN > 0 && _rear.LoadN > 0 ? CorneringFailure.GripExceeded : CorneringFailure.RollsOver;
             var rest = Balance(acceleration, sin, cos, 0, out var change);
-            if (rest <= Closed && moved <= 10 * Closed * weight && step > 0) return IsStanding() ? null : CorneringFailure.RollsOver;
-            if (!double.IsFinite(change.RollSine)) return CorneringFailure.RollsOver;
-            change = change with { Steer = _steerChange };
-            if (rest <= NearlyClosed && step < SmoothSteps && TryPullAhead(change, cos, acceleration, radiusM * 1000, grip))
+            if (rest <= Closed && found.MovedN <= 10 * Closed * weight && step > 0) return change.IsHeld && IsStanding() ? null : CorneringFailure.RollsOver;
+            change = change with { Steer = found.Steer };
+            if (rest <= NearlyClosed && step < SmoothSteps && SteerAhead(change, cos, acceleration, radiusM * 1000, grip) is { } ahead)
             {
-                Balance(acceleration, sin, cos, _steerChange, out change);
+                Balance(acceleration, sin, cos, ahead.Steer, out change);
             }
 
+            if (!double.IsFinite(change.RollSine)) return CorneringFailure.RollsOver;
             if (!Step(change, Patience(step))) return CorneringFailure.TravelNotReached;
             if (Math.Abs(_rollRad) > FurthestRollRad) return CorneringFailure.RollsOver;
         }
@@ -180,14 +180,13 @@ public sealed class CorneringSolver
 
     /// <summary>
     /// Finds the slip of both axles where the tyres are taken to stand, the side force of each, where the turn's centre lies and how far the
-    /// wheels must be steered; false where the tyres cannot hold.
+    /// wheels must be steered; null where the tyres cannot hold, side forces then stay.
     /// </summary>
     /// <param name="acceleration">Lateral acceleration, m/s².</param>
     /// <param name="radiusMm">Radius.</param>
     /// <param name="grip">How far the peak may be scaled.</param>
-    /// <param name="led">How far the tyres are taken to be steered beyond the wheels.</param>
-    /// <param name="movedN">What of steer, centre and peak, each as a share of the weight, and of side forces was still to come, N.</param>
-    private bool TryPull(double acceleration, double radiusMm, in PeakRule grip, double led, out double movedN)
+    /// <param name="predictedSteer">How far the tyres are taken to be steered beyond the wheels.</param>
+    private SteerFound? Steer(double acceleration, double radiusMm, in PeakRule grip, double predictedSteer)
     {
         var centreMm = CentreMm(radiusMm);
         var rear = _rear.Tyres(_peakScale, _centreStationMm, centreMm);
@@ -197,39 +196,40 @@ public sealed class CorneringSolver
         {
             var enough = Math.Max(grip.Least, _front.PeakNeed(front, _peakScale, Spare, grip.Least));
             enough = Math.Max(enough, _rear.PeakNeed(rear, _peakScale, Spare, enough));
-            _peakScale = double.IsFinite(enough) ? enough : 2 * _peakScale;
+            if (!double.IsFinite(enough)) return null;
+            _peakScale = enough;
             if (_peakScale != before) (front, rear) = (front.WithPeak(_peakScale / before), rear.WithPeak(_peakScale / before));
         }
 
-        movedN = 0;
-        if (!_rear.TryPull(rear, acceleration, out var rearMoved) || !_front.TryPull(front, acceleration, out var frontMoved)) return false;
+        if (_rear.SlipFor(rear) is not { } rearShared || _front.SlipFor(front) is not { } frontShared) return null;
+        var movedN = _rear.Take(rearShared, rear, acceleration) + _front.Take(frontShared, front, acceleration);
 
         // The rear wheels' path gives the turn's centre; kept within the turn for any slip a tyre can have.
-        var (sin, cos) = Math.SinCos(double.DegreesToRadians(_rear.TyreHeadingDeg - _rear.SlipDeg));
+        var (sin, cos) = Math.SinCos(double.DegreesToRadians(_rear.StanceHeadingDeg - _rear.SlipDeg));
         var station = Math.Clamp(_rear.StationMm - (centreMm * sin / cos), -FurthestCentre * radiusMm, FurthestCentre * radiusMm);
         var centreMoved = Math.Abs(station - _centreStationMm) / radiusMm;
         _centreStationMm = station;
         _centreMm = CentreMm(radiusMm);
-        var headingDeg = _front.SlipDeg + PathDeg(_front, _centreMm) - _front.TyreHeadingDeg;
-        _steerChange = led + (Math.Clamp(headingDeg, -LongestSteerDeg, LongestSteerDeg) / HeadingPerSteer());
-        movedN = ((Math.Abs(headingDeg) + centreMoved + Math.Abs((_peakScale / before) - 1)) * (_front.StaticLoadN + _rear.StaticLoadN))
-            + rearMoved + frontMoved;
-        return true;
+        var headingDeg = _front.SlipDeg + PathDeg(_front, _centreMm) - _front.StanceHeadingDeg;
+        var perSteer = HeadingPerSteer();
+        return new(
+            Math.Clamp((predictedSteer * perSteer) + headingDeg, -LongestSteerDeg, LongestSteerDeg) / perSteer,
+            movedN + ((Math.Abs(headingDeg) + centreMoved + Math.Abs((_peakScale / before) - 1)) * (_front.StaticLoadN + _rear.StaticLoadN)));
     }
 
     /// <summary>
-    /// Finds steer and side forces where a step leads, so that they do not run after it; false where that cannot be told, those of the
+    /// Finds steer and side forces where a step leads, so that they do not run after it; null where that cannot be told, those of the
     /// present stand then stay.
     /// </summary>
-    private bool TryPullAhead(in BodyChange change, double cos, double acceleration, double radiusMm, in PeakRule grip)
+    private SteerFound? SteerAhead(in BodyChange change, double cos, double acceleration, double radiusMm, in PeakRule grip)
     {
         var rollRad = change.RollSine / cos;
-        if (!_front.TryLead(change.Front, change.FrontHeaveMm, change.RollSine, rollRad, change.Steer)
-            || !_rear.TryLead(change.Rear, change.RearHeaveMm, change.RollSine, rollRad, 0)) return false;
+        if (!_front.TryPredict(change.Front, change.FrontHeaveMm, change.RollSine, rollRad, change.Steer)
+            || !_rear.TryPredict(change.Rear, change.RearHeaveMm, change.RollSine, rollRad, 0)) return null;
         var peakScale = _peakScale;
-        if (TryPull(acceleration, radiusMm, grip, change.Steer, out _)) return true;
-        _peakScale = peakScale;
-        return false;
+        var found = Steer(acceleration, radiusMm, grip, change.Steer);
+        if (found is null) _peakScale = peakScale;
+        return found;
     }
 
     /// <summary>How far the turn's centre lies to the side of the car.</summary>
@@ -266,9 +266,10 @@ public sealed class CorneringSolver
         var rollPart = frontMoment.PerRoll + rearMoment.PerRoll - perRoll - (byFrontHeave * frontHeave.PerRoll) - (byRearHeave * rearHeave.PerRoll);
 
         // With nothing left that resists roll the body falls, until a stop holds it or it falls over.
-        var roll = -fixedPart / Math.Max(rollPart, weight * LeastResistanceMm);
+        var leastPart = weight * LeastResistanceMm;
+        var roll = -fixedPart / Math.Max(rollPart, leastPart);
         var (frontRise, rearRise) = (frontHeave.Fixed + (frontHeave.PerRoll * roll), rearHeave.Fixed + (rearHeave.PerRoll * roll));
-        change = new(roll, frontRise, rearRise, front.Travels(frontRise, roll), rear.Travels(rearRise, roll), steer);
+        change = new(roll, frontRise, rearRise, front.Travels(frontRise, roll), rear.Travels(rearRise, roll), steer, rollPart > leastPart);
         var whole = _front.StaticLoadN + _rear.StaticLoadN;
         return Math.Max(
             Math.Max(Math.Max(front.Largest, rear.Largest), Math.Max(Math.Abs(front.OffN), Math.Abs(rear.OffN))) / whole,

@@ -19,16 +19,17 @@ internal sealed class CorneringWheel
     private readonly WheelGuide _guide;
     private readonly double _halfTrackMm;
     private readonly double _springForceAtRestN;
-    private readonly TyreScale _tyre;
+    private readonly TyreScale _tyreScale;
     private CornerState _state;
     private CornerState _goodState;
     private double _guidedAtMm;
     private double _guidedSteer;
     private double _ratioPerTravel;
-    private double _risePerTravel;
+    private double _riseBendPerMm;
     private double _slopePerTravel;
-    private double _risePerSteer;
-    private double _springRateNPerMm;
+    private double _slopeByTravel;
+    private double _groundRisePerSteer;
+    private double _springForcePerTravelNPerMm;
     private double _inclinedByComplianceDeg;
 
     public CorneringWheel(HandlingAxle axle, WheelGuide guide, WheelSide side, bool isOuter)
@@ -39,7 +40,7 @@ internal sealed class CorneringWheel
         StaticLoadN = side == WheelSide.Left ? axle.LeftLoadN : axle.RightLoadN;
         CamberSetDeg = side == WheelSide.Left ? axle.LeftCamberDeg : axle.RightCamberDeg;
         WeightN = axle.UnsprungMassKg * HandlingCar.StandardGravity;
-        _tyre = ExampleTyre.Scale(axle.LoadN / 2, axle.CorneringStiffnessNPerDeg);
+        _tyreScale = ExampleTyre.Scale(axle.LoadN / 2, axle.CorneringStiffnessNPerDeg);
         _state = _goodState = guide.Origin;
         guide.TryAt(0, 0, ref _state, out var rest);
         Rest = Guided = rest;
@@ -78,16 +79,16 @@ internal sealed class CorneringWheel
     public double InclinationDeg { get; private set; }
 
     /// <summary>How the tyre is taken to stand: as the wheel does, or as a step leads it to.</summary>
-    public TyreStance Tyre { get; private set; }
+    public TyreStance Stance { get; private set; }
 
     /// <summary>Rise of the contact per mm of travel, against the ground.</summary>
     public double Rise { get; private set; }
 
     /// <summary>Change of <see cref="Rise"/> per mm of travel.</summary>
-    public double RiseByTravel { get; private set; }
+    public double RiseBendByTravel { get; private set; }
 
     /// <summary>Change of <see cref="Rise"/> by the sine of roll.</summary>
-    public double RiseByRoll { get; private set; }
+    public double RiseBendByRoll { get; private set; }
 
     /// <summary>Movement of the contact outboard per mm of rise, against the ground.</summary>
     public double Slope { get; private set; }
@@ -99,7 +100,7 @@ internal sealed class CorneringWheel
     public double LinkLoadPerRoll => Guided.HoldsInRoll ? 0 : (1 + (Slope * Slope)) * LinkForceN;
 
     /// <summary>Change of the links' share of the load per mm of travel, as the contact's path bends.</summary>
-    public double LinkRateNPerMm => Sign * (1 + (Slope * Slope)) * _slopePerTravel * LinkForceN;
+    public double LinkRateNPerMm => Sign * _slopeByTravel * LinkForceN;
 
     /// <summary>Force of spring and stops at the wheel, without the bar, and its change per mm.</summary>
     public double SpringN { get; private set; }
@@ -120,7 +121,7 @@ internal sealed class CorneringWheel
     public void Reset()
     {
         _state = _goodState = _guide.Origin;
-        TravelMm = SideForceN = SlipDeg = _guidedAtMm = _guidedSteer = _ratioPerTravel = _risePerTravel = _slopePerTravel = 0;
+        TravelMm = SideForceN = SlipDeg = _guidedAtMm = _guidedSteer = _ratioPerTravel = _riseBendPerMm = _slopePerTravel = 0;
         Guided = Rest;
     }
 
@@ -151,7 +152,7 @@ internal sealed class CorneringWheel
         if (Math.Abs(wayMm) > Math.Max(LeastLearntMm, Math.Abs(steer - _guidedSteer)))
         {
             _ratioPerTravel = (next.SpringMotionRatio - Guided.SpringMotionRatio) / wayMm;
-            _risePerTravel = (next.RisePerTravel - Guided.RisePerTravel) / wayMm;
+            _riseBendPerMm = (next.RisePerTravel - Guided.RisePerTravel) / wayMm;
             _slopePerTravel = (next.OutboardSlope - Guided.OutboardSlope) / wayMm;
         }
 
@@ -165,52 +166,53 @@ internal sealed class CorneringWheel
         if (Guided.HoldsInRoll)
         {
             risen = heaveMm + TravelMm - (Sign * _halfTrackMm * sin);
-            (Rise, RiseByTravel, RiseByRoll) = (1, 0, 0);
-            (Slope, RisePerRoll, _risePerSteer) = (Guided.OutboardSlope, -Sign * _halfTrackMm, 0);
+            (Rise, RiseBendByTravel, RiseBendByRoll) = (1, 0, 0);
+            (Slope, _slopeByTravel, RisePerRoll, _groundRisePerSteer) = (Guided.OutboardSlope, 0, -Sign * _halfTrackMm, 0);
         }
         else
         {
             risen = heaveMm + (Guided.ContactRiseMm * cos) - (Sign * Guided.HalfTrackMm * sin);
             var turned = cos - (Sign * Guided.OutboardSlope * sin);
             Rise = Guided.RisePerTravel * turned;
-            RiseByTravel = (_risePerTravel * turned) - (Guided.RisePerTravel * Sign * _slopePerTravel * sin);
-            RiseByRoll = -Guided.RisePerTravel * ((sin / cos) + (Sign * Guided.OutboardSlope));
-            _risePerSteer = (Guided.RisePerSteer * cos) - (Sign * Guided.OutboardPerSteer * sin);
+            RiseBendByTravel = (_riseBendPerMm * turned) - (Guided.RisePerTravel * Sign * _slopePerTravel * sin);
+            RiseBendByRoll = -Guided.RisePerTravel * ((sin / cos) + (Sign * Guided.OutboardSlope));
+            _groundRisePerSteer = (Guided.RisePerSteer * cos) - (Sign * Guided.OutboardPerSteer * sin);
             Slope = ((Guided.OutboardSlope * cos) + (Sign * sin)) / turned;
+            _slopeByTravel = _slopePerTravel / (turned * turned);
             RisePerRoll = (-Guided.ContactRiseMm * sin / cos) - (Sign * Guided.HalfTrackMm);
         }
 
         var load = StaticLoadN - (_axle.TyreRateNPerMm * risen);
         (LoadN, TyreRateNPerMm) = load > 0 ? (load, _axle.TyreRateNPerMm) : (0, 0);
         Incline(sin, cos);
-        Tyre = new(LoadN, InclinationDeg, HeadingDeg);
+        Stance = new(LoadN, InclinationDeg, HeadingDeg);
     }
 
     /// <summary>
     /// Takes the tyre to stand where a step leads, to first order, until the wheel stands anew; false where it would be off the road.
     /// Travel and heave in mm, roll by its sine and in rad, steer in units of the input.
     /// </summary>
-    public bool TryLead(double travelMm, double heaveMm, double rollSine, double rollRad, double steer)
+    public bool TryPredict(double travelMm, double heaveMm, double rollSine, double rollRad, double steer)
     {
         var ownSteer = -Sign * steer;
-        Tyre = new(
+        Stance = new(
             LoadN + LoadBySteerN(steer) - (TyreRateNPerMm * ((Rise * travelMm) + heaveMm + (RisePerRoll * rollSine))),
             InclinationDeg + (Guided.CamberPerTravel * travelMm) + (Guided.CamberPerSteer * ownSteer) + (Sign * double.RadiansToDegrees(rollRad))
                 + (CamberComplianceDeg - _inclinedByComplianceDeg),
             HeadingDeg - (Sign * ((Guided.HeadingPerTravel * travelMm) + (Guided.HeadingPerSteer * ownSteer))));
-        return Tyre.LoadN > 0;
+        return Stance.LoadN > 0;
     }
 
     /// <summary>Change of load with a change of steer alone, N.</summary>
-    public double LoadBySteerN(double steer) => TyreRateNPerMm * _risePerSteer * Sign * steer;
+    public double LoadBySteerN(double steer) => TyreRateNPerMm * _groundRisePerSteer * Sign * steer;
 
     /// <summary>Change of <see cref="SpringN"/> with a change of steer alone, N.</summary>
-    public double SpringBySteerN(double steer) => -Sign * steer * _springRateNPerMm * Guided.SpringTravelPerSteer;
+    public double SpringBySteerN(double steer) => -Sign * steer * _springForcePerTravelNPerMm * Guided.SpringTravelPerSteer;
 
-    public SideForceCurve Curve(double peakScale) => ExampleTyre.At(Tyre.LoadN, -Sign * Tyre.InclinationDeg, _tyre with { Peak = peakScale });
+    public SideForceCurve Curve(double peakScale) => ExampleTyre.At(Stance.LoadN, -Sign * Stance.InclinationDeg, _tyreScale with { Peak = peakScale });
 
     /// <summary>Takes a side force and the slip angle it comes with; gives how much it changed.</summary>
-    public double Pull(double sideForceN, double slipDeg, double unsprungN)
+    public double Take(double sideForceN, double slipDeg, double unsprungN)
     {
         var before = SideForceN;
         SlipDeg = slipDeg;
@@ -225,8 +227,8 @@ internal sealed class CorneringWheel
         var ratio = Guided.SpringMotionRatio;
         var force = _springForceAtRestN + (_axle.SpringRateNPerMm * Guided.SpringTravelMm);
         var isPressed = force > 0;
-        _springRateNPerMm = isPressed ? _axle.SpringRateNPerMm * ratio : 0;
-        (SpringN, SpringRateNPerMm) = isPressed ? (force * ratio, (_springRateNPerMm * ratio) + (force * _ratioPerTravel)) : (0, 0);
+        _springForcePerTravelNPerMm = isPressed ? _axle.SpringRateNPerMm * ratio : 0;
+        (SpringN, SpringRateNPerMm) = isPressed ? (force * ratio, (_springForcePerTravelNPerMm * ratio) + (force * _ratioPerTravel)) : (0, 0);
         if (_axle.BumpLeftMm is { } bump && TravelMm > bump)
         {
             var rate = _axle.StopRateNPerMm * Guided.DamperMotionRatio * Guided.DamperMotionRatio;

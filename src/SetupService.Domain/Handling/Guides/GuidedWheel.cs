@@ -6,16 +6,16 @@ public readonly record struct GuidedWheel
     /// <summary>Camber against the body, degrees.</summary>
     public required double CamberDeg { get; init; }
 
-    /// <summary>Change of that camber per mm of wheel travel, degrees, nearly.</summary>
+    /// <summary>Change of that camber per mm of wheel travel, degrees, nearly: nothing where camber is told by readings.</summary>
     public required double CamberPerTravel { get; init; }
 
-    /// <summary>Change of that camber per unit of steer input, degrees, nearly.</summary>
+    /// <summary>Change of that camber per unit of steer input, degrees, nearly: without what added caster makes of it.</summary>
     public required double CamberPerSteer { get; init; }
 
     /// <summary>Heading against the body, degrees, positive = left; toe included.</summary>
     public required double HeadingDeg { get; init; }
 
-    /// <summary>Change of heading per mm of wheel travel, degrees, nearly.</summary>
+    /// <summary>Change of heading per mm of wheel travel, degrees, nearly: nothing where toe is told by readings.</summary>
     public required double HeadingPerTravel { get; init; }
 
     /// <summary>Change of heading per unit of steer input, degrees.</summary>

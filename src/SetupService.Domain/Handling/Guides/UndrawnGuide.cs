@@ -17,9 +17,6 @@ internal sealed class UndrawnGuide(HandlingAxle axle, bool steers, WheelSide sid
     private readonly double _camberDeg = side == WheelSide.Left ? axle.LeftCamberDeg : axle.RightCamberDeg;
     private readonly double _toeDeg = side == WheelSide.Left ? axle.LeftToeDeg : axle.RightToeDeg;
     private readonly double _casterDeg = (side == WheelSide.Left ? axle.LeftCasterDeg : axle.RightCasterDeg) + axle.AddedCasterDeg;
-
-    // Of a wheel straight ahead: what its steering axis leans back.
-    private readonly double _camberPerSteer = Math.Sin(double.DegreesToRadians((side == WheelSide.Left ? axle.LeftCasterDeg : axle.RightCasterDeg) + axle.AddedCasterDeg));
     private readonly double _camberShiftDeg = Shift(axle.Measured?.CamberAt(0), side == WheelSide.Left ? axle.LeftCamberDeg : axle.RightCamberDeg);
     private readonly double _toeShiftDeg = Shift(axle.Measured?.ToeAt(0), side == WheelSide.Left ? axle.LeftToeDeg : axle.RightToeDeg);
     private readonly double _slope = 2 * (axle.RollCentreHeightMm + axle.RideHeightChangeMm) / axle.TrackMm;
@@ -43,7 +40,9 @@ internal sealed class UndrawnGuide(HandlingAxle axle, bool steers, WheelSide sid
         {
             CamberDeg = camberDeg,
             CamberPerTravel = axle.Measured is null ? -double.RadiansToDegrees(1 / axle.SwingArmMm) : 0,
-            CamberPerSteer = steers ? _camberPerSteer : 0,
+
+            // As of an upright wheel straight ahead.
+            CamberPerSteer = steers ? Math.Tan(double.DegreesToRadians(_casterDeg)) : 0,
             HeadingDeg = (steers ? steer : 0) - ToeAt(_restMm + travelMm),
             HeadingPerTravel = 0,
             HeadingPerSteer = steers ? 1 : 0,

@@ -1,6 +1,8 @@
 using CsCheck;
+using SetupService.Domain.Geometry.Measured;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Tests.Geometry.Measured;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Tests.Handling.Cornering;
@@ -69,6 +71,39 @@ public sealed class EquilibriumTests
             Rear = car.Rear with { BumpTravelMm = null, ReboundTravelMm = null },
         };
     }
+
+    [Fact]
+    public void Readings_that_do_not_reach_the_ride_height_are_no_roll_over()
+    {
+        var readings = new CornerReadings { Travel = [new(0, -1, null), new(25, -1.4, null), new(50, -1.9, null)] };
+        var car = WorkedCar.Make();
+        car = car with { Front = car.Front with { Measured = MeasuredCornerTests.Corner(readings), RideHeightChangeMm = 40 } };
+
+        Assert.Equal(CorneringFailure.TravelNotReached, CorneringSolver.Of(car, TurnDirection.Left)!.Solve(0.5, 60));
+    }
+
+    // Upright it is in balance, but the least lean grows.
+    [Fact]
+    public void A_body_that_its_springs_do_not_hold_does_not_stand_upright() =>
+        Assert.Equal(
+            CorneringFailure.RollsOver,
+            CorneringSolver.Of(Make((3, 3), (0, 0), 620, (20, 20), 220, (1, 1), -1, 30), TurnDirection.Left)!.Solve(0, 60));
+
+    // What the tyres were scaled to in the harder turn must not stand in the way of the easier one.
+    [Fact]
+    public void An_easier_turn_after_a_hard_one_is_as_if_solved_alone() =>
+        Gen.Select(Gen.Double[1.2, 1.6], Gen.Double[0.2, 1.2]).Sample((hardG, easyG) =>
+        {
+            var car = Make((60, 60), (400, 300), 430, (60, 80), 250, (1, 1), -2, 80);
+            var (after, alone) = (CorneringSolver.Of(car, TurnDirection.Left)!, CorneringSolver.Of(car, TurnDirection.Left)!);
+            Assert.Null(after.Solve(hardG, 60));
+            Assert.Null(after.Solve(easyG, 60));
+            Assert.Null(alone.Solve(easyG, 60));
+            var (one, other) = (after.Attitude(new(easyG, 60, TurnDirection.Left)), alone.Attitude(new(easyG, 60, TurnDirection.Left)));
+            Assert.Equal(other.PeakScale, one.PeakScale, 1e-8);
+            Assert.Equal(other.RollDeg, one.RollDeg, 1e-7);
+            Assert.Equal(other.SteerDeg, one.SteerDeg, 1e-7);
+        });
 
     [Fact]
     public void A_turn_to_the_right_is_the_mirror_of_one_to_the_left() =>
