@@ -29,9 +29,6 @@ public sealed class CorneringSolver
     private const double FurthestRollRad = 0.7;
     private const double LongestSteerDeg = 12;
 
-    // By the weight: a body that is held less against roll is taken to be held so much, and so goes on falling in long steps.
-    private const double LeastResistanceMm = 1;
-
     // Of the radius: further ahead or behind the turn's centre does not lie for any slip a tyre can have.
     private const double FurthestCentre = 0.9;
 
@@ -39,7 +36,6 @@ public sealed class CorneringSolver
     private readonly CorneringAxle _front;
     private readonly CorneringAxle _rear;
     private readonly TurnDirection _turn;
-    private readonly double _rollArmMm;
     private double _rollRad;
     private double _steer;
     private double _centreStationMm;
@@ -47,15 +43,11 @@ public sealed class CorneringSolver
     private double _peakScale = 1;
     private bool _isUnguided = true;
 
-    private CorneringSolver(HandlingCar car, CorneringAxle front, CorneringAxle rear, TurnDirection turn)
-    {
+    private CorneringSolver(HandlingCar car, CorneringAxle front, CorneringAxle rear, TurnDirection turn) =>
         (_car, _front, _rear, _turn) = (car, front, rear, turn);
-        var share = car.SprungShareFront;
-        _rollArmMm = car.SprungHeightMm - ((share * front.RollCentreHeightMm) + ((1 - share) * rear.RollCentreHeightMm));
-    }
 
     /// <summary>Height of the sprung centre of gravity above the roll axis at rest, mm.</summary>
-    public double RollArmMm => _rollArmMm;
+    public double RollArmMm => BodyBalance.RollArmMm(_car, _front, _rear);
 
     /// <summary>Makes a solver; null where points do not close at ride height. The car has a wheelbase.</summary>
     public static CorneringSolver? Of(HandlingCar car, TurnDirection turn)
@@ -155,12 +147,12 @@ public sealed class CorneringSolver
             _rear.Stand(sin, cos);
             if (Steer(acceleration, radiusM * 1000, grip, 0) is not { } found)
                 return _front.LoadN > 0 && _rear.LoadN > 0 ? CorneringFailure.GripExceeded : CorneringFailure.RollsOver;
-            var rest = Balance(acceleration, sin, cos, 0, out var change);
+            var (rest, change) = BodyBalance.Of(_car, _front, _rear, acceleration, sin, cos, 0);
             if (rest <= Closed && found.MovedN <= 10 * Closed * weight && step > 0) return change.IsHeld && IsStanding() ? null : CorneringFailure.RollsOver;
             change = change with { Steer = found.Steer };
             if (rest <= NearlyClosed && step < SmoothSteps && SteerAhead(change, cos, acceleration, radiusM * 1000, grip) is { } ahead)
             {
-                Balance(acceleration, sin, cos, ahead.Steer, out change);
+                change = BodyBalance.Of(_car, _front, _rear, acceleration, sin, cos, ahead.Steer).Change;
             }
 
             if (!double.IsFinite(change.RollSine)) return CorneringFailure.RollsOver;
@@ -237,44 +229,6 @@ public sealed class CorneringSolver
 
     private double PathDeg(CorneringAxle axle, double centreMm) =>
         double.RadiansToDegrees(Math.Atan2(axle.StationMm - _centreStationMm, centreMm));
-
-    /// <summary>
-    /// What is out of balance once the wheels are steered so much further, as a share of the weight, and the change of roll, heave and
-    /// travels that Newton's method takes from it.
-    /// </summary>
-    private double Balance(double acceleration, double sin, double cos, double steer, out BodyChange change)
-    {
-        var mass = _car.SprungMassKg;
-        var share = _car.SprungShareFront;
-        var weight = mass * HandlingCar.StandardGravity;
-        var height = _car.SprungHeightMm + (share * _front.HeaveMm) + ((1 - share) * _rear.HeaveMm) - (_rollArmMm * (1 - cos));
-        var moment = (mass * acceleration * height) + (weight * _rollArmMm * sin) + _front.UnsprungMomentNmm + _rear.UnsprungMomentNmm;
-        var perRoll = (-mass * acceleration * _rollArmMm * sin / cos) + (weight * _rollArmMm);
-
-        var front = AxleBalance.Of(_front, steer);
-        var rear = AxleBalance.Of(_rear, 0);
-        var momentOff = (2 * front.MovedN * _front.HalfTrackMm) + (2 * rear.MovedN * _rear.HalfTrackMm) - moment;
-
-        // Each axle's load gives its heave by the roll; what is left is one equation for the roll.
-        var frontHeave = front.HeaveFor(-front.OffN);
-        var rearHeave = rear.HeaveFor(-rear.OffN);
-        var frontMoment = front.Moment(frontHeave, _front.HalfTrackMm);
-        var rearMoment = rear.Moment(rearHeave, _rear.HalfTrackMm);
-        var byFrontHeave = mass * acceleration * share;
-        var byRearHeave = mass * acceleration * (1 - share);
-        var fixedPart = momentOff + frontMoment.Fixed + rearMoment.Fixed - (byFrontHeave * frontHeave.Fixed) - (byRearHeave * rearHeave.Fixed);
-        var rollPart = frontMoment.PerRoll + rearMoment.PerRoll - perRoll - (byFrontHeave * frontHeave.PerRoll) - (byRearHeave * rearHeave.PerRoll);
-
-        // With nothing left that resists roll the body falls, until a stop holds it or it falls over.
-        var leastPart = weight * LeastResistanceMm;
-        var roll = -fixedPart / Math.Max(rollPart, leastPart);
-        var (frontRise, rearRise) = (frontHeave.Fixed + (frontHeave.PerRoll * roll), rearHeave.Fixed + (rearHeave.PerRoll * roll));
-        change = new(roll, frontRise, rearRise, front.Travels(frontRise, roll), rear.Travels(rearRise, roll), steer, rollPart > leastPart);
-        var whole = _front.StaticLoadN + _rear.StaticLoadN;
-        return Math.Max(
-            Math.Max(Math.Max(front.Largest, rear.Largest), Math.Max(Math.Abs(front.OffN), Math.Abs(rear.OffN))) / whole,
-            Math.Abs(momentOff) / (whole * (_front.HalfTrackMm + _rear.HalfTrackMm)));
-    }
 
     /// <summary>Takes a step, shortened where it is long or leads where a wheel cannot be; false where even a short one does.</summary>
     private bool Step(in BodyChange change, double longest)
