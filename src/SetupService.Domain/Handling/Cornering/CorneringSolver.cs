@@ -140,14 +140,16 @@ public sealed class CorneringSolver
         }
 
         var weight = _front.StaticLoadN + _rear.StaticLoadN;
+        var isHeld = true;
         for (var step = 0; step < MostSteps; step++)
         {
             var (sin, cos) = Math.SinCos(_rollRad);
             _front.Stand(sin, cos);
             _rear.Stand(sin, cos);
             if (Steer(acceleration, radiusM * 1000, grip, 0) is not { } found)
-                return _front.LoadN > 0 && _rear.LoadN > 0 ? CorneringFailure.GripExceeded : CorneringFailure.RollsOver;
+                return isHeld && _front.LoadN > 0 && _rear.LoadN > 0 ? CorneringFailure.GripExceeded : CorneringFailure.RollsOver;
             var (rest, change) = BodyBalance.Of(_car, _front, _rear, acceleration, sin, cos, 0);
+            isHeld = change.IsHeld;
             if (rest <= Closed && found.MovedN <= 10 * Closed * weight && step > 0) return change.IsHeld && IsStanding() ? null : CorneringFailure.RollsOver;
             change = change with { Steer = found.Steer };
             if (rest <= NearlyClosed && step < SmoothSteps && SteerAhead(change, cos, acceleration, radiusM * 1000, grip) is { } ahead)

@@ -64,6 +64,7 @@ public sealed class EquilibriumTests
         var attitude = solver.Attitude(new(0.2, 60, TurnDirection.Left));
         Assert.True(attitude.FrontRight.BumpLeftMm < 0 && attitude.RearRight.BumpLeftMm < 0);
         Assert.Equal(CorneringFailure.RollsOver, CorneringSolver.Of(WithoutStops(car), TurnDirection.Left)!.Solve(0.2, 60));
+        Assert.Equal(CorneringFailure.RollsOver, CorneringSolver.Of(WithoutStops(car), TurnDirection.Left)!.Solve(0.2, 60, 1.2, isPeakHeld: true));
 
         static HandlingCar WithoutStops(HandlingCar car) => car with
         {
