@@ -16,18 +16,6 @@ internal static class AcceptCheck
         return Find(accept, metadata.GetOrderedMetadata<ProducedMedia>());
     }
 
-    /// <summary>The same for a call that answers in one of its forms, chosen by what was sent.</summary>
-    public static Problem? Find(HttpContext context, string mediaType) =>
-        Find(context.Request.Headers.Accept, [new ProducedMedia(mediaType)]);
-
-    /// <summary>Whether the caller gives one form of an answer more weight than the other.</summary>
-    public static bool Prefers(HttpContext context, string mediaType, string over)
-    {
-        var accept = context.Request.Headers.Accept;
-        return accept.Count > 0 && MediaTypeHeaderValue.TryParseList(accept.ToArray()!, out var ranges)
-            && Quality(mediaType, ranges) > Quality(over, ranges);
-    }
-
     private static Problem? Find(StringValues accept, IReadOnlyList<ProducedMedia> produced)
     {
         if (accept.Count == 0 || produced.Count == 0 || (accept.Count == 1 && accept[0] is "" or "*/*"))

@@ -15,7 +15,7 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
         ["trackLaps", "lapsLeft", "lapsLeftAtLeast", "bestAfterLaps", "gainedLaps", "lapsToShow", "plannedLaps", "plannedReadings", "plannedPower", "expectedRatio", "soughtRatio", "atLeast",
          "distinctReadings", "degreesOfFreedom", "probability", "amount", "treadwearGrade", "otherTreadwearGrade", "grade", "otherGrade",
          "expectedLifeRatio", "lowerLifeRatio", "upperLifeRatio", "lifeRatio", "weight", "expectedInformation",
-         "motionRatio", "steeringRatio", "minimumLoadIndex", "loadIndex", "loadIndexDual", "status", "line", "lines", "succeeded", "failed", "column", "minimum", "maximum",
+         "motionRatio", "steeringRatio", "minimumLoadIndex", "loadIndex", "loadIndexDual", "status", "line", "column", "minimum", "maximum",
          "springMotionRatio", "damperMotionRatio", "camberGainPerRoll", "link", "tyrePeakScale", "bump", "rebound", "mean", "leastRatio", "mostRatio", "frequencyRatio",
          "frontDampingRatio", "rearDampingRatio", "casterSaving", "casterSavingInTightest", "innerShoulderWearRatio", "innerShoulderWearRatioLower",
          "innerShoulderWearRatioUpper",

@@ -28,29 +28,29 @@ internal sealed record ExampleCall(string Method, string Path, string? Request, 
         new("POST", "/v1/fitment/window", "fitment-window.request.json", "fitment-window.answer.json"),
         new("POST", "/v1/fitment/drawing", "fitment-drawing.request.json", "fitment-drawing.answer.svg"),
         new("POST", "/v1/fitment/batch", "fitment-batch.request.ndjson", "fitment-batch.answer.ndjson"),
-        new("POST", "/v1/fitment/batch", "fitment-batch.request.csv", "fitment-batch.answer.csv"),
+        new("POST", "/v1/fitment/batch/csv", "fitment-batch.request.csv", "fitment-batch.answer.csv"),
         new("POST", "/v1/geometry/travel-sweep", "travel-sweep.request.json", "travel-sweep.answer.json"),
-        new("POST", "/v1/geometry/travel-sweep", "travel-sweep.request.json", "travel-sweep.answer.svg"),
+        new("POST", "/v1/geometry/travel-sweep/chart", "travel-sweep.request.json", "travel-sweep.answer.svg"),
         new("POST", "/v1/geometry/drawing", "geometry-drawing.request.json", "geometry-drawing.answer.svg"),
         new("POST", "/v1/geometry/top-mount-move", "top-mount-move.request.json", "top-mount-move.answer.json"),
         new("POST", "/v1/geometry/adjustment", "adjustment.request.json", "adjustment.answer.json"),
         new("POST", "/v1/geometry/steering-axis", "steering-axis.request.json", "steering-axis.answer.json"),
         new("POST", "/v1/geometry/steer-sweep", "steer-sweep.request.json", "steer-sweep.answer.json"),
-        new("POST", "/v1/geometry/steer-sweep", "steer-sweep.request.json", "steer-sweep.answer.svg"),
+        new("POST", "/v1/geometry/steer-sweep/chart", "steer-sweep.request.json", "steer-sweep.answer.svg"),
         new("POST", "/v1/geometry/caster-from-readings", "caster-from-readings.request.json", "caster-from-readings.answer.json"),
         new("POST", "/v1/geometry/alignment", "alignment.request.json", "alignment.answer.json"),
         new("POST", "/v1/handling/ride", "ride.request.json", "ride.answer.json"),
         new("POST", "/v1/handling/camber-target", "camber-target.request.json", "camber-target.answer.json"),
         new("POST", "/v1/handling/what-if", "what-if.request.json", "what-if.answer.json"),
-        new("POST", "/v1/handling/what-if", "what-if.request.json", "what-if.answer.svg"),
+        new("POST", "/v1/handling/what-if/chart", "what-if.request.json", "what-if.answer.svg"),
         new("POST", "/v1/handling/cornering", "cornering.request.json", "cornering.answer.json"),
         new("POST", "/v1/handling/cornering-sweep", "cornering-sweep.request.json", "cornering-sweep.answer.json"),
-        new("POST", "/v1/handling/cornering-sweep", "cornering-sweep.request.json", "cornering-sweep.answer.svg"),
+        new("POST", "/v1/handling/cornering-sweep/chart", "cornering-sweep.request.json", "cornering-sweep.answer.svg"),
         new("POST", "/v1/wear/diagnosis", "wear-diagnosis.request.json", "wear-diagnosis.answer.json"),
-        new("POST", "/v1/wear/diagnosis", "wear-diagnosis.request.json", "wear-diagnosis.answer.svg"),
+        new("POST", "/v1/wear/diagnosis/chart", "wear-diagnosis.request.json", "wear-diagnosis.answer.svg"),
         new("POST", "/v1/wear/temperatures", "wear-temperatures.request.json", "wear-temperatures.answer.json"),
         new("POST", "/v1/wear/forecast", "wear-forecast.request.json", "wear-forecast.answer.json"),
-        new("POST", "/v1/wear/forecast", "wear-forecast.request.json", "wear-forecast.answer.svg"),
+        new("POST", "/v1/wear/forecast/chart", "wear-forecast.request.json", "wear-forecast.answer.svg"),
         new("POST", "/v1/wear/before-after", "wear-before-after.request.json", "wear-before-after.answer.json"),
     ];
 
@@ -59,8 +59,6 @@ internal sealed record ExampleCall(string Method, string Path, string? Request, 
     public async Task<string> SendAsync(HttpClient client)
     {
         using HttpRequestMessage request = new(new HttpMethod(Method), new Uri(Path, UriKind.Relative)) { Content = await BodyAsync() };
-        if (Answer.EndsWith(".svg", StringComparison.Ordinal))
-            request.Headers.Accept.ParseAdd("image/svg+xml");
         using var response = await client.SendAsync(request);
         var text = await response.Content.ReadAsStringAsync();
         Assert.True(response.IsSuccessStatusCode, $"{Answer}: {(int)response.StatusCode} {text}");

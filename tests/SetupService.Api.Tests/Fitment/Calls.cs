@@ -16,6 +16,7 @@ internal static class Calls
     public const string Window = "/v1/fitment/window";
     public const string Drawing = "/v1/fitment/drawing";
     public const string Batch = "/v1/fitment/batch";
+    public const string BatchCsv = "/v1/fitment/batch/csv";
 
     public static Task<HttpResponseMessage> PostAsync(
         this HttpClient client, string path, string body, string? contentType = "application/json", string? accept = null)

@@ -160,21 +160,24 @@ public abstract class RefusedRequestTests(HttpClient client)
     }
 
     [Theory]
-    [InlineData("application/json", null, "", 415)]
-    [InlineData("text/csv", null, "", 415)]
-    [InlineData(null, null, "", 415)]
-    [InlineData("multipart/form-data", null, "", 415)]
-    [InlineData("multipart/form-data; boundary=\"\"", null, "", 415)]
-    [InlineData("multipart/mixed; boundary=edge", null, "", 415)]
-    [InlineData("application/x-ndjson", "application/json", "", 406)]
-    [InlineData("application/x-ndjson", "text/csv", "", 406)]
-    [InlineData("multipart/form-data; boundary=edge", "application/x-ndjson", "", 406)]
-    [InlineData("application/x-ndjson", null, "?detail=Full", 400)]
-    [InlineData("application/x-ndjson", null, "?details=full", 400)]
-    [InlineData("multipart/form-data; boundary=edge", null, "?detail=full", 400)]
-    public async Task A_batch_that_cannot_start_is_refused_as_a_whole(string? contentType, string? accept, string query, int status)
+    [InlineData(Calls.Batch, "application/json", null, "", 415)]
+    [InlineData(Calls.Batch, "multipart/form-data; boundary=edge", null, "", 415)]
+    [InlineData(Calls.Batch, null, null, "", 415)]
+    [InlineData(Calls.BatchCsv, "text/csv", null, "", 415)]
+    [InlineData(Calls.BatchCsv, "application/x-ndjson", null, "", 415)]
+    [InlineData(Calls.BatchCsv, "multipart/form-data", null, "", 415)]
+    [InlineData(Calls.BatchCsv, "multipart/form-data; boundary=\"\"", null, "", 415)]
+    [InlineData(Calls.BatchCsv, "multipart/mixed; boundary=edge", null, "", 415)]
+    [InlineData(Calls.Batch, "application/x-ndjson", "application/json", "", 406)]
+    [InlineData(Calls.Batch, "application/x-ndjson", "text/csv", "", 406)]
+    [InlineData(Calls.BatchCsv, "multipart/form-data; boundary=edge", "application/x-ndjson", "", 406)]
+    [InlineData(Calls.Batch, "application/x-ndjson", null, "?detail=Full", 400)]
+    [InlineData(Calls.Batch, "application/x-ndjson", null, "?details=full", 400)]
+    [InlineData(Calls.BatchCsv, "multipart/form-data; boundary=edge", null, "?detail=full", 400)]
+    [InlineData(Calls.BatchCsv, "multipart/form-data; boundary=edge", null, "?units=us", 400)]
+    public async Task A_batch_that_cannot_start_is_refused_as_a_whole(string path, string? contentType, string? accept, string query, int status)
     {
-        using var response = await client.PostAsync(Calls.Batch + query, "{}", contentType, accept);
+        using var response = await client.PostAsync(path + query, "{}", contentType, accept);
 
         await Problems.Read(response, ProblemTypes.OfStatus(status));
     }

@@ -128,7 +128,7 @@ public sealed class WearForecastCallTests(ServiceFixture fixture) : IClassFixtur
     [InlineData("us")]
     public async Task The_picture_can_be_read_and_does_nothing(string units)
     {
-        using var response = await fixture.Client.PostAsync($"{Path}?units={units}", Example().ToJsonString(), accept: "image/svg+xml");
+        using var response = await fixture.Client.PostAsync($"{Path}/chart?units={units}", Example().ToJsonString());
         var picture = new SvgPicture(await Calls.Text(response));
 
         Harmlessness.Holds(picture);
@@ -141,7 +141,7 @@ public sealed class WearForecastCallTests(ServiceFixture fixture) : IClassFixtur
     public async Task A_picture_without_a_forecast_shows_the_readings()
     {
         var body = First(3);
-        using var response = await fixture.Client.PostAsync(Path, body.ToJsonString(), accept: "image/svg+xml");
+        using var response = await fixture.Client.PostAsync(Path + "/chart", body.ToJsonString());
 
         Assert.Contains("readings", await Calls.Text(response), StringComparison.Ordinal);
     }

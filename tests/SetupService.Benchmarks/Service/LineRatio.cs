@@ -45,7 +45,7 @@ internal static class LineRatio
     private static async Task<double> RateAsync(Uri url, byte[] body, int lines)
     {
         (var seconds, var tail) = await StreamClient.PostAsync(url, "/v1/fitment/batch", "application/x-ndjson", body);
-        var expected = string.Create(CultureInfo.InvariantCulture, $"\"lines\":{lines},\"succeeded\":{lines},");
+        var expected = string.Create(CultureInfo.InvariantCulture, $"\"lineCount\":{lines},\"answeredCount\":{lines},");
         return tail.Contains(expected, StringComparison.Ordinal) ? lines / seconds : throw new InvalidOperationException(tail);
     }
 

@@ -42,7 +42,7 @@ internal static class RowRatio
             $"{boundary}car\r\nContent-Type: application/json\r\n\r\n{Catalogue.Car}\r\n{boundary}candidates\r\nContent-Type: text/csv\r\n\r\n");
         var foot = Encoding.UTF8.GetBytes("\r\n--a-boundary--\r\n");
         (var seconds, var tail) = await StreamClient.PostAsync(
-            url, "/v1/fitment/batch", "multipart/form-data; boundary=a-boundary", head, table, foot);
+            url, "/v1/fitment/batch/csv", "multipart/form-data; boundary=a-boundary", head, table, foot);
         var expected = string.Create(CultureInfo.InvariantCulture, $"\n{Count + 1},part-{Count - 1},");
         return tail.Contains(expected, StringComparison.Ordinal) ? Count / seconds : throw new InvalidOperationException(tail);
     }

@@ -24,9 +24,9 @@ internal sealed class BatchRun(JsonContract contract)
     /// <summary>The candidate evaluated last.</summary>
     public Domain.Fitment.Fitting Candidate { get; private set; }
 
-    public long Succeeded { get; private set; }
+    public long AnsweredCount { get; private set; }
 
-    public long Failed { get; private set; }
+    public long RefusedCount { get; private set; }
 
     /// <summary>The reader of candidate lines, whose faults are those of the single call.</summary>
     public ContractReader<BatchCandidateLine> Candidates => _candidates;
@@ -64,25 +64,27 @@ internal sealed class BatchRun(JsonContract contract)
     }
 
     /// <summary>Counts a line answered with a verdict.</summary>
-    public void CountSuccess() => Succeeded++;
+    public void CountAnswered() => AnsweredCount++;
 
     /// <summary>Counts a line answered with a problem.</summary>
-    public void CountFailure() => Failed++;
+    public void CountRefused() => RefusedCount++;
 
     /// <summary>Tells the meter of the lines answered since it was told last.</summary>
     public void Meter()
     {
-        var answered = Succeeded + Failed;
-        BatchMeter.Count(answered - _metered);
-        _metered = answered;
+        var lineCount = AnsweredCount + RefusedCount;
+        BatchMeter.Count(lineCount - _metered);
+        _metered = lineCount;
     }
 
-    /// <summary>What the batch came to.</summary>
-    public BatchSummary Summary(bool completed) => new()
+    /// <summary>The counts so far.</summary>
+    /// <param name="reason">Why the batch is not complete; null where it is.</param>
+    public BatchSummary Summary(string? reason) => new()
     {
-        Lines = Succeeded + Failed,
-        Succeeded = Succeeded,
-        Failed = Failed,
-        Completed = completed,
+        LineCount = AnsweredCount + RefusedCount,
+        AnsweredCount = AnsweredCount,
+        RefusedCount = RefusedCount,
+        IsComplete = reason is null,
+        Reason = reason,
     };
 }

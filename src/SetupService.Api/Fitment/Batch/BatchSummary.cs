@@ -1,23 +1,29 @@
+using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 
 namespace SetupService.Api.Fitment.Batch;
 
-/// <summary>What a batch came to.</summary>
+/// <summary>The counts of a batch.</summary>
 public sealed record BatchSummary
 {
-    /// <summary>Number of lines answered.</summary>
+    /// <summary>Number of lines that got an answer line: answered and refused together.</summary>
     [Sample(3)]
-    public required long Lines { get; init; }
+    public required long LineCount { get; init; }
 
-    /// <summary>Number of them answered with a verdict.</summary>
+    /// <summary>Number of lines answered with a verdict.</summary>
     [Sample(2)]
-    public required long Succeeded { get; init; }
+    public required long AnsweredCount { get; init; }
 
-    /// <summary>Number of them answered with a problem.</summary>
+    /// <summary>Number of lines answered with a problem.</summary>
     [Sample(1)]
-    public required long Failed { get; init; }
+    public required long RefusedCount { get; init; }
 
-    /// <summary>True where everything sent was read to its end; false where the service stopped waiting for a line.</summary>
+    /// <summary>True when everything sent was read to its end; false when the service stopped waiting for a line.</summary>
     [Sample(true)]
-    public required bool Completed { get; init; }
+    public required bool IsComplete { get; init; }
+
+    /// <summary>Why the batch is not complete; left out where it is.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    [Sample("No bytes came for 30 s, so the service stopped waiting. Send the lines after the last one answered again.")]
+    public string? Reason { get; init; }
 }

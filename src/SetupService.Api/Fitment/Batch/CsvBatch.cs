@@ -132,12 +132,12 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
         if (isSound && row.IsComplete && _run.TryEvaluate(row.Candidate))
         {
             rows.Write(table.LineSent(line), row.Id, _run.Sheet);
-            _run.CountSuccess();
+            _run.CountAnswered();
             return;
         }
 
         rows.Write(table.LineSent(line), IdOf(cells, columns), Refuse(cells, columns, table));
-        _run.CountFailure();
+        _run.CountRefused();
     }
 
     /// <summary>The id of a row whose other cells are not sound.</summary>

@@ -63,7 +63,7 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
             return;
         }
 
-        lines.Write(_run.Summary(isCompleted));
+        lines.Write(_run.Summary(isCompleted ? null : BatchProblems.NothingCame(settings.Patience)));
         await SendAsync(httpContext, lines).ConfigureAwait(false);
     }
 
@@ -115,7 +115,7 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
                 ? CheckAnswers.Of(_run.Car, _run.Candidate, _run.Sheet, units)
                 : null;
             lines.Write(lineNumber, line.Id, _run.Sheet, result);
-            _run.CountSuccess();
+            _run.CountAnswered();
         }
         else
         {
@@ -132,7 +132,7 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
     private void Refuse(BatchLines lines, long lineNumber, LineId? id, Problem problem)
     {
         lines.Write(lineNumber, id, problem);
-        _run.CountFailure();
+        _run.CountRefused();
     }
 
     /// <summary>A car that is too long is a bad car: the one before it must not answer for it.</summary>

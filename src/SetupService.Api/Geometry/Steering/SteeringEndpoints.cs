@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Microsoft.AspNetCore.Http.HttpResults;
 using SetupService.Api.Drawings;
 using SetupService.Api.Drawings.Charts;
@@ -22,12 +23,18 @@ internal static class SteeringEndpoints
             .WithSummary("Where does the steering axis stand to its wheel?")
             .WithDescription("Caster, inclination, scrub radius and trail from the two joints a left wheel steers about, with where the axis meets the ground and how far the wheel centre stands off it.");
         group.MapPost("/steer-sweep", Sweep)
-            .WithQuery(QueryParameters.Units)
             .WithExample("steer-sweep")
             .WithProblems(ProblemTypes.NotComputable)
             .WithName("steerSweep")
             .WithSummary("What does camber do while the wheel steers?")
-            .WithDescription("Turns a wheel about a fixed axis of given caster and inclination, exactly, and shows the handbooks' approximation beside it; scrub radius, trail and height where the wheel's place on its axis is given. At most 5,000 rows. With Accept: image/svg+xml the same as a chart.");
+            .WithDescription("Turns a wheel about a fixed axis of given caster and inclination, exactly, and shows the handbooks' approximation beside it; scrub radius, trail and height where the wheel's place on its axis is given. At most 5,000 rows.");
+        group.MapPost("/steer-sweep/chart", Chart)
+            .WithQuery(QueryParameters.Units)
+            .WithExample("steer-sweep")
+            .WithProblems(ProblemTypes.NotComputable)
+            .WithName("steerSweepChart")
+            .WithSummary("The steer sweep as a chart")
+            .WithDescription("Takes the body of steer-sweep and draws camber over steer, with the handbooks' approximation beside it.");
         group.MapPost("/caster-from-readings", Read)
             .WithExample("caster-from-readings")
             .WithProblems(ProblemTypes.NotComputable)
@@ -45,19 +52,28 @@ internal static class SteeringEndpoints
             : body.Refuse();
     }
 
-    private static Results<PictureOr<SteerSweepAnswer>, Problem> Sweep(Body<SteerSweepRequest> body, PictureChoice picture, QueryReader query)
-    {
-        if (body.Value is not { } request)
-            return body.Problem!;
-        if (!SweepRules.Validate(request).IsValid)
-            return body.Refuse();
+    private static Results<Answer<SteerSweepAnswer>, Problem> Sweep(Body<SteerSweepRequest> body) =>
+        TrySweep(body, out var answer, out var problem) ? new Answer<SteerSweepAnswer>(answer) : problem;
 
-        var answer = SteerSweepAnswers.Of(request);
-        if (answer.Rows.Length == 0)
-            return SteeringProblems.NothingReached(request, answer.Unreachable[0].Reason);
-        return picture.IsWanted
-            ? new PictureOr<SteerSweepAnswer>(new SvgAnswer(ChartDrawing.Draw(SteerChart.Of(request, query.Units))))
-            : new PictureOr<SteerSweepAnswer>(answer);
+    private static Results<SvgAnswer, Problem> Chart(Body<SteerSweepRequest> body, QueryReader query) =>
+        TrySweep(body, out _, out var problem) ? new SvgAnswer(ChartDrawing.Draw(SteerChart.Of(body.Value!, query.Units))) : problem;
+
+    private static bool TrySweep(
+        Body<SteerSweepRequest> body, [NotNullWhen(true)] out SteerSweepAnswer? answer, [NotNullWhen(false)] out Problem? problem)
+    {
+        answer = null;
+        problem = body.Problem!;
+        if (body.Value is not { } request)
+            return false;
+        if (!SweepRules.Validate(request).IsValid)
+        {
+            problem = body.Refuse();
+            return false;
+        }
+
+        answer = SteerSweepAnswers.Of(request);
+        problem = answer.Rows.Length == 0 ? SteeringProblems.NothingReached(request, answer.Unreachable[0].Reason) : null;
+        return problem is null;
     }
 
     private static Results<Answer<CasterFromReadingsAnswer>, Problem> Read(Body<CasterFromReadingsRequest> body)

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Microsoft.AspNetCore.Http.HttpResults;
 using SetupService.Api.Drawings;
 using SetupService.Api.Http;
@@ -6,6 +7,7 @@ using SetupService.Api.Http.Queries;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Geometry.Measured;
 using SetupService.Domain.Geometry.Mechanism;
+using SetupService.Domain.Geometry.Suspensions;
 using SetupService.Domain.Geometry.Sweeps;
 
 namespace SetupService.Api.Geometry.Sweeps;
@@ -15,26 +17,57 @@ internal static class SweepEndpoints
 {
     private static readonly TravelSweepRules Rules = new();
 
-    public static void MapSweeps(this RouteGroupBuilder group) =>
+    public static void MapSweeps(this RouteGroupBuilder group)
+    {
         group.MapPost("/travel-sweep", Sweep)
             .WithQuery(QueryParameters.Units)
             .WithExample("travel-sweep")
             .WithProblems(ProblemTypes.NotComputable)
             .WithName("travelSweep")
             .WithSummary("What does the wheel do over its travel and lock?")
-            .WithDescription("Moves a corner over wheel travel and rack: angles, contact, instant and roll centres, motion ratios, bump steer, both wheels' steer. At most 5,000 rows. With Accept: image/svg+xml the same as charts.");
+            .WithDescription("Moves a corner over wheel travel and rack: angles, contact, instant and roll centres, motion ratios, bump steer, both wheels' steer. At most 5,000 rows.");
+        group.MapPost("/travel-sweep/chart", Chart)
+            .WithQuery(QueryParameters.Units)
+            .WithExample("travel-sweep")
+            .WithProblems(ProblemTypes.NotComputable)
+            .WithName("travelSweepChart")
+            .WithSummary("The travel sweep as charts")
+            .WithDescription("Takes the body of travel-sweep and draws its rows over travel, a curve for each rack position.");
+    }
 
-    private static Results<PictureOr<TravelSweepAnswer>, Problem> Sweep(Body<TravelSweepRequest> body, PictureChoice picture, QueryReader query, CancellationToken cancellation)
+    private static Results<Answer<TravelSweepAnswer>, Problem> Sweep(Body<TravelSweepRequest> body, QueryReader query, CancellationToken cancellation) =>
+        TryCompute(body, query, cancellation, out var answer, out var problem) ? new Answer<TravelSweepAnswer>(answer) : problem;
+
+    private static Results<SvgAnswer, Problem> Chart(Body<TravelSweepRequest> body, QueryReader query, CancellationToken cancellation) =>
+        TryCompute(body, query, cancellation, out var answer, out var problem)
+            ? new SvgAnswer(SweepChart.Draw(body.Value!, answer, query.Units))
+            : problem;
+
+    private static bool TryCompute(
+        Body<TravelSweepRequest> body,
+        QueryReader query,
+        CancellationToken cancellation,
+        [NotNullWhen(true)] out TravelSweepAnswer? answer,
+        [NotNullWhen(false)] out Problem? problem)
     {
+        answer = null;
+        problem = body.Problem!;
         if (body.Value is not { } request)
-            return body.Problem!;
+            return false;
         if (!Rules.Validate(request).IsValid)
-            return body.Refuse();
-        if (MeasuredInputs.TryRead(request.Suspension, request.Alignment, request.GaugeErrorDeg, out var measured))
-            return SweepMeasured(request, measured, picture, query);
-        if (SuspensionReading.Read(request.Suspension) is not { } suspension)
-            return body.Refuse();
+            problem = body.Refuse();
+        else if (MeasuredInputs.TryRead(request.Suspension, request.Alignment, request.GaugeErrorDeg, out var measured))
+            problem = OfReadings(request, measured, query, out answer);
+        else if (SuspensionReading.Read(request.Suspension) is { } suspension)
+            problem = OfPoints(request, suspension, query, cancellation, out answer);
+        else
+            problem = body.Refuse();
+        return answer is not null;
+    }
 
+    private static Problem? OfPoints(TravelSweepRequest request, Suspension suspension, QueryReader query, CancellationToken cancellation, out TravelSweepAnswer? answer)
+    {
+        answer = null;
         var corner = MechanismMaker.Of(SweepInputs.Setting(suspension, request.Alignment, request.LoadedRadiusMm, request.Motion));
         var axle = SweepInputs.Axle(request);
         var rack = request.RackMm?.ToRange() ?? SweepRange.Only(0);
@@ -43,16 +76,15 @@ internal static class SweepEndpoints
 
         var assumptions = GeometryAssumptions.ForSweep(request.Suspension, request.Alignment, request.MeasuringDiameterMm, request.Motion is not null);
         GeometryAssumptions.AddUnused(assumptions, request.Suspension, request.Motion is not null, request.GaugeErrorDeg is not null, request.TrackMm is not null);
-        if (TravelSweepAnswers.Of(sweep, corner, axle, assumptions, cancellation, out var missed, query.Units) is not { } answer)
-            return GeometryProblems.NothingReached(corner, missed!.Value);
-        return Shown(request, answer, picture, query);
+        answer = TravelSweepAnswers.Of(sweep, corner, axle, assumptions, cancellation, out var missed, query.Units);
+        return answer is null ? GeometryProblems.NothingReached(corner, missed!.Value) : null;
     }
 
-    private static Results<PictureOr<TravelSweepAnswer>, Problem> SweepMeasured(TravelSweepRequest request, MeasuredCorner corner, PictureChoice picture, QueryReader query) =>
-        MeasuredSweepAnswers.Of(request, corner, query.Units) is { } answer
-            ? Shown(request, answer, picture, query)
-            : MeasuredInputs.NotTold("/travelMm", MeasuredWords.BeyondReadings(request.TravelMm.From, corner.FirstMm, corner.LastMm));
-
-    private static PictureOr<TravelSweepAnswer> Shown(TravelSweepRequest request, TravelSweepAnswer answer, PictureChoice picture, QueryReader query) =>
-        picture.IsWanted ? new(new SvgAnswer(SweepChart.Draw(request, answer, query.Units))) : new(answer);
+    private static Problem? OfReadings(TravelSweepRequest request, MeasuredCorner corner, QueryReader query, out TravelSweepAnswer? answer)
+    {
+        answer = MeasuredSweepAnswers.Of(request, corner, query.Units);
+        return answer is null
+            ? MeasuredInputs.NotTold("/travelMm", MeasuredWords.BeyondReadings(request.TravelMm.From, corner.FirstMm, corner.LastMm))
+            : null;
+    }
 }

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Microsoft.AspNetCore.Http.HttpResults;
 using SetupService.Api.Drawings;
 using SetupService.Api.Http;
@@ -22,12 +23,18 @@ internal static class CorneringEndpoints
             .WithSummary("How does the car stand in this turn, and each wheel to the road?")
             .WithDescription("Equilibrium of body and four wheels in a steady turn: roll, wheel loads, travel, steer, and each wheel's inclination to the road as the sum of its causes; load transfer by its parts, roll stiffness, balance. Missing figures get typical values, listed with how far the answer moves.");
         group.MapPost("/cornering-sweep", Sweep)
-            .WithQuery(QueryParameters.Units)
             .WithExample("cornering-sweep")
             .WithProblems(ProblemTypes.NotComputable)
             .WithName("corneringSweep")
             .WithSummary("How does the car stand as it turns harder?")
-            .WithDescription("The call cornering over a range of lateral acceleration, at most 1,000 rows, each by itself; turns in which the car would roll over or a wheel cannot follow are listed with the limit. With Accept: image/svg+xml the same as charts.");
+            .WithDescription("The call cornering over a range of lateral acceleration, at most 1,000 rows, each by itself; turns in which the car would roll over or a wheel cannot follow are listed with the limit.");
+        group.MapPost("/cornering-sweep/chart", Chart)
+            .WithQuery(QueryParameters.Units)
+            .WithExample("cornering-sweep")
+            .WithProblems(ProblemTypes.NotComputable)
+            .WithName("corneringSweepChart")
+            .WithSummary("The cornering sweep as charts")
+            .WithDescription("Takes the body of cornering-sweep and draws roll, wheel loads, inclination and balance over lateral acceleration.");
     }
 
     private static Results<Answer<CorneringAnswer>, Problem> Corner(Body<CorneringRequest> body)
@@ -43,19 +50,41 @@ internal static class CorneringEndpoints
             : CorneringProblems.NoEquilibrium(request, car, obstacle!.Value);
     }
 
-    private static Results<PictureOr<CorneringSweepAnswer>, Problem> Sweep(
-        Body<CorneringSweepRequest> body, PictureChoice picture, QueryReader query, CancellationToken cancellation)
+    private static Results<Answer<CorneringSweepAnswer>, Problem> Sweep(Body<CorneringSweepRequest> body, CancellationToken cancellation) =>
+        TrySweep(body, cancellation, out _, out var answer, out var problem) ? new Answer<CorneringSweepAnswer>(answer) : problem;
+
+    private static Results<SvgAnswer, Problem> Chart(Body<CorneringSweepRequest> body, QueryReader query, CancellationToken cancellation) =>
+        TrySweep(body, cancellation, out var car, out var answer, out var problem)
+            ? new SvgAnswer(CorneringChart.Draw(body.Value!, car, answer, query.Units))
+            : problem;
+
+    private static bool TrySweep(
+        Body<CorneringSweepRequest> body,
+        CancellationToken cancellation,
+        [NotNullWhen(true)] out TurnedCar? car,
+        [NotNullWhen(true)] out CorneringSweepAnswer? answer,
+        [NotNullWhen(false)] out Problem? problem)
     {
+        car = null;
+        answer = null;
+        problem = body.Problem!;
         if (body.Value is not { } request)
-            return body.Problem!;
+            return false;
         if (!SweepRules.Validate(request).IsValid || !VehicleReading.TryRead(request.Vehicle, out var vehicle))
-            return body.Refuse();
-        if (TurnedCar.Of(request, vehicle) is not { } car)
-            return HandlingProblems.NoCorner(vehicle);
-        if (CorneringSweepAnswers.Of(car, request.LateralG.ToRange(), cancellation, out var first) is not { } answer)
-            return CorneringProblems.NoEquilibrium(request, car, first!.Value, isOfSweep: true);
-        return picture.IsWanted
-            ? new PictureOr<CorneringSweepAnswer>(new SvgAnswer(CorneringChart.Draw(request, car, answer, query.Units)))
-            : new PictureOr<CorneringSweepAnswer>(answer);
+        {
+            problem = body.Refuse();
+            return false;
+        }
+
+        car = TurnedCar.Of(request, vehicle);
+        if (car is null)
+        {
+            problem = HandlingProblems.NoCorner(vehicle);
+            return false;
+        }
+
+        answer = CorneringSweepAnswers.Of(car, request.LateralG.ToRange(), cancellation, out var first);
+        problem = answer is null ? CorneringProblems.NoEquilibrium(request, car, first!.Value, isOfSweep: true) : null;
+        return answer is not null;
     }
 }

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Microsoft.AspNetCore.Http.HttpResults;
 using SetupService.Api.Drawings;
 using SetupService.Api.Handling.Cornering;
@@ -15,20 +16,51 @@ internal static class WhatIfEndpoints
 {
     private static readonly WhatIfRules Rules = new();
 
-    public static void MapWhatIf(this RouteGroupBuilder group) =>
+    public static void MapWhatIf(this RouteGroupBuilder group)
+    {
         group.MapPost("/what-if", Compare)
             .WithQuery(QueryParameters.Units)
             .WithExample("what-if")
             .WithProblems(ProblemTypes.NotComputable)
             .WithName("whatIf")
             .WithSummary("What would each of these changes do, alone and together?")
-            .WithDescription("A car in a steady turn and up to 24 named changes (partial vehicles, RFC 7396 without null): roll, inclination, load-transfer share, understeer, travel left, ride frequency, damping ratio and ride height, each change alone and all together, with a table for people. With Accept: image/svg+xml a tornado chart.");
+            .WithDescription("A car in a steady turn and up to 24 named changes (partial vehicles, RFC 7396 without null): roll, inclination, load-transfer share, understeer, travel left, ride frequency, damping ratio and ride height, each change alone and all together, with a table for people.");
+        group.MapPost("/what-if/chart", Chart)
+            .WithQuery(QueryParameters.Units)
+            .WithExample("what-if")
+            .WithProblems(ProblemTypes.NotComputable)
+            .WithName("whatIfChart")
+            .WithSummary("The effects of the changes as a tornado chart")
+            .WithDescription("Takes the body of what-if and draws a panel for each figure: a bar for each change, the largest effect first, all together at the foot.");
+    }
 
-    private static Results<PictureOr<WhatIfAnswer>, Problem> Compare(
-        Body<WhatIfRequest> body, JsonContract contract, PictureChoice picture, QueryReader query, CancellationToken cancellation)
+    private static Results<Answer<WhatIfAnswer>, Problem> Compare(
+        Body<WhatIfRequest> body, JsonContract contract, QueryReader query, CancellationToken cancellation) =>
+        TryCompare(body, contract, query, cancellation, out var answer, out var problem) ? new Answer<WhatIfAnswer>(answer) : problem;
+
+    private static Results<SvgAnswer, Problem> Chart(
+        Body<WhatIfRequest> body, JsonContract contract, QueryReader query, CancellationToken cancellation) =>
+        TryCompare(body, contract, query, cancellation, out var answer, out var problem)
+            ? new SvgAnswer(WhatIfChart.Draw(body.Value!, answer, query.Units))
+            : problem;
+
+    private static bool TryCompare(
+        Body<WhatIfRequest> body,
+        JsonContract contract,
+        QueryReader query,
+        CancellationToken cancellation,
+        [NotNullWhen(true)] out WhatIfAnswer? answer,
+        [NotNullWhen(false)] out Problem? problem)
     {
-        if (body.Value is not { } request)
-            return body.Problem!;
+        answer = null;
+        problem = body.Problem ?? Compute(body, body.Value!, contract, query, cancellation, out answer);
+        return answer is not null;
+    }
+
+    private static Problem? Compute(
+        Body<WhatIfRequest> body, WhatIfRequest request, JsonContract contract, QueryReader query, CancellationToken cancellation, out WhatIfAnswer? answer)
+    {
+        answer = null;
         if (!Rules.Validate(request).IsValid || !VehicleReading.TryRead(request.Vehicle, out var vehicle))
             return body.Refuse();
         if (WhatIfCar.Of(vehicle) is not { } car || TurnedCar.Of(request, vehicle) is not { } turned)
@@ -54,9 +86,7 @@ internal static class WhatIfEndpoints
             outcomes.Add(outcome);
         }
 
-        var answer = WhatIfAnswers.Of(request, turned, turn, study.AsGiven()!.Value, outcomes[..^1], outcomes[^1], states, query.Units);
-        return picture.IsWanted
-            ? new PictureOr<WhatIfAnswer>(new SvgAnswer(WhatIfChart.Draw(request, answer, query.Units)))
-            : new PictureOr<WhatIfAnswer>(answer);
+        answer = WhatIfAnswers.Of(request, turned, turn, study.AsGiven()!.Value, outcomes[..^1], outcomes[^1], states, query.Units);
+        return null;
     }
 }

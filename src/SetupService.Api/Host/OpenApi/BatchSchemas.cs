@@ -12,10 +12,15 @@ internal sealed class BatchSchemas : IOpenApiOperationTransformer
 {
     public Task TransformAsync(OpenApiOperation operation, OpenApiOperationTransformerContext context, CancellationToken cancellationToken)
     {
-        if (operation.RequestBody?.Content is not { } sent || !sent.TryGetValue(NdjsonBatch.MediaType, out var lines))
+        if (operation.RequestBody?.Content is not { } sent)
             return Task.CompletedTask;
 
         OpenApiSchemaReference car = new(nameof(BatchCarLine), context.Document);
+        if (sent.TryGetValue(CsvBatch.RequestMediaType, out var form))
+            DescribeForm(form, car);
+        if (!sent.TryGetValue(NdjsonBatch.MediaType, out var lines))
+            return Task.CompletedTask;
+
         lines.Schema = Lines("Lines, each a car or a candidate.", car, new OpenApiSchemaReference(nameof(BatchCandidateLine), context.Document));
         if (operation.Responses?["200"].Content?.TryGetValue(NdjsonBatch.MediaType, out var answers) == true)
         {
@@ -24,8 +29,6 @@ internal sealed class BatchSchemas : IOpenApiOperationTransformer
                 new OpenApiSchemaReference(nameof(BatchAnswerLine), context.Document));
         }
 
-        if (sent.TryGetValue(CsvBatch.RequestMediaType, out var form))
-            DescribeForm(form, car);
         return Task.CompletedTask;
     }
 

@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Microsoft.AspNetCore.Http.HttpResults;
 using SetupService.Api.Drawings;
 using SetupService.Api.Http;
@@ -13,26 +14,45 @@ internal static class DiagnosisEndpoints
 {
     private static readonly DiagnosisRules Rules = new();
 
-    public static void MapDiagnosis(this RouteGroupBuilder group) =>
+    public static void MapDiagnosis(this RouteGroupBuilder group)
+    {
         group.MapPost("/diagnosis", Diagnose)
             .WithQuery(QueryParameters.Units)
             .WithExample("wear-diagnosis")
             .WithName("wearDiagnosis")
             .WithSummary("Why do the tyres wear as they do?")
-            .WithDescription("From depths, what eye and hand find, temperatures, pressures, alignment and history: how likely each cause is, several may hold at once, what speaks for and against it, what to do with the amount where physics gives one, and the measurement expected to tell most. With a whole vehicle also how many degrees the camber is short, learned from the treads. What was not read is unknown. With Accept: image/svg+xml the treads as a picture.");
+            .WithDescription("From depths, what eye and hand find, temperatures, pressures, alignment and history: how likely each cause is, several may hold at once, what speaks for and against it, what to do with the amount where physics gives one, and the measurement expected to tell most. With a whole vehicle also how many degrees the camber is short, learned from the treads. What was not read is unknown.");
+        group.MapPost("/diagnosis/chart", Chart)
+            .WithQuery(QueryParameters.Units)
+            .WithExample("wear-diagnosis")
+            .WithName("wearDiagnosisChart")
+            .WithSummary("The treads as a picture")
+            .WithDescription("Takes the body of diagnosis and draws the depth read across each tread, with temperatures where they were read.");
+    }
 
-    private static Results<PictureOr<DiagnosisAnswer>, Problem> Diagnose(
-        Body<DiagnosisRequest> body, PictureChoice picture, QueryReader query, TimeProvider clock)
+    private static Results<Answer<DiagnosisAnswer>, Problem> Diagnose(Body<DiagnosisRequest> body, QueryReader query, TimeProvider clock) =>
+        TryDiagnose(body, clock, out var car, out var problem) ? new Answer<DiagnosisAnswer>(DiagnosisAnswers.Of(car, query.Units)) : problem;
+
+    private static Results<SvgAnswer, Problem> Chart(Body<DiagnosisRequest> body, QueryReader query, TimeProvider clock) =>
+        TryDiagnose(body, clock, out var car, out var problem) ? new SvgAnswer(TreadChart.Draw(car, query.Units)) : problem;
+
+    private static bool TryDiagnose(
+        Body<DiagnosisRequest> body, TimeProvider clock, [NotNullWhen(true)] out DiagnosedCar? car, [NotNullWhen(false)] out Problem? problem)
     {
+        car = null;
+        problem = body.Problem!;
         if (body.Value is not { } request)
-            return body.Problem!;
+            return false;
+
         Vehicle? vehicle = null;
         if (!Rules.Validate(request).IsValid || (request.Vehicle is { } document && !VehicleReading.TryRead(document, out vehicle)))
-            return body.Refuse();
+        {
+            problem = body.Refuse();
+            return false;
+        }
+
         var today = request.ReadOn is { } day ? DiagnosisReading.Day(day)!.Value : DateOnly.FromDateTime(clock.GetUtcNow().Date);
-        var car = DiagnosedCar.Of(request, vehicle, today);
-        return picture.IsWanted
-            ? new PictureOr<DiagnosisAnswer>(new SvgAnswer(TreadChart.Draw(car, query.Units)))
-            : new PictureOr<DiagnosisAnswer>(DiagnosisAnswers.Of(car, query.Units));
+        car = DiagnosedCar.Of(request, vehicle, today);
+        return true;
     }
 }

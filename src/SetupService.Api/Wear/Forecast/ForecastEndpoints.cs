@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using Microsoft.AspNetCore.Http.HttpResults;
 using SetupService.Api.Drawings;
 using SetupService.Api.Http;
@@ -13,30 +14,55 @@ internal static class ForecastEndpoints
 {
     private static readonly ForecastRules Rules = new();
 
-    public static void MapForecast(this RouteGroupBuilder group) =>
+    public static void MapForecast(this RouteGroupBuilder group)
+    {
         group.MapPost("/forecast", Forecast)
             .WithQuery(QueryParameters.Units)
             .WithExample("wear-forecast")
             .WithName("wearForecast")
             .WithSummary("How fast does this tyre wear, and how long does it last?")
-            .WithDescription("Wear per 1000 km of road and per lap for both shoulders and the centre, from tread depths read as the clocks ran on, with 90 % ranges; what is left to the limit, which zone ends the tyre, what turning it on its rim or swapping it gains, what a lap costs. Fewer than four readings at different distances give the wear so far and no forecast. With Accept: image/svg+xml the same as charts.");
+            .WithDescription("Wear per 1000 km of road and per lap for both shoulders and the centre, from tread depths read as the clocks ran on, with 90 % ranges; what is left to the limit, which zone ends the tyre, what turning it on its rim or swapping it gains, what a lap costs. Fewer than four readings at different distances give the wear so far and no forecast.");
+        group.MapPost("/forecast/chart", Chart)
+            .WithQuery(QueryParameters.Units)
+            .WithExample("wear-forecast")
+            .WithName("wearForecastChart")
+            .WithSummary("The forecast as charts")
+            .WithDescription("Takes the body of forecast and draws the depths read, the lines fitted to them and their 90 % ranges down to the limit.");
+    }
 
-    private static Results<PictureOr<ForecastAnswer>, Problem> Forecast(Body<ForecastRequest> body, PictureChoice picture, QueryReader query)
+    private static Results<Answer<ForecastAnswer>, Problem> Forecast(Body<ForecastRequest> body, QueryReader query) =>
+        TryForecast(body, out var forecast, out var problem)
+            ? new Answer<ForecastAnswer>(ForecastAnswers.Of(body.Value!, forecast, query.Units))
+            : problem;
+
+    private static Results<SvgAnswer, Problem> Chart(Body<ForecastRequest> body, QueryReader query)
     {
+        if (!TryForecast(body, out var forecast, out var problem))
+            return problem;
+        var answer = ForecastAnswers.Of(body.Value!, forecast, query.Units);
+        return new SvgAnswer(ForecastChart.Draw(body.Value!, forecast, answer, query.Units));
+    }
+
+    private static bool TryForecast(
+        Body<ForecastRequest> body, [NotNullWhen(true)] out TreadForecast? forecast, [NotNullWhen(false)] out Problem? problem)
+    {
+        forecast = null;
+        problem = body.Problem!;
         if (body.Value is not { } request)
-            return body.Problem!;
+            return false;
         if (!Rules.Validate(request).IsValid)
-            return body.Refuse();
-        var forecast = TreadForecast.Of(new ForecastQuestion
+        {
+            problem = body.Refuse();
+            return false;
+        }
+
+        forecast = TreadForecast.Of(new ForecastQuestion
         {
             Readings = DepthReadingDocument.ToDomain(request.Readings),
             LimitDepthMm = request.LimitDepthMm ?? TreadDepths.LegalLeastMm,
             GaugeErrorMm = request.GaugeErrorMm,
             OtherReadings = DepthReadingDocument.ToDomain(request.OtherTyre?.Readings),
         });
-        var answer = ForecastAnswers.Of(request, forecast, query.Units);
-        return picture.IsWanted
-            ? new PictureOr<ForecastAnswer>(new SvgAnswer(ForecastChart.Draw(request, forecast, answer, query.Units)))
-            : new PictureOr<ForecastAnswer>(answer);
+        return true;
     }
 }

@@ -45,7 +45,7 @@ internal static class BatchCalls
     public static async Task<string[][]> RowsOf(this HttpClient client, string table, string? car = null)
     {
         using var form = Form(table, car ?? CarLine());
-        using var response = await client.PostAsync(new Uri(Calls.Batch, UriKind.Relative), form);
+        using var response = await client.PostAsync(new Uri(Calls.BatchCsv, UriKind.Relative), form);
         var rows = CsvText.Read(await Calls.Text(response));
         Assert.Equal("line,id,verdict,governing,probableMm,worstCaseMm,failed,unknown,problem", string.Join(',', rows[0]));
         Assert.All(rows, row => Assert.Equal(rows[0].Length, row.Length));
@@ -68,14 +68,14 @@ internal static class BatchCalls
 
     public static JsonElement Summary(JsonElement[] lines) => lines[^1].GetProperty("summary");
 
-    public static void AssertSummary(JsonElement[] lines, int succeeded, int failed)
+    public static void AssertSummary(JsonElement[] lines, int answered, int refused)
     {
         var summary = Summary(lines);
-        Assert.Equal(succeeded + failed, summary.GetProperty("lines").GetInt64());
-        Assert.Equal(succeeded, summary.GetProperty("succeeded").GetInt64());
-        Assert.Equal(failed, summary.GetProperty("failed").GetInt64());
-        Assert.True(summary.GetProperty("completed").GetBoolean());
-        Assert.Equal(succeeded + failed + 1, lines.Length);
+        Assert.Equal(answered + refused, summary.GetProperty("lineCount").GetInt64());
+        Assert.Equal(answered, summary.GetProperty("answeredCount").GetInt64());
+        Assert.Equal(refused, summary.GetProperty("refusedCount").GetInt64());
+        Assert.True(summary.GetProperty("isComplete").GetBoolean());
+        Assert.Equal(answered + refused + 1, lines.Length);
     }
 
     /// <summary>Number of the line and the codes of its faults; no codes where it has a verdict.</summary>

@@ -20,7 +20,7 @@ public sealed class BatchLinesTests(ServiceFixture fixture) : IClassFixture<Serv
             ["line", "id", "verdict", "governing", "probableMm", "worstCaseMm", "failed", "unknown"],
             lines[0].EnumerateObject().Select(member => member.Name));
         Assert.Equal("a", lines[0].GetProperty("id").GetString());
-        BatchCalls.AssertSummary(lines, succeeded: 1, failed: 0);
+        BatchCalls.AssertSummary(lines, answered: 1, refused: 0);
     }
 
     [Fact]
@@ -64,7 +64,7 @@ public sealed class BatchLinesTests(ServiceFixture fixture) : IClassFixture<Serv
         var lines = await fixture.Client.LinesOf($"{Car}\n{{\"id\":{id},\"candidate\":{OneLine(Requests.Candidate)}}}\n{Good}\n");
 
         Assert.Equal((2, fault), BatchCalls.Told(lines[0]));
-        BatchCalls.AssertSummary(lines, succeeded: 1, failed: 1);
+        BatchCalls.AssertSummary(lines, answered: 1, refused: 1);
     }
 
     [Fact]
@@ -77,7 +77,7 @@ public sealed class BatchLinesTests(ServiceFixture fixture) : IClassFixture<Serv
             [(2, ""), (3, "/candidate/wheel/rimWidthIn outOfRange"), (4, " syntax"), (5, " wrongType"), (6, " wrongType"), (7, "/candidate required"), (8, "")],
             lines[..^1].Select(BatchCalls.Told));
         Assert.Equal(7, lines[1].GetProperty("id").GetInt32());
-        BatchCalls.AssertSummary(lines, succeeded: 2, failed: 5);
+        BatchCalls.AssertSummary(lines, answered: 2, refused: 5);
     }
 
     [Fact]
@@ -100,7 +100,7 @@ public sealed class BatchLinesTests(ServiceFixture fixture) : IClassFixture<Serv
         var lines = await fixture.Client.LinesOf(string.Join('\n', Car, Good, badCar, Good, Good, Car, Good));
 
         Assert.Equal([(2, ""), (3, fault), (4, " required"), (5, " required"), (7, "")], lines[..^1].Select(BatchCalls.Told));
-        BatchCalls.AssertSummary(lines, succeeded: 2, failed: 3);
+        BatchCalls.AssertSummary(lines, answered: 2, refused: 3);
     }
 
     [Fact]
@@ -134,7 +134,7 @@ public sealed class BatchLinesTests(ServiceFixture fixture) : IClassFixture<Serv
     {
         var lines = await fixture.Client.LinesOf($"{Car}\n{Good}");
 
-        BatchCalls.AssertSummary(lines, succeeded: 1, failed: 0);
+        BatchCalls.AssertSummary(lines, answered: 1, refused: 0);
     }
 
     [Fact]
@@ -171,7 +171,7 @@ public sealed class BatchLinesTests(ServiceFixture fixture) : IClassFixture<Serv
 
     [Fact]
     public async Task Only_cars_have_a_summary_of_nothing() =>
-        BatchCalls.AssertSummary(await fixture.Client.LinesOf($"{Car}\n{Car}\n"), succeeded: 0, failed: 0);
+        BatchCalls.AssertSummary(await fixture.Client.LinesOf($"{Car}\n{Car}\n"), answered: 0, refused: 0);
 
     private static string OneLine(string json) => JsonNode.Parse(json)!.ToJsonString();
 }

@@ -37,7 +37,7 @@ public sealed class HangUpTests
         Assert.DoesNotContain(log.Events, one => one.Level >= LogEventLevel.Error);
 
         // The service goes on for others.
-        BatchCalls.AssertSummary(await service.Client.LinesOf($"{BatchCalls.CarLine()}\n{BatchCalls.CandidateLine()}\n"), succeeded: 1, failed: 0);
+        BatchCalls.AssertSummary(await service.Client.LinesOf($"{BatchCalls.CarLine()}\n{BatchCalls.CandidateLine()}\n"), answered: 1, refused: 0);
 
         async Task<long> Write()
         {
@@ -67,7 +67,7 @@ public sealed class HangUpTests
 
         var lines = (await batch.ReadToEndAsync()).Split('\n', StringSplitOptions.RemoveEmptyEntries);
 
-        Assert.Equal("""{"summary":{"lines":1,"succeeded":1,"failed":0,"completed":false}}""", lines[^1]);
+        Assert.Equal("""{"summary":{"lineCount":1,"answeredCount":1,"refusedCount":0,"isComplete":false,"reason":"No bytes came for 1 s, so the service stopped waiting. Send the lines after the last one answered again."}}""", lines[^1]);
         Assert.Equal(2, lines.Length);
     }
 
@@ -86,14 +86,14 @@ public sealed class HangUpTests
         }
 
         await batch.EndAsync();
-        Assert.Contains("\"succeeded\":1,\"failed\":0,\"completed\":true", await batch.ReadToEndAsync(), StringComparison.Ordinal);
+        Assert.Contains("\"answeredCount\":1,\"refusedCount\":0,\"isComplete\":true", await batch.ReadToEndAsync(), StringComparison.Ordinal);
     }
 
     [Fact]
     public async Task A_table_in_which_nothing_comes_ends_with_a_row_that_says_so()
     {
         await using var service = await Impatient();
-        using var batch = await OpenBatch.StartAsync(service.Client, "multipart/form-data; boundary=edge");
+        using var batch = await OpenBatch.StartAsync(service.Client, "multipart/form-data; boundary=edge", Calls.BatchCsv);
         await batch.SendAsync(BatchCalls.OpenForm);
         await batch.SendAsync(string.Concat(Enumerable.Range(0, 4000).Select(BatchCalls.Row)));
 
@@ -107,7 +107,7 @@ public sealed class HangUpTests
     public async Task A_table_whose_car_does_not_come_is_refused()
     {
         await using var service = await Impatient();
-        using var batch = await OpenBatch.StartAsync(service.Client, "multipart/form-data; boundary=edge");
+        using var batch = await OpenBatch.StartAsync(service.Client, "multipart/form-data; boundary=edge", Calls.BatchCsv);
         await batch.SendAsync("--edge\r\nContent-Disposition: form-data; name=\"car\"\r\n\r\n{\"vehicle\":");
 
         await Assert.ThrowsAsync<InvalidOperationException>(batch.ReadLineAsync);

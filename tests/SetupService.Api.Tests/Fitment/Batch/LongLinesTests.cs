@@ -34,7 +34,7 @@ public sealed class LongLinesTests(ServiceFixture fixture) : IClassFixture<Servi
         var problem = lines[1].GetProperty("problem");
         Assert.Equal(413, problem.GetProperty("status").GetInt32());
         Assert.Equal(Cap, problem.GetProperty("errors")[0].GetProperty("limits").GetProperty("maximum").GetInt32());
-        BatchCalls.AssertSummary(lines, succeeded: 1, failed: 1);
+        BatchCalls.AssertSummary(lines, answered: 1, refused: 1);
     }
 
     [Fact]
@@ -90,7 +90,7 @@ public sealed class LongLinesTests(ServiceFixture fixture) : IClassFixture<Servi
     {
         var car = BatchCalls.Car();
         using var form = BatchCalls.Form("id\n", car.ToJsonString()[..^1] + new string(' ', Cap) + "}");
-        using var response = await fixture.Client.PostAsync(new Uri(Calls.Batch, UriKind.Relative), form);
+        using var response = await fixture.Client.PostAsync(new Uri(Calls.BatchCsv, UriKind.Relative), form);
 
         await Http.Problems.Read(response, Api.Http.Problems.ProblemTypes.TooLarge);
     }

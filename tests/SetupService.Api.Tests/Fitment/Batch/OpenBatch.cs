@@ -27,12 +27,12 @@ internal sealed class OpenBatch : IDisposable
     /// <summary>The status line and headers, once a line was read.</summary>
     public string Head { get; private set; } = "";
 
-    public static async Task<OpenBatch> StartAsync(HttpClient client, string mediaType = BatchCalls.Ndjson)
+    public static async Task<OpenBatch> StartAsync(HttpClient client, string mediaType = BatchCalls.Ndjson, string path = Calls.Batch)
     {
         TcpClient connection = new() { NoDelay = true };
         await connection.ConnectAsync(client.BaseAddress!.Host, client.BaseAddress.Port);
         OpenBatch batch = new(connection);
-        await batch.WriteAsync($"POST {Calls.Batch} HTTP/1.1\r\nHost: test\r\nContent-Type: {mediaType}\r\nTransfer-Encoding: chunked\r\n\r\n");
+        await batch.WriteAsync($"POST {path} HTTP/1.1\r\nHost: test\r\nContent-Type: {mediaType}\r\nTransfer-Encoding: chunked\r\n\r\n");
         return batch;
     }
 

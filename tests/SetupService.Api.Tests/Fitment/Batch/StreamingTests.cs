@@ -39,7 +39,7 @@ public sealed class StreamingTests(ServiceFixture fixture) : IClassFixture<Servi
 
         Assert.Equal("a ü", Calls.Parse((await batch.ReadLineAsync())!).GetProperty("id").GetString());
         await batch.EndAsync();
-        Assert.Contains("\"succeeded\":1", await batch.ReadToEndAsync(), StringComparison.Ordinal);
+        Assert.Contains("\"answeredCount\":1", await batch.ReadToEndAsync(), StringComparison.Ordinal);
     }
 
     /// <summary>A table is read by the block, so its first row comes back once a block is full: well before the table ends.</summary>
@@ -47,7 +47,7 @@ public sealed class StreamingTests(ServiceFixture fixture) : IClassFixture<Servi
     public async Task Rows_are_answered_while_the_table_is_still_being_sent()
     {
         const int Rows = 4000;
-        using var batch = await OpenBatch.StartAsync(fixture.Client, "multipart/form-data; boundary=edge");
+        using var batch = await OpenBatch.StartAsync(fixture.Client, "multipart/form-data; boundary=edge", Calls.BatchCsv);
         await batch.SendAsync(BatchCalls.OpenForm);
         await batch.SendAsync(string.Concat(Enumerable.Range(0, Rows).Select(BatchCalls.Row)));
 
@@ -76,8 +76,8 @@ public sealed class StreamingTests(ServiceFixture fixture) : IClassFixture<Servi
         }
 
         var summary = Calls.Parse((await batch.ReadLineAsync())!).GetProperty("summary");
-        Assert.Equal(Lines, summary.GetProperty("succeeded").GetInt64());
-        Assert.True(summary.GetProperty("completed").GetBoolean());
+        Assert.Equal(Lines, summary.GetProperty("answeredCount").GetInt64());
+        Assert.True(summary.GetProperty("isComplete").GetBoolean());
         var sent = await writing;
         Assert.True(sent > 30_000_000, $"{sent} bytes");
 

@@ -43,7 +43,7 @@ public sealed class TableTests(ServiceFixture fixture) : IClassFixture<ServiceFi
     public async Task A_header_with_faults_is_refused_as_a_whole(string header, string faults)
     {
         using var form = BatchCalls.Form(header + "\n" + Row + "\n", BatchCalls.CarLine());
-        using var response = await fixture.Client.PostAsync(new Uri(Calls.Batch, UriKind.Relative), form);
+        using var response = await fixture.Client.PostAsync(new Uri(Calls.BatchCsv, UriKind.Relative), form);
 
         Assert.Equal(faults, string.Join(' ', (await Problems.Read(response, ProblemTypes.InvalidRequest)).FaultsOf()));
     }
@@ -115,7 +115,7 @@ public sealed class TableTests(ServiceFixture fixture) : IClassFixture<ServiceFi
     public async Task A_bad_car_refuses_the_table(string car, string faults)
     {
         using var form = BatchCalls.Form($"{Header}\n{Row}\n", car);
-        using var response = await fixture.Client.PostAsync(new Uri(Calls.Batch, UriKind.Relative), form);
+        using var response = await fixture.Client.PostAsync(new Uri(Calls.BatchCsv, UriKind.Relative), form);
 
         Assert.Equal(faults.Split(' ').Order(StringComparer.Ordinal), string.Join(' ', (await Problems.Read(response, ProblemTypes.InvalidRequest)).FaultsOf()).Split(' ').Order(StringComparer.Ordinal));
     }
@@ -132,7 +132,7 @@ public sealed class TableTests(ServiceFixture fixture) : IClassFixture<ServiceFi
         using MultipartFormDataContent form = [];
         foreach (var part in parts.Split(' ', StringSplitOptions.RemoveEmptyEntries))
             form.Add(part == "car" ? Part(BatchCalls.CarLine(), "application/json") : Part($"{Header}\n{Row}\n", "text/csv"), part);
-        using var response = await fixture.Client.PostAsync(new Uri(Calls.Batch, UriKind.Relative), form);
+        using var response = await fixture.Client.PostAsync(new Uri(Calls.BatchCsv, UriKind.Relative), form);
 
         var problem = await Problems.Read(response, ProblemTypes.InvalidRequest);
         Assert.Contains(fault, problem.FaultsOf());
@@ -143,7 +143,7 @@ public sealed class TableTests(ServiceFixture fixture) : IClassFixture<ServiceFi
     {
         using var form = BatchCalls.Form($"{Header}\n{Row}\n", BatchCalls.CarLine());
         form.Add(Part("x", "text/plain"), "tolerances");
-        using var response = await fixture.Client.PostAsync(new Uri(Calls.Batch, UriKind.Relative), form);
+        using var response = await fixture.Client.PostAsync(new Uri(Calls.BatchCsv, UriKind.Relative), form);
 
         var rows = CsvText.Read(await Calls.Text(response));
         Assert.Equal(3, rows.Length);
@@ -154,7 +154,7 @@ public sealed class TableTests(ServiceFixture fixture) : IClassFixture<ServiceFi
     [Fact]
     public async Task A_body_without_the_boundary_is_no_form()
     {
-        using var response = await fixture.Client.PostAsync(Calls.Batch, "this is no form", "multipart/form-data; boundary=edge");
+        using var response = await fixture.Client.PostAsync(Calls.BatchCsv, "this is no form", "multipart/form-data; boundary=edge");
 
         Assert.Equal([" syntax"], (await Problems.Read(response, ProblemTypes.InvalidRequest)).FaultsOf());
     }
@@ -163,7 +163,7 @@ public sealed class TableTests(ServiceFixture fixture) : IClassFixture<ServiceFi
     public async Task A_form_that_breaks_off_says_so_in_its_last_row()
     {
         var body = BatchCalls.OpenForm + string.Concat(Enumerable.Range(0, 3000).Select(BatchCalls.Row));
-        using var response = await fixture.Client.PostAsync(Calls.Batch, body, "multipart/form-data; boundary=edge");
+        using var response = await fixture.Client.PostAsync(Calls.BatchCsv, body, "multipart/form-data; boundary=edge");
 
         var rows = CsvText.Read(await Calls.Text(response));
         Assert.Contains("/candidates", rows[^1][8], StringComparison.Ordinal);
@@ -173,7 +173,7 @@ public sealed class TableTests(ServiceFixture fixture) : IClassFixture<ServiceFi
     public async Task The_answer_is_a_table_by_its_media_type()
     {
         using var form = BatchCalls.Form($"{Header}\n{Row}\n", BatchCalls.CarLine());
-        using var response = await fixture.Client.PostAsync(new Uri(Calls.Batch, UriKind.Relative), form);
+        using var response = await fixture.Client.PostAsync(new Uri(Calls.BatchCsv, UriKind.Relative), form);
 
         Assert.Equal("text/csv; charset=utf-8; header=present", response.Content.Headers.ContentType!.ToString());
         Assert.EndsWith("\r\n", await Calls.Text(response), StringComparison.Ordinal);

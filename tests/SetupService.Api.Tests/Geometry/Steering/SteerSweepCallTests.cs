@@ -132,9 +132,9 @@ public sealed class SteerSweepCallTests(ServiceFixture fixture) : IClassFixture<
     public async Task A_sweep_without_a_reachable_heading_is_not_computable()
     {
         var body = Leaning().With("/steerDeg/from", 45).With("/steerDeg/step", 5).ToJsonString();
-        foreach (var accept in new[] { "application/json", "image/svg+xml" })
+        foreach (var path in new[] { SteeringRequests.SweepPath, SteeringRequests.SweepPath + "/chart" })
         {
-            using var response = await fixture.Client.PostAsync(SteeringRequests.SweepPath, body, accept: accept);
+            using var response = await fixture.Client.PostAsync(path, body);
             var problem = await Problems.Read(response, ProblemTypes.NotComputable);
 
             Assert.Equal(["/steerDeg unreachable"], problem.FaultsOf());

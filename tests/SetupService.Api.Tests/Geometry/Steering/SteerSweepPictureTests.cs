@@ -7,22 +7,6 @@ namespace SetupService.Api.Tests.Geometry.Steering;
 
 public sealed class SteerSweepPictureTests(ServiceFixture fixture) : IClassFixture<ServiceFixture>
 {
-    private const string Svg = "image/svg+xml";
-
-    [Theory]
-    [InlineData(null, "application/json")]
-    [InlineData("*/*", "application/json")]
-    [InlineData("application/json, image/svg+xml", "application/json")]
-    [InlineData("image/svg+xml, application/json;q=0.5", Svg)]
-    [InlineData(Svg, Svg)]
-    public async Task The_picture_comes_to_who_prefers_it(string? accept, string mediaType)
-    {
-        using var response = await fixture.Client.PostAsync(SteeringRequests.SweepPath, SteeringRequests.Sweep().ToJsonString(), accept: accept);
-
-        await Calls.Text(response);
-        Assert.Equal(mediaType, response.Content.Headers.ContentType!.MediaType);
-    }
-
     [Fact]
     public async Task It_shows_both_wheels_and_the_approximation_in_five_panels()
     {
@@ -62,7 +46,7 @@ public sealed class SteerSweepPictureTests(ServiceFixture fixture) : IClassFixtu
 
     private async Task<XElement> Picture(JsonObject body, string query = "")
     {
-        using var response = await fixture.Client.PostAsync(SteeringRequests.SweepPath + query, body.ToJsonString(), accept: Svg);
+        using var response = await fixture.Client.PostAsync(SteeringRequests.SweepPath + "/chart" + query, body.ToJsonString());
         return XElement.Parse(await Calls.Text(response));
     }
 

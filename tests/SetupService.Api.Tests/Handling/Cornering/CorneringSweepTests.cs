@@ -66,7 +66,7 @@ public sealed class CorneringSweepTests(ServiceFixture fixture) : IClassFixture<
     public async Task The_picture_is_harmless_and_names_its_panels(string query)
     {
         using var response = await fixture.Client.PostAsync(
-            CorneringCalls.Sweep + query, CorneringCalls.Swept(CorneringCalls.Plain().Without("/heldLateralG"), 0, 2, 0.1).ToJsonString(), accept: "image/svg+xml");
+            CorneringCalls.Sweep + "/chart" + query, CorneringCalls.Swept(CorneringCalls.Plain().Without("/heldLateralG"), 0, 2, 0.1).ToJsonString());
         var svg = await Calls.Text(response);
 
         SvgPicture picture = new(svg);
