@@ -23,6 +23,11 @@ public sealed record TyreDocument
     [Sample(230.0)]
     public double? PressureKpa { get; set; }
 
+    /// <summary>How far the tyre's rim protector stands out beyond its section width, at each side; none where left out.</summary>
+    [Limits(0, 30)]
+    [Sample(0.0)]
+    public double? RimProtectorMm { get; set; }
+
     /// <summary>Vertical stiffness at that pressure near the working load.</summary>
     [Limits(20, 2000)]
     [Sample(210.0)]

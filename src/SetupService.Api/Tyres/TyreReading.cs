@@ -17,6 +17,7 @@ internal static class TyreReading
             {
                 MassKg = document.MassKg,
                 PressureKpa = document.PressureKpa,
+                RimProtectorMm = document.RimProtectorMm,
                 VerticalRateNPerMm = document.VerticalRateNPerMm,
                 CorneringStiffnessNPerDeg = document.CorneringStiffnessNPerDeg,
             }

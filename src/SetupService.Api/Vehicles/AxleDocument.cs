@@ -27,6 +27,11 @@ public sealed record AxleDocument
     [Sample(87)]
     public int? MinimumLoadIndex { get; set; }
 
+    /// <summary>Height of the wheel centre above the ground, measured with the car as driven; estimated from tyre and load where left out.</summary>
+    [Limits(100, 600)]
+    [Sample(302.0)]
+    public double? LoadedRadiusMm { get; set; }
+
     /// <summary>The wheel fitted now.</summary>
     public WheelDocument? Wheel { get; set; }
 

@@ -14,4 +14,14 @@ public sealed record BumpStopDocument
     [Limits(1, 300)]
     [Sample(45.0)]
     public double? LengthMm { get; set; }
+
+    /// <summary>Length when compressed as far as it goes.</summary>
+    [Limits(1, 300)]
+    [Sample(18.0)]
+    public double? CompressedLengthMm { get; set; }
+
+    /// <summary>Compression of the stop by wheel travel; the damper's motion ratio where left out.</summary>
+    [Limits(0.1, 2)]
+    [Sample(0.94)]
+    public double? MotionRatio { get; set; }
 }

@@ -38,4 +38,13 @@ public sealed record ClearanceDocument
     [Limits(0, 50)]
     [Sample(1.0)]
     public double? UncertaintyMm { get; set; }
+
+    /// <summary>What was nearest inboard; where left out, the part that leaves least room.</summary>
+    [Sample("body")]
+    public InboardPart? InboardTo { get; set; }
+
+    /// <summary>Height of the narrowest place inboard above the ground; where left out, the height that leaves least room.</summary>
+    [Limits(0, 1500)]
+    [Sample(380.0)]
+    public double? InboardHeightMm { get; set; }
 }

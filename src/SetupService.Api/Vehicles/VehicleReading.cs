@@ -60,6 +60,7 @@ internal static class VehicleReading
         {
             Wheel = wheel,
             Tyre = tyre,
+            LoadedRadiusMm = document.LoadedRadiusMm,
             LoadKg = loadKg,
             MaximumLoadKg = document.MaximumAxleLoadKg,
             MinimumLoadIndex = document.MinimumLoadIndex,
@@ -122,6 +123,8 @@ internal static class VehicleReading
         SpringSeatMm = document.SpringSeatMm,
         MeasuredAt = (ClearanceMeasuredAt?)document.MeasuredAt,
         UncertaintyMm = document.UncertaintyMm,
+        InboardTo = (Domain.Vehicles.InboardPart?)document.InboardTo,
+        InboardHeightMm = document.InboardHeightMm,
     };
 
     /// <summary>Angles of one wheel; what is not given for the right is as on the left.</summary>
@@ -150,8 +153,13 @@ internal static class VehicleReading
         MotionRatio = document.MotionRatio,
     };
 
-    private static BumpStop BumpStop(BumpStopDocument? document) =>
-        new() { RateNPerMm = document?.RateNPerMm, LengthMm = document?.LengthMm };
+    private static BumpStop BumpStop(BumpStopDocument? document) => new()
+    {
+        RateNPerMm = document?.RateNPerMm,
+        LengthMm = document?.LengthMm,
+        CompressedLengthMm = document?.CompressedLengthMm,
+        MotionRatio = document?.MotionRatio,
+    };
 
     private static Compliance Compliance(ComplianceDocument? document) =>
         new() { CamberDegPerKn = document?.CamberDegPerKn, ToeDegPerKn = document?.ToeDegPerKn };

@@ -30,6 +30,20 @@ public sealed record WheelDocument
     [Sample(0.0)]
     public double? SpacerMm { get; set; }
 
+    /// <summary>Diameter of the hole with which the spacer sits on the hub.</summary>
+    [Limits(30, 250)]
+    [Sample(63.4)]
+    public double? SpacerPilotBoreMm { get; set; }
+
+    /// <summary>Diameter of the spacer's own spigot, on which the wheel sits.</summary>
+    [Limits(30, 250)]
+    [Sample(63.4)]
+    public double? SpacerPilotDiameterMm { get; set; }
+
+    /// <summary>Whether the wheel is fastened to the spacer, and the spacer to the hub by fasteners of its own; false where left out.</summary>
+    [Sample(false)]
+    public bool? SpacerHasOwnFasteners { get; set; }
+
     /// <summary>Mass of the wheel without tyre.</summary>
     [Limits(1, 80)]
     [Sample(9.6)]

@@ -10,6 +10,9 @@ public sealed record Tyre(TyreMarking Marking)
     /// <summary>Cold gauge pressure, in kPa.</summary>
     public double? PressureKpa { get; init; }
 
+    /// <summary>How far the rim protector stands out beyond the section width at each side, in mm.</summary>
+    public double? RimProtectorMm { get; init; }
+
     /// <summary>Vertical rate at the working load and pressure, in N/mm.</summary>
     public double? VerticalRateNPerMm { get; init; }
 

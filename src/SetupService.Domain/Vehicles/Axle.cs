@@ -14,6 +14,9 @@ public sealed record Axle
     /// <summary>The tyre fitted now.</summary>
     public Tyre? Tyre { get; init; }
 
+    /// <summary>Height of the wheel centre above the ground with the car as driven, mm, where it was measured.</summary>
+    public double? LoadedRadiusMm { get; init; }
+
     /// <summary>Load on the axle with the car as driven, kg.</summary>
     public double? LoadKg { get; init; }
 

@@ -8,4 +8,10 @@ public sealed record BumpStop
 
     /// <summary>Length without load, mm.</summary>
     public double? LengthMm { get; init; }
+
+    /// <summary>Length when compressed as far as it goes, mm.</summary>
+    public double? CompressedLengthMm { get; init; }
+
+    /// <summary>Compression of the stop by wheel travel.</summary>
+    public double? MotionRatio { get; init; }
 }

@@ -26,4 +26,10 @@ public sealed record Clearance
 
     /// <summary>Half-width of the measuring error, mm; null where nobody said.</summary>
     public double? UncertaintyMm { get; init; }
+
+    /// <summary>What was nearest inboard; null where nobody said.</summary>
+    public InboardPart? InboardTo { get; init; }
+
+    /// <summary>Height of the narrowest place inboard above the ground, mm; null where nobody said.</summary>
+    public double? InboardHeightMm { get; init; }
 }

@@ -18,6 +18,15 @@ public sealed record Wheel
     /// <summary>Thickness in mm of a spacer between hub and wheel; 0 without one.</summary>
     public double SpacerMm { get; init; }
 
+    /// <summary>Diameter in mm of the hole with which the spacer sits on the hub.</summary>
+    public double? SpacerPilotBoreMm { get; init; }
+
+    /// <summary>Diameter in mm of the spacer's own spigot, on which the wheel sits.</summary>
+    public double? SpacerPilotDiameterMm { get; init; }
+
+    /// <summary>Whether the wheel is fastened to the spacer, and the spacer to the hub by fasteners of its own; null where nobody said.</summary>
+    public bool? SpacerHasOwnFasteners { get; init; }
+
     /// <summary>Mass of the wheel alone, in kg.</summary>
     public double? MassKg { get; init; }
 

@@ -39,6 +39,7 @@ public sealed class WordsMirrorTests
         { typeof(Api.Vehicles.DrivenAxle), typeof(Domain.Vehicles.DrivenAxle) },
         { typeof(Api.Vehicles.FastenerKind), typeof(Domain.Vehicles.FastenerKind) },
         { typeof(MeasuredAt), typeof(ClearanceMeasuredAt) },
+        { typeof(Api.Vehicles.InboardPart), typeof(Domain.Vehicles.InboardPart) },
         { typeof(ConstructionWord), typeof(TyreConstruction) },
         { typeof(AdjusterWord), typeof(Adjuster) },
         { typeof(ObstacleWord), typeof(Obstacle) },

@@ -18,6 +18,8 @@ internal sealed class CsvColumn(
 
     public bool IsNumber => number is not null;
 
+    public bool IsFlag => shape is FlagShape;
+
     /// <summary>Reads a number with a decimal point; one too large for a double is infinite.</summary>
     public static bool TryReadNumber(ReadOnlySpan<char> cell, out double value) =>
         double.TryParse(cell, Accepted, CultureInfo.InvariantCulture, out value) && !cell.ContainsAnyExcept(NumberParameter.Letters);

@@ -29,6 +29,9 @@ internal sealed class CsvColumns
             row.HasOffset = true;
         });
         Number(wheel, "spacerMm", static (row, value) => row.Wheel.SpacerMm = value);
+        Number(wheel, "spacerPilotBoreMm", static (row, value) => row.Wheel.SpacerPilotBoreMm = value);
+        Number(wheel, "spacerPilotDiameterMm", static (row, value) => row.Wheel.SpacerPilotDiameterMm = value);
+        Text(wheel, "spacerHasOwnFasteners", SetOwnFasteners);
         Number(wheel, "massKg", static (row, value) => row.Wheel.MassKg = value);
         Text(wheel, "boltCircle", static (row, text) => (row.Wheel.BoltCircle = text) is not null);
         Number(wheel, "centreBoreMm", static (row, value) => row.Wheel.CentreBoreMm = value);
@@ -39,6 +42,7 @@ internal sealed class CsvColumns
         Text(tyre, "marking", static (row, text) => (row.Tyre.Marking = text) is not null);
         Number(tyre, "massKg", static (row, value) => row.Tyre.MassKg = value);
         Number(tyre, "pressureKpa", static (row, value) => row.Tyre.PressureKpa = value);
+        Number(tyre, "rimProtectorMm", static (row, value) => row.Tyre.RimProtectorMm = value);
         Number(tyre, "verticalRateNPerMm", static (row, value) => row.Tyre.VerticalRateNPerMm = value);
         Number(tyre, "corneringStiffnessNPerDeg", static (row, value) => row.Tyre.CorneringStiffnessNPerDeg = value);
     }
@@ -85,6 +89,13 @@ internal sealed class CsvColumns
             return false;
         row.Wheel.FastenerSeat = seat;
         return true;
+    }
+
+    private static bool SetOwnFasteners(CsvRow row, string text)
+    {
+        var isRead = bool.TryParse(text, out var flag);
+        row.Wheel.SpacerHasOwnFasteners = isRead ? flag : null;
+        return isRead;
     }
 
     private void Number(ObjectShape owner, string member, Action<CsvRow, double> set) =>

@@ -45,7 +45,9 @@ internal static class CsvRowJson
                 continue;
 
             writer.WritePropertyName(column.Name[prefix.Length..]);
-            if (!column.IsNumber || !CsvColumn.TryReadNumber(cell, out var value))
+            if (column.IsFlag && bool.TryParse(cell, out var flag))
+                writer.WriteBooleanValue(flag);
+            else if (!column.IsNumber || !CsvColumn.TryReadNumber(cell, out var value))
                 writer.WriteStringValue(cell);
             else if (double.IsFinite(value))
                 writer.WriteNumberValue(value);
