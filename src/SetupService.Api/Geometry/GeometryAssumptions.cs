@@ -1,6 +1,6 @@
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Answers;
-using SetupService.Domain.Geometry.Sweeps;
+using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Api.Geometry;
 

@@ -1,8 +1,7 @@
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
-using SetupService.Domain.Geometry.Mechanism;
-using SetupService.Domain.Geometry.Motion;
-using SetupService.Domain.Geometry.Sweeps;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Api.Geometry;
 

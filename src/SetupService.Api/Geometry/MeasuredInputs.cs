@@ -3,8 +3,8 @@ using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Answers;
-using SetupService.Domain.Geometry.Measured;
-using SetupService.Domain.Geometry.Steering;
+using SetupService.Domain.Suspension.Readings;
+using SetupService.Domain.Suspension.Steering;
 
 namespace SetupService.Api.Geometry;
 

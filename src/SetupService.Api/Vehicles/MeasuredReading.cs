@@ -1,5 +1,5 @@
-using SetupService.Domain.Geometry.Measured;
-using SetupService.Domain.Geometry.Steering;
+using SetupService.Domain.Suspension.Readings;
+using SetupService.Domain.Suspension.Steering;
 
 namespace SetupService.Api.Vehicles;
 

@@ -1,6 +1,6 @@
-using SetupService.Domain.Geometry.Suspensions;
 using SetupService.Domain.Numerics;
-using DomainPart = SetupService.Domain.Geometry.Suspensions.SuspensionPart;
+using SetupService.Domain.Suspension.Points;
+using DomainPart = SetupService.Domain.Suspension.Points.SuspensionPart;
 
 namespace SetupService.Api.Vehicles;
 
@@ -8,7 +8,7 @@ namespace SetupService.Api.Vehicles;
 internal static class SuspensionReading
 {
     /// <summary>The suspension; null where it is measured, or where a point could not be bound and its fault is known already.</summary>
-    public static Suspension? Read(SuspensionDocument? document) => document switch
+    public static Hardpoints? Read(SuspensionDocument? document) => document switch
     {
         MacPhersonStrutDocument { Points: { } points } when AreThere(points) => Read(points),
         DoubleWishboneDocument { Points: { } points } when AreThere(points) => Read(points),

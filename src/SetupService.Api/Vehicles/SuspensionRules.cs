@@ -2,8 +2,8 @@ using FluentValidation;
 using FluentValidation.Results;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Rules;
-using SetupService.Domain.Geometry.Measured;
-using SetupService.Domain.Geometry.Suspensions;
+using SetupService.Domain.Suspension.Points;
+using SetupService.Domain.Suspension.Readings;
 
 namespace SetupService.Api.Vehicles;
 

@@ -2,7 +2,7 @@ using System.Diagnostics.CodeAnalysis;
 using SetupService.Api.Http;
 using SetupService.Api.Tyres;
 using SetupService.Api.Wheels;
-using SetupService.Domain.Geometry.Measured;
+using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wheels;
 using DomainAxle = SetupService.Domain.Vehicles.Axle;

@@ -1,7 +1,6 @@
-using SetupService.Domain.Geometry;
-using SetupService.Domain.Geometry.Mechanism;
-using SetupService.Domain.Geometry.Suspensions;
-using SetupService.Domain.Geometry.Sweeps;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Points;
+using SetupService.Domain.Suspension.Sweep;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Fitment;
@@ -31,7 +30,7 @@ internal sealed record CornerLean
     /// Moves the left corner to the bump travel, mm. Static camber and toe that are not known are taken as 0: the change of camber
     /// hardly depends on them.
     /// </summary>
-    public static CornerLean Of(Suspension suspension, Axle axle, double bumpMm)
+    public static CornerLean Of(Hardpoints suspension, Axle axle, double bumpMm)
     {
         var contradictions = Contradictions.Of(suspension);
         if (contradictions.Count > 0) return new() { Missing = Finding.PointsContradict, ContradictingPoint = contradictions[0].Member };
@@ -42,10 +41,10 @@ internal sealed record CornerLean
         return opposite.Extremes is { } unlike ? new() { Extremes = alike.Or(unlike), IsOfBothMotions = true } : opposite;
     }
 
-    private static CornerLean Of(Suspension suspension, Axle axle, double bumpMm, AxleMotion motion)
+    private static CornerLean Of(Hardpoints suspension, Axle axle, double bumpMm, AxleMotion motion)
     {
         // Camber does not ask where the contact is, so the radius may be any.
-        var corner = MechanismMaker.Of(new CornerSetting
+        var corner = MechanismBuilder.Build(new CornerSetting
         {
             Suspension = suspension,
             CamberDeg = axle.Left.CamberDeg ?? 0,

@@ -1,4 +1,4 @@
-using SetupService.Domain.Geometry.Measured;
+using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Fitment;

@@ -1,5 +1,5 @@
-using SetupService.Domain.Geometry.Measured;
-using SetupService.Domain.Geometry.Suspensions;
+using SetupService.Domain.Suspension.Points;
+using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Tyres;
 using SetupService.Domain.Wheels;
 
@@ -36,7 +36,7 @@ public sealed record Axle
     public SuspensionLayout? Layout { get; init; }
 
     /// <summary>The points of the left corner at ride height, where they are known; they may contradict each other.</summary>
-    public Suspension? Suspension { get; init; }
+    public Hardpoints? Suspension { get; init; }
 
     /// <summary>Camber against wheel travel, where it was measured.</summary>
     public CamberCurve? CamberCurve { get; init; }

@@ -12,11 +12,11 @@ using SetupService.Api.Wear;
 using SetupService.Api.Wear.Diagnosis;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
-using SetupService.Domain.Geometry;
-using SetupService.Domain.Geometry.Adjusting;
 using SetupService.Domain.Geometry.Alignment;
-using SetupService.Domain.Geometry.Suspensions;
 using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Suspension.Points;
+using SetupService.Domain.Suspension.Search;
+using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Cautions;
@@ -52,7 +52,7 @@ public sealed class WordsMirrorTests
         { typeof(DamageWord), typeof(TyreDamage) },
         { typeof(CauseWord), typeof(WearCause) },
         { typeof(CheckWord), typeof(WearCheck) },
-        { typeof(Api.Vehicles.SuspensionPart), typeof(Domain.Geometry.Suspensions.SuspensionPart) },
+        { typeof(Api.Vehicles.SuspensionPart), typeof(Domain.Suspension.Points.SuspensionPart) },
     };
 
     [Theory]

@@ -1,6 +1,6 @@
 using CsCheck;
 using SetupService.Domain.Fitment;
-using SetupService.Domain.Geometry.Measured;
+using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Tests.Drawings;

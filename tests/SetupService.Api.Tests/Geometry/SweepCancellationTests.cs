@@ -1,8 +1,8 @@
 using SetupService.Api.Geometry.Sweeps;
 using SetupService.Api.Host;
 using SetupService.Api.Vehicles;
-using SetupService.Domain.Geometry.Mechanism;
-using SetupService.Domain.Geometry.Sweeps;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Api.Tests.Geometry;
 
@@ -44,7 +44,7 @@ public sealed class SweepCancellationTests
         var body = System.Text.Encoding.UTF8.GetBytes(GeometryRequests.Sweep(fromMm: fromMm, toMm: toMm, stepMm: stepMm).ToJsonString());
         Assert.True(ServiceContract.Instance.ReaderOf<TravelSweepRequest>().Read(body, out var request, out _));
         var setting = SweepInputs.Setting(SuspensionReading.Read(request.Suspension)!, request.Alignment, request.LoadedRadiusMm);
-        var corner = MechanismMaker.Of(setting);
+        var corner = MechanismBuilder.Build(setting);
         return (corner, TravelSweep.Start(corner, request.TravelMm.ToRange(), SweepRange.Only(0), new AxleInputs())!);
     }
 }

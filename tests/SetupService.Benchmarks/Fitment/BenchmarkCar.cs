@@ -1,5 +1,5 @@
 using SetupService.Domain.Fitment;
-using SetupService.Domain.Geometry.Measured;
+using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wheels;

@@ -1,6 +1,6 @@
-using SetupService.Domain.Geometry;
-using SetupService.Domain.Geometry.Suspensions;
 using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Points;
 
 namespace SetupService.Benchmarks.Geometry;
 

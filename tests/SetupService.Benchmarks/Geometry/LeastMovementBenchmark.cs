@@ -1,5 +1,5 @@
 using BenchmarkDotNet.Attributes;
-using SetupService.Domain.Geometry.Adjusting;
+using SetupService.Domain.Suspension.Search;
 
 namespace SetupService.Benchmarks.Geometry;
 

@@ -1,6 +1,5 @@
-using SetupService.Domain.Geometry.Mechanism;
-using SetupService.Domain.Geometry.Motion;
-using SetupService.Domain.Geometry.Sweeps;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Benchmarks.Geometry;
 
@@ -13,13 +12,13 @@ internal sealed class SweptCorner
     private const double StepMm = 2;
 
     private readonly CornerMechanism _corner;
-    private readonly CornerState _stated;
+    private readonly SuspensionPose _stated;
     private readonly AxleInputs _axle = new() { IsFront = true, WheelbaseMm = 2570, CentreOfGravityHeightMm = 505, BrakeShareFrontPct = 66, MeasuringDiameterMm = 400 };
 
     public SweptCorner(string name)
     {
-        _corner = MechanismMaker.Of(BenchmarkCorners.Named(name));
-        if (!CornerWalk.TryStart(_corner, out _stated)) throw new InvalidOperationException("The corner does not close.");
+        _corner = MechanismBuilder.Build(BenchmarkCorners.Named(name));
+        if (!PoseContinuation.TryStart(_corner, out _stated)) throw new InvalidOperationException("The corner does not close.");
     }
 
     /// <summary>Camber at the outermost droop and bump, degrees, to be held against the peers'.</summary>
@@ -35,7 +34,7 @@ internal sealed class SweptCorner
             for (var i = side > 0 ? 0 : 1; i <= Half; i++)
             {
                 Move(side * i * StepMm, 0, ref state);
-                var wheel = WheelFiguresMaker.Wheel(_corner, state);
+                var wheel = WheelKinematics.Wheel(_corner, state);
                 sum += wheel.CamberDeg + wheel.ToeDeg;
             }
         }
@@ -53,7 +52,7 @@ internal sealed class SweptCorner
             for (var i = side > 0 ? 0 : 1; i <= Half; i++)
             {
                 Move(side * i * StepMm, 0, ref state);
-                var wheel = WheelFiguresMaker.Of(_corner, state);
+                var wheel = WheelKinematics.Compute(_corner, state);
                 sum += wheel.CamberDeg + (AntiFigures.Of(wheel, _axle).AntiDivePct ?? 0) + SteeringPair.Of(wheel, wheel, 1500, 2570).OtherSteerDeg;
             }
         }
@@ -72,8 +71,8 @@ internal sealed class SweptCorner
             {
                 Move(0, side * i, ref left);
                 Move(0, -side * i, ref right);
-                var wheel = WheelFiguresMaker.Of(_corner, left);
-                var other = WheelFiguresMaker.Of(_corner, right);
+                var wheel = WheelKinematics.Compute(_corner, left);
+                var other = WheelKinematics.Compute(_corner, right);
                 sum += wheel.CamberDeg + (AntiFigures.Of(wheel, _axle).AntiDivePct ?? 0) + SteeringPair.Of(wheel, other, 1500, 2570).OtherSteerDeg;
             }
         }
@@ -81,15 +80,15 @@ internal sealed class SweptCorner
         return sum;
     }
 
-    private void Move(double travelMm, double rackMm, ref CornerState state)
+    private void Move(double travelMm, double rackMm, ref SuspensionPose state)
     {
-        if (!CornerWalk.TryMove(_corner, travelMm, rackMm, ref state)) throw new InvalidOperationException("The sweep does not close.");
+        if (!PoseContinuation.TryMove(_corner, travelMm, rackMm, ref state)) throw new InvalidOperationException("The sweep does not close.");
     }
 
     private double CamberAt(double travelMm)
     {
         var state = _stated;
         Move(travelMm, 0, ref state);
-        return WheelFiguresMaker.Wheel(_corner, state).CamberDeg;
+        return WheelKinematics.Wheel(_corner, state).CamberDeg;
     }
 }

@@ -1,6 +1,6 @@
 using SetupService.Benchmarks.Geometry;
-using SetupService.Domain.Geometry.Suspensions;
 using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
 
@@ -19,7 +19,7 @@ internal static class HandlingCars
         Rear = Axle(BenchmarkCorners.Named("doubleWishbone").Suspension, SuspensionLayout.DoubleWishbone, 640, 62, -1.5, 120),
     };
 
-    private static Axle Axle(Suspension points, SuspensionLayout layout, double loadKg, double rateNPerMm, double camberDeg, double barNmPerDeg) => new()
+    private static Axle Axle(Hardpoints points, SuspensionLayout layout, double loadKg, double rateNPerMm, double camberDeg, double barNmPerDeg) => new()
     {
         Layout = layout,
         Suspension = points,

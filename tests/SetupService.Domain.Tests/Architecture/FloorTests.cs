@@ -16,9 +16,9 @@ public sealed class FloorTests
     [
         ["Answers", "Numerics"],
         ["Tyres", "Wheels"],
-        ["Geometry"],
+        ["Suspension"],
         ["Vehicles"],
-        ["Fitment", "Handling"],
+        ["Fitment", "Geometry", "Handling"],
         ["Wear"],
         ["Planning"],
     ];

@@ -1,7 +1,7 @@
 using CsCheck;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
-using SetupService.Domain.Geometry.Measured;
+using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Tests.Fitment;

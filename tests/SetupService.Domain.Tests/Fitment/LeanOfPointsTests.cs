@@ -1,10 +1,9 @@
 using CsCheck;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
-using SetupService.Domain.Geometry.Measured;
-using SetupService.Domain.Geometry.Mechanism;
-using SetupService.Domain.Geometry.Motion;
-using SetupService.Domain.Geometry.Suspensions;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Points;
+using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Tests.Geometry;
 using SetupService.Domain.Tests.Geometry.Sweeps;
 using SetupService.Domain.Vehicles;
@@ -46,12 +45,12 @@ public sealed class LeanOfPointsTests
     public void The_points_leave_the_room_that_a_curve_measured_on_them_leaves() =>
         Gen.Select(Gen.OneOf(Gen.Const("DW1"), Gen.Const("ST1"), Gen.Const("PL1")), Gen.Double[0, 110]).Sample((id, bumpMm) =>
         {
-            var corner = MechanismMaker.Of(KinematicsCases.Setting(id));
+            var corner = MechanismBuilder.Build(KinematicsCases.Setting(id));
             var readings = Enumerable.Range(0, 61).Select(i =>
             {
-                Assert.True(CornerWalk.TryStart(corner, out var state));
-                Assert.True(CornerWalk.TryMove(corner, 2 * i, 0, ref state));
-                return (2.0 * i, WheelFiguresMaker.Wheel(corner, state).CamberDeg);
+                Assert.True(PoseContinuation.TryStart(corner, out var state));
+                Assert.True(PoseContinuation.TryMove(corner, 2 * i, 0, ref state));
+                return (2.0 * i, WheelKinematics.Wheel(corner, state).CamberDeg);
             });
             var points = Check(ByPoints(id, bumpMm));
             var measured = Check(Axle(bumpMm) with { Layout = SuspensionLayout.Measured, CamberCurve = CamberCurve.From(readings) });

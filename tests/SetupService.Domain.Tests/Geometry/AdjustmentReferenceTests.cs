@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
 using System.Text.RegularExpressions;
-using SetupService.Domain.Geometry.Adjusting;
+using SetupService.Domain.Suspension.Search;
 
 namespace SetupService.Domain.Tests.Geometry;
 

@@ -1,7 +1,7 @@
 using System.Text.Json;
-using SetupService.Domain.Geometry;
-using SetupService.Domain.Geometry.Suspensions;
 using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Points;
 
 namespace SetupService.Domain.Tests.Geometry;
 

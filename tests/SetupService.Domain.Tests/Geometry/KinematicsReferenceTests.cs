@@ -1,6 +1,5 @@
 using System.Text.Json;
-using SetupService.Domain.Geometry.Mechanism;
-using SetupService.Domain.Geometry.Motion;
+using SetupService.Domain.Suspension.Kinematics;
 
 namespace SetupService.Domain.Tests.Geometry;
 
@@ -16,14 +15,14 @@ public sealed class KinematicsReferenceTests
     [MemberData(nameof(Corners))]
     public void A_corner_moves_as_two_other_methods_say(string id)
     {
-        var corner = MechanismMaker.Of(KinematicsCases.Setting(id));
+        var corner = MechanismBuilder.Build(KinematicsCases.Setting(id));
         var rows = 0;
         foreach (var row in KinematicsCases.Rows(id))
         {
-            Assert.True(CornerWalk.TryStart(corner, out var state));
-            Assert.True(CornerWalk.TryMove(corner, row.GetProperty("travel").GetDouble(), row.GetProperty("rack").GetDouble(), ref state));
-            var wheel = WheelFiguresMaker.Wheel(corner, state);
-            var figures = WheelFiguresMaker.Of(corner, state);
+            Assert.True(PoseContinuation.TryStart(corner, out var state));
+            Assert.True(PoseContinuation.TryMove(corner, row.GetProperty("travel").GetDouble(), row.GetProperty("rack").GetDouble(), ref state));
+            var wheel = WheelKinematics.Wheel(corner, state);
+            var figures = WheelKinematics.Compute(corner, state);
             var contact = wheel.Contact(corner.Setting.LoadedRadiusMm);
             Check(row, "camber", figures.CamberDeg);
             Check(row, "toe_in", figures.ToeDeg);
@@ -59,7 +58,7 @@ public sealed class KinematicsReferenceTests
     [InlineData("ST1")]
     public void In_roll_both_wheels_stand_as_the_reference_says(string id)
     {
-        var corner = MechanismMaker.Of(KinematicsCases.Setting(id));
+        var corner = MechanismBuilder.Build(KinematicsCases.Setting(id));
         var rows = 0;
         foreach (var row in KinematicsCases.RollRows(id))
         {
@@ -79,9 +78,9 @@ public sealed class KinematicsReferenceTests
 
     private static WheelFigures At(CornerMechanism corner, double travelMm)
     {
-        Assert.True(CornerWalk.TryStart(corner, out var state));
-        Assert.True(CornerWalk.TryMove(corner, travelMm, 0, ref state));
-        return WheelFiguresMaker.Of(corner, state);
+        Assert.True(PoseContinuation.TryStart(corner, out var state));
+        Assert.True(PoseContinuation.TryMove(corner, travelMm, 0, ref state));
+        return WheelKinematics.Compute(corner, state);
     }
 
     private static void Check(JsonElement row, string name, double? actual, double relative = 0, double absolute = 0)

@@ -1,6 +1,6 @@
 using System.Text.Json;
-using SetupService.Domain.Geometry.Adjusting;
-using SetupService.Domain.Geometry.Motion;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Search;
 
 namespace SetupService.Domain.Tests.Oracle;
 

@@ -1,8 +1,8 @@
 using System.Text.Json;
-using SetupService.Domain.Geometry;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Handling.Guides;
+using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Tests.Oracle;

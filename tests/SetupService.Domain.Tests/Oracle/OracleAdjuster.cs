@@ -1,5 +1,5 @@
 using System.Text.Json;
-using SetupService.Domain.Geometry.Adjusting;
+using SetupService.Domain.Suspension.Search;
 
 namespace SetupService.Domain.Tests.Oracle;
 

@@ -1,7 +1,7 @@
 using System.Text.Json;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
-using SetupService.Domain.Geometry.Measured;
+using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wheels;

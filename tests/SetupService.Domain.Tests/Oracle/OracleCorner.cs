@@ -1,8 +1,7 @@
 using System.Text.Json;
-using SetupService.Domain.Geometry;
-using SetupService.Domain.Geometry.Mechanism;
-using SetupService.Domain.Geometry.Suspensions;
-using SetupService.Domain.Geometry.Sweeps;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Points;
+using SetupService.Domain.Suspension.Sweep;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Tests.Oracle;
@@ -33,7 +32,7 @@ internal static class OracleCorner
     public static (SweepRow? Row, UnreachablePosition? Unreachable) At(JsonElement request, double travelMm, double rackMm)
     {
         var sweep = TravelSweep.Start(
-            MechanismMaker.Of(Setting(request)), SweepRange.Only(travelMm), SweepRange.Only(rackMm), Axle(request));
+            MechanismBuilder.Build(Setting(request)), SweepRange.Only(travelMm), SweepRange.Only(rackMm), Axle(request));
         Assert.True(sweep!.TryNext(out var row, out var unreachable));
         Assert.False(sweep.TryNext(out _, out _));
         return (row, unreachable);

@@ -1,15 +1,15 @@
 using System.Text.Json;
-using SetupService.Domain.Geometry.Suspensions;
 using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension.Points;
 
 namespace SetupService.Domain.Tests.Oracle;
 
 /// <summary>Builds the domain's suspension from a request's points.</summary>
 internal static class OracleSuspension
 {
-    public static Suspension Of(JsonElement suspension)
+    public static Hardpoints Of(JsonElement suspension)
     {
-        Suspension drawn = suspension.GetProperty("kind").GetString() switch
+        Hardpoints drawn = suspension.GetProperty("kind").GetString() switch
         {
             "macPhersonStrut" => Strut(suspension),
             "doubleWishbone" => new DoubleWishbone

@@ -1,4 +1,4 @@
-using SetupService.Domain.Geometry.Sweeps;
+using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Domain.Tests.Oracle;
 

@@ -1,6 +1,6 @@
 using System.Text.Json;
-using SetupService.Domain.Geometry.Mechanism;
-using SetupService.Domain.Geometry.Sweeps;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Domain.Tests.Oracle;
 
@@ -58,7 +58,7 @@ public sealed class UnreachableOracleTests
     {
         var (request, rackMm, lastTravelMm) = Read(name);
         if (rackMm != 0) return;
-        var (fromMm, toMm) = ReachableTravel.Of(MechanismMaker.Of(OracleCorner.Setting(request)));
+        var (fromMm, toMm) = ReachableTravel.Of(MechanismBuilder.Build(OracleCorner.Setting(request)));
 
         Assert.Equal(lastTravelMm, lastTravelMm < 0 ? fromMm : toMm, EndMm);
     }

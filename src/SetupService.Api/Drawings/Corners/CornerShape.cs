@@ -1,5 +1,5 @@
-using SetupService.Domain.Geometry;
 using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension.Steering;
 
 namespace SetupService.Api.Drawings.Corners;
 

@@ -1,4 +1,4 @@
-using SetupService.Domain.Geometry;
+using SetupService.Domain.Suspension.Steering;
 
 namespace SetupService.Api.Drawings.Corners;
 

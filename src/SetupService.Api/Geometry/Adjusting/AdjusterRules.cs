@@ -3,8 +3,8 @@ using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Rules;
 using SetupService.Api.Vehicles;
-using SetupService.Domain.Geometry.Adjusting;
-using SetupService.Domain.Geometry.Suspensions;
+using SetupService.Domain.Suspension.Points;
+using SetupService.Domain.Suspension.Search;
 
 namespace SetupService.Api.Geometry.Adjusting;
 
@@ -38,7 +38,7 @@ internal static class AdjusterRules
         }
     }
 
-    private static void CheckKind(ValidationContext<AdjustmentRequest> context, string place, string? word, Adjuster adjuster, Suspension suspension)
+    private static void CheckKind(ValidationContext<AdjustmentRequest> context, string place, string? word, Adjuster adjuster, Hardpoints suspension)
     {
         if (Adjusters.Has(suspension, adjuster)) return;
         var others = Words<AdjusterWord>.List.Where((_, index) => Adjusters.Has(suspension, (Adjuster)index));

@@ -1,6 +1,6 @@
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Answers;
-using SetupService.Domain.Geometry.Measured;
+using SetupService.Domain.Suspension.Readings;
 
 namespace SetupService.Api.Geometry.Adjusting;
 

@@ -1,5 +1,5 @@
 using SetupService.Api.Vehicles;
-using SetupService.Domain.Geometry.Adjusting;
+using SetupService.Domain.Suspension.Search;
 
 namespace SetupService.Api.Geometry.Adjusting;
 

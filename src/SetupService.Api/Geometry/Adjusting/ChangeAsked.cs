@@ -1,4 +1,4 @@
-using SetupService.Domain.Geometry.Adjusting;
+using SetupService.Domain.Suspension.Search;
 
 namespace SetupService.Api.Geometry.Adjusting;
 

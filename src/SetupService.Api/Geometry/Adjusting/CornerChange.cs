@@ -1,7 +1,7 @@
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Parts;
-using SetupService.Domain.Geometry.Adjusting;
-using SetupService.Domain.Geometry.Sweeps;
+using SetupService.Domain.Suspension.Search;
+using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Api.Geometry.Adjusting;
 

@@ -1,8 +1,8 @@
 using SetupService.Api.Http.Problems;
-using SetupService.Domain.Geometry;
-using SetupService.Domain.Geometry.Adjusting;
-using SetupService.Domain.Geometry.Measured;
-using SetupService.Domain.Geometry.Sweeps;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Readings;
+using SetupService.Domain.Suspension.Search;
+using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Api.Geometry.Adjusting;
 

@@ -1,6 +1,6 @@
 using SetupService.Api.Http.Parts;
-using SetupService.Domain.Geometry.Adjusting;
-using SetupService.Domain.Geometry.Measured;
+using SetupService.Domain.Suspension.Readings;
+using SetupService.Domain.Suspension.Search;
 
 namespace SetupService.Api.Geometry.Adjusting;
 

@@ -1,7 +1,7 @@
 using SetupService.Api.Http.Parts;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Geometry.Alignment;
-using SetupService.Domain.Geometry.Sweeps;
+using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Api.Geometry.Alignment;
 

@@ -1,6 +1,6 @@
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
-using SetupService.Domain.Geometry.Sweeps;
+using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Api.Geometry.Steering;
 

@@ -1,6 +1,6 @@
 using SetupService.Api.Http.Parts;
 using SetupService.Domain.Answers;
-using SetupService.Domain.Geometry.Steering;
+using SetupService.Domain.Suspension.Steering;
 
 namespace SetupService.Api.Geometry.Steering;
 

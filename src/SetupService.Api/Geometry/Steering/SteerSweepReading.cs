@@ -1,5 +1,4 @@
-using SetupService.Domain.Geometry;
-using SetupService.Domain.Geometry.Steering;
+using SetupService.Domain.Suspension.Steering;
 
 namespace SetupService.Api.Geometry.Steering;
 

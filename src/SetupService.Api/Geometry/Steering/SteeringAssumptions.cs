@@ -1,5 +1,5 @@
 using SetupService.Domain.Answers;
-using SetupService.Domain.Geometry.Steering;
+using SetupService.Domain.Suspension.Steering;
 
 namespace SetupService.Api.Geometry.Steering;
 

@@ -3,7 +3,7 @@ using SetupService.Api.Geometry.Adjusting;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Rules;
 using SetupService.Api.Vehicles;
-using SetupService.Domain.Geometry.Steering;
+using SetupService.Domain.Suspension.Steering;
 
 namespace SetupService.Api.Geometry.Steering;
 

@@ -5,7 +5,7 @@ using SetupService.Api.Drawings.Charts;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
-using SetupService.Domain.Geometry.Steering;
+using SetupService.Domain.Suspension.Steering;
 
 namespace SetupService.Api.Geometry.Steering;
 

@@ -1,6 +1,6 @@
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
-using SetupService.Domain.Geometry.Steering;
+using SetupService.Domain.Suspension.Steering;
 
 namespace SetupService.Api.Geometry.Steering;
 

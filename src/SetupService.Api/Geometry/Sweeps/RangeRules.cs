@@ -3,7 +3,7 @@ using FluentValidation.Results;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Rules;
-using SetupService.Domain.Geometry.Sweeps;
+using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Api.Geometry.Sweeps;
 

@@ -5,10 +5,10 @@ using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
 using SetupService.Api.Vehicles;
-using SetupService.Domain.Geometry.Measured;
-using SetupService.Domain.Geometry.Mechanism;
-using SetupService.Domain.Geometry.Suspensions;
-using SetupService.Domain.Geometry.Sweeps;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Points;
+using SetupService.Domain.Suspension.Readings;
+using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Api.Geometry.Sweeps;
 
@@ -65,10 +65,10 @@ internal static class SweepEndpoints
         return answer is not null;
     }
 
-    private static Problem? OfPoints(TravelSweepRequest request, Suspension suspension, QueryReader query, CancellationToken cancellation, out TravelSweepAnswer? answer)
+    private static Problem? OfPoints(TravelSweepRequest request, Hardpoints suspension, QueryReader query, CancellationToken cancellation, out TravelSweepAnswer? answer)
     {
         answer = null;
-        var corner = MechanismMaker.Of(SweepInputs.Setting(suspension, request.Alignment, request.LoadedRadiusMm, request.Motion));
+        var corner = MechanismBuilder.Build(SweepInputs.Setting(suspension, request.Alignment, request.LoadedRadiusMm, request.Motion));
         var axle = SweepInputs.Axle(request);
         var rack = request.RackMm?.ToRange() ?? SweepRange.Only(0);
         if (TravelSweep.Start(corner, request.TravelMm.ToRange(), rack, axle) is not { } sweep)

@@ -1,7 +1,7 @@
 using SetupService.Api.Vehicles;
-using SetupService.Domain.Geometry;
-using SetupService.Domain.Geometry.Suspensions;
-using SetupService.Domain.Geometry.Sweeps;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Points;
+using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Api.Geometry.Sweeps;
 
@@ -9,7 +9,7 @@ namespace SetupService.Api.Geometry.Sweeps;
 internal static class SweepInputs
 {
     /// <summary>The corner; only of a suspension with points.</summary>
-    public static CornerSetting Setting(Suspension suspension, AlignmentAnglesDocument alignment, double loadedRadiusMm, AxleMotionWord? motion = null) => new()
+    public static CornerSetting Setting(Hardpoints suspension, AlignmentAnglesDocument alignment, double loadedRadiusMm, AxleMotionWord? motion = null) => new()
     {
         Suspension = suspension,
         CamberDeg = alignment.CamberDeg!.Value,

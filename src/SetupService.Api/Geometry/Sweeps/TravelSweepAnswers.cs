@@ -1,8 +1,8 @@
 using SetupService.Api.Http.Parts;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Geometry;
-using SetupService.Domain.Geometry.Mechanism;
-using SetupService.Domain.Geometry.Sweeps;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Api.Geometry.Sweeps;
 

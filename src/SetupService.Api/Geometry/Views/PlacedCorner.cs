@@ -1,7 +1,7 @@
 using SetupService.Api.Drawings.Corners;
-using SetupService.Domain.Geometry.Motion;
-using SetupService.Domain.Geometry.Suspensions;
 using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Points;
 
 namespace SetupService.Api.Geometry.Views;
 
@@ -14,7 +14,7 @@ internal sealed class PlacedCorner
     private readonly Vector3 _statedCentre;
     private readonly double _rackMm;
 
-    private PlacedCorner(Suspension suspension, in CornerState state)
+    private PlacedCorner(Hardpoints suspension, in SuspensionPose state)
     {
         _pose = state.Pose;
         _statedCentre = suspension.WheelCentre;
@@ -25,7 +25,7 @@ internal sealed class PlacedCorner
 
     public IReadOnlyList<CornerLink> Links => _links;
 
-    public static PlacedCorner Of(Suspension suspension, in CornerState state)
+    public static PlacedCorner Of(Hardpoints suspension, in SuspensionPose state)
     {
         var placed = new PlacedCorner(suspension, state);
         switch (suspension)

@@ -6,8 +6,8 @@ using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
 using SetupService.Api.Vehicles;
-using SetupService.Domain.Geometry.Mechanism;
-using SetupService.Domain.Geometry.Sweeps;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Api.Geometry.Views;
 
@@ -32,7 +32,7 @@ internal static class ViewEndpoints
         if (!Rules.Validate(request).IsValid || SuspensionReading.Read(request.Suspension) is not { } suspension)
             return body.Refuse();
 
-        var corner = MechanismMaker.Of(SweepInputs.Setting(suspension, request.Alignment, request.LoadedRadiusMm, request.Motion));
+        var corner = MechanismBuilder.Build(SweepInputs.Setting(suspension, request.Alignment, request.LoadedRadiusMm, request.Motion));
         if (PositionTracker.Start(corner) is not { } tracker)
             return GeometryProblems.NothingHolds();
         var (travelMm, rackMm) = (request.TravelMm ?? 0, request.RackMm ?? 0);

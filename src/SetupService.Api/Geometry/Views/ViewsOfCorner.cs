@@ -1,35 +1,34 @@
 using SetupService.Api.Drawings.Corners;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Answers;
-using SetupService.Domain.Geometry.Mechanism;
-using SetupService.Domain.Geometry.Motion;
+using SetupService.Domain.Suspension.Kinematics;
 
 namespace SetupService.Api.Geometry.Views;
 
 /// <summary>Puts a solved corner into the views that are drawn of it.</summary>
 internal static class ViewsOfCorner
 {
-    public static CornerViews Of(CornerDrawingRequest request, CornerMechanism corner, in CornerState state, UnitSystem units)
+    public static CornerViews Of(CornerDrawingRequest request, CornerMechanism corner, in SuspensionPose state, UnitSystem units)
     {
         var placed = PlacedCorner.Of(corner.Setting.Suspension, state);
-        var figures = WheelFiguresMaker.Of(corner, state);
+        var figures = WheelKinematics.Compute(corner, state);
         return new CornerViews
         {
             Heading = "The left corner and what it turns about",
             Lines = [SuspensionWords.Kind(request.Suspension), Position(state, figures, units)],
             Points = placed.Points,
             Links = placed.Links,
-            Wheel = WheelFiguresMaker.Wheel(corner, state),
+            Wheel = WheelKinematics.Wheel(corner, state),
             LoadedRadiusMm = request.LoadedRadiusMm,
             TyreWidthMm = request.TyreWidthMm,
-            Axis = WheelFiguresMaker.Axis(corner, state),
+            Axis = WheelKinematics.Axis(corner, state),
             FrontInstantCentre = View(figures.InstantCentreYMm, figures.InstantCentreZMm),
             SideInstantCentre = View(figures.SideInstantCentreXMm, figures.SideInstantCentreZMm),
             RollCentreHeightMm = figures.RollCentreHeightMm,
         };
     }
 
-    private static string Position(in CornerState state, in WheelFigures figures, UnitSystem units)
+    private static string Position(in SuspensionPose state, in WheelFigures figures, UnitSystem units)
     {
         var angles = Prose.Write(units, $"camber {figures.CamberDeg:deg}, toe {figures.ToeDeg:deg}");
         if (state is { TravelMm: 0, RackMm: 0 }) return $"stated position: {angles}";

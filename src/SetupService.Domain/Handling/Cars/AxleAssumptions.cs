@@ -1,6 +1,6 @@
 using SetupService.Domain.Answers;
-using SetupService.Domain.Geometry.Motion;
 using SetupService.Domain.Handling.Inputs;
+using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Cars;

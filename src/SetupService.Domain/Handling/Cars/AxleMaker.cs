@@ -1,9 +1,8 @@
 using SetupService.Domain.Answers;
-using SetupService.Domain.Geometry.Measured;
-using SetupService.Domain.Geometry.Mechanism;
-using SetupService.Domain.Geometry.Motion;
-using SetupService.Domain.Geometry.Suspensions;
 using SetupService.Domain.Handling.Inputs;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Points;
+using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
 
@@ -97,9 +96,9 @@ internal static class AxleMaker
         return trackMm;
     }
 
-    private static WheelFigures? Figures(Suspension points, double camberDeg, double toeDeg, double radiusMm)
+    private static WheelFigures? Figures(Hardpoints points, double camberDeg, double toeDeg, double radiusMm)
     {
-        var corner = MechanismMaker.Of(new() { Suspension = points, CamberDeg = camberDeg, ToeDeg = toeDeg, LoadedRadiusMm = radiusMm, Motion = AxleMotion.Opposite });
-        return CornerWalk.TryStart(corner, out var state) ? WheelFiguresMaker.Of(corner, state) : null;
+        var corner = MechanismBuilder.Build(new() { Suspension = points, CamberDeg = camberDeg, ToeDeg = toeDeg, LoadedRadiusMm = radiusMm, Motion = AxleMotion.Opposite });
+        return PoseContinuation.TryStart(corner, out var state) ? WheelKinematics.Compute(corner, state) : null;
     }
 }

@@ -1,5 +1,5 @@
-using SetupService.Domain.Geometry;
 using SetupService.Domain.Handling.Guides;
+using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Cars;

@@ -1,5 +1,5 @@
-using SetupService.Domain.Geometry.Measured;
-using SetupService.Domain.Geometry.Suspensions;
+using SetupService.Domain.Suspension.Points;
+using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Cars;
@@ -11,7 +11,7 @@ public sealed record HandlingAxle
     public SuspensionLayout? Layout { get; init; }
 
     /// <summary>The points of the left corner; null where they are not known.</summary>
-    public Suspension? Points { get; init; }
+    public Hardpoints? Points { get; init; }
 
     /// <summary>What was measured of the left corner instead; null where nothing was, or points are known.</summary>
     public MeasuredCorner? Measured { get; init; }

@@ -1,7 +1,7 @@
-using SetupService.Domain.Geometry;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Guides;
 using SetupService.Domain.Handling.Tyres;
+using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Cornering;

@@ -1,8 +1,8 @@
-using SetupService.Domain.Geometry;
-using SetupService.Domain.Geometry.Motion;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Guides;
 using SetupService.Domain.Handling.Tyres;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Steering;
 
 namespace SetupService.Domain.Handling.Cornering;
 
@@ -20,8 +20,8 @@ internal sealed class CorneringWheel
     private readonly double _halfTrackMm;
     private readonly double _springForceAtRestN;
     private readonly TyreScale _tyreScale;
-    private CornerState _state;
-    private CornerState _goodState;
+    private SuspensionPose _state;
+    private SuspensionPose _goodState;
     private double _guidedAtMm;
     private double _guidedSteer;
     private double _ratioPerTravel;

@@ -1,9 +1,7 @@
-using SetupService.Domain.Geometry;
-using SetupService.Domain.Geometry.Mechanism;
-using SetupService.Domain.Geometry.Motion;
-using SetupService.Domain.Geometry.Steering;
-using SetupService.Domain.Geometry.Suspensions;
 using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Points;
+using SetupService.Domain.Suspension.Steering;
 
 namespace SetupService.Domain.Handling.Guides;
 
@@ -15,11 +13,11 @@ internal sealed class DrawnGuide : WheelGuide
     private readonly double _motionRatio;
     private readonly double _damperMotionRatio;
     private readonly double _addedCasterDeg;
-    private readonly CornerState _origin;
+    private readonly SuspensionPose _origin;
     private readonly double _restHeightMm;
     private readonly double _restSpringMm;
 
-    private DrawnGuide(CornerMechanism corner, HandlingAxle axle, CornerState origin, in WheelFigures rest)
+    private DrawnGuide(CornerMechanism corner, HandlingAxle axle, SuspensionPose origin, in WheelFigures rest)
     {
         _corner = corner;
         _origin = origin;
@@ -32,13 +30,13 @@ internal sealed class DrawnGuide : WheelGuide
     }
 
     /// <inheritdoc />
-    public override CornerState Origin => _origin;
+    public override SuspensionPose Origin => _origin;
 
     /// <summary>Makes the guide; null where the points do not close at ride height.</summary>
     public static DrawnGuide? Of(HandlingAxle axle, WheelSide side)
     {
         var isLeft = side == WheelSide.Left;
-        var corner = MechanismMaker.Of(new CornerSetting
+        var corner = MechanismBuilder.Build(new CornerSetting
         {
             Suspension = axle.Points!,
             CamberDeg = isLeft ? axle.LeftCamberDeg : axle.RightCamberDeg,
@@ -46,17 +44,17 @@ internal sealed class DrawnGuide : WheelGuide
             LoadedRadiusMm = axle.LoadedRadiusMm,
             Motion = AxleMotion.Opposite,
         });
-        if (!CornerWalk.TryStart(corner, out var state)) return null;
-        return axle.RideHeightChangeMm == 0 || CornerWalk.TryMove(corner, -axle.RideHeightChangeMm, 0, ref state)
-            ? new DrawnGuide(corner, axle, state, WheelFiguresMaker.Of(corner, state))
+        if (!PoseContinuation.TryStart(corner, out var state)) return null;
+        return axle.RideHeightChangeMm == 0 || PoseContinuation.TryMove(corner, -axle.RideHeightChangeMm, 0, ref state)
+            ? new DrawnGuide(corner, axle, state, WheelKinematics.Compute(corner, state))
             : null;
     }
 
     /// <inheritdoc />
-    public override bool TryAt(double travelMm, double steer, ref CornerState state, out GuidedWheel wheel)
+    public override bool TryAt(double travelMm, double steer, ref SuspensionPose state, out GuidedWheel wheel)
     {
         var rackMm = _corner.HasRack ? steer : 0;
-        if (!CornerWalk.TryMove(_corner, _restMm + travelMm, rackMm, ref state))
+        if (!PoseContinuation.TryMove(_corner, _restMm + travelMm, rackMm, ref state))
         {
             wheel = default;
             return false;
@@ -66,8 +64,8 @@ internal sealed class DrawnGuide : WheelGuide
         return true;
     }
 
-    // What WheelFiguresMaker tells, without the figures that no equilibrium asks for.
-    private GuidedWheel Read(in CornerState state, double travelMm, double steer)
+    // What WheelKinematics tells, without the figures that no equilibrium asks for.
+    private GuidedWheel Read(in SuspensionPose state, double travelMm, double steer)
     {
         var turn = state.Pose.Turn.ToMatrix();
         var plane = new WheelPlane(state.Pose.Centre, turn.Apply(_corner.Stated.Spin));
@@ -88,7 +86,7 @@ internal sealed class DrawnGuide : WheelGuide
             HeadingPerSteer = _corner.HasRack ? -plane.ToeChangeDeg(spinBySteer) : 1,
             ContactRiseMm = contact.Z - _restHeightMm,
             HalfTrackMm = contact.Y,
-            OutboardSlope = Math.Abs(byTravel.Z) > WheelFiguresMaker.LeastRise ? byTravel.Y / byTravel.Z : 0,
+            OutboardSlope = Math.Abs(byTravel.Z) > WheelKinematics.LeastRise ? byTravel.Y / byTravel.Z : 0,
             RisePerTravel = byTravel.Z,
             RisePerSteer = bySteer.Z,
             OutboardPerSteer = bySteer.Y,
@@ -101,9 +99,9 @@ internal sealed class DrawnGuide : WheelGuide
     }
 
     /// <summary>What a steering axis with more caster would add at the same heading: exact rotation about both, the points left where they are.</summary>
-    private double AddedCasterCamberDeg(in CornerState state, in WheelPlane plane)
+    private double AddedCasterCamberDeg(in SuspensionPose state, in WheelPlane plane)
     {
-        if (_addedCasterDeg == 0 || WheelFiguresMaker.Axis(_corner, state) is not { } axis) return 0;
+        if (_addedCasterDeg == 0 || WheelKinematics.Axis(_corner, state) is not { } axis) return 0;
         var inclinationDeg = axis.InclinationDeg;
         var steerDeg = plane.SteerDeg + _corner.Setting.ToeDeg;
         return Turned(axis.CasterDeg + _addedCasterDeg) - Turned(axis.CasterDeg);

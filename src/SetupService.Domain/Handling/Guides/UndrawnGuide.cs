@@ -1,8 +1,7 @@
-using SetupService.Domain.Geometry;
-using SetupService.Domain.Geometry.Measured;
-using SetupService.Domain.Geometry.Motion;
-using SetupService.Domain.Geometry.Steering;
 using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Readings;
+using SetupService.Domain.Suspension.Steering;
 
 namespace SetupService.Domain.Handling.Guides;
 
@@ -22,10 +21,10 @@ internal sealed class UndrawnGuide(HandlingAxle axle, bool steers, WheelSide sid
     private readonly double _slope = 2 * (axle.RollCentreHeightMm + axle.RideHeightChangeMm) / axle.TrackMm;
 
     /// <inheritdoc />
-    public override CornerState Origin => default;
+    public override SuspensionPose Origin => default;
 
     /// <inheritdoc />
-    public override bool TryAt(double travelMm, double steer, ref CornerState state, out GuidedWheel wheel)
+    public override bool TryAt(double travelMm, double steer, ref SuspensionPose state, out GuidedWheel wheel)
     {
         wheel = default;
         if (CamberAt(_restMm + travelMm) is not { } camberDeg) return false;

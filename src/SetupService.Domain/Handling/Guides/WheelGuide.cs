@@ -1,6 +1,6 @@
-using SetupService.Domain.Geometry;
-using SetupService.Domain.Geometry.Motion;
 using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Guides;
@@ -23,8 +23,8 @@ public abstract class WheelGuide
     /// rack, else degrees of steer).
     /// </summary>
     /// <returns>False where it cannot be there.</returns>
-    public abstract bool TryAt(double travelMm, double steer, ref CornerState state, out GuidedWheel wheel);
+    public abstract bool TryAt(double travelMm, double steer, ref SuspensionPose state, out GuidedWheel wheel);
 
     /// <summary>Where a walk starts.</summary>
-    public abstract CornerState Origin { get; }
+    public abstract SuspensionPose Origin { get; }
 }

@@ -1,6 +1,6 @@
-using SetupService.Domain.Geometry;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Guides;
+using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Ride;

@@ -1,5 +1,5 @@
 using System.Xml.Linq;
-using SetupService.Domain.Geometry;
+using SetupService.Domain.Suspension.Steering;
 
 namespace SetupService.Api.Tests.Drawings.Corners;
 

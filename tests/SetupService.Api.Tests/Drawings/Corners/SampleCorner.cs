@@ -1,7 +1,7 @@
 using SetupService.Api.Drawings.Corners;
 using SetupService.Domain.Answers;
-using SetupService.Domain.Geometry;
 using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension.Steering;
 
 namespace SetupService.Api.Tests.Drawings.Corners;
 

@@ -1,6 +1,6 @@
 using CsCheck;
-using SetupService.Domain.Geometry;
-using SetupService.Domain.Geometry.Adjusting;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Search;
 using SetupService.Domain.Tests.Geometry.Corners;
 
 namespace SetupService.Domain.Tests.Geometry.Adjusting;

@@ -1,7 +1,7 @@
 using CsCheck;
-using SetupService.Domain.Geometry;
-using SetupService.Domain.Geometry.Adjusting;
-using SetupService.Domain.Geometry.Suspensions;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Points;
+using SetupService.Domain.Suspension.Search;
 using SetupService.Domain.Tests.Geometry.Corners;
 
 namespace SetupService.Domain.Tests.Geometry.Adjusting;
@@ -116,7 +116,7 @@ public sealed class LeastMovementTests
             return (setting, chosen.Select((one, i) => one with { Amount = shares[i] * PlausibleAdjustments.Most(one.By) }).ToArray(), resets && setting.Suspension.HasTieRod);
         });
 
-    private static Adjustment[] OfCamber(Suspension suspension) => suspension switch
+    private static Adjustment[] OfCamber(Hardpoints suspension) => suspension switch
     {
         MacPhersonStrut => [new(Adjuster.StrutTopInboard, 0), new(Adjuster.KnuckleEccentric, 0) { BoltSpacingMm = 60 }, new(Adjuster.LowerJointOutboard, 0)],
         DoubleWishbone => [new(Adjuster.UpperJointOutboard, 0), new(Adjuster.LowerJointOutboard, 0), new(Adjuster.HubShimCamber, 0)],
@@ -125,7 +125,7 @@ public sealed class LeastMovementTests
         _ => [new(Adjuster.HubShimCamber, 0)],
     };
 
-    private static Adjustment[] OfCaster(Suspension suspension) => suspension is MacPhersonStrut
+    private static Adjustment[] OfCaster(Hardpoints suspension) => suspension is MacPhersonStrut
         ? [new(Adjuster.StrutTopRearward, 0), new(Adjuster.LowerJointForward, 0)]
         : [new(Adjuster.UpperJointForward, 0), new(Adjuster.LowerJointForward, 0)];
 

@@ -1,4 +1,4 @@
-using SetupService.Domain.Geometry.Adjusting;
+using SetupService.Domain.Suspension.Search;
 using SetupService.Domain.Tests.Oracle;
 
 namespace SetupService.Domain.Tests.Geometry.Adjusting;

@@ -1,7 +1,7 @@
 using CsCheck;
-using SetupService.Domain.Geometry.Adjusting;
-using SetupService.Domain.Geometry.Suspensions;
 using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension.Points;
+using SetupService.Domain.Suspension.Search;
 using SetupService.Domain.Tests.Geometry.Corners;
 
 namespace SetupService.Domain.Tests.Geometry.Adjusting;

@@ -1,7 +1,7 @@
 using CsCheck;
-using SetupService.Domain.Geometry;
 using SetupService.Domain.Geometry.Alignment;
 using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension.Steering;
 
 namespace SetupService.Domain.Tests.Geometry.Alignment;
 

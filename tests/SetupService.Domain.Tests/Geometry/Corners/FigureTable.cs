@@ -1,5 +1,5 @@
 using System.Reflection;
-using SetupService.Domain.Geometry.Motion;
+using SetupService.Domain.Suspension.Kinematics;
 
 namespace SetupService.Domain.Tests.Geometry.Corners;
 

@@ -1,7 +1,6 @@
-using SetupService.Domain.Geometry;
-using SetupService.Domain.Geometry.Motion;
-using SetupService.Domain.Geometry.Suspensions;
 using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Points;
 
 namespace SetupService.Domain.Tests.Geometry.Corners;
 
@@ -12,7 +11,7 @@ namespace SetupService.Domain.Tests.Geometry.Corners;
 internal static class HeldParts
 {
     /// <summary>The most by which any part is not kept, mm.</summary>
-    public static double WorstMm(CornerSetting setting, in CornerState state)
+    public static double WorstMm(CornerSetting setting, in SuspensionPose state)
     {
         var worst = Math.Abs(state.Pose.Centre.Z - setting.Suspension.WheelCentre.Z - state.TravelMm);
         foreach (var gapMm in Gaps(setting, state)) worst = Math.Max(worst, Math.Abs(gapMm));
@@ -34,7 +33,7 @@ internal static class HeldParts
         return vector + (turn.W * twice) + part.Cross(twice);
     }
 
-    private static List<double> Gaps(CornerSetting setting, CornerState state)
+    private static List<double> Gaps(CornerSetting setting, SuspensionPose state)
     {
         var rack = state.RackMm * Vector3.Left;
         switch (setting.Suspension)

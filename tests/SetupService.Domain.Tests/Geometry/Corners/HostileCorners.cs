@@ -1,7 +1,7 @@
 using CsCheck;
-using SetupService.Domain.Geometry;
-using SetupService.Domain.Geometry.Suspensions;
 using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Points;
 
 namespace SetupService.Domain.Tests.Geometry.Corners;
 
@@ -20,11 +20,11 @@ internal static class HostileCorners
     /// <summary>A joint and one above it.</summary>
     private static readonly Gen<(Vector3 Lower, Vector3 Upper)> Joints = Gen.Select(Point, Point, (a, b) => a.Z < b.Z ? (a, b) : (b, a));
 
-    private static readonly Gen<Suspension> Struts = Gen.Select(
+    private static readonly Gen<Hardpoints> Struts = Gen.Select(
         Point, Point, Joints, Point, Rod, Point, (front, rear, joints, strutLower, rod, centre) =>
         {
             var lower = strutLower.Z < joints.Upper.Z ? strutLower : joints.Lower;
-            return (Suspension)new MacPhersonStrut
+            return (Hardpoints)new MacPhersonStrut
             {
                 LowerArm = new(front, rear, joints.Lower),
                 StrutTop = joints.Upper,
@@ -35,8 +35,8 @@ internal static class HostileCorners
             };
         });
 
-    private static readonly Gen<Suspension> Wishbones = Gen.Select(
-        Point, Point, Point, Point, Joints, Rod, Point, (front, rear, upperFront, upperRear, joints, rod, centre) => (Suspension)new DoubleWishbone
+    private static readonly Gen<Hardpoints> Wishbones = Gen.Select(
+        Point, Point, Point, Point, Joints, Rod, Point, (front, rear, upperFront, upperRear, joints, rod, centre) => (Hardpoints)new DoubleWishbone
         {
             LowerArm = new(front, rear, joints.Lower),
             UpperArm = new(upperFront, upperRear, joints.Upper),
@@ -44,13 +44,13 @@ internal static class HostileCorners
             WheelCentre = Outboard(centre, joints.Lower),
         });
 
-    private static readonly Gen<Suspension> FiveLinks = Gen.Select(Rod.Array[5], Point, (links, centre) =>
-        (Suspension)new FiveLink { Links = [.. links], WheelCentre = Outboard(centre, [.. links.Select(link => link.Outer)]) });
+    private static readonly Gen<Hardpoints> FiveLinks = Gen.Select(Rod.Array[5], Point, (links, centre) =>
+        (Hardpoints)new FiveLink { Links = [.. links], WheelCentre = Outboard(centre, [.. links.Select(link => link.Outer)]) });
 
-    private static readonly Gen<Suspension> Arms = Gen.Select(Point, Point, Point, (inner, outer, centre) =>
-        (Suspension)TrailingArm.About(inner, outer, Outboard(centre)));
+    private static readonly Gen<Hardpoints> Arms = Gen.Select(Point, Point, Point, (inner, outer, centre) =>
+        (Hardpoints)TrailingArm.About(inner, outer, Outboard(centre)));
 
-    private static readonly Gen<Suspension> Beams = Gen.Select(Point, Point, Point, (pivot, shear, centre) => (Suspension)new TwistBeam
+    private static readonly Gen<Hardpoints> Beams = Gen.Select(Point, Point, Point, (pivot, shear, centre) => (Hardpoints)new TwistBeam
     {
         PivotLeft = Outboard(pivot),
         BeamShearCentre = shear with { Y = 0 },
@@ -73,7 +73,7 @@ internal static class HostileCorners
             Motion = motion,
         }).Where(setting => Contradictions.Of(setting.Suspension).Count == 0);
 
-    private static SuspensionPart PartOf(Suspension suspension) =>
+    private static SuspensionPart PartOf(Hardpoints suspension) =>
         suspension is MacPhersonStrut or DoubleWishbone ? SuspensionPart.LowerArm : SuspensionPart.Upright;
 
     /// <summary>The point, drawn to the left until it is outboard of the centre plane and of the joints.</summary>

@@ -1,5 +1,5 @@
-using SetupService.Domain.Geometry;
-using SetupService.Domain.Geometry.Suspensions;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Points;
 
 namespace SetupService.Domain.Tests.Geometry.Corners;
 
@@ -20,7 +20,7 @@ internal static class MirroredCorner
         ToeDeg = 180 - setting.ToeDeg,
     };
 
-    private static Suspension Mirrored(Suspension suspension) => suspension switch
+    private static Hardpoints Mirrored(Hardpoints suspension) => suspension switch
     {
         MacPhersonStrut strut => strut with
         {

@@ -1,13 +1,13 @@
 using CsCheck;
-using SetupService.Domain.Geometry.Adjusting;
-using SetupService.Domain.Geometry.Suspensions;
+using SetupService.Domain.Suspension.Points;
+using SetupService.Domain.Suspension.Search;
 
 namespace SetupService.Domain.Tests.Geometry.Corners;
 
 /// <summary>Generates what a workshop may adjust at a corner, as far as it may.</summary>
 internal static class PlausibleAdjustments
 {
-    public static Gen<Adjustment> For(Suspension suspension)
+    public static Gen<Adjustment> For(Hardpoints suspension)
     {
         var possible = Possible(suspension);
         return Gen.Select(Gen.Int[0, possible.Length - 1], Gen.Double[-1, 1], Gen.Int[0, 4], Gen.Double[50, 70], (which, share, link, boltsMm) =>
@@ -15,7 +15,7 @@ internal static class PlausibleAdjustments
     }
 
     /// <summary>Every adjuster that the kind has.</summary>
-    public static Adjuster[] Possible(Suspension suspension) => [.. Enum.GetValues<Adjuster>().Where(adjuster => Adjusters.Has(suspension, adjuster))];
+    public static Adjuster[] Possible(Hardpoints suspension) => [.. Enum.GetValues<Adjuster>().Where(adjuster => Adjusters.Has(suspension, adjuster))];
 
     /// <summary>How far an adjuster goes either way, mm or degrees.</summary>
     public static double Most(Adjuster adjuster) => adjuster switch

@@ -1,6 +1,6 @@
 using CsCheck;
-using SetupService.Domain.Geometry;
-using SetupService.Domain.Geometry.Suspensions;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Points;
 
 namespace SetupService.Domain.Tests.Geometry.Corners;
 
@@ -34,7 +34,7 @@ internal static class PlausibleCorners
     /// <summary>A wheel travel and a rack travel that every corner reaches; the rack counts only where there is one.</summary>
     public static Gen<(double TravelMm, double RackMm)> Places { get; } = Gen.Select(Gen.Double[-TravelMm, TravelMm], Gen.Double[-RackMm, RackMm]);
 
-    private static Gen<CornerSetting> Settings(Gen<Suspension> suspensions) =>
+    private static Gen<CornerSetting> Settings(Gen<Hardpoints> suspensions) =>
         Gen.Select(
             suspensions,
             Gen.Double[-2.8, 0.6],

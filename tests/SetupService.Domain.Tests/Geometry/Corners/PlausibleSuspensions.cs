@@ -1,14 +1,14 @@
 using System.Collections.Immutable;
 using CsCheck;
-using SetupService.Domain.Geometry.Suspensions;
 using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension.Points;
 
 namespace SetupService.Domain.Tests.Geometry.Corners;
 
 /// <summary>Invented points of every kind of suspension, within ranges as cars have them, mm.</summary>
 internal static class PlausibleSuspensions
 {
-    public static Gen<Suspension> Struts { get; } =
+    public static Gen<Hardpoints> Struts { get; } =
         Gen.Select(
             LowerArm((5, 60), (-320, -240), (0, 20), (700, 730)),
             Point((-75, -15), (540, 600), (800, 880)),
@@ -16,7 +16,7 @@ internal static class PlausibleSuspensions
             TieRod((310, 360), (675, 705), (215, 260)),
             WheelCentre((735, 770)),
             SpringAndDamper(SuspensionPart.LowerArm, SuspensionPart.Upright),
-            (arm, top, lower, rod, centre, lines) => (Suspension)new MacPhersonStrut
+            (arm, top, lower, rod, centre, lines) => (Hardpoints)new MacPhersonStrut
             {
                 LowerArm = arm,
                 StrutTop = top,
@@ -28,14 +28,14 @@ internal static class PlausibleSuspensions
                 Damper = lines.Damper,
             });
 
-    public static Gen<Suspension> Wishbones { get; } =
+    public static Gen<Hardpoints> Wishbones { get; } =
         Gen.Select(
             LowerArm((110, 190), (-210, -130), (0, 15), (690, 725)),
             Arm((60, 110), (-150, -90), (430, 490), (415, 470), Point((-45, -12), (650, 690), (460, 500))),
             TieRod((355, 400), (670, 705), (200, 225)),
             WheelCentre((745, 780)),
             SpringAndDamper(SuspensionPart.LowerArm, SuspensionPart.UpperArm, SuspensionPart.Upright),
-            (lower, upper, rod, centre, lines) => (Suspension)new DoubleWishbone
+            (lower, upper, rod, centre, lines) => (Hardpoints)new DoubleWishbone
             {
                 LowerArm = lower,
                 UpperArm = upper,
@@ -45,7 +45,7 @@ internal static class PlausibleSuspensions
                 Damper = lines.Damper,
             });
 
-    public static Gen<Suspension> FiveLinks { get; } =
+    public static Gen<Hardpoints> FiveLinks { get; } =
         Gen.Select(
             Gen.Select(
                 Link(Point((120, 200), (420, 480), (415, 470)), Point((15, 55), (640, 675), (430, 475))),
@@ -57,9 +57,9 @@ internal static class PlausibleSuspensions
             WheelCentre((745, 775)),
             SpringAndDamper(SuspensionPart.Upright),
             (links, centre, lines) =>
-                (Suspension)new FiveLink { Links = links, WheelCentre = centre, Spring = lines.Spring, Damper = lines.Damper });
+                (Hardpoints)new FiveLink { Links = links, WheelCentre = centre, Spring = lines.Spring, Damper = lines.Damper });
 
-    public static Gen<Suspension> Arms { get; } =
+    public static Gen<Hardpoints> Arms { get; } =
         Gen.Select(
             Point((260, 400), (200, 340), (280, 350)),
             Point((340, 450), (540, 640), (290, 350)),
@@ -67,17 +67,17 @@ internal static class PlausibleSuspensions
             WheelCentre((720, 760)),
             SpringAndDamper(SuspensionPart.Beam, SuspensionPart.Upright),
             (inner, outer, isAcross, centre, lines) =>
-                (Suspension)TrailingArm.About(inner, isAcross ? inner with { Y = outer.Y } : outer, centre)
+                (Hardpoints)TrailingArm.About(inner, isAcross ? inner with { Y = outer.Y } : outer, centre)
                     with
                 { Spring = lines.Spring, Damper = lines.Damper });
 
-    public static Gen<Suspension> Beams { get; } =
+    public static Gen<Hardpoints> Beams { get; } =
         Gen.Select(
             Point((390, 470), (520, 600), (300, 370)),
             Point((180, 320), (0, 0), (280, 360)),
             WheelCentre((715, 750)),
             SpringAndDamper(SuspensionPart.Beam),
-            (pivot, shear, centre, lines) => (Suspension)new TwistBeam
+            (pivot, shear, centre, lines) => (Hardpoints)new TwistBeam
             {
                 PivotLeft = pivot,
                 BeamShearCentre = shear,

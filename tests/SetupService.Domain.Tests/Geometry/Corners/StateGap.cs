@@ -1,5 +1,5 @@
-using SetupService.Domain.Geometry.Motion;
 using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension.Kinematics;
 
 namespace SetupService.Domain.Tests.Geometry.Corners;
 
@@ -7,7 +7,7 @@ namespace SetupService.Domain.Tests.Geometry.Corners;
 internal static class StateGap
 {
     /// <summary>The largest of all, in mm or degrees, and those per mm.</summary>
-    public static double Between(in CornerState a, in CornerState b) => Largest(
+    public static double Between(in SuspensionPose a, in SuspensionPose b) => Largest(
         Size(a.Pose.Centre - b.Pose.Centre),
         TurnDeg(a.Pose.Turn, b.Pose.Turn),
         Between(a.PerTravel, b.PerTravel),

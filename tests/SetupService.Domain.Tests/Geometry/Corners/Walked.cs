@@ -1,6 +1,4 @@
-using SetupService.Domain.Geometry;
-using SetupService.Domain.Geometry.Mechanism;
-using SetupService.Domain.Geometry.Motion;
+using SetupService.Domain.Suspension.Kinematics;
 
 namespace SetupService.Domain.Tests.Geometry.Corners;
 
@@ -8,30 +6,30 @@ namespace SetupService.Domain.Tests.Geometry.Corners;
 internal static class Walked
 {
     /// <summary>The corner at a place that it is known to reach.</summary>
-    public static CornerState To(CornerMechanism corner, double travelMm, double rackMm)
+    public static SuspensionPose To(CornerMechanism corner, double travelMm, double rackMm)
     {
-        Assert.True(CornerWalk.TryStart(corner, out var state), "the stated position does not close");
+        Assert.True(PoseContinuation.TryStart(corner, out var state), "the stated position does not close");
         return Onward(corner, state, travelMm, rackMm);
     }
 
     /// <summary>The corner moved on from where it is to a place that it is known to reach.</summary>
-    public static CornerState Onward(CornerMechanism corner, CornerState state, double travelMm, double rackMm)
+    public static SuspensionPose Onward(CornerMechanism corner, SuspensionPose state, double travelMm, double rackMm)
     {
-        Assert.True(CornerWalk.TryMove(corner, travelMm, rackMm, ref state), $"travel {travelMm}, rack {rackMm} is not reached");
+        Assert.True(PoseContinuation.TryMove(corner, travelMm, rackMm, ref state), $"travel {travelMm}, rack {rackMm} is not reached");
         return state;
     }
 
     /// <summary>Whether a corner reaches all that <see cref="PlausibleCorners"/> promises of it.</summary>
     public static bool ReachesItsPlaces(CornerSetting setting)
     {
-        var corner = MechanismMaker.Of(setting);
-        if (!CornerWalk.TryStart(corner, out var stated)) return false;
+        var corner = MechanismBuilder.Build(setting);
+        if (!PoseContinuation.TryStart(corner, out var stated)) return false;
         foreach (var rackMm in corner.HasRack ? new[] { 0, PlausibleCorners.RackMm, -PlausibleCorners.RackMm } : [0])
         {
             foreach (var travelMm in new[] { PlausibleCorners.TravelMm, -PlausibleCorners.TravelMm })
             {
                 var state = stated;
-                if (!CornerWalk.TryMove(corner, travelMm, rackMm, ref state)) return false;
+                if (!PoseContinuation.TryMove(corner, travelMm, rackMm, ref state)) return false;
             }
         }
 

@@ -1,5 +1,5 @@
 using CsCheck;
-using SetupService.Domain.Geometry.Measured;
+using SetupService.Domain.Suspension.Readings;
 
 namespace SetupService.Domain.Tests.Geometry.Measured;
 

@@ -1,6 +1,6 @@
 using CsCheck;
-using SetupService.Domain.Geometry.Measured;
-using SetupService.Domain.Geometry.Steering;
+using SetupService.Domain.Suspension.Readings;
+using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Tests.Geometry.Steering;
 
 namespace SetupService.Domain.Tests.Geometry.Measured;
@@ -106,7 +106,7 @@ public sealed class MeasuredCornerTests
     [Fact]
     public void Caster_and_inclination_are_as_given_or_else_from_the_steer_readings()
     {
-        var steer = CasterReadingsTests.Readings((6, 13, -1.5), 0, [-20, -10, 0, 10, 20], Domain.Geometry.WheelSide.Left);
+        var steer = CasterReadingsTests.Readings((6, 13, -1.5), 0, [-20, -10, 0, 10, 20], Domain.Suspension.Steering.WheelSide.Left);
         var given = Corner(Plain with { Steer = steer, CasterDeg = 5.5, InclinationDeg = 12 });
         var read = Corner(Plain with { Steer = steer });
         var neither = Corner(Plain with { Steer = steer[..2] });

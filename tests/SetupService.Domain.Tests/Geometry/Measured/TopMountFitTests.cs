@@ -1,6 +1,6 @@
 using CsCheck;
 using SetupService.Domain.Answers;
-using SetupService.Domain.Geometry.Measured;
+using SetupService.Domain.Suspension.Readings;
 
 namespace SetupService.Domain.Tests.Geometry.Measured;
 

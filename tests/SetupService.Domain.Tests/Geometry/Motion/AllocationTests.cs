@@ -1,7 +1,5 @@
-using SetupService.Domain.Geometry;
-using SetupService.Domain.Geometry.Mechanism;
-using SetupService.Domain.Geometry.Motion;
-using SetupService.Domain.Geometry.Sweeps;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Sweep;
 using SetupService.Domain.Tests.Oracle;
 
 namespace SetupService.Domain.Tests.Geometry.Motion;
@@ -17,15 +15,15 @@ public sealed class AllocationTests
     [MemberData(nameof(Corners))]
     public void Solving_a_position_and_reading_its_angles_allocates_nothing(string name)
     {
-        var corner = MechanismMaker.Of(Setting(name));
+        var corner = MechanismBuilder.Build(Setting(name));
         var sum = 0.0;
         AssertAllocatesNothing(corner, (state, positions) =>
         {
             for (var i = 0; i < positions; i++)
             {
                 Move(corner, i, ref state);
-                var wheel = WheelFiguresMaker.Wheel(corner, state);
-                sum += wheel.CamberDeg + wheel.ToeDeg + (WheelFiguresMaker.Axis(corner, state)?.CasterDeg ?? 0);
+                var wheel = WheelKinematics.Wheel(corner, state);
+                sum += wheel.CamberDeg + wheel.ToeDeg + (WheelKinematics.Axis(corner, state)?.CasterDeg ?? 0);
             }
         });
         Assert.True(double.IsFinite(sum));
@@ -35,14 +33,14 @@ public sealed class AllocationTests
     [MemberData(nameof(Corners))]
     public void Solving_a_position_with_all_its_figures_allocates_nothing(string name)
     {
-        var corner = MechanismMaker.Of(Setting(name));
+        var corner = MechanismBuilder.Build(Setting(name));
         var sum = 0.0;
         AssertAllocatesNothing(corner, (state, positions) =>
         {
             for (var i = 0; i < positions; i++)
             {
                 Move(corner, i, ref state);
-                var figures = WheelFiguresMaker.Of(corner, state);
+                var figures = WheelKinematics.Compute(corner, state);
                 sum += figures.CamberDeg + (figures.SpringMotionRatio ?? 0) + (figures.RollCentreHeightMm ?? 0);
             }
         });
@@ -52,14 +50,14 @@ public sealed class AllocationTests
     // The spring of DW1 stands on its lower arm, which turns about an axis of its own; without that the second case above is hollow.
     [Fact]
     public void The_wishbone_measured_has_its_spring_on_an_arm() =>
-        Assert.Equal(Domain.Geometry.Suspensions.SuspensionPart.LowerArm, Setting("DW1").Suspension.Spring!.On);
+        Assert.Equal(Domain.Suspension.Points.SuspensionPart.LowerArm, Setting("DW1").Suspension.Spring!.On);
 
     [Fact]
     public void A_position_of_a_sweep_with_both_wheels_and_the_axles_figures_allocates_nothing()
     {
         var request = GeometryCases.Named("corners", "DW1").GetProperty("request");
         var sweep = TravelSweep.Start(
-            MechanismMaker.Of(OracleCorner.Setting(request)), new SweepRange(-50, 50, 1), new SweepRange(-20, 20, 1), OracleCorner.Axle(request))!;
+            MechanismBuilder.Build(OracleCorner.Setting(request)), new SweepRange(-50, 50, 1), new SweepRange(-20, 20, 1), OracleCorner.Axle(request))!;
         for (var i = 0; i < Positions; i++) Assert.True(sweep.TryNext(out _, out _));
 
         var reached = 0;
@@ -74,9 +72,9 @@ public sealed class AllocationTests
         Assert.Equal(Positions, reached);
     }
 
-    private static void AssertAllocatesNothing(CornerMechanism corner, Action<CornerState, int> run)
+    private static void AssertAllocatesNothing(CornerMechanism corner, Action<SuspensionPose, int> run)
     {
-        Assert.True(CornerWalk.TryStart(corner, out var stated));
+        Assert.True(PoseContinuation.TryStart(corner, out var stated));
         run(stated, Positions);
 
         // The runtime, compiling a method anew meanwhile, may charge this thread once; what a position costs it would cost every time.
@@ -91,9 +89,9 @@ public sealed class AllocationTests
         Assert.Equal(0, least);
     }
 
-    private static void Move(CornerMechanism corner, int index, ref CornerState state)
+    private static void Move(CornerMechanism corner, int index, ref SuspensionPose state)
     {
-        if (!CornerWalk.TryMove(corner, 50 * Math.Sin(0.1 * index), 10 * Math.Cos(0.1 * index), ref state)) throw new InvalidOperationException("Not reached.");
+        if (!PoseContinuation.TryMove(corner, 50 * Math.Sin(0.1 * index), 10 * Math.Cos(0.1 * index), ref state)) throw new InvalidOperationException("Not reached.");
     }
 
     private static CornerSetting Setting(string name) => OracleCorner.Setting(GeometryCases.Named("corners", name).GetProperty("request"));

@@ -1,9 +1,7 @@
-using SetupService.Domain.Geometry;
-using SetupService.Domain.Geometry.Mechanism;
-using SetupService.Domain.Geometry.Motion;
-using SetupService.Domain.Geometry.Suspensions;
-using SetupService.Domain.Geometry.Sweeps;
 using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Points;
+using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Domain.Tests.Geometry.Motion;
 
@@ -20,7 +18,7 @@ public sealed class ClosureGapTests
     [InlineData(0.5, "link 1 is 0.5 mm too short")]
     public void What_a_link_lacks_is_what_its_length_lacks(double travelMm, string said)
     {
-        var corner = MechanismMaker.Of(new CornerSetting
+        var corner = MechanismBuilder.Build(new CornerSetting
         {
             Suspension = new FiveLink
             {
@@ -35,7 +33,7 @@ public sealed class ClosureGapTests
             LoadedRadiusMm = 300,
         });
 
-        var gap = ClosureGap.Find(corner, travelMm, 0, new CornerState { Pose = new UprightPose(Centre, Rotation.None) });
+        var gap = ClosureGap.Find(corner, travelMm, 0, new SuspensionPose { Pose = new UprightPose(Centre, Rotation.None) });
 
         Assert.Equal(ConstraintRole.Link1, gap.Role);
         Assert.Equal(travelMm, gap.GapMm, 1e-9);

@@ -1,9 +1,7 @@
-using SetupService.Domain.Geometry;
-using SetupService.Domain.Geometry.Mechanism;
-using SetupService.Domain.Geometry.Motion;
-using SetupService.Domain.Geometry.Suspensions;
-using SetupService.Domain.Geometry.Sweeps;
 using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Points;
+using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Domain.Tests.Geometry.Motion;
 
@@ -43,16 +41,16 @@ public sealed class DeadPointTests
     public void Long_steps_and_short_ones_lead_to_the_same_positions(int number)
     {
         var (endMm, corner) = (0.999 * Cases[number].LastTravelMm, Corner(Cases[number].Points));
-        Assert.True(CornerWalk.TryStart(corner, out var inShort));
-        for (var i = 1; i <= 300; i++) Assert.True(CornerWalk.TryMove(corner, endMm * i / 300, 0, ref inShort));
-        Assert.True(CornerWalk.TryStart(corner, out var inLong));
-        Assert.True(CornerWalk.TryMove(corner, endMm, 0, ref inLong));
+        Assert.True(PoseContinuation.TryStart(corner, out var inShort));
+        for (var i = 1; i <= 300; i++) Assert.True(PoseContinuation.TryMove(corner, endMm * i / 300, 0, ref inShort));
+        Assert.True(PoseContinuation.TryStart(corner, out var inLong));
+        Assert.True(PoseContinuation.TryMove(corner, endMm, 0, ref inLong));
 
         Assert.Equal(inShort.Pose.Centre.Y, inLong.Pose.Centre.Y, 1e-6);
-        Assert.Equal(WheelFiguresMaker.Wheel(corner, inShort).CamberDeg, WheelFiguresMaker.Wheel(corner, inLong).CamberDeg, 1e-6);
+        Assert.Equal(WheelKinematics.Wheel(corner, inShort).CamberDeg, WheelKinematics.Wheel(corner, inLong).CamberDeg, 1e-6);
     }
 
-    private static CornerMechanism Corner(Vector3[] points) => MechanismMaker.Of(new CornerSetting
+    private static CornerMechanism Corner(Vector3[] points) => MechanismBuilder.Build(new CornerSetting
     {
         Suspension = new DoubleWishbone
         {

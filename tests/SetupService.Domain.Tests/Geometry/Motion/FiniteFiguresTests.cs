@@ -1,9 +1,7 @@
 using CsCheck;
-using SetupService.Domain.Geometry;
-using SetupService.Domain.Geometry.Mechanism;
-using SetupService.Domain.Geometry.Motion;
-using SetupService.Domain.Geometry.Suspensions;
-using SetupService.Domain.Geometry.Sweeps;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Points;
+using SetupService.Domain.Suspension.Sweep;
 using SetupService.Domain.Tests.Geometry.Corners;
 
 namespace SetupService.Domain.Tests.Geometry.Motion;
@@ -31,8 +29,8 @@ public sealed class FiniteFiguresTests
     public void No_figure_of_a_plausible_corner_is_other_than_a_number() =>
         Gen.Select(PlausibleCorners.Any, PlausibleCorners.Places).Sample((setting, place) =>
         {
-            var corner = MechanismMaker.Of(setting);
-            var figures = WheelFiguresMaker.Of(corner, Walked.To(corner, place.TravelMm, place.RackMm));
+            var corner = MechanismBuilder.Build(setting);
+            var figures = WheelKinematics.Compute(corner, Walked.To(corner, place.TravelMm, place.RackMm));
 
             FigureTable.AssertFinite(figures);
             Assert.Equal(corner.HasRack, figures.CasterDeg is not null);
@@ -45,7 +43,7 @@ public sealed class FiniteFiguresTests
     public void A_level_steering_axis_has_no_figures()
     {
         var sweep = TravelSweep.Start(
-            MechanismMaker.Of(LevelAxis), new SweepRange(-10, 10, 5), new SweepRange(-10, 10, 5), new() { IsFront = true, WheelbaseMm = 2600 })!;
+            MechanismBuilder.Build(LevelAxis), new SweepRange(-10, 10, 5), new SweepRange(-10, 10, 5), new() { IsFront = true, WheelbaseMm = 2600 })!;
         FigureTable.AssertFinite(sweep.Stated);
         Assert.Null(sweep.Stated.CasterDeg);
         Assert.Null(sweep.Stated.InclinationDeg);

@@ -1,7 +1,5 @@
 using CsCheck;
-using SetupService.Domain.Geometry;
-using SetupService.Domain.Geometry.Mechanism;
-using SetupService.Domain.Geometry.Motion;
+using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Tests.Geometry.Corners;
 
 namespace SetupService.Domain.Tests.Geometry.Motion;
@@ -50,8 +48,8 @@ public sealed class HandbookLimitTests
     public void The_roll_centre_lies_on_the_line_from_the_contact_through_the_instant_centre() =>
         Gen.Select(PlausibleCorners.Any, PlausibleCorners.Places).Sample((setting, place) =>
         {
-            var corner = MechanismMaker.Of(setting);
-            var figures = WheelFiguresMaker.Of(corner, Walked.To(corner, place.TravelMm, place.RackMm));
+            var corner = MechanismBuilder.Build(setting);
+            var figures = WheelKinematics.Compute(corner, Walked.To(corner, place.TravelMm, place.RackMm));
             if (figures.SwingArmMm is not { } armMm || figures.InstantCentreZMm is not { } heightMm) return;
             var slope = (heightMm - figures.ContactHeightMm) / armMm;
 
@@ -63,11 +61,11 @@ public sealed class HandbookLimitTests
     public void The_tangent_of_the_side_view_arms_angle_is_the_slope_of_the_contact() =>
         Gen.Select(PlausibleCorners.Any, PlausibleCorners.Places).Sample((setting, place) =>
         {
-            var corner = MechanismMaker.Of(setting);
+            var corner = MechanismBuilder.Build(setting);
             var state = Walked.To(corner, place.TravelMm, place.RackMm);
-            var figures = WheelFiguresMaker.Of(corner, state);
+            var figures = WheelKinematics.Compute(corner, state);
             if (figures.SideInstantCentreXMm is not { } alongMm || figures.SideInstantCentreZMm is not { } heightMm) return;
-            var contact = WheelFiguresMaker.Wheel(corner, state).Contact(setting.LoadedRadiusMm);
+            var contact = WheelKinematics.Wheel(corner, state).Contact(setting.LoadedRadiusMm);
 
             Assert.Equal((heightMm - contact.Z) / (contact.X - alongMm), figures.ContactForwardSlope!.Value, 1e-8);
         });
@@ -77,11 +75,11 @@ public sealed class HandbookLimitTests
     public void Without_toe_scrub_radius_and_trail_meet_their_formulas() =>
         PlausibleCorners.WithTieRod.Sample(drawn =>
         {
-            var corner = MechanismMaker.Of(drawn with { ToeDeg = 0 });
+            var corner = MechanismBuilder.Build(drawn with { ToeDeg = 0 });
             var state = Walked.To(corner, 0, 0);
-            var figures = WheelFiguresMaker.Of(corner, state);
+            var figures = WheelKinematics.Compute(corner, state);
             var centre = corner.Stated.Centre;
-            var onAxis = WheelFiguresMaker.Axis(corner, state)!.Value.AtHeight(centre.Z);
+            var onAxis = WheelKinematics.Axis(corner, state)!.Value.AtHeight(centre.Z);
             var (sin, cos) = Math.SinCos(double.DegreesToRadians(drawn.CamberDeg));
             var radiusMm = drawn.LoadedRadiusMm;
 
@@ -95,9 +93,9 @@ public sealed class HandbookLimitTests
     public void A_trailing_arm_across_the_car_moves_its_wheel_straight_up_and_back() =>
         Gen.Select(PlausibleCorners.Beams, Gen.Double[-PlausibleCorners.TravelMm, PlausibleCorners.TravelMm]).Sample((drawn, travelMm) =>
         {
-            var setting = drawn with { Motion = Domain.Geometry.Suspensions.AxleMotion.Parallel, CamberDeg = 0, ToeDeg = 0 };
-            var corner = MechanismMaker.Of(setting);
-            var figures = WheelFiguresMaker.Of(corner, Walked.To(corner, travelMm, 0));
+            var setting = drawn with { Motion = Domain.Suspension.Points.AxleMotion.Parallel, CamberDeg = 0, ToeDeg = 0 };
+            var corner = MechanismBuilder.Build(setting);
+            var figures = WheelKinematics.Compute(corner, Walked.To(corner, travelMm, 0));
 
             Assert.Equal(0, figures.CamberDeg, 1e-9);
             Assert.Equal(0, figures.ToeDeg, 1e-9);
@@ -108,8 +106,8 @@ public sealed class HandbookLimitTests
 
     private static WheelFigures Stated(CornerSetting setting)
     {
-        var corner = MechanismMaker.Of(setting);
-        return WheelFiguresMaker.Of(corner, Walked.To(corner, 0, 0));
+        var corner = MechanismBuilder.Build(setting);
+        return WheelKinematics.Compute(corner, Walked.To(corner, 0, 0));
     }
 
     private static double Tan(double? angleDeg) => Math.Tan(double.DegreesToRadians(angleDeg!.Value));

@@ -1,5 +1,5 @@
 using CsCheck;
-using SetupService.Domain.Geometry.Mechanism;
+using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Tests.Geometry.Corners;
 
 namespace SetupService.Domain.Tests.Geometry.Motion;
@@ -13,7 +13,7 @@ public sealed class HeldPartsTests
     public void Every_part_is_held_at_every_position() =>
         Gen.Select(PlausibleCorners.Any, PlausibleCorners.Places).Sample((setting, place) =>
         {
-            var corner = MechanismMaker.Of(setting);
+            var corner = MechanismBuilder.Build(setting);
             var state = Walked.To(corner, place.TravelMm, place.RackMm);
 
             Assert.InRange(HeldParts.WorstMm(setting, state), 0, HeldMm);
@@ -25,7 +25,7 @@ public sealed class HeldPartsTests
     public void A_pose_turned_by_a_millionth_of_a_degree_does_not_hold_them() =>
         PlausibleCorners.Any.Sample(setting =>
         {
-            var state = Walked.To(MechanismMaker.Of(setting), 20, 0);
+            var state = Walked.To(MechanismBuilder.Build(setting), 20, 0);
             var turned = state with { Pose = state.Pose.MovedBy(default, new(1e-8, 2e-8, 3e-8)) };
 
             Assert.True(HeldParts.WorstMm(setting, turned) > HeldMm);

@@ -1,8 +1,6 @@
 using CsCheck;
-using SetupService.Domain.Geometry;
-using SetupService.Domain.Geometry.Mechanism;
-using SetupService.Domain.Geometry.Motion;
-using SetupService.Domain.Geometry.Sweeps;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Sweep;
 using SetupService.Domain.Tests.Geometry.Corners;
 
 namespace SetupService.Domain.Tests.Geometry.Motion;
@@ -20,7 +18,7 @@ public sealed class HostileCornerTests
     public void A_position_holds_its_parts_or_is_said_to_be_unreachable() =>
         Gen.Select(HostileCorners.Any, Places).Sample((setting, places) =>
         {
-            var corner = MechanismMaker.Of(setting);
+            var corner = MechanismBuilder.Build(setting);
             if (PositionTracker.Start(corner) is not { } tracker) return;
             Check(setting, corner, tracker.Origin);
             foreach (var (travelMm, rackMm) in places)
@@ -40,10 +38,10 @@ public sealed class HostileCornerTests
             }
         }, iter: 500);
 
-    private static void Check(CornerSetting setting, CornerMechanism corner, in CornerState state)
+    private static void Check(CornerSetting setting, CornerMechanism corner, in SuspensionPose state)
     {
         Assert.InRange(HeldParts.WorstMm(setting, state), 0, 1e-9);
-        FigureTable.AssertFinite(WheelFiguresMaker.Of(corner, state));
+        FigureTable.AssertFinite(WheelKinematics.Compute(corner, state));
     }
 
     private static void Check(in UnreachablePosition missed)

@@ -1,8 +1,7 @@
 using CsCheck;
-using SetupService.Domain.Geometry.Mechanism;
-using SetupService.Domain.Geometry.Motion;
-using SetupService.Domain.Geometry.Sweeps;
 using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Sweep;
 using SetupService.Domain.Tests.Geometry.Corners;
 
 namespace SetupService.Domain.Tests.Geometry.Motion;
@@ -15,10 +14,10 @@ public sealed class MirrorTests
     public void The_mirrored_corner_moves_in_the_mirror() =>
         Gen.Select(PlausibleCorners.Any, PlausibleCorners.Places).Sample((setting, place) =>
         {
-            var (left, right) = (MechanismMaker.Of(setting), MechanismMaker.Of(MirroredCorner.Of(setting)));
+            var (left, right) = (MechanismBuilder.Build(setting), MechanismBuilder.Build(MirroredCorner.Of(setting)));
             var leftState = Walked.To(left, place.TravelMm, place.RackMm);
             var rightState = Walked.To(right, place.TravelMm, -place.RackMm);
-            var (leftWheel, rightWheel) = (WheelFiguresMaker.Wheel(left, leftState), WheelFiguresMaker.Wheel(right, rightState));
+            var (leftWheel, rightWheel) = (WheelKinematics.Wheel(left, leftState), WheelKinematics.Wheel(right, rightState));
 
             Near(leftWheel.Centre.Mirrored, rightWheel.Centre);
             Near(leftWheel.Spin.Mirrored, rightWheel.Spin);
@@ -31,8 +30,8 @@ public sealed class MirrorTests
     public void The_mirrored_corner_has_the_same_figures() =>
         Gen.Select(PlausibleCorners.Any, PlausibleCorners.Places).Sample((setting, place) =>
         {
-            var left = FiguresAt(MechanismMaker.Of(setting), place.TravelMm, place.RackMm);
-            var right = FiguresAt(MechanismMaker.Of(MirroredCorner.Of(setting)), place.TravelMm, -place.RackMm);
+            var left = FiguresAt(MechanismBuilder.Build(setting), place.TravelMm, place.RackMm);
+            var right = FiguresAt(MechanismBuilder.Build(MirroredCorner.Of(setting)), place.TravelMm, -place.RackMm);
             foreach (var (name, value) in FigureTable.Of(left))
             {
                 var mirrored = FigureTable.Value(right, name);
@@ -54,17 +53,17 @@ public sealed class MirrorTests
     public void The_other_wheels_steer_is_that_of_the_mirrored_corner() =>
         Gen.Select(PlausibleCorners.WithTieRod, PlausibleCorners.Places).Sample((setting, place) =>
         {
-            var sweep = TravelSweep.Start(MechanismMaker.Of(setting), SweepRange.Only(place.TravelMm), SweepRange.Only(place.RackMm), default)!;
+            var sweep = TravelSweep.Start(MechanismBuilder.Build(setting), SweepRange.Only(place.TravelMm), SweepRange.Only(place.RackMm), default)!;
             Assert.True(sweep.TryNext(out var row, out _));
-            var right = MechanismMaker.Of(MirroredCorner.Of(setting));
-            var spin = WheelFiguresMaker.Wheel(right, Walked.To(right, place.TravelMm, place.RackMm)).Spin;
+            var right = MechanismBuilder.Build(MirroredCorner.Of(setting));
+            var spin = WheelKinematics.Wheel(right, Walked.To(right, place.TravelMm, place.RackMm)).Spin;
 
             // A right wheel whose outboard spin axis points forward is steered to the left.
             Assert.Equal(double.RadiansToDegrees(Math.Atan2(spin.X, -spin.Y)), row!.Value.Pair!.Value.OtherSteerDeg, Same);
         });
 
     private static WheelFigures FiguresAt(CornerMechanism corner, double travelMm, double rackMm) =>
-        WheelFiguresMaker.Of(corner, Walked.To(corner, travelMm, rackMm));
+        WheelKinematics.Compute(corner, Walked.To(corner, travelMm, rackMm));
 
     private static void Near(in Vector3 expected, in Vector3 actual) => Assert.InRange((expected - actual).Length, 0, Same);
 }

@@ -1,6 +1,5 @@
 using CsCheck;
-using SetupService.Domain.Geometry.Mechanism;
-using SetupService.Domain.Geometry.Motion;
+using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Tests.Geometry.Corners;
 
 namespace SetupService.Domain.Tests.Geometry.Motion;
@@ -13,9 +12,9 @@ public sealed class PathTests
     public void A_sweep_there_and_back_agrees_with_itself() =>
         Gen.Select(PlausibleCorners.Any, Gen.Int[5, 40]).Sample((setting, steps) =>
         {
-            var corner = MechanismMaker.Of(setting);
+            var corner = MechanismBuilder.Build(setting);
             var state = Walked.To(corner, -PlausibleCorners.TravelMm, 0);
-            var there = new CornerState[steps + 1];
+            var there = new SuspensionPose[steps + 1];
             for (var i = 0; i <= steps; i++) there[i] = state = Walked.Onward(corner, state, Travel(i, steps), 0);
             for (var i = steps; i >= 0; i--)
             {
@@ -28,7 +27,7 @@ public sealed class PathTests
     public void A_position_is_the_same_with_the_rack_moved_first_the_wheel_moved_first_and_straight() =>
         Gen.Select(PlausibleCorners.Any, PlausibleCorners.Places).Sample((setting, place) =>
         {
-            var corner = MechanismMaker.Of(setting);
+            var corner = MechanismBuilder.Build(setting);
             var straight = Walked.To(corner, place.TravelMm, place.RackMm);
             var rackFirst = Walked.Onward(corner, Walked.To(corner, 0, place.RackMm), place.TravelMm, place.RackMm);
             var wheelFirst = Walked.Onward(corner, Walked.To(corner, place.TravelMm, 0), place.TravelMm, place.RackMm);
@@ -41,7 +40,7 @@ public sealed class PathTests
     public void A_position_is_the_same_after_a_way_round_by_other_positions() =>
         Gen.Select(PlausibleCorners.Any, PlausibleCorners.Places.Array[1, 6], PlausibleCorners.Places).Sample((setting, others, place) =>
         {
-            var corner = MechanismMaker.Of(setting);
+            var corner = MechanismBuilder.Build(setting);
             var state = Walked.To(corner, 0, 0);
             foreach (var other in others) state = Walked.Onward(corner, state, other.TravelMm, other.RackMm);
             state = Walked.Onward(corner, state, place.TravelMm, place.RackMm);

@@ -1,8 +1,7 @@
 using CsCheck;
-using SetupService.Domain.Geometry;
-using SetupService.Domain.Geometry.Mechanism;
-using SetupService.Domain.Geometry.Motion;
 using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Tests.Geometry.Corners;
 
 namespace SetupService.Domain.Tests.Geometry.Motion;
@@ -20,9 +19,9 @@ public sealed class SlopeTests
     public void The_gains_of_camber_and_toe_and_the_motion_ratios_are_the_slopes_of_their_curves() =>
         Gen.Select(PlausibleCorners.Any, PlausibleCorners.Places).Sample((setting, place) =>
         {
-            var corner = MechanismMaker.Of(setting);
+            var corner = MechanismBuilder.Build(setting);
             var state = Walked.To(corner, place.TravelMm, place.RackMm);
-            var figures = WheelFiguresMaker.Of(corner, state);
+            var figures = WheelKinematics.Compute(corner, state);
 
             Assert.Equal(OfFigure(near => near.CamberDeg), figures.CamberGainDegPerMm, Slope);
             Assert.Equal(OfFigure(near => near.ToeDeg), figures.ToeGainDegPerMm, Slope);
@@ -31,7 +30,7 @@ public sealed class SlopeTests
             Assert.Equal(figures.SpringLengthMm is null, figures.SpringMotionRatio is null);
             Assert.Equal(figures.DamperLengthMm is null, figures.DamperMotionRatio is null);
 
-            double OfFigure(Func<WheelFigures, double> of) => PerTravel(corner, state, near => of(WheelFiguresMaker.Of(corner, near)));
+            double OfFigure(Func<WheelFigures, double> of) => PerTravel(corner, state, near => of(WheelKinematics.Compute(corner, near)));
         });
 
     // The points of the upright at the contact and at the wheel centre, followed: what instant centres, roll centre and the slopes
@@ -40,10 +39,10 @@ public sealed class SlopeTests
     public void Instant_centres_roll_centre_and_side_view_slopes_follow_from_the_path_of_the_point_at_the_contact() =>
         Gen.Select(PlausibleCorners.Any, PlausibleCorners.Places).Sample((setting, place) =>
         {
-            var corner = MechanismMaker.Of(setting);
+            var corner = MechanismBuilder.Build(setting);
             var state = Walked.To(corner, place.TravelMm, place.RackMm);
-            var figures = WheelFiguresMaker.Of(corner, state);
-            var wheel = WheelFiguresMaker.Wheel(corner, state);
+            var figures = WheelKinematics.Compute(corner, state);
+            var wheel = WheelKinematics.Wheel(corner, state);
             var contact = wheel.Contact(setting.LoadedRadiusMm);
             var moved = PathOf(corner, state, contact);
             var centreMoved = PathOf(corner, state, wheel.Centre);
@@ -66,9 +65,9 @@ public sealed class SlopeTests
         Gen.Select(PlausibleCorners.FiveLinks, PlausibleCorners.Places).Sample((setting, place) =>
         {
             const double RackStepMm = 0.01;
-            var corner = MechanismMaker.Of(setting);
+            var corner = MechanismBuilder.Build(setting);
             var state = Walked.To(corner, place.TravelMm, place.RackMm);
-            var figures = WheelFiguresMaker.Of(corner, state);
+            var figures = WheelKinematics.Compute(corner, state);
             var a = Walked.Onward(corner, state, place.TravelMm, place.RackMm - RackStepMm).Pose.Turn;
             var b = Walked.Onward(corner, state, place.TravelMm, place.RackMm + RackStepMm).Pose.Turn;
             var (p, q) = (new Vector3(a.X, a.Y, a.Z), new Vector3(b.X, b.Y, b.Z));
@@ -79,7 +78,7 @@ public sealed class SlopeTests
             Assert.Equal(axis.InclinationDeg, figures.InclinationDeg!.Value, 1e-4);
         });
 
-    private static Vector3 PathOf(CornerMechanism corner, CornerState state, Vector3 place)
+    private static Vector3 PathOf(CornerMechanism corner, SuspensionPose state, Vector3 place)
     {
         var turn = state.Pose.Turn;
         var inUpright = HeldParts.Turned(new Rotation(turn.W, -turn.X, -turn.Y, -turn.Z), place - state.Pose.Centre);
@@ -88,10 +87,10 @@ public sealed class SlopeTests
             PerTravel(corner, state, near => Place(near).Y),
             PerTravel(corner, state, near => Place(near).Z));
 
-        Vector3 Place(in CornerState near) => near.Pose.Centre + HeldParts.Turned(near.Pose.Turn, inUpright);
+        Vector3 Place(in SuspensionPose near) => near.Pose.Centre + HeldParts.Turned(near.Pose.Turn, inUpright);
     }
 
-    private static double PerTravel(CornerMechanism corner, CornerState state, Func<CornerState, double> of)
+    private static double PerTravel(CornerMechanism corner, SuspensionPose state, Func<SuspensionPose, double> of)
     {
         return ((8 * Difference(1)) - Difference(2)) / (12 * StepMm);
 

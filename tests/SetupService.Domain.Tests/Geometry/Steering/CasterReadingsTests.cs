@@ -1,7 +1,6 @@
 using CsCheck;
-using SetupService.Domain.Geometry;
-using SetupService.Domain.Geometry.Steering;
 using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Tests.TestData;
 
 namespace SetupService.Domain.Tests.Geometry.Steering;

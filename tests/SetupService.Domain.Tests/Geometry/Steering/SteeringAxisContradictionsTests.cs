@@ -1,5 +1,5 @@
-using SetupService.Domain.Geometry.Steering;
 using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension.Steering;
 
 namespace SetupService.Domain.Tests.Geometry.Steering;
 
@@ -27,7 +27,7 @@ public sealed class SteeringAxisContradictionsTests
     [Fact]
     public void Both_are_told_at_once() => Assert.Equal(2, SteeringAxisContradictions.Of(Upper, Lower, Centre with { Y = 500 }).Count);
 
-    private static void Only(string member, string figure, IReadOnlyList<SetupService.Domain.Geometry.Suspensions.Contradiction> found)
+    private static void Only(string member, string figure, IReadOnlyList<SetupService.Domain.Suspension.Points.Contradiction> found)
     {
         var one = Assert.Single(found);
         Assert.Equal(member, one.Member);

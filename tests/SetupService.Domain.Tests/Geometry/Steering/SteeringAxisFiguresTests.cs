@@ -1,7 +1,6 @@
 using CsCheck;
-using SetupService.Domain.Geometry;
-using SetupService.Domain.Geometry.Steering;
 using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension.Steering;
 
 namespace SetupService.Domain.Tests.Geometry.Steering;
 

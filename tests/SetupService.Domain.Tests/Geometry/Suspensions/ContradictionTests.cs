@@ -1,6 +1,6 @@
 using CsCheck;
-using SetupService.Domain.Geometry.Suspensions;
 using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Tests.Geometry.Corners;
 using SetupService.Domain.Tests.Oracle;
 using static SetupService.Domain.Tests.Geometry.Suspensions.DrawnSuspensions;
@@ -10,7 +10,7 @@ namespace SetupService.Domain.Tests.Geometry.Suspensions;
 public sealed class ContradictionTests
 {
     /// <summary>What is wrong, the suspension that has it, the point that is named, and what its message quotes.</summary>
-    private static readonly (string Wrong, Suspension Suspension, string Member, string[] Quotes)[] Wrongs =
+    private static readonly (string Wrong, Hardpoints Suspension, string Member, string[] Quotes)[] Wrongs =
     [
         ("a strut's arm without an axis", Strut with { LowerArm = Arms(Strut.LowerArm.Front, Strut.LowerArm.Front + Up(0.4), Strut.LowerArm.Joint) }, "lowerArmRear", ["lowerArmFront", "0.4 mm apart"]),
         ("a ball joint at the arm's front pivot", Strut with { LowerArm = Arms(Strut.LowerArm.Front, Strut.LowerArm.Rear, Strut.LowerArm.Front) }, "lowerBallJoint", ["lowerArmFront", "0.0 mm apart"]),

@@ -1,4 +1,4 @@
-using SetupService.Domain.Geometry.Suspensions;
+using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Tests.Oracle;
 
 namespace SetupService.Domain.Tests.Geometry.Suspensions;
@@ -16,5 +16,5 @@ internal static class DrawnSuspensions
 
     public static TwistBeam Beam { get; } = (TwistBeam)Of("TB1 parallel");
 
-    private static Suspension Of(string name) => OracleCorner.Setting(GeometryCases.Named("corners", name).GetProperty("request")).Suspension;
+    private static Hardpoints Of(string name) => OracleCorner.Setting(GeometryCases.Named("corners", name).GetProperty("request")).Suspension;
 }

@@ -1,7 +1,6 @@
 using CsCheck;
-using SetupService.Domain.Geometry.Mechanism;
-using SetupService.Domain.Geometry.Motion;
-using SetupService.Domain.Geometry.Sweeps;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Sweep;
 using SetupService.Domain.Tests.Geometry.Corners;
 
 namespace SetupService.Domain.Tests.Geometry.Sweeps;
@@ -25,8 +24,8 @@ public sealed class AntiFiguresTests
     [InlineData("DW1", -0.7)]
     public void The_derived_anti_dive_is_reproduced(string id, double expectedPct)
     {
-        var corner = MechanismMaker.Of(KinematicsCases.Setting(id));
-        var figures = WheelFiguresMaker.Of(corner, Walked.To(corner, 0, 0));
+        var corner = MechanismBuilder.Build(KinematicsCases.Setting(id));
+        var figures = WheelKinematics.Compute(corner, Walked.To(corner, 0, 0));
 
         Assert.Equal(expectedPct, AntiFigures.Of(figures, Front).AntiDivePct!.Value, 0.05);
     }
@@ -37,11 +36,11 @@ public sealed class AntiFiguresTests
     public void Each_percentage_is_the_tangent_of_its_line_over_that_of_full_support() =>
         Gen.Select(PlausibleCorners.Any, PlausibleCorners.Places).Sample((setting, place) =>
         {
-            var corner = MechanismMaker.Of(setting);
+            var corner = MechanismBuilder.Build(setting);
             var state = Walked.To(corner, place.TravelMm, place.RackMm);
-            var figures = WheelFiguresMaker.Of(corner, state);
+            var figures = WheelKinematics.Compute(corner, state);
             if (figures.SideInstantCentreXMm is not { } alongMm || figures.SideInstantCentreZMm is not { } heightMm || Math.Abs(alongMm) > 1e7) return;
-            var wheel = WheelFiguresMaker.Wheel(corner, state);
+            var wheel = WheelKinematics.Wheel(corner, state);
             var contact = wheel.Contact(setting.LoadedRadiusMm);
             var braking = (heightMm - contact.Z) / (contact.X - alongMm);
             var full = 500.0 / 2600;
@@ -58,8 +57,8 @@ public sealed class AntiFiguresTests
     [Fact]
     public void What_is_not_known_of_the_car_leaves_its_figures_out()
     {
-        var corner = MechanismMaker.Of(KinematicsCases.Setting("DW1"));
-        var figures = WheelFiguresMaker.Of(corner, Walked.To(corner, 10, 0));
+        var corner = MechanismBuilder.Build(KinematicsCases.Setting("DW1"));
+        var figures = WheelKinematics.Compute(corner, Walked.To(corner, 10, 0));
 
         Assert.Equal(default, AntiFigures.Of(figures, Front with { IsFront = null }));
         Assert.Equal(default, AntiFigures.Of(figures, Front with { WheelbaseMm = null }));

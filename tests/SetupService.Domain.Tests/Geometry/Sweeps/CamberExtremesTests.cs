@@ -1,9 +1,8 @@
 using System.Text.Json;
-using SetupService.Domain.Geometry.Mechanism;
-using SetupService.Domain.Geometry.Motion;
-using SetupService.Domain.Geometry.Suspensions;
-using SetupService.Domain.Geometry.Sweeps;
 using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Points;
+using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Domain.Tests.Geometry.Sweeps;
 
@@ -16,7 +15,7 @@ public sealed class CamberExtremesTests
     [MemberData(nameof(Corners))]
     public void The_extremes_are_those_of_positions_solved_by_two_other_methods(string id)
     {
-        var corner = MechanismMaker.Of(KinematicsCases.Setting(id));
+        var corner = MechanismBuilder.Build(KinematicsCases.Setting(id));
         foreach (var row in KinematicsCases.Case(id).GetProperty("travel_sweep").EnumerateArray())
         {
             var travelMm = row.GetProperty("travel").GetDouble();
@@ -35,18 +34,18 @@ public sealed class CamberExtremesTests
     [InlineData(120)]
     public void An_extreme_on_the_way_counts(double travelMm)
     {
-        var corner = MechanismMaker.Of(KinematicsCases.Setting("ST1"));
-        Assert.True(CornerWalk.TryStart(corner, out var state));
+        var corner = MechanismBuilder.Build(KinematicsCases.Setting("ST1"));
+        Assert.True(PoseContinuation.TryStart(corner, out var state));
         var (leastDeg, mostDeg) = (corner.Setting.CamberDeg, corner.Setting.CamberDeg);
         for (var step = 1; step <= travelMm * 100; step++)
         {
-            Assert.True(CornerWalk.TryMove(corner, step / 100.0, 0, ref state));
-            var camberDeg = WheelFiguresMaker.Wheel(corner, state).CamberDeg;
+            Assert.True(PoseContinuation.TryMove(corner, step / 100.0, 0, ref state));
+            var camberDeg = WheelKinematics.Wheel(corner, state).CamberDeg;
             (leastDeg, mostDeg) = (Math.Min(leastDeg, camberDeg), Math.Max(mostDeg, camberDeg));
         }
 
         Assert.True(CamberExtremes.TryFind(corner, travelMm, out var extremes, out _));
-        Assert.True(WheelFiguresMaker.Wheel(corner, state).CamberDeg > leastDeg + 0.005);
+        Assert.True(WheelKinematics.Wheel(corner, state).CamberDeg > leastDeg + 0.005);
         Assert.Equal(corner.Setting.CamberDeg - leastDeg, extremes.InboardDeg, 0.001);
         Assert.Equal(mostDeg - corner.Setting.CamberDeg, extremes.OutboardDeg, 0.001);
     }
@@ -60,7 +59,7 @@ public sealed class CamberExtremesTests
             .Single(one => one.GetProperty("name").GetString() == "short upper arm in bump");
         var lastMm = expected.GetProperty("lastTravelMm").GetDouble();
         var points = expected.GetProperty("request").GetProperty("suspension");
-        var corner = MechanismMaker.Of(new()
+        var corner = MechanismBuilder.Build(new()
         {
             Suspension = new DoubleWishbone
             {
@@ -82,7 +81,7 @@ public sealed class CamberExtremesTests
     [Fact]
     public void Points_that_do_not_hold_the_wheel_reach_nothing()
     {
-        var corner = MechanismMaker.Of(new() { Suspension = LooseLinks, CamberDeg = -1, ToeDeg = 0, LoadedRadiusMm = 300 });
+        var corner = MechanismBuilder.Build(new() { Suspension = LooseLinks, CamberDeg = -1, ToeDeg = 0, LoadedRadiusMm = 300 });
 
         Assert.False(CamberExtremes.TryFind(corner, 50, out _, out var reachedMm));
         Assert.Null(reachedMm);
@@ -91,7 +90,7 @@ public sealed class CamberExtremesTests
     [Fact]
     public void No_travel_is_no_change()
     {
-        Assert.True(CamberExtremes.TryFind(MechanismMaker.Of(KinematicsCases.Setting("DW1")), 0, out var extremes, out var reachedMm));
+        Assert.True(CamberExtremes.TryFind(MechanismBuilder.Build(KinematicsCases.Setting("DW1")), 0, out var extremes, out var reachedMm));
         Assert.Equal((new CamberExtremes(0, 0), 0.0), (extremes, reachedMm));
     }
 

@@ -1,6 +1,6 @@
 using CsCheck;
-using SetupService.Domain.Geometry.Mechanism;
-using SetupService.Domain.Geometry.Sweeps;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Sweep;
 using SetupService.Domain.Tests.Geometry.Corners;
 using SetupService.Domain.Tests.Oracle;
 
@@ -20,7 +20,7 @@ public sealed class PositionTrackerTests
     {
         var request = GeometryCases.Named("unreachable", "short upper arm in droop at lock").GetProperty("request");
         var sweep = TravelSweep.Start(
-            MechanismMaker.Of(OracleCorner.Setting(request)), new(fromMm, toMm, stepMm), new(rackFromMm, rackToMm, rackStepMm), default)!;
+            MechanismBuilder.Build(OracleCorner.Setting(request)), new(fromMm, toMm, stepMm), new(rackFromMm, rackToMm, rackStepMm), default)!;
         var (reached, missed) = (0, 0);
         while (sweep.TryNext(out var row, out var unreachable))
         {
@@ -39,7 +39,7 @@ public sealed class PositionTrackerTests
     public void The_reachable_travel_is_reached_to_its_ends_and_ends_beyond_what_cars_use() =>
         PlausibleCorners.Any.Sample(setting =>
         {
-            var corner = MechanismMaker.Of(setting);
+            var corner = MechanismBuilder.Build(setting);
             var (fromMm, toMm) = ReachableTravel.Of(corner);
             var tracker = PositionTracker.Start(corner)!;
 
@@ -52,7 +52,7 @@ public sealed class PositionTrackerTests
     [Fact]
     public void A_sweep_gives_every_position_once_travel_by_travel_and_rack_by_rack_within_it()
     {
-        var sweep = TravelSweep.Start(MechanismMaker.Of(KinematicsCases.Setting("DW1")), new(-20, 20, 20), new(10, -10, -10), default)!;
+        var sweep = TravelSweep.Start(MechanismBuilder.Build(KinematicsCases.Setting("DW1")), new(-20, 20, 20), new(10, -10, -10), default)!;
         var places = new List<(double, double)>();
         while (sweep.TryNext(out var row, out _)) places.Add((row!.Value.Wheel.TravelMm, row.Value.Wheel.RackMm));
 

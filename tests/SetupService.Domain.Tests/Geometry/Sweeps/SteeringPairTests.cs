@@ -1,6 +1,6 @@
 using CsCheck;
-using SetupService.Domain.Geometry.Motion;
-using SetupService.Domain.Geometry.Sweeps;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Domain.Tests.Geometry.Sweeps;
 

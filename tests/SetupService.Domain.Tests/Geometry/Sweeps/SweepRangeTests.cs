@@ -1,5 +1,5 @@
 using CsCheck;
-using SetupService.Domain.Geometry.Sweeps;
+using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Domain.Tests.Geometry.Sweeps;
 

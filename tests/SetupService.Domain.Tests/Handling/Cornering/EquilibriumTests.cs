@@ -1,7 +1,7 @@
 using CsCheck;
-using SetupService.Domain.Geometry.Measured;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Tests.Geometry.Measured;
 using SetupService.Domain.Vehicles;
 

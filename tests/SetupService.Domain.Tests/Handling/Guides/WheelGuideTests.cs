@@ -1,7 +1,8 @@
 using CsCheck;
-using SetupService.Domain.Geometry;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Guides;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Tests.Geometry.Corners;
 using SetupService.Domain.Vehicles;
 

@@ -1,0 +1,58 @@
+using SetupService.Domain.Answers;
+using SetupService.Domain.Numerics;
+
+namespace SetupService.Domain.Suspension.Points;
+
+/// <summary>Finds points that contradict each other, before anything is computed with them.</summary>
+public static class Contradictions
+{
+    /// <summary>Closer than this two points are one, and a point on a line, mm: no joint is so small.</summary>
+    internal const double SamePointMm = 1;
+
+    /// <summary>All of a suspension, in the order of its points; empty where nothing contradicts.</summary>
+    public static IReadOnlyList<Contradiction> Of(Hardpoints suspension)
+    {
+        ArgumentNullException.ThrowIfNull(suspension);
+        var found = new List<Contradiction>();
+        switch (suspension)
+        {
+            case MacPhersonStrut strut:
+                StrutContradictions.Add(strut, found);
+                break;
+            case DoubleWishbone wishbone:
+                WishboneContradictions.Add(wishbone, found);
+                break;
+            case FiveLink links:
+                FiveLinkContradictions.Add(links, found);
+                break;
+            case TrailingArm arm:
+                ArmContradictions.Add(arm, found);
+                break;
+            case TwistBeam beam:
+                ArmContradictions.Add(beam, found);
+                break;
+        }
+
+        if (suspension.WheelCentre.Y < SamePointMm)
+        {
+            found.Add(new("wheelCentre", Prose.Write(
+                UnitSystem.Metric,
+                $"the wheel centre stands at y = {suspension.WheelCentre.Y:mm}; points are the left corner's, to the left of the car's centre plane, y = 0.")));
+        }
+
+        SpringContradictions.Add(suspension, found);
+        return found;
+    }
+
+    /// <summary>Adds what is wrong with two ends that need a distance.</summary>
+    internal static void AddLength(List<Contradiction> found, string member, in Vector3 point, string otherMember, in Vector3 other)
+    {
+        var length = (point - other).Length;
+        if (length >= SamePointMm) return;
+        found.Add(new(member, Prose.Write(UnitSystem.Metric, $"{member} and {otherMember} are {length:mm} apart: what joins them has no length.")));
+    }
+
+    /// <summary>Distance of a point from the line through two others, mm.</summary>
+    internal static double Distance(in Vector3 point, in Vector3 onLine, in Vector3 alsoOnLine) =>
+        (point - onLine).Cross((alsoOnLine - onLine).Unit()).Length;
+}

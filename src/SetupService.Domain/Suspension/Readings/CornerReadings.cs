@@ -1,0 +1,28 @@
+using SetupService.Domain.Suspension.Steering;
+
+namespace SetupService.Domain.Suspension.Readings;
+
+/// <summary>What a person with a jack, a ruler and gauges knows of a left corner. Lists in any order; all angles in degrees.</summary>
+public sealed record CornerReadings
+{
+    /// <summary>Camber, and toe where read, over wheel travel.</summary>
+    public required IReadOnlyList<TravelReading> Travel { get; init; }
+
+    /// <summary>Camber on turn plates; empty where none was read.</summary>
+    public IReadOnlyList<SteerReading> Steer { get; init; } = [];
+
+    /// <summary>Camber with the top mount moved, the place it has now being 0; empty where none was read.</summary>
+    public IReadOnlyList<TopMountReading> TopMount { get; init; } = [];
+
+    /// <summary>Caster at ride height; positive = top rearward. Null where it is not known.</summary>
+    public double? CasterDeg { get; init; }
+
+    /// <summary>Steering-axis inclination at ride height; positive = top inboard. Null where it is not known.</summary>
+    public double? InclinationDeg { get; init; }
+
+    /// <summary>Standard error of one camber reading, above zero.</summary>
+    public double GaugeErrorDeg { get; init; } = CasterReadings.DefaultGaugeErrorDeg;
+
+    /// <summary>Standard error of one toe reading, above zero; null = as of a camber reading.</summary>
+    public double? ToeErrorDeg { get; init; }
+}

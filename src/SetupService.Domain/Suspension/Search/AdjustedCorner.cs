@@ -1,0 +1,116 @@
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Points;
+using SetupService.Domain.Suspension.Steering;
+
+namespace SetupService.Domain.Suspension.Search;
+
+/// <summary>How a corner stands after something was adjusted, at the wheel height it stands at.</summary>
+public sealed class AdjustedCorner : IAdjustableCorner<AdjustedCorner>
+{
+    // Adjusted further than this in one go, the old pose is no sure start for the new one.
+    private const double LongestStepMm = 10;
+
+    private AdjustedCorner(CornerMechanism mechanism, SuspensionPose state)
+    {
+        Mechanism = mechanism;
+        State = state;
+        Wheel = WheelKinematics.Wheel(mechanism, state);
+        ToeDeg = Wheel.ToeDeg;
+    }
+
+    /// <summary>The corner, its parts as they are now.</summary>
+    public CornerMechanism Mechanism { get; }
+
+    /// <summary>Where it stands.</summary>
+    public SuspensionPose State { get; }
+
+    /// <summary>The wheel.</summary>
+    public WheelPlane Wheel { get; }
+
+    /// <summary>Its figures.</summary>
+    public WheelFigures Figures => WheelKinematics.Compute(Mechanism, State);
+
+    /// <inheritdoc />
+    public double CamberDeg => Wheel.CamberDeg;
+
+    /// <summary>Caster, degrees; null where nothing steers the wheel.</summary>
+    public double? CasterDeg => WheelKinematics.Axis(Mechanism, State)?.CasterDeg;
+
+    /// <summary>Length of the tie rod or toe link, mm; null where there is none.</summary>
+    public double? TieRodLengthMm => Adjusters.TieRod(Mechanism.Setting.Suspension)?.LengthMm;
+
+    /// <summary>How far outboard the tyre's top stands, mm: the point of the wheel's plane a loaded radius above its centre.</summary>
+    public double? TyreTopOutboardMm => (Wheel.Centre + (Mechanism.Setting.LoadedRadiusMm * Wheel.Up)).Y;
+
+    /// <summary>
+    /// From the strut's axis outboard to the wheel's centre plane, mm, where the axis passes the tyre's top; null without a strut.
+    /// Both are fixed to the upright, so only what turns one in the other changes it.
+    /// </summary>
+    public double? StrutGapMm
+    {
+        get
+        {
+            if (Mechanism.Setting.Suspension is not MacPhersonStrut strut) return null;
+            var topMm = strut.WheelCentre.Z + Mechanism.Setting.LoadedRadiusMm;
+            var onAxis = strut.StrutLower + (((topMm - strut.StrutLower.Z) / strut.StrutAxis.Z) * strut.StrutAxis);
+            return (strut.WheelCentre - onAxis).Dot(Mechanism.Stated.Spin);
+        }
+    }
+
+    /// <summary>Toe, degrees: what the tie rod was set to where it was reset, else what came of it.</summary>
+    public double ToeDeg { get; private init; }
+
+    /// <summary>The corner as it is described; null where its points do not close or do not hold the wheel.</summary>
+    public static AdjustedCorner? AsStated(CornerSetting setting)
+    {
+        var mechanism = MechanismBuilder.Build(setting);
+        return PoseContinuation.TryStart(mechanism, out var state) ? new AdjustedCorner(mechanism, state) : null;
+    }
+
+    /// <summary>This corner with adjustments made, all from how it stands now.</summary>
+    /// <param name="adjustments">What is adjusted, by how much.</param>
+    /// <param name="resetToe">Whether the tie rod is then set so that toe is again what it is now; needs one.</param>
+    /// <returns>Null where the parts then do not close.</returns>
+    public AdjustedCorner? With(ReadOnlySpan<Adjustment> adjustments, bool resetToe)
+    {
+        var largest = 0.0;
+        foreach (var one in adjustments) largest = Math.Max(largest, Math.Abs(one.Amount * one.WeightMm));
+        var steps = Math.Max(1, (int)Math.Ceiling(largest / LongestStepMm));
+        var state = State;
+        var adjusted = default(AdjustedSetting);
+        for (var step = 1; step <= steps; step++)
+        {
+            adjusted = Part(adjustments, (double)step / steps);
+            var mechanism = MechanismBuilder.Build(adjusted.Setting);
+            if (resetToe) mechanism = mechanism.WithToeHeld(ToeDeg);
+            if (!PoseSolver.TryClose(mechanism, adjusted.TravelMm, 0, state.Pose, out state)) return null;
+        }
+
+        if (resetToe && Adjusters.TieRod(adjusted.Setting.Suspension) is { } rod)
+        {
+            var outer = state.Pose.Centre + state.Pose.Turn.Apply(rod.Outer - adjusted.Setting.Suspension.WheelCentre);
+            var suspension = Adjusters.WithTieRodLength(adjusted.Setting.Suspension, (outer - rod.Inner).Length);
+            adjusted = adjusted with { Setting = adjusted.Setting with { Suspension = suspension } };
+        }
+
+        var made = MechanismBuilder.Build(adjusted.Setting);
+        return PoseSolver.TryClose(made, adjusted.TravelMm, 0, state.Pose, out state) && state.AssemblySign == State.AssemblySign
+            ? new AdjustedCorner(made, state) { ToeDeg = resetToe ? ToeDeg : WheelKinematics.Wheel(made, state).ToeDeg }
+            : null;
+    }
+
+    /// <summary>What does not close with adjustments for which <see cref="With"/> gives nothing.</summary>
+    public ClosureGap GapWith(ReadOnlySpan<Adjustment> adjustments, bool resetToe)
+    {
+        var adjusted = Part(adjustments, 1);
+        var mechanism = MechanismBuilder.Build(adjusted.Setting);
+        return ClosureGap.Find(resetToe ? mechanism.WithToeHeld(ToeDeg) : mechanism, adjusted.TravelMm, 0, State);
+    }
+
+    private AdjustedSetting Part(ReadOnlySpan<Adjustment> adjustments, double share)
+    {
+        var adjusted = new AdjustedSetting(Mechanism.Setting, State.TravelMm);
+        foreach (var one in adjustments) adjusted = Adjusters.Apply(adjusted, one with { Amount = share * one.Amount });
+        return adjusted;
+    }
+}

@@ -1,0 +1,31 @@
+using SetupService.Domain.Suspension.Points;
+using SetupService.Domain.Suspension.Sweep;
+
+namespace SetupService.Domain.Suspension.Search;
+
+/// <summary>The figures an adjusted corner leaves out, and why.</summary>
+public static class CornerGaps
+{
+    private static readonly string[] OfAxis = ["casterDeg", "steeringAxisInclinationDeg", "includedAngleDeg", "scrubRadiusMm", "mechanicalTrailMm"];
+
+    /// <summary>Of a corner with points.</summary>
+    public static IReadOnlyList<SweepGap> Of(AdjustedCorner corner)
+    {
+        var suspension = corner.Mechanism.Setting.Suspension;
+        var gaps = new List<SweepGap>();
+        if (!suspension.HasTieRod)
+        {
+            gaps.AddRange(OfAxis.Select(output => new SweepGap(output, "this kind of suspension does not steer, so it has no steering axis")));
+            gaps.Add(new("tieRodChangeMm", "this kind of suspension has no tie rod"));
+        }
+
+        if (suspension is not MacPhersonStrut)
+        {
+            gaps.Add(new("inboardGapChangeMm", "only a strut stands beside the wheel in these points"));
+            if (suspension.Spring is null) gaps.Add(new("springMotionRatio", "needs springChassis and springMoving"));
+        }
+
+        gaps.Add(new("camberRangeDeg", "points are taken as exact; only a measured suspension has a range"));
+        return gaps;
+    }
+}

@@ -1,0 +1,22 @@
+using SetupService.Domain.Suspension.Kinematics;
+
+namespace SetupService.Domain.Suspension.Sweep;
+
+/// <summary>One position of a sweep that was not reached.</summary>
+/// <param name="TravelMm">Wheel travel asked for, mm.</param>
+/// <param name="RackMm">Rack travel asked for, mm.</param>
+/// <param name="Reason">Why.</param>
+/// <param name="Gap">What lacks there.</param>
+/// <param name="LastTravelMm">The furthest wheel travel on the way there, mm.</param>
+/// <param name="LastRackMm">The furthest rack travel on the way there, mm.</param>
+public readonly record struct UnreachablePosition(
+    double TravelMm, double RackMm, UnreachableReason Reason, ClosureGap Gap, double LastTravelMm, double LastRackMm)
+{
+    /// <summary>Looks why a position was not reached.</summary>
+    public static UnreachablePosition Of(CornerMechanism corner, double travelMm, double rackMm, in SuspensionPose last)
+    {
+        var gap = ClosureGap.Find(corner, travelMm, rackMm, last);
+        return new(
+            travelMm, rackMm, gap.IsNone ? UnreachableReason.DeadPoint : UnreachableReason.DoesNotClose, gap, last.TravelMm, last.RackMm);
+    }
+}

@@ -1,0 +1,11 @@
+namespace SetupService.Domain.Suspension.Sweep;
+
+/// <summary>Why a position cannot be reached.</summary>
+public enum UnreachableReason
+{
+    /// <summary>The parts do not meet there.</summary>
+    DoesNotClose,
+
+    /// <summary>The parts meet, but only past a place where they no longer hold the wheel, or assembled another way.</summary>
+    DeadPoint,
+}
