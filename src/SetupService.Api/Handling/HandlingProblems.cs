@@ -1,6 +1,7 @@
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
 using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Handling;
@@ -22,7 +23,7 @@ internal static class HandlingProblems
     {
         string[] stated = [.. CornerGap.Of(vehicle).Select(at => SuspensionOf(at) + "/points")];
         if (stated.Length > 0) return stated;
-        string[] drawn = [.. new[] { CarAxle.Front, CarAxle.Rear }.Where(at => vehicle.At(at).Suspension is not null || vehicle.At(at).Readings is not null).Select(SuspensionOf)];
+        string[] drawn = [.. new[] { CarAxle.Front, CarAxle.Rear }.Where(at => vehicle.At(at).Suspension.Tells != SuspensionFigures.None).Select(SuspensionOf)];
         return drawn.Length > 0 ? drawn : ["/vehicle"];
     }
 

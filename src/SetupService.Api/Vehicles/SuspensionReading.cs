@@ -1,4 +1,5 @@
 using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Points;
 using DomainPart = SetupService.Domain.Suspension.Points.SuspensionPart;
 
@@ -16,6 +17,14 @@ internal static class SuspensionReading
         SemiTrailingArmDocument { Points: { } points } when AreThere(points) => Read(points),
         TwistBeamDocument { Points: { } points } when AreThere(points) => Read(points),
         _ => null,
+    };
+
+    /// <summary>What is known of how the axle's wheels move; of nothing described, the few figures alone.</summary>
+    public static SuspensionModel Model(SuspensionDocument? document, AlignmentAnglesDocument? alignment, double? gaugeErrorDeg) => document switch
+    {
+        MeasuredSuspensionDocument measured => SuspensionModel.From(MeasuredReading.Readings(measured, alignment, gaugeErrorDeg)),
+        _ when Read(document) is { } points => SuspensionModel.From(points),
+        _ => SuspensionModel.FromFigures,
     };
 
     /// <summary>Where spring and damper stand; null where the suspension is measured or has no points.</summary>

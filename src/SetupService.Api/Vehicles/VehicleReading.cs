@@ -66,10 +66,8 @@ internal static class VehicleReading
             MinimumLoadIndex = document.MinimumLoadIndex,
             Hub = hub,
             Clearance = Gaps(document.Clearance),
-            Layout = Layout(document.Suspension),
-            Suspension = SuspensionReading.Read(document.Suspension),
+            Suspension = SuspensionReading.Model(document.Suspension, document.Alignment, null),
             CamberCurve = Curve(document.Suspension),
-            Readings = document.Suspension is MeasuredSuspensionDocument measured ? MeasuredReading.Readings(measured, document.Alignment, null) : null,
             Left = Angles(document.Alignment, null),
             Right = Angles(document.Alignment?.Right, document.Alignment),
             TrackMm = document.TrackMm,
@@ -163,17 +161,6 @@ internal static class VehicleReading
 
     private static Compliance Compliance(ComplianceDocument? document) =>
         new() { CamberDegPerKn = document?.CamberDegPerKn, ToeDegPerKn = document?.ToeDegPerKn };
-
-    private static SuspensionLayout? Layout(SuspensionDocument? document) => document switch
-    {
-        MacPhersonStrutDocument => SuspensionLayout.MacPhersonStrut,
-        DoubleWishboneDocument => SuspensionLayout.DoubleWishbone,
-        FiveLinkDocument => SuspensionLayout.FiveLink,
-        SemiTrailingArmDocument => SuspensionLayout.SemiTrailingArm,
-        TwistBeamDocument => SuspensionLayout.TwistBeam,
-        MeasuredSuspensionDocument => SuspensionLayout.Measured,
-        _ => null,
-    };
 
     /// <summary>Whether measured readings do not contradict each other; a suspension that is not measured has none.</summary>
     internal static bool IsConsistent(SuspensionDocument? document) =>

@@ -1,3 +1,4 @@
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Fitment;
@@ -87,7 +88,7 @@ public sealed class AxleUnderCheck
         if (Position == CarAxle.Rear) checks = checks.Without(CheckId.FullLockClearance);
 
         // A spring seat stands over the tyre on a strut; elsewhere only where somebody measured one.
-        var mayHaveSeat = Axle.Layout is null or SuspensionLayout.MacPhersonStrut or SuspensionLayout.Measured;
+        var mayHaveSeat = Axle.Suspension.Layout is null or SuspensionLayout.MacPhersonStrut or SuspensionLayout.Measured;
         if (!mayHaveSeat && Axle.Clearance.SpringSeatMm is null) checks = checks.Without(CheckId.SpringSeatClearance);
         return checks;
     }

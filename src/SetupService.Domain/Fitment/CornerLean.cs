@@ -1,4 +1,4 @@
-using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Suspension.Sweep;
 using SetupService.Domain.Vehicles;
@@ -30,29 +30,24 @@ internal sealed record CornerLean
     /// Moves the left corner to the bump travel, mm. Static camber and toe that are not known are taken as 0: the change of camber
     /// hardly depends on them.
     /// </summary>
-    public static CornerLean Of(Hardpoints suspension, Axle axle, double bumpMm)
+    public static CornerLean Of(Axle axle, double bumpMm)
     {
-        var contradictions = Contradictions.Of(suspension);
-        if (contradictions.Count > 0) return new() { Missing = Finding.PointsContradict, ContradictingPoint = contradictions[0].Member };
-
-        var lean = Of(suspension, axle, bumpMm, AxleMotion.Parallel);
-        if (suspension is not TwistBeam || lean.Extremes is not { } alike) return lean;
-        var opposite = Of(suspension, axle, bumpMm, AxleMotion.Opposite);
+        var lean = Of(axle, bumpMm, AxleMotion.Parallel);
+        if (!axle.Suspension.HasTwoMotions || lean.Extremes is not { } alike) return lean;
+        var opposite = Of(axle, bumpMm, AxleMotion.Opposite);
         return opposite.Extremes is { } unlike ? new() { Extremes = alike.Or(unlike), IsOfBothMotions = true } : opposite;
     }
 
-    private static CornerLean Of(Hardpoints suspension, Axle axle, double bumpMm, AxleMotion motion)
+    private static CornerLean Of(Axle axle, double bumpMm, AxleMotion motion)
     {
-        // Camber does not ask where the contact is, so the radius may be any.
-        var corner = MechanismBuilder.Build(new CornerSetting
+        var path = axle.Suspension.PathOver(new() { CamberDeg = axle.Left.CamberDeg ?? 0, ToeDeg = axle.Left.ToeDeg ?? 0, Motion = motion }, 0, bumpMm);
+        if (path.Gap is not { } gap) return new() { Extremes = new(path.InboardLeanDeg, path.OutboardLeanDeg) };
+        return gap.Kind switch
         {
-            Suspension = suspension,
-            CamberDeg = axle.Left.CamberDeg ?? 0,
-            ToeDeg = axle.Left.ToeDeg ?? 0,
-            LoadedRadiusMm = 0,
-            Motion = motion,
-        });
-        if (CamberExtremes.TryFind(corner, bumpMm, out var extremes, out var reachedMm)) return new() { Extremes = extremes };
-        return reachedMm is { } mm ? new() { Missing = Finding.TravelNotReached, ReachedMm = mm } : new() { Missing = Finding.PointsDoNotHold };
+            SuspensionGapKind.Contradicts => new() { Missing = Finding.PointsContradict, ContradictingPoint = gap.Member },
+            SuspensionGapKind.TravelNotReached => new() { Missing = Finding.TravelNotReached, ReachedMm = gap.ReachedMm ?? 0 },
+            SuspensionGapKind.DoesNotHold => new() { Missing = Finding.PointsDoNotHold },
+            _ => new() { Missing = Finding.CamberCurveMissing },
+        };
     }
 }

@@ -36,14 +36,12 @@ internal readonly record struct TravelAllowance
         }
 
         if (axle.BumpTravelMm is not { } bumpMm) return new() { Missing = Finding.BumpTravelMissing };
-        return axle is { CamberCurve: null, Suspension: { } suspension }
-            ? FromPoints(CornerLean.Of(suspension, axle, bumpMm), bumpMm)
-            : FromCurve(axle.CamberCurve, bumpMm);
+        return axle.CamberCurve is { } curve ? FromCurve(curve, bumpMm) : FromPath(CornerLean.Of(axle, bumpMm), bumpMm);
     }
 
-    private static TravelAllowance FromCurve(CamberCurve? curve, double bumpMm)
+    private static TravelAllowance FromCurve(CamberCurve curve, double bumpMm)
     {
-        if (curve?.ExtremesDeg(bumpMm) is not { } leanDeg)
+        if (curve.ExtremesDeg(bumpMm) is not { } leanDeg)
         {
             return new() { RadialMm = bumpMm, Missing = Finding.CamberCurveMissing };
         }
@@ -57,7 +55,7 @@ internal readonly record struct TravelAllowance
         };
     }
 
-    private static TravelAllowance FromPoints(CornerLean corner, double bumpMm) => corner.Extremes is not { } leanDeg
+    private static TravelAllowance FromPath(CornerLean corner, double bumpMm) => corner.Extremes is not { } leanDeg
         ? new() { RadialMm = bumpMm, Corner = corner, Missing = corner.Missing }
         : new()
         {

@@ -1,5 +1,5 @@
-using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Suspension.Readings;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Tyres;
 using SetupService.Domain.Wheels;
 
@@ -32,17 +32,11 @@ public sealed record Axle
     /// <summary>The gaps around the wheel and tyre fitted now.</summary>
     public Clearance Clearance { get; init; } = new();
 
-    /// <summary>How the axle is suspended.</summary>
-    public SuspensionLayout? Layout { get; init; }
-
-    /// <summary>The points of the left corner at ride height, where they are known; they may contradict each other.</summary>
-    public Hardpoints? Suspension { get; init; }
+    /// <summary>What is known of how its wheels move: from points, from readings, or from a few figures alone.</summary>
+    public SuspensionModel Suspension { get; init; } = SuspensionModel.FromFigures;
 
     /// <summary>Camber against wheel travel, where it was measured.</summary>
     public CamberCurve? CamberCurve { get; init; }
-
-    /// <summary>What was measured of the left corner, where it is not drawn; the readings may contradict each other.</summary>
-    public CornerReadings? Readings { get; init; }
 
     /// <summary>Angles of the left wheel at ride height.</summary>
     public WheelAlignment Left { get; init; } = new();

@@ -1,6 +1,7 @@
 using SetupService.Api.Drawings;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wheels;
@@ -37,7 +38,7 @@ internal static class DrawnCar
             Tyre = fitting.Tyre,
             MaximumLoadKg = 870,
             BumpTravelMm = 68,
-            Layout = SuspensionLayout.MacPhersonStrut,
+            Suspension = SuspensionModel.FromFiguresOf(SuspensionLayout.MacPhersonStrut),
             Clearance = gaps ?? Gaps,
             Hub = new Hub { BoltCircle = new BoltCircle(5, 108), CentreBoreMm = 63.4 },
         };

@@ -1,4 +1,5 @@
 using SetupService.Domain.Fitment;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
@@ -20,7 +21,7 @@ internal static class BenchmarkCar
             MinimumLoadIndex = 87,
             Left = new WheelAlignment { InclinationDeg = 13.1 },
             BumpTravelMm = 68,
-            Layout = SuspensionLayout.MacPhersonStrut,
+            Suspension = SuspensionModel.FromFiguresOf(SuspensionLayout.MacPhersonStrut),
             CamberCurve = CamberCurve.From([(-40, -0.3), (0, -0.7), (40, -1.5), (70, -2.1)]),
             Clearance = new Clearance
             {

@@ -1,5 +1,6 @@
 using SetupService.Benchmarks.Geometry;
 using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
@@ -15,14 +16,13 @@ internal static class HandlingCars
     {
         WheelbaseMm = 2570,
         CentreOfGravityHeightMm = 505,
-        Front = Axle(BenchmarkCorners.Strut.Suspension, SuspensionLayout.MacPhersonStrut, 690, 27, -2, 250),
-        Rear = Axle(BenchmarkCorners.Named("doubleWishbone").Suspension, SuspensionLayout.DoubleWishbone, 640, 62, -1.5, 120),
+        Front = Axle(BenchmarkCorners.Strut.Suspension, 690, 27, -2, 250),
+        Rear = Axle(BenchmarkCorners.Named("doubleWishbone").Suspension, 640, 62, -1.5, 120),
     };
 
-    private static Axle Axle(Hardpoints points, SuspensionLayout layout, double loadKg, double rateNPerMm, double camberDeg, double barNmPerDeg) => new()
+    private static Axle Axle(Hardpoints points, double loadKg, double rateNPerMm, double camberDeg, double barNmPerDeg) => new()
     {
-        Layout = layout,
-        Suspension = points,
+        Suspension = SuspensionModel.From(points),
         LoadKg = loadKg,
         TrackMm = 1510,
         UnsprungMassKg = 38,

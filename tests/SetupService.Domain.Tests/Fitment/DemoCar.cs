@@ -1,4 +1,5 @@
 using SetupService.Domain.Fitment;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wheels;
@@ -44,7 +45,7 @@ internal static class DemoCar
         MinimumLoadIndex = 87,
         Left = new WheelAlignment { InclinationDeg = 13.1 },
         BumpTravelMm = 68,
-        Layout = SuspensionLayout.MacPhersonStrut,
+        Suspension = SuspensionModel.FromFiguresOf(SuspensionLayout.MacPhersonStrut),
         Clearance = new Clearance
         {
             InboardMm = 14,

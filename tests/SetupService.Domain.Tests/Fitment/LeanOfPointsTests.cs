@@ -1,6 +1,7 @@
 using CsCheck;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Suspension.Readings;
@@ -53,7 +54,7 @@ public sealed class LeanOfPointsTests
                 return (2.0 * i, WheelKinematics.Wheel(corner, state).CamberDeg);
             });
             var points = Check(ByPoints(id, bumpMm));
-            var measured = Check(Axle(bumpMm) with { Layout = SuspensionLayout.Measured, CamberCurve = CamberCurve.From(readings) });
+            var measured = Check(Axle(bumpMm) with { CamberCurve = CamberCurve.From(readings) });
 
             for (var place = CheckId.InboardClearance; place <= CheckId.RadialClearance; place++)
             {
@@ -103,8 +104,8 @@ public sealed class LeanOfPointsTests
     [Fact]
     public void A_twist_beam_leans_as_much_as_the_worse_of_its_two_motions()
     {
-        var car = DemoCar.Front(Axle(80) with { Layout = SuspensionLayout.TwistBeam, Suspension = Beam, Left = new WheelAlignment { CamberDeg = 0, ToeDeg = 0 } });
-        var arm = DemoCar.Front(Axle(80) with { Layout = SuspensionLayout.SemiTrailingArm, Suspension = Beam.ArmIn(AxleMotion.Opposite), Left = new WheelAlignment { CamberDeg = 0, ToeDeg = 0 } });
+        var car = DemoCar.Front(Axle(80) with { Suspension = SuspensionModel.From(Beam), Left = new WheelAlignment { CamberDeg = 0, ToeDeg = 0 } });
+        var arm = DemoCar.Front(Axle(80) with { Suspension = SuspensionModel.From(Beam.ArmIn(AxleMotion.Opposite)), Left = new WheelAlignment { CamberDeg = 0, ToeDeg = 0 } });
 
         Assert.InRange(NominalMm(Check(car), CheckId.InboardClearance), 20, 30);
         Assert.Equal(NominalMm(Check(arm), CheckId.InboardClearance), NominalMm(Check(car), CheckId.InboardClearance), 1e-9);
@@ -127,8 +128,8 @@ public sealed class LeanOfPointsTests
         var strut = (MacPhersonStrut)KinematicsCases.Setting("ST1").Suspension;
         var axle = expected switch
         {
-            Finding.PointsContradict => ByPoints("ST1", 60) with { Suspension = strut with { StrutTop = strut.StrutTop with { Z = strut.LowerArm.Joint.Z } } },
-            Finding.PointsDoNotHold => Axle(60) with { Layout = SuspensionLayout.FiveLink, Suspension = CamberExtremesTests.LooseLinks },
+            Finding.PointsContradict => ByPoints("ST1", 60) with { Suspension = SuspensionModel.From(strut with { StrutTop = strut.StrutTop with { Z = strut.LowerArm.Joint.Z } }) },
+            Finding.PointsDoNotHold => Axle(60) with { Suspension = SuspensionModel.From(CamberExtremesTests.LooseLinks) },
             _ => ByPoints("ST1", 500),
         };
         var car = DemoCar.Front(axle);
@@ -184,8 +185,7 @@ public sealed class LeanOfPointsTests
         var setting = KinematicsCases.Setting(id);
         return Axle(bumpMm) with
         {
-            Layout = setting.Suspension is MacPhersonStrut ? SuspensionLayout.MacPhersonStrut : SuspensionLayout.DoubleWishbone,
-            Suspension = setting.Suspension,
+            Suspension = SuspensionModel.From(setting.Suspension),
             Left = new WheelAlignment { CamberDeg = setting.CamberDeg, ToeDeg = setting.ToeDeg },
         };
     }

@@ -1,7 +1,7 @@
 using System.Text.Json;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
-using SetupService.Domain.Handling.Guides;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Vehicles;
 
@@ -51,7 +51,7 @@ internal static class HandlingCases
         var isDrawn = axle.TryGetProperty("suspension", out var points);
         var made = new HandlingAxle
         {
-            Points = isDrawn ? OracleSuspension.Of(points) : null,
+            Suspension = isDrawn ? SuspensionModel.From(OracleSuspension.Of(points)) : SuspensionModel.FromFigures,
             LeftLoadN = Load("Left"),
             RightLoadN = Load("Right"),
             TrackMm = Number(axle, "trackMm") ?? 0,
@@ -91,9 +91,9 @@ internal static class HandlingCases
 
         double HalfTrack(HandlingAxle drawn, WheelSide side)
         {
-            var guide = WheelGuide.Of(drawn, at, side)!;
-            var state = guide.Origin;
-            Assert.True(guide.TryAt(0, 0, ref state, out var wheel));
+            var motion = drawn.MotionOf(at, side)!;
+            var state = motion.Origin;
+            Assert.True(motion.TryAt(0, 0, ref state, out var wheel));
             return wheel.HalfTrackMm;
         }
     }

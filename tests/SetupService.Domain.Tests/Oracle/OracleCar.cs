@@ -1,6 +1,7 @@
 using System.Text.Json;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
@@ -56,7 +57,7 @@ internal static class OracleCar
         Hub = Part(axle, "hub") is { } hub ? Hub(hub) : new Hub(),
         Clearance = Part(axle, "clearance") is { } clearance ? Clearance(clearance) : new Clearance(),
         BumpTravelMm = Number(axle, "bumpTravelMm"),
-        Layout = Part(axle, "suspension") is { } suspension ? Word<SuspensionLayout>(suspension, "kind") : null,
+        Suspension = Part(axle, "suspension") is { } suspension ? SuspensionModel.FromFiguresOf(Word<SuspensionLayout>(suspension, "kind")) : SuspensionModel.FromFigures,
         CamberCurve = Part(axle, "suspension") is { } measured && Part(measured, "readings") is { } readings
             ? CamberCurve.From(readings.EnumerateArray().Select(reading =>
                 (reading.GetProperty("travelMm").GetDouble(), reading.GetProperty("camberDeg").GetDouble())))

@@ -1,3 +1,4 @@
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Fitment.Checks;
@@ -116,7 +117,7 @@ public static class ClearanceChecks
         if (car.Settings.CamberChange is not { ChangeDeg: not 0 } change) return 0;
 
         var shoulderRiseMm = candidate.HalfWidthMm * change.ShoulderRisePerMm;
-        var strut = car.Axle.Layout is SuspensionLayout.MacPhersonStrut;
+        var strut = car.Axle.Suspension.Layout is SuspensionLayout.MacPhersonStrut;
         var goesWithStrut = change.At == CamberChangePlace.StrutTop || (change.At == CamberChangePlace.LowerJoint && strut);
         return place switch
         {
@@ -128,7 +129,7 @@ public static class ClearanceChecks
                 shoulderRiseMm + (ObliqueShare * Positive(change.InboardPerMm * (candidate.OverallDiameterMm - change.PivotHeightMm))),
 
             // Without drawn points a lower joint may turn the wheel about a strut's top, which gives no room beside the strut.
-            _ when change.At == CamberChangePlace.LowerJoint && car.Axle.Layout is (null or SuspensionLayout.Measured) =>
+            _ when change.At == CamberChangePlace.LowerJoint && car.Axle.Suspension.Layout is (null or SuspensionLayout.Measured) =>
                 Positive(change.NarrowestAbovePivotMm * change.InboardPerMm),
             _ => change.NarrowestAbovePivotMm * change.InboardPerMm,
         };

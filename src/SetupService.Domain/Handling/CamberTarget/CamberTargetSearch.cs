@@ -1,6 +1,7 @@
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Handling.Inputs;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.CamberTarget;
@@ -168,9 +169,11 @@ public sealed class CamberTargetSearch
         foreach (var at in (ReadOnlySpan<CarAxle>)[CarAxle.Front, CarAxle.Rear])
         {
             var (list, axle) = (HandlingInputs.Of(at), car.At(at));
-            var isDrawn = axle.Points is not null;
-            if (ReferenceEquals(input, list.SwingArm) && (isDrawn || axle.Measured is not null)) return false;
-            if (isDrawn && (ReferenceEquals(input, list.RollCentreHeight) || ReferenceEquals(input, list.MotionRatio) || ReferenceEquals(input, list.Inclination))) return false;
+            var tells = axle.Suspension.Tells;
+            if (ReferenceEquals(input, list.SwingArm) && tells.HasFlag(SuspensionFigures.CamberOverTravel)) return false;
+            if (ReferenceEquals(input, list.RollCentreHeight) && tells.HasFlag(SuspensionFigures.RollCentre)) return false;
+            if (ReferenceEquals(input, list.MotionRatio) && tells.HasFlag(SuspensionFigures.SpringMotionRatio)) return false;
+            if (ReferenceEquals(input, list.Inclination) && tells.HasFlag(SuspensionFigures.SteeringAxis)) return false;
             if (at == CarAxle.Rear && (ReferenceEquals(input, list.Caster) || ReferenceEquals(input, list.Inclination))) return false;
             if (axle.BumpTravelMm is null && (ReferenceEquals(input, list.StopRate) || ReferenceEquals(input, list.StopLength) || ReferenceEquals(input, list.DamperMotionRatio))) return false;
         }

@@ -1,6 +1,6 @@
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Inputs;
-using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Cars;
@@ -42,15 +42,14 @@ internal sealed class AxleAssumptions(CarAxle axle, List<AssumedInput> assumed, 
         "/trackMm", trackMm, null, "the track given", FormattableString.Invariant($"The points stand on a track of {ofPointsMm:0.#} mm; loads and roll take the track given, angles the points."));
 
     /// <summary>What is given although points tell it.</summary>
-    public void Unused(Axle stated, WheelFigures? figures, bool steers)
+    public void Unused(Axle stated, in StatedFigures told, bool steers)
     {
-        if (figures is not { } points) return;
-        NotUsed("/rollCentreHeightMm", stated.RollCentreHeightMm, points.RollCentreHeightMm);
-        NotUsed("/spring/motionRatio", stated.Spring.MotionRatio, points.SpringMotionRatio);
-        NotUsed("/damper/motionRatio", stated.Damper.MotionRatio, points.DamperMotionRatio);
-        if (!steers) return;
-        NotUsed("/alignment/casterDeg", stated.Left.CasterDeg, points.CasterDeg);
-        NotUsed("/alignment/steeringAxisInclinationDeg", stated.Left.InclinationDeg, points.InclinationDeg);
+        NotUsed("/rollCentreHeightMm", stated.RollCentreHeightMm, told.RollCentreHeightMm);
+        NotUsed("/spring/motionRatio", stated.Spring.MotionRatio, told.SpringMotionRatio);
+        NotUsed("/damper/motionRatio", stated.Damper.MotionRatio, told.DamperMotionRatio);
+        if (!steers || !stated.Suspension.Tells.HasFlag(SuspensionFigures.SteeringAxis)) return;
+        NotUsed("/alignment/casterDeg", stated.Left.CasterDeg, told.CasterDeg);
+        NotUsed("/alignment/steeringAxisInclinationDeg", stated.Left.InclinationDeg, told.SteeringAxisInclinationDeg);
     }
 
     private void NotUsed(string place, double? given, double? used)

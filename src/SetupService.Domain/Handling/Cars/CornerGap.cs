@@ -1,4 +1,4 @@
-using SetupService.Domain.Handling.Guides;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Vehicles;
 
@@ -20,11 +20,11 @@ public static class CornerGap
     private static bool Holds(Vehicle vehicle, CarAxle at)
     {
         var other = at == CarAxle.Front ? CarAxle.Rear : CarAxle.Front;
-        if (HandlingCarMaker.Make(vehicle.With(other, WithoutPoints(vehicle.At(other)))) is not { } reading) return false;
+        if (HandlingCarMaker.Make(vehicle.With(other, WithoutSuspension(vehicle.At(other)))) is not { } reading) return false;
         var axle = reading.Car.At(at);
-        return WheelGuide.Of(axle, at, WheelSide.Left) is not null && WheelGuide.Of(axle, at, WheelSide.Right) is not null;
+        return axle.MotionOf(at, WheelSide.Left) is not null && axle.MotionOf(at, WheelSide.Right) is not null;
     }
 
     // Any track will do: nothing is computed of this axle.
-    private static Axle WithoutPoints(Axle axle) => axle with { Suspension = null, Readings = null, TrackMm = axle.TrackMm ?? 1500 };
+    private static Axle WithoutSuspension(Axle axle) => axle with { Suspension = SuspensionModel.FromFigures, TrackMm = axle.TrackMm ?? 1500 };
 }

@@ -1,5 +1,6 @@
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Points;
-using SetupService.Domain.Suspension.Readings;
+using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Cars;
@@ -7,14 +8,8 @@ namespace SetupService.Domain.Handling.Cars;
 /// <summary>One axle with every figure the handling model takes: given, or assumed and listed. Both wheels alike but for load and angles.</summary>
 public sealed record HandlingAxle
 {
-    /// <summary>How the axle is suspended; null where nobody said.</summary>
-    public SuspensionLayout? Layout { get; init; }
-
-    /// <summary>The points of the left corner; null where they are not known.</summary>
-    public Hardpoints? Points { get; init; }
-
-    /// <summary>What was measured of the left corner instead; null where nothing was, or points are known.</summary>
-    public MeasuredCorner? Measured { get; init; }
+    /// <summary>What is known of how its wheels move.</summary>
+    public SuspensionModel Suspension { get; init; } = SuspensionModel.FromFigures;
 
     /// <summary>Static load on the left wheel, N.</summary>
     public required double LeftLoadN { get; init; }
@@ -117,4 +112,30 @@ public sealed record HandlingAxle
 
     /// <summary>Travel left to full droop at the present ride height, mm.</summary>
     public double? DroopLeftMm => ReboundTravelMm - RideHeightChangeMm;
+
+    /// <summary>How one of its wheels is set, the right one as its left mirror image.</summary>
+    public WheelSetup SetupOf(CarAxle at, WheelSide side)
+    {
+        var isLeft = side == WheelSide.Left;
+        return new()
+        {
+            CamberDeg = isLeft ? LeftCamberDeg : RightCamberDeg,
+            ToeDeg = isLeft ? LeftToeDeg : RightToeDeg,
+            LoadedRadiusMm = LoadedRadiusMm,
+            RideHeightChangeMm = RideHeightChangeMm,
+            Motion = AxleMotion.Opposite,
+            IsSteered = at == CarAxle.Front,
+            TrackMm = TrackMm,
+            RollCentreHeightMm = RollCentreHeightMm,
+            SwingArmMm = SwingArmMm,
+            CasterDeg = isLeft ? LeftCasterDeg : RightCasterDeg,
+            SteeringAxisInclinationDeg = InclinationDeg,
+            AddedCasterDeg = AddedCasterDeg,
+            SpringMotionRatio = MotionRatio,
+            DamperMotionRatio = DamperMotionRatio,
+        };
+    }
+
+    /// <summary>The motion of one of its wheels; null where its suspension contradicts itself or does not reach the ride height.</summary>
+    public WheelMotion? MotionOf(CarAxle at, WheelSide side) => Suspension.MotionOf(SetupOf(at, side));
 }

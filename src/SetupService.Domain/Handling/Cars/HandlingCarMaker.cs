@@ -1,5 +1,6 @@
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Inputs;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Cars;
@@ -19,7 +20,7 @@ public static class HandlingCarMaker
         {
             var (axle, name) = (vehicle.At(at), at == CarAxle.Front ? "front" : "rear");
             if (StaticLoads.Of(vehicle, at) is null) missing.Add($"/{name}AxleLoadKg");
-            if (axle.TrackMm is null && axle.Suspension is null) missing.Add($"/{name}/trackMm");
+            if (axle.TrackMm is null && !axle.Suspension.Tells.HasFlag(SuspensionFigures.Track)) missing.Add($"/{name}/trackMm");
             if (axle.Spring.RateNPerMm is null) missing.Add($"/{name}/spring/rateNPerMm");
         }
 

@@ -32,7 +32,7 @@ public readonly record struct LoadContradiction(string Place, string Message)
     {
         if (StaticLoads.Of(vehicle, at) is not { } loads || StaticLoads.OfCarKg(vehicle) is not { } carKg) return null;
         var axle = vehicle.At(at);
-        var unsprungKg = axle.UnsprungMassKg ?? TypicalValues.UnsprungMassKg(carKg, axle.Layout).Value;
+        var unsprungKg = axle.UnsprungMassKg ?? TypicalValues.UnsprungMassKg(carKg, axle.Suspension.Layout).Value;
         var leastKg = Math.Min(loads.LeftN, loads.RightN) / HandlingCar.StandardGravity;
         if (unsprungKg < leastKg) return null;
         return new($"/{name}/unsprungMassKg", FormattableString.Invariant(

@@ -1,6 +1,7 @@
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Tyres;
+using SetupService.Domain.Suspension;
 
 namespace SetupService.Domain.Handling.Cornering;
 
@@ -25,7 +26,7 @@ public static class CorneringAssumptions
         AddTyre(list, reading.Car.Front, "/vehicle/front/tyre");
         AddTyre(list, reading.Car.Rear, "/vehicle/rear/tyre");
         if (PeakScale(leastPeakScale, mostPeakScale, heldLateralG) is { } scaled) list.Add(scaled);
-        if (reading.Car.Front.Points is null) list.Add(ParallelSteer);
+        if (!reading.Car.Front.Suspension.Tells.HasFlag(SuspensionFigures.SteeringLinkage)) list.Add(ParallelSteer);
         return list;
     }
 

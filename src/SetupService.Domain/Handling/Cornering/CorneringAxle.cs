@@ -1,6 +1,6 @@
 using SetupService.Domain.Handling.Cars;
-using SetupService.Domain.Handling.Guides;
 using SetupService.Domain.Handling.Tyres;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Vehicles;
 
@@ -69,8 +69,8 @@ internal sealed class CorneringAxle
     public static CorneringAxle? Of(HandlingCar car, CarAxle at, TurnDirection turn)
     {
         var axle = car.At(at);
-        if (WheelGuide.Of(axle, at, WheelSide.Left) is not { } left) return null;
-        if ((axle.IsSetAlike ? left : WheelGuide.Of(axle, at, WheelSide.Right)) is not { } right) return null;
+        if (axle.MotionOf(at, WheelSide.Left) is not { } left) return null;
+        if ((axle.IsSetAlike ? left : axle.MotionOf(at, WheelSide.Right)) is not { } right) return null;
         var wheelbase = car.WheelbaseMm ?? 0;
         var station = at == CarAxle.Front ? (1 - car.ShareFront) * wheelbase : -car.ShareFront * wheelbase;
         var leftWheel = new CorneringWheel(axle, left, WheelSide.Left, turn == TurnDirection.Right);

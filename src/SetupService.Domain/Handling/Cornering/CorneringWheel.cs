@@ -1,6 +1,6 @@
 using SetupService.Domain.Handling.Cars;
-using SetupService.Domain.Handling.Guides;
 using SetupService.Domain.Handling.Tyres;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Suspension.Steering;
 
@@ -16,7 +16,7 @@ internal sealed class CorneringWheel
     private const double LeastLearntMm = 1e-3;
 
     private readonly HandlingAxle _axle;
-    private readonly WheelGuide _guide;
+    private readonly WheelMotion _motion;
     private readonly double _halfTrackMm;
     private readonly double _springForceAtRestN;
     private readonly TyreScale _tyreScale;
@@ -32,17 +32,17 @@ internal sealed class CorneringWheel
     private double _springForcePerTravelNPerMm;
     private double _inclinedByComplianceDeg;
 
-    public CorneringWheel(HandlingAxle axle, WheelGuide guide, WheelSide side, bool isOuter)
+    public CorneringWheel(HandlingAxle axle, WheelMotion motion, WheelSide side, bool isOuter)
     {
-        (_axle, _guide, IsOuter, Side) = (axle, guide, isOuter, side);
+        (_axle, _motion, IsOuter, Side) = (axle, motion, isOuter, side);
         Sign = isOuter ? 1 : -1;
         _halfTrackMm = axle.TrackMm / 2;
         StaticLoadN = side == WheelSide.Left ? axle.LeftLoadN : axle.RightLoadN;
         CamberSetDeg = side == WheelSide.Left ? axle.LeftCamberDeg : axle.RightCamberDeg;
         WeightN = axle.UnsprungMassKg * HandlingCar.StandardGravity;
         _tyreScale = ExampleTyre.Scale(axle.LoadN / 2, axle.CorneringStiffnessNPerDeg);
-        _state = _goodState = guide.Origin;
-        guide.TryAt(0, 0, ref _state, out var rest);
+        _state = _goodState = motion.Origin;
+        motion.TryAt(0, 0, ref _state, out var rest);
         Rest = Guided = rest;
         _springForceAtRestN = (StaticLoadN - WeightN) * rest.RisePerTravel / rest.SpringMotionRatio;
     }
@@ -61,9 +61,9 @@ internal sealed class CorneringWheel
     /// <summary>Weight of the unsprung mass.</summary>
     public double WeightN { get; }
 
-    public GuidedWheel Rest { get; }
+    public WheelPose Rest { get; }
 
-    public GuidedWheel Guided { get; private set; }
+    public WheelPose Guided { get; private set; }
 
     public double TravelMm { get; set; }
 
@@ -120,7 +120,7 @@ internal sealed class CorneringWheel
 
     public void Reset()
     {
-        _state = _goodState = _guide.Origin;
+        _state = _goodState = _motion.Origin;
         TravelMm = SideForceN = SlipDeg = _guidedAtMm = _guidedSteer = _ratioPerTravel = _riseBendPerMm = _slopePerTravel = 0;
         Guided = Rest;
     }
@@ -133,7 +133,7 @@ internal sealed class CorneringWheel
     /// <summary>Asks the guide where the wheel is; false where it cannot be there.</summary>
     public bool TryGuide(double steer)
     {
-        if (!_guide.TryAt(TravelMm, -Sign * steer, ref _state, out var guided))
+        if (!_motion.TryAt(TravelMm, -Sign * steer, ref _state, out var guided))
         {
             _state = _goodState;
             return false;
@@ -146,7 +146,7 @@ internal sealed class CorneringWheel
     }
 
     /// <summary>How motion ratio, rise and contact path change with travel, from one position to the next, where travel is most of what changed.</summary>
-    private void Learn(in GuidedWheel next, double steer)
+    private void Learn(in WheelPose next, double steer)
     {
         var wayMm = TravelMm - _guidedAtMm;
         if (Math.Abs(wayMm) > Math.Max(LeastLearntMm, Math.Abs(steer - _guidedSteer)))
@@ -253,7 +253,7 @@ internal sealed class CorneringWheel
         if (steer != 0)
         {
             var state = _state;
-            if (_guide.TryAt(TravelMm, 0, ref state, out var ahead)) unsteered = ahead.CamberDeg;
+            if (_motion.TryAt(TravelMm, 0, ref state, out var ahead)) unsteered = ahead.CamberDeg;
         }
 
         return new(
@@ -263,8 +263,8 @@ internal sealed class CorneringWheel
     /// <summary>Heading that steer alone gives the wheel, degrees, positive = into the turn; nothing where it cannot be steered so far at rest height.</summary>
     public double SteeredByDeg(double steer)
     {
-        var state = _guide.Origin;
-        return _guide.TryAt(0, -Sign * steer, ref state, out var steered) ? -Sign * (steered.HeadingDeg - Rest.HeadingDeg) : double.NaN;
+        var state = _motion.Origin;
+        return _motion.TryAt(0, -Sign * steer, ref state, out var steered) ? -Sign * (steered.HeadingDeg - Rest.HeadingDeg) : double.NaN;
     }
 
     private void Incline(double sin, double cos)

@@ -1,4 +1,5 @@
 using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Cornering;
@@ -22,7 +23,7 @@ public static class SuspensionReach
         return lacking.Count == 0 && IsReached(Free(Free(car, CarAxle.Front), CarAxle.Rear), path, lateralG) ? [CarAxle.Front, CarAxle.Rear] : lacking;
     }
 
-    private static HandlingCar Free(HandlingCar car, CarAxle at) => car.With(at, car.At(at) with { Points = null, Measured = null });
+    private static HandlingCar Free(HandlingCar car, CarAxle at) => car.With(at, car.At(at) with { Suspension = SuspensionModel.FromFigures });
 
     private static bool IsReached(HandlingCar car, in TurnPath path, double lateralG) =>
         CorneringSolver.Of(car, path.Turn) is { } solver && solver.Solve(lateralG, path.At(lateralG).RadiusM) is not CorneringFailure.TravelNotReached;

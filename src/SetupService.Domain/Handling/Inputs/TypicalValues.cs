@@ -1,4 +1,5 @@
 using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
 

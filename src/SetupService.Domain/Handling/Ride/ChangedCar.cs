@@ -1,5 +1,5 @@
 using SetupService.Domain.Handling.Cars;
-using SetupService.Domain.Handling.Guides;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Vehicles;
 
@@ -52,9 +52,9 @@ public sealed record ChangedCar(HandlingCar Car, double? FrontHeightMm, double? 
     {
         (forceN, motionRatio) = (0, 0);
         var axle = car.At(at);
-        if (WheelGuide.Of(axle, at, WheelSide.Left) is not { } guide) return false;
-        var state = guide.Origin;
-        if (!guide.TryAt(0, 0, ref state, out var rest)) return false;
+        if (axle.MotionOf(at, WheelSide.Left) is not { } motion) return false;
+        var state = motion.Origin;
+        if (!motion.TryAt(0, 0, ref state, out var rest)) return false;
         motionRatio = rest.SpringMotionRatio;
         forceN = axle.SprungLoadN / 2 * rest.RisePerTravel / motionRatio;
         return true;

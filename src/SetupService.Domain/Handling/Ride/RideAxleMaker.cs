@@ -1,5 +1,5 @@
 using SetupService.Domain.Handling.Cars;
-using SetupService.Domain.Handling.Guides;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Vehicles;
 
@@ -22,12 +22,12 @@ public static class RideAxleMaker
         ArgumentNullException.ThrowIfNull(car);
         ArgumentNullException.ThrowIfNull(stated);
         var axle = car.At(at);
-        if (WheelGuide.Of(axle, at, WheelSide.Left) is not { } guide) return null;
-        var state = guide.Origin;
-        if (!guide.TryAt(0, 0, ref state, out var rest)) return null;
+        if (axle.MotionOf(at, WheelSide.Left) is not { } motion) return null;
+        var state = motion.Origin;
+        if (!motion.TryAt(0, 0, ref state, out var rest)) return null;
         var sprungN = axle.SprungLoadN / 2;
         var forceN = sprungN * rest.RisePerTravel / rest.SpringMotionRatio;
-        var wheelRate = RateAt(guide, axle, 0, forceN)?.WheelRateNPerMm ?? axle.WheelRateNPerMm;
+        var wheelRate = RateAt(motion, axle, 0, forceN)?.WheelRateNPerMm ?? axle.WheelRateNPerMm;
 
         // A spring whose leverage falls faster than its force grows, or has none, holds nothing up.
         if (!(wheelRate > 0) || !double.IsFinite(forceN)) return null;
@@ -58,32 +58,32 @@ public static class RideAxleMaker
     {
         ArgumentNullException.ThrowIfNull(car);
         var axle = car.At(at);
-        if (WheelGuide.Of(axle, at, WheelSide.Left) is not { } guide) return [];
-        var state = guide.Origin;
-        if (!guide.TryAt(0, 0, ref state, out var rest)) return [];
+        if (axle.MotionOf(at, WheelSide.Left) is not { } motion) return [];
+        var state = motion.Origin;
+        if (!motion.TryAt(0, 0, ref state, out var rest)) return [];
         var forceN = axle.SprungLoadN / 2 * rest.RisePerTravel / rest.SpringMotionRatio;
         var rates = new List<TravelRate>();
         foreach (var travelMm in TravelsMm)
         {
-            if (RateAt(guide, axle, travelMm, forceN) is { } rate) rates.Add(rate);
+            if (RateAt(motion, axle, travelMm, forceN) is { } rate) rates.Add(rate);
         }
 
         return rates;
     }
 
-    private static TravelRate? RateAt(WheelGuide guide, HandlingAxle axle, double travelMm, double forceAtRestN)
+    private static TravelRate? RateAt(WheelMotion motion, HandlingAxle axle, double travelMm, double forceAtRestN)
     {
-        var state = guide.Origin;
-        if (!guide.TryAt(travelMm, 0, ref state, out var here) || !Ratio(guide, travelMm - StepMm, out var below) || !Ratio(guide, travelMm + StepMm, out var above)) return null;
+        var state = motion.Origin;
+        if (!motion.TryAt(travelMm, 0, ref state, out var here) || !Ratio(motion, travelMm - StepMm, out var below) || !Ratio(motion, travelMm + StepMm, out var above)) return null;
         var forceN = Math.Max(0, forceAtRestN + (axle.SpringRateNPerMm * here.SpringTravelMm));
         var bend = (above - below) / (2 * StepMm);
         return new(travelMm, here.SpringMotionRatio, (axle.SpringRateNPerMm * here.SpringMotionRatio * here.SpringMotionRatio) + (forceN * bend));
     }
 
-    private static bool Ratio(WheelGuide guide, double travelMm, out double ratio)
+    private static bool Ratio(WheelMotion motion, double travelMm, out double ratio)
     {
-        var state = guide.Origin;
-        var isThere = guide.TryAt(travelMm, 0, ref state, out var wheel);
+        var state = motion.Origin;
+        var isThere = motion.TryAt(travelMm, 0, ref state, out var wheel);
         ratio = wheel.SpringMotionRatio;
         return isThere;
     }

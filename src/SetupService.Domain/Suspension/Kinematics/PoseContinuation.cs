@@ -34,8 +34,13 @@ public static class PoseContinuation
     }
 
     /// <summary>Moves to a wheel travel and rack, mm.</summary>
-    /// <returns>False where the way ends before; <paramref name="state"/> is then the last position reached.</returns>
-    public static bool TryMove(CornerMechanism corner, double travelMm, double rackMm, ref SuspensionPose state)
+    /// <param name="corner">The corner.</param>
+    /// <param name="travelMm">Wheel travel from the stated position, mm; positive = bump.</param>
+    /// <param name="rackMm">Rack travel, mm; positive = to the left.</param>
+    /// <param name="state">The position to go on from; moved.</param>
+    /// <param name="budget">Work allowed, a step for each position tried; null = any.</param>
+    /// <returns>False where the way ends before, or the work allowed is spent; <paramref name="state"/> is then the last position reached.</returns>
+    public static bool TryMove(CornerMechanism corner, double travelMm, double rackMm, ref SuspensionPose state, WorkBudget? budget = null)
     {
         ArgumentNullException.ThrowIfNull(corner);
         if (travelMm == state.TravelMm && rackMm == state.RackMm) return true;
@@ -46,7 +51,7 @@ public static class PoseContinuation
         var done = 0.0;
         for (var tries = 0; done < 1; tries++)
         {
-            if (tries == MostTries || share < ShortestShare) return false;
+            if (tries == MostTries || share < ShortestShare || (budget is not null && !budget.TrySpend())) return false;
             var next = Math.Min(1, done + share);
 
             // The end itself is asked for exactly, so that the same position has the same answer whatever way led there.

@@ -1,6 +1,7 @@
 using CsCheck;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Tests.Geometry.Measured;
 using SetupService.Domain.Vehicles;
@@ -78,7 +79,7 @@ public sealed class EquilibriumTests
     {
         var readings = new CornerReadings { Travel = [new(0, -1, null), new(25, -1.4, null), new(50, -1.9, null)] };
         var car = WorkedCar.Make();
-        car = car with { Front = car.Front with { Measured = MeasuredCornerTests.Corner(readings), RideHeightChangeMm = 40 } };
+        car = car with { Front = car.Front with { Suspension = SuspensionModel.From(readings), RideHeightChangeMm = 40 } };
 
         Assert.Equal(CorneringFailure.TravelNotReached, CorneringSolver.Of(car, TurnDirection.Left)!.Solve(0.5, 60));
     }

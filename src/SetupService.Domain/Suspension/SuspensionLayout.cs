@@ -1,4 +1,4 @@
-namespace SetupService.Domain.Vehicles;
+namespace SetupService.Domain.Suspension;
 
 /// <summary>How an axle is suspended.</summary>
 public enum SuspensionLayout

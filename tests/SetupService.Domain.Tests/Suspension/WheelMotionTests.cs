@@ -1,26 +1,27 @@
 using CsCheck;
 using SetupService.Domain.Handling.Cars;
-using SetupService.Domain.Handling.Guides;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Tests.Geometry.Corners;
+using SetupService.Domain.Tests.Handling;
 using SetupService.Domain.Vehicles;
 
-namespace SetupService.Domain.Tests.Handling.Guides;
+namespace SetupService.Domain.Tests.Suspension;
 
-/// <summary>The changes a guide tells against differences of what it tells beside.</summary>
-public sealed class WheelGuideTests
+/// <summary>The changes a motion tells against differences of what it tells beside.</summary>
+public sealed class WheelMotionTests
 {
     private const double Step = 1e-3;
 
     [Fact]
-    public void A_drawn_wheel_changes_with_travel_and_rack_as_its_guide_tells() =>
+    public void A_wheel_on_points_changes_with_travel_and_rack_as_its_motion_tells() =>
         Gen.Select(PlausibleCorners.WithTieRod, Gen.Double[-30, 30], Gen.Double[-15, 15]).Sample((setting, travelMm, rackMm) =>
         {
-            var guide = WheelGuide.Of(Drawn(setting), CarAxle.Front, WheelSide.Left)!;
-            var at = At(guide, travelMm, rackMm);
-            var (lower, higher) = (At(guide, travelMm - Step, rackMm), At(guide, travelMm + Step, rackMm));
-            var (righter, lefter) = (At(guide, travelMm, rackMm - Step), At(guide, travelMm, rackMm + Step));
+            var motion = OnPoints(setting).MotionOf(CarAxle.Front, WheelSide.Left)!;
+            var at = At(motion, travelMm, rackMm);
+            var (lower, higher) = (At(motion, travelMm - Step, rackMm), At(motion, travelMm + Step, rackMm));
+            var (righter, lefter) = (At(motion, travelMm, rackMm - Step), At(motion, travelMm, rackMm + Step));
 
             AssertChange(lower.CamberDeg, higher.CamberDeg, at.CamberPerTravel);
             AssertChange(lower.HeadingDeg, higher.HeadingDeg, at.HeadingPerTravel);
@@ -35,27 +36,27 @@ public sealed class WheelGuideTests
 
     // Within what the steering axis' own lean adds at some degrees of steer.
     [Fact]
-    public void A_wheel_that_is_not_drawn_gains_camber_by_caster() =>
+    public void A_wheel_without_points_gains_camber_by_caster() =>
         Gen.Select(Gen.Double[0, 10], Gen.Double[-3, 1], Gen.Double[-2, 2]).Sample((casterDeg, camberDeg, steerDeg) =>
         {
             var axle = WorkedCar.Make().Front with { LeftCasterDeg = casterDeg, LeftCamberDeg = camberDeg, InclinationDeg = 12 };
-            var guide = WheelGuide.Of(axle, CarAxle.Front, WheelSide.Left)!;
+            var motion = axle.MotionOf(CarAxle.Front, WheelSide.Left)!;
 
-            AssertChange(At(guide, 0, steerDeg - Step).CamberDeg, At(guide, 0, steerDeg + Step).CamberDeg, At(guide, 0, steerDeg).CamberPerSteer, 0.02);
+            AssertChange(At(motion, 0, steerDeg - Step).CamberDeg, At(motion, 0, steerDeg + Step).CamberDeg, At(motion, 0, steerDeg).CamberPerSteer, 0.02);
         });
 
-    private static HandlingAxle Drawn(CornerSetting setting) => WorkedCar.Make().Front with
+    private static HandlingAxle OnPoints(CornerSetting setting) => WorkedCar.Make().Front with
     {
-        Points = setting.Suspension,
+        Suspension = SuspensionModel.From(setting.Suspension),
         LeftCamberDeg = setting.CamberDeg,
         LeftToeDeg = setting.ToeDeg,
         LoadedRadiusMm = setting.LoadedRadiusMm,
     };
 
-    private static GuidedWheel At(WheelGuide guide, double travelMm, double steer)
+    private static WheelPose At(WheelMotion motion, double travelMm, double steer)
     {
-        var state = guide.Origin;
-        Assert.True(guide.TryAt(travelMm, steer, ref state, out var wheel));
+        var state = motion.Origin;
+        Assert.True(motion.TryAt(travelMm, steer, ref state, out var wheel));
         return wheel;
     }
 

@@ -1,27 +1,27 @@
-namespace SetupService.Domain.Handling.Guides;
+namespace SetupService.Domain.Suspension;
 
 /// <summary>What the suspension makes of a wheel at one travel and steer, in the axes of the body and as a left wheel. Lengths in mm.</summary>
-public readonly record struct GuidedWheel
+public readonly record struct WheelPose
 {
     /// <summary>Camber against the body, degrees.</summary>
     public required double CamberDeg { get; init; }
 
-    /// <summary>Change of that camber per mm of wheel travel, degrees, nearly: nothing where camber is told by readings.</summary>
+    /// <summary>Change of that camber per mm of wheel travel, degrees, to first order: nothing where camber is told by readings.</summary>
     public required double CamberPerTravel { get; init; }
 
-    /// <summary>Change of that camber per unit of steer input, degrees, nearly: without what added caster makes of it.</summary>
+    /// <summary>Change of that camber per unit of steer input, degrees, to first order: without what added caster makes of it.</summary>
     public required double CamberPerSteer { get; init; }
 
     /// <summary>Heading against the body, degrees, positive = left; toe included.</summary>
     public required double HeadingDeg { get; init; }
 
-    /// <summary>Change of heading per mm of wheel travel, degrees, nearly: nothing where toe is told by readings.</summary>
+    /// <summary>Change of heading per mm of wheel travel, degrees, to first order: nothing where toe is told by readings.</summary>
     public required double HeadingPerTravel { get; init; }
 
     /// <summary>Change of heading per unit of steer input, degrees.</summary>
     public required double HeadingPerSteer { get; init; }
 
-    /// <summary>How far the contact of the undeflected tyre stands above where it stood at rest.</summary>
+    /// <summary>How far the contact of the undeflected tyre stands above where it stood at ride height.</summary>
     public required double ContactRiseMm { get; init; }
 
     /// <summary>Distance of the contact from the car's centre plane.</summary>
@@ -42,7 +42,7 @@ public readonly record struct GuidedWheel
     /// <summary>Spring travel by wheel travel.</summary>
     public required double SpringMotionRatio { get; init; }
 
-    /// <summary>How far the spring is pressed together since rest; negative = let out.</summary>
+    /// <summary>How far the spring is compressed since ride height; negative = extended.</summary>
     public required double SpringTravelMm { get; init; }
 
     /// <summary>Spring travel per unit of steer input, mm.</summary>
@@ -51,6 +51,6 @@ public readonly record struct GuidedWheel
     /// <summary>Damper travel by wheel travel.</summary>
     public required double DamperMotionRatio { get; init; }
 
-    /// <summary>Whether the roll centre is taken to stay where it is stated while the body rolls: no points say how it moves.</summary>
+    /// <summary>True where the roll centre is taken to stay where it is stated while the body rolls: no points say how it moves.</summary>
     public required bool HoldsInRoll { get; init; }
 }

@@ -1,0 +1,118 @@
+using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension.Points;
+using SetupService.Domain.Suspension.Readings;
+
+namespace SetupService.Domain.Suspension;
+
+/// <summary>
+/// A suspension known by readings: camber, and toe where it was read, over travel; steering axis and top mount as far as they were read. The
+/// curves are made once, when they are first asked for.
+/// </summary>
+public sealed class MeasuredSuspension : SuspensionModel
+{
+    private static readonly SuspensionGap SidewaysNeedsPoints = new(
+        SuspensionGapKind.NeedsPoints, "readings of camber do not tell how far the wheel centre moves sideways", ["/suspension/points"]);
+
+    private static readonly SuspensionGap ToeNotRead = new(
+        SuspensionGapKind.BeyondReadings, "toe was not read at these travels", ["/suspension/readings"]);
+
+    private readonly Lazy<(MeasuredCorner? Corner, CornerReadingsFault? Fault)> _made;
+
+    internal MeasuredSuspension(CornerReadings readings)
+    {
+        Readings = readings;
+        _made = new(() => (MeasuredCorner.From(readings, out var fault), fault), LazyThreadSafetyMode.PublicationOnly);
+    }
+
+    /// <summary>What was read.</summary>
+    public CornerReadings Readings { get; }
+
+    /// <summary>The corner they make; null where <see cref="Fault"/> says why they make none.</summary>
+    public MeasuredCorner? Corner => _made.Value.Corner;
+
+    /// <summary>Why the readings make no corner; null where they do.</summary>
+    public CornerReadingsFault? Fault => _made.Value.Fault;
+
+    /// <inheritdoc />
+    public override SuspensionLayout? Layout => SuspensionLayout.Measured;
+
+    /// <inheritdoc />
+    public override SuspensionFigures Tells => SuspensionFigures.CamberOverTravel;
+
+    /// <inheritdoc />
+    public override IReadOnlyList<Contradiction> Contradictions
+    {
+        get
+        {
+            if (Fault is not { } fault) return [];
+            var (member, message) = MeasuredWords.Fault(fault);
+            return [new(member, message)];
+        }
+    }
+
+    /// <inheritdoc />
+    public override double? ReadCamberDeg => Corner?.CamberAt(0)?.AngleDeg.Value;
+
+    /// <inheritdoc />
+    public override double? ReadToeDeg => Corner?.ToeAt(0)?.AngleDeg.Value;
+
+    /// <inheritdoc />
+    public override StatedFigures? AtStated(WheelSetup setup) => Corner is null ? null : new StatedFigures
+    {
+        CasterDeg = Corner.CasterDeg?.Value,
+        SteeringAxisInclinationDeg = Corner.InclinationDeg?.Value,
+    };
+
+    /// <inheritdoc />
+    public override WheelMotion? MotionOf(WheelSetup setup) => Corner is null ? null : new TabulatedMotion(setup, Corner);
+
+    /// <inheritdoc />
+    public override WheelPath PathOver(WheelSetup setup, double fromMm, double toMm, WorkBudget? budget = null)
+    {
+        ArgumentNullException.ThrowIfNull(setup);
+        if (Corner is null) return Unknown(setup, ContradictionGap());
+        if (Corner.CamberAt(0) is not { } stated) return Unknown(setup, BeyondReadings(Corner, 0));
+        var camberShiftDeg = setup.CamberDeg - stated.AngleDeg.Value;
+        var toeShiftDeg = setup.ToeDeg - Corner.ToeAt(0)?.AngleDeg.Value;
+        var (places, errorDeg, isExtended, isToeKnown) = (new List<WheelPathPoint>(), 0.0, false, toeShiftDeg is not null);
+        SuspensionGap? gap = null;
+        foreach (var travelMm in PathTravels.Between(fromMm, toMm))
+        {
+            if (Corner.CamberAt(travelMm) is not { } camber)
+            {
+                gap = BeyondReadings(Corner, travelMm) with { ReachedMm = places.Count > 0 ? places[^1].TravelMm : null };
+                break;
+            }
+
+            var toe = Corner.ToeAt(travelMm);
+            isToeKnown &= toe is not null;
+            errorDeg = Math.Max(errorDeg, camber.AngleDeg.StandardError);
+            isExtended |= camber.IsExtended;
+            places.Add(new(travelMm, camber.AngleDeg.Value + camberShiftDeg, toe?.AngleDeg.Value + toeShiftDeg, null));
+        }
+
+        return new()
+        {
+            Points = places,
+            StatedCamberDeg = setup.CamberDeg,
+            Gap = gap,
+            SidewaysGap = SidewaysNeedsPoints,
+            ToeGap = isToeKnown ? null : ToeNotRead,
+            CamberErrorDeg = errorDeg,
+            IsExtrapolated = isExtended || stated.IsExtended,
+        };
+    }
+
+    private static WheelPath Unknown(WheelSetup setup, SuspensionGap gap) =>
+        new() { Points = [], StatedCamberDeg = setup.CamberDeg, Gap = gap, SidewaysGap = SidewaysNeedsPoints, ToeGap = gap };
+
+    private static SuspensionGap BeyondReadings(MeasuredCorner corner, double travelMm) => new(
+        SuspensionGapKind.BeyondReadings, MeasuredWords.BeyondReadings(travelMm, corner.FirstMm, corner.LastMm), ["/suspension/readings"]);
+
+    private SuspensionGap ContradictionGap()
+    {
+        var first = Contradictions[0];
+        var kind = Fault is CornerReadingsFault.TooFewHeights ? SuspensionGapKind.TooFewReadings : SuspensionGapKind.Contradicts;
+        return new(kind, first.Message, ["/suspension/" + first.Member]) { Member = first.Member };
+    }
+}

@@ -1,0 +1,76 @@
+using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension.Points;
+using SetupService.Domain.Suspension.Readings;
+
+namespace SetupService.Domain.Suspension;
+
+/// <summary>
+/// What is known of how the wheels of an axle move. It answers one question: where is the wheel at this travel and rack, which figures
+/// follow, how sure are they, and what is unknown and why. Exactly three cases: from hardpoints
+/// (<see cref="HardpointSuspension"/>), from readings (<see cref="MeasuredSuspension"/>) and from a few figures (<see cref="FigureSuspension"/>).
+/// Immutable and made once per axle; safe for several threads. Left wheel, axes and signs as ISO 8855; a right wheel is its mirror image.
+/// </summary>
+public abstract class SuspensionModel
+{
+    private protected SuspensionModel()
+    {
+    }
+
+    /// <summary>The kind of suspension, by which typical values are chosen; null where nobody said.</summary>
+    public abstract SuspensionLayout? Layout { get; }
+
+    /// <summary>Which figures it tells by itself. What it does not tell is taken from <see cref="WheelSetup"/>.</summary>
+    public abstract SuspensionFigures Tells { get; }
+
+    /// <summary>Why the points or readings make no suspension, the first to look at first; empty where they do.</summary>
+    public abstract IReadOnlyList<Contradiction> Contradictions { get; }
+
+    /// <summary>True where both wheels moving alike lean otherwise than both moving oppositely: a twist beam.</summary>
+    public virtual bool HasTwoMotions => false;
+
+    /// <summary>From the points of the left corner; they may contradict each other.</summary>
+    public static SuspensionModel From(Hardpoints points)
+    {
+        ArgumentNullException.ThrowIfNull(points);
+        return new HardpointSuspension(points);
+    }
+
+    /// <summary>From what was read of the left corner; the readings may contradict each other.</summary>
+    public static SuspensionModel From(CornerReadings readings)
+    {
+        ArgumentNullException.ThrowIfNull(readings);
+        return new MeasuredSuspension(readings);
+    }
+
+    /// <summary>From nothing but the few figures of <see cref="WheelSetup"/>, of a kind of suspension nobody named.</summary>
+    public static SuspensionModel FromFigures { get; } = new FigureSuspension(null);
+
+    /// <summary>From nothing but the few figures of <see cref="WheelSetup"/>, of a known kind of suspension.</summary>
+    public static SuspensionModel FromFiguresOf(SuspensionLayout? layout) => layout is null ? FromFigures : new FigureSuspension(layout);
+
+    /// <summary>Camber read at the stated position, degrees; null where none was read.</summary>
+    public virtual double? ReadCamberDeg => null;
+
+    /// <summary>Toe read at the stated position, degrees; null where none was read.</summary>
+    public virtual double? ReadToeDeg => null;
+
+    /// <summary>What it tells of the wheel at the stated position; null where it contradicts itself or does not hold its wheel there.</summary>
+    /// <param name="setup">How the wheel is set; of it only camber, toe, loaded radius and motion are looked at.</param>
+    public abstract StatedFigures? AtStated(WheelSetup setup);
+
+    /// <summary>
+    /// The motion of a wheel set in a certain way, to be asked position by position without allocating; null where the suspension
+    /// contradicts itself or does not reach the ride height asked for.
+    /// </summary>
+    public abstract WheelMotion? MotionOf(WheelSetup setup);
+
+    /// <summary>
+    /// The wheel's path between two travels, the rack in the middle: lean, steer and sideways movement at steps of at most
+    /// <see cref="WheelPath.LongestStepMm"/>, and what of it is unknown, why, and which inputs would settle it.
+    /// </summary>
+    /// <param name="setup">How the wheel is set; of it only camber, toe and motion are looked at.</param>
+    /// <param name="fromMm">Travel from the stated position the path starts at, mm; positive = bump.</param>
+    /// <param name="toMm">Travel it ends at, mm; may be less than <paramref name="fromMm"/>.</param>
+    /// <param name="budget">Work allowed; null = any.</param>
+    public abstract WheelPath PathOver(WheelSetup setup, double fromMm, double toMm, WorkBudget? budget = null);
+}

@@ -1,0 +1,27 @@
+using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension.Kinematics;
+
+namespace SetupService.Domain.Suspension;
+
+/// <summary>
+/// Moves one wheel, set in one way, to a travel and steer. Of a left wheel; a right one is moved as its mirror image. Immutable and safe
+/// for several threads: the caller keeps the pose a continuation goes on from. Asking allocates nothing.
+/// </summary>
+public abstract class WheelMotion
+{
+    private protected WheelMotion()
+    {
+    }
+
+    /// <summary>The pose a continuation starts from: ride height, rack in the middle.</summary>
+    public abstract SuspensionPose Origin { get; }
+
+    /// <summary>Moves the wheel.</summary>
+    /// <param name="travelMm">Wheel travel from the present ride height, mm; positive = bump.</param>
+    /// <param name="steer">Rack travel, mm, where points have a rack, else degrees of steer; positive = left.</param>
+    /// <param name="pose">The pose to go on from; moved to the new one, or as far as the way leads.</param>
+    /// <param name="wheel">Where the wheel then is.</param>
+    /// <param name="budget">Work allowed; null = any.</param>
+    /// <returns>False where the wheel cannot be there, or the work allowed is spent.</returns>
+    public abstract bool TryAt(double travelMm, double steer, ref SuspensionPose pose, out WheelPose wheel, WorkBudget? budget = null);
+}
