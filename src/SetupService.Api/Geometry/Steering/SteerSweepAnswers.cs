@@ -1,5 +1,6 @@
 using SetupService.Api.Http.Parts;
 using SetupService.Domain.Answers;
+using SetupService.Domain.Geometry;
 using SetupService.Domain.Suspension.Steering;
 
 namespace SetupService.Api.Geometry.Steering;

@@ -1,6 +1,7 @@
 using SetupService.Api.Http.Parts;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Answers;
+using SetupService.Domain.Geometry;
 using SetupService.Domain.Suspension.Steering;
 
 namespace SetupService.Api.Geometry.Steering;

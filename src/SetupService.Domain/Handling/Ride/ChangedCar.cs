@@ -1,5 +1,4 @@
 using SetupService.Domain.Handling.Cars;
-using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Vehicles;
 

@@ -1,4 +1,5 @@
 using CsCheck;
+using SetupService.Domain.Geometry;
 using SetupService.Domain.Suspension.Steering;
 
 namespace SetupService.Domain.Tests.Geometry.Steering;

@@ -3,7 +3,6 @@ using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Readings;
-using SetupService.Domain.Tests.Geometry.Measured;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Tests.Handling.Cornering;

@@ -1,7 +1,7 @@
 using SetupService.Domain.Answers;
-using SetupService.Domain.Geometry;
+using SetupService.Domain.Suspension.Steering;
 
-namespace SetupService.Domain.Suspension.Steering;
+namespace SetupService.Domain.Geometry;
 
 /// <summary>The cautions that go with steering axes: what can hurt somebody who acts on the answer, gravest first.</summary>
 public static class SteeringCautions
