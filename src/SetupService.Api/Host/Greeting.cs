@@ -9,7 +9,7 @@ internal static class Greeting
     public static void GreetOnStart(this WebApplication app) =>
         app.Lifetime.ApplicationStarted.Register(() =>
         {
-            // No address, no listener: the API description is being written at build time, or a test hosts the service.
+            // No address, no listener: a test hosts the service.
             var address = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()?.Addresses.FirstOrDefault();
             if (address is not null)
                 Console.Out.WriteLine(Text(Reachable(address)));

@@ -17,7 +17,7 @@ public sealed class ExamplesTests(ServiceFixture fixture) : IClassFixture<Servic
         {
             foreach (var operation in path.Value.EnumerateObject())
             {
-                if (RequestOf(path.Name, operation) is not { } request)
+                if (RequestOf(document.RootElement.GetProperty("components"), path.Name, operation) is not { } request)
                     continue;
 
                 using (request)
@@ -33,19 +33,23 @@ public sealed class ExamplesTests(ServiceFixture fixture) : IClassFixture<Servic
         Assert.True(sent > 5, $"Only {sent} calls could be tried.");
     }
 
-    private static HttpRequestMessage? RequestOf(string path, JsonProperty operation)
+    private static HttpRequestMessage? RequestOf(JsonElement components, string path, JsonProperty operation)
     {
         List<string> query = [];
         if (operation.Value.TryGetProperty("parameters", out var parameters))
-            query.AddRange(parameters.EnumerateArray().Select(parameter => $"{parameter.GetProperty("name").GetString()}={Uri.EscapeDataString(parameter.GetProperty("example").ToString())}"));
+            query.AddRange(parameters.EnumerateArray().Select(parameter => Shared(components, "parameters", parameter)).Select(parameter => $"{parameter.GetProperty("name").GetString()}={Uri.EscapeDataString(parameter.GetProperty("example").ToString())}"));
 
         HttpRequestMessage request = new(new HttpMethod(operation.Name.ToUpperInvariant()), new Uri($"{path}?{string.Join('&', query)}".TrimEnd('?'), UriKind.Relative));
         if (!operation.Value.TryGetProperty("requestBody", out var body))
             return request;
-        if (!body.GetProperty("content").TryGetProperty("application/json", out var media) || !media.TryGetProperty("example", out var example))
+        if (!body.GetProperty("content").TryGetProperty("application/json", out var media) || !media.TryGetProperty("examples", out var examples))
             return null;
 
+        var example = Shared(components, "examples", examples.GetProperty("demo")).GetProperty("value");
         request.Content = new StringContent(example.GetRawText(), Encoding.UTF8, "application/json");
         return request;
     }
+
+    private static JsonElement Shared(JsonElement components, string kind, JsonElement reference) =>
+        components.GetProperty(kind).GetProperty(reference.GetProperty("$ref").GetString()!.Split('/')[^1]);
 }

@@ -28,23 +28,87 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
          "ContributionsPart", "LateralRangeDocument", "SensitivityPart", "DepthsDocument", "DepthsPart",
          "TreadTemperaturesDocument", "TemperatureWindowDocument", "PressuresDocument", "TemperatureRangePart"];
 
-    [Fact]
-    public async Task The_committed_json_is_what_is_served() =>
-        Assert.Equal(
-            Normalized(await File.ReadAllTextAsync(ContractFile.Path("openapi.json"))),
-            Normalized(await fixture.Client.GetStringAsync(new Uri("/openapi/v1.json", UriKind.Relative))));
-
     /// <summary>Writes the file anew where it differs, so that a change of the contract is one commit away and seen in it.</summary>
-    [Fact]
-    public async Task The_committed_yaml_is_what_is_served()
+    [Theory]
+    [InlineData("json")]
+    [InlineData("yaml")]
+    public async Task The_committed_file_is_what_is_served(string form)
     {
-        var served = Normalized(await fixture.Client.GetStringAsync(new Uri("/openapi/v1.yaml", UriKind.Relative)));
-        var path = ContractFile.Path("openapi.yaml");
+        var served = Normalized(await fixture.Client.GetStringAsync(new Uri($"/openapi/v1.{form}", UriKind.Relative)));
+        var path = ContractFile.Path($"openapi.{form}");
         var committed = File.Exists(path) ? Normalized(await File.ReadAllTextAsync(path)) : "";
         if (committed != served)
             await File.WriteAllTextAsync(path, served);
 
-        Assert.True(committed == served, "api/openapi.yaml was not what is served; it has been written anew. Commit it.");
+        Assert.True(committed == served, $"api/openapi.{form} was not what is served; it has been written anew. Commit it.");
+    }
+
+    [Fact]
+    public async Task The_description_is_short_enough_to_be_read()
+    {
+        var served = await fixture.Client.GetByteArrayAsync(new Uri("/openapi/v1.json", UriKind.Relative));
+
+        Assert.InRange(served.Length, 100_000, 500_000);
+        using var document = JsonDocument.Parse(served);
+        Assert.All(
+            Operations(document).SelectMany(call => call.Operation.GetProperty("responses").GetProperty("200").GetProperty("content").EnumerateObject()),
+            media => Assert.False(media.Name.StartsWith("image/", StringComparison.Ordinal) && (media.Value.TryGetProperty("example", out _) || media.Value.TryGetProperty("examples", out _))));
+    }
+
+    [Fact]
+    public async Task Refusals_parameters_and_headers_are_written_once()
+    {
+        using var document = await Served();
+        var operations = Operations(document).ToArray();
+        foreach ((var call, var operation) in operations)
+        {
+            foreach (var response in operation.GetProperty("responses").EnumerateObject().Where(response => response.Name != "200"))
+                Assert.StartsWith("#/components/responses/", response.Value.GetProperty("$ref").GetString(), StringComparison.Ordinal);
+            Assert.Equal("#/components/headers/RequestId", operation.GetProperty("responses").GetProperty("200").GetProperty("headers").GetProperty("Request-Id").GetProperty("$ref").GetString());
+            if (operation.TryGetProperty("parameters", out var parameters))
+                Assert.All(parameters.EnumerateArray(), parameter => Assert.True(parameter.TryGetProperty("$ref", out _), call));
+        }
+
+        var components = document.RootElement.GetProperty("components");
+        Assert.InRange(components.GetProperty("responses").EnumerateObject().Count(), 5, 12);
+        Assert.InRange(components.GetProperty("parameters").EnumerateObject().Count(), 5, 20);
+        Assert.Equal(0, document.RootElement.GetProperty("security").GetArrayLength());
+    }
+
+    [Fact]
+    public async Task Every_set_of_words_has_one_name_and_no_name_is_numbered()
+    {
+        using var document = await Served();
+        var components = document.RootElement.GetProperty("components").GetProperty("schemas");
+        var named = components.EnumerateObject().Count(schema => schema.Value.TryGetProperty("enum", out _));
+
+        Assert.True(named > 20, $"Only {named} sets of words.");
+        Assert.Equal(named, EnumsIn(document.RootElement));
+        Assert.DoesNotContain(components.EnumerateObject(), schema => schema.Name.Any(char.IsAsciiDigit));
+    }
+
+    [Fact]
+    public async Task What_may_be_left_out_is_a_bare_reference_and_what_may_be_null_is_either()
+    {
+        using var document = await Served();
+        int bare = 0, either = 0;
+        foreach ((var schema, var member, var value) in Members(document))
+        {
+            var isRequired = document.RootElement.GetProperty("components").GetProperty("schemas").GetProperty(schema)
+                .TryGetProperty("required", out var required) && required.EnumerateArray().Any(name => name.GetString() == member);
+            if (value.TryGetProperty("oneOf", out var kinds))
+            {
+                Assert.True(isRequired, $"{schema}.{member}");
+                Assert.Equal(["$ref", "type"], kinds.EnumerateArray().Select(kind => Assert.Single(kind.EnumerateObject()).Name));
+                either++;
+            }
+            else if (!isRequired && value.TryGetProperty("$ref", out _))
+            {
+                bare++;
+            }
+        }
+
+        Assert.True(bare > 20 && either > 20, $"{bare} bare, {either} either.");
     }
 
     [Fact]
@@ -66,7 +130,7 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
             Assert.All(owed, status => Assert.True(responses.TryGetProperty(status, out _), $"{call} lacks {status}"));
             foreach (var response in responses.EnumerateObject().Where(response => response.Name[0] is '4' or '5'))
             {
-                var media = response.Value.GetProperty("content").GetProperty(Problem.MediaType);
+                var media = Resolved(document, response.Value).GetProperty("content").GetProperty(Problem.MediaType);
                 Assert.Equal("#/components/schemas/Problem", media.GetProperty("schema").GetProperty("$ref").GetString());
                 Assert.Equal(response.Name, media.GetProperty("example").GetProperty("status").GetRawText());
             }
@@ -82,11 +146,8 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
         using var document = await Served();
         foreach ((var schema, var member, var value) in Members(document))
         {
-            // A reference is described where it stands, or beside the null it may be.
-            var described = value.TryGetProperty("oneOf", out var either) ? either.EnumerateArray().Last() : value;
-            var isKind = value.TryGetProperty("enum", out var words) && words.GetArrayLength() == 1;
-            Assert.True(isKind || described.TryGetProperty("description", out _), $"{schema}.{member} has no description");
-            if (IsNumber(value) || (Types(value).Contains("string") && !isKind))
+            Assert.True(value.TryGetProperty("description", out _), $"{schema}.{member} has no description");
+            if (IsNumber(value) || Types(value).Contains("string"))
                 Assert.True(value.TryGetProperty("examples", out _), $"{schema}.{member} has no example");
         }
     }
@@ -134,11 +195,18 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
             mapping.EnumerateObject().Select(kind => kind.Name));
         foreach (var kind in mapping.EnumerateObject())
         {
-            var variant = schemas.GetProperty(kind.Value.GetString()!.Split('/')[^1]);
-            Assert.Equal("object", variant.GetProperty("type").GetString());
-            Assert.Contains(variant.GetProperty("required").EnumerateArray(), member => member.GetString() == "kind");
-            Assert.Equal(kind.Name, Assert.Single(variant.GetProperty("properties").GetProperty("kind").GetProperty("enum").EnumerateArray()).GetString());
+            // The base and the kind's own members; the base alone has the member that tells the kind.
+            var parts = schemas.GetProperty(kind.Value.GetString()!.Split('/')[^1]).GetProperty("allOf");
+            Assert.Equal(2, parts.GetArrayLength());
+            Assert.Equal("#/components/schemas/SuspensionDocument", parts[0].GetProperty("$ref").GetString());
+            Assert.False(parts[1].GetProperty("properties").TryGetProperty("kind", out _));
         }
+
+        Assert.False(suspension.TryGetProperty("anyOf", out _));
+        Assert.Equal(["kind"], suspension.GetProperty("properties").EnumerateObject().Select(member => member.Name));
+        Assert.Equal(
+            mapping.EnumerateObject().Select(kind => kind.Name),
+            schemas.GetProperty("SuspensionKind").GetProperty("enum").EnumerateArray().Select(word => word.GetString()));
     }
 
     [Fact]
@@ -167,6 +235,19 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
 
     private async Task<JsonDocument> Served() => JsonDocument.Parse(await fixture.Client.GetStringAsync(new Uri("/openapi/v1.json", UriKind.Relative)));
 
+    private static JsonElement Resolved(JsonDocument document, JsonElement part) => part.TryGetProperty("$ref", out var target)
+        ? target.GetString()!.Split('/').Skip(1).Aggregate(document.RootElement, (place, name) => place.GetProperty(name))
+        : part;
+
+    /// <summary>How many schemas in the document are a set of words; examples are none.</summary>
+    private static int EnumsIn(JsonElement place) => place.ValueKind switch
+    {
+        JsonValueKind.Object => (place.TryGetProperty("enum", out _) ? 1 : 0)
+            + place.EnumerateObject().Where(member => member.Name is not ("examples" or "example")).Sum(member => EnumsIn(member.Value)),
+        JsonValueKind.Array => place.EnumerateArray().Sum(EnumsIn),
+        _ => 0,
+    };
+
     private static IEnumerable<(string Call, JsonElement Operation)> Operations(JsonDocument document) =>
         from path in document.RootElement.GetProperty("paths").EnumerateObject()
         from operation in path.Value.EnumerateObject()
@@ -174,8 +255,9 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
 
     private static IEnumerable<(string Schema, string Member, JsonElement Value)> Members(JsonDocument document) =>
         from schema in document.RootElement.GetProperty("components").GetProperty("schemas").EnumerateObject()
-        where schema.Value.TryGetProperty("properties", out _)
-        from member in schema.Value.GetProperty("properties").EnumerateObject()
+        let own = schema.Value.TryGetProperty("allOf", out var parts) ? parts[1] : schema.Value
+        where own.TryGetProperty("properties", out _)
+        from member in own.GetProperty("properties").EnumerateObject()
         select (schema.Name, member.Name, member.Value);
 
     private static bool IsNumber(JsonElement value) => Types(value).Any(type => type is "number" or "integer");

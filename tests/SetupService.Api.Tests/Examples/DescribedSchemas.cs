@@ -47,7 +47,10 @@ internal sealed class DescribedSchemas
     /// <summary>What is wrong with the JSON answer of a call; null where nothing is.</summary>
     public string? FaultOf(string method, string path, int status, string answer)
     {
-        var media = _document["paths"]?[path]?[method]?["responses"]?[$"{status}"]?["content"]?[status == 200 ? "application/json" : "application/problem+json"];
+        var response = _document["paths"]?[path]?[method]?["responses"]?[$"{status}"];
+        if (response?["$ref"]?.GetValue<string>() is { } shared)
+            response = _document["components"]!["responses"]![shared.Split('/')[^1]];
+        var media = response?["content"]?[status == 200 ? "application/json" : "application/problem+json"];
         var reference = media?["schema"]?["$ref"]?.GetValue<string>();
         return reference is null ? $"{method} {path} {status} has no named schema" : FaultOf(reference[Here.Length..], answer);
     }
@@ -66,10 +69,23 @@ internal sealed class DescribedSchemas
         return $"{schema} is not kept: {string.Join(" | ", faults)} in {json}";
     }
 
+    /// <summary>
+    /// A body without the members that are null: the reader takes them for members left out; the schema describes the plain form,
+    /// without them.
+    /// </summary>
+    public static string WithoutNulls(string body) => WithoutNulls(JsonNode.Parse(body))?.ToJsonString() ?? "null";
+
+    private static JsonNode? WithoutNulls(JsonNode? node) => node switch
+    {
+        JsonObject group => new JsonObject(group.Where(member => member.Value is not null).Select(member => KeyValuePair.Create(member.Key, WithoutNulls(member.Value)))),
+        JsonArray list => new JsonArray([.. list.Select(WithoutNulls)]),
+        _ => node?.DeepClone(),
+    };
+
     private static JsonNode Closed(JsonNode schema)
     {
         var copy = schema.DeepClone();
-        if (copy["properties"] is not null && copy["additionalProperties"] is null && copy["allOf"] is null)
+        if (copy["properties"] is not null && copy["additionalProperties"] is null && copy["unevaluatedProperties"] is null)
             copy["additionalProperties"] = false;
         return copy;
     }

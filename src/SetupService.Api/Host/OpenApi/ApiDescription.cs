@@ -18,6 +18,9 @@ internal static class ApiDescription
             options.AddOperationTransformer<MediaExamples>();
             options.AddDocumentTransformer<DocumentFrame>();
             options.AddDocumentTransformer<ChangeSchemas>();
+            options.AddDocumentTransformer<PlainReferences>();
+            options.AddDocumentTransformer<KindSchemas>();
+            options.AddDocumentTransformer<SharedParts>();
         });
 
     public static void UseApiPages(this WebApplication app) =>

@@ -29,6 +29,11 @@ internal sealed class ContractSchemas(JsonContract contract) : IOpenApiSchemaTra
             schema.AdditionalPropertiesAllowed = false;
         if (context.JsonTypeInfo.PolymorphismOptions is { } variants && schema.AnyOf is { Count: > 0 } kinds)
             DescribeKinds(kinds, variants.TypeDiscriminatorPropertyName);
+
+
+        // Every number is a double unless it says otherwise.
+        if (schema.Format == "double")
+            schema.Format = null;
         return Task.CompletedTask;
     }
 
@@ -36,6 +41,7 @@ internal sealed class ContractSchemas(JsonContract contract) : IOpenApiSchemaTra
     {
         schema.Type = JsonSchemaType.String;
         schema.Enum = [.. Enum.GetNames(type).Select(name => (JsonNode)JsonNamingPolicy.CamelCase.ConvertName(name))];
+        (schema.Metadata ??= new Dictionary<string, object>())[PlainReferences.SetName] = type.Name;
     }
 
     private static void DescribeId(OpenApiSchema schema)

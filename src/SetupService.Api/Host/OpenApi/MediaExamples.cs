@@ -6,7 +6,10 @@ using SetupService.Api.Http;
 
 namespace SetupService.Api.Host.OpenApi;
 
-/// <summary>Shows with each media type of a call what is sent and what comes back: the files of api/examples, whatever their format.</summary>
+/// <summary>
+/// Shows with each call what is sent and what comes back: the files of api/examples. A request is shown whole, so that it can be
+/// sent as it stands, and once for all calls that take it; an answer is shortened, a picture left out.
+/// </summary>
 internal sealed class MediaExamples : IOpenApiOperationTransformer
 {
     private static readonly Dictionary<string, string> Endings = new(StringComparer.Ordinal)
@@ -14,10 +17,9 @@ internal sealed class MediaExamples : IOpenApiOperationTransformer
         [ProducedMedia.Json.Type] = "json",
         [NdjsonBatch.MediaType] = "ndjson",
         [CsvBatch.MediaType] = "csv",
-        ["image/svg+xml"] = "svg",
     };
 
-    // A page shows itself; these are short ones.
+    // A page shows its first line.
     private static readonly Dictionary<string, string> Pages = new(StringComparer.Ordinal)
     {
         ["docs/problems/{name}"] = "too-large",
@@ -28,16 +30,13 @@ internal sealed class MediaExamples : IOpenApiOperationTransformer
     {
         if (context.Description.ActionDescriptor.EndpointMetadata.OfType<ExampleName>().LastOrDefault() is { } example)
         {
-            Show(operation.RequestBody?.Content, example.Name + ".request.");
-            Show(operation.Responses?["200"].Content, example.Name + ".answer.");
-            if (operation.RequestBody?.Content?.TryGetValue(CsvBatch.RequestMediaType, out var form) == true)
-                form.Example = Form(example.Name);
+            ShowRequest(operation.RequestBody?.Content, example.Name, context.Document!);
+            ShowAnswer(operation.Responses?["200"].Content, example.Name, context.Document!);
         }
         else if (Pages.TryGetValue(context.Description.RelativePath ?? "", out var page))
         {
             ShowPage(operation, context.Description.RelativePath!.Replace("{name}", page + ".md", StringComparison.Ordinal), page);
         }
-
         else
         {
             ShowSamples(operation.Responses?["200"].Content);
@@ -46,13 +45,35 @@ internal sealed class MediaExamples : IOpenApiOperationTransformer
         return Task.CompletedTask;
     }
 
-    private static void Show(IDictionary<string, OpenApiMediaType>? content, string start)
+    private static void ShowRequest(IDictionary<string, OpenApiMediaType>? content, string name, OpenApiDocument document)
     {
         foreach ((var type, var media) in content ?? new Dictionary<string, OpenApiMediaType>())
         {
-            if (Endings.TryGetValue(type, out var ending) && ExampleFiles.Find(start + ending) is { } example)
-                media.Example = example;
+            var isForm = type == CsvBatch.RequestMediaType;
+            var file = $"{name}.request.{(isForm ? "csv" : Endings.GetValueOrDefault(type))}";
+            if ((isForm ? Form(name) : ExampleFiles.Find(file)) is { } example)
+                Share(media, document, file, example);
         }
+    }
+
+    private static void ShowAnswer(IDictionary<string, OpenApiMediaType>? content, string name, OpenApiDocument document)
+    {
+        foreach ((var type, var media) in content ?? new Dictionary<string, OpenApiMediaType>())
+        {
+            var file = $"{name}.answer.{Endings.GetValueOrDefault(type)}";
+            if (ShortExample.From(ExampleFiles.Find(file)) is { } example)
+                Share(media, document, file, example);
+        }
+    }
+
+    /// <summary>An example stands once for all calls, under the name of the first file that holds it.</summary>
+    private static void Share(OpenApiMediaType media, OpenApiDocument document, string file, JsonNode example)
+    {
+        var examples = (document.Components ??= new OpenApiComponents()).Examples ??= new Dictionary<string, IOpenApiExample>();
+        var same = examples.FirstOrDefault(known => JsonNode.DeepEquals(known.Value.Value, example)).Key;
+        if (same is null)
+            examples.Add(file, new OpenApiExample { Value = example });
+        media.Examples = new Dictionary<string, IOpenApiExample> { ["demo"] = new OpenApiExampleReference(same ?? file, document) };
     }
 
     /// <summary>The parts of a table's request, each under its name.</summary>
@@ -66,7 +87,7 @@ internal sealed class MediaExamples : IOpenApiOperationTransformer
         foreach (var parameter in (operation.Parameters ?? []).OfType<OpenApiParameter>())
             parameter.Example = JsonValue.Create(page);
         foreach (var media in (operation.Responses?["200"].Content ?? new Dictionary<string, OpenApiMediaType>()).Values)
-            media.Example = ExampleFiles.Text(resource) is { } text ? JsonValue.Create(text) : null;
+            media.Example = ExampleFiles.Text(resource) is { } text ? JsonValue.Create(text.Split('\n')[0]) : null;
     }
 
     /// <summary>An answer that changes with every build has no file; its members' samples stand for it.</summary>

@@ -75,7 +75,7 @@ internal sealed class Operations : IOpenApiOperationTransformer
                 continue;
 
             response.Description = type.Title + ".";
-            media!.Example = ProblemSamples.Of(type, operation.RequestBody is not null);
+            media!.Example = ProblemSamples.From(type);
         }
     }
 

@@ -31,7 +31,7 @@ internal sealed class PartialSchemas(OpenApiDocument document)
     private OpenApiSchema Member(string owner, string name, IOpenApiSchema[] kinds)
     {
         if (Array.TrueForAll(kinds, kind => kind.Enum is { Count: 1 }))
-            return Teller(kinds);
+            return Teller(owner);
 
         string[] targets = [.. kinds.Select(TargetOf).OfType<string>().Distinct(StringComparer.Ordinal)];
         if (targets.Length == 0)
@@ -41,11 +41,8 @@ internal sealed class PartialSchemas(OpenApiDocument document)
     }
 
     /// <summary>The member that tells the kind.</summary>
-    private static OpenApiSchema Teller(IOpenApiSchema[] kinds) => OrNull(new OpenApiSchema
+    private OpenApiSchema Teller(string owner) => OrNull(new OpenApiSchemaReference(KindSchemas.WordsName(owner), document)
     {
-        Type = JsonSchemaType.String,
-        Enum = [.. kinds.Select(kind => kind.Enum![0].DeepClone())],
-        Examples = [kinds[0].Enum![0].DeepClone()],
         Description = "The kind; left out where it stays as it is. Another kind replaces the whole object.",
     });
 

@@ -10,9 +10,9 @@ internal static class ProblemSamples
 {
     private const string RequestId = "0af7651916cd43dd8448eb211c80319c";
 
-    public static JsonNode Of(ProblemType type, bool hasBody)
+    public static JsonNode From(ProblemType type)
     {
-        var sample = type == ProblemTypes.InvalidRequest ? Problem.Invalid([hasBody ? InBody() : InQuery()]) : Problem.Of(type);
+        var sample = type == ProblemTypes.InvalidRequest ? Problem.Invalid([InBody(), InQuery()]) : Problem.Of(type);
         return JsonSerializer.SerializeToNode(sample with { RequestId = RequestId }, ProblemJsonContext.Default.Problem)!;
     }
 

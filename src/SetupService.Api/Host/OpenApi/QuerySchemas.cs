@@ -27,7 +27,6 @@ internal static class QuerySchemas
         NumberParameter number => new OpenApiSchema
         {
             Type = JsonSchemaType.Number,
-            Format = "double",
             Minimum = number.Minimum.ToString(CultureInfo.InvariantCulture),
             Maximum = number.Maximum.ToString(CultureInfo.InvariantCulture),
         },

@@ -15,6 +15,7 @@ using SetupService.Api.Http;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
+using SetupService.Api.Tests.Examples;
 using SetupService.Api.Vehicles;
 
 namespace SetupService.Api.Tests.Http.Changes;
@@ -74,7 +75,7 @@ public sealed class DescribedChangeTests : IAsyncLifetime
         foreach ((var name, var member) in members)
         {
             foreach (var word in new[] { "description", "minimum", "maximum", "maxLength", "minItems", "maxItems", "examples" })
-                Assert.True(JsonNode.DeepEquals(Told(member!, word), Told(changed[name]!, word)), $"{change}.{name}: {word}");
+                Assert.True(JsonNode.DeepEquals(member![word], changed[name]![word]), $"{change}.{name}: {word}");
         }
     }
 
@@ -82,10 +83,10 @@ public sealed class DescribedChangeTests : IAsyncLifetime
     public void A_change_to_a_suspension_has_the_members_of_every_kind()
     {
         var suspension = _schemas["SuspensionChange"]!["properties"]!;
-        var kind = suspension["kind"]!["oneOf"]![1]!;
 
         Assert.Equal(["kind", "points", "readings", "steerReadings", "topMountReadings"], suspension.AsObject().Select(member => member.Key));
-        Assert.Equal(6, kind["enum"]!.AsArray().Count);
+        Assert.Equal("#/components/schemas/SuspensionKind", (string?)suspension["kind"]!["$ref"]);
+        Assert.Equal(6, _schemas["SuspensionKind"]!["enum"]!.AsArray().Count);
         Assert.NotNull(_schemas["SuspensionPointsChange"]!["properties"]!["strutTop"]);
         Assert.NotNull(_schemas["SuspensionPointsChange"]!["properties"]!["beamShearCentre"]);
     }
@@ -113,7 +114,7 @@ public sealed class DescribedChangeTests : IAsyncLifetime
                 if (change == "null" || faults.Any(fault => fault.Code is FaultCodes.DuplicateMember or FaultCodes.NotFinite or FaultCodes.Syntax))
                     return true; // What a schema cannot say, or the request around the change takes.
 
-                using var document = JsonDocument.Parse(change);
+                using var document = JsonDocument.Parse(DescribedSchemas.WithoutNulls(change));
                 var isValid = schema.Evaluate(document.RootElement).IsValid;
                 Interlocked.Increment(ref isValid ? ref taken : ref refused);
                 return isValid == (faults.Count == 0);
@@ -121,8 +122,6 @@ public sealed class DescribedChangeTests : IAsyncLifetime
             iter: 300);
         Assert.True(taken > 20 && refused > 20, $"The changes are one-sided: {taken} taken, {refused} refused.");
     }
-
-    private static JsonNode? Told(JsonNode member, string word) => member[word] ?? member["oneOf"]?[1]![word];
 
     private static Results<Answer<HealthAnswer>, Problem> Take(Body<ChangeRequest> body) => body.Problem ?? body.Refuse();
 }
