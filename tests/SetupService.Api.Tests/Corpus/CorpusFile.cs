@@ -1,7 +1,6 @@
 using System.IO.Compression;
 using System.Text.Encodings.Web;
 using System.Text.Json;
-using System.Text.Json.Nodes;
 using SetupService.Api.Tests.Contract;
 
 namespace SetupService.Api.Tests.Corpus;
