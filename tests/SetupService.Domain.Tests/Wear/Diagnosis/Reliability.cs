@@ -25,23 +25,37 @@ internal sealed class Reliability
     private void Count(SimulatedCar car)
     {
         var diagnosis = WearDiagnosis.Of(car.Case);
+        var surplus = new double[BinCount];
         foreach (var axle in (CarAxle[])[CarAxle.Front, CarAxle.Rear])
         {
             for (var cause = WearCause.LowNegativeCamber; cause < WearCause.Normal; cause++)
             {
                 if (diagnosis.Probability(cause, axle) is not { } told) continue;
-                ref var bin = ref _bins[Math.Min(BinCount - 1, (int)(told * BinCount))];
-                bin = new(bin.Count + 1, bin.Sum + told, bin.Hits + (car.Faults.Contains((cause, axle)) ? 1 : 0));
+                var index = Math.Min(BinCount - 1, (int)(told * BinCount));
+                var hits = car.Faults.Contains((cause, axle)) ? 1 : 0;
+                ref var bin = ref _bins[index];
+                bin = bin with { Count = bin.Count + 1, Sum = bin.Sum + told, Hits = bin.Hits + hits };
+                surplus[index] += told - hits;
             }
         }
+
+        for (var index = 0; index < BinCount; index++)
+            _bins[index] = _bins[index] with { SquaredSurplus = _bins[index].SquaredSurplus + (surplus[index] * surplus[index]) };
     }
 
     /// <summary>Diagnoses told with about the same probability.</summary>
     /// <param name="Count">How many.</param>
     /// <param name="Sum">Sum of the probabilities told.</param>
     /// <param name="Hits">How many were there.</param>
-    internal readonly record struct Bin(int Count, double Sum, int Hits)
+    /// <param name="SquaredSurplus">Sum over the cars of the square of what a car's own probabilities told too much.</param>
+    internal readonly record struct Bin(int Count, double Sum, int Hits, double SquaredSurplus)
     {
+        /// <summary>
+        /// Standard error of told less found, the cars drawn anew: the causes of one car hang together, so a car, not a cause, is the unit
+        /// drawn (Cochran, Sampling Techniques, 1977, single-stage cluster sampling, ratio to size; from memory).
+        /// </summary>
+        public double StandardError => Count > 0 ? Math.Sqrt(SquaredSurplus) / Count : double.NaN;
+
         public double Told => Count > 0 ? Sum / Count : 0;
 
         public double Found => Count > 0 ? (double)Hits / Count : 0;
