@@ -10,6 +10,9 @@ namespace SetupService.Domain.Suspension;
 /// </summary>
 public sealed class MeasuredSuspension : SuspensionModel
 {
+    /// <summary>How far the curves are carried on beyond the first and last reading, mm (a stated assumption, no source).</summary>
+    public const double ExtensionMm = CamberCurve.ExtensionMm;
+
     private static readonly SuspensionGap SidewaysNeedsPoints = new(
         SuspensionGapKind.NeedsPoints, "readings of camber do not tell how far the wheel centre moves sideways", ["/suspension/points"]);
 

@@ -40,7 +40,9 @@ internal sealed class TabulatedMotion : WheelMotion
     {
         wheel = default;
         if (budget is not null && !budget.TrySpend()) return false;
-        if (CamberAt(_rideTravelMm + travelMm) is not { } camberDeg) return false;
+        var atMm = _rideTravelMm + travelMm;
+        var readAtMm = _corner is null ? atMm : Math.Clamp(atMm, _corner.FirstMm - MeasuredSuspension.ExtensionMm, _corner.LastMm + MeasuredSuspension.ExtensionMm);
+        if (CamberAt(readAtMm) is not { } camberDeg) return false;
         if (_setup.IsSteered && steer != 0)
         {
             if (SteerSweep.Of(new SteeredWheel { CasterDeg = _casterDeg, InclinationDeg = _setup.SteeringAxisInclinationDeg, CamberDeg = camberDeg, ToeDeg = 0 })
@@ -55,7 +57,7 @@ internal sealed class TabulatedMotion : WheelMotion
 
             // As of an upright wheel straight ahead.
             CamberPerSteer = _setup.IsSteered ? Math.Tan(double.DegreesToRadians(_casterDeg)) : 0,
-            HeadingDeg = (_setup.IsSteered ? steer : 0) - ToeAt(_rideTravelMm + travelMm),
+            HeadingDeg = (_setup.IsSteered ? steer : 0) - ToeAt(readAtMm),
             HeadingPerTravel = 0,
             HeadingPerSteer = _setup.IsSteered ? 1 : 0,
             RisePerSteer = 0,
@@ -69,6 +71,7 @@ internal sealed class TabulatedMotion : WheelMotion
             SpringTravelMm = _setup.SpringMotionRatio * travelMm,
             DamperMotionRatio = _setup.DamperMotionRatio,
             HoldsInRoll = true,
+            IsBeyondReadings = readAtMm != atMm,
         };
         return true;
     }

@@ -53,4 +53,7 @@ public readonly record struct WheelPose
 
     /// <summary>True where the roll centre is taken to stay where it is stated while the body rolls: no points say how it moves.</summary>
     public required bool HoldsInRoll { get; init; }
+
+    /// <summary>True where the wheel is beyond what was read of it, carried on for 20 mm: camber and toe are then held at their last known values, which are no answer.</summary>
+    public bool IsBeyondReadings { get; init; }
 }

@@ -5,6 +5,7 @@ using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
 using SetupService.Api.Vehicles;
+using SetupService.Domain.Numerics;
 using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Suspension.Readings;
@@ -71,7 +72,7 @@ internal static class SweepEndpoints
         var corner = MechanismBuilder.Build(SweepInputs.Setting(suspension, request.Alignment, request.LoadedRadiusMm, request.Motion));
         var axle = SweepInputs.Axle(request);
         var rack = request.RackMm?.ToRange() ?? SweepRange.Only(0);
-        if (TravelSweep.Start(corner, request.TravelMm.ToRange(), rack, axle) is not { } sweep)
+        if (TravelSweep.Start(corner, request.TravelMm.ToRange(), rack, axle, WorkBudget.Generous(cancellation)) is not { } sweep)
             return GeometryProblems.NothingHolds();
 
         var assumptions = GeometryAssumptions.ForSweep(request.Suspension, request.Alignment, request.MeasuringDiameterMm, request.Motion is not null);

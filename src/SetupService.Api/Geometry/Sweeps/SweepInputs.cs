@@ -26,6 +26,7 @@ internal static class SweepInputs
         CentreOfGravityHeightMm = request.CentreOfGravityHeightMm,
         BrakeShareFrontPct = request.BrakeShareFrontPct,
         Drive = Drive(request.Axle, request.DrivenAxle),
+        MovesOppositely = request is { Suspension: TwistBeamDocument, Motion: AxleMotionWord.Opposite },
         MeasuringDiameterMm = request.MeasuringDiameterMm ?? AxleInputs.DefaultMeasuringDiameterMm,
     };
 

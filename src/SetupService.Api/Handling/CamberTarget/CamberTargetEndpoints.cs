@@ -7,6 +7,7 @@ using SetupService.Domain.Handling.CamberTarget;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Handling.Inputs;
+using SetupService.Domain.Numerics;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Handling.CamberTarget;
@@ -54,8 +55,12 @@ internal static class CamberTargetEndpoints
                 new FaultLimits { Minimum = hardestG, Unit = "g" });
         }
 
-        if (CamberTargetSearch.Of(reading, demand, Casters(request, reading.Car), cancellation, out var failure) is not { } result)
+        if (CamberTargetSearch.Of(reading, demand, Casters(request, reading.Car), WorkBudget.Generous(cancellation), out var failure) is not { } result)
+        {
+            cancellation.ThrowIfCancellationRequested();
             return NoCamber(request, reading.Car, failure!.Value);
+        }
+
         return Math.Abs(result.StaticCamberDeg.Value) > CamberTargetSearch.LargestDeg
             ? NoCamber(request, reading.Car, new(null, demand.Hardest.Demand))
             : new Answer<CamberTargetAnswer>(CamberTargetAnswers.Of(request, vehicle, reading, corners, result));
@@ -80,6 +85,8 @@ internal static class CamberTargetEndpoints
         var corner = failure.Corner;
         if (reason == CorneringFailure.TravelNotReached)
             return Refused(place, FormattableString.Invariant($"at {corner.LateralG:0.##} g and {corner.RadiusM:0.#} m radius a suspension, or its readings, do not reach the travel or steer this takes."), null);
+        if (reason == CorneringFailure.WorkSpent)
+            return Refused(place, "the work allowed for one request was spent before the camber was found; ask for fewer corners.", null);
         var limitG = CorneringSolver.Of(car, corner.Turn) is { } solver ? RollOver.LimitG(solver, corner.RadiusM, corner.LateralG) : 0;
         return Refused(
             place,

@@ -9,9 +9,9 @@ public sealed record ContributionsPart
     [Sample(-2.0)]
     public required double Static { get; init; }
 
-    /// <summary>What travel, and a changed ride height, do.</summary>
+    /// <summary>What travel, and a changed ride height, do; null where an inner wheel is beyond what was read of its suspension.</summary>
     [Sample(-0.4)]
-    public required double Kinematic { get; init; }
+    public required double? Kinematic { get; init; }
 
     /// <summary>What the roll of the body does.</summary>
     [Sample(2.6)]

@@ -47,7 +47,7 @@ internal static class CorneringChart
         ChartPanel Car(string name, string unit, string? signs, Func<TurnRow, double?> value) =>
             new(name, unit, [new(WholeCar, Points(value))]) { Signs = signs, LeastSpan = 0.05 };
 
-        ChartPanel Wheels(string name, string unit, string? signs, Func<WheelPart, double> value, params ChartSeries[] levels) =>
+        ChartPanel Wheels(string name, string unit, string? signs, Func<WheelPart, double?> value, params ChartSeries[] levels) =>
             new(name, unit, [.. Enum.GetValues<WheelPosition>().Select(wheel => new ChartSeries(Name(wheel), Points(row => value(At(row, wheel))))), .. levels])
             {
                 Signs = signs,

@@ -5,6 +5,7 @@ using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
 using SetupService.Api.Vehicles;
+using SetupService.Domain.Numerics;
 
 namespace SetupService.Api.Handling.Cornering;
 
@@ -37,16 +38,18 @@ internal static class CorneringEndpoints
             .WithDescription("Takes the body of cornering-sweep and draws roll, wheel loads, inclination and balance over lateral acceleration.");
     }
 
-    private static Results<Answer<CorneringAnswer>, Problem> Corner(Body<CorneringRequest> body)
+    private static Results<Answer<CorneringAnswer>, Problem> Corner(Body<CorneringRequest> body, CancellationToken cancellation)
     {
         if (body.Value is not { } request)
             return body.Problem!;
         if (!Rules.Validate(request).IsValid || !VehicleReading.TryRead(request.Vehicle, out var vehicle))
             return body.Refuse();
-        if (TurnedCar.Of(request, vehicle) is not { } car)
+        if (TurnedCar.Of(request, vehicle, WorkBudget.Generous(cancellation)) is not { } car)
             return HandlingProblems.NoCorner(vehicle);
-        return car.Run.At(request.LateralG, out var obstacle) is { } turn
-            ? new Answer<CorneringAnswer>(CorneringAnswers.Of(car, turn))
+        var turn = car.Run.At(request.LateralG, out var obstacle);
+        cancellation.ThrowIfCancellationRequested();
+        return turn is { } solved
+            ? new Answer<CorneringAnswer>(CorneringAnswers.Of(car, solved))
             : CorneringProblems.NoEquilibrium(request, car, obstacle!.Value);
     }
 
@@ -76,7 +79,7 @@ internal static class CorneringEndpoints
             return false;
         }
 
-        car = TurnedCar.Of(request, vehicle);
+        car = TurnedCar.Of(request, vehicle, WorkBudget.Generous(cancellation));
         if (car is null)
         {
             problem = HandlingProblems.NoCorner(vehicle);

@@ -52,11 +52,11 @@ internal static class TurnFigures
         SteerDeg = wheel.SteerDeg,
         SlipDeg = wheel.SlipDeg,
         SideForceN = wheel.SideForceN,
-        InclinationDeg = wheel.InclinationDeg,
+        InclinationDeg = wheel.IsBeyondReadings ? null : wheel.InclinationDeg,
         Contributions = new ContributionsPart
         {
             Static = wheel.Camber.StaticDeg,
-            Kinematic = wheel.Camber.KinematicDeg,
+            Kinematic = wheel.IsBeyondReadings ? null : wheel.Camber.KinematicDeg,
             Roll = wheel.Camber.RollDeg,
             Steer = wheel.Camber.SteerDeg,
             Compliance = wheel.Camber.ComplianceDeg,

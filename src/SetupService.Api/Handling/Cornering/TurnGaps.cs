@@ -12,6 +12,7 @@ internal static class TurnGaps
         ("rollDegPerG", row => row.RollDegPerG is null, "a turn a little harder has no equilibrium on the same tyres"),
         ("steeringWheelDeg", row => row.SteeringWheelDeg is null, "needs /vehicle/steeringRatio"),
         ("frontLoadTransferPct", row => row.Balance.FrontLoadTransferPct is null, "too little load crosses the car to be shared"),
+        ("inclinationDeg", row => IsBeyondReadings(row.Wheels), "an inner wheel is unloaded beyond what was read of its suspension and the 20 mm that is carried on; its camber is taken as there, which matters to little side force"),
         ("understeerDegPerG", row => row.Balance.UndersteerDegPerG is null, "a turn a little harder has no equilibrium on the same tyres, or its steer is reached off ride height only"),
     ];
 
@@ -31,6 +32,9 @@ internal static class TurnGaps
         if (axle.BumpTravelMm is null) yield return Part("bumpLeftMm", $"of the {name} wheels needs /vehicle/{name}/bumpTravelMm");
         if (axle.ReboundTravelMm is null) yield return Part("droopLeftMm", $"of the {name} wheels needs /vehicle/{name}/reboundTravelMm");
     }
+
+    private static bool IsBeyondReadings(WheelsPart wheels) =>
+        wheels.FrontLeft.InclinationDeg is null || wheels.FrontRight.InclinationDeg is null || wheels.RearLeft.InclinationDeg is null || wheels.RearRight.InclinationDeg is null;
 
     private static UnknownPart Part(string output, string reason) => new() { Output = output, Reason = reason };
 }

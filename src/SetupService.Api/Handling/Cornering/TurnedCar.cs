@@ -1,5 +1,6 @@
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Numerics;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Handling.Cornering;
@@ -16,10 +17,10 @@ internal sealed record TurnedCar(HandlingCarReading Reading, TurnPath Path, Corn
     public double RollStiffnessFrontPct { get; } = RollStiffness.FrontSharePct(Reading.Car);
 
     /// <summary>The car of a request; null where its points hold no wheel.</summary>
-    public static TurnedCar? Of(TurnRequest request, Vehicle vehicle)
+    public static TurnedCar? Of(TurnRequest request, Vehicle vehicle, WorkBudget budget)
     {
         var path = TurnReading.Path(request);
-        return HandlingCarMaker.Make(vehicle) is { } reading && CorneringRun.Of(reading.Car, path, request.HeldLateralG) is { } run
+        return HandlingCarMaker.Make(vehicle) is { } reading && CorneringRun.Of(reading.Car, path, request.HeldLateralG, budget) is { } run
             ? new TurnedCar(reading, path, run, request.HeldLateralG, vehicle.SteeringRatio)
             : null;
     }

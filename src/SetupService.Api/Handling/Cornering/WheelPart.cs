@@ -29,9 +29,9 @@ public sealed record WheelPart
     [Sample(4700.0)]
     public required double SideForceN { get; init; }
 
-    /// <summary>Inclination to the road; negative = top towards the car's centre plane.</summary>
+    /// <summary>Inclination to the road; negative = top towards the car's centre plane. Null where an inner wheel is beyond what was read of its suspension.</summary>
     [Sample(0.4)]
-    public required double InclinationDeg { get; init; }
+    public required double? InclinationDeg { get; init; }
 
     /// <summary>What that is made of.</summary>
     public required ContributionsPart Contributions { get; init; }

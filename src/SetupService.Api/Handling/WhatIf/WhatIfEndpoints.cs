@@ -8,6 +8,7 @@ using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Handling.WhatIf;
+using SetupService.Domain.Numerics;
 
 namespace SetupService.Api.Handling.WhatIf;
 
@@ -63,7 +64,7 @@ internal static class WhatIfEndpoints
         answer = null;
         if (!Rules.Validate(request).IsValid || !VehicleReading.TryRead(request.Vehicle, out var vehicle))
             return body.Refuse();
-        if (WhatIfCar.Of(vehicle) is not { } car || TurnedCar.Of(request, vehicle) is not { } turned)
+        if (WhatIfCar.Of(vehicle) is not { } car || TurnedCar.Of(request, vehicle, WorkBudget.Generous(cancellation)) is not { } turned)
             return HandlingProblems.NoCorner(vehicle);
         if (turned.Run.At(request.LateralG, out var obstacle) is not { } turn)
             return CorneringProblems.NoEquilibrium(request, turned, obstacle!.Value);

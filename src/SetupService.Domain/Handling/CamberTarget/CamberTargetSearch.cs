@@ -1,6 +1,7 @@
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Handling.Inputs;
+using SetupService.Domain.Numerics;
 using SetupService.Domain.Suspension;
 using SetupService.Domain.Vehicles;
 
@@ -26,18 +27,18 @@ public sealed class CamberTargetSearch
     private readonly HandlingCarReading _reading;
     private readonly CamberDemand _demand;
     private readonly CornerSeries _series;
-    private CancellationToken _cancellation;
+    private readonly WorkBudget? _budget;
 
-    private CamberTargetSearch(HandlingCarReading reading, CamberDemand demand)
+    private CamberTargetSearch(HandlingCarReading reading, CamberDemand demand, WorkBudget? budget)
     {
-        (_reading, _demand) = (reading, demand);
-        _series = new CornerSeries(demand);
+        (_reading, _demand, _budget) = (reading, demand, budget);
+        _series = new CornerSeries(demand, budget);
     }
 
     /// <summary>Only the camber, degrees, of both wheels; null with the failure where there is none.</summary>
-    public static double? CamberDeg(HandlingCar car, CamberDemand demand, out CamberTargetFailure? failure)
+    public static double? CamberDeg(HandlingCar car, CamberDemand demand, out CamberTargetFailure? failure, WorkBudget? budget = null)
     {
-        var search = new CamberTargetSearch(new(car, [], []), demand);
+        var search = new CamberTargetSearch(new(car, [], []), demand, budget);
         return search.Find(car, null, out failure)?.CamberDeg;
     }
 
@@ -45,14 +46,14 @@ public sealed class CamberTargetSearch
     /// <param name="reading">The car.</param>
     /// <param name="demand">What is asked.</param>
     /// <param name="castersDeg">Other casters to answer for; the present one is answered too.</param>
-    /// <param name="cancellation">The caller who may have gone.</param>
+    /// <param name="budget">Work allowed; null = any.</param>
     /// <param name="failure">Why there is none.</param>
-    public static CamberTargetResult? Of(HandlingCarReading reading, CamberDemand demand, IReadOnlyList<double> castersDeg, CancellationToken cancellation, out CamberTargetFailure? failure)
+    public static CamberTargetResult? Of(HandlingCarReading reading, CamberDemand demand, IReadOnlyList<double> castersDeg, WorkBudget? budget, out CamberTargetFailure? failure)
     {
         ArgumentNullException.ThrowIfNull(reading);
         ArgumentNullException.ThrowIfNull(demand);
         ArgumentNullException.ThrowIfNull(castersDeg);
-        return new CamberTargetSearch(reading, demand) { _cancellation = cancellation }.Whole(castersDeg, out failure);
+        return new CamberTargetSearch(reading, demand, budget).Whole(castersDeg, out failure);
     }
 
     private CamberTargetResult? Whole(IReadOnlyList<double> castersDeg, out CamberTargetFailure? failure)
@@ -67,12 +68,14 @@ public sealed class CamberTargetSearch
         var now = CornerSeries.MeanDeg(worksNow, null)!.Value;
         if (Find(car, null, out failure) is not { } found) return null;
         var set = With(car, found.CamberDeg);
-        var works = _series.Works(set)!;
+        if (_series.Works(set) is not { } works) return Spent(out failure);
         var peakScale = _series.PeakScale;
+        if (_budget is { IsSpent: true }) return Spent(out failure);
         var nearest = _demand.Adjustable is { } reach ? Math.Clamp(found.CamberDeg, reach.MinimumDeg, reach.MaximumDeg) : found.CamberDeg;
         var meanAtNearest = nearest == found.CamberDeg ? _demand.TargetInclinationDeg : MeanDeg(car, nearest);
         var perCamber = MeanDeg(car, found.CamberDeg - SlopeStepDeg) is { } below ? (_demand.TargetInclinationDeg - below) / SlopeStepDeg : found.PerCamber;
         var sensitivities = Sensitivities(set, found.CamberDeg);
+        if (_budget is { IsSpent: true }) return Spent(out failure);
         var steers = _demand.Axle == CarAxle.Front;
         var caster = HandlingInputs.Of(_demand.Axle).Caster;
         return new CamberTargetResult
@@ -92,6 +95,12 @@ public sealed class CamberTargetSearch
         };
     }
 
+    private CamberTargetResult? Spent(out CamberTargetFailure? failure)
+    {
+        failure = new(_series.Failure ?? CorneringFailure.WorkSpent, _demand.Hardest.Demand);
+        return null;
+    }
+
     /// <summary>The camber and the slope of the mean inclination there.</summary>
     private (double CamberDeg, double PerCamber)? Find(HandlingCar car, double? startDeg, out CamberTargetFailure? failure)
     {
@@ -101,7 +110,6 @@ public sealed class CamberTargetSearch
         (double CamberDeg, double OffDeg)? before = null;
         for (var tries = 0; tries < MostTries; tries++)
         {
-            _cancellation.ThrowIfCancellationRequested();
             if (_series.Works(With(car, camber)) is not { } works)
             {
                 failure = new(_series.Failure, _series.Failed);
@@ -124,12 +132,12 @@ public sealed class CamberTargetSearch
     private List<CamberSensitivity> Sensitivities(HandlingCar car, double camberDeg)
     {
         var list = new List<CamberSensitivity>();
-        var mean = _series.VariedMeanDeg(car)!.Value;
+        if (_series.VariedMeanDeg(car) is not { } mean) return list;
         if (_series.VariedMeanDeg(With(car, camberDeg - SlopeStepDeg)) is not { } below || _series.VariedMeanDeg(With(car, camberDeg + SlopeStepDeg)) is not { } above) return list;
         var slopes = new CamberSlopes((mean - below) / SlopeStepDeg, (above - mean) / SlopeStepDeg);
         foreach (var input in HandlingInputs.All)
         {
-            _cancellation.ThrowIfCancellationRequested();
+            if (_budget is { IsSpent: true }) break;
             if (!Matters(input, car)) continue;
             var value = input.Read(car);
             var error = _reading.ErrorOf(input);
@@ -151,11 +159,11 @@ public sealed class CamberTargetSearch
         const double errorG = 0.03;
         const double errorOfRadius = 0.1;
         var hardest = _demand.Hardest.Demand;
-        var harder = new CornerSeries(_demand with { Corners = [.. _demand.Corners.Select(one => one.Harder(1 + step))] });
+        var harder = new CornerSeries(_demand with { Corners = [.. _demand.Corners.Select(one => one.Harder(1 + step))] }, _budget);
         if (harder.VariedMeanDeg(car) is { } moved)
             list.Add(new("/lateralG", "G", hardest.LateralG, slopes.TakingBack(moved - mean) / (step * hardest.LateralG), errorG));
         var tightest = _demand.Tightest.Demand;
-        var wider = new CornerSeries(_demand with { Corners = [.. _demand.Corners.Select(one => one with { Demand = one.Demand with { RadiusM = one.Demand.RadiusM * (1 + step) } })] });
+        var wider = new CornerSeries(_demand with { Corners = [.. _demand.Corners.Select(one => one with { Demand = one.Demand with { RadiusM = one.Demand.RadiusM * (1 + step) } })] }, _budget);
         if (wider.VariedMeanDeg(car) is { } widened)
             list.Add(new("/cornerRadiusM", "M", tightest.RadiusM, slopes.TakingBack(widened - mean) / (step * tightest.RadiusM), errorOfRadius * tightest.RadiusM));
         return list;
@@ -192,7 +200,7 @@ public sealed class CamberTargetSearch
 
     private double? SavedInTightest(HandlingCar car)
     {
-        var tightest = new CornerSeries(_demand with { Corners = [_demand.Tightest] });
+        var tightest = new CornerSeries(_demand with { Corners = [_demand.Tightest] }, _budget);
         var caster = HandlingInputs.Of(_demand.Axle).Caster;
         var camber = HandlingInputs.Of(_demand.Axle).Camber;
         return tightest.VariedMeanDeg(car) is { } now

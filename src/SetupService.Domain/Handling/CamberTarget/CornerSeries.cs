@@ -1,5 +1,6 @@
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Numerics;
 
 namespace SetupService.Domain.Handling.CamberTarget;
 
@@ -10,14 +11,15 @@ namespace SetupService.Domain.Handling.CamberTarget;
 internal sealed class CornerSeries
 {
     private readonly CamberDemand _demand;
+    private readonly WorkBudget? _budget;
     private readonly CornerShare[] _corners;
     private readonly CorneringSolver?[] _stands;
     private CorneringSolver? _left;
     private CorneringSolver? _right;
 
-    public CornerSeries(CamberDemand demand)
+    public CornerSeries(CamberDemand demand, WorkBudget? budget)
     {
-        _demand = demand;
+        (_demand, _budget) = (demand, budget);
 
         // The hardest first: what its tyres must hold they hold in all.
         _corners = [.. demand.Corners.OrderByDescending(corner => corner.Demand.LateralG)];
@@ -102,8 +104,8 @@ internal sealed class CornerSeries
     {
         var turn = _corners[index].Demand.Turn;
         var solver = keeps
-            ? CorneringSolver.Of(car, turn)
-            : turn == TurnDirection.Left ? _left ??= CorneringSolver.Of(car, turn) : _right ??= CorneringSolver.Of(car, turn);
+            ? CorneringSolver.Of(car, turn, _budget)
+            : turn == TurnDirection.Left ? _left ??= CorneringSolver.Of(car, turn, _budget) : _right ??= CorneringSolver.Of(car, turn, _budget);
         if (solver is null) Failure = CorneringFailure.TravelNotReached;
         if (_stands[index] is { } stand) solver?.StartFrom(stand);
         return solver;

@@ -1,5 +1,6 @@
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Tyres;
+using SetupService.Domain.Numerics;
 using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Vehicles;
 
@@ -57,6 +58,9 @@ internal sealed class CorneringAxle
 
     public double LoadN => Outer.LoadN + Inner.LoadN;
 
+    /// <summary>Travel of the outer wheel from where its suspension was read, mm, where that is beyond what was read; else null.</summary>
+    public double? BeyondReadingsMm => Outer.Guided.IsBeyondReadings ? Outer.TravelMm - _axle.RideHeightChangeMm : null;
+
     public double StaticLoadN => _axle.LoadN;
 
     /// <summary>Load that has moved from the inner wheel to the outer one since rest.</summary>
@@ -65,15 +69,15 @@ internal sealed class CorneringAxle
     private double UnsprungTransferN => UnsprungMomentNmm / _axle.TrackMm;
 
     /// <summary>Makes the axle; null where its points do not close.</summary>
-    public static CorneringAxle? Of(HandlingCar car, CarAxle at, TurnDirection turn)
+    public static CorneringAxle? Of(HandlingCar car, CarAxle at, TurnDirection turn, WorkBudget? budget = null)
     {
         var axle = car.At(at);
         if (axle.MotionOf(at, WheelSide.Left) is not { } left) return null;
         if ((axle.IsSetAlike ? left : axle.MotionOf(at, WheelSide.Right)) is not { } right) return null;
         var wheelbase = car.WheelbaseMm ?? 0;
         var station = at == CarAxle.Front ? (1 - car.ShareFront) * wheelbase : -car.ShareFront * wheelbase;
-        var leftWheel = new CorneringWheel(axle, left, WheelSide.Left, turn == TurnDirection.Right);
-        var rightWheel = new CorneringWheel(axle, right, WheelSide.Right, turn == TurnDirection.Left);
+        var leftWheel = new CorneringWheel(axle, left, WheelSide.Left, turn == TurnDirection.Right, budget);
+        var rightWheel = new CorneringWheel(axle, right, WheelSide.Right, turn == TurnDirection.Left, budget);
         return turn == TurnDirection.Left ? new(axle, station, rightWheel, leftWheel) : new(axle, station, leftWheel, rightWheel);
     }
 
@@ -203,5 +207,6 @@ internal sealed class CorneringAxle
         BumpLeftMm = _axle.BumpLeftMm - wheel.TravelMm,
         DroopLeftMm = _axle.DroopLeftMm + wheel.TravelMm,
         IsOuter = wheel.IsOuter,
+        IsBeyondReadings = wheel.Guided.IsBeyondReadings,
     };
 }

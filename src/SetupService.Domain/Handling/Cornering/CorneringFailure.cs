@@ -11,4 +11,7 @@ public enum CorneringFailure
 
     /// <summary>The tyres, held to a fixed peak, cannot give the side force.</summary>
     GripExceeded,
+
+    /// <summary>The work allowed was spent, or the caller has gone.</summary>
+    WorkSpent,
 }

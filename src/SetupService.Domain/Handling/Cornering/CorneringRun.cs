@@ -1,4 +1,5 @@
 using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Numerics;
 
 namespace SetupService.Domain.Handling.Cornering;
 
@@ -28,8 +29,9 @@ public sealed class CorneringRun
     /// <param name="car">The car.</param>
     /// <param name="path">Which way, and at which radius or speed.</param>
     /// <param name="heldLateralG">What the tyres are known to hold, g; null = nothing is known beyond each turn.</param>
-    public static CorneringRun? Of(HandlingCar car, in TurnPath path, double? heldLateralG) =>
-        CorneringSolver.Of(car, path.Turn) is { } solver ? new(solver, path, heldLateralG) : null;
+    /// <param name="budget">Work allowed for all turns together; null = any.</param>
+    public static CorneringRun? Of(HandlingCar car, in TurnPath path, double? heldLateralG, WorkBudget? budget = null) =>
+        CorneringSolver.Of(car, path.Turn, budget) is { } solver ? new(solver, path, heldLateralG) : null;
 
     /// <summary>The car in the turn at a lateral acceleration, g, not negative; null where there is no equilibrium.</summary>
     /// <param name="lateralG">Lateral acceleration.</param>
@@ -55,23 +57,24 @@ public sealed class CorneringRun
     {
         if (lateralG > _heldLateralG) return new(CorneringFailure.GripExceeded, lateralG, IsAtHeld: false, _heldLateralG.Value, IsUnloadedThere: false);
         if (_always is not null) return _always;
-        return lateralG >= _rollsOverAtG ? Obstacle(CorneringFailure.RollsOver, lateralG, isAtHeld: false) : null;
+        return lateralG >= _rollsOverAtG ? Obstacle(CorneringFailure.RollsOver, lateralG, isAtHeld: false, null) : null;
     }
 
     private CorneringObstacle Met(CorneringFailure failure, double lateralG)
     {
+        var beyond = _solver.BeyondReadings;
         if (_heldLateralG is { } held && held > lateralG && _solver.Solve(held, _path.At(lateralG).RadiusM) is { } atHeld)
         {
-            var whole = Obstacle(atHeld, held, isAtHeld: true);
+            var whole = Obstacle(atHeld, held, isAtHeld: true, _solver.BeyondReadings);
             if (atHeld == CorneringFailure.RollsOver) _always = whole;
             return whole;
         }
 
         if (failure == CorneringFailure.RollsOver) _rollsOverAtG = Math.Min(_rollsOverAtG, lateralG);
-        return Obstacle(failure, lateralG, isAtHeld: false);
+        return Obstacle(failure, lateralG, isAtHeld: false, beyond);
     }
 
-    private CorneringObstacle Obstacle(CorneringFailure failure, double failedG, bool isAtHeld)
+    private CorneringObstacle Obstacle(CorneringFailure failure, double failedG, bool isAtHeld, WheelReach? beyond)
     {
         if (!_limits.TryGetValue(failure, out var limit) || limit.G >= failedG)
         {
@@ -79,7 +82,7 @@ public sealed class CorneringRun
             _limits[failure] = limit = (limitG, IsUnloadedAt(limitG));
         }
 
-        return new(failure, failedG, isAtHeld, limit.G, limit.IsUnloaded);
+        return new(failure, failedG, isAtHeld, limit.G, limit.IsUnloaded) { BeyondReadings = beyond };
     }
 
     private bool IsUnloadedAt(double limitG)

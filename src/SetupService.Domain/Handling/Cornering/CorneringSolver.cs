@@ -1,4 +1,6 @@
 using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Cornering;
@@ -36,6 +38,7 @@ public sealed class CorneringSolver
     private readonly CorneringAxle _front;
     private readonly CorneringAxle _rear;
     private readonly TurnDirection _turn;
+    private readonly WorkBudget? _budget;
     private double _rollRad;
     private double _steer;
     private double _centreStationMm;
@@ -43,18 +46,24 @@ public sealed class CorneringSolver
     private double _peakScale = 1;
     private bool _isUnguided = true;
 
-    private CorneringSolver(HandlingCar car, CorneringAxle front, CorneringAxle rear, TurnDirection turn) =>
-        (_car, _front, _rear, _turn) = (car, front, rear, turn);
+    private CorneringSolver(HandlingCar car, CorneringAxle front, CorneringAxle rear, TurnDirection turn, WorkBudget? budget) =>
+        (_car, _front, _rear, _turn, _budget) = (car, front, rear, turn, budget);
 
     /// <summary>Height of the sprung centre of gravity above the roll axis at rest, mm.</summary>
     public double RollArmMm => BodyBalance.RollArmMm(_car, _front, _rear);
 
+    /// <summary>The outer wheel that the turn last solved takes beyond what was read of its suspension, and its travel from where that was read; null where none is.</summary>
+    public WheelReach? BeyondReadings { get; private set; }
+
     /// <summary>Makes a solver; null where points do not close at ride height. The car has a wheelbase.</summary>
-    public static CorneringSolver? Of(HandlingCar car, TurnDirection turn)
+    /// <param name="car">The car.</param>
+    /// <param name="turn">Which way it turns.</param>
+    /// <param name="budget">Work allowed for all turns together; null = any.</param>
+    public static CorneringSolver? Of(HandlingCar car, TurnDirection turn, WorkBudget? budget = null)
     {
         ArgumentNullException.ThrowIfNull(car);
-        return CorneringAxle.Of(car, CarAxle.Front, turn) is { } front && CorneringAxle.Of(car, CarAxle.Rear, turn) is { } rear
-            ? new(car, front, rear, turn)
+        return CorneringAxle.Of(car, CarAxle.Front, turn, budget) is { } front && CorneringAxle.Of(car, CarAxle.Rear, turn, budget) is { } rear
+            ? new(car, front, rear, turn, budget)
             : null;
     }
 
@@ -67,14 +76,25 @@ public sealed class CorneringSolver
     public CorneringFailure? Solve(double lateralG, double radiusM, double leastPeakScale = 1, bool isPeakHeld = false)
     {
         var grip = new PeakRule(leastPeakScale, isPeakHeld);
-        if (Settle(lateralG, radiusM, grip) is null) return null;
+        BeyondReadings = null;
+        if (Settle(lateralG, radiusM, grip) is null) return Reached();
 
         // Through a stop or a lifted wheel the way leads by smaller turns.
         Reset();
         CorneringFailure? failure = null;
         for (var stage = 1; stage <= Stages && failure is null; stage++) failure = Settle(lateralG * stage / Stages, radiusM, grip);
-        if (failure is not null) Reset();
-        return failure;
+        if (failure is null) return Reached();
+        Reset();
+        return _budget is { IsSpent: true } ? CorneringFailure.WorkSpent : failure;
+    }
+
+    // On the way to the equilibrium, and of an inner wheel, what was read is carried on; an outer wheel beyond it would be a guess.
+    private CorneringFailure? Reached()
+    {
+        var outerSide = _turn == TurnDirection.Left ? WheelSide.Right : WheelSide.Left;
+        if (_front.BeyondReadingsMm is { } frontMm) BeyondReadings = new(CarAxle.Front, outerSide, frontMm);
+        else if (_rear.BeyondReadingsMm is { } rearMm) BeyondReadings = new(CarAxle.Rear, outerSide, rearMm);
+        return BeyondReadings is null ? null : CorneringFailure.TravelNotReached;
     }
 
     /// <summary>The turn last solved.</summary>
@@ -143,6 +163,7 @@ public sealed class CorneringSolver
         var isHeld = true;
         for (var step = 0; step < MostSteps; step++)
         {
+            if (_budget is not null && !_budget.TrySpend()) return CorneringFailure.WorkSpent;
             var (sin, cos) = Math.SinCos(_rollRad);
             _front.Stand(sin, cos);
             _rear.Stand(sin, cos);

@@ -1,5 +1,6 @@
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Tyres;
+using SetupService.Domain.Numerics;
 using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Suspension.Steering;
@@ -17,6 +18,7 @@ internal sealed class CorneringWheel
 
     private readonly HandlingAxle _axle;
     private readonly WheelMotion _motion;
+    private readonly WorkBudget? _budget;
     private readonly double _halfTrackMm;
     private readonly double _springForceAtRestN;
     private readonly TyreScale _tyreScale;
@@ -32,9 +34,9 @@ internal sealed class CorneringWheel
     private double _springForcePerTravelNPerMm;
     private double _inclinedByComplianceDeg;
 
-    public CorneringWheel(HandlingAxle axle, WheelMotion motion, WheelSide side, bool isOuter)
+    public CorneringWheel(HandlingAxle axle, WheelMotion motion, WheelSide side, bool isOuter, WorkBudget? budget)
     {
-        (_axle, _motion, IsOuter, Side) = (axle, motion, isOuter, side);
+        (_axle, _motion, IsOuter, Side, _budget) = (axle, motion, isOuter, side, budget);
         Sign = isOuter ? 1 : -1;
         _halfTrackMm = axle.TrackMm / 2;
         StaticLoadN = side == WheelSide.Left ? axle.LeftLoadN : axle.RightLoadN;
@@ -130,10 +132,10 @@ internal sealed class CorneringWheel
         (TravelMm, SideForceN, SlipDeg) = (other.TravelMm, other.SideForceN, other.SlipDeg);
     }
 
-    /// <summary>Asks the guide where the wheel is; false where it cannot be there.</summary>
+    /// <summary>Asks the suspension where the wheel is; false where it cannot be there.</summary>
     public bool TryGuide(double steer)
     {
-        if (!_motion.TryAt(TravelMm, -Sign * steer, ref _state, out var guided))
+        if (!_motion.TryAt(TravelMm, -Sign * steer, ref _state, out var guided, _budget))
         {
             _state = _goodState;
             return false;
@@ -245,7 +247,7 @@ internal sealed class CorneringWheel
         }
     }
 
-    /// <summary>What the inclination is made of; asks the guide once more, without steer.</summary>
+    /// <summary>What the inclination is made of; asks the suspension once more, without steer.</summary>
     public CamberContributions Contributions(double steer)
     {
         var steered = Guided.CamberDeg;

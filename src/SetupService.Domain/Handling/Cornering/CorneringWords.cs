@@ -14,6 +14,10 @@ public static class CorneringWords
         {
             CorneringFailure.RollsOver when !obstacle.IsUnloadedThere => $"at {asked} body and wheels come to no balance by this model, as before a roll-over; up to {limit} they do.",
             CorneringFailure.RollsOver => $"at {asked} nothing is left on the inner wheels: the car would roll over; it stands up to {limit}.",
+            CorneringFailure.TravelNotReached when obstacle.BeyondReadings is { } beyond => Prose.Write(
+                UnitSystem.Metric,
+                $"at {asked} the outer {Name(beyond.Axle)} wheel, {Name(beyond.Position)}, would be at {beyond.TravelMm:mm} of travel, beyond what was read of its suspension and the 20 mm that is carried on; up to {limit} no outer wheel is."),
+            CorneringFailure.WorkSpent => $"at {asked} the work allowed for one request was spent before an equilibrium was found.",
             CorneringFailure.TravelNotReached => $"at {asked} a wheel would have to travel or steer further than its suspension, or what was read of it, reaches; up to {limit} it does not.",
             _ when obstacle.LimitG > 0 && obstacle.LateralG > obstacle.LimitG && !obstacle.IsAtHeld => $"{asked} is more than the tyres can give; {limit} is what they hold.",
             _ => $"at {asked} an axle's tyres carry too little to give its side force.",

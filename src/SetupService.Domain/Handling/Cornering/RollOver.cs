@@ -17,7 +17,9 @@ public static class RollOver
         while (fails - stands > AgreedG)
         {
             var middle = (stands + fails) / 2;
-            if (solver.Solve(middle, path.At(middle).RadiusM) is null) stands = middle;
+            var failure = solver.Solve(middle, path.At(middle).RadiusM);
+            if (failure is CorneringFailure.WorkSpent) break;
+            if (failure is null) stands = middle;
             else fails = middle;
         }
 

@@ -30,7 +30,10 @@ public readonly record struct WheelAttitude
     /// <summary>Whether it is the outer wheel of its axle.</summary>
     public required bool IsOuter { get; init; }
 
-    /// <summary>Inclination to the road, degrees; negative = top towards the car's centre.</summary>
+    /// <summary>True where the wheel is beyond what was read of its suspension: its camber, and so its inclination, is not known.</summary>
+    public bool IsBeyondReadings { get; init; }
+
+    /// <summary>Inclination to the road, degrees; negative = top towards the car's centre. With the last camber read where it <see cref="IsBeyondReadings"/>.</summary>
     public double InclinationDeg => Camber.InclinationDeg;
 
     /// <summary>Whether it presses its bump stop.</summary>

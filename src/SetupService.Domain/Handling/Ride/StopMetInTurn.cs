@@ -1,5 +1,6 @@
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Numerics;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Ride;
@@ -13,18 +14,20 @@ public static class StopMetInTurn
     // A radius at which steer is small; the stop does not depend on it.
     private const double RadiusM = 60;
 
-    /// <summary>The lateral acceleration, g; null where no stop is known, the car has no wheelbase, or it rolls over first.</summary>
-    public static double? LateralG(HandlingCar car, CarAxle axle)
+    /// <summary>The lateral acceleration, g; null where no stop is known, the car has no wheelbase, or it rolls over first, or the work allowed is spent.</summary>
+    public static double? LateralG(HandlingCar car, CarAxle axle, WorkBudget? budget = null)
     {
         ArgumentNullException.ThrowIfNull(car);
-        if (car.At(axle).BumpLeftMm is not { } left || car.WheelbaseMm is null || CorneringSolver.Of(car, TurnDirection.Left) is not { } solver) return null;
+        if (car.At(axle).BumpLeftMm is not { } left || car.WheelbaseMm is null || CorneringSolver.Of(car, TurnDirection.Left, budget) is not { } solver) return null;
         if (left <= 0) return 0;
         var (clear, met) = (0.0, HardestG);
         var isMet = false;
         while (met - clear > AgreedG)
         {
             var middle = (clear + met) / 2;
-            var failed = solver.Solve(middle, RadiusM) is not null;
+            var failure = solver.Solve(middle, RadiusM);
+            if (failure is CorneringFailure.WorkSpent) return null;
+            var failed = failure is not null;
             if (!failed && solver.Attitude(new(middle, RadiusM, TurnDirection.Left)).Outer(axle).BumpLeftMm > 0)
             {
                 clear = middle;

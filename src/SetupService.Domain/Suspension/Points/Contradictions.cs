@@ -13,6 +13,7 @@ public static class Contradictions
     public static IReadOnlyList<Contradiction> Of(Hardpoints suspension)
     {
         ArgumentNullException.ThrowIfNull(suspension);
+        if (suspension.WheelCentre.Y < SamePointMm && HeldAt(suspension).Y < SamePointMm) return [OnTheRight(suspension.WheelCentre)];
         var found = new List<Contradiction>();
         switch (suspension)
         {
@@ -43,6 +44,22 @@ public static class Contradictions
         SpringContradictions.Add(suspension, found);
         return found;
     }
+
+    /// <summary>A point near the wheel that holds it, mm.</summary>
+    private static Vector3 HeldAt(Hardpoints suspension) => suspension switch
+    {
+        MacPhersonStrut strut => strut.LowerArm.Joint,
+        DoubleWishbone wishbone => wishbone.LowerArm.Joint,
+        FiveLink links => links.Links[0].Outer,
+        TrailingArm arm => arm.Outer,
+        TwistBeam beam => beam.PivotLeft,
+        _ => suspension.WheelCentre,
+    };
+
+    /// <summary>Everything else would be measured against the wrong side, so it is the only thing told.</summary>
+    private static Contradiction OnTheRight(in Vector3 wheelCentre) => new("wheelCentre", Prose.Write(
+        UnitSystem.Metric,
+        $"the wheel centre stands at y = {wheelCentre.Y:mm}; give the left corner's points, to the left of the car's centre plane, y = 0: of a right corner turn the sign of every y."));
 
     /// <summary>Adds what is wrong with two ends that need a distance.</summary>
     internal static void AddLength(List<Contradiction> found, string member, in Vector3 point, string otherMember, in Vector3 other)

@@ -1,3 +1,5 @@
+using SetupService.Domain.Numerics;
+
 namespace SetupService.Domain.Suspension.Search;
 
 /// <summary>
@@ -25,10 +27,12 @@ public sealed class MovementSearch<TCorner>
     private readonly AngleTarget _target;
     private readonly double? _archGapMm;
     private readonly bool _resetToe;
+    private readonly WorkBudget? _budget;
     private readonly Adjustment[] _adjustments;
 
-    private MovementSearch(TCorner start, AdjusterRoom[] rooms, AngleTarget target, double? archGapMm, bool resetToe)
+    private MovementSearch(TCorner start, AdjusterRoom[] rooms, AngleTarget target, double? archGapMm, bool resetToe, WorkBudget? budget)
     {
+        _budget = budget;
         _start = start;
         _rooms = rooms;
         _target = target;
@@ -48,12 +52,15 @@ public sealed class MovementSearch<TCorner>
     /// <summary>Whether the target is met.</summary>
     public bool IsReached { get; private set; }
 
+    /// <summary>Whether the work allowed was spent, or the caller has gone, before the search came to rest.</summary>
+    public bool IsWorkSpent => _budget is { IsSpent: true };
+
     /// <summary>What stands in the way where it is not.</summary>
     public IReadOnlyList<Hindrance> Hindrances { get; private set; } = [];
 
-    internal static MovementSearch<TCorner>? Find(TCorner start, AdjusterRoom[] rooms, AngleTarget target, double? archGapMm, bool resetToe)
+    internal static MovementSearch<TCorner>? Find(TCorner start, AdjusterRoom[] rooms, AngleTarget target, double? archGapMm, bool resetToe, WorkBudget? budget)
     {
-        var search = new MovementSearch<TCorner>(start, rooms, target, archGapMm, resetToe);
+        var search = new MovementSearch<TCorner>(start, rooms, target, archGapMm, resetToe, budget);
         return search.Run() ? search : null;
     }
 
@@ -70,6 +77,7 @@ public sealed class MovementSearch<TCorner>
         origin.Clear();
         for (var iteration = 0; iteration < MaximumIterations + FinishingIterations; iteration++)
         {
+            if (_budget is not null && !_budget.TrySpend()) break;
             var isFinishing = iteration >= MaximumIterations;
             if (isFinishing) Amounts.CopyTo(origin);
             if (!TryModel(slopes, wanted, archSlopes, origin, out var model))
@@ -151,6 +159,7 @@ public sealed class MovementSearch<TCorner>
                 moved = Math.Max(moved, Math.Abs(tried[i] - Amounts[i]));
             }
 
+            if (_budget is not null && !_budget.TrySpend()) break;
             var reached = At(tried);
             isCut |= reached is null;
             if (reached is null || (comesNearer && SquareError(reached) >= SquareError(After))) continue;

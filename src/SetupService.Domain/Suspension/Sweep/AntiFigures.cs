@@ -5,7 +5,7 @@ namespace SetupService.Domain.Suspension.Sweep;
 /// <summary>
 /// How much of the load that braking and driving shift is carried by the links instead of the springs, %. Braking torque is held by
 /// the upright (brake at the wheel), drive torque by the body; by virtual work, with the slopes of contact and wheel centre
-/// (derivation in docs/methods/travel-sweep).
+/// (derivation in docs/methods/travel-sweep). None where both wheels of a twist beam move oppositely: braking and driving move both alike.
 /// </summary>
 /// <param name="AntiDivePct">Front axle, braking; null at the rear, or where an input is missing.</param>
 /// <param name="AntiLiftPct">Rear axle braking; front axle driving alone; else null.</param>
@@ -15,7 +15,7 @@ public readonly record struct AntiFigures(double? AntiDivePct, double? AntiLiftP
     /// <summary>The figures of one position.</summary>
     public static AntiFigures Of(in WheelFigures wheel, in AxleInputs axle)
     {
-        if (axle.IsFront is not { } isFront || axle.WheelbaseMm / axle.CentreOfGravityHeightMm is not { } lever) return default;
+        if (axle.MovesOppositely || axle.IsFront is not { } isFront || axle.WheelbaseMm / axle.CentreOfGravityHeightMm is not { } lever) return default;
         var brakingFront = axle.BrakeShareFrontPct * wheel.ContactForwardSlope * lever;
         var drivesAlone = axle.Drive == AxleDrive.Alone;
         var driving = 100 * wheel.CentreForwardSlope * lever;

@@ -21,6 +21,9 @@ public readonly record struct AxleInputs
     /// <summary>What drives the car.</summary>
     public AxleDrive? Drive { get; init; }
 
+    /// <summary>True where both wheels of a twist beam move oppositely: braking and driving move both alike, so anti figures have no meaning there.</summary>
+    public bool MovesOppositely { get; init; }
+
     /// <summary>Diameter at which a toe gauge measures, mm.</summary>
     public double MeasuringDiameterMm { get; init; }
 }

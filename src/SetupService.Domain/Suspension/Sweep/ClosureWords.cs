@@ -7,9 +7,12 @@ namespace SetupService.Domain.Suspension.Sweep;
 public static class ClosureWords
 {
     /// <summary>The reason, with the figures of the case.</summary>
-    public static string Reason(in UnreachablePosition missed, UnitSystem units = UnitSystem.Metric) => missed.Reason == UnreachableReason.DeadPoint
-        ? $"the parts meet there only past a dead point, where they no longer hold the wheel; the last position before it is at {Last(missed, units)}."
-        : $"the parts do not meet there: at best {Part(missed.Gap, units)}; the last position they close at on the way is at {Last(missed, units)}.";
+    public static string Reason(in UnreachablePosition missed, UnitSystem units = UnitSystem.Metric) => missed.Reason switch
+    {
+        UnreachableReason.DeadPoint => $"the parts meet there only past a dead point, where they no longer hold the wheel; the last position before it is at {Last(missed, units)}.",
+        UnreachableReason.WorkSpent => $"the work allowed for one request was spent before this position was found; the last one found on the way is at {Last(missed, units)}.",
+        _ => $"the parts do not meet there: at best {Part(missed.Gap, units)}; the last position they close at on the way is at {Last(missed, units)}.",
+    };
 
     /// <summary>What keeps adjusted parts from being assembled, as a clause.</summary>
     public static string Adjusted(in ClosureGap gap) => gap.IsNone

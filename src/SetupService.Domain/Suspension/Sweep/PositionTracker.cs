@@ -1,3 +1,4 @@
+using SetupService.Domain.Numerics;
 using SetupService.Domain.Suspension.Kinematics;
 
 namespace SetupService.Domain.Suspension.Sweep;
@@ -11,18 +12,20 @@ public sealed class PositionTracker
 {
     private readonly CornerMechanism _corner;
     private readonly SuspensionPose _origin;
+    private readonly WorkBudget? _budget;
     private SuspensionPose _last;
 
-    private PositionTracker(CornerMechanism corner, SuspensionPose origin)
+    private PositionTracker(CornerMechanism corner, SuspensionPose origin, WorkBudget? budget)
     {
+        _budget = budget;
         _corner = corner;
         _origin = origin;
         _last = origin;
     }
 
     /// <summary>Starts at the stated position; null where the corner does not even close there, or does not hold its wheel.</summary>
-    public static PositionTracker? Start(CornerMechanism corner) =>
-        PoseContinuation.TryStart(corner, out var origin) ? new PositionTracker(corner, origin) : null;
+    public static PositionTracker? Start(CornerMechanism corner, WorkBudget? budget = null) =>
+        PoseContinuation.TryStart(corner, out var origin) ? new PositionTracker(corner, origin, budget) : null;
 
     /// <summary>The stated position.</summary>
     public SuspensionPose Origin => _origin;
@@ -41,7 +44,7 @@ public sealed class PositionTracker
         }
 
         state = _last;
-        if (!PoseContinuation.TryMove(_corner, travelMm, rackMm, ref state)
+        if (!PoseContinuation.TryMove(_corner, travelMm, rackMm, ref state, _budget)
             && !TryFromOrigin(travelMm, 0, travelMm, rackMm, out state)
             && !TryFromOrigin(0, rackMm, travelMm, rackMm, out state)) return false;
         _last = state;
@@ -51,6 +54,6 @@ public sealed class PositionTracker
     private bool TryFromOrigin(double viaTravelMm, double viaRackMm, double travelMm, double rackMm, out SuspensionPose state)
     {
         state = _origin;
-        return PoseContinuation.TryMove(_corner, viaTravelMm, viaRackMm, ref state) && PoseContinuation.TryMove(_corner, travelMm, rackMm, ref state);
+        return PoseContinuation.TryMove(_corner, viaTravelMm, viaRackMm, ref state, _budget) && PoseContinuation.TryMove(_corner, travelMm, rackMm, ref state, _budget);
     }
 }

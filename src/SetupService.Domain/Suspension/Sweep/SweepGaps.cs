@@ -40,6 +40,12 @@ public static class SweepGaps
 
     private static void AddAnti(List<SweepGap> gaps, in AxleInputs axle)
     {
+        if (axle.MovesOppositely)
+        {
+            Add(gaps, "braking and driving move both wheels of a twist beam alike; ask for motion parallel", "antiDivePct", "antiLiftPct", "antiSquatPct");
+            return;
+        }
+
         if (axle.IsFront is not { } isFront)
         {
             Add(gaps, "needs axle, wheelbaseMm and centreOfGravityHeightMm, for braking brakeShareFrontPct, for driving drivenAxle", "antiDivePct", "antiLiftPct", "antiSquatPct");

@@ -1,3 +1,4 @@
+using SetupService.Domain.Numerics;
 using SetupService.Domain.Suspension.Kinematics;
 
 namespace SetupService.Domain.Suspension.Sweep;
@@ -16,10 +17,12 @@ public sealed class TravelSweep
     private readonly PositionTracker _mirroredRight;
     private readonly double? _axisTrackMm;
     private readonly double _bumpSteerFactor;
+    private readonly WorkBudget? _budget;
     private int _next;
 
-    private TravelSweep(CornerMechanism corner, SweepRange travel, SweepRange rack, AxleInputs axle, PositionTracker left, PositionTracker right)
+    private TravelSweep(CornerMechanism corner, SweepRange travel, SweepRange rack, AxleInputs axle, PositionTracker left, PositionTracker right, WorkBudget? budget)
     {
+        _budget = budget;
         _corner = corner;
         _travel = travel;
         _rack = rack;
@@ -38,9 +41,9 @@ public sealed class TravelSweep
     public long Count => (long)_travel.Count * _rack.Count;
 
     /// <summary>Makes a sweep; null where the corner does not close at its stated position, or does not hold its wheel there.</summary>
-    public static TravelSweep? Start(CornerMechanism corner, SweepRange travel, SweepRange rack, AxleInputs axle) =>
-        PositionTracker.Start(corner) is { } left && PositionTracker.Start(corner) is { } right
-            ? new TravelSweep(corner, travel, rack, axle, left, right)
+    public static TravelSweep? Start(CornerMechanism corner, SweepRange travel, SweepRange rack, AxleInputs axle, WorkBudget? budget = null) =>
+        PositionTracker.Start(corner, budget) is { } left && PositionTracker.Start(corner, budget) is { } right
+            ? new TravelSweep(corner, travel, rack, axle, left, right, budget)
             : null;
 
     /// <summary>The next position: its row where it was reached, else why it was not. False at the end.</summary>
@@ -54,7 +57,9 @@ public sealed class TravelSweep
         var rackMm = _rack[place];
         if (!_left.TryReach(travelMm, rackMm, out var state))
         {
-            unreachable = UnreachablePosition.Of(_corner, travelMm, rackMm, state);
+            unreachable = _budget is { IsSpent: true }
+                ? UnreachablePosition.OfSpentWork(travelMm, rackMm, state)
+                : UnreachablePosition.Of(_corner, travelMm, rackMm, state);
             return true;
         }
 

@@ -12,6 +12,10 @@ namespace SetupService.Domain.Suspension.Sweep;
 public readonly record struct UnreachablePosition(
     double TravelMm, double RackMm, UnreachableReason Reason, ClosureGap Gap, double LastTravelMm, double LastRackMm)
 {
+    /// <summary>A position not looked for to the end because the work allowed was spent.</summary>
+    public static UnreachablePosition OfSpentWork(double travelMm, double rackMm, in SuspensionPose last) =>
+        new(travelMm, rackMm, UnreachableReason.WorkSpent, default, last.TravelMm, last.RackMm);
+
     /// <summary>Looks why a position was not reached.</summary>
     public static UnreachablePosition Of(CornerMechanism corner, double travelMm, double rackMm, in SuspensionPose last)
     {

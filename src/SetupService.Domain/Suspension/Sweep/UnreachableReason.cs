@@ -8,4 +8,7 @@ public enum UnreachableReason
 
     /// <summary>The parts meet, but only past a place where they no longer hold the wheel, or assembled another way.</summary>
     DeadPoint,
+
+    /// <summary>The work allowed was spent before the position was found, or the caller has gone.</summary>
+    WorkSpent,
 }

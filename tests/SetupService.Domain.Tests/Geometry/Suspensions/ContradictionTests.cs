@@ -70,6 +70,15 @@ public sealed class ContradictionTests
     public void No_corner_of_the_second_working_has_any_however_hard() =>
         Assert.All(GeometryCases.All("corners"), corner => Assert.Empty(Contradictions.Of(OracleCorner.Setting(corner.GetProperty("request")).Suspension)));
 
+    // Everything else would be told against the wrong side.
+    [Fact]
+    public void The_points_of_a_right_corner_are_refused_with_one_sentence() => PlausibleCorners.Any.Sample(setting =>
+    {
+        var one = Assert.Single(Contradictions.Of(MirroredCorner.Of(setting).Suspension));
+        Assert.Equal("wheelCentre", one.Member);
+        Assert.Contains("turn the sign of every y", one.Message, StringComparison.Ordinal);
+    });
+
     // One fault does not hide another.
     [Fact]
     public void All_that_is_wrong_is_told_at_once()

@@ -54,6 +54,18 @@ public sealed class AntiFiguresTests
             Assert.Null(rear.AntiDivePct);
         });
 
+    // Braking and driving load both wheels alike; a twist beam's opposite motion is a roll of the body.
+    [Fact]
+    public void A_twist_beam_moving_oppositely_has_no_anti_figures()
+    {
+        var corner = MechanismBuilder.Build(KinematicsCases.Setting("DW1"));
+        var figures = WheelKinematics.Compute(corner, Walked.To(corner, 10, 0));
+
+        Assert.Equal(default, AntiFigures.Of(figures, Front with { MovesOppositely = true }));
+        Assert.Equal(default, AntiFigures.Of(figures, Rear with { MovesOppositely = true }));
+        Assert.NotNull(AntiFigures.Of(figures, Rear).AntiLiftPct);
+    }
+
     [Fact]
     public void What_is_not_known_of_the_car_leaves_its_figures_out()
     {

@@ -3,6 +3,7 @@ using SetupService.Domain.Handling.CamberTarget;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Handling.Inputs;
+using SetupService.Domain.Numerics;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Tests.Handling.CamberTarget;
@@ -125,8 +126,8 @@ public sealed class CamberTargetSearchTests
         using var gone = new CancellationTokenSource();
         gone.Cancel();
 
-        Assert.Throws<OperationCanceledException>(() =>
-            CamberTargetSearch.Of(new(WorkedCar.Make(), [], []), AnyDemand.Of([AnyDemand.Corner(0.9, 40)]), [], gone.Token, out _));
+        Assert.Null(CamberTargetSearch.Of(new(WorkedCar.Make(), [], []), AnyDemand.Of([AnyDemand.Corner(0.9, 40)]), [], WorkBudget.Generous(gone.Token), out var failure));
+        Assert.Equal(CorneringFailure.WorkSpent, failure!.Value.Reason);
     }
 
     private static CamberTargetResult? Found(HandlingCar car, CamberDemand demand) => Found(car, demand, out _);

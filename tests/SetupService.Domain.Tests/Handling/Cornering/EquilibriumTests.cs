@@ -1,6 +1,7 @@
 using CsCheck;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Numerics;
 using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Vehicles;
@@ -81,6 +82,57 @@ public sealed class EquilibriumTests
         car = car with { Front = car.Front with { Suspension = SuspensionModel.From(readings), RideHeightChangeMm = 40 } };
 
         Assert.Equal(CorneringFailure.TravelNotReached, CorneringSolver.Of(car, TurnDirection.Left)!.Solve(0.5, 60));
+    }
+
+    // Read from 30 mm of droop to 60 mm of bump: at 0.9 g the inner front wheel is unloaded beyond that and the 20 mm that are carried on.
+    [Fact]
+    public void An_inner_wheel_beyond_its_readings_does_not_stop_the_answer_and_says_so()
+    {
+        var car = OnReadings([new(-10, -0.8, null), new(0, -1, null), new(30, -1.6, null), new(60, -2.2, null)]);
+        var solver = CorneringSolver.Of(car, TurnDirection.Left)!;
+
+        Assert.Null(solver.Solve(0.9, 60));
+        var attitude = solver.Attitude(new(0.9, 60, TurnDirection.Left));
+        Assert.True(attitude.FrontLeft.TravelMm < -30, $"{attitude.FrontLeft.TravelMm}");
+        Assert.True(attitude.FrontLeft.IsBeyondReadings);
+        Assert.False(attitude.FrontRight.IsBeyondReadings);
+        Assert.Null(solver.BeyondReadings);
+    }
+
+    [Fact]
+    public void An_outer_wheel_beyond_its_readings_is_named_with_the_travel_it_needs()
+    {
+        var car = OnReadings([new(-60, -0.4, null), new(-30, -0.7, null), new(0, -1, null)]);
+        var solver = CorneringSolver.Of(car, TurnDirection.Left)!;
+
+        Assert.Equal(CorneringFailure.TravelNotReached, solver.Solve(0.9, 60));
+        var beyond = solver.BeyondReadings!.Value;
+        Assert.Equal(WheelPosition.FrontRight, beyond.Position);
+        Assert.InRange(beyond.TravelMm, 20, 80);
+    }
+
+    [Fact]
+    public void Work_that_is_spent_has_a_name()
+    {
+        var budget = new WorkBudget(3);
+
+        Assert.Equal(CorneringFailure.WorkSpent, CorneringSolver.Of(WorkedCar.Make(), TurnDirection.Left, budget)!.Solve(0.9, 60));
+        Assert.True(budget.IsSpent);
+    }
+
+    [Fact]
+    public void A_caller_who_has_gone_ends_the_work()
+    {
+        using var gone = new CancellationTokenSource();
+        gone.Cancel();
+
+        Assert.Equal(CorneringFailure.WorkSpent, CorneringSolver.Of(WorkedCar.Make(), TurnDirection.Left, WorkBudget.Generous(gone.Token))!.Solve(0.9, 60));
+    }
+
+    private static HandlingCar OnReadings(TravelReading[] readings)
+    {
+        var car = WorkedCar.Make();
+        return car with { Front = car.Front with { Suspension = SuspensionModel.From(new CornerReadings { Travel = readings }) } };
     }
 
     // Upright it is in balance, but the least lean grows.

@@ -1,0 +1,70 @@
+using CsCheck;
+using SetupService.Domain.Suspension;
+using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Readings;
+using SetupService.Domain.Tests.Geometry.Corners;
+
+namespace SetupService.Domain.Tests.Suspension;
+
+/// <summary>The path of a wheel over an interval of travel.</summary>
+public sealed class WheelPathTests
+{
+    // Against the corner closed anew at each place from its stated position.
+    [Fact]
+    public void A_path_on_points_is_where_the_corner_closes() =>
+        Gen.Select(PlausibleCorners.Any, Gen.Double[-40, 0], Gen.Double[0, 40]).Sample((setting, fromMm, toMm) =>
+        {
+            var path = SuspensionModel.From(setting.Suspension).PathOver(
+                new() { CamberDeg = setting.CamberDeg, ToeDeg = setting.ToeDeg, LoadedRadiusMm = setting.LoadedRadiusMm, Motion = setting.Motion }, fromMm, toMm);
+            var corner = MechanismBuilder.Build(setting);
+
+            Assert.Null(path.Gap);
+            Assert.Equal((fromMm, toMm), (path.Points[0].TravelMm, path.Points[^1].TravelMm));
+            Assert.Contains(path.Points, place => place.TravelMm == 0);
+            foreach (var place in path.Points)
+            {
+                var pose = Walked.To(corner, place.TravelMm, 0);
+                var wheel = WheelKinematics.Wheel(corner, pose);
+                Assert.Equal(wheel.CamberDeg, place.CamberDeg, 1e-8);
+                Assert.Equal(wheel.ToeDeg, place.ToeDeg!.Value, 1e-8);
+                Assert.Equal(pose.Pose.Centre.Y - setting.Suspension.WheelCentre.Y, place.OutboardMm!.Value, 1e-7);
+            }
+
+            for (var i = 1; i < path.Points.Count; i++) Assert.True(path.Points[i].TravelMm - path.Points[i - 1].TravelMm <= WheelPath.LongestStepMm + 1e-9);
+        });
+
+    [Fact]
+    public void Readings_tell_the_lean_and_not_the_way_sideways()
+    {
+        var readings = new CornerReadings { Travel = [new(-30, -0.4), new(0, -1), new(30, -1.6), new(60, -2.2)] };
+        var path = SuspensionModel.From(readings).PathOver(new() { CamberDeg = -1, ToeDeg = 0 }, 0, 70);
+
+        Assert.Null(path.Gap);
+        Assert.Equal(1.4, path.InboardLeanDeg, 0.05);
+        Assert.Equal(0, path.OutboardLeanDeg, 1e-9);
+        Assert.True(path.IsExtrapolated);
+        Assert.True(path.CamberErrorDeg > 0);
+        Assert.All(path.Points, place => Assert.Null(place.OutboardMm));
+        Assert.Equal((SuspensionGapKind.NeedsPoints, "/suspension/points"), (path.SidewaysGap!.Kind, path.SidewaysGap.Needs.Single()));
+    }
+
+    [Fact]
+    public void A_path_beyond_the_readings_ends_with_the_reason()
+    {
+        var readings = new CornerReadings { Travel = [new(-30, -0.4), new(0, -1), new(30, -1.6)] };
+        var path = SuspensionModel.From(readings).PathOver(new() { CamberDeg = -1, ToeDeg = 0 }, 0, 60);
+
+        Assert.Equal(SuspensionGapKind.BeyondReadings, path.Gap!.Kind);
+        Assert.InRange(path.Gap.ReachedMm!.Value, 46, 50);
+        Assert.Contains("beyond", path.Gap.Reason, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_suspension_nobody_described_has_no_path()
+    {
+        var path = SuspensionModel.FromFigures.PathOver(new() { CamberDeg = -1, ToeDeg = 0 }, 0, 60);
+
+        Assert.Empty(path.Points);
+        Assert.Equal((SuspensionGapKind.NotDescribed, "/suspension"), (path.Gap!.Kind, path.Gap.Needs.Single()));
+    }
+}
