@@ -1,3 +1,4 @@
+using SetupService.Api.Drawings;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 
@@ -7,11 +8,17 @@ namespace SetupService.Api.Host;
 internal static class PageEndpoints
 {
     private const string Markdown = "text/markdown";
+    private const string MarkdownEnding = ".md";
 
     public static void MapPages(this IEndpointRouteBuilder routes)
     {
         Map(routes, "problems", "problemPage", "What does a problem mean?", "The page a problem's type points to, or the page codes. Markdown.");
         Map(routes, "methods", "methodPage", "How is it computed?", "The page an answer's method names: formula, sources and limits. Markdown.");
+
+        // The pictures of the pages.
+        routes.MapGet("/docs/methods/{name}.svg", static (string name) => Send("methods", name + ".svg", SvgAnswer.MediaType))
+            .WithMediaTypes(SvgAnswer.MediaType)
+            .ExcludeFromDescription();
     }
 
     private static void Map(IEndpointRouteBuilder routes, string folder, string name, string summary, string description) =>
@@ -23,15 +30,19 @@ internal static class PageEndpoints
             .WithMediaTypes(Markdown)
             .WithProblems(ProblemTypes.NotFound);
 
-    private static IResult Page(string folder, string name)
+    /// <summary>A page by its name, or by its file's, as the pages name each other.</summary>
+    private static IResult Page(string folder, string name) =>
+        Send(folder, name.EndsWith(MarkdownEnding, StringComparison.Ordinal) ? name : name + MarkdownEnding, Markdown);
+
+    private static IResult Send(string folder, string file, string mediaType)
     {
-        // Resource names are exact, so nothing but a page of this folder can be asked for.
-        using var page = typeof(PageEndpoints).Assembly.GetManifestResourceStream($"docs/{folder}/{name}.md");
+        // Resource names are exact, so nothing but a file of this folder can be asked for.
+        using var page = typeof(PageEndpoints).Assembly.GetManifestResourceStream($"docs/{folder}/{file}");
         if (page is null)
             return Problem.Of(ProblemTypes.NotFound, $"There is no such page under /docs/{folder}.");
 
         var bytes = new byte[page.Length];
         page.ReadExactly(bytes);
-        return new CacheableBytes(Markdown + "; charset=utf-8", bytes);
+        return new CacheableBytes(mediaType + "; charset=utf-8", bytes);
     }
 }

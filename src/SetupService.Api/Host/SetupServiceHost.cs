@@ -74,7 +74,9 @@ public static class SetupServiceHost
     {
         app.UseRequestIds();
         app.UseExceptionHandler();
+        app.UseHangUps();
         app.UseStatusCodePages();
+        app.UseHead();
         app.UseRouting();
         app.UseAcceptCheck();
         app.UseApiPages();

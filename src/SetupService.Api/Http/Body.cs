@@ -78,9 +78,9 @@ public sealed class Body<T> : IBindableFromHttpContext<Body<T>>, IEndpointParame
                     return body;
             }
         }
-        catch (BadHttpRequestException refusal)
+        catch (IOException broken) when (!HangUps.Explain(broken, context))
         {
-            body.Problem = Problem.Of(ProblemTypes.OfStatus(refusal.StatusCode));
+            body.Problem = BrokenBody.Refusal(broken);
             return body;
         }
     }

@@ -28,6 +28,9 @@ internal sealed class BatchRun(JsonContract contract)
 
     public long RefusedCount { get; private set; }
 
+    /// <summary>Whether any line has been answered or refused.</summary>
+    public bool HasAnswers => AnsweredCount + RefusedCount > 0;
+
     /// <summary>The reader of candidate lines, whose faults are those of the single call.</summary>
     public ContractReader<BatchCandidateLine> Candidates => _candidates;
 

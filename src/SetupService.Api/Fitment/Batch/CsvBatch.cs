@@ -36,22 +36,26 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
             if (problem is not null)
                 await problem.ExecuteAsync(httpContext).ConfigureAwait(false);
         }
-        catch (Exception broken) when (broken is IOException or InvalidDataException && !httpContext.Response.HasStarted)
+        catch (Exception broken) when (IsMalformed(broken, httpContext) && !httpContext.Response.HasStarted)
         {
-            var malformed = Problem.Invalid([Fault.At("", FaultCodes.Syntax, "The body is not multipart/form-data with the boundary its Content-Type names.")]);
+            var malformed = Problem.Invalid([Fault.At("", FaultCodes.Syntax, "The body is not multipart/form-data with the boundary its Content-Type names, or its chunks (Transfer-Encoding) are malformed.")]);
             await malformed.ExecuteAsync(httpContext).ConfigureAwait(false);
         }
         catch (OperationCanceledException) when (patience.IsExhausted && !rows.IsStarted)
         {
             await Problem.Of(ProblemTypes.RequestTimeout).ExecuteAsync(httpContext).ConfigureAwait(false);
         }
-        catch (Exception cut) when (cut is IOException or InvalidDataException || patience.IsExhausted)
+        catch (Exception cut) when (IsMalformed(cut, httpContext) || patience.IsExhausted)
         {
             // Rows are out already: the cut shows as a last row with a problem.
             rows.Write(rows.LastLine + 1, id: null, Problem.Invalid([Fault.At("/candidates", FaultCodes.Syntax, "The table broke off, or nothing came in time; the rows up to here stand.")]));
             await rows.SendAsync().ConfigureAwait(false);
         }
     }
+
+    /// <summary>True when the parts, or the message they come in, could not be read; false where the caller went away.</summary>
+    private static bool IsMalformed(Exception exception, HttpContext context) =>
+        exception is IOException or InvalidDataException && !HangUps.Explain(exception, context);
 
     private async Task<Problem?> SetCarAsync(MultipartReader parts, BatchPatience patience)
     {
@@ -109,7 +113,7 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
         {
             // Rows that are not as wide as the header, and names that stand twice, are answered in words of our own.
             DisableColCountCheck = true,
-            ColNameComparer = EachIsItself.Instance,
+            ColNameComparer = NoNameIsAnother.Instance,
             Unescape = true,
             Trim = SepTrim.All,
             CultureInfo = CultureInfo.InvariantCulture,
@@ -184,13 +188,16 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
 
     private static Problem Missing(string pointer, string message) => Problem.Invalid([Fault.At(pointer, FaultCodes.Required, message)]);
 
-    /// <summary>Keeps the CSV reader from refusing a header whose names stand twice.</summary>
-    private sealed class EachIsItself : IEqualityComparer<string>
+    /// <summary>
+    /// Keeps the CSV reader from refusing a header whose names stand twice. No name equals any, not even itself: the reader gives short
+    /// names that stand twice as one instance, and columns are asked for by number alone.
+    /// </summary>
+    private sealed class NoNameIsAnother : IEqualityComparer<string>
     {
-        public static EachIsItself Instance { get; } = new();
+        public static NoNameIsAnother Instance { get; } = new();
 
-        public bool Equals(string? x, string? y) => ReferenceEquals(x, y);
+        public bool Equals(string? x, string? y) => false;
 
-        public int GetHashCode(string obj) => System.Runtime.CompilerServices.RuntimeHelpers.GetHashCode(obj);
+        public int GetHashCode(string obj) => 0;
     }
 }

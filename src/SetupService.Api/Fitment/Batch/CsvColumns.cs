@@ -79,6 +79,9 @@ internal sealed class CsvColumns
 
     private Fault Unknown(string name)
     {
+        if (name.Length == 0)
+            return Fault.At("/candidates", FaultCodes.UnknownMember, "A column of the header has no name.");
+
         var meant = NearestName.Find(name, _known.Keys) is { } near ? $"; {near} may be meant" : "";
         return Fault.At("/candidates", FaultCodes.UnknownMember, $"There is no column {TokenText.Quote(name)}{meant}. Known: {string.Join(", ", Names)}.");
     }

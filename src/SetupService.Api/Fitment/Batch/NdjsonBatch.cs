@@ -1,5 +1,6 @@
 using System.Buffers;
 using System.Text.Json;
+using SetupService.Api.Http;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Problems;
 using SetupService.Domain.Answers;
@@ -27,7 +28,7 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
         using BatchPatience patience = new(settings.Patience, httpContext.RequestAborted);
         LineFeed feed = new(httpContext.Request.BodyReader);
         var aborted = httpContext.RequestAborted;
-        bool isCompleted;
+        string? cutShort = null;
         try
         {
             while (true)
@@ -45,25 +46,33 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
                     break;
                 await SendAsync(httpContext, lines).ConfigureAwait(false);
             }
-
-            isCompleted = true;
         }
         catch (OperationCanceledException) when (patience.IsExhausted)
         {
-            isCompleted = false;
+            cutShort = BatchProblems.NothingCame(settings.Patience);
+        }
+        catch (IOException broken) when (!HangUps.Explain(broken, httpContext))
+        {
+            if (!_run.HasAnswers)
+            {
+                await BrokenBody.Refusal(broken).ExecuteAsync(httpContext).ConfigureAwait(false);
+                return;
+            }
+
+            cutShort = BrokenBody.Message;
         }
         finally
         {
             feed.Finish();
         }
 
-        if (isCompleted && !_hasLines)
+        if (cutShort is null && !_hasLines)
         {
             await BatchProblems.NothingSent().ExecuteAsync(httpContext).ConfigureAwait(false);
             return;
         }
 
-        lines.Write(_run.Summary(isCompleted ? null : BatchProblems.NothingCame(settings.Patience)));
+        lines.Write(_run.Summary(cutShort));
         await SendAsync(httpContext, lines).ConfigureAwait(false);
     }
 

@@ -10,17 +10,18 @@ internal sealed partial class FailureHandler(ILogger<FailureHandler> logger) : I
 {
     public async ValueTask<bool> TryHandleAsync(HttpContext httpContext, Exception exception, CancellationToken cancellationToken)
     {
-        if (exception is OperationCanceledException && httpContext.RequestAborted.IsCancellationRequested)
+        Problem problem;
+        if (exception is BadHttpRequestException refusal)
         {
-            // The caller has gone; there is nobody to answer.
-            httpContext.Response.StatusCode = StatusCodes.Status499ClientClosedRequest;
-            return true;
+            problem = BrokenBody.Refusal(refusal);
+        }
+        else
+        {
+            LogFailure(exception, httpContext.TraceIdentifier, EndpointOf(httpContext));
+            problem = Problem.Of(ProblemTypes.InternalError);
         }
 
-        httpContext.Response.StatusCode = exception is BadHttpRequestException refusal ? refusal.StatusCode : 500;
-        if (httpContext.Response.StatusCode >= 500)
-            LogFailure(exception, httpContext.TraceIdentifier, EndpointOf(httpContext));
-        await FrameworkProblems.Of(httpContext).ExecuteAsync(httpContext).ConfigureAwait(false);
+        await problem.ExecuteAsync(httpContext).ConfigureAwait(false);
         return true;
     }
 

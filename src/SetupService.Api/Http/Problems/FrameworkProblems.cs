@@ -6,9 +6,16 @@ internal static class FrameworkProblems
     public static Problem Of(HttpContext context)
     {
         var status = context.Response.StatusCode;
-        var detail = status == StatusCodes.Status405MethodNotAllowed && context.Response.Headers.Allow is { Count: > 0 } allow
-            ? $"This path answers {allow} only."
-            : null;
-        return Problem.Of(ProblemTypes.OfStatus(status), detail) with { Status = status };
+        return Problem.Of(ProblemTypes.OfStatus(status), status == StatusCodes.Status405MethodNotAllowed ? Allowed(context.Response) : null) with { Status = status };
+    }
+
+    /// <summary>What Allow says; it names HEAD wherever it names GET, because HEAD is answered there too.</summary>
+    private static string? Allowed(HttpResponse response)
+    {
+        if (response.Headers.Allow is not { Count: > 0 } allow)
+            return null;
+        if (allow == HttpMethods.Get)
+            response.Headers.Allow = allow = $"{HttpMethods.Get}, {HttpMethods.Head}";
+        return $"This path answers {allow} only.";
     }
 }

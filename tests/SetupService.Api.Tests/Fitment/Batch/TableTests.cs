@@ -99,6 +99,22 @@ public sealed class TableTests(ServiceFixture fixture) : IClassFixture<ServiceFi
     [Fact]
     public async Task A_table_without_rows_has_a_header_alone() => Assert.Empty(await fixture.Client.RowsOf(Header + "\n"));
 
+    // The reader of tables keeps one instance of each short name, by which a comparer of instances took two columns for one.
+    [Theory]
+    [InlineData("rimDiameterIn,rimWidthIn,offsetMm,marking,,", "unknownMember")]
+    [InlineData("x,rimDiameterIn,rimWidthIn,offsetMm,marking,x", "unknownMember")]
+    [InlineData("rimDiameterIn,rimWidthIn,offsetMm,marking,id,id", "duplicateMember")]
+    [InlineData("\"\",rimDiameterIn,rimWidthIn,\"\",offsetMm,marking", "unknownMember")]
+    public async Task Names_that_stand_twice_in_the_header_are_faults(string header, string code)
+    {
+        using var form = BatchCalls.Form(header + "\n1,2,3,4,5,6\n", BatchCalls.CarLine());
+        using var response = await fixture.Client.PostAsync(new Uri(Calls.BatchCsv, UriKind.Relative), form);
+        var faults = (await Problems.Read(response, ProblemTypes.InvalidRequest)).FaultsOf();
+
+        Assert.NotEmpty(faults);
+        Assert.All(faults, fault => Assert.Equal("/candidates " + code, fault));
+    }
+
     [Fact]
     public async Task Rows_need_no_id()
     {

@@ -1,0 +1,17 @@
+using SetupService.Api.Http.Faults;
+using SetupService.Api.Http.Problems;
+
+namespace SetupService.Api.Http;
+
+/// <summary>The refusal of a body that the server could not take off the connection.</summary>
+internal static class BrokenBody
+{
+    /// <summary>What is wrong with a message whose chunks cannot be told apart (RFC 9112, section 7.1).</summary>
+    public const string Message = "The body could not be read to its end: its chunks (Transfer-Encoding) are malformed.";
+
+    /// <summary>408 and 413 as the server says; a 400 with its fault for everything else.</summary>
+    public static Problem Refusal(IOException broken) =>
+        broken is BadHttpRequestException { StatusCode: not StatusCodes.Status400BadRequest } refusal
+            ? Problem.Of(ProblemTypes.OfStatus(refusal.StatusCode))
+            : Problem.Invalid([Fault.At("", FaultCodes.Syntax, Message)]);
+}

@@ -1,0 +1,48 @@
+using Microsoft.AspNetCore.Connections;
+
+namespace SetupService.Api.Http.Problems;
+
+/// <summary>Requests whose caller went away: nobody is left to answer, so they leave one line in the log and are no failure.</summary>
+internal static partial class HangUps
+{
+    /// <summary>Ends such requests quietly. Stands inside the exception handler, which would log them as failures.</summary>
+    public static void UseHangUps(this IApplicationBuilder app) =>
+        app.Use(static (context, next) =>
+        {
+            var request = next(context);
+            return request.IsCompletedSuccessfully ? request : WatchAsync(context, request);
+        });
+
+    /// <summary>True when the exception comes of the caller's reset, or of work cancelled because the caller went away.</summary>
+    public static bool Explain(Exception exception, HttpContext context) =>
+        exception is ConnectionResetException or ConnectionAbortedException
+        || (exception is OperationCanceledException or IOException && context.RequestAborted.IsCancellationRequested);
+
+    private static async Task WatchAsync(HttpContext context, Task request)
+    {
+        try
+        {
+            await request.ConfigureAwait(false);
+        }
+        catch (Exception exception) when (Explain(exception, context))
+        {
+            // Else the server would try to read the rest of the body, and log that it cannot.
+            context.Abort();
+            Log(context);
+        }
+    }
+
+    private static void Log(HttpContext context)
+    {
+        var log = context.RequestServices.GetRequiredService<ILoggerFactory>().CreateLogger("SetupService.HangUps");
+        if (!log.IsEnabled(LogLevel.Information))
+            return;
+
+        // The path as it was sent: decoded it could break the line.
+        var path = context.Request.Path.ToUriComponent();
+        HungUp(log, context.TraceIdentifier, path);
+    }
+
+    [LoggerMessage(Level = LogLevel.Information, Message = "Request {RequestId} to {Path}: the caller went away")]
+    private static partial void HungUp(ILogger logger, string requestId, string path);
+}

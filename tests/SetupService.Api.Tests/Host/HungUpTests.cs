@@ -1,0 +1,89 @@
+using Serilog;
+using Serilog.Events;
+using SetupService.Api.Tests.Fitment;
+using SetupService.Api.Tests.Fitment.Batch;
+using SetupService.Api.Tests.Http;
+
+namespace SetupService.Api.Tests.Host;
+
+/// <summary>A caller that drops its connection leaves at most one quiet line in the log, and no trace.</summary>
+public sealed class HungUpTests : IAsyncLifetime
+{
+    private readonly CapturedLog _log = new();
+    private RunningService _service = null!;
+
+    public async Task InitializeAsync() => _service = await RunningService.StartAsync(configure: builder =>
+        builder.Services.AddSerilog(logger => logger.MinimumLevel.Information().MinimumLevel.Override("Microsoft", LogEventLevel.Warning).WriteTo.Sink(_log), preserveStaticLogger: true));
+
+    public async Task DisposeAsync() => await _service.DisposeAsync();
+
+    [Theory]
+    [InlineData(Calls.Check, "application/json", "{\"vehicle\":")]
+    [InlineData(Calls.Batch, BatchCalls.Ndjson, "{\"vehicle\":")]
+    [InlineData(Calls.Batch, BatchCalls.Ndjson, "\n")]
+    [InlineData(Calls.BatchCsv, "multipart/form-data; boundary=edge", "--edge\r\nContent-Disposition: form-data; name=\"car\"\r\n\r\n{")]
+    public async Task A_reset_in_the_middle_of_a_body(string path, string mediaType, string body)
+    {
+        foreach (var head in new[] { $"Content-Length: {body.Length + 1000}\r\n\r\n{body}", $"Transfer-Encoding: chunked\r\n\r\n{body.Length:x}\r\n{body}\r\n" })
+        {
+            using var connection = await RawConnection.OpenAsync(_service.Client);
+            await connection.SendAsync($"POST {path} HTTP/1.1\r\nHost: test\r\nContent-Type: {mediaType}\r\n{head}");
+            await Task.Delay(200);
+            connection.Reset();
+        }
+
+        await IsQuiet(2);
+    }
+
+    [Fact]
+    public async Task A_reset_after_the_first_answers_of_a_batch()
+    {
+        using var batch = await OpenBatch.StartAsync(_service.Client);
+        await batch.SendAsync($"{BatchCalls.CarLine()}\n{BatchCalls.CandidateLine()}\n");
+        await batch.ReadLineAsync();
+        batch.HangUp();
+
+        await IsQuiet(1);
+    }
+
+    [Fact]
+    public async Task A_reset_after_the_first_rows_of_a_table()
+    {
+        using var batch = await OpenBatch.StartAsync(_service.Client, "multipart/form-data; boundary=edge", Calls.BatchCsv);
+        await batch.SendAsync(BatchCalls.OpenForm);
+        for (var sent = 0; sent < 4; sent++)
+            await batch.SendAsync(string.Concat(Enumerable.Range(sent * 4000, 4000).Select(BatchCalls.Row)));
+        await batch.ReadLineAsync();
+        batch.HangUp();
+
+        await IsQuiet(1);
+    }
+
+    // The server closes a connection whose sender has ended in the middle of a body; it answers nothing.
+    [Theory]
+    [InlineData(Calls.Check, "application/json", "Content-Length: 1000\r\n\r\n{")]
+    [InlineData(Calls.Check, "application/json", "Transfer-Encoding: chunked\r\n\r\n40\r\n{\"vehicle\"")]
+    [InlineData(Calls.Batch, BatchCalls.Ndjson, "Transfer-Encoding: chunked\r\n\r\n40\r\n{\"vehicle\"")]
+    [InlineData(Calls.BatchCsv, "multipart/form-data; boundary=edge", "Transfer-Encoding: chunked\r\n\r\n40\r\n--edge\r\n")]
+    public async Task An_end_in_the_middle_of_a_body(string path, string mediaType, string rest)
+    {
+        using var connection = await RawConnection.OpenAsync(_service.Client);
+        await connection.SendAsync($"POST {path} HTTP/1.1\r\nHost: test\r\nContent-Type: {mediaType}\r\n{rest}");
+        connection.EndSending();
+
+        await IsQuiet(1);
+    }
+
+    /// <summary>The log has a line of each request, below warning, and no exception.</summary>
+    private async Task IsQuiet(int requests)
+    {
+        for (var wait = 0; wait < 50 && Told().Length < requests; wait++)
+            await Task.Delay(100);
+        await Task.Delay(200);
+
+        Assert.All(_log.Events, one => Assert.True(one.Exception is null && one.Level < LogEventLevel.Warning, one.RenderMessage(System.Globalization.CultureInfo.InvariantCulture) + one.Exception));
+        Assert.Equal(requests, Told().Length);
+    }
+
+    private LogEvent[] Told() => [.. _log.Events.Where(one => one.Properties.ContainsKey("RequestId") && one.MessageTemplate.Text.StartsWith("Request ", StringComparison.Ordinal))];
+}
