@@ -70,17 +70,36 @@ internal sealed class DescribedSchemas
     }
 
     /// <summary>
-    /// A body without the members that are null: the reader takes them for members left out; the schema describes the plain form,
-    /// without them.
+    /// Schemas that also take a null for each member that may be left out. The reader takes it so; the description shows the plain
+    /// form, without it.
     /// </summary>
-    public static string WithoutNulls(string body) => WithoutNulls(JsonNode.Parse(body))?.ToJsonString() ?? "null";
-
-    private static JsonNode? WithoutNulls(JsonNode? node) => node switch
+    public static JsonNode WithNulls(JsonNode schemas)
     {
-        JsonObject group => new JsonObject(group.Where(member => member.Value is not null).Select(member => KeyValuePair.Create(member.Key, WithoutNulls(member.Value)))),
-        JsonArray list => new JsonArray([.. list.Select(WithoutNulls)]),
-        _ => node?.DeepClone(),
-    };
+        var copy = schemas.DeepClone();
+        AllowNulls(copy);
+        return copy;
+    }
+
+    private static void AllowNulls(JsonNode? node)
+    {
+        if (node is JsonArray list)
+        {
+            foreach (var element in list)
+                AllowNulls(element);
+        }
+        else if (node is JsonObject group)
+        {
+            var required = (group["required"] as JsonArray ?? []).Select(name => name!.ToString()).ToHashSet();
+            foreach ((var name, var member) in (group["properties"] as JsonObject ?? []).ToArray())
+            {
+                if (member!["$ref"] is { } target && !required.Contains(name))
+                    group["properties"]![name] = new JsonObject { ["anyOf"] = new JsonArray(new JsonObject { ["$ref"] = target.DeepClone() }, new JsonObject { ["type"] = "null" }) };
+            }
+
+            foreach ((_, var inner) in group)
+                AllowNulls(inner);
+        }
+    }
 
     private static JsonNode Closed(JsonNode schema)
     {

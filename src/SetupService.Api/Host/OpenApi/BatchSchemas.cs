@@ -21,10 +21,13 @@ internal sealed class BatchSchemas : IOpenApiOperationTransformer
         if (!sent.TryGetValue(NdjsonBatch.MediaType, out var lines))
             return Task.CompletedTask;
 
-        lines.Schema = Lines("Lines, each a car or a candidate.", car, new OpenApiSchemaReference(nameof(BatchCandidateLine), context.Document));
+        lines.Schema = Lines(
+            context.Document!, "BatchLines", "Lines, each a car or a candidate.", car, new OpenApiSchemaReference(nameof(BatchCandidateLine), context.Document));
         if (operation.Responses?["200"].Content?.TryGetValue(NdjsonBatch.MediaType, out var answers) == true)
         {
             answers.Schema = Lines(
+                context.Document!,
+                "BatchAnswerLines",
                 "Lines, one for each candidate and each bad line; the last is the summary.",
                 new OpenApiSchemaReference(nameof(BatchAnswerLine), context.Document));
         }
@@ -32,15 +35,20 @@ internal sealed class BatchSchemas : IOpenApiOperationTransformer
         return Task.CompletedTask;
     }
 
-    private static OpenApiSchema Lines(string description, params IList<IOpenApiSchema> kinds) => new()
+    private static OpenApiSchemaReference Lines(OpenApiDocument document, string name, string description, params IList<IOpenApiSchema> kinds)
     {
-        Description = description,
-        AnyOf =
-        [
-            new OpenApiSchema { Type = JsonSchemaType.String },
-            new OpenApiSchema { Type = JsonSchemaType.Array, Items = kinds.Count == 1 ? kinds[0] : new OpenApiSchema { AnyOf = kinds } },
-        ],
-    };
+        OpenApiSchema lines = new()
+        {
+            Description = description,
+            AnyOf =
+            [
+                new OpenApiSchema { Type = JsonSchemaType.String },
+                new OpenApiSchema { Type = JsonSchemaType.Array, Items = kinds.Count == 1 ? kinds[0] : new OpenApiSchema { AnyOf = kinds } },
+            ],
+        };
+        document.Components!.Schemas!.TryAdd(name, lines);
+        return new OpenApiSchemaReference(name, document);
+    }
 
     private static void DescribeForm(OpenApiMediaType form, IOpenApiSchema car)
     {

@@ -1,0 +1,46 @@
+#!/usr/bin/env bash
+# prove.sh GENERATOR URL: makes a client of api/openapi.json with kiota, nswag or openapi-typescript, compiles it (a warning is an
+# error) and lets it make three calls to the service that runs at URL. Needs the .NET SDK and node.
+set -euo pipefail
+cd "$(dirname "$0")"
+export DOTNET_CLI_TELEMETRY_OPTOUT=1 DOTNET_NOLOGO=1 KIOTA_TUTORIAL_ENABLED=false
+generator=$1
+url=$2
+contract=../../api/openapi.json
+
+build_and_call() {
+  dotnet build "$1" --nologo -v quiet
+  dotnet run --no-build --project "$1" "$url"
+}
+
+case $generator in
+  kiota)
+    dotnet tool restore >/dev/null
+    rm -rf kiota/generated
+    # No code for compatibility with clients of earlier generators.
+    dotnet kiota generate --language CSharp --openapi "$contract" --class-name SetupClient --namespace-name SetupService.Clients.Kiota \
+      --output kiota/generated --exclude-backward-compatible --log-level Error
+    build_and_call kiota
+    ;;
+  nswag)
+    dotnet tool restore >/dev/null
+    rm -rf nswag/generated
+    dotnet nswag openapi2csclient /input:"$contract" /output:nswag/generated/SetupClient.cs /namespace:SetupService.Clients.NSwag \
+      /className:SetupClient /jsonLibrary:SystemTextJson /jsonLibraryVersion:10.0 /jsonPolymorphicSerializationStyle:SystemTextJson \
+      /jsonConverters:System.Text.Json.Serialization.JsonStringEnumConverter /generateNullableReferenceTypes:true \
+      /generateOptionalPropertiesAsNullable:true >/dev/null
+    build_and_call nswag
+    ;;
+  openapi-typescript)
+    cd typescript
+    npm ci --no-audit --no-fund --silent
+    rm -rf generated
+    npm run --silent generate
+    npm run --silent compile
+    node generated/compiled/calls.js "$url"
+    ;;
+  *)
+    echo "unknown generator: $generator"
+    exit 2
+    ;;
+esac
