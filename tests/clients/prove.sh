@@ -8,7 +8,13 @@ generator=$1
 url=$2
 contract=../../api/openapi.json
 
+# A name with a number behind it is a schema that stands twice.
+no_numbered_names() {
+  ! grep -rnE '(class|enum|interface) [A-Za-z]+[0-9]+\b' "$1/generated" || { echo "numbered names in the client of $1"; exit 1; }
+}
+
 build_and_call() {
+  no_numbered_names "$1"
   dotnet build "$1" --nologo -v quiet
   dotnet run --no-build --project "$1" "$url"
 }
