@@ -25,7 +25,7 @@ public sealed class HandlingRules : AbstractValidator<VehicleDocument>
             var missing = HandlingCarMaker.Missing(read);
             foreach (var place in missing) AddMissing(context, place, car);
             if (missing.Count > 0) return;
-            foreach (var one in LoadContradiction.Of(read)) Add(context, one.Place, FaultCodes.Inconsistent, one.Message);
+            foreach (var one in LoadContradiction.Find(read)) Add(context, one.Place, FaultCodes.Inconsistent, one.Message);
         });
     }
 

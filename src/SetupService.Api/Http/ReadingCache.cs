@@ -10,7 +10,7 @@ namespace SetupService.Api.Http;
 /// </summary>
 /// <typeparam name="T">What the text stands for.</typeparam>
 /// <param name="read">Reads a text; pure.</param>
-internal sealed class ReadingCache<T>(Func<string, Reading<T>> read)
+internal sealed class ReadingCache<T>(Func<string, ParseResult<T>> read)
     where T : class
 {
     /// <summary>The most texts held.</summary>

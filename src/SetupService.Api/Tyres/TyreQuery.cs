@@ -35,7 +35,7 @@ internal static class TyreQuery
         if (rimWidthIn is null && pressureKpa is null && topSpeedKmh is null && loadKg is null && rateNPerMm is null)
             return null;
 
-        var inUse = TyreInUse.Of(marking, rimWidthIn, pressureKpa, topSpeedKmh, loadKg, rateNPerMm);
+        var inUse = TyreInUse.Compute(marking, rimWidthIn, pressureKpa, topSpeedKmh, loadKg, rateNPerMm);
         return new TyreInUsePart
         {
             SectionWidthOnRimMm = inUse.SectionWidthOnRimMm,

@@ -20,7 +20,7 @@ internal static class DepthReadingRules
         if (readings is null || context.IsRefused(place) || context.IsRefused("GaugeErrorMm") || context.IsRefused("NewDepthMm")) return;
         if (readings.Any(static one => one?.DepthMm is null)) return;
         var gaugeMm = gaugeErrorMm ?? TreadDepths.UsualGaugeErrorMm;
-        foreach (var fault in DepthReadingCheck.Of(DepthReadingDocument.ToDomain(readings), gaugeMm, newDepthMm))
+        foreach (var fault in DepthReadingCheck.FindFaults(DepthReadingDocument.ToDomain(readings), gaugeMm, newDepthMm))
             context.AddFailure(new ValidationFailure($"{place}[{fault.Reading}].{Member(fault)}", Message(fault, gaugeMm, gaugeErrorMm is null)) { ErrorCode = FaultCodes.Inconsistent });
     }
 

@@ -91,7 +91,7 @@ internal ref struct MarkingCursor(ReadOnlySpan<char> text)
     }
 
     /// <summary>A fault about the piece from <paramref name="start"/> to the next space after the cursor, which is not what was expected.</summary>
-    public readonly ReadingFault NotRead(int start, string expected)
+    public readonly ParseFault NotRead(int start, string expected)
     {
         var end = Math.Max(Position, start);
         while (end < _typed.Length && !char.IsWhiteSpace(_typed[end]))
@@ -103,16 +103,16 @@ internal ref struct MarkingCursor(ReadOnlySpan<char> text)
         var message = part.Length == 0
             ? $"The marking ends where {expected} was expected."
             : $"“{part}” is not {expected}.";
-        return new ReadingFault(part, start, message);
+        return new ParseFault(part, start, message);
     }
 
     /// <summary>A fault about a number that was read but cannot stand.</summary>
-    public readonly ReadingFault Refused(MarkingNumber number, string reason) => Refused(number.Start, number.End, reason);
+    public readonly ParseFault Refused(MarkingNumber number, string reason) => Refused(number.Start, number.End, reason);
 
     /// <summary>A fault about a piece that was read but cannot stand.</summary>
-    public readonly ReadingFault Refused(int start, int end, string reason)
+    public readonly ParseFault Refused(int start, int end, string reason)
     {
         var part = _typed[start..end].ToString();
-        return new ReadingFault(part, start, $"“{part}” {reason}.");
+        return new ParseFault(part, start, $"“{part}” {reason}.");
     }
 }

@@ -7,7 +7,7 @@ internal static class ServiceDescriptionReader
 {
     private const string Expected = "a load index and speed symbol such as 94W, 109/107T or (104Y)";
 
-    public static ReadingFault? Read(ref MarkingCursor cursor, TyreMarkingParts parts)
+    public static ParseFault? Read(ref MarkingCursor cursor, TyreMarkingParts parts)
     {
         var start = cursor.Position;
         if (parts.LoadIndex is not null)
@@ -46,7 +46,7 @@ internal static class ServiceDescriptionReader
             : cursor.Refused(start, cursor.Position, "has brackets, which stand for speeds above the symbol's and only go round W or Y");
     }
 
-    private static ReadingFault? ReadIndices(ref MarkingCursor cursor, TyreMarkingParts parts, int start)
+    private static ParseFault? ReadIndices(ref MarkingCursor cursor, TyreMarkingParts parts, int start)
     {
         cursor.SkipSpaces();
         if (ReadIndex(ref cursor, start, out var single) is { } fault)
@@ -73,7 +73,7 @@ internal static class ServiceDescriptionReader
         return null;
     }
 
-    private static ReadingFault? ReadIndex(ref MarkingCursor cursor, int start, out int index)
+    private static ParseFault? ReadIndex(ref MarkingCursor cursor, int start, out int index)
     {
         index = 0;
         if (!cursor.TryTakeNumber(out var number))

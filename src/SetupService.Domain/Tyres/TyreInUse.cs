@@ -32,7 +32,7 @@ public sealed record TyreInUse
     /// <summary>
     /// Works out what follows. Without a top speed the symbol's own stands for it: there the tyre carries least.
     /// </summary>
-    public static TyreInUse Of(
+    public static TyreInUse Compute(
         TyreMarking marking, double? rimWidthIn, double? pressureKpa, double? topSpeedKmh, double? loadKg, double? verticalRateNPerMm)
     {
         var speedKmh = topSpeedKmh ?? marking.MaximumSpeedKmh;

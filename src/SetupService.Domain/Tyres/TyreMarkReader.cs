@@ -30,7 +30,7 @@ internal static class TyreMarkReader
         return isThere;
     }
 
-    public static ReadingFault? Read(ref MarkingCursor cursor, TyreMarkingParts parts)
+    public static ParseFault? Read(ref MarkingCursor cursor, TyreMarkingParts parts)
     {
         if (TryReadMudAndSnow(ref cursor, parts) || TryReadRunFlat(ref cursor, parts) || TryReadLoadRange(ref cursor, parts))
         {
@@ -54,7 +54,7 @@ internal static class TyreMarkReader
         return ReadUnread(ref cursor, parts);
     }
 
-    private static ReadingFault? SetLoadVersion(MarkingCursor cursor, TyreMarkingParts parts, LoadVersion version, int start)
+    private static ParseFault? SetLoadVersion(MarkingCursor cursor, TyreMarkingParts parts, LoadVersion version, int start)
     {
         if (parts.LoadVersion is { } earlier && earlier != version)
         {
@@ -156,7 +156,7 @@ internal static class TyreMarkReader
         return isThere;
     }
 
-    private static ReadingFault? ReadUnread(ref MarkingCursor cursor, TyreMarkingParts parts)
+    private static ParseFault? ReadUnread(ref MarkingCursor cursor, TyreMarkingParts parts)
     {
         var start = cursor.Position;
         var letters = cursor.PeekLetters();

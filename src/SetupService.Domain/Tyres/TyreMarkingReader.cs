@@ -34,14 +34,14 @@ public static class TyreMarkingReader
     /// Reads a marking such as "225/45R17 94W XL", "LT265/70R17 121/118S", "215/65R16C 109/107T", "31x10.50R15LT 109Q" or
     /// "195R14C 106/104S". Positions in a fault count from the start of <paramref name="text"/>.
     /// </summary>
-    public static Reading<TyreMarking> Read(string text)
+    public static ParseResult<TyreMarking> Read(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
         var trimmed = text.AsSpan().Trim();
         if (trimmed.Length > MaximumLength)
         {
             // The excess is named by its beginning; it may be very long.
-            return Readings.Failed<TyreMarking>(
+            return ParseResult.Failure<TyreMarking>(
                 trimmed.Slice(MaximumLength, Math.Min(20, trimmed.Length - MaximumLength)).ToString(),
                 text.Length - text.AsSpan().TrimStart().Length + MaximumLength,
                 string.Create(CultureInfo.InvariantCulture, $"The marking is {trimmed.Length} characters long; at most {MaximumLength} are read."));
@@ -52,11 +52,11 @@ public static class TyreMarkingReader
         cursor.SkipSpaces();
         var fault = TyreSizeReader.Read(ref cursor, parts) ?? ReadBesideSize(ref cursor, parts);
         return fault is null
-            ? Readings.Of(new TyreMarking(trimmed.ToString(), parts))
-            : Readings.Failed<TyreMarking>(fault.Part, fault.Position, fault.Message);
+            ? ParseResult.Success(new TyreMarking(trimmed.ToString(), parts))
+            : ParseResult.Failure<TyreMarking>(fault.Part, fault.Position, fault.Message);
     }
 
-    private static ReadingFault? ReadBesideSize(ref MarkingCursor cursor, TyreMarkingParts parts)
+    private static ParseFault? ReadBesideSize(ref MarkingCursor cursor, TyreMarkingParts parts)
     {
         cursor.SkipSpaces();
         while (!cursor.AtEnd)

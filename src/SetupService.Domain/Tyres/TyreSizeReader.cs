@@ -11,7 +11,7 @@ internal static class TyreSizeReader
 {
     private const string SizeExample = "a tyre size such as 225/45R17, 185R14C or 31x10.50R15LT";
 
-    public static ReadingFault? Read(ref MarkingCursor cursor, TyreMarkingParts parts)
+    public static ParseFault? Read(ref MarkingCursor cursor, TyreMarkingParts parts)
     {
         if (ReadPrefix(ref cursor, parts) is { } fault)
         {
@@ -40,7 +40,7 @@ internal static class TyreSizeReader
             : ReadConstructionAndRim(ref cursor, parts, first.Start, "a width, construction and rim diameter such as 225/45R17 or 185R14");
     }
 
-    private static ReadingFault? ReadPrefix(ref MarkingCursor cursor, TyreMarkingParts parts)
+    private static ParseFault? ReadPrefix(ref MarkingCursor cursor, TyreMarkingParts parts)
     {
         var start = cursor.Position;
         var letters = cursor.PeekLetters();
@@ -71,7 +71,7 @@ internal static class TyreSizeReader
         return null;
     }
 
-    private static ReadingFault? CheckSectionWidth(MarkingCursor cursor, MarkingNumber width)
+    private static ParseFault? CheckSectionWidth(MarkingCursor cursor, MarkingNumber width)
     {
         if (width.Value < TyreMarkingReader.MinimumAspectPct)
         {
@@ -87,7 +87,7 @@ internal static class TyreSizeReader
                 Range("is not a section width", TyreMarkingReader.MinimumSectionWidthMm, TyreMarkingReader.MaximumSectionWidthMm, "whole mm"));
     }
 
-    private static ReadingFault? ReadAspectAndRim(ref MarkingCursor cursor, TyreMarkingParts parts)
+    private static ParseFault? ReadAspectAndRim(ref MarkingCursor cursor, TyreMarkingParts parts)
     {
         const string expected = "an aspect ratio, construction and rim diameter such as 45R17";
         cursor.SkipSpaces();
@@ -107,7 +107,7 @@ internal static class TyreSizeReader
         return ReadConstructionAndRim(ref cursor, parts, aspect.Start, expected);
     }
 
-    private static ReadingFault? ReadFlotation(ref MarkingCursor cursor, TyreMarkingParts parts, MarkingNumber overallDiameter)
+    private static ParseFault? ReadFlotation(ref MarkingCursor cursor, TyreMarkingParts parts, MarkingNumber overallDiameter)
     {
         const string expected = "a width, construction and rim diameter in inches such as 10.50R15";
         cursor.SkipSpaces();
@@ -138,7 +138,7 @@ internal static class TyreSizeReader
                 overallDiameter, Range("is not an outer diameter for this width and rim", lowestIn, highestIn, "in"));
     }
 
-    private static ReadingFault? ReadConstructionAndRim(
+    private static ParseFault? ReadConstructionAndRim(
         ref MarkingCursor cursor, TyreMarkingParts parts, int partStart, string expected)
     {
         cursor.SkipSpaces();

@@ -23,7 +23,7 @@ public static partial class BoltCircleReader
     public const double MaximumDiameterMm = 300;
 
     /// <summary>Reads the text whole. Never throws on any text.</summary>
-    public static Reading<BoltCircle> Read(string text)
+    public static ParseResult<BoltCircle> Read(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
         if (TextLength.Check(text, MaximumLength) is { } tooLong)
@@ -41,7 +41,7 @@ public static partial class BoltCircleReader
     }
 
     /// <summary>The bolt circle found by <see cref="Piece"/>, or the fault where it is out of range.</summary>
-    internal static Reading<BoltCircle> Read(Match piece)
+    internal static ParseResult<BoltCircle> Read(Match piece)
     {
         var holes = piece.Groups["holes"];
         var diameter = piece.Groups["diameter"];
@@ -59,11 +59,11 @@ public static partial class BoltCircleReader
                 diameter, MarkingNumber.Range("is not a bolt circle", MinimumDiameterMm, MaximumDiameterMm, "mm")));
         }
 
-        return Readings.Of(new BoltCircle(holeCount, diameterMm));
+        return ParseResult.Success(new BoltCircle(holeCount, diameterMm));
     }
 
-    private static Reading<BoltCircle> Failed(ReadingFault fault) =>
-        Readings.Failed<BoltCircle>(fault.Part, fault.Position, fault.Message);
+    private static ParseResult<BoltCircle> Failed(ParseFault fault) =>
+        ParseResult.Failure<BoltCircle>(fault.Part, fault.Position, fault.Message);
 
     [GeneratedRegex(@"\G(?<holes>[0-9]{1,2})\s*[xX×*/\-–]\s*(?<diameter>[0-9]{1,4}(?:[.,][0-9]{1,3})?)(?:\s*(?i:mm))?(?![\p{L}0-9.,/])", RegexOptions.CultureInvariant)]
     internal static partial Regex Piece();

@@ -27,7 +27,7 @@ public static partial class FastenerThreadReader
     private const double MmPerInch = 25.4;
 
     /// <summary>Reads the text whole. Never throws on any text.</summary>
-    public static Reading<FastenerThread> Read(string text)
+    public static ParseResult<FastenerThread> Read(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
         if (TextLength.Check(text, MaximumLength) is { } tooLong)
@@ -50,7 +50,7 @@ public static partial class FastenerThreadReader
         return Failed(MarkingScanner.NotRead(text, "a thread such as M14x1.5, M12x1.25 or 1/2-20"));
     }
 
-    private static Reading<FastenerThread> Check(Match piece, double diameterMm, double pitchMm)
+    private static ParseResult<FastenerThread> Check(Match piece, double diameterMm, double pitchMm)
     {
         if (diameterMm is < MinimumDiameterMm or > MaximumDiameterMm)
         {
@@ -64,11 +64,11 @@ public static partial class FastenerThreadReader
                 piece.Groups["pitch"], MarkingNumber.Range("is not a pitch", MinimumPitchMm, MaximumPitchMm, "mm")));
         }
 
-        return Readings.Of(new FastenerThread(diameterMm, pitchMm));
+        return ParseResult.Success(new FastenerThread(diameterMm, pitchMm));
     }
 
-    private static Reading<FastenerThread> Failed(ReadingFault fault) =>
-        Readings.Failed<FastenerThread>(fault.Part, fault.Position, fault.Message);
+    private static ParseResult<FastenerThread> Failed(ParseFault fault) =>
+        ParseResult.Failure<FastenerThread>(fault.Part, fault.Position, fault.Message);
 
     [GeneratedRegex(@"\G[mM]?\s*(?<diameter>[0-9]{1,2}(?:[.,][0-9]{1,2})?)\s*[xX×*]\s*(?<pitch>[0-9]{1,2}(?:[.,][0-9]{1,3})?)(?![\p{L}0-9.,/])", RegexOptions.CultureInvariant)]
     private static partial Regex MetricThread();

@@ -30,14 +30,14 @@ internal sealed class MarkingScanner(string text)
     }
 
     /// <summary>A fault about a text that as a whole is not what was expected.</summary>
-    public static ReadingFault NotRead(string text, string expected)
+    public static ParseFault NotRead(string text, string expected)
     {
         var part = text.Trim();
         return Fault(part, text.Length - text.TrimStart().Length, expected);
     }
 
     /// <summary>A fault about the piece from <paramref name="start"/> to the next space after the place reached.</summary>
-    public ReadingFault NotRead(int start, string expected)
+    public ParseFault NotRead(int start, string expected)
     {
         var end = Math.Max(Position, start);
         while (end < _typed.Length && !char.IsWhiteSpace(_typed[end]))
@@ -49,10 +49,10 @@ internal sealed class MarkingScanner(string text)
     }
 
     /// <summary>A fault about a piece that was read but cannot stand.</summary>
-    public static ReadingFault Refused(Capture piece, string reason) =>
+    public static ParseFault Refused(Capture piece, string reason) =>
         new(piece.Value, piece.Index, $"“{piece.Value}” {reason}.");
 
-    private static ReadingFault Fault(string part, int start, string expected) => new(
+    private static ParseFault Fault(string part, int start, string expected) => new(
         part,
         start,
         part.Length == 0 ? $"The text ends where {expected} was expected." : $"“{part}” is not {expected}.");

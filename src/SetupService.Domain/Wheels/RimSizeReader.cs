@@ -11,7 +11,7 @@ internal static partial class RimSizeReader
 {
     private const string Expected = "a rim size such as 8.5Jx18 or 18x8.5";
 
-    public static ReadingFault? Read(MarkingScanner scanner, WheelMarkingParts parts)
+    public static ParseFault? Read(MarkingScanner scanner, WheelMarkingParts parts)
     {
         if (!scanner.TryTake(Inches(), out var first))
         {
@@ -35,7 +35,7 @@ internal static partial class RimSizeReader
         return isWidthFirst ? Set(parts, width: first, diameter: second) : Set(parts, width: second, diameter: first);
     }
 
-    private static ReadingFault? Set(WheelMarkingParts parts, Match width, Match diameter)
+    private static ParseFault? Set(WheelMarkingParts parts, Match width, Match diameter)
     {
         parts.RimWidthIn = InchesOf(width);
         parts.RimDiameterIn = InchesOf(diameter);

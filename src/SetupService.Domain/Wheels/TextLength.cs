@@ -9,7 +9,7 @@ internal static class TextLength
     private const int ShownExcess = 20;
 
     /// <summary>The fault of a text longer than the maximum, not counting spaces at either end; null where it is not.</summary>
-    public static ReadingFault? Check(string text, int maximumLength)
+    public static ParseFault? Check(string text, int maximumLength)
     {
         var trimmed = text.AsSpan().Trim();
         if (trimmed.Length <= maximumLength)
@@ -19,7 +19,7 @@ internal static class TextLength
 
         // The excess is named by its beginning; it may be very long.
         var excess = trimmed[maximumLength..];
-        return new ReadingFault(
+        return new ParseFault(
             excess[..Math.Min(ShownExcess, excess.Length)].ToString(),
             text.Length - text.AsSpan().TrimStart().Length + maximumLength,
             string.Create(CultureInfo.InvariantCulture, $"The text is {trimmed.Length} characters long; at most {maximumLength} are read."));

@@ -8,7 +8,7 @@ internal static partial class WheelMarkReader
 {
     private const string Expected = "a hump (H2), an offset (ET44, +44, IS44, OS12) or a bolt circle (5x112)";
 
-    public static ReadingFault? Read(MarkingScanner scanner, WheelMarkingParts parts)
+    public static ParseFault? Read(MarkingScanner scanner, WheelMarkingParts parts)
     {
         if (scanner.TryTake(Hump(), out var hump))
         {
@@ -27,7 +27,7 @@ internal static partial class WheelMarkReader
             : scanner.NotRead(scanner.Position, Expected);
     }
 
-    private static ReadingFault? ReadBoltCircle(Match piece, WheelMarkingParts parts)
+    private static ParseFault? ReadBoltCircle(Match piece, WheelMarkingParts parts)
     {
         if (parts.BoltCircle is not null)
         {
@@ -39,7 +39,7 @@ internal static partial class WheelMarkReader
         return reading.Fault;
     }
 
-    private static ReadingFault? ReadOffset(Match piece, WheelMarkingParts parts)
+    private static ParseFault? ReadOffset(Match piece, WheelMarkingParts parts)
     {
         if (parts.OffsetMm is not null)
         {

@@ -30,13 +30,13 @@ public static class WheelMarkingReader
     /// Reads a marking such as "8.5Jx18 H2 ET44 5x112", "8 1/2 J x 18", "18x8.5 +44", "15 x 6 J" or "7½Jx17 ET-12". The marks
     /// after the size may stand in any order. Positions in a fault count from the start of <paramref name="text"/>.
     /// </summary>
-    public static Reading<WheelMarking> Read(string text)
+    public static ParseResult<WheelMarking> Read(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
         var parts = new WheelMarkingParts();
         var fault = TextLength.Check(text, MaximumLength) ?? ReadParts(new MarkingScanner(text), parts);
         return fault is null
-            ? Readings.Of(new WheelMarking
+            ? ParseResult.Success(new WheelMarking
             {
                 Text = text.Trim(),
                 RimDiameterIn = parts.RimDiameterIn,
@@ -46,10 +46,10 @@ public static class WheelMarkingReader
                 OffsetMm = parts.OffsetMm,
                 BoltCircle = parts.BoltCircle,
             })
-            : Readings.Failed<WheelMarking>(fault.Part, fault.Position, fault.Message);
+            : ParseResult.Failure<WheelMarking>(fault.Part, fault.Position, fault.Message);
     }
 
-    private static ReadingFault? ReadParts(MarkingScanner scanner, WheelMarkingParts parts)
+    private static ParseFault? ReadParts(MarkingScanner scanner, WheelMarkingParts parts)
     {
         var fault = RimSizeReader.Read(scanner, parts);
         while (fault is null && !scanner.AtEnd)

@@ -12,7 +12,7 @@ namespace SetupService.Benchmarks.Handling;
 public class HandlingBenchmark
 {
     private readonly HandlingCarReading _reading = HandlingCars.Drawn();
-    private readonly CorneringSolver _solver = CorneringSolver.Of(HandlingCars.Drawn().Car, TurnDirection.Left)!;
+    private readonly CorneringSolver _solver = CorneringSolver.Create(HandlingCars.Drawn().Car, TurnDirection.Left)!;
     private readonly CamberDemand _demand = new()
     {
         Axle = CarAxle.Front,
@@ -23,7 +23,7 @@ public class HandlingBenchmark
     [Benchmark]
     public double FromRest()
     {
-        var solver = CorneringSolver.Of(_reading.Car, TurnDirection.Left)!;
+        var solver = CorneringSolver.Create(_reading.Car, TurnDirection.Left)!;
         return solver.Solve(1.0, 60) is null ? solver.Attitude(new(1.0, 60, TurnDirection.Left)).RollDeg : throw new InvalidOperationException();
     }
 
@@ -46,12 +46,12 @@ public class HandlingBenchmark
     public double WhatIf()
     {
         var vehicle = HandlingCars.Vehicle();
-        var study = WhatIfStudy.Of(WhatIfCar.Of(vehicle)!, new(0.9, 60, TurnDirection.Left));
+        var study = WhatIfStudy.Compute(WhatIfCar.Create(vehicle)!, new(0.9, 60, TurnDirection.Left));
         var sum = study.AsGiven()!.Value.Figures.RollDeg ?? 0;
         for (var i = 1; i <= 12; i++)
         {
             var changed = vehicle with { Front = vehicle.Front with { Spring = vehicle.Front.Spring with { RateNPerMm = 27 + i } } };
-            sum += study.Changed(WhatIfCar.Of(changed)!)!.Value.Figures.RollDeg ?? 0;
+            sum += study.Changed(WhatIfCar.Create(changed)!)!.Value.Figures.RollDeg ?? 0;
         }
 
         return sum;
@@ -64,5 +64,5 @@ public class HandlingBenchmark
     /// <summary>With sensitivities, interval and four other casters.</summary>
     [Benchmark]
     public double CamberTargetWhole() =>
-        CamberTargetSearch.Of(_reading, _demand, [4, 5, 6, 7], default, out _)?.StaticCamberDeg.Value ?? throw new InvalidOperationException();
+        CamberTargetSearch.Solve(_reading, _demand, [4, 5, 6, 7], default, out _)?.StaticCamberDeg.Value ?? throw new InvalidOperationException();
 }

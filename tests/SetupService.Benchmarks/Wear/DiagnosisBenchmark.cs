@@ -17,11 +17,11 @@ public class DiagnosisBenchmark
 
     /// <summary>By readings alone.</summary>
     [Benchmark]
-    public double Readings() => WearDiagnosis.Of(_case).NormalProbability;
+    public double Readings() => WearDiagnosis.Compute(_case).NormalProbability;
 
     /// <summary>With the wear model: twelve turns solved, the model learned at both axles.</summary>
     [Benchmark]
-    public double WithVehicle() => WearStudy.Of(_caseWithCar, _car).Front!.CamberShortDeg.Value;
+    public double WithVehicle() => WearStudy.Compute(_caseWithCar, _car).Front!.CamberShortDeg.Value;
 
     private static WearCase Case(Vehicle vehicle) => new()
     {
@@ -39,7 +39,7 @@ public class DiagnosisBenchmark
         Position = position,
         NewDepthMm = 7.8,
         GaugeErrorMm = 0.15,
-        Zones = TreadZone.Of(new AcrossTread<double>(outerMm, centreMm, innerMm)),
+        Zones = TreadZone.FromDepths(new AcrossTread<double>(outerMm, centreMm, innerMm)),
         Patterns = patterns,
         TemperatureC = new(90, 83, 78),
         TemperatureBy = Thermometer.Probe,

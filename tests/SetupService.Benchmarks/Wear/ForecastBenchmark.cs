@@ -18,15 +18,15 @@ public class ForecastBenchmark
 
     /// <summary>One tyre.</summary>
     [Benchmark]
-    public double Forecast() => TreadForecast.Of(_alone).Ending?.Probability ?? throw new InvalidOperationException();
+    public double Forecast() => TreadForecast.Compute(_alone).Ending?.Probability ?? throw new InvalidOperationException();
 
     /// <summary>With turning and swapping against another.</summary>
     [Benchmark]
-    public double WithOther() => TreadForecast.Of(_withOther).Swapping?.Change.Gain ?? throw new InvalidOperationException();
+    public double WithOther() => TreadForecast.Compute(_withOther).Swapping?.Change.Gain ?? throw new InvalidOperationException();
 
     /// <summary>Before and after, with the further laps of three zones.</summary>
     [Benchmark]
-    public double Comparison() => WearComparison.Of(_comparison).Zones?.Outer.LeastUse ?? throw new InvalidOperationException();
+    public double Comparison() => WearComparison.Compute(_comparison).Zones?.Outer.LeastUse ?? throw new InvalidOperationException();
 
     private static DepthReading[] Tyre(double perLapMm)
     {

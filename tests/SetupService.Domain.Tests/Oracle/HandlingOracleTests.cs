@@ -27,7 +27,7 @@ public sealed class HandlingOracleTests
         // What is solid gives a little here and nothing there: a stop pressed flat, a damper at its end.
         var scale = isOnSolid ? 20_000 : 1.0;
 
-        var stands = SteadyTurn.Of(CorneringSolver.Of(HandlingCases.Car(one), turn)!, demand, null, out var failure);
+        var stands = SteadyTurn.Solve(CorneringSolver.Create(HandlingCases.Car(one), turn)!, demand, null, out var failure);
 
         Assert.Null(failure);
         var attitude = stands!.Value.Attitude;
@@ -46,7 +46,7 @@ public sealed class HandlingOracleTests
     {
         var one = HandlingCases.Named(part, name);
         var turn = HandlingCases.Turn(one);
-        var solver = CorneringSolver.Of(HandlingCases.Car(one), turn)!;
+        var solver = CorneringSolver.Create(HandlingCases.Car(one), turn)!;
         var radiusM = one.GetProperty("cornerRadiusM").GetDouble();
         Assert.Equal(CorneringFailure.RollsOver, solver.Solve(3, radiusM));
 

@@ -114,7 +114,7 @@ internal static class OracleCar
             : [.. points.EnumerateArray().Select(point =>
                 new ProfilePoint(point.GetProperty(station).GetDouble(), point.GetProperty("radiusMm").GetDouble()))];
 
-    private static T Read<T>(Reading<T> reading)
+    private static T Read<T>(ParseResult<T> reading)
         where T : class =>
         reading.TryGet(out var value, out var fault) ? value : throw new InvalidOperationException(fault.Message);
 }

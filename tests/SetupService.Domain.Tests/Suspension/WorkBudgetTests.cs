@@ -66,7 +66,7 @@ public sealed class WorkBudgetTests
     {
         var demand = new CamberDemand { Axle = CarAxle.Front, Corners = [new(new(0.9, 60, TurnDirection.Left), 1)] };
 
-        Assert.Null(CamberTargetSearch.Of(new(WorkedCar.Make(), [], []), demand, [], new WorkBudget(40), out var failure));
+        Assert.Null(CamberTargetSearch.Solve(new(WorkedCar.Make(), [], []), demand, [], new WorkBudget(40), out var failure));
         Assert.Equal(CorneringFailure.WorkSpent, failure!.Value.Reason);
     }
 

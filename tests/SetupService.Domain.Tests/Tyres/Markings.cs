@@ -13,7 +13,7 @@ internal static class Markings
         return marking;
     }
 
-    public static ReadingFault Fault(string text)
+    public static ParseFault Fault(string text)
     {
         var reading = TyreMarkingReader.Read(text);
         Assert.False(reading.TryGet(out var marking, out var fault), $"{text} was read as {marking}");

@@ -14,7 +14,7 @@ public sealed class TyreInUseTests
     [InlineData(300, 615.0)]
     public void No_load_is_told_below_where_the_table_begins(double pressureKpa, double? expectedKg)
     {
-        var carries = TyreInUse.Of(Marking, null, pressureKpa, 200, null, null).LoadCapacityAtPressureKg;
+        var carries = TyreInUse.Compute(Marking, null, pressureKpa, 200, null, null).LoadCapacityAtPressureKg;
 
         Assert.Equal(expectedKg, carries is { } kg ? Math.Round(kg, 1) : null);
     }
@@ -25,7 +25,7 @@ public sealed class TyreInUseTests
     [InlineData(616, null)]
     public void The_pressure_for_a_load_is_at_least_where_the_table_begins(double loadKg, double? expectedKpa)
     {
-        var pressure = TyreInUse.Of(Marking, null, null, 200, loadKg, null).PressureForLoadKpa;
+        var pressure = TyreInUse.Compute(Marking, null, null, 200, loadKg, null).PressureForLoadKpa;
 
         Assert.Equal(expectedKpa, pressure is { } kpa ? Math.Round(kpa) : null);
     }
@@ -37,7 +37,7 @@ public sealed class TyreInUseTests
     [InlineData(null, 210, null)]
     public void The_loaded_radius_stays_above_the_rim(double? loadKg, double rateNPerMm, double? expectedMm)
     {
-        var radius = TyreInUse.Of(Marking, null, null, null, loadKg, rateNPerMm).LoadedRadiusMm;
+        var radius = TyreInUse.Compute(Marking, null, null, null, loadKg, rateNPerMm).LoadedRadiusMm;
 
         Assert.Equal(expectedMm, radius is { } mm ? Math.Round(mm, 1) : null);
     }

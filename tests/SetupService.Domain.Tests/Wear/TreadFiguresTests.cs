@@ -11,7 +11,7 @@ public sealed class TreadFiguresTests
     public void Three_places_are_met_exactly() =>
         Gen.Select(Gen.Double[0.5, 7], Gen.Double[0.5, 7], Gen.Double[0.5, 7]).Sample((outer, centre, inner) =>
         {
-            var figures = TreadFigures.Of(Tyre(TreadZone.Of(new AcrossTread<double>(outer, centre, inner))))!.Value;
+            var figures = TreadFigures.Compute(Tyre(TreadZone.FromDepths(new AcrossTread<double>(outer, centre, inner))))!.Value;
             Assert.Equal(outer, figures.DepthMm.Outer, 1e-9);
             Assert.Equal(centre, figures.DepthMm.Centre, 1e-9);
             Assert.Equal(inner, figures.DepthMm.Inner, 1e-9);
@@ -21,7 +21,7 @@ public sealed class TreadFiguresTests
     [Fact]
     public void Tilt_and_bow_by_hand()
     {
-        var figures = TreadFigures.Of(Tyre(TreadZone.Of(new AcrossTread<double>(4, 5, 6))))!.Value;
+        var figures = TreadFigures.Compute(Tyre(TreadZone.FromDepths(new AcrossTread<double>(4, 5, 6))))!.Value;
 
         Assert.Equal(3, figures.WornMm.Value, 1e-9);
         Assert.Equal(2.0 / 3, figures.Tilt.Value, 1e-9);
@@ -32,7 +32,7 @@ public sealed class TreadFiguresTests
     [Fact]
     public void Shoulders_worn_more_are_a_negative_bow()
     {
-        var figures = TreadFigures.Of(Tyre(TreadZone.Of(new AcrossTread<double>(4, 5, 4))))!.Value;
+        var figures = TreadFigures.Compute(Tyre(TreadZone.FromDepths(new AcrossTread<double>(4, 5, 4))))!.Value;
 
         Assert.Equal(3 + (1 / 1.47), figures.WornMm.Value, 1e-9);
         Assert.Equal(-1 / (3 + (1 / 1.47)), figures.Bow.Value, 1e-9);
@@ -43,8 +43,8 @@ public sealed class TreadFiguresTests
     public void Repeated_readings_scatter_as_told()
     {
         var random = new Random(7);
-        var told = TreadFigures.Of(Tyre([new(10, 5), new(30, 5.2), new(50, 5.3), new(70, 5.2), new(90, 5)]))!.Value.Tilt.StandardError;
-        var tilts = Enumerable.Range(0, 4000).Select(_ => TreadFigures.Of(Tyre([.. new[] { 5, 5.2, 5.3, 5.2, 5 }.Select((mm, i) => new TreadZone(10 + (20 * i), mm + Normal()))]))!.Value.Tilt.Value).ToArray();
+        var told = TreadFigures.Compute(Tyre([new(10, 5), new(30, 5.2), new(50, 5.3), new(70, 5.2), new(90, 5)]))!.Value.Tilt.StandardError;
+        var tilts = Enumerable.Range(0, 4000).Select(_ => TreadFigures.Compute(Tyre([.. new[] { 5, 5.2, 5.3, 5.2, 5 }.Select((mm, i) => new TreadZone(10 + (20 * i), mm + Normal()))]))!.Value.Tilt.Value).ToArray();
         var scatter = Math.Sqrt(tilts.Sum(tilt => (tilt - tilts.Average()) * (tilt - tilts.Average())) / (tilts.Length - 1));
 
         Assert.InRange(scatter / told, 0.93, 1.07);
@@ -53,14 +53,14 @@ public sealed class TreadFiguresTests
     }
 
     [Fact]
-    public void Two_places_tell_no_profile() => Assert.Null(TreadFigures.Of(Tyre([new(20, 5), new(80, 5)])));
+    public void Two_places_tell_no_profile() => Assert.Null(TreadFigures.Compute(Tyre([new(20, 5), new(80, 5)])));
 
     // One thin side: a wave of 0.3 mm once round, whose root mean square is 0.3/√2 ≈ 0.21.
     [Fact]
     public void One_thin_side_goes_once_round()
     {
         AcrossTread<double>[] around = [.. Enumerable.Range(0, 6).Select(i => 5 + (0.3 * Math.Cos(Math.PI * i / 3))).Select(mm => new AcrossTread<double>(mm, mm, mm))];
-        var figures = TreadFigures.Of(Tyre(TreadZone.Of(around[0])) with { AroundMm = around, GaugeErrorMm = 0.02 })!.Value;
+        var figures = TreadFigures.Compute(Tyre(TreadZone.FromDepths(around[0])) with { AroundMm = around, GaugeErrorMm = 0.02 })!.Value;
 
         Assert.Equal(1, figures.RoundOnce!.Value.Value, 1e-9);
         Assert.Equal(0.3 / Math.Sqrt(2) * Math.Sqrt(6.0 / 5), figures.RoundSpreadMm!.Value.Value, 0.005);
@@ -71,7 +71,7 @@ public sealed class TreadFiguresTests
     {
         AcrossTread<double>[] around = [.. Enumerable.Range(0, 6).Select(i => 5 + (0.2 * (i % 2))).Select(mm => new AcrossTread<double>(mm, mm, mm))];
 
-        Assert.Equal(0, TreadFigures.Of(Tyre(TreadZone.Of(around[0])) with { AroundMm = around, GaugeErrorMm = 0.02 })!.Value.RoundOnce!.Value.Value, 1e-9);
+        Assert.Equal(0, TreadFigures.Compute(Tyre(TreadZone.FromDepths(around[0])) with { AroundMm = around, GaugeErrorMm = 0.02 })!.Value.RoundOnce!.Value.Value, 1e-9);
     }
 
     private static TyreReading Tyre(TreadZone[] zones) => new() { Position = WheelPosition.FrontLeft, NewDepthMm = 8, GaugeErrorMm = 0.2, Zones = zones };

@@ -88,7 +88,7 @@ public class WheelMarkingReaderTests
         AnyText.Sample(
             text =>
             {
-                foreach (var fault in (ReadingFault?[])
+                foreach (var fault in (ParseFault?[])
                     [WheelMarkingReader.Read(text).Fault, BoltCircleReader.Read(text).Fault, FastenerThreadReader.Read(text).Fault])
                 {
                     if (fault is not null)

@@ -20,7 +20,7 @@ internal static class CamberTargetAnswers
         var target = request.TargetInclinationDeg ?? 0;
         var wanted = result.StaticCamberDeg.Value;
         var at = (CarAxle)request.Axle;
-        var input = HandlingInputs.Of(at).Camber;
+        var input = HandlingInputs.For(at).Camber;
         var straight = Straight(vehicle, reading.Car, at, wanted);
         return new CamberTargetAnswer
         {
@@ -39,12 +39,12 @@ internal static class CamberTargetAnswers
             Straight = straight,
             StraightNow = Straight(vehicle, reading.Car, at, input.Read(reading.Car)),
             Corners = [.. result.Corners.Select(Corner)],
-            Summary = [.. CamberTargetWords.Of(result, target, at)],
+            Summary = [.. CamberTargetWords.Describe(result, target, at)],
             Unknown = [.. Gaps(result, straight, at)],
             Method = "camber-target",
             Edition = Edition.Current,
             Assumptions = [.. Assumptions(request, vehicle, reading, corners, result)],
-            Cautions = CautionPart.Of(CamberTargetCautions.Of(wanted)),
+            Cautions = CautionPart.Of(CamberTargetCautions.Build(wanted)),
         };
     }
 
@@ -98,7 +98,7 @@ internal static class CamberTargetAnswers
     {
         if (vehicle.At(at).Tyre is not { } tyre) return null;
         var axle = car.At(at);
-        var runs = StraightRunning.Of(camberDeg, (axle.LeftToeDeg + axle.RightToeDeg) / 2, axle.LoadN / 2, axle.TyreRateNPerMm, TreadWidth.Mm(tyre).Value, axle.LoadedRadiusMm);
+        var runs = StraightRunning.Compute(camberDeg, (axle.LeftToeDeg + axle.RightToeDeg) / 2, axle.LoadN / 2, axle.TyreRateNPerMm, TreadWidth.Mm(tyre).Value, axle.LoadedRadiusMm);
         return new StraightPart
         {
             CamberDeg = camberDeg,
@@ -140,7 +140,7 @@ internal static class CamberTargetAnswers
         CamberTargetRequest request, Vehicle vehicle, HandlingCarReading reading, CornersReading corners, CamberTargetResult result)
     {
         foreach (var one in reading.Assumed) yield return Scalar(one, result);
-        foreach (var one in CorneringAssumptions.Of(reading, result.PeakScale, result.PeakScale, request.HeldLateralG)) yield return AssumptionPart.Of(one);
+        foreach (var one in CorneringAssumptions.Build(reading, result.PeakScale, result.PeakScale, request.HeldLateralG)) yield return AssumptionPart.Of(one);
         if (request.TargetInclinationDeg is null)
             yield return Part("/targetInclinationDeg", 0, null, "from memory: a loaded radial usually likes 0 to −3° to the road", "The tread is to stand flat; what this tyre likes best nobody said.");
         if (corners.IsTurnAssumed)

@@ -55,7 +55,7 @@ internal static class CamberTargetEndpoints
                 new FaultLimits { Minimum = hardestG, Unit = "g" });
         }
 
-        if (CamberTargetSearch.Of(reading, demand, Casters(request, reading.Car), WorkBudget.Generous(cancellation), out var failure) is not { } result)
+        if (CamberTargetSearch.Solve(reading, demand, Casters(request, reading.Car), WorkBudget.Generous(cancellation), out var failure) is not { } result)
         {
             cancellation.ThrowIfCancellationRequested();
             return NoCamber(request, reading.Car, failure!.Value);
@@ -69,7 +69,7 @@ internal static class CamberTargetEndpoints
     /// <summary>The present caster and those asked for, or up to three degrees more as far as the range goes.</summary>
     private static List<double> Casters(CamberTargetRequest request, HandlingCar car)
     {
-        var now = HandlingInputs.Of((CarAxle)request.Axle).Caster.Read(car);
+        var now = HandlingInputs.For((CarAxle)request.Axle).Caster.Read(car);
         var list = new List<double> { now };
         if (request.CastersDeg is { } asked) list.AddRange(asked);
         else list.AddRange(new[] { now + 1, now + 2, now + 3 }.Where(one => one <= MostCasterDeg && (request.Range?.CasterDeg is not { } range || (one >= range.Minimum && one <= range.Maximum))));
@@ -87,7 +87,7 @@ internal static class CamberTargetEndpoints
             return Refused(place, FormattableString.Invariant($"at {corner.LateralG:0.##} g and {corner.RadiusM:0.#} m radius a suspension, or its readings, do not reach the travel or steer this takes."), null);
         if (reason == CorneringFailure.WorkSpent)
             return Refused(place, "the work allowed for one request was spent before the camber was found; ask for fewer corners.", null);
-        var limitG = CorneringSolver.Of(car, corner.Turn) is { } solver ? RollOver.LimitG(solver, corner.RadiusM, corner.LateralG) : 0;
+        var limitG = CorneringSolver.Create(car, corner.Turn) is { } solver ? RollOver.LimitG(solver, corner.RadiusM, corner.LateralG) : 0;
         return Refused(
             place,
             FormattableString.Invariant($"at {corner.LateralG:0.##} g and {corner.RadiusM:0.#} m radius the car has no balance: it would roll over. Up to {limitG:0.00} g it stands."),

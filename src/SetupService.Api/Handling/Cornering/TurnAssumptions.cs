@@ -26,8 +26,8 @@ internal static class TurnAssumptions
         TurnedCar car, IReadOnlyList<SteadyTurn> turns, in CorneringAttitude hardest, (string Roll, string FrontInclination, string RearInclination) outputs)
     {
         var turn = hardest;
-        var effects = CorneringEffect.Of(car.Reading, car.Path, turn.Demand.LateralG, car.HeldLateralG);
-        var rest = CorneringAssumptions.Of(
+        var effects = CorneringEffect.Compute(car.Reading, car.Path, turn.Demand.LateralG, car.HeldLateralG);
+        var rest = CorneringAssumptions.Build(
             car.Reading, turns.Min(one => one.Attitude.PeakScale), turns.Max(one => one.Attitude.PeakScale), car.HeldLateralG);
         return [.. effects.Select(one => Part(one, turn.Demand.Turn, outputs)), .. AssumptionPart.Of(rest)];
     }

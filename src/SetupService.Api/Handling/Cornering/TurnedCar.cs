@@ -20,7 +20,7 @@ internal sealed record TurnedCar(HandlingCarReading Reading, TurnPath Path, Corn
     public static TurnedCar? Of(TurnRequest request, Vehicle vehicle, WorkBudget budget)
     {
         var path = TurnReading.Path(request);
-        return HandlingCarMaker.Make(vehicle) is { } reading && CorneringRun.Of(reading.Car, path, request.HeldLateralG, budget) is { } run
+        return HandlingCarMaker.Make(vehicle) is { } reading && CorneringRun.Create(reading.Car, path, request.HeldLateralG, budget) is { } run
             ? new TurnedCar(reading, path, run, request.HeldLateralG, vehicle.SteeringRatio)
             : null;
     }

@@ -27,7 +27,7 @@ internal sealed record RiddenCar(Vehicle Stated, HandlingCarReading Reading, Han
 
     /// <summary>The car after a change, at the height its springs hold it; null where its points hold no wheel there.</summary>
     public RiddenCar? Changed(Vehicle stated) =>
-        HandlingCarMaker.Make(stated) is { } reading && ChangedCar.Of(Stands, Stated, reading.Car, stated) is { } settled
+        HandlingCarMaker.Make(stated) is { } reading && ChangedCar.Solve(Stands, Stated, reading.Car, stated) is { } settled
             && Of(WithoutOldLengths(stated), reading, settled.Car) is { } after
             ? after with { HeightMm = (settled.FrontHeightMm, settled.RearHeightMm) }
             : null;
@@ -39,10 +39,10 @@ internal sealed record RiddenCar(Vehicle Stated, HandlingCarReading Reading, Han
     };
 
     /// <summary>The axle of another car that stands alike, as an assumed input is varied.</summary>
-    public RideAxle? Varied(HandlingCar car, CarAxle at) => RideAxleMaker.Of(car, at, Stated.At(at));
+    public RideAxle? Varied(HandlingCar car, CarAxle at) => RideAxleMaker.Build(car, at, Stated.At(at));
 
     private static RiddenCar? Of(Vehicle stated, HandlingCarReading reading, HandlingCar stands) =>
-        RideAxleMaker.Of(stands, CarAxle.Front, stated.Front) is { } front && RideAxleMaker.Of(stands, CarAxle.Rear, stated.Rear) is { } rear
+        RideAxleMaker.Build(stands, CarAxle.Front, stated.Front) is { } front && RideAxleMaker.Build(stands, CarAxle.Rear, stated.Rear) is { } rear
             ? new RiddenCar(stated, reading, stands, front, rear)
             : null;
 }

@@ -24,7 +24,7 @@ internal static class RideAnswers
         Method = "ride",
         Edition = Edition.Current,
         Assumptions = RideAssumptions.Of(car, before),
-        Cautions = CautionPart.Of(RideCautions.Of(car.Front, car.Rear)),
+        Cautions = CautionPart.Of(RideCautions.Build(car.Front, car.Rear)),
     };
 
     private static FlatRidePart Flat(RiddenCar car)

@@ -64,12 +64,12 @@ internal static class WhatIfEndpoints
         answer = null;
         if (!Rules.Validate(request).IsValid || !VehicleReading.TryRead(request.Vehicle, out var vehicle))
             return body.Refuse();
-        if (WhatIfCar.Of(vehicle) is not { } car || TurnedCar.Of(request, vehicle, WorkBudget.Generous(cancellation)) is not { } turned)
+        if (WhatIfCar.Create(vehicle) is not { } car || TurnedCar.Of(request, vehicle, WorkBudget.Generous(cancellation)) is not { } turned)
             return HandlingProblems.NoCorner(vehicle);
         if (turned.Run.At(request.LateralG, out var obstacle) is not { } turn)
             return CorneringProblems.NoEquilibrium(request, turned, obstacle!.Value);
 
-        var study = WhatIfStudy.Of(car, turned.Path.At(request.LateralG), request.HeldLateralG);
+        var study = WhatIfStudy.Compute(car, turned.Path.At(request.LateralG), request.HeldLateralG);
         var stated = contract.Changing(request.Vehicle);
         var together = stated;
         var states = new List<WhatIfCar>(request.Changes.Length);
@@ -81,7 +81,7 @@ internal static class WhatIfEndpoints
             var changed = i < request.Changes.Length ? stated.With(request.Changes[i].Vehicle) : together;
             if (!changed.TryRead(out var document) || !WhatIfRules.AreKept(document) || !VehicleReading.TryRead(document, out var after))
                 return body.Refuse();
-            if (WhatIfCar.Of(after) is not { } state || study.Changed(state) is not { } outcome)
+            if (WhatIfCar.Create(after) is not { } state || study.Changed(state) is not { } outcome)
                 return HandlingProblems.NoCorner(after);
             if (i < request.Changes.Length) states.Add(state);
             outcomes.Add(outcome);

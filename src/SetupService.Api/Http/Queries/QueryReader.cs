@@ -62,7 +62,7 @@ public sealed class QueryReader : IBindableFromHttpContext<QueryReader>, IEndpoi
     }
 
     /// <summary>The 400 for a text that could not be read.</summary>
-    public static Problem Unreadable(TextParameter parameter, ReadingFault fault)
+    public static Problem Unreadable(TextParameter parameter, ParseFault fault)
     {
         ArgumentNullException.ThrowIfNull(parameter);
         ArgumentNullException.ThrowIfNull(fault);

@@ -11,7 +11,7 @@ public static class ReadableRule
     /// <summary>A text given must be readable; the fault is the reader's, in its words. A missing text is not this rule's business.</summary>
     /// <typeparam name="T">The document.</typeparam>
     /// <typeparam name="TRead">What the text stands for.</typeparam>
-    public static void Readable<T, TRead>(this IRuleBuilder<T, string?> rule, Func<string, Reading<TRead>> read)
+    public static void Readable<T, TRead>(this IRuleBuilder<T, string?> rule, Func<string, ParseResult<TRead>> read)
         where TRead : class
     {
         ArgumentNullException.ThrowIfNull(rule);

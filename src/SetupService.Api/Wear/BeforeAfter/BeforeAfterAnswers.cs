@@ -24,7 +24,7 @@ internal static class BeforeAfterAnswers
         InnerToCentre = ShoulderChangePart.Of(comparison.Inner),
         PlannedReadings = question.PlannedReadings,
         ScatterMm = (comparison.Before ?? comparison.After)?.Scatter.StandardDeviationMm,
-        Summary = [.. ComparisonWords.Of(comparison, question, units)],
+        Summary = [.. ComparisonWords.Describe(comparison, question, units)],
         Unknown = Unknown(comparison),
         Method = "wear-before-after",
         Edition = Edition.Current,

@@ -34,6 +34,6 @@ internal static class BeforeAfterEndpoints
             PlannedReadings = request.PlannedReadings ?? ComparisonQuestion.UsualReadings,
             PlannedLaps = request.PlannedLaps,
         };
-        return new Answer<BeforeAfterAnswer>(BeforeAfterAnswers.Of(request, question, WearComparison.Of(question), query.Units));
+        return new Answer<BeforeAfterAnswer>(BeforeAfterAnswers.Of(request, question, WearComparison.Compute(question), query.Units));
     }
 }

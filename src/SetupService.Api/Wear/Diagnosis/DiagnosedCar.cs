@@ -24,7 +24,7 @@ internal sealed record DiagnosedCar(DiagnosisRequest Request, WearStudy Study, H
         var car = why is null && vehicle is not null ? HandlingCarMaker.Make(vehicle) : null;
         if (why is null && car is null) why = "the suspension's points do not hold the wheel where it is stated";
         if (why is null && wear.Use.TrackLaps is 0) (car, why) = (null, "the tyres are stated to have seen no track: camber short of the cornering is a matter of the track");
-        var study = WearStudy.Of(wear, car?.Car);
+        var study = WearStudy.Compute(wear, car?.Car);
         if (car is not null && study is { Front: null, Rear: null }) (car, why) = (null, "the car has no balance in such corners, or its wear model does not come to rest");
         return new(request, study, car, why, today);
     }
@@ -34,6 +34,6 @@ internal sealed record DiagnosedCar(DiagnosisRequest Request, WearStudy Study, H
         var missing = HandlingCarMaker.Missing(vehicle).ToList();
         if (vehicle.WheelbaseMm is null) missing.Add("/wheelbaseMm");
         if (missing.Count > 0) return "needs " + string.Join(", ", missing.Select(place => "/vehicle" + place));
-        return LoadContradiction.Of(vehicle) is { Count: > 0 } contradictions ? contradictions[0].Message : null;
+        return LoadContradiction.Find(vehicle) is { Count: > 0 } contradictions ? contradictions[0].Message : null;
     }
 }

@@ -26,15 +26,15 @@ internal static class DiagnosisAnswers
             NextCheck = new NextCheckPart
             {
                 Check = (CheckWord)diagnosis.Next.Check,
-                Text = CheckWords.Of(diagnosis.Next.Check),
+                Text = CheckWords.Describe(diagnosis.Next.Check),
                 ExpectedInformation = diagnosis.Next.ExpectedBits,
             },
-            Contradictions = [.. Contradictions.Of(study.Case, units).Select(one => new ContradictionPart { Position = (PositionWord?)one.Position, Text = one.Text })],
+            Contradictions = [.. Contradictions.Find(study.Case, units).Select(one => new ContradictionPart { Position = (PositionWord?)one.Position, Text = one.Text })],
             Unknown = DiagnosisGaps.Of(car),
             Method = "wear-diagnosis",
             Edition = Edition.Current,
             Assumptions = DiagnosisAssumptions.Of(car),
-            Cautions = CautionPart.Of(WearDiagnosisCautions.Of(car.Conditions, study, units)),
+            Cautions = CautionPart.Of(WearDiagnosisCautions.Build(car.Conditions, study, units)),
         };
     }
 
@@ -45,20 +45,20 @@ internal static class DiagnosisAnswers
             Cause = (CauseWord)finding.Cause,
             Axle = (Vehicles.Axle?)finding.Axle,
             Probability = finding.Probability,
-            Meaning = CauseWords.Of(finding.Cause, finding.Axle),
+            Meaning = CauseWords.Describe(finding.Cause, finding.Axle),
             Tyres = [.. finding.Tyres.Select(position => (PositionWord)position)],
             Evidence = [.. finding.Evidence.Select(one => new EvidencePart { Observation = Words(one), Supports = one.Weight > 0, Weight = Math.Abs(one.Weight) })],
-            Actions = [.. WearActions.Of(study.Case, finding, finding.Axle is { } axle ? study.At(axle) : null, units).Select(ActionPart.Of)],
+            Actions = [.. WearActions.Build(study.Case, finding, finding.Axle is { } axle ? study.At(axle) : null, units).Select(ActionPart.Of)],
         };
 
         string Words(Evidence one) => one.Sign is { } sign
-            ? SignWords.Of(sign, study.Diagnosis.Sign(one.Axle, sign)!.Value.Value, one.Axle, units)
-            : SignWords.Of(one.Mark!.Value, study.Diagnosis.Mark(one.Axle, one.Mark.Value) is true, one.Axle);
+            ? SignWords.Describe(sign, study.Diagnosis.Sign(one.Axle, sign)!.Value.Value, one.Axle, units)
+            : SignWords.Describe(one.Mark!.Value, study.Diagnosis.Mark(one.Axle, one.Mark.Value) is true, one.Axle);
     }
 
     private static TreadPart Tread(DiagnosedCar car, TyreReadingDocument request, TyreReading tyre, TyreCondition condition)
     {
-        var figures = TreadFigures.Of(tyre);
+        var figures = TreadFigures.Compute(tyre);
         return new TreadPart
         {
             Position = tyre.Position,

@@ -18,7 +18,7 @@ internal static class DiagnosisAssumptions
     {
         var list = new List<AssumptionPart>();
         var use = car.Request.Use;
-        var share = TrackShare.Of(car.Study.Case.Use);
+        var share = TrackShare.Compute(car.Study.Case.Use);
         if (use?.RoadKm is null || use.TrackLaps is null)
             list.Add(Part("/use", share.Value, null, Judgement, "Value is the share of wear taken to come of the track: kilometres of road or laps are not told, and causes of the track weigh by it."));
         else if (use.TrackLaps > 0)

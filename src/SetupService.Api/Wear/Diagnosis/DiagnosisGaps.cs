@@ -26,7 +26,7 @@ internal static class DiagnosisGaps
         {
             var tyre = car.Request.Tyres[i];
             var place = FormattableString.Invariant($"tread[{i}]");
-            var isUnread = TreadFigures.Of(car.Study.Case.Tyres[i]) is null;
+            var isUnread = TreadFigures.Compute(car.Study.Case.Tyres[i]) is null;
             if (tyre is { DepthMm: null, Zones: null }) list.Add(Gap(place + ".depthMm, leastDepthMm, wornMm, outerLessInnerPct, centreLessShouldersPct", "needs depths across the tread"));
             else if (isUnread) list.Add(Gap(place + ".depthMm, wornMm, outerLessInnerPct, centreLessShouldersPct", "the zones stand too close together to tell a profile"));
             if (tyre.AroundMm is null) list.Add(Gap(place + ".roundTyreMm", "needs aroundMm: depths at further places round the tyre"));

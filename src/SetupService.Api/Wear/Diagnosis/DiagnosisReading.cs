@@ -52,7 +52,7 @@ internal static class DiagnosisReading
         if (tyre.DepthMm is not { } depth) return [];
         var all = new List<DepthsDocument> { depth };
         if (tyre.AroundMm is { } around) all.AddRange(around);
-        return TreadZone.Of(new AcrossTread<double>(all.Average(one => one.Outer), all.Average(one => one.Centre), all.Average(one => one.Inner)));
+        return TreadZone.FromDepths(new AcrossTread<double>(all.Average(one => one.Outer), all.Average(one => one.Centre), all.Average(one => one.Inner)));
     }
 
     private static TyreCondition Condition(TyreReadingDocument tyre, DateOnly today)

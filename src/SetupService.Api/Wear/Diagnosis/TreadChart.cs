@@ -34,7 +34,7 @@ internal static class TreadChart
     private static ChartPanel Panel(DiagnosedCar car, TyreReading tyre, string unit, double scale)
     {
         var name = CorneringWords.Name(tyre.Position);
-        if (TreadFigures.Of(tyre) is not { } figures) return new(name, unit, []);
+        if (TreadFigures.Compute(tyre) is not { } figures) return new(name, unit, []);
         var series = new List<ChartSeries>
         {
             new(Curve, Line(figures.DepthMm)),

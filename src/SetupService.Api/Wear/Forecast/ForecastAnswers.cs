@@ -31,12 +31,12 @@ internal static class ForecastAnswers
             Swapping = forecast.Swapping is { } swapping ? Swapping(forecast.Mix, swapping) : null,
             Cost = Cost(request, forecast),
             Treadwear = treadwear,
-            Summary = [.. ForecastWords.Of(forecast, units), .. treadwear is null ? Array.Empty<string>() : [treadwear.Text]],
+            Summary = [.. ForecastWords.Describe(forecast, units), .. treadwear is null ? Array.Empty<string>() : [treadwear.Text]],
             Unknown = ForecastGaps.Of(request, forecast),
             Method = "wear-forecast",
             Edition = Edition.Current,
             Assumptions = ForecastAssumptions.Of(request, forecast),
-            Cautions = CautionPart.Of(ForecastCautions.Of(forecast, units)),
+            Cautions = CautionPart.Of(ForecastCautions.Build(forecast, units)),
         };
     }
 
@@ -96,7 +96,7 @@ internal static class ForecastAnswers
             PerLapOfMixAmount = HasMix(forecast.Mix) ? Of(PerLapOfMix(forecast, ending.Place)) : null,
         };
 
-        UncertaintyPart? Of(Uncertainty? wearMm) => wearMm is { } wear ? UncertaintyPart.Of(RunningCost.Of(wear, usableMm, price.Amount)) : null;
+        UncertaintyPart? Of(Uncertainty? wearMm) => wearMm is { } wear ? UncertaintyPart.Of(RunningCost.Compute(wear, usableMm, price.Amount)) : null;
     }
 
     private static TreadwearPart? Treadwear(ForecastRequest request, UnitSystem units)
@@ -111,7 +111,7 @@ internal static class ForecastAnswers
             ExpectedLifeRatio = ratio,
             LowerLifeRatio = ratio / TreadwearGrade.MostFactor,
             UpperLifeRatio = ratio * TreadwearGrade.MostFactor,
-            Text = TreadwearWords.Of(grade, request.OtherTreadwearGrade, units),
+            Text = TreadwearWords.Describe(grade, request.OtherTreadwearGrade, units),
         };
     }
 

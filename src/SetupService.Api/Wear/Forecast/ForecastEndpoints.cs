@@ -56,7 +56,7 @@ internal static class ForecastEndpoints
             return false;
         }
 
-        forecast = TreadForecast.Of(new ForecastQuestion
+        forecast = TreadForecast.Compute(new ForecastQuestion
         {
             Readings = DepthReadingDocument.ToDomain(request.Readings),
             LimitDepthMm = request.LimitDepthMm ?? TreadDepths.LegalLeastMm,

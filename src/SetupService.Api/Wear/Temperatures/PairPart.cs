@@ -56,6 +56,6 @@ public sealed record PairPart
         Order = one.Order,
         WaitedS = one.WaitedS,
         Source = UsualTemperatures.Source,
-        Text = PairWords.Of(one, units),
+        Text = PairWords.Describe(one, units),
     };
 }

@@ -17,7 +17,7 @@ internal static class TemperaturesAnswers
     {
         TyrePressure?[] pressures = [.. readings.Request.Readings.Select(readings.PressureOf)];
         TyreHeatPart[] tyres = [.. readings.Request.Readings.Select((reading, index) => Tyre(readings, reading, pressures[index], units))];
-        PairPart[] pairs = [.. Enum.GetValues<WheelPairs>().Select(one => PairComparison.Of(one, readings.Treads, readings.AirC)).OfType<PairComparison>().Select(one => PairPart.Of(one, units))];
+        PairPart[] pairs = [.. Enum.GetValues<WheelPairs>().Select(one => PairComparison.Compute(one, readings.Treads, readings.AirC)).OfType<PairComparison>().Select(one => PairPart.Of(one, units))];
         return new TemperaturesAnswer
         {
             Tyres = tyres,
@@ -57,7 +57,7 @@ internal static class TemperaturesAnswers
         IsClear = one.IsClear,
         RangeC = one.RangeC is { } range ? TemperatureRangePart.Of(range) : null,
         Source = one.Aspect != TreadAspect.MeanInWindow ? UsualTemperatures.Source : one.RangeC is null ? "not given" : "the request",
-        Text = TreadWords.Of(tread, one, units),
+        Text = TreadWords.Describe(tread, one, units),
     };
 
     private static TreadAtLapEndPart? AtLapEnd(TreadReading tread, double? airC)
@@ -82,7 +82,7 @@ internal static class TemperaturesAnswers
         HotNow = HotAdjustmentPart.Of(tyre.HotNow),
         HotOnColdAimKpa = tyre.HotOnColdAimKpa is { } onAim ? UncertaintyPart.Of(onAim) : null,
         Contradiction = tyre.Contradiction,
-        Texts = [.. PressureWords.Of(tyre, conditions, units)],
+        Texts = [.. PressureWords.Describe(tyre, conditions, units)],
         Method = "tyre-pressure",
     };
 

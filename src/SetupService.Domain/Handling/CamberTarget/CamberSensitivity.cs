@@ -13,6 +13,6 @@ public sealed record CamberSensitivity(string Place, string Unit, double Value, 
     /// <summary>What that leaves open of the camber wanted, degrees, one standard error.</summary>
     public double LeavesOpenDeg => Math.Abs(DegPerUnit) * StandardError;
 
-    internal static CamberSensitivity Of(HandlingInput input, double value, double degPerUnit, double standardError) =>
+    internal static CamberSensitivity Create(HandlingInput input, double value, double degPerUnit, double standardError) =>
         new("/vehicle" + input.Place, input.Unit, value, degPerUnit, standardError);
 }

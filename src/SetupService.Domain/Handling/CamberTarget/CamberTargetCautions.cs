@@ -9,7 +9,7 @@ public static class CamberTargetCautions
     private const double MuchDeg = 3.5;
 
     /// <summary>Those of a static camber, degrees.</summary>
-    public static IReadOnlyList<Caution> Of(double camberDeg)
+    public static IReadOnlyList<Caution> Build(double camberDeg)
     {
         var list = new List<Caution>();
         if (camberDeg < -MuchDeg)

@@ -48,7 +48,7 @@ public sealed class CamberTargetSearch
     /// <param name="castersDeg">Other casters to answer for; the present one is answered too.</param>
     /// <param name="budget">Work allowed; null = any.</param>
     /// <param name="failure">Why there is none.</param>
-    public static CamberTargetResult? Of(HandlingCarReading reading, CamberDemand demand, IReadOnlyList<double> castersDeg, WorkBudget? budget, out CamberTargetFailure? failure)
+    public static CamberTargetResult? Solve(HandlingCarReading reading, CamberDemand demand, IReadOnlyList<double> castersDeg, WorkBudget? budget, out CamberTargetFailure? failure)
     {
         ArgumentNullException.ThrowIfNull(reading);
         ArgumentNullException.ThrowIfNull(demand);
@@ -77,7 +77,7 @@ public sealed class CamberTargetSearch
         var sensitivities = Sensitivities(set, found.CamberDeg);
         if (_budget is { IsSpent: true }) return Spent(out failure);
         var steers = _demand.Axle == CarAxle.Front;
-        var caster = HandlingInputs.Of(_demand.Axle).Caster;
+        var caster = HandlingInputs.For(_demand.Axle).Caster;
         return new CamberTargetResult
         {
             StaticCamberDeg = new(found.CamberDeg, Math.Sqrt(sensitivities.Sum(one => one.LeavesOpenDeg * one.LeavesOpenDeg))),
@@ -105,7 +105,7 @@ public sealed class CamberTargetSearch
     private (double CamberDeg, double PerCamber)? Find(HandlingCar car, double? startDeg, out CamberTargetFailure? failure)
     {
         failure = null;
-        var input = HandlingInputs.Of(_demand.Axle).Camber;
+        var input = HandlingInputs.For(_demand.Axle).Camber;
         var (camber, perCamber) = (startDeg ?? input.Read(car), 1.0);
         (double CamberDeg, double OffDeg)? before = null;
         for (var tries = 0; tries < MostTries; tries++)
@@ -143,7 +143,7 @@ public sealed class CamberTargetSearch
             var error = _reading.ErrorOf(input);
             var step = Math.Max(RelativeStep * Math.Abs(value), 0.02 * error);
             if (step == 0 || _series.VariedMeanDeg(input.Put(car, value + step)) is not { } moved) continue;
-            list.Add(CamberSensitivity.Of(input, value, slopes.TakingBack(moved - mean) / step, error));
+            list.Add(CamberSensitivity.Create(input, value, slopes.TakingBack(moved - mean) / step, error));
         }
 
         list.AddRange(OfDemand(car, mean, slopes));
@@ -172,11 +172,11 @@ public sealed class CamberTargetSearch
     /// <summary>Whether an input can move the answer at all, so that nothing is solved for one that cannot.</summary>
     private bool Matters(HandlingInput input, HandlingCar car)
     {
-        var own = HandlingInputs.Of(_demand.Axle);
+        var own = HandlingInputs.For(_demand.Axle);
         if (ReferenceEquals(input, own.Camber)) return false;
         foreach (var at in (ReadOnlySpan<CarAxle>)[CarAxle.Front, CarAxle.Rear])
         {
-            var (list, axle) = (HandlingInputs.Of(at), car.At(at));
+            var (list, axle) = (HandlingInputs.For(at), car.At(at));
             var tells = axle.Suspension.Tells;
             if (ReferenceEquals(input, list.SwingArm) && tells.HasFlag(SuspensionFigures.CamberOverTravel)) return false;
             if (ReferenceEquals(input, list.RollCentreHeight) && tells.HasFlag(SuspensionFigures.RollCentre)) return false;
@@ -201,8 +201,8 @@ public sealed class CamberTargetSearch
     private double? SavedInTightest(HandlingCar car)
     {
         var tightest = new CornerSeries(_demand with { Corners = [_demand.Tightest] }, _budget);
-        var caster = HandlingInputs.Of(_demand.Axle).Caster;
-        var camber = HandlingInputs.Of(_demand.Axle).Camber;
+        var caster = HandlingInputs.For(_demand.Axle).Caster;
+        var camber = HandlingInputs.For(_demand.Axle).Camber;
         return tightest.VariedMeanDeg(car) is { } now
             && tightest.VariedMeanDeg(caster.Put(car, caster.Read(car) + 1)) is { } more
             && tightest.VariedMeanDeg(camber.Put(car, camber.Read(car) + 0.1)) is { } leaned

@@ -6,7 +6,7 @@ namespace SetupService.Domain.Handling.CamberTarget;
 public static class CamberTargetWords
 {
     /// <summary>The sentences.</summary>
-    public static IReadOnlyList<string> Of(CamberTargetResult result, double targetDeg, CarAxle axle)
+    public static IReadOnlyList<string> Describe(CamberTargetResult result, double targetDeg, CarAxle axle)
     {
         ArgumentNullException.ThrowIfNull(result);
         var range = result.StaticCamberDeg.Ninety;

@@ -104,8 +104,8 @@ internal sealed class CornerSeries
     {
         var turn = _corners[index].Demand.Turn;
         var solver = keeps
-            ? CorneringSolver.Of(car, turn, _budget)
-            : turn == TurnDirection.Left ? _left ??= CorneringSolver.Of(car, turn, _budget) : _right ??= CorneringSolver.Of(car, turn, _budget);
+            ? CorneringSolver.Create(car, turn, _budget)
+            : turn == TurnDirection.Left ? _left ??= CorneringSolver.Create(car, turn, _budget) : _right ??= CorneringSolver.Create(car, turn, _budget);
         if (solver is null) Failure = CorneringFailure.TravelNotReached;
         if (_stands[index] is { } stand) solver?.StartFrom(stand);
         return solver;

@@ -39,7 +39,7 @@ public readonly record struct StraightRunning
     /// <param name="rateNPerMm">The tyre's vertical rate, N/mm, above zero.</param>
     /// <param name="treadWidthMm">Width of the tread on the road, mm, above zero.</param>
     /// <param name="radiusMm">Loaded radius, mm, above zero.</param>
-    public static StraightRunning Of(double camberDeg, double toeDeg, double loadN, double rateNPerMm, double treadWidthMm, double radiusMm)
+    public static StraightRunning Compute(double camberDeg, double toeDeg, double loadN, double rateNPerMm, double treadWidthMm, double radiusMm)
     {
         var lean = -Math.Sin(double.DegreesToRadians(camberDeg));
         var middleMm = Middle(Math.Abs(lean), loadN / rateNPerMm, treadWidthMm);

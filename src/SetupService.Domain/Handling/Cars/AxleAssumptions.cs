@@ -13,7 +13,7 @@ internal sealed class AxleAssumptions(CarAxle axle, List<AssumedInput> assumed, 
     private readonly string _place = axle == CarAxle.Front ? "/vehicle/front" : "/vehicle/rear";
 
     /// <summary>The scalars of this axle.</summary>
-    public AxleInputList Inputs { get; } = HandlingInputs.Of(axle);
+    public AxleInputList Inputs { get; } = HandlingInputs.For(axle);
 
     /// <summary>Lists a scalar and gives the value used.</summary>
     public double Add(HandlingInput input, TypicalValue typical, string reason)

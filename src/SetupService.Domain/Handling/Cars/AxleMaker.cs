@@ -17,7 +17,7 @@ internal static class AxleMaker
     public static HandlingAxle? Make(Vehicle vehicle, CarAxle at, List<AssumedInput> assumed, List<Assumption> notes)
     {
         var axle = vehicle.At(at);
-        var (left, right) = StaticLoads.Of(vehicle, at) is { } loads ? (loads.LeftN, loads.RightN) : (0, 0);
+        var (left, right) = StaticLoads.Compute(vehicle, at) is { } loads ? (loads.LeftN, loads.RightN) : (0, 0);
         var list = new AxleAssumptions(at, assumed, notes);
         var suspension = axle.Suspension;
         if (suspension.Contradictions.Count > 0) return null;

@@ -11,7 +11,7 @@ public static class CornerGap
     /// The axles whose points leave the wheel free, or do not close at the ride height asked for. Of a car that lacks nothing else; both
     /// axles' points are looked at even where one's fail.
     /// </summary>
-    public static IReadOnlyList<CarAxle> Of(Vehicle vehicle)
+    public static IReadOnlyList<CarAxle> Find(Vehicle vehicle)
     {
         ArgumentNullException.ThrowIfNull(vehicle);
         return [.. ((CarAxle[])[CarAxle.Front, CarAxle.Rear]).Where(at => !Holds(vehicle, at))];

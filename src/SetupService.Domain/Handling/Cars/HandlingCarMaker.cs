@@ -19,7 +19,7 @@ public static class HandlingCarMaker
         foreach (var at in (ReadOnlySpan<CarAxle>)[CarAxle.Front, CarAxle.Rear])
         {
             var (axle, name) = (vehicle.At(at), at == CarAxle.Front ? "front" : "rear");
-            if (StaticLoads.Of(vehicle, at) is null) missing.Add($"/{name}AxleLoadKg");
+            if (StaticLoads.Compute(vehicle, at) is null) missing.Add($"/{name}AxleLoadKg");
             if (axle.TrackMm is null && !axle.Suspension.Tells.HasFlag(SuspensionFigures.Track)) missing.Add($"/{name}/trackMm");
             if (axle.Spring.RateNPerMm is null) missing.Add($"/{name}/spring/rateNPerMm");
         }

@@ -9,7 +9,7 @@ namespace SetupService.Domain.Handling.Cars;
 public readonly record struct LoadContradiction(string Place, string Message)
 {
     /// <summary>Every contradiction of a car that lacks nothing.</summary>
-    public static IReadOnlyList<LoadContradiction> Of(Vehicle vehicle)
+    public static IReadOnlyList<LoadContradiction> Find(Vehicle vehicle)
     {
         ArgumentNullException.ThrowIfNull(vehicle);
         var list = new List<LoadContradiction>();
@@ -30,7 +30,7 @@ public readonly record struct LoadContradiction(string Place, string Message)
 
     private static LoadContradiction? Unsprung(Vehicle vehicle, CarAxle at, string name)
     {
-        if (StaticLoads.Of(vehicle, at) is not { } loads || StaticLoads.OfCarKg(vehicle) is not { } carKg) return null;
+        if (StaticLoads.Compute(vehicle, at) is not { } loads || StaticLoads.OfCarKg(vehicle) is not { } carKg) return null;
         var axle = vehicle.At(at);
         var unsprungKg = axle.UnsprungMassKg ?? TypicalValues.UnsprungMassKg(carKg, axle.Suspension.Layout).Value;
         var leastKg = Math.Min(loads.LeftN, loads.RightN) / HandlingCar.StandardGravity;

@@ -14,7 +14,7 @@ public readonly record struct StaticLoads(double LeftN, double RightN)
     public double SumN => LeftN + RightN;
 
     /// <summary>The loads: by the scales where both wheels were read, else half the axle's load each; null where neither is known.</summary>
-    public static StaticLoads? Of(Vehicle vehicle, CarAxle axle)
+    public static StaticLoads? Compute(Vehicle vehicle, CarAxle axle)
     {
         ArgumentNullException.ThrowIfNull(vehicle);
         if (Scales(vehicle, axle) is (double left, double right))
@@ -23,7 +23,7 @@ public readonly record struct StaticLoads(double LeftN, double RightN)
     }
 
     /// <summary>Mass of the whole car, kg; null where an axle's load is not known.</summary>
-    public static double? OfCarKg(Vehicle vehicle) => (Of(vehicle, CarAxle.Front)?.SumN + Of(vehicle, CarAxle.Rear)?.SumN) / HandlingCar.StandardGravity;
+    public static double? OfCarKg(Vehicle vehicle) => (Compute(vehicle, CarAxle.Front)?.SumN + Compute(vehicle, CarAxle.Rear)?.SumN) / HandlingCar.StandardGravity;
 
     /// <summary>Whether half an axle's load is taken to stand on each of its wheels because their scales were not read.</summary>
     public static bool AreHalved(Vehicle vehicle, CarAxle axle)

@@ -38,7 +38,7 @@ internal readonly record struct AxleBalance
     public double MovedN { get; }
 
     /// <summary>The balance once the wheels are steered so much further.</summary>
-    public static AxleBalance Of(CorneringAxle axle, double steer) => new(axle, steer);
+    public static AxleBalance Create(CorneringAxle axle, double steer) => new(axle, steer);
 
     /// <summary>The heave, mm, that changes the axle's load by this much, N, as a fixed part and one by the roll.</summary>
     public (double Fixed, double PerRoll) HeaveFor(double loadN)

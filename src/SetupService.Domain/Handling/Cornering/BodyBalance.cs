@@ -18,7 +18,7 @@ internal readonly record struct BodyBalance(double Rest, BodyChange Change)
         car.SprungHeightMm - ((car.SprungShareFront * front.RollCentreHeightMm) + ((1 - car.SprungShareFront) * rear.RollCentreHeightMm));
 
     /// <summary>The balance once the wheels are steered so much further, with the sine and cosine of roll.</summary>
-    public static BodyBalance Of(HandlingCar car, CorneringAxle front, CorneringAxle rear, double acceleration, double sin, double cos, double steer)
+    public static BodyBalance Compute(HandlingCar car, CorneringAxle front, CorneringAxle rear, double acceleration, double sin, double cos, double steer)
     {
         var rollArmMm = RollArmMm(car, front, rear);
         var mass = car.SprungMassKg;
@@ -28,8 +28,8 @@ internal readonly record struct BodyBalance(double Rest, BodyChange Change)
         var moment = (mass * acceleration * height) + (weight * rollArmMm * sin) + front.UnsprungMomentNmm + rear.UnsprungMomentNmm;
         var perRoll = (-mass * acceleration * rollArmMm * sin / cos) + (weight * rollArmMm);
 
-        var frontBalance = AxleBalance.Of(front, steer);
-        var rearBalance = AxleBalance.Of(rear, 0);
+        var frontBalance = AxleBalance.Create(front, steer);
+        var rearBalance = AxleBalance.Create(rear, 0);
         var momentOff = (2 * frontBalance.MovedN * front.HalfTrackMm) + (2 * rearBalance.MovedN * rear.HalfTrackMm) - moment;
 
         // Each axle's load gives its heave by the roll; what is left is one equation for the roll.

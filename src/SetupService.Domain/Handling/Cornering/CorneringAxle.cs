@@ -69,7 +69,7 @@ internal sealed class CorneringAxle
     private double UnsprungTransferN => UnsprungMomentNmm / _axle.TrackMm;
 
     /// <summary>Makes the axle; null where its points do not close.</summary>
-    public static CorneringAxle? Of(HandlingCar car, CarAxle at, TurnDirection turn, WorkBudget? budget = null)
+    public static CorneringAxle? Create(HandlingCar car, CarAxle at, TurnDirection turn, WorkBudget? budget = null)
     {
         var axle = car.At(at);
         if (axle.MotionOf(at, WheelSide.Left) is not { } left) return null;
@@ -158,9 +158,9 @@ internal sealed class CorneringAxle
         Outer.Spring();
         Inner.Spring();
         var bar = _barNPerMm * (Outer.TravelMm - Inner.TravelMm);
-        return (Of(Outer, bar), Of(Inner, -bar));
+        return (Create(Outer, bar), Create(Inner, -bar));
 
-        double Of(CorneringWheel wheel, double barN) =>
+        double Create(CorneringWheel wheel, double barN) =>
             SuspendedN(wheel) + wheel.LoadBySteerN(steer) - ((wheel.SpringN + wheel.SpringBySteerN(steer) + barN) / wheel.Rise);
     }
 

@@ -21,7 +21,7 @@ public static class CorneringCautions
     /// <param name="turns">The turns.</param>
     /// <param name="rollsOverAtG">Up to which lateral acceleration the car stands, where that is near or was asked beyond; else null.</param>
     /// <param name="heldLateralG">What the tyres are said to hold, g, or null.</param>
-    public static IReadOnlyList<Caution> Of(IReadOnlyList<SteadyTurn> turns, double? rollsOverAtG, double? heldLateralG)
+    public static IReadOnlyList<Caution> Build(IReadOnlyList<SteadyTurn> turns, double? rollsOverAtG, double? heldLateralG)
     {
         ArgumentNullException.ThrowIfNull(turns);
         var list = new List<Caution>();

@@ -10,12 +10,12 @@ namespace SetupService.Domain.Handling.Cornering;
 public sealed record CorneringEffect(AssumedInput Assumed, CorneringAttitude? AtLower, CorneringAttitude? AtUpper)
 {
     /// <summary>Works a turn anew for both ends of every assumed input's range, the others as they are: every output moves by one solution.</summary>
-    public static IReadOnlyList<CorneringEffect> Of(HandlingCarReading reading, TurnPath path, double lateralG, double? heldLateralG)
+    public static IReadOnlyList<CorneringEffect> Compute(HandlingCarReading reading, TurnPath path, double lateralG, double? heldLateralG)
     {
         ArgumentNullException.ThrowIfNull(reading);
         return [.. reading.Assumed.Select(one => new CorneringEffect(one, With(one, one.Lower), With(one, one.Upper)))];
 
-        CorneringAttitude? With(AssumedInput one, double value) => CorneringSolver.Of(one.Input.Put(reading.Car, value), path.Turn) is { } solver
+        CorneringAttitude? With(AssumedInput one, double value) => CorneringSolver.Create(one.Input.Put(reading.Car, value), path.Turn) is { } solver
             ? SteadyTurn.Stand(solver, path.At(lateralG), heldLateralG, out _)
             : null;
     }

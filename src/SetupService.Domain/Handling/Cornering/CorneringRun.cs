@@ -30,8 +30,8 @@ public sealed class CorneringRun
     /// <param name="path">Which way, and at which radius or speed.</param>
     /// <param name="heldLateralG">What the tyres are known to hold, g; null = nothing is known beyond each turn.</param>
     /// <param name="budget">Work allowed for all turns together; null = any.</param>
-    public static CorneringRun? Of(HandlingCar car, in TurnPath path, double? heldLateralG, WorkBudget? budget = null) =>
-        CorneringSolver.Of(car, path.Turn, budget) is { } solver ? new(solver, path, heldLateralG) : null;
+    public static CorneringRun? Create(HandlingCar car, in TurnPath path, double? heldLateralG, WorkBudget? budget = null) =>
+        CorneringSolver.Create(car, path.Turn, budget) is { } solver ? new(solver, path, heldLateralG) : null;
 
     /// <summary>The car in the turn at a lateral acceleration, g, not negative; null where there is no equilibrium.</summary>
     /// <param name="lateralG">Lateral acceleration.</param>
@@ -40,7 +40,7 @@ public sealed class CorneringRun
     {
         obstacle = Known(lateralG);
         if (obstacle is not null) return null;
-        if (SteadyTurn.Of(_solver, _path.At(lateralG), _heldLateralG, out var failure) is { } turn) return turn;
+        if (SteadyTurn.Solve(_solver, _path.At(lateralG), _heldLateralG, out var failure) is { } turn) return turn;
         obstacle = Met(failure!.Value, lateralG);
         return null;
     }

@@ -59,10 +59,10 @@ public sealed class CorneringSolver
     /// <param name="car">The car.</param>
     /// <param name="turn">Which way it turns.</param>
     /// <param name="budget">Work allowed for all turns together; null = any.</param>
-    public static CorneringSolver? Of(HandlingCar car, TurnDirection turn, WorkBudget? budget = null)
+    public static CorneringSolver? Create(HandlingCar car, TurnDirection turn, WorkBudget? budget = null)
     {
         ArgumentNullException.ThrowIfNull(car);
-        return CorneringAxle.Of(car, CarAxle.Front, turn, budget) is { } front && CorneringAxle.Of(car, CarAxle.Rear, turn, budget) is { } rear
+        return CorneringAxle.Create(car, CarAxle.Front, turn, budget) is { } front && CorneringAxle.Create(car, CarAxle.Rear, turn, budget) is { } rear
             ? new(car, front, rear, turn, budget)
             : null;
     }
@@ -169,13 +169,13 @@ public sealed class CorneringSolver
             _rear.Stand(sin, cos);
             if (Steer(acceleration, radiusM * 1000, grip, 0) is not { } found)
                 return isHeld && _front.LoadN > 0 && _rear.LoadN > 0 ? CorneringFailure.GripExceeded : CorneringFailure.RollsOver;
-            var (rest, change) = BodyBalance.Of(_car, _front, _rear, acceleration, sin, cos, 0);
+            var (rest, change) = BodyBalance.Compute(_car, _front, _rear, acceleration, sin, cos, 0);
             isHeld = change.IsHeld;
             if (rest <= Closed && found.MovedN <= 10 * Closed * weight && step > 0) return change.IsHeld && IsStanding() ? null : CorneringFailure.RollsOver;
             change = change with { Steer = found.Steer };
             if (rest <= NearlyClosed && step < SmoothSteps && SteerAhead(change, cos, acceleration, radiusM * 1000, grip) is { } ahead)
             {
-                change = BodyBalance.Of(_car, _front, _rear, acceleration, sin, cos, ahead.Steer).Change;
+                change = BodyBalance.Compute(_car, _front, _rear, acceleration, sin, cos, ahead.Steer).Change;
             }
 
             if (!double.IsFinite(change.RollSine)) return CorneringFailure.RollsOver;

@@ -18,7 +18,7 @@ public readonly record struct RollStiffness(double SpringsNmPerDeg, double BarNm
     public double TotalNmPerDeg => SuspensionNmPerDeg * TyresNmPerDeg / (SuspensionNmPerDeg + TyresNmPerDeg);
 
     /// <summary>The axle's.</summary>
-    public static RollStiffness Of(HandlingAxle axle)
+    public static RollStiffness Compute(HandlingAxle axle)
     {
         ArgumentNullException.ThrowIfNull(axle);
         var perRate = double.DegreesToRadians(1) * axle.TrackMm * axle.TrackMm / 2000;
@@ -29,7 +29,7 @@ public readonly record struct RollStiffness(double SpringsNmPerDeg, double BarNm
     public static double FrontSharePct(HandlingCar car)
     {
         ArgumentNullException.ThrowIfNull(car);
-        var front = Of(car.Front).TotalNmPerDeg;
-        return 100 * front / (front + Of(car.Rear).TotalNmPerDeg);
+        var front = Compute(car.Front).TotalNmPerDeg;
+        return 100 * front / (front + Compute(car.Rear).TotalNmPerDeg);
     }
 }

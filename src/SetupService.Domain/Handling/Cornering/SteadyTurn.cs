@@ -20,7 +20,7 @@ public readonly record struct SteadyTurn(CorneringAttitude Attitude, double? Und
     /// What the tyres are known to hold, g: their peak is scaled to that where it is more than the turn takes; null = nothing is known beyond the turn.
     /// </param>
     /// <param name="failure">Why there is none; null where there is.</param>
-    public static SteadyTurn? Of(CorneringSolver solver, in CorneringDemand demand, double? heldLateralG, out CorneringFailure? failure)
+    public static SteadyTurn? Solve(CorneringSolver solver, in CorneringDemand demand, double? heldLateralG, out CorneringFailure? failure)
     {
         ArgumentNullException.ThrowIfNull(solver);
         if (Stand(solver, demand, heldLateralG, out failure) is not { } attitude) return null;

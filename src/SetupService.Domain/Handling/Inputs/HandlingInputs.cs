@@ -22,5 +22,5 @@ public static class HandlingInputs
     public static IReadOnlyList<HandlingInput> All { get; } = [CentreOfGravityHeight, .. Front.All, .. Rear.All];
 
     /// <summary>Those of one axle.</summary>
-    public static AxleInputList Of(CarAxle axle) => axle == CarAxle.Front ? Front : Rear;
+    public static AxleInputList For(CarAxle axle) => axle == CarAxle.Front ? Front : Rear;
 }

@@ -15,7 +15,7 @@ public sealed record ChangedCar(HandlingCar Car, double? FrontHeightMm, double? 
     /// <param name="statedBefore">The car before, as stated.</param>
     /// <param name="after">The car after, as made ready, still at its stated ride height.</param>
     /// <param name="statedAfter">The car after, as stated.</param>
-    public static ChangedCar? Of(HandlingCar before, Vehicle statedBefore, HandlingCar after, Vehicle statedAfter)
+    public static ChangedCar? Solve(HandlingCar before, Vehicle statedBefore, HandlingCar after, Vehicle statedAfter)
     {
         ArgumentNullException.ThrowIfNull(statedBefore);
         ArgumentNullException.ThrowIfNull(statedAfter);

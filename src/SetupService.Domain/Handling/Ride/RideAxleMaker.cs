@@ -17,7 +17,7 @@ public static class RideAxleMaker
     /// <param name="car">The car, its ride height as it now stands.</param>
     /// <param name="at">Which axle.</param>
     /// <param name="stated">The axle as stated, for spring and damper.</param>
-    public static RideAxle? Of(HandlingCar car, CarAxle at, Axle stated)
+    public static RideAxle? Build(HandlingCar car, CarAxle at, Axle stated)
     {
         ArgumentNullException.ThrowIfNull(car);
         ArgumentNullException.ThrowIfNull(stated);

@@ -13,14 +13,14 @@ public static class RideCautions
         "Whether other springs, dampers or another ride height are allowed on the road is decided by local law and by whoever is licensed to approve changes; this answer is not an approval. Headlamps, driver aids and alignment are to be set again.");
 
     /// <summary>Those of both axles.</summary>
-    public static IReadOnlyList<Caution> Of(RideAxle front, RideAxle rear)
+    public static IReadOnlyList<Caution> Build(RideAxle front, RideAxle rear)
     {
         ArgumentNullException.ThrowIfNull(front);
         ArgumentNullException.ThrowIfNull(rear);
-        return [.. Of("front", front), .. Of("rear", rear), CommonCautions.SpringsUnderLoad, LocalLaw];
+        return [.. Build("front", front), .. Build("rear", rear), CommonCautions.SpringsUnderLoad, LocalLaw];
     }
 
-    private static List<Caution> Of(string name, RideAxle axle)
+    private static List<Caution> Build(string name, RideAxle axle)
     {
         var list = new List<Caution>();
         if (axle.BumpLeftMm <= 0)

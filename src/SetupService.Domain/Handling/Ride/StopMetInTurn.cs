@@ -18,7 +18,7 @@ public static class StopMetInTurn
     public static double? LateralG(HandlingCar car, CarAxle axle, WorkBudget? budget = null)
     {
         ArgumentNullException.ThrowIfNull(car);
-        if (car.At(axle).BumpLeftMm is not { } left || car.WheelbaseMm is null || CorneringSolver.Of(car, TurnDirection.Left, budget) is not { } solver) return null;
+        if (car.At(axle).BumpLeftMm is not { } left || car.WheelbaseMm is null || CorneringSolver.Create(car, TurnDirection.Left, budget) is not { } solver) return null;
         if (left <= 0) return 0;
         var (clear, met) = (0.0, HardestG);
         var isMet = false;

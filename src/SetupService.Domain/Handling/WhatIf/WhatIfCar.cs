@@ -9,5 +9,5 @@ namespace SetupService.Domain.Handling.WhatIf;
 public sealed record WhatIfCar(Vehicle Stated, HandlingCarReading Reading)
 {
     /// <summary>Makes a car ready; null where it lacks something or its points make no corner.</summary>
-    public static WhatIfCar? Of(Vehicle stated) => HandlingCarMaker.Make(stated) is { } reading ? new(stated, reading) : null;
+    public static WhatIfCar? Create(Vehicle stated) => HandlingCarMaker.Make(stated) is { } reading ? new(stated, reading) : null;
 }

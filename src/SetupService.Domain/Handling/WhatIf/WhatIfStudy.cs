@@ -19,12 +19,12 @@ public sealed class WhatIfStudy
     private WhatIfStudy(WhatIfCar car, in CorneringDemand demand, double? heldLateralG)
     {
         (_car, _demand, _peakScale) = (car, demand, 1);
-        if (CorneringSolver.Of(car.Reading.Car, demand.Turn) is not { } solver) return;
+        if (CorneringSolver.Create(car.Reading.Car, demand.Turn) is not { } solver) return;
         if (SteadyTurn.Stand(solver, demand, heldLateralG, out _) is { } attitude) (_peakScale, _stand) = (attitude.PeakScale, solver);
     }
 
     /// <summary>Starts a study of a car in a turn; the car has a wheelbase.</summary>
-    public static WhatIfStudy Of(WhatIfCar car, in CorneringDemand demand, double? heldLateralG = null)
+    public static WhatIfStudy Compute(WhatIfCar car, in CorneringDemand demand, double? heldLateralG = null)
     {
         ArgumentNullException.ThrowIfNull(car);
         return new(car, demand, heldLateralG);
@@ -40,16 +40,16 @@ public sealed class WhatIfStudy
     public WhatIfOutcome? Changed(WhatIfCar changed)
     {
         ArgumentNullException.ThrowIfNull(changed);
-        return ChangedCar.Of(_car.Reading.Car, _car.Stated, changed.Reading.Car, changed.Stated) is { } settled
+        return ChangedCar.Solve(_car.Reading.Car, _car.Stated, changed.Reading.Car, changed.Stated) is { } settled
             ? Outcome(changed, settled.Car, settled.FrontHeightMm, settled.RearHeightMm)
             : null;
     }
 
     private WhatIfOutcome? Outcome(WhatIfCar car, HandlingCar stands, double? frontHeightMm, double? rearHeightMm)
     {
-        if (RideAxleMaker.Of(stands, CarAxle.Front, car.Stated.Front) is not { } front
-            || RideAxleMaker.Of(stands, CarAxle.Rear, car.Stated.Rear) is not { } rear
-            || CorneringSolver.Of(stands, _demand.Turn) is not { } solver) return null;
+        if (RideAxleMaker.Build(stands, CarAxle.Front, car.Stated.Front) is not { } front
+            || RideAxleMaker.Build(stands, CarAxle.Rear, car.Stated.Rear) is not { } rear
+            || CorneringSolver.Create(stands, _demand.Turn) is not { } solver) return null;
         if (_stand is not null) solver.StartFrom(_stand);
         var turn = SteadyTurn.WithPeak(solver, _demand, _peakScale, out var failure);
         var attitude = turn?.Attitude;

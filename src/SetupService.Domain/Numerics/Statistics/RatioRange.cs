@@ -23,7 +23,7 @@ public readonly record struct RatioRange(double? Value, double? AtLeast, double?
     /// <param name="covariance">Covariance of both.</param>
     /// <param name="bottomVariance">Variance of the bottom; above 0.</param>
     /// <param name="quantile">Standard errors to either side.</param>
-    public static RatioRange Of(double top, double bottom, double topVariance, double covariance, double bottomVariance, double quantile)
+    public static RatioRange Compute(double top, double bottom, double topVariance, double covariance, double bottomVariance, double quantile)
     {
         // Ends of (top − x bottom)² = q² (topVariance − 2 x covariance + x² bottomVariance), written a x² − 2 b x + c = 0.
         var q = quantile * quantile;

@@ -9,7 +9,7 @@ public static class ComparisonWords
     private const double KmPerMile = 1.609344;
 
     /// <summary>The sentences.</summary>
-    public static IReadOnlyList<string> Of(WearComparison comparison, ComparisonQuestion question, UnitSystem units)
+    public static IReadOnlyList<string> Describe(WearComparison comparison, ComparisonQuestion question, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(comparison);
         ArgumentNullException.ThrowIfNull(question);

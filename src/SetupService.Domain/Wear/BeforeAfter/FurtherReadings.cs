@@ -62,7 +62,7 @@ public sealed class FurtherReadings
             _after[_there + i] = new(from.RoadKm + (way * _unit.RoadKm), from.TrackLaps + (way * _unit.TrackLaps), default);
         }
 
-        var design = WearDesign.Of(_after);
+        var design = WearDesign.Create(_after);
         return design.Share(_unit) is { } share ? Power(place, ratio, design.Variance(share), design.UnknownCount) : 0;
     }
 

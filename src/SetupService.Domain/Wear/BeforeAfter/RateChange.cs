@@ -13,7 +13,7 @@ namespace SetupService.Domain.Wear.BeforeAfter;
 public readonly record struct RateChange(Uncertainty BeforeMm, Uncertainty? AfterMm, RatioRange? Ratio, bool? IsShown)
 {
     /// <summary>The change; null where the readings before do not tell the rate. Both fits carry the scatter of all readings.</summary>
-    public static RateChange? Of(WearFit before, WearFit? after, TreadPlace place, TyreUse use)
+    public static RateChange? Compute(WearFit before, WearFit? after, TreadPlace place, TyreUse use)
     {
         ArgumentNullException.ThrowIfNull(before);
         if (before.Wear(place, use) is not { } was) return null;
@@ -22,7 +22,7 @@ public readonly record struct RateChange(Uncertainty BeforeMm, Uncertainty? Afte
         var gauge = scatter.StandardDeviationMm * scatter.StandardDeviationMm;
         var (wasVariance, nowVariance) = (
             gauge * before.Design.Variance(before.Design.Share(use)!.Value), gauge * after.Design.Variance(after.Design.Share(use)!.Value));
-        var ratio = RatioRange.Of(now.Value, was.Value, nowVariance, 0, wasVariance, scatter.Quantile);
+        var ratio = RatioRange.Compute(now.Value, was.Value, nowVariance, 0, wasVariance, scatter.Quantile);
 
         // Fieller's range leaves 1 out exactly where the difference is further from 0 than its standard errors allow.
         var isShown = Math.Abs(now.Value - was.Value) > scatter.Quantile * Math.Sqrt(wasVariance + nowVariance);

@@ -11,7 +11,7 @@ namespace SetupService.Domain.Wear.BeforeAfter;
 public readonly record struct ShoulderChange(RatioRange Before, RatioRange? After, bool? IsShown)
 {
     /// <summary>The change; null where the readings before do not tell rates.</summary>
-    public static ShoulderChange? Of(WearFit before, WearFit? after, TreadPlace shoulder, TyreUse use)
+    public static ShoulderChange? Compute(WearFit before, WearFit? after, TreadPlace shoulder, TyreUse use)
     {
         ArgumentNullException.ThrowIfNull(before);
         if (Ratio(before, shoulder, use) is not { } was) return null;
@@ -27,15 +27,15 @@ public readonly record struct ShoulderChange(RatioRange Before, RatioRange? Afte
     {
         if (fit.Design.Share(use) is not { } share) return null;
         var variance = fit.Scatter.StandardDeviationMm * fit.Scatter.StandardDeviationMm * fit.Design.Variance(share);
-        return RatioRange.Of(
-            fit.Zones.At(shoulder).LostOfMixMm.Of(share), fit.Zones.Centre.LostOfMixMm.Of(share), variance, 0, variance, fit.Scatter.Quantile);
+        return RatioRange.Compute(
+            fit.Zones.At(shoulder).LostOfMixMm.Dot(share), fit.Zones.Centre.LostOfMixMm.Dot(share), variance, 0, variance, fit.Scatter.Quantile);
     }
 
     /// <summary>Variance of a rate over its square.</summary>
     private static double Relative(WearFit fit, TreadPlace place, TyreUse use)
     {
         var share = fit.Design.Share(use)!.Value;
-        var relative = fit.Scatter.StandardDeviationMm / fit.Zones.At(place).LostOfMixMm.Of(share);
+        var relative = fit.Scatter.StandardDeviationMm / fit.Zones.At(place).LostOfMixMm.Dot(share);
         return relative * relative * fit.Design.Variance(share);
     }
 }

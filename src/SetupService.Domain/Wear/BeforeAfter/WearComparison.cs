@@ -37,7 +37,7 @@ public sealed record WearComparison
     public ShoulderChange? Inner { get; init; }
 
     /// <summary>The comparison.</summary>
-    public static WearComparison Of(ComparisonQuestion question)
+    public static WearComparison Compute(ComparisonQuestion question)
     {
         ArgumentNullException.ThrowIfNull(question);
         var (before, after) = Pooled(question);
@@ -57,14 +57,14 @@ public sealed record WearComparison
             Clock = clock,
             Unit = unit,
             Zones = new(Zone(TreadPlace.Outer), Zone(TreadPlace.Centre), Zone(TreadPlace.Inner)),
-            Outer = ShoulderChange.Of(before, after, TreadPlace.Outer, unit),
-            Inner = ShoulderChange.Of(before, after, TreadPlace.Inner, unit),
+            Outer = ShoulderChange.Compute(before, after, TreadPlace.Outer, unit),
+            Inner = ShoulderChange.Compute(before, after, TreadPlace.Inner, unit),
         };
 
         ZoneComparison Zone(TreadPlace place)
         {
-            var main = RateChange.Of(before, after, place, unit);
-            var road = clock == ComparedClock.Track ? RateChange.Of(before, after, place, TyreUse.Road1000Km) : null;
+            var main = RateChange.Compute(before, after, place, unit);
+            var road = clock == ComparedClock.Track ? RateChange.Compute(before, after, place, TyreUse.Road1000Km) : null;
             var sought = question.ExpectedRatio ?? main?.Ratio?.Value;
             if (sought is not { } ratio || ratio == 1 || !(main?.BeforeMm.Value > 0)) return new(main, road, sought, null, null);
             return new(main, road, ratio, further.LeastUse(place, ratio), clock != ComparedClock.Road && question.PlannedLaps is { } laps ? further.Power(place, ratio, laps) : null);
@@ -76,13 +76,13 @@ public sealed record WearComparison
     {
         var (before, after) = (Fitted(question.Before.Span, question.GaugeErrorMm), Fitted(question.After.Span, question.GaugeErrorMm));
         if (before is null || after is null) return (before, after);
-        var scatter = GaugeScatter.Of(
+        var scatter = GaugeScatter.Estimate(
             Squares(before) + Squares(after), before.Scatter.DegreesOfFreedom + after.Scatter.DegreesOfFreedom, question.GaugeErrorMm);
         return (before with { Scatter = scatter }, after with { Scatter = scatter });
     }
 
     private static WearFit? Fitted(ReadOnlySpan<DepthReading> readings, double? gaugeErrorMm) =>
-        WearDesign.DistinctCount(readings) >= FewestReadings ? WearFit.Of(readings, gaugeErrorMm) : null;
+        WearDesign.DistinctCount(readings) >= FewestReadings ? WearFit.Fit(readings, gaugeErrorMm) : null;
 
     private static double Squares(WearFit fit) => fit.Zones.Outer.SquaresMm2 + fit.Zones.Centre.SquaresMm2 + fit.Zones.Inner.SquaresMm2;
 

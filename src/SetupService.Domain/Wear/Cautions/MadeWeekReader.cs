@@ -15,7 +15,7 @@ public static class MadeWeekReader
     private const int LastWeek = 53;
 
     /// <summary>The week, or what of the text is none.</summary>
-    public static Reading<MadeWeek> Read(string text)
+    public static ParseResult<MadeWeek> Read(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
         var code = text.Trim();
@@ -34,7 +34,7 @@ public static class MadeWeekReader
 
         var week = Digit(code[0]) * 10 + Digit(code[1]);
         if (week is < 1 or > LastWeek) return Fail(code[..2], start, $"“{code[..2]}” is no week; a year has weeks 01 to {LastWeek}.");
-        return Answers.Readings.Of(code.Length == 4
+        return ParseResult.Success(code.Length == 4
             ? new MadeWeek(week, 2000 + (Digit(code[2]) * 10) + Digit(code[3]), IsDecadeKnown: true)
             : new MadeWeek(week, 1990 + Digit(code[2]), IsDecadeKnown: false));
     }
@@ -43,5 +43,5 @@ public static class MadeWeekReader
 
     private static string Short(string text) => text.Length <= MaximumLength ? text : text[..MaximumLength] + "…";
 
-    private static Reading<MadeWeek> Fail(string part, int position, string message) => Answers.Readings.Failed<MadeWeek>(part, position, message);
+    private static ParseResult<MadeWeek> Fail(string part, int position, string message) => ParseResult.Failure<MadeWeek>(part, position, message);
 }

@@ -23,7 +23,7 @@ public static class TyreCautions
     /// <summary>The gravest caution where it says not to drive on a tyre; null where none does.</summary>
     public static Caution? Unsafe(IReadOnlyList<TyreCondition> tyres, UnitSystem units)
     {
-        foreach (var caution in Of(tyres, units))
+        foreach (var caution in Build(tyres, units))
         {
             if (caution.Code is "damagedTyre" or "thinShoulder" or "wornOut") return caution;
         }
@@ -32,7 +32,7 @@ public static class TyreCautions
     }
 
     /// <summary>The cautions, the gravest kind first, within a kind in the order of the tyres.</summary>
-    public static IReadOnlyList<Caution> Of(IReadOnlyList<TyreCondition> tyres, UnitSystem units)
+    public static IReadOnlyList<Caution> Build(IReadOnlyList<TyreCondition> tyres, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(tyres);
         var list = new List<Caution>();

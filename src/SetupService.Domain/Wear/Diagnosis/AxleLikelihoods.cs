@@ -19,7 +19,7 @@ internal sealed class AxleLikelihoods
 
     private static readonly SignShift[][] ShiftsByCause = Shifts();
     private static readonly MarkEffect[][] ChancesByCause = Chances();
-    private static readonly MarkEffect[] LeakedMarks = Of(WearCause.Normal);
+    private static readonly MarkEffect[] LeakedMarks = EffectsOf(WearCause.Normal);
 
     private readonly double[] _values = new double[AxleSigns.SignCount];
     private readonly double[] _errors = new double[AxleSigns.SignCount];
@@ -93,7 +93,7 @@ internal sealed class AxleLikelihoods
     }
 
     /// <summary>The state of a combination, with all signs and marks, read or not.</summary>
-    public void Of(int mask, Span<double> state)
+    public void Compute(int mask, Span<double> state)
     {
         Span<double> before = stackalloc double[StateLength];
         Start(state);
@@ -190,11 +190,11 @@ internal sealed class AxleLikelihoods
     private static MarkEffect[][] Chances()
     {
         var chances = new MarkEffect[AxlePosterior.CauseCount][];
-        for (var cause = 0; cause < chances.Length; cause++) chances[cause] = Of((WearCause)cause);
+        for (var cause = 0; cause < chances.Length; cause++) chances[cause] = EffectsOf((WearCause)cause);
         return chances;
     }
 
-    private static MarkEffect[] Of(WearCause cause) =>
+    private static MarkEffect[] EffectsOf(WearCause cause) =>
         [.. WearTable.Marks.Where(mark => mark.Cause == cause).Select(mark => new MarkEffect((int)mark.Mark, 1 - mark.Probability))];
 
     private readonly record struct Effect(int Sign, double Mean, double Variance);

@@ -44,7 +44,7 @@ internal sealed class AxlePosterior
     /// <param name="at">Which axle it is.</param>
     /// <param name="share">The track's share of the wear.</param>
     /// <param name="driven">Which axle is driven; null = not told.</param>
-    public static AxlePosterior Of(AxleSigns signs, CarAxle at, in TrackShare share, DrivenAxle? driven)
+    public static AxlePosterior Compute(AxleSigns signs, CarAxle at, in TrackShare share, DrivenAxle? driven)
     {
         var posterior = new AxlePosterior(new AxleLikelihoods(signs, share));
         posterior.Admit(at, share, driven);

@@ -26,7 +26,7 @@ internal static class AxleSignsReading
     private const double DepthsApartMm = 1;
 
     /// <summary>The signs and marks of one axle.</summary>
-    public static AxleSigns Of(WearCase wear, CarAxle at, Estimate? camberShortDeg)
+    public static AxleSigns Extract(WearCase wear, CarAxle at, Estimate? camberShortDeg)
     {
         var signs = new AxleSigns();
         var (left, right) = Pair(wear, at);
@@ -43,7 +43,7 @@ internal static class AxleSignsReading
         ? (wear.At(WheelPosition.FrontLeft), wear.At(WheelPosition.FrontRight))
         : (wear.At(WheelPosition.RearLeft), wear.At(WheelPosition.RearRight));
 
-    private static TreadFigures? Figures(TyreReading? tyre) => tyre is null ? null : TreadFigures.Of(tyre);
+    private static TreadFigures? Figures(TyreReading? tyre) => tyre is null ? null : TreadFigures.Compute(tyre);
 
     private static void Tread(AxleSigns signs, TreadFigures? left, TreadFigures? right, TreadFigures? otherLeft, TreadFigures? otherRight)
     {
@@ -52,11 +52,11 @@ internal static class AxleSignsReading
         var rounder = Worse(left, right);
         signs[WearSign.RoundSpread] = rounder?.RoundSpreadMm;
         signs[WearSign.RoundOnce] = rounder?.RoundOnce;
-        signs[WearSign.EndRatio] = LogRatio(WearRead.Of(left, right), WearRead.Of(otherLeft, otherRight));
+        signs[WearSign.EndRatio] = LogRatio(WearRead.MeanOf(left, right), WearRead.MeanOf(otherLeft, otherRight));
         if (left is not { } l || right is not { } r) return;
         signs[WearSign.TiltDifference] = Difference(l.Tilt, r.Tilt);
         signs[WearSign.BowDifference] = Difference(l.Bow, r.Bow);
-        signs[WearSign.SideRatio] = LogRatio(WearRead.Of(l, null), WearRead.Of(r, null));
+        signs[WearSign.SideRatio] = LogRatio(WearRead.MeanOf(l, null), WearRead.MeanOf(r, null));
     }
 
     private static void Heat(AxleSigns signs, TyreReading? left, TyreReading? right, TyreReading? otherLeft, TyreReading? otherRight)
@@ -187,7 +187,7 @@ internal static class AxleSignsReading
     /// <summary>Mean wear of one or two tyres.</summary>
     private readonly record struct WearRead(double WornMm, double GaugeErrorMm, bool IsFreshStated)
     {
-        public static WearRead? Of(TreadFigures? left, TreadFigures? right) => (left, right) switch
+        public static WearRead? MeanOf(TreadFigures? left, TreadFigures? right) => (left, right) switch
         {
             ({ } l, { } r) => new((l.WornMm.Value + r.WornMm.Value) / 2, Math.Sqrt((l.GaugeErrorMm * l.GaugeErrorMm) + (r.GaugeErrorMm * r.GaugeErrorMm)) / 2, l.IsFreshStated && r.IsFreshStated),
             ({ } l, null) => new(l.WornMm.Value, l.GaugeErrorMm, l.IsFreshStated),

@@ -11,7 +11,7 @@ internal static class CauseScope
     private const double PressureShare = 0.07;
 
     /// <summary>The tyres; all of the axle that were read where none shows it alone, and both where none was read.</summary>
-    public static IReadOnlyList<WheelPosition> Of(WearCase wear, CarAxle at, WearCause cause)
+    public static IReadOnlyList<WheelPosition> FindTyres(WearCase wear, CarAxle at, WearCause cause)
     {
         WheelPosition[] axle = at == CarAxle.Front ? [WheelPosition.FrontLeft, WheelPosition.FrontRight] : [WheelPosition.RearLeft, WheelPosition.RearRight];
         var (read, showing) = (new List<WheelPosition>(2), new List<WheelPosition>(2));

@@ -6,7 +6,7 @@ namespace SetupService.Domain.Wear.Diagnosis;
 public static class CauseWords
 {
     /// <summary>The cause at an axle in a few words.</summary>
-    public static string Of(WearCause cause, CarAxle? at)
+    public static string Describe(WearCause cause, CarAxle? at)
     {
         var axle = at switch { CarAxle.Front => " at the front", null => "", _ => " at the rear" };
         return cause switch

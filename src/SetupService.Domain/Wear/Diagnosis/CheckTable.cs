@@ -27,7 +27,7 @@ public static class CheckTable
     ];
 
     /// <summary>The check that tells a mark.</summary>
-    public static WearCheck Of(WearMark mark) => mark switch
+    public static WearCheck CheckFor(WearMark mark) => mark switch
     {
         WearMark.RimOutsidePermitted => WearCheck.RimWidth,
         WearMark.MovedOrTurned or WearMark.TyresDiffer => WearCheck.TyreHistory,

@@ -4,7 +4,7 @@ namespace SetupService.Domain.Wear.Diagnosis;
 public static class CheckWords
 {
     /// <summary>The check as an instruction.</summary>
-    public static string Of(WearCheck check) => check switch
+    public static string Describe(WearCheck check) => check switch
     {
         WearCheck.DepthsAcross => "Read the depth in the outer, middle and inner groove of every tyre, with the same gauge, and note the depth they had when new.",
         WearCheck.DepthsRound => "Read the depth across the tread at four to six places round each tyre: unequal depths round it tell balance, dampers and flat spots from alignment.",

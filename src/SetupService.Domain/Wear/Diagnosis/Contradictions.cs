@@ -16,7 +16,7 @@ public static class Contradictions
     private const double GaugeKpa = 5;
 
     /// <summary>All of a case.</summary>
-    public static IReadOnlyList<Contradiction> Of(WearCase wear, UnitSystem units)
+    public static IReadOnlyList<Contradiction> Find(WearCase wear, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(wear);
         var list = new List<Contradiction>();
@@ -56,7 +56,7 @@ public static class Contradictions
 
     private static void Heat(List<Contradiction> list, TyreReading tyre, UnitSystem units)
     {
-        if (tyre.TemperatureC is not { } heat || TreadFigures.Of(tyre) is not { } figures) return;
+        if (tyre.TemperatureC is not { } heat || TreadFigures.Compute(tyre) is not { } figures) return;
         var (tiltC, tilt) = (heat.Outer - heat.Inner, figures.Tilt.Value);
         if (Math.Abs(tiltC) < HeatBeyondDoubtC || Math.Abs(tilt) < TiltBeyondDoubt + figures.Tilt.StandardError || tiltC > 0 == tilt > 0) return;
         var (hotter, worn) = tiltC > 0 ? ("outer", "inner") : ("inner", "outer");

@@ -22,13 +22,13 @@ public static class DiagnosisWords
         if (!diagnosis.IsAnythingRead) return "Nothing was read that tells of wear, so no cause stands out. Begin with what nextCheck says.";
         var first = diagnosis.Causes[0];
         var text = first.Probability < Weak
-            ? Prose.Write(UnitSystem.Metric, $"No cause stands out; the likeliest, at {Pct(first.Probability):pct0}, is {CauseWords.Of(first.Cause, first.Axle)}.")
-            : Prose.Write(UnitSystem.Metric, $"Most likely, at {Pct(first.Probability):pct0}: {CauseWords.Of(first.Cause, first.Axle)}.");
+            ? Prose.Write(UnitSystem.Metric, $"No cause stands out; the likeliest, at {Pct(first.Probability):pct0}, is {CauseWords.Describe(first.Cause, first.Axle)}.")
+            : Prose.Write(UnitSystem.Metric, $"Most likely, at {Pct(first.Probability):pct0}: {CauseWords.Describe(first.Cause, first.Axle)}.");
         var others = new List<string>();
         for (var i = 1; i < diagnosis.Causes.Count; i++)
         {
             var other = diagnosis.Causes[i];
-            if (other.Probability >= Noteworthy && other.Cause != WearCause.Normal) others.Add(Prose.Write(UnitSystem.Metric, $"{CauseWords.Of(other.Cause, other.Axle)} ({Pct(other.Probability):pct0})"));
+            if (other.Probability >= Noteworthy && other.Cause != WearCause.Normal) others.Add(Prose.Write(UnitSystem.Metric, $"{CauseWords.Describe(other.Cause, other.Axle)} ({Pct(other.Probability):pct0})"));
         }
 
         return others.Count == 0 ? text : $"{text} Likely beside it: {string.Join("; ", others)}.";

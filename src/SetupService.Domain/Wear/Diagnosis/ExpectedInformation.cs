@@ -21,7 +21,7 @@ internal static class ExpectedInformation
         Span<double> shares = stackalloc double[MostCombinations];
         var count = Likeliest(posterior, masks, shares);
         Span<double> states = stackalloc double[MostCombinations * AxleLikelihoods.StateLength];
-        for (var i = 0; i < count; i++) posterior.Likelihoods.Of(masks[i], State(states, i));
+        for (var i = 0; i < count; i++) posterior.Likelihoods.Compute(masks[i], State(states, i));
         var open = Entropy(shares[..count]);
         Span<double> ofAxle = stackalloc double[CheckCount];
         ofAxle.Clear();
@@ -33,7 +33,7 @@ internal static class ExpectedInformation
 
         for (var mark = WearMark.FeatheredSharpInboard; mark <= WearMark.TyresDiffer; mark++)
         {
-            if (signs[mark] is null) ofAxle[(int)CheckTable.Of(mark)] += OfMark(states, shares[..count], mark);
+            if (signs[mark] is null) ofAxle[(int)CheckTable.CheckFor(mark)] += OfMark(states, shares[..count], mark);
         }
 
         for (var check = 0; check < CheckCount; check++) bits[check] += Math.Min(open, ofAxle[check]);

@@ -10,7 +10,7 @@ public static class SignWords
     private const double Alike = 0.5;
 
     /// <summary>A sign as a sentence without its end.</summary>
-    public static string Of(WearSign sign, double value, CarAxle at, UnitSystem units)
+    public static string Describe(WearSign sign, double value, CarAxle at, UnitSystem units)
     {
         var end = Name(at);
         var pct = Math.Abs(100 * value);
@@ -51,7 +51,7 @@ public static class SignWords
     }
 
     /// <summary>A mark as a sentence without its end.</summary>
-    public static string Of(WearMark mark, bool isThere, CarAxle at)
+    public static string Describe(WearMark mark, bool isThere, CarAxle at)
     {
         var what = mark switch
         {

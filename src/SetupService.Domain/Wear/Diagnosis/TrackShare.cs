@@ -26,7 +26,7 @@ public readonly record struct TrackShare
     public bool? SeesTrack { get; }
 
     /// <summary>By the use stated.</summary>
-    public static TrackShare Of(in WearUse use)
+    public static TrackShare Compute(in WearUse use)
     {
         if (use.TrackLaps is not { } laps) return use.RoadKm is null ? new(Unknown, null) : new(Unknown / 2, null);
         if (laps <= 0) return new(0, false);

@@ -21,7 +21,7 @@ public static class WearActions
     /// <param name="finding">The cause.</param>
     /// <param name="learned">The wear model of its axle; null where there is none.</param>
     /// <param name="units">Units of the texts.</param>
-    public static IReadOnlyList<WearAction> Of(WearCase wear, CauseFinding finding, LearnedTread? learned, UnitSystem units)
+    public static IReadOnlyList<WearAction> Build(WearCase wear, CauseFinding finding, LearnedTread? learned, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(wear);
         ArgumentNullException.ThrowIfNull(finding);

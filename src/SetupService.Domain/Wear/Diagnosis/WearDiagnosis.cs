@@ -43,16 +43,16 @@ public sealed class WearDiagnosis
     /// <summary>Diagnoses a car.</summary>
     /// <param name="wear">What was read.</param>
     /// <param name="camberShortDeg">By how much each axle's camber is less negative than its cornering needs, degrees, where a cornering model tells; negative = it is more.</param>
-    public static WearDiagnosis Of(WearCase wear, Func<CarAxle, Estimate?>? camberShortDeg = null)
+    public static WearDiagnosis Compute(WearCase wear, Func<CarAxle, Estimate?>? camberShortDeg = null)
     {
         ArgumentNullException.ThrowIfNull(wear);
-        var share = TrackShare.Of(wear.Use);
+        var share = TrackShare.Compute(wear.Use);
         CarAxle[] looked = [.. ((CarAxle[])[CarAxle.Front, CarAxle.Rear]).Where(at => wear.Tyres.Count == 0 || wear.Tyres.Any(tyre => tyre.Axle == at))];
         var axles = new AxleFinding[looked.Length];
         for (var i = 0; i < looked.Length; i++)
         {
-            var signs = AxleSignsReading.Of(wear, looked[i], camberShortDeg?.Invoke(looked[i]));
-            axles[i] = new(looked[i], signs, AxlePosterior.Of(signs, looked[i], share, wear.Vehicle.DrivenAxle));
+            var signs = AxleSignsReading.Extract(wear, looked[i], camberShortDeg?.Invoke(looked[i]));
+            axles[i] = new(looked[i], signs, AxlePosterior.Compute(signs, looked[i], share, wear.Vehicle.DrivenAxle));
         }
 
         return new(wear, axles);
@@ -100,7 +100,7 @@ public sealed class WearDiagnosis
             {
                 var probability = axle.Posterior.Probability(cause);
                 if (probability < Tellable || axle.Posterior.LikeliestWith(cause) is not { } mask) continue;
-                list.Add(new(cause, axle.Axle, probability, CauseScope.Of(_wear, axle.Axle, cause), Contrast(axle, mask, mask & ~(1 << (int)cause))));
+                list.Add(new(cause, axle.Axle, probability, CauseScope.FindTyres(_wear, axle.Axle, cause), Contrast(axle, mask, mask & ~(1 << (int)cause))));
             }
         }
 
@@ -138,8 +138,8 @@ public sealed class WearDiagnosis
     {
         Span<double> one = stackalloc double[AxleLikelihoods.StateLength];
         Span<double> other = stackalloc double[AxleLikelihoods.StateLength];
-        axle.Posterior.Likelihoods.Of(with, one);
-        axle.Posterior.Likelihoods.Of(without, other);
+        axle.Posterior.Likelihoods.Compute(with, one);
+        axle.Posterior.Likelihoods.Compute(without, other);
         var list = new List<Evidence>();
         for (var sign = 0; sign < AxleSigns.SignCount; sign++)
         {

@@ -10,14 +10,14 @@ public static class WearDiagnosisCautions
     private const double Likely = 0.2;
 
     /// <summary>All of them.</summary>
-    public static IReadOnlyList<Caution> Of(IReadOnlyList<TyreCondition> tyres, WearStudy study, UnitSystem units)
+    public static IReadOnlyList<Caution> Build(IReadOnlyList<TyreCondition> tyres, WearStudy study, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(study);
         var diagnosis = study.Diagnosis;
-        var list = new List<Caution>(TyreCautions.Of(tyres, units));
+        var list = new List<Caution>(TyreCautions.Build(tyres, units));
         list.Add(new("notAnInspection", "A diagnosis by numbers names no cause with certainty and sees no damage it is not told of. Have a tyre professional look at tyres that worry you; local law decides what may be driven."));
         if (Has(diagnosis, WearCause.LowNegativeCamber, WearCause.HighNegativeCamber, WearCause.ToeIn, WearCause.ToeOut, WearCause.AxleMisaligned))
-            list.AddRange(CamberTargetCautions.Of(CamberToSetDeg(study)));
+            list.AddRange(CamberTargetCautions.Build(CamberToSetDeg(study)));
         if (Has(diagnosis, WearCause.UnderInflation, WearCause.OverInflation))
             list.Add(new("pressureForLoad", "Never set a pressure below what the car's plate asks for its load; set road pressures again before driving home."));
         if (Has(diagnosis, WearCause.WeakDamping)) list.Add(CommonCautions.SpringsUnderLoad);

@@ -19,18 +19,18 @@ public sealed record WearStudy(WearCase Case, WearDiagnosis Diagnosis, LearnedTr
     /// <summary>Studies a car.</summary>
     /// <param name="wear">What was read.</param>
     /// <param name="car">The car ready for the cornering model, with a wheelbase; null where it is not known well enough, or sees no track.</param>
-    public static WearStudy Of(WearCase wear, HandlingCar? car)
+    public static WearStudy Compute(WearCase wear, HandlingCar? car)
     {
         ArgumentNullException.ThrowIfNull(wear);
-        if (car is null || wear.Use.TrackLaps is 0 || TrackCorners.Of(car, wear.Vehicle, wear.Use) is not { } use) return new(wear, WearDiagnosis.Of(wear), null, null);
+        if (car is null || wear.Use.TrackLaps is 0 || TrackCorners.Solve(car, wear.Vehicle, wear.Use) is not { } use) return new(wear, WearDiagnosis.Compute(wear), null, null);
         var front = Learn(use.Front, WheelPosition.FrontLeft, WheelPosition.FrontRight);
         var rear = Learn(use.Rear, WheelPosition.RearLeft, WheelPosition.RearRight);
 
         // The causes weigh the treads themselves: of the model they get what it knows without them.
-        return new(wear, WearDiagnosis.Of(wear, at => Beforehand(at == CarAxle.Front ? use.Front : use.Rear)), front, rear);
+        return new(wear, WearDiagnosis.Compute(wear, at => Beforehand(at == CarAxle.Front ? use.Front : use.Rear)), front, rear);
 
         LearnedTread? Learn(AxleUse axle, WheelPosition left, WheelPosition right) =>
-            LearnedTread.Of(axle, wear.At(left), wear.At(right), wear.Use.RoadKm ?? 0, (wear.Use.TrackLaps ?? 0) * (wear.Use.LapKm ?? TrackShare.UsualLapKm));
+            LearnedTread.Fit(axle, wear.At(left), wear.At(right), wear.Use.RoadKm ?? 0, (wear.Use.TrackLaps ?? 0) * (wear.Use.LapKm ?? TrackShare.UsualLapKm));
     }
 
     private static Estimate? Beforehand(AxleUse axle) => axle.CamberShortDeg;

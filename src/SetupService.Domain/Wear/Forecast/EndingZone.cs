@@ -20,14 +20,14 @@ public readonly record struct EndingZone(TreadPlace Place, double Probability, d
     public bool IsToldApart => Probability >= LeastProbability;
 
     /// <summary>The zone; null where no zone is estimated to come down to the limit.</summary>
-    public static EndingZone? Of(WearFit fit, double limitMm)
+    public static EndingZone? Find(WearFit fit, double limitMm)
     {
         ArgumentNullException.ThrowIfNull(fit);
         if (fit.Design.Share(fit.Design.Mix) is not { } mix) return null;
         (TreadPlace Place, double MixesLeft)? first = null;
         foreach (var place in (ReadOnlySpan<TreadPlace>)[TreadPlace.Outer, TreadPlace.Centre, TreadPlace.Inner])
         {
-            var (overMm, lostMm) = (fit.Zones.At(place).EndDepthMm - limitMm, fit.Zones.At(place).LostOfMixMm.Of(mix));
+            var (overMm, lostMm) = (fit.Zones.At(place).EndDepthMm - limitMm, fit.Zones.At(place).LostOfMixMm.Dot(mix));
 
             // A zone past the limit counts by how far it is past, whatever its rate.
             var left = overMm <= 0 ? overMm : lostMm > 0 ? overMm / lostMm : double.PositiveInfinity;
@@ -64,5 +64,5 @@ public readonly record struct EndingZone(TreadPlace Place, double Probability, d
         return Math.Clamp(sum, 0, 1);
     }
 
-    private static double Depth(in ZoneWear zone, in MixShare mix, double when) => zone.EndDepthMm - (when * zone.LostOfMixMm.Of(mix));
+    private static double Depth(in ZoneWear zone, in MixShare mix, double when) => zone.EndDepthMm - (when * zone.LostOfMixMm.Dot(mix));
 }

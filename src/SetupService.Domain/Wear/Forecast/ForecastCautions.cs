@@ -30,7 +30,7 @@ public static class ForecastCautions
     /// <summary>The cautions of a forecast.</summary>
     /// <param name="forecast">The forecast.</param>
     /// <param name="units">Units of the sentences.</param>
-    public static IReadOnlyList<Caution> Of(TreadForecast forecast, UnitSystem units)
+    public static IReadOnlyList<Caution> Build(TreadForecast forecast, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(forecast);
         var list = new List<Caution>();

@@ -14,7 +14,7 @@ public static class ForecastWords
     private const double LeastGain = 0.005;
 
     /// <summary>The sentences.</summary>
-    public static IReadOnlyList<string> Of(TreadForecast forecast, UnitSystem units)
+    public static IReadOnlyList<string> Describe(TreadForecast forecast, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(forecast);
         if (forecast is not { Fit: { } fit, Zones: { } zones }) return [SoFar(forecast, units), NoForecast(forecast)];

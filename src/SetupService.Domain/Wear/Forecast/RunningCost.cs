@@ -9,7 +9,7 @@ public static class RunningCost
     /// <param name="wearMm">Wear of that use, mm.</param>
     /// <param name="usableMm">New depth minus the limit, mm; above 0.</param>
     /// <param name="price">Price of the tyre.</param>
-    public static Uncertainty Of(Uncertainty wearMm, double usableMm, double price) => new(
+    public static Uncertainty Compute(Uncertainty wearMm, double usableMm, double price) => new(
         Math.Max(0, wearMm.Value / usableMm * price),
         Math.Max(0, wearMm.Lower / usableMm * price),
         Math.Max(0, wearMm.Upper / usableMm * price),

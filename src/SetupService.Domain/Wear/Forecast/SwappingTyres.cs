@@ -11,12 +11,12 @@ namespace SetupService.Domain.Wear.Forecast;
 public readonly record struct SwappingTyres(double ThisAsItIs, double ThisAtOthersPlace, double OtherAsItIs, double OtherAtThisPlace, PlaceChange Change)
 {
     /// <summary>What it brings; null where a zone of either is at the limit, its wear not shown, or the other's clocks do not tell what this one's use wears.</summary>
-    public static SwappingTyres? Of(WearFit fit, WearFit other, double limitMm)
+    public static SwappingTyres? Compute(WearFit fit, WearFit other, double limitMm)
     {
         ArgumentNullException.ThrowIfNull(fit);
         ArgumentNullException.ThrowIfNull(other);
         var use = fit.Design.Mix;
-        if (TyreLife.Of(fit, limitMm, use) is not { } a || TyreLife.Of(other, limitMm, use) is not { } b) return null;
+        if (TyreLife.Compute(fit, limitMm, use) is not { } a || TyreLife.Compute(other, limitMm, use) is not { } b) return null;
         ReadOnlySpan<WearingBand> bands =
         [
             new(a.OverLimitMm.Outer, a.LostMm.Outer, b.LostMm.Outer),

@@ -59,12 +59,12 @@ public sealed record TreadForecast
         Fit is { } fit ? Math.Min(LastMm.At(place), fit.Zones.At(place).EndDepthMm) : LastMm.At(place);
 
     /// <summary>The forecast.</summary>
-    public static TreadForecast Of(ForecastQuestion question)
+    public static TreadForecast Compute(ForecastQuestion question)
     {
         ArgumentNullException.ThrowIfNull(question);
         var readings = question.Readings.Span;
         var (first, last) = (readings[0].DepthMm, readings[^1].DepthMm);
-        var design = WearDesign.Of(readings);
+        var design = WearDesign.Create(readings);
         var soFar = new TreadForecast
         {
             DistinctReadings = WearDesign.DistinctCount(readings),
@@ -81,17 +81,17 @@ public sealed record TreadForecast
         {
             Fit = fit,
             Zones = new(Zone(fit, TreadPlace.Outer, limitMm), Zone(fit, TreadPlace.Centre, limitMm), Zone(fit, TreadPlace.Inner, limitMm)),
-            Ending = EndingZone.Of(fit, limitMm),
-            Turning = TurningOnRim.Of(fit, limitMm),
+            Ending = EndingZone.Find(fit, limitMm),
+            Turning = TurningOnRim.Compute(fit, limitMm),
             OtherFit = other,
-            Swapping = other is null ? null : SwappingTyres.Of(fit, other, limitMm),
-            Misfits = Misfit.Of(fit, readings, question.GaugeErrorMm ?? TreadDepths.UsualGaugeErrorMm),
+            Swapping = other is null ? null : SwappingTyres.Compute(fit, other, limitMm),
+            Misfits = Misfit.Find(fit, readings, question.GaugeErrorMm ?? TreadDepths.UsualGaugeErrorMm),
         };
     }
 
     /// <summary>The lines of one tyre; null where its readings do not carry a forecast.</summary>
     private static WearFit? Fitted(ReadOnlySpan<DepthReading> readings, double? gaugeErrorMm) =>
-        WearDesign.DistinctCount(readings) >= FewestReadings ? WearFit.Of(readings, gaugeErrorMm) : null;
+        WearDesign.DistinctCount(readings) >= FewestReadings ? WearFit.Fit(readings, gaugeErrorMm) : null;
 
     private static ZoneForecast Zone(WearFit fit, TreadPlace place, double limitMm) => new(
         fit.EndDepthMm(place),

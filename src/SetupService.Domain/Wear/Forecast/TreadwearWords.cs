@@ -9,7 +9,7 @@ public static class TreadwearWords
     /// <param name="grade">The tyre's grade.</param>
     /// <param name="otherGrade">The grade of one thought of in its place; null where there is none.</param>
     /// <param name="units">Units of the text.</param>
-    public static string Of(double grade, double? otherGrade, UnitSystem units)
+    public static string Describe(double grade, double? otherGrade, UnitSystem units)
     {
         var rounded = grade % TreadwearGrade.Step == 0 ? "" : Prose.Write(units, $" Grades are multiples of {TreadwearGrade.Step}, which {grade:n} is not: look at the tyre's side again.");
         var text = Prose.Write(units, $"A grade of {grade:n} stands for a projected life of at least {TreadwearGrade.CourseKm(grade):km} on the government's road course (100 times the projected miles over 30,000, rounded down to a multiple of {TreadwearGrade.Step}). Makers grade their own tyres; it is no promise of distance, and says nothing of a track.{rounded}");

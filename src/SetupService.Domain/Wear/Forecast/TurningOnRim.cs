@@ -8,10 +8,10 @@ namespace SetupService.Domain.Wear.Forecast;
 public readonly record struct TurningOnRim(PlaceChange Change, bool IsShown)
 {
     /// <summary>What it brings; null where a zone is at the limit or its wear is not shown.</summary>
-    public static TurningOnRim? Of(WearFit fit, double limitMm)
+    public static TurningOnRim? Compute(WearFit fit, double limitMm)
     {
         ArgumentNullException.ThrowIfNull(fit);
-        if (TyreLife.Of(fit, limitMm, fit.Design.Mix) is not { } tread) return null;
+        if (TyreLife.Compute(fit, limitMm, fit.Design.Mix) is not { } tread) return null;
         var change = PlaceChange.Best(
         [
             new(tread.OverLimitMm.Outer, tread.LostMm.Outer, tread.LostMm.Inner),

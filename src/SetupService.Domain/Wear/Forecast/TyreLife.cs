@@ -9,7 +9,7 @@ namespace SetupService.Domain.Wear.Forecast;
 internal readonly record struct TyreLife(AcrossTread<double> OverLimitMm, AcrossTread<double> LostMm)
 {
     /// <summary>The tyre; null where a zone is at the limit, its wear is not shown, or the readings do not tell what such use wears.</summary>
-    public static TyreLife? Of(WearFit fit, double limitMm, TyreUse use)
+    public static TyreLife? Compute(WearFit fit, double limitMm, TyreUse use)
     {
         if (fit.Design.Share(use) is not { } share) return null;
         foreach (var place in (ReadOnlySpan<TreadPlace>)[TreadPlace.Outer, TreadPlace.Centre, TreadPlace.Inner])
@@ -24,5 +24,5 @@ internal readonly record struct TyreLife(AcrossTread<double> OverLimitMm, Across
         double Over(in ZoneWear zone) => zone.EndDepthMm - limitMm;
     }
 
-    private static double Lost(in ZoneWear zone, in MixShare share) => zone.LostOfMixMm.Of(share);
+    private static double Lost(in ZoneWear zone, in MixShare share) => zone.LostOfMixMm.Dot(share);
 }

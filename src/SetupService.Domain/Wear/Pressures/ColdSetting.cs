@@ -13,7 +13,7 @@ public readonly record struct ColdSetting(Uncertainty? NeededKpa, double? SetKpa
     /// <param name="neededKpa">What the hot aim asks for.</param>
     /// <param name="leastKpa">What the load needs; null where it is not told.</param>
     /// <param name="hotFor">What a cold pressure comes to hot.</param>
-    public static ColdSetting Of(in Uncertainty neededKpa, double? leastKpa, Func<double, Uncertainty> hotFor)
+    public static ColdSetting Compute(in Uncertainty neededKpa, double? leastKpa, Func<double, Uncertainty> hotFor)
     {
         ArgumentNullException.ThrowIfNull(hotFor);
         var isHeld = leastKpa > neededKpa.Value;

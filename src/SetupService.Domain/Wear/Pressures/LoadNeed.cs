@@ -14,7 +14,7 @@ namespace SetupService.Domain.Wear.Pressures;
 public sealed record LoadNeed(double? LeastColdKpa, double? LoadKg, bool IsAsDriven, LoadGap Gap)
 {
     /// <summary>What a wheel's tyre needs.</summary>
-    public static LoadNeed Of(Vehicle? vehicle, WheelPosition at)
+    public static LoadNeed Compute(Vehicle? vehicle, WheelPosition at)
     {
         if (vehicle is null) return Unknown(LoadGap.NoVehicle);
         var axle = vehicle.At(WheelPositions.AxleOf(at));
@@ -25,7 +25,7 @@ public sealed record LoadNeed(double? LeastColdKpa, double? LoadKg, bool IsAsDri
         if (marking.LoadCapacityKg is not { } capacityKg || marking.SpeedSymbol is null) return Unknown(LoadGap.MarkingSilent);
         if (loadKg > capacityKg) return Unknown(LoadGap.BeyondLoad);
         if (LoadCapacity.ReferencePressureKpa(marking) is not { } referenceKpa) return Unknown(LoadGap.ReferenceUnknown);
-        var use = TyreInUse.Of(marking, null, null, vehicle.TopSpeedKmh, loadKg, null);
+        var use = TyreInUse.Compute(marking, null, null, vehicle.TopSpeedKmh, loadKg, null);
         if (use.PressureForLoadKpa is not { } carriesKpa)
         {
             return Unknown(vehicle.TopSpeedKmh is { } topKmh && LoadCapacity.SpeedFactor(marking, topKmh) is null ? LoadGap.BeyondSpeed : LoadGap.BeyondLoad);

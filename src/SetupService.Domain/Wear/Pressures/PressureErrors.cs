@@ -15,14 +15,14 @@ public readonly record struct PressureErrors(double GaugeKpa, double AirKpa, dou
     public const double UsualColdErrorC = 2;
 
     /// <summary>A figure of the pressures alone, with its error to first order.</summary>
-    public Estimate Of(in PressureRise rise, Func<PressureRise, double> figure)
+    public Estimate Propagate(in PressureRise rise, Func<PressureRise, double> figure)
     {
         ArgumentNullException.ThrowIfNull(figure);
         return new(figure(rise), Math.Sqrt(Variance(rise, figure)));
     }
 
     /// <summary>A figure that takes the cold gas's temperature too.</summary>
-    public Estimate Of(PressureRise rise, double coldC, Func<PressureRise, double, double> figure)
+    public Estimate Propagate(PressureRise rise, double coldC, Func<PressureRise, double, double> figure)
     {
         ArgumentNullException.ThrowIfNull(figure);
         var byCold = (figure(rise, coldC + ColdC) - figure(rise, coldC - ColdC)) / 2;

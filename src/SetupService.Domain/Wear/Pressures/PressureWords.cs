@@ -6,7 +6,7 @@ namespace SetupService.Domain.Wear.Pressures;
 public static class PressureWords
 {
     /// <summary>All that can be told, what is unsafe first.</summary>
-    public static IReadOnlyList<string> Of(TyrePressure tyre, in PressureConditions conditions, UnitSystem units)
+    public static IReadOnlyList<string> Describe(TyrePressure tyre, in PressureConditions conditions, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(tyre);
         var list = new List<string>();

@@ -24,7 +24,7 @@ public static class TyrePressureMaker
     /// <param name="conditions">What they were read in.</param>
     /// <param name="need">What the load needs.</param>
     /// <param name="treadC">Mean temperature of the tread, °C; null where it was not read.</param>
-    public static TyrePressure Of(in TyrePressures reading, in PressureConditions conditions, LoadNeed need, double? treadC)
+    public static TyrePressure Build(in TyrePressures reading, in PressureConditions conditions, LoadNeed need, double? treadC)
     {
         ArgumentNullException.ThrowIfNull(need);
         var told = new TyrePressure { Reading = reading, Need = need };
@@ -35,10 +35,10 @@ public static class TyrePressureMaker
         var errors = conditions.Errors;
         told = told with
         {
-            HotGasC = conditions.ColdC is { } cold ? errors.Of(rise, cold, static (one, coldC) => one.HotGasC(coldC)) : null,
+            HotGasC = conditions.ColdC is { } cold ? errors.Propagate(rise, cold, static (one, coldC) => one.HotGasC(coldC)) : null,
             ColdNow = reading.AimHotKpa is { } aim ? Now(rise, errors, aim, need) : null,
             HotNow = reading.AimHotKpa is { } wanted ? WhileHot(rise, errors, wanted, need) : null,
-            HotOnColdAimKpa = reading.AimColdKpa is { } aimCold ? errors.Of(rise, one => one.HotForColdKpa(aimCold)) : null,
+            HotOnColdAimKpa = reading.AimColdKpa is { } aimCold ? errors.Propagate(rise, one => one.HotForColdKpa(aimCold)) : null,
         };
         return conditions is { ColdC: { } coldC, NextColdC: { } nextC } ? Next(told, rise, errors, coldC, nextC) : told;
     }
@@ -50,17 +50,17 @@ public static class TyrePressureMaker
         return conditions.ColdC is { } coldC && rise.HotGasC(coldC) is < LeastGasC or > MostGasC ? PressureContradiction.GasBeyondReason : PressureContradiction.None;
     }
 
-    private static ColdSetting Now(PressureRise rise, PressureErrors errors, double aimKpa, LoadNeed need) => ColdSetting.Of(
-        errors.Of(rise, one => one.ColdForHotKpa(aimKpa)).Ninety,
+    private static ColdSetting Now(PressureRise rise, PressureErrors errors, double aimKpa, LoadNeed need) => ColdSetting.Compute(
+        errors.Propagate(rise, one => one.ColdForHotKpa(aimKpa)).Ninety,
         need.LeastColdKpa,
-        coldKpa => errors.Of(rise, one => one.HotForColdKpa(coldKpa)).Ninety);
+        coldKpa => errors.Propagate(rise, one => one.HotForColdKpa(coldKpa)).Ninety);
 
     private static HotAdjustment? WhileHot(in PressureRise rise, in PressureErrors errors, double aimKpa, LoadNeed need)
     {
         var leastHotKpa = need.LeastColdKpa is { } leastKpa ? rise.HotForColdKpa(leastKpa) : (double?)null;
         var isHeld = leastHotKpa > aimKpa;
         var hotThenKpa = isHeld ? leastHotKpa!.Value : aimKpa;
-        var coldThen = errors.Of(rise, one => one.ColdForHotKpa(hotThenKpa));
+        var coldThen = errors.Propagate(rise, one => one.ColdForHotKpa(hotThenKpa));
         return ToldPressures.Include(coldThen.Value) && ToldPressures.Include(hotThenKpa)
             ? new HotAdjustment(hotThenKpa - rise.HotKpa, hotThenKpa, coldThen.Ninety, isHeld)
             : null;
@@ -68,17 +68,17 @@ public static class TyrePressureMaker
 
     private static TyrePressure Next(TyrePressure told, PressureRise rise, PressureErrors errors, double coldC, double nextC)
     {
-        var untouched = errors.Of(rise, coldC, (one, fromC) => one.UntouchedColdKpa(fromC, nextC)).Ninety;
-        var hot = Following(follows => errors.Of(rise, coldC, (one, fromC) => one.UntouchedHotKpa(fromC, nextC, follows)));
+        var untouched = errors.Propagate(rise, coldC, (one, fromC) => one.UntouchedColdKpa(fromC, nextC)).Ninety;
+        var hot = Following(follows => errors.Propagate(rise, coldC, (one, fromC) => one.UntouchedHotKpa(fromC, nextC, follows)));
         return told with
         {
             UntouchedColdKpa = ToldPressures.Include(untouched.Value) ? untouched : null,
             UntouchedHotKpa = ToldPressures.Include(hot.Value) ? hot : null,
             ColdNext = told.Reading.AimHotKpa is { } aimKpa
-                ? ColdSetting.Of(
-                    Following(follows => errors.Of(rise, coldC, (one, fromC) => one.NextColdForHotKpa(aimKpa, fromC, nextC, follows))),
+                ? ColdSetting.Compute(
+                    Following(follows => errors.Propagate(rise, coldC, (one, fromC) => one.NextColdForHotKpa(aimKpa, fromC, nextC, follows))),
                     told.Need.LeastColdKpa,
-                    setKpa => Following(follows => errors.Of(rise, coldC, (one, fromC) => one.NextHotForColdKpa(setKpa, fromC, nextC, follows))))
+                    setKpa => Following(follows => errors.Propagate(rise, coldC, (one, fromC) => one.NextHotForColdKpa(setKpa, fromC, nextC, follows))))
                 : null,
         };
     }

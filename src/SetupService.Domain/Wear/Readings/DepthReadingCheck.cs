@@ -22,7 +22,7 @@ public static class DepthReadingCheck
     /// <param name="readings">The readings of one tyre.</param>
     /// <param name="gaugeErrorMm">Standard deviation of one reading, mm.</param>
     /// <param name="newDepthMm">Depth when new, mm; null where it is not known.</param>
-    public static IReadOnlyList<DepthReadingFaultAt> Of(ReadOnlySpan<DepthReading> readings, double gaugeErrorMm, double? newDepthMm)
+    public static IReadOnlyList<DepthReadingFaultAt> FindFaults(ReadOnlySpan<DepthReading> readings, double gaugeErrorMm, double? newDepthMm)
     {
         var list = new List<DepthReadingFaultAt>();
         var furthest = Furthest(3 * (readings.Length - 1));

@@ -51,7 +51,7 @@ public readonly record struct TreadFigures
     public required double ReadingErrorMm { get; init; }
 
     /// <summary>The figures; null where fewer than three places were read.</summary>
-    public static TreadFigures? Of(TyreReading tyre)
+    public static TreadFigures? Compute(TyreReading tyre)
     {
         ArgumentNullException.ThrowIfNull(tyre);
         if (tyre.Zones.Count < Unknowns) return null;

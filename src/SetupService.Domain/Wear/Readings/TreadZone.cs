@@ -12,6 +12,6 @@ public readonly record struct TreadZone(double AcrossPct, double DepthMm)
     public double Inward => (AcrossPct / 50) - 1;
 
     /// <summary>The three usual places with their depths.</summary>
-    public static TreadZone[] Of(AcrossTread<double> depthMm) =>
+    public static TreadZone[] FromDepths(AcrossTread<double> depthMm) =>
         [new(UsualPct.Outer, depthMm.Outer), new(UsualPct.Centre, depthMm.Centre), new(UsualPct.Inner, depthMm.Inner)];
 }

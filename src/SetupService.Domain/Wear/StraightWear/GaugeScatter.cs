@@ -30,7 +30,7 @@ public readonly record struct GaugeScatter(double StandardDeviationMm, int Degre
     /// <param name="squaresMm2">Sum over all fits, mm².</param>
     /// <param name="degreesOfFreedom">At least 1.</param>
     /// <param name="statedMm">Stated error of one reading, mm; null where nobody states it.</param>
-    public static GaugeScatter Of(double squaresMm2, int degreesOfFreedom, double? statedMm)
+    public static GaugeScatter Estimate(double squaresMm2, int degreesOfFreedom, double? statedMm)
     {
         var foundMm = Math.Sqrt(squaresMm2 / degreesOfFreedom);
         var leastMm = statedMm is { } stated ? LeastShareOfStated * stated : LeastMm;

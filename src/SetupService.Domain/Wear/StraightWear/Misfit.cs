@@ -12,7 +12,7 @@ public readonly record struct Misfit(int Reading, TreadPlace Place, double Above
     private const double LeastFree = 1e-6;
 
     /// <summary>All of them, in the order of the readings.</summary>
-    public static IReadOnlyList<Misfit> Of(WearFit fit, ReadOnlySpan<DepthReading> readings, double gaugeErrorMm)
+    public static IReadOnlyList<Misfit> Find(WearFit fit, ReadOnlySpan<DepthReading> readings, double gaugeErrorMm)
     {
         ArgumentNullException.ThrowIfNull(fit);
         List<Misfit>? list = null;

@@ -6,8 +6,8 @@ namespace SetupService.Domain.Wear.StraightWear;
 public readonly record struct MixShare(double Road, double Track)
 {
     /// <summary>Sum of the products.</summary>
-    internal double Of(double road, double track) => (Road * road) + (Track * track);
+    internal double Dot(double road, double track) => (Road * road) + (Track * track);
 
     /// <summary>Sum of the products.</summary>
-    internal double Of(in MixShare other) => Of(other.Road, other.Track);
+    internal double Dot(in MixShare other) => Dot(other.Road, other.Track);
 }

@@ -90,7 +90,7 @@ public sealed class WearDesign
     public double EndVariance => (1.0 / Count) + Variance(_endRoad, _endTrack);
 
     /// <summary>The design of readings; the depths in them do not matter.</summary>
-    public static WearDesign Of(ReadOnlySpan<DepthReading> readings) => new(readings);
+    public static WearDesign Create(ReadOnlySpan<DepthReading> readings) => new(readings);
 
     /// <summary>How many readings differ from the one before by either clock, and the first.</summary>
     public static int DistinctCount(ReadOnlySpan<DepthReading> readings)
@@ -151,7 +151,7 @@ public sealed class WearDesign
         }
 
         var lostOfMix = new MixShare((_factorRoad * road) + (_factorBoth * track), (_factorBoth * road) + (_factorTrack * track));
-        var zone = new ZoneWear(meanMm, lostOfMix, meanMm - lostOfMix.Of(_endRoad, _endTrack), 0);
+        var zone = new ZoneWear(meanMm, lostOfMix, meanMm - lostOfMix.Dot(_endRoad, _endTrack), 0);
         var squares = 0.0;
         foreach (var one in readings)
         {
@@ -166,7 +166,7 @@ public sealed class WearDesign
     public double DepthMm(in ZoneWear zone, in DepthReading reading)
     {
         var (road, track) = Place(reading);
-        return zone.MeanDepthMm - zone.LostOfMixMm.Of(road, track);
+        return zone.MeanDepthMm - zone.LostOfMixMm.Dot(road, track);
     }
 
     private double Variance(double road, double track) => (_factorRoad * road * road) + (2 * _factorBoth * road * track) + (_factorTrack * track * track);

@@ -16,19 +16,19 @@ public sealed record WearFit(WearDesign Design, AcrossTread<ZoneWear> Zones, Gau
     /// <summary>The fit; null where the readings are as many as it has figures, and leave nothing that tells their scatter.</summary>
     /// <param name="readings">The readings of one tyre, in the order they were taken.</param>
     /// <param name="gaugeErrorMm">Stated error of one reading, mm; null where nobody states it.</param>
-    public static WearFit? Of(ReadOnlySpan<DepthReading> readings, double? gaugeErrorMm)
+    public static WearFit? Fit(ReadOnlySpan<DepthReading> readings, double? gaugeErrorMm)
     {
-        var design = WearDesign.Of(readings);
+        var design = WearDesign.Create(readings);
         if (design.Clock == WearClock.None || readings.Length <= design.UnknownCount) return null;
         var zones = new AcrossTread<ZoneWear>(
             design.Fit(readings, TreadPlace.Outer), design.Fit(readings, TreadPlace.Centre), design.Fit(readings, TreadPlace.Inner));
         var squaresMm2 = zones.Outer.SquaresMm2 + zones.Centre.SquaresMm2 + zones.Inner.SquaresMm2;
-        return new(design, zones, GaugeScatter.Of(squaresMm2, ZoneCount * (readings.Length - design.UnknownCount), gaugeErrorMm));
+        return new(design, zones, GaugeScatter.Estimate(squaresMm2, ZoneCount * (readings.Length - design.UnknownCount), gaugeErrorMm));
     }
 
     /// <summary>What a use takes off a zone, mm, with its 90 % range; null where the readings do not tell.</summary>
     public Uncertainty? Wear(TreadPlace place, TyreUse use) =>
-        Design.Share(use) is { } share ? Scatter.Range(Zones.At(place).LostOfMixMm.Of(share), Design.Variance(share)) : null;
+        Design.Share(use) is { } share ? Scatter.Range(Zones.At(place).LostOfMixMm.Dot(share), Design.Variance(share)) : null;
 
     /// <summary>Depth at the last reading by the fit, mm, with its 90 % range.</summary>
     public Uncertainty EndDepthMm(TreadPlace place) => Scatter.Range(Zones.At(place).EndDepthMm, Design.EndVariance);
@@ -39,9 +39,9 @@ public sealed record WearFit(WearDesign Design, AcrossTread<ZoneWear> Zones, Gau
         if (Design.Share(use) is not { } share) return null;
         var zone = Zones.At(place);
         var variance = Scatter.StandardDeviationMm * Scatter.StandardDeviationMm;
-        return RatioRange.Of(
+        return RatioRange.Compute(
             zone.EndDepthMm - limitMm,
-            zone.LostOfMixMm.Of(share),
+            zone.LostOfMixMm.Dot(share),
             variance * Design.EndVariance,
             variance * Design.EndCovariance(share),
             variance * Design.Variance(share),

@@ -24,9 +24,9 @@ public readonly record struct PairComparison(
     /// <param name="pairs">Which wheels.</param>
     /// <param name="treads">All readings, one a wheel.</param>
     /// <param name="airC">The air around them, °C; null where it is not known.</param>
-    public static PairComparison? Of(WheelPairs pairs, IReadOnlyList<TreadReading> treads, double? airC)
+    public static PairComparison? Compute(WheelPairs pairs, IReadOnlyList<TreadReading> treads, double? airC)
     {
-        if (WheelGroups.Of(pairs, treads) is not { } groups) return null;
+        if (WheelGroups.Create(pairs, treads) is not { } groups) return null;
         var differenceC = new Estimate(
             groups.First.Average(tread => tread.MeanC) - groups.Second.Average(tread => tread.MeanC), StandardErrorC(groups));
         double? waitedS = groups.All.All(tread => tread.SecondsAfterLap is not null)

@@ -6,7 +6,7 @@ namespace SetupService.Domain.Wear.Temperatures;
 public static class PairWords
 {
     /// <summary>One comparison.</summary>
-    public static string Of(in PairComparison pairs, UnitSystem units)
+    public static string Describe(in PairComparison pairs, UnitSystem units)
     {
         var valueC = pairs.DifferenceC.Value;
         var openC = Uncertainty.StandardErrorsAtNinetyPct * pairs.DifferenceC.StandardError;

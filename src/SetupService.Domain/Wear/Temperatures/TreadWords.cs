@@ -6,7 +6,7 @@ namespace SetupService.Domain.Wear.Temperatures;
 public static class TreadWords
 {
     /// <summary>One figure with what it says.</summary>
-    public static string Of(in TreadReading tread, in TreadFinding finding, UnitSystem units)
+    public static string Describe(in TreadReading tread, in TreadFinding finding, UnitSystem units)
     {
         var figure = Figure(tread, finding, units);
         if (tread.IsTooLate)

@@ -14,18 +14,18 @@ public sealed record WheelGroups(IReadOnlyList<TreadReading> First, IReadOnlyLis
     /// The two sets; null where a wheel of them was not read. An axle of which one wheel was read is not held against the other axle: left and right differ on
     /// any track.
     /// </summary>
-    public static WheelGroups? Of(WheelPairs pairs, IReadOnlyList<TreadReading> treads)
+    public static WheelGroups? Create(WheelPairs pairs, IReadOnlyList<TreadReading> treads)
     {
         ArgumentNullException.ThrowIfNull(treads);
         return pairs switch
         {
-            WheelPairs.FrontLessRear => Of(treads, [WheelPosition.FrontLeft, WheelPosition.FrontRight], [WheelPosition.RearLeft, WheelPosition.RearRight]),
-            WheelPairs.FrontLeftLessRight => Of(treads, [WheelPosition.FrontLeft], [WheelPosition.FrontRight]),
-            _ => Of(treads, [WheelPosition.RearLeft], [WheelPosition.RearRight]),
+            WheelPairs.FrontLessRear => Create(treads, [WheelPosition.FrontLeft, WheelPosition.FrontRight], [WheelPosition.RearLeft, WheelPosition.RearRight]),
+            WheelPairs.FrontLeftLessRight => Create(treads, [WheelPosition.FrontLeft], [WheelPosition.FrontRight]),
+            _ => Create(treads, [WheelPosition.RearLeft], [WheelPosition.RearRight]),
         };
     }
 
-    private static WheelGroups? Of(IReadOnlyList<TreadReading> treads, WheelPosition[] first, WheelPosition[] second)
+    private static WheelGroups? Create(IReadOnlyList<TreadReading> treads, WheelPosition[] first, WheelPosition[] second)
     {
         TreadReading[] ofFirst = [.. treads.Where(tread => first.Contains(tread.Position))];
         TreadReading[] ofSecond = [.. treads.Where(tread => second.Contains(tread.Position))];

@@ -52,7 +52,7 @@ public sealed class LearnedTread
     /// <param name="right">The right tyre; null = not read.</param>
     /// <param name="roadKm">Kilometres of road.</param>
     /// <param name="trackKm">Kilometres of track.</param>
-    public static LearnedTread? Of(AxleUse axle, TyreReading? left, TyreReading? right, double roadKm, double trackKm)
+    public static LearnedTread? Fit(AxleUse axle, TyreReading? left, TyreReading? right, double roadKm, double trackKm)
     {
         ArgumentNullException.ThrowIfNull(axle);
         var readings = new List<TreadDepthRead>();
@@ -66,7 +66,7 @@ public sealed class LearnedTread
 
         void Add(TyreReading? tyre, bool isLeft)
         {
-            if (tyre is null || TreadFigures.Of(tyre) is not { } figures) return;
+            if (tyre is null || TreadFigures.Compute(tyre) is not { } figures) return;
             var freshMm = tyre.NewDepthMm ?? TreadFigures.UsualNewDepthMm.Value;
             var ofModel = ErrorOfModel * figures.WornMm.Value;
             var errorMm = Math.Sqrt((figures.ReadingErrorMm * figures.ReadingErrorMm) + (ofModel * ofModel));

@@ -23,7 +23,7 @@ public static class TrackCorners
     /// <param name="car">The car; it has a wheelbase.</param>
     /// <param name="vehicle">The same car, for the width of its treads.</param>
     /// <param name="use">How hard and how tight the corners are.</param>
-    public static (AxleUse Front, AxleUse Rear)? Of(HandlingCar car, Vehicle vehicle, in WearUse use)
+    public static (AxleUse Front, AxleUse Rear)? Solve(HandlingCar car, Vehicle vehicle, in WearUse use)
     {
         ArgumentNullException.ThrowIfNull(car);
         ArgumentNullException.ThrowIfNull(vehicle);
@@ -50,7 +50,7 @@ public static class TrackCorners
         {
             var demand = turns[i].Demand;
             var isFirst = i == 0 || turns[i - 1].Demand.Turn != demand.Turn;
-            solver = isFirst ? CorneringSolver.Of(car, demand.Turn) : solver;
+            solver = isFirst ? CorneringSolver.Create(car, demand.Turn) : solver;
 
             // The hardest corner comes first: what the tyres hold there they hold in all.
             var held = isFirst ? 1 : list[i - 1].Item1.PeakScale;

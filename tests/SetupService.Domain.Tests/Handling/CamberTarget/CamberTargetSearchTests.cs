@@ -93,7 +93,7 @@ public sealed class CamberTargetSearchTests
     {
         var car = WorkedCar.Make();
         var demand = AnyDemand.Of([AnyDemand.Corner(0.9, 20), AnyDemand.Corner(0.6, 80, TurnDirection.Right)]);
-        var result = CamberTargetSearch.Of(new(car, [], []), demand, [4, 6, 9], default, out _)!;
+        var result = CamberTargetSearch.Solve(new(car, [], []), demand, [4, 6, 9], default, out _)!;
 
         Assert.Equal([4, 6, 9], result.WithCaster.Select(one => one.CasterDeg));
         Assert.Equal(result.StaticCamberDeg.Value, result.WithCaster[1].StaticCamberDeg!.Value, 1e-7);
@@ -103,7 +103,7 @@ public sealed class CamberTargetSearchTests
     [Fact]
     public void A_rear_axle_has_no_use_for_caster()
     {
-        var result = CamberTargetSearch.Of(new(WorkedCar.Make(), [], []), AnyDemand.Of([AnyDemand.Corner(0.9, 40)], CarAxle.Rear), [6, 8], default, out _)!;
+        var result = CamberTargetSearch.Solve(new(WorkedCar.Make(), [], []), AnyDemand.Of([AnyDemand.Corner(0.9, 40)], CarAxle.Rear), [6, 8], default, out _)!;
 
         Assert.Null(result.SavedPerCasterDeg);
         Assert.Null(result.SavedPerCasterInTightestDeg);
@@ -126,14 +126,14 @@ public sealed class CamberTargetSearchTests
         using var gone = new CancellationTokenSource();
         gone.Cancel();
 
-        Assert.Null(CamberTargetSearch.Of(new(WorkedCar.Make(), [], []), AnyDemand.Of([AnyDemand.Corner(0.9, 40)]), [], WorkBudget.Generous(gone.Token), out var failure));
+        Assert.Null(CamberTargetSearch.Solve(new(WorkedCar.Make(), [], []), AnyDemand.Of([AnyDemand.Corner(0.9, 40)]), [], WorkBudget.Generous(gone.Token), out var failure));
         Assert.Equal(CorneringFailure.WorkSpent, failure!.Value.Reason);
     }
 
     private static CamberTargetResult? Found(HandlingCar car, CamberDemand demand) => Found(car, demand, out _);
 
     private static CamberTargetResult? Found(HandlingCar car, CamberDemand demand, out CamberTargetFailure? failure) =>
-        CamberTargetSearch.Of(new(car, [], []), demand, [], default, out failure);
+        CamberTargetSearch.Solve(new(car, [], []), demand, [], default, out failure);
 
     /// <summary>Every corner from rest, by a solver of its own, weighted by share times load times slip.</summary>
     private static double MeanDeg(HandlingCar car, CornerShare[] corners, CarAxle axle, double peakScale)
@@ -141,7 +141,7 @@ public sealed class CamberTargetSearchTests
         var (sum, work) = (0.0, 0.0);
         foreach (var (demand, share, _) in corners)
         {
-            var solver = CorneringSolver.Of(car, demand.Turn)!;
+            var solver = CorneringSolver.Create(car, demand.Turn)!;
             Assert.Null(solver.Solve(demand.LateralG, demand.RadiusM, peakScale));
             var wheel = solver.Attitude(demand).Outer(axle);
             sum += share * wheel.LoadN * Math.Abs(wheel.SlipDeg) * wheel.InclinationDeg;
@@ -153,7 +153,7 @@ public sealed class CamberTargetSearchTests
 
     private static bool IsSeated(HandlingCar car, CornerShare[] corners) => corners.All(corner =>
     {
-        var solver = CorneringSolver.Of(car, corner.Demand.Turn)!;
+        var solver = CorneringSolver.Create(car, corner.Demand.Turn)!;
         if (solver.Solve(corner.Demand.LateralG, corner.Demand.RadiusM) is not null) return false;
         var turn = solver.Attitude(corner.Demand);
         return ((WheelAttitude[])[turn.FrontLeft, turn.FrontRight, turn.RearLeft, turn.RearRight]).All(wheel => wheel.LoadN > 300);

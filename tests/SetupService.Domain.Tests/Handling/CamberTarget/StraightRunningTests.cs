@@ -81,10 +81,10 @@ public sealed class StraightRunningTests
         Gen.Select(Gen.Double[-15, 0], Gen.Double[-5, 5], Gen.Double[500, 20_000], Gen.Double[80, 600], Gen.Double[90, 400], Gen.Double[200, 450]).Sample(
             (camberDeg, toeDeg, loadN, rate, widthMm, radiusMm) =>
             {
-                var runs = StraightRunning.Of(camberDeg, toeDeg, loadN, rate, widthMm, radiusMm);
+                var runs = StraightRunning.Compute(camberDeg, toeDeg, loadN, rate, widthMm, radiusMm);
                 Assert.InRange(runs.InnerShoulderWearRatio, runs.InnerShoulderWearRatioLower - 1e-12, runs.InnerShoulderWearRatioUpper + 1e-12);
                 Assert.InRange(runs.InnerShoulderLoadPct + runs.OuterShoulderLoadPct, 0, 100 + 1e-9);
             }, iter: 5000);
 
-    private static StraightRunning At(double camberDeg) => StraightRunning.Of(camberDeg, 0, LoadN, RateNPerMm, WidthMm, RadiusMm);
+    private static StraightRunning At(double camberDeg) => StraightRunning.Compute(camberDeg, 0, LoadN, RateNPerMm, WidthMm, RadiusMm);
 }

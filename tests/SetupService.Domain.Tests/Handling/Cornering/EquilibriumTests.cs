@@ -27,7 +27,7 @@ public sealed class EquilibriumTests
         Gen.Select(Cars, Gen.Double[0, 1.6], Gen.Double[8, 300], Gen.Bool).Sample((car, lateralG, radiusM, isLeft) =>
         {
             var turn = isLeft ? TurnDirection.Left : TurnDirection.Right;
-            var solver = CorneringSolver.Of(car, turn)!;
+            var solver = CorneringSolver.Create(car, turn)!;
             var failure = solver.Solve(lateralG, radiusM);
             if (failure is not null) return failure is CorneringFailure.RollsOver or CorneringFailure.TravelNotReached;
             var a = solver.Attitude(new(lateralG, radiusM, turn));
@@ -59,13 +59,13 @@ public sealed class EquilibriumTests
     public void A_body_that_its_springs_do_not_hold_falls_on_its_stops()
     {
         var car = Make((3, 3), (0, 0), 620, (20, 20), 220, (1, 1), -1, 30);
-        var solver = CorneringSolver.Of(car, TurnDirection.Left)!;
+        var solver = CorneringSolver.Create(car, TurnDirection.Left)!;
 
         Assert.Null(solver.Solve(0.2, 60));
         var attitude = solver.Attitude(new(0.2, 60, TurnDirection.Left));
         Assert.True(attitude.FrontRight.BumpLeftMm < 0 && attitude.RearRight.BumpLeftMm < 0);
-        Assert.Equal(CorneringFailure.RollsOver, CorneringSolver.Of(WithoutStops(car), TurnDirection.Left)!.Solve(0.2, 60));
-        Assert.Equal(CorneringFailure.RollsOver, CorneringSolver.Of(WithoutStops(car), TurnDirection.Left)!.Solve(0.2, 60, 1.2, isPeakHeld: true));
+        Assert.Equal(CorneringFailure.RollsOver, CorneringSolver.Create(WithoutStops(car), TurnDirection.Left)!.Solve(0.2, 60));
+        Assert.Equal(CorneringFailure.RollsOver, CorneringSolver.Create(WithoutStops(car), TurnDirection.Left)!.Solve(0.2, 60, 1.2, isPeakHeld: true));
 
         static HandlingCar WithoutStops(HandlingCar car) => car with
         {
@@ -81,7 +81,7 @@ public sealed class EquilibriumTests
         var car = WorkedCar.Make();
         car = car with { Front = car.Front with { Suspension = SuspensionModel.From(readings), RideHeightChangeMm = 40 } };
 
-        Assert.Equal(CorneringFailure.TravelNotReached, CorneringSolver.Of(car, TurnDirection.Left)!.Solve(0.5, 60));
+        Assert.Equal(CorneringFailure.TravelNotReached, CorneringSolver.Create(car, TurnDirection.Left)!.Solve(0.5, 60));
     }
 
     // Read from 30 mm of droop to 60 mm of bump: at 0.9 g the inner front wheel is unloaded beyond that and the 20 mm that are carried on.
@@ -89,7 +89,7 @@ public sealed class EquilibriumTests
     public void An_inner_wheel_beyond_its_readings_does_not_stop_the_answer_and_says_so()
     {
         var car = OnReadings([new(-10, -0.8, null), new(0, -1, null), new(30, -1.6, null), new(60, -2.2, null)]);
-        var solver = CorneringSolver.Of(car, TurnDirection.Left)!;
+        var solver = CorneringSolver.Create(car, TurnDirection.Left)!;
 
         Assert.Null(solver.Solve(0.9, 60));
         var attitude = solver.Attitude(new(0.9, 60, TurnDirection.Left));
@@ -103,7 +103,7 @@ public sealed class EquilibriumTests
     public void An_outer_wheel_beyond_its_readings_is_named_with_the_travel_it_needs()
     {
         var car = OnReadings([new(-60, -0.4, null), new(-30, -0.7, null), new(0, -1, null)]);
-        var solver = CorneringSolver.Of(car, TurnDirection.Left)!;
+        var solver = CorneringSolver.Create(car, TurnDirection.Left)!;
 
         Assert.Equal(CorneringFailure.TravelNotReached, solver.Solve(0.9, 60));
         var beyond = solver.BeyondReadings!.Value;
@@ -116,7 +116,7 @@ public sealed class EquilibriumTests
     {
         var budget = new WorkBudget(3);
 
-        Assert.Equal(CorneringFailure.WorkSpent, CorneringSolver.Of(WorkedCar.Make(), TurnDirection.Left, budget)!.Solve(0.9, 60));
+        Assert.Equal(CorneringFailure.WorkSpent, CorneringSolver.Create(WorkedCar.Make(), TurnDirection.Left, budget)!.Solve(0.9, 60));
         Assert.True(budget.IsSpent);
     }
 
@@ -126,7 +126,7 @@ public sealed class EquilibriumTests
         using var gone = new CancellationTokenSource();
         gone.Cancel();
 
-        Assert.Equal(CorneringFailure.WorkSpent, CorneringSolver.Of(WorkedCar.Make(), TurnDirection.Left, WorkBudget.Generous(gone.Token))!.Solve(0.9, 60));
+        Assert.Equal(CorneringFailure.WorkSpent, CorneringSolver.Create(WorkedCar.Make(), TurnDirection.Left, WorkBudget.Generous(gone.Token))!.Solve(0.9, 60));
     }
 
     private static HandlingCar OnReadings(TravelReading[] readings)
@@ -140,7 +140,7 @@ public sealed class EquilibriumTests
     public void A_body_that_its_springs_do_not_hold_does_not_stand_upright() =>
         Assert.Equal(
             CorneringFailure.RollsOver,
-            CorneringSolver.Of(Make((3, 3), (0, 0), 620, (20, 20), 220, (1, 1), -1, 30), TurnDirection.Left)!.Solve(0, 60));
+            CorneringSolver.Create(Make((3, 3), (0, 0), 620, (20, 20), 220, (1, 1), -1, 30), TurnDirection.Left)!.Solve(0, 60));
 
     // What the tyres were scaled to in the harder turn must not stand in the way of the easier one.
     [Fact]
@@ -148,7 +148,7 @@ public sealed class EquilibriumTests
         Gen.Select(Gen.Double[1.2, 1.6], Gen.Double[0.2, 1.2]).Sample((hardG, easyG) =>
         {
             var car = Make((60, 60), (400, 300), 430, (60, 80), 250, (1, 1), -2, 80);
-            var (after, alone) = (CorneringSolver.Of(car, TurnDirection.Left)!, CorneringSolver.Of(car, TurnDirection.Left)!);
+            var (after, alone) = (CorneringSolver.Create(car, TurnDirection.Left)!, CorneringSolver.Create(car, TurnDirection.Left)!);
             Assert.Null(after.Solve(hardG, 60));
             Assert.Null(after.Solve(easyG, 60));
             Assert.Null(alone.Solve(easyG, 60));
@@ -163,7 +163,7 @@ public sealed class EquilibriumTests
         Gen.Select(Cars, Gen.Double[0.05, 1]).Sample((car, lateralG) =>
         {
             var mirror = car with { Front = Mirrored(car.Front), Rear = Mirrored(car.Rear) };
-            var (left, right) = (CorneringSolver.Of(car, TurnDirection.Left)!, CorneringSolver.Of(mirror, TurnDirection.Right)!);
+            var (left, right) = (CorneringSolver.Create(car, TurnDirection.Left)!, CorneringSolver.Create(mirror, TurnDirection.Right)!);
             if (left.Solve(lateralG, 60) is not null) return;
             Assert.Null(right.Solve(lateralG, 60));
             var (a, b) = (left.Attitude(new(lateralG, 60, TurnDirection.Left)), right.Attitude(new(lateralG, 60, TurnDirection.Right)));
@@ -183,7 +183,7 @@ public sealed class EquilibriumTests
 
             double? Roll(HandlingCar one)
             {
-                var solver = CorneringSolver.Of(one, TurnDirection.Left)!;
+                var solver = CorneringSolver.Create(one, TurnDirection.Left)!;
                 if (solver.Solve(lateralG, 80) is not null || solver.RollArmMm < 50) return null;
                 var attitude = solver.Attitude(new(lateralG, 80, TurnDirection.Left));
                 return !attitude.FrontLeft.IsLifted && !attitude.RearLeft.IsLifted && IsSeated(one.Front, attitude.FrontLeft) && IsSeated(one.Rear, attitude.RearLeft) ? attitude.RollDeg : null;
@@ -194,7 +194,7 @@ public sealed class EquilibriumTests
     public void A_turn_solved_from_another_is_the_same_as_from_rest() =>
         Gen.Select(Cars, Gen.Double[0, 1.2], Gen.Double[0, 1.2]).Sample((car, firstG, lateralG) =>
         {
-            var (walked, fresh) = (CorneringSolver.Of(car, TurnDirection.Left)!, CorneringSolver.Of(car, TurnDirection.Left)!);
+            var (walked, fresh) = (CorneringSolver.Create(car, TurnDirection.Left)!, CorneringSolver.Create(car, TurnDirection.Left)!);
             walked.Solve(firstG, 50);
             var failure = fresh.Solve(lateralG, 50);
             Assert.Equal(failure, walked.Solve(lateralG, 50));
@@ -209,7 +209,7 @@ public sealed class EquilibriumTests
     public void The_roll_over_limit_is_where_the_inner_side_loses_its_load()
     {
         var car = WorkedCar.Make();
-        var solver = CorneringSolver.Of(car, TurnDirection.Left)!;
+        var solver = CorneringSolver.Create(car, TurnDirection.Left)!;
         Assert.Equal(CorneringFailure.RollsOver, solver.Solve(2, 60));
 
         var limitG = RollOver.LimitG(solver, 60, 2);
@@ -232,7 +232,7 @@ public sealed class EquilibriumTests
             Rear = even.Rear with { CorneringStiffnessNPerDeg = 1250, LeftCamberDeg = 0, RightCamberDeg = 0 },
         };
 
-        var turn = SteadyTurn.Of(CorneringSolver.Of(car, TurnDirection.Left)!, new(0.005, 400, TurnDirection.Left), null, out _)!.Value;
+        var turn = SteadyTurn.Solve(CorneringSolver.Create(car, TurnDirection.Left)!, new(0.005, 400, TurnDirection.Left), null, out _)!.Value;
 
         Assert.Equal((car.Front.LoadN / 2000) - (car.Rear.LoadN / 2500), turn.UndersteerDegPerG!.Value, 0.03);
     }

@@ -12,7 +12,7 @@ public sealed class RollStiffnessTests
     public void Springs_bar_and_tyres_add_up_as_worked_by_hand(bool isFront, double springs, double suspension, double total)
     {
         var car = WorkedCar.Make();
-        var stiffness = RollStiffness.Of(isFront ? car.Front : car.Rear);
+        var stiffness = RollStiffness.Compute(isFront ? car.Front : car.Rear);
 
         Assert.Equal(springs, PerRadian(stiffness.SpringsNmPerDeg), 0.001);
         Assert.Equal(suspension, PerRadian(stiffness.SuspensionNmPerDeg), 0.001);
@@ -29,9 +29,9 @@ public sealed class RollStiffnessTests
     public void The_equilibrium_rolls_a_few_percent_more_than_the_series_form()
     {
         var car = WorkedCar.Make();
-        var solver = CorneringSolver.Of(car, TurnDirection.Left)!;
-        var turn = SteadyTurn.Of(solver, new(0.05, 200, TurnDirection.Left), null, out _)!.Value;
-        var stiffness = PerRadian(RollStiffness.Of(car.Front).TotalNmPerDeg + RollStiffness.Of(car.Rear).TotalNmPerDeg);
+        var solver = CorneringSolver.Create(car, TurnDirection.Left)!;
+        var turn = SteadyTurn.Solve(solver, new(0.05, 200, TurnDirection.Left), null, out _)!.Value;
+        var stiffness = PerRadian(RollStiffness.Compute(car.Front).TotalNmPerDeg + RollStiffness.Compute(car.Rear).TotalNmPerDeg);
         const double G = 9.80665;
         var series = double.RadiansToDegrees(1180 * G * 0.4415385 / (stiffness - (1180 * G * 0.4415385)));
 
@@ -42,8 +42,8 @@ public sealed class RollStiffnessTests
     [Fact]
     public void The_roll_gradient_is_the_slope_of_roll_over_lateral_acceleration()
     {
-        var solver = CorneringSolver.Of(WorkedCar.Make(), TurnDirection.Left)!;
-        var turn = SteadyTurn.Of(solver, new(0.6, 200, TurnDirection.Left), 0.9, out _)!.Value;
+        var solver = CorneringSolver.Create(WorkedCar.Make(), TurnDirection.Left)!;
+        var turn = SteadyTurn.Solve(solver, new(0.6, 200, TurnDirection.Left), 0.9, out _)!.Value;
         var difference = Roll(0.61) - Roll(0.59);
 
         Assert.Equal(difference / 0.02, turn.RollDegPerG!.Value, 1e-3);

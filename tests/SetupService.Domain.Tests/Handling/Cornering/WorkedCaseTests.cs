@@ -106,7 +106,7 @@ public sealed class WorkedCaseTests
 
     internal static CorneringAttitude Stand(HandlingCar car, double lateralG, double radiusM = 200, TurnDirection turn = TurnDirection.Left)
     {
-        var solver = CorneringSolver.Of(car, turn)!;
+        var solver = CorneringSolver.Create(car, turn)!;
         Assert.Null(solver.Solve(lateralG, radiusM));
         return solver.Attitude(new(lateralG, radiusM, turn));
     }

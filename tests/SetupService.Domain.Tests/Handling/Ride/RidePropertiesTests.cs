@@ -52,6 +52,6 @@ public sealed class RidePropertiesTests
     {
         var car = WorkedCar.Make();
         car = car with { Front = car.Front with { SpringRateNPerMm = rateNPerMm, MotionRatio = motionRatio } };
-        return RideAxleMaker.Of(car, CarAxle.Front, new Axle { Damper = new Damper { BumpNsPerM = 1500, ReboundNsPerM = 3000 } })!;
+        return RideAxleMaker.Build(car, CarAxle.Front, new Axle { Damper = new Damper { BumpNsPerM = 1500, ReboundNsPerM = 3000 } })!;
     }
 }

@@ -50,7 +50,7 @@ public sealed class WearComparisonTests
         for (var i = 0; i < Cases; i++)
         {
             var (was, ratio) = (0.015 + (0.02 * random.NextDouble()), 0.6 + (0.8 * random.NextDouble()));
-            var result = WearComparison.Of(new()
+            var result = WearComparison.Compute(new()
             {
                 Before = Noisy(random, count, was, gaugeErrorMm),
                 After = Noisy(random, count, was * ratio, gaugeErrorMm),
@@ -89,20 +89,20 @@ public sealed class WearComparisonTests
     {
         var before = Noisy(new Random(3), 6, 0.03, 0.1);
         var question = new ComparisonQuestion { Before = before, ExpectedRatio = 0.7 };
-        var zone = WearComparison.Of(question).Zones!.Value.Outer;
+        var zone = WearComparison.Compute(question).Zones!.Value.Outer;
 
         var least = zone.LeastUse!.Value;
 
-        Assert.Equal(0.8, WearComparison.Of(question with { PlannedLaps = least }).Zones!.Value.Outer.PlannedPower!.Value, 1e-6);
-        Assert.True(WearComparison.Of(question with { PlannedLaps = least * 1.5 }).Zones!.Value.Outer.PlannedPower > 0.85);
-        Assert.True(WearComparison.Of(question with { PlannedReadings = 10 }).Zones!.Value.Outer.LeastUse < least);
-        Assert.True(WearComparison.Of(question with { ExpectedRatio = 0.6 }).Zones!.Value.Outer.LeastUse < least);
+        Assert.Equal(0.8, WearComparison.Compute(question with { PlannedLaps = least }).Zones!.Value.Outer.PlannedPower!.Value, 1e-6);
+        Assert.True(WearComparison.Compute(question with { PlannedLaps = least * 1.5 }).Zones!.Value.Outer.PlannedPower > 0.85);
+        Assert.True(WearComparison.Compute(question with { PlannedReadings = 10 }).Zones!.Value.Outer.LeastUse < least);
+        Assert.True(WearComparison.Compute(question with { ExpectedRatio = 0.6 }).Zones!.Value.Outer.LeastUse < least);
     }
 
     [Fact]
     public void A_change_that_nothing_would_show_has_no_least_use()
     {
-        var result = WearComparison.Of(new() { Before = Noisy(new Random(4), 4, 0.01, 0.3), ExpectedRatio = 0.99 });
+        var result = WearComparison.Compute(new() { Before = Noisy(new Random(4), 4, 0.01, 0.3), ExpectedRatio = 0.99 });
 
         Assert.Null(result.Zones!.Value.Outer.LeastUse);
         Assert.NotNull(ComparisonWords.NoPlan(result, result.Zones.Value.Outer));
@@ -112,10 +112,10 @@ public sealed class WearComparisonTests
     public void Too_few_readings_are_unknown_with_the_reason()
     {
         var question = new ComparisonQuestion { Before = Laps(2, 0.03, 0.02), After = Laps(5, 0.03, 0.02) };
-        var result = WearComparison.Of(question);
+        var result = WearComparison.Compute(question);
 
         Assert.Null(result.Zones);
-        Assert.Contains("before the change there are 2", ComparisonWords.Of(result, question, UnitSystem.Metric)[0], StringComparison.Ordinal);
+        Assert.Contains("before the change there are 2", ComparisonWords.Describe(result, question, UnitSystem.Metric)[0], StringComparison.Ordinal);
     }
 
     [Fact]
@@ -145,8 +145,8 @@ public sealed class WearComparisonTests
     {
         var random = new Random(seed);
         var question = new ComparisonQuestion { Before = Noisy(random, before, 0.02, 0.2), After = Noisy(random, after, 0.01, 0.2), ExpectedRatio = ratio, PlannedLaps = 30 };
-        var result = WearComparison.Of(question);
-        Assert.All(ComparisonWords.Of(result, question, UnitSystem.Us), text => Assert.DoesNotContain("NaN", text, StringComparison.Ordinal));
+        var result = WearComparison.Compute(question);
+        Assert.All(ComparisonWords.Describe(result, question, UnitSystem.Us), text => Assert.DoesNotContain("NaN", text, StringComparison.Ordinal));
         if (result.Zones is not { } zones) return;
         Assert.True(zones.Outer.PlannedPower is null or (>= 0 and <= 1));
         Assert.True(zones.Outer.LeastUse is null or (>= 0 and < 1e7));
@@ -156,23 +156,23 @@ public sealed class WearComparisonTests
     public void A_ratio_is_bounded_as_fieller_has_it()
     {
         // Both ends stand 2 standard errors of top − x bottom from zero.
-        var range = RatioRange.Of(4, 2, 0.09, 0.02, 0.04, 2);
+        var range = RatioRange.Compute(4, 2, 0.09, 0.02, 0.04, 2);
         foreach (var x in (double[])[range.AtLeast!.Value, range.AtMost!.Value])
             Assert.Equal(2, Math.Abs(4 - (2 * x)) / Math.Sqrt(0.09 - (0.04 * x) + (0.04 * x * x)), 1e-9);
-        Assert.Null(RatioRange.Of(4, 0.3, 0.09, 0, 0.04, 2).AtMost);
-        Assert.Null(RatioRange.Of(4, -2, 0.09, 0, 0.04, 2).AtLeast);
-        Assert.Equal(0, RatioRange.Of(-1, 2, 0.09, 0, 0.04, 2).Value);
+        Assert.Null(RatioRange.Compute(4, 0.3, 0.09, 0, 0.04, 2).AtMost);
+        Assert.Null(RatioRange.Compute(4, -2, 0.09, 0, 0.04, 2).AtLeast);
+        Assert.Equal(0, RatioRange.Compute(-1, 2, 0.09, 0, 0.04, 2).Value);
     }
 
     /// <summary>The power told where the rate before is the true one and readings scatter as the gauge errs.</summary>
     private static double Told(int count, double ratio, double laps, double perLapMm, double gaugeMm)
     {
-        var fit = WearFit.Of(Laps(count, perLapMm, perLapMm), null)!;
+        var fit = WearFit.Fit(Laps(count, perLapMm, perLapMm), null)!;
         var exact = fit with { Scatter = new(gaugeMm, fit.Scatter.DegreesOfFreedom, false) };
         return new FurtherReadings(exact, [], TyreUse.OneLap, count).Power(TreadPlace.Outer, ratio, laps);
     }
 
-    private static WearComparison Of(DepthReading[] before, DepthReading[] after) => WearComparison.Of(new() { Before = before, After = after });
+    private static WearComparison Of(DepthReading[] before, DepthReading[] after) => WearComparison.Compute(new() { Before = before, After = after });
 
     private static DepthReading[] Laps(int count, double outerPerLapMm, double otherPerLapMm) =>
         [.. Enumerable.Range(0, count).Select(i => new DepthReading(0, 15 * i, new(8 - (15 * i * outerPerLapMm), 8 - (15 * i * otherPerLapMm), 8 - (15 * i * otherPerLapMm))))];

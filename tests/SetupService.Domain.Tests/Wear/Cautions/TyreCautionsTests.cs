@@ -8,11 +8,11 @@ public sealed class TyreCautionsTests
 {
     [Fact]
     public void A_sound_tyre_calls_for_none() =>
-        Assert.Empty(TyreCautions.Of([Tyre(6, 6, 6) with { AgeYears = 3 }], UnitSystem.Metric));
+        Assert.Empty(TyreCautions.Build([Tyre(6, 6, 6) with { AgeYears = 3 }], UnitSystem.Metric));
 
     [Fact]
     public void What_is_not_known_calls_for_none() =>
-        Assert.Empty(TyreCautions.Of([new TyreCondition(WheelPosition.RearLeft)], UnitSystem.Metric));
+        Assert.Empty(TyreCautions.Build([new TyreCondition(WheelPosition.RearLeft)], UnitSystem.Metric));
 
     [Fact]
     public void The_gravest_come_first_whatever_wheel_they_are_on()
@@ -25,7 +25,7 @@ public sealed class TyreCautionsTests
             Tyre(5, 5, 5, WheelPosition.RearRight) with { Damage = [TyreDamage.Bulge, TyreDamage.CordsVisible] },
         ];
 
-        var codes = TyreCautions.Of(tyres, UnitSystem.Metric).Select(one => one.Code);
+        var codes = TyreCautions.Build(tyres, UnitSystem.Metric).Select(one => one.Code);
 
         Assert.Equal(["damagedTyre", "thinShoulder", "wornOut", "wornOut", "tooOld", "unevenAxle", "wetGrip", "oldTyre"], codes);
     }
@@ -38,14 +38,14 @@ public sealed class TyreCautionsTests
     [InlineData(2.1, null)]
     public void The_limit_is_met_by_the_shallowest_place_and_within_the_gauges_error(double leastMm, string? code)
     {
-        var codes = TyreCautions.Of([Tyre(leastMm, 5, 5)], UnitSystem.Metric).Select(one => one.Code).Where(one => one is "wornOut" or "nearLimit");
+        var codes = TyreCautions.Build([Tyre(leastMm, 5, 5)], UnitSystem.Metric).Select(one => one.Code).Where(one => one is "wornOut" or "nearLimit");
 
         Assert.Equal(code is null ? [] : [code], codes);
     }
 
     [Fact]
     public void A_limit_of_the_callers_own_counts() =>
-        Assert.Contains(TyreCautions.Of([Tyre(3.9, 5, 5) with { LimitMm = 4 }], UnitSystem.Metric), one => one.Code == "wornOut" && one.Text.Contains("4.0 mm", StringComparison.Ordinal));
+        Assert.Contains(TyreCautions.Build([Tyre(3.9, 5, 5) with { LimitMm = 4 }], UnitSystem.Metric), one => one.Code == "wornOut" && one.Text.Contains("4.0 mm", StringComparison.Ordinal));
 
     [Theory]
     [InlineData(5.9, false, null)]
@@ -54,7 +54,7 @@ public sealed class TyreCautionsTests
     [InlineData(10, false, "tooOld")]
     [InlineData(8, true, "tooOld")]
     public void Age_is_judged_at_six_and_ten_years(double years, bool mayBeOlder, string? code) =>
-        Assert.Equal(code is null ? [] : [code], TyreCautions.Of([Tyre(6, 6, 6) with { AgeYears = years, MayBeOlder = mayBeOlder }], UnitSystem.Metric).Select(one => one.Code));
+        Assert.Equal(code is null ? [] : [code], TyreCautions.Build([Tyre(6, 6, 6) with { AgeYears = years, MayBeOlder = mayBeOlder }], UnitSystem.Metric).Select(one => one.Code));
 
     [Theory]
     [InlineData(6, 4, false)]
@@ -63,8 +63,8 @@ public sealed class TyreCautionsTests
     {
         TyreCondition[] tyres = [Tyre(leftMm, leftMm, leftMm), Tyre(rightMm, rightMm, rightMm, WheelPosition.FrontRight)];
 
-        Assert.Equal(isUneven, TyreCautions.Of(tyres, UnitSystem.Metric).Any(one => one.Code == "unevenAxle"));
-        Assert.DoesNotContain(TyreCautions.Of([tyres[0], tyres[1] with { Position = WheelPosition.RearLeft }], UnitSystem.Metric), one => one.Code == "unevenAxle");
+        Assert.Equal(isUneven, TyreCautions.Build(tyres, UnitSystem.Metric).Any(one => one.Code == "unevenAxle"));
+        Assert.DoesNotContain(TyreCautions.Build([tyres[0], tyres[1] with { Position = WheelPosition.RearLeft }], UnitSystem.Metric), one => one.Code == "unevenAxle");
     }
 
     [Fact]
@@ -78,7 +78,7 @@ public sealed class TyreCautionsTests
             Tyre(8, 8, 8, WheelPosition.RearRight),
         ];
 
-        var cautions = TyreCautions.Of(tyres, UnitSystem.Metric);
+        var cautions = TyreCautions.Build(tyres, UnitSystem.Metric);
 
         Assert.All(cautions, one => Assert.Contains("local law", one.Text, StringComparison.OrdinalIgnoreCase));
         Assert.Equal(["damagedTyre", "thinShoulder", "wornOut", "nearLimit", "tooOld", "unevenAxle", "wetGrip", "oldTyre"], cautions.Select(one => one.Code).Distinct());

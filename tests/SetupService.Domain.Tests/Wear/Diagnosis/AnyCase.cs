@@ -24,7 +24,7 @@ internal static class AnyCase
         (depths, newMm, knowsNew, gaugeMm, patterns, has, around, heatC) => new TyreReading
         {
             Position = position,
-            Zones = (has & 1) != 0 ? TreadZone.Of(depths) : [],
+            Zones = (has & 1) != 0 ? TreadZone.FromDepths(depths) : [],
             AroundMm = (has & 3) == 3 ? around : [],
             NewDepthMm = knowsNew ? newMm : null,
             GaugeErrorMm = gaugeMm,

@@ -24,7 +24,7 @@ internal sealed class Reliability
 
     private void Count(SimulatedCar car)
     {
-        var diagnosis = WearDiagnosis.Of(car.Case);
+        var diagnosis = WearDiagnosis.Compute(car.Case);
         var surplus = new double[BinCount];
         foreach (var axle in (CarAxle[])[CarAxle.Front, CarAxle.Rear])
         {

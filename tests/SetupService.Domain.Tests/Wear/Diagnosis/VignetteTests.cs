@@ -22,12 +22,12 @@ public sealed class VignetteTests
     public void It_is_never_unlikely()
     {
         Assert.All(WearVignettes.All.Where(vignette => vignette.Axle is not null), vignette =>
-            Assert.True(WearDiagnosis.Of(vignette.Case).Probability(vignette.Expected, vignette.Axle!.Value) > 0.1, vignette.Name));
+            Assert.True(WearDiagnosis.Compute(vignette.Case).Probability(vignette.Expected, vignette.Axle!.Value) > 0.1, vignette.Name));
     }
 
     private static bool IsFirst(WearVignette vignette)
     {
-        var first = WearDiagnosis.Of(vignette.Case).Causes[0];
+        var first = WearDiagnosis.Compute(vignette.Case).Causes[0];
         return first.Cause == vignette.Expected && (vignette.Axle is null || first.Axle == vignette.Axle);
     }
 }

@@ -13,7 +13,7 @@ public sealed class WearDiagnosisTests
     public void Probabilities_are_probabilities_and_the_ranking_is_one() =>
         AnyCase.Cases.Sample(wear =>
         {
-            var diagnosis = WearDiagnosis.Of(wear);
+            var diagnosis = WearDiagnosis.Compute(wear);
             Assert.All(diagnosis.Causes, cause => Assert.InRange(cause.Probability, 0, 1));
             Assert.Equal(diagnosis.Causes.OrderByDescending(cause => cause.Probability).Select(cause => cause.Probability), diagnosis.Causes.Select(cause => cause.Probability));
             Assert.Single(diagnosis.Causes, cause => cause.Cause == WearCause.Normal);
@@ -26,7 +26,7 @@ public sealed class WearDiagnosisTests
     public void Causes_that_exclude_each_other_do_not_hold_together() =>
         AnyCase.Cases.Sample(wear =>
         {
-            var diagnosis = WearDiagnosis.Of(wear);
+            var diagnosis = WearDiagnosis.Compute(wear);
             foreach (var (one, other) in WearTable.Exclusive)
             {
                 foreach (var at in Enum.GetValues<CarAxle>())
@@ -48,7 +48,7 @@ public sealed class WearDiagnosisTests
     public void The_order_of_the_tyres_does_not_matter() =>
         AnyCase.Cases.Sample(wear =>
         {
-            var (one, other) = (WearDiagnosis.Of(wear), WearDiagnosis.Of(wear with { Tyres = [.. wear.Tyres.Reverse()] }));
+            var (one, other) = (WearDiagnosis.Compute(wear), WearDiagnosis.Compute(wear with { Tyres = [.. wear.Tyres.Reverse()] }));
             Assert.Equal(one.NormalProbability, other.NormalProbability, 1e-12);
         });
 
@@ -67,7 +67,7 @@ public sealed class WearDiagnosisTests
     [Fact]
     public void With_nothing_read_nothing_is_claimed()
     {
-        var diagnosis = WearDiagnosis.Of(new WearCase { Tyres = [] });
+        var diagnosis = WearDiagnosis.Compute(new WearCase { Tyres = [] });
 
         Assert.False(diagnosis.IsAnythingRead);
         Assert.All(diagnosis.Causes.Where(cause => cause.Cause != WearCause.Normal), cause =>
@@ -82,7 +82,7 @@ public sealed class WearDiagnosisTests
     public void A_wrong_rim_is_found_by_its_size()
     {
         var axle = DemoCar.Axle() with { Wheel = DemoCar.Wheel(widthIn: 10) };
-        var diagnosis = WearDiagnosis.Of(new WearCase { Vehicle = new Vehicle { Front = axle }, Tyres = [Reading(WheelPosition.FrontLeft, 5, 5, 5)] });
+        var diagnosis = WearDiagnosis.Compute(new WearCase { Vehicle = new Vehicle { Front = axle }, Tyres = [Reading(WheelPosition.FrontLeft, 5, 5, 5)] });
 
         Assert.Equal(WearCause.RimWidthMismatch, diagnosis.Causes[0].Cause);
     }
@@ -96,9 +96,9 @@ public sealed class WearDiagnosisTests
             Use = new WearUse(8000, 60, 3),
             Tyres = [Reading(WheelPosition.FrontLeft, 4, 5, 5), Reading(WheelPosition.FrontRight, 4, 5, 5)],
         };
-        var first = WearDiagnosis.Of(wear).Next;
+        var first = WearDiagnosis.Compute(wear).Next;
         var told = new WheelAlignment { CamberDeg = -1, ToeDeg = 0.05 };
-        var second = WearDiagnosis.Of(wear with { Vehicle = new Vehicle { Front = new Axle { Left = told, Right = told } } }).Next;
+        var second = WearDiagnosis.Compute(wear with { Vehicle = new Vehicle { Front = new Axle { Left = told, Right = told } } }).Next;
 
         Assert.True(first.ExpectedBits > 0);
         Assert.DoesNotContain(second.Check, new[] { WearCheck.Camber });
@@ -117,13 +117,13 @@ public sealed class WearDiagnosisTests
     }
 
     private static WearDiagnosis Diagnose(TyreReading left, TyreReading right) =>
-        WearDiagnosis.Of(new WearCase { Use = new WearUse(3000, 90, 3), Tyres = [left, right] });
+        WearDiagnosis.Compute(new WearCase { Use = new WearUse(3000, 90, 3), Tyres = [left, right] });
 
     private static TyreReading Reading(WheelPosition position, double outerMm, double centreMm, double innerMm) => new()
     {
         Position = position,
         NewDepthMm = 8,
         GaugeErrorMm = 0.1,
-        Zones = TreadZone.Of(new AcrossTread<double>(outerMm, centreMm, innerMm)),
+        Zones = TreadZone.FromDepths(new AcrossTread<double>(outerMm, centreMm, innerMm)),
     };
 }

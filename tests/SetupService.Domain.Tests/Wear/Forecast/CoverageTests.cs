@@ -27,7 +27,7 @@ public sealed class CoverageTests
         {
             var truth = new SimulatedTyre(random, count, driven);
             var stated = truth.GaugeErrorMm * (0.7 + (0.6 * random.NextDouble()));
-            var zone = TreadForecast.Of(new() { Readings = truth.Readings, GaugeErrorMm = stated, LimitDepthMm = LimitMm }).Zones!.Value.Outer;
+            var zone = TreadForecast.Compute(new() { Readings = truth.Readings, GaugeErrorMm = stated, LimitDepthMm = LimitMm }).Zones!.Value.Outer;
             var end = truth.Readings[^1];
             var overMm = Math.Max(0, truth.DepthMm(end.RoadKm, end.TrackLaps) - LimitMm);
             if (zone.RatePer1000KmMm is { } road) Count(0, truth.PerKmMm * 1000 >= road.Lower && truth.PerKmMm * 1000 <= road.Upper);

@@ -85,7 +85,7 @@ public sealed class TreadForecastTests
         Assert.Equal(0, forecast.Ending!.Value.MixesLeft);
         Assert.Equal(0, forecast.Zones!.Value.Outer.LapsLeft!.Value.Value);
         Assert.Null(forecast.Turning);
-        Assert.Equal("wornOut", ForecastCautions.Of(forecast, UnitSystem.Metric)[0].Code);
+        Assert.Equal("wornOut", ForecastCautions.Build(forecast, UnitSystem.Metric)[0].Code);
     }
 
     // Both shoulders gone together: (3.4 + 4.0) / (1.8 + 1.2) laps-of-mix against 3.4 / 1.8, where the centre lasts longer.
@@ -108,7 +108,7 @@ public sealed class TreadForecastTests
         static DepthReading[] Tyre(double perLapMm) =>
             [.. Enumerable.Range(0, 5).Select(i => new DepthReading(0, 15 * i, new(7.6 - (15 * i * perLapMm), 7.6 - (15 * i * perLapMm), 7.6 - (15 * i * perLapMm))))];
 
-        var swapping = TreadForecast.Of(new() { Readings = Tyre(0.04), OtherReadings = Tyre(0.02) }).Swapping!.Value;
+        var swapping = TreadForecast.Compute(new() { Readings = Tyre(0.04), OtherReadings = Tyre(0.02) }).Swapping!.Value;
 
         Assert.Equal(3.6 / 2.4, swapping.ThisAsItIs, 1e-9);
         Assert.Equal(3.6 / 1.2, swapping.ThisAtOthersPlace, 1e-9);
@@ -122,7 +122,7 @@ public sealed class TreadForecastTests
         var readings = Exact((0, 0), (1000, 20), (4000, 30), (5000, 45), (6000, 60), (7000, 80));
         readings[3] = readings[3] with { DepthMm = readings[3].DepthMm with { Inner = readings[3].DepthMm.Inner - 0.9 } };
 
-        var misfits = TreadForecast.Of(new() { Readings = readings, GaugeErrorMm = 0.1 }).Misfits;
+        var misfits = TreadForecast.Compute(new() { Readings = readings, GaugeErrorMm = 0.1 }).Misfits;
 
         Assert.Contains(misfits, one => one is { Reading: 3, Place: TreadPlace.Inner, AboveLineMm: < 0 });
         Assert.DoesNotContain(misfits, one => one.Place != TreadPlace.Inner);
@@ -174,7 +174,7 @@ public sealed class TreadForecastTests
             }
         }
 
-        Assert.All(ForecastWords.Of(forecast, UnitSystem.Us), text => Assert.DoesNotContain("NaN", text, StringComparison.Ordinal));
+        Assert.All(ForecastWords.Describe(forecast, UnitSystem.Us), text => Assert.DoesNotContain("NaN", text, StringComparison.Ordinal));
     });
 
     [Fact]
@@ -188,7 +188,7 @@ public sealed class TreadForecastTests
     [Fact]
     public void Turning_and_swapping_never_lose() => AnyReadings.Sample(readings =>
     {
-        var forecast = TreadForecast.Of(new() { Readings = readings, OtherReadings = readings });
+        var forecast = TreadForecast.Compute(new() { Readings = readings, OtherReadings = readings });
         Assert.True(forecast.Turning is not { Change.Gain: < 0 });
         Assert.True(forecast.Swapping is not { Change.Gain: < 0 or > 1e-6 });
     });
@@ -209,7 +209,7 @@ public sealed class TreadForecastTests
         Assert.Equal(1.25, TreadwearGrade.LifeRatio(240, 300), 1e-12);
     }
 
-    private static TreadForecast Of(DepthReading[] readings) => TreadForecast.Of(new() { Readings = readings });
+    private static TreadForecast Of(DepthReading[] readings) => TreadForecast.Compute(new() { Readings = readings });
 
     private static DepthReading[] Exact(params (double RoadKm, double Laps)[] clocks) =>
         [.. clocks.Select(at => new DepthReading(at.RoadKm, at.Laps, new(8 - (0.0002 * at.RoadKm) - (0.03 * at.Laps), 8 - (0.00015 * at.RoadKm) - (0.015 * at.Laps), 8 - (0.0002 * at.RoadKm) - (0.02 * at.Laps))))];

@@ -75,10 +75,10 @@ public sealed class PressureRiseTests
             setting[i] = drawn.ColdForHotKpa(240);
         }
 
-        var told = errors.Of(rise, 20, static (one, coldC) => one.HotGasC(coldC));
+        var told = errors.Propagate(rise, 20, static (one, coldC) => one.HotGasC(coldC));
         Assert.Equal(rise.HotGasC(20), told.Value);
         Assert.Equal(Spread(hot), told.StandardError, 0.02 * told.StandardError);
-        var toldSetting = errors.Of(rise, static one => one.ColdForHotKpa(240));
+        var toldSetting = errors.Propagate(rise, static one => one.ColdForHotKpa(240));
         Assert.Equal(Spread(setting), toldSetting.StandardError, 0.02 * toldSetting.StandardError);
 
         double Normal() => Math.Sqrt(-2 * Math.Log(1 - chance.NextDouble())) * Math.Cos(2 * Math.PI * chance.NextDouble());

@@ -13,7 +13,7 @@ public sealed class CertifiedFitTests
     {
         var readings = CsvTable.Rows("norris.csv").Select(row => Reading(row.Number("x"), 0, row.Number("y"))).ToArray();
 
-        var fit = WearFit.Of(readings, null)!;
+        var fit = WearFit.Fit(readings, null)!;
 
         Assert.Equal(WearClock.Road, fit.Design.Clock);
         Assert.Equal(1.00211681802045, -Rate(fit, new(1, 0)), 1e-13);
@@ -30,7 +30,7 @@ public sealed class CertifiedFitTests
         var readings = CsvTable.Rows("pontius.csv")
             .Select(row => Reading(row.Number("x"), row.Number("x") * row.Number("x"), 1e4 * row.Number("y"))).ToArray();
 
-        var fit = WearFit.Of(readings, null)!;
+        var fit = WearFit.Fit(readings, null)!;
 
         Assert.Equal(WearClock.Both, fit.Design.Clock);
         Assert.Equal(0.732059160401003e-6, -Rate(fit, new(1, 0)) / 1e4, 1e-17);

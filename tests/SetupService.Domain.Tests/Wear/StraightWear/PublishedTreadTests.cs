@@ -19,7 +19,7 @@ public sealed class PublishedTreadTests
         var readings = CsvTable.Rows("groove-depth.csv")
             .Select(row => Reading(1000 * KmPerMile * row.Number("thousandMiles"), 0, MmPerMil * row.Number("depthMil"))).ToArray();
 
-        var fit = WearFit.Of(readings, null)!;
+        var fit = WearFit.Fit(readings, null)!;
 
         var milPer1000Miles = 1 / MmPerMil;
         var perThousandMiles = new TyreUse(1000 * KmPerMile, 0);
@@ -43,7 +43,7 @@ public sealed class PublishedTreadTests
         var readings = CsvTable.Rows("groove-depth.csv")
             .Select(row => Reading(1000 * KmPerMile * row.Number("thousandMiles"), 0, MmPerMil * row.Number("depthMil"))).ToArray();
 
-        var misfits = Misfit.Of(WearFit.Of(readings, 0.05)!, readings, 0.05);
+        var misfits = Misfit.Find(WearFit.Fit(readings, 0.05)!, readings, 0.05);
 
         Assert.Contains(misfits, one => one.Reading == 0 && one.AboveLineMm > 0.8);
     }
@@ -54,7 +54,7 @@ public sealed class PublishedTreadTests
     {
         var readings = CsvTable.Rows("tread-wear-methods.csv").Select(row => Reading(row.Number("groove"), 0, row.Number("weight"))).ToArray();
 
-        var fit = WearFit.Of(readings, null)!;
+        var fit = WearFit.Fit(readings, null)!;
 
         Assert.Equal(1.1369, -fit.Wear(TreadPlace.Centre, new(1, 0))!.Value.Value, 5e-5);
         Assert.Equal(1.3265, fit.Design.DepthMm(fit.Zones.Centre, Reading(0, 0, 0)), 5e-5);
@@ -68,7 +68,7 @@ public sealed class PublishedTreadTests
         double[] depths = [7.9, 7.4, 7.3, 6.5, 6.2, 5.0];
         var expected = Fit.MultiDim(clocks, depths, intercept: true);
 
-        var fit = WearFit.Of([.. clocks.Zip(depths, (clock, depth) => Reading(clock[0], clock[1], depth))], null)!;
+        var fit = WearFit.Fit([.. clocks.Zip(depths, (clock, depth) => Reading(clock[0], clock[1], depth))], null)!;
 
         Assert.Equal(-expected[1], fit.Wear(TreadPlace.Inner, new(1, 0))!.Value.Value, 1e-12);
         Assert.Equal(-expected[2], fit.Wear(TreadPlace.Inner, new(0, 1))!.Value.Value, 1e-12);

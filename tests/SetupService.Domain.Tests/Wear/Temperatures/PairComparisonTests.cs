@@ -9,14 +9,14 @@ public sealed class PairComparisonTests
     [Fact]
     public void The_axles_are_compared_by_the_means_of_all_their_treads()
     {
-        var pairs = PairComparison.Of(WheelPairs.FrontLessRear, Car(90, 96, 80, 78), null)!.Value;
+        var pairs = PairComparison.Compute(WheelPairs.FrontLessRear, Car(90, 96, 80, 78), null)!.Value;
 
         Assert.Equal(14, pairs.DifferenceC.Value, 1e-9);
         // Twelve places of 1 °C, three to a wheel and two wheels to a side: √(4 × 1/3) / 2.
         Assert.Equal(Math.Sqrt(4 / 3.0) / 2, pairs.DifferenceC.StandardError, 1e-12);
         Assert.Equal(RangeVerdict.Above, pairs.Verdict);
         Assert.True(pairs.IsClear);
-        Assert.Contains("understeers", PairWords.Of(pairs, UnitSystem.Metric), StringComparison.Ordinal);
+        Assert.Contains("understeers", PairWords.Describe(pairs, UnitSystem.Metric), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -24,8 +24,8 @@ public sealed class PairComparisonTests
     {
         var car = Car(90, 96, 80, 65);
 
-        Assert.Equal(-6, PairComparison.Of(WheelPairs.FrontLeftLessRight, car, null)!.Value.DifferenceC.Value, 1e-9);
-        Assert.Equal(15, PairComparison.Of(WheelPairs.RearLeftLessRight, car, null)!.Value.DifferenceC.Value, 1e-9);
+        Assert.Equal(-6, PairComparison.Compute(WheelPairs.FrontLeftLessRight, car, null)!.Value.DifferenceC.Value, 1e-9);
+        Assert.Equal(15, PairComparison.Compute(WheelPairs.RearLeftLessRight, car, null)!.Value.DifferenceC.Value, 1e-9);
     }
 
     [Fact]
@@ -33,27 +33,27 @@ public sealed class PairComparisonTests
     {
         var car = Car(90, 96, 80, 65)[..3];
 
-        Assert.Null(PairComparison.Of(WheelPairs.FrontLessRear, car, null));
-        Assert.Null(PairComparison.Of(WheelPairs.RearLeftLessRight, car, null));
-        Assert.NotNull(PairComparison.Of(WheelPairs.FrontLeftLessRight, car, null));
+        Assert.Null(PairComparison.Compute(WheelPairs.FrontLessRear, car, null));
+        Assert.Null(PairComparison.Compute(WheelPairs.RearLeftLessRight, car, null));
+        Assert.NotNull(PairComparison.Compute(WheelPairs.FrontLeftLessRight, car, null));
     }
 
     [Fact]
     public void The_order_of_measuring_is_said()
     {
-        var untimed = PairComparison.Of(WheelPairs.FrontLessRear, Car(90, 90, 80, 80), 20)!.Value;
+        var untimed = PairComparison.Compute(WheelPairs.FrontLessRear, Car(90, 90, 80, 80), 20)!.Value;
         Assert.Equal(ReadingOrder.NotTimed, untimed.Order);
-        Assert.Contains("what was read last", PairWords.Of(untimed, UnitSystem.Metric), StringComparison.Ordinal);
+        Assert.Contains("what was read last", PairWords.Describe(untimed, UnitSystem.Metric), StringComparison.Ordinal);
 
-        var apart = PairComparison.Of(WheelPairs.FrontLessRear, Car(90, 90, 80, 80, 20, 30, 70, 80), 20)!.Value;
+        var apart = PairComparison.Compute(WheelPairs.FrontLessRear, Car(90, 90, 80, 80, 20, 30, 70, 80), 20)!.Value;
         Assert.Equal(ReadingOrder.Apart, apart.Order);
         Assert.Equal(50, apart.WaitedS);
-        Assert.Contains("The rear axle was read 50 s later", PairWords.Of(apart, UnitSystem.Metric), StringComparison.Ordinal);
+        Assert.Contains("The rear axle was read 50 s later", PairWords.Describe(apart, UnitSystem.Metric), StringComparison.Ordinal);
 
-        var hotterLater = PairComparison.Of(WheelPairs.FrontLessRear, Car(80, 80, 90, 90, 20, 30, 70, 80), 20)!.Value;
-        Assert.Contains("so on the lap it was further ahead", PairWords.Of(hotterLater, UnitSystem.Metric), StringComparison.Ordinal);
+        var hotterLater = PairComparison.Compute(WheelPairs.FrontLessRear, Car(80, 80, 90, 90, 20, 30, 70, 80), 20)!.Value;
+        Assert.Contains("so on the lap it was further ahead", PairWords.Describe(hotterLater, UnitSystem.Metric), StringComparison.Ordinal);
 
-        var alike = PairComparison.Of(WheelPairs.FrontLessRear, Car(90, 90, 80, 80, 20, 30, 25, 35), 20)!.Value;
+        var alike = PairComparison.Compute(WheelPairs.FrontLessRear, Car(90, 90, 80, 80, 20, 30, 25, 35), 20)!.Value;
         Assert.Equal(ReadingOrder.Alike, alike.Order);
     }
 
@@ -61,7 +61,7 @@ public sealed class PairComparisonTests
     [Fact]
     public void What_waiting_took_is_given_back_with_its_range()
     {
-        var end = PairComparison.Of(WheelPairs.FrontLessRear, Car(90, 90, 80, 80, 25, 25, 75, 75), 20)!.Value.AtLapEndC!.Value;
+        var end = PairComparison.Compute(WheelPairs.FrontLessRear, Car(90, 90, 80, 80, 25, 25, 75, 75), 20)!.Value.AtLapEndC!.Value;
 
         Assert.Equal(4.99, end.Value, 0.01);
         Assert.InRange(4.99, end.Lower, end.Upper);
@@ -72,7 +72,7 @@ public sealed class PairComparisonTests
     [Fact]
     public void A_reading_that_came_too_late_leaves_no_verdict()
     {
-        var late = PairComparison.Of(WheelPairs.FrontLeftLessRight, Car(90, 60, 80, 80, 20, 130, 70, 80), 20)!.Value;
+        var late = PairComparison.Compute(WheelPairs.FrontLeftLessRight, Car(90, 60, 80, 80, 20, 130, 70, 80), 20)!.Value;
 
         Assert.Equal(RangeVerdict.Unknown, late.Verdict);
         Assert.Null(late.AtLapEndC);

@@ -52,7 +52,7 @@ public sealed class TemperatureFiguresTests
         var late = Tread(80, 90, 99) with { SecondsAfterLap = 121, WindowC = new(70, 90) };
 
         Assert.All(TemperatureFigures.Judge(late), one => Assert.Equal(RangeVerdict.Unknown, one.Verdict));
-        Assert.Contains("too far to tell", TreadWords.Of(late, TemperatureFigures.Judge(late)[0], UnitSystem.Metric), StringComparison.Ordinal);
+        Assert.Contains("too far to tell", TreadWords.Describe(late, TemperatureFigures.Judge(late)[0], UnitSystem.Metric), StringComparison.Ordinal);
         Assert.All(TemperatureFigures.Judge(late with { SecondsAfterLap = 120 }), one => Assert.NotEqual(RangeVerdict.Unknown, one.Verdict));
     }
 
@@ -64,11 +64,11 @@ public sealed class TemperatureFiguresTests
 
         Assert.Equal(
             "The inner shoulder is 12 °C hotter than the outer one (±2.3 °C for the thermometer). More than the usual 3 °C to 8 °C: the inner shoulder works too hard, as too much negative camber makes it, or toe-out.",
-            TreadWords.Of(tread, findings[0], UnitSystem.Metric));
-        Assert.StartsWith("The inner shoulder is 21.6 °F hotter than the outer one (±4.2 °F", TreadWords.Of(tread, findings[0], UnitSystem.Us), StringComparison.Ordinal);
+            TreadWords.Describe(tread, findings[0], UnitSystem.Metric));
+        Assert.StartsWith("The inner shoulder is 21.6 °F hotter than the outer one (±4.2 °F", TreadWords.Describe(tread, findings[0], UnitSystem.Us), StringComparison.Ordinal);
         Assert.Equal(
             "The tread means 79.7 °C (±1.6 °C). That is in its range of 70 °C to 84 °C, but its hottest place, at 86 °C, is beyond.",
-            TreadWords.Of(tread, findings[3], UnitSystem.Metric));
+            TreadWords.Describe(tread, findings[3], UnitSystem.Metric));
     }
 
     [Theory]
@@ -78,7 +78,7 @@ public sealed class TemperatureFiguresTests
     {
         var tread = Tread(72, 75, 77, afterS: afterS) with { WindowC = new(80, 95) };
 
-        Assert.Contains(expected, TreadWords.Of(tread, TemperatureFigures.Judge(tread)[3], UnitSystem.Metric), StringComparison.Ordinal);
+        Assert.Contains(expected, TreadWords.Describe(tread, TemperatureFigures.Judge(tread)[3], UnitSystem.Metric), StringComparison.Ordinal);
     }
 
     [Fact]

@@ -49,7 +49,7 @@ public sealed class TreadWearTests
     public void Without_readings_it_knows_what_the_cornering_model_knows()
     {
         var axle = Front(-1);
-        var learned = LearnedTread.Of(axle, null, null, 5000, 300)!;
+        var learned = LearnedTread.Fit(axle, null, null, 5000, 300)!;
 
         Assert.Equal(axle.CamberShortDeg.Value, learned.CamberShortDeg.Value, 1e-9);
         Assert.Equal(axle.CamberShortDeg.StandardError, learned.CamberShortDeg.StandardError, 1e-6);
@@ -82,7 +82,7 @@ public sealed class TreadWearTests
             for (var k = 0; k < truth.Length; k++) truth[k] = TreadWearParameters.Beforehand[k].Value + (TreadWearParameters.Beforehand[k].StandardError * Normal());
             truth[TreadWearParameters.Fresh] = 0;
             TyreReading[] read = [Worn(WheelPosition.FrontLeft, axle.Left, truth), Worn(WheelPosition.FrontRight, axle.Right, truth)];
-            if (LearnedTread.Of(axle, read[0], read[1], 5000, 300) is not { } learned) continue;
+            if (LearnedTread.Fit(axle, read[0], read[1], 5000, 300) is not { } learned) continue;
             rested++;
             var range = learned.CamberShortDeg.Ninety;
             var shortDeg = axle.ShortBy(new(truth[TreadWearParameters.Unseen], 0)).Value;
@@ -112,7 +112,7 @@ public sealed class TreadWearTests
     {
         var car = WorkedCar.Make();
         var front = car.Front with { LeftCamberDeg = camberDeg, RightCamberDeg = camberDeg };
-        return TrackCorners.Of(car with { Front = front }, new Vehicle(), Use)!.Value.Front;
+        return TrackCorners.Solve(car with { Front = front }, new Vehicle(), Use)!.Value.Front;
     }
 
     private static TyreReading[] Read(AxleUse axle, double outerMm, double centreMm, double innerMm) =>
@@ -121,10 +121,10 @@ public sealed class TreadWearTests
             Position = position,
             NewDepthMm = 8,
             GaugeErrorMm = axle.Axle == CarAxle.Front ? 0.1 : 0.2,
-            Zones = TreadZone.Of(new AcrossTread<double>(outerMm, centreMm, innerMm)),
+            Zones = TreadZone.FromDepths(new AcrossTread<double>(outerMm, centreMm, innerMm)),
         })];
 
-    private static LearnedTread Learn(AxleUse axle, TyreReading[] read) => LearnedTread.Of(axle, read[0], read[1], 5000, 300)!;
+    private static LearnedTread Learn(AxleUse axle, TyreReading[] read) => LearnedTread.Fit(axle, read[0], read[1], 5000, 300)!;
 
     private static WheelUse Wheel(double treadMm) => new()
     {

@@ -45,7 +45,7 @@ internal static class Told
     {
         Position = position,
         NewDepthMm = NewMm,
-        Zones = TreadZone.Of(new(outerMm, centreMm, innerMm)),
+        Zones = TreadZone.FromDepths(new(outerMm, centreMm, innerMm)),
     };
 
     /// <summary>Tyres nobody put a gauge to.</summary>
@@ -75,7 +75,7 @@ internal static class Told
         Position = position,
         NewDepthMm = NewMm,
         AroundMm = aroundMm,
-        Zones = TreadZone.Of(new(aroundMm.Average(at => at.Outer), aroundMm.Average(at => at.Centre), aroundMm.Average(at => at.Inner))),
+        Zones = TreadZone.FromDepths(new(aroundMm.Average(at => at.Outer), aroundMm.Average(at => at.Centre), aroundMm.Average(at => at.Inner))),
     };
 
     private static WheelAlignment Aligned((double CamberDeg, double ToeDeg) wheel) => new() { CamberDeg = wheel.CamberDeg, ToeDeg = wheel.ToeDeg };
