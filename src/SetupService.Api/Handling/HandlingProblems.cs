@@ -21,7 +21,7 @@ internal static class HandlingProblems
     /// <summary>The points that do not hold at the height stated; where those do, all that may not at the height the springs hold the car.</summary>
     private static string[] Places(Vehicle vehicle)
     {
-        string[] stated = [.. CornerGap.Find(vehicle).Select(at => SuspensionOf(at) + "/points")];
+        string[] stated = [.. OpenHardpoints.Find(vehicle).Select(at => SuspensionOf(at) + "/points")];
         if (stated.Length > 0) return stated;
         string[] drawn = [.. new[] { CarAxle.Front, CarAxle.Rear }.Where(at => vehicle.At(at).Suspension.Tells != SuspensionFigures.None).Select(SuspensionOf)];
         return drawn.Length > 0 ? drawn : ["/vehicle"];

@@ -64,7 +64,7 @@ internal ref struct MarkingCursor(ReadOnlySpan<char> text)
     }
 
     /// <summary>Takes a number with a decimal point or comma; the sign, if any, is not part of it.</summary>
-    public bool TryTakeNumber(out MarkingNumber number)
+    public bool TryTakeNumber(out TyreMarkingNumber number)
     {
         var start = Position;
         var digits = 0.0;
@@ -86,7 +86,7 @@ internal ref struct MarkingCursor(ReadOnlySpan<char> text)
             }
         }
 
-        number = new MarkingNumber(digits / scale, start, Position);
+        number = new TyreMarkingNumber(digits / scale, start, Position);
         return Position > start;
     }
 
@@ -107,7 +107,7 @@ internal ref struct MarkingCursor(ReadOnlySpan<char> text)
     }
 
     /// <summary>A fault about a number that was read but cannot stand.</summary>
-    public readonly ParseFault Refused(MarkingNumber number, string reason) => Refused(number.Start, number.End, reason);
+    public readonly ParseFault Refused(TyreMarkingNumber number, string reason) => Refused(number.Start, number.End, reason);
 
     /// <summary>A fault about a piece that was read but cannot stand.</summary>
     public readonly ParseFault Refused(int start, int end, string reason)

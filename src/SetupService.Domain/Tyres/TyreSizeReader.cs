@@ -71,7 +71,7 @@ internal static class TyreSizeReader
         return null;
     }
 
-    private static ParseFault? CheckSectionWidth(MarkingCursor cursor, MarkingNumber width)
+    private static ParseFault? CheckSectionWidth(MarkingCursor cursor, TyreMarkingNumber width)
     {
         if (width.Value < TyreMarkingReader.MinimumAspectPct)
         {
@@ -107,7 +107,7 @@ internal static class TyreSizeReader
         return ReadConstructionAndRim(ref cursor, parts, aspect.Start, expected);
     }
 
-    private static ParseFault? ReadFlotation(ref MarkingCursor cursor, TyreMarkingParts parts, MarkingNumber overallDiameter)
+    private static ParseFault? ReadFlotation(ref MarkingCursor cursor, TyreMarkingParts parts, TyreMarkingNumber overallDiameter)
     {
         const string expected = "a width, construction and rim diameter in inches such as 10.50R15";
         cursor.SkipSpaces();

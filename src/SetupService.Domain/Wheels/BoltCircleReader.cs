@@ -46,17 +46,17 @@ public static partial class BoltCircleReader
         var holes = piece.Groups["holes"];
         var diameter = piece.Groups["diameter"];
         var holeCount = int.Parse(holes.ValueSpan, NumberStyles.None, CultureInfo.InvariantCulture);
-        var diameterMm = MarkingNumber.Decimal(diameter.Value);
+        var diameterMm = WheelMarkingNumber.Decimal(diameter.Value);
         if (holeCount is < MinimumHoleCount or > MaximumHoleCount)
         {
             return Failed(MarkingScanner.Refused(
-                holes, MarkingNumber.Range("is not a number of holes", MinimumHoleCount, MaximumHoleCount, "holes")));
+                holes, WheelMarkingNumber.Range("is not a number of holes", MinimumHoleCount, MaximumHoleCount, "holes")));
         }
 
         if (diameterMm is < MinimumDiameterMm or > MaximumDiameterMm)
         {
             return Failed(MarkingScanner.Refused(
-                diameter, MarkingNumber.Range("is not a bolt circle", MinimumDiameterMm, MaximumDiameterMm, "mm")));
+                diameter, WheelMarkingNumber.Range("is not a bolt circle", MinimumDiameterMm, MaximumDiameterMm, "mm")));
         }
 
         return ParseResult.Success(new BoltCircle(holeCount, diameterMm));

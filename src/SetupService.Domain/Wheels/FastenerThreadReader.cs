@@ -38,13 +38,13 @@ public static partial class FastenerThreadReader
         var scanner = new MarkingScanner(text);
         if (scanner.TryTake(MetricThread(), out var metric) && scanner.AtEnd)
         {
-            return Check(metric, MarkingNumber.Decimal(metric.Groups["diameter"].Value), MarkingNumber.Decimal(metric.Groups["pitch"].Value));
+            return Check(metric, WheelMarkingNumber.Decimal(metric.Groups["diameter"].Value), WheelMarkingNumber.Decimal(metric.Groups["pitch"].Value));
         }
 
         if (scanner.TryTake(InchThread(), out var inch) && scanner.AtEnd)
         {
-            var diameterMm = MmPerInch * MarkingNumber.Decimal(inch.Groups["over"].Value) / MarkingNumber.Decimal(inch.Groups["under"].Value);
-            return Check(inch, diameterMm, MmPerInch / MarkingNumber.Decimal(inch.Groups["pitch"].Value));
+            var diameterMm = MmPerInch * WheelMarkingNumber.Decimal(inch.Groups["over"].Value) / WheelMarkingNumber.Decimal(inch.Groups["under"].Value);
+            return Check(inch, diameterMm, MmPerInch / WheelMarkingNumber.Decimal(inch.Groups["pitch"].Value));
         }
 
         return Failed(MarkingScanner.NotRead(text, "a thread such as M14x1.5, M12x1.25 or 1/2-20"));
@@ -55,13 +55,13 @@ public static partial class FastenerThreadReader
         if (diameterMm is < MinimumDiameterMm or > MaximumDiameterMm)
         {
             return Failed(MarkingScanner.Refused(
-                piece.Groups["diameter"], MarkingNumber.Range("is not a thread diameter", MinimumDiameterMm, MaximumDiameterMm, "mm")));
+                piece.Groups["diameter"], WheelMarkingNumber.Range("is not a thread diameter", MinimumDiameterMm, MaximumDiameterMm, "mm")));
         }
 
         if (pitchMm is < MinimumPitchMm or > MaximumPitchMm)
         {
             return Failed(MarkingScanner.Refused(
-                piece.Groups["pitch"], MarkingNumber.Range("is not a pitch", MinimumPitchMm, MaximumPitchMm, "mm")));
+                piece.Groups["pitch"], WheelMarkingNumber.Range("is not a pitch", MinimumPitchMm, MaximumPitchMm, "mm")));
         }
 
         return ParseResult.Success(new FastenerThread(diameterMm, pitchMm));

@@ -43,7 +43,7 @@ internal static partial class RimSizeReader
         {
             return MarkingScanner.Refused(
                 width,
-                MarkingNumber.Range("is not a rim width", WheelMarkingReader.MinimumRimWidthIn, WheelMarkingReader.MaximumRimWidthIn, "in"));
+                WheelMarkingNumber.Range("is not a rim width", WheelMarkingReader.MinimumRimWidthIn, WheelMarkingReader.MaximumRimWidthIn, "in"));
         }
 
         var isWholeOrHalf = parts.RimDiameterIn * 2 == Math.Floor(parts.RimDiameterIn * 2);
@@ -52,12 +52,12 @@ internal static partial class RimSizeReader
             ? null
             : MarkingScanner.Refused(
                 diameter,
-                MarkingNumber.Range(
+                WheelMarkingNumber.Range(
                     "is not a rim diameter", WheelMarkingReader.MinimumRimDiameterIn, WheelMarkingReader.MaximumRimDiameterIn, "whole or half inches"));
     }
 
     private static double InchesOf(Match number) =>
-        MarkingNumber.Decimal(number.Groups["number"].Value) + MarkingNumber.Fraction(number.Groups["fraction"].Value);
+        WheelMarkingNumber.Decimal(number.Groups["number"].Value) + WheelMarkingNumber.Fraction(number.Groups["fraction"].Value);
 
     private static string Capitals(Match letter) => letter.Value.ToUpperInvariant();
 

@@ -55,12 +55,12 @@ internal static partial class WheelMarkReader
             return MarkingScanner.Refused(piece, "has a sign; inset (IS) and outset (OS) say the side themselves and take none");
         }
 
-        var size = MarkingNumber.Decimal(piece.Groups["size"].Value);
+        var size = WheelMarkingNumber.Decimal(piece.Groups["size"].Value);
         var isNegative = isOutset || sign is not ("" or "+");
         if (size > WheelMarkingReader.MaximumOffsetMm)
         {
             return MarkingScanner.Refused(
-                piece, MarkingNumber.Range("is not an offset", -WheelMarkingReader.MaximumOffsetMm, WheelMarkingReader.MaximumOffsetMm, "mm"));
+                piece, WheelMarkingNumber.Range("is not an offset", -WheelMarkingReader.MaximumOffsetMm, WheelMarkingReader.MaximumOffsetMm, "mm"));
         }
 
         parts.OffsetMm = isNegative && size > 0 ? -size : size;

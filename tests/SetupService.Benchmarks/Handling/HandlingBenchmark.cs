@@ -11,12 +11,12 @@ namespace SetupService.Benchmarks.Handling;
 [MemoryDiagnoser]
 public class HandlingBenchmark
 {
-    private readonly HandlingCarReading _reading = HandlingCars.Drawn();
+    private readonly ResolvedHandlingCar _reading = HandlingCars.Drawn();
     private readonly CorneringSolver _solver = CorneringSolver.Create(HandlingCars.Drawn().Car, TurnDirection.Left)!;
     private readonly CamberDemand _demand = new()
     {
         Axle = CarAxle.Front,
-        Corners = [.. Enumerable.Range(0, 20).Select(i => new CornerShare(new(0.075 + (0.05 * i), 40 + (3 * i), TurnDirection.Left), 20 - i))],
+        Corners = [.. Enumerable.Range(0, 20).Select(i => new BendShare(new(0.075 + (0.05 * i), 40 + (3 * i), TurnDirection.Left), 20 - i))],
     };
 
     /// <summary>A car made ready and solved from rest: what one call needs.</summary>

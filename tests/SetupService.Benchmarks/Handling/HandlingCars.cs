@@ -10,7 +10,7 @@ namespace SetupService.Benchmarks.Handling;
 /// <summary>An invented car with full kinematics at both ends: struts in front, double wishbones behind.</summary>
 internal static class HandlingCars
 {
-    public static HandlingCarReading Drawn() => HandlingCarMaker.Make(Vehicle()) ?? throw new InvalidOperationException("The car lacks something.");
+    public static ResolvedHandlingCar Drawn() => HandlingCarBuilder.Build(Vehicle()) ?? throw new InvalidOperationException("The car lacks something.");
 
     public static Vehicle Vehicle() => new()
     {

@@ -58,7 +58,7 @@ public sealed record CamberTargetAnswer
     public required StraightPart? StraightNow { get; init; }
 
     /// <summary>Each corner with the camber found, the hardest first.</summary>
-    public required CornerPart[] Corners { get; init; }
+    public required BendMixResponse[] Corners { get; init; }
 
     /// <summary>What it means, in sentences.</summary>
     public required string[] Summary { get; init; }

@@ -15,7 +15,7 @@ internal static class CamberTargetAnswers
     private const string CommonPractice = "common practice, no source";
 
     /// <summary>The answer.</summary>
-    public static CamberTargetAnswer Of(CamberTargetRequest request, Vehicle vehicle, HandlingCarReading reading, CornersReading corners, CamberTargetResult result)
+    public static CamberTargetAnswer Of(CamberTargetRequest request, Vehicle vehicle, ResolvedHandlingCar reading, BendMixMapper corners, CamberTargetResult result)
     {
         var target = request.TargetInclinationDeg ?? 0;
         var wanted = result.StaticCamberDeg.Value;
@@ -83,7 +83,7 @@ internal static class CamberTargetAnswers
         request.Corners is not null ? "/corners" : request.HistogramCsv is not null ? "/histogramCsv"
             : place == "/cornerRadiusM" && request.CornerRadiusM is null ? "/speedKmh" : place;
 
-    private static CornerPart Corner(CornerWork one) => new()
+    private static BendMixResponse Corner(BendWork one) => new()
     {
         LateralG = one.Corner.Demand.LateralG,
         CornerRadiusM = one.Corner.Demand.RadiusM,
@@ -137,7 +137,7 @@ internal static class CamberTargetAnswers
     }
 
     private static IEnumerable<AssumptionPart> Assumptions(
-        CamberTargetRequest request, Vehicle vehicle, HandlingCarReading reading, CornersReading corners, CamberTargetResult result)
+        CamberTargetRequest request, Vehicle vehicle, ResolvedHandlingCar reading, BendMixMapper corners, CamberTargetResult result)
     {
         foreach (var one in reading.Assumed) yield return Scalar(one, result);
         foreach (var one in CorneringAssumptions.Build(reading, result.PeakScale, result.PeakScale, request.HeldLateralG)) yield return AssumptionPart.Of(one);

@@ -34,10 +34,10 @@ internal static class CamberTargetEndpoints
             return body.Problem!;
         if (!Rules.Validate(request).IsValid || !VehicleReading.TryRead(request.Vehicle, out var vehicle))
             return body.Refuse();
-        if (HandlingCarMaker.Make(vehicle) is not { } reading)
+        if (HandlingCarBuilder.Build(vehicle) is not { } reading)
             return HandlingProblems.NoCorner(vehicle);
 
-        var corners = CornersReading.Of(request);
+        var corners = BendMixMapper.Map(request);
         var demand = new CamberDemand
         {
             Axle = (CarAxle)request.Axle,

@@ -51,7 +51,7 @@ public sealed record CamberTargetRequest
 
     /// <summary>A mix of corners with their shares of the time.</summary>
     [Count(1, MostCorners)]
-    public CornerDocument[]? Corners { get; set; }
+    public BendMixEntry[]? Corners { get; set; }
 
     /// <summary>The same as CSV text, as a phone or logger gives a histogram: a header with lateralG and sharePct (or count), and where known cornerRadiusM, speedKmh, turn. A negative lateralG is a right turn where there is no column turn.</summary>
     [Text(20_000)]

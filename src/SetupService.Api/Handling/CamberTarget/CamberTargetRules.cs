@@ -36,7 +36,7 @@ public sealed class CamberTargetRules : AbstractValidator<CamberTargetRequest>
         if (request is { CornerRadiusM: not null, SpeedKmh: not null })
             Add(context, "SpeedKmh", FaultCodes.Inconsistent, "cornerRadiusM and speedKmh exclude each other: with the lateral acceleration one follows from the other.");
         else if (sent.Length == 1 && !context.IsRefused("CornerRadiusM") && !context.IsRefused("SpeedKmh"))
-            foreach (var (place, code, message) in CornersReading.Of(request).Faults.Where(one => !context.IsRefused(one.Place)).Take(20)) Add(context, place, code, message);
+            foreach (var (place, code, message) in BendMixMapper.Map(request).Faults.Where(one => !context.IsRefused(one.Place)).Take(20)) Add(context, place, code, message);
     }
 
     private static void CheckCasters(CamberTargetRequest request, ValidationContext<CamberTargetRequest> context)

@@ -8,7 +8,7 @@ namespace SetupService.Api.Handling.Cornering;
 internal static class CorneringAnswers
 {
     /// <summary>The answer of a turn that has an equilibrium.</summary>
-    public static CorneringAnswer Of(TurnedCar car, in SteadyTurn turn)
+    public static CorneringAnswer Of(CorneringEvaluation car, in SteadyTurn turn)
     {
         var row = TurnFigures.Row(car, turn);
         return new CorneringAnswer

@@ -18,7 +18,7 @@ internal static class CorneringChart
     private const double FurthestStop = 2.5;
 
     /// <summary>The picture.</summary>
-    public static string Draw(CorneringSweepRequest request, TurnedCar car, CorneringSweepAnswer answer, UnitSystem units)
+    public static string Draw(CorneringSweepRequest request, CorneringEvaluation car, CorneringSweepAnswer answer, UnitSystem units)
     {
         List<(double LateralG, TurnRow? Row)> turns =
         [
@@ -75,7 +75,7 @@ internal static class CorneringChart
     };
 
     /// <summary>Travel to the stops of both axles, mm, as far as they are near enough to be shown.</summary>
-    private static IEnumerable<double> Stops(TurnedCar car, CorneringSweepAnswer answer)
+    private static IEnumerable<double> Stops(CorneringEvaluation car, CorneringSweepAnswer answer)
     {
         var mostMm = answer.Rows.SelectMany(row => Enum.GetValues<WheelPosition>().Select(wheel => Math.Abs(At(row, wheel).TravelMm))).Max();
         var all = ((CarAxle[])[CarAxle.Front, CarAxle.Rear]).Select(car.Reading.Car.At).SelectMany(axle => new[] { axle.BumpLeftMm, -axle.DroopLeftMm });

@@ -44,7 +44,7 @@ internal static class CorneringEndpoints
             return body.Problem!;
         if (!Rules.Validate(request).IsValid || !VehicleReading.TryRead(request.Vehicle, out var vehicle))
             return body.Refuse();
-        if (TurnedCar.Of(request, vehicle, WorkBudget.Generous(cancellation)) is not { } car)
+        if (CorneringEvaluation.Of(request, vehicle, WorkBudget.Generous(cancellation)) is not { } car)
             return HandlingProblems.NoCorner(vehicle);
         var turn = car.Run.At(request.LateralG, out var obstacle);
         cancellation.ThrowIfCancellationRequested();
@@ -64,7 +64,7 @@ internal static class CorneringEndpoints
     private static bool TrySweep(
         Body<CorneringSweepRequest> body,
         CancellationToken cancellation,
-        [NotNullWhen(true)] out TurnedCar? car,
+        [NotNullWhen(true)] out CorneringEvaluation? car,
         [NotNullWhen(true)] out CorneringSweepAnswer? answer,
         [NotNullWhen(false)] out Problem? problem)
     {
@@ -79,7 +79,7 @@ internal static class CorneringEndpoints
             return false;
         }
 
-        car = TurnedCar.Of(request, vehicle, WorkBudget.Generous(cancellation));
+        car = CorneringEvaluation.Of(request, vehicle, WorkBudget.Generous(cancellation));
         if (car is null)
         {
             problem = HandlingProblems.NoCorner(vehicle);

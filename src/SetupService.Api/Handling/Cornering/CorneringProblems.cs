@@ -8,7 +8,7 @@ namespace SetupService.Api.Handling.Cornering;
 internal static class CorneringProblems
 {
     /// <summary>The only turn asked for, or the first of a sweep of which none is reached.</summary>
-    public static Problem NoEquilibrium(TurnRequest request, TurnedCar car, in CorneringObstacle obstacle, bool isOfSweep = false)
+    public static Problem NoEquilibrium(TurnRequest request, CorneringEvaluation car, in CorneringObstacle obstacle, bool isOfSweep = false)
     {
         var reason = CorneringWords.Reason(obstacle);
         var limits = new FaultLimits { Minimum = 0, Maximum = obstacle.LimitG, Unit = "g" };
@@ -17,7 +17,7 @@ internal static class CorneringProblems
             [.. Places(request, car, obstacle).Select(place => Fault.At(place, FaultCodes.Unreachable, reason, limits))]);
     }
 
-    private static IReadOnlyList<string> Places(TurnRequest request, TurnedCar car, in CorneringObstacle obstacle)
+    private static IReadOnlyList<string> Places(TurnRequest request, CorneringEvaluation car, in CorneringObstacle obstacle)
     {
         if (obstacle.Failure != CorneringFailure.TravelNotReached) return [obstacle.IsAtHeld ? "/heldLateralG" : "/lateralG"];
         var lacking = SuspensionReach.Lacking(car.Reading.Car, car.Path, obstacle.LateralG);

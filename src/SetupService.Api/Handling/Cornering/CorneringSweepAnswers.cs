@@ -9,7 +9,7 @@ namespace SetupService.Api.Handling.Cornering;
 internal static class CorneringSweepAnswers
 {
     /// <summary>The answer; null where not one turn has an equilibrium, with why the first has none.</summary>
-    public static CorneringSweepAnswer? Of(TurnedCar car, SweepRange range, CancellationToken cancellation, out CorneringObstacle? first)
+    public static CorneringSweepAnswer? Of(CorneringEvaluation car, SweepRange range, CancellationToken cancellation, out CorneringObstacle? first)
     {
         var turns = new List<SteadyTurn>(range.Count);
         var missed = new List<CorneringObstacle>();
@@ -34,7 +34,7 @@ internal static class CorneringSweepAnswers
         return turns.Count > 0 ? Of(car, turns, missed, unreachable) : null;
     }
 
-    private static CorneringSweepAnswer Of(TurnedCar car, List<SteadyTurn> turns, List<CorneringObstacle> missed, List<UnreachableTurnPart> unreachable)
+    private static CorneringSweepAnswer Of(CorneringEvaluation car, List<SteadyTurn> turns, List<CorneringObstacle> missed, List<UnreachableTurnPart> unreachable)
     {
         TurnRow[] rows = [.. turns.Select(turn => TurnFigures.Row(car, turn))];
         var hardest = Array.IndexOf(rows, rows.MaxBy(row => row.LateralG));
@@ -50,7 +50,7 @@ internal static class CorneringSweepAnswers
         };
     }
 
-    private static double? RollsOverAt(TurnedCar car, List<CorneringObstacle> missed, double hardestG)
+    private static double? RollsOverAt(CorneringEvaluation car, List<CorneringObstacle> missed, double hardestG)
     {
         var fallen = missed.FindIndex(one => one.Failure == CorneringFailure.RollsOver);
         return fallen >= 0 ? missed[fallen].LimitG : car.Run.RollOverWithin(hardestG, CorneringCautions.RollOverMarginG);

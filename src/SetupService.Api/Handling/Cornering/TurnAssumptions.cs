@@ -13,7 +13,7 @@ internal static class TurnAssumptions
     /// <param name="turns">The turns answered, one at least.</param>
     /// <param name="hardest">The one outputs are followed in.</param>
     /// <param name="place">JSON Pointer to it in the answer.</param>
-    public static AssumptionPart[] Of(TurnedCar car, IReadOnlyList<SteadyTurn> turns, in CorneringAttitude hardest, string place)
+    public static AssumptionPart[] Of(CorneringEvaluation car, IReadOnlyList<SteadyTurn> turns, in CorneringAttitude hardest, string place)
     {
         var (front, rear) = Outer(hardest.Demand.Turn);
         return Of(car, turns, hardest, ($"{place}/rollDeg", Inclination(front), Inclination(rear)));
@@ -23,7 +23,7 @@ internal static class TurnAssumptions
 
     /// <summary>The same for an answer that names these outputs otherwise.</summary>
     public static AssumptionPart[] Of(
-        TurnedCar car, IReadOnlyList<SteadyTurn> turns, in CorneringAttitude hardest, (string Roll, string FrontInclination, string RearInclination) outputs)
+        CorneringEvaluation car, IReadOnlyList<SteadyTurn> turns, in CorneringAttitude hardest, (string Roll, string FrontInclination, string RearInclination) outputs)
     {
         var turn = hardest;
         var effects = CorneringEffect.Compute(car.Reading, car.Path, turn.Demand.LateralG, car.HeldLateralG);

@@ -6,7 +6,7 @@ namespace SetupService.Api.Handling.Cornering;
 internal static class TurnFigures
 {
     /// <summary>The row of a turn.</summary>
-    public static TurnRow Row(TurnedCar car, in SteadyTurn turn)
+    public static TurnRow Row(CorneringEvaluation car, in SteadyTurn turn)
     {
         var attitude = turn.Attitude;
         var lateralG = attitude.Demand.LateralG;
@@ -27,7 +27,7 @@ internal static class TurnFigures
         };
     }
 
-    private static BalancePart Balance(TurnedCar car, in SteadyTurn turn) => new()
+    private static BalancePart Balance(CorneringEvaluation car, in SteadyTurn turn) => new()
     {
         FrontLoadTransferPct = turn.Attitude.FrontLoadTransferPct,
         UndersteerDegPerG = turn.UndersteerDegPerG,

@@ -9,7 +9,7 @@ namespace SetupService.Api.Handling.Ride;
 internal static class RideAnswers
 {
     /// <summary>The answer: of the car after the change where there is one.</summary>
-    public static RideAnswer Of(RiddenCar car, RiddenCar? before, DampingRange range) => new()
+    public static RideAnswer Of(RideEvaluation car, RideEvaluation? before, DampingRange range) => new()
     {
         Front = Axle(car, before, CarAxle.Front, range),
         Rear = Axle(car, before, CarAxle.Rear, range),
@@ -27,13 +27,13 @@ internal static class RideAnswers
         Cautions = CautionPart.Of(RideCautions.Build(car.Front, car.Rear)),
     };
 
-    private static FlatRidePart Flat(RiddenCar car)
+    private static FlatRidePart Flat(RideEvaluation car)
     {
         var flat = new FlatRide(car.Rear.RideFrequencyHz / car.Front.RideFrequencyHz);
         return new FlatRidePart { FrequencyRatio = flat.FrequencyRatio, IsFlat = flat.IsFlat, Text = RideWords.Flat(flat) };
     }
 
-    private static RideAxlePart Axle(RiddenCar car, RiddenCar? before, CarAxle at, DampingRange range)
+    private static RideAxlePart Axle(RideEvaluation car, RideEvaluation? before, CarAxle at, DampingRange range)
     {
         var isFront = at == CarAxle.Front;
         var axle = isFront ? car.Front : car.Rear;
@@ -43,7 +43,7 @@ internal static class RideAnswers
             MotionRatio = axle.MotionRatio,
             SpringForceN = axle.SpringForceN,
             WheelRateNPerMm = axle.WheelRateNPerMm,
-            WheelRates = [.. RideAxleMaker.RatesOverTravel(car.Stands, at).Select(one => new TravelRatePart { TravelMm = one.TravelMm, MotionRatio = one.MotionRatio, WheelRateNPerMm = one.WheelRateNPerMm })],
+            WheelRates = [.. RideAxleBuilder.RatesOverTravel(car.Stands, at).Select(one => new TravelRatePart { TravelMm = one.TravelMm, MotionRatio = one.MotionRatio, WheelRateNPerMm = one.WheelRateNPerMm })],
             TyreRateNPerMm = axle.TyreRateNPerMm,
             RideRateNPerMm = axle.RideRateNPerMm,
             RideFrequencyHz = axle.RideFrequencyHz,

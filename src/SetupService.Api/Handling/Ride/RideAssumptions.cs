@@ -15,7 +15,7 @@ internal static class RideAssumptions
         "A progressive spring or a digressive damper has other figures at other travels and speeds.");
 
     /// <summary>All of it.</summary>
-    public static AssumptionPart[] Of(RiddenCar car, RiddenCar? before)
+    public static AssumptionPart[] Of(RideEvaluation car, RideEvaluation? before)
     {
         var list = new List<AssumptionPart>();
         foreach (var one in car.Reading.Assumed) list.Add(Part(car, one));
@@ -29,7 +29,7 @@ internal static class RideAssumptions
 
         foreach (var at in (ReadOnlySpan<CarAxle>)[CarAxle.Front, CarAxle.Rear])
         {
-            if (before is null || !SpringStand.KeepsFreeLength(before.Stated.At(at).Spring, car.Stated.At(at).Spring)) continue;
+            if (before is null || !SpringHeight.KeepsFreeLength(before.Stated.At(at).Spring, car.Stated.At(at).Spring)) continue;
             list.Add(AssumptionPart.Of(new Assumption(
                 at == CarAxle.Front ? "/change/front/spring/freeLengthMm" : "/change/rear/spring/freeLengthMm", car.Stated.At(at).Spring.FreeLengthMm, null, "the spring before",
                 "The change gives another rate and no free length; the new spring is taken to be as long as the one before, which decides the ride height.")));
@@ -38,7 +38,7 @@ internal static class RideAssumptions
         return [.. list];
     }
 
-    private static AssumptionPart Part(RiddenCar car, AssumedInput one)
+    private static AssumptionPart Part(RideEvaluation car, AssumedInput one)
     {
         var lower = one.Input.Put(car.Stands, one.Lower);
         var upper = one.Input.Put(car.Stands, one.Upper);

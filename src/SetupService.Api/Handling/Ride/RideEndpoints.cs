@@ -26,7 +26,7 @@ internal static class RideEndpoints
             return body.Problem!;
         if (!Rules.Validate(request).IsValid || !VehicleReading.TryRead(request.Vehicle, out var vehicle))
             return body.Refuse();
-        if (RiddenCar.AsGiven(vehicle) is not { } car)
+        if (RideEvaluation.AsGiven(vehicle) is not { } car)
             return HandlingProblems.NoCorner(vehicle);
         var range = request.DampingRatioRange is { } asked ? new DampingRange(asked.Minimum, asked.Maximum, "the request") : DampingRange.RoadAndTrack;
         if (request.Change is null)

@@ -8,13 +8,13 @@ namespace SetupService.Api.Handling.Ride;
 internal static class RideGaps
 {
     /// <summary>Of the car, and of the car before where something was changed.</summary>
-    public static IEnumerable<UnknownPart> Of(RiddenCar car, RiddenCar? before) =>
+    public static IEnumerable<UnknownPart> Of(RideEvaluation car, RideEvaluation? before) =>
         Of(car, "").Concat(before is null ? [] : Of(before, "/before"));
 
-    private static IEnumerable<UnknownPart> Of(RiddenCar car, string place) =>
+    private static IEnumerable<UnknownPart> Of(RideEvaluation car, string place) =>
         Of(car, CarAxle.Front, $"{place}/front").Concat(Of(car, CarAxle.Rear, $"{place}/rear"));
 
-    private static IEnumerable<UnknownPart> Of(RiddenCar car, CarAxle at, string place)
+    private static IEnumerable<UnknownPart> Of(RideEvaluation car, CarAxle at, string place)
     {
         var (axle, heightMm) = at == CarAxle.Front ? (car.Front, car.HeightMm.Front) : (car.Rear, car.HeightMm.Rear);
         const string Damper = "needs bumpNsPerM and reboundNsPerM of the damper; a usual damper would be a guess";

@@ -16,7 +16,7 @@ internal static class WhatIfAnswers
         "Where a changed car asks more of its tyres than they give, their peak is scaled further until they hold it.");
 
     /// <summary>The answer.</summary>
-    public static WhatIfAnswer Of(WhatIfRequest request, TurnedCar car, in SteadyTurn turn, WhatIfOutcome asGiven, IReadOnlyList<WhatIfOutcome> alone, WhatIfOutcome together, IReadOnlyList<WhatIfCar> changed, UnitSystem units)
+    public static WhatIfAnswer Of(WhatIfRequest request, CorneringEvaluation car, in SteadyTurn turn, WhatIfOutcome asGiven, IReadOnlyList<WhatIfOutcome> alone, WhatIfOutcome together, IReadOnlyList<WhatIfCar> changed, UnitSystem units)
     {
         var given = Figures(asGiven.Figures);
         WhatIfStatePart[] states = [.. alone.Select((one, i) => State(Label(request.Changes[i], i), one, asGiven))];
@@ -40,7 +40,7 @@ internal static class WhatIfAnswers
         string.IsNullOrWhiteSpace(change.Label) ? FormattableString.Invariant($"change {index + 1}") : change.Label;
 
     /// <summary>What a change makes necessary to assume that the car as given told.</summary>
-    private static IEnumerable<AssumptionPart> OfChanges(HandlingCarReading given, IReadOnlyList<WhatIfCar> changed)
+    private static IEnumerable<AssumptionPart> OfChanges(ResolvedHandlingCar given, IReadOnlyList<WhatIfCar> changed)
     {
         for (var i = 0; i < changed.Count; i++)
         {

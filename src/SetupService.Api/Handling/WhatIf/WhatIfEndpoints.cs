@@ -64,7 +64,7 @@ internal static class WhatIfEndpoints
         answer = null;
         if (!Rules.Validate(request).IsValid || !VehicleReading.TryRead(request.Vehicle, out var vehicle))
             return body.Refuse();
-        if (WhatIfCar.Create(vehicle) is not { } car || TurnedCar.Of(request, vehicle, WorkBudget.Generous(cancellation)) is not { } turned)
+        if (WhatIfCar.Create(vehicle) is not { } car || CorneringEvaluation.Of(request, vehicle, WorkBudget.Generous(cancellation)) is not { } turned)
             return HandlingProblems.NoCorner(vehicle);
         if (turned.Run.At(request.LateralG, out var obstacle) is not { } turn)
             return CorneringProblems.NoEquilibrium(request, turned, obstacle!.Value);

@@ -11,7 +11,7 @@ namespace SetupService.Api.Wear.Diagnosis;
 /// <param name="Car">The car of the wear model with what is assumed of it; null where there is none.</param>
 /// <param name="NoModel">Why there is no wear model; null where there is one.</param>
 /// <param name="Today">The day of the readings.</param>
-internal sealed record DiagnosedCar(DiagnosisRequest Request, WearStudy Study, HandlingCarReading? Car, string? NoModel, DateOnly Today)
+internal sealed record DiagnosedCar(DiagnosisRequest Request, WearStudy Study, ResolvedHandlingCar? Car, string? NoModel, DateOnly Today)
 {
     /// <summary>The state of each tyre, in the request's order.</summary>
     public TyreCondition[] Conditions { get; } = DiagnosisReading.Conditions(Request, Today);
@@ -21,7 +21,7 @@ internal sealed record DiagnosedCar(DiagnosisRequest Request, WearStudy Study, H
     {
         var wear = DiagnosisReading.Case(request, vehicle);
         var why = vehicle is null ? "needs a vehicle with axle loads, tracks, wheelbase and springs" : Lacks(vehicle);
-        var car = why is null && vehicle is not null ? HandlingCarMaker.Make(vehicle) : null;
+        var car = why is null && vehicle is not null ? HandlingCarBuilder.Build(vehicle) : null;
         if (why is null && car is null) why = "the suspension's points do not hold the wheel where it is stated";
         if (why is null && wear.Use.TrackLaps is 0) (car, why) = (null, "the tyres are stated to have seen no track: camber short of the cornering is a matter of the track");
         var study = WearStudy.Compute(wear, car?.Car);
@@ -31,7 +31,7 @@ internal sealed record DiagnosedCar(DiagnosisRequest Request, WearStudy Study, H
 
     private static string? Lacks(Vehicle vehicle)
     {
-        var missing = HandlingCarMaker.Missing(vehicle).ToList();
+        var missing = HandlingCarBuilder.Missing(vehicle).ToList();
         if (vehicle.WheelbaseMm is null) missing.Add("/wheelbaseMm");
         if (missing.Count > 0) return "needs " + string.Join(", ", missing.Select(place => "/vehicle" + place));
         return LoadContradiction.Find(vehicle) is { Count: > 0 } contradictions ? contradictions[0].Message : null;

@@ -26,10 +26,10 @@ internal static class DiagnosisAnswers
             NextCheck = new NextCheckPart
             {
                 Check = (CheckWord)diagnosis.Next.Check,
-                Text = CheckWords.Describe(diagnosis.Next.Check),
+                Text = NextCheckWords.Describe(diagnosis.Next.Check),
                 ExpectedInformation = diagnosis.Next.ExpectedBits,
             },
-            Contradictions = [.. Contradictions.Find(study.Case, units).Select(one => new ContradictionPart { Position = (PositionWord?)one.Position, Text = one.Text })],
+            Contradictions = [.. ReadingContradictions.Find(study.Case, units).Select(one => new ContradictionPart { Position = (PositionWord?)one.Position, Text = one.Text })],
             Unknown = DiagnosisGaps.Of(car),
             Method = "wear-diagnosis",
             Edition = Edition.Current,

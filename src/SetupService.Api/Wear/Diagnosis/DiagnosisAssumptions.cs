@@ -53,8 +53,8 @@ internal static class DiagnosisAssumptions
     private static void OfModel(List<AssumptionPart> list, DiagnosedCar car)
     {
         if (car.Car is not { } reading) return;
-        if (car.Request.Use?.LateralG is null) list.Add(Part("/use/lateralG", TrackCorners.UsualLateralG, null, CommonPractice, "Corners of the track are taken at 1.1, 0.95 and 0.75 times this, left and right alike; the wear model counts what that misses as 0.7° of inclination."));
-        if (car.Request.Use?.CornerRadiusM is null) list.Add(Part("/use/cornerRadiusM", TrackCorners.UsualRadiusM, null, CommonPractice, "Tighter corners steer the wheels more, and lean them by their caster."));
+        if (car.Request.Use?.LateralG is null) list.Add(Part("/use/lateralG", TrackBends.UsualLateralG, null, CommonPractice, "Corners of the track are taken at 1.1, 0.95 and 0.75 times this, left and right alike; the wear model counts what that misses as 0.7° of inclination."));
+        if (car.Request.Use?.CornerRadiusM is null) list.Add(Part("/use/cornerRadiusM", TrackBends.UsualRadiusM, null, CommonPractice, "Tighter corners steer the wheels more, and lean them by their caster."));
         list.Add(Part("/use/leftShare", 0.5, null, Judgement, "Left and right corners are taken to be equally many; a track with more of one kind wears one side more."));
         list.AddRange(reading.Assumed.Select(one => AssumptionPart.Of(one.ToAssumption()) with { Plausible = new PlausiblePart { Lower = one.Lower, Upper = one.Upper } }));
         list.AddRange(reading.Notes.Select(AssumptionPart.Of));

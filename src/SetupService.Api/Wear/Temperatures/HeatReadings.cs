@@ -42,6 +42,6 @@ internal sealed record HeatReadings(TemperaturesRequest Request, Vehicle? Vehicl
         reading.TemperatureWindowC is { } window ? new TemperatureRange(window.From, window.To) : null);
 
     /// <summary>What a tyre's pressures tell; null where none is given.</summary>
-    public TyrePressure? PressureOf(TyreHeatDocument reading) => reading.PressureKpa is not { } pressures ? null : TyrePressureMaker.Build(
+    public TyrePressure? PressureOf(TyreHeatDocument reading) => reading.PressureKpa is not { } pressures ? null : TyrePressureBuilder.Build(
         pressures.ToDomain(), Conditions, LoadNeed.Compute(Vehicle, (WheelPosition)reading.Position), TreadOf(reading)?.MeanC);
 }

@@ -73,9 +73,9 @@ internal static class TemperaturesAssumptions
             list.Add(Part("/coldTemperatureC", PressureErrors.UsualColdErrorC, null, "judgement", "Value is one standard deviation, in °C, of taking the cold gas to be as warm as said; sun on one side or a drive to the track makes more."));
         if (tyres.Any(tyre => tyre.UntouchedHotKpa is not null || tyre.ColdNext is not null))
         {
-            list.Add(Part("/nextColdTemperatureC", TyrePressureMaker.Follows, null, CommonPractice, "Value is how many degrees the hot gas gets hotter for each degree the next session is: driven the same, its rise over the air stays. The ranges reach down to none.") with
+            list.Add(Part("/nextColdTemperatureC", TyrePressureBuilder.Follows, null, CommonPractice, "Value is how many degrees the hot gas gets hotter for each degree the next session is: driven the same, its rise over the air stays. The ranges reach down to none.") with
             {
-                Plausible = new PlausiblePart { Lower = TyrePressureMaker.LeastFollows, Upper = TyrePressureMaker.Follows },
+                Plausible = new PlausiblePart { Lower = TyrePressureBuilder.LeastFollows, Upper = TyrePressureBuilder.Follows },
             });
         }
     }

@@ -8,7 +8,7 @@ namespace SetupService.Api.Wear.Temperatures;
 /// <summary>Names what an answer on temperatures leaves null, and why.</summary>
 internal static class TemperaturesGaps
 {
-    private static readonly string OutsideTold = FormattableString.Invariant($"it would be outside {ToldPressures.LeastKpa} to {ToldPressures.MostKpa} kPa");
+    private static readonly string OutsideTold = FormattableString.Invariant($"it would be outside {PlausiblePressures.LeastKpa} to {PlausiblePressures.MostKpa} kPa");
 
     /// <summary>The gaps, in the order of the answer.</summary>
     public static UnknownPart[] Of(HeatReadings readings, TyreHeatPart[] tyres, TyrePressure?[] pressures, PairPart[] pairs)

@@ -9,7 +9,7 @@ public sealed record CamberDemand
     public required CarAxle Axle { get; init; }
 
     /// <summary>The corners; at least one with lateral acceleration and share above nothing.</summary>
-    public required IReadOnlyList<CornerShare> Corners { get; init; }
+    public required IReadOnlyList<BendShare> Corners { get; init; }
 
     /// <summary>Inclination to the road that the mean is to have, degrees; negative = top towards the car's centre.</summary>
     public double TargetInclinationDeg { get; init; }
@@ -21,8 +21,8 @@ public sealed record CamberDemand
     public double? HeldLateralG { get; init; }
 
     /// <summary>The hardest of the corners.</summary>
-    public CornerShare Hardest => Corners.MaxBy(corner => corner.Demand.LateralG);
+    public BendShare Hardest => Corners.MaxBy(corner => corner.Demand.LateralG);
 
     /// <summary>The tightest of the corners that have a share and lateral acceleration.</summary>
-    public CornerShare Tightest => Corners.Where(corner => corner.Share > 0 && corner.Demand.LateralG > 0).MinBy(corner => corner.Demand.RadiusM);
+    public BendShare Tightest => Corners.Where(corner => corner.Share > 0 && corner.Demand.LateralG > 0).MinBy(corner => corner.Demand.RadiusM);
 }

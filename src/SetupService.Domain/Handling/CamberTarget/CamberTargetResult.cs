@@ -24,7 +24,7 @@ public sealed record CamberTargetResult
     public required double? MeanInclinationAtNearestDeg { get; init; }
 
     /// <summary>Every corner with the camber wanted, the hardest first.</summary>
-    public required IReadOnlyList<CornerWork> Corners { get; init; }
+    public required IReadOnlyList<BendWork> Corners { get; init; }
 
     /// <summary>How the camber wanted moves with each input that moves it, the most telling first.</summary>
     public required IReadOnlyList<CamberSensitivity> Sensitivities { get; init; }

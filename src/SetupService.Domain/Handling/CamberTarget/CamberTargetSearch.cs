@@ -24,15 +24,15 @@ public sealed class CamberTargetSearch
     // Nearer cambers tell the search's own rounding, not slopes.
     private const double LeastLearntDeg = 1e-4;
 
-    private readonly HandlingCarReading _reading;
+    private readonly ResolvedHandlingCar _reading;
     private readonly CamberDemand _demand;
-    private readonly CornerSeries _series;
+    private readonly BendSeries _series;
     private readonly WorkBudget? _budget;
 
-    private CamberTargetSearch(HandlingCarReading reading, CamberDemand demand, WorkBudget? budget)
+    private CamberTargetSearch(ResolvedHandlingCar reading, CamberDemand demand, WorkBudget? budget)
     {
         (_reading, _demand, _budget) = (reading, demand, budget);
-        _series = new CornerSeries(demand, budget);
+        _series = new BendSeries(demand, budget);
     }
 
     /// <summary>Only the camber, degrees, of both wheels; null with the failure where there is none.</summary>
@@ -48,7 +48,7 @@ public sealed class CamberTargetSearch
     /// <param name="castersDeg">Other casters to answer for; the present one is answered too.</param>
     /// <param name="budget">Work allowed; null = any.</param>
     /// <param name="failure">Why there is none.</param>
-    public static CamberTargetResult? Solve(HandlingCarReading reading, CamberDemand demand, IReadOnlyList<double> castersDeg, WorkBudget? budget, out CamberTargetFailure? failure)
+    public static CamberTargetResult? Solve(ResolvedHandlingCar reading, CamberDemand demand, IReadOnlyList<double> castersDeg, WorkBudget? budget, out CamberTargetFailure? failure)
     {
         ArgumentNullException.ThrowIfNull(reading);
         ArgumentNullException.ThrowIfNull(demand);
@@ -65,7 +65,7 @@ public sealed class CamberTargetSearch
             return null;
         }
 
-        var now = CornerSeries.MeanDeg(worksNow, null)!.Value;
+        var now = BendSeries.MeanDeg(worksNow, null)!.Value;
         if (Find(car, null, out failure) is not { } found) return null;
         var set = With(car, found.CamberDeg);
         if (_series.Works(set) is not { } works) return Spent(out failure);
@@ -116,7 +116,7 @@ public sealed class CamberTargetSearch
                 return null;
             }
 
-            var off = CornerSeries.MeanDeg(works, null)!.Value - _demand.TargetInclinationDeg;
+            var off = BendSeries.MeanDeg(works, null)!.Value - _demand.TargetInclinationDeg;
             if (before is { } last && Math.Abs(camber - last.CamberDeg) > LeastLearntDeg) perCamber = (off - last.OffDeg) / (camber - last.CamberDeg);
             if (Math.Abs(off) <= AgreedDeg) return (camber, perCamber);
             before = (camber, off);
@@ -159,11 +159,11 @@ public sealed class CamberTargetSearch
         const double errorG = 0.03;
         const double errorOfRadius = 0.1;
         var hardest = _demand.Hardest.Demand;
-        var harder = new CornerSeries(_demand with { Corners = [.. _demand.Corners.Select(one => one.Harder(1 + step))] }, _budget);
+        var harder = new BendSeries(_demand with { Corners = [.. _demand.Corners.Select(one => one.Harder(1 + step))] }, _budget);
         if (harder.VariedMeanDeg(car) is { } moved)
             list.Add(new("/lateralG", "G", hardest.LateralG, slopes.TakingBack(moved - mean) / (step * hardest.LateralG), errorG));
         var tightest = _demand.Tightest.Demand;
-        var wider = new CornerSeries(_demand with { Corners = [.. _demand.Corners.Select(one => one with { Demand = one.Demand with { RadiusM = one.Demand.RadiusM * (1 + step) } })] }, _budget);
+        var wider = new BendSeries(_demand with { Corners = [.. _demand.Corners.Select(one => one with { Demand = one.Demand with { RadiusM = one.Demand.RadiusM * (1 + step) } })] }, _budget);
         if (wider.VariedMeanDeg(car) is { } widened)
             list.Add(new("/cornerRadiusM", "M", tightest.RadiusM, slopes.TakingBack(widened - mean) / (step * tightest.RadiusM), errorOfRadius * tightest.RadiusM));
         return list;
@@ -190,17 +190,17 @@ public sealed class CamberTargetSearch
     }
 
     private double? MeanDeg(HandlingCar car, double camberDeg) =>
-        _series.Works(With(car, camberDeg)) is { } works ? CornerSeries.MeanDeg(works, null) : null;
+        _series.Works(With(car, camberDeg)) is { } works ? BendSeries.MeanDeg(works, null) : null;
 
-    private double? OneSide(CornerWork[] works, double camberDeg, double perCamber, TurnDirection turn) =>
-        CornerSeries.MeanDeg(works, turn) is { } mean ? camberDeg - ((mean - _demand.TargetInclinationDeg) / perCamber) : null;
+    private double? OneSide(BendWork[] works, double camberDeg, double perCamber, TurnDirection turn) =>
+        BendSeries.MeanDeg(works, turn) is { } mean ? camberDeg - ((mean - _demand.TargetInclinationDeg) / perCamber) : null;
 
     private double? CamberFor(HandlingCar car, double casterDeg, (double CamberDeg, double PerCamber) found, HandlingInput caster) =>
         Find(caster.Put(car, casterDeg), found.CamberDeg, out _)?.CamberDeg;
 
     private double? SavedInTightest(HandlingCar car)
     {
-        var tightest = new CornerSeries(_demand with { Corners = [_demand.Tightest] }, _budget);
+        var tightest = new BendSeries(_demand with { Corners = [_demand.Tightest] }, _budget);
         var caster = HandlingInputs.For(_demand.Axle).Caster;
         var camber = HandlingInputs.For(_demand.Axle).Camber;
         return tightest.VariedMeanDeg(car) is { } now

@@ -19,7 +19,7 @@ public static class CorneringAssumptions
     /// <param name="leastPeakScale">The least by which the tyres' peak was scaled in what is answered.</param>
     /// <param name="mostPeakScale">The most.</param>
     /// <param name="heldLateralG">What the tyres are said to hold, g, or null.</param>
-    public static IReadOnlyList<Assumption> Build(HandlingCarReading reading, double leastPeakScale, double mostPeakScale, double? heldLateralG)
+    public static IReadOnlyList<Assumption> Build(ResolvedHandlingCar reading, double leastPeakScale, double mostPeakScale, double? heldLateralG)
     {
         ArgumentNullException.ThrowIfNull(reading);
         var list = new List<Assumption>(reading.Notes);

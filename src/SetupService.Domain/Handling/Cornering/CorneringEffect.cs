@@ -10,7 +10,7 @@ namespace SetupService.Domain.Handling.Cornering;
 public sealed record CorneringEffect(AssumedInput Assumed, CorneringAttitude? AtLower, CorneringAttitude? AtUpper)
 {
     /// <summary>Works a turn anew for both ends of every assumed input's range, the others as they are: every output moves by one solution.</summary>
-    public static IReadOnlyList<CorneringEffect> Compute(HandlingCarReading reading, TurnPath path, double lateralG, double? heldLateralG)
+    public static IReadOnlyList<CorneringEffect> Compute(ResolvedHandlingCar reading, TurnPath path, double lateralG, double? heldLateralG)
     {
         ArgumentNullException.ThrowIfNull(reading);
         return [.. reading.Assumed.Select(one => new CorneringEffect(one, With(one, one.Lower), With(one, one.Upper)))];

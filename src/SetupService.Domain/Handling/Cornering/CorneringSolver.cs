@@ -75,7 +75,7 @@ public sealed class CorneringSolver
     /// <returns>Null where it is solved, else why not.</returns>
     public CorneringFailure? Solve(double lateralG, double radiusM, double leastPeakScale = 1, bool isPeakHeld = false)
     {
-        var grip = new PeakRule(leastPeakScale, isPeakHeld);
+        var grip = new PeakScaling(leastPeakScale, isPeakHeld);
         BeyondReadings = null;
         if (Settle(lateralG, radiusM, grip) is null) return Reached();
 
@@ -146,7 +146,7 @@ public sealed class CorneringSolver
         (_rollRad, _steer, _centreStationMm, _peakScale, _isUnguided) = (0, 0, 0, 1, true);
     }
 
-    private CorneringFailure? Settle(double lateralG, double radiusM, in PeakRule grip)
+    private CorneringFailure? Settle(double lateralG, double radiusM, in PeakScaling grip)
     {
         var acceleration = lateralG * HandlingCar.StandardGravity;
         _front.Demand(acceleration);
@@ -201,7 +201,7 @@ public sealed class CorneringSolver
     /// <param name="radiusMm">Radius.</param>
     /// <param name="grip">How far the peak may be scaled.</param>
     /// <param name="predictedSteer">How far the tyres are taken to be steered beyond the wheels.</param>
-    private SteerFound? Steer(double acceleration, double radiusMm, in PeakRule grip, double predictedSteer)
+    private SteerSolution? Steer(double acceleration, double radiusMm, in PeakScaling grip, double predictedSteer)
     {
         var centreMm = CentreMm(radiusMm);
         var rear = _rear.Tyres(_peakScale, _centreStationMm, centreMm);
@@ -236,7 +236,7 @@ public sealed class CorneringSolver
     /// Finds steer and side forces where a step leads, so that they do not run after it; null where that cannot be told, those of the
     /// present stand then stay.
     /// </summary>
-    private SteerFound? SteerAhead(in BodyChange change, double cos, double acceleration, double radiusMm, in PeakRule grip)
+    private SteerSolution? SteerAhead(in BodyChange change, double cos, double acceleration, double radiusMm, in PeakScaling grip)
     {
         var rollRad = change.RollSine / cos;
         if (!_front.TryPredict(change.Front, change.FrontHeaveMm, change.RollSine, rollRad, change.Steer)

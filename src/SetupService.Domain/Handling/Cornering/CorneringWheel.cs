@@ -81,7 +81,7 @@ internal sealed class CorneringWheel
     public double InclinationDeg { get; private set; }
 
     /// <summary>How the tyre is taken to stand: as the wheel does, or as a step leads it to.</summary>
-    public TyreStance Stance { get; private set; }
+    public TyrePose Stance { get; private set; }
 
     /// <summary>Rise of the contact per mm of travel, against the ground.</summary>
     public double Rise { get; private set; }

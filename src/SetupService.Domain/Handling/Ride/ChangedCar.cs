@@ -42,7 +42,7 @@ public sealed record ChangedCar(HandlingCar Car, double? FrontHeightMm, double? 
         // Both at the height before: what a changed height is stated to be is not to be changed again by it.
         var atOldHeight = after.With(at, after.At(at) with { RideHeightChangeMm = before.At(at).RideHeightChangeMm });
         if (!TryForce(before, at, out var forceBefore, out var ratio) || !TryForce(atOldHeight, at, out var forceAfter, out _)) return false;
-        heightMm = SpringStand.HeightChangeMm(
+        heightMm = SpringHeight.HeightChangeMm(
             springBefore, forceBefore, springAfter, forceAfter, ratio, before.At(at).ReboundTravelMm);
         return true;
     }

@@ -47,8 +47,8 @@ public sealed class WhatIfStudy
 
     private WhatIfOutcome? Outcome(WhatIfCar car, HandlingCar stands, double? frontHeightMm, double? rearHeightMm)
     {
-        if (RideAxleMaker.Build(stands, CarAxle.Front, car.Stated.Front) is not { } front
-            || RideAxleMaker.Build(stands, CarAxle.Rear, car.Stated.Rear) is not { } rear
+        if (RideAxleBuilder.Build(stands, CarAxle.Front, car.Stated.Front) is not { } front
+            || RideAxleBuilder.Build(stands, CarAxle.Rear, car.Stated.Rear) is not { } rear
             || CorneringSolver.Create(stands, _demand.Turn) is not { } solver) return null;
         if (_stand is not null) solver.StartFrom(_stand);
         var turn = SteadyTurn.WithPeak(solver, _demand, _peakScale, out var failure);

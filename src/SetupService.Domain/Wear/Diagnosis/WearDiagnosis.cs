@@ -51,7 +51,7 @@ public sealed class WearDiagnosis
         var axles = new AxleFinding[looked.Length];
         for (var i = 0; i < looked.Length; i++)
         {
-            var signs = AxleSignsReading.Extract(wear, looked[i], camberShortDeg?.Invoke(looked[i]));
+            var signs = EvidenceExtractor.Extract(wear, looked[i], camberShortDeg?.Invoke(looked[i]));
             axles[i] = new(looked[i], signs, AxlePosterior.Compute(signs, looked[i], share, wear.Vehicle.DrivenAxle));
         }
 

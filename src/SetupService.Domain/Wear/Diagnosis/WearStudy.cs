@@ -22,7 +22,7 @@ public sealed record WearStudy(WearCase Case, WearDiagnosis Diagnosis, LearnedTr
     public static WearStudy Compute(WearCase wear, HandlingCar? car)
     {
         ArgumentNullException.ThrowIfNull(wear);
-        if (car is null || wear.Use.TrackLaps is 0 || TrackCorners.Solve(car, wear.Vehicle, wear.Use) is not { } use) return new(wear, WearDiagnosis.Compute(wear), null, null);
+        if (car is null || wear.Use.TrackLaps is 0 || TrackBends.Solve(car, wear.Vehicle, wear.Use) is not { } use) return new(wear, WearDiagnosis.Compute(wear), null, null);
         var front = Learn(use.Front, WheelPosition.FrontLeft, WheelPosition.FrontRight);
         var rear = Learn(use.Rear, WheelPosition.RearLeft, WheelPosition.RearRight);
 

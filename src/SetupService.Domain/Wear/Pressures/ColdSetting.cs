@@ -18,9 +18,9 @@ public readonly record struct ColdSetting(Uncertainty? NeededKpa, double? SetKpa
         ArgumentNullException.ThrowIfNull(hotFor);
         var isHeld = leastKpa > neededKpa.Value;
         var setKpa = isHeld ? leastKpa!.Value : neededKpa.Value;
-        var isTold = ToldPressures.Include(setKpa);
+        var isTold = PlausiblePressures.Include(setKpa);
         return new ColdSetting(
-            ToldPressures.Include(neededKpa.Value) ? neededKpa : null,
+            PlausiblePressures.Include(neededKpa.Value) ? neededKpa : null,
             isTold ? setKpa : null,
             isTold ? hotFor(setKpa) : null,
             isHeld);

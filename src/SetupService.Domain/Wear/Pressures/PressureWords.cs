@@ -71,7 +71,7 @@ public static class PressureWords
         var aimKpa = tyre.Reading.AimHotKpa ?? 0;
         if (setting is not { SetKpa: { } setKpa, HotThenKpa: { } hot })
         {
-            return Prose.Write(units, $"{when} {aimKpa:kPa} hot would need a cold pressure outside {ToldPressures.LeastKpa:kPa} to {ToldPressures.MostKpa:kPa}; it is not told, and the aim or the readings should be looked at.");
+            return Prose.Write(units, $"{when} {aimKpa:kPa} hot would need a cold pressure outside {PlausiblePressures.LeastKpa:kPa} to {PlausiblePressures.MostKpa:kPa}; it is not told, and the aim or the readings should be looked at.");
         }
 
         if (setting.IsHeldByLoad)

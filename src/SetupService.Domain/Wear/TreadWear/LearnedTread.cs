@@ -55,7 +55,7 @@ public sealed class LearnedTread
     public static LearnedTread? Fit(AxleUse axle, TyreReading? left, TyreReading? right, double roadKm, double trackKm)
     {
         ArgumentNullException.ThrowIfNull(axle);
-        var readings = new List<TreadDepthRead>();
+        var readings = new List<TreadDepthObservation>();
         Add(left, isLeft: true);
         Add(right, isLeft: false);
         var (parameters, errors) = (new double[Count], new double[Count]);

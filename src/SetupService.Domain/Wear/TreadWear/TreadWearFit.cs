@@ -9,11 +9,11 @@ namespace SetupService.Domain.Wear.TreadWear;
 internal readonly ref struct TreadWearFit : IFittedModel
 {
     private readonly AxleUse _axle;
-    private readonly TreadDepthRead[] _readings;
+    private readonly TreadDepthObservation[] _readings;
     private readonly double _roadKm;
     private readonly double _trackKm;
 
-    public TreadWearFit(AxleUse axle, TreadDepthRead[] readings, double roadKm, double trackKm) =>
+    public TreadWearFit(AxleUse axle, TreadDepthObservation[] readings, double roadKm, double trackKm) =>
         (_axle, _readings, _roadKm, _trackKm) = (axle, readings, roadKm, trackKm);
 
     /// <inheritdoc />

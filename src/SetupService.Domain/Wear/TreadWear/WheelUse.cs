@@ -4,7 +4,7 @@ namespace SetupService.Domain.Wear.TreadWear;
 public sealed record WheelUse
 {
     /// <summary>The corners of the track.</summary>
-    public required IReadOnlyList<CornerState> Corners { get; init; }
+    public required IReadOnlyList<BendLoad> Corners { get; init; }
 
     /// <summary>Static camber, degrees.</summary>
     public required double CamberDeg { get; init; }

@@ -18,17 +18,17 @@ internal static class AnyDemand
         from camber in Gen.Double[-3, 0.5]
         select Made(springs, bars, height, rollCentre, camber);
 
-    public static Gen<CornerShare[]> Mixes =>
+    public static Gen<BendShare[]> Mixes =>
         (from lateralG in Gen.Double[0.2, 0.95]
          from radiusM in Gen.Double[12, 200]
          from share in Gen.Double[1, 50]
          from isLeft in Gen.Bool
-         select new CornerShare(new(lateralG, radiusM, isLeft ? TurnDirection.Left : TurnDirection.Right), share)).Array[1, 5];
+         select new BendShare(new(lateralG, radiusM, isLeft ? TurnDirection.Left : TurnDirection.Right), share)).Array[1, 5];
 
-    public static CamberDemand Of(CornerShare[] corners, CarAxle axle = CarAxle.Front, double targetDeg = 0) =>
+    public static CamberDemand Of(BendShare[] corners, CarAxle axle = CarAxle.Front, double targetDeg = 0) =>
         new() { Axle = axle, Corners = corners, TargetInclinationDeg = targetDeg };
 
-    public static CornerShare Corner(double lateralG, double radiusM, TurnDirection turn = TurnDirection.Left, double share = 1) =>
+    public static BendShare Corner(double lateralG, double radiusM, TurnDirection turn = TurnDirection.Left, double share = 1) =>
         new(new(lateralG, radiusM, turn), share);
 
     /// <summary>Both wheels of an axle set alike.</summary>

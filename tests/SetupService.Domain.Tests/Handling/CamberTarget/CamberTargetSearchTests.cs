@@ -46,7 +46,7 @@ public sealed class CamberTargetSearchTests
         Gen.Select(AnyDemand.Cars, AnyDemand.Mixes, Gen.Double[0.1, 0.9]).Sample((car, corners, part) =>
         {
             var first = corners[0];
-            CornerShare[] split = [first with { Share = first.Share * part }, first with { Share = first.Share * (1 - part) }, .. corners[1..]];
+            BendShare[] split = [first with { Share = first.Share * part }, first with { Share = first.Share * (1 - part) }, .. corners[1..]];
             var one = CamberTargetSearch.CamberDeg(car, AnyDemand.Of(corners), out _);
             if (one is not null) Assert.Equal(one.Value, CamberTargetSearch.CamberDeg(car, AnyDemand.Of(split), out _)!.Value, 1e-7);
         }, iter: 60);
@@ -136,7 +136,7 @@ public sealed class CamberTargetSearchTests
         CamberTargetSearch.Solve(new(car, [], []), demand, [], default, out failure);
 
     /// <summary>Every corner from rest, by a solver of its own, weighted by share times load times slip.</summary>
-    private static double MeanDeg(HandlingCar car, CornerShare[] corners, CarAxle axle, double peakScale)
+    private static double MeanDeg(HandlingCar car, BendShare[] corners, CarAxle axle, double peakScale)
     {
         var (sum, work) = (0.0, 0.0);
         foreach (var (demand, share, _) in corners)
@@ -151,7 +151,7 @@ public sealed class CamberTargetSearchTests
         return sum / work;
     }
 
-    private static bool IsSeated(HandlingCar car, CornerShare[] corners) => corners.All(corner =>
+    private static bool IsSeated(HandlingCar car, BendShare[] corners) => corners.All(corner =>
     {
         var solver = CorneringSolver.Create(car, corner.Demand.Turn)!;
         if (solver.Solve(corner.Demand.LateralG, corner.Demand.RadiusM) is not null) return false;
@@ -159,6 +159,6 @@ public sealed class CamberTargetSearchTests
         return ((WheelAttitude[])[turn.FrontLeft, turn.FrontRight, turn.RearLeft, turn.RearRight]).All(wheel => wheel.LoadN > 300);
     });
 
-    private static CornerShare Mirrored(CornerShare corner) =>
+    private static BendShare Mirrored(BendShare corner) =>
         corner with { Demand = corner.Demand with { Turn = corner.Demand.Turn == TurnDirection.Left ? TurnDirection.Right : TurnDirection.Left } };
 }

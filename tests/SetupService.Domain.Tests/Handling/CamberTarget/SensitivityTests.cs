@@ -63,7 +63,7 @@ public sealed class SensitivityTests
     {
         var input = HandlingInputs.Front.RollCentreHeight;
         AssumedInput assumed = new(input, 70, -20, 160, "a test", "a test");
-        var loose = CamberTargetSearch.Solve(new HandlingCarReading(Car(), [assumed], []), Demand, [], default, out _)!;
+        var loose = CamberTargetSearch.Solve(new ResolvedHandlingCar(Car(), [assumed], []), Demand, [], default, out _)!;
 
         Assert.True(loose.StaticCamberDeg.StandardError > Result().StaticCamberDeg.StandardError);
         Assert.Equal(180 / (2 * 1.6448536269514722), loose.Sensitivities.Single(one => one.Place == "/vehicle/front/rollCentreHeightMm").StandardError, 1e-9);
@@ -75,7 +75,7 @@ public sealed class SensitivityTests
         return car with { Front = car.Front with { CamberComplianceDegPerKn = 0.1, ToeComplianceDegPerKn = 0.03, LeftToeDeg = 0.1, RightToeDeg = 0.1 } };
     }
 
-    private static CamberTargetResult Result() => CamberTargetSearch.Solve(new HandlingCarReading(Car(), [], []), Demand, [], default, out _)!;
+    private static CamberTargetResult Result() => CamberTargetSearch.Solve(new ResolvedHandlingCar(Car(), [], []), Demand, [], default, out _)!;
 
     private static double Camber(HandlingCar car) => CamberTargetSearch.CamberDeg(car, Demand, out _)!.Value;
 

@@ -34,9 +34,9 @@ public sealed class RidePropertiesTests
         {
             var before = new Spring { RateNPerMm = spring.RateNPerMm, FreeLengthMm = free };
             var after = new Spring { RateNPerMm = newRate, FreeLengthMm = newFree };
-            var there = SpringStand.HeightChangeMm(before, forceN, after, forceN, spring.Ratio, null)!.Value;
+            var there = SpringHeight.HeightChangeMm(before, forceN, after, forceN, spring.Ratio, null)!.Value;
             Assert.Equal(((newFree - (forceN / newRate)) - (free - (forceN / spring.RateNPerMm))) / spring.Ratio, there, 1e-9);
-            Assert.Equal(0, there + SpringStand.HeightChangeMm(after, forceN, before, forceN, spring.Ratio, null)!.Value, 1e-9);
+            Assert.Equal(0, there + SpringHeight.HeightChangeMm(after, forceN, before, forceN, spring.Ratio, null)!.Value, 1e-9);
         }, iter: 200);
 
     [Fact]
@@ -45,13 +45,13 @@ public sealed class RidePropertiesTests
         {
             var before = new Spring { RateNPerMm = spring.RateNPerMm, PreloadMm = preload };
             var after = before with { PreloadMm = preload + more + 0.1 };
-            Assert.Equal((more + 0.1) / spring.Ratio, SpringStand.HeightChangeMm(before, 3000, after, 3000, spring.Ratio, null)!.Value, 1e-9);
+            Assert.Equal((more + 0.1) / spring.Ratio, SpringHeight.HeightChangeMm(before, 3000, after, 3000, spring.Ratio, null)!.Value, 1e-9);
         }, iter: 200);
 
     private static RideAxle Axle(double rateNPerMm, double motionRatio)
     {
         var car = WorkedCar.Make();
         car = car with { Front = car.Front with { SpringRateNPerMm = rateNPerMm, MotionRatio = motionRatio } };
-        return RideAxleMaker.Build(car, CarAxle.Front, new Axle { Damper = new Damper { BumpNsPerM = 1500, ReboundNsPerM = 3000 } })!;
+        return RideAxleBuilder.Build(car, CarAxle.Front, new Axle { Damper = new Damper { BumpNsPerM = 1500, ReboundNsPerM = 3000 } })!;
     }
 }

@@ -112,7 +112,7 @@ public sealed class TreadWearTests
     {
         var car = WorkedCar.Make();
         var front = car.Front with { LeftCamberDeg = camberDeg, RightCamberDeg = camberDeg };
-        return TrackCorners.Solve(car with { Front = front }, new Vehicle(), Use)!.Value.Front;
+        return TrackBends.Solve(car with { Front = front }, new Vehicle(), Use)!.Value.Front;
     }
 
     private static TyreReading[] Read(AxleUse axle, double outerMm, double centreMm, double innerMm) =>

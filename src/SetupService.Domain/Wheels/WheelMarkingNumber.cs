@@ -3,7 +3,7 @@ using System.Globalization;
 namespace SetupService.Domain.Wheels;
 
 /// <summary>Values of the numbers found in wheel texts; the expressions that found them have checked their form.</summary>
-internal static class MarkingNumber
+internal static class WheelMarkingNumber
 {
     /// <summary>A number with a decimal point or comma.</summary>
     public static double Decimal(string digits) =>

@@ -5,7 +5,7 @@ using SetupService.Domain.Wear.Readings;
 namespace SetupService.Domain.Wear.Diagnosis;
 
 /// <summary>Finds readings that contradict each other.</summary>
-public static class Contradictions
+public static class ReadingContradictions
 {
     private const double ToeBeyondDoubtDeg = 0.12;
     private const double HeatBeyondDoubtC = 10;
@@ -16,10 +16,10 @@ public static class Contradictions
     private const double GaugeKpa = 5;
 
     /// <summary>All of a case.</summary>
-    public static IReadOnlyList<Contradiction> Find(WearCase wear, UnitSystem units)
+    public static IReadOnlyList<ReadingContradiction> Find(WearCase wear, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(wear);
-        var list = new List<Contradiction>();
+        var list = new List<ReadingContradiction>();
         foreach (var tyre in wear.Tyres)
         {
             Feather(list, tyre, wear.Vehicle.At(tyre.Axle), units);
@@ -31,7 +31,7 @@ public static class Contradictions
         return list;
     }
 
-    private static void Feather(List<Contradiction> list, TyreReading tyre, Axle axle, UnitSystem units)
+    private static void Feather(List<ReadingContradiction> list, TyreReading tyre, Axle axle, UnitSystem units)
     {
         if (tyre.Patterns is not { } patterns) return;
         var (inboard, outboard) = (patterns.Contains(TreadPattern.FeatheredSharpInboard), patterns.Contains(TreadPattern.FeatheredSharpOutboard));
@@ -48,13 +48,13 @@ public static class Contradictions
             list.Add(new(tyre.Position, Prose.Write(units, $"Edges sharp away from the car tell of toe-out, but the wheel is stated to toe in by {toeDeg:deg}: one of the two is read wrongly, or the toe moves when the wheel is loaded.")));
     }
 
-    private static void Pressure(List<Contradiction> list, TyreReading tyre, UnitSystem units)
+    private static void Pressure(List<ReadingContradiction> list, TyreReading tyre, UnitSystem units)
     {
         if (tyre.Pressure is not { ColdKpa: { } coldKpa, HotKpa: { } hotKpa } || hotKpa >= coldKpa - GaugeKpa) return;
         list.Add(new(tyre.Position, Prose.Write(units, $"Hot it is stated to have {hotKpa:kPa}, less than the {coldKpa:kPa} cold: a tyre that warms gains pressure. It was bled, leaks, or was read wrongly.")));
     }
 
-    private static void Heat(List<Contradiction> list, TyreReading tyre, UnitSystem units)
+    private static void Heat(List<ReadingContradiction> list, TyreReading tyre, UnitSystem units)
     {
         if (tyre.TemperatureC is not { } heat || TreadFigures.Compute(tyre) is not { } figures) return;
         var (tiltC, tilt) = (heat.Outer - heat.Inner, figures.Tilt.Value);
@@ -63,7 +63,7 @@ public static class Contradictions
         list.Add(new(tyre.Position, Prose.Write(units, $"The {hotter} shoulder is {Math.Abs(tiltC):cDiff} hotter, but the {worn} one is worn more: heat tells of the last laps, wear of the tyre's whole life. Either its setting or its place was changed since, or one was read from the other side.")));
     }
 
-    private static void History(List<Contradiction> list, TyreReading tyre, in WearUse use, UnitSystem units)
+    private static void History(List<ReadingContradiction> list, TyreReading tyre, in WearUse use, UnitSystem units)
     {
         var (roadKm, laps) = (0.0, 0.0);
         foreach (var leg in tyre.History) (roadKm, laps) = (roadKm + (leg.RoadKm ?? 0), laps + (leg.TrackLaps ?? 0));

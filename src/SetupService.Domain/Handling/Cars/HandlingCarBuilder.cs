@@ -6,7 +6,7 @@ using SetupService.Domain.Vehicles;
 namespace SetupService.Domain.Handling.Cars;
 
 /// <summary>Makes a car ready for the handling model: what is given is taken, what is missing is filled from <see cref="TypicalValues"/> and listed.</summary>
-public static class HandlingCarMaker
+public static class HandlingCarBuilder
 {
     /// <summary>
     /// What the model cannot do without and the car lacks, each as a JSON Pointer within the vehicle: loads, tracks and spring rates.
@@ -28,13 +28,13 @@ public static class HandlingCarMaker
     }
 
     /// <summary>The car; null where <see cref="Missing"/> names something, or its readings or points make no corner.</summary>
-    public static HandlingCarReading? Make(Vehicle vehicle)
+    public static ResolvedHandlingCar? Build(Vehicle vehicle)
     {
         if (Missing(vehicle).Count > 0) return null;
         var assumed = new List<AssumedInput>();
         var notes = new List<Assumption>();
-        var front = AxleMaker.Make(vehicle, CarAxle.Front, assumed, notes);
-        var rear = AxleMaker.Make(vehicle, CarAxle.Rear, assumed, notes);
+        var front = HandlingAxleBuilder.Build(vehicle, CarAxle.Front, assumed, notes);
+        var rear = HandlingAxleBuilder.Build(vehicle, CarAxle.Rear, assumed, notes);
         if (front is null || rear is null) return null;
         if (StaticLoads.AreHalved(vehicle, CarAxle.Front) || StaticLoads.AreHalved(vehicle, CarAxle.Rear)) notes.Add(HalvedLoads);
         return new(new HandlingCar

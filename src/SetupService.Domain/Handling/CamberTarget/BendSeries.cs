@@ -8,16 +8,16 @@ namespace SetupService.Domain.Handling.CamberTarget;
 /// The outer wheel of an axle in every corner of a demand, for cars that are like each other: each is solved from where the last stood in the same
 /// corner. Not safe for several threads.
 /// </summary>
-internal sealed class CornerSeries
+internal sealed class BendSeries
 {
     private readonly CamberDemand _demand;
     private readonly WorkBudget? _budget;
-    private readonly CornerShare[] _corners;
+    private readonly BendShare[] _corners;
     private readonly CorneringSolver?[] _stands;
     private CorneringSolver? _left;
     private CorneringSolver? _right;
 
-    public CornerSeries(CamberDemand demand, WorkBudget? budget)
+    public BendSeries(CamberDemand demand, WorkBudget? budget)
     {
         (_demand, _budget) = (demand, budget);
 
@@ -35,7 +35,7 @@ internal sealed class CornerSeries
     public double PeakScale { get; private set; }
 
     /// <summary>The wheel in every corner with a car's own camber; null where a corner has no equilibrium. Later series start from where this one stands.</summary>
-    public CornerWork[]? Works(HandlingCar car)
+    public BendWork[]? Works(HandlingCar car)
     {
         ForgetSolvers();
         return Works(car, keeps: true);
@@ -49,7 +49,7 @@ internal sealed class CornerSeries
     }
 
     /// <summary>The mean inclination of a series, degrees; null where none of the turns asked for does work.</summary>
-    public static double? MeanDeg(CornerWork[] works, TurnDirection? only)
+    public static double? MeanDeg(BendWork[] works, TurnDirection? only)
     {
         var (mean, sum) = (0.0, 0.0);
         foreach (var one in works)
@@ -64,9 +64,9 @@ internal sealed class CornerSeries
 
     private void ForgetSolvers() => (_left, _right) = (null, null);
 
-    private CornerWork[]? Works(HandlingCar car, bool keeps)
+    private BendWork[]? Works(HandlingCar car, bool keeps)
     {
-        var works = new CornerWork[_corners.Length];
+        var works = new BendWork[_corners.Length];
         var sum = 0.0;
         if (PeakOf(car) is not { } leastPeakScale) return null;
         PeakScale = leastPeakScale;

@@ -4,7 +4,7 @@ namespace SetupService.Domain.Tyres;
 /// <param name="Value">Its value.</param>
 /// <param name="Start">Index of its first digit in the text.</param>
 /// <param name="End">Index after its last digit.</param>
-internal readonly record struct MarkingNumber(double Value, int Start, int End)
+internal readonly record struct TyreMarkingNumber(double Value, int Start, int End)
 {
     public bool IsWhole => Value == Math.Floor(Value);
 

@@ -7,7 +7,7 @@ using SetupService.Domain.Wear.Readings;
 namespace SetupService.Domain.Wear.TreadWear;
 
 /// <summary>Takes a car through the corners of a track, left and right alike, and notes how each wheel stands there.</summary>
-public static class TrackCorners
+public static class TrackBends
 {
     /// <summary>Lateral acceleration in a track's usual corner where nobody says, g; common practice for road tyres, no source.</summary>
     public const double UsualLateralG = 0.85;
@@ -87,9 +87,9 @@ public static class TrackCorners
             RadiusMm = axle.LoadedRadiusMm,
         };
 
-        CornerState[] Corners(WheelPosition position)
+        BendLoad[] Corners(WheelPosition position)
         {
-            var corners = new CornerState[now.Length];
+            var corners = new BendLoad[now.Length];
             for (var i = 0; i < corners.Length; i++)
             {
                 var (wheel, other) = (now[i].At.At(position), leaned[i].At.At(position));

@@ -8,16 +8,16 @@ using SetupService.Domain.Handling.Cornering;
 namespace SetupService.Api.Handling.CamberTarget;
 
 /// <summary>Reads the cornering a request asks for, in any of its three forms, with what is wrong with it.</summary>
-internal sealed class CornersReading
+internal sealed class BendMixMapper
 {
     /// <summary>The least lateral acceleration, g, of the hardest corner: below it a tyre's inclination tells nothing, and no figure of it holds.</summary>
     public const double LeastHardestG = 0.05;
 
     private readonly CamberTargetRequest _request;
-    private readonly List<CornerShare> _corners = [];
+    private readonly List<BendShare> _corners = [];
     private readonly List<(string Place, string Code, string Message)> _faults = [];
 
-    private CornersReading(CamberTargetRequest request)
+    private BendMixMapper(CamberTargetRequest request)
     {
         _request = request;
         if (request.LateralG is { } lateralG) Add("LateralG", lateralG, 100, request.CornerRadiusM, request.SpeedKmh, request.Turn);
@@ -28,13 +28,13 @@ internal sealed class CornersReading
             else Add($"Corners[{i}]", one.LateralG, one.SharePct, one.CornerRadiusM, one.SpeedKmh, one.Turn);
         }
 
-        if (request.HistogramCsv is { } csv) Read(csv);
+        if (request.HistogramCsv is { } csv) Map(csv);
         if (_faults.Count == 0 && Form is { } form && !_corners.Exists(one => one.Demand.LateralG >= LeastHardestG))
             Fault(form, FaultCodes.Inconsistent, FormattableString.Invariant($"no corner has both a share and {LeastHardestG} g of lateral acceleration; without cornering there is nothing to stand flat for."));
     }
 
     /// <summary>The corners with a share; empty where something is wrong.</summary>
-    public IReadOnlyList<CornerShare> Corners => _faults.Count > 0 ? [] : _corners;
+    public IReadOnlyList<BendShare> Corners => _faults.Count > 0 ? [] : _corners;
 
     /// <summary>What is wrong: where (as a member's path), which kind, why.</summary>
     public IReadOnlyList<(string Place, string Code, string Message)> Faults => _faults;
@@ -47,7 +47,7 @@ internal sealed class CornersReading
 
     private string? Form => _request.LateralG is not null ? "LateralG" : _request.Corners is { Length: > 0 } ? "Corners" : _request.HistogramCsv is not null ? "HistogramCsv" : null;
 
-    public static CornersReading Of(CamberTargetRequest request) => new(request);
+    public static BendMixMapper Map(CamberTargetRequest request) => new(request);
 
     private void Add(string place, double lateralG, double share, double? radiusM, double? speedKmh, TurnWord? turn, string where = "")
     {
@@ -72,7 +72,7 @@ internal sealed class CornersReading
         _corners.Add(new(demand, share, IsAtSpeed: radiusM is null));
     }
 
-    private void Read(string csv)
+    private void Map(string csv)
     {
         try
         {

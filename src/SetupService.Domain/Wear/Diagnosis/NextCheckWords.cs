@@ -1,7 +1,7 @@
 namespace SetupService.Domain.Wear.Diagnosis;
 
 /// <summary>Says how a check is done.</summary>
-public static class CheckWords
+public static class NextCheckWords
 {
     /// <summary>The check as an instruction.</summary>
     public static string Describe(WearCheck check) => check switch

@@ -4,7 +4,7 @@ using SetupService.Api.Http.Contract;
 namespace SetupService.Api.Handling.CamberTarget;
 
 /// <summary>The outer wheel in one kind of corner, with the camber found.</summary>
-public sealed record CornerPart
+public sealed record BendMixResponse
 {
     /// <summary>Lateral acceleration.</summary>
     [Sample(0.95)]

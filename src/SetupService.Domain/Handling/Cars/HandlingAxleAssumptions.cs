@@ -6,7 +6,7 @@ using SetupService.Domain.Vehicles;
 namespace SetupService.Domain.Handling.Cars;
 
 /// <summary>Collects what is assumed of one axle.</summary>
-internal sealed class AxleAssumptions(CarAxle axle, List<AssumedInput> assumed, List<Assumption> notes)
+internal sealed class HandlingAxleAssumptions(CarAxle axle, List<AssumedInput> assumed, List<Assumption> notes)
 {
     private const string CommonPractice = "common practice, no source";
 

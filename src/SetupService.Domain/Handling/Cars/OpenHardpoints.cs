@@ -5,7 +5,7 @@ using SetupService.Domain.Vehicles;
 namespace SetupService.Domain.Handling.Cars;
 
 /// <summary>Tells at which axle a car's points hold no wheel.</summary>
-public static class CornerGap
+public static class OpenHardpoints
 {
     /// <summary>
     /// The axles whose points leave the wheel free, or do not close at the ride height asked for. Of a car that lacks nothing else; both
@@ -20,7 +20,7 @@ public static class CornerGap
     private static bool Holds(Vehicle vehicle, CarAxle at)
     {
         var other = at == CarAxle.Front ? CarAxle.Rear : CarAxle.Front;
-        if (HandlingCarMaker.Make(vehicle.With(other, WithoutSuspension(vehicle.At(other)))) is not { } reading) return false;
+        if (HandlingCarBuilder.Build(vehicle.With(other, WithoutSuspension(vehicle.At(other)))) is not { } reading) return false;
         var axle = reading.Car.At(at);
         return axle.MotionOf(at, WheelSide.Left) is not null && axle.MotionOf(at, WheelSide.Right) is not null;
     }

@@ -6,7 +6,7 @@ using SetupService.Domain.Vehicles;
 namespace SetupService.Domain.Handling.Ride;
 
 /// <summary>Works out how an axle rides.</summary>
-public static class RideAxleMaker
+public static class RideAxleBuilder
 {
     // Small beside what bends the motion ratio, large beside the solver's rounding.
     private const double StepMm = 0.5;
@@ -42,7 +42,7 @@ public static class RideAxleMaker
             WheelHopFrequencyHz = Math.Sqrt(1000 * (wheelRate + axle.TyreRateNPerMm) / axle.UnsprungMassKg) / (2 * Math.PI),
             BumpDampingNsPerM = damping * stated.Damper.BumpNsPerM,
             ReboundDampingNsPerM = damping * stated.Damper.ReboundNsPerM,
-            SpringLengthMm = SpringStand.LengthMm(stated.Spring, forceN),
+            SpringLengthMm = SpringHeight.LengthMm(stated.Spring, forceN),
             BumpLeftMm = axle.BumpLeftMm,
             DroopLeftMm = axle.DroopLeftMm,
             CoilClearanceMm = CoilClearance(stated.Spring, forceN, axle, rest.SpringMotionRatio),
@@ -90,5 +90,5 @@ public static class RideAxleMaker
 
     /// <summary>From the spring's length at ride height over the travel left and the stop's own length, by the ratio at ride height.</summary>
     private static double? CoilClearance(Spring spring, double forceN, HandlingAxle axle, double motionRatio) =>
-        SpringStand.LengthMm(spring, forceN) - (motionRatio * (axle.BumpLeftMm + (axle.StopLengthMm / axle.DamperMotionRatio))) - spring.SolidLengthMm;
+        SpringHeight.LengthMm(spring, forceN) - (motionRatio * (axle.BumpLeftMm + (axle.StopLengthMm / axle.DamperMotionRatio))) - spring.SolidLengthMm;
 }

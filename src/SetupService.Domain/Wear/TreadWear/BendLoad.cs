@@ -6,4 +6,4 @@ namespace SetupService.Domain.Wear.TreadWear;
 /// <param name="InclinationDeg">Inclination to the road, degrees; negative = top towards the car's centre.</param>
 /// <param name="PerCamber">Change of the inclination by a degree of static camber.</param>
 /// <param name="IsOuter">Whether it is the outer wheel there.</param>
-public readonly record struct CornerState(double Work, double LoadN, double InclinationDeg, double PerCamber, bool IsOuter);
+public readonly record struct BendLoad(double Work, double LoadN, double InclinationDeg, double PerCamber, bool IsOuter);

@@ -4,4 +4,4 @@ namespace SetupService.Domain.Handling.Cornering;
 /// <param name="LoadN">Load, N; not positive where it is off the road.</param>
 /// <param name="InclinationDeg">Inclination to the road, degrees.</param>
 /// <param name="HeadingDeg">Heading against the body, degrees, positive = into the turn, without the give.</param>
-internal readonly record struct TyreStance(double LoadN, double InclinationDeg, double HeadingDeg);
+internal readonly record struct TyrePose(double LoadN, double InclinationDeg, double HeadingDeg);

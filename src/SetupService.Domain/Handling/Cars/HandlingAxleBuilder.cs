@@ -8,17 +8,17 @@ using SetupService.Domain.Vehicles;
 namespace SetupService.Domain.Handling.Cars;
 
 /// <summary>Makes one axle ready for the handling model.</summary>
-internal static class AxleMaker
+internal static class HandlingAxleBuilder
 {
     // Points and track that differ by more than this, mm, describe two states of the car.
     private const double TrackAgreementMm = 10;
 
     /// <summary>The axle; null where its points or readings make no corner. Loads, track (or points) and spring rate are there.</summary>
-    public static HandlingAxle? Make(Vehicle vehicle, CarAxle at, List<AssumedInput> assumed, List<Assumption> notes)
+    public static HandlingAxle? Build(Vehicle vehicle, CarAxle at, List<AssumedInput> assumed, List<Assumption> notes)
     {
         var axle = vehicle.At(at);
         var (left, right) = StaticLoads.Compute(vehicle, at) is { } loads ? (loads.LeftN, loads.RightN) : (0, 0);
-        var list = new AxleAssumptions(at, assumed, notes);
+        var list = new HandlingAxleAssumptions(at, assumed, notes);
         var suspension = axle.Suspension;
         if (suspension.Contradictions.Count > 0) return null;
 
@@ -80,13 +80,13 @@ internal static class AxleMaker
         };
     }
 
-    private static double Radius(Tyre? tyre, double loadN, double rateNPerMm, AxleAssumptions list)
+    private static double Radius(Tyre? tyre, double loadN, double rateNPerMm, HandlingAxleAssumptions list)
     {
         if (tyre is null) return list.NoTyre(TypicalValues.LoadedRadiusMm);
         return LoadedRadius.FromVerticalRateMm(tyre.Marking.Dimensions.OverallDiameterMm, loadN, rateNPerMm);
     }
 
-    private static double Track(Axle axle, in StatedFigures told, AxleAssumptions? list)
+    private static double Track(Axle axle, in StatedFigures told, HandlingAxleAssumptions? list)
     {
         if (axle.TrackMm is not { } trackMm) return 2 * told.HalfTrackMm ?? 0;
         if (told.HalfTrackMm is { } halfTrackMm && Math.Abs((2 * halfTrackMm) - trackMm) > TrackAgreementMm) list?.TrackDiffers(trackMm, 2 * halfTrackMm);

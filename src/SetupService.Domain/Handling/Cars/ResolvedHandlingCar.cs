@@ -7,7 +7,7 @@ namespace SetupService.Domain.Handling.Cars;
 /// <param name="Car">The car.</param>
 /// <param name="Assumed">The scalars nobody gave.</param>
 /// <param name="Notes">What else was assumed, as it stands in an answer.</param>
-public sealed record HandlingCarReading(HandlingCar Car, IReadOnlyList<AssumedInput> Assumed, IReadOnlyList<Assumption> Notes)
+public sealed record ResolvedHandlingCar(HandlingCar Car, IReadOnlyList<AssumedInput> Assumed, IReadOnlyList<Assumption> Notes)
 {
     /// <summary>The scalar assumed for an input; null where it was given.</summary>
     public AssumedInput? AssumedFor(HandlingInput input)

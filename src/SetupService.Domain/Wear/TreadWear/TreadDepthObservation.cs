@@ -6,4 +6,4 @@ namespace SetupService.Domain.Wear.TreadWear;
 /// <param name="WornMm">Wear there, mm, by the stated or the usual new depth.</param>
 /// <param name="ErrorMm">Its standard deviation, mm.</param>
 /// <param name="IsFreshStated">Whether the new depth is stated.</param>
-internal readonly record struct TreadDepthRead(bool IsLeft, double Y, double WornMm, double ErrorMm, bool IsFreshStated);
+internal readonly record struct TreadDepthObservation(bool IsLeft, double Y, double WornMm, double ErrorMm, bool IsFreshStated);

@@ -5,7 +5,7 @@ using SetupService.Api.Http.Contract;
 namespace SetupService.Api.Handling.CamberTarget;
 
 /// <summary>One kind of corner of a lap.</summary>
-public sealed record CornerDocument
+public sealed record BendMixEntry
 {
     /// <summary>Lateral acceleration.</summary>
     [JsonRequired]

@@ -5,7 +5,7 @@ using SetupService.Domain.Wear.Readings;
 namespace SetupService.Domain.Wear.Diagnosis;
 
 /// <summary>Brings what was read of a car down to the signs and marks of its axles.</summary>
-internal static class AxleSignsReading
+internal static class EvidenceExtractor
 {
     /// <summary>Standard deviation of a camber or toe reading of a workshop, degrees; common practice, no source.</summary>
     private const double CamberErrorDeg = 0.1;

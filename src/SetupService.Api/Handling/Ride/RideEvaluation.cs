@@ -10,7 +10,7 @@ namespace SetupService.Api.Handling.Ride;
 /// <param name="Stands">As it stands on its springs.</param>
 /// <param name="Front">Its front axle.</param>
 /// <param name="Rear">Its rear axle.</param>
-internal sealed record RiddenCar(Vehicle Stated, HandlingCarReading Reading, HandlingCar Stands, RideAxle Front, RideAxle Rear)
+internal sealed record RideEvaluation(Vehicle Stated, ResolvedHandlingCar Reading, HandlingCar Stands, RideAxle Front, RideAxle Rear)
 {
     /// <summary>How much higher than before the change each end stands, mm; 0 without one, null where that is not known.</summary>
     public (double? Front, double? Rear) HeightMm { get; init; } = (0, 0);
@@ -22,27 +22,27 @@ internal sealed record RiddenCar(Vehicle Stated, HandlingCarReading Reading, Han
     public double? StopMetAtLateralG(CarAxle at) => at == CarAxle.Front ? _frontStopG : _rearStopG;
 
     /// <summary>The car as given; null where its points hold no wheel.</summary>
-    public static RiddenCar? AsGiven(Vehicle stated) =>
-        HandlingCarMaker.Make(stated) is { } reading ? Of(stated, reading, reading.Car) : null;
+    public static RideEvaluation? AsGiven(Vehicle stated) =>
+        HandlingCarBuilder.Build(stated) is { } reading ? Of(stated, reading, reading.Car) : null;
 
     /// <summary>The car after a change, at the height its springs hold it; null where its points hold no wheel there.</summary>
-    public RiddenCar? Changed(Vehicle stated) =>
-        HandlingCarMaker.Make(stated) is { } reading && ChangedCar.Solve(Stands, Stated, reading.Car, stated) is { } settled
+    public RideEvaluation? Changed(Vehicle stated) =>
+        HandlingCarBuilder.Build(stated) is { } reading && ChangedCar.Solve(Stands, Stated, reading.Car, stated) is { } settled
             && Of(WithoutOldLengths(stated), reading, settled.Car) is { } after
             ? after with { HeightMm = (settled.FrontHeightMm, settled.RearHeightMm) }
             : null;
 
     private Vehicle WithoutOldLengths(Vehicle stated) => stated with
     {
-        Front = stated.Front with { Spring = SpringStand.WithoutOldLength(Stated.Front.Spring, stated.Front.Spring) },
-        Rear = stated.Rear with { Spring = SpringStand.WithoutOldLength(Stated.Rear.Spring, stated.Rear.Spring) },
+        Front = stated.Front with { Spring = SpringHeight.WithoutOldLength(Stated.Front.Spring, stated.Front.Spring) },
+        Rear = stated.Rear with { Spring = SpringHeight.WithoutOldLength(Stated.Rear.Spring, stated.Rear.Spring) },
     };
 
     /// <summary>The axle of another car that stands alike, as an assumed input is varied.</summary>
-    public RideAxle? Varied(HandlingCar car, CarAxle at) => RideAxleMaker.Build(car, at, Stated.At(at));
+    public RideAxle? Varied(HandlingCar car, CarAxle at) => RideAxleBuilder.Build(car, at, Stated.At(at));
 
-    private static RiddenCar? Of(Vehicle stated, HandlingCarReading reading, HandlingCar stands) =>
-        RideAxleMaker.Build(stands, CarAxle.Front, stated.Front) is { } front && RideAxleMaker.Build(stands, CarAxle.Rear, stated.Rear) is { } rear
-            ? new RiddenCar(stated, reading, stands, front, rear)
+    private static RideEvaluation? Of(Vehicle stated, ResolvedHandlingCar reading, HandlingCar stands) =>
+        RideAxleBuilder.Build(stands, CarAxle.Front, stated.Front) is { } front && RideAxleBuilder.Build(stands, CarAxle.Rear, stated.Rear) is { } rear
+            ? new RideEvaluation(stated, reading, stands, front, rear)
             : null;
 }

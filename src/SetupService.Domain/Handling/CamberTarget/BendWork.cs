@@ -8,7 +8,7 @@ namespace SetupService.Domain.Handling.CamberTarget;
 /// <param name="LoadN">Load, N.</param>
 /// <param name="SlipDeg">Slip angle, degrees.</param>
 /// <param name="Work">Share of the whole work, load times slip times time, 0 to 1.</param>
-public readonly record struct CornerWork(CornerShare Corner, double InclinationDeg, double LoadN, double SlipDeg, double Work)
+public readonly record struct BendWork(BendShare Corner, double InclinationDeg, double LoadN, double SlipDeg, double Work)
 {
     /// <summary>The direction of turn.</summary>
     public TurnDirection Turn => Corner.Demand.Turn;

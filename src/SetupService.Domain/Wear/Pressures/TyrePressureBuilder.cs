@@ -4,7 +4,7 @@ using SetupService.Domain.Wear.Readings;
 namespace SetupService.Domain.Wear.Pressures;
 
 /// <summary>Works out what a tyre's pressures tell.</summary>
-public static class TyrePressureMaker
+public static class TyrePressureBuilder
 {
     /// <summary>
     /// Degrees the hot gas rises per degree the day does: the rise above the air stays. It may follow less, down to not at all, where a tyre is driven to the
@@ -61,7 +61,7 @@ public static class TyrePressureMaker
         var isHeld = leastHotKpa > aimKpa;
         var hotThenKpa = isHeld ? leastHotKpa!.Value : aimKpa;
         var coldThen = errors.Propagate(rise, one => one.ColdForHotKpa(hotThenKpa));
-        return ToldPressures.Include(coldThen.Value) && ToldPressures.Include(hotThenKpa)
+        return PlausiblePressures.Include(coldThen.Value) && PlausiblePressures.Include(hotThenKpa)
             ? new HotAdjustment(hotThenKpa - rise.HotKpa, hotThenKpa, coldThen.Ninety, isHeld)
             : null;
     }
@@ -72,8 +72,8 @@ public static class TyrePressureMaker
         var hot = Following(follows => errors.Propagate(rise, coldC, (one, fromC) => one.UntouchedHotKpa(fromC, nextC, follows)));
         return told with
         {
-            UntouchedColdKpa = ToldPressures.Include(untouched.Value) ? untouched : null,
-            UntouchedHotKpa = ToldPressures.Include(hot.Value) ? hot : null,
+            UntouchedColdKpa = PlausiblePressures.Include(untouched.Value) ? untouched : null,
+            UntouchedHotKpa = PlausiblePressures.Include(hot.Value) ? hot : null,
             ColdNext = told.Reading.AimHotKpa is { } aimKpa
                 ? ColdSetting.Compute(
                     Following(follows => errors.Propagate(rise, coldC, (one, fromC) => one.NextColdForHotKpa(aimKpa, fromC, nextC, follows))),

@@ -3,7 +3,7 @@ using SetupService.Domain.Vehicles;
 namespace SetupService.Domain.Handling.Ride;
 
 /// <summary>How a spring stands under its static force, and what another spring in the same seats does to the ride height.</summary>
-public static class SpringStand
+public static class SpringHeight
 {
     /// <summary>Length at ride height, mm: as measured, else free length less force by rate; null where neither is known.</summary>
     public static double? LengthMm(Spring spring, double forceN)

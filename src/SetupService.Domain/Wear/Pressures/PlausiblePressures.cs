@@ -1,7 +1,7 @@
 namespace SetupService.Domain.Wear.Pressures;
 
 /// <summary>The gauge pressures that are told; what comes out beyond them is no setting for a car's tyre.</summary>
-public static class ToldPressures
+public static class PlausiblePressures
 {
     /// <summary>The least, kPa.</summary>
     public const double LeastKpa = 80;

@@ -11,17 +11,17 @@ namespace SetupService.Api.Handling.Cornering;
 /// <param name="Run">Solves its turns.</param>
 /// <param name="HeldLateralG">What its tyres are said to hold, g, or null.</param>
 /// <param name="SteeringRatio">Steering-wheel angle by road-wheel angle, or null.</param>
-internal sealed record TurnedCar(HandlingCarReading Reading, TurnPath Path, CorneringRun Run, double? HeldLateralG, double? SteeringRatio)
+internal sealed record CorneringEvaluation(ResolvedHandlingCar Reading, TurnPath Path, CorneringRun Run, double? HeldLateralG, double? SteeringRatio)
 {
     /// <summary>Front axle's share of the roll stiffness, percent.</summary>
     public double RollStiffnessFrontPct { get; } = RollStiffness.FrontSharePct(Reading.Car);
 
     /// <summary>The car of a request; null where its points hold no wheel.</summary>
-    public static TurnedCar? Of(TurnRequest request, Vehicle vehicle, WorkBudget budget)
+    public static CorneringEvaluation? Of(TurnRequest request, Vehicle vehicle, WorkBudget budget)
     {
         var path = TurnReading.Path(request);
-        return HandlingCarMaker.Make(vehicle) is { } reading && CorneringRun.Create(reading.Car, path, request.HeldLateralG, budget) is { } run
-            ? new TurnedCar(reading, path, run, request.HeldLateralG, vehicle.SteeringRatio)
+        return HandlingCarBuilder.Build(vehicle) is { } reading && CorneringRun.Create(reading.Car, path, request.HeldLateralG, budget) is { } run
+            ? new CorneringEvaluation(reading, path, run, request.HeldLateralG, vehicle.SteeringRatio)
             : null;
     }
 }
