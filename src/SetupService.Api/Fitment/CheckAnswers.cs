@@ -14,7 +14,7 @@ internal static class CheckAnswers
         Unknown = Names(sheet.Unknown),
         Checks = Items(car, candidate, sheet, units),
         Comparison = car.Present is { } present
-            ? ComparisonPart.Of(Comparison.Between(present, candidate, car.Axle.Left.InclinationDeg))
+            ? ComparisonPart.Of(Comparison.Between(present, candidate, car.Axle.Left.SteeringAxisInclinationDeg))
             : null,
         Method = "fitment-check",
         Edition = Edition.Current,

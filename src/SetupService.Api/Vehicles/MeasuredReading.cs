@@ -17,7 +17,7 @@ internal static class MeasuredReading
         Steer = [.. There(document.SteerReadings).Select(one => new SteerReading(one.SteerDeg, one.CamberDeg))],
         TopMount = [.. There(document.TopMountReadings).Select(one => new TopMountReading(one.InboardMm, one.CamberDeg))],
         CasterDeg = alignment?.CasterDeg,
-        InclinationDeg = alignment?.SteeringAxisInclinationDeg,
+        SteeringAxisInclinationDeg = alignment?.SteeringAxisInclinationDeg,
         GaugeErrorDeg = gaugeErrorDeg ?? CasterReadings.DefaultGaugeErrorDeg,
     };
 

@@ -131,7 +131,7 @@ internal static class VehicleReading
         CamberDeg = document?.CamberDeg ?? otherwise?.CamberDeg,
         CasterDeg = document?.CasterDeg ?? otherwise?.CasterDeg,
         ToeDeg = document?.ToeDeg ?? otherwise?.ToeDeg,
-        InclinationDeg = document?.SteeringAxisInclinationDeg ?? otherwise?.SteeringAxisInclinationDeg,
+        SteeringAxisInclinationDeg = document?.SteeringAxisInclinationDeg ?? otherwise?.SteeringAxisInclinationDeg,
     };
 
     private static Spring Spring(SpringDocument? document) => document is null ? new Spring() : new Spring

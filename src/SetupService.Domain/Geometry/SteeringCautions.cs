@@ -25,15 +25,15 @@ public static class SteeringCautions
     public static IReadOnlyList<Caution> ForSweep { get; } = [AxisStandsStill];
 
     /// <summary>With the axis of points.</summary>
-    public static IReadOnlyList<Caution> For(in SteeringAxisFigures figures) => UsualAxis.Holds(figures.CasterDeg, figures.InclinationDeg)
+    public static IReadOnlyList<Caution> For(in SteeringAxisFigures figures) => UsualAxis.Holds(figures.CasterDeg, figures.SteeringAxisInclinationDeg)
         ? GeometryCautions.ForSweep
-        : [Unusual(figures.CasterDeg, figures.InclinationDeg), .. GeometryCautions.ForSweep];
+        : [Unusual(figures.CasterDeg, figures.SteeringAxisInclinationDeg), .. GeometryCautions.ForSweep];
 
     /// <summary>With the axis read from a wheel.</summary>
     public static IReadOnlyList<Caution> For(in CasterFit fit)
     {
         var list = new List<Caution>();
-        if (!UsualAxis.Holds(fit.CasterDeg, fit.InclinationDeg)) list.Add(Unusual(fit.CasterDeg, fit.InclinationDeg));
+        if (!UsualAxis.Holds(fit.CasterDeg, fit.SteeringAxisInclinationDeg)) list.Add(Unusual(fit.CasterDeg, fit.SteeringAxisInclinationDeg));
         if (fit.ResidualStandardDeviationDeg is { } scatterDeg && scatterDeg > GreatestScatter * fit.GaugeErrorDeg) list.Add(Scattered(scatterDeg, fit.GaugeErrorDeg));
         list.Add(ReadingsOnly);
         list.Add(CarOnPlates);

@@ -92,14 +92,14 @@ internal sealed class HardpointMotion : WheelMotion
     private double AddedCasterCamberDeg(in SuspensionPose pose, in WheelPlane plane)
     {
         if (_addedCasterDeg == 0 || WheelKinematics.Axis(_corner, pose) is not { } axis) return 0;
-        var inclinationDeg = axis.InclinationDeg;
+        var inclinationDeg = axis.SteeringAxisInclinationDeg;
         var steerDeg = plane.SteerDeg + _corner.Setting.ToeDeg;
         return Turned(axis.CasterDeg + _addedCasterDeg) - Turned(axis.CasterDeg);
 
         double Turned(double caster) => SteerSweep.Of(new SteeredWheel
         {
             CasterDeg = caster,
-            InclinationDeg = inclinationDeg,
+            SteeringAxisInclinationDeg = inclinationDeg,
             CamberDeg = _corner.Setting.CamberDeg,
             ToeDeg = 0,
         }).At(steerDeg)?.CamberDeg ?? _corner.Setting.CamberDeg;

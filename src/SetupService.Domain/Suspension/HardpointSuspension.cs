@@ -48,7 +48,7 @@ public sealed class HardpointSuspension : SuspensionModel
         return new StatedFigures
         {
             CasterDeg = figures.CasterDeg,
-            SteeringAxisInclinationDeg = figures.InclinationDeg,
+            SteeringAxisInclinationDeg = figures.SteeringAxisInclinationDeg,
             SpringMotionRatio = figures.SpringMotionRatio,
             DamperMotionRatio = figures.DamperMotionRatio,
             RollCentreHeightMm = figures.RollCentreHeightMm,

@@ -63,7 +63,7 @@ public sealed class MeasuredSuspension : SuspensionModel
     public override StatedFigures? AtStated(WheelSetup setup) => Corner is null ? null : new StatedFigures
     {
         CasterDeg = Corner.CasterDeg?.Value,
-        SteeringAxisInclinationDeg = Corner.InclinationDeg?.Value,
+        SteeringAxisInclinationDeg = Corner.SteeringAxisInclinationDeg?.Value,
     };
 
     /// <inheritdoc />

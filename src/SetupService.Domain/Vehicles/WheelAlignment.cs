@@ -13,5 +13,5 @@ public sealed record WheelAlignment
     public double? ToeDeg { get; init; }
 
     /// <summary>Steering-axis inclination, degrees, positive = top inboard.</summary>
-    public double? InclinationDeg { get; init; }
+    public double? SteeringAxisInclinationDeg { get; init; }
 }

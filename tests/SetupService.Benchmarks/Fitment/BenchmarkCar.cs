@@ -19,7 +19,7 @@ internal static class BenchmarkCar
             LoadKg = 690,
             MaximumLoadKg = 870,
             MinimumLoadIndex = 87,
-            Left = new WheelAlignment { InclinationDeg = 13.1 },
+            Left = new WheelAlignment { SteeringAxisInclinationDeg = 13.1 },
             BumpTravelMm = 68,
             Suspension = SuspensionModel.FromFiguresOf(SuspensionLayout.MacPhersonStrut),
             CamberCurve = CamberCurve.From([(-40, -0.3), (0, -0.7), (40, -1.5), (70, -2.1)]),

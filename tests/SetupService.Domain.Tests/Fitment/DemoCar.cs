@@ -43,7 +43,7 @@ internal static class DemoCar
         LoadKg = 690,
         MaximumLoadKg = 870,
         MinimumLoadIndex = 87,
-        Left = new WheelAlignment { InclinationDeg = 13.1 },
+        Left = new WheelAlignment { SteeringAxisInclinationDeg = 13.1 },
         BumpTravelMm = 68,
         Suspension = SuspensionModel.FromFiguresOf(SuspensionLayout.MacPhersonStrut),
         Clearance = new Clearance

@@ -30,7 +30,7 @@ public sealed partial class AdjustmentReferenceTests
         Check(expected, "camber", after.Figures.CamberDeg - before.Figures.CamberDeg);
         Check(expected, "toe_in", after.Figures.ToeDeg - before.Figures.ToeDeg);
         Check(expected, "caster", after.Figures.CasterDeg - before.Figures.CasterDeg);
-        Check(expected, "sai", after.Figures.InclinationDeg - before.Figures.InclinationDeg);
+        Check(expected, "sai", after.Figures.SteeringAxisInclinationDeg - before.Figures.SteeringAxisInclinationDeg);
         Check(expected, "wc_x", after.Wheel.Centre.X - before.Wheel.Centre.X);
         Check(expected, "wc_y", after.Wheel.Centre.Y - before.Wheel.Centre.Y);
         Check(expected, "wc_z", after.Wheel.Centre.Z - before.Wheel.Centre.Z);

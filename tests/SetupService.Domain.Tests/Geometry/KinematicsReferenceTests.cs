@@ -27,7 +27,7 @@ public sealed class KinematicsReferenceTests
             Check(row, "camber", figures.CamberDeg);
             Check(row, "toe_in", figures.ToeDeg);
             Check(row, "caster", figures.CasterDeg);
-            Check(row, "sai", figures.InclinationDeg);
+            Check(row, "sai", figures.SteeringAxisInclinationDeg);
             Check(row, "scrub", figures.ScrubRadiusMm);
             Check(row, "trail", figures.MechanicalTrailMm);
             Check(row, "wc_x", wheel.Centre.X);

@@ -41,7 +41,7 @@ internal static class WorkedCar
         RightToeDeg = 0,
         LeftCasterDeg = 6,
         RightCasterDeg = 6,
-        InclinationDeg = 13,
+        SteeringAxisInclinationDeg = 13,
         CamberComplianceDegPerKn = 0,
         ToeComplianceDegPerKn = 0,
     };

@@ -45,7 +45,7 @@ public sealed class AdjustmentOracleTests
         Compare("camberDeg", figures.CamberDeg, AngleDeg);
         Compare("toeDeg", figures.ToeDeg, AngleDeg);
         Compare("casterDeg", figures.CasterDeg, AngleDeg);
-        Compare("steeringAxisInclinationDeg", figures.InclinationDeg, AngleDeg);
+        Compare("steeringAxisInclinationDeg", figures.SteeringAxisInclinationDeg, AngleDeg);
         Compare("scrubRadiusMm", figures.ScrubRadiusMm, LengthMm);
         Compare("mechanicalTrailMm", figures.MechanicalTrailMm, LengthMm);
         Compare("rollCentreHeightMm", figures.RollCentreHeightMm, LengthMm);

@@ -75,7 +75,7 @@ internal static class HandlingCases
             RightToeDeg = Angle("toeDeg", right),
             LeftCasterDeg = Angle("casterDeg", alignment),
             RightCasterDeg = Angle("casterDeg", right),
-            InclinationDeg = Angle("steeringAxisInclinationDeg", alignment),
+            SteeringAxisInclinationDeg = Angle("steeringAxisInclinationDeg", alignment),
             CamberComplianceDegPerKn = Inner("compliance", "camberDegPerKn") ?? 0,
             ToeComplianceDegPerKn = Inner("compliance", "toeDegPerKn") ?? 0,
         };

@@ -60,7 +60,7 @@ public sealed class HandlingOracleTests
         Near(expected, "sideForceN", wheel.SideForceN, 2e-5 * scale);
         Near(expected, "slipDeg", wheel.SlipDeg, 1e-6 * scale);
         Near(expected, "steerDeg", wheel.SteerDeg, 1e-6 * scale);
-        Near(expected, "inclinationDeg", wheel.InclinationDeg, 1e-6 * scale);
+        Near(expected, "inclinationDeg", wheel.InclinationAngleDeg, 1e-6 * scale);
         var parts = expected.GetProperty("contributions");
         Near(parts, "static", wheel.Camber.StaticDeg, 1e-12);
         Near(parts, "kinematic", wheel.Camber.KinematicDeg, 1e-6 * scale);

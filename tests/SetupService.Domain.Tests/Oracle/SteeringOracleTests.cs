@@ -22,7 +22,7 @@ public sealed class SteeringOracleTests
             var sweep = SteerSweep.Of(new()
             {
                 CasterDeg = expected.GetProperty("casterDeg").GetDouble(),
-                InclinationDeg = expected.GetProperty("steeringAxisInclinationDeg").GetDouble(),
+                SteeringAxisInclinationDeg = expected.GetProperty("steeringAxisInclinationDeg").GetDouble(),
                 CamberDeg = expected.GetProperty("camberDeg").GetDouble(),
                 ToeDeg = expected.GetProperty("toeDeg").GetDouble(),
             });
@@ -48,7 +48,7 @@ public sealed class SteeringOracleTests
                 new SteerReading(reading.GetProperty("steerDeg").GetDouble(), reading.GetProperty("camberDeg").GetDouble()))];
             var fit = CasterReadings.From(readings, OracleCar.Word<WheelSide>(expected, "side")!.Value, expected.GetProperty("gaugeErrorDeg").GetDouble()).Fit;
             Compare("casterDeg", fit?.CasterDeg, AngleDeg);
-            Compare("steeringAxisInclinationDeg", fit?.InclinationDeg, AngleDeg);
+            Compare("steeringAxisInclinationDeg", fit?.SteeringAxisInclinationDeg, AngleDeg);
             Compare("straightAheadCamberDeg", fit?.CamberAheadDeg, AngleDeg);
             CompareShare("casterStandardErrorDeg", fit?.CasterStandardErrorDeg);
             CompareShare("steeringAxisInclinationStandardErrorDeg", fit?.InclinationStandardErrorDeg);

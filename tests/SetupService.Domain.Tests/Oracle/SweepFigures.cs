@@ -31,7 +31,7 @@ internal static class SweepFigures
         "toeDeg" => row.Wheel.ToeDeg,
         "steerDeg" => row.Wheel.SteerDeg,
         "casterDeg" => row.Wheel.CasterDeg,
-        "steeringAxisInclinationDeg" => row.Wheel.InclinationDeg,
+        "steeringAxisInclinationDeg" => row.Wheel.SteeringAxisInclinationDeg,
         "scrubRadiusMm" => row.Wheel.ScrubRadiusMm,
         "mechanicalTrailMm" => row.Wheel.MechanicalTrailMm,
         "halfTrackChangeMm" => row.Wheel.HalfTrackChangeMm,

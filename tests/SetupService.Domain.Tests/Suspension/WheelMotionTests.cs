@@ -39,7 +39,7 @@ public sealed class WheelMotionTests
     public void A_wheel_without_points_gains_camber_by_caster() =>
         Gen.Select(Gen.Double[0, 10], Gen.Double[-3, 1], Gen.Double[-2, 2]).Sample((casterDeg, camberDeg, steerDeg) =>
         {
-            var axle = WorkedCar.Make().Front with { LeftCasterDeg = casterDeg, LeftCamberDeg = camberDeg, InclinationDeg = 12 };
+            var axle = WorkedCar.Make().Front with { LeftCasterDeg = casterDeg, LeftCamberDeg = camberDeg, SteeringAxisInclinationDeg = 12 };
             var motion = axle.MotionOf(CarAxle.Front, WheelSide.Left)!;
 
             AssertChange(At(motion, 0, steerDeg - Step).CamberDeg, At(motion, 0, steerDeg + Step).CamberDeg, At(motion, 0, steerDeg).CamberPerSteer, 0.02);

@@ -24,8 +24,8 @@ public sealed class TreadFiguresTests
         var figures = TreadFigures.Compute(Tyre(TreadZone.FromDepths(new AcrossTread<double>(4, 5, 6))))!.Value;
 
         Assert.Equal(3, figures.WornMm.Value, 1e-9);
-        Assert.Equal(2.0 / 3, figures.Tilt.Value, 1e-9);
-        Assert.Equal(0, figures.Bow.Value, 1e-9);
+        Assert.Equal(2.0 / 3, figures.ShoulderDifference.Value, 1e-9);
+        Assert.Equal(0, figures.CrownDifference.Value, 1e-9);
     }
 
     // By hand: shoulders worn 4, centre 3: a parabola 3 + 1/0.49 y², whose mean over the width is 3 + 1/1.47; bow −1 by that mean.
@@ -35,7 +35,7 @@ public sealed class TreadFiguresTests
         var figures = TreadFigures.Compute(Tyre(TreadZone.FromDepths(new AcrossTread<double>(4, 5, 4))))!.Value;
 
         Assert.Equal(3 + (1 / 1.47), figures.WornMm.Value, 1e-9);
-        Assert.Equal(-1 / (3 + (1 / 1.47)), figures.Bow.Value, 1e-9);
+        Assert.Equal(-1 / (3 + (1 / 1.47)), figures.CrownDifference.Value, 1e-9);
     }
 
     // The spread told is the one that repeated readings have.
@@ -43,8 +43,8 @@ public sealed class TreadFiguresTests
     public void Repeated_readings_scatter_as_told()
     {
         var random = new Random(7);
-        var told = TreadFigures.Compute(Tyre([new(10, 5), new(30, 5.2), new(50, 5.3), new(70, 5.2), new(90, 5)]))!.Value.Tilt.StandardError;
-        var tilts = Enumerable.Range(0, 4000).Select(_ => TreadFigures.Compute(Tyre([.. new[] { 5, 5.2, 5.3, 5.2, 5 }.Select((mm, i) => new TreadZone(10 + (20 * i), mm + Normal()))]))!.Value.Tilt.Value).ToArray();
+        var told = TreadFigures.Compute(Tyre([new(10, 5), new(30, 5.2), new(50, 5.3), new(70, 5.2), new(90, 5)]))!.Value.ShoulderDifference.StandardError;
+        var tilts = Enumerable.Range(0, 4000).Select(_ => TreadFigures.Compute(Tyre([.. new[] { 5, 5.2, 5.3, 5.2, 5 }.Select((mm, i) => new TreadZone(10 + (20 * i), mm + Normal()))]))!.Value.ShoulderDifference.Value).ToArray();
         var scatter = Math.Sqrt(tilts.Sum(tilt => (tilt - tilts.Average()) * (tilt - tilts.Average())) / (tilts.Length - 1));
 
         Assert.InRange(scatter / told, 0.93, 1.07);
@@ -62,7 +62,7 @@ public sealed class TreadFiguresTests
         AcrossTread<double>[] around = [.. Enumerable.Range(0, 6).Select(i => 5 + (0.3 * Math.Cos(Math.PI * i / 3))).Select(mm => new AcrossTread<double>(mm, mm, mm))];
         var figures = TreadFigures.Compute(Tyre(TreadZone.FromDepths(around[0])) with { AroundMm = around, GaugeErrorMm = 0.02 })!.Value;
 
-        Assert.Equal(1, figures.RoundOnce!.Value.Value, 1e-9);
+        Assert.Equal(1, figures.OncePerTurnShare!.Value.Value, 1e-9);
         Assert.Equal(0.3 / Math.Sqrt(2) * Math.Sqrt(6.0 / 5), figures.RoundSpreadMm!.Value.Value, 0.005);
     }
 
@@ -71,7 +71,7 @@ public sealed class TreadFiguresTests
     {
         AcrossTread<double>[] around = [.. Enumerable.Range(0, 6).Select(i => 5 + (0.2 * (i % 2))).Select(mm => new AcrossTread<double>(mm, mm, mm))];
 
-        Assert.Equal(0, TreadFigures.Compute(Tyre(TreadZone.FromDepths(around[0])) with { AroundMm = around, GaugeErrorMm = 0.02 })!.Value.RoundOnce!.Value.Value, 1e-9);
+        Assert.Equal(0, TreadFigures.Compute(Tyre(TreadZone.FromDepths(around[0])) with { AroundMm = around, GaugeErrorMm = 0.02 })!.Value.OncePerTurnShare!.Value.Value, 1e-9);
     }
 
     private static TyreReading Tyre(TreadZone[] zones) => new() { Position = WheelPosition.FrontLeft, NewDepthMm = 8, GaugeErrorMm = 0.2, Zones = zones };

@@ -36,7 +36,7 @@ internal static class CornerWords
     {
         var wheel = shape.Views.Wheel;
         yield return Prose.Write(units, $"camber {wheel.CamberDeg:deg}, toe {wheel.ToeDeg:deg}");
-        if (shape.Views.Axis is { } axis) yield return Prose.Write(units, $"caster {axis.CasterDeg:deg}, steering-axis inclination {axis.InclinationDeg:deg}");
+        if (shape.Views.Axis is { } axis) yield return Prose.Write(units, $"caster {axis.CasterDeg:deg}, steering-axis inclination {axis.SteeringAxisInclinationDeg:deg}");
         if (shape.Offsets is { } offsets) yield return $"{ScrubRadius(offsets.ScrubRadiusMm, units)}, {Trail(offsets.MechanicalTrailMm, units)}";
         if (shape.Views.RollCentreHeightMm is { } rollCentre) yield return $"roll centre {Above(rollCentre, units)}";
     }

@@ -31,9 +31,9 @@ internal sealed record CornerStand
             {
                 CamberDeg = figures.CamberDeg,
                 CasterDeg = figures.CasterDeg,
-                SteeringAxisInclinationDeg = figures.InclinationDeg,
+                SteeringAxisInclinationDeg = figures.SteeringAxisInclinationDeg,
                 ToeDeg = corner.ToeDeg,
-                IncludedAngleDeg = figures.InclinationDeg + figures.CamberDeg,
+                IncludedAngleDeg = figures.SteeringAxisInclinationDeg + figures.CamberDeg,
                 ScrubRadiusMm = figures.ScrubRadiusMm,
                 MechanicalTrailMm = figures.MechanicalTrailMm,
                 RollCentreHeightMm = figures.RollCentreHeightMm,
@@ -56,9 +56,9 @@ internal sealed record CornerStand
         {
             CamberDeg = corner.CamberDeg,
             CasterDeg = corner.CasterDeg,
-            SteeringAxisInclinationDeg = corner.InclinationDeg,
+            SteeringAxisInclinationDeg = corner.SteeringAxisInclinationDeg,
             ToeDeg = corner.ToeDeg,
-            IncludedAngleDeg = corner.InclinationDeg + corner.CamberDeg,
+            IncludedAngleDeg = corner.SteeringAxisInclinationDeg + corner.CamberDeg,
             ScrubRadiusMm = null,
             MechanicalTrailMm = null,
             RollCentreHeightMm = null,

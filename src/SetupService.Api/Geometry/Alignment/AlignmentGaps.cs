@@ -47,7 +47,7 @@ internal static class AlignmentGaps
     private static (string Input, double? Value) Camber(string wheel, in WheelAngles angles) => (wheel + "/camberDeg", angles.CamberDeg);
 
     private static (string Input, double? Value) Inclination(string wheel, in WheelAngles angles) =>
-        (wheel + "/steeringAxisInclinationDeg", angles.InclinationDeg);
+        (wheel + "/steeringAxisInclinationDeg", angles.SteeringAxisInclinationDeg);
 
     private static void Add(List<UnknownPart> gaps, string output, params ReadOnlySpan<(string Input, double? Value)> inputs)
     {

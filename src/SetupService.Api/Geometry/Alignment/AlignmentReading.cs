@@ -16,6 +16,6 @@ internal static class AlignmentReading
         CamberDeg = wheel?.CamberDeg,
         CasterDeg = wheel?.CasterDeg,
         ToeDeg = wheel?.ToeDeg,
-        InclinationDeg = wheel?.SteeringAxisInclinationDeg,
+        SteeringAxisInclinationDeg = wheel?.SteeringAxisInclinationDeg,
     };
 }

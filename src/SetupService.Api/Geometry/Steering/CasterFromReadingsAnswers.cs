@@ -14,7 +14,7 @@ internal static class CasterFromReadingsAnswers
         CasterDeg = fit.CasterDeg,
         CasterStandardErrorDeg = fit.CasterStandardErrorDeg,
         CasterRangeDeg = UncertaintyPart.Of(fit.Caster),
-        SteeringAxisInclinationDeg = fit.InclinationDeg,
+        SteeringAxisInclinationDeg = fit.SteeringAxisInclinationDeg,
         SteeringAxisInclinationStandardErrorDeg = fit.InclinationStandardErrorDeg,
         SteeringAxisInclinationRangeDeg = UncertaintyPart.Of(fit.Inclination),
         CamberAheadDeg = fit.CamberAheadDeg,

@@ -9,7 +9,7 @@ internal static class SteerSweepReading
     public static SteeredWheel Wheel(SteerSweepRequest request) => new()
     {
         CasterDeg = request.CasterDeg,
-        InclinationDeg = request.SteeringAxisInclinationDeg,
+        SteeringAxisInclinationDeg = request.SteeringAxisInclinationDeg,
         CamberDeg = request.CamberDeg,
         ToeDeg = request.ToeDeg,
         LoadedRadiusMm = request.LoadedRadiusMm,

@@ -18,7 +18,7 @@ internal static class SteeringAxisAnswers
         return new SteeringAxisAnswer
         {
             CasterDeg = figures.CasterDeg,
-            SteeringAxisInclinationDeg = figures.InclinationDeg,
+            SteeringAxisInclinationDeg = figures.SteeringAxisInclinationDeg,
             IncludedAngleDeg = figures.IncludedAngleDeg,
             ScrubRadiusMm = figures.ScrubRadiusMm,
             MechanicalTrailMm = figures.MechanicalTrailMm,

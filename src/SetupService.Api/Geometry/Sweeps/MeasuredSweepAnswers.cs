@@ -79,7 +79,7 @@ internal static class MeasuredSweepAnswers
             ToeDeg = toe?.Value,
             SteerDeg = -toe?.Value,
             CasterDeg = travelMm == 0 ? corner.CasterDeg?.Value : null,
-            SteeringAxisInclinationDeg = travelMm == 0 ? corner.InclinationDeg?.Value : null,
+            SteeringAxisInclinationDeg = travelMm == 0 ? corner.SteeringAxisInclinationDeg?.Value : null,
             HalfTrackChangeMm = null,
             ContactForwardMm = null,
             RollCentreHeightMm = null,

@@ -65,7 +65,7 @@ internal static class TravelSweepAnswers
             ToeDeg = wheel.ToeDeg,
             SteerDeg = wheel.SteerDeg,
             CasterDeg = wheel.CasterDeg,
-            SteeringAxisInclinationDeg = wheel.InclinationDeg,
+            SteeringAxisInclinationDeg = wheel.SteeringAxisInclinationDeg,
             HalfTrackChangeMm = wheel.HalfTrackChangeMm,
             ContactForwardMm = wheel.ContactForwardMm,
             RollCentreHeightMm = wheel.RollCentreHeightMm,

@@ -88,7 +88,7 @@ internal static class CamberTargetAnswers
         LateralG = one.Corner.Demand.LateralG,
         CornerRadiusM = one.Corner.Demand.RadiusM,
         Turn = (TurnWord)one.Turn,
-        InclinationDeg = one.InclinationDeg,
+        InclinationDeg = one.InclinationAngleDeg,
         LoadN = one.LoadN,
         SlipDeg = one.SlipDeg,
         WorkPct = 100 * one.Work,

@@ -41,8 +41,8 @@ internal static class TurnAssumptions
             Moves =
             [
                 Move(effect, outputs.Roll, one => one.RollDeg),
-                Move(effect, outputs.FrontInclination, one => one.At(front).InclinationDeg),
-                Move(effect, outputs.RearInclination, one => one.At(rear).InclinationDeg),
+                Move(effect, outputs.FrontInclination, one => one.At(front).InclinationAngleDeg),
+                Move(effect, outputs.RearInclination, one => one.At(rear).InclinationAngleDeg),
             ],
         };
     }

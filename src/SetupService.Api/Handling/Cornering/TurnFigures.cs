@@ -52,7 +52,7 @@ internal static class TurnFigures
         SteerDeg = wheel.SteerDeg,
         SlipDeg = wheel.SlipDeg,
         SideForceN = wheel.SideForceN,
-        InclinationDeg = wheel.IsBeyondReadings ? null : wheel.InclinationDeg,
+        InclinationDeg = wheel.IsBeyondReadings ? null : wheel.InclinationAngleDeg,
         Contributions = new ContributionsPart
         {
             Static = wheel.Camber.StaticDeg,

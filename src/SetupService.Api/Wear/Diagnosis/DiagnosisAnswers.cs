@@ -65,8 +65,8 @@ internal static class DiagnosisAnswers
             DepthMm = figures is { } read ? DepthsPart.Of(read.DepthMm) : null,
             LeastDepthMm = condition.ShallowestMm,
             WornMm = figures is { } worn ? UncertaintyPart.Of(worn.WornMm) : null,
-            OuterLessInnerPct = Pct(figures?.Tilt),
-            CentreLessShouldersPct = Pct(figures?.Bow),
+            OuterLessInnerPct = Pct(figures?.ShoulderDifference),
+            CentreLessShouldersPct = Pct(figures?.CrownDifference),
             RoundTyreMm = figures?.RoundSpreadMm is { } round ? UncertaintyPart.Of(round) : null,
             PredictedDepthMm = Predicted(car.Study, request, tyre),
             AgeYears = condition.AgeYears,
@@ -76,7 +76,7 @@ internal static class DiagnosisAnswers
     private static DepthsPart? Predicted(WearStudy study, TyreReadingDocument request, TyreReading tyre)
     {
         if (study.At(tyre.Axle) is not { ReadingCount: > 0 } learned || tyre.Zones.Count == 0) return null;
-        var freshMm = request.NewDepthMm ?? (TreadFigures.UsualNewDepthMm.Value + learned.Parameter(TreadWearParameters.Fresh).Value);
+        var freshMm = request.NewDepthMm ?? (TreadFigures.UsualNewDepthMm.Value + learned.Parameter(TreadWearParameters.NewDepthExcess).Value);
         return DepthsPart.Of(learned.WornMm(tyre.IsLeft).Select(wornMm => freshMm - wornMm));
     }
 

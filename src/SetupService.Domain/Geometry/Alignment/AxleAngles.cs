@@ -18,7 +18,7 @@ public readonly record struct AxleAngles(WheelAngles Left, WheelAngles Right)
     public double? CrossCasterDeg => Left.CasterDeg - Right.CasterDeg;
 
     /// <summary>Steering-axis inclination, left less right.</summary>
-    public double? CrossInclinationDeg => Left.InclinationDeg - Right.InclinationDeg;
+    public double? CrossInclinationDeg => Left.SteeringAxisInclinationDeg - Right.SteeringAxisInclinationDeg;
 
     /// <summary>Included angle, left less right.</summary>
     public double? CrossIncludedAngleDeg => Left.IncludedAngleDeg - Right.IncludedAngleDeg;

@@ -13,11 +13,11 @@ public readonly record struct WheelAngles
     public double? ToeDeg { get; init; }
 
     /// <summary>Steering-axis inclination; positive = top towards the car's centre.</summary>
-    public double? InclinationDeg { get; init; }
+    public double? SteeringAxisInclinationDeg { get; init; }
 
     /// <summary>
     /// Inclination and camber together: the angle between steering axis and wheel plane in front view, which only the parts
     /// between ball joint and hub decide.
     /// </summary>
-    public double? IncludedAngleDeg => InclinationDeg + CamberDeg;
+    public double? IncludedAngleDeg => SteeringAxisInclinationDeg + CamberDeg;
 }

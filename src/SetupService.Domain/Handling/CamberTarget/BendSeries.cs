@@ -55,7 +55,7 @@ internal sealed class BendSeries
         foreach (var one in works)
         {
             if (only is { } turn && one.Turn != turn) continue;
-            mean += one.Work * one.InclinationDeg;
+            mean += one.Work * one.InclinationAngleDeg;
             sum += one.Work;
         }
 
@@ -82,7 +82,7 @@ internal sealed class BendSeries
             if (i == 0) PeakScale = attitude.PeakScale;
             var wheel = attitude.Outer(_demand.Axle);
             var work = _corners[i].Share * wheel.LoadN * Math.Abs(wheel.SlipDeg);
-            works[i] = new(_corners[i], wheel.InclinationDeg, wheel.LoadN, wheel.SlipDeg, work);
+            works[i] = new(_corners[i], wheel.InclinationAngleDeg, wheel.LoadN, wheel.SlipDeg, work);
             sum += work;
         }
 

@@ -84,7 +84,7 @@ public sealed record HandlingAxle
     public required double RightCasterDeg { get; init; }
 
     /// <summary>Steering-axis inclination, degrees; not used where points tell it.</summary>
-    public required double InclinationDeg { get; init; }
+    public required double SteeringAxisInclinationDeg { get; init; }
 
     /// <summary>Caster set on top of what points or alignment tell, degrees, as the wheel's turn about its steering axis feels it.</summary>
     public double AddedCasterDeg { get; init; }
@@ -129,7 +129,7 @@ public sealed record HandlingAxle
             RollCentreHeightMm = RollCentreHeightMm,
             SwingArmMm = SwingArmMm,
             CasterDeg = isLeft ? LeftCasterDeg : RightCasterDeg,
-            SteeringAxisInclinationDeg = InclinationDeg,
+            SteeringAxisInclinationDeg = SteeringAxisInclinationDeg,
             AddedCasterDeg = AddedCasterDeg,
             SpringMotionRatio = MotionRatio,
             DamperMotionRatio = DamperMotionRatio,

@@ -49,7 +49,7 @@ internal sealed class HandlingAxleAssumptions(CarAxle axle, List<AssumedInput> a
         NotUsed("/damper/motionRatio", stated.Damper.MotionRatio, told.DamperMotionRatio);
         if (!steers || !stated.Suspension.Tells.HasFlag(SuspensionFigures.SteeringAxis)) return;
         NotUsed("/alignment/casterDeg", stated.Left.CasterDeg, told.CasterDeg);
-        NotUsed("/alignment/steeringAxisInclinationDeg", stated.Left.InclinationDeg, told.SteeringAxisInclinationDeg);
+        NotUsed("/alignment/steeringAxisInclinationDeg", stated.Left.SteeringAxisInclinationDeg, told.SteeringAxisInclinationDeg);
     }
 
     private void NotUsed(string place, double? given, double? used)

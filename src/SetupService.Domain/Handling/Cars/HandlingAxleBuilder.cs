@@ -36,8 +36,8 @@ internal static class HandlingAxleBuilder
             : !steers ? axle.Left.CasterDeg ?? 0
             : axle.Left.CasterDeg ?? told.CasterDeg ?? list.Add(list.Inputs.Caster, TypicalValues.CasterDeg, "Caster leans the outer wheel into the turn as it steers.");
         var inclination = tellsAxis || !steers
-            ? (tellsAxis ? told.SteeringAxisInclinationDeg : null) ?? axle.Left.InclinationDeg ?? 0
-            : axle.Left.InclinationDeg ?? told.SteeringAxisInclinationDeg ?? list.Add(list.Inputs.Inclination, TypicalValues.InclinationDeg(suspension.Layout), "Steering-axis inclination leans a steered wheel out.");
+            ? (tellsAxis ? told.SteeringAxisInclinationDeg : null) ?? axle.Left.SteeringAxisInclinationDeg ?? 0
+            : axle.Left.SteeringAxisInclinationDeg ?? told.SteeringAxisInclinationDeg ?? list.Add(list.Inputs.Inclination, TypicalValues.SteeringAxisInclinationDeg(suspension.Layout), "Steering-axis inclination leans a steered wheel out.");
         var motionRatio = told.SpringMotionRatio ?? axle.Spring.MotionRatio ?? list.Add(list.Inputs.MotionRatio, TypicalValues.MotionRatio(suspension.Layout),
             "The spring acts at the wheel with the square of its motion ratio.");
         list.Unused(axle, told, steers);
@@ -74,7 +74,7 @@ internal static class HandlingAxleBuilder
             RightToeDeg = toe.Item2 ?? leftToe,
             LeftCasterDeg = caster,
             RightCasterDeg = tellsAxis ? caster : axle.Right.CasterDeg ?? caster,
-            InclinationDeg = inclination,
+            SteeringAxisInclinationDeg = inclination,
             CamberComplianceDegPerKn = axle.Compliance.CamberDegPerKn ?? list.Add(list.Inputs.CamberCompliance, TypicalValues.CamberComplianceDegPerKn, "Rubber gives: side force leans the outer wheel out. Not known, it is left out."),
             ToeComplianceDegPerKn = axle.Compliance.ToeDegPerKn ?? list.Add(list.Inputs.ToeCompliance, TypicalValues.ToeComplianceDegPerKn(at), "Rubber gives: side force turns the wheels. Not known, it is left out."),
         };

@@ -6,9 +6,9 @@ namespace SetupService.Domain.Handling.Cornering;
 /// The car's balance, linear about where it stands: what is out of balance, and the step of Newton's method that takes it away.
 /// Derivation in docs/methods/cornering.
 /// </summary>
-/// <param name="Rest">What is out of balance, as a share of the weight.</param>
+/// <param name="Residual">What is out of balance, as a share of the weight.</param>
 /// <param name="Change">The change of roll, heave and travels.</param>
-internal readonly record struct BodyBalance(double Rest, BodyChange Change)
+internal readonly record struct BodyBalance(double Residual, BodyChange Change)
 {
     // By the weight: a body that is held less against roll is taken to be held so much, and so goes on falling in long steps.
     private const double LeastResistanceMm = 1;
@@ -48,9 +48,9 @@ internal readonly record struct BodyBalance(double Rest, BodyChange Change)
         var (frontRise, rearRise) = (frontHeave.Fixed + (frontHeave.PerRoll * roll), rearHeave.Fixed + (rearHeave.PerRoll * roll));
         BodyChange change = new(roll, frontRise, rearRise, frontBalance.Travels(frontRise, roll), rearBalance.Travels(rearRise, roll), steer, rollPart > leastPart);
         var whole = front.StaticLoadN + rear.StaticLoadN;
-        var rest = Math.Max(
+        var residual = Math.Max(
             Math.Max(Math.Max(frontBalance.Largest, rearBalance.Largest), Math.Max(Math.Abs(frontBalance.OffN), Math.Abs(rearBalance.OffN))) / whole,
             Math.Abs(momentOff) / (whole * (front.HalfTrackMm + rear.HalfTrackMm)));
-        return new(rest, change);
+        return new(residual, change);
     }
 }

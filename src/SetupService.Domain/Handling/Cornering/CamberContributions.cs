@@ -9,5 +9,5 @@ namespace SetupService.Domain.Handling.Cornering;
 public readonly record struct CamberContributions(double StaticDeg, double KinematicDeg, double RollDeg, double SteerDeg, double ComplianceDeg)
 {
     /// <summary>Inclination to the road, degrees; negative = top towards the car's centre.</summary>
-    public double InclinationDeg => StaticDeg + KinematicDeg + RollDeg + SteerDeg + ComplianceDeg;
+    public double InclinationAngleDeg => StaticDeg + KinematicDeg + RollDeg + SteerDeg + ComplianceDeg;
 }

@@ -24,7 +24,7 @@ internal sealed class CorneringAxle
     {
         (_axle, StationMm, Outer, Inner) = (axle, stationMm, outer, inner);
         HalfTrackMm = axle.TrackMm / 2;
-        RollCentreHeightMm = (outer.Rest.OutboardSlope + inner.Rest.OutboardSlope) / 2 * HalfTrackMm;
+        RollCentreHeightMm = (outer.RestPose.OutboardSlope + inner.RestPose.OutboardSlope) / 2 * HalfTrackMm;
         _barNPerMm = double.RadiansToDegrees(1000 * axle.BarRollRateNmPerDeg) / (axle.TrackMm * axle.TrackMm);
     }
 
@@ -49,7 +49,7 @@ internal sealed class CorneringAxle
     public double HeadingDeg => (Outer.HeadingDeg + Inner.HeadingDeg) / 2;
 
     /// <summary>The same as the tyres are taken to stand: as the wheels do, or as a step leads them to.</summary>
-    public double StanceHeadingDeg => (Outer.Stance.HeadingDeg + Inner.Stance.HeadingDeg) / 2;
+    public double TyreHeadingDeg => (Outer.TyrePose.HeadingDeg + Inner.TyrePose.HeadingDeg) / 2;
 
     /// <summary>Moment of the unsprung masses about the ground.</summary>
     public double UnsprungMomentNmm { get; private set; }
@@ -59,7 +59,7 @@ internal sealed class CorneringAxle
     public double LoadN => Outer.LoadN + Inner.LoadN;
 
     /// <summary>Travel of the outer wheel from where its suspension was read, mm, where that is beyond what was read; else null.</summary>
-    public double? BeyondReadingsMm => Outer.Guided.IsBeyondReadings ? Outer.TravelMm - _axle.RideHeightChangeMm : null;
+    public double? BeyondReadingsMm => Outer.Pose.IsBeyondReadings ? Outer.TravelMm - _axle.RideHeightChangeMm : null;
 
     public double StaticLoadN => _axle.LoadN;
 
@@ -105,12 +105,12 @@ internal sealed class CorneringAxle
         UnsprungMomentNmm = 2 * _axle.UnsprungMassKg * accelerationMs2 * _axle.LoadedRadiusMm;
     }
 
-    public bool TryGuide(double steer) => Outer.TryGuide(steer) && Inner.TryGuide(steer);
+    public bool TryUpdatePose(double steer) => Outer.TryUpdatePose(steer) && Inner.TryUpdatePose(steer);
 
-    public void Stand(double sin, double cos)
+    public void ApplyBody(double sin, double cos)
     {
-        Outer.Stand(sin, cos, HeaveMm);
-        Inner.Stand(sin, cos, HeaveMm);
+        Outer.ApplyBody(sin, cos, HeaveMm);
+        Inner.ApplyBody(sin, cos, HeaveMm);
     }
 
     /// <summary>Takes the tyres to stand where a step leads, to first order, until the wheels stand anew; false where one would be off the road.</summary>
@@ -120,11 +120,11 @@ internal sealed class CorneringAxle
     /// <summary>The tyres where they are taken to stand, each with how far it is turned against the axle's slip angle about a turn centred at this station and distance.</summary>
     public TyrePair Tyres(double peakScale, double centreStationMm, double centreMm)
     {
-        var meanDeg = StanceHeadingDeg;
+        var meanDeg = TyreHeadingDeg;
         var ahead = StationMm - centreStationMm;
         return new(Outer.Curve(peakScale), Inner.Curve(peakScale), Turn(Outer), Turn(Inner));
 
-        double Turn(CorneringWheel wheel) => wheel.Stance.HeadingDeg - meanDeg + wheel.HeadingComplianceDeg + PathTurnDeg(wheel.Sign * HalfTrackMm);
+        double Turn(CorneringWheel wheel) => wheel.TyrePose.HeadingDeg - meanDeg + wheel.HeadingComplianceDeg + PathTurnDeg(wheel.Sign * HalfTrackMm);
 
         // By how much the path of the axle's middle is turned against that of a wheel so far out.
         double PathTurnDeg(double outMm) => double.RadiansToDegrees(Math.Atan2(ahead * outMm, (centreMm * (centreMm + outMm)) + (ahead * ahead)));
@@ -145,11 +145,11 @@ internal sealed class CorneringAxle
     public PairSlip? SlipFor(in TyrePair tyres) => tyres.SlipFor(SideForceN, SlipDeg);
 
     /// <summary>Takes slip and side forces; gives by how much the forces changed.</summary>
-    public double Take(in PairSlip shared, in TyrePair tyres, double accelerationMs2)
+    public double ApplySideForce(in PairSlip shared, in TyrePair tyres, double accelerationMs2)
     {
         SlipDeg = shared.SlipDeg;
         var unsprung = _axle.UnsprungMassKg * accelerationMs2;
-        return Outer.Take(shared.OuterN, SlipDeg + tyres.OuterTurnDeg, unsprung) + Inner.Take(shared.InnerN, SlipDeg + tyres.InnerTurnDeg, unsprung);
+        return Outer.ApplySideForce(shared.OuterN, SlipDeg + tyres.OuterTurnDeg, unsprung) + Inner.ApplySideForce(shared.InnerN, SlipDeg + tyres.InnerTurnDeg, unsprung);
     }
 
     /// <summary>What is out of balance at each wheel once it is steered so much further: the tyre's load less what stands on it.</summary>
@@ -207,6 +207,6 @@ internal sealed class CorneringAxle
         BumpLeftMm = _axle.BumpLeftMm - wheel.TravelMm,
         DroopLeftMm = _axle.DroopLeftMm + wheel.TravelMm,
         IsOuter = wheel.IsOuter,
-        IsBeyondReadings = wheel.Guided.IsBeyondReadings,
+        IsBeyondReadings = wheel.Pose.IsBeyondReadings,
     };
 }

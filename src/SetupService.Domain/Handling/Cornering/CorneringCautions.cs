@@ -69,7 +69,7 @@ public static class CorneringCautions
     private static double? AtTheirLimit(IReadOnlyList<SteadyTurn> turns, double? heldLateralG)
     {
         var used = turns.Select(turn => turn.Attitude)
-            .Where(one => heldLateralG is { } held ? one.Demand.LateralG * CorneringSolver.Spare >= held : one.PeakScale > 1)
+            .Where(one => heldLateralG is { } held ? one.Demand.LateralG * CorneringSolver.GripReserve >= held : one.PeakScale > 1)
             .Select(one => one.Demand.LateralG).ToList();
         return used.Count > 0 ? used.Min() : null;
     }

@@ -16,7 +16,7 @@ public sealed record CorneringEffect(AssumedInput Assumed, CorneringAttitude? At
         return [.. reading.Assumed.Select(one => new CorneringEffect(one, With(one, one.Lower), With(one, one.Upper)))];
 
         CorneringAttitude? With(AssumedInput one, double value) => CorneringSolver.Create(one.Input.Put(reading.Car, value), path.Turn) is { } solver
-            ? SteadyTurn.Stand(solver, path.At(lateralG), heldLateralG, out _)
+            ? SteadyTurn.SolveAttitude(solver, path.At(lateralG), heldLateralG, out _)
             : null;
     }
 }

@@ -13,17 +13,17 @@ namespace SetupService.Domain.Handling.Cornering;
 public sealed class CorneringSolver
 {
     /// <summary>What the tyres must be able to give more than the turn takes.</summary>
-    public const double Spare = 1.05;
+    public const double GripReserve = 1.05;
 
-    private const double Closed = 1e-10;
+    private const double Tolerance = 1e-10;
 
     // Of the weight: with more out of balance a step is too long to tell ahead what it does to the tyres.
-    private const double NearlyClosed = 0.5;
+    private const double PredictionTolerance = 0.5;
 
     private const int MostSteps = 120;
     private const int SmoothSteps = 20;
     private const int MostHalvings = 10;
-    private const int Stages = 16;
+    private const int ContinuationSteps = 16;
 
     // A turn at 1 g of a car on soft springs; more at once leads past stops and lifting wheels.
     private const double LongestRollSine = 0.1;
@@ -44,7 +44,7 @@ public sealed class CorneringSolver
     private double _centreStationMm;
     private double _centreMm;
     private double _peakScale = 1;
-    private bool _isUnguided = true;
+    private bool _needsPoses = true;
 
     private CorneringSolver(HandlingCar car, CorneringAxle front, CorneringAxle rear, TurnDirection turn, WorkBudget? budget) =>
         (_car, _front, _rear, _turn, _budget) = (car, front, rear, turn, budget);
@@ -77,12 +77,12 @@ public sealed class CorneringSolver
     {
         var grip = new PeakScaling(leastPeakScale, isPeakHeld);
         BeyondReadings = null;
-        if (Settle(lateralG, radiusM, grip) is null) return Reached();
+        if (SolveFromCurrent(lateralG, radiusM, grip) is null) return Reached();
 
         // Through a stop or a lifted wheel the way leads by smaller turns.
         Reset();
         CorneringFailure? failure = null;
-        for (var stage = 1; stage <= Stages && failure is null; stage++) failure = Settle(lateralG * stage / Stages, radiusM, grip);
+        for (var stage = 1; stage <= ContinuationSteps && failure is null; stage++) failure = SolveFromCurrent(lateralG * stage / ContinuationSteps, radiusM, grip);
         if (failure is null) return Reached();
         Reset();
         return _budget is { IsSpent: true } ? CorneringFailure.WorkSpent : failure;
@@ -136,27 +136,27 @@ public sealed class CorneringSolver
         _front.StartFrom(other._front);
         _rear.StartFrom(other._rear);
         (_rollRad, _steer, _centreStationMm, _peakScale) = (other._rollRad, other._steer, other._centreStationMm, other._peakScale);
-        _isUnguided = true;
+        _needsPoses = true;
     }
 
     private void Reset()
     {
         _front.Reset();
         _rear.Reset();
-        (_rollRad, _steer, _centreStationMm, _peakScale, _isUnguided) = (0, 0, 0, 1, true);
+        (_rollRad, _steer, _centreStationMm, _peakScale, _needsPoses) = (0, 0, 0, 1, true);
     }
 
-    private CorneringFailure? Settle(double lateralG, double radiusM, in PeakScaling grip)
+    private CorneringFailure? SolveFromCurrent(double lateralG, double radiusM, in PeakScaling grip)
     {
         var acceleration = lateralG * HandlingCar.StandardGravity;
         _front.Demand(acceleration);
         _rear.Demand(acceleration);
         _peakScale = grip.IsHeld ? grip.Least : Math.Max(_peakScale, grip.Least);
         _centreStationMm = Math.Clamp(_centreStationMm, -FurthestCentre * radiusM * 1000, FurthestCentre * radiusM * 1000);
-        if (_isUnguided)
+        if (_needsPoses)
         {
-            if (!Guide()) return CorneringFailure.TravelNotReached;
-            _isUnguided = false;
+            if (!TryUpdatePoses()) return CorneringFailure.TravelNotReached;
+            _needsPoses = false;
         }
 
         var weight = _front.StaticLoadN + _rear.StaticLoadN;
@@ -165,21 +165,21 @@ public sealed class CorneringSolver
         {
             if (_budget is not null && !_budget.TrySpend()) return CorneringFailure.WorkSpent;
             var (sin, cos) = Math.SinCos(_rollRad);
-            _front.Stand(sin, cos);
-            _rear.Stand(sin, cos);
+            _front.ApplyBody(sin, cos);
+            _rear.ApplyBody(sin, cos);
             if (Steer(acceleration, radiusM * 1000, grip, 0) is not { } found)
                 return isHeld && _front.LoadN > 0 && _rear.LoadN > 0 ? CorneringFailure.GripExceeded : CorneringFailure.RollsOver;
-            var (rest, change) = BodyBalance.Compute(_car, _front, _rear, acceleration, sin, cos, 0);
+            var (residual, change) = BodyBalance.Compute(_car, _front, _rear, acceleration, sin, cos, 0);
             isHeld = change.IsHeld;
-            if (rest <= Closed && found.MovedN <= 10 * Closed * weight && step > 0) return change.IsHeld && IsStanding() ? null : CorneringFailure.RollsOver;
+            if (residual <= Tolerance && found.MovedN <= 10 * Tolerance * weight && step > 0) return change.IsHeld && IsStanding() ? null : CorneringFailure.RollsOver;
             change = change with { Steer = found.Steer };
-            if (rest <= NearlyClosed && step < SmoothSteps && SteerAhead(change, cos, acceleration, radiusM * 1000, grip) is { } ahead)
+            if (residual <= PredictionTolerance && step < SmoothSteps && SteerAhead(change, cos, acceleration, radiusM * 1000, grip) is { } ahead)
             {
                 change = BodyBalance.Compute(_car, _front, _rear, acceleration, sin, cos, ahead.Steer).Change;
             }
 
             if (!double.IsFinite(change.RollSine)) return CorneringFailure.RollsOver;
-            if (!Step(change, Patience(step))) return CorneringFailure.TravelNotReached;
+            if (!Step(change, DampingFactor(step))) return CorneringFailure.TravelNotReached;
             if (Math.Abs(_rollRad) > FurthestRollRad) return CorneringFailure.RollsOver;
         }
 
@@ -187,11 +187,11 @@ public sealed class CorneringSolver
     }
 
     /// <summary>How much of a step is taken: all of it, until that is seen to jump to and fro over the kink of a stop or a lifting wheel.</summary>
-    private static double Patience(int step) => step < SmoothSteps ? 1 : step % SmoothSteps < SmoothSteps / 2 ? 0.5 : 0.2;
+    private static double DampingFactor(int step) => step < SmoothSteps ? 1 : step % SmoothSteps < SmoothSteps / 2 ? 0.5 : 0.2;
 
     private bool IsStanding() => _front.Inner.LoadN + _rear.Inner.LoadN > 0;
 
-    private bool Guide() => _front.TryGuide(_steer) && _rear.TryGuide(0);
+    private bool TryUpdatePoses() => _front.TryUpdatePose(_steer) && _rear.TryUpdatePose(0);
 
     /// <summary>
     /// Finds the slip of both axles where the tyres are taken to stand, the side force of each, where the turn's centre lies and how far the
@@ -209,23 +209,23 @@ public sealed class CorneringSolver
         var before = _peakScale;
         if (!grip.IsHeld)
         {
-            var enough = Math.Max(grip.Least, _front.PeakNeed(front, _peakScale, Spare, grip.Least));
-            enough = Math.Max(enough, _rear.PeakNeed(rear, _peakScale, Spare, enough));
+            var enough = Math.Max(grip.Least, _front.PeakNeed(front, _peakScale, GripReserve, grip.Least));
+            enough = Math.Max(enough, _rear.PeakNeed(rear, _peakScale, GripReserve, enough));
             if (!double.IsFinite(enough)) return null;
             _peakScale = enough;
             if (_peakScale != before) (front, rear) = (front.WithPeak(_peakScale / before), rear.WithPeak(_peakScale / before));
         }
 
         if (_rear.SlipFor(rear) is not { } rearShared || _front.SlipFor(front) is not { } frontShared) return null;
-        var movedN = _rear.Take(rearShared, rear, acceleration) + _front.Take(frontShared, front, acceleration);
+        var movedN = _rear.ApplySideForce(rearShared, rear, acceleration) + _front.ApplySideForce(frontShared, front, acceleration);
 
         // The rear wheels' path gives the turn's centre; kept within the turn for any slip a tyre can have.
-        var (sin, cos) = Math.SinCos(double.DegreesToRadians(_rear.StanceHeadingDeg - _rear.SlipDeg));
+        var (sin, cos) = Math.SinCos(double.DegreesToRadians(_rear.TyreHeadingDeg - _rear.SlipDeg));
         var station = Math.Clamp(_rear.StationMm - (centreMm * sin / cos), -FurthestCentre * radiusMm, FurthestCentre * radiusMm);
         var centreMoved = Math.Abs(station - _centreStationMm) / radiusMm;
         _centreStationMm = station;
         _centreMm = CentreMm(radiusMm);
-        var headingDeg = _front.SlipDeg + PathDeg(_front, _centreMm) - _front.StanceHeadingDeg;
+        var headingDeg = _front.SlipDeg + PathDeg(_front, _centreMm) - _front.TyreHeadingDeg;
         var perSteer = HeadingPerSteer();
         return new(
             Math.Clamp((predictedSteer * perSteer) + headingDeg, -LongestSteerDeg, LongestSteerDeg) / perSteer,
@@ -260,7 +260,7 @@ public sealed class CorneringSolver
         for (var halving = 0; halving < MostHalvings; halving++)
         {
             Move(change, share);
-            if (Guide()) return true;
+            if (TryUpdatePoses()) return true;
             Move(change, -share);
             share /= 2;
         }
@@ -283,7 +283,7 @@ public sealed class CorneringSolver
     // A rack that turns the wheels hardly at all cannot steer; the least keeps the step finite and the guide refuses it.
     private double HeadingPerSteer()
     {
-        var per = (_front.Outer.Guided.HeadingPerSteer + _front.Inner.Guided.HeadingPerSteer) / 2;
+        var per = (_front.Outer.Pose.HeadingPerSteer + _front.Inner.Pose.HeadingPerSteer) / 2;
         return Math.Abs(per) > 1e-3 ? per : 1e-3;
     }
 }

@@ -45,7 +45,7 @@ internal sealed class CorneringWheel
         _tyreScale = ExampleTyre.Scale(axle.LoadN / 2, axle.CorneringStiffnessNPerDeg);
         _state = _goodState = motion.Origin;
         motion.TryAt(0, 0, ref _state, out var rest);
-        Rest = Guided = rest;
+        RestPose = Pose = rest;
         _springForceAtRestN = (StaticLoadN - WeightN) * rest.RisePerTravel / rest.SpringMotionRatio;
     }
 
@@ -63,9 +63,9 @@ internal sealed class CorneringWheel
     /// <summary>Weight of the unsprung mass.</summary>
     public double WeightN { get; }
 
-    public WheelPose Rest { get; }
+    public WheelPose RestPose { get; }
 
-    public WheelPose Guided { get; private set; }
+    public WheelPose Pose { get; private set; }
 
     public double TravelMm { get; set; }
 
@@ -78,10 +78,10 @@ internal sealed class CorneringWheel
 
     public double SlipDeg { get; private set; }
 
-    public double InclinationDeg { get; private set; }
+    public double InclinationAngleDeg { get; private set; }
 
     /// <summary>How the tyre is taken to stand: as the wheel does, or as a step leads it to.</summary>
-    public TyrePose Stance { get; private set; }
+    public TyrePose TyrePose { get; private set; }
 
     /// <summary>Rise of the contact per mm of travel, against the ground.</summary>
     public double Rise { get; private set; }
@@ -99,7 +99,7 @@ internal sealed class CorneringWheel
     public double RisePerRoll { get; private set; }
 
     /// <summary>Change of the links' share of the load by the sine of roll, nearly.</summary>
-    public double LinkLoadPerRoll => Guided.HoldsInRoll ? 0 : (1 + (Slope * Slope)) * LinkForceN;
+    public double LinkLoadPerRoll => Pose.HoldsInRoll ? 0 : (1 + (Slope * Slope)) * LinkForceN;
 
     /// <summary>Change of the links' share of the load per mm of travel, as the contact's path bends.</summary>
     public double LinkRateNPerMm => Sign * _slopeByTravel * LinkForceN;
@@ -118,13 +118,13 @@ internal sealed class CorneringWheel
     public double HeadingComplianceDeg => -_axle.ToeComplianceDegPerKn * SideForceN / 1000;
 
     /// <summary>Heading against the body, positive = into the turn, without the give.</summary>
-    public double HeadingDeg => -Sign * Guided.HeadingDeg;
+    public double HeadingDeg => -Sign * Pose.HeadingDeg;
 
     public void Reset()
     {
         _state = _goodState = _motion.Origin;
         TravelMm = SideForceN = SlipDeg = _guidedAtMm = _guidedSteer = _ratioPerTravel = _riseBendPerMm = _slopePerTravel = 0;
-        Guided = Rest;
+        Pose = RestPose;
     }
 
     public void StartFrom(CorneringWheel other)
@@ -133,17 +133,17 @@ internal sealed class CorneringWheel
     }
 
     /// <summary>Asks the suspension where the wheel is; false where it cannot be there.</summary>
-    public bool TryGuide(double steer)
+    public bool TryUpdatePose(double steer)
     {
-        if (!_motion.TryAt(TravelMm, -Sign * steer, ref _state, out var guided, _budget))
+        if (!_motion.TryAt(TravelMm, -Sign * steer, ref _state, out var pose, _budget))
         {
             _state = _goodState;
             return false;
         }
 
         _goodState = _state;
-        Learn(guided, steer);
-        Guided = guided;
+        Learn(pose, steer);
+        Pose = pose;
         return true;
     }
 
@@ -153,41 +153,41 @@ internal sealed class CorneringWheel
         var wayMm = TravelMm - _guidedAtMm;
         if (Math.Abs(wayMm) > Math.Max(LeastLearntMm, Math.Abs(steer - _guidedSteer)))
         {
-            _ratioPerTravel = (next.SpringMotionRatio - Guided.SpringMotionRatio) / wayMm;
-            _riseBendPerMm = (next.RisePerTravel - Guided.RisePerTravel) / wayMm;
-            _slopePerTravel = (next.OutboardSlope - Guided.OutboardSlope) / wayMm;
+            _ratioPerTravel = (next.SpringMotionRatio - Pose.SpringMotionRatio) / wayMm;
+            _riseBendPerMm = (next.RisePerTravel - Pose.RisePerTravel) / wayMm;
+            _slopePerTravel = (next.OutboardSlope - Pose.OutboardSlope) / wayMm;
         }
 
         (_guidedAtMm, _guidedSteer) = (TravelMm, steer);
     }
 
     /// <summary>Where the contact is and what the tyre carries there, the body rolled (sine and cosine) and risen.</summary>
-    public void Stand(double sin, double cos, double heaveMm)
+    public void ApplyBody(double sin, double cos, double heaveMm)
     {
         double risen;
-        if (Guided.HoldsInRoll)
+        if (Pose.HoldsInRoll)
         {
             risen = heaveMm + TravelMm - (Sign * _halfTrackMm * sin);
             (Rise, RiseBendByTravel, RiseBendByRoll) = (1, 0, 0);
-            (Slope, _slopeByTravel, RisePerRoll, _groundRisePerSteer) = (Guided.OutboardSlope, 0, -Sign * _halfTrackMm, 0);
+            (Slope, _slopeByTravel, RisePerRoll, _groundRisePerSteer) = (Pose.OutboardSlope, 0, -Sign * _halfTrackMm, 0);
         }
         else
         {
-            risen = heaveMm + (Guided.ContactRiseMm * cos) - (Sign * Guided.HalfTrackMm * sin);
-            var turned = cos - (Sign * Guided.OutboardSlope * sin);
-            Rise = Guided.RisePerTravel * turned;
-            RiseBendByTravel = (_riseBendPerMm * turned) - (Guided.RisePerTravel * Sign * _slopePerTravel * sin);
-            RiseBendByRoll = -Guided.RisePerTravel * ((sin / cos) + (Sign * Guided.OutboardSlope));
-            _groundRisePerSteer = (Guided.RisePerSteer * cos) - (Sign * Guided.OutboardPerSteer * sin);
-            Slope = ((Guided.OutboardSlope * cos) + (Sign * sin)) / turned;
+            risen = heaveMm + (Pose.ContactRiseMm * cos) - (Sign * Pose.HalfTrackMm * sin);
+            var turned = cos - (Sign * Pose.OutboardSlope * sin);
+            Rise = Pose.RisePerTravel * turned;
+            RiseBendByTravel = (_riseBendPerMm * turned) - (Pose.RisePerTravel * Sign * _slopePerTravel * sin);
+            RiseBendByRoll = -Pose.RisePerTravel * ((sin / cos) + (Sign * Pose.OutboardSlope));
+            _groundRisePerSteer = (Pose.RisePerSteer * cos) - (Sign * Pose.OutboardPerSteer * sin);
+            Slope = ((Pose.OutboardSlope * cos) + (Sign * sin)) / turned;
             _slopeByTravel = _slopePerTravel / (turned * turned);
-            RisePerRoll = (-Guided.ContactRiseMm * sin / cos) - (Sign * Guided.HalfTrackMm);
+            RisePerRoll = (-Pose.ContactRiseMm * sin / cos) - (Sign * Pose.HalfTrackMm);
         }
 
         var load = StaticLoadN - (_axle.TyreRateNPerMm * risen);
         (LoadN, TyreRateNPerMm) = load > 0 ? (load, _axle.TyreRateNPerMm) : (0, 0);
         Incline(sin, cos);
-        Stance = new(LoadN, InclinationDeg, HeadingDeg);
+        TyrePose = new(LoadN, InclinationAngleDeg, HeadingDeg);
     }
 
     /// <summary>
@@ -197,24 +197,24 @@ internal sealed class CorneringWheel
     public bool TryPredict(double travelMm, double heaveMm, double rollSine, double rollRad, double steer)
     {
         var ownSteer = -Sign * steer;
-        Stance = new(
+        TyrePose = new(
             LoadN + LoadBySteerN(steer) - (TyreRateNPerMm * ((Rise * travelMm) + heaveMm + (RisePerRoll * rollSine))),
-            InclinationDeg + (Guided.CamberPerTravel * travelMm) + (Guided.CamberPerSteer * ownSteer) + (Sign * double.RadiansToDegrees(rollRad))
+            InclinationAngleDeg + (Pose.CamberPerTravel * travelMm) + (Pose.CamberPerSteer * ownSteer) + (Sign * double.RadiansToDegrees(rollRad))
                 + (CamberComplianceDeg - _inclinedByComplianceDeg),
-            HeadingDeg - (Sign * ((Guided.HeadingPerTravel * travelMm) + (Guided.HeadingPerSteer * ownSteer))));
-        return Stance.LoadN > 0;
+            HeadingDeg - (Sign * ((Pose.HeadingPerTravel * travelMm) + (Pose.HeadingPerSteer * ownSteer))));
+        return TyrePose.LoadN > 0;
     }
 
     /// <summary>Change of load with a change of steer alone, N.</summary>
     public double LoadBySteerN(double steer) => TyreRateNPerMm * _groundRisePerSteer * Sign * steer;
 
     /// <summary>Change of <see cref="SpringN"/> with a change of steer alone, N.</summary>
-    public double SpringBySteerN(double steer) => -Sign * steer * _springForcePerTravelNPerMm * Guided.SpringTravelPerSteer;
+    public double SpringBySteerN(double steer) => -Sign * steer * _springForcePerTravelNPerMm * Pose.SpringTravelPerSteer;
 
-    public SideForceCurve Curve(double peakScale) => ExampleTyre.At(Stance.LoadN, -Sign * Stance.InclinationDeg, _tyreScale with { Peak = peakScale });
+    public SideForceCurve Curve(double peakScale) => ExampleTyre.At(TyrePose.LoadN, -Sign * TyrePose.InclinationAngleDeg, _tyreScale with { Peak = peakScale });
 
     /// <summary>Takes a side force and the slip angle it comes with; gives how much it changed.</summary>
-    public double Take(double sideForceN, double slipDeg, double unsprungN)
+    public double ApplySideForce(double sideForceN, double slipDeg, double unsprungN)
     {
         var before = SideForceN;
         SlipDeg = slipDeg;
@@ -226,15 +226,15 @@ internal sealed class CorneringWheel
     /// <summary>Works spring, bump stop and droop stop at the present travel.</summary>
     public void Spring()
     {
-        var ratio = Guided.SpringMotionRatio;
-        var force = _springForceAtRestN + (_axle.SpringRateNPerMm * Guided.SpringTravelMm);
+        var ratio = Pose.SpringMotionRatio;
+        var force = _springForceAtRestN + (_axle.SpringRateNPerMm * Pose.SpringTravelMm);
         var isPressed = force > 0;
         _springForcePerTravelNPerMm = isPressed ? _axle.SpringRateNPerMm * ratio : 0;
         (SpringN, SpringRateNPerMm) = isPressed ? (force * ratio, (_springForcePerTravelNPerMm * ratio) + (force * _ratioPerTravel)) : (0, 0);
         if (_axle.BumpLeftMm is { } bump && TravelMm > bump)
         {
-            var rate = _axle.StopRateNPerMm * Guided.DamperMotionRatio * Guided.DamperMotionRatio;
-            var soft = Math.Min(TravelMm - bump, _axle.StopLengthMm / Guided.DamperMotionRatio);
+            var rate = _axle.StopRateNPerMm * Pose.DamperMotionRatio * Pose.DamperMotionRatio;
+            var soft = Math.Min(TravelMm - bump, _axle.StopLengthMm / Pose.DamperMotionRatio);
             var solid = TravelMm - bump - soft;
             SpringN += (rate * soft) + (SolidRateNPerMm * solid);
             SpringRateNPerMm += solid > 0 ? SolidRateNPerMm : rate;
@@ -250,7 +250,7 @@ internal sealed class CorneringWheel
     /// <summary>What the inclination is made of; asks the suspension once more, without steer.</summary>
     public CamberContributions Contributions(double steer)
     {
-        var steered = Guided.CamberDeg;
+        var steered = Pose.CamberDeg;
         var unsteered = steered;
         if (steer != 0)
         {
@@ -259,20 +259,20 @@ internal sealed class CorneringWheel
         }
 
         return new(
-            CamberSetDeg, unsteered - CamberSetDeg, InclinationDeg - (steered + CamberComplianceDeg), steered - unsteered, CamberComplianceDeg);
+            CamberSetDeg, unsteered - CamberSetDeg, InclinationAngleDeg - (steered + CamberComplianceDeg), steered - unsteered, CamberComplianceDeg);
     }
 
     /// <summary>Heading that steer alone gives the wheel, degrees, positive = into the turn; nothing where it cannot be steered so far at rest height.</summary>
     public double SteeredByDeg(double steer)
     {
         var state = _motion.Origin;
-        return _motion.TryAt(0, -Sign * steer, ref state, out var steered) ? -Sign * (steered.HeadingDeg - Rest.HeadingDeg) : double.NaN;
+        return _motion.TryAt(0, -Sign * steer, ref state, out var steered) ? -Sign * (steered.HeadingDeg - RestPose.HeadingDeg) : double.NaN;
     }
 
     private void Incline(double sin, double cos)
     {
-        var spin = WheelPlane.SpinOf(Guided.CamberDeg + CamberComplianceDeg, (-Guided.HeadingDeg) + (Sign * HeadingComplianceDeg));
+        var spin = WheelPlane.SpinOf(Pose.CamberDeg + CamberComplianceDeg, (-Pose.HeadingDeg) + (Sign * HeadingComplianceDeg));
         _inclinedByComplianceDeg = CamberComplianceDeg;
-        InclinationDeg = -double.RadiansToDegrees(Math.Asin(Math.Clamp((spin.Z * cos) - (Sign * spin.Y * sin), -1, 1)));
+        InclinationAngleDeg = -double.RadiansToDegrees(Math.Asin(Math.Clamp((spin.Z * cos) - (Sign * spin.Y * sin), -1, 1)));
     }
 }

@@ -23,7 +23,7 @@ public readonly record struct SteadyTurn(CorneringAttitude Attitude, double? Und
     public static SteadyTurn? Solve(CorneringSolver solver, in CorneringDemand demand, double? heldLateralG, out CorneringFailure? failure)
     {
         ArgumentNullException.ThrowIfNull(solver);
-        if (Stand(solver, demand, heldLateralG, out failure) is not { } attitude) return null;
+        if (SolveAttitude(solver, demand, heldLateralG, out failure) is not { } attitude) return null;
         return WithGradients(solver, demand, attitude);
     }
 
@@ -37,7 +37,7 @@ public readonly record struct SteadyTurn(CorneringAttitude Attitude, double? Und
     }
 
     /// <summary>Finds only how the car stands.</summary>
-    public static CorneringAttitude? Stand(CorneringSolver solver, in CorneringDemand demand, double? heldLateralG, out CorneringFailure? failure)
+    public static CorneringAttitude? SolveAttitude(CorneringSolver solver, in CorneringDemand demand, double? heldLateralG, out CorneringFailure? failure)
     {
         ArgumentNullException.ThrowIfNull(solver);
         var leastPeakScale = 1.0;

@@ -34,7 +34,7 @@ public readonly record struct WheelAttitude
     public bool IsBeyondReadings { get; init; }
 
     /// <summary>Inclination to the road, degrees; negative = top towards the car's centre. With the last camber read where it <see cref="IsBeyondReadings"/>.</summary>
-    public double InclinationDeg => Camber.InclinationDeg;
+    public double InclinationAngleDeg => Camber.InclinationAngleDeg;
 
     /// <summary>Whether it presses its bump stop.</summary>
     public bool IsOnBumpStop => BumpLeftMm < 0;

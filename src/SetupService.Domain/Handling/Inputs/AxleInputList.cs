@@ -28,7 +28,7 @@ public sealed class AxleInputList
         Camber = Make("/alignment/camberDeg", "Deg", one => (one.LeftCamberDeg + one.RightCamberDeg) / 2, WithCamber, 0, 0.1);
         Toe = Make("/alignment/toeDeg", "Deg", one => (one.LeftToeDeg + one.RightToeDeg) / 2, WithToe, 0, 0.03);
         Caster = Make("/alignment/casterDeg", "Deg", one => ((one.LeftCasterDeg + one.RightCasterDeg) / 2) + one.AddedCasterDeg, WithCaster, 0, 0.25);
-        Inclination = Make("/alignment/steeringAxisInclinationDeg", "Deg", one => one.InclinationDeg, (one, value) => one with { InclinationDeg = value }, 0, 0.5);
+        Inclination = Make("/alignment/steeringAxisInclinationDeg", "Deg", one => one.SteeringAxisInclinationDeg, (one, value) => one with { SteeringAxisInclinationDeg = value }, 0, 0.5);
         SwingArm = Make("/suspension", "Mm", one => one.SwingArmMm, (one, value) => one with { SwingArmMm = value }, 0, 0);
         CamberCompliance = Make("/compliance/camberDegPerKn", "DegPerKn", one => one.CamberComplianceDegPerKn, (one, value) => one with { CamberComplianceDegPerKn = value }, 0.2, 0);
         ToeCompliance = Make("/compliance/toeDegPerKn", "DegPerKn", one => one.ToeComplianceDegPerKn, (one, value) => one with { ToeComplianceDegPerKn = value }, 0.2, 0);

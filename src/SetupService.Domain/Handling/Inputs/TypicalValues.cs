@@ -96,7 +96,7 @@ public static class TypicalValues
         : new(springMotionRatio, 0.85 * springMotionRatio, 1.2 * springMotionRatio, CommonPractice);
 
     /// <summary>Steering-axis inclination, degrees.</summary>
-    public static TypicalValue InclinationDeg(SuspensionLayout? layout) => layout switch
+    public static TypicalValue SteeringAxisInclinationDeg(SuspensionLayout? layout) => layout switch
     {
         SuspensionLayout.MacPhersonStrut => new(13.5, 11, 16, Reimpell + ": passenger cars 11 to 15.5°"),
         SuspensionLayout.DoubleWishbone => new(10.5, 7, 14, CommonPractice),

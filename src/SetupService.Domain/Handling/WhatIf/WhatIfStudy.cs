@@ -20,7 +20,7 @@ public sealed class WhatIfStudy
     {
         (_car, _demand, _peakScale) = (car, demand, 1);
         if (CorneringSolver.Create(car.Reading.Car, demand.Turn) is not { } solver) return;
-        if (SteadyTurn.Stand(solver, demand, heldLateralG, out _) is { } attitude) (_peakScale, _stand) = (attitude.PeakScale, solver);
+        if (SteadyTurn.SolveAttitude(solver, demand, heldLateralG, out _) is { } attitude) (_peakScale, _stand) = (attitude.PeakScale, solver);
     }
 
     /// <summary>Starts a study of a car in a turn; the car has a wheelbase.</summary>
@@ -56,8 +56,8 @@ public sealed class WhatIfStudy
         return new(new WhatIfFigures
         {
             RollDeg = attitude?.RollDeg,
-            FrontInclinationDeg = attitude?.Outer(CarAxle.Front).InclinationDeg,
-            RearInclinationDeg = attitude?.Outer(CarAxle.Rear).InclinationDeg,
+            FrontInclinationDeg = attitude?.Outer(CarAxle.Front).InclinationAngleDeg,
+            RearInclinationDeg = attitude?.Outer(CarAxle.Rear).InclinationAngleDeg,
             FrontLoadTransferPct = attitude?.FrontLoadTransferPct,
             UndersteerDegPerG = turn?.UndersteerDegPerG,
             FrontBumpLeftMm = attitude?.Outer(CarAxle.Front).BumpLeftMm,

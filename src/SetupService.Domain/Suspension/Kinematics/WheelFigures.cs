@@ -28,7 +28,7 @@ public readonly record struct WheelFigures
     public double? CasterDeg { get; init; }
 
     /// <summary>Steering-axis inclination, degrees.</summary>
-    public double? InclinationDeg { get; init; }
+    public double? SteeringAxisInclinationDeg { get; init; }
 
     /// <summary>Scrub radius, mm.</summary>
     public double? ScrubRadiusMm { get; init; }

@@ -56,7 +56,7 @@ public static class WheelKinematics
             CamberDeg = wheel.CamberDeg,
             ToeDeg = wheel.ToeDeg,
             CasterDeg = axis?.CasterDeg,
-            InclinationDeg = axis?.InclinationDeg,
+            SteeringAxisInclinationDeg = axis?.SteeringAxisInclinationDeg,
             ScrubRadiusMm = offsets?.ScrubRadiusMm,
             MechanicalTrailMm = offsets?.MechanicalTrailMm,
             HalfTrackChangeMm = contact.Y - corner.StatedContact.Y,

@@ -18,7 +18,7 @@ public sealed record CornerReadings
     public double? CasterDeg { get; init; }
 
     /// <summary>Steering-axis inclination at ride height; positive = top inboard. Null where it is not known.</summary>
-    public double? InclinationDeg { get; init; }
+    public double? SteeringAxisInclinationDeg { get; init; }
 
     /// <summary>Standard error of one camber reading, above zero.</summary>
     public double GaugeErrorDeg { get; init; } = CasterReadings.DefaultGaugeErrorDeg;

@@ -19,15 +19,15 @@ public sealed class MeasuredCorner
         Steering = readings.Steer.Count > 0 ? CasterReadings.From([.. readings.Steer], WheelSide.Left, readings.GaugeErrorDeg) : null;
         var axis = Steering?.Fit;
         CasterDeg = Known(readings.CasterDeg, axis?.CasterDeg, axis?.CasterStandardErrorDeg);
-        InclinationDeg = Known(readings.InclinationDeg, axis?.InclinationDeg, axis?.InclinationStandardErrorDeg);
-        TopMount = TopMountFit.From([.. readings.TopMount], InclinationDeg, readings.GaugeErrorDeg);
+        SteeringAxisInclinationDeg = Known(readings.SteeringAxisInclinationDeg, axis?.SteeringAxisInclinationDeg, axis?.InclinationStandardErrorDeg);
+        TopMount = TopMountFit.From([.. readings.TopMount], SteeringAxisInclinationDeg, readings.GaugeErrorDeg);
     }
 
     /// <summary>Caster at ride height, degrees: as given, else from the steer readings; null where neither tells it.</summary>
     public Estimate? CasterDeg { get; }
 
     /// <summary>Steering-axis inclination at ride height, degrees: as given, else from the steer readings; null where neither tells it.</summary>
-    public Estimate? InclinationDeg { get; }
+    public Estimate? SteeringAxisInclinationDeg { get; }
 
     /// <summary>What the steer readings tell; null where there are none.</summary>
     public CasterReadings? Steering { get; }
@@ -45,7 +45,7 @@ public sealed class MeasuredCorner
     public MeasuredGap? CasterGap => CasterDeg is null ? MeasuredGap.CasterNotKnown : null;
 
     /// <summary>Why the inclination is not known; null where it is.</summary>
-    public MeasuredGap? InclinationGap => InclinationDeg is null ? MeasuredGap.InclinationNotKnown : null;
+    public MeasuredGap? InclinationGap => SteeringAxisInclinationDeg is null ? MeasuredGap.InclinationNotKnown : null;
 
     /// <summary>Why camber with the top mount moved inboard is not known; null where it is.</summary>
     public MeasuredGap? TopMountGap => TopMount is not { } fit ? MeasuredGap.TopMountNotRead : fit.IsWrongWay ? MeasuredGap.TopMountWrongWay : null;

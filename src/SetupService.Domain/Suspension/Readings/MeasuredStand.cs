@@ -39,7 +39,7 @@ public sealed class MeasuredStand : IAdjustableCorner<MeasuredStand>
     public double? CasterDeg => TravelMm != 0 ? null : _rearwardMm == 0 ? _corner.CasterDeg?.Value : _corner.CasterDeg?.Value + _corner.CasterChangeDeg(_rearwardMm)?.Value;
 
     /// <summary>Inclination, degrees: a strut rigid about its ball joint gains what camber loses. Null where it is not known.</summary>
-    public double? InclinationDeg => TravelMm != 0 ? null : _inboardMm == 0 ? _corner.InclinationDeg?.Value : _corner.InclinationDeg?.Value - _corner.TopMount?.CamberChangeDeg(_inboardMm).Value;
+    public double? SteeringAxisInclinationDeg => TravelMm != 0 ? null : _inboardMm == 0 ? _corner.SteeringAxisInclinationDeg?.Value : _corner.SteeringAxisInclinationDeg?.Value - _corner.TopMount?.CamberChangeDeg(_inboardMm).Value;
 
     /// <summary>Toe, degrees; null where it was not read, or a moved top mount has changed it by what is not known.</summary>
     public double? ToeDeg => _toeHeldDeg ?? (_inboardMm == 0 && _rearwardMm == 0 ? ToeAt(_corner, _stated, TravelMm)?.Value : null);

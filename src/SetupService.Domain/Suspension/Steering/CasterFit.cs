@@ -12,7 +12,7 @@ public readonly record struct CasterFit
     public required double CasterStandardErrorDeg { get; init; }
 
     /// <summary>Steering-axis inclination; positive = top inboard.</summary>
-    public required double InclinationDeg { get; init; }
+    public required double SteeringAxisInclinationDeg { get; init; }
 
     /// <summary>What the gauge's error leaves open in the inclination: some ten times as much as in the caster.</summary>
     public required double InclinationStandardErrorDeg { get; init; }
@@ -36,7 +36,7 @@ public readonly record struct CasterFit
     public Uncertainty Caster => RangeOf(CasterDeg, CasterStandardErrorDeg);
 
     /// <summary>The 90 % range of the inclination.</summary>
-    public Uncertainty Inclination => RangeOf(InclinationDeg, InclinationStandardErrorDeg);
+    public Uncertainty Inclination => RangeOf(SteeringAxisInclinationDeg, InclinationStandardErrorDeg);
 
     /// <summary>The 90 % range of the camber straight ahead.</summary>
     public Uncertainty CamberAhead => Uncertainty.Ninety(CamberAheadDeg, CamberAheadStandardErrorDeg);
@@ -49,7 +49,7 @@ public readonly record struct CasterFit
         // A left wheel's toe is the opposite of its steer, a right wheel's is its steer.
         var (sinToe, cosToe) = Math.SinCos(double.DegreesToRadians(side == WheelSide.Left ? -steerDeg : steerDeg));
         var (sinAhead, cosAhead) = Math.SinCos(double.DegreesToRadians(CamberAheadDeg));
-        var inclination = Math.Tan(double.DegreesToRadians(InclinationDeg));
+        var inclination = Math.Tan(double.DegreesToRadians(SteeringAxisInclinationDeg));
         var lean = (Math.Tan(double.DegreesToRadians(CasterDeg)) * sinToe) + (inclination * cosToe);
         return double.RadiansToDegrees(Math.Asin((sinAhead + (inclination * cosAhead)) / Math.Sqrt(1 + (lean * lean))) - Math.Atan(lean));
     }

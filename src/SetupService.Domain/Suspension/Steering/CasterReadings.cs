@@ -63,7 +63,7 @@ public readonly record struct CasterReadings
         {
             CasterDeg = double.RadiansToDegrees(unknowns[0]),
             CasterStandardErrorDeg = factors[0] * gaugeErrorDeg,
-            InclinationDeg = double.RadiansToDegrees(unknowns[1]),
+            SteeringAxisInclinationDeg = double.RadiansToDegrees(unknowns[1]),
             InclinationStandardErrorDeg = factors[1] * gaugeErrorDeg,
             CamberAheadDeg = double.RadiansToDegrees(unknowns[2]),
             CamberAheadStandardErrorDeg = factors[2] * gaugeErrorDeg,

@@ -11,7 +11,7 @@ public readonly record struct SteerLimits(double RightDeg, double LeftDeg)
     /// </summary>
     public static SteerLimits? Of(in SteeredWheel wheel)
     {
-        var axis = SteeringAxis.DirectionOf(wheel.CasterDeg, wheel.InclinationDeg);
+        var axis = SteeringAxis.DirectionOf(wheel.CasterDeg, wheel.SteeringAxisInclinationDeg);
         var along = WheelPlane.SpinOf(wheel.CamberDeg, wheel.ToeDeg).Dot(axis);
         var sinCone = Math.Sqrt(Math.Max(0, 1 - (along * along)));
         var sinLean = Math.Sqrt((axis.X * axis.X) + (axis.Y * axis.Y));

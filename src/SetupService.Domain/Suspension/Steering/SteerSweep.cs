@@ -17,7 +17,7 @@ public readonly struct SteerSweep
     private SteerSweep(in SteeredWheel wheel)
     {
         _wheel = wheel;
-        _axis = SteeringAxis.DirectionOf(wheel.CasterDeg, wheel.InclinationDeg);
+        _axis = SteeringAxis.DirectionOf(wheel.CasterDeg, wheel.SteeringAxisInclinationDeg);
         _spin = TurningVector.About(_axis, WheelPlane.SpinOf(wheel.CamberDeg, wheel.ToeDeg));
 
         // The origin is where the axis passes the height of the wheel centre.
@@ -49,7 +49,7 @@ public readonly struct SteerSweep
             RotationDeg = double.RadiansToDegrees(rotation),
             CamberDeg = wheel.CamberDeg,
             CamberChangeDeg = wheel.CamberDeg - _wheel.CamberDeg,
-            CamberApproximationDeg = _wheel.CamberDeg + (_wheel.CasterDeg * sinSteer) + (_wheel.InclinationDeg * (1 - cosSteer)),
+            CamberApproximationDeg = _wheel.CamberDeg + (_wheel.CasterDeg * sinSteer) + (_wheel.SteeringAxisInclinationDeg * (1 - cosSteer)),
         };
         return _wheel is { LoadedRadiusMm: { } radiusMm, SpindleOffsetMm: not null, WheelCentreTrailMm: not null }
             ? OnTheGround(row, wheel, radiusMm)

@@ -7,7 +7,7 @@ public readonly record struct SteeredWheel
     public required double CasterDeg { get; init; }
 
     /// <summary>Steering-axis inclination, degrees, under 90 in size; positive = top inboard.</summary>
-    public required double InclinationDeg { get; init; }
+    public required double SteeringAxisInclinationDeg { get; init; }
 
     /// <summary>Camber, degrees, under 90 in size; negative = top inboard.</summary>
     public required double CamberDeg { get; init; }

@@ -14,7 +14,7 @@ public readonly record struct SteeringAxis(Vector3 Point, Vector3 Direction)
     public double CasterDeg => double.RadiansToDegrees(Math.Atan2(-Direction.X, Direction.Z));
 
     /// <summary>Steering-axis inclination, degrees, −90 to 90.</summary>
-    public double InclinationDeg => double.RadiansToDegrees(Math.Atan2(-Direction.Y, Direction.Z));
+    public double SteeringAxisInclinationDeg => double.RadiansToDegrees(Math.Atan2(-Direction.Y, Direction.Z));
 
     /// <summary>The axis through two joints, mm; <paramref name="upper"/> must be above <paramref name="lower"/>.</summary>
     public static SteeringAxis Through(Vector3 lower, Vector3 upper) => new(lower, upper - lower);

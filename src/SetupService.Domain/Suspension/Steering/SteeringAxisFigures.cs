@@ -9,7 +9,7 @@ public readonly record struct SteeringAxisFigures
     public required double CasterDeg { get; init; }
 
     /// <summary>Steering-axis inclination, degrees; positive = top inboard.</summary>
-    public required double InclinationDeg { get; init; }
+    public required double SteeringAxisInclinationDeg { get; init; }
 
     /// <summary>Inclination and camber together, degrees.</summary>
     public required double IncludedAngleDeg { get; init; }
@@ -44,8 +44,8 @@ public readonly record struct SteeringAxisFigures
         return new()
         {
             CasterDeg = axis.CasterDeg,
-            InclinationDeg = axis.InclinationDeg,
-            IncludedAngleDeg = axis.InclinationDeg + wheel.CamberDeg,
+            SteeringAxisInclinationDeg = axis.SteeringAxisInclinationDeg,
+            IncludedAngleDeg = axis.SteeringAxisInclinationDeg + wheel.CamberDeg,
             ScrubRadiusMm = scrubRadiusMm,
             MechanicalTrailMm = mechanicalTrailMm,
             SpindleOffsetMm = wheel.Centre.Y - atCentre.Y,

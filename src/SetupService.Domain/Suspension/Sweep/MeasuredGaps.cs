@@ -38,7 +38,7 @@ public static class MeasuredGaps
         if (after.ToeDeg is null) gaps.Add(new("toeDeg", corner.ToeGap is { } toe ? MeasuredWords.Reason(toe) : "how a moved top mount changes toe is not told by readings; set it afterwards"));
         if (corner.ToeGap is { } notRead) gaps.Add(new("bumpSteerDegPer10Mm", MeasuredWords.Reason(notRead)));
         if (after.CasterDeg is null) gaps.Add(new("casterDeg", Axis(corner.CasterGap ?? (after.TravelMm == 0 ? corner.RearwardGap : null))));
-        if (after.InclinationDeg is null)
+        if (after.SteeringAxisInclinationDeg is null)
         {
             gaps.Add(new("steeringAxisInclinationDeg", Axis(corner.InclinationGap)));
             gaps.Add(new("includedAngleDeg", Axis(corner.InclinationGap)));

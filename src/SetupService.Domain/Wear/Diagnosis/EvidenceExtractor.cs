@@ -47,28 +47,28 @@ internal static class EvidenceExtractor
 
     private static void Tread(AxleSigns signs, TreadFigures? left, TreadFigures? right, TreadFigures? otherLeft, TreadFigures? otherRight)
     {
-        signs[WearSign.Tilt] = Mean(left?.Tilt, right?.Tilt);
-        signs[WearSign.Bow] = Mean(left?.Bow, right?.Bow);
+        signs[WearSign.ShoulderDifference] = Mean(left?.ShoulderDifference, right?.ShoulderDifference);
+        signs[WearSign.CrownDifference] = Mean(left?.CrownDifference, right?.CrownDifference);
         var rounder = Worse(left, right);
-        signs[WearSign.RoundSpread] = rounder?.RoundSpreadMm;
-        signs[WearSign.RoundOnce] = rounder?.RoundOnce;
-        signs[WearSign.EndRatio] = LogRatio(WearRead.MeanOf(left, right), WearRead.MeanOf(otherLeft, otherRight));
+        signs[WearSign.SpreadAround] = rounder?.RoundSpreadMm;
+        signs[WearSign.OncePerTurnShare] = rounder?.OncePerTurnShare;
+        signs[WearSign.AxleWearRatio] = LogRatio(WearRead.MeanOf(left, right), WearRead.MeanOf(otherLeft, otherRight));
         if (left is not { } l || right is not { } r) return;
-        signs[WearSign.TiltDifference] = Difference(l.Tilt, r.Tilt);
-        signs[WearSign.BowDifference] = Difference(l.Bow, r.Bow);
-        signs[WearSign.SideRatio] = LogRatio(WearRead.MeanOf(l, null), WearRead.MeanOf(r, null));
+        signs[WearSign.ShoulderDifferenceAcrossAxle] = Difference(l.ShoulderDifference, r.ShoulderDifference);
+        signs[WearSign.CrownDifferenceAcrossAxle] = Difference(l.CrownDifference, r.CrownDifference);
+        signs[WearSign.SideWearRatio] = LogRatio(WearRead.MeanOf(l, null), WearRead.MeanOf(r, null));
     }
 
     private static void Heat(AxleSigns signs, TyreReading? left, TyreReading? right, TyreReading? otherLeft, TyreReading? otherRight)
     {
-        signs[WearSign.HeatTilt] = Mean(Tilt(left), Tilt(right));
-        signs[WearSign.HeatBow] = Mean(Bow(left), Bow(right));
-        signs[WearSign.HeatLevel] = Mean(Level(left), Level(right));
-        signs[WearSign.HeatEnd] = Minus(Mean(MeanC(left), MeanC(right)), Mean(MeanC(otherLeft), MeanC(otherRight)));
+        signs[WearSign.ShoulderTemperatureDifference] = Mean(ShoulderDifference(left), ShoulderDifference(right));
+        signs[WearSign.CrownTemperatureDifference] = Mean(CrownDifference(left), CrownDifference(right));
+        signs[WearSign.TemperatureInWindow] = Mean(Level(left), Level(right));
+        signs[WearSign.AxleTemperatureDifference] = Minus(Mean(MeanC(left), MeanC(right)), Mean(MeanC(otherLeft), MeanC(otherRight)));
 
-        static Estimate? Tilt(TyreReading? tyre) => tyre?.TemperatureC is { } c ? new(c.Outer - c.Inner, Math.Sqrt(2) * ErrorC(tyre)) : null;
+        static Estimate? ShoulderDifference(TyreReading? tyre) => tyre?.TemperatureC is { } c ? new(c.Outer - c.Inner, Math.Sqrt(2) * ErrorC(tyre)) : null;
 
-        static Estimate? Bow(TyreReading? tyre) => tyre?.TemperatureC is { } c ? new(c.Centre - ((c.Outer + c.Inner) / 2), Math.Sqrt(1.5) * ErrorC(tyre)) : null;
+        static Estimate? CrownDifference(TyreReading? tyre) => tyre?.TemperatureC is { } c ? new(c.Centre - ((c.Outer + c.Inner) / 2), Math.Sqrt(1.5) * ErrorC(tyre)) : null;
 
         static Estimate? MeanC(TyreReading? tyre) => tyre?.TemperatureC is { } c ? new((c.Outer + c.Centre + c.Inner) / 3, ErrorC(tyre)) : null;
 
@@ -83,7 +83,7 @@ internal static class EvidenceExtractor
     private static void Pressure(AxleSigns signs, TyreReading? left, TyreReading? right)
     {
         var (l, r) = (Off(left), Off(right));
-        signs[WearSign.PressureOff] = Mean(l, r);
+        signs[WearSign.PressureDeviation] = Mean(l, r);
         if (l is { } one && r is { } other) signs[WearSign.PressureDifference] = Difference(one, other);
 
         static Estimate? Off(TyreReading? tyre) => tyre?.Pressure.OffShare is { } share ? new(100 * share, PressureErrorPct) : null;
@@ -166,7 +166,7 @@ internal static class EvidenceExtractor
         if (left?.RoundSpreadMm is not { } l) return right;
         if (right?.RoundSpreadMm is not { } r) return left;
         var order = l.Value.CompareTo(r.Value) is not 0 and var byValue ? byValue : r.StandardError.CompareTo(l.StandardError);
-        if (order == 0) order = (left.Value.RoundOnce?.StandardError ?? 1).CompareTo(right.Value.RoundOnce?.StandardError ?? 1) * -1;
+        if (order == 0) order = (left.Value.OncePerTurnShare?.StandardError ?? 1).CompareTo(right.Value.OncePerTurnShare?.StandardError ?? 1) * -1;
         return order >= 0 ? left : right;
     }
 

@@ -57,8 +57,8 @@ public static class ReadingContradictions
     private static void Heat(List<ReadingContradiction> list, TyreReading tyre, UnitSystem units)
     {
         if (tyre.TemperatureC is not { } heat || TreadFigures.Compute(tyre) is not { } figures) return;
-        var (tiltC, tilt) = (heat.Outer - heat.Inner, figures.Tilt.Value);
-        if (Math.Abs(tiltC) < HeatBeyondDoubtC || Math.Abs(tilt) < TiltBeyondDoubt + figures.Tilt.StandardError || tiltC > 0 == tilt > 0) return;
+        var (tiltC, tilt) = (heat.Outer - heat.Inner, figures.ShoulderDifference.Value);
+        if (Math.Abs(tiltC) < HeatBeyondDoubtC || Math.Abs(tilt) < TiltBeyondDoubt + figures.ShoulderDifference.StandardError || tiltC > 0 == tilt > 0) return;
         var (hotter, worn) = tiltC > 0 ? ("outer", "inner") : ("inner", "outer");
         list.Add(new(tyre.Position, Prose.Write(units, $"The {hotter} shoulder is {Math.Abs(tiltC):cDiff} hotter, but the {worn} one is worn more: heat tells of the last laps, wear of the tyre's whole life. Either its setting or its place was changed since, or one was read from the other side.")));
     }

@@ -4,45 +4,45 @@ namespace SetupService.Domain.Wear.Diagnosis;
 public enum WearSign
 {
     /// <summary>Wear of the outer shoulder less that of the inner one, by the mean wear.</summary>
-    Tilt,
+    ShoulderDifference,
 
-    /// <summary>Difference of <see cref="Tilt"/> between left and right.</summary>
-    TiltDifference,
+    /// <summary>Difference of <see cref="ShoulderDifference"/> between left and right.</summary>
+    ShoulderDifferenceAcrossAxle,
 
     /// <summary>Wear of the centre less the mean of the shoulders', by the mean wear.</summary>
-    Bow,
+    CrownDifference,
 
-    /// <summary>Difference of <see cref="Bow"/> between left and right.</summary>
-    BowDifference,
+    /// <summary>Difference of <see cref="CrownDifference"/> between left and right.</summary>
+    CrownDifferenceAcrossAxle,
 
     /// <summary>Natural logarithm of the left tyre's mean wear by the right one's.</summary>
-    SideRatio,
+    SideWearRatio,
 
     /// <summary>Natural logarithm of this axle's mean wear by the other's.</summary>
-    EndRatio,
+    AxleWearRatio,
 
     /// <summary>Root-mean-square difference of depth round the tyre beyond the gauge's error, of the axle's worse tyre, mm.</summary>
-    RoundSpread,
+    SpreadAround,
 
     /// <summary>Share of that difference that goes once round the tyre, from 0 to 1.</summary>
-    RoundOnce,
+    OncePerTurnShare,
 
     /// <summary>Temperature of the outer shoulder less that of the inner one, °C.</summary>
-    HeatTilt,
+    ShoulderTemperatureDifference,
 
     /// <summary>Temperature of the centre less the mean of the shoulders', °C.</summary>
-    HeatBow,
+    CrownTemperatureDifference,
 
     /// <summary>Mean temperature against the tyre's window: −1 at its cold end, 1 at its hot end.</summary>
-    HeatLevel,
+    TemperatureInWindow,
 
     /// <summary>Mean temperature less the other axle's, °C.</summary>
-    HeatEnd,
+    AxleTemperatureDifference,
 
     /// <summary>Pressure beyond its aim, percent of the aim.</summary>
-    PressureOff,
+    PressureDeviation,
 
-    /// <summary>Difference of <see cref="PressureOff"/> between left and right, percent.</summary>
+    /// <summary>Difference of <see cref="PressureDeviation"/> between left and right, percent.</summary>
     PressureDifference,
 
     /// <summary>Toe of a wheel as set, degrees.</summary>

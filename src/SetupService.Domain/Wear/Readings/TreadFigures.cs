@@ -27,10 +27,10 @@ public readonly record struct TreadFigures
     public required Estimate WornMm { get; init; }
 
     /// <summary>Outer less inner wear by the mean wear.</summary>
-    public required Estimate Tilt { get; init; }
+    public required Estimate ShoulderDifference { get; init; }
 
     /// <summary>Centre's wear less the mean of the shoulders' by the mean wear.</summary>
-    public required Estimate Bow { get; init; }
+    public required Estimate CrownDifference { get; init; }
 
     /// <summary>Root-mean-square difference of depth round the tyre beyond the gauge's, mm; null where it was read at one place only.</summary>
     public required Estimate? RoundSpreadMm { get; init; }
@@ -39,7 +39,7 @@ public readonly record struct TreadFigures
     /// Share of the difference round the tyre that goes once round it, from 0 to 1, the places taken as evenly spaced in their order; null where it was read at fewer
     /// than four places or differs by nothing.
     /// </summary>
-    public required Estimate? RoundOnce { get; init; }
+    public required Estimate? OncePerTurnShare { get; init; }
 
     /// <summary>Standard error of the mean depth by the gauge alone, mm.</summary>
     public required double GaugeErrorMm { get; init; }
@@ -77,10 +77,10 @@ public readonly record struct TreadFigures
         {
             DepthMm = new(Depth(depth, -shoulderY), Depth(depth, 0), Depth(depth, shoulderY)),
             WornMm = worn,
-            Tilt = Share(2 * shoulderY * depth[1], 2 * shoulderY * Spread(equations, 1) * errorMm, worn),
-            Bow = Share(square * depth[2], square * Spread(equations, 2) * errorMm, worn),
+            ShoulderDifference = Share(2 * shoulderY * depth[1], 2 * shoulderY * Spread(equations, 1) * errorMm, worn),
+            CrownDifference = Share(square * depth[2], square * Spread(equations, 2) * errorMm, worn),
             RoundSpreadMm = Round(tyre.AroundMm, gaugeMm),
-            RoundOnce = Once(tyre.AroundMm, gaugeMm),
+            OncePerTurnShare = Once(tyre.AroundMm, gaugeMm),
             GaugeErrorMm = errorMm / Math.Sqrt(tyre.Zones.Count),
             IsFreshStated = tyre.NewDepthMm is not null,
             ReadingErrorMm = errorMm,

@@ -35,7 +35,7 @@ public sealed record AxleUse(CarAxle Axle, WheelUse Left, WheelUse Right)
             foreach (var corner in wheel.Corners)
             {
                 if (!corner.IsOuter) continue;
-                inclination += corner.Work * corner.InclinationDeg;
+                inclination += corner.Work * corner.InclinationAngleDeg;
                 perCamber += corner.Work * corner.PerCamber;
                 work += corner.Work;
             }

@@ -41,7 +41,7 @@ public sealed class LearnedTread
     /// <summary>
     /// By how many degrees the static camber is less negative than what stands the outer tread flat on average of its work; negative = more than that.
     /// </summary>
-    public Estimate CamberShortDeg => _axle.ShortBy(Parameter(Unseen));
+    public Estimate CamberShortDeg => _axle.ShortBy(Parameter(UnmodelledInclination));
 
     /// <summary>One parameter as it is believed now.</summary>
     public Estimate Parameter(int index) => new(_parameters[index], _errors[index]);
@@ -59,7 +59,7 @@ public sealed class LearnedTread
         Add(left, isLeft: true);
         Add(right, isLeft: false);
         var (parameters, errors) = (new double[Count], new double[Count]);
-        for (var k = 0; k < Count; k++) parameters[k] = Beforehand[k].Value;
+        for (var k = 0; k < Count; k++) parameters[k] = Priors[k].Value;
         return GaussNewton.TryFit(new TreadWearFit(axle, [.. readings], roadKm, trackKm), parameters, errors, out _, Settled, MostSteps)
             ? new(axle, parameters, errors, roadKm, trackKm, readings.Count)
             : null;

@@ -93,7 +93,7 @@ public static class TrackBends
             for (var i = 0; i < corners.Length; i++)
             {
                 var (wheel, other) = (now[i].At.At(position), leaned[i].At.At(position));
-                corners[i] = new(2 * now[i].Share * Work(wheel) / work, wheel.LoadN, wheel.InclinationDeg, (other.InclinationDeg - wheel.InclinationDeg) / CamberStepDeg, wheel.IsOuter);
+                corners[i] = new(2 * now[i].Share * Work(wheel) / work, wheel.LoadN, wheel.InclinationAngleDeg, (other.InclinationAngleDeg - wheel.InclinationAngleDeg) / CamberStepDeg, wheel.IsOuter);
             }
 
             return corners;

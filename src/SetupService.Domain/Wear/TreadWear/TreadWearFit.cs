@@ -29,7 +29,7 @@ internal readonly ref struct TreadWearFit : IFittedModel
         if (reading >= _readings.Length)
         {
             var unknown = reading - _readings.Length;
-            var before = Beforehand[unknown];
+            var before = Priors[unknown];
             residual = (before.Value - unknowns[unknown]) / before.StandardError;
             gradient[unknown] = 1 / before.StandardError;
             return double.IsFinite(residual);
@@ -38,9 +38,9 @@ internal readonly ref struct TreadWearFit : IFittedModel
         var read = _readings[reading];
         var wheel = read.IsLeft ? _axle.Left : _axle.Right;
         var predicted = TreadWearModel.WornMm(wheel, read.Y, _roadKm, _trackKm, unknowns, 0, gradient);
-        residual = (read.WornMm + (read.IsFreshStated ? 0 : unknowns[Fresh]) - predicted) / read.ErrorMm;
+        residual = (read.WornMm + (read.IsFreshStated ? 0 : unknowns[NewDepthExcess]) - predicted) / read.ErrorMm;
         for (var k = 0; k < Count; k++) gradient[k] /= read.ErrorMm;
-        if (!read.IsFreshStated) gradient[Fresh] = -1 / read.ErrorMm;
+        if (!read.IsFreshStated) gradient[NewDepthExcess] = -1 / read.ErrorMm;
         return double.IsFinite(residual);
     }
 }

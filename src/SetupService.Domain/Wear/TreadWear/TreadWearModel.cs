@@ -28,18 +28,18 @@ public static class TreadWearModel
     public static double WornMm(WheelUse wheel, double y, double roadKm, double trackKm, ReadOnlySpan<double> parameters, double camberChangeDeg, Span<double> gradient)
     {
         ArgumentNullException.ThrowIfNull(wheel);
-        var stiffness = Math.Exp(parameters[Stiffness]);
+        var stiffness = Math.Exp(parameters[PressureShift]);
         var road = roadKm > 0 ? OnRoad(wheel, y, stiffness, camberChangeDeg).Scaled(roadKm / 1000 * Math.Exp(parameters[Road])) : default;
-        var track = trackKm > 0 ? OnTrack(wheel, y, stiffness, parameters[Unseen], camberChangeDeg).Scaled(trackKm / 1000 * Math.Exp(parameters[Track])) : default;
-        var (bowed, leaning) = (1 + (parameters[Bow] * (1 - (3 * y * y))), 1 - (parameters[Outward] * y));
+        var track = trackKm > 0 ? OnTrack(wheel, y, stiffness, parameters[UnmodelledInclination], camberChangeDeg).Scaled(trackKm / 1000 * Math.Exp(parameters[Track])) : default;
+        var (bowed, leaning) = (1 + (parameters[CrownPressure] * (1 - (3 * y * y))), 1 - (parameters[OuterEdgeExcess] * y));
         var shape = bowed * leaning;
         gradient.Clear();
         gradient[Road] = road.Worn * shape;
         gradient[Track] = track.Worn * shape;
-        gradient[Stiffness] = (road.ByStiffness + track.ByStiffness) * shape;
-        gradient[Unseen] = track.ByUnseen * shape;
-        gradient[Bow] = (road.Worn + track.Worn) * (1 - (3 * y * y)) * leaning;
-        gradient[Outward] = (road.Worn + track.Worn) * bowed * -y;
+        gradient[PressureShift] = (road.ByStiffness + track.ByStiffness) * shape;
+        gradient[UnmodelledInclination] = track.ByUnseen * shape;
+        gradient[CrownPressure] = (road.Worn + track.Worn) * (1 - (3 * y * y)) * leaning;
+        gradient[OuterEdgeExcess] = (road.Worn + track.Worn) * bowed * -y;
         return (road.Worn + track.Worn) * shape;
     }
 
@@ -61,7 +61,7 @@ public static class TreadWearModel
         foreach (var corner in wheel.Corners)
         {
             var side = corner.IsOuter ? 1 : 0;
-            var inclinationDeg = corner.InclinationDeg + (corner.PerCamber * camberChangeDeg) + (side * unseenDeg);
+            var inclinationDeg = corner.InclinationAngleDeg + (corner.PerCamber * camberChangeDeg) + (side * unseenDeg);
             var perDeg = stiffness * TreadStrip.LeanPerDeg(wheel, corner.LoadN);
             var lean = perDeg * inclinationDeg;
             var byLean = corner.Work * TreadStrip.PressureByLean(y, lean);

@@ -21,25 +21,25 @@ public static class TreadWearParameters
     /// Natural logarithm of how strongly lean moves the pressure across the patch, by that of a bed of springs with the tyre's vertical rate: less where the belt bends towards
     /// the road, more where it is stiff and most of the tyre's give is the patch growing longer.
     /// </summary>
-    public const int Stiffness = 2;
+    public const int PressureShift = 2;
 
     /// <summary>Inclination of the outer wheel on the track that the cornering model misses, degrees.</summary>
-    public const int Unseen = 3;
+    public const int UnmodelledInclination = 3;
 
     /// <summary>Share by which a middle of the tread is pressed more than the mean, by inflation for the load.</summary>
-    public const int Bow = 4;
+    public const int CrownPressure = 4;
 
     /// <summary>Share by which the outer edge wears more than the mean for reasons not modelled.</summary>
-    public const int Outward = 5;
+    public const int OuterEdgeExcess = 5;
 
     /// <summary>What a new tyre had more than is usual, mm, where its depth is not stated.</summary>
-    public const int Fresh = 6;
+    public const int NewDepthExcess = 6;
 
     /// <summary>
     /// What is believed beforehand. Road: some 6.5 mm in 45 000 miles (average tread life, NHTSA tyre-pressure rule), a factor 1.8 either way. Track: ten times that, a factor 2.7.
-    /// Outward: outer grooves wear 10 to 50 % more than inner ones on aligned cars (US DOT, treadwear statistics, 1984-85).
+    /// OuterEdgeExcess: outer grooves wear 10 to 50 % more than inner ones on aligned cars (US DOT, treadwear statistics, 1984-85).
     /// </summary>
-    public static IReadOnlyList<Estimate> Beforehand { get; } =
+    public static IReadOnlyList<Estimate> Priors { get; } =
     [
         new(Math.Log(0.09), 0.6),
         new(Math.Log(0.9), 1),

@@ -15,8 +15,8 @@ public sealed class AlignmentFiguresTests
     {
         var figures = new AlignmentFigures(
             new(
-                new() { CamberDeg = -0.7, CasterDeg = 6.4, ToeDeg = 0.1, InclinationDeg = 13 },
-                new() { CamberDeg = -1, CasterDeg = 6.1, ToeDeg = 0.3, InclinationDeg = 13.2 }),
+                new() { CamberDeg = -0.7, CasterDeg = 6.4, ToeDeg = 0.1, SteeringAxisInclinationDeg = 13 },
+                new() { CamberDeg = -1, CasterDeg = 6.1, ToeDeg = 0.3, SteeringAxisInclinationDeg = 13.2 }),
             new(new() { CamberDeg = -1.5, ToeDeg = 0.05 }, new() { CamberDeg = -1.4, ToeDeg = 0.25 }));
 
         Assert.Equal(0.4, figures.Front.TotalToeDeg!.Value, 1e-12);

@@ -15,8 +15,8 @@ public sealed class IncludedAngleTests
     public void Inclination_and_included_angle_tell_where_to_look_first(
         double leftInclinationDeg, double leftCamberDeg, double rightInclinationDeg, double rightCamberDeg, IncludedAngleHint expected)
     {
-        var left = new WheelAngles { InclinationDeg = leftInclinationDeg, CamberDeg = leftCamberDeg };
-        var right = new WheelAngles { InclinationDeg = rightInclinationDeg, CamberDeg = rightCamberDeg };
+        var left = new WheelAngles { SteeringAxisInclinationDeg = leftInclinationDeg, CamberDeg = leftCamberDeg };
+        var right = new WheelAngles { SteeringAxisInclinationDeg = rightInclinationDeg, CamberDeg = rightCamberDeg };
 
         Assert.Equal(expected, new AxleAngles(left, right).Hint);
         Assert.Equal(expected, new AxleAngles(right, left).Hint);
@@ -25,7 +25,7 @@ public sealed class IncludedAngleTests
     [Fact]
     public void The_hint_quotes_its_numbers_and_leaves_the_finding_to_an_inspection()
     {
-        var axle = new AxleAngles(new() { InclinationDeg = 13, CamberDeg = -1 }, new() { InclinationDeg = 13.25, CamberDeg = -3 });
+        var axle = new AxleAngles(new() { SteeringAxisInclinationDeg = 13, CamberDeg = -1 }, new() { SteeringAxisInclinationDeg = 13.25, CamberDeg = -3 });
         var text = IncludedAngleWords.Explain(axle, UnitSystem.Metric)!;
 
         Assert.Contains("0.25°", text, StringComparison.Ordinal);
@@ -38,10 +38,10 @@ public sealed class IncludedAngleTests
     [Fact]
     public void Every_hint_has_its_own_sentence()
     {
-        (double InclinationDeg, double CamberDeg)[] rights = [(13, -1), (13, -3), (15, -3), (15, -1)];
-        var left = new WheelAngles { InclinationDeg = 13, CamberDeg = -1 };
+        (double SteeringAxisInclinationDeg, double CamberDeg)[] rights = [(13, -1), (13, -3), (15, -3), (15, -1)];
+        var left = new WheelAngles { SteeringAxisInclinationDeg = 13, CamberDeg = -1 };
         var texts = rights.Select(right => IncludedAngleWords.Explain(
-            new(left, new() { InclinationDeg = right.InclinationDeg, CamberDeg = right.CamberDeg }), UnitSystem.Us)!);
+            new(left, new() { SteeringAxisInclinationDeg = right.SteeringAxisInclinationDeg, CamberDeg = right.CamberDeg }), UnitSystem.Us)!);
 
         Assert.Equal(4, texts.Distinct().Count());
     }
@@ -49,8 +49,8 @@ public sealed class IncludedAngleTests
     [Fact]
     public void A_hint_at_bent_parts_brings_its_caution()
     {
-        var sound = new AlignmentFigures(new(new() { InclinationDeg = 13, CamberDeg = -1 }, new() { InclinationDeg = 13, CamberDeg = -1 }), default);
-        var bent = sound with { Front = sound.Front with { Right = new() { InclinationDeg = 13, CamberDeg = -3 } } };
+        var sound = new AlignmentFigures(new(new() { SteeringAxisInclinationDeg = 13, CamberDeg = -1 }, new() { SteeringAxisInclinationDeg = 13, CamberDeg = -1 }), default);
+        var bent = sound with { Front = sound.Front with { Right = new() { SteeringAxisInclinationDeg = 13, CamberDeg = -3 } } };
 
         Assert.Equal(["steeringWork"], AlignmentCautions.For(sound).Select(caution => caution.Code));
         Assert.Equal(["bentParts", "steeringWork"], AlignmentCautions.For(bent).Select(caution => caution.Code));

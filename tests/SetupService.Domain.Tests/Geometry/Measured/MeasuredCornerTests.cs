@@ -107,15 +107,15 @@ public sealed class MeasuredCornerTests
     public void Caster_and_inclination_are_as_given_or_else_from_the_steer_readings()
     {
         var steer = CasterReadingsTests.Readings((6, 13, -1.5), 0, [-20, -10, 0, 10, 20], Domain.Suspension.Steering.WheelSide.Left);
-        var given = Corner(Plain with { Steer = steer, CasterDeg = 5.5, InclinationDeg = 12 });
+        var given = Corner(Plain with { Steer = steer, CasterDeg = 5.5, SteeringAxisInclinationDeg = 12 });
         var read = Corner(Plain with { Steer = steer });
         var neither = Corner(Plain with { Steer = steer[..2] });
 
         Assert.Equal((5.5, 0.0), (given.CasterDeg!.Value.Value, given.CasterDeg.Value.StandardError));
-        Assert.Equal(12, given.InclinationDeg!.Value.Value);
+        Assert.Equal(12, given.SteeringAxisInclinationDeg!.Value.Value);
         Assert.Equal(6, read.CasterDeg!.Value.Value, 1e-8);
-        Assert.Equal(13, read.InclinationDeg!.Value.Value, 1e-7);
-        Assert.InRange(read.InclinationDeg.Value.StandardError, 1, 3);
+        Assert.Equal(13, read.SteeringAxisInclinationDeg!.Value.Value, 1e-7);
+        Assert.InRange(read.SteeringAxisInclinationDeg.Value.StandardError, 1, 3);
         Assert.Equal((null, MeasuredGap.CasterNotKnown, MeasuredGap.InclinationNotKnown), (neither.CasterDeg, neither.CasterGap, neither.InclinationGap));
         Assert.Equal(CasterReadingsGap.TooFewSteerAngles, neither.Steering!.Value.Gap);
         Assert.Null(Corner(Plain).Steering);
@@ -158,7 +158,7 @@ public sealed class MeasuredCornerTests
             Gen.Double[-10, 40].Nullable(),
             Gen.Double[0.001, 2]).Sample((travel, topMount, steer, inclination, error) =>
             {
-                var readings = new CornerReadings { Travel = travel, TopMount = topMount, Steer = steer, InclinationDeg = inclination, GaugeErrorDeg = error };
+                var readings = new CornerReadings { Travel = travel, TopMount = topMount, Steer = steer, SteeringAxisInclinationDeg = inclination, GaugeErrorDeg = error };
                 if (MeasuredCorner.From(readings, out var fault) is not { } corner) return fault is not null;
                 var at = corner.CamberAt(travel[0].TravelMm)!.Value;
                 double?[] numbers =

@@ -6,13 +6,13 @@ namespace SetupService.Domain.Tests.Geometry.Measured;
 
 public sealed class TopMountFitTests
 {
-    private static readonly Gen<(double HeightMm, double InclinationDeg)> Struts = Gen.Select(Gen.Double[400, 900], Gen.Double[-5, 25]);
+    private static readonly Gen<(double HeightMm, double SteeringAxisInclinationDeg)> Struts = Gen.Select(Gen.Double[400, 900], Gen.Double[-5, 25]);
 
     [Fact]
     public void Exact_readings_of_a_rigid_strut_give_back_its_height_and_its_camber() =>
         Gen.Select(Struts, Gen.Double[-4, 2], Gen.Double[3, 25].Array[1, 4], Gen.Double[-40, 40]).Sample((strut, camberDeg, movesMm, moveMm) =>
         {
-            var fit = TopMountFit.From(Readings(strut, camberDeg, [0, .. movesMm]), new(strut.InclinationDeg, 0), 0.001)!.Value;
+            var fit = TopMountFit.From(Readings(strut, camberDeg, [0, .. movesMm]), new(strut.SteeringAxisInclinationDeg, 0), 0.001)!.Value;
 
             Assert.Equal(strut.HeightMm, fit.EffectiveHeightMm!.Value.Value, 1e-6);
             Assert.Null(fit.HeightGap);
@@ -41,9 +41,9 @@ public sealed class TopMountFitTests
     [Fact]
     public void The_derived_figures_of_the_formulas_are_reproduced()
     {
-        (double HeightMm, double InclinationDeg) strut = (665, double.RadiansToDegrees(Math.Atan(155.0 / 665)));
+        (double HeightMm, double SteeringAxisInclinationDeg) strut = (665, double.RadiansToDegrees(Math.Atan(155.0 / 665)));
         var casterDeg = double.RadiansToDegrees(Math.Atan(40.0 / 665));
-        var fit = TopMountFit.From(Readings(strut, -1, [-10, 0, 10]), new(strut.InclinationDeg, 0), 0.01)!.Value;
+        var fit = TopMountFit.From(Readings(strut, -1, [-10, 0, 10]), new(strut.SteeringAxisInclinationDeg, 0), 0.01)!.Value;
 
         Assert.Equal(-0.8144, fit.CamberChangeDeg(10).Value, 5e-5);
         Assert.Equal(-0.4079, fit.CamberChangeDeg(5).Value, 5e-5);
@@ -56,7 +56,7 @@ public sealed class TopMountFitTests
     public void The_movement_for_a_change_gives_that_change() =>
         Gen.Select(Struts, Gen.Double[-3, 3], Gen.Double[-3, 10]).Sample((strut, changeDeg, casterDeg) =>
         {
-            var fit = TopMountFit.From(Readings(strut, -1, [0, 10]), new(strut.InclinationDeg, 0), 0.01)!.Value;
+            var fit = TopMountFit.From(Readings(strut, -1, [0, 10]), new(strut.SteeringAxisInclinationDeg, 0), 0.01)!.Value;
 
             Assert.Equal(changeDeg, fit.CamberChangeDeg(fit.InboardForMm(changeDeg)!.Value.Value).Value, 1e-9);
             Assert.Equal(changeDeg, fit.CasterChangeDeg(fit.RearwardForMm(changeDeg, casterDeg)!.Value.Value, new(casterDeg, 0))!.Value.Value, 1e-9);
@@ -67,7 +67,7 @@ public sealed class TopMountFitTests
     public void Nine_ranges_of_ten_hold_the_true_height_and_the_true_change()
     {
         var random = new Random(20261125);
-        (double HeightMm, double InclinationDeg) strut = (600, 13);
+        (double HeightMm, double SteeringAxisInclinationDeg) strut = (600, 13);
         var exact = Readings(strut, -1, [-15, -15, 0, 15, 15]);
         var (heightHeld, changeHeld) = (0, 0);
         for (var trial = 0; trial < 4_000; trial++)
@@ -106,7 +106,7 @@ public sealed class TopMountFitTests
         var corner = MeasuredCornerTests.Corner(MeasuredCornerTests.Plain with
         {
             TopMount = [new(0, -1), new(inboardMm, -1 + changeDeg)],
-            InclinationDeg = 13,
+            SteeringAxisInclinationDeg = 13,
             CasterDeg = 6,
         });
 
@@ -120,7 +120,7 @@ public sealed class TopMountFitTests
     [Fact]
     public void A_top_mount_that_was_not_moved_tells_nothing()
     {
-        var corner = MeasuredCornerTests.Corner(MeasuredCornerTests.Plain with { TopMount = [new(0, -1), new(0.9, -1.1)], InclinationDeg = 13 });
+        var corner = MeasuredCornerTests.Corner(MeasuredCornerTests.Plain with { TopMount = [new(0, -1), new(0.9, -1.1)], SteeringAxisInclinationDeg = 13 });
 
         Assert.Null(corner.TopMount);
         Assert.Equal((MeasuredGap.TopMountNotRead, MeasuredGap.TopMountNotRead), (corner.TopMountGap, corner.StrutHeightGap));
@@ -134,7 +134,7 @@ public sealed class TopMountFitTests
         {
             Travel = [new(-40, 0), new(0, -1), new(40, -2)],
             TopMount = [new(0, -1.1), new(10, -1.9)],
-            InclinationDeg = 13,
+            SteeringAxisInclinationDeg = 13,
         });
         var change = corner.TopMount!.Value.CamberChangeDeg(5);
         var start = corner.CamberAt(0)!.Value.AngleDeg;
@@ -146,13 +146,13 @@ public sealed class TopMountFitTests
             1e-12);
     }
 
-    private static TopMountReading[] Readings((double HeightMm, double InclinationDeg) strut, double camberDeg, double[] movesMm) =>
+    private static TopMountReading[] Readings((double HeightMm, double SteeringAxisInclinationDeg) strut, double camberDeg, double[] movesMm) =>
         [.. movesMm.Select(moveMm => new TopMountReading(moveMm, CamberAt(strut, camberDeg, moveMm)))];
 
     // The strut as a triangle: height H, breadth Y = H tan(inclination) and then Y + movement.
-    private static double CamberAt((double HeightMm, double InclinationDeg) strut, double camberDeg, double moveMm) =>
-        camberDeg + strut.InclinationDeg
-        - double.RadiansToDegrees(Math.Atan2((strut.HeightMm * Math.Tan(double.DegreesToRadians(strut.InclinationDeg))) + moveMm, strut.HeightMm));
+    private static double CamberAt((double HeightMm, double SteeringAxisInclinationDeg) strut, double camberDeg, double moveMm) =>
+        camberDeg + strut.SteeringAxisInclinationDeg
+        - double.RadiansToDegrees(Math.Atan2((strut.HeightMm * Math.Tan(double.DegreesToRadians(strut.SteeringAxisInclinationDeg))) + moveMm, strut.HeightMm));
 
     private static (double Mm, double ChangeDeg)[] Solved(string direction, string angle) =>
     [

@@ -34,7 +34,7 @@ public sealed class FiniteFiguresTests
 
             FigureTable.AssertFinite(figures);
             Assert.Equal(corner.HasRack, figures.CasterDeg is not null);
-            Assert.Equal(corner.HasRack, figures.InclinationDeg is not null);
+            Assert.Equal(corner.HasRack, figures.SteeringAxisInclinationDeg is not null);
             Assert.Equal(corner.HasRack, figures.ScrubRadiusMm is not null);
             Assert.Equal(corner.HasRack, figures.MechanicalTrailMm is not null);
         });
@@ -46,7 +46,7 @@ public sealed class FiniteFiguresTests
             MechanismBuilder.Build(LevelAxis), new SweepRange(-10, 10, 5), new SweepRange(-10, 10, 5), new() { IsFront = true, WheelbaseMm = 2600 })!;
         FigureTable.AssertFinite(sweep.Stated);
         Assert.Null(sweep.Stated.CasterDeg);
-        Assert.Null(sweep.Stated.InclinationDeg);
+        Assert.Null(sweep.Stated.SteeringAxisInclinationDeg);
         Assert.Null(sweep.Stated.ScrubRadiusMm);
         Assert.Null(sweep.Stated.MechanicalTrailMm);
         while (sweep.TryNext(out var row, out _))

@@ -84,7 +84,7 @@ public sealed class HandbookLimitTests
             var radiusMm = drawn.LoadedRadiusMm;
 
             Assert.Equal(
-                centre.Y - onAxis.Y - (radiusMm * sin) - (radiusMm * cos * Tan(figures.InclinationDeg)), figures.ScrubRadiusMm!.Value, 1e-9);
+                centre.Y - onAxis.Y - (radiusMm * sin) - (radiusMm * cos * Tan(figures.SteeringAxisInclinationDeg)), figures.ScrubRadiusMm!.Value, 1e-9);
             Assert.Equal(onAxis.X - centre.X + (radiusMm * cos * Tan(figures.CasterDeg)), figures.MechanicalTrailMm!.Value, 1e-9);
         });
 

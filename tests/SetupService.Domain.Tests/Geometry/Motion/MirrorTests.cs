@@ -38,7 +38,7 @@ public sealed class MirrorTests
                 var expected = name switch
                 {
                     nameof(WheelFigures.ToeDeg) or nameof(WheelFigures.SteerDeg) => 180 * Math.Sign(mirrored!.Value) - value,
-                    nameof(WheelFigures.RackMm) or nameof(WheelFigures.InclinationDeg) or nameof(WheelFigures.MechanicalTrailMm)
+                    nameof(WheelFigures.RackMm) or nameof(WheelFigures.SteeringAxisInclinationDeg) or nameof(WheelFigures.MechanicalTrailMm)
                         or nameof(WheelFigures.HalfTrackChangeMm) or nameof(WheelFigures.HalfTrackMm) or nameof(WheelFigures.InstantCentreYMm)
                         or nameof(WheelFigures.SwingArmMm) or nameof(WheelFigures.ToeGainDegPerMm) or nameof(WheelFigures.CamberGainPerRoll)
                         or nameof(WheelFigures.ContactOutboardSlope) => -value,

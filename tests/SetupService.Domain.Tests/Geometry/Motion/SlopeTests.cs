@@ -75,7 +75,7 @@ public sealed class SlopeTests
             var axis = new SteeringAxis(default, along.Z < 0 ? -along : along);
 
             Assert.Equal(axis.CasterDeg, figures.CasterDeg!.Value, 1e-4);
-            Assert.Equal(axis.InclinationDeg, figures.InclinationDeg!.Value, 1e-4);
+            Assert.Equal(axis.SteeringAxisInclinationDeg, figures.SteeringAxisInclinationDeg!.Value, 1e-4);
         });
 
     private static Vector3 PathOf(CornerMechanism corner, SuspensionPose state, Vector3 place)

@@ -7,7 +7,7 @@ namespace SetupService.Domain.Tests.Geometry.Steering;
 
 public sealed class CasterReadingsTests
 {
-    private static readonly Gen<(double CasterDeg, double InclinationDeg, double CamberDeg)> Axes =
+    private static readonly Gen<(double CasterDeg, double SteeringAxisInclinationDeg, double CamberDeg)> Axes =
         Gen.Select(Gen.Double[-5, 20], Gen.Double[-5, 25], Gen.Double[-6, 6]);
 
     // Derived in a separate program, printed to 1e-7°; inclination from camber readings multiplies that by twenty.
@@ -15,7 +15,7 @@ public sealed class CasterReadingsTests
     public void The_axes_of_the_derived_table_are_found_from_three_readings_and_from_all()
     {
         var axes = CsvTable.Rows("steer-fixed-axis.csv")
-            .GroupBy(row => (CasterDeg: row.Number("caster"), InclinationDeg: row.Number("inclination")), row => new SteerReading(row.Number("steer"), row.Number("camber")))
+            .GroupBy(row => (CasterDeg: row.Number("caster"), SteeringAxisInclinationDeg: row.Number("inclination")), row => new SteerReading(row.Number("steer"), row.Number("camber")))
             .ToArray();
 
         Assert.Equal(5, axes.Length);
@@ -26,7 +26,7 @@ public sealed class CasterReadingsTests
             {
                 var fit = CasterReadings.From(readings, WheelSide.Left).Fit!.Value;
                 Assert.Equal(axis.Key.CasterDeg, fit.CasterDeg, 1e-6);
-                Assert.Equal(axis.Key.InclinationDeg, fit.InclinationDeg, 5e-6);
+                Assert.Equal(axis.Key.SteeringAxisInclinationDeg, fit.SteeringAxisInclinationDeg, 5e-6);
             }
         }
     }
@@ -41,7 +41,7 @@ public sealed class CasterReadingsTests
 
             Assert.Null(result.Gap);
             Assert.Equal(axis.CasterDeg, result.Fit!.Value.CasterDeg, 1e-9);
-            Assert.Equal(axis.InclinationDeg, result.Fit.Value.InclinationDeg, 1e-8);
+            Assert.Equal(axis.SteeringAxisInclinationDeg, result.Fit.Value.SteeringAxisInclinationDeg, 1e-8);
             Assert.Equal(CamberAt(axis, toeDeg, 0), result.Fit.Value.CamberAheadDeg, 1e-9);
             Assert.InRange(result.Fit.Value.ResidualStandardDeviationDeg!.Value, 0, 1e-9);
         });
@@ -59,7 +59,7 @@ public sealed class CasterReadingsTests
 
             var fit = CasterReadings.From(readings, WheelSide.Left).Fit!.Value;
             Assert.Equal(expected.CasterDeg, fit.CasterDeg, 1e-8);
-            Assert.Equal(expected.InclinationDeg, fit.InclinationDeg, 1e-7);
+            Assert.Equal(expected.SteeringAxisInclinationDeg, fit.SteeringAxisInclinationDeg, 1e-7);
             Assert.Null(fit.ResidualStandardDeviationDeg);
         });
 
@@ -109,7 +109,7 @@ public sealed class CasterReadingsTests
             var other = CasterReadings.From(shuffled, WheelSide.Left).Fit!.Value;
 
             Assert.Equal(one.CasterDeg, other.CasterDeg, 1e-8);
-            Assert.Equal(one.InclinationDeg, other.InclinationDeg, 1e-7);
+            Assert.Equal(one.SteeringAxisInclinationDeg, other.SteeringAxisInclinationDeg, 1e-7);
         });
 
     public static TheoryData<SteerReading[], CasterReadingsGap> Untold() => new()
@@ -140,15 +140,15 @@ public sealed class CasterReadingsTests
             var result = CasterReadings.From(readings, WheelSide.Right);
             if (result.Fit is not { } fit) return result.Gap is not null;
             return result.Gap is null && double.IsFinite(
-                fit.CasterDeg + fit.InclinationDeg + fit.CamberAheadDeg + fit.CasterStandardErrorDeg + fit.InclinationStandardErrorDeg
+                fit.CasterDeg + fit.SteeringAxisInclinationDeg + fit.CamberAheadDeg + fit.CasterStandardErrorDeg + fit.InclinationStandardErrorDeg
                 + fit.CamberAheadStandardErrorDeg + fit.Caster.Lower + fit.Inclination.Upper);
         });
 
-    internal static double CamberAt((double CasterDeg, double InclinationDeg, double CamberDeg) axis, double toeDeg, double steerDeg) =>
-        SteerSweep.Of(new() { CasterDeg = axis.CasterDeg, InclinationDeg = axis.InclinationDeg, CamberDeg = axis.CamberDeg, ToeDeg = toeDeg })
+    internal static double CamberAt((double CasterDeg, double SteeringAxisInclinationDeg, double CamberDeg) axis, double toeDeg, double steerDeg) =>
+        SteerSweep.Of(new() { CasterDeg = axis.CasterDeg, SteeringAxisInclinationDeg = axis.SteeringAxisInclinationDeg, CamberDeg = axis.CamberDeg, ToeDeg = toeDeg })
             .At(steerDeg)!.Value.CamberDeg;
 
     internal static SteerReading[] Readings(
-        (double CasterDeg, double InclinationDeg, double CamberDeg) axis, double toeDeg, double[] steersDeg, WheelSide side) =>
+        (double CasterDeg, double SteeringAxisInclinationDeg, double CamberDeg) axis, double toeDeg, double[] steersDeg, WheelSide side) =>
         [.. steersDeg.Select(steerDeg => new SteerReading(steerDeg, CamberAt(axis, toeDeg, side == WheelSide.Left ? steerDeg : -steerDeg)))];
 }

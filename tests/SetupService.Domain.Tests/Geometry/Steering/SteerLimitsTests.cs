@@ -7,7 +7,7 @@ public sealed class SteerLimitsTests
 {
     private static readonly Gen<SteeredWheel> AnyWheel = Gen.Select(
         Gen.Double[-60, 60], Gen.Double[-60, 60], Gen.Double[-15, 15], Gen.Double[-5, 5],
-        (casterDeg, inclinationDeg, camberDeg, toeDeg) => new SteeredWheel { CasterDeg = casterDeg, InclinationDeg = inclinationDeg, CamberDeg = camberDeg, ToeDeg = toeDeg });
+        (casterDeg, inclinationDeg, camberDeg, toeDeg) => new SteeredWheel { CasterDeg = casterDeg, SteeringAxisInclinationDeg = inclinationDeg, CamberDeg = camberDeg, ToeDeg = toeDeg });
 
     [Fact]
     public void A_heading_is_reached_up_to_the_limits_and_not_beyond()
@@ -41,12 +41,12 @@ public sealed class SteerLimitsTests
     [Fact]
     public void No_usual_axis_has_limits() =>
         Gen.Select(Gen.Double[-5, 20], Gen.Double[-10, 28], Gen.Double[-15, 15]).Sample((casterDeg, inclinationDeg, camberDeg) =>
-            Assert.Null(SteerLimits.Of(new() { CasterDeg = casterDeg, InclinationDeg = inclinationDeg, CamberDeg = camberDeg, ToeDeg = 0 })));
+            Assert.Null(SteerLimits.Of(new() { CasterDeg = casterDeg, SteeringAxisInclinationDeg = inclinationDeg, CamberDeg = camberDeg, ToeDeg = 0 })));
 
     [Fact]
     public void A_right_wheel_has_them_mirrored_and_a_reason_quotes_them()
     {
-        var limits = SteerLimits.Of(new() { CasterDeg = 20, InclinationDeg = 40, CamberDeg = 15, ToeDeg = 0 })!.Value;
+        var limits = SteerLimits.Of(new() { CasterDeg = 20, SteeringAxisInclinationDeg = 40, CamberDeg = 15, ToeDeg = 0 })!.Value;
 
         Assert.Equal(limits, limits.For(WheelSide.Left));
         Assert.Equal(new SteerLimits(-limits.LeftDeg, -limits.RightDeg), limits.For(WheelSide.Right));

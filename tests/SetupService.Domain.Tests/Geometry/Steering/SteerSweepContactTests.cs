@@ -41,7 +41,7 @@ public sealed class SteerSweepContactTests
             var radiusMm = wheel.LoadedRadiusMm!.Value;
 
             Assert.Equal(
-                wheel.SpindleOffsetMm!.Value - (radiusMm * sin) - (radiusMm * cos * Math.Tan(double.DegreesToRadians(wheel.InclinationDeg))),
+                wheel.SpindleOffsetMm!.Value - (radiusMm * sin) - (radiusMm * cos * Math.Tan(double.DegreesToRadians(wheel.SteeringAxisInclinationDeg))),
                 row.ScrubRadiusMm!.Value,
                 1e-9);
             Assert.Equal(
@@ -57,7 +57,7 @@ public sealed class SteerSweepContactTests
         {
             if (SteerSweep.Of(wheel).At(steerDeg) is not { } row) return;
             var a = Math.Tan(double.DegreesToRadians(wheel.CasterDeg));
-            var b = Math.Tan(double.DegreesToRadians(wheel.InclinationDeg));
+            var b = Math.Tan(double.DegreesToRadians(wheel.SteeringAxisInclinationDeg));
             var length = Math.Sqrt(1 + (a * a) + (b * b));
             var (q, t, radiusMm) = (wheel.SpindleOffsetMm!.Value, wheel.WheelCentreTrailMm!.Value, wheel.LoadedRadiusMm!.Value);
             var (sin, cos) = Math.SinCos(double.DegreesToRadians(row.RotationDeg));
@@ -73,7 +73,7 @@ public sealed class SteerSweepContactTests
         Gen.Select(AnyWheel, Gen.Double[-45, 45]).Sample((wheel, steerDeg) =>
         {
             if (SteerSweep.Of(wheel).At(steerDeg) is not { } row) return;
-            var axis = SteeringAxis.DirectionOf(wheel.CasterDeg, wheel.InclinationDeg);
+            var axis = SteeringAxis.DirectionOf(wheel.CasterDeg, wheel.SteeringAxisInclinationDeg);
             var centre = Rotations.About(axis, row.RotationDeg, new(-wheel.WheelCentreTrailMm!.Value, wheel.SpindleOffsetMm!.Value, 0));
             var spin = Rotations.About(axis, row.RotationDeg, WheelPlane.SpinOf(wheel.CamberDeg, wheel.ToeDeg));
             var down = (-1 * (new SetupService.Domain.Numerics.Vector3(0, 0, 1) - (spin.Z * spin))).Unit();
@@ -99,7 +99,7 @@ public sealed class SteerSweepContactTests
     private static SteeredWheel Wheel(double casterDeg, double inclinationDeg, double camberDeg, double radiusMm, double offsetMm, double trailMm) => new()
     {
         CasterDeg = casterDeg,
-        InclinationDeg = inclinationDeg,
+        SteeringAxisInclinationDeg = inclinationDeg,
         CamberDeg = camberDeg,
         ToeDeg = 0,
         LoadedRadiusMm = radiusMm,

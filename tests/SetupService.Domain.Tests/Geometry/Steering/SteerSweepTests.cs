@@ -37,7 +37,7 @@ public sealed class SteerSweepTests
         Gen.Select(AnyWheel, Gen.Double[-60, 60]).Sample((wheel, steerDeg) =>
         {
             if (SteerSweep.Of(wheel).At(steerDeg) is not { } row) return;
-            var axis = Single(SteeringAxis.DirectionOf(wheel.CasterDeg, wheel.InclinationDeg));
+            var axis = Single(SteeringAxis.DirectionOf(wheel.CasterDeg, wheel.SteeringAxisInclinationDeg));
             var turn = Quaternion.CreateFromAxisAngle(axis, (float)double.DegreesToRadians(row.RotationDeg));
             var spin = Vector3.Transform(Single(WheelPlane.SpinOf(wheel.CamberDeg, wheel.ToeDeg)), turn);
             var expected = new WheelPlane(default, new(spin.X, spin.Y, spin.Z));
@@ -52,7 +52,7 @@ public sealed class SteerSweepTests
         Gen.Select(AnyWheel, Gen.Double[-60, 60]).Sample((wheel, steerDeg) =>
         {
             if (SteerSweep.Of(wheel).At(steerDeg) is not { } row) return;
-            var axis = SteeringAxis.DirectionOf(wheel.CasterDeg, wheel.InclinationDeg);
+            var axis = SteeringAxis.DirectionOf(wheel.CasterDeg, wheel.SteeringAxisInclinationDeg);
 
             Assert.Equal(
                 axis.Dot(WheelPlane.SpinOf(wheel.CamberDeg, wheel.ToeDeg)),
@@ -77,7 +77,7 @@ public sealed class SteerSweepTests
         Gen.Select(AnyWheel, Gen.Double[-45, 45]).Sample((wheel, steerDeg) =>
         {
             if (SteerSweep.Of(wheel).At(steerDeg) is not { } row) return;
-            var axis = SteeringAxis.DirectionOf(wheel.CasterDeg, wheel.InclinationDeg).Mirrored;
+            var axis = SteeringAxis.DirectionOf(wheel.CasterDeg, wheel.SteeringAxisInclinationDeg).Mirrored;
             var spin = Rotations.About(axis, -row.RotationDeg, WheelPlane.SpinOf(wheel.CamberDeg, wheel.ToeDeg).Mirrored);
 
             Assert.Equal(row.CamberDeg, -double.RadiansToDegrees(Math.Asin(spin.Z)), 1e-9);
@@ -158,12 +158,12 @@ public sealed class SteerSweepTests
     }
 
     private static SteeredWheel Wheel(double casterDeg, double inclinationDeg, double camberDeg, double toeDeg) =>
-        new() { CasterDeg = casterDeg, InclinationDeg = inclinationDeg, CamberDeg = camberDeg, ToeDeg = toeDeg };
+        new() { CasterDeg = casterDeg, SteeringAxisInclinationDeg = inclinationDeg, CamberDeg = camberDeg, ToeDeg = toeDeg };
 
     private static Vector3 Single(in SetupService.Domain.Numerics.Vector3 vector) => new((float)vector.X, (float)vector.Y, (float)vector.Z);
 
     private static double Heading(in SteeredWheel wheel, double rotationDeg) => new WheelPlane(default, Rotations.About(
-        SteeringAxis.DirectionOf(wheel.CasterDeg, wheel.InclinationDeg),
+        SteeringAxis.DirectionOf(wheel.CasterDeg, wheel.SteeringAxisInclinationDeg),
         rotationDeg,
         WheelPlane.SpinOf(wheel.CamberDeg, wheel.ToeDeg))).SteerDeg;
 }

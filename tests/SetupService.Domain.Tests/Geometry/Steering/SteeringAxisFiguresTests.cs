@@ -48,7 +48,7 @@ public sealed class SteeringAxisFiguresTests
         {
             var figures = SteeringAxisFigures.Of(corner.Axis, WheelPlane.At(corner.Centre, camberDeg, 0), radiusMm);
             var (sin, cos) = Math.SinCos(double.DegreesToRadians(camberDeg));
-            var (caster, inclination) = (Math.Tan(double.DegreesToRadians(figures.CasterDeg)), Math.Tan(double.DegreesToRadians(figures.InclinationDeg)));
+            var (caster, inclination) = (Math.Tan(double.DegreesToRadians(figures.CasterDeg)), Math.Tan(double.DegreesToRadians(figures.SteeringAxisInclinationDeg)));
 
             Assert.Equal(figures.SpindleOffsetMm - (radiusMm * sin) - (radiusMm * cos * inclination), figures.ScrubRadiusMm, 1e-9);
             Assert.Equal(figures.WheelCentreTrailMm + (radiusMm * cos * caster), figures.MechanicalTrailMm, 1e-9);
@@ -72,7 +72,7 @@ public sealed class SteeringAxisFiguresTests
             var row = SteerSweep.Of(new()
             {
                 CasterDeg = figures.CasterDeg,
-                InclinationDeg = figures.InclinationDeg,
+                SteeringAxisInclinationDeg = figures.SteeringAxisInclinationDeg,
                 CamberDeg = camberDeg,
                 ToeDeg = toeDeg,
                 LoadedRadiusMm = 310,

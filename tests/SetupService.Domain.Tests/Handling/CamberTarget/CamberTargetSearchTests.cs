@@ -144,7 +144,7 @@ public sealed class CamberTargetSearchTests
             var solver = CorneringSolver.Create(car, demand.Turn)!;
             Assert.Null(solver.Solve(demand.LateralG, demand.RadiusM, peakScale));
             var wheel = solver.Attitude(demand).Outer(axle);
-            sum += share * wheel.LoadN * Math.Abs(wheel.SlipDeg) * wheel.InclinationDeg;
+            sum += share * wheel.LoadN * Math.Abs(wheel.SlipDeg) * wheel.InclinationAngleDeg;
             work += share * wheel.LoadN * Math.Abs(wheel.SlipDeg);
         }
 

@@ -50,7 +50,7 @@ public sealed class EquilibriumTests
             Assert.Equal(moment, loads, 1e-9 * weight * 1500);
 
             foreach (var wheel in (WheelAttitude[])[a.FrontLeft, a.FrontRight, a.RearLeft, a.RearRight])
-                Assert.True(wheel.LoadN >= 0 && double.IsFinite(wheel.InclinationDeg) && double.IsFinite(wheel.SteerDeg));
+                Assert.True(wheel.LoadN >= 0 && double.IsFinite(wheel.InclinationAngleDeg) && double.IsFinite(wheel.SteerDeg));
             return true;
         }, iter: 2000);
 
@@ -169,7 +169,7 @@ public sealed class EquilibriumTests
             var (a, b) = (left.Attitude(new(lateralG, 60, TurnDirection.Left)), right.Attitude(new(lateralG, 60, TurnDirection.Right)));
             Assert.Equal(a.RollDeg, b.RollDeg, 1e-9);
             Assert.Equal(a.FrontRight.LoadN, b.FrontLeft.LoadN, 1e-6);
-            Assert.Equal(a.FrontRight.InclinationDeg, b.FrontLeft.InclinationDeg, 1e-9);
+            Assert.Equal(a.FrontRight.InclinationAngleDeg, b.FrontLeft.InclinationAngleDeg, 1e-9);
             Assert.Equal(a.FrontRight.SteerDeg, -b.FrontLeft.SteerDeg, 1e-7);
         }, iter: 200);
 
@@ -201,7 +201,7 @@ public sealed class EquilibriumTests
             if (failure is not null) return;
             var (a, b) = (walked.Attitude(new(lateralG, 50, TurnDirection.Left)), fresh.Attitude(new(lateralG, 50, TurnDirection.Left)));
             Assert.Equal(a.RollDeg, b.RollDeg, 1e-7);
-            Assert.Equal(a.Outer(CarAxle.Front).InclinationDeg, b.Outer(CarAxle.Front).InclinationDeg, 1e-7);
+            Assert.Equal(a.Outer(CarAxle.Front).InclinationAngleDeg, b.Outer(CarAxle.Front).InclinationAngleDeg, 1e-7);
             Assert.Equal(a.PeakScale, b.PeakScale, 1e-7);
         }, iter: 500);
 
@@ -228,7 +228,7 @@ public sealed class EquilibriumTests
         var car = even with
         {
             CentreOfGravityHeightMm = 310,
-            Front = even.Front with { CorneringStiffnessNPerDeg = 1000, LeftCamberDeg = 0, RightCamberDeg = 0, LeftCasterDeg = 0, RightCasterDeg = 0, InclinationDeg = 0 },
+            Front = even.Front with { CorneringStiffnessNPerDeg = 1000, LeftCamberDeg = 0, RightCamberDeg = 0, LeftCasterDeg = 0, RightCasterDeg = 0, SteeringAxisInclinationDeg = 0 },
             Rear = even.Rear with { CorneringStiffnessNPerDeg = 1250, LeftCamberDeg = 0, RightCamberDeg = 0 },
         };
 

@@ -48,7 +48,7 @@ public sealed class RollStiffnessTests
 
         Assert.Equal(difference / 0.02, turn.RollDegPerG!.Value, 1e-3);
 
-        double Roll(double lateralG) => SteadyTurn.Stand(solver, new(lateralG, 200, TurnDirection.Left), 0.9, out _)!.Value.RollDeg;
+        double Roll(double lateralG) => SteadyTurn.SolveAttitude(solver, new(lateralG, 200, TurnDirection.Left), 0.9, out _)!.Value.RollDeg;
     }
 
     private static double PerRadian(double perDegree) => double.RadiansToDegrees(perDegree);

@@ -112,7 +112,7 @@ public sealed class WearDiagnosisTests
         var diagnosis = Diagnose(Reading(WheelPosition.FrontLeft, 3, 5.4, 5.6), Reading(WheelPosition.FrontRight, 3.1, 5.4, 5.6));
 
         Assert.Equal(WearCause.LowNegativeCamber, diagnosis.Causes[0].Cause);
-        Assert.Equal(WearSign.Tilt, diagnosis.Causes[0].Evidence[0].Sign);
+        Assert.Equal(WearSign.ShoulderDifference, diagnosis.Causes[0].Evidence[0].Sign);
         Assert.True(diagnosis.Causes[0].Evidence[0].Weight > 0.5);
     }
 

@@ -46,12 +46,12 @@ public sealed class WearTableTests
 
     // Opposite causes pull the signs that tell them apart to opposite sides.
     [Theory]
-    [InlineData(WearCause.LowNegativeCamber, WearCause.HighNegativeCamber, WearSign.Tilt)]
-    [InlineData(WearCause.ToeIn, WearCause.ToeOut, WearSign.Tilt)]
+    [InlineData(WearCause.LowNegativeCamber, WearCause.HighNegativeCamber, WearSign.ShoulderDifference)]
+    [InlineData(WearCause.ToeIn, WearCause.ToeOut, WearSign.ShoulderDifference)]
     [InlineData(WearCause.ToeIn, WearCause.ToeOut, WearSign.ToeSet)]
-    [InlineData(WearCause.UnderInflation, WearCause.OverInflation, WearSign.Bow)]
-    [InlineData(WearCause.UnderInflation, WearCause.OverInflation, WearSign.PressureOff)]
-    [InlineData(WearCause.BelowTemperatureWindow, WearCause.AboveTemperatureWindow, WearSign.HeatLevel)]
+    [InlineData(WearCause.UnderInflation, WearCause.OverInflation, WearSign.CrownDifference)]
+    [InlineData(WearCause.UnderInflation, WearCause.OverInflation, WearSign.PressureDeviation)]
+    [InlineData(WearCause.BelowTemperatureWindow, WearCause.AboveTemperatureWindow, WearSign.TemperatureInWindow)]
     public void Opposite_causes_pull_to_opposite_sides(WearCause one, WearCause other, WearSign sign) =>
         Assert.True(Mean(one, sign) * Mean(other, sign) < 0);
 

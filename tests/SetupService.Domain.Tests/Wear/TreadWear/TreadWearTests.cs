@@ -79,13 +79,13 @@ public sealed class TreadWearTests
         Span<double> truth = stackalloc double[TreadWearParameters.Count];
         for (var i = 0; i < cases; i++)
         {
-            for (var k = 0; k < truth.Length; k++) truth[k] = TreadWearParameters.Beforehand[k].Value + (TreadWearParameters.Beforehand[k].StandardError * Normal());
-            truth[TreadWearParameters.Fresh] = 0;
+            for (var k = 0; k < truth.Length; k++) truth[k] = TreadWearParameters.Priors[k].Value + (TreadWearParameters.Priors[k].StandardError * Normal());
+            truth[TreadWearParameters.NewDepthExcess] = 0;
             TyreReading[] read = [Worn(WheelPosition.FrontLeft, axle.Left, truth), Worn(WheelPosition.FrontRight, axle.Right, truth)];
             if (LearnedTread.Fit(axle, read[0], read[1], 5000, 300) is not { } learned) continue;
             rested++;
             var range = learned.CamberShortDeg.Ninety;
-            var shortDeg = axle.ShortBy(new(truth[TreadWearParameters.Unseen], 0)).Value;
+            var shortDeg = axle.ShortBy(new(truth[TreadWearParameters.UnmodelledInclination], 0)).Value;
             if (shortDeg >= range.Lower && shortDeg <= range.Upper) held++;
         }
 
