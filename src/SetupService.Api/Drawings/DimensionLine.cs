@@ -1,3 +1,5 @@
+using System.Text;
+
 namespace SetupService.Api.Drawings;
 
 /// <summary>The arrows of a dimension.</summary>
@@ -44,5 +46,36 @@ internal static class DimensionLine
 
         void Tip(double at, double length) =>
             svg.Path(Polyline.Of([place(at, 0), place(at + length, 0.3 * head), place(at + length, -0.3 * head)], closed: true), Head);
+    }
+}
+
+/// <summary>The small arrow beside a word for a direction.</summary>
+internal static class DirectionArrow
+{
+    /// <summary>How long it is, text units.</summary>
+    public const double LengthUnits = 22;
+
+    /// <summary>Draws it level with a line of text; its tail runs to the right, or to the left where <paramref name="unit"/> is negative.</summary>
+    public static void Paint(SvgWriter svg, double tip, double baseline, double unit)
+    {
+        var y = baseline - (6 * Math.Abs(unit));
+        svg.Line(tip, y, tip + (LengthUnits * unit), y, Pen.Full(InkRole.Soft, 1.3));
+        svg.Line(tip, y, tip + (7 * unit), y - (4 * Math.Abs(unit)), Pen.Full(InkRole.Soft, 1.3));
+        svg.Line(tip, y, tip + (7 * unit), y + (4 * Math.Abs(unit)), Pen.Full(InkRole.Soft, 1.3));
+    }
+}
+
+/// <summary>Path data of straight lines through points of the picture.</summary>
+internal static class Polyline
+{
+    public static string Of(IReadOnlyList<(double X, double Y)> points, bool closed = false)
+    {
+        var data = new StringBuilder(14 * points.Count);
+        for (var i = 0; i < points.Count; i++)
+        {
+            data.Append(i == 0 ? 'M' : 'L').Append(SvgNumber.Write(points[i].X)).Append(' ').Append(SvgNumber.Write(points[i].Y));
+        }
+
+        return closed ? data.Append('Z').ToString() : data.ToString();
     }
 }

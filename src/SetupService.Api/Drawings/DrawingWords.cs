@@ -71,13 +71,13 @@ internal static class DrawingWords
         return string.Join(' ', sentences);
     }
 
-    /// <summary>How the whole check came out, rooms that cannot be drawn, load, hub and brakes among it.</summary>
+    /// <summary>The verdict of the whole check, including what the picture does not show: load, hub, brakes and gaps out of this section.</summary>
     public static string Verdict(CornerView view) => view.Sheet.Verdict switch
     {
-        CheckStatus.Fail => $"Whole check: fails on {CheckNames.List(view.Sheet.Failed)}.",
-        CheckStatus.Unknown => $"Whole check: not known without {CheckNames.List(new CheckIdSet(view.Sheet.Unknown.Bits & view.Car.Settings.Required.Bits))}.",
-        CheckStatus.Caution => $"Whole check: nothing fails; caution on {CheckNames.List(Cautions(view.Sheet))}.",
-        _ => "Whole check: passes.",
+        CheckStatus.Fail => $"The whole check fails on {CheckNames.List(view.Sheet.Failed)}.",
+        CheckStatus.Unknown => $"The whole check is unknown without {CheckNames.List(new CheckIdSet(view.Sheet.Unknown.Bits & view.Car.Settings.Required.Bits))}.",
+        CheckStatus.Caution => $"Nothing fails in the whole check; caution on {CheckNames.List(Cautions(view.Sheet))}.",
+        _ => "The whole check passes.",
     };
 
     private static CheckIdSet Cautions(CheckSheet sheet)
@@ -92,12 +92,49 @@ internal static class DrawingWords
     }
 
     private static string Against(CornerView view) =>
-        view.Car.Present is { } present ? $"against {Fitting(present, view.Units)} now" : "alone, the present fitting not being described";
+        view.Car.Present is { } present ? $"against {Fitting(present, view.Units)} now" : "alone; the present wheel and tyre are not described";
 
     private static string Gap(CornerView view, CheckId place, Margin margin) =>
         margin.NominalMm < 0
-            ? $"{Capital(Place(place))}: touches, {Length(-margin.NominalMm, view.Units)} too much."
+            ? $"{Capital(Place(place))}: touches, overlaps by {Length(-margin.NominalMm, view.Units)}."
             : $"{Capital(Place(place))}: {Length(margin.NominalMm, view.Units)}, at worst {Length(margin.WorstCaseMm, view.Units)}: {Status(view.Sheet[place])}.";
 
     private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+}
+
+/// <summary>Names of the checks in running text.</summary>
+internal static class CheckNames
+{
+    public static string Of(CheckId id) => id switch
+    {
+        CheckId.InboardClearance => "room inboard",
+        CheckId.OutboardClearance => "room outboard",
+        CheckId.RadialClearance => "room over the tread",
+        CheckId.FullLockClearance => "room at full lock",
+        CheckId.SpringSeatClearance => "room at the spring seat",
+        CheckId.RimDiameter => "rim diameter",
+        CheckId.RimWidth => "rim width",
+        CheckId.LoadCapacity => "load capacity",
+        CheckId.SpeedRating => "speed symbol",
+        CheckId.WheelLoadRating => "wheel load rating",
+        CheckId.BoltCircle => "bolt circle",
+        CheckId.CentreBore => "centre bore",
+        CheckId.Fastener => "fasteners",
+        CheckId.BrakeClearance => "room over the brake",
+        CheckId.AxleDiameterMatch => "front against rear diameter",
+        CheckId.OverallDiameter => "overall diameter",
+        _ => "arch cover",
+    };
+
+    /// <summary>The names of a set in the order of the checks, with commas.</summary>
+    public static string List(CheckIdSet checks)
+    {
+        var names = new List<string>(checks.Count);
+        for (var id = CheckId.InboardClearance; id <= CheckId.ArchCover; id++)
+        {
+            if (checks.Contains(id)) names.Add(Of(id));
+        }
+
+        return string.Join(", ", names);
+    }
 }

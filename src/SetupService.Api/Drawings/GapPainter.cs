@@ -1,3 +1,4 @@
+using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
 using SetupService.Domain.Fitment.Outlines;
 
@@ -69,5 +70,89 @@ internal static class GapPainter
         var half = label.WidthUnits / 2 * frame.UnitMm;
         var middle = Math.Clamp(x, Math.Min(frame.ContentLeftMm + half, x), Math.Max(frame.ContentRightMm - half, Math.Min(frame.ContentLeftMm + half, x)));
         label.Write(svg, frame.UnitMm, middle, labelBottom - ((label.HeightUnits + 4) * frame.UnitMm), "middle");
+    }
+}
+
+/// <summary>The lines of text beside a dimension.</summary>
+internal sealed class GapLabel
+{
+    private const double LineSpacing = 1.2;
+
+    private readonly (string Text, Lettering Lettering)[] _lines;
+
+    private GapLabel(params (string Text, Lettering Lettering)[] lines) => _lines = lines;
+
+    public double HeightUnits => _lines.Sum(line => line.Lettering.Size * LineSpacing);
+
+    public double WidthUnits => _lines.Max(line => line.Lettering.Size * TextWidth.Em(line.Text, line.Lettering.IsBold));
+
+    public static GapLabel Of(RoomLine line, in CheckResult result, UnitSystem units)
+    {
+        var ink = DrawingWords.StatusInk(result.Status);
+        var name = (DrawingWords.Place(line.Place), new Lettering(Lettering.Small, InkRole.Ink, HasHalo: true));
+        var word = new Lettering(Lettering.Small, ink, IsBold: true, HasHalo: true);
+        var size = DrawingWords.Length(Math.Abs(line.NominalMm), units);
+        var figureSize = Math.Min(Lettering.Figure, DrawingFrame.ColumnTextUnits / TextWidth.Em(size, isBold: true));
+        if (line.NominalMm < 0)
+        {
+            return new(name, ("touches,", word), (size, word with { Size = figureSize }), ("too much", word));
+        }
+
+        var figure = (size, new Lettering(figureSize, InkRole.Ink, IsBold: true, HasHalo: true));
+        return result.Status == CheckStatus.Fail
+            ? new(name, figure, ("probably", word), ("touches", word))
+            : new(name, figure, (DrawingWords.Status(result), word));
+    }
+
+    /// <summary>The same in two lines, for the place over the tread, where there is more width than height.</summary>
+    public static GapLabel Wide(RoomLine line, in CheckResult result, UnitSystem units)
+    {
+        var size = DrawingWords.Length(Math.Abs(line.NominalMm), units);
+        var status = DrawingWords.Status(result);
+        var ink = DrawingWords.StatusInk(result.Status);
+        return new(
+            (DrawingWords.Place(line.Place), new Lettering(Lettering.Small, InkRole.Ink, HasHalo: true)),
+            line.NominalMm < 0
+                ? ($"touches, {size} too much", new Lettering(Lettering.Small, ink, IsBold: true, HasHalo: true))
+                : ($"{size}, {status}", new Lettering(Lettering.Figure - 1, ink, IsBold: true, HasHalo: true)));
+    }
+
+    /// <summary>Writes the lines downwards from <paramref name="topMm"/>.</summary>
+    public void Write(SvgWriter svg, double unitMm, double x, double topMm, string? anchor)
+    {
+        var y = topMm;
+        foreach (var (text, lettering) in _lines)
+        {
+            y += lettering.Size * LineSpacing * unitMm;
+            svg.Letters(x, y - (0.28 * lettering.Size * unitMm), text, lettering with { Anchor = anchor });
+        }
+    }
+}
+
+/// <summary>One row of the schedule of gaps.</summary>
+/// <param name="Place">Where.</param>
+/// <param name="Nominal">Nominal margin, with its unit.</param>
+/// <param name="WorstCase">Worst-case margin, with its unit.</param>
+/// <param name="Status">The word for it.</param>
+/// <param name="Ink">The word's colour.</param>
+internal sealed record GapRow(string Place, string Nominal, string WorstCase, string Status, InkRole Ink)
+{
+    /// <summary>A row for every gap whose margin is known, also for those that have no direction to be drawn in.</summary>
+    public static IReadOnlyList<GapRow> All(CornerView view)
+    {
+        var rows = new List<GapRow>(CheckIdSet.ClearanceCount);
+        for (var place = CheckId.InboardClearance; place <= CheckId.SpringSeatClearance; place++)
+        {
+            ref readonly var result = ref view.Sheet[place];
+            if (!view.Sheet.Applicable.Contains(place) || result.Margin is not { } margin) continue;
+            rows.Add(new(
+                DrawingWords.Place(place),
+                DrawingWords.Length(margin.NominalMm, view.Units),
+                DrawingWords.Length(margin.WorstCaseMm, view.Units),
+                DrawingWords.Status(result),
+                DrawingWords.StatusInk(result.Status)));
+        }
+
+        return rows;
     }
 }

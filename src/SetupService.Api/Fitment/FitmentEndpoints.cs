@@ -25,18 +25,18 @@ internal static class FitmentEndpoints
             .WithExample("fitment-check")
             .WithName("fitmentCheck")
             .WithSummary("Does this wheel and tyre fit this axle, and carry it?")
-            .WithDescription("Checks a candidate against one axle of a car: room all around with its tolerances, load and speed, hub, brakes, rolling and cover. What was not measured is unknown, never guessed.");
+            .WithDescription("Checks a candidate against one axle of a car: clearances with their tolerances, load and speed, hub, brakes, rolling circumference and arch cover. What was not measured is unknown, never guessed.");
         group.MapPost("/window", Window)
             .WithExample("fitment-window")
             .WithName("fitmentWindow")
             .WithSummary("Which offsets fit at each rim width?")
-            .WithDescription("For each rim width the offsets at which no check of room fails, and the place that sets each end.");
+            .WithDescription("For each rim width the range of offsets at which no clearance check fails, and what limits each end.");
         group.MapPost("/drawing", Draw)
             .WithQuery(QueryParameters.Units)
             .WithExample("fitment-drawing")
             .WithName("fitmentDrawing")
             .WithSummary("The corner as a picture")
-            .WithDescription("The left corner seen from behind as SVG in millimetres, present and candidate over each other, gaps dimensioned. Takes the body of the check.");
+            .WithDescription("The left corner seen from behind as SVG in millimetres, the current and the candidate wheel over each other, gaps dimensioned. Takes the body of the check.");
         group.MapFitmentBatch();
     }
 

@@ -21,7 +21,7 @@ internal static class ServiceEndpoints
         group.MapGet("/health/ready", Ready)
             .WithExample("health-ready")
             .WithName("healthReady")
-            .WithSummary("Does the service take work?")
+            .WithSummary("Is the service ready for requests?")
             .WithDescription("Answers 200 once the service has started and takes requests.");
         group.MapGet("/version", Version)
             .WithName("version")

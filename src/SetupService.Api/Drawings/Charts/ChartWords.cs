@@ -10,14 +10,14 @@ internal static class ChartWords
 
     public static string Quantity(string name, string unit) => unit.Length == 0 ? name : $"{name}, {unit}";
 
-    public static string Title(ChartView view) => $"{view.Chart.Heading}: {List(view.Chart.Panels.Select(panel => panel.Name))} over {view.Chart.Across.Name}";
+    public static string Title(ChartView view) => $"{view.Chart.Heading}: {List(view.Chart.Panels.Select(panel => panel.Name))}";
 
     /// <summary>The picture in words, for somebody who cannot see it.</summary>
     public static string Description(ChartView view)
     {
         var chart = view.Chart;
         var sentences = chart.Lines.Select(Sentence).ToList();
-        if (view.Panels.Count > 0) sentences.Add(Sentence($"Across: {Axis(view)}"));
+        if (view.Panels.Count > 0) sentences.Add(Sentence($"Horizontal axis: {Axis(view)}"));
         sentences.AddRange(view.Panels.Select(panel => Panel(panel, view)));
         sentences.AddRange(Notes(view));
         return string.Join(' ', sentences);
@@ -40,9 +40,9 @@ internal static class ChartWords
     public static IEnumerable<string> Notes(ChartView view)
     {
         if (view.Missing.Count > 0) yield return $"Shaded: no value {Stretches(view)}.";
-        if (view.HasOpenLine) yield return "Where a line is open, there is no such figure.";
-        if (view.MissingPanels.Any()) yield return $"Not known here and not drawn: {List(view.MissingPanels)}.";
-        if (view.SeriesWithoutStyle.Any()) yield return $"Too many lines to tell apart, not drawn: {List(view.SeriesWithoutStyle)}.";
+        if (view.HasOpenLine) yield return "A gap in a line: the figure does not exist there.";
+        if (view.MissingPanels.Any()) yield return $"Unknown, so not drawn: {List(view.MissingPanels)}.";
+        if (view.SeriesWithoutStyle.Any()) yield return $"Not drawn, because so many lines cannot be told apart: {List(view.SeriesWithoutStyle)}.";
         foreach (var note in view.Chart.Notes) yield return note;
     }
 
@@ -79,7 +79,7 @@ internal static class ChartWords
         var words = view.Missing.Take(MostStretches).Select(stretch => stretch.First == stretch.Last
             ? $"at {ChartNumber.WithUnit(AcrossValue(stretch.First), unit)}"
             : $"from {AcrossValue(stretch.First)} to {ChartNumber.WithUnit(AcrossValue(stretch.Last), unit)}").ToList();
-        if (view.Missing.Count > MostStretches) words.Add($"in {view.Missing.Count - MostStretches} further stretches");
+        if (view.Missing.Count > MostStretches) words.Add($"in {view.Missing.Count - MostStretches} more ranges");
         return List(words);
     }
 

@@ -54,3 +54,62 @@ internal sealed class PanelHeader
 
     private static double Width(string text, Lettering lettering) => TextWidth.Em(text, lettering.IsBold) * lettering.Size;
 }
+
+/// <summary>What stands under the numbers of the shared axis: its quantity, what zero is, and which way is which.</summary>
+internal sealed class AxisFoot
+{
+    private const double RowUnits = 23;
+    private const double GapUnits = 16;
+    private const double ArrowGapUnits = 7;
+
+    private static readonly Lettering Name = new(Lettering.Small, InkRole.Ink, IsBold: true, Anchor: "middle");
+    private static readonly Lettering Quiet = new(Lettering.Small, InkRole.Soft);
+
+    private readonly ChartAxis _axis;
+    private readonly List<string> _middle;
+    private readonly int _nameRows;
+    private readonly int _sideRow;
+
+    public AxisFoot(ChartAxis axis, double widthUnits)
+    {
+        _axis = axis;
+        _middle = TextWrap.Lines(ChartWords.Quantity(axis.Name, axis.Unit), widthUnits / Name.Size, isBold: true);
+        _nameRows = _middle.Count;
+        if (axis.Zero is { } zero) _middle.AddRange(TextWrap.Lines($"0 = {zero}", widthUnits / Quiet.Size));
+
+        // Beside the last row where it fits there, else under it.
+        var last = TextWidth.Em(_middle[^1], _middle.Count == _nameRows) * Name.Size;
+        var fits = last + (2 * Math.Max(SideUnits(axis.Low), SideUnits(axis.High))) + GapUnits <= widthUnits;
+        _sideRow = axis.Low is null && axis.High is null ? -1 : fits ? _middle.Count - 1 : _middle.Count;
+        HeightUnits = Math.Max(_middle.Count, _sideRow + 1) * RowUnits;
+    }
+
+    public double HeightUnits { get; }
+
+    public void Paint(SvgWriter svg, double left, double right, double top)
+    {
+        for (var i = 0; i < _middle.Count; i++)
+        {
+            svg.Letters((left + right) / 2, Baseline(top, i), _middle[i], i < _nameRows ? Name : Quiet with { Anchor = "middle" });
+        }
+
+        if (_sideRow < 0) return;
+        var indent = DirectionArrow.LengthUnits + ArrowGapUnits;
+        if (_axis.Low is { } low)
+        {
+            DirectionArrow.Paint(svg, left, Baseline(top, _sideRow), 1);
+            svg.Letters(left + indent, Baseline(top, _sideRow), low, Quiet);
+        }
+
+        if (_axis.High is { } high)
+        {
+            DirectionArrow.Paint(svg, right, Baseline(top, _sideRow), -1);
+            svg.Letters(right - indent, Baseline(top, _sideRow), high, Quiet with { Anchor = "end" });
+        }
+    }
+
+    private static double Baseline(double top, int row) => top + (row * RowUnits) + 16;
+
+    private static double SideUnits(string? word) =>
+        word is null ? 0 : (TextWidth.Em(word, isBold: false) * Quiet.Size) + DirectionArrow.LengthUnits + ArrowGapUnits;
+}

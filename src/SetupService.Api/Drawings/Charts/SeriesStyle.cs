@@ -42,3 +42,32 @@ internal sealed record SeriesStyle(InkRole Ink, double Width, double[] Dashes, M
         return styles;
     }
 }
+
+/// <summary>The legend of a chart whose lines have to be told apart.</summary>
+internal static class ChartLegend
+{
+    private const double BandUnits = 16;
+
+    /// <summary>The legend; empty where there is one plain line.</summary>
+    public static FlowLegend Of(ChartView view, double widthUnits) =>
+        new(view.Legend.Select(series => (ChartWords.LegendEntry(series), Sample(series, view.Styles[series.Name]))), widthUnits);
+
+    private static LegendSample Sample(ChartSeries series, SeriesStyle style) => (svg, _, x, y) =>
+    {
+        if (series.BandName is not null)
+            svg.Rectangle(x, y - (BandUnits / 2), FlowLegend.SampleUnits, BandUnits, Pen.Filled(style.Ink, PlotSeries.BandOpacity));
+        PlotSample.Paint(svg, series, style, x, y, FlowLegend.SampleUnits);
+    };
+}
+
+/// <summary>The plotting library knows colours only: an ink's role rides in the red part of one, how dense it is in its alpha.</summary>
+internal static class RoleColour
+{
+    private const byte Opaque = 255;
+
+    public static OxyColor Of(InkRole role, double opacity = 1) => OxyColor.FromArgb((byte)Math.Round(opacity * Opaque), (byte)role, 0, 0);
+
+    public static InkRole Role(OxyColor colour) => (InkRole)colour.R;
+
+    public static double Opacity(OxyColor colour) => Math.Round(colour.A / (double)Opaque, 2);
+}

@@ -58,3 +58,34 @@ internal sealed class ViewCanvas(SvgWriter svg, CornerShape shape, ViewPlace pla
         return box;
     }
 }
+
+/// <summary>Where one view stands in the picture.</summary>
+/// <param name="Projection">How points get there.</param>
+/// <param name="Region">The room for lines and labels.</param>
+/// <param name="HeadingY">Baseline of the view's heading.</param>
+/// <param name="GroundY">The ground.</param>
+/// <param name="DimensionY">Where distances along the ground are dimensioned.</param>
+/// <param name="CaptionY">Baseline of the words for the directions.</param>
+internal sealed record ViewPlace(
+    ViewProjection Projection, PictureBox Region, double HeadingY, double GroundY, double DimensionY, double CaptionY);
+
+/// <summary>
+/// Turns points of the corner into points of the picture. Seen from behind, the left of the car is on the left; seen from the left,
+/// its front is. Both views keep millimetres.
+/// </summary>
+/// <param name="IsFront">Whether this is the view along the car, from behind; else the one from the left.</param>
+/// <param name="ShiftX">The picture's x of the axes' origin, mm.</param>
+/// <param name="ShiftY">The picture's y of it, mm.</param>
+internal readonly record struct ViewProjection(bool IsFront, double ShiftX, double ShiftY)
+{
+    public ViewPoint Flat(in Vector3 point) => new(IsFront ? point.Y : point.X, point.Z);
+
+    public (double X, double Y) Of(ViewPoint point) => (ShiftX - point.AlongMm, ShiftY - point.HeightMm);
+
+    public (double X, double Y) Of(in Vector3 point) => Of(Flat(point));
+}
+
+/// <summary>A point of one view, mm.</summary>
+/// <param name="AlongMm">Front view: to the left of the centre plane (y). Side view: forward (x).</param>
+/// <param name="HeightMm">Upward (z), in the axes of the points.</param>
+public readonly record struct ViewPoint(double AlongMm, double HeightMm);

@@ -12,7 +12,7 @@ internal static class AlignmentEndpoints
             .WithExample("alignment")
             .WithName("alignment")
             .WithSummary("What do the angles of four wheels add up to?")
-            .WithDescription("Total toe, thrust angle, each front toe against the thrust line, cross values, included angles with what they hint at, setback angle; toe in degrees, minutes and mm. Every reading may be left out; what it leaves open is null with the reason.");
+            .WithDescription("Total toe, thrust angle, each front toe against the thrust line, cross values, included angles and what they suggest, setback angle; toe in degrees, minutes and mm. Every reading may be left out; what then cannot be computed is null with the reason.");
 
     private static Results<Answer<AlignmentAnswer>, Problem> Figures(Body<AlignmentRequest> body) =>
         body.Value is { } request ? new Answer<AlignmentAnswer>(AlignmentAnswers.Of(request)) : body.Problem!;

@@ -27,19 +27,19 @@ internal static class SteerChart
         List<ChartPanel> panels =
         [
             exact with { Series = [.. exact.Series, approximation] },
-            new("approximation less exact camber", "°", [Series(Approximation, asked, row => row.CamberApproximationDeg - row.CamberDeg) with { IsMain = false }]),
+            new("error of the approximation", "°", [Series(Approximation, asked, row => row.CamberApproximationDeg - row.CamberDeg) with { IsMain = false }]),
         ];
         if (SteerSweepReading.Missing(request).Length == 0)
         {
             var (unit, sizeMm) = units == UnitSystem.Us ? ("in", 25.4) : ("mm", 1);
-            panels.Add(Both("contact centre against the body", unit, "negative = pushes down", row => row.ContactHeightChangeMm / sizeMm));
+            panels.Add(Both("contact centre height", unit, "change, negative = lifts the car", row => row.ContactHeightChangeMm / sizeMm));
             panels.Add(Both("scrub radius", unit, null, row => row.ScrubRadiusMm / sizeMm));
             panels.Add(Both("mechanical trail", unit, null, row => row.MechanicalTrailMm / sizeMm));
         }
 
         return new Chart
         {
-            Heading = "Wheels turned about their steering axes",
+            Heading = "What steering does to the wheels",
             Lines = Lines(request, askedName),
             Across = new ChartAxis("steer", "°") { Zero = "straight ahead", Low = "right", High = "left" },
             Panels = panels,
@@ -71,8 +71,8 @@ internal static class SteerChart
         var sign = side == WheelSide.Left ? '+' : '−';
         var notes = new List<string>
         {
-            $"The {acrossName} has the same angles; each stands over its own steer.",
-            Prose.Write(UnitSystem.Metric, $"Approximation: camber {sign.ToString()} caster · sin(steer) + inclination · (1 − cos(steer)); up to {largestDeg:deg} off here."),
+            $"The {acrossName} is drawn with the same angles, each wheel over its own steer.",
+            Prose.Write(UnitSystem.Metric, $"Approximation: camber {sign.ToString()} caster · sin(steer) + inclination · (1 − cos(steer)); here its error is at most {largestDeg:deg}."),
         };
         var missed = Array.FindIndex(asked, one => one.Row is null);
         if (missed >= 0)

@@ -20,27 +20,27 @@ internal static class SteeringEndpoints
         group.MapPost("/steering-axis", Axis)
             .WithExample("steering-axis")
             .WithName("steeringAxis")
-            .WithSummary("Where does the steering axis stand to its wheel?")
-            .WithDescription("Caster, inclination, scrub radius and trail from the two joints a left wheel steers about, with where the axis meets the ground and how far the wheel centre stands off it.");
+            .WithSummary("Where is the steering axis relative to the wheel?")
+            .WithDescription("Caster, inclination, scrub radius and trail from the two joints a left wheel steers about, with where the axis meets the ground and how far the wheel centre is from it.");
         group.MapPost("/steer-sweep", Sweep)
             .WithExample("steer-sweep")
             .WithProblems(ProblemTypes.NotComputable)
             .WithName("steerSweep")
-            .WithSummary("What does camber do while the wheel steers?")
-            .WithDescription("Turns a wheel about a fixed axis of given caster and inclination, exactly, and shows the handbooks' approximation beside it; scrub radius, trail and height where the wheel's place on its axis is given. At most 5,000 rows.");
+            .WithSummary("How does camber change with steer?")
+            .WithDescription("Exact rotation of a wheel about a fixed steering axis, with the handbooks' approximation for comparison; scrub radius, trail and height too where the wheel's position on the axis is given. At most 5,000 rows.");
         group.MapPost("/steer-sweep/chart", Chart)
             .WithQuery(QueryParameters.Units)
             .WithExample("steer-sweep")
             .WithProblems(ProblemTypes.NotComputable)
             .WithName("steerSweepChart")
             .WithSummary("The steer sweep as a chart")
-            .WithDescription("Takes the body of steer-sweep and draws camber over steer, with the handbooks' approximation beside it.");
+            .WithDescription("Takes the body of steer-sweep and draws camber over steer, with the handbooks' approximation for comparison.");
         group.MapPost("/caster-from-readings", Read)
             .WithExample("caster-from-readings")
             .WithProblems(ProblemTypes.NotComputable)
             .WithName("casterFromReadings")
-            .WithSummary("Which caster and inclination do camber readings on turn plates tell?")
-            .WithDescription("Least squares over the exact model for any three or more readings, with standard errors and 90 % ranges from the gauge's error, the residual of each reading, and the workshop's short cuts beside it as the approximations they are.");
+            .WithSummary("Which caster and inclination follow from camber readings on turn plates?")
+            .WithDescription("Least squares over the exact model for any three or more readings, with standard errors and 90 % ranges from the gauge's error, the residual of each reading, and the workshop's shortcut formulas for comparison.");
     }
 
     private static Results<Answer<SteeringAxisAnswer>, Problem> Axis(Body<SteeringAxisRequest> body)

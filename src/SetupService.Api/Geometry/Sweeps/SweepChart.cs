@@ -16,7 +16,7 @@ internal static class SweepChart
         var positions = Positions(answer);
         return ChartDrawing.Draw(new Chart
         {
-            Heading = isOverRack ? "What the wheels do over the rack" : "What the wheel does over its travel",
+            Heading = isOverRack ? "What the wheels do over rack travel" : "What the wheel does over its travel",
             Lines = SweepChartWords.Lines(request, answer, units),
             Across = isOverRack
                 ? new ChartAxis("rack travel", Length(units)) { Zero = "middle", Low = "right", High = "left" }
@@ -46,9 +46,9 @@ internal static class SweepChart
             Panel("camber", "°", "negative = top inboard", row => row.CamberDeg, 0.05, row => row.CamberRangeDeg is { } range ? (range.Lower, range.Upper) : null),
             Panel(racks.Count > 1 ? "steer of the left wheel" : "toe", "°", racks.Count > 1 ? "positive = to the left" : "positive = toe-in", row => racks.Count > 1 ? row.SteerDeg : row.ToeDeg, 0.05),
             Panel("caster", "°", null, row => row.CasterDeg, 0.05),
-            Panel("roll centre", Length(units), "above the ground", row => row.RollCentreHeightMm is { } height ? InUnits(height, units) : null, 1),
-            Panel("half track", Length(units), "change, positive = wider", row => row.HalfTrackChangeMm is { } change ? InUnits(change, units) : null, 0.1),
-            Panel("spring travel per wheel travel", "", null, row => row.SpringMotionRatio, 0.005),
+            Panel("roll centre height", Length(units), "above the ground", row => row.RollCentreHeightMm is { } height ? InUnits(height, units) : null, 1),
+            Panel("half-track change", Length(units), "positive = wider", row => row.HalfTrackChangeMm is { } change ? InUnits(change, units) : null, 0.1),
+            Panel("spring motion ratio", "", "spring per wheel travel", row => row.SpringMotionRatio, 0.005),
         ];
 
         ChartPanel Panel(
@@ -71,7 +71,7 @@ internal static class SweepChart
         return
         [
             new("steer", "°", [Series("left wheel", row => row.SteerDeg), Series("right wheel", row => row.OtherSteerDeg, isMain: false)]) { Signs = "positive = to the left" },
-            Panel("Ackermann", "%", "0 = parallel, 100 = about one centre", row => row.AckermannPct, 1),
+            Panel("Ackermann", "%", "0 = parallel, 100 = one turning centre", row => row.AckermannPct, 1),
             Panel("camber of the left wheel", "°", "negative = top inboard", row => row.CamberDeg, 0.05),
             Panel("scrub radius", Length(units), null, row => row.ScrubRadiusMm is { } scrub ? InUnits(scrub, units) : null, 0.5),
             Panel("mechanical trail", Length(units), null, row => row.MechanicalTrailMm is { } trail ? InUnits(trail, units) : null, 0.5),

@@ -23,7 +23,7 @@ internal static class ViewEndpoints
             .WithProblems(ProblemTypes.NotComputable)
             .WithName("geometryDrawing")
             .WithSummary("The corner as a picture, from behind and from its side")
-            .WithDescription("The left corner at one position of its wheel as SVG in millimetres: links, wheel, steering axis, instant centres, roll centre, scrub radius and trail.");
+            .WithDescription("The left corner at one wheel position as SVG in millimetres: links, wheel, steering axis, instant centres, roll centre, scrub radius and trail.");
 
     private static Results<SvgAnswer, Problem> Draw(Body<CornerDrawingRequest> body, QueryReader query)
     {

@@ -14,7 +14,7 @@ internal static class ViewsOfCorner
         var figures = WheelKinematics.Compute(corner, state);
         return new CornerViews
         {
-            Heading = "The left corner and what it turns about",
+            Heading = "The left corner with its links and axes",
             Lines = [SuspensionWords.Kind(request.Suspension), Position(state, figures, units)],
             Points = placed.Points,
             Links = placed.Links,

@@ -9,7 +9,7 @@ namespace SetupService.Api.Handling.Cornering;
 internal static class CorneringChart
 {
     private const string WholeCar = "whole car";
-    private const string Upright = "upright to the road";
+    private const string Upright = "0°: upright on the road";
     private const string Stop = "bump or droop stop";
     private const int LevelPoints = 20;
     private const double NewtonsPerPound = 4.4482216152605;
@@ -29,7 +29,7 @@ internal static class CorneringChart
         var (force, newtons) = units == UnitSystem.Us ? ("lbf", NewtonsPerPound) : ("N", 1);
         return ChartDrawing.Draw(new Chart
         {
-            Heading = "How the car stands as it turns harder",
+            Heading = "The car in a turn",
             Lines = CorneringChartWords.Lines(request, answer, units),
             Across = new ChartAxis("lateral acceleration", "g"),
             Panels =

@@ -21,14 +21,14 @@ internal static class CorneringEndpoints
             .WithExample("cornering")
             .WithProblems(ProblemTypes.NotComputable)
             .WithName("cornering")
-            .WithSummary("How does the car stand in this turn, and each wheel to the road?")
-            .WithDescription("Equilibrium of body and four wheels in a steady turn: roll, wheel loads, travel, steer, and each wheel's inclination to the road as the sum of its causes; load transfer by its parts, roll stiffness, balance. Missing figures get typical values, listed with how far the answer moves.");
+            .WithSummary("What do the body and each wheel do in this turn?")
+            .WithDescription("Equilibrium of body and four wheels in a steady turn: roll, wheel loads, travel, steer, and each wheel's inclination to the road as the sum of its contributions; load transfer by its parts, roll stiffness, balance. Missing figures get typical values, each listed with how far it moves the answer.");
         group.MapPost("/cornering-sweep", Sweep)
             .WithExample("cornering-sweep")
             .WithProblems(ProblemTypes.NotComputable)
             .WithName("corneringSweep")
-            .WithSummary("How does the car stand as it turns harder?")
-            .WithDescription("The call cornering over a range of lateral acceleration, at most 1,000 rows, each by itself; turns in which the car would roll over or a wheel cannot follow are listed with the limit.");
+            .WithSummary("How do roll, wheel loads and balance change with lateral acceleration?")
+            .WithDescription("Runs cornering over a range of lateral acceleration, at most 1,000 rows, each solved separately. Rows where the car would roll over or a wheel would leave its travel are listed with the limit.");
         group.MapPost("/cornering-sweep/chart", Chart)
             .WithQuery(QueryParameters.Units)
             .WithExample("cornering-sweep")

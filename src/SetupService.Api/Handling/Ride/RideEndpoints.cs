@@ -17,7 +17,7 @@ internal static class RideEndpoints
             .WithExample("ride")
             .WithProblems(ProblemTypes.NotComputable)
             .WithName("ride")
-            .WithSummary("How does the car ride, and do its dampers serve its springs?")
+            .WithSummary("How stiff is the ride, and do the dampers suit the springs?")
             .WithDescription("Wheel and ride rates, frequencies, damping ratios, spring lengths and travel left, of the car as it is or after a change (a partial vehicle, RFC 7396 without null), with the verdict on keeping the dampers.");
 
     private static Results<Answer<RideAnswer>, Problem> Ride(Body<RideRequest> body, JsonContract contract)

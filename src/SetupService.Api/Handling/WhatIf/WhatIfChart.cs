@@ -11,7 +11,7 @@ internal static class WhatIfChart
         Heading = "What each change does",
         Lines = Lines(request, units),
         Panels = [.. FigureColumn.All.Select(column => Panel(column, answer, units)).OfType<TornadoPanel>()],
-        Notes = ["Solid bars: one change alone; a change not listed leaves the figure as it is. Outlined bar: all together, which need not be their sum.", .. answer.Unknown.Select(gap => $"{gap.Output[1..]}: {gap.Reason}")],
+        Notes = ["Solid bars: one change alone. A change without a bar does not move that figure. Outlined bar: all changes together, which need not equal their sum.", .. answer.Unknown.Select(gap => $"{gap.Output[1..]}: {gap.Reason}")],
     });
 
     private static string[] Lines(WhatIfRequest request, UnitSystem units)
@@ -20,7 +20,7 @@ internal static class WhatIfChart
         var how = request.CornerRadiusM is { } radius
             ? units == UnitSystem.Us ? FormattableString.Invariant($"{radius / 0.3048:0} ft radius") : FormattableString.Invariant($"{radius:0.#} m radius")
             : units == UnitSystem.Us ? FormattableString.Invariant($"{request.SpeedKmh / 1.609344:0} mph") : FormattableString.Invariant($"{request.SpeedKmh:0.#} km/h");
-        var line = $"{turn}, {how}; against the car as given";
+        var line = $"{turn}, {how}; compared with the car as given";
         return request.Vehicle.Label is { Length: > 0 } label ? [label, line] : [line];
     }
 

@@ -25,7 +25,7 @@ internal static class WhatIfEndpoints
             .WithProblems(ProblemTypes.NotComputable)
             .WithName("whatIf")
             .WithSummary("What would each of these changes do, alone and together?")
-            .WithDescription("A car in a steady turn and up to 24 named changes (partial vehicles, RFC 7396 without null): roll, inclination, load-transfer share, understeer, travel left, ride frequency, damping ratio and ride height, each change alone and all together, with a table for people.");
+            .WithDescription("A car in a steady turn and up to 24 named changes (partial vehicles, RFC 7396 without null): roll, inclination, load-transfer share, understeer, travel left, ride frequency, damping ratio and ride height, each change alone and all together, with a table to read.");
         group.MapPost("/what-if/chart", Chart)
             .WithQuery(QueryParameters.Units)
             .WithExample("what-if")

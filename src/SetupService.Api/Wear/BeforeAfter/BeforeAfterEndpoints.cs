@@ -16,8 +16,8 @@ internal static class BeforeAfterEndpoints
             .WithQuery(QueryParameters.Units)
             .WithExample("wear-before-after")
             .WithName("wearBeforeAfter")
-            .WithSummary("Did the change change how the tread wears?")
-            .WithDescription("Wear of both shoulders and the centre before and after a change: the ratio of the rates with its 90 % range, whether a change is shown, the shoulders against the centre, and how many further laps would show the change seen or hoped for. Without readings after it plans the session. Too few readings give unknown with the reason.");
+            .WithSummary("Did the change alter how the tread wears?")
+            .WithDescription("Wear of both shoulders and the centre before and after a change: the ratio of the rates with its 90 % range, whether the data show a change, the shoulders against the centre, and how many more laps would show the change seen or hoped for. Without readings after the change it plans the session. Too few readings give unknown with the reason.");
 
     private static Results<Answer<BeforeAfterAnswer>, Problem> Compare(Body<BeforeAfterRequest> body, QueryReader query)
     {

@@ -21,13 +21,13 @@ internal static class DiagnosisEndpoints
             .WithExample("wear-diagnosis")
             .WithName("wearDiagnosis")
             .WithSummary("Why do the tyres wear as they do?")
-            .WithDescription("From depths, what eye and hand find, temperatures, pressures, alignment and history: how likely each cause is, several may hold at once, what speaks for and against it, what to do with the amount where physics gives one, and the measurement expected to tell most. With a whole vehicle also how many degrees the camber is short, learned from the treads. What was not read is unknown.");
+            .WithDescription("From depths, what eye and hand find, temperatures, pressures, alignment and history: the probability of each cause (several may apply), the evidence for and against it, what to do and by how much where that can be computed, and which measurement would tell most. With a whole vehicle also how many degrees of camber are missing, by the treads. What was not read is unknown.");
         group.MapPost("/diagnosis/chart", Chart)
             .WithQuery(QueryParameters.Units)
             .WithExample("wear-diagnosis")
             .WithName("wearDiagnosisChart")
             .WithSummary("The treads as a picture")
-            .WithDescription("Takes the body of diagnosis and draws the depth read across each tread, with temperatures where they were read.");
+            .WithDescription("Takes the body of diagnosis and draws the depth across each tread: the readings, the curve fitted to them, and what the wear model predicts.");
     }
 
     private static Results<Answer<DiagnosisAnswer>, Problem> Diagnose(Body<DiagnosisRequest> body, QueryReader query, TimeProvider clock) =>

@@ -9,10 +9,10 @@ namespace SetupService.Api.Wear.Diagnosis;
 /// <summary>Draws the depth across each tread: what was read, a curve through it, what the wear model predicts, and the limit.</summary>
 internal static class TreadChart
 {
-    private const string Read = "read";
-    private const string Curve = "curve through the readings";
+    private const string Read = "reading";
+    private const string Curve = "curve fitted to the readings";
     private const string Predicted = "wear model";
-    private const string New = "new";
+    private const string New = "depth when new";
     private const string Limit = "usual legal limit";
     private const int CurvePoints = 25;
     private const double MillimetresPerInch = 25.4;
@@ -25,7 +25,7 @@ internal static class TreadChart
         {
             Heading = "Tread depth across each tyre",
             Lines = [DiagnosisWords.Summary(car.Study, car.Conditions, units)],
-            Across = new ChartAxis("across the tread", "%") { Low = "outer edge", High = "inner edge" },
+            Across = new ChartAxis("position across the tread", "%") { Low = "outer edge", High = "inner edge" },
             Panels = [.. car.Study.Case.Tyres.Select(tyre => Panel(car, tyre, unit, scale))],
             Notes = Notes(car),
         });
@@ -66,7 +66,7 @@ internal static class TreadChart
     private static string[] Notes(DiagnosedCar car)
     {
         string[] unread = [.. car.Study.Case.Tyres.Where(tyre => tyre.Zones.Count == 0).Select(tyre => CorneringWords.Name(tyre.Position))];
-        const string law = "What depth is legal, and where across the tread it is measured, is for local law.";
+        const string law = "Local law says which depth is legal and where across the tread it is measured.";
         return unread.Length > 0 ? [$"Not read: {string.Join(", ", unread)}.", law] : [law];
     }
 }

@@ -29,12 +29,12 @@ internal static class ForecastChart
         var isTrack = forecast.Mix.TrackLaps > 0;
         var (length, mm) = units == UnitSystem.Us ? ("in", MmPerInch) : ("mm", 1);
         var across = isTrack
-            ? new ChartAxis(forecast.Mix.RoadKm > 0 ? "laps, with the road that goes with them" : "laps", "")
+            ? new ChartAxis(forecast.Mix.RoadKm > 0 ? "laps, road in proportion" : "laps", "")
             : new ChartAxis("road", units == UnitSystem.Us ? "miles" : "km");
         var perUnit = !isTrack && units == UnitSystem.Us ? KmPerMile : 1;
         return ChartDrawing.Draw(new Chart
         {
-            Heading = "Tread depth, and how long it lasts",
+            Heading = "Tread depth and how long it lasts",
             Lines = [answer.Summary[0]],
             Across = across,
             Panels = [.. ((TreadPlace[])[TreadPlace.Outer, TreadPlace.Centre, TreadPlace.Inner]).Select(Panel)],
@@ -66,7 +66,7 @@ internal static class ForecastChart
                 points[i] = new(Where(mixes), range.Value / mm) { Lower = range.Lower / mm, Upper = range.Upper / mm };
             }
 
-            return new("straight wear", points) { BandName = "90 % band" };
+            return new("fitted wear", points) { BandName = "90 % band" };
         }
 
         ChartSeries Limit()
@@ -85,7 +85,7 @@ internal static class ForecastChart
     {
         yield return answer.Summary[1];
         if (forecast.Clock == WearClock.Both)
-            yield return "Road and laps went by in changing proportion: each reading is moved to the whole proportion by the road's rate.";
+            yield return "Road and laps did not grow in proportion; each reading is corrected to the overall proportion with the road's wear rate.";
         foreach (var caution in answer.Cautions) yield return caution.Text;
     }
 

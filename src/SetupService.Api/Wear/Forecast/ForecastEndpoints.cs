@@ -21,7 +21,7 @@ internal static class ForecastEndpoints
             .WithExample("wear-forecast")
             .WithName("wearForecast")
             .WithSummary("How fast does this tyre wear, and how long does it last?")
-            .WithDescription("Wear per 1000 km of road and per lap for both shoulders and the centre, from tread depths read as the clocks ran on, with 90 % ranges; what is left to the limit, which zone ends the tyre, what turning it on its rim or swapping it gains, what a lap costs. Fewer than four readings at different distances give the wear so far and no forecast.");
+            .WithDescription("Wear per 1000 km of road and per lap for both shoulders and the centre, from tread depths read at several distances, with 90 % ranges; what is left to the limit, which zone ends the tyre, what turning it on its rim or swapping it gains, what a lap costs. Fewer than four readings at different distances give the wear so far and no forecast.");
         group.MapPost("/forecast/chart", Chart)
             .WithQuery(QueryParameters.Units)
             .WithExample("wear-forecast")

@@ -55,7 +55,7 @@ public sealed class ChartCurveTests
             SampleCharts.Panel("steer", "°", travel => travel / 2), SampleCharts.Panel("Ackermann", "%", travel => Math.Abs(travel) < 12 ? null : 40)));
 
         Assert.DoesNotContain("Shaded", picture.AllText, StringComparison.Ordinal);
-        Assert.Contains("Where a line is open, there is no such figure.", picture.Description, StringComparison.Ordinal);
+        Assert.Contains("A gap in a line: the figure does not exist there.", picture.Description, StringComparison.Ordinal);
         Assert.Equal(2, new ChartReading(picture, "panel-2").Lines.Count);
     }
 

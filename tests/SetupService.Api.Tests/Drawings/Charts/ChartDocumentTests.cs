@@ -30,9 +30,9 @@ public sealed class ChartDocumentTests
     {
         var picture = SampleCharts.Draw(Two);
 
-        Assert.Equal("Front left wheel over its travel: camber, toe over wheel travel", picture.Title);
+        Assert.Equal("Front left wheel over its travel: camber, toe", picture.Title);
         Assert.Contains("Camber (negative: top inboard): from −1.95° to 0.45°, −0.75° at 0 mm.", picture.Description, StringComparison.Ordinal);
-        Assert.Contains("Across: wheel travel from −60 to 60 mm, 0 = stated position.", picture.Description, StringComparison.Ordinal);
+        Assert.Contains("Horizontal axis: wheel travel from −60 to 60 mm, 0 = stated position.", picture.Description, StringComparison.Ordinal);
         Assert.Contains("The ends were measured.", picture.Description, StringComparison.Ordinal);
         Assert.Contains(picture.TextsOf("panel-1"), text => text == "−0.75° at 0 mm");
     }
@@ -51,7 +51,7 @@ public sealed class ChartDocumentTests
         var picture = SampleCharts.Draw(SampleCharts.Of(SampleCharts.Panel("camber", "°", travel => travel), SampleCharts.Panel("caster", "°", _ => null)));
 
         Assert.Null(picture.Find("panel-2"));
-        Assert.Contains("Not known here and not drawn: caster.", picture.Description, StringComparison.Ordinal);
+        Assert.Contains("Unknown, so not drawn: caster.", picture.Description, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -60,7 +60,7 @@ public sealed class ChartDocumentTests
         var picture = SampleCharts.Draw(SampleCharts.Of(SampleCharts.Panel("camber", "°", new ChartSeries("exact", []))));
 
         Assert.Null(picture.Find("panel-1"));
-        Assert.Contains(picture.Texts, text => text.Value == "Not known here and not drawn: camber.");
+        Assert.Contains(picture.Texts, text => text.Value == "Unknown, so not drawn: camber.");
     }
 
     [Fact]
@@ -74,7 +74,7 @@ public sealed class ChartDocumentTests
         Assert.Equal(6, dashes.Count);
         Assert.Equal(dashes.Distinct(), dashes);
         Assert.Equal(names[..6], picture.TextsOf("legend"));
-        Assert.Contains("Too many lines to tell apart, not drawn: rack 70 mm.", picture.Description, StringComparison.Ordinal);
+        Assert.Contains("Not drawn, because so many lines cannot be told apart: rack 70 mm.", picture.Description, StringComparison.Ordinal);
     }
 
     [Fact]
