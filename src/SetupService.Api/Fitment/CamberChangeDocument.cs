@@ -1,5 +1,7 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
+using SetupService.Domain.Fitment;
 
 namespace SetupService.Api.Fitment;
 
@@ -8,22 +10,22 @@ public sealed record CamberChangeDocument
 {
     /// <summary>Change of camber; negative = top further inboard.</summary>
     [JsonRequired]
-    [Limits(-15, 15)]
+    [Range(-15, 15)]
     [Sample(-1.5)]
     public double ChangeDeg { get; set; }
 
     /// <summary>Where it is made.</summary>
     [JsonRequired]
     [Sample("strutToKnuckle")]
-    public CamberChangeAt At { get; set; }
+    public CamberChangePlace At { get; set; }
 
     /// <summary>Height above the ground of the point the wheel turns about.</summary>
-    [Limits(0, 1500)]
+    [Range(0, 1500)]
     [Sample(240.0)]
     public double? PivotHeightMm { get; set; }
 
     /// <summary>Height above the ground of the narrowest place inboard.</summary>
-    [Limits(0, 1500)]
+    [Range(0, 1500)]
     [Sample(430.0)]
     public double? NarrowestHeightMm { get; set; }
 }

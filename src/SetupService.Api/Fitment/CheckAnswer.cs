@@ -1,5 +1,7 @@
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
+using SetupService.Domain.Answers;
+using SetupService.Domain.Fitment;
 
 namespace SetupService.Api.Fitment;
 
@@ -8,15 +10,15 @@ public sealed record CheckAnswer
 {
     /// <summary>The gravest status among the checks, in the order fail, unknown, caution, pass; an unknown counts only where it is required.</summary>
     [Sample("caution")]
-    public required StatusWord Verdict { get; init; }
+    public required CheckStatus Verdict { get; init; }
 
     /// <summary>The place with least room in the worst case; null where no room is known.</summary>
     [Sample("inboardClearance")]
-    public required CheckName? Governing { get; init; }
+    public required CheckId? Governing { get; init; }
 
     /// <summary>The checks that could not be told.</summary>
     [Sample("springSeatClearance")]
-    public required CheckName[] Unknown { get; init; }
+    public required CheckId[] Unknown { get; init; }
 
     /// <summary>Every check that applies to the axle.</summary>
     public required CheckItem[] Checks { get; init; }
@@ -33,8 +35,8 @@ public sealed record CheckAnswer
     public required string Edition { get; init; }
 
     /// <summary>What was taken although nobody gave it.</summary>
-    public required AssumptionPart[] Assumptions { get; init; }
+    public required AssumptionResponse[] Assumptions { get; init; }
 
     /// <summary>What can hurt somebody who acts on the answer; gravest first.</summary>
-    public required CautionPart[] Cautions { get; init; }
+    public required CautionResponse[] Cautions { get; init; }
 }

@@ -1,4 +1,4 @@
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
 
@@ -9,8 +9,8 @@ internal static class CheckAnswers
 {
     public static CheckAnswer Of(AxleUnderCheck car, in Fitting candidate, CheckSheet sheet, UnitSystem units) => new()
     {
-        Verdict = (StatusWord)sheet.Verdict,
-        Governing = (CheckName?)sheet.Governing,
+        Verdict = sheet.Verdict,
+        Governing = sheet.Governing,
         Unknown = Names(sheet.Unknown),
         Checks = Items(car, candidate, sheet, units),
         Comparison = car.Present is { } present
@@ -18,19 +18,19 @@ internal static class CheckAnswers
             : null,
         Method = "fitment-check",
         Edition = Edition.Current,
-        Assumptions = AssumptionPart.Of(FitmentAssumptions.ForCheck(car, candidate)),
-        Cautions = CautionPart.Of(FitmentCautions.For(car, candidate, sheet)),
+        Assumptions = AssumptionResponse.Of(FitmentAssumptions.ForCheck(car, candidate)),
+        Cautions = CautionResponse.Of(FitmentCautions.For(car, candidate, sheet)),
     };
 
     /// <summary>The names of a set of checks, in order.</summary>
-    public static CheckName[] Names(CheckIdSet set)
+    public static CheckId[] Names(CheckIdSet set)
     {
-        var names = new CheckName[set.Count];
+        var names = new CheckId[set.Count];
         var next = 0;
         for (var id = CheckId.InboardClearance; id <= CheckId.ArchCover; id++)
         {
             if (set.Contains(id))
-                names[next++] = (CheckName)id;
+                names[next++] = (CheckId)id;
         }
 
         return names;
@@ -51,8 +51,8 @@ internal static class CheckAnswers
 
     private static CheckItem Item(AxleUnderCheck car, in Fitting candidate, CheckId id, in CheckResult result, UnitSystem units) => new()
     {
-        Id = (CheckName)id,
-        Status = (StatusWord)result.Status,
+        Id = (CheckId)id,
+        Status = result.Status,
         Value = result.Value,
         Limit = result.Limit,
         Unit = CheckWords.Unit(id, result),

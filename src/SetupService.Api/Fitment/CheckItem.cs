@@ -1,5 +1,6 @@
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Parts;
+using SetupService.Domain.Answers;
+using SetupService.Domain.Fitment;
 
 namespace SetupService.Api.Fitment;
 
@@ -8,11 +9,11 @@ public sealed record CheckItem
 {
     /// <summary>Which check.</summary>
     [Sample("inboardClearance")]
-    public required CheckName Id { get; init; }
+    public required CheckId Id { get; init; }
 
     /// <summary>How it turned out.</summary>
     [Sample("caution")]
-    public required StatusWord Status { get; init; }
+    public required CheckStatus Status { get; init; }
 
     /// <summary>The figure compared, in the unit of <c>unit</c>; null where there is none.</summary>
     [Sample(2.4)]

@@ -1,6 +1,8 @@
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Vehicles;
+using SetupService.Domain.Fitment;
+using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Fitment;
 
@@ -10,7 +12,7 @@ public sealed record CheckRequest
     /// <summary>Which axle.</summary>
     [JsonRequired]
     [Sample("front")]
-    public Axle Axle { get; set; }
+    public CarAxle Axle { get; set; }
 
     /// <summary>The car, as far as it is known. What is missing makes checks unknown, never an error.</summary>
     [JsonRequired]
@@ -29,5 +31,5 @@ public sealed record CheckRequest
     /// <summary>The checks whose being unknown makes the verdict unknown; the eight that decide fit and load where left out.</summary>
     [Count(0, 17)]
     [Sample("inboardClearance")]
-    public CheckName[]? Required { get; set; }
+    public CheckId[]? Required { get; set; }
 }

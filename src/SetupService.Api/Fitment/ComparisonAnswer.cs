@@ -1,6 +1,6 @@
 using System.Diagnostics.CodeAnalysis;
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Fitment;
 
 namespace SetupService.Api.Fitment;
@@ -14,8 +14,8 @@ public sealed record ComparisonAnswer : ComparisonPart
     {
         Method = "fitment-comparison";
         Edition = Domain.Answers.Edition.Current;
-        Assumptions = AssumptionPart.Of(FitmentAssumptions.ForComparison);
-        Cautions = CautionPart.Of(FitmentCautions.ForComparison);
+        Assumptions = AssumptionResponse.Of(FitmentAssumptions.ForComparison);
+        Cautions = CautionResponse.Of(FitmentCautions.ForComparison);
     }
 
     /// <summary>The page under /docs/methods that derives the figures.</summary>
@@ -27,10 +27,10 @@ public sealed record ComparisonAnswer : ComparisonPart
     public required string Edition { get; init; }
 
     /// <summary>What was taken although nobody gave it.</summary>
-    public required AssumptionPart[] Assumptions { get; init; }
+    public required AssumptionResponse[] Assumptions { get; init; }
 
     /// <summary>What can hurt somebody who acts on the answer.</summary>
-    public required CautionPart[] Cautions { get; init; }
+    public required CautionResponse[] Cautions { get; init; }
 
     /// <summary>The answer that shows a comparison.</summary>
     internal static new ComparisonAnswer Of(in Comparison comparison) => new(ComparisonPart.Of(comparison));

@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 
@@ -15,12 +16,12 @@ public sealed record ComparisonRequest
     public FittingDocument Candidate { get; set; } = null!;
 
     /// <summary>Steering-axis inclination, positive = top inboard; without it a change of diameter leaves the scrub radius unknown.</summary>
-    [Limits(-10, 40)]
+    [Range(-10, 40)]
     [Sample(13.1)]
     public double? SteeringAxisInclinationDeg { get; set; }
 
     /// <summary>Speed shown for which the true speed is worked out; 100 km/h where left out.</summary>
-    [Limits(1, 500)]
+    [Range(1, 500)]
     [Sample(100.0)]
     public double? IndicatedKmh { get; set; }
 }

@@ -69,7 +69,7 @@ internal static class FitmentEndpoints
         if (body.Value is not { } request)
             return body.Problem!;
         var settings = FitmentReading.Settings(request.Tolerances, required: null, request.CamberChange);
-        return TyreReading.TryRead(request.Tyre, out var tyre)
+        return TyreMapper.TryRead(request.Tyre, out var tyre)
             && FitmentReading.TryReadCar(request.Vehicle, request.Axle, settings, out var car)
                 ? new Answer<WindowAnswer>(WindowAnswers.Of(car, tyre, request.RimWidthsIn))
                 : body.Refuse();

@@ -12,34 +12,34 @@ internal static class FitmentReading
 {
     public static bool TryReadFitting(FittingDocument document, out Domain.Fitment.Fitting fitting)
     {
-        var isRead = WheelReading.TryRead(document.Wheel, out var wheel) & TyreReading.TryRead(document.Tyre, out var tyre);
+        var isRead = WheelMapper.TryRead(document.Wheel, out var wheel) & TyreMapper.TryRead(document.Tyre, out var tyre);
         fitting = isRead ? new Domain.Fitment.Fitting(wheel!, tyre!) : default;
         return isRead;
     }
 
     public static bool TryReadCar(
-        VehicleDocument document, Vehicles.Axle axle, CheckSettings settings, [NotNullWhen(true)] out AxleUnderCheck? car)
+        VehicleDocument document, CarAxle axle, CheckSettings settings, [NotNullWhen(true)] out AxleUnderCheck? car)
     {
-        car = VehicleReading.TryRead(document, out var vehicle)
-            ? AxleUnderCheck.Prepare(vehicle, (CarAxle)axle, settings)
+        car = VehicleMapper.TryRead(document, out var vehicle)
+            ? AxleUnderCheck.Prepare(vehicle, axle, settings)
             : null;
         return car is not null;
     }
 
-    public static CheckSettings Settings(TolerancesDocument? tolerances, CheckName[]? required, CamberChangeDocument? change) => new()
+    public static CheckSettings Settings(TolerancesDocument? tolerances, CheckId[]? required, CamberChangeDocument? change) => new()
     {
         MinimumMarginMm = tolerances?.MinimumMarginMm,
         Required = required is null ? CheckIdSet.RequiredByDefault : SetOf(required),
         CamberChange = change is null
             ? null
-            : new CamberChange(change.ChangeDeg, (CamberChangePlace)change.At, change.PivotHeightMm, change.NarrowestHeightMm),
+            : new CamberChange(change.ChangeDeg, change.At, change.PivotHeightMm, change.NarrowestHeightMm),
     };
 
-    private static CheckIdSet SetOf(CheckName[] names)
+    private static CheckIdSet SetOf(CheckId[] names)
     {
         CheckIdSet set = default;
         foreach (var name in names)
-            set = set.With((CheckId)name);
+            set = set.With(name);
         return set;
     }
 }

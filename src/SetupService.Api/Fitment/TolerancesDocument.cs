@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using SetupService.Api.Http.Contract;
 
 namespace SetupService.Api.Fitment;
@@ -6,7 +7,7 @@ namespace SetupService.Api.Fitment;
 public sealed record TolerancesDocument
 {
     /// <summary>Worst-case room below which a check of room is a caution; 3 mm where left out.</summary>
-    [Limits(0, 50)]
+    [Range(0, 50)]
     [Sample(3.0)]
     public double? MinimumMarginMm { get; set; }
 }

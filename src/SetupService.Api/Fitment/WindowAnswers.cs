@@ -1,4 +1,4 @@
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
 using SetupService.Domain.Fitment.Checks;
@@ -15,8 +15,8 @@ internal static class WindowAnswers
         Windows = Array.ConvertAll(rimWidthsIn, width => Part(tyre, OffsetWindow.Of(car, tyre, width))),
         Method = "fitment-window",
         Edition = Edition.Current,
-        Assumptions = AssumptionPart.Of(FitmentAssumptions.ForWindow(car)),
-        Cautions = CautionPart.Of(FitmentCautions.ForWindow),
+        Assumptions = AssumptionResponse.Of(FitmentAssumptions.ForWindow(car)),
+        Cautions = CautionResponse.Of(FitmentCautions.ForWindow),
     };
 
     private static WindowPart Part(Tyre tyre, OffsetWindow window)
@@ -25,16 +25,16 @@ internal static class WindowAnswers
         return new WindowPart
         {
             RimWidthIn = window.RimWidthIn,
-            Status = (WindowStatusWord)window.Status,
+            Status = window.Status,
             MinimumOffsetMm = window.MinimumOffsetMm,
             MaximumOffsetMm = window.MaximumOffsetMm,
             LimitedBy = new WindowLimitsPart
             {
-                Minimum = (CheckName?)window.MinimumLimitedBy,
-                Maximum = (CheckName?)window.MaximumLimitedBy,
+                Minimum = window.MinimumLimitedBy,
+                Maximum = window.MaximumLimitedBy,
             },
-            BlockedBy = (CheckName?)window.BlockedBy,
-            RimWidthStatus = (StatusWord)RimChecks.Width(new Fitting(wheel, tyre)).Status,
+            BlockedBy = window.BlockedBy,
+            RimWidthStatus = RimChecks.Width(new Fitting(wheel, tyre)).Status,
         };
     }
 }

@@ -1,4 +1,5 @@
 using SetupService.Api.Http.Contract;
+using SetupService.Domain.Fitment;
 
 namespace SetupService.Api.Fitment;
 
@@ -7,9 +8,9 @@ public sealed record WindowLimitsPart
 {
     /// <summary>The place that sets the least offset; null where that end is not known.</summary>
     [Sample("outboardClearance")]
-    public required CheckName? Minimum { get; init; }
+    public required CheckId? Minimum { get; init; }
 
     /// <summary>The place that sets the greatest offset; null where that end is not known.</summary>
     [Sample("inboardClearance")]
-    public required CheckName? Maximum { get; init; }
+    public required CheckId? Maximum { get; init; }
 }

@@ -1,5 +1,6 @@
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Parts;
+using SetupService.Domain.Answers;
+using SetupService.Domain.Fitment;
 
 namespace SetupService.Api.Fitment;
 
@@ -12,7 +13,7 @@ public sealed record WindowPart
 
     /// <summary>Whether any offset fits.</summary>
     [Sample("fits")]
-    public required WindowStatusWord Status { get; init; }
+    public required WindowStatus Status { get; init; }
 
     /// <summary>The least offset that fails no check of room; null where no outboard gap is known.</summary>
     [Sample(31.2)]
@@ -27,9 +28,9 @@ public sealed record WindowPart
 
     /// <summary>The place that no offset can clear; null where there is none.</summary>
     [Sample("radialClearance")]
-    public required CheckName? BlockedBy { get; init; }
+    public required CheckId? BlockedBy { get; init; }
 
     /// <summary>Whether the tyre permits a rim of this width, as the check of the rim width tells it.</summary>
     [Sample("pass")]
-    public required StatusWord RimWidthStatus { get; init; }
+    public required CheckStatus RimWidthStatus { get; init; }
 }

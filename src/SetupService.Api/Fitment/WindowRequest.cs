@@ -1,7 +1,9 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Tyres;
 using SetupService.Api.Vehicles;
+using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Fitment;
 
@@ -11,7 +13,7 @@ public sealed record WindowRequest
     /// <summary>Which axle.</summary>
     [JsonRequired]
     [Sample("front")]
-    public Axle Axle { get; set; }
+    public CarAxle Axle { get; set; }
 
     /// <summary>The car; its gaps and present wheel and tyre decide.</summary>
     [JsonRequired]
@@ -23,7 +25,7 @@ public sealed record WindowRequest
 
     /// <summary>The rim widths asked about.</summary>
     [JsonRequired]
-    [Limits(3, 16)]
+    [Range(3, 16)]
     [Count(1, 50)]
     [Sample(8.0)]
     public double[] RimWidthsIn { get; set; } = [];

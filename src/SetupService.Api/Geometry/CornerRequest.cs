@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Vehicles;
@@ -20,7 +21,7 @@ public abstract record CornerRequest
     /// <summary>Height of the wheel centre above the ground at no camber.</summary>
     [JsonRequired]
     [JsonPropertyOrder(-1)]
-    [Limits(150, 600)]
+    [Range(150, 600)]
     [Sample(302.0)]
     public double LoadedRadiusMm { get; set; }
 }

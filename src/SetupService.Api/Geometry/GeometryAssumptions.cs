@@ -1,3 +1,5 @@
+using SetupService.Api.Http.Contract;
+using SetupService.Domain.Suspension.Points;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Suspension.Sweep;
@@ -34,9 +36,9 @@ internal static class GeometryAssumptions
     public static List<Assumption> ForCorner(SuspensionDocument suspension, AlignmentAnglesDocument alignment)
     {
         var list = new List<Assumption> { ThinTyre };
-        if (SuspensionReading.SpringDamper(suspension) is { } points)
+        if (SuspensionMapper.SpringDamper(suspension) is { } points)
         {
-            var part = Http.Contract.Words<SuspensionPart>.Of((SuspensionPart)SuspensionReading.DefaultPart(points));
+            var part = EnumNames<SuspensionPart>.Of(SuspensionMapper.DefaultPart(points));
             if (points is { SpringMoving: not null, SpringOn: null }) list.Add(OnPart("spring", part));
             if (points is { DamperMoving: not null, DamperOn: null }) list.Add(OnPart("damper", part));
             if (points is MacPhersonStrutPointsDocument { SpringMoving: null } or MacPhersonStrutPointsDocument { DamperMoving: null }) list.Add(AlongStrut);

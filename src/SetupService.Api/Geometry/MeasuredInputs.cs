@@ -17,7 +17,7 @@ internal static class MeasuredInputs
     public static bool TryRead(
         SuspensionDocument document, AlignmentAnglesDocument alignment, double? gaugeErrorDeg, [NotNullWhen(true)] out MeasuredCorner? corner)
     {
-        corner = document is MeasuredSuspensionDocument measured ? MeasuredReading.Read(measured, alignment, gaugeErrorDeg, out _) : null;
+        corner = document is MeasuredSuspensionDocument measured ? MeasuredMapper.Read(measured, alignment, gaugeErrorDeg, out _) : null;
         return corner is not null;
     }
 

@@ -21,7 +21,7 @@ public sealed class HandlingRules : AbstractValidator<VehicleDocument>
         {
             CheckScales(context, car.CornerWeightsKg);
             if (needsWheelbase && car.WheelbaseMm is null) Add(context, "/wheelbaseMm", FaultCodes.Required, "wheelbaseMm is missing; a turn cannot be computed without it.");
-            if (!VehicleReading.TryRead(WithoutTexts(car), out var read)) return;
+            if (!VehicleMapper.TryRead(WithoutTexts(car), out var read)) return;
             var missing = HandlingCarBuilder.Missing(read);
             foreach (var place in missing) AddMissing(context, place, car);
             if (missing.Count > 0) return;

@@ -1,3 +1,11 @@
+using SetupService.Api.Wear.Forecast;
+using SetupService.Api.Wear.Temperatures;
+using SetupService.Api.Wheels;
+using SetupService.Domain.Fitment;
+using SetupService.Domain.Geometry.Alignment;
+using SetupService.Domain.Answers;
+using SetupService.Api.Tyres;
+using SetupService.Api.Http.Contract;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using SetupService.Api.Fitment;
@@ -11,19 +19,30 @@ using SetupService.Api.Handling.CamberTarget;
 using SetupService.Api.Handling.Cornering;
 using SetupService.Api.Handling.Ride;
 using SetupService.Api.Handling.WhatIf;
-using SetupService.Api.Tyres;
 using SetupService.Api.Vehicles;
 using SetupService.Api.Wear.BeforeAfter;
 using SetupService.Api.Wear.Diagnosis;
-using SetupService.Api.Wear.Forecast;
-using SetupService.Api.Wear.Temperatures;
-using SetupService.Api.Wheels;
+using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Handling.Ride;
+using SetupService.Domain.Suspension.Points;
+using SetupService.Domain.Suspension.Search;
+using SetupService.Domain.Suspension.Steering;
+using SetupService.Domain.Tyres;
+using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wear.BeforeAfter;
+using SetupService.Domain.Wear.Cautions;
+using SetupService.Domain.Wear.Diagnosis;
+using SetupService.Domain.Wear.Forecast;
+using SetupService.Domain.Wear.Pressures;
+using SetupService.Domain.Wear.Readings;
+using SetupService.Domain.Wear.Temperatures;
+using SetupService.Domain.Wheels;
 
 namespace SetupService.Api.Host;
 
 /// <summary>
 /// Every JSON type this service reads and writes, generated at build time. Add each request and each answer type
-/// here; what a type contains comes with it.
+/// here; what a type contains comes with it. Each enum is written by its names: give it a converter here.
 /// </summary>
 [JsonSourceGenerationOptions(
     PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
@@ -36,7 +55,43 @@ namespace SetupService.Api.Host;
     AllowOutOfOrderMetadataProperties = true,
     RespectNullableAnnotations = true,
     RespectRequiredConstructorParameters = true,
-    MaxDepth = Http.ServiceLimits.JsonDepth)]
+    MaxDepth = Http.ServiceLimits.JsonDepth,
+    Converters =
+    [
+        typeof(EnumNameConverter<CheckId>),
+        typeof(EnumNameConverter<CheckStatus>),
+        typeof(EnumNameConverter<WindowStatus>),
+        typeof(EnumNameConverter<CamberChangePlace>),
+        typeof(EnumNameConverter<CarAxle>),
+        typeof(EnumNameConverter<DrivenAxle>),
+        typeof(EnumNameConverter<FastenerKind>),
+        typeof(EnumNameConverter<ClearanceMeasuredAt>),
+        typeof(EnumNameConverter<InboardPart>),
+        typeof(EnumNameConverter<FastenerSeat>),
+        typeof(EnumNameConverter<TyreConstruction>),
+        typeof(EnumNameConverter<Adjuster>),
+        typeof(EnumNameConverter<Obstacle>),
+        typeof(EnumNameConverter<AxleMotion>),
+        typeof(EnumNameConverter<WheelSide>),
+        typeof(EnumNameConverter<SuspensionPart>),
+        typeof(EnumNameConverter<IncludedAngleHint>),
+        typeof(EnumNameConverter<TurnDirection>),
+        typeof(EnumNameConverter<DamperVerdict>),
+        typeof(EnumNameConverter<WheelPosition>),
+        typeof(EnumNameConverter<Thermometer>),
+        typeof(EnumNameConverter<TreadPattern>),
+        typeof(EnumNameConverter<TyreDamage>),
+        typeof(EnumNameConverter<WearCause>),
+        typeof(EnumNameConverter<WearCheck>),
+        typeof(EnumNameConverter<ComparedClock>),
+        typeof(EnumNameConverter<TreadAspect>),
+        typeof(EnumNameConverter<RangeVerdict>),
+        typeof(EnumNameConverter<WheelPairs>),
+        typeof(EnumNameConverter<ReadingOrder>),
+        typeof(EnumNameConverter<PressureContradiction>),
+        typeof(EnumNameConverter<TreadPlace>),
+        typeof(EnumNameConverter<ForecastStatus>),
+    ])]
 [JsonSerializable(typeof(HealthAnswer))]
 [JsonSerializable(typeof(VersionAnswer))]
 [JsonSerializable(typeof(TyreAnswer))]

@@ -11,6 +11,8 @@ internal static class ServiceJson
         var contract = ContractJsonContext.Default.Options;
         options.TypeInfoResolverChain.Insert(0, ContractJsonContext.Default);
         options.TypeInfoResolverChain.Insert(1, ProblemJsonContext.Default);
+        foreach (var converter in contract.Converters)
+            options.Converters.Add(converter);
         options.PropertyNamingPolicy = contract.PropertyNamingPolicy;
         options.PropertyNameCaseInsensitive = contract.PropertyNameCaseInsensitive;
         options.NumberHandling = contract.NumberHandling;

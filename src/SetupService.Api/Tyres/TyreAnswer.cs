@@ -1,5 +1,6 @@
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
+using SetupService.Domain.Tyres;
 
 namespace SetupService.Api.Tyres;
 
@@ -24,7 +25,7 @@ public sealed record TyreAnswer
 
     /// <summary>How the carcass is built.</summary>
     [Sample("radial")]
-    public required ConstructionWord Construction { get; init; }
+    public required TyreConstruction Construction { get; init; }
 
     /// <summary>Nominal rim diameter code.</summary>
     [Sample(17.0)]
@@ -121,8 +122,8 @@ public sealed record TyreAnswer
     public required string Edition { get; init; }
 
     /// <summary>What was taken although the marking does not say it.</summary>
-    public required AssumptionPart[] Assumptions { get; init; }
+    public required AssumptionResponse[] Assumptions { get; init; }
 
     /// <summary>What can hurt somebody who acts on the answer.</summary>
-    public required CautionPart[] Cautions { get; init; }
+    public required CautionResponse[] Cautions { get; init; }
 }

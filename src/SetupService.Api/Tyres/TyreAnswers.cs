@@ -1,4 +1,4 @@
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Tyres;
 
@@ -7,13 +7,13 @@ namespace SetupService.Api.Tyres;
 /// <summary>Turns a marking that was read into the answer of the call.</summary>
 internal static class TyreAnswers
 {
-    private static readonly CautionPart Rating = new()
+    private static readonly CautionResponse Rating = new()
     {
         Code = "tyresBeyondRating",
         Text = "Load index and speed symbol are the most a sound tyre may carry and run at, at its reference pressure. A tyre beyond them, worn, damaged or old can burst; local law and a tyre professional decide what may be fitted.",
     };
 
-    private static readonly AssumptionPart Dimensions = new()
+    private static readonly AssumptionResponse Dimensions = new()
     {
         Input = "/marking",
         Value = null,
@@ -28,7 +28,7 @@ internal static class TyreAnswers
         StandardMarking = marking.StandardText,
         NominalSectionWidthMm = marking.NominalSectionWidthMm,
         AspectRatioPct = marking.AspectRatioPct,
-        Construction = (ConstructionWord)marking.Construction,
+        Construction = marking.Construction,
         RimDiameterIn = marking.RimDiameterIn,
         LoadIndex = marking.LoadIndex,
         LoadIndexDual = marking.LoadIndexDual,

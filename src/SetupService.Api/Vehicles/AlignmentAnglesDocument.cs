@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using SetupService.Api.Http.Contract;
 
 namespace SetupService.Api.Vehicles;
@@ -6,22 +7,22 @@ namespace SetupService.Api.Vehicles;
 public record AlignmentAnglesDocument
 {
     /// <summary>Camber as a gauge on the wheel reads it; negative = top leaning to the car's centre.</summary>
-    [Limits(-15, 15)]
+    [Range(-15, 15)]
     [Sample(-0.7)]
     public double? CamberDeg { get; set; }
 
     /// <summary>Caster; positive = steering axis' top rearward.</summary>
-    [Limits(-5, 20)]
+    [Range(-5, 20)]
     [Sample(6.4)]
     public double? CasterDeg { get; set; }
 
     /// <summary>Toe of this wheel; positive = toe-in.</summary>
-    [Limits(-5, 5)]
+    [Range(-5, 5)]
     [Sample(0.08)]
     public double? ToeDeg { get; set; }
 
     /// <summary>Steering-axis inclination; positive = top inboard.</summary>
-    [Limits(-10, 40)]
+    [Range(-10, 40)]
     [Sample(13.1)]
     public double? SteeringAxisInclinationDeg { get; set; }
 }

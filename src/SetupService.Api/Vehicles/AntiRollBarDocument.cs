@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using SetupService.Api.Http.Contract;
 
 namespace SetupService.Api.Vehicles;
@@ -6,7 +7,7 @@ namespace SetupService.Api.Vehicles;
 public sealed record AntiRollBarDocument
 {
     /// <summary>The bar's moment on the body per degree of body roll; 0 = no bar.</summary>
-    [Limits(0, 20000)]
+    [Range(0, 20000)]
     [Sample(310.0)]
     public double? RollRateNmPerDeg { get; set; }
 }

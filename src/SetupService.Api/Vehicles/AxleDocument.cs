@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Tyres;
 using SetupService.Api.Wheels;
@@ -8,27 +9,27 @@ namespace SetupService.Api.Vehicles;
 public sealed record AxleDocument
 {
     /// <summary>Distance between the contact centres of left and right.</summary>
-    [Limits(900, 2200)]
+    [Range(900, 2200)]
     [Sample(1510.0)]
     public double? TrackMm { get; set; }
 
     /// <summary>Unsprung mass per wheel, wheel and tyre included.</summary>
-    [Limits(5, 500)]
+    [Range(5, 500)]
     [Sample(38.0)]
     public double? UnsprungMassKg { get; set; }
 
     /// <summary>Largest load the axle may carry, as the car's plate states it.</summary>
-    [Limits(50, 5000)]
+    [Range(50, 5000)]
     [Sample(870.0)]
     public double? MaximumAxleLoadKg { get; set; }
 
     /// <summary>Lowest tyre load index the car's papers allow.</summary>
-    [Limits(0, 200)]
+    [Range(0, 200)]
     [Sample(87)]
     public int? MinimumLoadIndex { get; set; }
 
     /// <summary>Height of the wheel centre above the ground, measured with the car as driven; estimated from tyre and load where left out.</summary>
-    [Limits(100, 600)]
+    [Range(100, 600)]
     [Sample(302.0)]
     public double? LoadedRadiusMm { get; set; }
 
@@ -66,22 +67,22 @@ public sealed record AxleDocument
     public ComplianceDocument? Compliance { get; set; }
 
     /// <summary>Height of the roll centre above the ground at ride height.</summary>
-    [Limits(-500, 1000)]
+    [Range(-500, 1000)]
     [Sample(55.0)]
     public double? RollCentreHeightMm { get; set; }
 
     /// <summary>Wheel travel from ride height to the first touch of the bump stop.</summary>
-    [Limits(0, 500)]
+    [Range(0, 500)]
     [Sample(68.0)]
     public double? BumpTravelMm { get; set; }
 
     /// <summary>Wheel travel from ride height to full droop.</summary>
-    [Limits(0, 500)]
+    [Range(0, 500)]
     [Sample(85.0)]
     public double? ReboundTravelMm { get; set; }
 
     /// <summary>How much higher the body stands at this axle than where points, angles and travels are stated; negative = lowered.</summary>
-    [Limits(-150, 150)]
+    [Range(-150, 150)]
     [Sample(-15.0)]
     public double? RideHeightChangeMm { get; set; }
 }

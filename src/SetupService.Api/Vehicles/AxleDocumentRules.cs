@@ -14,7 +14,7 @@ public sealed class AxleDocumentRules : AbstractValidator<AxleDocument>
         RuleFor(axle => axle.Wheel!).SetValidator(new WheelDocumentRules()).When(axle => axle.Wheel is not null);
         RuleFor(axle => axle.Tyre!).SetValidator(new TyreDocumentRules()).When(axle => axle.Tyre is not null);
         RuleFor(axle => axle.Suspension)
-            .Must(VehicleReading.IsConsistent)
+            .Must(VehicleMapper.IsConsistent)
             .WithErrorCode(FaultCodes.Inconsistent)
             .WithMessage("readings at one height (within 1 mm) have cambers more than 1° apart; keep the one that is right.");
         RuleFor(axle => axle.Hub!).SetValidator(new HubDocumentRules()).When(axle => axle.Hub is not null);

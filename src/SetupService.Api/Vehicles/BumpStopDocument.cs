@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using SetupService.Api.Http.Contract;
 
 namespace SetupService.Api.Vehicles;
@@ -6,22 +7,22 @@ namespace SetupService.Api.Vehicles;
 public sealed record BumpStopDocument
 {
     /// <summary>Mean rate at the stop.</summary>
-    [Limits(0.1, 5000)]
+    [Range(0.1, 5000)]
     [Sample(90.0)]
     public double? RateNPerMm { get; set; }
 
     /// <summary>Length without load.</summary>
-    [Limits(1, 300)]
+    [Range(1, 300)]
     [Sample(45.0)]
     public double? LengthMm { get; set; }
 
     /// <summary>Length when compressed as far as it goes.</summary>
-    [Limits(1, 300)]
+    [Range(1, 300)]
     [Sample(18.0)]
     public double? CompressedLengthMm { get; set; }
 
     /// <summary>Compression of the stop by wheel travel; the damper's motion ratio where left out.</summary>
-    [Limits(0.1, 2)]
+    [Range(0.1, 2)]
     [Sample(0.94)]
     public double? MotionRatio { get; set; }
 }

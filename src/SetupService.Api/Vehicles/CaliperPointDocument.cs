@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 
@@ -8,13 +9,13 @@ public sealed record CaliperPointDocument
 {
     /// <summary>Distance along the wheel's axis from the hub face; positive outboard, away from the car.</summary>
     [JsonRequired]
-    [Limits(-300, 300)]
+    [Range(-300, 300)]
     [Sample(18.0)]
     public double FromHubFaceMm { get; set; }
 
     /// <summary>Largest radius of the caliper at that station, from the wheel's axis.</summary>
     [JsonRequired]
-    [Limits(20, 400)]
+    [Range(20, 400)]
     [Sample(165.0)]
     public double RadiusMm { get; set; }
 }

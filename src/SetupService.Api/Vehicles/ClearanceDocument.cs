@@ -1,4 +1,6 @@
+using System.ComponentModel.DataAnnotations;
 using SetupService.Api.Http.Contract;
+using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Vehicles;
 
@@ -6,36 +8,36 @@ namespace SetupService.Api.Vehicles;
 public sealed record ClearanceDocument
 {
     /// <summary>Gap straight ahead to strut, spring seat, arm, hose or liner; negative = it touches by that much.</summary>
-    [Limits(-100, 500)]
+    [Range(-100, 500)]
     [Sample(14.0)]
     public double? InboardMm { get; set; }
 
     /// <summary>Gap level to the arch lip; negative = the wheel stands out beyond it.</summary>
-    [Limits(-200, 500)]
+    [Range(-200, 500)]
     [Sample(18.0)]
     public double? OutboardMm { get; set; }
 
     /// <summary>Gap from the tread to what is above or around it.</summary>
-    [Limits(-100, 500)]
+    [Range(-100, 500)]
     [Sample(12.0)]
     public double? RadialMm { get; set; }
 
     /// <summary>Gap inboard at the worse steering lock.</summary>
-    [Limits(-100, 500)]
+    [Range(-100, 500)]
     [Sample(11.0)]
     public double? InboardAtFullLockMm { get; set; }
 
     /// <summary>Gap from the tyre up to the spring seat or coil above it.</summary>
-    [Limits(-100, 500)]
+    [Range(-100, 500)]
     [Sample(9.0)]
     public double? SpringSeatMm { get; set; }
 
     /// <summary>Whether the gaps were taken with travel allowed for or at ride height; worst travel where left out.</summary>
     [Sample("worstTravel")]
-    public MeasuredAt? MeasuredAt { get; set; }
+    public ClearanceMeasuredAt? MeasuredAt { get; set; }
 
     /// <summary>Error of the measurement, to either side.</summary>
-    [Limits(0, 50)]
+    [Range(0, 50)]
     [Sample(1.0)]
     public double? UncertaintyMm { get; set; }
 
@@ -44,7 +46,7 @@ public sealed record ClearanceDocument
     public InboardPart? InboardTo { get; set; }
 
     /// <summary>Height of the narrowest place inboard above the ground; where left out, the height that leaves least room.</summary>
-    [Limits(0, 1500)]
+    [Range(0, 1500)]
     [Sample(380.0)]
     public double? InboardHeightMm { get; set; }
 }

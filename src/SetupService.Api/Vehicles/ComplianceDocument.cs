@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using SetupService.Api.Http.Contract;
 
 namespace SetupService.Api.Vehicles;
@@ -6,12 +7,12 @@ namespace SetupService.Api.Vehicles;
 public sealed record ComplianceDocument
 {
     /// <summary>Change of camber; positive = the wheel leans out.</summary>
-    [Limits(-5, 5)]
+    [Range(-5, 5)]
     [Sample(0.12)]
     public double? CamberDegPerKn { get; set; }
 
     /// <summary>Change of toe; positive = the wheel toes out.</summary>
-    [Limits(-5, 5)]
+    [Range(-5, 5)]
     [Sample(0.03)]
     public double? ToeDegPerKn { get; set; }
 }

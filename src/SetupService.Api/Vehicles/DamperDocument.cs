@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using SetupService.Api.Http.Contract;
 
 namespace SetupService.Api.Vehicles;
@@ -6,17 +7,17 @@ namespace SetupService.Api.Vehicles;
 public sealed record DamperDocument
 {
     /// <summary>Force per speed in bump.</summary>
-    [Limits(0, 100000)]
+    [Range(0, 100000)]
     [Sample(1500.0)]
     public double? BumpNsPerM { get; set; }
 
     /// <summary>Force per speed in rebound.</summary>
-    [Limits(0, 100000)]
+    [Range(0, 100000)]
     [Sample(3200.0)]
     public double? ReboundNsPerM { get; set; }
 
     /// <summary>Damper travel divided by wheel travel.</summary>
-    [Limits(0.05, 2)]
+    [Range(0.05, 2)]
     [Sample(0.94)]
     public double? MotionRatio { get; set; }
 }

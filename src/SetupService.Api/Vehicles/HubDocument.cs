@@ -1,5 +1,6 @@
-using System.Text.Json.Serialization;
+using System.ComponentModel.DataAnnotations;
 using SetupService.Api.Http.Contract;
+using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wheels;
 
 namespace SetupService.Api.Vehicles;
@@ -8,17 +9,17 @@ namespace SetupService.Api.Vehicles;
 public sealed record HubDocument
 {
     /// <summary>Number of fasteners and diameter of their circle in mm, as people write it.</summary>
-    [Text(BoltCircleReader.MaximumLength)]
+    [StringLength(BoltCircleReader.MaximumLength)]
     [Sample("5x108")]
     public string? BoltCircle { get; set; }
 
     /// <summary>Diameter of the hub's spigot.</summary>
-    [Limits(30, 250)]
+    [Range(30, 250)]
     [Sample(63.4)]
     public double? CentreBoreMm { get; set; }
 
     /// <summary>Thread of the bolts or studs.</summary>
-    [Text(FastenerThreadReader.MaximumLength)]
+    [StringLength(FastenerThreadReader.MaximumLength)]
     [Sample("M14x1.5")]
     public string? FastenerThread { get; set; }
 
@@ -27,17 +28,16 @@ public sealed record HubDocument
     public FastenerKind? FastenerKind { get; set; }
 
     /// <summary>Length of a bolt's shank below its seat, or of a stud beyond the hub face.</summary>
-    [Limits(5, 200)]
+    [Range(5, 200)]
     [Sample(28.0)]
     public double? FastenerLengthMm { get; set; }
 
     /// <summary>Shape of the seat of the bolts or nuts.</summary>
-    [JsonConverter(typeof(WordConverter<FastenerSeat>))]
     [Sample("cone60")]
     public FastenerSeat? FastenerSeat { get; set; }
 
     /// <summary>Smallest rim the brakes let pass, as the car's maker states it.</summary>
-    [Limits(8, 26)]
+    [Range(8, 26)]
     [Sample(16.0)]
     public double? MinimumRimDiameterIn { get; set; }
 

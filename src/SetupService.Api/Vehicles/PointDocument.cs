@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 
@@ -8,19 +9,19 @@ public sealed record PointDocument
 {
     /// <summary>Forward.</summary>
     [JsonRequired]
-    [Limits(-5000, 5000)]
+    [Range(-5000, 5000)]
     [Sample(12.0)]
     public double XMm { get; set; }
 
     /// <summary>To the left of the car's centre plane.</summary>
     [JsonRequired]
-    [Limits(-5000, 5000)]
+    [Range(-5000, 5000)]
     [Sample(640.0)]
     public double YMm { get; set; }
 
     /// <summary>Up.</summary>
     [JsonRequired]
-    [Limits(-5000, 5000)]
+    [Range(-5000, 5000)]
     [Sample(210.0)]
     public double ZMm { get; set; }
 }

@@ -1,5 +1,6 @@
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
+using SetupService.Domain.Suspension.Points;
 
 namespace SetupService.Api.Vehicles;
 

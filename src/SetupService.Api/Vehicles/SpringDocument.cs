@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using SetupService.Api.Http.Contract;
 
 namespace SetupService.Api.Vehicles;
@@ -6,32 +7,32 @@ namespace SetupService.Api.Vehicles;
 public sealed record SpringDocument
 {
     /// <summary>Rate at the spring.</summary>
-    [Limits(1, 2000)]
+    [Range(1, 2000)]
     [Sample(27.0)]
     public double? RateNPerMm { get; set; }
 
     /// <summary>Spring travel divided by wheel travel.</summary>
-    [Limits(0.05, 2)]
+    [Range(0.05, 2)]
     [Sample(0.94)]
     public double? MotionRatio { get; set; }
 
     /// <summary>Length without load.</summary>
-    [Limits(30, 1000)]
+    [Range(30, 1000)]
     [Sample(340.0)]
     public double? FreeLengthMm { get; set; }
 
     /// <summary>Length with the coils touching.</summary>
-    [Limits(10, 1000)]
+    [Range(10, 1000)]
     [Sample(120.0)]
     public double? SolidLengthMm { get; set; }
 
     /// <summary>Length at ride height.</summary>
-    [Limits(10, 1000)]
+    [Range(10, 1000)]
     [Sample(215.0)]
     public double? InstalledLengthMm { get; set; }
 
     /// <summary>How far the seats compress the spring at full droop; negative = the spring is loose there.</summary>
-    [Limits(-200, 500)]
+    [Range(-200, 500)]
     [Sample(20.0)]
     public double? PreloadMm { get; set; }
 }

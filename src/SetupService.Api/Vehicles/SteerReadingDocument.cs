@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 
@@ -8,13 +9,13 @@ public sealed record SteerReadingDocument
 {
     /// <summary>Steer angle of this wheel; positive = left.</summary>
     [JsonRequired]
-    [Limits(-60, 60)]
+    [Range(-60, 60)]
     [Sample(20.0)]
     public double SteerDeg { get; set; }
 
     /// <summary>Camber there; negative = top leaning to the car's centre.</summary>
     [JsonRequired]
-    [Limits(-15, 15)]
+    [Range(-15, 15)]
     [Sample(-1.9)]
     public double CamberDeg { get; set; }
 }

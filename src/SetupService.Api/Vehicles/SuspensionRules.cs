@@ -14,15 +14,15 @@ internal static class SuspensionRules
     public static IRuleBuilderOptionsConditions<T, SuspensionDocument?> WithoutContradictions<T>(this IRuleBuilder<T, SuspensionDocument?> rule) =>
         rule.Custom(static (document, context) =>
         {
-            if (SuspensionReading.SpringDamper(document) is { } points) AddHalfLines(points, context);
+            if (SuspensionMapper.SpringDamper(document) is { } points) AddHalfLines(points, context);
             if (document is MeasuredSuspensionDocument { Readings.Length: > 1 } measured && !context.IsRefused(context.PropertyPath + ".Readings")
-                && MeasuredReading.Read(measured, null, null, out var fault) is null)
+                && MeasuredMapper.Read(measured, null, null, out var fault) is null)
             {
                 var (member, message) = MeasuredWords.Fault(fault!.Value);
                 AddFailure(context, member, message);
             }
 
-            if (context.IsRefused(context.PropertyPath + ".Points") || SuspensionReading.Read(document) is not { } suspension) return;
+            if (context.IsRefused(context.PropertyPath + ".Points") || SuspensionMapper.Read(document) is not { } suspension) return;
             foreach (var one in Contradictions.Of(suspension)) AddFailure(context, "Points." + one.Member, one.Message);
         });
 

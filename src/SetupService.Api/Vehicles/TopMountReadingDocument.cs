@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 
@@ -8,13 +9,13 @@ public sealed record TopMountReadingDocument
 {
     /// <summary>How far the top mount was moved; positive = inboard.</summary>
     [JsonRequired]
-    [Limits(-100, 100)]
+    [Range(-100, 100)]
     [Sample(5.0)]
     public double InboardMm { get; set; }
 
     /// <summary>Camber there; negative = top leaning to the car's centre.</summary>
     [JsonRequired]
-    [Limits(-15, 15)]
+    [Range(-15, 15)]
     [Sample(-1.2)]
     public double CamberDeg { get; set; }
 }

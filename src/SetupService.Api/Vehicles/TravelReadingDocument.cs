@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 
@@ -8,18 +9,18 @@ public sealed record TravelReadingDocument
 {
     /// <summary>Wheel travel from ride height; positive = bump.</summary>
     [JsonRequired]
-    [Limits(-500, 500)]
+    [Range(-500, 500)]
     [Sample(20.0)]
     public double TravelMm { get; set; }
 
     /// <summary>Camber there; negative = top leaning to the car's centre.</summary>
     [JsonRequired]
-    [Limits(-15, 15)]
+    [Range(-15, 15)]
     [Sample(-1.1)]
     public double CamberDeg { get; set; }
 
     /// <summary>Toe there; positive = toe-in.</summary>
-    [Limits(-5, 5)]
+    [Range(-5, 5)]
     [Sample(0.05)]
     public double? ToeDeg { get; set; }
 }

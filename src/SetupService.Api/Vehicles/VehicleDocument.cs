@@ -1,4 +1,6 @@
+using System.ComponentModel.DataAnnotations;
 using SetupService.Api.Http.Contract;
+using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Vehicles;
 
@@ -6,7 +8,7 @@ namespace SetupService.Api.Vehicles;
 public sealed record VehicleDocument
 {
     /// <summary>What the caller calls this car.</summary>
-    [Text(200)]
+    [StringLength(200)]
     [Sample("Aldermoor Tarn, road trim")]
     public string? Label { get; set; }
 
@@ -15,22 +17,22 @@ public sealed record VehicleDocument
     public DrivenAxle? DrivenAxle { get; set; }
 
     /// <summary>Distance between front and rear contact centres.</summary>
-    [Limits(1500, 4500)]
+    [Range(1500, 4500)]
     [Sample(2570.0)]
     public double? WheelbaseMm { get; set; }
 
     /// <summary>Height of the whole car's centre of gravity above the ground at the axle loads given.</summary>
-    [Limits(100, 2000)]
+    [Range(100, 2000)]
     [Sample(505.0)]
     public double? CentreOfGravityHeightMm { get; set; }
 
     /// <summary>Load on the front axle, the whole car as driven, level.</summary>
-    [Limits(50, 5000)]
+    [Range(50, 5000)]
     [Sample(690.0)]
     public double? FrontAxleLoadKg { get; set; }
 
     /// <summary>Load on the rear axle, the whole car as driven, level.</summary>
-    [Limits(50, 5000)]
+    [Range(50, 5000)]
     [Sample(640.0)]
     public double? RearAxleLoadKg { get; set; }
 
@@ -38,17 +40,17 @@ public sealed record VehicleDocument
     public CornerWeightsDocument? CornerWeightsKg { get; set; }
 
     /// <summary>Top speed of the car.</summary>
-    [Limits(20, 500)]
+    [Range(20, 500)]
     [Sample(228.0)]
     public double? TopSpeedKmh { get; set; }
 
     /// <summary>Front axle's share of the braking force.</summary>
-    [Limits(0, 100)]
+    [Range(0, 100)]
     [Sample(66.0)]
     public double? BrakeShareFrontPct { get; set; }
 
     /// <summary>Steering-wheel angle divided by mean road-wheel angle.</summary>
-    [Limits(1, 50)]
+    [Range(1, 50)]
     [Sample(14.2)]
     public double? SteeringRatio { get; set; }
 

@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 using SetupService.Domain.Wear.Readings;
@@ -15,13 +16,13 @@ public sealed record DepthReadingDocument
 
     /// <summary>Kilometres on the road until this reading, in all; where they begin does not matter.</summary>
     [JsonRequired]
-    [Limits(0, MostRoadKm)]
+    [Range(0, MostRoadKm)]
     [Sample(2350.0)]
     public double RoadKm { get; set; }
 
     /// <summary>Laps on track until this reading, in all.</summary>
     [JsonRequired]
-    [Limits(0, MostLaps)]
+    [Range(0, MostLaps)]
     [Sample(41.0)]
     public double TrackLaps { get; set; }
 

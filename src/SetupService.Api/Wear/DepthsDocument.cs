@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 using SetupService.Domain.Wear.Readings;
@@ -9,19 +10,19 @@ public sealed record DepthsDocument
 {
     /// <summary>In the groove next to the outer shoulder.</summary>
     [JsonRequired]
-    [Limits(0, 20)]
+    [Range(0, 20)]
     [Sample(3.9)]
     public double Outer { get; set; }
 
     /// <summary>In the middle.</summary>
     [JsonRequired]
-    [Limits(0, 20)]
+    [Range(0, 20)]
     [Sample(5.6)]
     public double Centre { get; set; }
 
     /// <summary>In the groove next to the inner shoulder.</summary>
     [JsonRequired]
-    [Limits(0, 20)]
+    [Range(0, 20)]
     [Sample(5.8)]
     public double Inner { get; set; }
 

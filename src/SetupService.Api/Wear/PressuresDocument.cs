@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using SetupService.Api.Http.Contract;
 using SetupService.Domain.Wear.Readings;
 
@@ -7,22 +8,22 @@ namespace SetupService.Api.Wear;
 public sealed record PressuresDocument
 {
     /// <summary>As set before driving, cold.</summary>
-    [Limits(80, 500)]
+    [Range(80, 500)]
     [Sample(210.0)]
     public double? Cold { get; set; }
 
     /// <summary>Right after driving.</summary>
-    [Limits(80, 500)]
+    [Range(80, 500)]
     [Sample(262.0)]
     public double? Hot { get; set; }
 
     /// <summary>What it should be cold.</summary>
-    [Limits(80, 500)]
+    [Range(80, 500)]
     [Sample(200.0)]
     public double? AimCold { get; set; }
 
     /// <summary>What it should be hot.</summary>
-    [Limits(80, 500)]
+    [Range(80, 500)]
     [Sample(245.0)]
     public double? AimHot { get; set; }
 

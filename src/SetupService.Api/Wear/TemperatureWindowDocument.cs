@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 
@@ -8,13 +9,13 @@ public sealed record TemperatureWindowDocument
 {
     /// <summary>Lower end.</summary>
     [JsonRequired]
-    [Limits(-40, 250)]
+    [Range(-40, 250)]
     [Sample(70.0)]
     public double From { get; set; }
 
     /// <summary>Upper end.</summary>
     [JsonRequired]
-    [Limits(-40, 250)]
+    [Range(-40, 250)]
     [Sample(95.0)]
     public double To { get; set; }
 }

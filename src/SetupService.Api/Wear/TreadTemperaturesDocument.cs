@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 using SetupService.Domain.Wear.Readings;
@@ -9,19 +10,19 @@ public sealed record TreadTemperaturesDocument
 {
     /// <summary>At the outer shoulder.</summary>
     [JsonRequired]
-    [Limits(-40, 250)]
+    [Range(-40, 250)]
     [Sample(86.0)]
     public double Outer { get; set; }
 
     /// <summary>In the middle.</summary>
     [JsonRequired]
-    [Limits(-40, 250)]
+    [Range(-40, 250)]
     [Sample(79.0)]
     public double Centre { get; set; }
 
     /// <summary>At the inner shoulder.</summary>
     [JsonRequired]
-    [Limits(-40, 250)]
+    [Range(-40, 250)]
     [Sample(74.0)]
     public double Inner { get; set; }
 

@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 
@@ -8,13 +9,13 @@ public sealed record ProfilePointDocument
 {
     /// <summary>Distance along the wheel's axis from the mounting face; positive outboard, away from the car.</summary>
     [JsonRequired]
-    [Limits(-300, 300)]
+    [Range(-300, 300)]
     [Sample(20.0)]
     public double FromMountingFaceMm { get; set; }
 
     /// <summary>Smallest radius of the wheel's inside at that station.</summary>
     [JsonRequired]
-    [Limits(20, 400)]
+    [Range(20, 400)]
     [Sample(178.0)]
     public double RadiusMm { get; set; }
 }

@@ -1,5 +1,5 @@
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Wheels;
 
 namespace SetupService.Api.Wheels;
@@ -56,7 +56,7 @@ public sealed record WheelAnswer
     public required string Edition { get; init; }
 
     /// <summary>What was taken although the marking does not say it.</summary>
-    public required AssumptionPart[] Assumptions { get; init; }
+    public required AssumptionResponse[] Assumptions { get; init; }
 
     /// <summary>The answer for a marking that was read.</summary>
     internal static WheelAnswer Of(WheelMarking marking) => new()
@@ -76,7 +76,7 @@ public sealed record WheelAnswer
         Assumptions = marking.IsFlangeAssumed ? [AssumedFlange] : [],
     };
 
-    private static AssumptionPart AssumedFlange { get; } = new()
+    private static AssumptionResponse AssumedFlange { get; } = new()
     {
         Input = "/marking",
         Value = null,

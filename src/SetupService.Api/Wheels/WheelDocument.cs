@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 using SetupService.Domain.Wheels;
@@ -9,34 +10,34 @@ public sealed record WheelDocument
 {
     /// <summary>Nominal rim diameter code.</summary>
     [JsonRequired]
-    [Limits(8, 26)]
+    [Range(8, 26)]
     [Sample(17.0)]
     public double RimDiameterIn { get; set; }
 
     /// <summary>Rim width between the flanges.</summary>
     [JsonRequired]
-    [Limits(3, 16)]
+    [Range(3, 16)]
     [Sample(7.5)]
     public double RimWidthIn { get; set; }
 
     /// <summary>Wheel offset: positive = mounting face outboard of the rim's centre plane.</summary>
     [JsonRequired]
-    [Limits(-150, 150)]
+    [Range(-150, 150)]
     [Sample(45.0)]
     public double OffsetMm { get; set; }
 
     /// <summary>Thickness of a spacer between hub and wheel; none where left out.</summary>
-    [Limits(0, 80)]
+    [Range(0, 80)]
     [Sample(0.0)]
     public double? SpacerMm { get; set; }
 
     /// <summary>Diameter of the hole with which the spacer sits on the hub.</summary>
-    [Limits(30, 250)]
+    [Range(30, 250)]
     [Sample(63.4)]
     public double? SpacerPilotBoreMm { get; set; }
 
     /// <summary>Diameter of the spacer's own spigot, on which the wheel sits.</summary>
-    [Limits(30, 250)]
+    [Range(30, 250)]
     [Sample(63.4)]
     public double? SpacerPilotDiameterMm { get; set; }
 
@@ -45,32 +46,31 @@ public sealed record WheelDocument
     public bool? SpacerHasOwnFasteners { get; set; }
 
     /// <summary>Mass of the wheel without tyre.</summary>
-    [Limits(1, 80)]
+    [Range(1, 80)]
     [Sample(9.6)]
     public double? MassKg { get; set; }
 
     /// <summary>Number of fasteners and diameter of their circle in mm, as people write it.</summary>
-    [Text(BoltCircleReader.MaximumLength)]
+    [StringLength(BoltCircleReader.MaximumLength)]
     [Sample("5x108")]
     public string? BoltCircle { get; set; }
 
     /// <summary>Diameter of the centre hole.</summary>
-    [Limits(30, 250)]
+    [Range(30, 250)]
     [Sample(63.4)]
     public double? CentreBoreMm { get; set; }
 
     /// <summary>Load the wheel is rated for by its maker, per wheel.</summary>
-    [Limits(50, 5000)]
+    [Range(50, 5000)]
     [Sample(650.0)]
     public double? LoadRatingKg { get; set; }
 
     /// <summary>Shape of the seat the bolts or nuts bear on.</summary>
-    [JsonConverter(typeof(WordConverter<FastenerSeat>))]
     [Sample("cone60")]
     public FastenerSeat? FastenerSeat { get; set; }
 
     /// <summary>Thickness of the wheel between hub face and fastener seat.</summary>
-    [Limits(1, 80)]
+    [Range(1, 80)]
     [Sample(14.0)]
     public double? PadThicknessMm { get; set; }
 

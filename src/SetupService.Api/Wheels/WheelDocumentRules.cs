@@ -13,7 +13,7 @@ public sealed class WheelDocumentRules : AbstractValidator<WheelDocument>
     {
         RuleFor(wheel => wheel.BoltCircle).Readable(BoltCircleReader.Read);
         RuleFor(wheel => wheel.InnerProfile)
-            .Must(static (wheel, _) => wheel.RimDiameterIn == 0 || WheelReading.HasInsideWithinRim(wheel))
+            .Must(static (wheel, _) => wheel.RimDiameterIn == 0 || WheelMapper.HasInsideWithinRim(wheel))
             .WithErrorCode(FaultCodes.Inconsistent)
             .WithMessage("innerProfile has a radius beyond the rim's own bead seat, half of rimDiameterIn.");
     }

@@ -23,8 +23,8 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
 
     // Places that carry the unit of the member they stand in, or state it beside them.
     private static readonly string[] UnitStandsElsewhere =
-        ["CornerWeightsDocument", "FaultLimits", "AssumptionPart", "CheckItem", "UncertaintyPart", "TravelRangeDocument", "RackRangeDocument", "ReachableTravelPart",
-         "SteerRangeDocument", "TopMountMoveDocument", "TopMountMovePart", "SlotDocument", "TopMountLimitsDocument", "PlausiblePart", "MovePart",
+        ["CornerWeightsDocument", "FaultLimits", "AssumptionResponse", "CheckItem", "UncertaintyResponse", "TravelRangeDocument", "RackRangeDocument", "ReachableTravelPart",
+         "SteerRangeDocument", "TopMountMoveDocument", "TopMountMovePart", "SlotDocument", "TopMountLimitsDocument", "PlausibleResponse", "MoveResponse",
          "ContributionsPart", "LateralRangeDocument", "SensitivityPart", "DepthsDocument", "DepthsPart",
          "TreadTemperaturesDocument", "TemperatureWindowDocument", "PressuresDocument", "TemperatureRangePart"];
 
@@ -226,7 +226,7 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
         var lent = typeof(ContractJsonContext).GetProperties()
             .Where(property => property.PropertyType.IsGenericType)
             .Select(property => property.PropertyType.GetGenericArguments()[0])
-            .Where(type => type is { IsEnum: false } && type.Namespace?.StartsWith("SetupService.Domain", StringComparison.Ordinal) == true)
+            .Where(type => type is { IsEnum: false, IsArray: false } && type.Namespace?.StartsWith("SetupService.Domain", StringComparison.Ordinal) == true)
             .Where(type => Nullable.GetUnderlyingType(type) is null)
             .Select(type => type.Name);
 

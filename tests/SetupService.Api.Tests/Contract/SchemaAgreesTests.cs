@@ -26,8 +26,8 @@ public sealed class SchemaAgreesTests(ServiceFixture fixture) : IClassFixture<Se
     private static readonly ContractReader<CheckRequest> Reader =
         new JsonContract(ContractJsonContext.Default, []).ReaderOf<CheckRequest>();
 
-    private static readonly ContractShape Shape =
-        new ShapeBuilder(ContractJsonContext.Default.Options).Build(typeof(CheckRequest));
+    private static readonly ContractSchema Schema =
+        new SchemaBuilder(ContractJsonContext.Default.Options).Build(typeof(CheckRequest));
 
     [Fact]
     public async Task The_described_schema_and_the_reader_agree()
@@ -38,7 +38,7 @@ public sealed class SchemaAgreesTests(ServiceFixture fixture) : IClassFixture<Se
         Gen.Int.Sample(
             seed =>
             {
-                var body = Encoding.UTF8.GetBytes(new ShapedBody(seed, faultShare: seed % 2 == 0 ? 0 : 0.01).Write(Shape));
+                var body = Encoding.UTF8.GetBytes(new ShapedBody(seed, faultShare: seed % 2 == 0 ? 0 : 0.01).Write(Schema));
                 var faults = Reader.Faults(body);
                 if (faults.Any(fault => BeyondSchemas.Contains(fault.Code)))
                     return true;
@@ -59,12 +59,12 @@ public sealed class SchemaAgreesTests(ServiceFixture fixture) : IClassFixture<Se
     {
         var schema = await SchemaOf("SuspensionDocument");
         var reader = new JsonContract(ContractJsonContext.Default, []).ReaderOf<VehicleDocument>();
-        var shapes = ((VariantShape)new ShapeBuilder(ContractJsonContext.Default.Options).Build(typeof(SuspensionDocument))).Shapes;
-        Assert.Equal(6, shapes.Count);
-        foreach (var shape in shapes)
+        var schemas = ((VariantSchema)new SchemaBuilder(ContractJsonContext.Default.Options).Build(typeof(SuspensionDocument))).Schemas;
+        Assert.Equal(6, schemas.Count);
+        foreach (var kind in schemas)
         {
-            var sound = JsonNode.Parse(new ShapedBody(7, faultShare: 0).Write(shape))!.AsObject();
-            var own = shape.Members.Single(member => member.IsRequired && member.Name != "kind").Name;
+            var sound = JsonNode.Parse(new ShapedBody(7, faultShare: 0).Write(kind))!.AsObject();
+            var own = kind.Members.Single(member => member.IsRequired && member.Name != "kind").Name;
             Assert.True(IsTaken(schema, reader, sound), sound.ToJsonString());
 
             var missing = sound.DeepClone().AsObject();

@@ -155,7 +155,7 @@ public sealed class KnownAnswersTests(ServiceFixture fixture) : IClassFixture<Se
           "candidate": { "wheel": { "rimDiameterIn": 17, "rimWidthIn": {{rimWidthIn}}, "offsetMm": {{offsetMm}} }, "tyre": { "marking": "{{marking}}" } } }
         """);
 
-    private static void Near(double expected, JsonElement owner, string member, double within = 1e-9) =>
+    private static void Near(double expected, JsonElement owner, string member, double within = 1e-6) =>
         Assert.True(
             Math.Abs(expected - owner.GetProperty(member).GetDouble()) <= within,
             $"{member} is {owner.GetProperty(member)}, wanted {expected}: {owner}");

@@ -80,7 +80,7 @@ public sealed class RangeTests(ServiceFixture fixture) : IClassFixture<ServiceFi
     [Fact]
     public async Task Fifty_rim_widths_get_fifty_windows_in_order()
     {
-        double[] asked = [.. Enumerable.Range(0, 50).Select(step => 12 - (step * 0.1))];
+        double[] asked = [.. Enumerable.Range(0, 50).Select(step => Math.Round(12 - (step * 0.1), 1))];
         var answer = await fixture.Client.AnswerOf(Calls.Window, Requests.Window().With("/rimWidthsIn", new JsonArray([.. asked.Select(width => (JsonNode)width)])));
 
         Assert.Equal(asked, answer.GetProperty("windows").EnumerateArray().Select(window => window.GetProperty("rimWidthIn").GetDouble()));

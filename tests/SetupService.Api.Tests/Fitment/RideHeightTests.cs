@@ -82,7 +82,7 @@ public sealed class RideHeightTests(ServiceFixture fixture) : IClassFixture<Serv
         var lines = await fixture.Client.LinesOf(car.ToJsonString() + "\n" + BatchCalls.CandidateLine("one"), "?detail=full");
         var window = await fixture.Client.AnswerOf(Calls.Window, Requests.Window().With("/vehicle", body["vehicle"]!.DeepClone()));
 
-        foreach (var place in Places) Assert.Equal(NominalMm(check, place), NominalMm(lines[0].GetProperty("result"), place), 1e-9);
+        foreach (var place in Places) Assert.Equal(NominalMm(check, place), NominalMm(lines[0].GetProperty("result"), place), 1e-6);
         var probableMm = check.CheckOf("outboardClearance").GetProperty("probableMm").GetDouble();
         Assert.Equal(40 - probableMm, window.GetProperty("windows")[1].GetProperty("minimumOffsetMm").GetDouble(), 0.01);
     }

@@ -1,3 +1,4 @@
+using SetupService.Domain.Suspension.Search;
 using System.Text.Json.Nodes;
 using SetupService.Api.Geometry.Adjusting;
 using SetupService.Api.Http.Contract;
@@ -23,8 +24,8 @@ public sealed class AdjusterTests(ServiceFixture fixture) : IClassFixture<Servic
     [MemberData(nameof(HasWhat))]
     public async Task A_kind_has_its_adjusters_and_no_others(string kind, string[] has)
     {
-        Assert.All(has, word => Assert.Contains(word, Words<AdjusterWord>.List));
-        foreach (var word in Words<AdjusterWord>.List)
+        Assert.All(has, word => Assert.Contains(word, EnumNames<Adjuster>.List));
+        foreach (var word in EnumNames<Adjuster>.List)
         {
             var given = GeometryRequests.Adjusted(kind, Sound(word).ToJsonString());
             var wanted = GeometryRequests.AdjustedFor(kind, -2, null, Room(word).ToJsonString());

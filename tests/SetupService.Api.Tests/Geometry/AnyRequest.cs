@@ -1,6 +1,6 @@
+using SetupService.Domain.Suspension.Search;
 using System.Text.Json.Nodes;
 using CsCheck;
-using SetupService.Api.Geometry.Adjusting;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Tests.Fitment;
 
@@ -37,11 +37,11 @@ internal static class AnyRequest
         from kind in Gen.OneOf(Corners.Kinds.ToArray())
         from corner in AnyCorner.Of(kind)
         from words in Gen.Shuffle(WordsOf(kind), 1, Math.Min(4, WordsOf(kind).Length))
-        from stray in Gen.Int[0, 12 * Words<AdjusterWord>.List.Count]
+        from stray in Gen.Int[0, 12 * EnumNames<Adjuster>.List.Count]
         from numbers in AnyCorner.Within(-1, 1).Array[12]
         from target in Target
         from choice in Gen.Int[0, 63]
-        select AdjustmentOf(corner, stray < Words<AdjusterWord>.List.Count ? [.. words, Words<AdjusterWord>.List[stray]] : words, numbers, target, choice);
+        select AdjustmentOf(corner, stray < EnumNames<Adjuster>.List.Count ? [.. words, EnumNames<Adjuster>.List[stray]] : words, numbers, target, choice);
 
     private static Gen<JsonNode[]> ValuesOfAxle =>
         OfAxle.Aggregate(Gen.Const(Array.Empty<JsonNode>()), (all, one) => Gen.Select(all, one.Value, (values, value) => (JsonNode[])[.. values, value]));

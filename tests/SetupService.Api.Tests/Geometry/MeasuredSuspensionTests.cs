@@ -22,10 +22,10 @@ public sealed class MeasuredSuspensionTests(ServiceFixture fixture) : IClassFixt
         foreach (var row in answer.GetProperty("rows").EnumerateArray())
         {
             var travelMm = row.Number("travelMm");
-            GeometryCalls.Near(-0.7 - (0.02 * travelMm), row.Number("camberDeg"), 1e-9, "camber");
-            GeometryCalls.Near(0.1, row.Number("toeDeg"), 1e-9, "toe");
-            GeometryCalls.Near(-0.02, row.Number("camberGainDegPerMm"), 1e-9, "gain");
-            GeometryCalls.Near(-0.02 * 750 * Math.PI / 180, row.Number("camberGainPerRoll"), 1e-9, "gain per roll");
+            GeometryCalls.Near(-0.7 - (0.02 * travelMm), row.Number("camberDeg"), 1e-6, "camber");
+            GeometryCalls.Near(0.1, row.Number("toeDeg"), 1e-6, "toe");
+            GeometryCalls.Near(-0.02, row.Number("camberGainDegPerMm"), 1e-6, "gain");
+            GeometryCalls.Near(-0.02 * 750 * Math.PI / 180, row.Number("camberGainPerRoll"), 1e-6, "gain per roll");
             Assert.True(row.Number("camberRangeDeg", "lower") < row.Number("camberDeg") && row.Number("camberDeg") < row.Number("camberRangeDeg", "upper"));
             Assert.Equal(JsonValueKind.Null, row.GetProperty("rollCentreHeightMm").ValueKind);
         }
@@ -64,7 +64,7 @@ public sealed class MeasuredSuspensionTests(ServiceFixture fixture) : IClassFixt
         var answer = await fixture.Client.AnswerOf(
             GeometryCalls.Sweep, Corner().With("/alignment/camberDeg", -1.5).With("/travelMm", GeometryRequests.Range(20, 20, 1)));
 
-        GeometryCalls.Near(-1.9, answer.GetProperty("rows")[0].Number("camberDeg"), 1e-9, "camber");
+        GeometryCalls.Near(-1.9, answer.GetProperty("rows")[0].Number("camberDeg"), 1e-6, "camber");
     }
 
     [Fact]
@@ -94,7 +94,7 @@ public sealed class MeasuredSuspensionTests(ServiceFixture fixture) : IClassFixt
     public async Task Ride_height_goes_along_the_curve_and_what_needs_points_is_refused()
     {
         var lowered = await fixture.Client.AnswerOf(GeometryCalls.Adjustment, Corner().With("/adjustments", JsonNode.Parse("""[{ "adjuster": "rideHeight", "amountMm": -25 }]""")));
-        GeometryCalls.Near(-0.5, lowered.Number("change", "camberDeg"), 1e-9, "camber");
+        GeometryCalls.Near(-0.5, lowered.Number("change", "camberDeg"), 1e-6, "camber");
 
         await fixture.Client.NotComputableOf(GeometryCalls.Adjustment, Corner().With("/adjustments", JsonNode.Parse("""[{ "adjuster": "tieRodLength", "amountMm": 1 }]""")).ToJsonString());
         await fixture.Client.NotComputableOf(GeometryCalls.TopMount, Corner().Without("/suspension/topMountReadings").With("/moveMm", Move(5, 0)).ToJsonString());

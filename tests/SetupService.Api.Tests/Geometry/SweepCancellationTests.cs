@@ -43,7 +43,7 @@ public sealed class SweepCancellationTests
     {
         var body = System.Text.Encoding.UTF8.GetBytes(GeometryRequests.Sweep(fromMm: fromMm, toMm: toMm, stepMm: stepMm).ToJsonString());
         Assert.True(ServiceContract.Instance.ReaderOf<TravelSweepRequest>().Read(body, out var request, out _));
-        var setting = SweepInputs.Setting(SuspensionReading.Read(request.Suspension)!, request.Alignment, request.LoadedRadiusMm);
+        var setting = SweepInputs.Setting(SuspensionMapper.Read(request.Suspension)!, request.Alignment, request.LoadedRadiusMm);
         var corner = MechanismBuilder.Build(setting);
         return (corner, TravelSweep.Start(corner, request.TravelMm.ToRange(), SweepRange.Only(0), new AxleInputs())!);
     }

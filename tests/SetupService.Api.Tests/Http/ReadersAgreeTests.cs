@@ -16,8 +16,8 @@ public class ReadersAgreeTests
     private static readonly ContractReader<VehicleDocument> Reader =
         new JsonContract(ContractJsonContext.Default, []).ReaderOf<VehicleDocument>();
 
-    private static readonly ContractShape Shape =
-        new ShapeBuilder(ContractJsonContext.Default.Options).Build(typeof(VehicleDocument));
+    private static readonly ContractSchema Schema =
+        new SchemaBuilder(ContractJsonContext.Default.Options).Build(typeof(VehicleDocument));
 
     [Theory]
     [InlineData(0)]
@@ -27,7 +27,7 @@ public class ReadersAgreeTests
         Gen.Int.Sample(
             seed =>
             {
-                var body = Encoding.UTF8.GetBytes(new ShapedBody(seed, faultShare).Write(Shape));
+                var body = Encoding.UTF8.GetBytes(new ShapedBody(seed, faultShare).Write(Schema));
                 var isTaken = Reader.TryRead(body, out _);
                 var isRead = Reader.Read(body, out var value, out var faults);
 
@@ -44,7 +44,7 @@ public class ReadersAgreeTests
         Gen.Int.Sample(
             seed =>
             {
-                var body = new ShapedBody(seed, 0.02).Write(Shape);
+                var body = new ShapedBody(seed, 0.02).Write(Schema);
                 var faults = Reader.Faults(Encoding.UTF8.GetBytes(body));
                 if (faults.Any(fault => fault.Code is FaultCodes.DuplicateMember or FaultCodes.Syntax))
                     return true; // A name that stands twice leads to two places.

@@ -5,7 +5,7 @@ using SetupService.Api.Http.Contract;
 namespace SetupService.Api.Tests.Http;
 
 /// <summary>
-/// Writes bodies that follow a shape, and now and then break it in one of the ways people break it. The same seed
+/// Writes bodies that follow a schema, and now and then break it in one of the ways people break it. The same seed
 /// gives the same body.
 /// </summary>
 internal sealed class ShapedBody(int seed, double faultShare)
@@ -15,32 +15,32 @@ internal sealed class ShapedBody(int seed, double faultShare)
 
     private readonly Random _random = new(seed);
 
-    public string Write(ContractShape shape)
+    public string Write(ContractSchema schema)
     {
         if (Breaks())
             return Foreign[_random.Next(Foreign.Length)];
-        return shape switch
+        return schema switch
         {
-            ObjectShape known => Object(known),
-            VariantShape variant => Object(variant.Shapes[_random.Next(variant.Shapes.Count)]),
-            ListShape list => List(list),
-            NumberShape number => Number(number),
-            TextShape text => Text(text),
-            WordShape word => Quoted(word.Words[_random.Next(word.Words.Count)]),
+            ObjectSchema known => Object(known),
+            VariantSchema variant => Object(variant.Schemas[_random.Next(variant.Schemas.Count)]),
+            ArraySchema list => List(list),
+            NumberSchema number => Number(number),
+            StringSchema text => Text(text),
+            EnumSchema word => Quoted(word.Words[_random.Next(word.Words.Count)]),
             _ => "true",
         };
     }
 
-    private string Object(ObjectShape shape)
+    private string Object(ObjectSchema schema)
     {
         List<string> members = [];
-        foreach (var member in shape.Members)
+        foreach (var member in schema.Members)
         {
             if (member.IsRequired ? Breaks() : _random.Next(3) == 0)
                 continue;
-            members.Add(Quoted(member.Name) + ":" + Write(member.Shape));
+            members.Add(Quoted(member.Name) + ":" + Write(member.Schema));
             if (Breaks())
-                members.Add(Quoted(member.Name) + ":" + Write(member.Shape));
+                members.Add(Quoted(member.Name) + ":" + Write(member.Schema));
         }
 
         if (Breaks())
@@ -50,30 +50,30 @@ internal sealed class ShapedBody(int seed, double faultShare)
         return "{" + string.Join(_random.Next(4) == 0 ? " ,\n" : ",", shuffled) + "}";
     }
 
-    private string List(ListShape list)
+    private string List(ArraySchema list)
     {
         var count = Breaks() ? _random.Next(0, list.Maximum + 2) : _random.Next(list.Minimum, Math.Min(list.Maximum, list.Minimum + 3) + 1);
         return "[" + string.Join(',', Enumerable.Range(0, count).Select(_ => Write(list.Element))) + "]";
     }
 
-    private string Number(NumberShape shape)
+    private string Number(NumberSchema schema)
     {
         var value = _random.Next(6) switch
         {
-            0 => shape.Minimum,
-            1 => shape.Maximum,
-            _ => shape.Minimum + (_random.NextDouble() * (shape.Maximum - shape.Minimum)),
+            0 => schema.Minimum,
+            1 => schema.Maximum,
+            _ => schema.Minimum + (_random.NextDouble() * (schema.Maximum - schema.Minimum)),
         };
         if (Breaks())
-            value = _random.Next(2) == 0 ? Math.BitDecrement(shape.Minimum) : Math.BitIncrement(shape.Maximum);
-        else if (shape.IsWhole)
+            value = _random.Next(2) == 0 ? Math.BitDecrement(schema.Minimum) : Math.BitIncrement(schema.Maximum);
+        else if (schema.IsWhole)
             value = Math.Floor(value);
         return value.ToString("R", CultureInfo.InvariantCulture);
     }
 
-    private string Text(TextShape shape)
+    private string Text(StringSchema schema)
     {
-        var length = Breaks() ? shape.MaximumLength + 1 : _random.Next(shape.MaximumLength + 1);
+        var length = Breaks() ? schema.MaximumLength + 1 : _random.Next(schema.MaximumLength + 1);
         return Quoted(new string('a', length));
     }
 

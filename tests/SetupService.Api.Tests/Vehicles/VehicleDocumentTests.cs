@@ -2,6 +2,7 @@ using System.Text;
 using SetupService.Api.Host;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Vehicles;
+using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wheels;
 
 namespace SetupService.Api.Tests.Vehicles;
@@ -28,7 +29,7 @@ public class VehicleDocumentTests
         Assert.Equal(178, Assert.Single(front.Wheel.InnerProfile!).RadiusMm);
         Assert.Equal(FastenerKind.Bolt, front.Hub!.FastenerKind);
         Assert.Equal(9, front.Clearance!.SpringSeatMm);
-        Assert.Equal(MeasuredAt.WorstTravel, front.Clearance.MeasuredAt);
+        Assert.Equal(ClearanceMeasuredAt.WorstTravel, front.Clearance.MeasuredAt);
         Assert.Equal(-0.8, front.Alignment!.Right!.CamberDeg);
         Assert.Equal(790, Assert.IsType<MacPhersonStrutDocument>(front.Suspension).Points.StrutTop.ZMm);
     }

@@ -25,9 +25,9 @@ public sealed class WheelCallsTests(ServiceFixture fixture) : IClassFixture<Serv
         Assert.Equal(
             (marking, 18.0, 8.5, 44.0),
             (wheel.GetProperty("marking").GetString(), wheel.GetProperty("rimDiameterIn").GetDouble(), wheel.GetProperty("rimWidthIn").GetDouble(), wheel.GetProperty("offsetMm").GetDouble()));
-        Assert.Equal(237.9, wheel.GetProperty("overFlangesMm").GetDouble(), 1e-9);
-        Assert.Equal(162.95, wheel.GetProperty("backspacingMm").GetDouble(), 1e-9);
-        Assert.Equal(74.95, wheel.GetProperty("frontspacingMm").GetDouble(), 1e-9);
+        Assert.Equal(237.9, wheel.GetProperty("overFlangesMm").GetDouble(), 1e-6);
+        Assert.Equal(162.95, wheel.GetProperty("backspacingMm").GetDouble(), 1e-6);
+        Assert.Equal(74.95, wheel.GetProperty("frontspacingMm").GetDouble(), 1e-6);
     }
 
     [Fact]

@@ -1,6 +1,7 @@
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Parts;
 using SetupService.Api.Http.Problems;
+using SetupService.Domain.Answers;
+using SetupService.Domain.Fitment;
 
 namespace SetupService.Api.Fitment.Batch;
 
@@ -18,11 +19,11 @@ public sealed record BatchAnswerLine
 
     /// <summary>The gravest status, as in the single call.</summary>
     [Sample("caution")]
-    public StatusWord? Verdict { get; init; }
+    public CheckStatus? Verdict { get; init; }
 
     /// <summary>The place with least room in the worst case; null where no room is known.</summary>
     [Sample("inboardClearance")]
-    public CheckName? Governing { get; init; }
+    public CheckId? Governing { get; init; }
 
     /// <summary>Probable room there; null where no room is known.</summary>
     [Sample(4.3)]
@@ -34,11 +35,11 @@ public sealed record BatchAnswerLine
 
     /// <summary>The checks that failed.</summary>
     [Sample("fullLockClearance")]
-    public CheckName[]? Failed { get; init; }
+    public CheckId[]? Failed { get; init; }
 
     /// <summary>The checks that could not be told.</summary>
     [Sample("springSeatClearance")]
-    public CheckName[]? Unknown { get; init; }
+    public CheckId[]? Unknown { get; init; }
 
     /// <summary>With <c>detail=full</c>: the answer of the single call.</summary>
     public CheckAnswer? Result { get; init; }

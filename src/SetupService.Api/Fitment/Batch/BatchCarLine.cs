@@ -1,6 +1,8 @@
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Vehicles;
+using SetupService.Domain.Fitment;
+using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Fitment.Batch;
 
@@ -14,7 +16,7 @@ public sealed record BatchCarLine
     /// <summary>Which axle.</summary>
     [JsonRequired]
     [Sample("front")]
-    public Axle Axle { get; set; }
+    public CarAxle Axle { get; set; }
 
     /// <summary>A change of static camber made at the same time.</summary>
     public CamberChangeDocument? CamberChange { get; set; }
@@ -25,5 +27,5 @@ public sealed record BatchCarLine
     /// <summary>The checks whose being unknown makes a verdict unknown.</summary>
     [Count(0, 17)]
     [Sample("inboardClearance")]
-    public CheckName[]? Required { get; set; }
+    public CheckId[]? Required { get; set; }
 }

@@ -10,7 +10,7 @@ namespace SetupService.Api.Fitment.Batch;
 /// <summary>The calls that check many candidates in one request: a stream of JSON lines, or a table.</summary>
 internal static class BatchEndpoint
 {
-    private static readonly WordParameter Detail = new("detail", "How much an answer line tells.", Words<BatchDetail>.List, Default: "compact");
+    private static readonly EnumParameter Detail = new("detail", "How much an answer line tells.", EnumNames<BatchDetail>.List, Default: "compact");
 
     private static readonly ProblemType[] Refusals =
         [ProblemTypes.InvalidRequest, ProblemTypes.RequestTimeout, ProblemTypes.TooLarge, ProblemTypes.UnsupportedMediaType];

@@ -4,6 +4,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Problems;
+using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
 
 namespace SetupService.Api.Fitment.Batch;
@@ -54,12 +55,14 @@ internal sealed class BatchLines : IDisposable
     public void Write(long lineNumber, LineId? id, CheckSheet sheet, CheckAnswer? result)
     {
         Begin(lineNumber, id);
-        _writer.WriteString(Verdict, Words<Http.Parts.StatusWord>.EncodedOf((Http.Parts.StatusWord)sheet.Verdict));
+        _writer.WriteString(Verdict, EnumNames<CheckStatus>.EncodedOf(sheet.Verdict));
         if (sheet.GoverningMargin is { } margin)
         {
-            _writer.WriteString(Governing, Words<CheckName>.EncodedOf((CheckName)sheet.Governing!.Value));
-            _writer.WriteNumber(ProbableMm, margin.ProbableMm);
-            _writer.WriteNumber(WorstCaseMm, margin.WorstCaseMm);
+            _writer.WriteString(Governing, EnumNames<CheckId>.EncodedOf(sheet.Governing!.Value));
+            _writer.WritePropertyName(ProbableMm);
+            AnswerNumberConverter.Write(_writer, margin.ProbableMm);
+            _writer.WritePropertyName(WorstCaseMm);
+            AnswerNumberConverter.Write(_writer, margin.WorstCaseMm);
         }
         else
         {
@@ -113,7 +116,7 @@ internal sealed class BatchLines : IDisposable
     {
         _writer.WriteStartArray(name);
         for (var bits = set.Bits; bits != 0; bits &= bits - 1)
-            _writer.WriteStringValue(Words<CheckName>.EncodedOf((CheckName)System.Numerics.BitOperations.TrailingZeroCount(bits)));
+            _writer.WriteStringValue(EnumNames<CheckId>.EncodedOf((CheckId)System.Numerics.BitOperations.TrailingZeroCount(bits)));
         _writer.WriteEndArray();
     }
 

@@ -6,11 +6,11 @@ namespace SetupService.Api.Fitment.Batch;
 
 /// <summary>One column of a table of candidates: which member it stands for, and how a cell sets it.</summary>
 /// <param name="name">The member's path under candidate, such as wheel.rimWidthIn; "id" for the row's id.</param>
-/// <param name="shape">What the contract allows there.</param>
+/// <param name="schema">What the contract allows there.</param>
 /// <param name="number">Sets a number.</param>
 /// <param name="text">Sets a text or word; false where the text is none of the words.</param>
 internal sealed class CsvColumn(
-    string name, ContractShape shape, Action<CsvRow, double>? number = null, Func<CsvRow, string, bool>? text = null)
+    string name, ContractSchema schema, Action<CsvRow, double>? number = null, Func<CsvRow, string, bool>? text = null)
 {
     private const NumberStyles Accepted = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent;
 
@@ -18,7 +18,7 @@ internal sealed class CsvColumn(
 
     public bool IsNumber => number is not null;
 
-    public bool IsFlag => shape is FlagShape;
+    public bool IsFlag => schema is BooleanSchema;
 
     /// <summary>Reads a number with a decimal point; one too large for a double is infinite.</summary>
     public static bool TryReadNumber(ReadOnlySpan<char> cell, out double value) =>
@@ -28,9 +28,9 @@ internal sealed class CsvColumn(
     public bool TrySet(CsvRow row, ReadOnlySpan<char> cell)
     {
         if (number is null)
-            return cell.Length <= ((shape as TextShape)?.MaximumLength ?? LineId.MaximumLength) && text!(row, row.Intern(cell));
+            return cell.Length <= ((schema as StringSchema)?.MaximumLength ?? LineId.MaximumLength) && text!(row, row.Intern(cell));
 
-        var limits = (NumberShape)shape;
+        var limits = (NumberSchema)schema;
         if (!TryReadNumber(cell, out var value) || !(value >= limits.Minimum && value <= limits.Maximum))
         {
             return false;

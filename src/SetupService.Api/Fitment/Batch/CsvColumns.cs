@@ -19,8 +19,8 @@ internal sealed class CsvColumns
 
     public CsvColumns(JsonContract contract)
     {
-        _known.Add("id", new CsvColumn("id", new NameShape(LineId.MaximumLength), text: static (row, text) => (row.Id = text) is not null));
-        var wheel = contract.ShapeOf<WheelDocument>();
+        _known.Add("id", new CsvColumn("id", new LineIdSchema(LineId.MaximumLength), text: static (row, text) => (row.Id = text) is not null));
+        var wheel = contract.SchemaOf<WheelDocument>();
         Number(wheel, "rimDiameterIn", static (row, value) => row.Wheel.RimDiameterIn = value);
         Number(wheel, "rimWidthIn", static (row, value) => row.Wheel.RimWidthIn = value);
         Number(wheel, "offsetMm", static (row, value) =>
@@ -38,7 +38,7 @@ internal sealed class CsvColumns
         Number(wheel, "loadRatingKg", static (row, value) => row.Wheel.LoadRatingKg = value);
         Text(wheel, "fastenerSeat", SetSeat);
         Number(wheel, "padThicknessMm", static (row, value) => row.Wheel.PadThicknessMm = value);
-        var tyre = contract.ShapeOf<TyreDocument>();
+        var tyre = contract.SchemaOf<TyreDocument>();
         Text(tyre, "marking", static (row, text) => (row.Tyre.Marking = text) is not null);
         Number(tyre, "massKg", static (row, value) => row.Tyre.MassKg = value);
         Number(tyre, "pressureKpa", static (row, value) => row.Tyre.PressureKpa = value);
@@ -88,7 +88,7 @@ internal sealed class CsvColumns
 
     private static bool SetSeat(CsvRow row, string text)
     {
-        if (!Words<FastenerSeat>.TryGet(text, out var seat))
+        if (!EnumNames<FastenerSeat>.TryGet(text, out var seat))
             return false;
         row.Wheel.FastenerSeat = seat;
         return true;
@@ -101,15 +101,15 @@ internal sealed class CsvColumns
         return isRead;
     }
 
-    private void Number(ObjectShape owner, string member, Action<CsvRow, double> set) =>
-        Add(owner, member, shape => new CsvColumn(Prefix(owner) + member, shape, number: set));
+    private void Number(ObjectSchema owner, string member, Action<CsvRow, double> set) =>
+        Add(owner, member, schema => new CsvColumn(Prefix(owner) + member, schema, number: set));
 
-    private void Text(ObjectShape owner, string member, Func<CsvRow, string, bool> set) =>
-        Add(owner, member, shape => new CsvColumn(Prefix(owner) + member, shape, text: set));
+    private void Text(ObjectSchema owner, string member, Func<CsvRow, string, bool> set) =>
+        Add(owner, member, schema => new CsvColumn(Prefix(owner) + member, schema, text: set));
 
-    private void Add(ObjectShape owner, string member, Func<ContractShape, CsvColumn> make)
+    private void Add(ObjectSchema owner, string member, Func<ContractSchema, CsvColumn> make)
     {
-        var column = make(owner.Members.Single(known => known.Name == member).Shape);
+        var column = make(owner.Members.Single(known => known.Name == member).Schema);
         _known.Add(column.Name, column);
         _names.Add(column.Name);
         if (!_twice.Contains(member) && !_known.TryAdd(member, column))
@@ -119,5 +119,5 @@ internal sealed class CsvColumns
         }
     }
 
-    private static string Prefix(ObjectShape owner) => owner.Type == typeof(WheelDocument) ? "wheel." : "tyre.";
+    private static string Prefix(ObjectSchema owner) => owner.Type == typeof(WheelDocument) ? "wheel." : "tyre.";
 }

@@ -4,8 +4,8 @@ using System.Numerics;
 using System.Text;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Faults;
-using SetupService.Api.Http.Parts;
 using SetupService.Api.Http.Problems;
+using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
 
 namespace SetupService.Api.Fitment.Batch;
@@ -13,8 +13,8 @@ namespace SetupService.Api.Fitment.Batch;
 /// <summary>Writes the answer rows of a table (RFC 4180) and sends them.</summary>
 internal sealed class CsvRows(HttpResponse response, BatchRun run)
 {
-    private static readonly byte[][] Verdicts = Utf8(Words<StatusWord>.List);
-    private static readonly byte[][] Names = Utf8(Words<CheckName>.List);
+    private static readonly byte[][] Verdicts = Utf8(EnumNames<CheckStatus>.List);
+    private static readonly byte[][] Names = Utf8(EnumNames<CheckId>.List);
     private static readonly SearchValues<char> NeedsQuotes = SearchValues.Create("\",\r\n ");
 
     private readonly ArrayBufferWriter<byte> _buffer = new(2 * BatchLimits.FlushBytes);
@@ -94,7 +94,7 @@ internal sealed class CsvRows(HttpResponse response, BatchRun run)
     private void Number<T>(T value)
         where T : IUtf8SpanFormattable
     {
-        value.TryFormat(_buffer.GetSpan(32), out var written, default, CultureInfo.InvariantCulture);
+        value.TryFormat(_buffer.GetSpan(32), out var written, typeof(T) == typeof(double) ? AnswerNumberConverter.NineDigits : default, CultureInfo.InvariantCulture);
         _buffer.Advance(written);
     }
 

@@ -1,3 +1,4 @@
+using SetupService.Domain.Suspension.Search;
 using SetupService.Api.Http.Contract;
 
 namespace SetupService.Api.Geometry.Adjusting;
@@ -7,7 +8,7 @@ public sealed record AdjustedPart
 {
     /// <summary>What.</summary>
     [Sample("lowerJointOutboard")]
-    public required AdjusterWord Adjuster { get; init; }
+    public required Adjuster Adjuster { get; init; }
 
     /// <summary>Which of five links, from 1; null for every other adjuster.</summary>
     [Sample(2)]

@@ -1,6 +1,8 @@
 using System.Text.Json.Serialization;
+using System.ComponentModel.DataAnnotations;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Vehicles;
+using SetupService.Domain.Suspension.Search;
 
 namespace SetupService.Api.Geometry.Adjusting;
 
@@ -11,15 +13,15 @@ public abstract record AdjusterDocument
     [JsonRequired]
     [Sample("strutTopInboard")]
     [JsonPropertyOrder(-1)]
-    public AdjusterWord Adjuster { get; set; }
+    public Adjuster Adjuster { get; set; }
 
     /// <summary>Which of five links, from 1; only with <c>linkLength</c>.</summary>
-    [Limits(1, 5)]
+    [Range(1, 5)]
     [Sample(2)]
     public int? Link { get; set; }
 
     /// <summary>Distance between the knuckle's two bolts; only with <c>knuckleEccentric</c>.</summary>
-    [Limits(10, 200)]
+    [Range(10, 200)]
     [Sample(58.0)]
     public double? BoltSpacingMm { get; set; }
 

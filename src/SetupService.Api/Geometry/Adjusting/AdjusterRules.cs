@@ -17,15 +17,15 @@ internal static class AdjusterRules
     public static void Check(ValidationContext<AdjustmentRequest> context, string member, IReadOnlyList<AdjusterDocument?>? documents, AdjustmentRequest request)
     {
         if (documents is null) return;
-        var suspension = SuspensionReading.Read(request.Suspension);
-        var seen = new HashSet<(AdjusterWord, int?)>();
+        var suspension = SuspensionMapper.Read(request.Suspension);
+        var seen = new HashSet<(Adjuster, int?)>();
         for (var i = 0; i < documents.Count; i++)
         {
             if (documents[i] is not { } one) continue;
             var place = FormattableString.Invariant($"{member}[{i}]");
             if (context.IsRefused($"{place}.Adjuster")) continue;
-            var word = Words<AdjusterWord>.Of(one.Adjuster);
-            if (suspension is not null) CheckKind(context, place, word, (Adjuster)one.Adjuster, suspension);
+            var word = EnumNames<Adjuster>.Of(one.Adjuster);
+            if (suspension is not null) CheckKind(context, place, word, one.Adjuster, suspension);
             CheckLink(context, place, one);
             CheckBolts(context, place, one);
             CheckAmounts(context, place, one);
@@ -41,36 +41,36 @@ internal static class AdjusterRules
     private static void CheckKind(ValidationContext<AdjustmentRequest> context, string place, string? word, Adjuster adjuster, Hardpoints suspension)
     {
         if (Adjusters.Has(suspension, adjuster)) return;
-        var others = Words<AdjusterWord>.List.Where((_, index) => Adjusters.Has(suspension, (Adjuster)index));
+        var others = EnumNames<Adjuster>.List.Where((_, index) => Adjusters.Has(suspension, (Adjuster)index));
         context.Add($"{place}.Adjuster", FaultCodes.Inconsistent, $"this kind of suspension has no {word}; it has: {string.Join(", ", others)}.");
     }
 
     /// <summary>The fifth link is the tie rod or toe link, so its length has two names.</summary>
     private static void CheckOnce(
-        ValidationContext<AdjustmentRequest> context, string place, AdjusterDocument one, string? word, HashSet<(AdjusterWord, int?)> seen)
+        ValidationContext<AdjustmentRequest> context, string place, AdjusterDocument one, string? word, HashSet<(Adjuster, int?)> seen)
     {
         if (context.IsRefused($"{place}.Link") || seen.Add(KeyOf(one))) return;
-        var name = one is { Adjuster: AdjusterWord.LinkLength, Link: { } link } ? FormattableString.Invariant($"{word} of link {link}") : word;
+        var name = one is { Adjuster: Adjuster.LinkLength, Link: { } link } ? FormattableString.Invariant($"{word} of link {link}") : word;
         context.Add(place, FaultCodes.Inconsistent, IsTieRod(one)
             ? "the tie rod's or toe link's length (tieRodLength, or linkLength of link 5) is adjusted twice; give it once with the whole amount."
             : $"{name} is given twice; give it once with the whole amount.");
     }
 
-    private static (AdjusterWord, int?) KeyOf(AdjusterDocument one) =>
-        IsTieRod(one) ? (AdjusterWord.TieRodLength, null) : (one.Adjuster, one.Adjuster == AdjusterWord.LinkLength ? one.Link : null);
+    private static (Adjuster, int?) KeyOf(AdjusterDocument one) =>
+        IsTieRod(one) ? (Adjuster.TieRodLength, null) : (one.Adjuster, one.Adjuster == Adjuster.LinkLength ? one.Link : null);
 
-    private static bool IsTieRod(AdjusterDocument one) => one is { Adjuster: AdjusterWord.TieRodLength } or { Adjuster: AdjusterWord.LinkLength, Link: 5 };
+    private static bool IsTieRod(AdjusterDocument one) => one is { Adjuster: Adjuster.TieRodLength } or { Adjuster: Adjuster.LinkLength, Link: 5 };
 
     private static void CheckLink(ValidationContext<AdjustmentRequest> context, string place, AdjusterDocument one)
     {
-        var needsLink = one.Adjuster == AdjusterWord.LinkLength;
+        var needsLink = one.Adjuster == Adjuster.LinkLength;
         if (needsLink && one.Link is null) context.Add($"{place}.Link", FaultCodes.Required, "linkLength needs link: which of the five, from 1.");
         if (!needsLink && one.Link is not null) context.Add($"{place}.Link", FaultCodes.Inconsistent, "link goes with linkLength only.");
     }
 
     private static void CheckBolts(ValidationContext<AdjustmentRequest> context, string place, AdjusterDocument one)
     {
-        if (one.Adjuster != AdjusterWord.KnuckleEccentric)
+        if (one.Adjuster != Adjuster.KnuckleEccentric)
         {
             if (one.BoltSpacingMm is not null) context.Add($"{place}.BoltSpacingMm", FaultCodes.Inconsistent, "boltSpacingMm goes with knuckleEccentric only.");
             if (one.Pivot is not null) context.Add($"{place}.Pivot", FaultCodes.Inconsistent, "pivot goes with knuckleEccentric only.");
@@ -83,7 +83,7 @@ internal static class AdjusterRules
 
     private static void CheckThrow(ValidationContext<AdjustmentRequest> context, string place, AdjusterDocument one)
     {
-        if (one is { Adjuster: AdjusterWord.KnuckleEccentric, BoltSpacingMm: { } spacing } && LargestMm(one) is { } largest && largest > MostThrow * spacing)
+        if (one is { Adjuster: Adjuster.KnuckleEccentric, BoltSpacingMm: { } spacing } && LargestMm(one) is { } largest && largest > MostThrow * spacing)
             context.Add(place, FaultCodes.Inconsistent, FormattableString.Invariant($"a throw of {largest} mm is more than half of the {spacing} mm between the bolts; at most half is taken."));
     }
 
@@ -96,8 +96,8 @@ internal static class AdjusterRules
 
     private static void CheckAmounts(ValidationContext<AdjustmentRequest> context, string place, AdjusterDocument one)
     {
-        var word = Words<AdjusterWord>.Of(one.Adjuster);
-        var isAngle = one.Adjuster is AdjusterWord.HubShimCamber or AdjusterWord.HubShimToe;
+        var word = EnumNames<Adjuster>.Of(one.Adjuster);
+        var isAngle = one.Adjuster is Adjuster.HubShimCamber or Adjuster.HubShimToe;
         if (one is AdjustmentDocument adjustment)
         {
             if ((isAngle ? adjustment.AmountDeg : adjustment.AmountMm) is null)

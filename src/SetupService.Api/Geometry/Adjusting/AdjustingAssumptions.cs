@@ -1,3 +1,4 @@
+using SetupService.Domain.Suspension.Search;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Suspension.Readings;
@@ -94,7 +95,7 @@ internal static class AdjustingAssumptions
     {
         for (var i = 0; i < documents?.Count; i++)
         {
-            if (documents[i] is { Adjuster: AdjusterWord.KnuckleEccentric, Pivot: null })
+            if (documents[i] is { Adjuster: Adjuster.KnuckleEccentric, Pivot: null })
                 list.Add(Pivot with { Input = FormattableString.Invariant($"{member}/{i}/pivot") });
         }
     }

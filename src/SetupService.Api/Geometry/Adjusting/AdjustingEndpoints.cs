@@ -42,7 +42,7 @@ internal static class AdjustingEndpoints
                 : notTold!;
         }
 
-        if (SuspensionReading.Read(request.Suspension) is not { } suspension)
+        if (SuspensionMapper.Read(request.Suspension) is not { } suspension)
             return body.Refuse();
         var setting = SweepInputs.Setting(suspension, request.Alignment, request.LoadedRadiusMm);
         return CornerChanges.Of(setting, asked, out var problem) is { } change
@@ -64,7 +64,7 @@ internal static class AdjustingEndpoints
                 : notTold!;
         }
 
-        if (SuspensionReading.Read(request.Suspension) is not { } suspension)
+        if (SuspensionMapper.Read(request.Suspension) is not { } suspension)
             return body.Refuse();
         var setting = SweepInputs.Setting(suspension, request.Alignment, request.LoadedRadiusMm, request.Motion);
         return CornerChanges.Of(setting, asked, out var problem) is { } change

@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using SetupService.Api.Http.Contract;
 
 namespace SetupService.Api.Geometry.Adjusting;
@@ -6,12 +7,12 @@ namespace SetupService.Api.Geometry.Adjusting;
 public sealed record AdjustmentDocument : AdjusterDocument
 {
     /// <summary>How far; for every adjuster but the hub shims.</summary>
-    [Limits(-100, 100)]
+    [Range(-100, 100)]
     [Sample(5.0)]
     public double? AmountMm { get; set; }
 
     /// <summary>How far; for the hub shims.</summary>
-    [Limits(-5, 5)]
+    [Range(-5, 5)]
     [Sample(-0.5)]
     public double? AmountDeg { get; set; }
 }

@@ -41,11 +41,11 @@ internal static class AdjustmentReading
 
     public static AngleTarget Read(AngleTargetDocument document) => new(document.CamberDeg, document.CasterDeg);
 
-    private static Adjustment What(AdjusterDocument document) => new((Adjuster)document.Adjuster, 0)
+    private static Adjustment What(AdjusterDocument document) => new(document.Adjuster, 0)
     {
         LinkIndex = (document.Link ?? 1) - 1,
         BoltSpacingMm = document.BoltSpacingMm ?? 0,
-        Pivot = document.Pivot is { } pivot ? SuspensionReading.Read(pivot) : null,
+        Pivot = document.Pivot is { } pivot ? SuspensionMapper.Read(pivot) : null,
     };
 
     private static double WidestOf(Adjustment what) => what.By == Adjuster.KnuckleEccentric ? AdjusterRules.MostThrow * what.BoltSpacingMm : WidestMm;

@@ -1,5 +1,6 @@
-using SetupService.Api.Geometry.Sweeps;
+using System.ComponentModel.DataAnnotations;
 using SetupService.Api.Http.Contract;
+using SetupService.Domain.Suspension.Points;
 
 namespace SetupService.Api.Geometry.Adjusting;
 
@@ -8,7 +9,7 @@ public sealed record AdjustmentRequest : CornerRequest
 {
     /// <summary>How both wheels move; only a twist beam tells the difference. Parallel where left out.</summary>
     [Sample("parallel")]
-    public AxleMotionWord? Motion { get; set; }
+    public AxleMotion? Motion { get; set; }
 
     /// <summary>What is adjusted, all of it together; this or <c>target</c>.</summary>
     [Count(1, 10)]
@@ -22,7 +23,7 @@ public sealed record AdjustmentRequest : CornerRequest
     public AdjusterRoomDocument[]? Adjusters { get; set; }
 
     /// <summary>How far outboard the tyre's top may move before it meets the arch; only with <c>target</c>.</summary>
-    [Limits(0, 200)]
+    [Range(0, 200)]
     [Sample(10.0)]
     public double? ArchGapMm { get; set; }
 
@@ -31,7 +32,7 @@ public sealed record AdjustmentRequest : CornerRequest
     public bool? ResetToe { get; set; }
 
     /// <summary>Standard error of one camber reading of a measured suspension; 0.1 where left out.</summary>
-    [Limits(0.001, 2)]
+    [Range(0.001, 2)]
     [Sample(0.1)]
     public double? GaugeErrorDeg { get; set; }
 }

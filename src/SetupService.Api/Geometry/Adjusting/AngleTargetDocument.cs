@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using SetupService.Api.Http.Contract;
 
 namespace SetupService.Api.Geometry.Adjusting;
@@ -6,12 +7,12 @@ namespace SetupService.Api.Geometry.Adjusting;
 public sealed record AngleTargetDocument
 {
     /// <summary>Camber wanted; negative = top towards the car's centre.</summary>
-    [Limits(-15, 15)]
+    [Range(-15, 15)]
     [Sample(-2.0)]
     public double? CamberDeg { get; set; }
 
     /// <summary>Caster wanted; positive = steering axis' top rearward.</summary>
-    [Limits(-5, 20)]
+    [Range(-5, 20)]
     [Sample(7.0)]
     public double? CasterDeg { get; set; }
 }

@@ -1,3 +1,4 @@
+using SetupService.Domain.Suspension.Search;
 using SetupService.Api.Http.Contract;
 
 namespace SetupService.Api.Geometry.Adjusting;
@@ -7,11 +8,11 @@ public sealed record BlockedByPart
 {
     /// <summary>What it is.</summary>
     [Sample("limit")]
-    public required ObstacleWord Obstacle { get; init; }
+    public required Obstacle Obstacle { get; init; }
 
     /// <summary>The adjuster at its limit; null for the others.</summary>
     [Sample("strutTopInboard")]
-    public required AdjusterWord? Adjuster { get; init; }
+    public required Adjuster? Adjuster { get; init; }
 
     /// <summary>The same as a sentence.</summary>
     [Sample("strutTopInboard is at its limit of 12.0 mm.")]

@@ -1,5 +1,5 @@
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Suspension.Search;
 using SetupService.Domain.Suspension.Sweep;
 
@@ -31,11 +31,11 @@ internal sealed record CornerChange
     public BlockedByPart[] BlockedBy() => [.. Hindrances.Select(hindrance =>
     {
         var adjustment = hindrance.AdjusterIndex is { } index ? Adjustments[index] : default;
-        var word = hindrance.AdjusterIndex is null ? (AdjusterWord?)null : (AdjusterWord)adjustment.By;
-        var name = word is { } known ? Words<AdjusterWord>.Of(known) : null;
+        var word = hindrance.AdjusterIndex is null ? null : (Adjuster?)adjustment.By;
+        var name = word is { } known ? EnumNames<Adjuster>.Of(known) : null;
         return new BlockedByPart
         {
-            Obstacle = (ObstacleWord)hindrance.Obstacle,
+            Obstacle = hindrance.Obstacle,
             Adjuster = word,
             Text = HindranceWords.Of(hindrance, name, adjustment.Amount, adjustment.IsAngle),
         };
@@ -43,11 +43,11 @@ internal sealed record CornerChange
 
     public AdjustedPart[] Adjusted() => Array.ConvertAll(Adjustments, one => new AdjustedPart
     {
-        Adjuster = (AdjusterWord)one.By,
+        Adjuster = one.By,
         Link = one.By == Adjuster.LinkLength ? one.LinkIndex + 1 : null,
         AmountMm = one.IsAngle ? null : one.Amount,
         AmountDeg = one.IsAngle ? one.Amount : null,
     });
 
-    public UnknownPart[] Unknown() => [.. Gaps.Select(gap => new UnknownPart { Output = gap.Output, Reason = gap.Reason })];
+    public UnknownResponse[] Unknown() => [.. Gaps.Select(gap => new UnknownResponse { Output = gap.Output, Reason = gap.Reason })];
 }

@@ -1,7 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Geometry;
 
@@ -32,8 +32,8 @@ public abstract record CornerChangeAnswer
         Unknown = change.Unknown();
         Method = CamberRangeDeg is null ? "suspension-adjustment" : "measured-corner";
         Edition = Domain.Answers.Edition.Current;
-        Assumptions = AssumptionPart.Of(assumptions);
-        Cautions = CautionPart.Of(GeometryCautions.ForAdjustment);
+        Assumptions = AssumptionResponse.Of(assumptions);
+        Cautions = CautionResponse.Of(GeometryCautions.ForAdjustment);
     }
 
     /// <summary>Whether the target is met; null where none was asked for.</summary>
@@ -84,11 +84,11 @@ public abstract record CornerChangeAnswer
 
     /// <summary>Camber after, with what the gauge's error makes of it; only of a measured suspension, else null.</summary>
     [JsonPropertyOrder(1)]
-    public required UncertaintyPart? CamberRangeDeg { get; init; }
+    public required UncertaintyResponse? CamberRangeDeg { get; init; }
 
     /// <summary>The figures left null, and why.</summary>
     [JsonPropertyOrder(1)]
-    public required UnknownPart[] Unknown { get; init; }
+    public required UnknownResponse[] Unknown { get; init; }
 
     /// <summary>The page under /docs/methods that says how it is computed.</summary>
     [JsonPropertyOrder(1)]
@@ -102,9 +102,9 @@ public abstract record CornerChangeAnswer
 
     /// <summary>What was taken although nobody gave it.</summary>
     [JsonPropertyOrder(1)]
-    public required AssumptionPart[] Assumptions { get; init; }
+    public required AssumptionResponse[] Assumptions { get; init; }
 
     /// <summary>What can hurt somebody who acts on the answer; gravest first.</summary>
     [JsonPropertyOrder(1)]
-    public required CautionPart[] Cautions { get; init; }
+    public required CautionResponse[] Cautions { get; init; }
 }

@@ -1,4 +1,4 @@
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Suspension.Search;
 
@@ -20,7 +20,7 @@ internal sealed record CornerStand
 
     public double? StrutGapMm { get; init; }
 
-    public UncertaintyPart? CamberRangeDeg { get; init; }
+    public UncertaintyResponse? CamberRangeDeg { get; init; }
 
     public static CornerStand Of(AdjustedCorner corner)
     {
@@ -67,6 +67,6 @@ internal sealed record CornerStand
             SpringMotionRatio = null,
         },
         ContactHeightMm = corner.TravelMm - (loadedRadiusMm * Math.Cos(double.DegreesToRadians(corner.CamberDeg))),
-        CamberRangeDeg = UncertaintyPart.Of(corner.Camber),
+        CamberRangeDeg = UncertaintyResponse.Of(corner.Camber),
     };
 }

@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 
@@ -8,13 +9,13 @@ public sealed record SlotDocument
 {
     /// <summary>The least movement; usually negative or 0.</summary>
     [JsonRequired]
-    [Limits(-100, 100)]
+    [Range(-100, 100)]
     [Sample(-5.0)]
     public double Minimum { get; set; }
 
     /// <summary>The greatest movement.</summary>
     [JsonRequired]
-    [Limits(-100, 100)]
+    [Range(-100, 100)]
     [Sample(12.0)]
     public double Maximum { get; set; }
 }

@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using SetupService.Api.Http.Contract;
 
 namespace SetupService.Api.Geometry.Adjusting;
@@ -12,7 +13,7 @@ public sealed record TopMountLimitsDocument
     public SlotDocument? Rearward { get; set; }
 
     /// <summary>How far outboard the tyre's top may move before it meets the arch.</summary>
-    [Limits(0, 200)]
+    [Range(0, 200)]
     [Sample(10.0)]
     public double? ArchGap { get; set; }
 }

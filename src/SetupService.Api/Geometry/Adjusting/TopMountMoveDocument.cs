@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 
@@ -8,13 +9,13 @@ public sealed record TopMountMoveDocument
 {
     /// <summary>Inboard; negative = outboard.</summary>
     [JsonRequired]
-    [Limits(-100, 100)]
+    [Range(-100, 100)]
     [Sample(8.0)]
     public double Inboard { get; set; }
 
     /// <summary>Rearward; negative = forward.</summary>
     [JsonRequired]
-    [Limits(-100, 100)]
+    [Range(-100, 100)]
     [Sample(0.0)]
     public double Rearward { get; set; }
 }

@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using SetupService.Api.Http.Contract;
 
 namespace SetupService.Api.Geometry.Adjusting;
@@ -19,7 +20,7 @@ public sealed record TopMountMoveRequest : CornerRequest
     public bool? ResetToe { get; set; }
 
     /// <summary>Standard error of one camber reading of a measured suspension; 0.1 where left out.</summary>
-    [Limits(0.001, 2)]
+    [Range(0.001, 2)]
     [Sample(0.1)]
     public double? GaugeErrorDeg { get; set; }
 }

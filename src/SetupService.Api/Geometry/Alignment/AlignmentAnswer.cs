@@ -1,5 +1,5 @@
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 
 namespace SetupService.Api.Geometry.Alignment;
 
@@ -35,7 +35,7 @@ public sealed record AlignmentAnswer
     public required double MeasuringDiameterMm { get; init; }
 
     /// <summary>The figures left null, each by its JSON Pointer in this answer, and the readings it lacks by theirs in the request.</summary>
-    public required UnknownPart[] Unknown { get; init; }
+    public required UnknownResponse[] Unknown { get; init; }
 
     /// <summary>The page under /docs/methods that derives every figure.</summary>
     [Sample("alignment")]
@@ -46,8 +46,8 @@ public sealed record AlignmentAnswer
     public required string Edition { get; init; }
 
     /// <summary>What was taken although nobody gave it.</summary>
-    public required AssumptionPart[] Assumptions { get; init; }
+    public required AssumptionResponse[] Assumptions { get; init; }
 
     /// <summary>What can hurt somebody who acts on the answer.</summary>
-    public required CautionPart[] Cautions { get; init; }
+    public required CautionResponse[] Cautions { get; init; }
 }

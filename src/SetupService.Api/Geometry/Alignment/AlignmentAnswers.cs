@@ -1,4 +1,4 @@
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Geometry.Alignment;
 using SetupService.Domain.Suspension.Sweep;
@@ -26,8 +26,8 @@ internal static class AlignmentAnswers
             Unknown = AlignmentGaps.Of(request, figures),
             Method = "alignment",
             Edition = Edition.Current,
-            Assumptions = request.MeasuringDiameterMm is null ? AssumptionPart.Of([GeometryAssumptions.MeasuringDiameter]) : [],
-            Cautions = CautionPart.Of(AlignmentCautions.For(figures)),
+            Assumptions = request.MeasuringDiameterMm is null ? AssumptionResponse.Of([GeometryAssumptions.MeasuringDiameter]) : [],
+            Cautions = CautionResponse.Of(AlignmentCautions.For(figures)),
         };
     }
 
@@ -51,6 +51,6 @@ internal static class AlignmentAnswers
     // Its sentences hold degrees only, which no choice of units changes.
     private static IncludedAngleHintPart? Hint(in AxleAngles axle) =>
         axle.Hint is { } hint && IncludedAngleWords.Explain(axle, UnitSystem.Metric) is { } text
-            ? new IncludedAngleHintPart { Hint = (IncludedAngleHintWord)hint, Text = text }
+            ? new IncludedAngleHintPart { Hint = hint, Text = text }
             : null;
 }

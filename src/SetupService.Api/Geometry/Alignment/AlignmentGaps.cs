@@ -1,4 +1,4 @@
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Geometry.Alignment;
 
 namespace SetupService.Api.Geometry.Alignment;
@@ -7,9 +7,9 @@ namespace SetupService.Api.Geometry.Alignment;
 internal static class AlignmentGaps
 {
     /// <summary>The gaps, in the order of the answer.</summary>
-    public static UnknownPart[] Of(AlignmentRequest request, in AlignmentFigures figures)
+    public static UnknownResponse[] Of(AlignmentRequest request, in AlignmentFigures figures)
     {
-        var gaps = new List<UnknownPart>();
+        var gaps = new List<UnknownResponse>();
         AddAxle(gaps, "/front", figures.Front);
         AddAxle(gaps, "/rear", figures.Rear);
 
@@ -23,7 +23,7 @@ internal static class AlignmentGaps
         return [.. gaps];
     }
 
-    private static void AddAxle(List<UnknownPart> gaps, string axle, in AxleAngles angles)
+    private static void AddAxle(List<UnknownResponse> gaps, string axle, in AxleAngles angles)
     {
         var (left, right) = (axle + "/left", axle + "/right");
         Add(gaps, axle + "/totalToe", Toe(left, angles.Left), Toe(right, angles.Right));
@@ -36,7 +36,7 @@ internal static class AlignmentGaps
         AddWheel(gaps, right, angles.Right);
     }
 
-    private static void AddWheel(List<UnknownPart> gaps, string wheel, in WheelAngles angles)
+    private static void AddWheel(List<UnknownResponse> gaps, string wheel, in WheelAngles angles)
     {
         Add(gaps, wheel + "/toe", Toe(wheel, angles));
         Add(gaps, wheel + "/includedAngleDeg", Camber(wheel, angles), Inclination(wheel, angles));
@@ -49,7 +49,7 @@ internal static class AlignmentGaps
     private static (string Input, double? Value) Inclination(string wheel, in WheelAngles angles) =>
         (wheel + "/steeringAxisInclinationDeg", angles.SteeringAxisInclinationDeg);
 
-    private static void Add(List<UnknownPart> gaps, string output, params ReadOnlySpan<(string Input, double? Value)> inputs)
+    private static void Add(List<UnknownResponse> gaps, string output, params ReadOnlySpan<(string Input, double? Value)> inputs)
     {
         var missing = new List<string>();
         foreach (var (input, value) in inputs)
@@ -57,6 +57,6 @@ internal static class AlignmentGaps
             if (value is null) missing.Add(input);
         }
 
-        if (missing.Count > 0) gaps.Add(new UnknownPart { Output = output, Reason = Needs.Of(missing) });
+        if (missing.Count > 0) gaps.Add(new UnknownResponse { Output = output, Reason = Needs.Of(missing) });
     }
 }

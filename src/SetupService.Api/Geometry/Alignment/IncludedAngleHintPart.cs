@@ -1,4 +1,5 @@
 using SetupService.Api.Http.Contract;
+using SetupService.Domain.Geometry.Alignment;
 
 namespace SetupService.Api.Geometry.Alignment;
 
@@ -7,7 +8,7 @@ public sealed record IncludedAngleHintPart
 {
     /// <summary>Where to look first.</summary>
     [Sample("noDifference")]
-    public required IncludedAngleHintWord Hint { get; init; }
+    public required IncludedAngleHint Hint { get; init; }
 
     /// <summary>The hint as sentences, with the figures of the case.</summary>
     [Sample("Left and right differ by 0.10° in steering-axis inclination and by 0.20° in included angle. That is within the 0.50° in which sides count as equal; it does not show that parts are sound.")]

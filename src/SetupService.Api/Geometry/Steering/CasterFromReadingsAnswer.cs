@@ -1,5 +1,5 @@
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 
 namespace SetupService.Api.Geometry.Steering;
 
@@ -15,7 +15,7 @@ public sealed record CasterFromReadingsAnswer
     public required double CasterStandardErrorDeg { get; init; }
 
     /// <summary>The caster with its 90 % range.</summary>
-    public required UncertaintyPart CasterRangeDeg { get; init; }
+    public required UncertaintyResponse CasterRangeDeg { get; init; }
 
     /// <summary>Steering-axis inclination; positive = the axis' top inboard.</summary>
     [Sample(12.9)]
@@ -26,7 +26,7 @@ public sealed record CasterFromReadingsAnswer
     public required double SteeringAxisInclinationStandardErrorDeg { get; init; }
 
     /// <summary>The inclination with its 90 % range.</summary>
-    public required UncertaintyPart SteeringAxisInclinationRangeDeg { get; init; }
+    public required UncertaintyResponse SteeringAxisInclinationRangeDeg { get; init; }
 
     /// <summary>Camber with the wheel straight ahead, by the fit; negative = top leaning to the car's centre.</summary>
     [Sample(-0.71)]
@@ -37,7 +37,7 @@ public sealed record CasterFromReadingsAnswer
     public required double CamberAheadStandardErrorDeg { get; init; }
 
     /// <summary>The camber straight ahead with its 90 % range.</summary>
-    public required UncertaintyPart CamberAheadRangeDeg { get; init; }
+    public required UncertaintyResponse CamberAheadRangeDeg { get; init; }
 
     /// <summary>Each reading beside what the fit says, in the order sent.</summary>
     public required FittedReadingPart[] Readings { get; init; }
@@ -50,7 +50,7 @@ public sealed record CasterFromReadingsAnswer
     public required CasterApproximationsPart Approximations { get; init; }
 
     /// <summary>The figures left null, and why.</summary>
-    public required UnknownPart[] Unknown { get; init; }
+    public required UnknownResponse[] Unknown { get; init; }
 
     /// <summary>The page under /docs/methods that derives every figure.</summary>
     [Sample("caster-from-readings")]
@@ -61,8 +61,8 @@ public sealed record CasterFromReadingsAnswer
     public required string Edition { get; init; }
 
     /// <summary>What was taken although nobody gave it.</summary>
-    public required AssumptionPart[] Assumptions { get; init; }
+    public required AssumptionResponse[] Assumptions { get; init; }
 
     /// <summary>What can hurt somebody who acts on the answer.</summary>
-    public required CautionPart[] Cautions { get; init; }
+    public required CautionResponse[] Cautions { get; init; }
 }

@@ -1,4 +1,4 @@
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Geometry;
 using SetupService.Domain.Suspension.Steering;
@@ -13,13 +13,13 @@ internal static class CasterFromReadingsAnswers
     {
         CasterDeg = fit.CasterDeg,
         CasterStandardErrorDeg = fit.CasterStandardErrorDeg,
-        CasterRangeDeg = UncertaintyPart.Of(fit.Caster),
+        CasterRangeDeg = UncertaintyResponse.Of(fit.Caster),
         SteeringAxisInclinationDeg = fit.SteeringAxisInclinationDeg,
         SteeringAxisInclinationStandardErrorDeg = fit.InclinationStandardErrorDeg,
-        SteeringAxisInclinationRangeDeg = UncertaintyPart.Of(fit.Inclination),
+        SteeringAxisInclinationRangeDeg = UncertaintyResponse.Of(fit.Inclination),
         CamberAheadDeg = fit.CamberAheadDeg,
         CamberAheadStandardErrorDeg = fit.CamberAheadStandardErrorDeg,
-        CamberAheadRangeDeg = UncertaintyPart.Of(fit.CamberAhead),
+        CamberAheadRangeDeg = UncertaintyResponse.Of(fit.CamberAhead),
         Readings = Fitted(fit, readings, SteerSweepReading.Side(request.Side)),
         ResidualStandardDeviationDeg = fit.ResidualStandardDeviationDeg,
         Approximations = new CasterApproximationsPart
@@ -31,8 +31,8 @@ internal static class CasterFromReadingsAnswers
         Unknown = Unknown(result, fit),
         Method = "caster-from-readings",
         Edition = Edition.Current,
-        Assumptions = AssumptionPart.Of(SteeringAssumptions.Of(request)),
-        Cautions = CautionPart.Of(SteeringCautions.For(fit)),
+        Assumptions = AssumptionResponse.Of(SteeringAssumptions.Of(request)),
+        Cautions = CautionResponse.Of(SteeringCautions.For(fit)),
     };
 
     private static FittedReadingPart[] Fitted(in CasterFit fit, ReadOnlySpan<SteerReading> readings, WheelSide side)
@@ -53,17 +53,17 @@ internal static class CasterFromReadingsAnswers
         return parts;
     }
 
-    private static UnknownPart[] Unknown(in CasterReadings result, in CasterFit fit)
+    private static UnknownResponse[] Unknown(in CasterReadings result, in CasterFit fit)
     {
-        var list = new List<UnknownPart>();
+        var list = new List<UnknownResponse>();
         if (fit.ResidualStandardDeviationDeg is null) Add(list, "needs a fourth reading: three are met exactly", "residualStandardDeviationDeg");
         if (result.WorkshopRuleCasterDeg is null) Add(list, "needs readings at 20° ± 1° to either side", "workshopRuleCasterDeg");
         if (result.PairRuleCasterDeg is null) Add(list, "needs readings at 5° or more to either side whose angles differ in size by no more than 1°", "pairRuleCasterDeg", "pairRuleSteerDeg");
         return [.. list];
     }
 
-    private static void Add(List<UnknownPart> list, string reason, params ReadOnlySpan<string> outputs)
+    private static void Add(List<UnknownResponse> list, string reason, params ReadOnlySpan<string> outputs)
     {
-        foreach (var output in outputs) list.Add(new UnknownPart { Output = output, Reason = reason });
+        foreach (var output in outputs) list.Add(new UnknownResponse { Output = output, Reason = reason });
     }
 }

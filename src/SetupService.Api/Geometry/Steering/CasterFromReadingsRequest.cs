@@ -1,6 +1,8 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Vehicles;
+using SetupService.Domain.Suspension.Steering;
 
 namespace SetupService.Api.Geometry.Steering;
 
@@ -9,7 +11,7 @@ public sealed record CasterFromReadingsRequest
 {
     /// <summary>The side the wheel is on; left where left out.</summary>
     [Sample("left")]
-    public WheelSideWord? Side { get; set; }
+    public WheelSide? Side { get; set; }
 
     /// <summary>The readings, in any order, at three different steer angles or more; best about 20° to either side and straight ahead.</summary>
     [JsonRequired]
@@ -17,7 +19,7 @@ public sealed record CasterFromReadingsRequest
     public SteerReadingDocument[] Readings { get; set; } = [];
 
     /// <summary>Standard error of one camber reading; 0.1 where left out.</summary>
-    [Limits(0.001, 2)]
+    [Range(0.001, 2)]
     [Sample(0.1)]
     public double? GaugeErrorDeg { get; set; }
 }

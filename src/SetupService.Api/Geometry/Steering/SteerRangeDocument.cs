@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 using SetupService.Domain.Suspension.Sweep;
@@ -9,19 +10,19 @@ public sealed record SteerRangeDocument
 {
     /// <summary>First value.</summary>
     [JsonRequired]
-    [Limits(-60, 60)]
+    [Range(-60, 60)]
     [Sample(-30.0)]
     public double From { get; set; }
 
     /// <summary>The end, itself a value where the step meets it.</summary>
     [JsonRequired]
-    [Limits(-60, 60)]
+    [Range(-60, 60)]
     [Sample(30.0)]
     public double To { get; set; }
 
     /// <summary>From one value to the next; its sign leads from the one end to the other.</summary>
     [JsonRequired]
-    [Limits(-120, 120)]
+    [Range(-120, 120)]
     [Sample(5.0)]
     public double Step { get; set; }
 

@@ -1,4 +1,4 @@
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Geometry;
 using SetupService.Domain.Suspension.Steering;
@@ -32,8 +32,8 @@ internal static class SteerSweepAnswers
             Unknown = Unknown(SteerSweepReading.Missing(request)),
             Method = "steer-sweep",
             Edition = Edition.Current,
-            Assumptions = AssumptionPart.Of(SteeringAssumptions.Of(request)),
-            Cautions = CautionPart.Of(SteeringCautions.ForSweep),
+            Assumptions = AssumptionResponse.Of(SteeringAssumptions.Of(request)),
+            Cautions = CautionResponse.Of(SteeringCautions.ForSweep),
         };
     }
 
@@ -52,10 +52,10 @@ internal static class SteerSweepAnswers
     private static UnreachableSteerPart Part(SteerLimits? limits, double steerDeg) =>
         new() { SteerDeg = steerDeg, Reason = SteerWords.Unreachable(limits, steerDeg) };
 
-    private static UnknownPart[] Unknown(string[] missing)
+    private static UnknownResponse[] Unknown(string[] missing)
     {
         if (missing.Length == 0) return [];
         var reason = Needs.Of(missing);
-        return Array.ConvertAll(OnTheGround, output => new UnknownPart { Output = output, Reason = reason });
+        return Array.ConvertAll(OnTheGround, output => new UnknownResponse { Output = output, Reason = reason });
     }
 }

@@ -18,7 +18,7 @@ internal static class SteerSweepReading
     };
 
     /// <summary>The side the wheel is on.</summary>
-    public static WheelSide Side(WheelSideWord? side) => (WheelSide)(side ?? WheelSideWord.Left);
+    public static WheelSide Side(WheelSide? side) => side ?? WheelSide.Left;
 
     /// <summary>The members that place the wheel on its axis and were not given.</summary>
     public static string[] Missing(SteerSweepRequest request)

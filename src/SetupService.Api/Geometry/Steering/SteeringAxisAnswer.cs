@@ -1,5 +1,5 @@
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 
 namespace SetupService.Api.Geometry.Steering;
 
@@ -49,8 +49,8 @@ public sealed record SteeringAxisAnswer
     public required string Edition { get; init; }
 
     /// <summary>What was taken although nobody gave it.</summary>
-    public required AssumptionPart[] Assumptions { get; init; }
+    public required AssumptionResponse[] Assumptions { get; init; }
 
     /// <summary>What can hurt somebody who acts on the answer.</summary>
-    public required CautionPart[] Cautions { get; init; }
+    public required CautionResponse[] Cautions { get; init; }
 }

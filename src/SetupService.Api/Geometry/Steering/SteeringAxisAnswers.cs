@@ -1,4 +1,4 @@
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Geometry;
@@ -12,8 +12,8 @@ internal static class SteeringAxisAnswers
     /// <summary>The answer to a request without contradictions.</summary>
     public static SteeringAxisAnswer Of(SteeringAxisRequest request)
     {
-        var axis = SteeringAxis.Through(SuspensionReading.Read(request.Lower), SuspensionReading.Read(request.Upper));
-        var wheel = WheelPlane.At(SuspensionReading.Read(request.WheelCentre), request.CamberDeg, request.ToeDeg);
+        var axis = SteeringAxis.Through(SuspensionMapper.Read(request.Lower), SuspensionMapper.Read(request.Upper));
+        var wheel = WheelPlane.At(SuspensionMapper.Read(request.WheelCentre), request.CamberDeg, request.ToeDeg);
         var figures = SteeringAxisFigures.Of(axis, wheel, request.LoadedRadiusMm);
         return new SteeringAxisAnswer
         {
@@ -28,8 +28,8 @@ internal static class SteeringAxisAnswers
             ContactCentre = PointPart.Of(figures.Contact),
             Method = "steering-axis",
             Edition = Edition.Current,
-            Assumptions = AssumptionPart.Of([GeometryAssumptions.ThinTyre]),
-            Cautions = CautionPart.Of(SteeringCautions.For(figures)),
+            Assumptions = AssumptionResponse.Of([GeometryAssumptions.ThinTyre]),
+            Cautions = CautionResponse.Of(SteeringCautions.For(figures)),
         };
     }
 }

@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Vehicles;
@@ -21,19 +22,19 @@ public sealed record SteeringAxisRequest
 
     /// <summary>Height of the wheel centre above the ground at no camber.</summary>
     [JsonRequired]
-    [Limits(150, 600)]
+    [Range(150, 600)]
     [Sample(302.0)]
     public double LoadedRadiusMm { get; set; }
 
     /// <summary>Camber; negative = top leaning to the car's centre.</summary>
     [JsonRequired]
-    [Limits(-15, 15)]
+    [Range(-15, 15)]
     [Sample(-0.7)]
     public double CamberDeg { get; set; }
 
     /// <summary>Toe of this wheel; positive = toe-in.</summary>
     [JsonRequired]
-    [Limits(-5, 5)]
+    [Range(-5, 5)]
     [Sample(0.08)]
     public double ToeDeg { get; set; }
 }

@@ -16,7 +16,7 @@ public sealed class SteeringAxisRules : AbstractValidator<SteeringAxisRequest>
         if (request is not { Lower: { } lower, Upper: { } upper, WheelCentre: { } centre }) return;
 
         // Each of them is a point against the lower one.
-        var found = SteeringAxisContradictions.Of(SuspensionReading.Read(lower), SuspensionReading.Read(upper), SuspensionReading.Read(centre));
+        var found = SteeringAxisContradictions.Of(SuspensionMapper.Read(lower), SuspensionMapper.Read(upper), SuspensionMapper.Read(centre));
         foreach (var one in found)
         {
             if (!context.IsRefused(nameof(request.Lower)) && !context.IsRefused(one.Member)) context.Add(one.Member, FaultCodes.Inconsistent, one.Message);

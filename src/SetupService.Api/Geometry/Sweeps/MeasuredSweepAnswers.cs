@@ -1,4 +1,4 @@
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Geometry;
 using SetupService.Domain.Suspension.Readings;
@@ -29,11 +29,11 @@ internal static class MeasuredSweepAnswers
             ReachableTravelMm = missed.Count == 0
                 ? null
                 : new ReachableTravelPart { From = corner.FirstMm - CamberCurve.ExtensionMm, To = corner.LastMm + CamberCurve.ExtensionMm },
-            Unknown = [.. MeasuredGaps.OfSweep(corner, request.TrackMm).Select(gap => new UnknownPart { Output = gap.Output, Reason = gap.Reason })],
+            Unknown = [.. MeasuredGaps.OfSweep(corner, request.TrackMm).Select(gap => new UnknownResponse { Output = gap.Output, Reason = gap.Reason })],
             Method = "measured-corner",
             Edition = Edition.Current,
-            Assumptions = AssumptionPart.Of(Assumptions(request, corner)),
-            Cautions = CautionPart.Of(GeometryCautions.ForSweep),
+            Assumptions = AssumptionResponse.Of(Assumptions(request, corner)),
+            Cautions = CautionResponse.Of(GeometryCautions.ForSweep),
         };
     }
 
@@ -104,7 +104,7 @@ internal static class MeasuredSweepAnswers
             OtherSteerDeg = toe?.Value,
             AckermannPct = null,
             TurningCircleM = null,
-            CamberRangeDeg = UncertaintyPart.Of(camber),
+            CamberRangeDeg = UncertaintyResponse.Of(camber),
         };
     }
 }

@@ -1,5 +1,6 @@
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Answers;
+using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Geometry.Sweeps;
 
@@ -36,5 +37,5 @@ internal static class SweepChartWords
         return notes;
     }
 
-    private static string Axle(Axle? axle) => axle switch { Vehicles.Axle.Front => ", front", Vehicles.Axle.Rear => ", rear", _ => "" };
+    private static string Axle(CarAxle? axle) => axle switch { CarAxle.Front => ", front", CarAxle.Rear => ", rear", _ => "" };
 }

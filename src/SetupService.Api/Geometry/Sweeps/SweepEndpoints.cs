@@ -59,7 +59,7 @@ internal static class SweepEndpoints
             problem = body.Refuse();
         else if (MeasuredInputs.TryRead(request.Suspension, request.Alignment, request.GaugeErrorDeg, out var measured))
             problem = OfReadings(request, measured, query, out answer);
-        else if (SuspensionReading.Read(request.Suspension) is { } suspension)
+        else if (SuspensionMapper.Read(request.Suspension) is { } suspension)
             problem = OfPoints(request, suspension, query, cancellation, out answer);
         else
             problem = body.Refuse();

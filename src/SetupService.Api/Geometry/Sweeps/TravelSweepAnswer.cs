@@ -1,5 +1,5 @@
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 
 namespace SetupService.Api.Geometry.Sweeps;
 
@@ -16,7 +16,7 @@ public sealed record TravelSweepAnswer
     public required ReachableTravelPart? ReachableTravelMm { get; init; }
 
     /// <summary>The figures left null, in every row unless said otherwise, and why.</summary>
-    public required UnknownPart[] Unknown { get; init; }
+    public required UnknownResponse[] Unknown { get; init; }
 
     /// <summary>The page under /docs/methods that derives every figure.</summary>
     [Sample("travel-sweep")]
@@ -27,8 +27,8 @@ public sealed record TravelSweepAnswer
     public required string Edition { get; init; }
 
     /// <summary>What was taken although nobody gave it.</summary>
-    public required AssumptionPart[] Assumptions { get; init; }
+    public required AssumptionResponse[] Assumptions { get; init; }
 
     /// <summary>What can hurt somebody who acts on the answer.</summary>
-    public required CautionPart[] Cautions { get; init; }
+    public required CautionResponse[] Cautions { get; init; }
 }

@@ -1,4 +1,4 @@
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Geometry;
 using SetupService.Domain.Suspension.Kinematics;
@@ -36,11 +36,11 @@ internal static class TravelSweepAnswers
             Rows = rows,
             Unreachable = [.. unreachable],
             ReachableTravelMm = unreachable.Count == 0 ? null : Part(ReachableTravel.Of(corner)),
-            Unknown = [.. SweepGaps.Of(corner, axle).Concat(RowGaps.Of(rows, corner.HasRack)).Select(gap => new UnknownPart { Output = gap.Output, Reason = gap.Reason })],
+            Unknown = [.. SweepGaps.Of(corner, axle).Concat(RowGaps.Of(rows, corner.HasRack)).Select(gap => new UnknownResponse { Output = gap.Output, Reason = gap.Reason })],
             Method = "travel-sweep",
             Edition = Edition.Current,
-            Assumptions = AssumptionPart.Of(assumptions),
-            Cautions = CautionPart.Of(GeometryCautions.ForSweep),
+            Assumptions = AssumptionResponse.Of(assumptions),
+            Cautions = CautionResponse.Of(GeometryCautions.ForSweep),
         };
     }
 

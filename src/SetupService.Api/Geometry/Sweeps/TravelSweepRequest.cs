@@ -1,6 +1,8 @@
 using System.Text.Json.Serialization;
+using System.ComponentModel.DataAnnotations;
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Vehicles;
+using SetupService.Domain.Suspension.Points;
+using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Geometry.Sweeps;
 
@@ -16,24 +18,24 @@ public sealed record TravelSweepRequest : CornerRequest
 
     /// <summary>How both wheels move; only a twist beam tells the difference. Parallel where left out.</summary>
     [Sample("parallel")]
-    public AxleMotionWord? Motion { get; set; }
+    public AxleMotion? Motion { get; set; }
 
     /// <summary>Which axle; needed for what braking and driving do.</summary>
     [Sample("front")]
-    public Axle? Axle { get; set; }
+    public CarAxle? Axle { get; set; }
 
     /// <summary>Distance between the axles.</summary>
-    [Limits(1500, 4500)]
+    [Range(1500, 4500)]
     [Sample(2570.0)]
     public double? WheelbaseMm { get; set; }
 
     /// <summary>Height of the whole car's centre of gravity above the ground.</summary>
-    [Limits(100, 2000)]
+    [Range(100, 2000)]
     [Sample(505.0)]
     public double? CentreOfGravityHeightMm { get; set; }
 
     /// <summary>Share of the braking force at the front axle.</summary>
-    [Limits(0, 100)]
+    [Range(0, 100)]
     [Sample(66.0)]
     public double? BrakeShareFrontPct { get; set; }
 
@@ -42,17 +44,17 @@ public sealed record TravelSweepRequest : CornerRequest
     public DrivenAxle? DrivenAxle { get; set; }
 
     /// <summary>Diameter at which toe is told in mm; 400 where left out.</summary>
-    [Limits(200, 1000)]
+    [Range(200, 1000)]
     [Sample(406.4)]
     public double? MeasuringDiameterMm { get; set; }
 
     /// <summary>Distance between the contact centres of left and right; only a measured suspension needs it, for camber per degree of roll.</summary>
-    [Limits(900, 2200)]
+    [Range(900, 2200)]
     [Sample(1510.0)]
     public double? TrackMm { get; set; }
 
     /// <summary>Standard error of one camber reading of a measured suspension; 0.1 where left out.</summary>
-    [Limits(0.001, 2)]
+    [Range(0.001, 2)]
     [Sample(0.1)]
     public double? GaugeErrorDeg { get; set; }
 }

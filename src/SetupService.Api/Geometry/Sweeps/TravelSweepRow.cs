@@ -1,5 +1,5 @@
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 
 namespace SetupService.Api.Geometry.Sweeps;
 
@@ -131,5 +131,5 @@ public sealed record TravelSweepRow
     public required double? TurningCircleM { get; init; }
 
     /// <summary>Camber with what the gauge's error makes of it; only of a measured suspension, else null.</summary>
-    public required UncertaintyPart? CamberRangeDeg { get; init; }
+    public required UncertaintyResponse? CamberRangeDeg { get; init; }
 }

@@ -29,7 +29,7 @@ internal static class ViewEndpoints
     {
         if (body.Value is not { } request)
             return body.Problem!;
-        if (!Rules.Validate(request).IsValid || SuspensionReading.Read(request.Suspension) is not { } suspension)
+        if (!Rules.Validate(request).IsValid || SuspensionMapper.Read(request.Suspension) is not { } suspension)
             return body.Refuse();
 
         var corner = MechanismBuilder.Build(SweepInputs.Setting(suspension, request.Alignment, request.LoadedRadiusMm, request.Motion));

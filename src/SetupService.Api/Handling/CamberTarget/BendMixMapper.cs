@@ -1,9 +1,9 @@
 using System.Globalization;
-using nietras.SeparatedValues;
 using SetupService.Api.Handling.Cornering;
 using SetupService.Api.Http.Faults;
 using SetupService.Domain.Handling.CamberTarget;
 using SetupService.Domain.Handling.Cornering;
+using nietras.SeparatedValues;
 
 namespace SetupService.Api.Handling.CamberTarget;
 
@@ -49,10 +49,10 @@ internal sealed class BendMixMapper
 
     public static BendMixMapper Map(CamberTargetRequest request) => new(request);
 
-    private void Add(string place, double lateralG, double share, double? radiusM, double? speedKmh, TurnWord? turn, string where = "")
+    private void Add(string place, double lateralG, double share, double? radiusM, double? speedKmh, TurnDirection? turn, string where = "")
     {
         if (radiusM is null && speedKmh is null) (radiusM, speedKmh) = (_request.CornerRadiusM, _request.SpeedKmh);
-        var way = (TurnDirection)(turn ?? _request.Turn ?? TurnWord.Left);
+        var way = turn ?? _request.Turn ?? TurnDirection.Left;
         if (radiusM is null && speedKmh is null)
         {
             var lacks = place is "LateralG" or "HistogramCsv" ? "CornerRadiusM" : place + ".CornerRadiusM";
@@ -143,17 +143,17 @@ internal sealed class BendMixMapper
         return null;
     }
 
-    private TurnWord? Turn(SepReader.Row row, IReadOnlyList<string> names, double? signed, bool isSigned, int line)
+    private TurnDirection? Turn(SepReader.Row row, IReadOnlyList<string> names, double? signed, bool isSigned, int line)
     {
         var column = names.ToList().IndexOf("turn");
-        if (column < 0) return !isSigned ? null : signed < 0 ? TurnWord.Right : TurnWord.Left;
+        if (column < 0) return !isSigned ? null : signed < 0 ? TurnDirection.Right : TurnDirection.Left;
         var text = row[column].ToString();
         if (signed < 0) Csv(line, "lateralG is negative beside a column turn; leave its sign out, or the column.");
         switch (text)
         {
             case "": return null;
-            case "left": return TurnWord.Left;
-            case "right": return TurnWord.Right;
+            case "left": return TurnDirection.Left;
+            case "right": return TurnDirection.Right;
             default:
                 Csv(line, $"turn is {TokenText.Quote(text)}; it must be one of: left, right.");
                 return null;

@@ -1,5 +1,5 @@
-using SetupService.Api.Handling.Cornering;
 using SetupService.Api.Http.Contract;
+using SetupService.Domain.Handling.Cornering;
 
 namespace SetupService.Api.Handling.CamberTarget;
 
@@ -16,7 +16,7 @@ public sealed record BendMixResponse
 
     /// <summary>Which way.</summary>
     [Sample("left")]
-    public required TurnWord Turn { get; init; }
+    public required TurnDirection Turn { get; init; }
 
     /// <summary>Inclination to the road.</summary>
     [Sample(0.3)]

@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 
@@ -8,13 +9,13 @@ public sealed record CamberRangeDocument
 {
     /// <summary>The most negative.</summary>
     [JsonRequired]
-    [Limits(-15, 15)]
+    [Range(-15, 15)]
     [Sample(-2.5)]
     public double Minimum { get; set; }
 
     /// <summary>The least negative.</summary>
     [JsonRequired]
-    [Limits(-15, 15)]
+    [Range(-15, 15)]
     [Sample(-0.5)]
     public double Maximum { get; set; }
 }

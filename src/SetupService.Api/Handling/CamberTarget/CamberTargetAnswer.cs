@@ -1,5 +1,5 @@
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 
 namespace SetupService.Api.Handling.CamberTarget;
 
@@ -11,7 +11,7 @@ public sealed record CamberTargetAnswer
     public required double StaticCamberDeg { get; init; }
 
     /// <summary>The range it lies in by what the inputs leave open.</summary>
-    public required UncertaintyPart Interval { get; init; }
+    public required UncertaintyResponse Interval { get; init; }
 
     /// <summary>The left wheel by right turns alone; null where there are none.</summary>
     [Sample(-2.5)]
@@ -64,7 +64,7 @@ public sealed record CamberTargetAnswer
     public required string[] Summary { get; init; }
 
     /// <summary>What is null above, and why.</summary>
-    public required UnknownPart[] Unknown { get; init; }
+    public required UnknownResponse[] Unknown { get; init; }
 
     /// <summary>Key of the method page.</summary>
     [Sample("camber-target")]
@@ -75,8 +75,8 @@ public sealed record CamberTargetAnswer
     public required string Edition { get; init; }
 
     /// <summary>What was used although nobody gave it.</summary>
-    public required AssumptionPart[] Assumptions { get; init; }
+    public required AssumptionResponse[] Assumptions { get; init; }
 
     /// <summary>What can hurt somebody.</summary>
-    public required CautionPart[] Cautions { get; init; }
+    public required CautionResponse[] Cautions { get; init; }
 }

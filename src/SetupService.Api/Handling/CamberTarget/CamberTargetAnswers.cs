@@ -1,5 +1,5 @@
 using SetupService.Api.Handling.Cornering;
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.CamberTarget;
 using SetupService.Domain.Handling.Cars;
@@ -19,13 +19,13 @@ internal static class CamberTargetAnswers
     {
         var target = request.TargetInclinationDeg ?? 0;
         var wanted = result.StaticCamberDeg.Value;
-        var at = (CarAxle)request.Axle;
+        var at = request.Axle;
         var input = HandlingInputs.For(at).Camber;
         var straight = Straight(vehicle, reading.Car, at, wanted);
         return new CamberTargetAnswer
         {
             StaticCamberDeg = wanted,
-            Interval = UncertaintyPart.Of(result.StaticCamberDeg),
+            Interval = UncertaintyResponse.Of(result.StaticCamberDeg),
             LeftByRightTurnsDeg = result.LeftDeg,
             RightByLeftTurnsDeg = result.RightDeg,
             MeanInclinationNowDeg = result.MeanInclinationNowDeg,
@@ -44,7 +44,7 @@ internal static class CamberTargetAnswers
             Method = "camber-target",
             Edition = Edition.Current,
             Assumptions = [.. Assumptions(request, vehicle, reading, corners, result)],
-            Cautions = CautionPart.Of(CamberTargetCautions.Build(wanted)),
+            Cautions = CautionResponse.Of(CamberTargetCautions.Build(wanted)),
         };
     }
 
@@ -87,7 +87,7 @@ internal static class CamberTargetAnswers
     {
         LateralG = one.Corner.Demand.LateralG,
         CornerRadiusM = one.Corner.Demand.RadiusM,
-        Turn = (TurnWord)one.Turn,
+        Turn = one.Turn,
         InclinationDeg = one.InclinationAngleDeg,
         LoadN = one.LoadN,
         SlipDeg = one.SlipDeg,
@@ -111,7 +111,7 @@ internal static class CamberTargetAnswers
         };
     }
 
-    private static IEnumerable<UnknownPart> Gaps(CamberTargetResult result, StraightPart? straight, CarAxle at)
+    private static IEnumerable<UnknownResponse> Gaps(CamberTargetResult result, StraightPart? straight, CarAxle at)
     {
         if (result.LeftDeg is null) yield return Gap("leftByRightTurnsDeg", "no right turn is asked for");
         if (result.RightDeg is null) yield return Gap("rightByLeftTurnsDeg", "no left turn is asked for");
@@ -133,14 +133,14 @@ internal static class CamberTargetAnswers
             yield return Gap("straightNow", "needs the tyre's marking");
         }
 
-        static UnknownPart Gap(string output, string reason) => new() { Output = output, Reason = reason };
+        static UnknownResponse Gap(string output, string reason) => new() { Output = output, Reason = reason };
     }
 
-    private static IEnumerable<AssumptionPart> Assumptions(
+    private static IEnumerable<AssumptionResponse> Assumptions(
         CamberTargetRequest request, Vehicle vehicle, ResolvedHandlingCar reading, BendMixMapper corners, CamberTargetResult result)
     {
         foreach (var one in reading.Assumed) yield return Scalar(one, result);
-        foreach (var one in CorneringAssumptions.Build(reading, result.PeakScale, result.PeakScale, request.HeldLateralG)) yield return AssumptionPart.Of(one);
+        foreach (var one in CorneringAssumptions.Build(reading, result.PeakScale, result.PeakScale, request.HeldLateralG)) yield return AssumptionResponse.Of(one);
         if (request.TargetInclinationDeg is null)
             yield return Part("/targetInclinationDeg", 0, null, "from memory: a loaded radial usually likes 0 to −3° to the road", "The tread is to stand flat; what this tyre likes best nobody said.");
         if (corners.IsTurnAssumed)
@@ -148,25 +148,25 @@ internal static class CamberTargetAnswers
         if (request.LateralG is null && Math.Abs(corners.ShareSum - 100) > 0.5)
             yield return Part(request.Corners is null ? "/histogramCsv" : "/corners", corners.ShareSum, null, "the request", "The shares do not make 100; they are taken as ratios.");
         yield return Part("/corners", null, "weighted by load times slip times time", "work of the tread against the road", "A corner counts by the work the outer tyre does in it; how closely lateral acceleration (0.03 g) and radius (10 %) are known is common practice, no source.");
-        if (vehicle.At((CarAxle)request.Axle).Tyre is { } tyre)
+        if (vehicle.At(request.Axle).Tyre is { } tyre)
         {
             var tread = TreadWidth.Mm(tyre);
-            yield return Part($"/vehicle/{(request.Axle == Vehicles.Axle.Front ? "front" : "rear")}/tyre", tread.Value, null, tread.Source, "Value is the width of the tread on the road in mm; with it the load moves across the tread on the straight.");
+            yield return Part($"/vehicle/{(request.Axle == CarAxle.Front ? "front" : "rear")}/tyre", tread.Value, null, tread.Source, "Value is the width of the tread on the road in mm; with it the load moves across the tread on the straight.");
         }
     }
 
     /// <summary>To first order: the sensitivity times the way to either end of the range.</summary>
-    private static AssumptionPart Scalar(AssumedInput one, CamberTargetResult result)
+    private static AssumptionResponse Scalar(AssumedInput one, CamberTargetResult result)
     {
         var slope = result.Sensitivities.FirstOrDefault(other => other.Place == "/vehicle" + one.Input.Place)?.DegPerUnit ?? 0;
         var wanted = result.StaticCamberDeg.Value;
-        return AssumptionPart.Of(one.ToAssumption()) with
+        return AssumptionResponse.Of(one.ToAssumption()) with
         {
-            Plausible = new PlausiblePart { Lower = one.Lower, Upper = one.Upper },
-            Moves = slope == 0 ? [] : [new MovePart { Output = "/staticCamberDeg", Lower = wanted + (slope * (one.Lower - one.Value)), Upper = wanted + (slope * (one.Upper - one.Value)) }],
+            Plausible = new PlausibleResponse { Lower = one.Lower, Upper = one.Upper },
+            Moves = slope == 0 ? [] : [new MoveResponse { Output = "/staticCamberDeg", Lower = wanted + (slope * (one.Lower - one.Value)), Upper = wanted + (slope * (one.Upper - one.Value)) }],
         };
     }
 
-    private static AssumptionPart Part(string input, double? value, string? text, string source, string reason) =>
-        AssumptionPart.Of(new Assumption(input, value, text, source, reason));
+    private static AssumptionResponse Part(string input, double? value, string? text, string source, string reason) =>
+        AssumptionResponse.Of(new Assumption(input, value, text, source, reason));
 }

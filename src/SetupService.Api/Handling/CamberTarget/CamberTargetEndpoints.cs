@@ -32,7 +32,7 @@ internal static class CamberTargetEndpoints
     {
         if (body.Value is not { } request)
             return body.Problem!;
-        if (!Rules.Validate(request).IsValid || !VehicleReading.TryRead(request.Vehicle, out var vehicle))
+        if (!Rules.Validate(request).IsValid || !VehicleMapper.TryRead(request.Vehicle, out var vehicle))
             return body.Refuse();
         if (HandlingCarBuilder.Build(vehicle) is not { } reading)
             return HandlingProblems.NoCorner(vehicle);
@@ -40,7 +40,7 @@ internal static class CamberTargetEndpoints
         var corners = BendMixMapper.Map(request);
         var demand = new CamberDemand
         {
-            Axle = (CarAxle)request.Axle,
+            Axle = request.Axle,
             Corners = corners.Corners,
             TargetInclinationDeg = request.TargetInclinationDeg ?? 0,
             Adjustable = request.Range?.CamberDeg is { } range ? (range.Minimum, range.Maximum) : null,
@@ -69,7 +69,7 @@ internal static class CamberTargetEndpoints
     /// <summary>The present caster and those asked for, or up to three degrees more as far as the range goes.</summary>
     private static List<double> Casters(CamberTargetRequest request, HandlingCar car)
     {
-        var now = HandlingInputs.For((CarAxle)request.Axle).Caster.Read(car);
+        var now = HandlingInputs.For(request.Axle).Caster.Read(car);
         var list = new List<double> { now };
         if (request.CastersDeg is { } asked) list.AddRange(asked);
         else list.AddRange(new[] { now + 1, now + 2, now + 3 }.Where(one => one <= MostCasterDeg && (request.Range?.CasterDeg is not { } range || (one >= range.Minimum && one <= range.Maximum))));

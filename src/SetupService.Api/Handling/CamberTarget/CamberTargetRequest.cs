@@ -1,7 +1,10 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Handling.Cornering;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Vehicles;
+using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Handling.CamberTarget;
 
@@ -18,34 +21,34 @@ public sealed record CamberTargetRequest
     /// <summary>The axle whose camber is looked for.</summary>
     [JsonRequired]
     [Sample("front")]
-    public Axle Axle { get; set; }
+    public CarAxle Axle { get; set; }
 
     /// <summary>Mean inclination to the road wanted at the outer wheel; 0, the tread flat, where left out.</summary>
-    [Limits(-10, 10)]
+    [Range(-10, 10)]
     [Sample(0.0)]
     public double? TargetInclinationDeg { get; set; }
 
     /// <summary>Which way a corner turns that does not say; left where left out.</summary>
     [Sample("left")]
-    public TurnWord? Turn { get; set; }
+    public TurnDirection? Turn { get; set; }
 
     /// <summary>Radius of a corner that does not say.</summary>
-    [Limits(TurnRules.LeastRadiusM, 10_000)]
+    [Range(TurnRules.LeastRadiusM, 10_000)]
     [Sample(60.0)]
     public double? CornerRadiusM { get; set; }
 
     /// <summary>Speed in a corner that does not say; either this or cornerRadiusM.</summary>
-    [Limits(1, 500)]
+    [Range(1, 500)]
     [Sample(87.0)]
     public double? SpeedKmh { get; set; }
 
     /// <summary>What the tyres are known to hold; counts where it is above the hardest corner.</summary>
-    [Limits(0.05, 3)]
+    [Range(0.05, 3)]
     [Sample(1.1)]
     public double? HeldLateralG { get; set; }
 
     /// <summary>One lateral acceleration for all cornering.</summary>
-    [Limits(0, 3)]
+    [Range(0, 3)]
     [Sample(0.9)]
     public double? LateralG { get; set; }
 
@@ -54,7 +57,7 @@ public sealed record CamberTargetRequest
     public BendMixEntry[]? Corners { get; set; }
 
     /// <summary>The same as CSV text, as a phone or logger gives a histogram: a header with lateralG and sharePct (or count), and where known cornerRadiusM, speedKmh, turn. A negative lateralG is a right turn where there is no column turn.</summary>
-    [Text(20_000)]
+    [StringLength(20_000)]
     [Sample("lateralG,sharePct\n0.7,40\n0.9,60\n")]
     public string? HistogramCsv { get; set; }
 
@@ -63,7 +66,7 @@ public sealed record CamberTargetRequest
 
     /// <summary>Casters to answer for beside the present one; one, two and three degrees more where left out.</summary>
     [Count(1, 8)]
-    [Limits(-5, 20)]
+    [Range(-5, 20)]
     [Sample(6.0)]
     public double[]? CastersDeg { get; set; }
 }

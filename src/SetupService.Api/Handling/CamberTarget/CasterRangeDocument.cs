@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 
@@ -8,13 +9,13 @@ public sealed record CasterRangeDocument
 {
     /// <summary>Least.</summary>
     [JsonRequired]
-    [Limits(-5, 20)]
+    [Range(-5, 20)]
     [Sample(5.0)]
     public double Minimum { get; set; }
 
     /// <summary>Most.</summary>
     [JsonRequired]
-    [Limits(-5, 20)]
+    [Range(-5, 20)]
     [Sample(8.0)]
     public double Maximum { get; set; }
 }

@@ -1,4 +1,4 @@
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cornering;
 
@@ -29,7 +29,7 @@ internal static class CorneringAnswers
             Method = "cornering",
             Edition = Edition.Current,
             Assumptions = TurnAssumptions.Of(car, [turn], turn.Attitude, ""),
-            Cautions = CautionPart.Of(CorneringCautions.Build([turn], car.Run.RollOverWithin(row.LateralG, CorneringCautions.RollOverMarginG), car.HeldLateralG)),
+            Cautions = CautionResponse.Of(CorneringCautions.Build([turn], car.Run.RollOverWithin(row.LateralG, CorneringCautions.RollOverMarginG), car.HeldLateralG)),
         };
     }
 }

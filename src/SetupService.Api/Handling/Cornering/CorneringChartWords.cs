@@ -9,7 +9,7 @@ internal static class CorneringChartWords
     /// <summary>Of what, and in which turns.</summary>
     public static IReadOnlyList<string> Lines(CorneringSweepRequest request, CorneringSweepAnswer answer, UnitSystem units)
     {
-        var turn = $"{(request.Turn == TurnWord.Left ? "left" : "right")} turn";
+        var turn = $"{(request.Turn == TurnDirection.Left ? "left" : "right")} turn";
         var path = request.CornerRadiusM is { } radiusM
             ? units == UnitSystem.Us ? Prose.Write(units, $"{turn} of {radiusM / 0.3048:n} ft radius") : Prose.Write(units, $"{turn} of {radiusM:n} m radius")
             : Prose.Write(units, $"{turn} at {request.SpeedKmh!.Value:kmh}");

@@ -42,7 +42,7 @@ internal static class CorneringEndpoints
     {
         if (body.Value is not { } request)
             return body.Problem!;
-        if (!Rules.Validate(request).IsValid || !VehicleReading.TryRead(request.Vehicle, out var vehicle))
+        if (!Rules.Validate(request).IsValid || !VehicleMapper.TryRead(request.Vehicle, out var vehicle))
             return body.Refuse();
         if (CorneringEvaluation.Of(request, vehicle, WorkBudget.Generous(cancellation)) is not { } car)
             return HandlingProblems.NoCorner(vehicle);
@@ -73,7 +73,7 @@ internal static class CorneringEndpoints
         problem = body.Problem!;
         if (body.Value is not { } request)
             return false;
-        if (!SweepRules.Validate(request).IsValid || !VehicleReading.TryRead(request.Vehicle, out var vehicle))
+        if (!SweepRules.Validate(request).IsValid || !VehicleMapper.TryRead(request.Vehicle, out var vehicle))
         {
             problem = body.Refuse();
             return false;

@@ -1,4 +1,4 @@
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Suspension.Sweep;
@@ -46,7 +46,7 @@ internal static class CorneringSweepAnswers
             Method = "cornering",
             Edition = Edition.Current,
             Assumptions = TurnAssumptions.Of(car, turns, turns[hardest].Attitude, FormattableString.Invariant($"/rows/{hardest}")),
-            Cautions = CautionPart.Of(CorneringCautions.Build(turns, RollsOverAt(car, missed, rows[hardest].LateralG), car.HeldLateralG)),
+            Cautions = CautionResponse.Of(CorneringCautions.Build(turns, RollsOverAt(car, missed, rows[hardest].LateralG), car.HeldLateralG)),
         };
     }
 

@@ -1,5 +1,5 @@
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Vehicles;
 
@@ -13,31 +13,31 @@ internal static class TurnAssumptions
     /// <param name="turns">The turns answered, one at least.</param>
     /// <param name="hardest">The one outputs are followed in.</param>
     /// <param name="place">JSON Pointer to it in the answer.</param>
-    public static AssumptionPart[] Of(CorneringEvaluation car, IReadOnlyList<SteadyTurn> turns, in CorneringAttitude hardest, string place)
+    public static AssumptionResponse[] Of(CorneringEvaluation car, IReadOnlyList<SteadyTurn> turns, in CorneringAttitude hardest, string place)
     {
         var (front, rear) = Outer(hardest.Demand.Turn);
         return Of(car, turns, hardest, ($"{place}/rollDeg", Inclination(front), Inclination(rear)));
 
-        string Inclination(WheelPosition wheel) => $"{place}/wheels/{Words<WheelPosition>.Of(wheel)}/inclinationDeg";
+        string Inclination(WheelPosition wheel) => $"{place}/wheels/{EnumNames<WheelPosition>.Of(wheel)}/inclinationDeg";
     }
 
     /// <summary>The same for an answer that names these outputs otherwise.</summary>
-    public static AssumptionPart[] Of(
+    public static AssumptionResponse[] Of(
         CorneringEvaluation car, IReadOnlyList<SteadyTurn> turns, in CorneringAttitude hardest, (string Roll, string FrontInclination, string RearInclination) outputs)
     {
         var turn = hardest;
         var effects = CorneringEffect.Compute(car.Reading, car.Path, turn.Demand.LateralG, car.HeldLateralG);
         var rest = CorneringAssumptions.Build(
             car.Reading, turns.Min(one => one.Attitude.PeakScale), turns.Max(one => one.Attitude.PeakScale), car.HeldLateralG);
-        return [.. effects.Select(one => Part(one, turn.Demand.Turn, outputs)), .. AssumptionPart.Of(rest)];
+        return [.. effects.Select(one => Part(one, turn.Demand.Turn, outputs)), .. AssumptionResponse.Of(rest)];
     }
 
-    private static AssumptionPart Part(CorneringEffect effect, TurnDirection turn, (string Roll, string FrontInclination, string RearInclination) outputs)
+    private static AssumptionResponse Part(CorneringEffect effect, TurnDirection turn, (string Roll, string FrontInclination, string RearInclination) outputs)
     {
         var (front, rear) = Outer(turn);
-        return AssumptionPart.Of(effect.Assumed.ToAssumption()) with
+        return AssumptionResponse.Of(effect.Assumed.ToAssumption()) with
         {
-            Plausible = new PlausiblePart { Lower = effect.Assumed.Lower, Upper = effect.Assumed.Upper },
+            Plausible = new PlausibleResponse { Lower = effect.Assumed.Lower, Upper = effect.Assumed.Upper },
             Moves =
             [
                 Move(effect, outputs.Roll, one => one.RollDeg),
@@ -51,7 +51,7 @@ internal static class TurnAssumptions
         ? (WheelPosition.FrontRight, WheelPosition.RearRight)
         : (WheelPosition.FrontLeft, WheelPosition.RearLeft);
 
-    private static MovePart Move(CorneringEffect effect, string output, Func<CorneringAttitude, double> figure) => new()
+    private static MoveResponse Move(CorneringEffect effect, string output, Func<CorneringAttitude, double> figure) => new()
     {
         Output = output,
         Lower = effect.AtLower is { } lower ? figure(lower) : null,

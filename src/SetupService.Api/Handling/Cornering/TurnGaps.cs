@@ -1,4 +1,4 @@
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Handling.Cars;
 
 namespace SetupService.Api.Handling.Cornering;
@@ -17,7 +17,7 @@ internal static class TurnGaps
     ];
 
     /// <summary>The figures, each with how many rows lack it where that is not all.</summary>
-    public static UnknownPart[] Of(HandlingCar car, IReadOnlyList<TurnRow> rows) =>
+    public static UnknownResponse[] Of(HandlingCar car, IReadOnlyList<TurnRow> rows) =>
     [
         .. from figure in OfTurn
            let count = rows.Count(row => figure.IsMissing(row))
@@ -27,7 +27,7 @@ internal static class TurnGaps
         .. OfAxle(car.Rear, "rear"),
     ];
 
-    private static IEnumerable<UnknownPart> OfAxle(HandlingAxle axle, string name)
+    private static IEnumerable<UnknownResponse> OfAxle(HandlingAxle axle, string name)
     {
         if (axle.BumpTravelMm is null) yield return Part("bumpLeftMm", $"of the {name} wheels needs /vehicle/{name}/bumpTravelMm");
         if (axle.ReboundTravelMm is null) yield return Part("droopLeftMm", $"of the {name} wheels needs /vehicle/{name}/reboundTravelMm");
@@ -36,5 +36,5 @@ internal static class TurnGaps
     private static bool IsBeyondReadings(WheelsPart wheels) =>
         wheels.FrontLeft.InclinationDeg is null || wheels.FrontRight.InclinationDeg is null || wheels.RearLeft.InclinationDeg is null || wheels.RearRight.InclinationDeg is null;
 
-    private static UnknownPart Part(string output, string reason) => new() { Output = output, Reason = reason };
+    private static UnknownResponse Part(string output, string reason) => new() { Output = output, Reason = reason };
 }

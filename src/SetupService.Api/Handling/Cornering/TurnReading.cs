@@ -7,6 +7,6 @@ internal static class TurnReading
 {
     /// <summary>Radius or speed, and which way.</summary>
     public static TurnPath Path(TurnRequest request) => request.CornerRadiusM is { } radiusM
-        ? TurnPath.AtRadius((TurnDirection)request.Turn, radiusM)
-        : TurnPath.AtSpeed((TurnDirection)request.Turn, request.SpeedKmh!.Value);
+        ? TurnPath.AtRadius(request.Turn, radiusM)
+        : TurnPath.AtSpeed(request.Turn, request.SpeedKmh!.Value);
 }

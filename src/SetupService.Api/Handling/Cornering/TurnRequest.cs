@@ -1,6 +1,8 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Vehicles;
+using SetupService.Domain.Handling.Cornering;
 
 namespace SetupService.Api.Handling.Cornering;
 
@@ -15,20 +17,20 @@ public abstract record TurnRequest
     /// <summary>Which way it turns. In a left turn the right wheels are the outer ones.</summary>
     [JsonRequired]
     [Sample("left")]
-    public TurnWord Turn { get; set; }
+    public TurnDirection Turn { get; set; }
 
     /// <summary>Radius of the centre of gravity's path; either this or speedKmh.</summary>
-    [Limits(TurnRules.LeastRadiusM, 10_000)]
+    [Range(TurnRules.LeastRadiusM, 10_000)]
     [Sample(60.0)]
     public double? CornerRadiusM { get; set; }
 
     /// <summary>Speed; either this or cornerRadiusM.</summary>
-    [Limits(1, 500)]
+    [Range(1, 500)]
     [Sample(87.0)]
     public double? SpeedKmh { get; set; }
 
     /// <summary>The lateral acceleration the tyres are known to hold: their peak is scaled to it where it would be less. Left out, it is scaled to what the car does, where it must.</summary>
-    [Limits(0.05, 3)]
+    [Range(0.05, 3)]
     [Sample(1.1)]
     public double? HeldLateralG { get; set; }
 }

@@ -44,7 +44,7 @@ internal static class TurnRules
     private static void CheckSpeed<T>(ValidationContext<T> context, T request, double speedKmh, double hardestG)
         where T : TurnRequest
     {
-        var radiusM = TurnPath.AtSpeed((TurnDirection)request.Turn, speedKmh).At(hardestG).RadiusM;
+        var radiusM = TurnPath.AtSpeed(request.Turn, speedKmh).At(hardestG).RadiusM;
         if (radiusM >= LeastRadiusM) return;
         var leastKmh = new CorneringDemand(hardestG, LeastRadiusM, default).SpeedKmh;
         Add(context, "SpeedKmh", FaultCodes.Inconsistent, FormattableString.Invariant(

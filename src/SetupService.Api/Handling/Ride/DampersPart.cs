@@ -1,4 +1,5 @@
 using SetupService.Api.Http.Contract;
+using SetupService.Domain.Handling.Ride;
 
 namespace SetupService.Api.Handling.Ride;
 
@@ -7,7 +8,7 @@ public sealed record DampersPart
 {
     /// <summary>The verdict on keeping them.</summary>
     [Sample("keep")]
-    public required DamperVerdictWord Verdict { get; init; }
+    public required DamperVerdict Verdict { get; init; }
 
     /// <summary>The verdict as a sentence, with its numbers.</summary>
     [Sample("The mean damping ratio is 0.41, before 0.50; 0.25 to 0.70 serves.")]

@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 
@@ -8,13 +9,13 @@ public sealed record DampingRangeDocument
 {
     /// <summary>Least that serves.</summary>
     [JsonRequired]
-    [Limits(0.01, 3)]
+    [Range(0.01, 3)]
     [Sample(0.3)]
     public double Minimum { get; set; }
 
     /// <summary>Most that serves.</summary>
     [JsonRequired]
-    [Limits(0.01, 3)]
+    [Range(0.01, 3)]
     [Sample(0.7)]
     public double Maximum { get; set; }
 }

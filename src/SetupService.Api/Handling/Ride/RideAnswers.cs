@@ -1,4 +1,4 @@
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Ride;
 using SetupService.Domain.Vehicles;
@@ -24,7 +24,7 @@ internal static class RideAnswers
         Method = "ride",
         Edition = Edition.Current,
         Assumptions = RideAssumptions.Of(car, before),
-        Cautions = CautionPart.Of(RideCautions.Build(car.Front, car.Rear)),
+        Cautions = CautionResponse.Of(RideCautions.Build(car.Front, car.Rear)),
     };
 
     private static FlatRidePart Flat(RideEvaluation car)
@@ -63,7 +63,7 @@ internal static class RideAnswers
             SeatedAtDroopMm = axle.SeatedAtDroopMm,
             Dampers = new DampersPart
             {
-                Verdict = (DamperVerdictWord)range.Judge(axle.MeanRatio),
+                Verdict = range.Judge(axle.MeanRatio),
                 Text = RideWords.Dampers(axle, isFront ? before?.Front : before?.Rear, range),
                 Feel = RideWords.Feel(axle),
                 LeastRatio = range.Minimum,

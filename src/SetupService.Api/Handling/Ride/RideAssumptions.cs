@@ -1,4 +1,4 @@
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Inputs;
@@ -15,22 +15,22 @@ internal static class RideAssumptions
         "A progressive spring or a digressive damper has other figures at other travels and speeds.");
 
     /// <summary>All of it.</summary>
-    public static AssumptionPart[] Of(RideEvaluation car, RideEvaluation? before)
+    public static AssumptionResponse[] Of(RideEvaluation car, RideEvaluation? before)
     {
-        var list = new List<AssumptionPart>();
+        var list = new List<AssumptionResponse>();
         foreach (var one in car.Reading.Assumed) list.Add(Part(car, one));
-        list.AddRange(AssumptionPart.Of(car.Reading.Notes));
-        list.Add(AssumptionPart.Of(LinearSpring));
+        list.AddRange(AssumptionResponse.Of(car.Reading.Notes));
+        list.Add(AssumptionResponse.Of(LinearSpring));
         if (before is not null && (car.HeightMm.Front is null || car.HeightMm.Rear is null))
         {
-            list.Add(AssumptionPart.Of(new Assumption("/change", 0, null, "common practice, no source",
+            list.Add(AssumptionResponse.Of(new Assumption("/change", 0, null, "common practice, no source",
                 "How high the car stands on its changed springs is not told by their lengths; it is taken to stand as before, as a person sets adjustable seats to.")));
         }
 
         foreach (var at in (ReadOnlySpan<CarAxle>)[CarAxle.Front, CarAxle.Rear])
         {
             if (before is null || !SpringHeight.KeepsFreeLength(before.Stated.At(at).Spring, car.Stated.At(at).Spring)) continue;
-            list.Add(AssumptionPart.Of(new Assumption(
+            list.Add(AssumptionResponse.Of(new Assumption(
                 at == CarAxle.Front ? "/change/front/spring/freeLengthMm" : "/change/rear/spring/freeLengthMm", car.Stated.At(at).Spring.FreeLengthMm, null, "the spring before",
                 "The change gives another rate and no free length; the new spring is taken to be as long as the one before, which decides the ride height.")));
         }
@@ -38,26 +38,26 @@ internal static class RideAssumptions
         return [.. list];
     }
 
-    private static AssumptionPart Part(RideEvaluation car, AssumedInput one)
+    private static AssumptionResponse Part(RideEvaluation car, AssumedInput one)
     {
         var lower = one.Input.Put(car.Stands, one.Lower);
         var upper = one.Input.Put(car.Stands, one.Upper);
-        return AssumptionPart.Of(one.ToAssumption()) with
+        return AssumptionResponse.Of(one.ToAssumption()) with
         {
-            Plausible = new PlausiblePart { Lower = one.Lower, Upper = one.Upper },
-            Moves = [.. ((MovePart?[])
+            Plausible = new PlausibleResponse { Lower = one.Lower, Upper = one.Upper },
+            Moves = [.. ((MoveResponse?[])
             [
                 Move(CarAxle.Front, "/front/rideFrequencyHz", axle => axle.RideFrequencyHz),
                 Move(CarAxle.Rear, "/rear/rideFrequencyHz", axle => axle.RideFrequencyHz),
                 Move(CarAxle.Front, "/front/dampingRatio/mean", axle => axle.MeanRatio),
                 Move(CarAxle.Rear, "/rear/dampingRatio/mean", axle => axle.MeanRatio),
-            ]).OfType<MovePart>()],
+            ]).OfType<MoveResponse>()],
         };
 
         // An input of the other axle, or of the turn alone, moves none of them.
-        MovePart? Move(CarAxle at, string output, Func<RideAxle, double?> figure) =>
+        MoveResponse? Move(CarAxle at, string output, Func<RideAxle, double?> figure) =>
             (Figure(lower, at, figure), Figure(upper, at, figure)) is var (atLower, atUpper) && atLower != atUpper
-                ? new MovePart { Output = output, Lower = atLower, Upper = atUpper }
+                ? new MoveResponse { Output = output, Lower = atLower, Upper = atUpper }
                 : null;
 
         double? Figure(HandlingCar varied, CarAxle at, Func<RideAxle, double?> figure) => car.Varied(varied, at) is { } axle ? figure(axle) : null;

@@ -24,7 +24,7 @@ internal static class RideEndpoints
     {
         if (body.Value is not { } request)
             return body.Problem!;
-        if (!Rules.Validate(request).IsValid || !VehicleReading.TryRead(request.Vehicle, out var vehicle))
+        if (!Rules.Validate(request).IsValid || !VehicleMapper.TryRead(request.Vehicle, out var vehicle))
             return body.Refuse();
         if (RideEvaluation.AsGiven(vehicle) is not { } car)
             return HandlingProblems.NoCorner(vehicle);
@@ -33,7 +33,7 @@ internal static class RideEndpoints
             return new Answer<RideAnswer>(RideAnswers.Of(car, null, range));
 
         if (!contract.Changing(request.Vehicle).With(request.Change).TryRead(out var document)
-            || !RideRules.AreKept(document) || !VehicleReading.TryRead(document, out var changed))
+            || !RideRules.AreKept(document) || !VehicleMapper.TryRead(document, out var changed))
         {
             return body.Refuse();
         }

@@ -1,4 +1,4 @@
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Handling.Ride;
 using SetupService.Domain.Vehicles;
 
@@ -8,13 +8,13 @@ namespace SetupService.Api.Handling.Ride;
 internal static class RideGaps
 {
     /// <summary>Of the car, and of the car before where something was changed.</summary>
-    public static IEnumerable<UnknownPart> Of(RideEvaluation car, RideEvaluation? before) =>
+    public static IEnumerable<UnknownResponse> Of(RideEvaluation car, RideEvaluation? before) =>
         Of(car, "").Concat(before is null ? [] : Of(before, "/before"));
 
-    private static IEnumerable<UnknownPart> Of(RideEvaluation car, string place) =>
+    private static IEnumerable<UnknownResponse> Of(RideEvaluation car, string place) =>
         Of(car, CarAxle.Front, $"{place}/front").Concat(Of(car, CarAxle.Rear, $"{place}/rear"));
 
-    private static IEnumerable<UnknownPart> Of(RideEvaluation car, CarAxle at, string place)
+    private static IEnumerable<UnknownResponse> Of(RideEvaluation car, CarAxle at, string place)
     {
         var (axle, heightMm) = at == CarAxle.Front ? (car.Front, car.HeightMm.Front) : (car.Rear, car.HeightMm.Rear);
         const string Damper = "needs bumpNsPerM and reboundNsPerM of the damper; a usual damper would be a guess";
@@ -48,6 +48,6 @@ internal static class RideGaps
         if (axle.SeatedAtDroopMm is null) yield return Gap("/seatedAtDroopMm", "needs reboundTravelMm");
         if (axle.CoilClearanceMm is null) yield return Gap("/coilClearanceMm", "needs the spring's solidLengthMm, its freeLengthMm or installedLengthMm, and bumpTravelMm");
 
-        UnknownPart Gap(string output, string reason) => new() { Output = place + output, Reason = reason };
+        UnknownResponse Gap(string output, string reason) => new() { Output = place + output, Reason = reason };
     }
 }

@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Vehicles;
@@ -9,7 +10,7 @@ public sealed record NamedChangeDocument
 {
     /// <summary>What the caller calls it.</summary>
     [JsonRequired]
-    [Text(80)]
+    [StringLength(80)]
     [Sample("front springs 40 N/mm")]
     public string Label { get; set; } = "";
 

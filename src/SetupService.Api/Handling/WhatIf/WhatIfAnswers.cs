@@ -1,5 +1,5 @@
 using SetupService.Api.Handling.Cornering;
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
@@ -30,8 +30,8 @@ internal static class WhatIfAnswers
             Unknown = Gaps(asGiven, "/asGiven"),
             Method = "what-if",
             Edition = Edition.Current,
-            Assumptions = [.. TurnAssumptions.Of(car, [turn], turn.Attitude, ("/asGiven/rollDeg", "/asGiven/frontInclinationDeg", "/asGiven/rearInclinationDeg")), AssumptionPart.Of(SameRubber), .. OfChanges(car.Reading, changed)],
-            Cautions = CautionPart.Of(WhatIfCautions.All),
+            Assumptions = [.. TurnAssumptions.Of(car, [turn], turn.Attitude, ("/asGiven/rollDeg", "/asGiven/frontInclinationDeg", "/asGiven/rearInclinationDeg")), AssumptionResponse.Of(SameRubber), .. OfChanges(car.Reading, changed)],
+            Cautions = CautionResponse.Of(WhatIfCautions.All),
         };
     }
 
@@ -40,18 +40,18 @@ internal static class WhatIfAnswers
         string.IsNullOrWhiteSpace(change.Label) ? FormattableString.Invariant($"change {index + 1}") : change.Label;
 
     /// <summary>What a change makes necessary to assume that the car as given told.</summary>
-    private static IEnumerable<AssumptionPart> OfChanges(ResolvedHandlingCar given, IReadOnlyList<WhatIfCar> changed)
+    private static IEnumerable<AssumptionResponse> OfChanges(ResolvedHandlingCar given, IReadOnlyList<WhatIfCar> changed)
     {
         for (var i = 0; i < changed.Count; i++)
         {
             var reading = changed[i].Reading;
             var place = FormattableString.Invariant($"/changes/{i}");
             foreach (var one in reading.Assumed.Where(one => given.AssumedFor(one.Input) is null))
-                yield return Placed(one.ToAssumption(), place) with { Plausible = new PlausiblePart { Lower = one.Lower, Upper = one.Upper } };
+                yield return Placed(one.ToAssumption(), place) with { Plausible = new PlausibleResponse { Lower = one.Lower, Upper = one.Upper } };
             foreach (var note in reading.Notes.Where(note => !given.Notes.Any(other => other.Input == note.Input))) yield return Placed(note, place);
         }
 
-        static AssumptionPart Placed(Assumption one, string place) => AssumptionPart.Of(one with { Input = place + one.Input });
+        static AssumptionResponse Placed(Assumption one, string place) => AssumptionResponse.Of(one with { Input = place + one.Input });
     }
 
     private static WhatIfStatePart State(string label, in WhatIfOutcome outcome, in WhatIfOutcome asGiven) => new()
@@ -62,9 +62,9 @@ internal static class WhatIfAnswers
         Unknown = Gaps(outcome, "/figures"),
     };
 
-    private static UnknownPart[] Gaps(WhatIfOutcome outcome, string place)
+    private static UnknownResponse[] Gaps(WhatIfOutcome outcome, string place)
     {
-        var gaps = new List<UnknownPart>();
+        var gaps = new List<UnknownResponse>();
         var figures = outcome.Figures;
         if (outcome.Failure is { } failure)
         {
@@ -85,7 +85,7 @@ internal static class WhatIfAnswers
         if (figures.RearRideHeightMm is null) Add("rearRideHeightChangeMm", RideWords.HeightUnknown);
         return [.. gaps];
 
-        void Add(string output, string reason) => gaps.Add(new UnknownPart { Output = $"{place}/{output}", Reason = reason });
+        void Add(string output, string reason) => gaps.Add(new UnknownResponse { Output = $"{place}/{output}", Reason = reason });
     }
 
     private static WhatIfFiguresPart Figures(in WhatIfFigures figures) => new()

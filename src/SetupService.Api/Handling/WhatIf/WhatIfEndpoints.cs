@@ -62,7 +62,7 @@ internal static class WhatIfEndpoints
         Body<WhatIfRequest> body, WhatIfRequest request, JsonContract contract, QueryReader query, CancellationToken cancellation, out WhatIfAnswer? answer)
     {
         answer = null;
-        if (!Rules.Validate(request).IsValid || !VehicleReading.TryRead(request.Vehicle, out var vehicle))
+        if (!Rules.Validate(request).IsValid || !VehicleMapper.TryRead(request.Vehicle, out var vehicle))
             return body.Refuse();
         if (WhatIfCar.Create(vehicle) is not { } car || CorneringEvaluation.Of(request, vehicle, WorkBudget.Generous(cancellation)) is not { } turned)
             return HandlingProblems.NoCorner(vehicle);
@@ -79,7 +79,7 @@ internal static class WhatIfEndpoints
             cancellation.ThrowIfCancellationRequested();
             if (i < request.Changes.Length) together = together.With(request.Changes[i].Vehicle);
             var changed = i < request.Changes.Length ? stated.With(request.Changes[i].Vehicle) : together;
-            if (!changed.TryRead(out var document) || !WhatIfRules.AreKept(document) || !VehicleReading.TryRead(document, out var after))
+            if (!changed.TryRead(out var document) || !WhatIfRules.AreKept(document) || !VehicleMapper.TryRead(document, out var after))
                 return body.Refuse();
             if (WhatIfCar.Create(after) is not { } state || study.Changed(state) is not { } outcome)
                 return HandlingProblems.NoCorner(after);

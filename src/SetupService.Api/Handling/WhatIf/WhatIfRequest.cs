@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Handling.Cornering;
 using SetupService.Api.Http.Contract;
@@ -12,7 +13,7 @@ public sealed record WhatIfRequest : TurnRequest
 
     /// <summary>Lateral acceleration, taken as what the car does.</summary>
     [JsonRequired]
-    [Limits(0, 3)]
+    [Range(0, 3)]
     [Sample(0.9)]
     public double LateralG { get; set; }
 

@@ -1,5 +1,5 @@
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 
 namespace SetupService.Api.Handling.WhatIf;
 
@@ -17,5 +17,5 @@ public sealed record WhatIfStatePart
     public required WhatIfFiguresPart Change { get; init; }
 
     /// <summary>What is null, and why; outputs relative to this state.</summary>
-    public required UnknownPart[] Unknown { get; init; }
+    public required UnknownResponse[] Unknown { get; init; }
 }

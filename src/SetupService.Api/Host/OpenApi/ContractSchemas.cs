@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Globalization;
 using System.Text.Json;
 using System.Text.Json.Nodes;
@@ -58,15 +59,19 @@ internal sealed class ContractSchemas(JsonContract contract) : IOpenApiSchemaTra
             schema.MaxItems = count.Maximum;
         }
 
+        // The framework puts the limits of an array's elements on the array itself.
         var value = schema.Items as OpenApiSchema ?? schema;
-        if (property.Find<LimitsAttribute>() is { } limits)
+        if (value != schema)
+            (schema.Minimum, schema.Maximum, schema.MinLength, schema.MaxLength) = (null, null, null, null);
+        if (property.Find<RangeAttribute>() is { } attribute)
         {
-            value.Minimum = limits.Minimum.ToString(CultureInfo.InvariantCulture);
-            value.Maximum = limits.Maximum.ToString(CultureInfo.InvariantCulture);
+            var range = NumberRange.From(attribute);
+            value.Minimum = range.Minimum.ToString(CultureInfo.InvariantCulture);
+            value.Maximum = range.Maximum.ToString(CultureInfo.InvariantCulture);
         }
 
-        if (property.Find<TextAttribute>() is { } text)
-            value.MaxLength = text.MaximumLength;
+        if (property.Find<StringLengthAttribute>() is { } text)
+            (value.MinLength, value.MaxLength) = (null, text.MaximumLength);
         if (property.Find<SampleAttribute>() is { } sample)
             value.Examples = [Samples.ToJson(sample.Value)];
         var isNumber = value.Type is { } kinds && (kinds & (JsonSchemaType.Number | JsonSchemaType.Integer)) != 0;

@@ -30,7 +30,7 @@ internal static class QuerySchemas
             Minimum = number.Minimum.ToString(CultureInfo.InvariantCulture),
             Maximum = number.Maximum.ToString(CultureInfo.InvariantCulture),
         },
-        WordParameter word => new OpenApiSchema
+        EnumParameter word => new OpenApiSchema
         {
             Type = JsonSchemaType.String,
             Enum = [.. word.Words.Select(one => (JsonNode)one)],
@@ -43,7 +43,7 @@ internal static class QuerySchemas
     {
         TextParameter text => JsonValue.Create(text.Sample),
         NumberParameter number => JsonValue.Create(number.Sample),
-        WordParameter word => JsonValue.Create(word.Default ?? word.Words[0]),
+        EnumParameter word => JsonValue.Create(word.Default ?? word.Words[0]),
         _ => null,
     };
 }

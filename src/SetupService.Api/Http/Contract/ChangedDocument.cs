@@ -11,15 +11,15 @@ public sealed class ChangedDocument<T>
     where T : class
 {
     private readonly ContractReader<T> _reader;
-    private readonly ObjectShape _shape;
+    private readonly ObjectSchema _schema;
     private readonly ReadOnlyMemory<byte> _utf8;
     private readonly Lazy<JsonElement> _members;
     private readonly SentText[] _sent;
 
-    internal ChangedDocument(ContractReader<T> reader, ObjectShape shape, ReadOnlyMemory<byte> utf8, string pointer)
+    internal ChangedDocument(ContractReader<T> reader, ObjectSchema schema, ReadOnlyMemory<byte> utf8, string pointer)
     {
         _reader = reader;
-        _shape = shape;
+        _schema = schema;
         _utf8 = utf8;
         _members = new(() => JsonElement.Parse(utf8.Span));
         _sent = [new SentText(_members, pointer)];
@@ -28,7 +28,7 @@ public sealed class ChangedDocument<T>
     private ChangedDocument(ChangedDocument<T> before, ReadOnlyMemory<byte> utf8, SentText change)
     {
         _reader = before._reader;
-        _shape = before._shape;
+        _schema = before._schema;
         _utf8 = utf8;
         _members = new(() => JsonElement.Parse(utf8.Span));
         _sent = [change, .. before._sent];
@@ -43,7 +43,7 @@ public sealed class ChangedDocument<T>
 
     /// <summary>The document with one change more, which stood at a place of the body.</summary>
     internal ChangedDocument<T> With(DocumentChange<T> change, string pointer) =>
-        new(this, JsonMerge.Apply(_shape, _members.Value, change.Members), new SentText(new(change.Members), pointer));
+        new(this, JsonMerge.Apply(_schema, _members.Value, change.Members), new SentText(new(change.Members), pointer));
 
     /// <summary>
     /// Binds the document as changed where it keeps the contract's types, limits and closed sets. Like every fast path it says

@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 
@@ -35,23 +36,25 @@ internal static class ContractModifiers
 
     private static void LimitNumbers(JsonPropertyInfo property)
     {
-        if (property.Find<LimitsAttribute>() is not { } limits)
+        if (property.Find<RangeAttribute>() is not { } attribute)
             return;
+
+        var range = NumberRange.From(attribute);
 
         property.CustomConverter = property.PropertyType switch
         {
-            Type type when type == typeof(double) => new LimitedNumberConverter(limits),
-            Type type when type == typeof(double?) => new LimitedOptionalNumberConverter(limits),
-            Type type when type == typeof(int) => new LimitedWholeNumberConverter(limits),
-            Type type when type == typeof(int?) => new LimitedOptionalWholeNumberConverter(limits),
-            Type type when type == typeof(double[]) => new LimitedNumbersConverter(limits),
-            _ => throw new InvalidOperationException($"{property.Name}: limits hold for double, int and double[]."),
+            Type type when type == typeof(double) => new RangedNumberConverter(range),
+            Type type when type == typeof(double?) => new RangedOptionalNumberConverter(range),
+            Type type when type == typeof(int) => new RangedWholeNumberConverter(range),
+            Type type when type == typeof(int?) => new RangedOptionalWholeNumberConverter(range),
+            Type type when type == typeof(double[]) => new RangedNumbersConverter(range),
+            _ => throw new InvalidOperationException($"{property.Name}: ranges hold for double, int and double[]."),
         };
     }
 
     private static void LimitTexts(JsonPropertyInfo property)
     {
-        if (property.Find<TextAttribute>() is not { } text)
+        if (property.Find<StringLengthAttribute>() is not { } text)
             return;
 
         var maximum = text.MaximumLength;

@@ -17,15 +17,15 @@ public sealed class ContractReader<T>
 {
     private readonly JsonTypeInfo<T> _strict;
     private readonly JsonTypeInfo<T> _lenient;
-    private readonly ContractShape _shape;
+    private readonly ContractSchema _schema;
     private readonly IValidator<T>? _rules;
     private readonly JsonContract _contract;
 
-    internal ContractReader(JsonTypeInfo<T> strict, JsonTypeInfo<T> lenient, ContractShape shape, IValidator<T>? rules, JsonContract contract)
+    internal ContractReader(JsonTypeInfo<T> strict, JsonTypeInfo<T> lenient, ContractSchema schema, IValidator<T>? rules, JsonContract contract)
     {
         _strict = strict;
         _lenient = lenient;
-        _shape = shape;
+        _schema = schema;
         _rules = rules;
         _contract = contract;
     }
@@ -84,7 +84,7 @@ public sealed class ContractReader<T>
             return ([unreadable], null);
 
         FaultList faults = new();
-        var sound = FaultFinder.Walk(utf8, _shape, faults);
+        var sound = FaultFinder.Walk(utf8, _schema, faults);
         if (sound is { } rest && rules is not null && JsonSerializer.Deserialize(rest.Span, _lenient) is { } value)
         {
             foreach (var failure in rules.Validate(new ValidationContext<T>(value).Knowing(faults).Under(_contract)).Errors)

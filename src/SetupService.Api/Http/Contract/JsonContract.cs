@@ -18,7 +18,7 @@ public sealed class JsonContract
     private readonly JsonSerializerOptions _plain;
     private readonly IReadOnlyList<IValidator> _rules;
     private readonly ConcurrentDictionary<Type, object> _readers = new();
-    private readonly ShapeBuilder _shapes;
+    private readonly SchemaBuilder _schemas;
     private readonly Lock _building = new();
 
     /// <summary>Makes the contract of a set of JSON types.</summary>
@@ -28,7 +28,8 @@ public sealed class JsonContract
     {
         ArgumentNullException.ThrowIfNull(types);
         ArgumentNullException.ThrowIfNull(rules);
-        _written = types.Options;
+        _written = new JsonSerializerOptions(types.Options);
+        _written.Converters.Add(new AnswerNumberConverter());
         _strict = new JsonSerializerOptions(types.Options)
         {
             TypeInfoResolver = ((IJsonTypeInfoResolver)types).WithAddedModifier(ContractModifiers.Enforce),
@@ -41,7 +42,7 @@ public sealed class JsonContract
         };
         _plain = new JsonSerializerOptions(types.Options) { DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull };
         _rules = rules;
-        _shapes = new ShapeBuilder(types.Options);
+        _schemas = new SchemaBuilder(types.Options);
     }
 
     /// <summary>The reader of a request type; made once.</summary>
@@ -59,11 +60,11 @@ public sealed class JsonContract
     }
 
     /// <summary>The members a document of a request may have, with what is allowed in each.</summary>
-    internal ObjectShape ShapeOf<T>()
+    internal ObjectSchema SchemaOf<T>()
     {
         lock (_building)
         {
-            return (ObjectShape)_shapes.Build(typeof(T));
+            return (ObjectSchema)_schemas.Build(typeof(T));
         }
     }
 
@@ -77,14 +78,14 @@ public sealed class JsonContract
     /// <summary>A document that stood at a place of the body, for making changes to it.</summary>
     internal ChangedDocument<T> Changing<T>(T document, string pointer)
         where T : class =>
-        new(ReaderOf<T>(), ChangeShapeOf<T>(), JsonSerializer.SerializeToUtf8Bytes(document, (JsonTypeInfo<T>)_plain.GetTypeInfo(typeof(T))), pointer);
+        new(ReaderOf<T>(), ChangeSchemaOf<T>(), JsonSerializer.SerializeToUtf8Bytes(document, (JsonTypeInfo<T>)_plain.GetTypeInfo(typeof(T))), pointer);
 
     /// <summary>The members a change to a document may have.</summary>
-    internal ObjectShape ChangeShapeOf<T>()
+    internal ObjectSchema ChangeSchemaOf<T>()
     {
         lock (_building)
         {
-            return _shapes.ChangeTo(typeof(T));
+            return _schemas.ChangeTo(typeof(T));
         }
     }
 
@@ -93,7 +94,7 @@ public sealed class JsonContract
     {
         lock (_building)
         {
-            return new Dictionary<Type, Type>(_shapes.Changes);
+            return new Dictionary<Type, Type>(_schemas.Changes);
         }
     }
 
@@ -102,7 +103,7 @@ public sealed class JsonContract
     {
         lock (_building)
         {
-            return _shapes.Types.Contains(type);
+            return _schemas.Types.Contains(type);
         }
     }
 
@@ -111,7 +112,7 @@ public sealed class JsonContract
         new(
             (JsonTypeInfo<T>)_strict.GetTypeInfo(type),
             (JsonTypeInfo<T>)_lenient.GetTypeInfo(type),
-            _shapes.Build(type),
+            _schemas.Build(type),
             _rules.OfType<IValidator<T>>().SingleOrDefault(),
             this);
 }

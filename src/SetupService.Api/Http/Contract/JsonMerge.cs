@@ -10,20 +10,20 @@ namespace SetupService.Api.Http.Contract;
 /// </summary>
 internal static class JsonMerge
 {
-    /// <summary>The document as changed. Both must keep the shape, and only members of the shape are written.</summary>
-    public static ReadOnlyMemory<byte> Apply(ObjectShape shape, JsonElement document, JsonElement change)
+    /// <summary>The document as changed. Both must keep the schema, and only members of the schema are written.</summary>
+    public static ReadOnlyMemory<byte> Apply(ObjectSchema schema, JsonElement document, JsonElement change)
     {
         ArrayBufferWriter<byte> merged = new(JsonMarshal.GetRawUtf8Value(document).Length + JsonMarshal.GetRawUtf8Value(change).Length);
         using Utf8JsonWriter writer = new(merged, new JsonWriterOptions { SkipValidation = true });
-        Write(writer, shape, document, change);
+        Write(writer, schema, document, change);
         writer.Flush();
         return merged.WrittenMemory;
     }
 
-    private static void Write(Utf8JsonWriter writer, ObjectShape shape, JsonElement document, JsonElement change)
+    private static void Write(Utf8JsonWriter writer, ObjectSchema schema, JsonElement document, JsonElement change)
     {
         writer.WriteStartObject();
-        foreach (var member in shape.Members)
+        foreach (var member in schema.Members)
         {
             var isThere = document.TryGetProperty(member.NameUtf8, out var from);
             var isChanged = change.TryGetProperty(member.NameUtf8, out var to);
@@ -31,7 +31,7 @@ internal static class JsonMerge
                 continue;
 
             writer.WritePropertyName(member.NameUtf8);
-            if (isThere && isChanged && member.Shape is ObjectShape inner && AreMerged(inner, from, to))
+            if (isThere && isChanged && member.Schema is ObjectSchema inner && AreMerged(inner, from, to))
                 Write(writer, inner, from, to);
             else
                 writer.WriteRawValue(JsonMarshal.GetRawUtf8Value(isChanged ? to : from), skipInputValidation: true);
@@ -40,9 +40,9 @@ internal static class JsonMerge
         writer.WriteEndObject();
     }
 
-    private static bool AreMerged(ObjectShape shape, JsonElement from, JsonElement to) =>
+    private static bool AreMerged(ObjectSchema schema, JsonElement from, JsonElement to) =>
         from.ValueKind == JsonValueKind.Object && to.ValueKind == JsonValueKind.Object
-        && (shape.Teller is null
-            || !to.TryGetProperty(shape.Teller, out var named)
-            || (from.TryGetProperty(shape.Teller, out var kind) && named.ValueEquals(kind.GetString())));
+        && (schema.Discriminator is null
+            || !to.TryGetProperty(schema.Discriminator, out var named)
+            || (from.TryGetProperty(schema.Discriminator, out var kind) && named.ValueEquals(kind.GetString())));
 }

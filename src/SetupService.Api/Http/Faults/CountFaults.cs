@@ -6,18 +6,18 @@ namespace SetupService.Api.Http.Faults;
 /// <summary>Checks the number of elements of an array.</summary>
 internal static class CountFaults
 {
-    public static Fault? Find(ListShape shape, int count, string pointer, string label)
+    public static Fault? Find(ArraySchema schema, int count, string pointer, string label)
     {
-        if (count >= shape.Minimum && count <= shape.Maximum)
+        if (count >= schema.Minimum && count <= schema.Maximum)
             return null;
 
-        var wanted = shape.Minimum == shape.Maximum
-            ? string.Create(CultureInfo.InvariantCulture, $"exactly {shape.Minimum}")
-            : string.Create(CultureInfo.InvariantCulture, $"from {shape.Minimum} to {shape.Maximum}");
+        var wanted = schema.Minimum == schema.Maximum
+            ? string.Create(CultureInfo.InvariantCulture, $"exactly {schema.Minimum}")
+            : string.Create(CultureInfo.InvariantCulture, $"from {schema.Minimum} to {schema.Maximum}");
         return Fault.At(
             pointer,
-            count < shape.Minimum ? FaultCodes.TooFew : FaultCodes.TooMany,
+            count < schema.Minimum ? FaultCodes.TooFew : FaultCodes.TooMany,
             string.Create(CultureInfo.InvariantCulture, $"{label} has {count} {(count == 1 ? "element" : "elements")}; {wanted} are accepted."),
-            new FaultLimits { Minimum = shape.Minimum, Maximum = shape.Maximum });
+            new FaultLimits { Minimum = schema.Minimum, Maximum = schema.Maximum });
     }
 }

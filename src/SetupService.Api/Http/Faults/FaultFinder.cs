@@ -5,7 +5,7 @@ using SetupService.Api.Http.Contract;
 namespace SetupService.Api.Http.Faults;
 
 /// <summary>
-/// The second reader: walks a refused body against its shape, lists every fault in the order of the text (what is
+/// The second reader: walks a refused body against its schema, lists every fault in the order of the text (what is
 /// missing at the end of its object), and writes a copy that holds only the sound parts. Bodies that are not JSON
 /// text must have been sorted out before.
 /// </summary>
@@ -26,40 +26,40 @@ internal ref struct FaultFinder
     }
 
     /// <summary>Lists the faults and gives the sound parts as JSON, or null where the body as a whole is of the wrong type.</summary>
-    public static ReadOnlyMemory<byte>? Walk(ReadOnlySpan<byte> utf8, ContractShape shape, FaultList faults)
+    public static ReadOnlyMemory<byte>? Walk(ReadOnlySpan<byte> utf8, ContractSchema schema, FaultList faults)
     {
         ArrayBufferWriter<byte> sound = new(utf8.Length + 16);
         using Utf8JsonWriter copy = new(sound, new JsonWriterOptions { SkipValidation = true });
         FaultFinder finder = new(utf8, faults, copy);
         finder._reader.Read();
-        finder.Value(shape, member: null);
+        finder.Value(schema, member: null);
         copy.Flush();
         return sound.WrittenCount == 0 ? (ReadOnlyMemory<byte>?)null : sound.WrittenMemory;
     }
 
-    private void Value(ContractShape shape, string? member)
+    private void Value(ContractSchema schema, string? member)
     {
-        switch (shape)
+        switch (schema)
         {
-            case ObjectShape known when _reader.TokenType == JsonTokenType.StartObject:
+            case ObjectSchema known when _reader.TokenType == JsonTokenType.StartObject:
                 Open(member);
                 Members(known);
                 break;
-            case VariantShape variant when _reader.TokenType == JsonTokenType.StartObject:
+            case VariantSchema variant when _reader.TokenType == JsonTokenType.StartObject:
                 Variant(variant, member);
                 break;
-            case ListShape list when _reader.TokenType == JsonTokenType.StartArray:
+            case ArraySchema list when _reader.TokenType == JsonTokenType.StartArray:
                 Elements(list, member);
                 break;
             default:
-                Scalar(shape, member);
+                Scalar(schema, member);
                 break;
         }
     }
 
-    private void Scalar(ContractShape shape, string? member)
+    private void Scalar(ContractSchema schema, string? member)
     {
-        if (ScalarFaults.Find(ref _reader, shape, _path) is not { } fault)
+        if (ScalarFaults.Find(ref _reader, schema, _path) is not { } fault)
         {
             Name(member);
             var start = (int)_reader.TokenStartIndex;
@@ -70,26 +70,26 @@ internal ref struct FaultFinder
         _faults.Add(fault);
         _reader.Skip();
         if (member is null && _reader.CurrentDepth > 0)
-            StandIn(shape);
+            StandIn(schema);
     }
 
     /// <summary>Keeps the place of a faulty element, so that the elements after it keep their numbers.</summary>
-    private readonly void StandIn(ContractShape shape)
+    private readonly void StandIn(ContractSchema schema)
     {
-        if (shape is NumberShape number)
+        if (schema is NumberSchema number)
             _copy.WriteNumberValue(number.Minimum);
-        else if (shape is WordShape words)
+        else if (schema is EnumSchema words)
             _copy.WriteStringValue(words.Words[0]);
         else
             _copy.WriteNullValue();
     }
 
-    private void Variant(VariantShape shape, string? member)
+    private void Variant(VariantSchema schema, string? member)
     {
         var ahead = _reader;
         while (ahead.Read() && ahead.TokenType != JsonTokenType.EndObject)
         {
-            var tells = ahead.ValueTextEquals(shape.TellerUtf8);
+            var tells = ahead.ValueTextEquals(schema.DiscriminatorUtf8);
             ahead.Read();
             if (!tells)
             {
@@ -97,25 +97,25 @@ internal ref struct FaultFinder
                 continue;
             }
 
-            var kind = ahead.TokenType == JsonTokenType.String ? shape.IndexOf(ref ahead) : -1;
+            var kind = ahead.TokenType == JsonTokenType.String ? schema.IndexOf(ref ahead) : -1;
             if (kind >= 0)
             {
                 Open(member);
-                Members(shape.Shapes[kind]);
+                Members(schema.Schemas[kind]);
                 return;
             }
 
-            _path.Push(shape.Teller);
-            _faults.Add(ScalarFaults.Find(ref ahead, new WordShape(shape.Kinds), _path)!);
+            _path.Push(schema.Discriminator);
+            _faults.Add(ScalarFaults.Find(ref ahead, new EnumSchema(schema.Kinds), _path)!);
             _path.Pop();
             Drop(member);
             return;
         }
 
         _faults.Add(Fault.At(
-            _path.Then(shape.Teller),
+            _path.Then(schema.Discriminator),
             FaultCodes.Required,
-            $"{shape.Teller} is missing; it tells the kind and must be one of: {string.Join(", ", shape.Kinds)}."));
+            $"{schema.Discriminator} is missing; it tells the kind and must be one of: {string.Join(", ", schema.Kinds)}."));
         Drop(member);
     }
 
@@ -126,52 +126,52 @@ internal ref struct FaultFinder
             _copy.WriteNullValue();
     }
 
-    private void Members(ObjectShape shape)
+    private void Members(ObjectSchema schema)
     {
         ulong seen = 0;
         while (_reader.Read() && _reader.TokenType != JsonTokenType.EndObject)
         {
-            var index = shape.IndexOf(ref _reader);
+            var index = schema.IndexOf(ref _reader);
             if (index < 0)
-                Unknown(shape);
+                Unknown(schema);
             else if ((seen & (1UL << index)) != 0)
-                Duplicate(shape.Members[index]);
+                Duplicate(schema.Members[index]);
             else
-                Member(shape.Members[index]);
+                Member(schema.Members[index]);
             if (index >= 0)
                 seen |= 1UL << index;
         }
 
-        for (var index = 0; index < shape.Members.Count; index++)
+        for (var index = 0; index < schema.Members.Count; index++)
         {
-            var member = shape.Members[index];
+            var member = schema.Members[index];
             if (member.IsRequired && (seen & (1UL << index)) == 0)
-                _faults.Add(Fault.At(_path.Then(member.Name), FaultCodes.Required, $"{member.Name} is missing; {member.Shape.Wanted} is needed here."));
+                _faults.Add(Fault.At(_path.Then(member.Name), FaultCodes.Required, $"{member.Name} is missing; {member.Schema.Expected} is needed here."));
         }
 
         _copy.WriteEndObject();
     }
 
-    private void Member(MemberShape member)
+    private void Member(MemberSchema member)
     {
         _reader.Read();
         if (_reader.TokenType != JsonTokenType.Null)
         {
             _path.Push(member.Name);
-            Value(member.Shape, member.Name);
+            Value(member.Schema, member.Name);
             _path.Pop();
         }
         else if (member.IsRequired)
         {
-            _faults.Add(Fault.At(_path.Then(member.Name), FaultCodes.Required, $"{member.Name} is null; {member.Shape.Wanted} is needed here."));
+            _faults.Add(Fault.At(_path.Then(member.Name), FaultCodes.Required, $"{member.Name} is null; {member.Schema.Expected} is needed here."));
         }
     }
 
-    private void Unknown(ObjectShape shape)
+    private void Unknown(ObjectSchema schema)
     {
         var name = _reader.GetString()!;
-        var allowed = string.Join(", ", shape.Members.Select(member => member.Name));
-        var meant = NearestName.Find(name, shape.Members.Select(member => member.Name)) is { } near
+        var allowed = string.Join(", ", schema.Members.Select(member => member.Name));
+        var meant = NearestName.Find(name, schema.Members.Select(member => member.Name)) is { } near
             ? $"; {near} may be meant"
             : "";
         _faults.Add(Fault.At(
@@ -182,14 +182,14 @@ internal ref struct FaultFinder
         _reader.Skip();
     }
 
-    private void Duplicate(MemberShape member)
+    private void Duplicate(MemberSchema member)
     {
         _faults.Add(Fault.At(_path.Then(member.Name), FaultCodes.DuplicateMember, $"{member.Name} is given more than once in the same object."));
         _reader.Read();
         _reader.Skip();
     }
 
-    private void Elements(ListShape list, string? member)
+    private void Elements(ArraySchema list, string? member)
     {
         var pointer = _path.ToString();
         var label = _path.Label;

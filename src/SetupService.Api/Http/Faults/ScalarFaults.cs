@@ -9,61 +9,61 @@ namespace SetupService.Api.Http.Faults;
 internal static class ScalarFaults
 {
     /// <summary>The fault of the value the reader stands on, or null where it is sound.</summary>
-    public static Fault? Find(ref Utf8JsonReader reader, ContractShape shape, PointerPath path)
+    public static Fault? Find(ref Utf8JsonReader reader, ContractSchema schema, PointerPath path)
     {
         if (reader.TokenType == JsonTokenType.Null)
-            return Fault.At(path.ToString(), FaultCodes.Required, $"{path.Label} is null; {shape.Wanted} is needed here.");
+            return Fault.At(path.ToString(), FaultCodes.Required, $"{path.Label} is null; {schema.Expected} is needed here.");
 
-        return shape switch
+        return schema switch
         {
-            NumberShape number when reader.TokenType == JsonTokenType.Number => OfNumber(ref reader, number, path),
-            TextShape text when reader.TokenType == JsonTokenType.String => OfText(ref reader, text, path),
-            WordShape word when reader.TokenType == JsonTokenType.String => OfWord(ref reader, word, path),
-            NameShape name when reader.TokenType == JsonTokenType.String => OfText(ref reader, new TextShape(name.MaximumLength), path),
-            NameShape when reader.TokenType == JsonTokenType.Number && reader.TryGetInt64(out _) => null,
-            FlagShape when reader.TokenType is JsonTokenType.True or JsonTokenType.False => null,
-            _ => Fault.At(path.ToString(), FaultCodes.WrongType, $"{path.Label} is {Found(ref reader)}; {shape.Wanted} is needed here."),
+            NumberSchema number when reader.TokenType == JsonTokenType.Number => OfNumber(ref reader, number, path),
+            StringSchema text when reader.TokenType == JsonTokenType.String => OfText(ref reader, text, path),
+            EnumSchema word when reader.TokenType == JsonTokenType.String => OfWord(ref reader, word, path),
+            LineIdSchema name when reader.TokenType == JsonTokenType.String => OfText(ref reader, new StringSchema(name.MaximumLength), path),
+            LineIdSchema when reader.TokenType == JsonTokenType.Number && reader.TryGetInt64(out _) => null,
+            BooleanSchema when reader.TokenType is JsonTokenType.True or JsonTokenType.False => null,
+            _ => Fault.At(path.ToString(), FaultCodes.WrongType, $"{path.Label} is {Found(ref reader)}; {schema.Expected} is needed here."),
         };
     }
 
-    private static Fault? OfNumber(ref Utf8JsonReader reader, NumberShape shape, PointerPath path)
+    private static Fault? OfNumber(ref Utf8JsonReader reader, NumberSchema schema, PointerPath path)
     {
         var typed = Shorten(Encoding.UTF8.GetString(reader.ValueSpan));
         if (!reader.TryGetDouble(out var value) || !double.IsFinite(value))
             return Fault.At(path.ToString(), FaultCodes.NotFinite, $"{path.Label} is {typed}, too large for a number in double precision.");
-        if (shape.IsWhole && !double.IsInteger(value))
+        if (schema.IsWhole && !double.IsInteger(value))
             return Fault.At(path.ToString(), FaultCodes.WrongType, $"{path.Label} is {typed}; a whole number is needed here.");
-        return value >= shape.Minimum && value <= shape.Maximum
+        return value >= schema.Minimum && value <= schema.Maximum
             ? null
             : Fault.At(
                 path.ToString(),
                 FaultCodes.OutOfRange,
-                RangeText.Message(path.Label, typed, shape.Minimum, shape.Maximum, shape.Unit),
-                new FaultLimits { Minimum = shape.Minimum, Maximum = shape.Maximum, Unit = shape.Unit });
+                RangeText.Message(path.Label, typed, schema.Minimum, schema.Maximum, schema.Unit),
+                new FaultLimits { Minimum = schema.Minimum, Maximum = schema.Maximum, Unit = schema.Unit });
     }
 
-    private static Fault? OfText(ref Utf8JsonReader reader, TextShape shape, PointerPath path)
+    private static Fault? OfText(ref Utf8JsonReader reader, StringSchema schema, PointerPath path)
     {
         var length = reader.GetString()!.Length;
-        return length <= shape.MaximumLength
+        return length <= schema.MaximumLength
             ? null
             : Fault.At(
                 path.ToString(),
                 FaultCodes.TooLong,
-                string.Create(CultureInfo.InvariantCulture, $"{path.Label} has {length} characters; at most {shape.MaximumLength} are read."),
-                new FaultLimits { Maximum = shape.MaximumLength });
+                string.Create(CultureInfo.InvariantCulture, $"{path.Label} has {length} characters; at most {schema.MaximumLength} are read."),
+                new FaultLimits { Maximum = schema.MaximumLength });
     }
 
-    private static Fault? OfWord(ref Utf8JsonReader reader, WordShape shape, PointerPath path)
+    private static Fault? OfWord(ref Utf8JsonReader reader, EnumSchema schema, PointerPath path)
     {
-        foreach (var word in shape.Words)
+        foreach (var word in schema.Words)
         {
             if (reader.ValueTextEquals(word))
                 return null;
         }
 
         var typed = reader.GetString()!;
-        return Fault.At(path.ToString(), FaultCodes.UnknownWord, WordText.Message(path.Label, typed, shape.Words));
+        return Fault.At(path.ToString(), FaultCodes.UnknownWord, WordText.Message(path.Label, typed, schema.Words));
     }
 
     private static string Found(ref Utf8JsonReader reader) => reader.TokenType switch

@@ -7,9 +7,9 @@ namespace SetupService.Api.Http.Queries;
 public static class QueryParameters
 {
     /// <summary><c>units</c>: the units of texts and drawings made for people.</summary>
-    public static WordParameter Units { get; } = new(
+    public static EnumParameter Units { get; } = new(
         "units",
         "Units of the texts and drawings made for people; the numbers in JSON keep the unit their name ends in.",
-        Words<UnitSystem>.List,
+        EnumNames<UnitSystem>.List,
         Default: "metric");
 }

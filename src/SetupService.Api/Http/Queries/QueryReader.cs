@@ -54,11 +54,11 @@ public sealed class QueryReader : IBindableFromHttpContext<QueryReader>, IEndpoi
     }
 
     /// <summary>The word given as a member of its enum, or null where none is.</summary>
-    public T? Word<T>(WordParameter parameter)
+    public T? Word<T>(EnumParameter parameter)
         where T : struct, Enum
     {
         ArgumentNullException.ThrowIfNull(parameter);
-        return Find(parameter) is { } text && Words<T>.TryGet(text, out var word) ? word : null;
+        return Find(parameter) is { } text && EnumNames<T>.TryGet(text, out var word) ? word : null;
     }
 
     /// <summary>The 400 for a text that could not be read.</summary>

@@ -1,6 +1,5 @@
-using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Wear.BeforeAfter;
 
 namespace SetupService.Api.Wear.BeforeAfter;
@@ -9,7 +8,6 @@ namespace SetupService.Api.Wear.BeforeAfter;
 public sealed record BeforeAfterAnswer
 {
     /// <summary>What rates are compared by; none where nothing can be compared.</summary>
-    [JsonConverter(typeof(WordConverter<ComparedClock>))]
     [Sample("track")]
     public required ComparedClock Clock { get; init; }
 
@@ -38,7 +36,7 @@ public sealed record BeforeAfterAnswer
     public required string[] Summary { get; init; }
 
     /// <summary>What is null above, and why.</summary>
-    public required UnknownPart[] Unknown { get; init; }
+    public required UnknownResponse[] Unknown { get; init; }
 
     /// <summary>Key of the method page.</summary>
     [Sample("wear-before-after")]
@@ -49,8 +47,8 @@ public sealed record BeforeAfterAnswer
     public required string Edition { get; init; }
 
     /// <summary>What was used although nobody gave it.</summary>
-    public required AssumptionPart[] Assumptions { get; init; }
+    public required AssumptionResponse[] Assumptions { get; init; }
 
     /// <summary>What can hurt somebody.</summary>
-    public required CautionPart[] Cautions { get; init; }
+    public required CautionResponse[] Cautions { get; init; }
 }

@@ -1,4 +1,4 @@
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Wear.BeforeAfter;
 using SetupService.Domain.Wear.Forecast;
@@ -29,7 +29,7 @@ internal static class BeforeAfterAnswers
         Method = "wear-before-after",
         Edition = Edition.Current,
         Assumptions = Assumptions(request, comparison),
-        Cautions = CautionPart.Of(Cautions(question, units)),
+        Cautions = CautionResponse.Of(Cautions(question, units)),
     };
 
     private static ZoneChangePart Zone(WearComparison comparison, in ZoneComparison zone) => new()
@@ -42,9 +42,9 @@ internal static class BeforeAfterAnswers
         PlannedPower = zone.PlannedPower,
     };
 
-    private static UnknownPart[] Unknown(WearComparison comparison)
+    private static UnknownResponse[] Unknown(WearComparison comparison)
     {
-        var list = new List<UnknownPart>();
+        var list = new List<UnknownResponse>();
         if (comparison.Zones is not { } zones)
         {
             foreach (var output in (ReadOnlySpan<string>)["/zones", "/outerToCentre", "/innerToCentre"]) Add(output, ComparisonWords.NoComparison(comparison));
@@ -68,7 +68,7 @@ internal static class BeforeAfterAnswers
         void Add(string output, string reason) => list.Add(new() { Output = output, Reason = reason });
     }
 
-    private static AssumptionPart[] Assumptions(BeforeAfterRequest request, WearComparison comparison)
+    private static AssumptionResponse[] Assumptions(BeforeAfterRequest request, WearComparison comparison)
     {
         var list = new List<Assumption>
         {
@@ -80,7 +80,7 @@ internal static class BeforeAfterAnswers
             list.Add(new("/before", before.Scatter.StandardDeviationMm, null, "rounding to 0.1 mm, or 0.3 of the gauge error given; derived", "The readings lie closer to the line than a gauge reads; this scatter in mm is taken in its place."));
         if (request.PlannedReadings is null && comparison.Zones is not null)
             list.Add(new("/plannedReadings", ComparisonQuestion.UsualReadings, null, "our choice", "How many readings the further use is read at, at equal steps, with nothing but the compared clock moving between them."));
-        return AssumptionPart.Of(list);
+        return AssumptionResponse.Of(list);
     }
 
     private static List<Caution> Cautions(ComparisonQuestion question, UnitSystem units)

@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 
@@ -16,22 +17,22 @@ public sealed record BeforeAfterRequest
     public DepthReadingDocument[]? After { get; set; }
 
     /// <summary>Error of one reading, one standard deviation; the readings' own scatter tells it where left out.</summary>
-    [Limits(0.01, 2)]
+    [Range(0.01, 2)]
     [Sample(0.15)]
     public double? GaugeErrorMm { get; set; }
 
     /// <summary>Ratio of the rates, after over before, that the change is hoped to bring; the one seen where left out.</summary>
-    [Limits(0, 10)]
+    [Range(0, 10)]
     [Sample(0.8)]
     public double? ExpectedRatio { get; set; }
 
     /// <summary>How many further readings are planned; 4 where left out.</summary>
-    [Limits(2, 100)]
+    [Range(2, 100)]
     [Sample(4)]
     public int? PlannedReadings { get; set; }
 
     /// <summary>How many further laps are planned; how often they would show the change is answered where given. Counts only where laps are compared.</summary>
-    [Limits(1, 100_000)]
+    [Range(1, 100_000)]
     [Sample(60.0)]
     public double? PlannedLaps { get; set; }
 }

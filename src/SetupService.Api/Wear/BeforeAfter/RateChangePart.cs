@@ -1,5 +1,5 @@
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Wear.BeforeAfter;
 
 namespace SetupService.Api.Wear.BeforeAfter;
@@ -8,10 +8,10 @@ namespace SetupService.Api.Wear.BeforeAfter;
 public sealed record RateChangePart
 {
     /// <summary>Wear of the unit of use before: a lap, or 1000 km where the road is compared.</summary>
-    public required UncertaintyPart BeforeMm { get; init; }
+    public required UncertaintyResponse BeforeMm { get; init; }
 
     /// <summary>The same after; null where the readings after do not tell it.</summary>
-    public required UncertaintyPart? AfterMm { get; init; }
+    public required UncertaintyResponse? AfterMm { get; init; }
 
     /// <summary>After over before; null where the readings after do not tell it.</summary>
     public required RatioPart? Ratio { get; init; }
@@ -22,8 +22,8 @@ public sealed record RateChangePart
 
     internal static RateChangePart? Of(RateChange? change) => change is not { } known ? null : new RateChangePart
     {
-        BeforeMm = UncertaintyPart.Of(known.BeforeMm),
-        AfterMm = known.AfterMm is { } after ? UncertaintyPart.Of(after) : null,
+        BeforeMm = UncertaintyResponse.Of(known.BeforeMm),
+        AfterMm = known.AfterMm is { } after ? UncertaintyResponse.Of(after) : null,
         Ratio = RatioPart.Of(known.Ratio),
         Shown = known.IsShown,
     };

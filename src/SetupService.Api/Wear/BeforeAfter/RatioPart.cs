@@ -1,5 +1,5 @@
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Numerics.Statistics;
 
@@ -9,7 +9,7 @@ namespace SetupService.Api.Wear.BeforeAfter;
 public sealed record RatioPart
 {
     /// <summary>The ratio with its 90 % range; null where that is open.</summary>
-    public required UncertaintyPart? Range { get; init; }
+    public required UncertaintyResponse? Range { get; init; }
 
     /// <summary>The least it is, with 95 %; null where it is not bounded from below either.</summary>
     [Sample(0.55)]
@@ -17,7 +17,7 @@ public sealed record RatioPart
 
     internal static RatioPart? Of(RatioRange? ratio) => ratio is not { } range ? null : new RatioPart
     {
-        Range = range is { Value: { } value, AtLeast: { } least, AtMost: { } most } ? UncertaintyPart.Of(new Uncertainty(value, least, most, Uncertainty.NinetyPct)) : null,
+        Range = range is { Value: { } value, AtLeast: { } least, AtMost: { } most } ? UncertaintyResponse.Of(new Uncertainty(value, least, most, Uncertainty.NinetyPct)) : null,
         AtLeast = range.AtLeast,
     };
 }

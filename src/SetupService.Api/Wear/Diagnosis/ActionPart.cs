@@ -1,5 +1,5 @@
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Wear.Diagnosis;
 
@@ -13,16 +13,16 @@ public sealed record ActionPart
     public required string Text { get; init; }
 
     /// <summary>Change of the static camber of each wheel; negative = more negative.</summary>
-    public required UncertaintyPart? CamberDeg { get; init; }
+    public required UncertaintyResponse? CamberDeg { get; init; }
 
     /// <summary>Change of the toe of each wheel; positive = towards toe-in.</summary>
-    public required UncertaintyPart? ToeDeg { get; init; }
+    public required UncertaintyResponse? ToeDeg { get; init; }
 
     /// <summary>The same as the change of total toe across the rims.</summary>
-    public required UncertaintyPart? TotalToeMm { get; init; }
+    public required UncertaintyResponse? TotalToeMm { get; init; }
 
     /// <summary>Change of the cold pressure.</summary>
-    public required UncertaintyPart? ColdPressureKpa { get; init; }
+    public required UncertaintyResponse? ColdPressureKpa { get; init; }
 
     internal static ActionPart Of(WearAction action) => new()
     {
@@ -33,5 +33,5 @@ public sealed record ActionPart
         ColdPressureKpa = Part(action.ColdPressureKpa),
     };
 
-    private static UncertaintyPart? Part(Estimate? estimate) => estimate is { } known ? UncertaintyPart.Of(known) : null;
+    private static UncertaintyResponse? Part(Estimate? estimate) => estimate is { } known ? UncertaintyResponse.Of(known) : null;
 }

@@ -1,6 +1,6 @@
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Parts;
-using SetupService.Api.Vehicles;
+using SetupService.Api.Http.Shared;
+using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Wear.Diagnosis;
 
@@ -9,19 +9,19 @@ public sealed record AxleWearPart
 {
     /// <summary>Which axle.</summary>
     [Sample("front")]
-    public required Axle Axle { get; init; }
+    public required CarAxle Axle { get; init; }
 
     /// <summary>By how many degrees the static camber is less negative than what stands the outer tread flat on average of its work; negative = it is more.</summary>
-    public required UncertaintyPart CamberShortDeg { get; init; }
+    public required UncertaintyResponse CamberShortDeg { get; init; }
 
     /// <summary>The same before the treads were looked at: by the cornering model alone.</summary>
-    public required UncertaintyPart CamberShortBeforehandDeg { get; init; }
+    public required UncertaintyResponse CamberShortBeforehandDeg { get; init; }
 
     /// <summary>Mean wear of a thousand kilometres of road.</summary>
-    public required UncertaintyPart WearPer1000KmMm { get; init; }
+    public required UncertaintyResponse WearPer1000KmMm { get; init; }
 
     /// <summary>Mean wear of a lap.</summary>
-    public required UncertaintyPart WearPerLapMm { get; init; }
+    public required UncertaintyResponse WearPerLapMm { get; init; }
 
     /// <summary>How many depths it learned from.</summary>
     [Sample(6)]

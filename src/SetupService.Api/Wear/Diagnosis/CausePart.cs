@@ -1,5 +1,6 @@
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Vehicles;
+using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wear.Diagnosis;
 
 namespace SetupService.Api.Wear.Diagnosis;
 
@@ -8,11 +9,11 @@ public sealed record CausePart
 {
     /// <summary>Which.</summary>
     [Sample("lowNegativeCamber")]
-    public required CauseWord Cause { get; init; }
+    public required WearCause Cause { get; init; }
 
     /// <summary>The axle it holds of; null for normal.</summary>
     [Sample("front")]
-    public required Axle? Axle { get; init; }
+    public required CarAxle? Axle { get; init; }
 
     /// <summary>How likely it is, from 0 to 1.</summary>
     [Sample(0.86)]
@@ -23,7 +24,7 @@ public sealed record CausePart
     public required string Meaning { get; init; }
 
     /// <summary>The tyres that show it; those of its axle where none shows it alone.</summary>
-    public required PositionWord[] Tyres { get; init; }
+    public required WheelPosition[] Tyres { get; init; }
 
     /// <summary>What speaks for and against it, the heaviest first.</summary>
     public required EvidencePart[] Evidence { get; init; }

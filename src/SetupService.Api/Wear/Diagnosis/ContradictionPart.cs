@@ -1,4 +1,5 @@
 using SetupService.Api.Http.Contract;
+using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Wear.Diagnosis;
 
@@ -7,7 +8,7 @@ public sealed record ContradictionPart
 {
     /// <summary>The tyre they are of; null = of the whole car.</summary>
     [Sample("frontLeft")]
-    public required PositionWord? Position { get; init; }
+    public required WheelPosition? Position { get; init; }
 
     /// <summary>What contradicts what.</summary>
     [Sample("Edges sharp towards the car's centre tell of toe-in, but the wheel is stated to toe out by 0.20°.")]

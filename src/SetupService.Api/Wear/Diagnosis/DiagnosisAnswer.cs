@@ -1,5 +1,5 @@
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 
 namespace SetupService.Api.Wear.Diagnosis;
 
@@ -11,7 +11,7 @@ public sealed record DiagnosisAnswer
     public required string Summary { get; init; }
 
     /// <summary>What can hurt somebody, worn out and unsafe first.</summary>
-    public required CautionPart[] Cautions { get; init; }
+    public required CautionResponse[] Cautions { get; init; }
 
     /// <summary>The causes, the likeliest first; unlikely ones are left out, normal is always there.</summary>
     public required CausePart[] Causes { get; init; }
@@ -29,7 +29,7 @@ public sealed record DiagnosisAnswer
     public required ContradictionPart[] Contradictions { get; init; }
 
     /// <summary>What the answer cannot tell, and why.</summary>
-    public required UnknownPart[] Unknown { get; init; }
+    public required UnknownResponse[] Unknown { get; init; }
 
     /// <summary>Key of the method page.</summary>
     [Sample("wear-diagnosis")]
@@ -40,5 +40,5 @@ public sealed record DiagnosisAnswer
     public required string Edition { get; init; }
 
     /// <summary>What was used although nobody gave it.</summary>
-    public required AssumptionPart[] Assumptions { get; init; }
+    public required AssumptionResponse[] Assumptions { get; init; }
 }

@@ -1,4 +1,4 @@
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Wear.Cautions;
 using SetupService.Domain.Wear.Diagnosis;
@@ -25,16 +25,16 @@ internal static class DiagnosisAnswers
             WearModel = [.. ((LearnedTread?[])[study.Front, study.Rear]).OfType<LearnedTread>().Select(learned => Axle(car, learned))],
             NextCheck = new NextCheckPart
             {
-                Check = (CheckWord)diagnosis.Next.Check,
+                Check = diagnosis.Next.Check,
                 Text = NextCheckWords.Describe(diagnosis.Next.Check),
                 ExpectedInformation = diagnosis.Next.ExpectedBits,
             },
-            Contradictions = [.. ReadingContradictions.Find(study.Case, units).Select(one => new ContradictionPart { Position = (PositionWord?)one.Position, Text = one.Text })],
+            Contradictions = [.. ReadingContradictions.Find(study.Case, units).Select(one => new ContradictionPart { Position = one.Position, Text = one.Text })],
             Unknown = DiagnosisGaps.Of(car),
             Method = "wear-diagnosis",
             Edition = Edition.Current,
             Assumptions = DiagnosisAssumptions.Of(car),
-            Cautions = CautionPart.Of(WearDiagnosisCautions.Build(car.Conditions, study, units)),
+            Cautions = CautionResponse.Of(WearDiagnosisCautions.Build(car.Conditions, study, units)),
         };
     }
 
@@ -42,11 +42,11 @@ internal static class DiagnosisAnswers
     {
         return new CausePart
         {
-            Cause = (CauseWord)finding.Cause,
-            Axle = (Vehicles.Axle?)finding.Axle,
+            Cause = finding.Cause,
+            Axle = finding.Axle,
             Probability = finding.Probability,
             Meaning = CauseWords.Describe(finding.Cause, finding.Axle),
-            Tyres = [.. finding.Tyres.Select(position => (PositionWord)position)],
+            Tyres = [.. finding.Tyres],
             Evidence = [.. finding.Evidence.Select(one => new EvidencePart { Observation = Words(one), Supports = one.Weight > 0, Weight = Math.Abs(one.Weight) })],
             Actions = [.. WearActions.Build(study.Case, finding, finding.Axle is { } axle ? study.At(axle) : null, units).Select(ActionPart.Of)],
         };
@@ -64,10 +64,10 @@ internal static class DiagnosisAnswers
             Position = tyre.Position,
             DepthMm = figures is { } read ? DepthsPart.Of(read.DepthMm) : null,
             LeastDepthMm = condition.ShallowestMm,
-            WornMm = figures is { } worn ? UncertaintyPart.Of(worn.WornMm) : null,
+            WornMm = figures is { } worn ? UncertaintyResponse.Of(worn.WornMm) : null,
             OuterLessInnerPct = Pct(figures?.ShoulderDifference),
             CentreLessShouldersPct = Pct(figures?.CrownDifference),
-            RoundTyreMm = figures?.RoundSpreadMm is { } round ? UncertaintyPart.Of(round) : null,
+            RoundTyreMm = figures?.RoundSpreadMm is { } round ? UncertaintyResponse.Of(round) : null,
             PredictedDepthMm = Predicted(car.Study, request, tyre),
             AgeYears = condition.AgeYears,
         };
@@ -85,9 +85,9 @@ internal static class DiagnosisAnswers
         var lapKm = car.Request.Use?.LapKm ?? TrackShare.UsualLapKm;
         return new AxleWearPart
         {
-            Axle = (Vehicles.Axle)learned.Axle.Axle,
-            CamberShortDeg = UncertaintyPart.Of(learned.CamberShortDeg),
-            CamberShortBeforehandDeg = UncertaintyPart.Of(learned.Axle.CamberShortDeg),
+            Axle = learned.Axle.Axle,
+            CamberShortDeg = UncertaintyResponse.Of(learned.CamberShortDeg),
+            CamberShortBeforehandDeg = UncertaintyResponse.Of(learned.Axle.CamberShortDeg),
             WearPer1000KmMm = OfLogarithm(learned.Parameter(TreadWearParameters.Road), 1),
             WearPerLapMm = OfLogarithm(learned.Parameter(TreadWearParameters.Track), lapKm / 1000),
             DepthsLearnedFromCount = learned.ReadingCount,
@@ -104,11 +104,11 @@ internal static class DiagnosisAnswers
         LifeRatio = learned.LifeRatio(changeDeg),
     };
 
-    private static UncertaintyPart OfLogarithm(in Estimate logarithm, double by)
+    private static UncertaintyResponse OfLogarithm(in Estimate logarithm, double by)
     {
         var range = logarithm.Ninety;
-        return UncertaintyPart.Of(new Uncertainty(by * Math.Exp(range.Value), by * Math.Exp(range.Lower), by * Math.Exp(range.Upper), range.LevelPct));
+        return UncertaintyResponse.Of(new Uncertainty(by * Math.Exp(range.Value), by * Math.Exp(range.Lower), by * Math.Exp(range.Upper), range.LevelPct));
     }
 
-    private static UncertaintyPart? Pct(Estimate? share) => share is { } known ? UncertaintyPart.Of(new Estimate(ToPct * known.Value, ToPct * known.StandardError)) : null;
+    private static UncertaintyResponse? Pct(Estimate? share) => share is { } known ? UncertaintyResponse.Of(new Estimate(ToPct * known.Value, ToPct * known.StandardError)) : null;
 }

@@ -1,5 +1,5 @@
 using System.Globalization;
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Wear.Diagnosis;
 using SetupService.Domain.Wear.Readings;
@@ -14,9 +14,9 @@ internal static class DiagnosisAssumptions
     private const string Judgement = "judgement, no source";
 
     /// <summary>All of it.</summary>
-    public static AssumptionPart[] Of(DiagnosedCar car)
+    public static AssumptionResponse[] Of(DiagnosedCar car)
     {
-        var list = new List<AssumptionPart>();
+        var list = new List<AssumptionResponse>();
         var use = car.Request.Use;
         var share = TrackShare.Compute(car.Study.Case.Use);
         if (use?.RoadKm is null || use.TrackLaps is null)
@@ -31,7 +31,7 @@ internal static class DiagnosisAssumptions
         return [.. list];
     }
 
-    private static void OfTyres(List<AssumptionPart> list, DiagnosedCar car)
+    private static void OfTyres(List<AssumptionResponse> list, DiagnosedCar car)
     {
         for (var i = 0; i < car.Request.Tyres.Length; i++)
         {
@@ -50,16 +50,16 @@ internal static class DiagnosisAssumptions
         }
     }
 
-    private static void OfModel(List<AssumptionPart> list, DiagnosedCar car)
+    private static void OfModel(List<AssumptionResponse> list, DiagnosedCar car)
     {
         if (car.Car is not { } reading) return;
         if (car.Request.Use?.LateralG is null) list.Add(Part("/use/lateralG", TrackBends.UsualLateralG, null, CommonPractice, "Corners of the track are taken at 1.1, 0.95 and 0.75 times this, left and right alike; the wear model counts what that misses as 0.7° of inclination."));
         if (car.Request.Use?.CornerRadiusM is null) list.Add(Part("/use/cornerRadiusM", TrackBends.UsualRadiusM, null, CommonPractice, "Tighter corners steer the wheels more, and lean them by their caster."));
         list.Add(Part("/use/leftShare", 0.5, null, Judgement, "Left and right corners are taken to be equally many; a track with more of one kind wears one side more."));
-        list.AddRange(reading.Assumed.Select(one => AssumptionPart.Of(one.ToAssumption()) with { Plausible = new PlausiblePart { Lower = one.Lower, Upper = one.Upper } }));
-        list.AddRange(reading.Notes.Select(AssumptionPart.Of));
+        list.AddRange(reading.Assumed.Select(one => AssumptionResponse.Of(one.ToAssumption()) with { Plausible = new PlausibleResponse { Lower = one.Lower, Upper = one.Upper } }));
+        list.AddRange(reading.Notes.Select(AssumptionResponse.Of));
     }
 
-    private static AssumptionPart Part(string input, double? value, string? text, string source, string reason) =>
-        AssumptionPart.Of(new Assumption(input, value, text, source, reason));
+    private static AssumptionResponse Part(string input, double? value, string? text, string source, string reason) =>
+        AssumptionResponse.Of(new Assumption(input, value, text, source, reason));
 }

@@ -45,7 +45,7 @@ internal static class DiagnosisEndpoints
             return false;
 
         Vehicle? vehicle = null;
-        if (!Rules.Validate(request).IsValid || (request.Vehicle is { } document && !VehicleReading.TryRead(document, out vehicle)))
+        if (!Rules.Validate(request).IsValid || (request.Vehicle is { } document && !VehicleMapper.TryRead(document, out vehicle)))
         {
             problem = body.Refuse();
             return false;

@@ -1,4 +1,4 @@
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Readings;
@@ -11,9 +11,9 @@ internal static class DiagnosisGaps
     private const string Model = "wearModel";
 
     /// <summary>All of them.</summary>
-    public static UnknownPart[] Of(DiagnosedCar car)
+    public static UnknownResponse[] Of(DiagnosedCar car)
     {
-        var list = new List<UnknownPart>();
+        var list = new List<UnknownResponse>();
         if (!car.Study.Diagnosis.IsAnythingRead) list.Add(Gap("causes", "nothing was read that tells of wear: the probabilities are how often each cause is there on cars whose owners ask, and no more"));
         if (car.NoModel is { } why) list.Add(Gap(Model, why));
         foreach (var axle in (CarAxle[])[CarAxle.Front, CarAxle.Rear])
@@ -43,5 +43,5 @@ internal static class DiagnosisGaps
         return [.. list];
     }
 
-    private static UnknownPart Gap(string output, string reason) => new() { Output = output, Reason = reason };
+    private static UnknownResponse Gap(string output, string reason) => new() { Output = output, Reason = reason };
 }

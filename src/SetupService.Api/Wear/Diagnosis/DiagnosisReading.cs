@@ -35,7 +35,7 @@ internal static class DiagnosisReading
         NewDepthMm = tyre.NewDepthMm,
         Zones = Zones(tyre),
         AroundMm = tyre is { AroundMm: { } around, DepthMm: { } depth } ? [depth.ToDomain(), .. around.Select(one => one.ToDomain())] : [],
-        Patterns = tyre.Patterns is { } patterns ? [.. patterns.Select(one => (TreadPattern)one)] : null,
+        Patterns = tyre.Patterns,
         TemperatureC = tyre.TemperatureC?.ToDomain(),
         TemperatureBy = tyre.TemperatureBy,
         SecondsAfterLap = tyre.SecondsAfterLap,
@@ -62,7 +62,7 @@ internal static class DiagnosisReading
         {
             LeastDepthMm = Least(tyre),
             GaugeErrorMm = tyre.GaugeErrorMm ?? TreadDepths.UsualGaugeErrorMm,
-            Damage = tyre.Damage is { } damage ? [.. damage.Select(one => (TyreDamage)one)] : [],
+            Damage = tyre.Damage ?? [],
             AgeYears = week?.AgeYears(today),
             MayBeOlder = week is { IsDecadeKnown: false },
         };

@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Vehicles;
@@ -19,7 +20,7 @@ public sealed record DiagnosisRequest
     public TyreReadingDocument[] Tyres { get; set; } = [];
 
     /// <summary>The day of the readings, year-month-day; the service's day where left out. Tells the tyres' age.</summary>
-    [Text(10)]
+    [StringLength(10)]
     [Sample("2026-11-20")]
     public string? ReadOn { get; set; }
 }

@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 using SetupService.Domain.Vehicles;
@@ -10,17 +11,16 @@ public sealed record HistoryLegDocument
 {
     /// <summary>Where on the car it was.</summary>
     [JsonRequired]
-    [JsonConverter(typeof(WordConverter<WheelPosition>))]
     [Sample("frontLeft")]
     public WheelPosition Position { get; set; }
 
     /// <summary>Kilometres of road there.</summary>
-    [Limits(0, 500_000)]
+    [Range(0, 500_000)]
     [Sample(6200.0)]
     public double? RoadKm { get; set; }
 
     /// <summary>Laps there.</summary>
-    [Limits(0, 20_000)]
+    [Range(0, 20_000)]
     [Sample(85.0)]
     public double? TrackLaps { get; set; }
 

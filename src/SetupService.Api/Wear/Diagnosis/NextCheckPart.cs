@@ -1,4 +1,5 @@
 using SetupService.Api.Http.Contract;
+using SetupService.Domain.Wear.Diagnosis;
 
 namespace SetupService.Api.Wear.Diagnosis;
 
@@ -7,7 +8,7 @@ public sealed record NextCheckPart
 {
     /// <summary>Which.</summary>
     [Sample("toe")]
-    public required CheckWord Check { get; init; }
+    public required WearCheck Check { get; init; }
 
     /// <summary>How it is done.</summary>
     [Sample("Have the toe of each wheel measured, left and right apart, with the car loaded as driven.")]

@@ -1,6 +1,5 @@
-using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Wear.Diagnosis;
@@ -9,7 +8,6 @@ namespace SetupService.Api.Wear.Diagnosis;
 public sealed record TreadPart
 {
     /// <summary>Which wheel.</summary>
-    [JsonConverter(typeof(WordConverter<WheelPosition>))]
     [Sample("frontLeft")]
     public required WheelPosition Position { get; init; }
 
@@ -21,16 +19,16 @@ public sealed record TreadPart
     public required double? LeastDepthMm { get; init; }
 
     /// <summary>Mean wear over the tread.</summary>
-    public required UncertaintyPart? WornMm { get; init; }
+    public required UncertaintyResponse? WornMm { get; init; }
 
     /// <summary>Wear of the outer shoulder less that of the inner one, as a share of the mean wear.</summary>
-    public required UncertaintyPart? OuterLessInnerPct { get; init; }
+    public required UncertaintyResponse? OuterLessInnerPct { get; init; }
 
     /// <summary>Wear of the centre less the mean of the shoulders', as a share of the mean wear.</summary>
-    public required UncertaintyPart? CentreLessShouldersPct { get; init; }
+    public required UncertaintyResponse? CentreLessShouldersPct { get; init; }
 
     /// <summary>Root-mean-square difference of depth round the tyre beyond the gauge's error.</summary>
-    public required UncertaintyPart? RoundTyreMm { get; init; }
+    public required UncertaintyResponse? RoundTyreMm { get; init; }
 
     /// <summary>Depth the wear model predicts after it learned from the axle.</summary>
     public required DepthsPart? PredictedDepthMm { get; init; }

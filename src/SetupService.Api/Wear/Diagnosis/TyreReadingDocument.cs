@@ -1,6 +1,8 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wear.Cautions;
 using SetupService.Domain.Wear.Readings;
 
 namespace SetupService.Api.Wear.Diagnosis;
@@ -13,12 +15,11 @@ public sealed record TyreReadingDocument
 
     /// <summary>Where it is on the car.</summary>
     [JsonRequired]
-    [JsonConverter(typeof(WordConverter<WheelPosition>))]
     [Sample("frontLeft")]
     public WheelPosition Position { get; set; }
 
     /// <summary>Depth when new; 8 where left out, for the scale of wear only.</summary>
-    [Limits(1, 20)]
+    [Range(1, 20)]
     [Sample(7.8)]
     public double? NewDepthMm { get; set; }
 
@@ -35,22 +36,21 @@ public sealed record TyreReadingDocument
 
     /// <summary>What eye and hand find; left out = nobody looked, empty = looked and found nothing.</summary>
     [Count(0, 10)]
-    public PatternWord[]? Patterns { get; set; }
+    public TreadPattern[]? Patterns { get; set; }
 
     /// <summary>Damage seen.</summary>
     [Count(0, 10)]
-    public DamageWord[]? Damage { get; set; }
+    public TyreDamage[]? Damage { get; set; }
 
     /// <summary>Tread temperatures.</summary>
     public TreadTemperaturesDocument? TemperatureC { get; set; }
 
     /// <summary>What they were read with; infrared, the less exact, where left out.</summary>
-    [JsonConverter(typeof(WordConverter<Thermometer>))]
     [Sample("probe")]
     public Thermometer? TemperatureBy { get; set; }
 
     /// <summary>From the end of the last quick lap to the reading.</summary>
-    [Limits(0, 3600)]
+    [Range(0, 3600)]
     [Sample(40.0)]
     public double? SecondsAfterLap { get; set; }
 
@@ -61,7 +61,7 @@ public sealed record TyreReadingDocument
     public PressuresDocument? PressureKpa { get; set; }
 
     /// <summary>Standard deviation of one depth reading; 0.25 where left out.</summary>
-    [Limits(0.01, 2)]
+    [Range(0.01, 2)]
     [Sample(0.15)]
     public double? GaugeErrorMm { get; set; }
 
@@ -70,7 +70,7 @@ public sealed record TyreReadingDocument
     public HistoryLegDocument[]? History { get; set; }
 
     /// <summary>Week of making as the sidewall has it: week and year, "2319" for week 23 of 2019.</summary>
-    [Text(16)]
+    [StringLength(16)]
     [Sample("2319")]
     public string? MadeWeek { get; set; }
 }

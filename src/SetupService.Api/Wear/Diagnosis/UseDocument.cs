@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using SetupService.Api.Http.Contract;
 using SetupService.Domain.Wear.Readings;
 
@@ -7,27 +8,27 @@ namespace SetupService.Api.Wear.Diagnosis;
 public sealed record UseDocument
 {
     /// <summary>Kilometres of road.</summary>
-    [Limits(0, 500_000)]
+    [Range(0, 500_000)]
     [Sample(6200.0)]
     public double? RoadKm { get; set; }
 
     /// <summary>Laps of a track, or runs up a hill.</summary>
-    [Limits(0, 20_000)]
+    [Range(0, 20_000)]
     [Sample(85.0)]
     public double? TrackLaps { get; set; }
 
     /// <summary>Length of a lap; 3 where left out.</summary>
-    [Limits(0.05, 100)]
+    [Range(0.05, 100)]
     [Sample(3.2)]
     public double? LapKm { get; set; }
 
     /// <summary>Lateral acceleration usual in the corners, for the wear model; 0.85 where left out.</summary>
-    [Limits(0.05, 3)]
+    [Range(0.05, 3)]
     [Sample(0.9)]
     public double? LateralG { get; set; }
 
     /// <summary>Radius of a usual corner, for the wear model; 60 where left out.</summary>
-    [Limits(5, 1000)]
+    [Range(5, 1000)]
     [Sample(55.0)]
     public double? CornerRadiusM { get; set; }
 

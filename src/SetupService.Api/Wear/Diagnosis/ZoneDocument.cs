@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 
@@ -8,13 +9,13 @@ public sealed record ZoneDocument
 {
     /// <summary>Where: 0 = the outer edge of the tread, 100 = the inner one.</summary>
     [JsonRequired]
-    [Limits(0, 100)]
+    [Range(0, 100)]
     [Sample(15.0)]
     public double AcrossPct { get; set; }
 
     /// <summary>Depth there.</summary>
     [JsonRequired]
-    [Limits(0, 20)]
+    [Range(0, 20)]
     [Sample(4.1)]
     public double DepthMm { get; set; }
 }

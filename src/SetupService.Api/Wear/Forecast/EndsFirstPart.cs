@@ -1,4 +1,3 @@
-using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 using SetupService.Domain.Wear.Readings;
 
@@ -8,7 +7,6 @@ namespace SetupService.Api.Wear.Forecast;
 public sealed record EndsFirstPart
 {
     /// <summary>The zone estimated to be at the limit first.</summary>
-    [JsonConverter(typeof(WordConverter<TreadPlace>))]
     [Sample("inner")]
     public required TreadPlace Zone { get; init; }
 

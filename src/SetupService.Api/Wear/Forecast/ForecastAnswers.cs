@@ -1,4 +1,4 @@
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Numerics.Statistics;
 using SetupService.Domain.Wear.Forecast;
@@ -36,7 +36,7 @@ internal static class ForecastAnswers
             Method = "wear-forecast",
             Edition = Edition.Current,
             Assumptions = ForecastAssumptions.Of(request, forecast),
-            Cautions = CautionPart.Of(ForecastCautions.Build(forecast, units)),
+            Cautions = CautionResponse.Of(ForecastCautions.Build(forecast, units)),
         };
     }
 
@@ -69,7 +69,7 @@ internal static class ForecastAnswers
         return new SameMixPart
         {
             RoadPerLapKm = mix.RoadKm / mix.TrackLaps,
-            WearPerLapMm = UncertaintyPart.Of(PerLapOfMix(forecast, place)),
+            WearPerLapMm = UncertaintyResponse.Of(PerLapOfMix(forecast, place)),
             LapsLeft = Part(laps),
             LapsLeftAtLeast = laps.AtLeast,
             KmLeft = Part(km),
@@ -96,7 +96,7 @@ internal static class ForecastAnswers
             PerLapOfMixAmount = HasMix(forecast.Mix) ? Of(PerLapOfMix(forecast, ending.Place)) : null,
         };
 
-        UncertaintyPart? Of(Uncertainty? wearMm) => wearMm is { } wear ? UncertaintyPart.Of(RunningCost.Compute(wear, usableMm, price.Amount)) : null;
+        UncertaintyResponse? Of(Uncertainty? wearMm) => wearMm is { } wear ? UncertaintyResponse.Of(RunningCost.Compute(wear, usableMm, price.Amount)) : null;
     }
 
     private static TreadwearPart? Treadwear(ForecastRequest request, UnitSystem units)
@@ -142,11 +142,11 @@ internal static class ForecastAnswers
 
     private static bool HasMix(TyreUse mix) => mix is { RoadKm: > 0, TrackLaps: > 0 };
 
-    private static UncertaintyPart? Part(Uncertainty? range) => range is { } known ? UncertaintyPart.Of(known) : null;
+    private static UncertaintyResponse? Part(Uncertainty? range) => range is { } known ? UncertaintyResponse.Of(known) : null;
 
-    private static UncertaintyPart? Part(RatioRange? range) => range is { } known ? Part(known) : null;
+    private static UncertaintyResponse? Part(RatioRange? range) => range is { } known ? Part(known) : null;
 
-    private static UncertaintyPart? Part(RatioRange range) => range is { Value: { } value, AtLeast: { } least, AtMost: { } most }
-        ? UncertaintyPart.Of(new Uncertainty(value, least, most, Uncertainty.NinetyPct))
+    private static UncertaintyResponse? Part(RatioRange range) => range is { Value: { } value, AtLeast: { } least, AtMost: { } most }
+        ? UncertaintyResponse.Of(new Uncertainty(value, least, most, Uncertainty.NinetyPct))
         : null;
 }

@@ -1,4 +1,4 @@
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Numerics.Statistics;
 using SetupService.Domain.Wear.Forecast;
 using SetupService.Domain.Wear.Readings;
@@ -13,9 +13,9 @@ internal static class ForecastGaps
     private const string Grows = "by these readings the tread grows with this clock: more or better readings are needed";
 
     /// <summary>The list; pointers are into the answer.</summary>
-    public static UnknownPart[] Of(ForecastRequest request, TreadForecast forecast)
+    public static UnknownResponse[] Of(ForecastRequest request, TreadForecast forecast)
     {
-        var list = new List<UnknownPart>();
+        var list = new List<UnknownResponse>();
         foreach (var place in (ReadOnlySpan<TreadPlace>)[TreadPlace.Outer, TreadPlace.Centre, TreadPlace.Inner]) Zone(list, forecast, place);
         if (forecast.Fit is null) Add(list, "/turning", ForecastWords.NoForecast(forecast));
         else if (forecast.Turning is null) Add(list, "/turning", ForecastWords.NoChange);
@@ -25,7 +25,7 @@ internal static class ForecastGaps
         return [.. list];
     }
 
-    private static void Zone(List<UnknownPart> list, TreadForecast forecast, TreadPlace place)
+    private static void Zone(List<UnknownResponse> list, TreadForecast forecast, TreadPlace place)
     {
         var path = "/zones/" + ForecastAnswers.Word(place);
         if (forecast.Zones?.At(place) is not { } zone)
@@ -41,7 +41,7 @@ internal static class ForecastGaps
         if (forecast.Mix is { RoadKm: > 0, TrackLaps: > 0 }) Left(list, path + "/sameMix/lapsLeft", zone.MixesLeft, "");
     }
 
-    private static void Left(List<UnknownPart> list, string path, RatioRange? left, string whyNoRate)
+    private static void Left(List<UnknownResponse> list, string path, RatioRange? left, string whyNoRate)
     {
         if (left is not { } range) Add(list, path, whyNoRate);
         else if (!range.IsBounded) Add(list, path, range.AtLeast is null ? Grows : NotShown);
@@ -57,7 +57,7 @@ internal static class ForecastGaps
             ? FormattableString.Invariant($"the other tyre needs {TreadForecast.FewestReadings} readings at different distances, too")
             : $"of one of the tyres {ForecastWords.NoChange[..^1]}, or the clocks of the other do not tell what this one's use wears";
 
-    private static void Cost(List<UnknownPart> list, ForecastRequest request, TreadForecast forecast)
+    private static void Cost(List<UnknownResponse> list, ForecastRequest request, TreadForecast forecast)
     {
         if (request.TyrePrice is null) return;
         if (request.NewDepthMm is not { } newMm) Add(list, "/cost", "needs newDepthMm");
@@ -66,5 +66,5 @@ internal static class ForecastGaps
         else if (forecast.Ending is null) Add(list, "/cost", "no zone is estimated to wear down to the limit");
     }
 
-    private static void Add(List<UnknownPart> list, string output, string reason) => list.Add(new() { Output = output, Reason = reason });
+    private static void Add(List<UnknownResponse> list, string output, string reason) => list.Add(new() { Output = output, Reason = reason });
 }

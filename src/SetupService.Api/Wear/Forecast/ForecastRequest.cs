@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 
@@ -12,17 +13,17 @@ public sealed record ForecastRequest
     public DepthReadingDocument[] Readings { get; set; } = [];
 
     /// <summary>Depth at which the tyre is done; 1.6 where left out.</summary>
-    [Limits(0, 20)]
+    [Range(0, 20)]
     [Sample(1.6)]
     public double? LimitDepthMm { get; set; }
 
     /// <summary>Error of one reading, one standard deviation; the readings' own scatter tells it where left out.</summary>
-    [Limits(0.01, 2)]
+    [Range(0.01, 2)]
     [Sample(0.15)]
     public double? GaugeErrorMm { get; set; }
 
     /// <summary>Depth of the tread when new; needed for the cost.</summary>
-    [Limits(0, 20)]
+    [Range(0, 20)]
     [Sample(8.0)]
     public double? NewDepthMm { get; set; }
 
@@ -30,12 +31,12 @@ public sealed record ForecastRequest
     public TyrePriceDocument? TyrePrice { get; set; }
 
     /// <summary>The treadwear grade on the tyre's side.</summary>
-    [Limits(1, 2000)]
+    [Range(1, 2000)]
     [Sample(240.0)]
     public double? TreadwearGrade { get; set; }
 
     /// <summary>The treadwear grade of a tyre thought of in its place.</summary>
-    [Limits(1, 2000)]
+    [Range(1, 2000)]
     [Sample(300.0)]
     public double? OtherTreadwearGrade { get; set; }
 

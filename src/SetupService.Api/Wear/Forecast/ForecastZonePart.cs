@@ -1,6 +1,5 @@
-using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Wear.Forecast;
 
 namespace SetupService.Api.Wear.Forecast;
@@ -9,7 +8,6 @@ namespace SetupService.Api.Wear.Forecast;
 public sealed record ForecastZonePart
 {
     /// <summary>Whether the readings carry a forecast.</summary>
-    [JsonConverter(typeof(WordConverter<ForecastStatus>))]
     [Sample("estimated")]
     public required ForecastStatus Status { get; init; }
 
@@ -22,23 +20,23 @@ public sealed record ForecastZonePart
     public required double WornMm { get; init; }
 
     /// <summary>Depth at the last reading by the straight line; null without a forecast.</summary>
-    public required UncertaintyPart? DepthNowMm { get; init; }
+    public required UncertaintyResponse? DepthNowMm { get; init; }
 
     /// <summary>Wear per 1000 km on the road; null where the readings do not tell it apart.</summary>
-    public required UncertaintyPart? RatePer1000KmMm { get; init; }
+    public required UncertaintyResponse? RatePer1000KmMm { get; init; }
 
     /// <summary>Wear per lap on track; null where the readings do not tell it apart.</summary>
-    public required UncertaintyPart? RatePerLapMm { get; init; }
+    public required UncertaintyResponse? RatePerLapMm { get; init; }
 
     /// <summary>Kilometres left if it sees nothing but road; null where the rate is not known or not shown to be above zero.</summary>
-    public required UncertaintyPart? KmLeft { get; init; }
+    public required UncertaintyResponse? KmLeft { get; init; }
 
     /// <summary>Kilometres that are left at least, with 95 %, if it sees nothing but road; null where the rate is not known, or depth grows.</summary>
     [Sample(5200.0)]
     public required double? KmLeftAtLeast { get; init; }
 
     /// <summary>Laps left if it sees nothing but track; null where the rate is not known or not shown to be above zero.</summary>
-    public required UncertaintyPart? LapsLeft { get; init; }
+    public required UncertaintyResponse? LapsLeft { get; init; }
 
     /// <summary>Laps that are left at least, with 95 %, if it sees nothing but track; null where the rate is not known, or depth grows.</summary>
     [Sample(61.0)]

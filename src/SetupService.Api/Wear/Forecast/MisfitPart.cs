@@ -1,4 +1,3 @@
-using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 using SetupService.Domain.Wear.Readings;
 
@@ -12,7 +11,6 @@ public sealed record MisfitPart
     public required string Input { get; init; }
 
     /// <summary>The zone.</summary>
-    [JsonConverter(typeof(WordConverter<TreadPlace>))]
     [Sample("inner")]
     public required TreadPlace Zone { get; init; }
 

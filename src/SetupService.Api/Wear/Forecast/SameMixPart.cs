@@ -1,5 +1,5 @@
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 
 namespace SetupService.Api.Wear.Forecast;
 
@@ -11,17 +11,17 @@ public sealed record SameMixPart
     public required double RoadPerLapKm { get; init; }
 
     /// <summary>Wear per lap with the road that goes with it.</summary>
-    public required UncertaintyPart WearPerLapMm { get; init; }
+    public required UncertaintyResponse WearPerLapMm { get; init; }
 
     /// <summary>Laps left; null where wear is not shown to be above zero.</summary>
-    public required UncertaintyPart? LapsLeft { get; init; }
+    public required UncertaintyResponse? LapsLeft { get; init; }
 
     /// <summary>Laps left at least, with 95 %; null where depth grows.</summary>
     [Sample(49.0)]
     public required double? LapsLeftAtLeast { get; init; }
 
     /// <summary>Kilometres left that go with those laps; null where wear is not shown to be above zero.</summary>
-    public required UncertaintyPart? KmLeft { get; init; }
+    public required UncertaintyResponse? KmLeft { get; init; }
 
     /// <summary>Kilometres left at least, with 95 %; null where depth grows.</summary>
     [Sample(2900.0)]

@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 
@@ -8,13 +9,13 @@ public sealed record TyrePriceDocument
 {
     /// <summary>The amount in the currency.</summary>
     [JsonRequired]
-    [Limits(0, 100_000)]
+    [Range(0, 100_000)]
     [Sample(148.0)]
     public double Amount { get; set; }
 
     /// <summary>The currency's code of three letters (ISO 4217).</summary>
     [JsonRequired]
-    [Text(3)]
+    [StringLength(3)]
     [Sample("EUR")]
     public string Currency { get; set; } = null!;
 }

@@ -1,6 +1,5 @@
-using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Wear.Readings;
 
 namespace SetupService.Api.Wear.Forecast;
@@ -13,7 +12,6 @@ public sealed record WearCostPart
     public required string Currency { get; init; }
 
     /// <summary>The zone it is counted by.</summary>
-    [JsonConverter(typeof(WordConverter<TreadPlace>))]
     [Sample("inner")]
     public required TreadPlace Zone { get; init; }
 
@@ -22,11 +20,11 @@ public sealed record WearCostPart
     public required double UsableDepthMm { get; init; }
 
     /// <summary>Cost of a lap; null where its wear is not told apart.</summary>
-    public required UncertaintyPart? PerLapAmount { get; init; }
+    public required UncertaintyResponse? PerLapAmount { get; init; }
 
     /// <summary>Cost of 1000 km on the road; null where their wear is not told apart.</summary>
-    public required UncertaintyPart? Per1000KmAmount { get; init; }
+    public required UncertaintyResponse? Per1000KmAmount { get; init; }
 
     /// <summary>Cost of a lap with the road that goes with it; null where one clock stands still.</summary>
-    public required UncertaintyPart? PerLapOfMixAmount { get; init; }
+    public required UncertaintyResponse? PerLapOfMixAmount { get; init; }
 }

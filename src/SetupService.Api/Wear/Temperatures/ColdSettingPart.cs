@@ -1,5 +1,5 @@
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Wear.Pressures;
 
 namespace SetupService.Api.Wear.Temperatures;
@@ -12,10 +12,10 @@ public sealed record ColdSettingPart
     public required double? SetKpa { get; init; }
 
     /// <summary>What the hot aim alone asks for; null where it would be outside 80 to 500 kPa.</summary>
-    public required UncertaintyPart? NeededKpa { get; init; }
+    public required UncertaintyResponse? NeededKpa { get; init; }
 
     /// <summary>What the setting comes to hot.</summary>
-    public required UncertaintyPart? HotThenKpa { get; init; }
+    public required UncertaintyResponse? HotThenKpa { get; init; }
 
     /// <summary>Whether the load needs more than the hot aim asks for.</summary>
     [Sample(false)]
@@ -24,8 +24,8 @@ public sealed record ColdSettingPart
     internal static ColdSettingPart? Of(ColdSetting? setting) => setting is not { } one ? null : new()
     {
         SetKpa = one.SetKpa,
-        NeededKpa = one.NeededKpa is { } needed ? UncertaintyPart.Of(needed) : null,
-        HotThenKpa = one.HotThenKpa is { } hot ? UncertaintyPart.Of(hot) : null,
+        NeededKpa = one.NeededKpa is { } needed ? UncertaintyResponse.Of(needed) : null,
+        HotThenKpa = one.HotThenKpa is { } hot ? UncertaintyResponse.Of(hot) : null,
         IsHeldByLoad = one.IsHeldByLoad,
     };
 }

@@ -35,7 +35,7 @@ internal sealed record HeatReadings(TemperaturesRequest Request, Vehicle? Vehicl
 
     /// <summary>A tyre's tread; null where it was not read.</summary>
     public static TreadReading? TreadOf(TyreHeatDocument reading) => reading.TemperatureC is not { } temperatures ? null : new TreadReading(
-        (WheelPosition)reading.Position,
+        reading.Position,
         temperatures.ToDomain(),
         reading.TemperatureBy ?? AssumedThermometer,
         reading.SecondsAfterLap,
@@ -43,5 +43,5 @@ internal sealed record HeatReadings(TemperaturesRequest Request, Vehicle? Vehicl
 
     /// <summary>What a tyre's pressures tell; null where none is given.</summary>
     public TyrePressure? PressureOf(TyreHeatDocument reading) => reading.PressureKpa is not { } pressures ? null : TyrePressureBuilder.Build(
-        pressures.ToDomain(), Conditions, LoadNeed.Compute(Vehicle, (WheelPosition)reading.Position), TreadOf(reading)?.MeanC);
+        pressures.ToDomain(), Conditions, LoadNeed.Compute(Vehicle, reading.Position), TreadOf(reading)?.MeanC);
 }

@@ -1,5 +1,5 @@
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Wear.Pressures;
 
 namespace SetupService.Api.Wear.Temperatures;
@@ -16,7 +16,7 @@ public sealed record HotAdjustmentPart
     public required double HotThenKpa { get; init; }
 
     /// <summary>What it reads when it is as cold again as before.</summary>
-    public required UncertaintyPart ColdThenKpa { get; init; }
+    public required UncertaintyResponse ColdThenKpa { get; init; }
 
     /// <summary>Whether the load needs more than the hot aim leaves.</summary>
     [Sample(false)]
@@ -26,7 +26,7 @@ public sealed record HotAdjustmentPart
     {
         ChangeKpa = one.ChangeKpa,
         HotThenKpa = one.HotThenKpa,
-        ColdThenKpa = UncertaintyPart.Of(one.ColdThenKpa),
+        ColdThenKpa = UncertaintyResponse.Of(one.ColdThenKpa),
         IsHeldByLoad = one.IsHeldByLoad,
     };
 }

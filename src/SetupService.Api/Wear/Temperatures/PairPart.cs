@@ -1,6 +1,5 @@
-using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Wear.Temperatures;
 
@@ -10,18 +9,16 @@ namespace SetupService.Api.Wear.Temperatures;
 public sealed record PairPart
 {
     /// <summary>Which.</summary>
-    [JsonConverter(typeof(WordConverter<WheelPairs>))]
     [Sample("frontLessRear")]
     public required WheelPairs Pairs { get; init; }
 
     /// <summary>The difference as read; positive = the first named is hotter.</summary>
-    public required UncertaintyPart DifferenceC { get; init; }
+    public required UncertaintyResponse DifferenceC { get; init; }
 
     /// <summary>The same at the end of the lap, from how long each cooled; null where that cannot be told.</summary>
-    public required UncertaintyPart? AtLapEndC { get; init; }
+    public required UncertaintyResponse? AtLapEndC { get; init; }
 
     /// <summary>Where the difference as read lies against −10 to 10 °C; unknown where a reading came too late.</summary>
-    [JsonConverter(typeof(WordConverter<RangeVerdict>))]
     [Sample("within")]
     public required RangeVerdict Verdict { get; init; }
 
@@ -30,7 +27,6 @@ public sealed record PairPart
     public required bool IsClear { get; init; }
 
     /// <summary>What the order of measuring does to it.</summary>
-    [JsonConverter(typeof(WordConverter<ReadingOrder>))]
     [Sample("apart")]
     public required ReadingOrder Order { get; init; }
 
@@ -49,8 +45,8 @@ public sealed record PairPart
     internal static PairPart Of(in PairComparison one, UnitSystem units) => new()
     {
         Pairs = one.Pairs,
-        DifferenceC = UncertaintyPart.Of(one.DifferenceC),
-        AtLapEndC = one.AtLapEndC is { } end ? UncertaintyPart.Of(end) : null,
+        DifferenceC = UncertaintyResponse.Of(one.DifferenceC),
+        AtLapEndC = one.AtLapEndC is { } end ? UncertaintyResponse.Of(end) : null,
         Verdict = one.Verdict,
         IsClear = one.IsClear,
         Order = one.Order,

@@ -1,5 +1,5 @@
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 
 namespace SetupService.Api.Wear.Temperatures;
 
@@ -21,7 +21,7 @@ public sealed record TemperaturesAnswer
     public required string[] Summary { get; init; }
 
     /// <summary>What is null above, and why.</summary>
-    public required UnknownPart[] Unknown { get; init; }
+    public required UnknownResponse[] Unknown { get; init; }
 
     /// <summary>Key of the method page.</summary>
     [Sample("tread-temperatures")]
@@ -32,8 +32,8 @@ public sealed record TemperaturesAnswer
     public required string Edition { get; init; }
 
     /// <summary>What was used although nobody gave it.</summary>
-    public required AssumptionPart[] Assumptions { get; init; }
+    public required AssumptionResponse[] Assumptions { get; init; }
 
     /// <summary>What can hurt somebody.</summary>
-    public required CautionPart[] Cautions { get; init; }
+    public required CautionResponse[] Cautions { get; init; }
 }

@@ -1,7 +1,6 @@
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cornering;
-using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Pressures;
 using SetupService.Domain.Wear.Temperatures;
 
@@ -28,7 +27,7 @@ internal static class TemperaturesAnswers
             Method = "tread-temperatures",
             Edition = Edition.Current,
             Assumptions = TemperaturesAssumptions.Of(readings, pressures, tyres),
-            Cautions = CautionPart.Of(PressureCautions.For([.. pressures.OfType<TyrePressure>()])),
+            Cautions = CautionResponse.Of(PressureCautions.For([.. pressures.OfType<TyrePressure>()])),
         };
     }
 
@@ -41,10 +40,10 @@ internal static class TemperaturesAnswers
 
     private static TreadHeatPart Tread(TreadReading tread, double? airC, UnitSystem units) => new()
     {
-        OuterLessInnerC = UncertaintyPart.Of(TemperatureFigures.OuterLessInnerC(tread)),
-        WidestSpreadC = UncertaintyPart.Of(TemperatureFigures.WidestSpreadC(tread)),
-        CentreLessShouldersC = UncertaintyPart.Of(TemperatureFigures.CentreLessShouldersC(tread)),
-        MeanC = UncertaintyPart.Of(TemperatureFigures.MeanC(tread)),
+        OuterLessInnerC = UncertaintyResponse.Of(TemperatureFigures.OuterLessInnerC(tread)),
+        WidestSpreadC = UncertaintyResponse.Of(TemperatureFigures.WidestSpreadC(tread)),
+        CentreLessShouldersC = UncertaintyResponse.Of(TemperatureFigures.CentreLessShouldersC(tread)),
+        MeanC = UncertaintyResponse.Of(TemperatureFigures.MeanC(tread)),
         AtLapEndC = AtLapEnd(tread, airC),
         Findings = [.. TemperatureFigures.Judge(tread).Select(one => Finding(tread, one, units))],
         Contradiction = airC is { } air && TemperatureFigures.IsBelowAir(tread, air) ? TreadWords.BelowAir(tread, air, units) : null,
@@ -65,7 +64,7 @@ internal static class TemperaturesAnswers
         if (airC is not { } air || tread.SecondsAfterLap is not { } seconds) return null;
         var errorC = ThermometerErrors.StandardErrorC(tread.By);
         return (At(tread.ReadC.Outer), At(tread.ReadC.Centre), At(tread.ReadC.Inner)) is ({ } outer, { } centre, { } inner)
-            ? new TreadAtLapEndPart { Outer = UncertaintyPart.Of(outer), Centre = UncertaintyPart.Of(centre), Inner = UncertaintyPart.Of(inner) }
+            ? new TreadAtLapEndPart { Outer = UncertaintyResponse.Of(outer), Centre = UncertaintyResponse.Of(centre), Inner = UncertaintyResponse.Of(inner) }
             : null;
 
         Uncertainty? At(double readC) => TreadCooling.AtLapEndC(readC, errorC, air, seconds, tread.By);
@@ -74,13 +73,13 @@ internal static class TemperaturesAnswers
     private static TyrePressurePart Pressure(TyrePressure tyre, in PressureConditions conditions, UnitSystem units) => new()
     {
         LeastColdKpa = tyre.Need.LeastColdKpa,
-        HotGasC = tyre.HotGasC is { } gas ? UncertaintyPart.Of(gas) : null,
+        HotGasC = tyre.HotGasC is { } gas ? UncertaintyResponse.Of(gas) : null,
         ColdNow = ColdSettingPart.Of(tyre.ColdNow),
         ColdNext = ColdSettingPart.Of(tyre.ColdNext),
-        UntouchedColdKpa = tyre.UntouchedColdKpa is { } cold ? UncertaintyPart.Of(cold) : null,
-        UntouchedHotKpa = tyre.UntouchedHotKpa is { } hot ? UncertaintyPart.Of(hot) : null,
+        UntouchedColdKpa = tyre.UntouchedColdKpa is { } cold ? UncertaintyResponse.Of(cold) : null,
+        UntouchedHotKpa = tyre.UntouchedHotKpa is { } hot ? UncertaintyResponse.Of(hot) : null,
         HotNow = HotAdjustmentPart.Of(tyre.HotNow),
-        HotOnColdAimKpa = tyre.HotOnColdAimKpa is { } onAim ? UncertaintyPart.Of(onAim) : null,
+        HotOnColdAimKpa = tyre.HotOnColdAimKpa is { } onAim ? UncertaintyResponse.Of(onAim) : null,
         Contradiction = tyre.Contradiction,
         Texts = [.. PressureWords.Describe(tyre, conditions, units)],
         Method = "tyre-pressure",
@@ -92,7 +91,7 @@ internal static class TemperaturesAnswers
         var list = new List<string>();
         foreach (var tyre in tyres)
         {
-            var wheel = CorneringWords.Name((WheelPosition)tyre.Position);
+            var wheel = CorneringWords.Name(tyre.Position);
             var name = char.ToUpperInvariant(wheel[0]) + wheel[1..];
             if (tyre.Tread?.Contradiction is { } contradiction) list.Add($"{name}: {contradiction}");
             foreach (var finding in tyre.Tread?.Findings ?? [])

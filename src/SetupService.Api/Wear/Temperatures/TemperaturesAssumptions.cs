@@ -1,4 +1,4 @@
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Vehicles;
@@ -18,9 +18,9 @@ internal static class TemperaturesAssumptions
         "Moist air rises a little more, as water in the tyre turns to vapour; a tyre that stretches rises a little less; gas read late has cooled.");
 
     /// <summary>All of it.</summary>
-    public static AssumptionPart[] Of(HeatReadings readings, TyrePressure?[] pressures, TyreHeatPart[] tyres)
+    public static AssumptionResponse[] Of(HeatReadings readings, TyrePressure?[] pressures, TyreHeatPart[] tyres)
     {
-        var list = new List<AssumptionPart>();
+        var list = new List<AssumptionResponse>();
         AddTreads(list, readings, tyres);
         TyrePressure[] given = [.. pressures.OfType<TyrePressure>()];
         if (given.Any(tyre => tyre.Reading is { ColdKpa: not null, HotKpa: not null })) AddGas(list, readings, given);
@@ -28,7 +28,7 @@ internal static class TemperaturesAssumptions
         return [.. list];
     }
 
-    private static void AddTreads(List<AssumptionPart> list, HeatReadings readings, TyreHeatPart[] tyres)
+    private static void AddTreads(List<AssumptionResponse> list, HeatReadings readings, TyreHeatPart[] tyres)
     {
         for (var i = 0; i < tyres.Length; i++)
         {
@@ -51,15 +51,15 @@ internal static class TemperaturesAssumptions
             var with = by == Thermometer.Probe ? ", as a needle reads it under the surface," : ", as infrared reads its surface,";
             list.Add(Part("/readings", TreadCooling.TimeConstantS(by), null, TreadCooling.Source, $"Value is the time, in s, in which the tread{with} loses all but 37 % of its excess over the air; only atLapEndC rests on it.") with
             {
-                Plausible = new PlausiblePart { Lower = leastS, Upper = mostS },
+                Plausible = new PlausibleResponse { Lower = leastS, Upper = mostS },
             });
         }
     }
 
-    private static void AddGas(List<AssumptionPart> list, HeatReadings readings, TyrePressure[] tyres)
+    private static void AddGas(List<AssumptionResponse> list, HeatReadings readings, TyrePressure[] tyres)
     {
         var request = readings.Request;
-        list.Add(AssumptionPart.Of(DryGas));
+        list.Add(AssumptionResponse.Of(DryGas));
         if (request.GaugeErrorKpa is null)
             list.Add(Part("/gaugeErrorKpa", PressureErrors.UsualGaugeErrorKpa, null, CommonPractice, "One standard deviation of one reading of a hand gauge; every range of the pressures rests on it."));
         if (request.AirPressureKpa is null)
@@ -75,12 +75,12 @@ internal static class TemperaturesAssumptions
         {
             list.Add(Part("/nextColdTemperatureC", TyrePressureBuilder.Follows, null, CommonPractice, "Value is how many degrees the hot gas gets hotter for each degree the next session is: driven the same, its rise over the air stays. The ranges reach down to none.") with
             {
-                Plausible = new PlausiblePart { Lower = TyrePressureBuilder.LeastFollows, Upper = TyrePressureBuilder.Follows },
+                Plausible = new PlausibleResponse { Lower = TyrePressureBuilder.LeastFollows, Upper = TyrePressureBuilder.Follows },
             });
         }
     }
 
-    private static void AddLoads(List<AssumptionPart> list, HeatReadings readings, TyrePressure?[] pressures)
+    private static void AddLoads(List<AssumptionResponse> list, HeatReadings readings, TyrePressure?[] pressures)
     {
         var isToldAnywhere = false;
         for (var i = 0; i < pressures.Length; i++)
@@ -88,7 +88,7 @@ internal static class TemperaturesAssumptions
             if (pressures[i]?.Need is not { LeastColdKpa: not null } need) continue;
             isToldAnywhere = true;
             if (!need.IsAsDriven) continue;
-            var wheel = (WheelPosition)readings.Request.Readings[i].Position;
+            var wheel = readings.Request.Readings[i].Position;
             var axle = WheelPositions.AxleOf(wheel) == CarAxle.Front ? "front" : "rear";
             list.Add(Part($"/vehicle/{axle}/maximumAxleLoadKg", 2 * need.LoadKg, null, "the load as driven", $"The axle's greatest load is not given; the {CorneringWords.Name(wheel)} tyre's least pressure is that of the load as driven."));
         }
@@ -97,5 +97,5 @@ internal static class TemperaturesAssumptions
             list.Add(Part("/vehicle/topSpeedKmh", null, "the speed of each tyre's symbol", CommonPractice, "The car's top speed is not given; at its symbol's speed a tyre carries least."));
     }
 
-    private static AssumptionPart Part(string input, double? value, string? text, string source, string reason) => AssumptionPart.Of(new Assumption(input, value, text, source, reason));
+    private static AssumptionResponse Part(string input, double? value, string? text, string source, string reason) => AssumptionResponse.Of(new Assumption(input, value, text, source, reason));
 }

@@ -25,7 +25,7 @@ internal static class TemperaturesEndpoints
         if (body.Value is not { } request)
             return body.Problem!;
         Vehicle? vehicle = null;
-        if (!Rules.Validate(request).IsValid || (request.Vehicle is { } document && !VehicleReading.TryRead(document, out vehicle)))
+        if (!Rules.Validate(request).IsValid || (request.Vehicle is { } document && !VehicleMapper.TryRead(document, out vehicle)))
             return body.Refuse();
         return new Answer<TemperaturesAnswer>(TemperaturesAnswers.Of(new HeatReadings(request, vehicle), query.Units));
     }

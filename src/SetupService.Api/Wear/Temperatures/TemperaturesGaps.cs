@@ -1,5 +1,5 @@
 using SetupService.Api.Geometry;
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Wear.Pressures;
 using SetupService.Domain.Wear.Temperatures;
 
@@ -11,9 +11,9 @@ internal static class TemperaturesGaps
     private static readonly string OutsideTold = FormattableString.Invariant($"it would be outside {PlausiblePressures.LeastKpa} to {PlausiblePressures.MostKpa} kPa");
 
     /// <summary>The gaps, in the order of the answer.</summary>
-    public static UnknownPart[] Of(HeatReadings readings, TyreHeatPart[] tyres, TyrePressure?[] pressures, PairPart[] pairs)
+    public static UnknownResponse[] Of(HeatReadings readings, TyreHeatPart[] tyres, TyrePressure?[] pressures, PairPart[] pairs)
     {
-        var gaps = new List<UnknownPart>();
+        var gaps = new List<UnknownResponse>();
         for (var i = 0; i < tyres.Length; i++)
         {
             AddTread(gaps, readings, tyres[i], i);
@@ -24,7 +24,7 @@ internal static class TemperaturesGaps
         return [.. gaps];
     }
 
-    private static void AddTread(List<UnknownPart> gaps, HeatReadings readings, TyreHeatPart tyre, int index)
+    private static void AddTread(List<UnknownResponse> gaps, HeatReadings readings, TyreHeatPart tyre, int index)
     {
         var (output, input) = (FormattableString.Invariant($"/tyres/{index}/tread"), FormattableString.Invariant($"/readings/{index}"));
         if (tyre.Tread is not { } tread)
@@ -46,7 +46,7 @@ internal static class TemperaturesGaps
         if (reading.WindowC is null) gaps.Add(Gap(FormattableString.Invariant($"{output}/findings/{(int)TreadAspect.MeanInWindow}/rangeC"), Needs.Of([input + "/temperatureWindowC"])));
     }
 
-    private static void AddPressure(List<UnknownPart> gaps, HeatReadings readings, TyrePressure? tyre, int index)
+    private static void AddPressure(List<UnknownResponse> gaps, HeatReadings readings, TyrePressure? tyre, int index)
     {
         var (output, input) = (FormattableString.Invariant($"/tyres/{index}/pressure"), FormattableString.Invariant($"/readings/{index}/pressureKpa"));
         if (tyre is null)
@@ -85,7 +85,7 @@ internal static class TemperaturesGaps
         }
     }
 
-    private static void AddPairs(List<UnknownPart> gaps, HeatReadings readings, PairPart[] pairs)
+    private static void AddPairs(List<UnknownResponse> gaps, HeatReadings readings, PairPart[] pairs)
     {
         foreach (var pair in Enum.GetValues<WheelPairs>())
         {
@@ -102,5 +102,5 @@ internal static class TemperaturesGaps
 
     private static string TooLate() => FormattableString.Invariant($"it was read more than {TreadReading.TooLateAfterS} s after the lap, too late to tell what it was like");
 
-    private static UnknownPart Gap(string output, string reason) => new() { Output = output, Reason = reason };
+    private static UnknownResponse Gap(string output, string reason) => new() { Output = output, Reason = reason };
 }

@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Vehicles;
@@ -16,32 +17,32 @@ public sealed record TemperaturesRequest
     public TyreHeatDocument[] Readings { get; set; } = [];
 
     /// <summary>Temperature of the tyres, and so of the gas in them, when the cold pressures were set.</summary>
-    [Limits(-40, 250)]
+    [Range(-40, 250)]
     [Sample(18.0)]
     public double? ColdTemperatureC { get; set; }
 
     /// <summary>The same before the next session.</summary>
-    [Limits(-40, 250)]
+    [Range(-40, 250)]
     [Sample(27.0)]
     public double? NextColdTemperatureC { get; set; }
 
     /// <summary>Air where the treads were read; as coldTemperatureC where left out.</summary>
-    [Limits(-40, 250)]
+    [Range(-40, 250)]
     [Sample(21.0)]
     public double? AirTemperatureC { get; set; }
 
     /// <summary>Altitude of the place; tells the air's pressure where that is left out.</summary>
-    [Limits(-500, 5000)]
+    [Range(-500, 5000)]
     [Sample(240.0)]
     public double? AltitudeM { get; set; }
 
     /// <summary>Pressure of the air at the place itself, not reduced to sea level.</summary>
-    [Limits(50, 110)]
+    [Range(50, 110)]
     [Sample(98.5)]
     public double? AirPressureKpa { get; set; }
 
     /// <summary>Error of one reading of the pressure gauge, one standard deviation; 2 where left out.</summary>
-    [Limits(0, 20)]
+    [Range(0, 20)]
     [Sample(2.0)]
     public double? GaugeErrorKpa { get; set; }
 }

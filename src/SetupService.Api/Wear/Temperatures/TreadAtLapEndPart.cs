@@ -1,4 +1,4 @@
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 
 namespace SetupService.Api.Wear.Temperatures;
 
@@ -6,11 +6,11 @@ namespace SetupService.Api.Wear.Temperatures;
 public sealed record TreadAtLapEndPart
 {
     /// <summary>At the outer shoulder.</summary>
-    public required UncertaintyPart Outer { get; init; }
+    public required UncertaintyResponse Outer { get; init; }
 
     /// <summary>In the middle.</summary>
-    public required UncertaintyPart Centre { get; init; }
+    public required UncertaintyResponse Centre { get; init; }
 
     /// <summary>At the inner shoulder.</summary>
-    public required UncertaintyPart Inner { get; init; }
+    public required UncertaintyResponse Inner { get; init; }
 }

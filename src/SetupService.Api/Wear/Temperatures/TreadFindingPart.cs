@@ -1,4 +1,3 @@
-using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 using SetupService.Domain.Wear.Temperatures;
 
@@ -8,12 +7,10 @@ namespace SetupService.Api.Wear.Temperatures;
 public sealed record TreadFindingPart
 {
     /// <summary>Which figure.</summary>
-    [JsonConverter(typeof(WordConverter<TreadAspect>))]
     [Sample("outerLessInner")]
     public required TreadAspect Aspect { get; init; }
 
     /// <summary>Where it lies; unknown where there is no range or the reading came too late.</summary>
-    [JsonConverter(typeof(WordConverter<RangeVerdict>))]
     [Sample("below")]
     public required RangeVerdict Verdict { get; init; }
 

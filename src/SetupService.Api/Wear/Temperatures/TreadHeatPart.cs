@@ -1,5 +1,5 @@
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 
 namespace SetupService.Api.Wear.Temperatures;
 
@@ -7,16 +7,16 @@ namespace SetupService.Api.Wear.Temperatures;
 public sealed record TreadHeatPart
 {
     /// <summary>Outer less inner shoulder; negative = the inner one is hotter.</summary>
-    public required UncertaintyPart OuterLessInnerC { get; init; }
+    public required UncertaintyResponse OuterLessInnerC { get; init; }
 
     /// <summary>The hottest place less the coldest.</summary>
-    public required UncertaintyPart WidestSpreadC { get; init; }
+    public required UncertaintyResponse WidestSpreadC { get; init; }
 
     /// <summary>The middle less the mean of the shoulders; positive = the middle is hotter.</summary>
-    public required UncertaintyPart CentreLessShouldersC { get; init; }
+    public required UncertaintyResponse CentreLessShouldersC { get; init; }
 
     /// <summary>Mean of the three places.</summary>
-    public required UncertaintyPart MeanC { get; init; }
+    public required UncertaintyResponse MeanC { get; init; }
 
     /// <summary>The tread at the end of the lap; null where that cannot be told.</summary>
     public required TreadAtLapEndPart? AtLapEndC { get; init; }

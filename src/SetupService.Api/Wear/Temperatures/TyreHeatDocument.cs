@@ -1,5 +1,7 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
+using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Readings;
 
 namespace SetupService.Api.Wear.Temperatures;
@@ -10,18 +12,17 @@ public sealed record TyreHeatDocument
     /// <summary>Which wheel it is on.</summary>
     [JsonRequired]
     [Sample("frontLeft")]
-    public PositionWord Position { get; set; }
+    public WheelPosition Position { get; set; }
 
     /// <summary>Across the tread.</summary>
     public TreadTemperaturesDocument? TemperatureC { get; set; }
 
     /// <summary>What that was read with; infrared, the less exact, where left out.</summary>
-    [JsonConverter(typeof(WordConverter<Thermometer>))]
     [Sample("probe")]
     public Thermometer? TemperatureBy { get; set; }
 
     /// <summary>From the end of the last quick lap to the reading.</summary>
-    [Limits(0, 3600)]
+    [Range(0, 3600)]
     [Sample(25.0)]
     public double? SecondsAfterLap { get; set; }
 

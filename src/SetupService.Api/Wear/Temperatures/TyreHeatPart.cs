@@ -1,4 +1,5 @@
 using SetupService.Api.Http.Contract;
+using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Wear.Temperatures;
 
@@ -7,7 +8,7 @@ public sealed record TyreHeatPart
 {
     /// <summary>Which wheel it is on.</summary>
     [Sample("frontLeft")]
-    public required PositionWord Position { get; init; }
+    public required WheelPosition Position { get; init; }
 
     /// <summary>The tread; null where its temperatures are not given.</summary>
     public required TreadHeatPart? Tread { get; init; }

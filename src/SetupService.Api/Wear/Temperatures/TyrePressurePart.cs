@@ -1,6 +1,5 @@
-using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Parts;
+using SetupService.Api.Http.Shared;
 using SetupService.Domain.Wear.Pressures;
 
 namespace SetupService.Api.Wear.Temperatures;
@@ -13,7 +12,7 @@ public sealed record TyrePressurePart
     public required double? LeastColdKpa { get; init; }
 
     /// <summary>Temperature of the gas when hot, by the ideal gas law.</summary>
-    public required UncertaintyPart? HotGasC { get; init; }
+    public required UncertaintyResponse? HotGasC { get; init; }
 
     /// <summary>The cold setting for the hot aim on a day like this.</summary>
     public required ColdSettingPart? ColdNow { get; init; }
@@ -22,19 +21,18 @@ public sealed record TyrePressurePart
     public required ColdSettingPart? ColdNext { get; init; }
 
     /// <summary>What the gauge reads cold at nextColdTemperatureC where nothing is let in or out.</summary>
-    public required UncertaintyPart? UntouchedColdKpa { get; init; }
+    public required UncertaintyResponse? UntouchedColdKpa { get; init; }
 
     /// <summary>What that comes to hot.</summary>
-    public required UncertaintyPart? UntouchedHotKpa { get; init; }
+    public required UncertaintyResponse? UntouchedHotKpa { get; init; }
 
     /// <summary>What to do while the tyre is hot.</summary>
     public required HotAdjustmentPart? HotNow { get; init; }
 
     /// <summary>What the cold aim comes to hot on a day like this.</summary>
-    public required UncertaintyPart? HotOnColdAimKpa { get; init; }
+    public required UncertaintyResponse? HotOnColdAimKpa { get; init; }
 
     /// <summary>Why cold and hot pressure cannot be of one filling that got warm.</summary>
-    [JsonConverter(typeof(WordConverter<PressureContradiction>))]
     [Sample("none")]
     public required PressureContradiction Contradiction { get; init; }
 

@@ -29,7 +29,7 @@ public sealed class CasterFromReadingsCallTests(ServiceFixture fixture) : IClass
             Assert.Equal(workshopDeg, shortCuts.GetProperty("workshopRuleCasterDeg").GetDouble(), 1e-6);
             Assert.Equal(pairDeg, shortCuts.GetProperty("pairRuleCasterDeg").GetDouble(), 1e-6);
             Assert.Equal(20, shortCuts.GetProperty("pairRuleSteerDeg").GetDouble());
-            Assert.All(answer.GetProperty("readings").EnumerateArray(), reading => Assert.Equal(0, reading.GetProperty("residualDeg").GetDouble(), 1e-9));
+            Assert.All(answer.GetProperty("readings").EnumerateArray(), reading => Assert.Equal(0, reading.GetProperty("residualDeg").GetDouble(), 1e-6));
         }
     }
 
@@ -57,9 +57,9 @@ public sealed class CasterFromReadingsCallTests(ServiceFixture fixture) : IClass
 
         Assert.Equal([-20, -10, 0, 10, 20], readings.Select(reading => reading.GetProperty("steerDeg").GetDouble()));
         Assert.All(readings, reading => Assert.Equal(
-            reading.GetProperty("camberDeg").GetDouble() - reading.GetProperty("fittedCamberDeg").GetDouble(), reading.GetProperty("residualDeg").GetDouble(), 1e-15));
+            reading.GetProperty("camberDeg").GetDouble() - reading.GetProperty("fittedCamberDeg").GetDouble(), reading.GetProperty("residualDeg").GetDouble(), 1e-6));
         var sum = readings.Sum(reading => Math.Pow(reading.GetProperty("residualDeg").GetDouble(), 2));
-        Assert.Equal(Math.Sqrt(sum / (5 - 3)), answer.GetProperty("residualStandardDeviationDeg").GetDouble(), 1e-9);
+        Assert.Equal(Math.Sqrt(sum / (5 - 3)), answer.GetProperty("residualStandardDeviationDeg").GetDouble(), 1e-6);
     }
 
     [Fact]

@@ -76,9 +76,9 @@ public sealed class SteerSweepCallTests(ServiceFixture fixture) : IClassFixture<
 
         var row = Assert.Single((await fixture.Client.AnswerOf(SteeringRequests.SweepPath, body)).GetProperty("rows").EnumerateArray());
 
-        Assert.Equal(axis.GetProperty("scrubRadiusMm").GetDouble(), row.GetProperty("scrubRadiusMm").GetDouble(), 1e-9);
-        Assert.Equal(axis.GetProperty("mechanicalTrailMm").GetDouble(), row.GetProperty("mechanicalTrailMm").GetDouble(), 1e-9);
-        Assert.Equal(0, row.GetProperty("camberChangeDeg").GetDouble(), 1e-12);
+        Assert.Equal(axis.GetProperty("scrubRadiusMm").GetDouble(), row.GetProperty("scrubRadiusMm").GetDouble(), 1e-6);
+        Assert.Equal(axis.GetProperty("mechanicalTrailMm").GetDouble(), row.GetProperty("mechanicalTrailMm").GetDouble(), 1e-6);
+        Assert.Equal(0, row.GetProperty("camberChangeDeg").GetDouble(), 1e-6);
     }
 
     [Fact]
@@ -87,7 +87,7 @@ public sealed class SteerSweepCallTests(ServiceFixture fixture) : IClassFixture<
         var up = Figures(await fixture.Client.AnswerOf(SteeringRequests.SweepPath, SteeringRequests.Sweep().With("/steerDeg/step", 0.1)), "steerDeg");
         var down = Figures(await fixture.Client.AnswerOf(SteeringRequests.SweepPath, SteeringRequests.Sweep().With("/steerDeg/from", 30).With("/steerDeg/to", -29).With("/steerDeg/step", -7)), "steerDeg");
 
-        Assert.Equal(Enumerable.Range(0, 601).Select(i => -30 + (i * 0.1)), up);
+        Assert.Equal(Enumerable.Range(0, 601).Select(i => Math.Round(-30 + (i * 0.1), 6)), up);
         Assert.Equal([30, 23, 16, 9, 2, -5, -12, -19, -26], down);
     }
 

@@ -1,19 +1,14 @@
+using System.Text.Json;
 using System.Text.Json.Serialization;
 using SetupService.Api.Host;
-using SetupService.Api.Http;
 
 namespace SetupService.Api.Tests.Http.Changes;
 
 /// <summary>The JSON types of a service that changes cars, read as the real service reads its own.</summary>
-[JsonSourceGenerationOptions(
-    PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase,
-    NumberHandling = JsonNumberHandling.Strict,
-    UnmappedMemberHandling = JsonUnmappedMemberHandling.Disallow,
-    AllowDuplicateProperties = false,
-    AllowOutOfOrderMetadataProperties = true,
-    RespectNullableAnnotations = true,
-    RespectRequiredConstructorParameters = true,
-    MaxDepth = ServiceLimits.JsonDepth)]
 [JsonSerializable(typeof(ChangeRequest))]
 [JsonSerializable(typeof(HealthAnswer))]
-internal sealed partial class ChangeJsonContext : JsonSerializerContext;
+internal sealed partial class ChangeJsonContext : JsonSerializerContext
+{
+    /// <summary>With the service's own options, its enums' names among them.</summary>
+    public static ChangeJsonContext OfService { get; } = new(new JsonSerializerOptions(ContractJsonContext.Default.Options));
+}

@@ -13,9 +13,9 @@ namespace SetupService.Api.Tests.Http.Changes;
 public sealed class ChangePropertyTests
 {
     // Without rules: those are beyond what a merge keeps.
-    private static readonly ContractReader<ChangeRequest> Bare = new JsonContract(ChangeJsonContext.Default, []).ReaderOf<ChangeRequest>();
-    private static readonly ContractShape Cars = new ShapeBuilder(ChangeJsonContext.Default.Options).Build(typeof(VehicleDocument));
-    private static readonly ContractShape Requests = new ShapeBuilder(ChangeJsonContext.Default.Options).Build(typeof(ChangeRequest));
+    private static readonly ContractReader<ChangeRequest> Bare = new JsonContract(ChangeJsonContext.OfService, []).ReaderOf<ChangeRequest>();
+    private static readonly ContractSchema Cars = new SchemaBuilder(ChangeJsonContext.OfService.Options).Build(typeof(VehicleDocument));
+    private static readonly ContractSchema Requests = new SchemaBuilder(ChangeJsonContext.OfService.Options).Build(typeof(ChangeRequest));
 
     [Fact]
     public void A_change_that_restates_the_car_gives_the_car() =>
@@ -80,7 +80,7 @@ public sealed class ChangePropertyTests
         Gen.Int.Sample(
             seed =>
             {
-                var body = $$"""{ "vehicle": {{DemoCar.Car}}, "change": {{new ShapedBody(seed, 0).Write(ChangeContract.ChangeShapeOf<VehicleDocument>())}} }""";
+                var body = $$"""{ "vehicle": {{DemoCar.Car}}, "change": {{new ShapedBody(seed, 0).Write(ChangeContract.ChangeSchemaOf<VehicleDocument>())}} }""";
                 var request = Bound(body);
                 return ChangeContract.Changing(request.Vehicle).With(request.Change!).TryRead(out _) || Faults(body).Count > 0;
             },

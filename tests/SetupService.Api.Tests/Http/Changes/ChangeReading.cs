@@ -11,7 +11,7 @@ namespace SetupService.Api.Tests.Http.Changes;
 /// <summary>Reads the test's requests and makes their changes the way a handler does.</summary>
 internal static class ChangeReading
 {
-    public static JsonContract ChangeContract { get; } = new(ChangeJsonContext.Default, [new ChangeRequestRules()]);
+    public static JsonContract ChangeContract { get; } = new(ChangeJsonContext.OfService, [new ChangeRequestRules()]);
 
     public static ContractReader<ChangeRequest> Reader { get; } = ChangeContract.ReaderOf<ChangeRequest>();
 

@@ -34,7 +34,7 @@ public sealed class DescribedChangeTests : IAsyncLifetime
         builder.Services.AddSingleton(ChangeReading.ChangeContract);
         builder.Services.ConfigureHttpJsonOptions(static http =>
         {
-            http.SerializerOptions.TypeInfoResolverChain.Insert(0, ChangeJsonContext.Default);
+            http.SerializerOptions.TypeInfoResolverChain.Insert(0, ChangeJsonContext.OfService);
             ServiceJson.Configure(http.SerializerOptions);
         });
         builder.Services.AddApiDescription();
@@ -103,13 +103,13 @@ public sealed class DescribedChangeTests : IAsyncLifetime
         var definitions = DescribedSchemas.WithNulls(_schemas).ToJsonString().Replace("#/components/schemas/", "#/$defs/", StringComparison.Ordinal);
         var schema = JsonSchema.FromText(
             $$"""{ "$schema": "https://json-schema.org/draft/2020-12/schema", "$ref": "#/$defs/VehicleChange", "$defs": {{definitions}} }""");
-        var shape = ChangeReading.ChangeContract.ChangeShapeOf<VehicleDocument>();
-        var reader = new JsonContract(ChangeJsonContext.Default, []).ReaderOf<ChangeRequest>();
+        var members = ChangeReading.ChangeContract.ChangeSchemaOf<VehicleDocument>();
+        var reader = new JsonContract(ChangeJsonContext.OfService, []).ReaderOf<ChangeRequest>();
         int taken = 0, refused = 0;
         Gen.Int.Sample(
             seed =>
             {
-                var change = new ShapedBody(seed, seed % 2 == 0 ? 0 : 0.01).Write(shape);
+                var change = new ShapedBody(seed, seed % 2 == 0 ? 0 : 0.01).Write(members);
                 var faults = reader.Faults(Encoding.UTF8.GetBytes($$"""{ "vehicle": {}, "change": {{change}} }"""));
                 if (change == "null" || faults.Any(fault => fault.Code is FaultCodes.DuplicateMember or FaultCodes.NotFinite or FaultCodes.Syntax))
                     return true; // What a schema cannot say, or the request around the change takes.

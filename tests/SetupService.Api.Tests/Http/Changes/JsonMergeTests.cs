@@ -20,7 +20,7 @@ public sealed class JsonMergeTests
     [InlineData("""{"a":{"b":"c"}}""", """{"a":{"b":"d"}}""", """{"a":{"b":"d"}}""")] // the table's own has "c":null beside it
     public void The_published_cases_hold(string document, string change, string merged)
     {
-        using var read = JsonDocument.Parse(JsonMerge.Apply(Shape(), JsonElement.Parse(document), JsonElement.Parse(change)));
+        using var read = JsonDocument.Parse(JsonMerge.Apply(Schema(), JsonElement.Parse(document), JsonElement.Parse(change)));
         using var wanted = JsonDocument.Parse(merged);
 
         Assert.True(JsonElement.DeepEquals(wanted.RootElement, read.RootElement), read.RootElement.GetRawText());
@@ -33,21 +33,21 @@ public sealed class JsonMergeTests
     [InlineData("""{"b":"1"}""", """{"kind":"y"}""", """{"kind":"y"}""")]
     public void An_object_of_several_kinds_is_merged_within_its_kind_and_replaced_by_another(string document, string change, string merged)
     {
-        ObjectShape outer = new(typeof(object));
-        outer.Complete([Member("of", Shape("kind"))]);
+        ObjectSchema outer = new(typeof(object));
+        outer.Complete([Member("of", Schema("kind"))]);
 
         var applied = JsonMerge.Apply(outer, JsonElement.Parse($$"""{"of":{{document}}}"""), JsonElement.Parse($$"""{"of":{{change}}}"""));
 
         Assert.Equal($$"""{"of":{{merged}}}""", Encoding.UTF8.GetString(applied.Span));
     }
 
-    private static ObjectShape Shape(string? teller = null)
+    private static ObjectSchema Schema(string? discriminator = null)
     {
-        ObjectShape shape = new(typeof(object), teller);
-        TextShape text = new(10);
-        shape.Complete([Member("kind", text), Member("a", shape), Member("b", text), Member("c", text), Member("e", text)]);
-        return shape;
+        ObjectSchema schema = new(typeof(object), discriminator);
+        StringSchema text = new(10);
+        schema.Complete([Member("kind", text), Member("a", schema), Member("b", text), Member("c", text), Member("e", text)]);
+        return schema;
     }
 
-    private static MemberShape Member(string name, ContractShape shape) => new(name, isRequired: false, shape);
+    private static MemberSchema Member(string name, ContractSchema schema) => new(name, isRequired: false, schema);
 }

@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Vehicles;
@@ -9,7 +10,7 @@ public sealed record NamedChange
 {
     /// <summary>What it is called.</summary>
     [JsonRequired]
-    [Text(40)]
+    [StringLength(40)]
     [Sample("softer front springs")]
     public string Label { get; set; } = "";
 

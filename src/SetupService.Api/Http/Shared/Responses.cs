@@ -1,0 +1,136 @@
+using System.Text.Json.Serialization;
+using SetupService.Api.Http.Contract;
+using SetupService.Domain.Answers;
+
+namespace SetupService.Api.Http.Shared;
+
+/// <summary>A value the answer used although nobody gave it.</summary>
+public sealed record AssumptionResponse
+{
+    /// <summary>JSON Pointer to where the value would stand in the request.</summary>
+    [Sample("/vehicle/front/clearance/uncertaintyMm")]
+    public required string Input { get; init; }
+
+    /// <summary>The number used, in the unit the member's name ends in; null where it is not a number.</summary>
+    [Sample(1.0)]
+    public required double? Value { get; init; }
+
+    /// <summary>The word used; null where it is a number.</summary>
+    [Sample("worstTravel")]
+    public required string? Text { get; init; }
+
+    /// <summary>Where the value comes from.</summary>
+    [Sample("common practice, no source")]
+    public required string Source { get; init; }
+
+    /// <summary>Why it was needed and what it does to the answer.</summary>
+    [Sample("A gap taken with a ruler is not known more closely; it enters every check of room.")]
+    public required string Reason { get; init; }
+
+    /// <summary>The range the value plausibly lies in; left out where none is stated.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public PlausibleResponse? Plausible { get; init; }
+
+    /// <summary>What outputs become at the ends of that range; left out where that was not worked out.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public MoveResponse[]? Moves { get; init; }
+
+    /// <summary>The part of an assumption.</summary>
+    internal static AssumptionResponse Of(Assumption one) => new() { Input = one.Input, Value = one.Value, Text = one.Text, Source = one.Source, Reason = one.Reason };
+
+    /// <summary>The parts of a list of assumptions.</summary>
+    internal static AssumptionResponse[] Of(IReadOnlyList<Assumption> assumptions)
+    {
+        var parts = new AssumptionResponse[assumptions.Count];
+        for (var i = 0; i < parts.Length; i++)
+            parts[i] = Of(assumptions[i]);
+        return parts;
+    }
+}
+
+/// <summary>The range nine cases in ten lie in, in the unit of the input it stands beside.</summary>
+public sealed record PlausibleResponse
+{
+    /// <summary>Lower end.</summary>
+    [Sample(0.5)]
+    public required double Lower { get; init; }
+
+    /// <summary>Upper end.</summary>
+    [Sample(2.0)]
+    public required double Upper { get; init; }
+}
+
+/// <summary>What one output would be at both ends of the range an assumed input plausibly lies in, the other inputs as they are.</summary>
+public sealed record MoveResponse
+{
+    /// <summary>JSON Pointer to the output in this answer.</summary>
+    [Sample("/rollDeg")]
+    public required string Output { get; init; }
+
+    /// <summary>At the lower end of the range, in the output's unit; null where the car has no such figure there.</summary>
+    [Sample(2.9)]
+    public required double? Lower { get; init; }
+
+    /// <summary>At the upper end.</summary>
+    [Sample(3.6)]
+    public required double? Upper { get; init; }
+}
+
+/// <summary>A warning that belongs to the answer because acting on it can hurt somebody.</summary>
+public sealed record CautionResponse
+{
+    /// <summary>Stable word that names the caution; more may come.</summary>
+    [Sample("wheelFasteners")]
+    public required string Code { get; init; }
+
+    /// <summary>The caution as a sentence.</summary>
+    [Sample("Tighten crosswise with a calibrated wrench to the vehicle maker's torque.")]
+    public required string Text { get; init; }
+
+    /// <summary>The parts of a list of cautions.</summary>
+    internal static CautionResponse[] Of(IReadOnlyList<Caution> cautions)
+    {
+        var parts = new CautionResponse[cautions.Count];
+        for (var i = 0; i < parts.Length; i++)
+            parts[i] = new CautionResponse { Code = cautions[i].Code, Text = cautions[i].Text };
+        return parts;
+    }
+}
+
+/// <summary>A figure the answer leaves null, and why.</summary>
+public sealed record UnknownResponse
+{
+    /// <summary>The member that is null.</summary>
+    [Sample("antiDivePct")]
+    public required string Output { get; init; }
+
+    /// <summary>What would have to be given, or why this kind has no such figure.</summary>
+    [Sample("needs axle, wheelbaseMm, centreOfGravityHeightMm and brakeShareFrontPct")]
+    public required string Reason { get; init; }
+}
+
+/// <summary>A value and the range it lies in at a stated probability, in the unit of the member it stands under.</summary>
+public sealed record UncertaintyResponse
+{
+    /// <summary>The best estimate.</summary>
+    [Sample(-1.2)]
+    public required double Value { get; init; }
+
+    /// <summary>Lower end.</summary>
+    [Sample(-1.35)]
+    public required double Lower { get; init; }
+
+    /// <summary>Upper end.</summary>
+    [Sample(-1.05)]
+    public required double Upper { get; init; }
+
+    /// <summary>Probability that the true value lies between, in percent.</summary>
+    [Sample(90.0)]
+    public required double LevelPct { get; init; }
+
+    /// <summary>The part of a range.</summary>
+    internal static UncertaintyResponse Of(Uncertainty range) => new() { Value = range.Value, Lower = range.Lower, Upper = range.Upper, LevelPct = range.LevelPct };
+
+    /// <summary>The 90 % range of an estimate.</summary>
+    internal static UncertaintyResponse Of(Estimate estimate) => Of(estimate.Ninety);
+}

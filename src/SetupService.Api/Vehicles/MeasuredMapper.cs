@@ -1,0 +1,27 @@
+using SetupService.Domain.Suspension.Readings;
+using SetupService.Domain.Suspension.Steering;
+
+namespace SetupService.Api.Vehicles;
+
+/// <summary>Reads what was measured of a suspension into the domain's corner.</summary>
+internal static class MeasuredMapper
+{
+    /// <summary>The corner; null, with the fault, where its readings make none.</summary>
+    public static MeasuredCorner? Read(MeasuredSuspensionDocument document, AlignmentAnglesDocument? alignment, double? gaugeErrorDeg, out CornerReadingsFault? fault) =>
+        MeasuredCorner.From(Readings(document, alignment, gaugeErrorDeg), out fault);
+
+    /// <summary>What was read, with caster and inclination where they are known.</summary>
+    public static CornerReadings Readings(MeasuredSuspensionDocument document, AlignmentAnglesDocument? alignment, double? gaugeErrorDeg) => new()
+    {
+        Travel = [.. There(document.Readings).Select(one => new TravelReading(one.TravelMm, one.CamberDeg, one.ToeDeg))],
+        Steer = [.. There(document.SteerReadings).Select(one => new SteerReading(one.SteerDeg, one.CamberDeg))],
+        TopMount = [.. There(document.TopMountReadings).Select(one => new TopMountReading(one.InboardMm, one.CamberDeg))],
+        CasterDeg = alignment?.CasterDeg,
+        SteeringAxisInclinationDeg = alignment?.SteeringAxisInclinationDeg,
+        GaugeErrorDeg = gaugeErrorDeg ?? CasterReadings.DefaultGaugeErrorDeg,
+    };
+
+    // A reading that could not be bound is null here, and its fault is known already.
+    private static IEnumerable<T> There<T>(T?[]? readings)
+        where T : class => (readings ?? []).OfType<T>();
+}

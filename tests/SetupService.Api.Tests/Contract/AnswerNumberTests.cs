@@ -1,0 +1,42 @@
+using System.Globalization;
+using System.Text.Json;
+using CsCheck;
+using SetupService.Api.Http.Contract;
+
+namespace SetupService.Api.Tests.Contract;
+
+/// <summary>Numbers of answers carry at most nine significant digits and stay the numbers they are.</summary>
+public sealed class AnswerNumberTests
+{
+    private static readonly JsonSerializerOptions Options = new() { Converters = { new AnswerNumberConverter() } };
+
+    [Theory]
+    [InlineData(9.733399999999975, "9.7334")]
+    [InlineData(0.1 + 0.2, "0.3")]
+    [InlineData(-1.4553999999999998, "-1.4554")]
+    [InlineData(123456.7891234, "123456.789")]
+    [InlineData(345, "345")]
+    [InlineData(-0.0, "0")]
+    [InlineData(2026, "2026")]
+    [InlineData(999999999.9, "1E+09")]
+    [InlineData(0.5, "0.5")]
+    [InlineData(1e-7, "1E-07")]
+    public void A_number_is_written_with_nine_digits_at_most(double value, string expected) =>
+        Assert.Equal(expected, JsonSerializer.Serialize(value, Options));
+
+    [Fact]
+    public void What_is_written_is_the_number_to_nine_digits() =>
+        Gen.Double[-1e12, 1e12].Sample(value =>
+        {
+            var text = JsonSerializer.Serialize(value, Options);
+            var read = double.Parse(text, CultureInfo.InvariantCulture);
+            var digits = text.Split('E')[0].Replace(".", "", StringComparison.Ordinal).TrimStart('-').TrimStart('0');
+            return digits.Length <= 9 && Math.Abs(read - value) <= 5.001e-9 * Math.Abs(value) && JsonDocument.Parse(text).RootElement.ValueKind == JsonValueKind.Number;
+        });
+
+    [Theory]
+    [InlineData(double.NaN)]
+    [InlineData(double.PositiveInfinity)]
+    public void A_number_that_is_none_is_never_written(double value) =>
+        Assert.Throws<ArgumentException>(() => JsonSerializer.Serialize(value, Options));
+}
