@@ -31,6 +31,15 @@ public sealed class ClearanceTests
         Assert.Equal(14 - (4.5 + 1.125 + 1), margin.WorstCaseMm, 9);
     }
 
+    // The three-way rule at its ends: a probable margin of nothing is still free, a worst case that leaves just the margin wanted passes.
+    [Theory]
+    [InlineData(0, -3, CheckStatus.Caution)]
+    [InlineData(-1e-9, -3, CheckStatus.Fail)]
+    [InlineData(5, 3, CheckStatus.Pass)]
+    [InlineData(5, 3 - 1e-9, CheckStatus.Caution)]
+    public void A_margin_is_judged_at_its_ends(double probableMm, double worstCaseMm, CheckStatus expected) =>
+        Assert.Equal(expected, ClearanceBudget.Judge(new Margin(10, probableMm, worstCaseMm), 3));
+
     [Theory]
     [InlineData(45, CheckStatus.Pass)]
     [InlineData(50, CheckStatus.Caution)]

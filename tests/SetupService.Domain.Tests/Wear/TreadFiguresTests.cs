@@ -66,6 +66,21 @@ public sealed class TreadFiguresTests
         Assert.Equal(0.3 / Math.Sqrt(2) * Math.Sqrt(6.0 / 5), figures.RoundSpreadMm!.Value.Value, 0.005);
     }
 
+    // By hand: the outer rib read 5.0 and 5.2, the others alike: sum of squares 2 · 0.1² = 0.02 at 3 · (2 − 1) = 3 degrees of freedom, variance
+    // 0.0066667, open by √(2/3) of itself = 0.0054433. A gauge of 0.02 mm: spread √(0.0066667 − 0.0004) = 0.0791623, its error
+    // 0.0054433 / (2 · 0.0791623) = 0.0343807. A gauge of 0.2 mm: nothing beyond it, open by √0.0054433 / 2 = 0.0368894.
+    [Theory]
+    [InlineData(0.02, 0.0791623, 0.0343807)]
+    [InlineData(0.2, 0, 0.0368894)]
+    public void The_spread_round_a_tyre_and_what_it_leaves_open_by_hand(double gaugeMm, double spreadMm, double errorMm)
+    {
+        AcrossTread<double>[] around = [new(5, 5, 5), new(5.2, 5, 5)];
+        var spread = TreadFigures.Compute(Tyre(TreadZone.FromDepths(around[0])) with { AroundMm = around, GaugeErrorMm = gaugeMm })!.Value.RoundSpreadMm!.Value;
+
+        Assert.Equal(spreadMm, spread.Value, 5e-8);
+        Assert.Equal(errorMm, spread.StandardError, 5e-8);
+    }
+
     [Fact]
     public void Three_hollows_do_not_go_once_round()
     {

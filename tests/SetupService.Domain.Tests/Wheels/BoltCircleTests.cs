@@ -42,6 +42,16 @@ public class BoltCircleTests
         Assert.Contains(words, fault.Message);
     }
 
+    // The tolerance itself still matches; a hundredth beyond it does not. A circle of no diameter makes the difference exact.
+    [Theory]
+    [InlineData(BoltCircle.MatchToleranceMm, 0, true)]
+    [InlineData(0, BoltCircle.MatchToleranceMm, true)]
+    [InlineData(BoltCircle.MatchToleranceMm + 0.01, 0, false)]
+    [InlineData(100.34, 100, true)]
+    [InlineData(100.36, 100, false)]
+    public void Circles_match_up_to_the_tolerance_and_no_further(double oneMm, double otherMm, bool expected) =>
+        Assert.Equal(expected, new BoltCircle(5, oneMm).Matches(new BoltCircle(5, otherMm)));
+
     // 114 for 114.3 and 108 for 107.95 are one circle in the trade's writing, 120 and 120.65 are two: common practice, no source.
     [Theory]
     [InlineData("5x114.3", "5x114", true)]

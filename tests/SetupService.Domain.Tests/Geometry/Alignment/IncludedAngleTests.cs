@@ -22,6 +22,20 @@ public sealed class IncludedAngleTests
         Assert.Equal(expected, new AxleAngles(right, left).Hint);
     }
 
+    // Half a degree still agrees, on either side; more does not.
+    [Theory]
+    [InlineData(0.5, 0.5, IncludedAngleHint.NoDifference)]
+    [InlineData(-0.5, -0.5, IncludedAngleHint.NoDifference)]
+    [InlineData(0.5, 0.51, IncludedAngleHint.UprightOrStrut)]
+    [InlineData(-0.51, 0.5, IncludedAngleHint.TowerOrArm)]
+    [InlineData(0.51, -0.51, IncludedAngleHint.Both)]
+    public void Sides_agree_up_to_half_a_degree(double inclinationDeg, double includedDeg, IncludedAngleHint expected)
+    {
+        Assert.Equal(expected, IncludedAngleHints.From(inclinationDeg, includedDeg));
+        Assert.Null(IncludedAngleHints.From(null, includedDeg));
+        Assert.Null(IncludedAngleHints.From(inclinationDeg, null));
+    }
+
     [Fact]
     public void The_hint_quotes_its_numbers_and_leaves_the_finding_to_an_inspection()
     {

@@ -43,6 +43,18 @@ public sealed class TyreCautionsTests
         Assert.Equal(code is null ? [] : [code], codes);
     }
 
+    // A millimetre left at a shoulder beside a middle with tread: common practice, no source.
+    [Theory]
+    [InlineData(1.0, 5, true)]
+    [InlineData(1.01, 5, false)]
+    [InlineData(0.5, 1.7, true)]
+    [InlineData(0.5, 1.6, false)] // the middle is at its limit too: worn out, and everybody sees it
+    public void A_shoulder_is_thin_at_a_millimetre_beside_a_middle_that_looks_well(double shoulderMm, double centreMm, bool isThin)
+    {
+        Assert.Equal(isThin, TyreCautions.Build([Tyre(shoulderMm, centreMm, 6)], UnitSystem.Metric).Any(one => one.Code == "thinShoulder"));
+        Assert.Equal(isThin, TyreCautions.Build([Tyre(6, centreMm, shoulderMm)], UnitSystem.Metric).Any(one => one.Code == "thinShoulder"));
+    }
+
     [Fact]
     public void A_limit_of_the_callers_own_counts() =>
         Assert.Contains(TyreCautions.Build([Tyre(3.9, 5, 5) with { LimitMm = 4 }], UnitSystem.Metric), one => one.Code == "wornOut" && one.Text.Contains("4.0 mm", StringComparison.Ordinal));

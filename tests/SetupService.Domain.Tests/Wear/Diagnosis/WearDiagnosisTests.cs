@@ -17,7 +17,7 @@ public sealed class WearDiagnosisTests
             Assert.All(diagnosis.Causes, cause => Assert.InRange(cause.Probability, 0, 1));
             Assert.Equal(diagnosis.Causes.OrderByDescending(cause => cause.Probability).Select(cause => cause.Probability), diagnosis.Causes.Select(cause => cause.Probability));
             Assert.Single(diagnosis.Causes, cause => cause.Cause == WearCause.Normal);
-            Assert.All(diagnosis.Causes.SelectMany(cause => cause.Evidence), one => Assert.True(double.IsFinite(one.Weight)));
+            Assert.DoesNotContain(diagnosis.Causes.SelectMany(cause => cause.Evidence), one => !double.IsFinite(one.Weight));
             Assert.True(diagnosis.Next.ExpectedBits is null or >= 0);
         });
 
