@@ -50,6 +50,7 @@ internal static class DrawingNotes
     {
         Finding.GapMissing => "Not measured",
         Finding.PresentFittingMissing => "Not known without the wheel and tyre fitted now",
+        Finding.MeasurementsContradict => "Not known: the gap and the travel contradict each other",
         Finding.BumpTravelMissing => "Not known without the bump travel",
         Finding.CamberCurveMissing => "Not known without a camber curve up to the bump stop or the suspension's points",
         Finding.PointsContradict => "Not known, the suspension's points contradict each other",

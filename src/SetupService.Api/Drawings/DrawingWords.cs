@@ -75,7 +75,7 @@ internal static class DrawingWords
     public static string Verdict(CornerView view) => view.Sheet.Verdict switch
     {
         CheckStatus.Fail => $"The whole check fails on {CheckNames.List(view.Sheet.Failed)}.",
-        CheckStatus.Unknown => $"The whole check is unknown without {CheckNames.List(new CheckIdSet(view.Sheet.Unknown.Bits & view.Car.Settings.Required.Bits))}.",
+        CheckStatus.Unknown => $"The whole check is unknown without {CheckNames.List(new CheckIdSet(view.Sheet.Unknown.Bits & view.Car.RequiredFor(view.Candidate).Bits))}.",
         CheckStatus.Caution => $"Nothing fails in the whole check; caution on {CheckNames.List(Cautions(view.Sheet))}.",
         _ => "The whole check passes.",
     };

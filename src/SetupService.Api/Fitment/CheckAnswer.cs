@@ -16,9 +16,8 @@ public sealed record CheckAnswer
     [Sample("inboardClearance")]
     public required CheckId? Governing { get; init; }
 
-    /// <summary>The checks that could not be told.</summary>
-    [Sample("springSeatClearance")]
-    public required CheckId[] Unknown { get; init; }
+    /// <summary>The checks that could not be told, why, and what would settle them.</summary>
+    public required UnknownCheck[] Unknown { get; init; }
 
     /// <summary>Every check that applies to the axle.</summary>
     public required CheckItem[] Checks { get; init; }

@@ -11,29 +11,28 @@ internal static class CheckAnswers
     {
         Verdict = sheet.Verdict,
         Governing = sheet.Governing,
-        Unknown = Names(sheet.Unknown),
+        Unknown = Unknown(car, candidate, sheet, units),
         Checks = Items(car, candidate, sheet, units),
         Comparison = car.Present is { } present
             ? ComparisonPart.Of(Comparison.Between(present, candidate, car.Axle.Left.SteeringAxisInclinationDeg))
             : null,
         Method = "fitment-check",
         Edition = Edition.Current,
-        Assumptions = AssumptionResponse.Of(FitmentAssumptions.ForCheck(car, candidate)),
-        Cautions = CautionResponse.Of(FitmentCautions.For(car, candidate, sheet)),
+        Assumptions = AssumptionResponse.Of(FitmentAssumptions.ForCheck(car, candidate, units)),
+        Cautions = CautionResponse.Of(FitmentCautions.For(car, candidate, sheet, units)),
     };
 
-    /// <summary>The names of a set of checks, in order.</summary>
-    public static CheckId[] Names(CheckIdSet set)
+    private static UnknownCheck[] Unknown(AxleUnderCheck car, in Fitting candidate, CheckSheet sheet, UnitSystem units)
     {
-        var names = new CheckId[set.Count];
+        var list = new UnknownCheck[sheet.Unknown.Count];
         var next = 0;
         for (var id = CheckId.InboardClearance; id <= CheckId.ArchCover; id++)
         {
-            if (set.Contains(id))
-                names[next++] = (CheckId)id;
+            if (sheet.Unknown.Contains(id))
+                list[next++] = UnknownCheck.Of(car, candidate, id, sheet[id], units);
         }
 
-        return names;
+        return list;
     }
 
     private static CheckItem[] Items(AxleUnderCheck car, in Fitting candidate, CheckSheet sheet, UnitSystem units)

@@ -28,7 +28,7 @@ public sealed record CheckRequest
     /// <summary>What the caller wants of the margins.</summary>
     public TolerancesDocument? Tolerances { get; set; }
 
-    /// <summary>The checks whose being unknown makes the verdict unknown; the eight that decide fit and load where left out.</summary>
+    /// <summary>The checks whose being unknown makes the verdict unknown; where left out, the eight that decide fit and load, and the brake under a smaller rim.</summary>
     [Count(0, 17)]
     [Sample("inboardClearance")]
     public CheckId[]? Required { get; set; }

@@ -29,7 +29,7 @@ internal static class FitmentReading
     public static CheckSettings Settings(TolerancesDocument? tolerances, CheckId[]? required, CamberChangeDocument? change) => new()
     {
         MinimumMarginMm = tolerances?.MinimumMarginMm,
-        Required = required is null ? CheckIdSet.RequiredByDefault : SetOf(required),
+        Required = required is null ? null : SetOf(required),
         CamberChange = change is null
             ? null
             : new CamberChange(change.ChangeDeg, change.At, change.PivotHeightMm, change.NarrowestHeightMm),

@@ -15,8 +15,8 @@ internal static class WindowAnswers
         Windows = Array.ConvertAll(rimWidthsIn, width => Part(tyre, OffsetWindow.Of(car, tyre, width))),
         Method = "fitment-window",
         Edition = Edition.Current,
-        Assumptions = AssumptionResponse.Of(FitmentAssumptions.ForWindow(car)),
-        Cautions = CautionResponse.Of(FitmentCautions.ForWindow),
+        Assumptions = AssumptionResponse.Of(FitmentAssumptions.ForWindow(car, tyre)),
+        Cautions = CautionResponse.Of(FitmentCautions.ForWindow(car, tyre)),
     };
 
     private static WindowPart Part(Tyre tyre, OffsetWindow window)
@@ -26,13 +26,8 @@ internal static class WindowAnswers
         {
             RimWidthIn = window.RimWidthIn,
             Status = window.Status,
-            MinimumOffsetMm = window.MinimumOffsetMm,
-            MaximumOffsetMm = window.MaximumOffsetMm,
-            LimitedBy = new WindowLimitsPart
-            {
-                Minimum = window.MinimumLimitedBy,
-                Maximum = window.MaximumLimitedBy,
-            },
+            OffsetMm = new OffsetRange { From = window.FromOffsetMm, To = window.ToOffsetMm },
+            LimitedBy = new WindowLimits { From = window.FromLimitedBy, To = window.ToLimitedBy },
             BlockedBy = window.BlockedBy,
             RimWidthStatus = RimChecks.Width(new Fitting(wheel, tyre)).Status,
         };

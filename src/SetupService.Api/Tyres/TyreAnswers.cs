@@ -22,7 +22,16 @@ internal static class TyreAnswers
         Reason = "They follow from the size by the standard's pattern; the tyre's maker states the permitted rims.",
     };
 
-    public static TyreAnswer Of(TyreMarking marking, TyreInUsePart? inUse) => new()
+    private static readonly AssumptionResponse Radius = new()
+    {
+        Input = "verticalRateNPerMm",
+        Value = null,
+        Text = "a vertical rate estimated from size, pressure and load",
+        Source = "Rhyne's formula of 2005, from memory",
+        Reason = "The loaded radius of the standing tyre depends on its vertical rate, which was not given; against one published set of rates the formula is 1 to 13 % low.",
+    };
+
+    public static TyreAnswer Of(TyreMarking marking, TyreInUsePart? inUse, double? verticalRateNPerMm) => new()
     {
         Marking = marking.Text,
         StandardMarking = marking.StandardText,
@@ -58,7 +67,7 @@ internal static class TyreAnswers
         UnreadMarks = [.. marking.UnreadMarks],
         Method = "tyre-marking",
         Edition = Edition.Current,
-        Assumptions = [Dimensions],
+        Assumptions = inUse is not null && verticalRateNPerMm is null ? [Dimensions, Radius] : [Dimensions],
         Cautions = [Rating],
     };
 

@@ -29,7 +29,7 @@ public sealed record TyreInUsePart
     [Sample(30.0)]
     public required double? SpeedPressureAdditionKpa { get; init; }
 
-    /// <summary>Radius under the load asked about: from the vertical rate where given, else the rolling radius of the standard's rule; null where the rate would press the tyre onto its rim.</summary>
+    /// <summary>Radius under the load asked about: from the vertical rate where given, else a static estimate; null where the rate would press the tyre onto its rim.</summary>
     [Sample(307.9)]
     public required double? LoadedRadiusMm { get; init; }
 

@@ -67,7 +67,6 @@ internal static class VehicleMapper
             Hub = hub,
             Clearance = Gaps(document.Clearance),
             Suspension = SuspensionMapper.Model(document.Suspension, document.Alignment, null),
-            CamberCurve = Curve(document.Suspension),
             Left = Angles(document.Alignment, null),
             Right = Angles(document.Alignment?.Right, document.Alignment),
             TrackMm = document.TrackMm,
@@ -165,9 +164,6 @@ internal static class VehicleMapper
     /// <summary>Whether measured readings do not contradict each other; a suspension that is not measured has none.</summary>
     internal static bool IsConsistent(SuspensionDocument? document) =>
         document is not MeasuredSuspensionDocument measured || CamberCurve.AreConsistent(Readings(measured));
-
-    private static CamberCurve? Curve(SuspensionDocument? document) =>
-        document is MeasuredSuspensionDocument measured ? CamberCurve.From(Readings(measured)) : null;
 
     private static IEnumerable<(double TravelMm, double CamberDeg)> Readings(MeasuredSuspensionDocument measured) =>
         (measured.Readings ?? []).Where(static reading => reading is not null).Select(static reading => (reading.TravelMm, reading.CamberDeg));

@@ -8,7 +8,7 @@ namespace SetupService.Domain.Answers;
 /// that <c>{gapMm:mm}</c> reads "4.9 mm", or "0.19 in" where the caller asked for US units.
 /// </summary>
 /// <remarks>
-/// Formats: <c>mm</c>, <c>fit</c> (mm of parts that must match, more closely), <c>kg</c>, <c>kPa</c>, <c>kPaUp</c> (rounded
+/// Formats: <c>mm</c>, <c>gap</c> (mm without a needless zero), <c>fit</c> (mm of parts that must match, more closely), <c>kg</c>, <c>kPa</c>, <c>kPaUp</c> (rounded
 /// up: a pressure to be set), <c>kmh</c>, <c>km</c>, <c>c</c> (a temperature), <c>cDiff</c> (a difference of temperatures), <c>pct</c>, <c>pct0</c> (whole
 /// percent), <c>deg</c>, <c>in</c> (rim codes; never converted), <c>n</c> (a plain number). Rounding happens here and nowhere else, half away from zero.
 /// Always culture-free. The buffer is taken from the thread and given back, so a sentence costs one string.
@@ -90,6 +90,8 @@ public ref struct Prose
         {
             case "mm" when us: Append(value / MillimetresPerInch, 2, " in"); break;
             case "mm": Append(value, 1, " mm"); break;
+            case "gap" when us: AppendTrimmed(value / MillimetresPerInch, 2, " in"); break;
+            case "gap": AppendTrimmed(value, 1, " mm"); break;
             case "fit" when us: AppendTrimmed(value / MillimetresPerInch, 3, " in"); break;
             case "fit": AppendTrimmed(value, 2, " mm"); break;
             case "kg" when us: AppendTrimmed(value / KilogramsPerPound, 1, " lb"); break;
@@ -98,8 +100,8 @@ public ref struct Prose
             case "kPaUp": Append(Math.Ceiling(value - Slack), 0, " kPa"); break;
             case "kPa" when us: Append(value / KilopascalsPerPsi, 1, " psi"); break;
             case "kPa": Append(value, 0, " kPa"); break;
-            case "kmh" when us: AppendTrimmed(value / KilometresPerMile, 2, " mph"); break;
-            case "kmh": AppendTrimmed(value, 2, " km/h"); break;
+            case "kmh" when us: Append(value / KilometresPerMile, 0, " mph"); break;
+            case "kmh": AppendTrimmed(value, 1, " km/h"); break;
             case "km" when us: Append(value / KilometresPerMile, 0, " miles"); break;
             case "km": Append(value, 0, " km"); break;
             case "c" when us: AppendTrimmed((value * FahrenheitPerCelsius) + FahrenheitAtZeroCelsius, 0, " °F"); break;

@@ -1,3 +1,4 @@
+using SetupService.Domain.Fitment.Checks;
 using SetupService.Domain.Suspension;
 using SetupService.Domain.Vehicles;
 
@@ -10,6 +11,7 @@ namespace SetupService.Domain.Fitment;
 public sealed class AxleUnderCheck
 {
     private readonly Envelope _presentEnvelope;
+    private readonly Wheels.ProfilePoint[] _caliper;
 
     private AxleUnderCheck(Vehicle vehicle, CarAxle position, CheckSettings settings)
     {
@@ -19,18 +21,22 @@ public sealed class AxleUnderCheck
         Axle = vehicle.At(position);
         MinimumMarginMm = settings.MinimumMarginMm ?? CheckSettings.DefaultMinimumMarginMm;
         MeasuringErrorMm = Axle.Clearance.UncertaintyMm ?? DefaultMeasuringErrorMm;
-        Travel = TravelAllowance.Of(Axle);
+        _caliper = [.. Axle.Hub.CaliperProfile];
+        LoadedRadius = StandingRadius.Of(Axle);
+        Travel = TravelAllowance.Of(Axle, LoadedRadius?.Mm);
         LoadPerWheelKg = Axle.MaximumLoadKg is { } plateKg ? Math.Max(plateKg, Axle.LoadKg ?? 0) / 2 : null;
+        if (Axle.RideHeightChangeMm is { } higherMm && higherMm != 0) Standing = WheelTravelPath.At(Axle, -higherMm);
         if (Axle is { Wheel: { } wheel, Tyre: { } tyre })
         {
             Present = new Fitting(wheel, tyre);
             _presentEnvelope = Envelope.Of(Present.Value);
+            Contradicting = ContradictingGaps();
         }
 
         OtherCircumferenceMm = vehicle.Opposite(position).Tyre?.Marking.RollingCircumferenceMm;
         PresentDifferencePct = 100 * ((Axle.Tyre?.Marking.RollingCircumferenceMm / OtherCircumferenceMm) - 1);
         HubBoltCircle = Axle.Hub.BoltCircle ?? Axle.Wheel?.BoltCircle;
-        PresentEngagementMm = Axle.Hub.FastenerLengthMm - Axle.Wheel?.PadThicknessMm - Axle.Wheel?.SpacerMm;
+        PresentEngagementMm = Axle.Wheel?.SpacerHasOwnFasteners == true ? null : Axle.Hub.FastenerLengthMm - Axle.Wheel?.PadThicknessMm - Axle.Wheel?.SpacerMm;
         Applicable = ApplicableChecks();
     }
 
@@ -67,6 +73,21 @@ public sealed class AxleUnderCheck
     /// <summary>The checks that apply to this axle.</summary>
     public CheckIdSet Applicable { get; }
 
+    /// <summary>
+    /// The places whose gap cannot have been measured with the wheel and tyre fitted now: the gap and its measuring error are less than travel
+    /// takes, although the car drives.
+    /// </summary>
+    public CheckIdSet Contradicting { get; }
+
+    /// <summary>Height of the wheel centre above the ground and how it is known; null where it is not.</summary>
+    public StandingRadius? LoadedRadius { get; }
+
+    /// <summary>Where the wheel stands since the body was lowered or raised, against where the gaps were taken; null where it was not, or the path is not known.</summary>
+    internal PathPlace? Standing { get; }
+
+    /// <summary>The outline of the caliper, ascending in station; empty where it was not measured.</summary>
+    internal ReadOnlySpan<Wheels.ProfilePoint> Caliper => _caliper;
+
     internal ref readonly Envelope PresentEnvelope => ref _presentEnvelope;
 
     internal TravelAllowance Travel { get; }
@@ -81,6 +102,29 @@ public sealed class AxleUnderCheck
 
     /// <summary>Makes an axle of a car ready for checks.</summary>
     public static AxleUnderCheck Prepare(Vehicle vehicle, CarAxle position, CheckSettings settings) => new(vehicle, position, settings);
+
+    /// <summary>
+    /// The checks that must be known for a verdict: the caller's, else the usual ones, and the brake where the candidate's rim is smaller than
+    /// the one fitted now.
+    /// </summary>
+    public CheckIdSet RequiredFor(in Fitting candidate)
+    {
+        if (Settings.Required is { } asked) return asked;
+        var isSmaller = candidate.Wheel.RimDiameterIn < Axle.Wheel?.RimDiameterIn;
+        return isSmaller ? CheckIdSet.RequiredByDefault.With(CheckId.BrakeClearance) : CheckIdSet.RequiredByDefault;
+    }
+
+    private CheckIdSet ContradictingGaps()
+    {
+        var places = default(CheckIdSet);
+        for (var place = CheckId.InboardClearance; place <= CheckId.SpringSeatClearance; place++)
+        {
+            var leftMm = ClearanceChecks.Gap(Axle.Clearance, place) + MeasuringErrorMm - ClearanceChecks.Travel(this, _presentEnvelope, place);
+            if (leftMm < 0) places = places.With(place);
+        }
+
+        return places;
+    }
 
     private CheckIdSet ApplicableChecks()
     {

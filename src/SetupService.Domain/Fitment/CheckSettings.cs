@@ -9,8 +9,8 @@ public sealed record CheckSettings
     /// <summary>The caller's least worst-case room, mm; null = <see cref="DefaultMinimumMarginMm"/>.</summary>
     public double? MinimumMarginMm { get; init; }
 
-    /// <summary>The checks whose being unknown makes the verdict unknown.</summary>
-    public CheckIdSet Required { get; init; } = CheckIdSet.RequiredByDefault;
+    /// <summary>The checks whose being unknown makes the verdict unknown; null = the usual ones (<see cref="AxleUnderCheck.RequiredFor"/>).</summary>
+    public CheckIdSet? Required { get; init; }
 
     /// <summary>A change of static camber made at the same time.</summary>
     public CamberChange? CamberChange { get; init; }

@@ -20,6 +20,9 @@ public readonly record struct ClearanceBudget
     /// <summary>What suspension travel takes, where the gap was measured at ride height.</summary>
     public double TravelMm { get; init; }
 
+    /// <summary>What the place loses for certain, but not yet as measured: a caliper moves as its pads wear.</summary>
+    public double AllowanceMm { get; init; }
+
     /// <summary>Tolerance: the candidate's growth from nominal to the largest in service.</summary>
     public double GrowthMm { get; init; }
 
@@ -35,7 +38,7 @@ public readonly record struct ClearanceBudget
         get
         {
             var nominal = GapMm - CandidateMm - CamberMm - TravelMm;
-            return new Margin(nominal, nominal - RootSumSquareMm, nominal - SumMm);
+            return new Margin(nominal, nominal - AllowanceMm - RootSumSquareMm, nominal - AllowanceMm - SumMm);
         }
     }
 

@@ -2,8 +2,8 @@ namespace SetupService.Domain.Fitment;
 
 /// <summary>
 /// The room a wheel and tyre take at the hub. Stations are in mm from the hub face along the wheel axis,
-/// outboard positive. An edge is whichever stands further: the tyre's section on this rim, or the rim over its
-/// flanges.
+/// outboard positive. An edge is whichever stands further: the tyre's section on this rim with its rim protectors, or the
+/// rim over its flanges.
 /// </summary>
 public readonly record struct Envelope
 {
@@ -11,16 +11,18 @@ public readonly record struct Envelope
     {
         var dimensions = fitting.Tyre.Marking.Dimensions;
         var overFlangesMm = fitting.Wheel.OverFlangesMm;
+        var protectorsMm = 2 * (fitting.Tyre.RimProtectorMm ?? 0);
         SectionWidthMm = dimensions.SectionWidthOnRimMm(fitting.Wheel.RimWidthIn);
+        TyreWidthMm = SectionWidthMm + protectorsMm;
         OverFlangesMm = overFlangesMm;
-        HalfWidthMm = Math.Max(SectionWidthMm, overFlangesMm) / 2;
+        HalfWidthMm = Math.Max(TyreWidthMm, overFlangesMm) / 2;
         CentrePlaneMm = fitting.Wheel.CentrePlaneMm;
         OverallDiameterMm = dimensions.OverallDiameterMm;
         RimSeatRadiusMm = dimensions.RimDiameterMm / 2.0;
         RollingCircumferenceMm = fitting.Tyre.Marking.RollingCircumferenceMm;
 
-        var widestMm = Math.Max(dimensions.MaximumSectionWidthOnRimMm(fitting.Wheel.RimWidthIn), overFlangesMm);
-        var narrowestMm = Math.Max(SectionWidthMm * (1 - ProductionWidthShare), overFlangesMm);
+        var widestMm = Math.Max(dimensions.MaximumSectionWidthOnRimMm(fitting.Wheel.RimWidthIn) + protectorsMm, overFlangesMm);
+        var narrowestMm = Math.Max((SectionWidthMm * (1 - ProductionWidthShare)) + protectorsMm, overFlangesMm);
         WidthGrowthMm = (widestMm / 2) - HalfWidthMm;
         RadiusGrowthMm = (dimensions.MaximumOverallDiameterMm - dimensions.OverallDiameterMm) / 2;
         WidthShortfallMm = HalfWidthMm - (narrowestMm / 2);
@@ -36,10 +38,13 @@ public readonly record struct Envelope
     /// <summary>The tyre's section width on this rim, mm.</summary>
     public double SectionWidthMm { get; }
 
+    /// <summary>The tyre's width with its rim protectors, mm.</summary>
+    public double TyreWidthMm { get; }
+
     /// <summary>The rim over its flanges, mm.</summary>
     public double OverFlangesMm { get; }
 
-    /// <summary>Half of the wider of section and rim over flanges, mm.</summary>
+    /// <summary>Half of the wider of tyre and rim over flanges, mm.</summary>
     public double HalfWidthMm { get; }
 
     /// <summary>The rim's centre plane, mm from the hub face: spacer less offset.</summary>

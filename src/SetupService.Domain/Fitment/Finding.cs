@@ -12,6 +12,9 @@ public enum Finding
     /// <summary>The gap at this place was not measured.</summary>
     GapMissing,
 
+    /// <summary>The gap and what travel takes of it cannot both be right: the wheel fitted now would touch.</summary>
+    MeasurementsContradict,
+
     /// <summary>The gap is at ride height and the bump travel is not known.</summary>
     BumpTravelMissing,
 
@@ -63,6 +66,21 @@ public enum Finding
     /// <summary>Rings are needed between bore and hub.</summary>
     RingsNeeded,
 
+    /// <summary>What centres the spacer on the hub, or the wheel on the spacer, is not given.</summary>
+    SpacerPilotMissing,
+
+    /// <summary>The spacer's bore is smaller than the hub's spigot.</summary>
+    SpacerNotOnHub,
+
+    /// <summary>The wheel's bore against the spacer's own spigot.</summary>
+    OnSpacerPilot,
+
+    /// <summary>As <see cref="OnSpacerPilot"/>, with rings needed between them.</summary>
+    RingsNeededOnSpacer,
+
+    /// <summary>The spacer is held by fasteners of its own, and those of the wheel are not described.</summary>
+    SpacerOwnFasteners,
+
     /// <summary>The seat of wheel and fastener differ.</summary>
     SeatMismatch,
 
@@ -75,8 +93,11 @@ public enum Finding
     /// <summary>Judged from the smallest rim the car's papers allow, not from outlines.</summary>
     FromMinimumRim,
 
-    /// <summary>The outlines of caliper and wheel do not overlap all along.</summary>
+    /// <summary>The outline of the wheel does not reach past the caliper by the margin wanted.</summary>
     OutlineTooShort,
+
+    /// <summary>The outline of the wheel ends so near to the caliper that what it does not show may be nearer than what it shows.</summary>
+    OutlineEndsNear,
 
     /// <summary>The difference is no greater than the car has now.</summary>
     NoWiderThanNow,

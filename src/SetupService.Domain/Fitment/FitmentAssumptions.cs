@@ -1,6 +1,7 @@
 using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment.Checks;
 using SetupService.Domain.Tyres;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Fitment;
@@ -40,20 +41,36 @@ public static class FitmentAssumptions
     private static readonly Assumption NoSpacer = new(
         "/tyre", null, "no spacer", CommonPractice, "The offsets are for wheels straight on the hub; a spacer shifts them by its thickness.");
 
+    private static readonly Assumption NoProtector = new(
+        "/candidate/tyre/rimProtectorMm", 0, null, CommonPractice,
+        "A rim protector stands out beyond the section width; measure it where the tyre has one.");
+
+    private static readonly Assumption NoProtectorInWindow = NoProtector with { Input = "/tyre/rimProtectorMm" };
+
+    private static readonly Assumption ThroughSpacer = new(
+        "/candidate/wheel/spacerHasOwnFasteners", null, "long fasteners through the spacer", CommonPractice,
+        "A spacer bolted to the hub by itself, with fasteners of its own for the wheel, is judged otherwise.");
+
     /// <summary>What a check of a candidate assumed.</summary>
-    public static IReadOnlyList<Assumption> ForCheck(AxleUnderCheck car, in Fitting candidate)
+    public static IReadOnlyList<Assumption> ForCheck(AxleUnderCheck car, in Fitting candidate, UnitSystem units = UnitSystem.Metric)
     {
-        var list = new List<Assumption>(10) { Flange };
+        var list = new List<Assumption>(16) { Flange };
         AddForCar(car, list);
-        AddForLoad(car, candidate, list);
+        if (candidate.Tyre.RimProtectorMm is null) list.Add(NoProtector);
+        if (candidate.Wheel is { SpacerMm: > 0, SpacerHasOwnFasteners: null }) list.Add(ThroughSpacer);
+        AddForRims(candidate.Tyre.Marking, "/candidate/tyre/marking", list);
+        AddForBrake(car, candidate, list);
+        AddForLoad(car, candidate, list, units);
         return list;
     }
 
     /// <summary>What a window of offsets assumed.</summary>
-    public static IReadOnlyList<Assumption> ForWindow(AxleUnderCheck car)
+    public static IReadOnlyList<Assumption> ForWindow(AxleUnderCheck car, Tyre tyre)
     {
-        var list = new List<Assumption>(6) { Flange with { Input = "/rimWidthsIn" }, NoSpacer };
+        var list = new List<Assumption>(12) { Flange with { Input = "/rimWidthsIn" }, NoSpacer };
         AddForCar(car, list);
+        if (tyre.RimProtectorMm is null) list.Add(NoProtectorInWindow);
+        AddForRims(tyre.Marking, "/tyre/marking", list);
         return list;
     }
 
@@ -69,16 +86,56 @@ public static class FitmentAssumptions
         if (car.HubBoltCircle is not null && car.Axle.Hub.BoltCircle is null) list.Add(axle.BoltCircle);
         if (car.Position == CarAxle.Front && car.Axle.Clearance.InboardAtFullLockMm is not null) list.Add(ObliqueLock);
         if (car.Applicable.Contains(CheckId.SpringSeatClearance) && car.Axle.Clearance.SpringSeatMm is not null) list.Add(axle.ObliqueSeat);
-        if (car.Travel.IsExtrapolated) list.Add(axle.CamberCurve);
-        if (car.Travel.Corner is { Extremes: not null } corner) AddForPoints(car, axle, corner, list);
+        if (car.Axle is { Tyre.RimProtectorMm: null, Tyre: not null }) list.Add(axle.PresentProtector);
+        if (car.Axle.RideHeightChangeMm is not (null or 0)) list.Add(axle.RideHeight);
+        AddForTravel(car, axle, list);
         AddForCamber(car, list);
     }
 
-    private static void AddForPoints(AxleUnderCheck car, AxleAssumptions axle, CornerLean corner, List<Assumption> list)
+    private static void AddForTravel(AxleUnderCheck car, AxleAssumptions axle, List<Assumption> list)
     {
-        if (car.Axle.Left.CamberDeg is null) list.Add(axle.Camber);
-        if (car.Axle.Left.ToeDeg is null) list.Add(axle.Toe);
-        if (corner.IsOfBothMotions) list.Add(axle.BeamMotion);
+        if (car.Travel.Upward is not { } upward) return;
+        if (upward.IsLengthAssumed) list.Add(axle.StopLength);
+        if (upward.IsShareAssumed) list.Add(axle.CompressedLength(upward));
+        if (upward.IsRatioAssumed) list.Add(axle.StopRatio(upward, car.Axle.Damper.MotionRatio is not null));
+        if (car.Travel.Path is not { Missing: Finding.Computed } path) return;
+        if (path.IsExtrapolated) list.Add(axle.CamberCurve);
+        if (!path.IsSidewaysKnown) list.Add(axle.StraightUp);
+        if (car.Axle.Left.CamberDeg is null && car.Axle.Suspension.ReadCamberDeg is null) list.Add(axle.Camber);
+        if (path.IsSidewaysKnown && car.Axle.Left.ToeDeg is null) list.Add(axle.Toe);
+        if (path.IsOfBothMotions) list.Add(axle.BeamMotion);
+        if (car.Axle.Clearance.InboardMm is null) return;
+        switch (car.Axle.Clearance.InboardTo)
+        {
+            case null: list.Add(axle.InboardTo); break;
+            case InboardPart.Arm: list.Add(axle.ArmShare); break;
+            case InboardPart.Strut when car.Axle.Suspension.Layout is not (null or SuspensionLayout.MacPhersonStrut or SuspensionLayout.Measured): list.Add(axle.StrutShare); break;
+            case InboardPart.Strut: return;
+            default: break;
+        }
+
+        if (car.Axle.Clearance.InboardHeightMm is null) list.Add(axle.InboardHeight);
+        else if (car.LoadedRadius is { IsEstimated: true } radius) list.Add(axle.LoadedRadius(radius.Mm));
+    }
+
+    private static void AddForRims(TyreMarking marking, string input, List<Assumption> list)
+    {
+        var permitted = marking.PermittedRimWidth;
+        list.Add(new Assumption(
+            input, null, Prose.Write(UnitSystem.Metric, $"rims from {permitted.MinimumIn:in} to {permitted.MaximumIn:in}"), permitted.Source,
+            permitted.IsListed
+                ? "The rims a tyre may be fitted to are its maker's to state; these are recalled for the size."
+                : "The rims a tyre may be fitted to are its maker's to state; these follow from a pattern over sizes."));
+    }
+
+    private static void AddForBrake(AxleUnderCheck car, in Fitting candidate, List<Assumption> list)
+    {
+        if (car.Axle.Hub.CaliperProfile.Count == 0 || candidate.Wheel.InnerProfile.Count == 0) return;
+        var profile = (car.Position == CarAxle.Front ? "/vehicle/front" : "/vehicle/rear") + "/hub/caliperProfile";
+        list.Add(new Assumption(
+            profile, BrakeCheck.PadWearMm, null, CommonPractice,
+            "A floating caliper follows its pads inboard by so many mm until they are worn. Its outline is taken as measured with new pads: measured with worn ones, it comes outboard when new ones go in."));
+        list.Add(new Assumption(profile, BrakeCheck.FloatMm, null, CommonPractice, "A floating caliper has so many mm of play along the wheel's axis, to either side."));
     }
 
     private static void AddForCamber(AxleUnderCheck car, List<Assumption> list)
@@ -93,10 +150,11 @@ public static class FitmentAssumptions
             "The place the wheel turns about is not given; of its plausible heights the one that leaves least room at the arch is used."));
     }
 
-    private static void AddForLoad(AxleUnderCheck car, in Fitting candidate, List<Assumption> list)
+    private static void AddForLoad(AxleUnderCheck car, in Fitting candidate, List<Assumption> list, UnitSystem units)
     {
         var marking = candidate.Tyre.Marking;
         if (marking.LoadCapacityKg is null) return;
+        if (!marking.IsLoadVersionMarked && LoadCapacity.ReferencePressureKpa(marking) is { } standardKpa) list.Add(StandardLoad(car, candidate, standardKpa, units));
         if (candidate.Tyre.PressureKpa is null && LoadCapacity.ReferencePressureKpa(marking) is { } referenceKpa)
         {
             var present = car.Axle.Tyre?.PressureKpa;
@@ -138,6 +196,28 @@ public static class FitmentAssumptions
         }
     }
 
+    /// <summary>No mark says which load version the tyre is; says whether extra load would give another verdict on the load.</summary>
+    private static Assumption StandardLoad(AxleUnderCheck car, in Fitting candidate, double standardKpa, UnitSystem units)
+    {
+        var now = LoadChecks.Capacity(car, candidate).Status;
+        var reading = TyreMarkingReader.Read(candidate.Tyre.Marking.StandardText + " XL");
+        var extra = reading.TryGet(out var marking, out _) ? LoadChecks.Capacity(car, candidate with { Tyre = candidate.Tyre with { Marking = marking } }).Status : now;
+        var effect = extra == now
+            ? "marked XL, the verdict on its load would be the same"
+            : $"marked XL, the verdict on its load would be {Name(extra)} and not {Name(now)}";
+        return new Assumption(
+            "/candidate/tyre/marking", null, "standard load", CommonPractice,
+            Prose.Write(units, $"The marking does not say XL, so its load index belongs to {standardKpa:kPa}; {effect}."));
+    }
+
+    private static string Name(CheckStatus status) => status switch
+    {
+        CheckStatus.Pass => "pass",
+        CheckStatus.Caution => "caution",
+        CheckStatus.Fail => "fail",
+        _ => "unknown",
+    };
+
     private sealed class AxleAssumptions(string axle)
     {
         public Assumption MeasuredAt { get; } = new(
@@ -155,6 +235,50 @@ public static class FitmentAssumptions
         public Assumption CamberCurve { get; } = new(
             axle + "/suspension/readings", null, "the curve goes on by its end slope for up to 20 mm", CommonPractice,
             "The readings do not reach the whole bump travel.");
+
+        public Assumption StraightUp { get; } = new(
+            axle + "/suspension/readings", 0, null, OurChoice,
+            "Readings of camber do not tell how the wheel centre moves sideways; it is taken to go straight up. A strut's may move 5 to 10 mm inboard over its travel: measure it, or give the points.");
+
+        public Assumption StopLength { get; } = new(
+            axle + "/bumpStop/lengthMm", UpwardTravel.TypicalLengthMm, null, CommonPractice,
+            "The wheel goes on upward through the bump stop, whose length is not given.");
+
+        public Assumption InboardTo { get; } = new(
+            axle + "/clearance/inboardTo", null, "body", CommonPractice,
+            "What was nearest inboard is not said; of body, strut and arm the body leaves least room.");
+
+        public Assumption InboardHeight { get; } = new(
+            axle + "/clearance/inboardHeightMm", null, "the height that leaves least room", CommonPractice,
+            "How high the narrowest place inboard stands is not said; the wheel leans most at the top and bottom of the tyre.");
+
+        public Assumption ArmShare { get; } = new(
+            axle + "/clearance/inboardTo", TravelAllowance.ArmShare, null, OurChoice,
+            "An arm is held by the body at one end and by the upright at the other; the wheel is taken to near it by this share of what it nears the body.");
+
+        public Assumption StrutShare { get; } = new(
+            axle + "/clearance/inboardTo", TravelAllowance.ArmShare, null, OurChoice,
+            "The strut of this suspension is not one piece with the upright; the wheel is taken to near it by this share of what it nears the body.");
+
+        public Assumption RideHeight { get; } = new(
+            axle + "/rideHeightChangeMm", null, "the bump stop is where it was", CommonPractice,
+            "The gaps were taken before the body was lowered or raised. The wheel still goes up to the same stop, so no room is lost over the travel; a shorter stop or damper would change that. What the arch covers at rest is judged as the car stands now, where the wheel's path is known.");
+
+        public Assumption PresentProtector { get; } = new(
+            axle + "/tyre/rimProtectorMm", 0, null, CommonPractice,
+            "A rim protector on the present tyre would have narrowed the gaps as they were measured.");
+
+        public Assumption CompressedLength(in UpwardTravel upward) => new(
+            axle + "/bumpStop/compressedLengthMm", upward.CompressionMm / UpwardTravel.CompressibleShare * (1 - UpwardTravel.CompressibleShare), null, CommonPractice,
+            "A bump stop of foam or rubber is taken to be compressed by 60 % of its length; measure it, or the wheel may go higher.");
+
+        public Assumption StopRatio(in UpwardTravel upward, bool isDampers) => new(
+            axle + "/bumpStop/motionRatio", upward.MotionRatio, null, isDampers ? "the damper's motion ratio: the stop is taken to sit on its rod" : CommonPractice,
+            "How far the wheel goes up while the stop is compressed depends on the stop's motion ratio, which is not given.");
+
+        public Assumption LoadedRadius(double radiusMm) => new(
+            axle + "/loadedRadiusMm", radiusMm, null, "static estimate from tyre, pressure and load",
+            "The height of the narrowest place is counted from the wheel centre, whose height above the ground was not measured.");
 
         public Assumption Camber { get; } = StaticAngle(axle, "camberDeg");
 

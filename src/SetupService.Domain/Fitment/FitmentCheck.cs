@@ -29,6 +29,6 @@ public static class FitmentCheck
         sheet.Set(CheckId.AxleDiameterMatch, RollingChecks.AxleMatch(car, envelope));
         sheet.Set(CheckId.OverallDiameter, RollingChecks.Diameter(car, envelope));
         sheet.Set(CheckId.ArchCover, CoverCheck.Evaluate(car, envelope));
-        sheet.Conclude(car.Applicable, car.Settings.Required);
+        sheet.Conclude(car.Applicable, car.RequiredFor(candidate));
     }
 }

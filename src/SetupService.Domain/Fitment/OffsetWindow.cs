@@ -18,16 +18,16 @@ public readonly record struct OffsetWindow
     public required WindowStatus Status { get; init; }
 
     /// <summary>The least offset, mm: any less stands out too far; null where no outboard gap is known.</summary>
-    public double? MinimumOffsetMm { get; init; }
+    public double? FromOffsetMm { get; init; }
 
     /// <summary>The greatest offset, mm: any more stands in too far; null where no inboard gap is known.</summary>
-    public double? MaximumOffsetMm { get; init; }
+    public double? ToOffsetMm { get; init; }
 
     /// <summary>The place that sets the least offset.</summary>
-    public CheckId? MinimumLimitedBy { get; init; }
+    public CheckId? FromLimitedBy { get; init; }
 
     /// <summary>The place that sets the greatest offset.</summary>
-    public CheckId? MaximumLimitedBy { get; init; }
+    public CheckId? ToLimitedBy { get; init; }
 
     /// <summary>The place that no offset can clear, where nothing fits because of it.</summary>
     public CheckId? BlockedBy { get; init; }
@@ -46,32 +46,32 @@ public readonly record struct OffsetWindow
             switch (place)
             {
                 case CheckId.OutboardClearance:
-                    ends = ends with { MinimumOffsetMm = -probableMm, MinimumLimitedBy = place };
+                    ends = ends with { FromOffsetMm = -probableMm, FromLimitedBy = place };
                     break;
                 case CheckId.RadialClearance:
-                    if (probableMm < 0) return window with { Status = WindowStatus.NothingFits, BlockedBy = place };
+                    if (probableMm < 0) return window with { Status = WindowStatus.Fail, BlockedBy = place };
                     break;
                 case CheckId.SpringSeatClearance:
                     if (SeatLimit(car, atZero, budget) is not { } seatMm)
                     {
-                        return window with { Status = WindowStatus.NothingFits, BlockedBy = place };
+                        return window with { Status = WindowStatus.Fail, BlockedBy = place };
                     }
 
-                    ends = ends.WithMaximum(seatMm, place);
+                    ends = ends.WithEnd(seatMm, place);
                     break;
                 default:
-                    ends = ends.WithMaximum(probableMm, place);
+                    ends = ends.WithEnd(probableMm, place);
                     break;
             }
         }
 
-        if (ends.MinimumOffsetMm is null && ends.MaximumOffsetMm is null) return window;
-        var empty = ends.MinimumOffsetMm > ends.MaximumOffsetMm;
-        return ends with { Status = empty ? WindowStatus.NothingFits : WindowStatus.Fits };
+        if (ends.FromOffsetMm is null && ends.ToOffsetMm is null) return window;
+        var empty = ends.FromOffsetMm > ends.ToOffsetMm;
+        return ends with { Status = empty ? WindowStatus.Fail : WindowStatus.Pass };
     }
 
-    private OffsetWindow WithMaximum(double offsetMm, CheckId place) =>
-        MaximumOffsetMm <= offsetMm ? this : this with { MaximumOffsetMm = offsetMm, MaximumLimitedBy = place };
+    private OffsetWindow WithEnd(double offsetMm, CheckId place) =>
+        ToOffsetMm <= offsetMm ? this : this with { ToOffsetMm = offsetMm, ToLimitedBy = place };
 
     /// <summary>
     /// Only going inboard takes from the seat's room, and only in part; null where even a wheel that goes no further

@@ -1,70 +1,69 @@
-using SetupService.Domain.Suspension.Readings;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Fitment;
 
 /// <summary>
-/// What suspension travel still takes of gaps: nothing where the person allowed for it while measuring; else
-/// the bump travel over the tread, and the lean the wheel takes on the way there, by the measured camber curve or by the points of its
-/// suspension.
+/// What suspension travel still takes of gaps: nothing where the person allowed for it while measuring; else the upward travel over the
+/// tread, and sideways the way of the wheel centre and the lean. Made once for a car.
 /// </summary>
-internal readonly record struct TravelAllowance
+internal sealed record TravelAllowance
 {
+    /// <summary>Share of the wheel's sideways travel by which it nears an arm that is held at one end by the body and at the other by the upright: our choice, no source.</summary>
+    public const double ArmShare = 0.5;
+
     /// <summary>Taken over the tread, mm; null where the bump travel is not known.</summary>
     public double? RadialMm { get; private init; }
 
-    /// <summary>Taken inboard per mm of tyre radius; null where travel or lean are not known.</summary>
-    public double? InboardPerRadius { get; private init; }
+    /// <summary>Taken of the gap inboard; null where the path is not known.</summary>
+    public SideTravel? Inboard { get; private init; }
 
-    /// <summary>Taken outboard per mm of tyre radius; null where travel or lean are not known.</summary>
-    public double? OutboardPerRadius { get; private init; }
+    /// <summary>Taken of the gap inboard at full lock; null where the path is not known.</summary>
+    public SideTravel? FullLock { get; private init; }
 
-    /// <summary>Whether the camber curve had to be carried on beyond its readings.</summary>
-    public bool IsExtrapolated { get; private init; }
+    /// <summary>Taken of the gap to the arch; null where the path is not known.</summary>
+    public SideTravel? Outboard { get; private init; }
 
-    /// <summary>What the points of the suspension tell of the lean; null where they were not asked.</summary>
-    public CornerLean? Corner { get; private init; }
+    /// <summary>How far up the wheel goes; null where gaps have the travel in them, or the way to the stop is not known.</summary>
+    public UpwardTravel? Upward { get; private init; }
+
+    /// <summary>The wheel's path; null where it was not asked for.</summary>
+    public WheelTravelPath? Path { get; private init; }
 
     /// <summary>What is missing where something is null.</summary>
     public Finding Missing { get; private init; }
 
-    public static TravelAllowance Of(Axle axle)
+    /// <summary>The allowance of an axle.</summary>
+    /// <param name="axle">The axle.</param>
+    /// <param name="loadedRadiusMm">Height of the wheel centre above the ground, mm; null where it is not known.</param>
+    public static TravelAllowance Of(Axle axle, double? loadedRadiusMm)
     {
-        if (axle.Clearance.MeasuredAt is not ClearanceMeasuredAt.RideHeight)
+        var gaps = axle.Clearance;
+        if (gaps.MeasuredAt is not ClearanceMeasuredAt.RideHeight)
         {
-            return new() { RadialMm = 0, InboardPerRadius = 0, OutboardPerRadius = 0 };
+            return new() { RadialMm = 0, Inboard = SideTravel.None, FullLock = SideTravel.None, Outboard = SideTravel.None };
         }
 
-        if (axle.BumpTravelMm is not { } bumpMm) return new() { Missing = Finding.BumpTravelMissing };
-        return axle.CamberCurve is { } curve ? FromCurve(curve, bumpMm) : FromPath(CornerLean.Of(axle, bumpMm), bumpMm);
-    }
+        if (UpwardTravel.Of(axle) is not { } upward) return new() { Missing = Finding.BumpTravelMissing };
+        var path = WheelTravelPath.Over(axle, upward.TotalMm);
+        var known = new TravelAllowance { RadialMm = upward.TotalMm, Upward = upward, Path = path, Missing = path.Missing };
+        if (path.Missing != Finding.Computed) return IsOnStrut(axle) ? known with { Inboard = SideTravel.None } : known;
 
-    private static TravelAllowance FromCurve(CamberCurve curve, double bumpMm)
-    {
-        if (curve.ExtremesDeg(bumpMm) is not { } leanDeg)
+        var toBody = SideTravel.Inboard(path.Places, gaps.InboardHeightMm - loadedRadiusMm);
+        return known with
         {
-            return new() { RadialMm = bumpMm, Missing = Finding.CamberCurveMissing };
-        }
+            Inboard = IsOnStrut(axle) ? SideTravel.None : gaps.InboardTo is InboardPart.Body or null ? toBody : toBody.Share(ArmShare),
 
-        return new()
-        {
-            RadialMm = bumpMm,
-            IsExtrapolated = !curve.Holds(0) || !curve.Holds(bumpMm),
-            InboardPerRadius = PerRadius(leanDeg.Inboard),
-            OutboardPerRadius = PerRadius(leanDeg.Outboard),
+            // What is nearest at lock, and how high, is not said.
+            FullLock = SideTravel.Inboard(path.Places, null),
+            Outboard = SideTravel.Outboard(path.Places),
         };
     }
 
-    private static TravelAllowance FromPath(CornerLean corner, double bumpMm) => corner.Extremes is not { } leanDeg
-        ? new() { RadialMm = bumpMm, Corner = corner, Missing = corner.Missing }
-        : new()
-        {
-            RadialMm = bumpMm,
-            Corner = corner,
-            InboardPerRadius = PerRadius(leanDeg.InboardDeg),
-            OutboardPerRadius = PerRadius(leanDeg.OutboardDeg),
-        };
-
-    /// <summary>A wheel cannot lean over more than flat, whatever two readings extrapolate to.</summary>
-    private static double PerRadius(double leanDeg) => Math.Sin(double.DegreesToRadians(Math.Min(leanDeg, 90)));
+    /// <summary>Whether the gap inboard is to a strut that is one piece with the upright, so that travel takes nothing of it.</summary>
+    private static bool IsOnStrut(Axle axle) => axle is
+    {
+        Clearance.InboardTo: InboardPart.Strut,
+        Suspension.Layout: null or SuspensionLayout.MacPhersonStrut or SuspensionLayout.Measured,
+    };
 }

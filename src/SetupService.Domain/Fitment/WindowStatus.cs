@@ -3,11 +3,11 @@ namespace SetupService.Domain.Fitment;
 /// <summary>Whether any offset fits.</summary>
 public enum WindowStatus
 {
-    /// <summary>Offsets from the minimum to the maximum fit.</summary>
-    Fits,
+    /// <summary>The offsets between the ends fit.</summary>
+    Pass,
 
     /// <summary>No offset fits.</summary>
-    NothingFits,
+    Fail,
 
     /// <summary>Neither end is known.</summary>
     Unknown,

@@ -21,8 +21,8 @@ public sealed record TyreInUse
     public double? SpeedPressureAdditionKpa { get; private init; }
 
     /// <summary>
-    /// Radius under load, mm: from the vertical rate where it is asked about, else the rolling radius of the standard's rule. Null
-    /// without the load, and where the rate would press the tyre onto its rim.
+    /// Standing height of the wheel centre under the load asked about, mm: from the vertical rate where it is given, else a static estimate
+    /// (<see cref="LoadedRadius.StaticEstimateMm"/>). With a rate null without the load, and where the rate would press the tyre onto its rim.
     /// </summary>
     public double? LoadedRadiusMm { get; private init; }
 
@@ -48,14 +48,14 @@ public sealed record TyreInUse
                 ? Math.Max(kpa, LoadCapacity.LowestTabulatedPressureKpa)
                 : null,
             SpeedPressureAdditionKpa = speedKmh is { } top ? LoadCapacity.SpeedPressureAdditionKpa(marking, top) : null,
-            LoadedRadiusMm = Radius(marking, loadKg, verticalRateNPerMm),
+            LoadedRadiusMm = Radius(marking, loadKg, pressureKpa, verticalRateNPerMm),
             RollingCircumferenceAtSpeedMm = topSpeedKmh is { } rolling ? RollingCircumference.AtSpeedMm(marking.RollingCircumferenceMm, rolling) : null,
         };
     }
 
-    private static double? Radius(TyreMarking marking, double? loadKg, double? rateNPerMm)
+    private static double? Radius(TyreMarking marking, double? loadKg, double? pressureKpa, double? rateNPerMm)
     {
-        if (rateNPerMm is not { } rate) return LoadedRadius.ByStandardMm(marking.Dimensions, marking.Construction);
+        if (rateNPerMm is not { } rate) return LoadedRadius.StaticEstimateMm(marking, loadKg * StandardGravity, pressureKpa);
         if (loadKg is not { } load) return null;
         var radiusMm = LoadedRadius.FromVerticalRateMm(marking.Dimensions.OverallDiameterMm, load * StandardGravity, rate);
         return radiusMm > marking.Dimensions.RimDiameterMm / 2.0 ? radiusMm : null;

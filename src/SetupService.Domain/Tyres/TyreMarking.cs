@@ -16,6 +16,7 @@ public sealed class TyreMarking : IEquatable<TyreMarking>
         SpeedSymbol = parts.SpeedSymbol;
         IsSpeedOpenEnded = parts.IsSpeedOpenEnded;
         IsZr = parts.IsZr;
+        IsLoadVersionMarked = parts.LoadVersion is not null;
         LoadVersion = parts.LoadVersion ?? LoadVersion.StandardLoad;
         IsPMetric = parts.IsPMetric;
         IsRunFlat = parts.IsRunFlat;
@@ -85,6 +86,9 @@ public sealed class TyreMarking : IEquatable<TyreMarking>
 
     /// <summary>The load version; standard load where none is marked.</summary>
     public LoadVersion LoadVersion { get; }
+
+    /// <summary>True where the load version stands on the tyre; false where standard load is taken because no mark says otherwise.</summary>
+    public bool IsLoadVersionMarked { get; }
 
     /// <summary>True for a size with P before it, of the American family of car tyres.</summary>
     public bool IsPMetric { get; }

@@ -35,9 +35,6 @@ public sealed record Axle
     /// <summary>What is known of how its wheels move: from points, from readings, or from a few figures alone.</summary>
     public SuspensionModel Suspension { get; init; } = SuspensionModel.FromFigures;
 
-    /// <summary>Camber against wheel travel, where it was measured.</summary>
-    public CamberCurve? CamberCurve { get; init; }
-
     /// <summary>Angles of the left wheel at ride height.</summary>
     public WheelAlignment Left { get; init; } = new();
 

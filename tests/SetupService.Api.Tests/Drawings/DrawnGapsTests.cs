@@ -1,5 +1,6 @@
 using CsCheck;
 using SetupService.Domain.Fitment;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Vehicles;
 
@@ -49,14 +50,15 @@ public sealed class DrawnGapsTests
     // What was measured was measured with the present wheel and tyre, so the dashed line stands the measured gap away from them.
     [Fact]
     public void Dashes_stand_at_the_measured_gap_from_the_present_fitting() =>
-        Gen.Select(AnyFitting, AnyFitting, Gen.Double[0, 200], Gen.Double[1, 120]).Sample(
+        Gen.Select(AnyFitting, AnyFitting, Gen.Double[150, 300], Gen.Double[1, 120]).Sample(
             (candidate, present, gapMm, travelMm) =>
             {
                 var gaps = new Clearance { InboardMm = gapMm, OutboardMm = gapMm, RadialMm = gapMm, MeasuredAt = ClearanceMeasuredAt.RideHeight };
                 var axle = DrawnCar.Axle(gaps, present) with
                 {
                     BumpTravelMm = travelMm,
-                    CamberCurve = CamberCurve.From([(-60, -1.5), (0, 0), (60, -1), (120, 1)]),
+                    BumpStop = new BumpStop { LengthMm = 18, CompressedLengthMm = 18, MotionRatio = 1 },
+                    Suspension = SuspensionModel.From(new CornerReadings { Travel = [new(-60, -1.5), new(0, 0), new(60, -1), new(120, 1)] }),
                 };
                 var picture = DrawnCar.Picture(candidate, axle);
                 var reach = picture.Reach("current");

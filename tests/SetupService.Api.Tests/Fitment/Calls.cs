@@ -68,6 +68,10 @@ internal static class Calls
     public static JsonElement CheckOf(this JsonElement answer, string id) =>
         answer.GetProperty("checks").EnumerateArray().Single(check => check.GetProperty("id").GetString() == id);
 
+    /// <summary>The checks an answer lists as unknown.</summary>
+    public static string[] UnknownChecks(this JsonElement answer) =>
+        [.. answer.GetProperty("unknown").EnumerateArray().Select(one => one.GetProperty("id").GetString()!)];
+
     /// <summary>The faults of a refusal as "pointer code".</summary>
     public static string[] FaultsOf(this JsonElement problem) =>
         [.. problem.GetProperty("errors").EnumerateArray().Select(fault => $"{Place(fault)} {fault.GetProperty("code").GetString()}")];

@@ -135,7 +135,7 @@ public sealed class KnownAnswersTests(ServiceFixture fixture) : IClassFixture<Se
 
     // The stations of caliper and barrel count outboard from hub and mounting face; a spacer carries the barrel outboard.
     // The barrel narrows outboard by 1 mm in 10, the caliper reaches 165 mm at the hub face: 180 − 165, and 0.5 mm more
-    // radius over the same place of the caliper with 5 mm of spacer.
+    // radius over the same place of the caliper with 5 mm of spacer; square to a slope of 1 in 10 that is 10/√101 of it.
     [Theory]
     [InlineData(0, 15.0)]
     [InlineData(5, 15.5)]
@@ -146,7 +146,7 @@ public sealed class KnownAnswersTests(ServiceFixture fixture) : IClassFixture<Se
             .With("/candidate/wheel/innerProfile", JsonNode.Parse("""[{ "fromMountingFaceMm": -50, "radiusMm": 185 }, { "fromMountingFaceMm": 50, "radiusMm": 175 }]"""))
             .With("/vehicle/front/hub/caliperProfile", JsonNode.Parse("""[{ "fromHubFaceMm": -10, "radiusMm": 160 }, { "fromHubFaceMm": 0, "radiusMm": 165 }]"""));
 
-        Near(expectedMm, (await fixture.Client.AnswerOf(Calls.Check, body)).CheckOf("brakeClearance"), "nominalMm");
+        Near(expectedMm * 10 / Math.Sqrt(101), (await fixture.Client.AnswerOf(Calls.Check, body)).CheckOf("brakeClearance"), "nominalMm");
     }
 
     private static JsonObject Comparison(double rimWidthIn, double offsetMm, string marking) => Requests.Object(

@@ -52,7 +52,7 @@ public sealed class MissingPartsTests(ServiceFixture fixture) : IClassFixture<Se
         Assert.Equal(JsonValueKind.Null, answer.GetProperty("comparison").ValueKind);
         Assert.Equal("pass", answer.CheckOf("rimDiameter").GetProperty("status").GetString());
         Assert.Equal("pass", answer.CheckOf("rimWidth").GetProperty("status").GetString());
-        var unknown = answer.GetProperty("unknown").Strings();
+        var unknown = answer.UnknownChecks();
         Assert.All(new[] { "inboardClearance", "outboardClearance", "loadCapacity", "speedRating", "boltCircle", "centreBore" }, id => Assert.Contains(id, unknown));
     }
 
@@ -74,7 +74,11 @@ public sealed class MissingPartsTests(ServiceFixture fixture) : IClassFixture<Se
         var answer = await fixture.Client.AnswerOf(Calls.Check, Requests.Check().Without(member));
 
         Assert.Equal("unknown", answer.CheckOf(check).GetProperty("status").GetString());
-        Assert.Contains(check, answer.GetProperty("unknown").Strings());
+        Assert.Contains(check, answer.UnknownChecks());
+        var unknown = answer.GetProperty("unknown").EnumerateArray().Single(one => one.GetProperty("id").GetString() == check);
+        Assert.NotEmpty(unknown.GetProperty("reason").GetString()!);
+        Assert.All(unknown.GetProperty("needs").Strings(), need => Assert.StartsWith("/", need, StringComparison.Ordinal));
+        Assert.Contains(unknown.GetProperty("needs").Strings(), need => need.StartsWith(member, StringComparison.Ordinal));
         Assert.Equal(isDecisive, answer.GetProperty("verdict").GetString() == "unknown");
     }
 
@@ -100,7 +104,7 @@ public sealed class MissingPartsTests(ServiceFixture fixture) : IClassFixture<Se
 
         Assert.NotEqual("unknown", none.GetProperty("verdict").GetString());
         Assert.Equal("unknown", seat.GetProperty("verdict").GetString());
-        Assert.Contains("speedRating", none.GetProperty("unknown").Strings());
+        Assert.Contains("speedRating", none.UnknownChecks());
     }
 
     [Fact]
@@ -127,7 +131,7 @@ public sealed class MissingPartsTests(ServiceFixture fixture) : IClassFixture<Se
             : "pass";
 
         Assert.Equal(verdict, answer.GetProperty("verdict").GetString());
-        Assert.Equal(checks.Where(check => check.Status == "unknown").Select(check => check.Id), answer.GetProperty("unknown").Strings());
+        Assert.Equal(checks.Where(check => check.Status == "unknown").Select(check => check.Id), answer.UnknownChecks());
     }
 
     private static IEnumerable<string> Members(JsonObject owner, string pointer)

@@ -13,7 +13,8 @@ public sealed class RideHeightTests(ServiceFixture fixture) : IClassFixture<Serv
 
     private static readonly string[] Places = ["inboardClearance", "outboardClearance", "radialClearance", "fullLockClearance", "springSeatClearance"];
 
-    // The strut's own sweep, read every 2 mm, is what a person with a perfect gauge would have measured.
+    // The strut's own sweep, read every 2 mm, is what a person with a perfect gauge would have measured. What readings of camber do not show is the wheel
+    // centre's way inboard: 5.674 mm over 68 mm of bump, by the corner solved anew in a script of its own.
     [Fact]
     public async Task A_strut_by_its_points_has_the_room_that_the_curve_of_its_own_sweep_leaves()
     {
@@ -30,14 +31,19 @@ public sealed class RideHeightTests(ServiceFixture fixture) : IClassFixture<Serv
         var byCurve = await fixture.Client.AnswerOf(Calls.Check, AtRideHeight().With("/vehicle/front/suspension", measured));
 
         Assert.Equal(35, readings.Count);
-        foreach (var place in Places) Assert.Equal(NominalMm(byCurve, place), NominalMm(byPoints, place), 0.05);
+        foreach (var place in Places)
+        {
+            var sidewaysMm = place is "inboardClearance" or "fullLockClearance" ? 5.674 : 0;
+            Assert.Equal(NominalMm(byCurve, place) - sidewaysMm, NominalMm(byPoints, place), 0.05);
+        }
+
         Assert.True(NominalMm(byPoints, "inboardClearance") < 40 - 2);
         Assert.DoesNotContain(byPoints.GetProperty("assumptions").EnumerateArray(), one => one.GetProperty("input").GetString()!.Contains("alignment", StringComparison.Ordinal));
     }
 
     [Theory]
     [InlineData("/vehicle/front/suspension/points/strutTop/zMm", 100, "look at strutLower first")]
-    [InlineData("/vehicle/front/bumpTravelMm", 500, "of the bump travel of 500.0 mm")]
+    [InlineData("/vehicle/front/bumpTravelMm", 480, "of the upward travel of 480 mm")]
     public async Task Points_that_do_not_tell_the_lean_leave_the_room_unknown_and_say_why(string member, int value, string words)
     {
         var answer = await fixture.Client.AnswerOf(Calls.Check, AtRideHeight().With(member, value));
@@ -84,13 +90,14 @@ public sealed class RideHeightTests(ServiceFixture fixture) : IClassFixture<Serv
 
         foreach (var place in Places) Assert.Equal(NominalMm(check, place), NominalMm(lines[0].GetProperty("result"), place), 1e-6);
         var probableMm = check.CheckOf("outboardClearance").GetProperty("probableMm").GetDouble();
-        Assert.Equal(40 - probableMm, window.GetProperty("windows")[1].GetProperty("minimumOffsetMm").GetDouble(), 0.01);
+        Assert.Equal(40 - probableMm, window.GetProperty("windows")[1].GetProperty("offsetMm").GetProperty("from").GetDouble(), 0.01);
     }
 
     private static JsonObject AtRideHeight() => Requests.Check()
         .With("/vehicle/front/clearance", Requests.Object(
-            """{ "inboardMm": 40, "outboardMm": 30, "radialMm": 90, "inboardAtFullLockMm": 40, "springSeatMm": 16, "measuredAt": "rideHeight", "uncertaintyMm": 1 }"""))
-        .With("/vehicle/front/bumpTravelMm", (int)BumpMm);
+            """{ "inboardMm": 40, "outboardMm": 30, "radialMm": 500, "inboardAtFullLockMm": 40, "springSeatMm": 16, "measuredAt": "rideHeight", "uncertaintyMm": 1 }"""))
+        .With("/vehicle/front/bumpTravelMm", (int)BumpMm)
+        .With("/vehicle/front/bumpStop", Requests.Object("""{ "lengthMm": 18, "compressedLengthMm": 18, "motionRatio": 0.94 }"""));
 
     private static double NominalMm(JsonElement answer, string place) => answer.CheckOf(place).GetProperty("nominalMm").GetDouble();
 }

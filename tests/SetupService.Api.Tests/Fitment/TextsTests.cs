@@ -45,7 +45,7 @@ public sealed class TextsTests(ServiceFixture fixture) : IClassFixture<ServiceFi
     public async Task A_clearance_quotes_the_gap_that_was_measured() =>
         await Gen.Int[-200, 800].Select(tenths => tenths / 10.0).SampleAsync(
             async gapMm => Assert.Contains(
-                string.Create(CultureInfo.InvariantCulture, $"{gapMm:0.0} mm").Replace('-', '\u2212'),
+                string.Create(CultureInfo.InvariantCulture, $" {gapMm:0.#} mm").Replace('-', '\u2212'),
                 await Explanation("/vehicle/front/clearance/outboardMm", gapMm, "outboardClearance"),
                 StringComparison.Ordinal),
             iter: 30);

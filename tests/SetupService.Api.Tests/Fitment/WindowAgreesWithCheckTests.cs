@@ -26,14 +26,14 @@ public sealed class WindowAgreesWithCheckTests(ServiceFixture fixture) : IClassF
         }
 
         var answer = (await fixture.Client.AnswerOf(Calls.Window, window)).GetProperty("windows")[0];
-        Assert.Equal("fits", answer.GetProperty("status").GetString());
-        var least = answer.GetProperty("minimumOffsetMm").GetDouble();
-        var greatest = answer.GetProperty("maximumOffsetMm").GetDouble();
+        Assert.Equal("pass", answer.GetProperty("status").GetString());
+        var least = answer.GetProperty("offsetMm").GetProperty("from").GetDouble();
+        var greatest = answer.GetProperty("offsetMm").GetProperty("to").GetDouble();
 
         Assert.Empty(await FailsAt(check, least + StepMm));
         Assert.Empty(await FailsAt(check, greatest - StepMm));
-        Assert.Contains(answer.GetProperty("limitedBy").GetProperty("minimum").GetString(), await FailsAt(check, least - StepMm));
-        Assert.Contains(answer.GetProperty("limitedBy").GetProperty("maximum").GetString(), await FailsAt(check, greatest + StepMm));
+        Assert.Contains(answer.GetProperty("limitedBy").GetProperty("from").GetString(), await FailsAt(check, least - StepMm));
+        Assert.Contains(answer.GetProperty("limitedBy").GetProperty("to").GetString(), await FailsAt(check, greatest + StepMm));
     }
 
     [Fact]
@@ -42,7 +42,7 @@ public sealed class WindowAgreesWithCheckTests(ServiceFixture fixture) : IClassF
         var answer = (await fixture.Client.AnswerOf(Calls.Window, Requests.Window().With("/tyre/marking", "225/65R17 102H"))).GetProperty("windows")[0];
         var check = Requests.Check().With("/candidate/tyre/marking", "225/65R17 102H");
 
-        Assert.Equal("nothingFits", answer.GetProperty("status").GetString());
+        Assert.Equal("fail", answer.GetProperty("status").GetString());
         Assert.Equal("radialClearance", answer.GetProperty("blockedBy").GetString());
         Assert.Contains("radialClearance", await FailsAt(check, 40));
     }
@@ -56,9 +56,9 @@ public sealed class WindowAgreesWithCheckTests(ServiceFixture fixture) : IClassF
         var oneEnd = (await fixture.Client.AnswerOf(Calls.Window, half)).GetProperty("windows")[0];
         var noEnd = (await fixture.Client.AnswerOf(Calls.Window, none)).GetProperty("windows")[0];
 
-        Assert.Equal(JsonValueKind.Null, oneEnd.GetProperty("minimumOffsetMm").ValueKind);
-        Assert.Equal(JsonValueKind.Null, oneEnd.GetProperty("limitedBy").GetProperty("minimum").ValueKind);
-        Assert.Equal(JsonValueKind.Number, oneEnd.GetProperty("maximumOffsetMm").ValueKind);
+        Assert.Equal(JsonValueKind.Null, oneEnd.GetProperty("offsetMm").GetProperty("from").ValueKind);
+        Assert.Equal(JsonValueKind.Null, oneEnd.GetProperty("limitedBy").GetProperty("from").ValueKind);
+        Assert.Equal(JsonValueKind.Number, oneEnd.GetProperty("offsetMm").GetProperty("to").ValueKind);
         Assert.Equal("unknown", noEnd.GetProperty("status").GetString());
     }
 

@@ -21,13 +21,13 @@ internal static class BenchmarkCar
             MinimumLoadIndex = 87,
             Left = new WheelAlignment { SteeringAxisInclinationDeg = 13.1 },
             BumpTravelMm = 68,
-            Suspension = SuspensionModel.FromFiguresOf(SuspensionLayout.MacPhersonStrut),
-            CamberCurve = CamberCurve.From([(-40, -0.3), (0, -0.7), (40, -1.5), (70, -2.1)]),
+            BumpStop = new BumpStop { LengthMm = 45, CompressedLengthMm = 18, MotionRatio = 0.94 },
+            Suspension = SuspensionModel.From(new CornerReadings { Travel = [new(-40, -0.3), new(0, -0.7), new(40, -1.5), new(100, -2.7)] }),
             Clearance = new Clearance
             {
                 InboardMm = 24,
                 OutboardMm = 28,
-                RadialMm = 92,
+                RadialMm = 120,
                 InboardAtFullLockMm = 21,
                 SpringSeatMm = 20,
                 MeasuredAt = ClearanceMeasuredAt.RideHeight,

@@ -7,7 +7,7 @@ namespace SetupService.Domain.Tests.Fitment;
 public sealed class CheckWordsTests
 {
     [Theory]
-    [InlineData(UnitSystem.Metric, "14.0 mm")]
+    [InlineData(UnitSystem.Metric, "14 mm")]
     [InlineData(UnitSystem.Us, "0.55 in")]
     public void An_explanation_quotes_the_numbers_of_its_case(UnitSystem units, string gap)
     {

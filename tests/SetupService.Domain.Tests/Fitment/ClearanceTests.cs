@@ -1,6 +1,7 @@
 using CsCheck;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Vehicles;
 
@@ -100,22 +101,24 @@ public sealed class ClearanceTests
         var axle = DemoCar.Axle();
         axle = axle with
         {
-            Clearance = axle.Clearance with { MeasuredAt = ClearanceMeasuredAt.RideHeight, RadialMm = 90 },
-            CamberCurve = CamberCurve.From([(-40, 0.2), (0, -0.7), (68, -2.2)]),
+            BumpStop = new BumpStop { LengthMm = 45, CompressedLengthMm = 18, MotionRatio = 0.9 },
+            Clearance = axle.Clearance with { MeasuredAt = ClearanceMeasuredAt.RideHeight, RadialMm = 110 },
+            Suspension = Read([(0, -0.7), (98, -2.2)]),
         };
 
         var sheet = DemoCar.Check(DemoCar.Front(axle), DemoCar.Fitting());
 
-        Assert.Equal(90 - 68, sheet[CheckId.RadialClearance].Margin!.Value.NominalMm, 9);
+        // To the stop 68 mm, and 27 mm of stop at 0.9 mm a millimetre of travel: 98 mm.
+        Assert.Equal(110 - 98, sheet[CheckId.RadialClearance].Margin!.Value.NominalMm, 9);
         Assert.Equal(18, sheet[CheckId.OutboardClearance].Margin!.Value.NominalMm, 9);
-        Assert.Equal(14 - (317 * Math.Sin(1.5 * Math.PI / 180)), sheet[CheckId.InboardClearance].Margin!.Value.NominalMm, 9);
+        Assert.Equal(14 - (317 * (Math.Sin(2.2 * Math.PI / 180) - Math.Sin(0.7 * Math.PI / 180))), sheet[CheckId.InboardClearance].Margin!.Value.NominalMm, 9);
     }
 
     [Fact]
     public void Gaps_at_ride_height_without_travel_or_curve_are_unknown()
     {
         var axle = DemoCar.Axle();
-        axle = axle with { Clearance = axle.Clearance with { MeasuredAt = ClearanceMeasuredAt.RideHeight } };
+        axle = axle with { Clearance = axle.Clearance with { MeasuredAt = ClearanceMeasuredAt.RideHeight, RadialMm = 110 } };
 
         var withTravel = DemoCar.Check(DemoCar.Front(axle), DemoCar.Fitting());
         var without = DemoCar.Check(DemoCar.Front(axle with { BumpTravelMm = null }), DemoCar.Fitting());
@@ -152,14 +155,18 @@ public sealed class ClearanceTests
             (travel, error, lean, offset) => Margins(travel, error, lean, offset)
                 .All(margin => margin.WorstCaseMm <= margin.ProbableMm && margin.ProbableMm <= margin.NominalMm));
 
+    private static SuspensionModel Read((double TravelMm, double CamberDeg)[] readings) => SuspensionModel.From(
+        new CornerReadings { Travel = [.. readings.Select(reading => new TravelReading(reading.TravelMm, reading.CamberDeg, null))] });
+
     private static List<Margin> Margins(double bumpTravelMm, double errorMm, double leanDeg, double offsetMm)
     {
         var axle = DemoCar.Axle();
         axle = axle with
         {
             BumpTravelMm = bumpTravelMm,
-            Clearance = axle.Clearance with { MeasuredAt = ClearanceMeasuredAt.RideHeight, UncertaintyMm = errorMm },
-            CamberCurve = CamberCurve.From([(-60, 0.4), (0, -0.7), (60, -0.7 + leanDeg), (160, -0.7 - leanDeg)]),
+            BumpStop = new BumpStop { LengthMm = 45, CompressedLengthMm = 18, MotionRatio = 0.9 },
+            Clearance = axle.Clearance with { InboardMm = 60, InboardAtFullLockMm = 60, OutboardMm = 60, RadialMm = 200, MeasuredAt = ClearanceMeasuredAt.RideHeight, UncertaintyMm = errorMm },
+            Suspension = Read([(0, -0.7), (220, -0.7 + leanDeg)]),
         };
         var sheet = DemoCar.Check(DemoCar.Front(axle), DemoCar.Fitting(offsetMm: offsetMm));
         return [.. Enumerable.Range(0, CheckIdSet.ClearanceCount).Select(id => sheet[(CheckId)id].Margin!.Value)];

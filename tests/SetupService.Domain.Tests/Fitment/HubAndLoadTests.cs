@@ -95,7 +95,7 @@ public sealed class HubAndLoadTests
     [Theory]
     [InlineData(0)]
     [InlineData(10)]
-    public void Brake_room_is_the_smallest_difference_of_radius_along_the_caliper(double spacerMm)
+    public void Brake_room_is_the_least_distance_of_the_outlines(double spacerMm)
     {
         var axle = DemoCar.Axle();
         axle = axle with { Hub = axle.Hub with { CaliperProfile = [new(-40, 160), new(10, 165), new(20, 165)] } };
@@ -105,8 +105,8 @@ public sealed class HubAndLoadTests
         candidate = candidate with { Wheel = candidate.Wheel with { InnerProfile = [new(-100, 186), new(20, 176), new(60, 176)] } };
         var nominal = DemoCar.Check(DemoCar.Front(axle), candidate)[CheckId.BrakeClearance].Margin!.Value.NominalMm;
 
-        // With the spacer the station at +20 mm of the hub is +10 mm of the wheel: 176 + 10/12 − 165.
-        Assert.Equal(spacerMm == 0 ? 11 : 176 + (10.0 / 12) - 165, nominal, 9);
+        // With the spacer the station at +20 mm of the hub is +10 mm of the wheel: 176 + 10/12 − 165 up, and so much less to the slope of 1 in 12.
+        Assert.Equal(spacerMm == 0 ? 11 : (11 + (10.0 / 12)) * 12 / Math.Sqrt(145), nominal, 9);
     }
 
     [Theory]

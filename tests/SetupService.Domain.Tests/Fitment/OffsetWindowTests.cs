@@ -22,8 +22,8 @@ public sealed class OffsetWindowTests
                 var settings = new CheckSettings { CamberChange = new CamberChange(camber, CamberChangePlace.StrutToKnuckle, 200, 400) };
                 var car = DemoCar.Front(axle, settings);
                 var window = OffsetWindow.Of(car, DemoCar.Tyre("235/45R17 94W"), width);
-                if (window.Status == WindowStatus.NothingFits) return window.BlockedBy is not null || AnyFails(car, width, (window.MinimumOffsetMm!.Value + window.MaximumOffsetMm!.Value) / 2);
-                var (from, to) = (window.MinimumOffsetMm!.Value, window.MaximumOffsetMm!.Value);
+                if (window.Status == WindowStatus.Fail) return window.BlockedBy is not null || AnyFails(car, width, (window.FromOffsetMm!.Value + window.ToOffsetMm!.Value) / 2);
+                var (from, to) = (window.FromOffsetMm!.Value, window.ToOffsetMm!.Value);
                 if (to - from < 2 * StepMm) return true;
                 return !AnyFails(car, width, from + StepMm) && !AnyFails(car, width, to - StepMm)
                     && AnyFails(car, width, from - StepMm) && AnyFails(car, width, to + StepMm);
@@ -39,9 +39,9 @@ public sealed class OffsetWindowTests
         var half = OffsetWindow.Of(DemoCar.Front(noInboard), DemoCar.Tyre(), 8);
         var none = OffsetWindow.Of(DemoCar.Front(nothing), DemoCar.Tyre(), 8);
 
-        Assert.Equal(WindowStatus.Fits, half.Status);
-        Assert.NotNull(half.MinimumOffsetMm);
-        Assert.Null(half.MaximumOffsetMm);
+        Assert.Equal(WindowStatus.Pass, half.Status);
+        Assert.NotNull(half.FromOffsetMm);
+        Assert.Null(half.ToOffsetMm);
         Assert.Equal(WindowStatus.Unknown, none.Status);
     }
 
@@ -50,7 +50,7 @@ public sealed class OffsetWindowTests
     {
         var window = OffsetWindow.Of(DemoCar.Front(), DemoCar.Tyre("225/65R17 102H"), 7.5);
 
-        Assert.Equal(WindowStatus.NothingFits, window.Status);
+        Assert.Equal(WindowStatus.Fail, window.Status);
         Assert.Equal(CheckId.RadialClearance, window.BlockedBy);
     }
 

@@ -119,8 +119,8 @@ public sealed class FitmentOracleTests
                 var window = OffsetWindow.Of(car, tyre, wanted.GetProperty("rimWidthIn").GetDouble());
                 var name = $"window on {window.RimWidthIn} in";
                 differences.Word(number, $"{name} status", wanted.GetProperty("status").GetString(), window.Status.ToString());
-                differences.Number(number, $"{name} least", wanted, "minimumOffsetMm", window.MinimumOffsetMm);
-                differences.Number(number, $"{name} greatest", wanted, "maximumOffsetMm", window.MaximumOffsetMm);
+                differences.Number(number, $"{name} least", wanted, "fromOffsetMm", window.FromOffsetMm);
+                differences.Number(number, $"{name} greatest", wanted, "toOffsetMm", window.ToOffsetMm);
             }
         }
 

@@ -26,7 +26,7 @@ internal static class OracleCar
     public static CheckSettings Settings(JsonElement request) => new()
     {
         MinimumMarginMm = Part(request, "tolerances") is { } tolerances ? Number(tolerances, "minimumMarginMm") : null,
-        Required = Part(request, "required") is { } required ? Ids(required) : CheckIdSet.RequiredByDefault,
+        Required = Part(request, "required") is { } required ? Ids(required) : null,
         CamberChange = Part(request, "camberChange") is { } change
             ? new CamberChange(
                 change.GetProperty("changeDeg").GetDouble(),
@@ -56,13 +56,21 @@ internal static class OracleCar
         MinimumLoadIndex = Part(axle, "minimumLoadIndex")?.GetInt32(),
         Hub = Part(axle, "hub") is { } hub ? Hub(hub) : new Hub(),
         Clearance = Part(axle, "clearance") is { } clearance ? Clearance(clearance) : new Clearance(),
+        LoadedRadiusMm = Number(axle, "loadedRadiusMm"),
         BumpTravelMm = Number(axle, "bumpTravelMm"),
-        Suspension = Part(axle, "suspension") is { } suspension ? SuspensionModel.FromFiguresOf(Word<SuspensionLayout>(suspension, "kind")) : SuspensionModel.FromFigures,
-        CamberCurve = Part(axle, "suspension") is { } measured && Part(measured, "readings") is { } readings
-            ? CamberCurve.From(readings.EnumerateArray().Select(reading =>
-                (reading.GetProperty("travelMm").GetDouble(), reading.GetProperty("camberDeg").GetDouble())))
-            : null,
+        BumpStop = Part(axle, "bumpStop") is { } stop
+            ? new BumpStop { LengthMm = Number(stop, "lengthMm"), CompressedLengthMm = Number(stop, "compressedLengthMm"), MotionRatio = Number(stop, "motionRatio") }
+            : new BumpStop(),
+        Damper = new Damper { MotionRatio = Part(axle, "damper") is { } damper ? Number(damper, "motionRatio") : null },
+        Suspension = Part(axle, "suspension") is { } suspension ? Suspension(suspension) : SuspensionModel.FromFigures,
     };
+
+    private static SuspensionModel Suspension(JsonElement suspension) => Part(suspension, "readings") is { } readings
+        ? SuspensionModel.From(new CornerReadings
+        {
+            Travel = [.. readings.EnumerateArray().Select(reading => new TravelReading(reading.GetProperty("travelMm").GetDouble(), reading.GetProperty("camberDeg").GetDouble(), null))],
+        })
+        : SuspensionModel.FromFiguresOf(Word<SuspensionLayout>(suspension, "kind"));
 
     private static Clearance Clearance(JsonElement clearance) => new()
     {
@@ -73,6 +81,8 @@ internal static class OracleCar
         SpringSeatMm = Number(clearance, "springSeatMm"),
         MeasuredAt = Word<ClearanceMeasuredAt>(clearance, "measuredAt"),
         UncertaintyMm = Number(clearance, "uncertaintyMm"),
+        InboardTo = Word<InboardPart>(clearance, "inboardTo"),
+        InboardHeightMm = Number(clearance, "inboardHeightMm"),
     };
 
     private static Hub Hub(JsonElement hub) => new()
@@ -93,6 +103,9 @@ internal static class OracleCar
         RimWidthIn = wheel.GetProperty("rimWidthIn").GetDouble(),
         OffsetMm = wheel.GetProperty("offsetMm").GetDouble(),
         SpacerMm = Number(wheel, "spacerMm") ?? 0,
+        SpacerPilotBoreMm = Number(wheel, "spacerPilotBoreMm"),
+        SpacerPilotDiameterMm = Number(wheel, "spacerPilotDiameterMm"),
+        SpacerHasOwnFasteners = Part(wheel, "spacerHasOwnFasteners")?.GetBoolean(),
         MassKg = Number(wheel, "massKg"),
         BoltCircle = Part(wheel, "boltCircle") is { } circle ? Read(BoltCircleReader.Read(circle.GetString()!)) : null,
         CentreBoreMm = Number(wheel, "centreBoreMm"),
@@ -106,6 +119,7 @@ internal static class OracleCar
     {
         MassKg = Number(tyre, "massKg"),
         PressureKpa = Number(tyre, "pressureKpa"),
+        RimProtectorMm = Number(tyre, "rimProtectorMm"),
     };
 
     private static ProfilePoint[] Profile(JsonElement parent, string name, string station) =>

@@ -1,4 +1,4 @@
-"""Works out about 400 random fitments from the published rules and writes them to fitment_cases.json.
+"""Works out 500 random fitments from the published rules and writes them to fitment_cases.json.
 
 Run it in this folder: python3 fitment_oracle.py
 Python 3.11 or later, standard library only. It shares no code with the service; see README.md.
@@ -13,7 +13,7 @@ from oracle_cases import Draw, make_case
 from oracle_clearance import comparison, fitting, window
 
 SEED = 20261124
-COUNT = 400
+COUNT = 500
 IDS = ["inboardClearance", "outboardClearance", "radialClearance", "fullLockClearance", "springSeatClearance", "rimDiameter",
        "rimWidth", "loadCapacity", "speedRating", "wheelLoadRating", "boltCircle", "centreBore", "fastener", "brakeClearance",
        "axleDiameterMatch", "overallDiameter", "archCover"]

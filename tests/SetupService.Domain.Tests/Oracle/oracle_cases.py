@@ -73,7 +73,8 @@ def marking(random, rim, near=None):
 def tyre(random, rim, near=None):
     return given(
         marking=marking(random, rim, near), massKg=some(random, 0.7, lambda: number(random, 5, 16)),
-        pressureKpa=some(random, 0.85, lambda: number(random, 200 if random.careful else 150, 340)))
+        pressureKpa=some(random, 0.85, lambda: number(random, 200 if random.careful else 150, 340)),
+        rimProtectorMm=some(random, 0.3, lambda: number(random, 0, 8)))
 
 
 def outline(random, member, first, last, low, high):
@@ -92,6 +93,9 @@ def wheel(random, rim, width, offset, hub_circle):
     return given(
         rimDiameterIn=rim, rimWidthIn=width, offsetMm=offset,
         spacerMm=some(random, 0.3, lambda: number(random, 0, 40)),
+        spacerPilotBoreMm=some(random, 0.5, lambda: random.choice([63.4, 63.4, 60.1, 66.6])),
+        spacerPilotDiameterMm=some(random, 0.5, lambda: random.choice([63.4, 63.4, 57.1, 72.6])),
+        spacerHasOwnFasteners=some(random, 0.3, lambda: random.random() < 0.3),
         massKg=some(random, 0.8, lambda: number(random, 6, 15)),
         boltCircle=some(random, 0.85, lambda: hub_circle if random.random() < (0.95 if random.careful else 0.7) else random.choice(CIRCLES)),
         centreBoreMm=some(random, 0.85, lambda: random.choice([63.4, 63.45, 72.6] if random.careful else [57.1, 63.4, 63.4, 63.48, 63.55, 72.6])),
@@ -106,9 +110,8 @@ def suspension(random):
     kind = random.choices(["measured", "macPhersonStrut", "doubleWishbone", None], [6, 2, 2, 1])[0]
     if kind != "measured":
         return given(kind=kind) or None
-    stations = sorted(random.sample(range(-90, 110, 5), random.randint(2, 7)))
-    if random.random() < 0.7:
-        stations = sorted(set(stations) | {0})
+    # Two heights make a straight line whatever curve is laid through readings; curves have workings of their own.
+    stations = [random.choice(range(-90, 5, 5)), random.choice(range(30, 130, 5))]
     readings = [{"travelMm": float(place), "camberDeg": number(random, -3, 1.5)} for place in stations]
     return {"kind": kind, "readings": readings}
 
@@ -135,16 +138,24 @@ def axle(random, rim, circle):
         return some(random, 0.85, lambda: number(random, low + 20 if random.careful else low, high))
 
     clearance = given(
-        inboardMm=gap(2, 60), outboardMm=gap(-5, 60), radialMm=gap(5, 90), inboardAtFullLockMm=gap(2, 60), springSeatMm=gap(2, 60),
+        inboardMm=gap(2, 60), outboardMm=gap(-5, 60), radialMm=gap(5, 150), inboardAtFullLockMm=gap(2, 60), springSeatMm=gap(2, 60),
         measuredAt=random.choice([None, "worstTravel", "worstTravel", "rideHeight"]),
-        uncertaintyMm=some(random, 0.5, lambda: number(random, 0, 4)))
+        uncertaintyMm=some(random, 0.5, lambda: number(random, 0, 4)),
+        inboardTo=some(random, 0.6, lambda: random.choice(["body", "strut", "arm"])),
+        inboardHeightMm=some(random, 0.6, lambda: number(random, 100, 550)))
+    stop = given(
+        lengthMm=some(random, 0.8, lambda: number(random, 20, 70)),
+        compressedLengthMm=some(random, 0.6, lambda: number(random, 5, 30)),
+        motionRatio=some(random, 0.6, lambda: number(random, 0.5, 1.1)))
     return given(
+        loadedRadiusMm=number(random, 270, 330), bumpStop=some(random, 0.85, lambda: stop),
+        damper=some(random, 0.6, lambda: given(motionRatio=some(random, 0.8, lambda: number(random, 0.5, 1.1)))),
         maximumAxleLoadKg=some(random, 0.85, lambda: number(random, 600, 1050 if random.careful else 1400)),
         minimumLoadIndex=some(random, 0.6, lambda: random.randint(75, 92 if random.careful else 98)),
         wheel=some(random, 0.95, lambda: wheel(random, rim, width, offset, circle)),
         tyre=some(random, 0.95, lambda: tyre(random, rim)),
         hub=some(random, 0.92, lambda: hub), clearance=some(random, 0.92, lambda: clearance),
-        bumpTravelMm=some(random, 0.85, lambda: number(random, 20, 60 if random.careful else 110)), suspension=suspension(random))
+        bumpTravelMm=some(random, 0.85, lambda: number(random, 10, 50 if random.careful else 90)), suspension=suspension(random))
 
 
 def camber_change(random):

@@ -3,7 +3,7 @@
 Each check returns a dict with its status and, where it has them, value and limit. Unknown is said, never guessed.
 """
 
-from math import sqrt
+from math import hypot, sqrt
 
 import oracle_tyres as tyres
 from oracle_clearance import DEFAULT_MINIMUM_MARGIN_MM, DEFAULT_UNCERTAINTY_MM, Unknown, fitting, margin, status_of
@@ -135,12 +135,28 @@ def bolt_circle(candidate, hub, wheel_now):
     return answer("pass" if same else "fail", circle, hub_circle)
 
 
-def centre_bore(candidate, hub):
+def bore_on(bore, spigot):
     """Common practice, no source: a smaller bore does not go on; over 0.1 mm larger needs a ring."""
-    bore, spigot = candidate.wheel.get("centreBoreMm"), hub.get("centreBoreMm")
+    return answer("fail" if bore < spigot else "caution" if bore - spigot > 0.1 else "pass", bore, spigot)
+
+
+def centre_bore(candidate, hub):
+    """Straight on the hub its spigot centres the wheel; on a spacer the spacer's own, and the hub's the spacer."""
+    wheel = candidate.wheel
+    bore, spigot = wheel.get("centreBoreMm"), hub.get("centreBoreMm")
+    if not wheel.get("spacerMm"):
+        return unknown() if bore is None or spigot is None else bore_on(bore, spigot)
+    inner, outer = wheel.get("spacerPilotBoreMm"), wheel.get("spacerPilotDiameterMm")
+    below = None if inner is None or spigot is None else bore_on(inner, spigot)
+    above = None if bore is None or outer is None else bore_on(bore, outer)
+    for part in (below, above):
+        if part and part["status"] == "fail":
+            return part
     if bore is None or spigot is None:
         return unknown()
-    return answer("fail" if bore < spigot else "caution" if bore - spigot > 0.1 else "pass", bore, spigot)
+    if below is None or above is None:
+        return answer("caution", bore, spigot)
+    return below if below["status"] == "caution" else above
 
 
 def fastener(candidate, wheel_now, hub):
@@ -149,6 +165,8 @@ def fastener(candidate, wheel_now, hub):
     What is not said to be nuts may be bolts.
     """
     wheel = candidate.wheel
+    if wheel.get("spacerMm") and wheel.get("spacerHasOwnFasteners"):
+        return unknown()  # the wheel is held by the spacer's, which nobody described
     seats = (wheel.get("fastenerSeat"), hub.get("fastenerSeat"))
     length, pad, thread = hub.get("fastenerLengthMm"), wheel.get("padThicknessMm"), hub.get("fastenerThread")
     diameter = float(thread[1:].split("x")[0]) if thread else None
@@ -163,30 +181,84 @@ def fastener(candidate, wheel_now, hub):
         status = "unknown"
     else:
         status = "pass"
-        if hub.get("fastenerKind") != "nut" and wheel_now.get("padThicknessMm") is not None:
+        if hub.get("fastenerKind") != "nut" and wheel_now.get("padThicknessMm") is not None and not wheel_now.get("spacerHasOwnFasteners"):
             now = length - wheel_now["padThicknessMm"] - wheel_now.get("spacerMm", 0.0)
             status = "caution" if engaged - now > 2.0 else "pass"
     return answer(status, engaged, diameter)
 
 
-def radius_at(points, station, lowest):
-    """Radius of an outline at a station; at a step the lower or the higher of its two points."""
-    here = [radius for place, radius in points if place == station]
-    if here:
-        return min(here) if lowest else max(here)
-    for (left, left_radius), (right, right_radius) in zip(points, points[1:]):
-        if left < station < right:
-            return left_radius + (right_radius - left_radius) * (station - left) / (right - left)
-    raise AssertionError("a station outside the outline")
+# Common practice, no source: a floating caliper follows its pads inboard until they are worn, and has play on its pins.
+PAD_WEAR_MM = 10.0
+FLOAT_MM = 0.5
 
 
-def brake_gap(caliper, wheel):
-    """Least wheel radius less caliper radius where both reach. Both are straight between points, so it is at a point."""
-    left, right = max(caliper[0][0], wheel[0][0]), min(caliper[-1][0], wheel[-1][0])
-    if left > right:
-        return None
-    stations = {left, right} | {place for place, _ in caliper + wheel if left <= place <= right}
-    return min(radius_at(wheel, place, lowest=True) - radius_at(caliper, place, lowest=False) for place in stations)
+def radii_at(points, station):
+    """Every radius an outline has at a station; none beyond its ends."""
+    found = [radius for place, radius in points if place == station]
+    if not found:
+        for (left, left_radius), (right, right_radius) in zip(points, points[1:]):
+            if left < station < right:
+                found.append(left_radius + (right_radius - left_radius) * (station - left) / (right - left))
+    return found
+
+
+def pieces(points):
+    return list(zip(points, points[1:])) or [(points[0], points[0])]
+
+
+def point_to_piece(point, piece):
+    (x, y), ((ax, ay), (bx, by)) = point, piece
+    square = (bx - ax) ** 2 + (by - ay) ** 2
+    share = 0.0 if square == 0 else max(0.0, min(1.0, ((x - ax) * (bx - ax) + (y - ay) * (by - ay)) / square))
+    return hypot(x - ax - share * (bx - ax), y - ay - share * (by - ay))
+
+
+def crosses(first, second):
+    def side(piece, point):
+        (ax, ay), (bx, by) = piece
+        return (bx - ax) * (point[1] - ay) - (by - ay) * (point[0] - ax)
+
+    return (side(first, second[0]) * side(first, second[1]) < 0) and (side(second, first[0]) * side(second, first[1]) < 0)
+
+
+def piece_to_piece(first, second):
+    if crosses(first, second):
+        return 0.0
+    return min(point_to_piece(first[0], second), point_to_piece(first[1], second),
+               point_to_piece(second[0], first), point_to_piece(second[1], first))
+
+
+def moved_piece_distance(caliper, wheel):
+    """Least distance while the caliper's piece moves along the axis: convex in the movement, so a ternary search finds it."""
+    def at(move):
+        return piece_to_piece(tuple((x + move, y) for x, y in caliper), wheel)
+
+    low, high = -(PAD_WEAR_MM + FLOAT_MM), FLOAT_MM
+    for _ in range(90):
+        left, right = low + (high - low) / 3, high - (high - low) / 3
+        if at(left) < at(right):
+            high = right
+        else:
+            low = left
+    return at((low + high) / 2)
+
+
+def brake_distances(caliper, wheel):
+    """(as measured, moved to where it is nearest) of the two outlines; negative = a point of one lies so deep in the other."""
+    def high(place):
+        return max(radii_at(caliper, place), default=float("-inf"))
+
+    def low(place):
+        return min(radii_at(wheel, place), default=float("inf"))
+
+    deep = [min(point_to_piece(point, piece) for piece in pieces(wheel)) for point in caliper if low(point[0]) < point[1]]
+    # Out of the caliper a point comes through its outline or through a face at either end.
+    deep += [min([point_to_piece(point, piece) for piece in pieces(caliper)] + [point[0] - caliper[0][0], caliper[-1][0] - point[0]])
+             for point in wheel if high(point[0]) > point[1]]
+    if deep:
+        return -max(deep), -max(deep)
+    pairs = [(a, b) for a in pieces(caliper) for b in pieces(wheel)]
+    return min(piece_to_piece(a, b) for a, b in pairs), min(moved_piece_distance(a, b) for a, b in pairs)
 
 
 def brake_clearance(candidate, hub, axle, minimum):
@@ -198,15 +270,21 @@ def brake_clearance(candidate, hub, axle, minimum):
         if smallest is None:
             return unknown()
         return answer("fail" if rim < smallest else "pass", rim, smallest)
-    gap = brake_gap(caliper, inside)
-    whole = inside[0][0] <= caliper[0][0] and caliper[-1][0] <= inside[-1][0]
-    if gap is None:
-        return unknown()
+    gap, moved = brake_distances(caliper, inside)
     error = axle.get("clearance", {}).get("uncertaintyMm", DEFAULT_UNCERTAINTY_MM)
-    margins = (gap, gap - sqrt(2) * error, gap - 2 * error)
+    margins = (gap, moved - sqrt(2) * error, moved - 2 * error)
     status = status_of(margins, minimum)
-    if not whole and status != "fail":
-        return unknown()
+    shared = inside[0][0] <= caliper[-1][0] and caliper[0][0] <= inside[-1][0]
+    if not (status == "fail" and (gap < 0 or shared)):
+        # What the outline does not show may begin at its end; inboard there is nothing beyond the rim's own flange.
+        reach = [inside[-1][0] - caliper[-1][0]]
+        flange = spacer - (candidate.over_flanges / 2 + candidate.wheel["offsetMm"])
+        if inside[0][0] > flange:
+            reach.append(caliper[0][0] - inside[0][0])
+        if min(reach) < minimum:
+            return unknown()
+        if status == "pass" and min(reach) < minimum + 2 * error:
+            status = "caution"
     return answer(status, margins[2], minimum, nominalMm=margins[0], probableMm=margins[1], worstCaseMm=margins[2])
 
 
@@ -290,7 +368,11 @@ def check(request):
         checks["archCover"] = arch_cover(margin("outboard", axle, candidate, request.get("camberChange"), standing=True)[0])
     except Unknown:
         checks["archCover"] = unknown()
-    required = request.get("required", REQUIRED)
+    required = request.get("required")
+    if required is None:
+        required = list(REQUIRED)
+        if "wheel" in axle and candidate.wheel["rimDiameterIn"] < axle["wheel"]["rimDiameterIn"]:
+            required.append("brakeClearance")
     counted = [c["status"] for name, c in checks.items() if c["status"] != "unknown" or name in required]
     rooms = [place + "Clearance" for place in places] + ["brakeClearance"]
     measured = [name for name in rooms if "worstCaseMm" in checks[name]]

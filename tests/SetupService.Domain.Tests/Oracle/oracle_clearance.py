@@ -4,7 +4,7 @@ Stations are mm from the hub face along the wheel's axis, outboard positive.
 """
 
 from dataclasses import dataclass
-from math import hypot, radians, sin, sqrt, tan
+from math import ceil, hypot, radians, sin, sqrt, tan
 
 import oracle_tyres as tyres
 
@@ -18,6 +18,15 @@ ACROSS = sin(radians(40))
 DEFAULT_MINIMUM_MARGIN_MM = 3.0
 DEFAULT_UNCERTAINTY_MM = 1.0
 EXTRAPOLATED_TRAVEL_MM = 20.0
+
+# A bump stop nobody measured, and the share of its length by which one is compressed: common practice, no source.
+STOP_LENGTH_MM = 45.0
+COMPRESSIBLE_SHARE = 0.6
+# Damper travel by wheel travel where nobody stated it: common practice, no source.
+DAMPER_RATIO = {"macPhersonStrut": 0.95, "doubleWishbone": 0.65}
+OTHER_DAMPER_RATIO = 0.85
+# Between two places looked at no more than so much travel.
+STEP_MM = 4.0
 
 
 class Unknown(Exception):
@@ -40,13 +49,18 @@ class Fitting:
         return tyres.width_on(self.tyre, self.wheel["rimWidthIn"])
 
     @property
+    def protectors(self):
+        """Rim protectors stand out beyond the section at both sides."""
+        return 2 * self.tyre_document.get("rimProtectorMm", 0.0)
+
+    @property
     def over_flanges(self):
         return self.wheel["rimWidthIn"] * 25.4 + 2 * J_FLANGE_MM
 
     @property
     def half_width(self):
         """An edge is the wider of the tyre's section on this rim and the rim over its flanges."""
-        return max(self.section, self.over_flanges) / 2
+        return max(self.section + self.protectors, self.over_flanges) / 2
 
     @property
     def centre(self):
@@ -68,7 +82,7 @@ class Fitting:
     # What the tyre may grow to, past the edge the envelope already has.
     @property
     def growth_of_edge(self):
-        return max(0.0, tyres.largest_width_on(self.tyre, self.wheel["rimWidthIn"]) / 2 - self.half_width)
+        return max(0.0, (tyres.largest_width_on(self.tyre, self.wheel["rimWidthIn"]) + self.protectors) / 2 - self.half_width)
 
     @property
     def growth_of_radius(self):
@@ -129,28 +143,57 @@ def camber_on(readings, travel):
     return low["camberDeg"] + slope * (travel - low["travelMm"])
 
 
-def greatest_lean(axle, towards_car):
-    """Greatest lean from ride height to the end of the bump travel, degrees; its top towards or away from the car."""
-    bump = axle.get("bumpTravelMm")
+def upward_travel(axle):
+    """From ride height to the stop, and through it as far as it can be compressed, by the stop's motion ratio."""
+    if axle.get("bumpTravelMm") is None:
+        raise Unknown("bump travel")
+    stop, kind = axle.get("bumpStop", {}), axle.get("suspension", {}).get("kind")
+    length = stop.get("lengthMm")
+    if length is not None and "compressedLengthMm" in stop:
+        squash = max(0.0, length - stop["compressedLengthMm"])
+    else:
+        squash = COMPRESSIBLE_SHARE * (STOP_LENGTH_MM if length is None else length)
+    damper = axle.get("damper", {}).get("motionRatio", DAMPER_RATIO.get(kind, OTHER_DAMPER_RATIO))
+    return axle["bumpTravelMm"] + squash / stop.get("motionRatio", damper)
+
+
+def leans(axle):
+    """(travel, difference of the sines of camber) at even steps from ride height up; positive = top towards the car."""
+    top = upward_travel(axle)
     readings = axle.get("suspension", {}).get("readings")
-    if bump is None or not readings or len(readings) < 2:
+    if not readings or len(readings) < 2:
         raise Unknown("travel from ride height")
     readings = sorted(readings, key=lambda reading: reading["travelMm"])
-    at_ride_height = camber_on(readings, 0.0)
-    stops = [0.0, bump] + [r["travelMm"] for r in readings if 0 < r["travelMm"] < bump]
-    changes = [camber_on(readings, stop) - at_ride_height for stop in stops]
-    return max(-change if towards_car else change for change in changes)
+    camber_on(readings, top)
+    at_ride_height = sin(radians(camber_on(readings, 0.0)))
+    count = ceil(top / STEP_MM)
+    places = [top * step / count for step in range(1, count + 1)]
+    return [(place, at_ride_height - sin(radians(max(-90.0, min(90.0, camber_on(readings, place)))))) for place in places]
 
 
 def travel_takes(place, axle, candidate):
-    """Only of a gap measured at ride height; at worst travel (the default) it is in the gap."""
-    if axle["clearance"].get("measuredAt", "worstTravel") == "worstTravel" or place == "springSeat":
+    """Only of a gap measured at ride height; at worst travel (the default) it is in the gap. Readings tell no way sideways."""
+    gaps = axle["clearance"]
+    if gaps.get("measuredAt", "worstTravel") == "worstTravel" or place == "springSeat":
         return 0.0  # a spring seat travels with the wheel
     if place == "radial":
-        if axle.get("bumpTravelMm") is None:
-            raise Unknown("bump travel")
-        return axle["bumpTravelMm"]
-    return candidate.radius * sin(radians(greatest_lean(axle, towards_car=place != "outboard")))
+        return upward_travel(axle)
+    part, kind = gaps.get("inboardTo"), axle.get("suspension", {}).get("kind")
+    carries = kind in (None, "macPhersonStrut", "measured")  # a strut that is one piece with the upright
+    if place == "inboard" and part == "strut" and carries:
+        upward_travel(axle)
+        return 0.0
+    height = gaps.get("inboardHeightMm") if place == "inboard" else None
+    most = 0.0
+    for travel, lean in leans(axle):
+        if place == "outboard":
+            most = max(most, -candidate.radius * lean)  # the arch is above the wheel centre
+        elif height is None:
+            most = max(most, candidate.radius * abs(lean))
+        else:
+            above = height - axle["loadedRadiusMm"]
+            most = max(most, above * lean, (above - travel) * lean)
+    return most / 2 if place == "inboard" and part in ("arm", "strut") else most
 
 
 def turns_against_strut(change, kind):
@@ -237,6 +280,14 @@ def margin(place, axle, candidate, change=None, standing=False):
     gap = axle.get("clearance", {}).get(GAPS[place])
     if current is None or gap is None:
         raise Unknown("no gap, or none to compare with")
+    if not standing:
+        # The present fitting first: gap and measuring error less what travel takes, without growth or production.
+        try:
+            own = travel_takes(place, axle, current)
+        except Unknown:
+            own = 0.0
+        if gap + axle["clearance"].get("uncertaintyMm", DEFAULT_UNCERTAINTY_MM) - own < 0:
+            raise Unknown("the measurements contradict each other")
     nominal = (gap - candidate_takes(place, current, candidate)
                - camber_takes(place, change, axle, candidate)
                - (0.0 if standing else travel_takes(place, axle, candidate)))
@@ -278,9 +329,9 @@ def window(axle_name, axle, tyre_document, rim_width_in):
     known = [end for end in greatest if end is not None]
     greatest = min(known) if known else None
     if nothing:  # whatever the offset
-        return {"rimWidthIn": rim_width_in, "status": "nothingFits", "minimumOffsetMm": None, "maximumOffsetMm": None}
+        return {"rimWidthIn": rim_width_in, "status": "fail", "fromOffsetMm": None, "toOffsetMm": None}
     if least is not None and greatest is not None and least > greatest:
-        status = "nothingFits"
+        status = "fail"
     else:
-        status = "unknown" if least is None and greatest is None else "fits"
-    return {"rimWidthIn": rim_width_in, "status": status, "minimumOffsetMm": least, "maximumOffsetMm": greatest}
+        status = "unknown" if least is None and greatest is None else "pass"
+    return {"rimWidthIn": rim_width_in, "status": status, "fromOffsetMm": least, "toOffsetMm": greatest}

@@ -1,28 +1,42 @@
+using SetupService.Domain.Answers;
 using SetupService.Domain.Wheels;
 
 namespace SetupService.Domain.Fitment.Checks;
 
 /// <summary>
-/// Room between the brake caliper and the inside of the wheel: from both outlines where they are known, else from the
-/// smallest rim the car's papers allow.
+/// Room between the brake caliper and the inside of the wheel, spokes and faces included: from both outlines where they are known, else
+/// from the smallest rim the car's papers allow. docs/methods/fitment-check.md derives it.
 /// </summary>
 public static class BrakeCheck
 {
+    /// <summary>
+    /// How far a floating caliper follows its pads inboard until they are worn, mm: the lining of a car's new pad less what is
+    /// left when it must go. Common practice, no source.
+    /// </summary>
+    public const double PadWearMm = 10;
+
+    /// <summary>Play of a floating caliper on its pins along the wheel's axis, to either side, mm. Common practice, no source.</summary>
+    public const double FloatMm = 0.5;
+
+    /// <summary>Outlines of at most so many points are laid on the stack, longer ones on the heap.</summary>
+    private const int StackPoints = 128;
+
     /// <summary>Judges the room over the caliper; mm by outlines, inches by the smallest rim.</summary>
     public static CheckResult Evaluate(AxleUnderCheck car, in Fitting candidate)
     {
-        var caliper = car.Axle.Hub.CaliperProfile;
-        var wheel = candidate.Wheel.InnerProfile;
-        if (caliper.Count > 0 && wheel.Count > 0)
+        ArgumentNullException.ThrowIfNull(car);
+        var profile = candidate.Wheel.InnerProfile;
+        if (car.Caliper.Length > 0 && profile.Count > 0)
         {
-            var gapMm = SmallestGap(caliper, wheel, candidate.Wheel.SpacerMm, out var covered);
-            if (gapMm is { } nominalMm)
+            Span<ProfilePoint> inside = profile.Count <= StackPoints ? stackalloc ProfilePoint[profile.Count] : new ProfilePoint[profile.Count];
+            for (var i = 0; i < inside.Length; i++)
             {
-                var result = CheckResult.Room(Budget(car, nominalMm).Margin, car.MinimumMarginMm);
-                if (covered || result.Status == Answers.CheckStatus.Fail) return result;
+                // The wheel's stations start at its mounting face, which the spacer moves outboard.
+                var point = profile[i];
+                inside[i] = new(point.StationMm + candidate.Wheel.SpacerMm, point.RadiusMm);
             }
 
-            return CheckResult.Unknown(Finding.OutlineTooShort) with { Value = gapMm };
+            return ByOutlines(car, candidate.Wheel, inside);
         }
 
         return car.Axle.Hub.MinimumRimDiameterIn is { } smallestIn
@@ -30,66 +44,41 @@ public static class BrakeCheck
             : CheckResult.Unknown(Finding.ValueMissing);
     }
 
-    /// <summary>Two outlines were measured, each with its error.</summary>
-    internal static ClearanceBudget Budget(AxleUnderCheck car, double gapMm) => new()
+    private static CheckResult ByOutlines(AxleUnderCheck car, Wheel wheel, ReadOnlySpan<ProfilePoint> inside)
     {
-        GapMm = gapMm,
-        CandidateMm = 0,
-        ProductionMm = car.MeasuringErrorMm,
-        MeasuringMm = car.MeasuringErrorMm,
-    };
-
-    /// <summary>
-    /// The smallest difference of radius along the caliper, mm; null where the outlines share no station. Both are
-    /// straight between their points, so the smallest stands at a point of one of them.
-    /// </summary>
-    internal static double? SmallestGap(
-        IReadOnlyList<ProfilePoint> caliper, IReadOnlyList<ProfilePoint> wheel, double spacerMm, out bool covered)
-    {
-        double? smallestMm = null;
-        covered = true;
-        for (var i = 0; i < caliper.Count; i++)
+        var (nominalMm, movedMm) = new OutlineDistance(car.Caliper, inside, PadWearMm + FloatMm, FloatMm).Least();
+        var budget = new ClearanceBudget
         {
-            var point = caliper[i];
+            GapMm = nominalMm,
+            CandidateMm = 0,
+            AllowanceMm = nominalMm - movedMm,
 
-            // The wheel's stations start at its mounting face, which the spacer moves outboard.
-            if (RadiusAt(wheel, point.StationMm - spacerMm, largest: false) is { } wheelMm) Take(wheelMm - point.RadiusMm);
-            else covered = false;
-        }
+            // Two outlines were measured, each with its error.
+            ProductionMm = car.MeasuringErrorMm,
+            MeasuringMm = car.MeasuringErrorMm,
+        };
+        var result = CheckResult.Room(budget.Margin, car.MinimumMarginMm);
+        if (result.Status == CheckStatus.Fail && (nominalMm < 0 || SharesStation(car.Caliper, inside))) return result;
 
-        for (var i = 0; i < wheel.Count; i++)
-        {
-            var point = wheel[i];
-            if (RadiusAt(caliper, point.StationMm + spacerMm, largest: true) is { } caliperMm) Take(point.RadiusMm - caliperMm);
-        }
+        var reachMm = ReachMm(car.Caliper, inside, wheel);
+        if (!(reachMm >= car.MinimumMarginMm)) return CheckResult.Unknown(Finding.OutlineTooShort) with { Value = nominalMm, Limit = reachMm };
 
-        return smallestMm;
-
-        void Take(double gapMm) => smallestMm = smallestMm is { } least ? Math.Min(least, gapMm) : gapMm;
+        // What the outline does not show begins at its end: less than the margin and the errors away, it may be nearer than what is shown.
+        var isNear = result.Status == CheckStatus.Pass && reachMm < car.MinimumMarginMm + budget.SumMm;
+        return isNear ? result with { Status = CheckStatus.Caution, Finding = Finding.OutlineEndsNear } : result;
     }
 
+    private static bool SharesStation(ReadOnlySpan<ProfilePoint> caliper, ReadOnlySpan<ProfilePoint> inside) =>
+        inside[0].StationMm <= caliper[^1].StationMm && caliper[0].StationMm <= inside[^1].StationMm;
+
     /// <summary>
-    /// The radius of an outline at a station, mm; null beyond its ends. Where it steps, with two points at one station, the one
-    /// that leaves less room: the largest of a caliper, the smallest of a wheel.
+    /// How far the wheel's outline reaches past the caliper, mm, at the end where it reaches least; negative = it stops short of it. Inboard no more is asked
+    /// for than the rim itself has.
     /// </summary>
-    private static double? RadiusAt(IReadOnlyList<ProfilePoint> outline, double stationMm, bool largest)
+    private static double ReachMm(ReadOnlySpan<ProfilePoint> caliper, ReadOnlySpan<ProfilePoint> inside, Wheel wheel)
     {
-        double? radiusMm = null;
-        for (var i = 0; i < outline.Count; i++)
-        {
-            if (outline[i].StationMm == stationMm)
-            {
-                Take(outline[i].RadiusMm);
-            }
-            else if (i > 0 && outline[i - 1].StationMm < stationMm && stationMm < outline[i].StationMm)
-            {
-                var (from, to) = (outline[i - 1], outline[i]);
-                Take(from.RadiusMm + ((stationMm - from.StationMm) / (to.StationMm - from.StationMm) * (to.RadiusMm - from.RadiusMm)));
-            }
-        }
-
-        return radiusMm;
-
-        void Take(double mm) => radiusMm = radiusMm is not { } known ? mm : largest ? Math.Max(known, mm) : Math.Min(known, mm);
+        var outboardMm = inside[^1].StationMm - caliper[^1].StationMm;
+        var isWholeInboard = inside[0].StationMm <= wheel.SpacerMm - wheel.BackspacingMm;
+        return isWholeInboard ? outboardMm : Math.Min(outboardMm, caliper[0].StationMm - inside[0].StationMm);
     }
 }

@@ -48,6 +48,12 @@ public static class ClearanceChecks
             return false;
         }
 
+        if (!standing && car.Contradicting.Contains(place))
+        {
+            missing = Finding.MeasurementsContradict;
+            return false;
+        }
+
         if ((standing ? 0 : Travel(car, candidate, place)) is not { } travelMm)
         {
             missing = car.Travel.Missing;
@@ -98,14 +104,16 @@ public static class ClearanceChecks
         };
     }
 
-    private static double? Travel(AxleUnderCheck car, in Envelope candidate, CheckId place) => place switch
+    /// <summary>What travel takes of the gap at a place, mm; null where it is not known.</summary>
+    internal static double? Travel(AxleUnderCheck car, in Envelope candidate, CheckId place) => place switch
     {
         CheckId.RadialClearance => car.Travel.RadialMm,
-        CheckId.OutboardClearance => car.Travel.OutboardPerRadius * candidate.RadiusMm,
+        CheckId.OutboardClearance => car.Travel.Outboard?.TakesMm(candidate.RadiusMm),
 
         // The spring seat travels with the wheel.
         CheckId.SpringSeatClearance => 0,
-        _ => car.Travel.InboardPerRadius * candidate.RadiusMm,
+        CheckId.FullLockClearance => car.Travel.FullLock?.TakesMm(candidate.RadiusMm),
+        _ => car.Travel.Inboard?.TakesMm(candidate.RadiusMm),
     };
 
     /// <summary>

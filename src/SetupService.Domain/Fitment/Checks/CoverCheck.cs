@@ -22,7 +22,11 @@ public static class CoverCheck
             return CheckResult.Unknown(missing);
         }
 
-        var insideMm = budget.Margin.NominalMm;
+        // At worst travel a gap has the way up to the stop in it, and more with it.
+        var standsAtMm = car.Standing is { } place && car.Axle.Clearance.MeasuredAt == Vehicles.ClearanceMeasuredAt.RideHeight
+            ? SideTravel.OutboardAtMm(place, candidate.RadiusMm)
+            : 0;
+        var insideMm = budget.Margin.NominalMm - standsAtMm;
         var result = CheckResult.Of(insideMm >= -WidestAllowedPokeMm, insideMm, 0);
         return result.Status == CheckStatus.Pass && insideMm < 0 ? result with { Status = CheckStatus.Caution } : result;
     }

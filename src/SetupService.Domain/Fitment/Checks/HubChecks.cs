@@ -21,16 +21,34 @@ public static class HubChecks
         return CheckResult.Of(wheel.Matches(hub), wheel.DiameterMm, hub.DiameterMm) with { Finding = finding };
     }
 
-    /// <summary>The wheel's bore against the hub's spigot: smaller fails, larger needs rings; mm.</summary>
+    /// <summary>
+    /// What centres the wheel: its bore against the hub's spigot; with a spacer, the spacer's bore against the hub's spigot and the wheel's bore
+    /// against the spacer's. Smaller fails, larger needs rings; a spacer whose pilot is not known is a caution. mm.
+    /// </summary>
     public static CheckResult CentreBore(AxleUnderCheck car, in Fitting candidate)
     {
-        var boreMm = candidate.Wheel.CentreBoreMm;
+        var wheel = candidate.Wheel;
         var hubMm = car.Axle.Hub.CentreBoreMm;
-        if (boreMm is null || hubMm is null) return CheckResult.Unknown(Finding.ValueMissing) with { Value = boreMm, Limit = hubMm };
-        var result = CheckResult.Of(boreMm >= hubMm, boreMm.Value, hubMm);
-        return boreMm > hubMm + BoreToleranceMm
-            ? result with { Status = CheckStatus.Caution, Finding = Finding.RingsNeeded }
-            : result;
+        var unknown = CheckResult.Unknown(Finding.ValueMissing) with { Value = wheel.CentreBoreMm, Limit = hubMm };
+        if (!(wheel.SpacerMm > 0)) return Bore(wheel.CentreBoreMm, hubMm) ?? unknown;
+        if (wheel.SpacerPilotBoreMm is { } spacerMm && spacerMm < hubMm)
+        {
+            return CheckResult.Of(false, spacerMm, hubMm) with { Finding = Finding.SpacerNotOnHub };
+        }
+
+        var onPilot = Bore(wheel.CentreBoreMm, wheel.SpacerPilotDiameterMm);
+        if (onPilot is { Status: CheckStatus.Fail } fails) return fails with { Finding = Finding.OnSpacerPilot };
+        if (wheel.CentreBoreMm is null || hubMm is null) return unknown;
+        if (onPilot is not { } sits || wheel.SpacerPilotBoreMm is not { } boreMm) return unknown with { Status = CheckStatus.Caution, Finding = Finding.SpacerPilotMissing };
+        if (boreMm > hubMm + BoreToleranceMm) return CheckResult.Of(true, boreMm, hubMm) with { Status = CheckStatus.Caution, Finding = Finding.RingsNeededOnSpacer };
+        return sits.Finding == Finding.RingsNeeded ? sits with { Finding = Finding.RingsNeededOnSpacer } : sits with { Finding = Finding.OnSpacerPilot };
+    }
+
+    private static CheckResult? Bore(double? boreMm, double? spigotMm)
+    {
+        if (boreMm is not { } bore || spigotMm is not { } spigot) return null;
+        var result = CheckResult.Of(bore >= spigot, bore, spigot);
+        return bore > spigot + BoreToleranceMm ? result with { Status = CheckStatus.Caution, Finding = Finding.RingsNeeded } : result;
     }
 
     /// <summary>
@@ -44,6 +62,7 @@ public static class HubChecks
         var engagedMm = hub.FastenerLengthMm - wheel.PadThicknessMm - wheel.SpacerMm;
         var neededMm = hub.FastenerThread?.DiameterMm;
         var seatKnown = hub.FastenerSeat is not null && wheel.FastenerSeat is not null;
+        if (wheel is { SpacerMm: > 0, SpacerHasOwnFasteners: true }) return CheckResult.Unknown(Finding.SpacerOwnFasteners);
         var unknown = CheckResult.Unknown(Finding.ValueMissing) with { Value = engagedMm, Limit = neededMm };
         if (seatKnown && hub.FastenerSeat != wheel.FastenerSeat)
         {

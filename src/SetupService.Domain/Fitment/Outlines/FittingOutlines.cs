@@ -17,7 +17,7 @@ public sealed record FittingOutlines
         Disc = DiscSection.Disc(fitting, envelope);
         Spacer = DiscSection.Spacer(fitting, envelope);
         InnerProfile = ProfileOutline.Of(fitting.Wheel.InnerProfile, fitting.Wheel.SpacerMm, envelope);
-        EdgeHeightMm = envelope.SectionWidthMm >= envelope.OverFlangesMm ? envelope.WidestRadiusMm : RimSection.FlangeRadiusMm(envelope);
+        EdgeHeightMm = envelope.TyreWidthMm >= envelope.OverFlangesMm ? envelope.WidestRadiusMm : RimSection.FlangeRadiusMm(envelope);
     }
 
     /// <summary>The room it takes.</summary>

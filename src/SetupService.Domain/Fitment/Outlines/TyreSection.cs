@@ -116,7 +116,7 @@ internal static class TyreSection
             Seat = envelope.RimSeatRadiusMm;
             Radius = envelope.RadiusMm;
             WidestRadius = envelope.WidestRadiusMm;
-            Widest = envelope.SectionWidthMm / 2;
+            Widest = envelope.TyreWidthMm / 2;
             Bead = rimWidthMm / 2;
             Grip = Math.Min(16, 0.4 * height);
             LowerWall = WidestRadius - Seat - Grip;

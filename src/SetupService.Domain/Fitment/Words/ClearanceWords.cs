@@ -3,7 +3,7 @@ using SetupService.Domain.Fitment.Checks;
 
 namespace SetupService.Domain.Fitment.Words;
 
-/// <summary>The sentences of the checks of room.</summary>
+/// <summary>The sentences of the checks of room: the verdict first, then the amount, then the reason.</summary>
 internal static class ClearanceWords
 {
     public const string Basis =
@@ -14,55 +14,68 @@ internal static class ClearanceWords
     {
         if (!ClearanceChecks.TryBudget(car, candidate, place, out var budget, out var missing)) return Missing(car, place, missing, units);
         var margin = budget.Margin;
-        var tolerance = Prose.Write(
-            units,
-            $"growth in service {budget.GrowthMm:mm}, the present tyre's production tolerance {budget.ProductionMm:mm}, measuring {budget.MeasuringMm:mm}");
+        var uses = Uses(budget, units, car.Settings.CamberChange is { ChangeDeg: not 0, At: not CamberChangePlace.StrutToKnuckle });
         return Prose.Write(
             units,
-            $"Of the {budget.GapMm:mm} measured {Place(place)}, {Taken(budget, units, car.Settings.CamberChange is { ChangeDeg: not 0, At: not CamberChangePlace.StrutToKnuckle })}: {margin.NominalMm:mm} nominal. Tolerances ({tolerance}) leave {margin.ProbableMm:mm} probably and {margin.WorstCaseMm:mm} at worst. {Judgement(result, car.MinimumMarginMm, units)}");
+            $"{Judgement(result, margin, car.MinimumMarginMm, units)} Of the {budget.GapMm:gap} measured {Place(place)}, {uses}: {margin.NominalMm:gap} nominal, {margin.ProbableMm:gap} probable. Tolerances: growth in service {budget.GrowthMm:gap}, production of the present tyre {budget.ProductionMm:gap}, measuring {budget.MeasuringMm:gap}.");
     }
 
-    private static string Taken(in ClearanceBudget budget, UnitSystem units, bool changes)
+    public static string Missing(AxleUnderCheck car, CheckId place, Finding missing, UnitSystem units)
     {
-        var candidate = budget.CandidateMm < 0
-            ? Prose.Write(units, $"the candidate gives back {-budget.CandidateMm:mm}")
-            : Prose.Write(units, $"the candidate takes {budget.CandidateMm:mm}");
+        var gap = Prose.Write(units, $"The gap {Place(place)}");
+        var upMm = car.Travel.Upward?.TotalMm ?? 0;
+        return missing switch
+        {
+            Finding.GapMissing => $"{gap} was not measured.",
+            Finding.PresentFittingMissing => $"{gap} was measured with a wheel and tyre that are not both described, so there is nothing to compare the new ones with.",
+            Finding.MeasurementsContradict => Contradiction(car, place, units),
+            Finding.BumpTravelMissing => $"{gap} was measured at ride height and the bump travel is not given, so what travel takes of it is not known.",
+            Finding.CamberCurveMissing => Prose.Write(units, $"{gap} was measured at ride height, and neither a measured camber curve nor the points of the suspension say how the wheel moves over {upMm:gap} of upward travel."),
+            Finding.PointsContradict => Prose.Write(units, $"{gap} was measured at ride height, and the points of the suspension contradict each other (look at {car.Travel.Path?.ContradictingPoint ?? ""} first), so how the wheel moves over {upMm:gap} of upward travel is not known."),
+            Finding.PointsDoNotHold => Prose.Write(units, $"{gap} was measured at ride height, and the points of the suspension leave the wheel a free movement there, so how it moves over {upMm:gap} of upward travel is not known."),
+            Finding.TravelNotReached => Prose.Write(units, $"{gap} was measured at ride height, and the points of the suspension meet only up to {car.Travel.Path?.ReachedMm ?? 0:gap} of the upward travel of {upMm:gap}, so how the wheel moves there is not known."),
+            _ when place is CheckId.OutboardClearance or CheckId.SpringSeatClearance => Prose.Write(
+                units, $"How much of the gap {Place(place)} a camber change of {car.Settings.CamberChange?.ChangeDeg ?? 0:deg} uses depends on the height of its pivot, which is not given."),
+            _ => Prose.Write(
+                units, $"How much of the gap {Place(place)} a camber change of {car.Settings.CamberChange?.ChangeDeg ?? 0:deg} uses depends on the heights of its pivot and of the narrowest place, which are not both given."),
+        };
+    }
+
+    /// <summary>The two measurements that cannot both be right, in words.</summary>
+    private static string Contradiction(AxleUnderCheck car, CheckId place, UnitSystem units)
+    {
+        var gapMm = ClearanceChecks.Gap(car.Axle.Clearance, place) ?? 0;
+        var travelMm = ClearanceChecks.Travel(car, car.PresentEnvelope, place) ?? 0;
+        return travelMm > 0
+            ? Prose.Write(units, $"The measurements contradict each other: {gapMm:gap} {Place(place)} at ride height, and upward travel of {car.Travel.Upward?.TotalMm ?? 0:gap} that uses {travelMm:gap} of it, so the wheel fitted now would touch. Measure both again.")
+            : Prose.Write(units, $"The measurements contradict each other: {gapMm:gap} {Place(place)}, and that it was measured with all travel allowed for, so the wheel fitted now would touch. Measure the gap again.");
+    }
+
+    private static string Uses(in ClearanceBudget budget, UnitSystem units, bool changesCamber)
+    {
+        var text = budget.CandidateMm < 0
+            ? Prose.Write(units, $"the new wheel and tyre give back {-budget.CandidateMm:gap}")
+            : Prose.Write(units, $"the new wheel and tyre use {budget.CandidateMm:gap}");
         if (budget.CamberMm != 0)
         {
-            candidate = budget.CamberMm < 0
-                ? Prose.Write(units, $"{candidate}, the camber change gives back {-budget.CamberMm:mm}")
-                : Prose.Write(units, $"{candidate}, the camber change takes {budget.CamberMm:mm}");
+            text = budget.CamberMm < 0
+                ? Prose.Write(units, $"{text}, the camber change gives back {-budget.CamberMm:gap}")
+                : Prose.Write(units, $"{text}, the camber change uses {budget.CamberMm:gap}");
         }
-
-        else if (changes)
+        else if (changesCamber)
         {
-            candidate = Prose.Write(units, $"{candidate}, the camber change takes nothing because the strut goes with the wheel");
+            text = $"{text}, the camber change uses nothing because the strut goes with the wheel";
         }
 
-        return budget.TravelMm == 0 ? candidate : Prose.Write(units, $"{candidate}, suspension travel takes {budget.TravelMm:mm}");
+        return budget.TravelMm == 0 ? text : Prose.Write(units, $"{text}, suspension travel uses {budget.TravelMm:gap}");
     }
 
-    private static string Judgement(in CheckResult result, double minimumMarginMm, UnitSystem units) => result.Status switch
+    private static string Judgement(in CheckResult result, in Margin margin, double minimumMarginMm, UnitSystem units) => result.Status switch
     {
-        CheckStatus.Fail when result.Margin is { ProbableMm: > -0.05 } => "It probably just touches.",
+        CheckStatus.Fail when margin.ProbableMm > -0.05 => "It probably just touches.",
         CheckStatus.Fail => "It probably touches.",
-        CheckStatus.Caution => Prose.Write(units, $"The worst case is {Under(result, minimumMarginMm)} the {minimumMarginMm:mm} wanted: try it by hand through full travel and lock before driving."),
-        _ => Prose.Write(units, $"At least the {minimumMarginMm:mm} wanted remains."),
-    };
-
-    public static string Missing(AxleUnderCheck car, CheckId place, Finding missing, UnitSystem units) => missing switch
-    {
-        Finding.GapMissing => Prose.Write(units, $"The gap {Place(place)} was not measured, so what is left of it cannot be told."),
-        Finding.PresentFittingMissing => Prose.Write(units, $"The gap {Place(place)} was measured with a wheel and tyre that are not both described, so the candidate cannot be compared with them."),
-        Finding.BumpTravelMissing => Prose.Write(units, $"The gap {Place(place)} was measured at ride height and the bump travel is not given, so what travel takes of it is not known."),
-        Finding.CamberCurveMissing => Prose.Write(units, $"The gap {Place(place)} was measured at ride height and neither a measured camber curve nor the points of the suspension tell how far the wheel leans up to the bump travel of {car.Axle.BumpTravelMm ?? 0:mm}."),
-        Finding.PointsContradict => Prose.Write(units, $"The gap {Place(place)} was measured at ride height and the points of the suspension contradict each other (look at {car.Travel.Corner?.ContradictingPoint ?? ""} first), so how far the wheel leans up to the bump travel of {car.Axle.BumpTravelMm ?? 0:mm} is not known."),
-        Finding.PointsDoNotHold => Prose.Write(units, $"The gap {Place(place)} was measured at ride height and the points of the suspension leave the wheel a free movement there, so how far it leans up to the bump travel of {car.Axle.BumpTravelMm ?? 0:mm} is not known."),
-        Finding.TravelNotReached => Prose.Write(units, $"The gap {Place(place)} was measured at ride height and the points of the suspension meet only up to {car.Travel.Corner?.ReachedMm ?? 0:mm} of the bump travel of {car.Axle.BumpTravelMm ?? 0:mm}, so how far the wheel leans there is not known."),
-        _ when place is CheckId.OutboardClearance or CheckId.SpringSeatClearance => Prose.Write(
-            units, $"How much a camber change of {car.Settings.CamberChange?.ChangeDeg ?? 0:deg} takes of the gap {Place(place)} depends on the height of its pivot, which is not given."),
-        _ => Prose.Write(
-            units, $"How much a camber change of {car.Settings.CamberChange?.ChangeDeg ?? 0:deg} takes of the gap {Place(place)} depends on the heights of its pivot and of the narrowest place, which are not both given."),
+        CheckStatus.Caution => Prose.Write(units, $"It is tight: {margin.WorstCaseMm:gap} in the worst case, {Under(result, minimumMarginMm)} the {minimumMarginMm:gap} wanted. Try it by hand through full travel and lock before driving."),
+        _ => Prose.Write(units, $"It fits: {margin.WorstCaseMm:gap} in the worst case, at least the {minimumMarginMm:gap} wanted."),
     };
 
     private static string Place(CheckId place) => place switch

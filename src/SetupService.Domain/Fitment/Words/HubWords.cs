@@ -8,7 +8,7 @@ internal static class HubWords
 {
     public const string BoltCircleBasis = "Number of holes, and diameter of the circle through their centres.";
 
-    public const string CentreBoreBasis = "Bore against the hub's spigot; rings for a larger bore are common practice, no source.";
+    public const string CentreBoreBasis = "Bore against the hub's spigot, with a spacer against the spacer's; rings for a larger bore are common practice, no source.";
 
     public const string FastenerBasis = "Fastener length less pad less spacer, at least one thread diameter: common practice, no source.";
 
@@ -19,20 +19,32 @@ internal static class HubWords
         var hubSide = result.Finding == Finding.FromPresentWheel ? "the wheel fitted now" : "the hub";
         return result.Status == CheckStatus.Pass
             ? Prose.Write(units, $"The wheel has {Circle(wheel)}, as {hubSide} has.")
-            : Prose.Write(units, $"The wheel has {Circle(wheel)} and {hubSide} has {Circle(hub)}: it does not go on, and must not be forced on.");
+            : Prose.Write(units, $"The wheel does not go on and must not be forced on: it has {Circle(wheel)}, {hubSide} has {Circle(hub)}.");
     }
 
     public static string CentreBore(AxleUnderCheck car, in Fitting candidate, in CheckResult result, UnitSystem units)
     {
+        if (candidate.Wheel.SpacerMm > 0 && result.Finding != Finding.ValueMissing) return OnSpacer(car, candidate.Wheel, result, units);
         if (candidate.Wheel.CentreBoreMm is not { } boreMm) return "The wheel's centre bore is not given.";
         if (car.Axle.Hub.CentreBoreMm is not { } hubMm) return Prose.Write(units, $"The wheel's bore is {boreMm:fit}; the hub's spigot is not given.");
         return result.Status switch
         {
             CheckStatus.Pass => Prose.Write(units, $"The bore of {boreMm:fit} sits on the hub's {hubMm:fit}."),
-            CheckStatus.Caution => Prose.Write(units, $"The bore of {boreMm:fit} is larger than the hub's {hubMm:fit}: it needs centring rings from {boreMm:fit} to {hubMm:fit}."),
-            _ => Prose.Write(units, $"The bore of {boreMm:fit} is smaller than the hub's {hubMm:fit}: the wheel does not go over it."),
+            CheckStatus.Caution => Prose.Write(units, $"Centring rings are needed, from {boreMm:fit} to {hubMm:fit}: the wheel's bore is larger than the hub's spigot."),
+            _ => Prose.Write(units, $"The wheel does not go over the hub: its bore of {boreMm:fit} is smaller than the spigot of {hubMm:fit}."),
         };
     }
+
+    private static string OnSpacer(AxleUnderCheck car, Wheel wheel, in CheckResult result, UnitSystem units) => result.Finding switch
+    {
+        Finding.SpacerPilotMissing => Prose.Write(
+            units,
+            $"Check what centres the wheel: with a spacer of {wheel.SpacerMm:fit} the hub's spigot of {car.Axle.Hub.CentreBoreMm ?? 0:fit} may not reach it, and the spacer's own bore and spigot are not both given. A wheel held by its fasteners alone can shake and come loose."),
+        Finding.SpacerNotOnHub => Prose.Write(units, $"The spacer does not go on: its bore of {result.Value ?? 0:fit} is smaller than the hub's spigot of {result.Limit ?? 0:fit}."),
+        Finding.RingsNeededOnSpacer => Prose.Write(units, $"Centring rings are needed at the spacer, from {result.Value ?? 0:fit} to {result.Limit ?? 0:fit}."),
+        _ when result.Status == CheckStatus.Fail => Prose.Write(units, $"The wheel does not go on the spacer: its bore of {result.Value ?? 0:fit} is smaller than the spacer's spigot of {result.Limit ?? 0:fit}."),
+        _ => Prose.Write(units, $"The spacer sits on the hub, and the wheel's bore of {result.Value ?? 0:fit} on the spacer's spigot of {result.Limit ?? 0:fit}."),
+    };
 
     public static string Fastener(AxleUnderCheck car, in Fitting candidate, in CheckResult result, UnitSystem units)
     {
@@ -40,7 +52,12 @@ internal static class HubWords
         var wheel = candidate.Wheel;
         if (result.Finding == Finding.SeatMismatch)
         {
-            return Prose.Write(units, $"The wheel has {Seat(wheel.FastenerSeat)} and the fastener {Seat(hub.FastenerSeat)}: it will not hold its torque and the wheel can come off.");
+            return Prose.Write(units, $"The wheel can come off: it has {Seat(wheel.FastenerSeat)} and the fastener {Seat(hub.FastenerSeat)}, which will not hold its torque.");
+        }
+
+        if (result.Finding == Finding.SpacerOwnFasteners)
+        {
+            return "The spacer is held by fasteners of its own, and the wheel by those of the spacer, which are not described: check their length, thread and seat by hand.";
         }
 
         if (result.Value is not { } engagedMm || result.Limit is not { } neededMm)
@@ -52,7 +69,7 @@ internal static class HubWords
         {
             return Prose.Write(
                 units,
-                $"{hub.FastenerLengthMm ?? 0:fit} of fastener does not reach through a pad of {wheel.PadThicknessMm ?? 0:fit} and a spacer of {wheel.SpacerMm:fit}: no thread engages, and at least {neededMm:fit} must.");
+                $"No thread engages, and at least {neededMm:fit} must: {hub.FastenerLengthMm ?? 0:fit} of fastener does not reach through a pad of {wheel.PadThicknessMm ?? 0:fit} and a spacer of {wheel.SpacerMm:fit}.");
         }
 
         var sum = Prose.Write(
@@ -60,9 +77,9 @@ internal static class HubWords
             $"{hub.FastenerLengthMm ?? 0:fit} of fastener less a pad of {wheel.PadThicknessMm ?? 0:fit} and a spacer of {wheel.SpacerMm:fit} leaves {engagedMm:fit} of thread engaged; one diameter is {neededMm:fit}.");
         return (result.Status, result.Finding) switch
         {
-            (CheckStatus.Fail, _) => Prose.Write(units, $"{sum} That is too little: the wheel can come off."),
+            (CheckStatus.Fail, _) => Prose.Write(units, $"Too little thread engages, and the wheel can come off. {sum}"),
             (_, Finding.SeatMissing) => Prose.Write(units, $"{sum} Whether the seats match is not given."),
-            (_, Finding.BoltReachesDeeper) => Prose.Write(units, $"{sum} Now it is {car.PresentEngagementMm ?? 0:fit}: check that the longer reach touches nothing behind the hub."),
+            (_, Finding.BoltReachesDeeper) => Prose.Write(units, $"Check that the bolts touch nothing behind the hub: they reach deeper than the {car.PresentEngagementMm ?? 0:fit} of today. {sum}"),
             _ => Prose.Write(units, $"{sum} Both have {Seat(wheel.FastenerSeat)}."),
         };
     }

@@ -48,7 +48,15 @@ internal static class LoadWords
 
         var carries = Carries(car, candidate, indexKg, result.Value ?? 0, speedKmh, units);
         var need = Need(car, result, units);
-        return Prose.Write(units, $"{carries} {need}{Verdict(car, candidate, result, speedKmh, units)}");
+        var first = result.Status switch
+        {
+            CheckStatus.Pass => "The tyre carries the load. ",
+            CheckStatus.Caution when result.Finding == Finding.SpeedAdditionShort => "The tyre carries the load, but raise the pressure for sustained speed. ",
+            CheckStatus.Caution => "The tyre carries the load at the pressure its maker states. ",
+            CheckStatus.Fail => "The tyre does not carry the load. ",
+            _ => "",
+        };
+        return Prose.Write(units, $"{first}{carries} {need}{Verdict(car, candidate, result, speedKmh, units)}");
     }
 
     public static string Speed(AxleUnderCheck car, in Fitting candidate, in CheckResult result, UnitSystem units)
@@ -68,7 +76,7 @@ internal static class LoadWords
             (CheckStatus.Pass, _) => Prose.Write(units, $"The speed symbol allows {symbolKmh:kmh}; the car reaches {topKmh:kmh}."),
             (CheckStatus.Caution, _) => Prose.Write(units, $"The speed symbol allows {symbolKmh:kmh} and the car reaches {topKmh:kmh}. Some countries allow it for winter tyres with a label in the driver's view and that speed not exceeded; local law decides."),
             (CheckStatus.Unknown, _) => Prose.Write(units, $"The brackets mark the tyre for more than {symbolKmh:kmh} without saying how much; the car reaches {topKmh:kmh}. Only the tyre's maker can tell."),
-            _ => Prose.Write(units, $"The speed symbol allows {symbolKmh:kmh} and the car reaches {topKmh:kmh}: the tyre is not made for it."),
+            _ => Prose.Write(units, $"The tyre is not made for this car's speed: its symbol allows {symbolKmh:kmh} and the car reaches {topKmh:kmh}."),
         };
     }
 
@@ -78,7 +86,7 @@ internal static class LoadWords
         if (car.LoadPerWheelKg is not { } loadKg) return Prose.Write(units, $"The wheel carries {ratingKg:kg}, but the axle's greatest load is not given.");
         return result.Status == CheckStatus.Pass
             ? Prose.Write(units, $"The wheel carries {ratingKg:kg}; half the axle's {loadKg * 2:kg} is {loadKg:kg}.")
-            : Prose.Write(units, $"The wheel carries {ratingKg:kg}, less than half the axle's {loadKg * 2:kg}, which is {loadKg:kg}: it can break.");
+            : Prose.Write(units, $"The wheel can break: it carries {ratingKg:kg}, less than half the axle's {loadKg * 2:kg}, which is {loadKg:kg}.");
     }
 
     private static string Carries(AxleUnderCheck car, in Fitting candidate, double indexKg, double carriesKg, double speedKmh, UnitSystem units)

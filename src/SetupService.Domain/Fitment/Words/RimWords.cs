@@ -13,7 +13,7 @@ internal static class RimWords
         var rimIn = candidate.Wheel.RimDiameterIn;
         return result.Status == CheckStatus.Pass
             ? Prose.Write(units, $"Tyre and rim are both {rimIn:in}.")
-            : Prose.Write(units, $"The tyre is made for {tyreIn:in} and the rim is {rimIn:in}: it must not be mounted.");
+            : Prose.Write(units, $"It must not be mounted: the tyre is made for {tyreIn:in} and the rim is {rimIn:in}.");
     }
 
     public static string WidthBasis(in Fitting candidate) => candidate.Tyre.Marking.PermittedRimWidth.Source;
@@ -22,12 +22,12 @@ internal static class RimWords
     {
         var permitted = candidate.Tyre.Marking.PermittedRimWidth;
         var widthIn = candidate.Wheel.RimWidthIn;
-        var range = Prose.Write(units, $"{candidate.Tyre.Marking.StandardText} is taken on rims from {permitted.MinimumIn:in} to {permitted.MaximumIn:in}");
+        var range = Prose.Write(units, $"{candidate.Tyre.Marking.StandardText} goes on rims from {permitted.MinimumIn:in} to {permitted.MaximumIn:in}");
         return result.Status switch
         {
-            CheckStatus.Pass => Prose.Write(units, $"{range}; this one is {widthIn:in}."),
-            CheckStatus.Caution => Prose.Write(units, $"{range}, by a pattern that some sizes exceed by half an inch; this one is {widthIn:in}. Ask the tyre's maker for the permitted rims."),
-            _ => Prose.Write(units, $"{range}; this one, {widthIn:in}, is outside. The tyre's maker has the last word."),
+            CheckStatus.Pass => Prose.Write(units, $"The rim suits the tyre: {range}, and this one is {widthIn:in}."),
+            CheckStatus.Caution => Prose.Write(units, $"Ask the tyre's maker for the permitted rims: {range} by a pattern that some sizes exceed by half an inch, and this one is {widthIn:in}."),
+            _ => Prose.Write(units, $"The rim is outside what the tyre permits: {range}, and this one is {widthIn:in}. The tyre's maker has the last word."),
         };
     }
 }

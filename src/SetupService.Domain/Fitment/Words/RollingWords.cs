@@ -18,13 +18,13 @@ internal static class RollingWords
         }
 
         var comparison = Prose.Write(
-            units, $"In one turn the candidate rolls {candidate.RollingCircumferenceMm:mm} and the tyre now on the other axle {otherMm:mm}, {Math.Abs(differencePct):pct} apart");
+            units, $"in one turn the new tyre rolls {candidate.RollingCircumferenceMm:gap} and the one on the other axle {otherMm:gap}, {Math.Abs(differencePct):pct} apart");
         return (result.Status, result.Finding) switch
         {
-            (CheckStatus.Fail, _) => Prose.Write(units, $"{comparison}. With both axles driven more than {RollingChecks.BothDrivenFailPct:pct} strains the drive between them."),
-            (CheckStatus.Caution, _) => Prose.Write(units, $"{comparison}. More than {RollingChecks.SensorCautionPct:pct} can mislead wheel-speed sensors and what relies on them, anti-lock brakes among it."),
-            (_, Finding.NoWiderThanNow) => Prose.Write(units, $"{comparison}, no more than the {Math.Abs(car.PresentDifferencePct ?? 0):pct} the car has now."),
-            _ => Prose.Write(units, $"{comparison}, within {RollingChecks.SensorCautionPct:pct}."),
+            (CheckStatus.Fail, _) => Prose.Write(units, $"Front and rear do not match: {comparison}. With both axles driven, more than {RollingChecks.BothDrivenFailPct:pct} strains the drive between them."),
+            (CheckStatus.Caution, _) => Prose.Write(units, $"Front and rear differ: {comparison}. More than {RollingChecks.SensorCautionPct:pct} can mislead the wheel-speed sensors, and with them the anti-lock brakes."),
+            (_, Finding.NoWiderThanNow) => Prose.Write(units, $"Front and rear match as well as now: {comparison}, and the car has {Math.Abs(car.PresentDifferencePct ?? 0):pct} today."),
+            _ => Prose.Write(units, $"Front and rear match: {comparison}, within {RollingChecks.SensorCautionPct:pct}."),
         };
     }
 
@@ -35,13 +35,13 @@ internal static class RollingWords
         var allowedKmh = (RollingChecks.OverreadShare * trueKmh) + RollingChecks.OverreadKmh;
         var change = Prose.Write(
             units,
-            $"The overall diameter goes from {present.Dimensions.OverallDiameterMm:mm} to {candidate.OverallDiameterMm:mm}, {changePct:pct}. If the speedometer reads exactly now, {Comparison.DefaultIndicatedKmh:kmh} shown is then {trueKmh:kmh} true");
+            $"The overall diameter goes from {present.Dimensions.OverallDiameterMm:gap} to {candidate.OverallDiameterMm:gap}, {changePct:pct}. If the speedometer reads exactly now, {Comparison.DefaultIndicatedKmh:kmh} shown is then {trueKmh:kmh} true.");
         return result.Status switch
         {
-            CheckStatus.Fail when changePct > 0 => Prose.Write(units, $"{change}: it would show too little wherever in its permitted band it reads now."),
-            CheckStatus.Fail => Prose.Write(units, $"{change}: it would show more than the {allowedKmh:kmh} too much that the rule allows."),
-            CheckStatus.Caution => Prose.Write(units, $"{change}, and it may never show less than true: it passes only if it shows at least {trueKmh - Comparison.DefaultIndicatedKmh:kmh} too much now, so measure it."),
-            _ => Prose.Write(units, $"{change}; it may show up to {allowedKmh:kmh} too much."),
+            CheckStatus.Fail when changePct > 0 => Prose.Write(units, $"The speedometer would show too little wherever in its permitted band it reads now. {change}"),
+            CheckStatus.Fail => Prose.Write(units, $"The speedometer would show more than the {allowedKmh:kmh} too much that the rule allows. {change}"),
+            CheckStatus.Caution => Prose.Write(units, $"Measure the speedometer: it may never show less than true, so it must show at least {trueKmh - Comparison.DefaultIndicatedKmh:kmh} too much now. {change}"),
+            _ => Prose.Write(units, $"The speedometer stays within the rule, which allows up to {allowedKmh:kmh} too much. {change}"),
         };
     }
 }

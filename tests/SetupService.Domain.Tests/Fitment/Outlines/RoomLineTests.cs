@@ -24,7 +24,11 @@ public sealed class RoomLineTests
     public void Travel_brings_the_crown_down_from_where_it_was_measured()
     {
         var axle = DemoCar.Axle();
-        axle = axle with { Clearance = axle.Clearance with { MeasuredAt = ClearanceMeasuredAt.RideHeight, RadialMm = 90 } };
+        axle = axle with
+        {
+            BumpStop = new BumpStop { LengthMm = 18, CompressedLengthMm = 18, MotionRatio = 1 },
+            Clearance = axle.Clearance with { MeasuredAt = ClearanceMeasuredAt.RideHeight, RadialMm = 90 },
+        };
 
         var line = Line(DemoCar.Fitting(), CheckId.RadialClearance, axle)!.Value;
 

@@ -1,0 +1,80 @@
+namespace SetupService.Domain.Fitment;
+
+/// <summary>
+/// What travel takes sideways of a gap as it depends on the tyre's radius: the greatest of straight lines, one for each place of the path
+/// that counts at some radius. Asking allocates nothing.
+/// </summary>
+internal sealed class SideTravel
+{
+    private readonly (double FixedMm, double PerRadius)[] _lines;
+
+    private SideTravel((double FixedMm, double PerRadius)[] lines) => _lines = lines;
+
+    /// <summary>Travel takes nothing.</summary>
+    public static SideTravel None { get; } = new([]);
+
+    /// <summary>The most that travel takes with a tyre of a radius, mm, at least 0: at ride height it takes nothing.</summary>
+    public double TakesMm(double radiusMm)
+    {
+        var mostMm = 0.0;
+        foreach (var (fixedMm, perRadius) in _lines) mostMm = Math.Max(mostMm, fixedMm + (perRadius * radiusMm));
+        return mostMm;
+    }
+
+    /// <summary>A part of it: what a part of the car leaves that follows the wheel so far.</summary>
+    public SideTravel Share(double share) => new(Array.ConvertAll(_lines, line => (share * line.FixedMm, share * line.PerRadius)));
+
+    /// <summary>
+    /// The movement inboard at a height above the wheel centre, mm; null = the height, at most a radius above or below the centre, that
+    /// takes most. The part of the wheel that passes the height on its way up counts where it takes more.
+    /// </summary>
+    public static SideTravel Inboard(IReadOnlyList<PathPlace> path, double? aboveCentreMm)
+    {
+        var lines = new List<(double, double)>(path.Count);
+        foreach (var place in path)
+        {
+            if (aboveCentreMm is { } aboveMm)
+            {
+                var atMm = Math.Max(aboveMm * place.LeanPerMm, (aboveMm - place.TravelMm) * place.LeanPerMm);
+                lines.Add((place.InboardMm + atMm, 0));
+            }
+            else
+            {
+                lines.Add((place.InboardMm, Math.Abs(place.LeanPerMm)));
+            }
+        }
+
+        return From(lines);
+    }
+
+    /// <summary>The movement outboard at the arch, somewhere between the wheel centre and the top of the tyre.</summary>
+    public static SideTravel Outboard(IReadOnlyList<PathPlace> path)
+    {
+        var lines = new List<(double, double)>(path.Count);
+        foreach (var place in path) lines.Add((-place.InboardMm, Math.Max(0, -place.LeanPerMm)));
+        return From(lines);
+    }
+
+    /// <summary>
+    /// The movement outboard at the arch with the wheel at one place; negative = inboard. Unlike the others it is that of the place alone, whatever lies on the way.
+    /// </summary>
+    public static double OutboardAtMm(in PathPlace place, double radiusMm) => -place.InboardMm + (Math.Max(0, -place.LeanPerMm) * radiusMm);
+
+    /// <summary>Keeps the lines that are the greatest at some radius of 0 or more, besides the 0 of ride height.</summary>
+    private static SideTravel From(List<(double FixedMm, double PerRadius)> lines)
+    {
+        var kept = new List<(double FixedMm, double PerRadius)>();
+        foreach (var line in lines.OrderByDescending(line => line.FixedMm).ThenByDescending(line => line.PerRadius))
+        {
+            // A later line is lower at radius 0, so it counts only where it is steeper than all before it.
+            if (line is { FixedMm: <= 0, PerRadius: <= 0 } || (kept.Count > 0 && line.PerRadius <= kept[^1].PerRadius)) continue;
+            while (kept.Count > 1 && Crossing(kept[^2], line) <= Crossing(kept[^2], kept[^1])) kept.RemoveAt(kept.Count - 1);
+            kept.Add(line);
+        }
+
+        return new([.. kept]);
+    }
+
+    private static double Crossing((double FixedMm, double PerRadius) high, (double FixedMm, double PerRadius) steep) =>
+        (high.FixedMm - steep.FixedMm) / (steep.PerRadius - high.PerRadius);
+}
