@@ -8,9 +8,9 @@ namespace SetupService.Domain.Answers;
 /// that <c>{gapMm:mm}</c> reads "4.9 mm", or "0.19 in" where the caller asked for US units.
 /// </summary>
 /// <remarks>
-/// Formats: <c>mm</c>, <c>gap</c> (mm without a needless zero), <c>fit</c> (mm of parts that must match, more closely), <c>kg</c>, <c>kPa</c>, <c>kPaUp</c> (rounded
+/// Formats: <c>mm</c>, <c>gap</c> (mm without a needless zero), <c>fit</c> (mm of parts that must match, more closely), <c>tread</c> (depth or wear of tread; in 32nds of an inch in US units) and <c>treadFine</c> (with one more digit), <c>kg</c>, <c>kPa</c>, <c>kPaUp</c> (rounded
 /// up: a pressure to be set), <c>kmh</c>, <c>km</c>, <c>c</c> (a temperature), <c>cDiff</c> (a difference of temperatures), <c>pct</c>, <c>pct0</c> (whole
-/// percent), <c>deg</c>, <c>in</c> (rim codes; never converted), <c>n</c> (a plain number). Rounding happens here and nowhere else, half away from zero.
+/// percent), <c>angle</c> (an angle as a gauge on a wheel shows it, 0.1°), <c>deg</c> (a fine angle such as toe, 0.01°), <c>in</c> (rim codes; never converted), <c>n</c> (a plain number). Rounding happens here and nowhere else, half away from zero.
 /// Always culture-free. The buffer is taken from the thread and given back, so a sentence costs one string.
 /// </remarks>
 [InterpolatedStringHandler]
@@ -94,6 +94,10 @@ public ref struct Prose
             case "gap": AppendTrimmed(value, 1, " mm"); break;
             case "fit" when us: AppendTrimmed(value / MillimetresPerInch, 3, " in"); break;
             case "fit": AppendTrimmed(value, 2, " mm"); break;
+            case "tread" when us: AppendTrimmed(value / MillimetresPerInch * 32, 1, "/32 in"); break;
+            case "tread": Append(value, 1, " mm"); break;
+            case "treadFine" when us: AppendTrimmed(value / MillimetresPerInch * 32, 2, "/32 in"); break;
+            case "treadFine": AppendTrimmed(value, 2, " mm"); break;
             case "kg" when us: AppendTrimmed(value / KilogramsPerPound, 1, " lb"); break;
             case "kg": AppendTrimmed(value, 1, " kg"); break;
             case "kPaUp" when us: Append(Math.Ceiling((value / KilopascalsPerPsi * 10) - Slack) / 10, 1, " psi"); break;
@@ -110,6 +114,7 @@ public ref struct Prose
             case "cDiff": AppendTrimmed(value, 1, " °C"); break;
             case "pct": AppendTrimmed(value, 2, " %"); break;
             case "pct0": Append(value, 0, " %"); break;
+            case "angle": Append(value, 1, "°"); break;
             case "deg": Append(value, 2, "°"); break;
             case "in": AppendTrimmed(value, 3, " in"); break;
             default: AppendTrimmed(value, 2, ""); break;
@@ -162,4 +167,14 @@ public ref struct Prose
     {
         if (_length + extra > _buffer.Length) Array.Resize(ref _buffer, Math.Max(_buffer.Length * 2, _length + extra));
     }
+}
+
+/// <summary>The units of texts and drawings made for people. Numbers in answers always keep their own unit.</summary>
+public enum UnitSystem
+{
+    /// <summary>Millimetres, kilograms, kilopascals, kilometres per hour, degrees Celsius.</summary>
+    Metric,
+
+    /// <summary>Inches, pounds, pounds per square inch, miles per hour, degrees Fahrenheit.</summary>
+    Us,
 }

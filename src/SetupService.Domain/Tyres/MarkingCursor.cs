@@ -2,7 +2,7 @@ using SetupService.Domain.Answers;
 
 namespace SetupService.Domain.Tyres;
 
-/// <summary>A place in a marking's text, moving on as parts are read. Letters are told without case, digits are ASCII only.</summary>
+/// <summary>A place in a marking's text, moving on as parts are read. Letters match in either case, digits are ASCII only.</summary>
 internal ref struct MarkingCursor(ReadOnlySpan<char> text)
 {
     private readonly ReadOnlySpan<char> _typed = text;
@@ -106,10 +106,10 @@ internal ref struct MarkingCursor(ReadOnlySpan<char> text)
         return new ParseFault(part, start, message);
     }
 
-    /// <summary>A fault about a number that was read but cannot stand.</summary>
+    /// <summary>A fault about a number that was read but is not valid.</summary>
     public readonly ParseFault Refused(TyreMarkingNumber number, string reason) => Refused(number.Start, number.End, reason);
 
-    /// <summary>A fault about a piece that was read but cannot stand.</summary>
+    /// <summary>A fault about a piece that was read but is not valid.</summary>
     public readonly ParseFault Refused(int start, int end, string reason)
     {
         var part = _typed[start..end].ToString();

@@ -19,3 +19,41 @@ public sealed record Tyre(TyreMarking Marking)
     /// <summary>Side force per degree of slip angle at the working load, in N/deg.</summary>
     public double? CorneringStiffnessNPerDeg { get; init; }
 }
+
+/// <summary>How the cords of a tyre's carcass lie.</summary>
+public enum TyreConstruction
+{
+    /// <summary>Cords square to the rim; marked R, ZR, RF or ZRF.</summary>
+    Radial,
+
+    /// <summary>Cords crossing at an angle (also called bias or cross-ply); marked D or with a dash.</summary>
+    Diagonal,
+
+    /// <summary>Crossing cords under a belt; marked B.</summary>
+    BiasBelted,
+}
+
+/// <summary>Which load version of its size a tyre is; it fixes the pressure its load index belongs to.</summary>
+public enum LoadVersion
+{
+    /// <summary>Standard load: no mark, or SL.</summary>
+    StandardLoad,
+
+    /// <summary>Extra load: XL, RF or REINFORCED.</summary>
+    ExtraLoad,
+
+    /// <summary>Light load: LL.</summary>
+    LightLoad,
+
+    /// <summary>High load, above extra load: HL.</summary>
+    HighLoad,
+
+    /// <summary>Light commercial: C after the rim diameter.</summary>
+    Commercial,
+
+    /// <summary>Commercial for motor caravans: CP.</summary>
+    CommercialCamper,
+
+    /// <summary>Light truck in the American family: LT before or after the size.</summary>
+    LightTruck,
+}

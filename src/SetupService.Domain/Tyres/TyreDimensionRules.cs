@@ -1,7 +1,7 @@
 namespace SetupService.Domain.Tyres;
 
 /// <summary>
-/// Works out a tyre's design dimensions from its marking: D = d + 2H and S = S1 + 0.4 (A − A1), with d and H each rounded to
+/// Computes a tyre's design dimensions from its marking: D = d + 2H and S = S1 + 0.4 (A − A1), with d and H each rounded to
 /// whole mm first. The formulas are a UN tyre regulation's, quoted by others; the choice of measuring rim and of theoretical
 /// rim is from memory and stands in <see cref="MeasuringRimWidthIn"/> and <see cref="TheoreticalRimFactor"/>.
 /// </summary>

@@ -2,7 +2,7 @@ namespace SetupService.Domain.Tyres;
 
 /// <summary>
 /// The design dimensions of a tyre on its measuring rim, in mm, and the limits they grow to. Made by <see cref="TyreDimensionRules"/>;
-/// the default instance has all dimensions zero and stands for no tyre.
+/// the default instance has all dimensions zero and is no tyre.
 /// Sources: overall diameter d + 2H and width S1 + 0.4 (A − A1) from a clause of a UN tyre regulation as quoted by others;
 /// the in-service limits from memory (UN Regulation No. 30, 6.1.4 and 6.1.5).
 /// </summary>

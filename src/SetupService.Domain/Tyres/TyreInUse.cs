@@ -1,6 +1,6 @@
 namespace SetupService.Domain.Tyres;
 
-/// <summary>A tyre on a given rim, at a given pressure, speed or load. What was not asked for, or cannot be told, is null.</summary>
+/// <summary>A tyre on a given rim, at a given pressure, speed or load. What was not asked for, or cannot be known, is null.</summary>
 public sealed record TyreInUse
 {
     private const double StandardGravity = 9.80665;
@@ -30,7 +30,7 @@ public sealed record TyreInUse
     public double? RollingCircumferenceAtSpeedMm { get; private init; }
 
     /// <summary>
-    /// Works out what follows. Without a top speed the symbol's own stands for it: there the tyre carries least.
+    /// Computes what follows. Without a top speed the symbol's own is used: there the tyre carries least.
     /// </summary>
     public static TyreInUse Compute(
         TyreMarking marking, double? rimWidthIn, double? pressureKpa, double? topSpeedKmh, double? loadKg, double? verticalRateNPerMm)

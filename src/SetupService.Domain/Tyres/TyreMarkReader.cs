@@ -22,7 +22,7 @@ internal static class TyreMarkReader
         ("C", LoadVersion.Commercial),
     ];
 
-    /// <summary>Whether the mark for severe snow stands here; it begins with a digit and is no load index.</summary>
+    /// <summary>True when the mark for severe snow stands here; it begins with a digit and is no load index.</summary>
     public static bool TryReadMountain(ref MarkingCursor cursor, TyreMarkingParts parts)
     {
         var isThere = cursor.TryTakeWord("3PMSF");

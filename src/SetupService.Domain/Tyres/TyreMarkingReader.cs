@@ -78,3 +78,55 @@ public static class TyreMarkingReader
         return null;
     }
 }
+
+/// <summary>What has been read of a marking so far; the reader fills it part by part.</summary>
+internal sealed class TyreMarkingParts
+{
+    /// <summary>Section width in mm where the size is metric, in inches where an outer diameter is marked.</summary>
+    public double SectionWidth { get; set; }
+
+    /// <summary>Outer diameter in inches, only on high-flotation sizes.</summary>
+    public double? OverallDiameterIn { get; set; }
+
+    /// <summary>Aspect ratio as marked, in percent.</summary>
+    public double? MarkedAspectPct { get; set; }
+
+    public TyreConstruction Construction { get; set; }
+
+    public double RimDiameterIn { get; set; }
+
+    public bool IsZr { get; set; }
+
+    public bool IsPMetric { get; set; }
+
+    public LoadVersion? LoadVersion { get; set; }
+
+    public int? LoadIndex { get; set; }
+
+    public int? LoadIndexDual { get; set; }
+
+    public SpeedSymbol? SpeedSymbol { get; set; }
+
+    public bool IsSpeedOpenEnded { get; set; }
+
+    public bool IsRunFlat { get; set; }
+
+    public bool HasMudAndSnowMark { get; set; }
+
+    public bool HasMountainMark { get; set; }
+
+    public List<string> UnreadMarks { get; } = [];
+}
+
+/// <summary>A number found in a marking.</summary>
+/// <param name="Value">Its value.</param>
+/// <param name="Start">Index of its first digit in the text.</param>
+/// <param name="End">Index after its last digit.</param>
+internal readonly record struct TyreMarkingNumber(double Value, int Start, int End)
+{
+    public bool IsWhole => Value == Math.Floor(Value);
+
+    public bool IsWholeOrHalf => Value * 2 == Math.Floor(Value * 2);
+
+    public bool IsWithin(double minimum, double maximum) => Value >= minimum && Value <= maximum;
+}

@@ -13,7 +13,7 @@ public sealed record BoltCircle(int HoleCount, double DiameterMm)
     /// </summary>
     public const double MatchToleranceMm = 0.35;
 
-    /// <summary>Whether this and another are the same circle: equal counts, diameters within <see cref="MatchToleranceMm"/>.</summary>
+    /// <summary>True when this and another are the same circle: equal counts, diameters within <see cref="MatchToleranceMm"/>.</summary>
     public bool Matches(BoltCircle other)
     {
         ArgumentNullException.ThrowIfNull(other);

@@ -76,3 +76,8 @@ public static partial class FastenerThreadReader
     [GeneratedRegex(@"\G(?<diameter>(?<over>[0-9]{1,2})/(?<under>[1-9][0-9]?))\s*(?:""|″|(?i:in))?\s*[-–xX×]\s*(?<pitch>[1-9][0-9]?)(?:\s*(?i:UNF|UNC))?(?![\p{L}0-9.,/])", RegexOptions.CultureInvariant)]
     private static partial Regex InchThread();
 }
+
+/// <summary>The thread of a wheel bolt or stud.</summary>
+/// <param name="DiameterMm">Nominal diameter in mm; a half-inch thread has 12.7.</param>
+/// <param name="PitchMm">Distance from thread to thread in mm; 20 threads an inch are 1.27.</param>
+public sealed record FastenerThread(double DiameterMm, double PitchMm);

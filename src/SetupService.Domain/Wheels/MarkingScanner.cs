@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text.RegularExpressions;
 using SetupService.Domain.Answers;
 
@@ -48,7 +49,7 @@ internal sealed class MarkingScanner(string text)
         return Fault(_typed[start..end], start, expected);
     }
 
-    /// <summary>A fault about a piece that was read but cannot stand.</summary>
+    /// <summary>A fault about a piece that was read but is not valid.</summary>
     public static ParseFault Refused(Capture piece, string reason) =>
         new(piece.Value, piece.Index, $"“{piece.Value}” {reason}.");
 
@@ -56,4 +57,48 @@ internal sealed class MarkingScanner(string text)
         part,
         start,
         part.Length == 0 ? $"The text ends where {expected} was expected." : $"“{part}” is not {expected}.");
+}
+
+/// <summary>Values of the numbers found in wheel texts; the expressions that found them have checked their form.</summary>
+internal static class WheelMarkingNumber
+{
+    /// <summary>A number with a decimal point or comma.</summary>
+    public static double Decimal(string digits) =>
+        double.Parse(digits.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture);
+
+    /// <summary>The fraction written behind whole inches; 0 where there is none.</summary>
+    public static double Fraction(string fraction) => fraction switch
+    {
+        "1/4" or "¼" => 0.25,
+        "1/2" or "½" => 0.5,
+        "3/4" or "¾" => 0.75,
+        _ => 0,
+    };
+
+    /// <summary>A range in words, limits included.</summary>
+    public static string Range(string what, double minimum, double maximum, string unit) =>
+        string.Create(CultureInfo.InvariantCulture, $"{what} from {minimum:0.##} to {maximum:0.##} {unit}");
+}
+
+/// <summary>Refuses a text that is too long before any of it is read.</summary>
+internal static class TextLength
+{
+    private const int ShownExcess = 20;
+
+    /// <summary>The fault of a text longer than the maximum, not counting spaces at either end; null where it is not.</summary>
+    public static ParseFault? Check(string text, int maximumLength)
+    {
+        var trimmed = text.AsSpan().Trim();
+        if (trimmed.Length <= maximumLength)
+        {
+            return null;
+        }
+
+        // The excess is named by its beginning; it may be very long.
+        var excess = trimmed[maximumLength..];
+        return new ParseFault(
+            excess[..Math.Min(ShownExcess, excess.Length)].ToString(),
+            text.Length - text.AsSpan().TrimStart().Length + maximumLength,
+            string.Create(CultureInfo.InvariantCulture, $"The text is {trimmed.Length} characters long; at most {maximumLength} are read."));
+    }
 }

@@ -24,7 +24,7 @@ public sealed record Wheel
     /// <summary>Diameter in mm of the spacer's own spigot, on which the wheel sits.</summary>
     public double? SpacerPilotDiameterMm { get; init; }
 
-    /// <summary>Whether the wheel is fastened to the spacer, and the spacer to the hub by fasteners of its own; null where nobody said.</summary>
+    /// <summary>True when the wheel is fastened to the spacer, and the spacer to the hub by fasteners of its own; null where not stated.</summary>
     public bool? SpacerHasOwnFasteners { get; init; }
 
     /// <summary>Mass of the wheel alone, in kg.</summary>
@@ -48,7 +48,7 @@ public sealed record Wheel
     /// <summary>The inside of the wheel, stations from its mounting face; empty where not known.</summary>
     public IReadOnlyList<ProfilePoint> InnerProfile { get; init; } = [];
 
-    /// <summary>Whether the inside lies within the rim: no radius beyond the bead seat's own.</summary>
+    /// <summary>True when the inside lies within the rim: no radius beyond the bead seat's own.</summary>
     public static bool IsInside(double rimDiameterIn, double radiusMm) => radiusMm <= rimDiameterIn * 25.4 / 2;
 
     /// <summary>Rim width in mm between the flanges.</summary>
@@ -67,8 +67,33 @@ public sealed record Wheel
     public double FrontspacingMm => RimWidth.FrontspacingMm(OverFlangesMm, OffsetMm);
 
     /// <summary>
-    /// Where the rim's centre plane stands from the hub's face in mm, positive outboard: spacer less offset. Offset 45 without
+    /// Distance of the rim's centre plane from the hub's face in mm, positive outboard: spacer less offset. Offset 45 without
     /// a spacer gives −45.
     /// </summary>
     public double CentrePlaneMm => SpacerMm - OffsetMm;
+}
+
+/// <summary>One point of a profile turned about the spin axis, such as the inside of a wheel or the outside of a caliper.</summary>
+/// <param name="StationMm">
+/// Distance along the spin axis in mm from the face the profile is measured from (the wheel's mounting face, the hub's face);
+/// positive outboard.
+/// </param>
+/// <param name="RadiusMm">Distance from the spin axis in mm.</param>
+public readonly record struct ProfilePoint(double StationMm, double RadiusMm);
+
+/// <summary>
+/// Widths and spacings that follow from rim width and offset, in mm. A rim's width is the distance between the inner faces of
+/// its flanges, so the wheel from edge to edge is wider by two flanges.
+/// </summary>
+internal static class RimWidth
+{
+    private const double MmPerInch = 25.4;
+
+    public static double Mm(double rimWidthIn) => rimWidthIn * MmPerInch;
+
+    public static double OverFlangesMm(double rimWidthIn, RimFlange flange) => Mm(rimWidthIn) + (2 * flange.MinimumWidthMm);
+
+    public static double BackspacingMm(double overFlangesMm, double offsetMm) => (overFlangesMm / 2) + offsetMm;
+
+    public static double FrontspacingMm(double overFlangesMm, double offsetMm) => (overFlangesMm / 2) - offsetMm;
 }

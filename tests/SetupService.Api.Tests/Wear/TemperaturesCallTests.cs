@@ -96,7 +96,7 @@ public sealed class TemperaturesCallTests(ServiceFixture fixture) : IClassFixtur
         Assert.Contains("/tyres/0/treadneeds /readings/0/temperatureC", unknown.Keys);
         Assert.Contains("/tyres/0/pressureneeds /readings/0/pressureKpa", unknown.Keys);
         Assert.Empty(answer.GetProperty("comparisons").EnumerateArray());
-        Assert.Equal("Nothing stands out of what was read.", answer.GetProperty("summary")[0].GetString());
+        Assert.Equal("All readings are as usual.", answer.GetProperty("summary")[0].GetString());
         Assert.Contains(answer.GetProperty("cautions").EnumerateArray(), one => one.GetProperty("code").GetString() == "hotParts");
     }
 

@@ -1,10 +1,8 @@
-using SetupService.Api.Handling.Cornering;
 using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.CamberTarget;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
-using SetupService.Domain.Handling.Inputs;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Handling.CamberTarget;
@@ -142,7 +140,7 @@ internal static class CamberTargetAnswers
         foreach (var one in reading.Assumed) yield return Scalar(one, result);
         foreach (var one in CorneringAssumptions.Build(reading, result.PeakScale, result.PeakScale, request.HeldLateralG)) yield return AssumptionResponse.Of(one);
         if (request.TargetInclinationDeg is null)
-            yield return Part("/targetInclinationDeg", 0, null, "from memory: a loaded radial usually likes 0 to −3° to the road", "The tread is to stand flat; what this tyre likes best nobody said.");
+            yield return Part("/targetInclinationDeg", 0, null, "from memory: a loaded radial usually likes 0 to −3° to the road", "The tread is to be flat on the road; the angle this tyre works best at is not given.");
         if (corners.IsTurnAssumed)
             yield return Part("/turn", null, "left", CommonPractice, "Corners that do not say their direction are taken as left ones; it matters only where the car differs from side to side.");
         if (request.LateralG is null && Math.Abs(corners.ShareSum - 100) > 0.5)

@@ -6,9 +6,7 @@ using SetupService.Api.Vehicles;
 using SetupService.Domain.Handling.CamberTarget;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
-using SetupService.Domain.Handling.Inputs;
 using SetupService.Domain.Numerics;
-using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Handling.CamberTarget;
 

@@ -14,6 +14,6 @@ public sealed record BalancePart
     public required double? UndersteerDegPerG { get; init; }
 
     /// <summary>Both in words, and whose tyres they are of.</summary>
-    [Sample("The front axle takes 54 % of the load that crosses the car. …")]
+    [Sample("The car pushes wide (understeer): each 0.1 g more needs about 0.06° more steer at this radius. …")]
     public required string Text { get; init; }
 }

@@ -10,7 +10,7 @@ public sealed record UnreachableTurnPart
     public required double LateralG { get; init; }
 
     /// <summary>Why.</summary>
-    [Sample("at 1.4 g nothing is left on the inner wheels: the car would roll over; it stands up to 1.32 g.")]
+    [Sample("at 1.4 g the inner wheels carry nothing and the car would roll over; up to 1.32 g it stays upright.")]
     public required string Reason { get; init; }
 
     /// <summary>Up to which lateral acceleration there is an equilibrium.</summary>

@@ -1,7 +1,6 @@
 using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cars;
-using SetupService.Domain.Handling.Inputs;
 using SetupService.Domain.Handling.Ride;
 using SetupService.Domain.Vehicles;
 
@@ -24,7 +23,7 @@ internal static class RideAssumptions
         if (before is not null && (car.HeightMm.Front is null || car.HeightMm.Rear is null))
         {
             list.Add(AssumptionResponse.Of(new Assumption("/change", 0, null, "common practice, no source",
-                "How high the car stands on its changed springs is not told by their lengths; it is taken to stand as before, as a person sets adjustable seats to.")));
+                "The springs' lengths do not give the ride height after the change; it is taken as unchanged, as with adjustable seats.")));
         }
 
         foreach (var at in (ReadOnlySpan<CarAxle>)[CarAxle.Front, CarAxle.Rear])

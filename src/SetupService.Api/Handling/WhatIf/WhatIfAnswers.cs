@@ -74,7 +74,7 @@ internal static class WhatIfAnswers
         else
         {
             if (figures.FrontLoadTransferPct is null) Add("frontLoadTransferPct", "no load crosses without lateral acceleration");
-            if (figures.UndersteerDegPerG is null) Add("understeerDegPerG", "the car does not stand a little to both sides of this turn");
+            if (figures.UndersteerDegPerG is null) Add("understeerDegPerG", "there is no equilibrium just beside this turn");
             if (figures.FrontBumpLeftMm is null) Add("frontBumpLeftMm", "needs bumpTravelMm of the front axle");
             if (figures.RearBumpLeftMm is null) Add("rearBumpLeftMm", "needs bumpTravelMm of the rear axle");
         }

@@ -11,6 +11,6 @@ public sealed record ContradictionPart
     public required WheelPosition? Position { get; init; }
 
     /// <summary>What contradicts what.</summary>
-    [Sample("Edges sharp towards the car's centre tell of toe-in, but the wheel is stated to toe out by 0.20°.")]
+    [Sample("Edges sharp towards the car's centre point to toe-in, but the stated toe is 0.20° out.")]
     public required string Text { get; init; }
 }

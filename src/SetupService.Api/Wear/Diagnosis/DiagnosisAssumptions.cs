@@ -20,10 +20,10 @@ internal static class DiagnosisAssumptions
         var use = car.Request.Use;
         var share = TrackShare.Compute(car.Study.Case.Use);
         if (use?.RoadKm is null || use.TrackLaps is null)
-            list.Add(Part("/use", share.Value, null, Judgement, "Value is the share of wear taken to come of the track: kilometres of road or laps are not told, and causes of the track weigh by it."));
+            list.Add(Part("/use", share.Value, null, Judgement, "Value is the share of wear taken to come from the track, because road kilometres or laps are not given; track causes are weighted by it."));
         else if (use.TrackLaps > 0)
             list.Add(Part("/use", share.Value, null, Judgement, FormattableString.Invariant($"Value is the share of wear that comes of the track, a kilometre of it taken to wear {TrackShare.TrackByRoad:0} times as fast as one of road.")));
-        if (use is { TrackLaps: > 0, LapKm: null }) list.Add(Part("/use/lapKm", TrackShare.UsualLapKm, null, Judgement, "The length of a lap is not told."));
+        if (use is { TrackLaps: > 0, LapKm: null }) list.Add(Part("/use/lapKm", TrackShare.UsualLapKm, null, Judgement, "The length of a lap is not given."));
         OfTyres(list, car);
         if (car.Request.ReadOn is null && car.Request.Tyres.Any(tyre => tyre.MadeWeek is not null))
             list.Add(Part("/readOn", null, car.Today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), "the service's clock", "Ages are counted to today."));
@@ -38,7 +38,7 @@ internal static class DiagnosisAssumptions
             var (tyre, place) = (car.Request.Tyres[i], FormattableString.Invariant($"/tyres/{i}"));
             var hasDepths = tyre.DepthMm is not null || tyre.Zones is not null;
             if (hasDepths && tyre.NewDepthMm is null)
-                list.Add(Part(place + "/newDepthMm", TreadFigures.UsualNewDepthMm.Value, null, CommonPractice, "Only the scale of wear hangs on it; it is counted as known to 0.6 mm."));
+                list.Add(Part(place + "/newDepthMm", TreadFigures.UsualNewDepthMm.Value, null, CommonPractice, "It only sets the scale of wear; its uncertainty is taken as 0.6 mm."));
             if (hasDepths && tyre.GaugeErrorMm is null)
                 list.Add(Part(place + "/gaugeErrorMm", TreadDepths.UsualGaugeErrorMm, null, Judgement, "A hand gauge in ordinary use; a laboratory's reading is good to 0.044 mm (Tire Sci. Technol. 4(2))."));
             if (tyre.DepthMm is not null)
@@ -46,7 +46,7 @@ internal static class DiagnosisAssumptions
             if (tyre is { TemperatureC: not null, TemperatureBy: null })
                 list.Add(Part(place + "/temperatureBy", null, "infrared", Judgement, "The less exact thermometer is taken."));
             if (tyre is { TemperatureC: not null, SecondsAfterLap: null })
-                list.Add(Part(place + "/secondsAfterLap", 60, null, Judgement, "How long the tread had cooled is not told; it only widens the reading's error."));
+                list.Add(Part(place + "/secondsAfterLap", 60, null, Judgement, "The cooling time is not given; it only widens the reading's error."));
         }
     }
 

@@ -14,7 +14,7 @@ internal static class DiagnosisGaps
     public static UnknownResponse[] Of(DiagnosedCar car)
     {
         var list = new List<UnknownResponse>();
-        if (!car.Study.Diagnosis.IsAnythingRead) list.Add(Gap("causes", "nothing was read that tells of wear: the probabilities are how often each cause is there on cars whose owners ask, and no more"));
+        if (!car.Study.Diagnosis.IsAnythingRead) list.Add(Gap("causes", "nothing was read that shows wear: the probabilities are only how often each cause occurs on cars whose owners ask"));
         if (car.NoModel is { } why) list.Add(Gap(Model, why));
         foreach (var axle in (CarAxle[])[CarAxle.Front, CarAxle.Rear])
         {
@@ -28,7 +28,7 @@ internal static class DiagnosisGaps
             var place = FormattableString.Invariant($"tread[{i}]");
             var isUnread = TreadFigures.Compute(car.Study.Case.Tyres[i]) is null;
             if (tyre is { DepthMm: null, Zones: null }) list.Add(Gap(place + ".depthMm, leastDepthMm, wornMm, outerLessInnerPct, centreLessShouldersPct", "needs depths across the tread"));
-            else if (isUnread) list.Add(Gap(place + ".depthMm, wornMm, outerLessInnerPct, centreLessShouldersPct", "the zones stand too close together to tell a profile"));
+            else if (isUnread) list.Add(Gap(place + ".depthMm, wornMm, outerLessInnerPct, centreLessShouldersPct", "the zones are too close together for a profile"));
             if (tyre.AroundMm is null) list.Add(Gap(place + ".roundTyreMm", "needs aroundMm: depths at further places round the tyre"));
             if (tyre.MadeWeek is null) list.Add(Gap(place + ".ageYears", "needs madeWeek"));
             if (car.Car is null || isUnread) list.Add(Gap(place + ".predictedDepthMm", "needs the wear model, and depths across the tread"));
@@ -37,7 +37,7 @@ internal static class DiagnosisGaps
         if (car.Car is not null)
         {
             list.Add(Gap(Model, "what it cannot know: wear rates are of the roads, tracks, season and driver the tyres saw; the same tyre wears up to a third faster or slower weeks apart (Tire Sci. Technol. 13(1))"));
-            list.Add(Gap(Model, "what it cannot tell apart: an axle's outer wear tells camber and hardness of cornering together; the cornering model is believed as far as its spread, 0.7°, says"));
+            list.Add(Gap(Model, "outer wear shows camber and hard cornering together, so the model cannot separate them; the cornering model is trusted to 0.7°"));
         }
 
         return [.. list];

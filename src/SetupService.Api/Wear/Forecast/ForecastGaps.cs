@@ -48,14 +48,14 @@ internal static class ForecastGaps
     }
 
     private static string Why(WearClock clock, string what) => clock == WearClock.InProportion
-        ? "kilometres and laps always moved in the same proportion, so what each wears is not told apart; sameMix tells the two together"
+        ? "kilometres and laps always rose in the same proportion, so their wear cannot be separated; sameMix gives both together"
         : $"{what} do not move between the readings";
 
     private static string Swapping(TreadForecast forecast) => forecast.Fit is null
         ? ForecastWords.NoForecast(forecast)
         : forecast.OtherFit is null
             ? FormattableString.Invariant($"the other tyre needs {TreadForecast.FewestReadings} readings at different distances, too")
-            : $"of one of the tyres {ForecastWords.NoChange[..^1]}, or the clocks of the other do not tell what this one's use wears";
+            : $"of one of the tyres {ForecastWords.NoChange[..^1]}, or the other's clocks do not show the wear of this one's use";
 
     private static void Cost(List<UnknownResponse> list, ForecastRequest request, TreadForecast forecast)
     {

@@ -12,7 +12,7 @@ public sealed record ForecastZonePart
     public required ForecastStatus Status { get; init; }
 
     /// <summary>Why there is no forecast; null where there is one.</summary>
-    [Sample("A forecast takes 4 readings at different distances, and there are 3.")]
+    [Sample("A forecast needs 4 readings at different distances; there are 3.")]
     public required string? Reason { get; init; }
 
     /// <summary>Wear from the first reading to the last, as read.</summary>

@@ -9,7 +9,7 @@ namespace SetupService.Api.Wear.Temperatures;
 /// <summary>Puts down what temperatures and pressures say, with all it rests on.</summary>
 internal static class TemperaturesAnswers
 {
-    private const string NothingStandsOut = "Nothing stands out of what was read.";
+    private const string NothingStandsOut = "All readings are as usual.";
 
     /// <summary>The answer.</summary>
     public static TemperaturesAnswer Of(HeatReadings readings, UnitSystem units)

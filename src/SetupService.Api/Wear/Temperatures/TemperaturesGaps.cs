@@ -69,7 +69,7 @@ internal static class TemperaturesGaps
         Add(tyre.ColdNext is { NeededKpa: null }, "/coldNext/neededKpa", OutsideTold);
         Add(tyre.UntouchedColdKpa is null, "/untouchedColdKpa", OutsideTold, cold, hot, coldC, nextC);
         Add(tyre.UntouchedHotKpa is null, "/untouchedHotKpa", OutsideTold, cold, hot, coldC, nextC);
-        Add(tyre.HotNow is null, "/hotNow", "what is left cold, or the hot pressure, would be outside what is told", cold, hot, aimHot);
+        Add(tyre.HotNow is null, "/hotNow", "the cold or the hot pressure would be outside the plausible range", cold, hot, aimHot);
         Add(tyre.HotOnColdAimKpa is null, "/hotOnColdAimKpa", null, cold, hot, (input + "/aimCold", tyre.Reading.AimColdKpa));
 
         void Add(bool isMissing, string member, string? otherwise, params ReadOnlySpan<(string Input, double? Value)> inputs)
@@ -100,7 +100,7 @@ internal static class TemperaturesGaps
         }
     }
 
-    private static string TooLate() => FormattableString.Invariant($"it was read more than {TreadReading.TooLateAfterS} s after the lap, too late to tell what it was like");
+    private static string TooLate() => FormattableString.Invariant($"it was read more than {TreadReading.TooLateAfterS} s after the lap, too late to show what it was");
 
     private static UnknownResponse Gap(string output, string reason) => new() { Output = output, Reason = reason };
 }

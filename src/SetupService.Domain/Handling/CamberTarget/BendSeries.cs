@@ -5,7 +5,7 @@ using SetupService.Domain.Numerics;
 namespace SetupService.Domain.Handling.CamberTarget;
 
 /// <summary>
-/// The outer wheel of an axle in every corner of a demand, for cars that are like each other: each is solved from where the last stood in the same
+/// The outer wheel of an axle in every corner of a demand, for similar cars: each is solved from the last one's solution in the same
 /// corner. Not safe for several threads.
 /// </summary>
 internal sealed class BendSeries
@@ -34,7 +34,7 @@ internal sealed class BendSeries
     /// <summary>How far the tyres' peak was scaled in the last series.</summary>
     public double PeakScale { get; private set; }
 
-    /// <summary>The wheel in every corner with a car's own camber; null where a corner has no equilibrium. Later series start from where this one stands.</summary>
+    /// <summary>The wheel in every corner with a car's own camber; null where a corner has no equilibrium. Later series start from this one's solutions.</summary>
     public BendWork[]? Works(HandlingCar car)
     {
         ForgetSolvers();
@@ -110,4 +110,28 @@ internal sealed class BendSeries
         if (_stands[index] is { } stand) solver?.StartFrom(stand);
         return solver;
     }
+}
+
+/// <summary>What the outer wheel does in one kind of corner.</summary>
+/// <param name="Corner">The corner.</param>
+/// <param name="InclinationAngleDeg">Inclination to the road, degrees.</param>
+/// <param name="LoadN">Load, N.</param>
+/// <param name="SlipDeg">Slip angle, degrees.</param>
+/// <param name="Work">Share of the whole work, load times slip times time, 0 to 1.</param>
+public readonly record struct BendWork(BendShare Corner, double InclinationAngleDeg, double LoadN, double SlipDeg, double Work)
+{
+    /// <summary>The direction of turn.</summary>
+    public TurnDirection Turn => Corner.Demand.Turn;
+}
+
+/// <summary>
+/// Slope of the mean inclination by static camber, to either side of the solution: at zero inclination the example tyre's stiffness has a kink, so the two
+/// need not be alike.
+/// </summary>
+/// <param name="Below">Degrees of mean inclination per degree of camber towards more negative.</param>
+/// <param name="Above">The same towards less negative.</param>
+internal readonly record struct CamberSlopes(double Below, double Above)
+{
+    /// <summary>The change of camber, degrees, that cancels a change of the mean, degrees; the slope is that of the side the mean moved to.</summary>
+    public double TakingBack(double meanDeg) => -meanDeg / (meanDeg > 0 ? Above : Below);
 }

@@ -1,8 +1,9 @@
+using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.CamberTarget;
 
-/// <summary>What the outer wheel of an axle is asked for.</summary>
+/// <summary>The bends and the inclination wanted of an axle's outer wheel.</summary>
 public sealed record CamberDemand
 {
     /// <summary>Which axle.</summary>
@@ -25,4 +26,17 @@ public sealed record CamberDemand
 
     /// <summary>The tightest of the corners that have a share and lateral acceleration.</summary>
     public BendShare Tightest => Corners.Where(corner => corner.Share > 0 && corner.Demand.LateralG > 0).MinBy(corner => corner.Demand.RadiusM);
+}
+
+/// <summary>One kind of corner of a demand, with how much of it there is.</summary>
+/// <param name="Demand">The turn.</param>
+/// <param name="Share">How much time is spent in it beside the others; any scale, not negative.</param>
+/// <param name="IsAtSpeed">True when its speed is what is known, so that its radius goes with the lateral acceleration.</param>
+public readonly record struct BendShare(CorneringDemand Demand, double Share, bool IsAtSpeed = false)
+{
+    /// <summary>The same corner with this many times the lateral acceleration; its speed or its radius stays, whichever is known.</summary>
+    public BendShare Harder(double times) => this with
+    {
+        Demand = Demand with { LateralG = times * Demand.LateralG, RadiusM = IsAtSpeed ? Demand.RadiusM / times : Demand.RadiusM },
+    };
 }

@@ -15,12 +15,12 @@ public static class CamberTargetCautions
         if (camberDeg < -MuchDeg)
         {
             list.Add(new("muchCamber", FormattableString.Invariant(
-                $"{Math.Abs(camberDeg):0.0}° is more than road cars are set to. On the road it wears the inner shoulder through before the rest of the tread shows it, lengthens braking and makes the car follow ruts; a stiffer body in roll, more caster or a track-only setting may serve better.")));
+                $"{Math.Abs(camberDeg):0.0}° of negative camber is more than road cars are set to. On the road it wears out the inner shoulder unseen, lengthens braking and makes the car follow ruts; more roll stiffness, more caster or a track-only setting may serve better.")));
         }
 
-        list.Add(new("innerShoulder", "With more negative camber look at the inner shoulder of the tread often, on a lift: worn to the cords there a tyre can burst while its outside looks good. What depth is legal is for local law."));
-        list.Add(new("alignAfterwards", "Changing camber changes toe. Have the alignment measured and set after it, and the suspension's fasteners tightened to the vehicle maker's torque at ride height; drive carefully until that is done."));
-        list.Add(new("localLaw", "Whether a changed suspension or setting is allowed on the road is decided by local law and by whoever is licensed to approve changes; this answer is not an approval."));
+        list.Add(new("innerShoulder", "Inspect the inner shoulder often, on a lift, with more negative camber: worn to the cords there a tyre can burst while its outside looks good. Local law decides what depth is legal."));
+        list.Add(new("alignAfterwards", "Have the alignment measured and set after a change of camber, which changes toe, and the suspension's fasteners tightened to the vehicle maker's torque at ride height. Drive carefully until that is done."));
+        list.Add(new("localLaw", "Local law, and whoever is licensed to approve changes, decide whether a changed suspension or setting is allowed on the road; this answer is not an approval."));
         return list;
     }
 }

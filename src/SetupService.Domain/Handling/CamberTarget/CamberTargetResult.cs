@@ -1,11 +1,13 @@
 using SetupService.Domain.Answers;
+using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Handling.Cornering;
 
 namespace SetupService.Domain.Handling.CamberTarget;
 
-/// <summary>The static camber that stands the tread as wanted, and what it rests on.</summary>
+/// <summary>The static camber that gives the wanted inclination, and what it depends on.</summary>
 public sealed record CamberTargetResult
 {
-    /// <summary>Static camber of both wheels, degrees, with what the inputs leave open.</summary>
+    /// <summary>Static camber of both wheels, degrees, with what the inputs leave uncertain.</summary>
     public required Estimate StaticCamberDeg { get; init; }
 
     /// <summary>Static camber by right turns alone, which load the left wheel, degrees; null where there are none.</summary>
@@ -26,7 +28,7 @@ public sealed record CamberTargetResult
     /// <summary>Every corner with the camber wanted, the hardest first.</summary>
     public required IReadOnlyList<BendWork> Corners { get; init; }
 
-    /// <summary>How the camber wanted moves with each input that moves it, the most telling first.</summary>
+    /// <summary>How the camber wanted moves with each input that moves it, the largest effect first.</summary>
     public required IReadOnlyList<CamberSensitivity> Sensitivities { get; init; }
 
     /// <summary>Degrees of static camber that one more degree of caster saves, over all corners; null on an axle that does not steer.</summary>
@@ -38,6 +40,31 @@ public sealed record CamberTargetResult
     /// <summary>The camber wanted with other casters; empty on an axle that does not steer.</summary>
     public required IReadOnlyList<CamberForCaster> WithCaster { get; init; }
 
-    /// <summary>By what the tyres' peak is scaled; 1 = not.</summary>
+    /// <summary>Factor on the tyres' peak side force; 1 = unchanged.</summary>
     public required double PeakScale { get; init; }
 }
+
+/// <summary>The static camber wanted with another caster.</summary>
+/// <param name="CasterDeg">Caster, degrees.</param>
+/// <param name="StaticCamberDeg">Static camber, degrees; null where a corner has no equilibrium.</param>
+public readonly record struct CamberForCaster(double CasterDeg, double? StaticCamberDeg);
+
+/// <summary>How the static camber wanted moves with one input.</summary>
+/// <param name="Place">The input: a JSON Pointer into the request.</param>
+/// <param name="Unit">Its unit, as a member's name ends in it.</param>
+/// <param name="Value">Its value.</param>
+/// <param name="DegPerUnit">Change of the camber wanted per unit of it, degrees.</param>
+/// <param name="StandardError">How closely the input is known, in its unit.</param>
+public sealed record CamberSensitivity(string Place, string Unit, double Value, double DegPerUnit, double StandardError)
+{
+    /// <summary>What that leaves uncertain of the camber wanted, degrees, one standard error.</summary>
+    public double LeavesOpenDeg => Math.Abs(DegPerUnit) * StandardError;
+
+    internal static CamberSensitivity Create(HandlingInput input, double value, double degPerUnit, double standardError) =>
+        new("/vehicle" + input.Place, input.Unit, value, degPerUnit, standardError);
+}
+
+/// <summary>Why no static camber is found.</summary>
+/// <param name="Reason">Why; null where the search for the camber itself came to no end within ±<see cref="CamberTargetSearch.LargestDeg"/>.</param>
+/// <param name="Corner">The corner that has no equilibrium.</param>
+public readonly record struct CamberTargetFailure(CorneringFailure? Reason, CorneringDemand Corner);

@@ -1,6 +1,5 @@
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
-using SetupService.Domain.Handling.Inputs;
 using SetupService.Domain.Numerics;
 using SetupService.Domain.Suspension;
 using SetupService.Domain.Vehicles;
@@ -13,7 +12,7 @@ namespace SetupService.Domain.Handling.CamberTarget;
 /// </summary>
 public sealed class CamberTargetSearch
 {
-    /// <summary>The furthest static camber looked for, degrees.</summary>
+    /// <summary>Largest static camber searched, degrees, either sign.</summary>
     public const double LargestDeg = 15;
 
     private const double AgreedDeg = 1e-9;
@@ -21,7 +20,7 @@ public sealed class CamberTargetSearch
     private const double RelativeStep = 1e-3;
     private const double SlopeStepDeg = 0.02;
 
-    // Nearer cambers tell the search's own rounding, not slopes.
+    // Differences of camber below this, degrees, are rounding and give no slope.
     private const double LeastLearntDeg = 1e-4;
 
     private readonly ResolvedHandlingCar _reading;
@@ -35,14 +34,14 @@ public sealed class CamberTargetSearch
         _series = new BendSeries(demand, budget);
     }
 
-    /// <summary>Only the camber, degrees, of both wheels; null with the failure where there is none.</summary>
+    /// <summary>Solves only the camber of both wheels, degrees; null with the failure where there is none.</summary>
     public static double? CamberDeg(HandlingCar car, CamberDemand demand, out CamberTargetFailure? failure, WorkBudget? budget = null)
     {
         var search = new CamberTargetSearch(new(car, [], []), demand, budget);
         return search.Find(car, null, out failure)?.CamberDeg;
     }
 
-    /// <summary>The camber with everything it rests on; null with the failure where there is none.</summary>
+    /// <summary>Solves the camber with everything it depends on; null with the failure where there is none.</summary>
     /// <param name="reading">The car.</param>
     /// <param name="demand">What is asked.</param>
     /// <param name="castersDeg">Other casters to answer for; the present one is answered too.</param>
@@ -169,7 +168,7 @@ public sealed class CamberTargetSearch
         return list;
     }
 
-    /// <summary>Whether an input can move the answer at all, so that nothing is solved for one that cannot.</summary>
+    /// <summary>True when an input can move the answer at all, so that nothing is solved for one that cannot.</summary>
     private bool Matters(HandlingInput input, HandlingCar car)
     {
         var own = HandlingInputs.For(_demand.Axle);

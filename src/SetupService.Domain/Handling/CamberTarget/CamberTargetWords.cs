@@ -13,15 +13,15 @@ public static class CamberTargetWords
         var name = axle == CarAxle.Front ? "front" : "rear";
         var list = new List<string>
         {
-            FormattableString.Invariant($"With {Deg(result.StaticCamberDeg.Value)} of static camber the outer {name} tyre stands at {Deg(targetDeg)} to the road on average of the work it does; with 90 % it takes between {Deg(range.Lower)} and {Deg(range.Upper)}."),
-            FormattableString.Invariant($"As the car is set now the same mean is {Deg(result.MeanInclinationNowDeg)}."),
+            FormattableString.Invariant($"{Deg(result.StaticCamberDeg.Value)} of static camber keeps the outer {name} tyre {(Deg(targetDeg) == "0.0°" ? "flat on the road" : "at " + Deg(targetDeg) + " to the road")}, on average over the work it does (90 % range {Deg(range.Lower)} to {Deg(range.Upper)})."),
+            FormattableString.Invariant($"As set now it averages {Deg(result.MeanInclinationNowDeg)} to the road."),
         };
         foreach (var end in (string[])["front", "rear"])
         {
             if (Slope(result, $"/vehicle/{end}/spring/rateNPerMm") is { } spring)
-                list.Add(FormattableString.Invariant($"Each N/mm of {end} spring changes the static camber wanted by {spring:+0.000;−0.000}°."));
+                list.Add(FormattableString.Invariant($"Each N/mm more {end} spring rate changes this camber by {spring:+0.000;−0.000}°."));
             if (Slope(result, $"/vehicle/{end}/antiRollBar/rollRateNmPerDeg") is { } bar)
-                list.Add(FormattableString.Invariant($"Each 100 N m/deg of {end} bar changes it by {100 * bar:+0.00;−0.00}°."));
+                list.Add(FormattableString.Invariant($"Each 100 N m/deg more {end} bar changes it by {100 * bar:+0.00;−0.00}°."));
         }
 
         if (result.SavedPerCasterDeg is { } saved)

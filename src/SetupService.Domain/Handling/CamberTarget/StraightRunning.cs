@@ -1,3 +1,6 @@
+using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Tyres;
+
 namespace SetupService.Domain.Handling.CamberTarget;
 
 /// <summary>
@@ -32,7 +35,7 @@ public readonly record struct StraightRunning
     /// <summary>The greater of the two.</summary>
     public required double InnerShoulderWearRatioUpper { get; init; }
 
-    /// <summary>Works it out.</summary>
+    /// <summary>Computes it.</summary>
     /// <param name="camberDeg">Camber at ride height, degrees.</param>
     /// <param name="toeDeg">Toe of the wheel, degrees.</param>
     /// <param name="loadN">Static load, N, above zero.</param>
@@ -89,5 +92,17 @@ public readonly record struct StraightRunning
         if (uprightMm >= lean * widthMm / 2) return uprightMm;
         var bearingMm = Math.Sqrt(2 * uprightMm * widthMm / lean);
         return (lean * bearingMm) - (lean * widthMm / 2);
+    }
+}
+
+/// <summary>Width of a tyre's tread on the road, estimated from its design section width.</summary>
+public static class TreadWidth
+{
+    /// <summary>The width, mm.</summary>
+    public static TypicalValue Mm(Tyre tyre)
+    {
+        ArgumentNullException.ThrowIfNull(tyre);
+        var section = tyre.Marking.Dimensions.DesignSectionWidthMm;
+        return new(0.85 * section, 0.78 * section, 0.92 * section, "common practice, no source: the tread is some 0.85 of the section width");
     }
 }

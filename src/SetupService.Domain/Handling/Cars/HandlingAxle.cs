@@ -47,7 +47,7 @@ public sealed record HandlingAxle
     /// <summary>Height of the roll centre above the ground at the stated ride height, mm; with points, theirs.</summary>
     public required double RollCentreHeightMm { get; init; }
 
-    /// <summary>Front-view swing arm, mm: only where neither points nor readings tell camber over travel.</summary>
+    /// <summary>Front-view swing arm, mm: only where neither hardpoints nor readings give camber over travel.</summary>
     public required double SwingArmMm { get; init; }
 
     /// <summary>Wheel travel from ride height to the bump stop, mm; null = no stop is met.</summary>
@@ -62,7 +62,7 @@ public sealed record HandlingAxle
     /// <summary>Length of the bump stop, mm; pressed flat it is solid.</summary>
     public required double StopLengthMm { get; init; }
 
-    /// <summary>How much higher the body stands than where points, angles and travels are stated, mm.</summary>
+    /// <summary>Ride height less the one at which hardpoints, angles and travels are stated, mm.</summary>
     public double RideHeightChangeMm { get; init; }
 
     /// <summary>Camber of the left wheel at the stated ride height, degrees.</summary>
@@ -77,16 +77,16 @@ public sealed record HandlingAxle
     /// <summary>Toe of the right wheel at the stated ride height, degrees.</summary>
     public required double RightToeDeg { get; init; }
 
-    /// <summary>Caster of the left wheel, degrees; not used where points tell it.</summary>
+    /// <summary>Caster of the left wheel, degrees; not used where hardpoints give it.</summary>
     public required double LeftCasterDeg { get; init; }
 
-    /// <summary>Caster of the right wheel, degrees; not used where points tell it.</summary>
+    /// <summary>Caster of the right wheel, degrees; not used where hardpoints give it.</summary>
     public required double RightCasterDeg { get; init; }
 
-    /// <summary>Steering-axis inclination, degrees; not used where points tell it.</summary>
+    /// <summary>Steering-axis inclination, degrees; not used where hardpoints give it.</summary>
     public required double SteeringAxisInclinationDeg { get; init; }
 
-    /// <summary>Caster set on top of what points or alignment tell, degrees, as the wheel's turn about its steering axis feels it.</summary>
+    /// <summary>Caster added to that of hardpoints or alignment, degrees, for the wheel's rotation about its steering axis.</summary>
     public double AddedCasterDeg { get; init; }
 
     /// <summary>Change of camber under side force to the car's middle, degrees per kN; positive = leans out.</summary>
@@ -95,7 +95,7 @@ public sealed record HandlingAxle
     /// <summary>Change of toe under side force to the car's middle, degrees per kN; positive = toes out.</summary>
     public required double ToeComplianceDegPerKn { get; init; }
 
-    /// <summary>Whether both wheels are set to the same angles, so that what guides the one guides the other.</summary>
+    /// <summary>True when both wheels are set to the same angles, so that both have the same motion.</summary>
     public bool IsSetAlike => LeftCamberDeg == RightCamberDeg && LeftToeDeg == RightToeDeg && LeftCasterDeg == RightCasterDeg;
 
     /// <summary>Static load of the axle, N.</summary>

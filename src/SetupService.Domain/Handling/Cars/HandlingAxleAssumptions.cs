@@ -1,5 +1,4 @@
 using SetupService.Domain.Answers;
-using SetupService.Domain.Handling.Inputs;
 using SetupService.Domain.Suspension;
 using SetupService.Domain.Vehicles;
 
@@ -22,11 +21,11 @@ internal sealed class HandlingAxleAssumptions(CarAxle axle, List<AssumedInput> a
         return typical.Value;
     }
 
-    /// <summary>No bump stop is met where nobody said how far it is.</summary>
+    /// <summary>No bump stop is met where its distance is not given.</summary>
     public double? NoBumpStop() =>
         Note("/bumpTravelMm", null, "no bump stop is met", CommonPractice, "How far the stop is was not given; met, it would take load onto its axle's outer wheel and end the roll there.");
 
-    /// <summary>No droop stop is met where nobody said how far it is.</summary>
+    /// <summary>No droop stop is met where its distance is not given.</summary>
     public double? NoDroopStop() =>
         Note("/reboundTravelMm", null, "no droop stop is met", CommonPractice, "How far full droop is was not given; met, it would lift the inner wheel.");
 
@@ -41,7 +40,7 @@ internal sealed class HandlingAxleAssumptions(CarAxle axle, List<AssumedInput> a
     public void TrackDiffers(double trackMm, double ofPointsMm) => Note(
         "/trackMm", trackMm, null, "the track given", FormattableString.Invariant($"The points stand on a track of {ofPointsMm:0.#} mm; loads and roll take the track given, angles the points."));
 
-    /// <summary>What is given although points tell it.</summary>
+    /// <summary>Inputs that are given although the hardpoints determine them.</summary>
     public void Unused(Axle stated, in StatedFigures told, bool steers)
     {
         NotUsed("/rollCentreHeightMm", stated.RollCentreHeightMm, told.RollCentreHeightMm);

@@ -1,5 +1,4 @@
 using SetupService.Domain.Answers;
-using SetupService.Domain.Handling.Inputs;
 using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Tyres;

@@ -11,7 +11,7 @@ public sealed record HandlingCar
     /// <summary>Standard gravity, m/s² (ISO 80000-3; exact by definition, CGPM 1901).</summary>
     public const double StandardGravity = 9.80665;
 
-    /// <summary>Distance between the axles, mm; null where nobody gave it and the call does without.</summary>
+    /// <summary>Distance between the axles, mm; null where it is not given and the call does without.</summary>
     public double? WheelbaseMm { get; init; }
 
     /// <summary>Height of the whole car's centre of gravity above the ground at the stated ride height, mm.</summary>

@@ -1,5 +1,4 @@
 using SetupService.Domain.Answers;
-using SetupService.Domain.Handling.Inputs;
 using SetupService.Domain.Suspension;
 using SetupService.Domain.Vehicles;
 
@@ -9,8 +8,8 @@ namespace SetupService.Domain.Handling.Cars;
 public static class HandlingCarBuilder
 {
     /// <summary>
-    /// What the model cannot do without and the car lacks, each as a JSON Pointer within the vehicle: loads, tracks and spring rates.
-    /// Empty where it lacks nothing.
+    /// Inputs the model needs and the car does not give, each as a JSON Pointer within the vehicle: loads, tracks and spring rates.
+    /// Empty where it is complete.
     /// </summary>
     public static IReadOnlyList<string> Missing(Vehicle vehicle)
     {
@@ -57,4 +56,25 @@ public static class HandlingCarBuilder
             "The height of the centre of gravity decides how far the body rolls and how much load crosses the car."));
         return typical.Value;
     }
+}
+
+/// <summary>A car prepared for the handling model, with what had to be assumed.</summary>
+/// <param name="Car">The car.</param>
+/// <param name="Assumed">The scalars that were not given.</param>
+/// <param name="Notes">What else was assumed, as it stands in an answer.</param>
+public sealed record ResolvedHandlingCar(HandlingCar Car, IReadOnlyList<AssumedInput> Assumed, IReadOnlyList<Assumption> Notes)
+{
+    /// <summary>The scalar assumed for an input; null where it was given.</summary>
+    public AssumedInput? AssumedFor(HandlingInput input)
+    {
+        foreach (var one in Assumed)
+        {
+            if (ReferenceEquals(one.Input, input)) return one;
+        }
+
+        return null;
+    }
+
+    /// <summary>Standard error of an input: of a value given what such values are usually known to, else what its plausible range stands for.</summary>
+    public double ErrorOf(HandlingInput input) => AssumedFor(input)?.StandardError ?? input.ErrorOf(input.Read(Car));
 }

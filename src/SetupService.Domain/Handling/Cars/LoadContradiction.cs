@@ -1,4 +1,3 @@
-using SetupService.Domain.Handling.Inputs;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Cars;
@@ -8,7 +7,7 @@ namespace SetupService.Domain.Handling.Cars;
 /// <param name="Message">What contradicts what, with the numbers.</param>
 public readonly record struct LoadContradiction(string Place, string Message)
 {
-    /// <summary>Every contradiction of a car that lacks nothing.</summary>
+    /// <summary>Every contradiction of a car that is complete.</summary>
     public static IReadOnlyList<LoadContradiction> Find(Vehicle vehicle)
     {
         ArgumentNullException.ThrowIfNull(vehicle);

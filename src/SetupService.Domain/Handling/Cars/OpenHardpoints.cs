@@ -4,11 +4,11 @@ using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Cars;
 
-/// <summary>Tells at which axle a car's points hold no wheel.</summary>
+/// <summary>Finds at which axle a car's points hold no wheel.</summary>
 public static class OpenHardpoints
 {
     /// <summary>
-    /// The axles whose points leave the wheel free, or do not close at the ride height asked for. Of a car that lacks nothing else; both
+    /// The axles whose points leave the wheel free, or do not close at the ride height asked for. Of a car that is otherwise complete; both
     /// axles' points are looked at even where one's fail.
     /// </summary>
     public static IReadOnlyList<CarAxle> Find(Vehicle vehicle)

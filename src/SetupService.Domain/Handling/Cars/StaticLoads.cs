@@ -25,7 +25,7 @@ public readonly record struct StaticLoads(double LeftN, double RightN)
     /// <summary>Mass of the whole car, kg; null where an axle's load is not known.</summary>
     public static double? OfCarKg(Vehicle vehicle) => (Compute(vehicle, CarAxle.Front)?.SumN + Compute(vehicle, CarAxle.Rear)?.SumN) / HandlingCar.StandardGravity;
 
-    /// <summary>Whether half an axle's load is taken to stand on each of its wheels because their scales were not read.</summary>
+    /// <summary>True when half an axle's load is taken to be on each of its wheels because their scales were not read.</summary>
     public static bool AreHalved(Vehicle vehicle, CarAxle axle)
     {
         ArgumentNullException.ThrowIfNull(vehicle);

@@ -1,8 +1,8 @@
 namespace SetupService.Domain.Handling.Cornering;
 
 /// <summary>
-/// An axle's balance, linear about where it stands: both travels, and with them both loads, as what is out of balance, heave and roll
-/// make them. Derivation in docs/methods/cornering.
+/// An axle's equilibrium equations, linearised about the present state: both travels, and with them both loads, as linear functions of
+/// the residuals, heave and roll. Derivation in docs/methods/cornering.
 /// </summary>
 internal readonly record struct AxleBalance
 {
@@ -28,19 +28,19 @@ internal readonly record struct AxleBalance
             (-wheel.TyreRateNPerMm * wheel.RisePerRoll) - wheel.LinkLoadPerRoll + (axle.SuspendedN(wheel) * wheel.RiseBendByRoll / wheel.Rise);
     }
 
-    /// <summary>The larger of what is out of balance at the two wheels, N.</summary>
+    /// <summary>The larger of the two wheels' residuals, N.</summary>
     public double Largest { get; }
 
-    /// <summary>By how much the axle's load is off, N.</summary>
+    /// <summary>Residual of the axle's load, N.</summary>
     public double OffN { get; }
 
-    /// <summary>Load that has moved from the inner wheel to the outer one since rest, N.</summary>
+    /// <summary>Load transferred from the inner to the outer wheel since rest, N.</summary>
     public double MovedN { get; }
 
-    /// <summary>The balance once the wheels are steered so much further.</summary>
+    /// <summary>The equations after this much more steer.</summary>
     public static AxleBalance Create(CorneringAxle axle, double steer) => new(axle, steer);
 
-    /// <summary>The heave, mm, that changes the axle's load by this much, N, as a fixed part and one by the roll.</summary>
+    /// <summary>The heave, mm, that changes the axle's load by this much, N: a constant and a part per unit of roll.</summary>
     public (double Fixed, double PerRoll) HeaveFor(double loadN)
     {
         var perHeave = Outer(_perHeave.Outer, 1, 0) + Inner(_perHeave.Inner, 1, 0);
@@ -49,7 +49,7 @@ internal readonly record struct AxleBalance
         return ((loadN - held) / perHeave, -perRoll / perHeave);
     }
 
-    /// <summary>Change of the loads' moment, N mm, with that heave, as a fixed part and one by the roll.</summary>
+    /// <summary>Change of the loads' moment with that heave, N mm: a constant and a part per unit of roll.</summary>
     public (double Fixed, double PerRoll) Moment((double Fixed, double PerRoll) heave, double halfTrackMm)
     {
         var perHeave = Outer(_perHeave.Outer, 1, 0) - Inner(_perHeave.Inner, 1, 0);

@@ -3,21 +3,21 @@ using SetupService.Domain.Handling.Cars;
 namespace SetupService.Domain.Handling.Cornering;
 
 /// <summary>
-/// The car's balance, linear about where it stands: what is out of balance, and the step of Newton's method that takes it away.
+/// The car's equilibrium equations, linearised about the present state: the residual and the Newton step.
 /// Derivation in docs/methods/cornering.
 /// </summary>
-/// <param name="Residual">What is out of balance, as a share of the weight.</param>
+/// <param name="Residual">Largest residual, as a share of the weight.</param>
 /// <param name="Change">The change of roll, heave and travels.</param>
 internal readonly record struct BodyBalance(double Residual, BodyChange Change)
 {
-    // By the weight: a body that is held less against roll is taken to be held so much, and so goes on falling in long steps.
+    // Least roll stiffness, as a height times the weight: a body with less is given this much, so that it goes on rolling in long steps.
     private const double LeastResistanceMm = 1;
 
     /// <summary>Height of the sprung centre of gravity above the roll axis at rest, mm.</summary>
     public static double RollArmMm(HandlingCar car, CorneringAxle front, CorneringAxle rear) =>
         car.SprungHeightMm - ((car.SprungShareFront * front.RollCentreHeightMm) + ((1 - car.SprungShareFront) * rear.RollCentreHeightMm));
 
-    /// <summary>The balance once the wheels are steered so much further, with the sine and cosine of roll.</summary>
+    /// <summary>Computes residual and step after this much more steer, at this sine and cosine of roll.</summary>
     public static BodyBalance Compute(HandlingCar car, CorneringAxle front, CorneringAxle rear, double acceleration, double sin, double cos, double steer)
     {
         var rollArmMm = RollArmMm(car, front, rear);
@@ -32,7 +32,7 @@ internal readonly record struct BodyBalance(double Residual, BodyChange Change)
         var rearBalance = AxleBalance.Create(rear, 0);
         var momentOff = (2 * frontBalance.MovedN * front.HalfTrackMm) + (2 * rearBalance.MovedN * rear.HalfTrackMm) - moment;
 
-        // Each axle's load gives its heave by the roll; what is left is one equation for the roll.
+        // Each axle's load equation gives its heave as a function of roll, which leaves one equation for roll.
         var frontHeave = frontBalance.HeaveFor(-frontBalance.OffN);
         var rearHeave = rearBalance.HeaveFor(-rearBalance.OffN);
         var frontMoment = frontBalance.Moment(frontHeave, front.HalfTrackMm);
@@ -42,7 +42,7 @@ internal readonly record struct BodyBalance(double Residual, BodyChange Change)
         var fixedPart = momentOff + frontMoment.Fixed + rearMoment.Fixed - (byFrontHeave * frontHeave.Fixed) - (byRearHeave * rearHeave.Fixed);
         var rollPart = frontMoment.PerRoll + rearMoment.PerRoll - perRoll - (byFrontHeave * frontHeave.PerRoll) - (byRearHeave * rearHeave.PerRoll);
 
-        // With nothing left that resists roll the body falls, until a stop holds it or it falls over.
+        // Without roll stiffness the body goes on rolling until a stop holds it or it rolls over.
         var leastPart = weight * LeastResistanceMm;
         var roll = -fixedPart / Math.Max(rollPart, leastPart);
         var (frontRise, rearRise) = (frontHeave.Fixed + (frontHeave.PerRoll * roll), rearHeave.Fixed + (rearHeave.PerRoll * roll));
@@ -54,3 +54,27 @@ internal readonly record struct BodyBalance(double Residual, BodyChange Change)
         return new(residual, change);
     }
 }
+
+/// <summary>One Newton step of the body and its wheels: roll by its sine, heave and travels in mm, steer in units of the input; IsHeld is true when springs, bars or stops resist roll here.</summary>
+internal readonly record struct BodyChange(
+    double RollSine, double FrontHeaveMm, double RearHeaveMm, (double Outer, double Inner) Front, (double Outer, double Inner) Rear, double Steer, bool IsHeld)
+{
+    public double LargestTravelMm =>
+        Math.Max(Math.Max(Math.Abs(Front.Outer), Math.Abs(Front.Inner)), Math.Max(Math.Abs(Rear.Outer), Math.Abs(Rear.Inner)));
+}
+
+/// <summary>Rule for the factor on the tyres' peak side force.</summary>
+/// <param name="Least">Least factor.</param>
+/// <param name="IsHeld">True to use exactly the least factor.</param>
+internal readonly record struct PeakScaling(double Least, bool IsHeld);
+
+/// <summary>The change of steer that side forces and path need.</summary>
+/// <param name="Steer">Change of steer, in units of the input.</param>
+/// <param name="MovedN">Sum of the last changes of side forces, steer, turn centre and peak, the latter three as shares of the weight, N: 0 when converged.</param>
+internal readonly record struct SteerSolution(double Steer, double MovedN);
+
+/// <summary>Load, inclination and heading of a tyre, from which its side force and slip angle follow.</summary>
+/// <param name="LoadN">Load, N; not positive where it is off the road.</param>
+/// <param name="InclinationAngleDeg">Inclination to the road, degrees.</param>
+/// <param name="HeadingDeg">Heading against the body, degrees, positive = into the turn, without compliance steer.</param>
+internal readonly record struct TyrePose(double LoadN, double InclinationAngleDeg, double HeadingDeg);

@@ -12,7 +12,7 @@ public static class CorneringAssumptions
 
     private static readonly Assumption ParallelSteer = new(
         "/vehicle/front/suspension", null, "both front wheels steer alike", CommonPractice,
-        "Without points the steering linkage is not known; both front wheels are turned by the same angle about their axes.");
+        "Without hardpoints the steering linkage is unknown; both front wheels turn by the same angle about their axes.");
 
     /// <summary>Tyres, steering and what else is not a scalar.</summary>
     /// <param name="reading">The car.</param>
@@ -30,14 +30,14 @@ public static class CorneringAssumptions
         return list;
     }
 
-    /// <summary>By what the tyres' peak is scaled; null where it is not.</summary>
+    /// <summary>The assumption that the tyres' peak is scaled; null where it is not.</summary>
     public static Assumption? PeakScale(double least, double most, double? heldLateralG)
     {
         if (most <= 1) return null;
         var factors = least < most ? FormattableString.Invariant($"from {least:0.###} to {most:0.###}, by the turn") : "one for all four";
         return new("/heldLateralG", most, null, ExampleTyre.Source, heldLateralG is { } held
-            ? $"Value is a factor ({factors}), not g. The tyres are said to hold {CorneringWords.G(held)}, which the example tyre would not: its peak is raised until they do with 5 % to spare."
-            : $"Value is a factor ({factors}), not g. The example tyre would not hold what the car does: its peak is raised until it does with 5 % to spare. heldLateralG, what the tyres are known to hold, would tell it.");
+            ? $"Value is a factor ({factors}), not g. The tyres are stated to hold {CorneringWords.G(held)}, which the example tyre does not: its peak is raised until it does, with 5 % in reserve."
+            : $"Value is a factor ({factors}), not g. The example tyre cannot hold this turn: its peak is raised until it does, with 5 % in reserve. Give heldLateralG, what the tyres are known to hold, to replace it.");
     }
 
     private static void AddTyre(List<Assumption> list, HandlingAxle axle, string place)
@@ -48,9 +48,9 @@ public static class CorneringAssumptions
             ? new(place + "/corneringStiffnessNPerDeg", ExampleTyre.SlopeNPerDeg(loadN, size), null, ExampleTyre.Source,
                 "Slip angles, steer and understeer gradient are those of a published example tyre under this load, not of yours.")
             : new(place, null, "falls off towards its peak as the example tyre does", ExampleTyre.Source,
-                "A cornering stiffness tells how a tyre begins; how its force bends towards the peak, with load and with inclination, is the example's."));
+                "The cornering stiffness is given; how the force falls off towards the peak, with load and with inclination, is the example tyre's."));
         if (size <= 1) return;
         list.Add(new(place, size, null, "scaling by similarity, common practice, no source",
-            "Value is a factor. These wheels carry more than the example tyre was measured for, so one of the same shape but this much larger is taken."));
+            "Value is a factor. These wheels carry more than the example tyre was measured for, so a tyre of the same shape but this much larger is used."));
     }
 }

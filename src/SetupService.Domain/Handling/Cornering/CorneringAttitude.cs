@@ -2,10 +2,10 @@ using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Cornering;
 
-/// <summary>How the whole car stands in a steady turn.</summary>
+/// <summary>Attitude of the whole car in a steady turn.</summary>
 public readonly record struct CorneringAttitude
 {
-    // Less than this share of the weight crossing the car is not told apart from what toe does.
+    // Least load transfer, as a share of the weight, that has a front share: toe alone transfers about as much.
     private const double LeastTransfer = 0.005;
 
     /// <summary>The turn.</summary>
@@ -20,7 +20,7 @@ public readonly record struct CorneringAttitude
     /// <summary>The same, positive = to the left.</summary>
     public double SteerToLeftDeg => Demand.Turn == TurnDirection.Left ? SteerDeg : 0 - SteerDeg;
 
-    /// <summary>By what the peak of all four tyres is scaled; 1 = not.</summary>
+    /// <summary>Factor on the peak side force of all four tyres; 1 = unchanged.</summary>
     public required double PeakScale { get; init; }
 
     /// <summary>The front axle.</summary>
@@ -41,12 +41,12 @@ public readonly record struct CorneringAttitude
     /// <summary>Rear right wheel.</summary>
     public required WheelAttitude RearRight { get; init; }
 
-    /// <summary>Front axle's share of the load transfer, percent; null where too little crosses to be shared (toe alone moves a little, without any turn).</summary>
+    /// <summary>Front axle's share of the load transfer, percent; null where the load transfer is too small for a share (toe alone transfers a little, without any turn).</summary>
     public double? FrontLoadTransferPct => Front.LoadTransferN + Rear.LoadTransferN is var sum && sum > LeastTransfer * WeightN ? 100 * Front.LoadTransferN / sum : null;
 
     private double WeightN => FrontLeft.LoadN + FrontRight.LoadN + RearLeft.LoadN + RearRight.LoadN;
 
-    /// <summary>How the wheel of an axle that the turn loads stands.</summary>
+    /// <summary>The outer wheel of an axle.</summary>
     public WheelAttitude Outer(CarAxle axle) => (axle, Demand.Turn) switch
     {
         (CarAxle.Front, TurnDirection.Left) => FrontRight,
@@ -55,7 +55,7 @@ public readonly record struct CorneringAttitude
         _ => RearLeft,
     };
 
-    /// <summary>How one wheel stands.</summary>
+    /// <summary>One wheel.</summary>
     public WheelAttitude At(WheelPosition wheel) => wheel switch
     {
         WheelPosition.FrontLeft => FrontLeft,
@@ -63,4 +63,84 @@ public readonly record struct CorneringAttitude
         WheelPosition.RearLeft => RearLeft,
         _ => RearRight,
     };
+}
+
+/// <summary>Load transfer of one axle, N from the inner to the outer wheel, beyond that at rest; the three parts add up to the whole.</summary>
+public readonly record struct AxleAttitude
+{
+    /// <summary>Half the difference between outer and inner wheel, less what it is at rest.</summary>
+    public required double LoadTransferN { get; init; }
+
+    /// <summary>Geometric part: by the links, from side force and roll centre.</summary>
+    public required double GeometricN { get; init; }
+
+    /// <summary>Part of the unsprung masses.</summary>
+    public required double UnsprungN { get; init; }
+
+    /// <summary>Elastic part: by springs, bar and stops.</summary>
+    public double ElasticN => LoadTransferN - GeometricN - UnsprungN;
+
+    /// <summary>How far the body rose at the axle, mm; positive = jacked up.</summary>
+    public required double HeaveMm { get; init; }
+
+    /// <summary>Slip angle of the axle, degrees.</summary>
+    public required double SlipDeg { get; init; }
+
+    /// <summary>Height of the roll centre at rest, mm above the ground.</summary>
+    public required double RollCentreHeightMm { get; init; }
+}
+
+/// <summary>One wheel in the turn.</summary>
+public readonly record struct WheelAttitude
+{
+    /// <summary>Load on the road, N; 0 = lifted.</summary>
+    public required double LoadN { get; init; }
+
+    /// <summary>Travel from the present ride height, mm; positive = bump.</summary>
+    public required double TravelMm { get; init; }
+
+    /// <summary>Heading against the body, degrees, positive = left; toe included.</summary>
+    public required double SteerDeg { get; init; }
+
+    /// <summary>Slip angle, degrees, positive = pulling into the turn.</summary>
+    public required double SlipDeg { get; init; }
+
+    /// <summary>Side force, N, positive = into the turn.</summary>
+    public required double SideForceN { get; init; }
+
+    /// <summary>The inclination to the road by its causes.</summary>
+    public required CamberContributions Camber { get; init; }
+
+    /// <summary>Travel left to the bump stop, mm, negative = compressed by this much; null where no stop is known.</summary>
+    public required double? BumpLeftMm { get; init; }
+
+    /// <summary>Travel left to full droop, mm, negative = against it; null where none is known.</summary>
+    public required double? DroopLeftMm { get; init; }
+
+    /// <summary>True when it is the outer wheel of its axle.</summary>
+    public required bool IsOuter { get; init; }
+
+    /// <summary>True where the wheel is beyond what was read of its suspension: its camber, and so its inclination, is not known.</summary>
+    public bool IsBeyondReadings { get; init; }
+
+    /// <summary>Inclination to the road, degrees; negative = top towards the car's centre. With the last camber read where it <see cref="IsBeyondReadings"/>.</summary>
+    public double InclinationAngleDeg => Camber.InclinationAngleDeg;
+
+    /// <summary>True when it is on its bump stop.</summary>
+    public bool IsOnBumpStop => BumpLeftMm < 0;
+
+    /// <summary>True when it has left the road.</summary>
+    public bool IsLifted => LoadN <= 0;
+}
+
+/// <summary>What a wheel's inclination to the road is made of, degrees; the five add up to it.</summary>
+/// <param name="StaticDeg">Camber as set.</param>
+/// <param name="KinematicDeg">What travel, and a changed ride height, do.</param>
+/// <param name="RollDeg">What the roll of the body does.</param>
+/// <param name="SteerDeg">What steering about the inclined axis does.</param>
+/// <param name="ComplianceDeg">What side force does by the compliance of the suspension.</param>
+public readonly record struct CamberContributions(double StaticDeg, double KinematicDeg, double RollDeg, double SteerDeg, double ComplianceDeg)
+{
+    /// <summary>Inclination to the road, degrees; negative = top towards the car's centre.</summary>
+    public double InclinationAngleDeg => StaticDeg + KinematicDeg + RollDeg + SteerDeg + ComplianceDeg;
 }

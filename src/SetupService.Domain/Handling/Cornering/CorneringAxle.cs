@@ -6,7 +6,7 @@ using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Cornering;
 
-/// <summary>One axle while its equilibrium is sought. Forces in N, lengths in mm; see docs/methods/cornering.</summary>
+/// <summary>State of one axle during the iteration. Forces in N, lengths in mm; see docs/methods/cornering.</summary>
 internal sealed class CorneringAxle
 {
     private const double UsualPeakDeg = 10;
@@ -32,26 +32,26 @@ internal sealed class CorneringAxle
 
     public CorneringWheel Inner { get; }
 
-    /// <summary>Station ahead of the centre of gravity.</summary>
+    /// <summary>Distance ahead of the centre of gravity, mm; negative = behind.</summary>
     public double StationMm { get; }
 
     public double HalfTrackMm { get; }
 
-    /// <summary>At rest, above the ground.</summary>
+    /// <summary>Height of the roll centre above the ground at rest, mm.</summary>
     public double RollCentreHeightMm { get; }
 
     public double HeaveMm { get; set; }
 
-    /// <summary>Slip of the axle beyond which its wheels are turned a little, degrees.</summary>
+    /// <summary>Slip angle of the axle, degrees; each wheel adds its own toe and compliance steer.</summary>
     public double SlipDeg { get; private set; }
 
-    /// <summary>Mean heading of the wheels, positive = into the turn, without the give.</summary>
+    /// <summary>Mean heading of the wheels, degrees, positive = into the turn, without compliance steer.</summary>
     public double HeadingDeg => (Outer.HeadingDeg + Inner.HeadingDeg) / 2;
 
-    /// <summary>The same as the tyres are taken to stand: as the wheels do, or as a step leads them to.</summary>
+    /// <summary>The same at the tyre positions in use: the present ones, or those predicted for a step.</summary>
     public double TyreHeadingDeg => (Outer.TyrePose.HeadingDeg + Inner.TyrePose.HeadingDeg) / 2;
 
-    /// <summary>Moment of the unsprung masses about the ground.</summary>
+    /// <summary>Moment of the unsprung masses about the ground, N mm.</summary>
     public double UnsprungMomentNmm { get; private set; }
 
     public double SideForceN { get; private set; }
@@ -63,12 +63,12 @@ internal sealed class CorneringAxle
 
     public double StaticLoadN => _axle.LoadN;
 
-    /// <summary>Load that has moved from the inner wheel to the outer one since rest.</summary>
+    /// <summary>Load transferred from the inner to the outer wheel since rest, N.</summary>
     public double MovedN => ((Outer.LoadN - Inner.LoadN) - (Outer.StaticLoadN - Inner.StaticLoadN)) / 2;
 
     private double UnsprungTransferN => UnsprungMomentNmm / _axle.TrackMm;
 
-    /// <summary>Makes the axle; null where its points do not close.</summary>
+    /// <summary>Creates the axle; null where its hardpoints do not close.</summary>
     public static CorneringAxle? Create(HandlingCar car, CarAxle at, TurnDirection turn, WorkBudget? budget = null)
     {
         var axle = car.At(at);
@@ -81,7 +81,7 @@ internal sealed class CorneringAxle
         return turn == TurnDirection.Left ? new(axle, station, rightWheel, leftWheel) : new(axle, station, leftWheel, rightWheel);
     }
 
-    /// <summary>Mean heading that steer alone gives the wheels, degrees, positive = into the turn: at rest height, toe off.</summary>
+    /// <summary>Mean heading that steer alone gives the wheels, degrees, positive = into the turn: at rest height, without toe.</summary>
     public double SteeredByDeg(double steer) => (Outer.SteeredByDeg(steer) + Inner.SteeredByDeg(steer)) / 2;
 
     public void Reset()
@@ -113,11 +113,11 @@ internal sealed class CorneringAxle
         Inner.ApplyBody(sin, cos, HeaveMm);
     }
 
-    /// <summary>Takes the tyres to stand where a step leads, to first order, until the wheels stand anew; false where one would be off the road.</summary>
+    /// <summary>Predicts tyre positions after a step, to first order; they hold until the next update of the wheels. False where a tyre would leave the road.</summary>
     public bool TryPredict((double Outer, double Inner) travelsMm, double heaveMm, double rollSine, double rollRad, double steer) =>
         Outer.TryPredict(travelsMm.Outer, heaveMm, rollSine, rollRad, steer) && Inner.TryPredict(travelsMm.Inner, heaveMm, rollSine, rollRad, steer);
 
-    /// <summary>The tyres where they are taken to stand, each with how far it is turned against the axle's slip angle about a turn centred at this station and distance.</summary>
+    /// <summary>The tyres at the positions in use, each with its slip angle beyond the axle's, for a turn centred at this station and distance.</summary>
     public TyrePair Tyres(double peakScale, double centreStationMm, double centreMm)
     {
         var meanDeg = TyreHeadingDeg;
@@ -126,25 +126,25 @@ internal sealed class CorneringAxle
 
         double Turn(CorneringWheel wheel) => wheel.TyrePose.HeadingDeg - meanDeg + wheel.HeadingComplianceDeg + PathTurnDeg(wheel.Sign * HalfTrackMm);
 
-        // By how much the path of the axle's middle is turned against that of a wheel so far out.
+        // Angle between the path of the axle's centre and that of a wheel this far out.
         double PathTurnDeg(double outMm) => double.RadiansToDegrees(Math.Atan2(ahead * outMm, (centreMm * (centreMm + outMm)) + (ahead * ahead)));
     }
 
-    /// <summary>How far the most the tyres can give must be scaled for the side force with some to spare, or so far as is enough already.</summary>
+    /// <summary>Factor on the tyres' peak that gives the side force needed with the reserve; stops searching at a factor that is already enough.</summary>
     public double PeakNeed(in TyrePair tyres, double peakScale, double spare, double enough)
     {
         var askedN = peakScale * spare * SideForceN;
 
-        // Each tyre's own most is at least what it adds to the common peak, which is seldom under nine tenths of the sum.
+        // Each tyre's own peak bounds its part of the common peak, which is seldom below nine tenths of the sum.
         if (enough * (tyres.Outer.MostN + tyres.Inner.MostN) > 1.25 * askedN) return enough;
         var peak = tyres.PeakN(ref _peakSlipDeg, askedN / enough);
         return peak > 0 ? askedN / peak : double.PositiveInfinity;
     }
 
-    /// <summary>The slip at which the tyres give the side force, and each one's share of it; null where they cannot.</summary>
+    /// <summary>The slip angle at which the two tyres give the side force, and each one's part; null where they cannot.</summary>
     public PairSlip? SlipFor(in TyrePair tyres) => tyres.SlipFor(SideForceN, SlipDeg);
 
-    /// <summary>Takes slip and side forces; gives by how much the forces changed.</summary>
+    /// <summary>Sets slip angle and side forces; returns how much the forces changed, N.</summary>
     public double ApplySideForce(in PairSlip shared, in TyrePair tyres, double accelerationMs2)
     {
         SlipDeg = shared.SlipDeg;
@@ -152,7 +152,7 @@ internal sealed class CorneringAxle
         return Outer.ApplySideForce(shared.OuterN, SlipDeg + tyres.OuterTurnDeg, unsprung) + Inner.ApplySideForce(shared.InnerN, SlipDeg + tyres.InnerTurnDeg, unsprung);
     }
 
-    /// <summary>What is out of balance at each wheel once it is steered so much further: the tyre's load less what stands on it.</summary>
+    /// <summary>Residual at each wheel after this much more steer, N: the tyre's load less the load the suspension puts on it.</summary>
     public (double Outer, double Inner) Residuals(double steer)
     {
         Outer.Spring();
@@ -164,11 +164,11 @@ internal sealed class CorneringAxle
             SuspendedN(wheel) + wheel.LoadBySteerN(steer) - ((wheel.SpringN + wheel.SpringBySteerN(steer) + barN) / wheel.Rise);
     }
 
-    /// <summary>What of a wheel's load is left for spring, stops and bar to hold up.</summary>
+    /// <summary>The part of a wheel's load carried by spring, stops and bar, N.</summary>
     public double SuspendedN(CorneringWheel wheel) =>
         wheel.LoadN - (wheel.WeightN + (wheel.Sign * UnsprungTransferN) + (wheel.Sign * wheel.Slope * wheel.LinkForceN));
 
-    /// <summary>Prepares the response of the two travels to what is out of balance.</summary>
+    /// <summary>Inverts the two-by-two Jacobian of the wheels' residuals by their travels.</summary>
     public void Linearise()
     {
         var (outer, inner) = (ByTravel(Outer), ByTravel(Inner));
@@ -177,12 +177,12 @@ internal sealed class CorneringAxle
         (_outerPerOuter, _outerPerInner) = (inner / _det, -outerByInner / _det);
         (_innerPerOuter, _innerPerInner) = (-innerByOuter / _det, outer / _det);
 
-        // What springs and bar hold is taken as it is in balance: far from there a solid stop may press with anything.
+        // The suspended load is taken at equilibrium: far from it a solid stop may push with any force.
         double ByTravel(CorneringWheel wheel) => (-wheel.TyreRateNPerMm * wheel.Rise) - wheel.LinkRateNPerMm
             - ((wheel.SpringRateNPerMm + _barNPerMm - (SuspendedN(wheel) * wheel.RiseBendByTravel)) / wheel.Rise);
     }
 
-    /// <summary>The travels' change that makes up for a change of each wheel's balance, N.</summary>
+    /// <summary>Change of both travels, mm, that cancels these residuals, N.</summary>
     public (double Outer, double Inner) Travels(double outerN, double innerN) =>
         (-((_outerPerOuter * outerN) + (_outerPerInner * innerN)), -((_innerPerOuter * outerN) + (_innerPerInner * innerN)));
 

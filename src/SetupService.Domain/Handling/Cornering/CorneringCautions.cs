@@ -6,12 +6,12 @@ namespace SetupService.Domain.Handling.Cornering;
 /// <summary>The cautions that go with a car in a turn: what can hurt somebody who acts on it.</summary>
 public static class CorneringCautions
 {
-    /// <summary>Nearer to roll-over than this, g, is told.</summary>
+    /// <summary>Nearer to roll-over than this, g, is known.</summary>
     public const double RollOverMarginG = 0.15;
 
     private static readonly Caution SteadyTurnOnly = new(
         "steadyTurnOnly",
-        "This is a steady turn on a level, even, dry road, without braking, wind or kerbs. A real corner asks more: keep a margin to every limit named here.");
+        "This is a steady turn on a level, even, dry road, without braking, wind or kerbs. A real bend asks more: keep a margin to every limit named here.");
 
     private static readonly Caution WhereLawful = new(
         "tryOnlyWhereLawful",
@@ -19,7 +19,7 @@ public static class CorneringCautions
 
     /// <summary>Those of turns solved, hardest last.</summary>
     /// <param name="turns">The turns.</param>
-    /// <param name="rollsOverAtG">Up to which lateral acceleration the car stands, where that is near or was asked beyond; else null.</param>
+    /// <param name="rollsOverAtG">Lateral acceleration at which the car rolls over, g, where it is near or was asked beyond; else null.</param>
     /// <param name="heldLateralG">What the tyres are said to hold, g, or null.</param>
     public static IReadOnlyList<Caution> Build(IReadOnlyList<SteadyTurn> turns, double? rollsOverAtG, double? heldLateralG)
     {
@@ -28,25 +28,25 @@ public static class CorneringCautions
         if (rollsOverAtG is { } limitG)
         {
             list.Add(new("nearRollOver",
-                $"By this model the car stands up to {CorneringWords.G(limitG)} and would roll over beyond. A kerb, a rut, a soft edge or a swerve overturns the car before; stay well below."));
+                $"Stay well below {CorneringWords.G(limitG)}: by this model the car rolls over beyond it. A kerb, a rut, a soft edge or a swerve overturns it sooner."));
         }
 
         if (First(turns, wheel => wheel.IsLifted) is var (liftedG, lifted))
         {
             list.Add(new("wheelLifted",
-                $"At {CorneringWords.G(liftedG)} the {lifted} wheel{(lifted.Contains(" and ") ? "s leave" : " leaves")} the road: the other axle carries what is left of the roll, and grip on a driven or braked wheel is gone."));
+                $"At {CorneringWords.G(liftedG)} the {lifted} wheel{(lifted.Contains(" and ") ? "s leave" : " leaves")} the road: the other axle takes all further load transfer, and a lifted wheel cannot drive or brake."));
         }
 
         if (First(turns, wheel => wheel.IsOnBumpStop) is var (pressedG, pressed))
         {
             list.Add(new("onBumpStop",
-                $"At {CorneringWords.G(pressedG)} the {pressed} wheel{(pressed.Contains(" and ") ? "s stand on their bump stops" : " stands on its bump stop")}: a bump there is met by the stop, the load jumps and the balance changes at once."));
+                $"At {CorneringWords.G(pressedG)} the {pressed} wheel{(pressed.Contains(" and ") ? "s are on their bump stops" : " is on its bump stop")}; bumps will unsettle the car."));
         }
 
         if (AtTheirLimit(turns, heldLateralG) is { } usedG)
         {
             list.Add(new("tyresAtTheirLimit",
-                $"At {CorneringWords.G(usedG)} the tyres have little to spare by what is known of them: some more speed, water or a bump, and the car slides."));
+                $"At {CorneringWords.G(usedG)} the tyres have little grip left: a little more speed, water or a bump, and the car slides."));
         }
 
         list.Add(SteadyTurnOnly);

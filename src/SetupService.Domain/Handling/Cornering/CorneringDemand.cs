@@ -14,10 +14,48 @@ public readonly record struct CorneringDemand(double LateralG, double RadiusM, T
     /// <summary>Speed, km/h.</summary>
     public double SpeedKmh => 3.6 * Math.Sqrt(LateralG * HandlingCar.StandardGravity * RadiusM);
 
-    /// <summary>Whether the path is as good as straight.</summary>
+    /// <summary>True when the path is as good as straight.</summary>
     public bool IsStraight => RadiusM >= StraightM;
 
     /// <summary>A turn at a speed, km/h; without lateral acceleration it is straight.</summary>
     public static CorneringDemand AtSpeed(double lateralG, double speedKmh, TurnDirection turn) =>
         new(lateralG, lateralG > 0 ? Math.Min(StraightM, speedKmh * speedKmh / (12.96 * lateralG * HandlingCar.StandardGravity)) : StraightM, turn);
+}
+
+/// <summary>Which way the car turns.</summary>
+public enum TurnDirection
+{
+    /// <summary>To the left; the right wheels are the outer ones.</summary>
+    Left,
+
+    /// <summary>To the right; the left wheels are the outer ones.</summary>
+    Right,
+}
+
+/// <summary>What stays as it is while a turn is taken harder: its radius, or the speed.</summary>
+public readonly record struct TurnPath
+{
+    private readonly double? _radiusM;
+    private readonly double _speedKmh;
+
+    private TurnPath(TurnDirection turn, double? radiusM, double speedKmh) => (Turn, _radiusM, _speedKmh) = (turn, radiusM, speedKmh);
+
+    /// <summary>Which way.</summary>
+    public TurnDirection Turn { get; }
+
+    /// <summary>A turn of a radius, m.</summary>
+    public static TurnPath AtRadius(TurnDirection turn, double radiusM) => new(turn, radiusM, 0);
+
+    /// <summary>A turn at a speed, km/h, above 0.</summary>
+    public static TurnPath AtSpeed(TurnDirection turn, double speedKmh) => new(turn, null, speedKmh);
+
+    /// <summary>The turn at a lateral acceleration, g, not negative.</summary>
+    public CorneringDemand At(double lateralG) =>
+        _radiusM is { } radiusM ? new(lateralG, radiusM, Turn) : CorneringDemand.AtSpeed(lateralG, _speedKmh, Turn);
+
+    /// <summary>Radius, m; null where the turn is as good as straight.</summary>
+    public double? RadiusM(double lateralG) => At(lateralG) is { IsStraight: false } demand ? demand.RadiusM : null;
+
+    /// <summary>Speed, km/h.</summary>
+    public double SpeedKmh(double lateralG) => _radiusM is null ? _speedKmh : At(lateralG).SpeedKmh;
 }

@@ -1,15 +1,14 @@
 using SetupService.Domain.Handling.Cars;
-using SetupService.Domain.Handling.Inputs;
 
 namespace SetupService.Domain.Handling.Cornering;
 
-/// <summary>How the car would stand in a turn at both ends of the range an assumed input plausibly lies in.</summary>
+/// <summary>The car in a turn at both ends of an assumed input's plausible range.</summary>
 /// <param name="Assumed">The input.</param>
 /// <param name="AtLower">At the lower end; null where there is no equilibrium.</param>
 /// <param name="AtUpper">At the upper end; null where there is no equilibrium.</param>
 public sealed record CorneringEffect(AssumedInput Assumed, CorneringAttitude? AtLower, CorneringAttitude? AtUpper)
 {
-    /// <summary>Works a turn anew for both ends of every assumed input's range, the others as they are: every output moves by one solution.</summary>
+    /// <summary>Solves the turn at both ends of every assumed input's range, one input at a time.</summary>
     public static IReadOnlyList<CorneringEffect> Compute(ResolvedHandlingCar reading, TurnPath path, double lateralG, double? heldLateralG)
     {
         ArgumentNullException.ThrowIfNull(reading);

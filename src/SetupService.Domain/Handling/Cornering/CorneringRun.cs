@@ -4,15 +4,14 @@ using SetupService.Domain.Numerics;
 namespace SetupService.Domain.Handling.Cornering;
 
 /// <summary>
-/// A car taken through turns along one path, each by itself, at any lateral acceleration. Made once for all of them; not safe for
-/// several threads.
+/// Solves steady turns of one car along one path (fixed radius or fixed speed) at any lateral acceleration. Not thread-safe.
 /// </summary>
 public sealed class CorneringRun
 {
     // As a share of the car's weight.
     private const double HardlyAnything = 0.02;
 
-    // Right at the limit not every way there arrives.
+    // Just below the limit, g, where the iteration converges from any start.
     private const double JustShortG = 0.005;
 
     private readonly CorneringSolver _solver;
@@ -25,7 +24,7 @@ public sealed class CorneringRun
     private CorneringRun(CorneringSolver solver, TurnPath path, double? heldLateralG) =>
         (_solver, _path, _heldLateralG) = (solver, path, heldLateralG);
 
-    /// <summary>Makes it; null where points do not close at ride height. The car has a wheelbase.</summary>
+    /// <summary>Creates a run; null where the hardpoints do not close at ride height. The car must have a wheelbase.</summary>
     /// <param name="car">The car.</param>
     /// <param name="path">Which way, and at which radius or speed.</param>
     /// <param name="heldLateralG">What the tyres are known to hold, g; null = nothing is known beyond each turn.</param>
@@ -45,14 +44,14 @@ public sealed class CorneringRun
         return null;
     }
 
-    /// <summary>Up to which lateral acceleration the car stands, g, where that is less than so much more than a turn asks for; null where it stands even there.</summary>
+    /// <summary>Lateral acceleration at which the car rolls over, g, where that is within <paramref name="moreG"/> of <paramref name="lateralG"/>; else null.</summary>
     public double? RollOverWithin(double lateralG, double moreG)
     {
         var failedG = lateralG + moreG;
         return _solver.Solve(failedG, _path.At(failedG).RadiusM) is CorneringFailure.RollsOver ? RollOver.LimitG(_solver, _path, failedG) : null;
     }
 
-    /// <summary>What is known before anything is solved: a car that fell over does so in every harder turn.</summary>
+    /// <summary>What earlier turns already decide: a car that rolled over does so in every harder turn.</summary>
     private CorneringObstacle? Known(double lateralG)
     {
         if (lateralG > _heldLateralG) return new(CorneringFailure.GripExceeded, lateralG, IsAtHeld: false, _heldLateralG.Value, IsUnloadedThere: false);
@@ -93,4 +92,32 @@ public sealed class CorneringRun
         WheelAttitude[] wheels = [turn.FrontLeft, turn.FrontRight, turn.RearLeft, turn.RearRight];
         return wheels.Where(wheel => !wheel.IsOuter).Sum(wheel => wheel.LoadN) < HardlyAnything * wheels.Sum(wheel => wheel.LoadN);
     }
+}
+
+/// <summary>Why there is no equilibrium.</summary>
+public enum CorneringFailure
+{
+    /// <summary>The inner side is without load: the car would roll over.</summary>
+    RollsOver,
+
+    /// <summary>The suspension, or its readings, do not reach the travel or steer the turn asks for.</summary>
+    TravelNotReached,
+
+    /// <summary>The tyres, held to a fixed peak, cannot give the side force.</summary>
+    GripExceeded,
+
+    /// <summary>The work allowed was spent, or the caller has gone.</summary>
+    WorkSpent,
+}
+
+/// <summary>Why a car has no equilibrium in a turn, and how far it would have one.</summary>
+/// <param name="Failure">Why.</param>
+/// <param name="LateralG">At which lateral acceleration, g: the turn's, or what the tyres are said to hold.</param>
+/// <param name="IsAtHeld">True when it is the stated grip of the tyres that has no equilibrium.</param>
+/// <param name="LimitG">Up to which lateral acceleration along the same path there is an equilibrium, g.</param>
+/// <param name="IsUnloadedThere">True when the inner wheels carry hardly any load at that limit; else the iteration itself ends there.</param>
+public readonly record struct CorneringObstacle(CorneringFailure Failure, double LateralG, bool IsAtHeld, double LimitG, bool IsUnloadedThere)
+{
+    /// <summary>The outer wheel that would have to travel beyond what was read of it; null where that is not why.</summary>
+    public WheelReach? BeyondReadings { get; init; }
 }

@@ -6,18 +6,19 @@ using SetupService.Domain.Vehicles;
 namespace SetupService.Domain.Handling.Cornering;
 
 /// <summary>
-/// Finds how a car stands in a steady turn: body roll, the heave of its two ends, the travel of its four wheels, its slip and steer, so
-/// that loads, side forces and angles agree. Made once for a car and a direction of turn; each turn goes on from the last, and costs no
-/// memory. Not safe for several threads. Model, derivation and limits: docs/methods/cornering.
+/// Solves the equilibrium of a car in a steady turn: body roll, heave at both axles, travel of the four wheels, slip and steer, so that
+/// loads, side forces and angles agree. Created once per car and direction of turn; each solution is the initial guess of the next, and
+/// solving allocates nothing. Not thread-safe. Model, derivation and limits: docs/methods/cornering.
 /// </summary>
 public sealed class CorneringSolver
 {
-    /// <summary>What the tyres must be able to give more than the turn takes.</summary>
+    /// <summary>Peak side force the tyres must have, as a multiple of what the turn uses.</summary>
     public const double GripReserve = 1.05;
 
+    // Largest residual of a converged solution, as a share of the weight.
     private const double Tolerance = 1e-10;
 
-    // Of the weight: with more out of balance a step is too long to tell ahead what it does to the tyres.
+    // Largest residual, as a share of the weight, at which tyre forces are predicted along a step; beyond it the step is too long.
     private const double PredictionTolerance = 0.5;
 
     private const int MostSteps = 120;
@@ -25,13 +26,13 @@ public sealed class CorneringSolver
     private const int MostHalvings = 10;
     private const int ContinuationSteps = 16;
 
-    // A turn at 1 g of a car on soft springs; more at once leads past stops and lifting wheels.
+    // Longest step: about what a softly sprung car rolls at 1 g. Longer steps jump over stops and lifting wheels.
     private const double LongestRollSine = 0.1;
     private const double LongestTravelMm = 60;
     private const double FurthestRollRad = 0.7;
     private const double LongestSteerDeg = 12;
 
-    // Of the radius: further ahead or behind the turn's centre does not lie for any slip a tyre can have.
+    // Bound on the turn's centre ahead of or behind the car, as a share of the radius: no slip angle a tyre can have puts it further.
     private const double FurthestCentre = 0.9;
 
     private readonly HandlingCar _car;
@@ -55,7 +56,7 @@ public sealed class CorneringSolver
     /// <summary>The outer wheel that the turn last solved takes beyond what was read of its suspension, and its travel from where that was read; null where none is.</summary>
     public WheelReach? BeyondReadings { get; private set; }
 
-    /// <summary>Makes a solver; null where points do not close at ride height. The car has a wheelbase.</summary>
+    /// <summary>Creates a solver; null where the hardpoints do not close at ride height. The car must have a wheelbase.</summary>
     /// <param name="car">The car.</param>
     /// <param name="turn">Which way it turns.</param>
     /// <param name="budget">Work allowed for all turns together; null = any.</param>
@@ -67,19 +68,19 @@ public sealed class CorneringSolver
             : null;
     }
 
-    /// <summary>Solves one turn.</summary>
+    /// <summary>Solves one turn from the last solution; where that does not converge, by continuation over lateral acceleration from rest.</summary>
     /// <param name="lateralG">Lateral acceleration, g, not negative.</param>
     /// <param name="radiusM">Radius, m.</param>
-    /// <param name="leastPeakScale">The tyres' peak is scaled by at least this.</param>
-    /// <param name="isPeakHeld">The peak is scaled by exactly that, enough or not.</param>
-    /// <returns>Null where it is solved, else why not.</returns>
+    /// <param name="leastPeakScale">Least factor on the tyres' peak side force.</param>
+    /// <param name="isPeakHeld">True to use exactly that factor, even where the tyres then cannot hold the turn.</param>
+    /// <returns>Null when solved, else the reason.</returns>
     public CorneringFailure? Solve(double lateralG, double radiusM, double leastPeakScale = 1, bool isPeakHeld = false)
     {
         var grip = new PeakScaling(leastPeakScale, isPeakHeld);
         BeyondReadings = null;
         if (SolveFromCurrent(lateralG, radiusM, grip) is null) return Reached();
 
-        // Through a stop or a lifted wheel the way leads by smaller turns.
+        // Continuation in lateral acceleration gets past stops and lifting wheels.
         Reset();
         CorneringFailure? failure = null;
         for (var stage = 1; stage <= ContinuationSteps && failure is null; stage++) failure = SolveFromCurrent(lateralG * stage / ContinuationSteps, radiusM, grip);
@@ -121,15 +122,15 @@ public sealed class CorneringSolver
     }
 
     /// <summary>
-    /// Steer by the driver in the turn last solved, less what the turn's own geometry takes, degrees, positive = into the turn: the mean heading the
-    /// rack gives the front wheels at rest height, toe off, less the difference of the directions both axles' middles move in.
+    /// The driver's steer in the turn last solved less the turn's own geometry (the Ackermann angle), degrees at the road wheels, positive = into the
+    /// turn: the mean heading the rack gives the front wheels at rest height, without toe, less the difference between the path directions of the axles' centres.
     /// </summary>
     public double SteerBeyondTurnDeg => _front.SteeredByDeg(_steer) - (PathDeg(_front, _centreMm) - PathDeg(_rear, _centreMm));
 
     /// <summary>Roll of the body in the turn last solved, degrees; positive = out of the turn.</summary>
     public double RollDeg => double.RadiansToDegrees(_rollRad);
 
-    /// <summary>Starts the next turn from where another solver of a like car stands.</summary>
+    /// <summary>Takes another solver's solution, of a similar car, as the initial guess of the next turn.</summary>
     public void StartFrom(CorneringSolver other)
     {
         ArgumentNullException.ThrowIfNull(other);
@@ -186,7 +187,7 @@ public sealed class CorneringSolver
         return CorneringFailure.RollsOver;
     }
 
-    /// <summary>How much of a step is taken: all of it, until that is seen to jump to and fro over the kink of a stop or a lifting wheel.</summary>
+    /// <summary>Share of a Newton step that is taken: all of it at first, less once the iteration oscillates over the kink of a stop or a lifting wheel.</summary>
     private static double DampingFactor(int step) => step < SmoothSteps ? 1 : step % SmoothSteps < SmoothSteps / 2 ? 0.5 : 0.2;
 
     private bool IsStanding() => _front.Inner.LoadN + _rear.Inner.LoadN > 0;
@@ -194,13 +195,13 @@ public sealed class CorneringSolver
     private bool TryUpdatePoses() => _front.TryUpdatePose(_steer) && _rear.TryUpdatePose(0);
 
     /// <summary>
-    /// Finds the slip of both axles where the tyres are taken to stand, the side force of each, where the turn's centre lies and how far the
-    /// wheels must be steered; null where the tyres cannot hold, side forces then stay.
+    /// Solves slip angles and side forces of both axles at the predicted tyre positions, the turn's centre and the steer needed; null where
+    /// the tyres cannot hold the turn, and side forces then stay as they were.
     /// </summary>
     /// <param name="acceleration">Lateral acceleration, m/s².</param>
-    /// <param name="radiusMm">Radius.</param>
+    /// <param name="radiusMm">Radius, mm.</param>
     /// <param name="grip">How far the peak may be scaled.</param>
-    /// <param name="predictedSteer">How far the tyres are taken to be steered beyond the wheels.</param>
+    /// <param name="predictedSteer">Steer already included in the predicted tyre positions, in units of the input.</param>
     private SteerSolution? Steer(double acceleration, double radiusMm, in PeakScaling grip, double predictedSteer)
     {
         var centreMm = CentreMm(radiusMm);
@@ -219,7 +220,7 @@ public sealed class CorneringSolver
         if (_rear.SlipFor(rear) is not { } rearShared || _front.SlipFor(front) is not { } frontShared) return null;
         var movedN = _rear.ApplySideForce(rearShared, rear, acceleration) + _front.ApplySideForce(frontShared, front, acceleration);
 
-        // The rear wheels' path gives the turn's centre; kept within the turn for any slip a tyre can have.
+        // The turn's centre follows from the path of the rear wheels; bounded as for any slip angle a tyre can have.
         var (sin, cos) = Math.SinCos(double.DegreesToRadians(_rear.TyreHeadingDeg - _rear.SlipDeg));
         var station = Math.Clamp(_rear.StationMm - (centreMm * sin / cos), -FurthestCentre * radiusMm, FurthestCentre * radiusMm);
         var centreMoved = Math.Abs(station - _centreStationMm) / radiusMm;
@@ -233,8 +234,8 @@ public sealed class CorneringSolver
     }
 
     /// <summary>
-    /// Finds steer and side forces where a step leads, so that they do not run after it; null where that cannot be told, those of the
-    /// present stand then stay.
+    /// Predicts steer and side forces at the end of a step, so that they do not lag behind it; null where that is not possible, and the
+    /// present ones then stay.
     /// </summary>
     private SteerSolution? SteerAhead(in BodyChange change, double cos, double acceleration, double radiusMm, in PeakScaling grip)
     {
@@ -253,7 +254,7 @@ public sealed class CorneringSolver
     private double PathDeg(CorneringAxle axle, double centreMm) =>
         double.RadiansToDegrees(Math.Atan2(axle.StationMm - _centreStationMm, centreMm));
 
-    /// <summary>Takes a step, shortened where it is long or leads where a wheel cannot be; false where even a short one does.</summary>
+    /// <summary>Line search: takes a step, halved until every wheel can be where it leads; false where even the shortest leads nowhere.</summary>
     private bool Step(in BodyChange change, double longest)
     {
         var share = Math.Min(longest, Math.Min(LongestRollSine / Math.Abs(change.RollSine), LongestTravelMm / change.LargestTravelMm));
@@ -280,7 +281,7 @@ public sealed class CorneringSolver
         _rear.Inner.TravelMm += share * change.Rear.Inner;
     }
 
-    // A rack that turns the wheels hardly at all cannot steer; the least keeps the step finite and the guide refuses it.
+    // Bounded away from zero so that the step stays finite for a rack that hardly turns the wheels; the suspension then refuses the pose.
     private double HeadingPerSteer()
     {
         var per = (_front.Outer.Pose.HeadingPerSteer + _front.Inner.Pose.HeadingPerSteer) / 2;

@@ -7,13 +7,13 @@ using SetupService.Domain.Suspension.Steering;
 
 namespace SetupService.Domain.Handling.Cornering;
 
-/// <summary>One wheel while its equilibrium is sought. Forces in N, lengths in mm; see docs/methods/cornering.</summary>
+/// <summary>State of one wheel during the iteration. Forces in N, lengths in mm; see docs/methods/cornering.</summary>
 internal sealed class CorneringWheel
 {
-    // What is solid gives this little, N/mm: a stop pressed flat, a damper pulled to its end.
+    // Rate of what is solid, N/mm: a fully compressed stop, a fully extended damper.
     private const double SolidRateNPerMm = 100_000;
 
-    // Nearer positions tell rounding, not slopes.
+    // Differences over a shorter travel than this, mm, are rounding and give no slope.
     private const double LeastLearntMm = 1e-3;
 
     private readonly HandlingAxle _axle;
@@ -60,7 +60,7 @@ internal sealed class CorneringWheel
 
     public double CamberSetDeg { get; }
 
-    /// <summary>Weight of the unsprung mass.</summary>
+    /// <summary>Weight of the unsprung mass, N.</summary>
     public double WeightN { get; }
 
     public WheelPose RestPose { get; }
@@ -71,7 +71,7 @@ internal sealed class CorneringWheel
 
     public double LoadN { get; private set; }
 
-    /// <summary>Change of load per mm the contact rises: the tyre's rate, or nothing once it has left the road.</summary>
+    /// <summary>Change of load per mm the contact rises, N/mm: the tyre's rate, 0 once it has left the road.</summary>
     public double TyreRateNPerMm { get; private set; }
 
     public double SideForceN { get; private set; }
@@ -80,7 +80,7 @@ internal sealed class CorneringWheel
 
     public double InclinationAngleDeg { get; private set; }
 
-    /// <summary>How the tyre is taken to stand: as the wheel does, or as a step leads it to.</summary>
+    /// <summary>Tyre position in use: the present one, or the one predicted for a step.</summary>
     public TyrePose TyrePose { get; private set; }
 
     /// <summary>Rise of the contact per mm of travel, against the ground.</summary>
@@ -98,7 +98,7 @@ internal sealed class CorneringWheel
     /// <summary>Rise of the contact by the sine of roll.</summary>
     public double RisePerRoll { get; private set; }
 
-    /// <summary>Change of the links' share of the load by the sine of roll, nearly.</summary>
+    /// <summary>Change of the links' share of the load by the sine of roll, N, to first order.</summary>
     public double LinkLoadPerRoll => Pose.HoldsInRoll ? 0 : (1 + (Slope * Slope)) * LinkForceN;
 
     /// <summary>Change of the links' share of the load per mm of travel, as the contact's path bends.</summary>
@@ -109,15 +109,15 @@ internal sealed class CorneringWheel
 
     public double SpringRateNPerMm { get; private set; }
 
-    /// <summary>Side force that the links hand to the body.</summary>
+    /// <summary>Side force that the links transmit to the body, N.</summary>
     public double LinkForceN { get; private set; }
 
     public double CamberComplianceDeg => _axle.CamberComplianceDegPerKn * Sign * SideForceN / 1000;
 
-    /// <summary>How far the give turns the wheel into the turn; the outer wheel toes out, the inner in.</summary>
+    /// <summary>Compliance steer, degrees, positive = into the turn; the outer wheel toes out, the inner in.</summary>
     public double HeadingComplianceDeg => -_axle.ToeComplianceDegPerKn * SideForceN / 1000;
 
-    /// <summary>Heading against the body, positive = into the turn, without the give.</summary>
+    /// <summary>Heading against the body, degrees, positive = into the turn, without compliance steer.</summary>
     public double HeadingDeg => -Sign * Pose.HeadingDeg;
 
     public void Reset()
@@ -132,7 +132,7 @@ internal sealed class CorneringWheel
         (TravelMm, SideForceN, SlipDeg) = (other.TravelMm, other.SideForceN, other.SlipDeg);
     }
 
-    /// <summary>Asks the suspension where the wheel is; false where it cannot be there.</summary>
+    /// <summary>Updates the wheel's pose from the suspension; false where it cannot reach it.</summary>
     public bool TryUpdatePose(double steer)
     {
         if (!_motion.TryAt(TravelMm, -Sign * steer, ref _state, out var pose, _budget))
@@ -147,7 +147,7 @@ internal sealed class CorneringWheel
         return true;
     }
 
-    /// <summary>How motion ratio, rise and contact path change with travel, from one position to the next, where travel is most of what changed.</summary>
+    /// <summary>Updates the derivatives of motion ratio, rise and contact path by travel from the last two poses, where they differ mostly by travel.</summary>
     private void Learn(in WheelPose next, double steer)
     {
         var wayMm = TravelMm - _guidedAtMm;
@@ -161,7 +161,7 @@ internal sealed class CorneringWheel
         (_guidedAtMm, _guidedSteer) = (TravelMm, steer);
     }
 
-    /// <summary>Where the contact is and what the tyre carries there, the body rolled (sine and cosine) and risen.</summary>
+    /// <summary>Updates the contact's position and the tyre's load for this roll (sine and cosine) and heave of the body.</summary>
     public void ApplyBody(double sin, double cos, double heaveMm)
     {
         double risen;
@@ -191,7 +191,7 @@ internal sealed class CorneringWheel
     }
 
     /// <summary>
-    /// Takes the tyre to stand where a step leads, to first order, until the wheel stands anew; false where it would be off the road.
+    /// Predicts the tyre's position after a step, to first order; it holds until the next update of the wheel. False where it would leave the road.
     /// Travel and heave in mm, roll by its sine and in rad, steer in units of the input.
     /// </summary>
     public bool TryPredict(double travelMm, double heaveMm, double rollSine, double rollRad, double steer)
@@ -213,7 +213,7 @@ internal sealed class CorneringWheel
 
     public SideForceCurve Curve(double peakScale) => ExampleTyre.At(TyrePose.LoadN, -Sign * TyrePose.InclinationAngleDeg, _tyreScale with { Peak = peakScale });
 
-    /// <summary>Takes a side force and the slip angle it comes with; gives how much it changed.</summary>
+    /// <summary>Sets side force and slip angle; returns how much the force changed, N.</summary>
     public double ApplySideForce(double sideForceN, double slipDeg, double unsprungN)
     {
         var before = SideForceN;
@@ -223,7 +223,7 @@ internal sealed class CorneringWheel
         return Math.Abs(SideForceN - before);
     }
 
-    /// <summary>Works spring, bump stop and droop stop at the present travel.</summary>
+    /// <summary>Computes force and rate of spring, bump stop and droop stop at the present travel.</summary>
     public void Spring()
     {
         var ratio = Pose.SpringMotionRatio;
@@ -247,7 +247,7 @@ internal sealed class CorneringWheel
         }
     }
 
-    /// <summary>What the inclination is made of; asks the suspension once more, without steer.</summary>
+    /// <summary>The parts of the inclination; evaluates the suspension once more, without steer.</summary>
     public CamberContributions Contributions(double steer)
     {
         var steered = Pose.CamberDeg;
@@ -262,7 +262,7 @@ internal sealed class CorneringWheel
             CamberSetDeg, unsteered - CamberSetDeg, InclinationAngleDeg - (steered + CamberComplianceDeg), steered - unsteered, CamberComplianceDeg);
     }
 
-    /// <summary>Heading that steer alone gives the wheel, degrees, positive = into the turn; nothing where it cannot be steered so far at rest height.</summary>
+    /// <summary>Heading that steer alone gives the wheel, degrees, positive = into the turn; NaN where it cannot be steered so far at rest height.</summary>
     public double SteeredByDeg(double steer)
     {
         var state = _motion.Origin;

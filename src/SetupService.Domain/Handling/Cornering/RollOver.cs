@@ -1,6 +1,6 @@
 namespace SetupService.Domain.Handling.Cornering;
 
-/// <summary>How hard a car can turn before its inner side is without load.</summary>
+/// <summary>The lateral acceleration at which a car rolls over.</summary>
 public static class RollOver
 {
     private const double AgreedG = 1e-4;

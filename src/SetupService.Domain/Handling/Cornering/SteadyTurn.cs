@@ -1,19 +1,19 @@
 namespace SetupService.Domain.Handling.Cornering;
 
-/// <summary>A car in a steady turn: how it stands, and how its balance goes on from there. Method page: docs/methods/cornering.</summary>
-/// <param name="Attitude">How it stands.</param>
+/// <summary>A car in a steady turn: its attitude and the gradients there. Method page: docs/methods/cornering.</summary>
+/// <param name="Attitude">Its attitude.</param>
 /// <param name="UndersteerDegPerG">
 /// Change of steer per g of lateral acceleration beyond what the turn's own geometry takes, degrees at the road wheels, radius and tyres held: ISO
-/// 8855's understeer gradient. Bump steer and the give of the suspension count. Positive = more steer is wanted the harder it turns. Null where
-/// the car does not stand a little to both sides of this turn.
+/// 8855's understeer gradient. Bump steer and compliance steer count. Positive = understeer. Null where
+/// there is no equilibrium just beside this turn.
 /// </param>
 /// <param name="RollDegPerG">Change of roll per g of lateral acceleration at this turn, the radius held; null as above.</param>
 public readonly record struct SteadyTurn(CorneringAttitude Attitude, double? UndersteerDegPerG, double? RollDegPerG)
 {
-    // Small beside what bends the curve, large beside the solver's own error.
+    // Half-width of the central difference: small against the curve's bend, large against the solver's error.
     private const double StepG = 0.0005;
 
-    /// <summary>Finds it.</summary>
+    /// <summary>Solves the turn and its gradients.</summary>
     /// <param name="solver">The car's solver for this direction.</param>
     /// <param name="demand">The turn.</param>
     /// <param name="heldLateralG">
@@ -27,7 +27,7 @@ public readonly record struct SteadyTurn(CorneringAttitude Attitude, double? Und
         return WithGradients(solver, demand, attitude);
     }
 
-    /// <summary>Finds it with tyres whose peak is scaled by at least a factor known already.</summary>
+    /// <summary>The same with tyres whose peak is scaled by at least a known factor.</summary>
     public static SteadyTurn? WithPeak(CorneringSolver solver, in CorneringDemand demand, double leastPeakScale, out CorneringFailure? failure)
     {
         ArgumentNullException.ThrowIfNull(solver);
@@ -36,7 +36,7 @@ public readonly record struct SteadyTurn(CorneringAttitude Attitude, double? Und
         return WithGradients(solver, demand, solver.Attitude(demand));
     }
 
-    /// <summary>Finds only how the car stands.</summary>
+    /// <summary>Solves only the attitude.</summary>
     public static CorneringAttitude? SolveAttitude(CorneringSolver solver, in CorneringDemand demand, double? heldLateralG, out CorneringFailure? failure)
     {
         ArgumentNullException.ThrowIfNull(solver);
@@ -60,7 +60,7 @@ public readonly record struct SteadyTurn(CorneringAttitude Attitude, double? Und
         var (steerDeg, rollDeg) = (solver.SteerBeyondTurnDeg, solver.RollDeg);
         if (solver.Solve(from, demand.RadiusM, attitude.PeakScale, isPeakHeld: true) is not null) return new(attitude, null, null);
 
-        // Where the rack steers so far only off ride height, what the driver steers is not told.
+        // Not finite where the rack reaches this steer only away from rest height.
         var steerDegPerG = (steerDeg - solver.SteerBeyondTurnDeg) / (to - from);
         return new(attitude, double.IsFinite(steerDegPerG) ? steerDegPerG : null, (rollDeg - solver.RollDeg) / (to - from));
     }

@@ -4,12 +4,12 @@ using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Cornering;
 
-/// <summary>Tells whose suspension does not reach what a turn asks of it.</summary>
+/// <summary>Finds the axles whose suspension does not reach the travel or steer of a turn.</summary>
 public static class SuspensionReach
 {
     /// <summary>
-    /// The axles whose points or readings end before the travel or steer of a turn: with theirs put aside the turn is reached. None
-    /// where even without points and readings no steer reaches it.
+    /// The axles whose hardpoints or readings end before the travel or steer of a turn: without them the turn has a solution. Empty
+    /// where it has none even then.
     /// </summary>
     public static IReadOnlyList<CarAxle> Lacking(HandlingCar car, in TurnPath path, double lateralG)
     {

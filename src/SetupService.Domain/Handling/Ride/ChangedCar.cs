@@ -6,14 +6,14 @@ namespace SetupService.Domain.Handling.Ride;
 
 /// <summary>A car after a change, standing at the height its springs hold it.</summary>
 /// <param name="Car">The car, its ride heights changed.</param>
-/// <param name="FrontHeightMm">How much higher the front stands, mm; null where that is not known and it is taken to stay.</param>
-/// <param name="RearHeightMm">How much higher the rear stands, mm; null where that is not known and it is taken to stay.</param>
+/// <param name="FrontHeightMm">Change of front ride height, mm, positive = higher; null where it is not known and is taken as zero.</param>
+/// <param name="RearHeightMm">Change of rear ride height, mm, positive = higher; null where it is not known and is taken as zero.</param>
 public sealed record ChangedCar(HandlingCar Car, double? FrontHeightMm, double? RearHeightMm)
 {
-    /// <summary>Settles the changed car on its springs; null where its points do not close.</summary>
-    /// <param name="before">The car before, as made ready.</param>
+    /// <summary>Finds the changed car's ride height on its springs; null where its points do not close.</summary>
+    /// <param name="before">The car before, as prepared.</param>
     /// <param name="statedBefore">The car before, as stated.</param>
-    /// <param name="after">The car after, as made ready, still at its stated ride height.</param>
+    /// <param name="after">The car after, as prepared, still at its stated ride height.</param>
     /// <param name="statedAfter">The car after, as stated.</param>
     public static ChangedCar? Solve(HandlingCar before, Vehicle statedBefore, HandlingCar after, Vehicle statedAfter)
     {
@@ -34,7 +34,7 @@ public sealed record ChangedCar(HandlingCar Car, double? FrontHeightMm, double? 
         var (springBefore, springAfter) = (statedBefore.At(at).Spring, statedAfter.At(at).Spring);
         heightMm = 0;
 
-        // A height stated with the change is where the car then stands, whatever its springs.
+        // A ride height stated with the change holds, whatever the springs.
         if (after.At(at).RideHeightChangeMm != before.At(at).RideHeightChangeMm) return true;
         if (springBefore == springAfter && before.At(at).SprungLoadN == after.At(at).SprungLoadN) return true;
         heightMm = null;

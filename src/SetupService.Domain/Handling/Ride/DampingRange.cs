@@ -11,7 +11,7 @@ public sealed record DampingRange(double Minimum, double Maximum, string Source)
 
     /// <summary>From soft road cars to what is usual on track.</summary>
     public static DampingRange RoadAndTrack { get; } = new(0.25, 0.7,
-        "three cars published with DOT HS 807 956 (1992), as reprinted in vehicle models of TU München, 2017: 0.27 to 0.40; sport and track 0.4 to 0.7 from memory (Dixon; Milliken and Milliken)");
+        "three cars published with DOT HS 807 956 (1992), as reprinted in vehicle models of TU München, 2017: 0.27 to 0.40; sport and track 0.4 to 0.7 from memory (The Shock Absorber Handbook, 2007; Race Car Vehicle Dynamics, 1995)");
 
     /// <summary>What a ratio says of the dampers.</summary>
     public DamperVerdict Judge(double? ratio) => ratio switch
@@ -21,4 +21,20 @@ public sealed record DampingRange(double Minimum, double Maximum, string Source)
         { } value when value < Minimum * (1 + Near) || value > Maximum * (1 - Near) => DamperVerdict.Borderline,
         _ => DamperVerdict.Keep,
     };
+}
+
+/// <summary>Whether the dampers fitted serve the springs.</summary>
+public enum DamperVerdict
+{
+    /// <summary>They suit.</summary>
+    Keep,
+
+    /// <summary>They suit, close to an end of the range.</summary>
+    Borderline,
+
+    /// <summary>They do not.</summary>
+    Replace,
+
+    /// <summary>Unknown: the damper's figures are not given.</summary>
+    Unknown,
 }

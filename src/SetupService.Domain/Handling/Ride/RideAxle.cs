@@ -63,7 +63,7 @@ public sealed record RideAxle
     /// <summary>Wheel travel left to full droop, mm; null where it is not known.</summary>
     public required double? DroopLeftMm { get; init; }
 
-    /// <summary>Vertical acceleration in g, its weight included, at which the stop is met: 1 = it stands on it. Null where the travel is not known.</summary>
+    /// <summary>Vertical acceleration in g, its weight included, at which the stop is met: 1 = it rests on it. Null where the travel is not known.</summary>
     public double? StopMetAtG => BumpLeftMm is { } left ? Math.Max(1, 1 + (left / StaticDeflectionMm)) : null;
 
     /// <summary>Spring travel left to its coils touching with the bump stop pressed flat, mm; negative = the coils touch before. Null where lengths are not known.</summary>
@@ -73,4 +73,24 @@ public sealed record RideAxle
     public required double? SeatedAtDroopMm { get; init; }
 
     private static double Frequency(double rateNPerMm, double massKg) => Math.Sqrt(1000 * rateNPerMm / massKg) / (2 * Math.PI);
+}
+
+/// <summary>A rate at a wheel travel.</summary>
+/// <param name="TravelMm">Travel from ride height, mm; positive = bump.</param>
+/// <param name="MotionRatio">Spring travel by wheel travel there.</param>
+/// <param name="WheelRateNPerMm">Rate at the wheel, N/mm.</param>
+public readonly record struct TravelRate(double TravelMm, double MotionRatio, double WheelRateNPerMm);
+
+/// <summary>Whether the rear swings a little faster than the front, so that both ends fall into step after a bump that meets the front first.</summary>
+/// <param name="FrequencyRatio">Rear ride frequency by that of the front.</param>
+public readonly record struct FlatRide(double FrequencyRatio)
+{
+    /// <summary>Least ratio of a flat ride; from memory (Olley, as Milliken and Gillespie quote him: front some 30 % softer).</summary>
+    public const double Least = 1.05;
+
+    /// <summary>Most; from memory, as <see cref="Least"/>.</summary>
+    public const double Most = 1.3;
+
+    /// <summary>True when it lies in that range.</summary>
+    public bool IsFlat => FrequencyRatio is >= Least and <= Most;
 }

@@ -5,7 +5,7 @@ using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Ride;
 
-/// <summary>Works out how an axle rides.</summary>
+/// <summary>Computes how an axle rides.</summary>
 public static class RideAxleBuilder
 {
     // Small beside what bends the motion ratio, large beside the solver's rounding.
@@ -14,7 +14,7 @@ public static class RideAxleBuilder
     private static readonly double[] TravelsMm = [-40, -20, 0, 20, 40];
 
     /// <summary>The axle; null where its points do not close at this ride height, or its spring does not hold the car up there.</summary>
-    /// <param name="car">The car, its ride height as it now stands.</param>
+    /// <param name="car">The car at its present ride height.</param>
     /// <param name="at">Which axle.</param>
     /// <param name="stated">The axle as stated, for spring and damper.</param>
     public static RideAxle? Build(HandlingCar car, CarAxle at, Axle stated)

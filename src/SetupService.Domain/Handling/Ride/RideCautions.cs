@@ -24,13 +24,13 @@ public static class RideCautions
     {
         var list = new List<Caution>();
         if (axle.BumpLeftMm <= 0)
-            list.Add(new("standsOnBumpStop", $"The {name} stands on its bump stops at rest: no travel is left, the springs do not decide its rate, and it may leave the road over a bump."));
+            list.Add(new("standsOnBumpStop", $"The {name} rests on its bump stops: it has no bump travel left, the stops set its rate, and its wheels may leave the road over a bump."));
         if (axle.DroopLeftMm <= 0)
-            list.Add(new("standsAtFullDroop", $"The {name} stands at full droop at rest: its wheels leave the road over every dip."));
+            list.Add(new("standsAtFullDroop", $"The {name} rests at full droop: its wheels leave the road over every dip."));
         if (axle.CoilClearanceMm is { } clearance && clearance < LeastCoilClearanceMm)
-            list.Add(new("coilBind", FormattableString.Invariant($"With its bump stop pressed flat the {name} spring has {clearance:0} mm left to its coils touching. Coil on coil breaks springs and mounts; it needs a shorter solid length or a stop that ends the travel before.")));
+            list.Add(new("coilBind", FormattableString.Invariant($"{(clearance < 0 ? FormattableString.Invariant($"The coils of the {name} spring touch {-clearance:0} mm before its bump stop is fully compressed") : FormattableString.Invariant($"The {name} spring has only {clearance:0} mm left before its coils touch, with its bump stop fully compressed"))}. Coil bind breaks springs and mounts; fit a spring with a shorter solid length, or a longer stop.")));
         if (axle.SeatedAtDroopMm < 0)
-            list.Add(new("springLooseAtDroop", FormattableString.Invariant($"At full droop the {name} spring is {-axle.SeatedAtDroopMm:0} mm too short for its seats: it can come off them and be out of place as the wheel comes down. It needs a helper spring or less rebound travel.")));
+            list.Add(new("springLooseAtDroop", FormattableString.Invariant($"At full droop the {name} spring is {-axle.SeatedAtDroopMm:0} mm too short for its seats: it can come off them and sit wrongly as the wheel comes up. Fit a helper spring, or reduce rebound travel.")));
         return list;
     }
 }

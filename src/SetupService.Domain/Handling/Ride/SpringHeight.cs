@@ -2,7 +2,7 @@ using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Ride;
 
-/// <summary>How a spring stands under its static force, and what another spring in the same seats does to the ride height.</summary>
+/// <summary>Length of a spring under its static force, and the ride height with another spring in the same seats.</summary>
 public static class SpringHeight
 {
     /// <summary>Length at ride height, mm: as measured, else free length less force by rate; null where neither is known.</summary>
@@ -13,7 +13,7 @@ public static class SpringHeight
     }
 
     /// <summary>
-    /// How much higher the body stands after a change of spring, seats or load, mm at the wheel; null where the lengths that tell it are not known.
+    /// Change of ride height after a change of spring, seats or load, mm at the wheel, positive = higher; null where the lengths it needs are not known.
     /// </summary>
     /// <param name="before">The spring before.</param>
     /// <param name="forceBeforeN">Its static force, N.</param>
@@ -52,7 +52,7 @@ public static class SpringHeight
         return before != after && before.InstalledLengthMm == after.InstalledLengthMm ? after with { InstalledLengthMm = null } : after;
     }
 
-    /// <summary>Whether a change of rate kept the free length of the spring before, which a person may not have meant.</summary>
+    /// <summary>True when a change of rate kept the free length of the spring before, which a person may not have meant.</summary>
     public static bool KeepsFreeLength(Spring before, Spring after)
     {
         ArgumentNullException.ThrowIfNull(before);

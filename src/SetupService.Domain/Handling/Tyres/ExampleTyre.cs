@@ -1,7 +1,7 @@
 namespace SetupService.Domain.Handling.Tyres;
 
 /// <summary>
-/// A published set of Magic Formula coefficients, of a passenger tyre of the 1980s: an example, not the caller's tyre. It tells how side
+/// A published set of Magic Formula coefficients, of a passenger tyre of the 1980s: an example, not the caller's tyre. It shows how side
 /// force falls behind the load; it has no best camber, so no camber advice is taken from it.
 /// Source: Bakker, Nyborg, Pacejka, SAE 870421 (1987): a0 to a8 as a university's coursework file prints them, the camber terms a9, a11
 /// and a12 from memory.
@@ -12,7 +12,7 @@ public static class ExampleTyre
     public const double LargestStaticLoadN = 5000;
 
     /// <summary>Where the set comes from, for an answer.</summary>
-    public const string Source = "Bakker, Nyborg, Pacejka, SAE 870421 (1987), example set of Magic Formula coefficients; its camber terms from memory";
+    public const string Source = "SAE 870421 (1987), example set of Magic Formula coefficients; its camber terms from memory";
 
     private const double A0 = 1.30;
     private const double A1 = -22.1;
@@ -55,4 +55,14 @@ public static class ExampleTyre
         var size = Math.Max(1, staticLoadN / LargestStaticLoadN);
         return new(corneringStiffnessNPerDeg is { } given ? given / SlopeNPerDeg(staticLoadN, size) : 1, 1, size);
     }
+}
+
+/// <summary>How a tyre differs from the example set.</summary>
+/// <param name="Slope">Its cornering stiffness by the set's, at the same load.</param>
+/// <param name="Peak">Its peak side force by the set's; the slope stays.</param>
+/// <param name="Size">By how much it carries more: force F at load N is Size times the set's at N/Size.</param>
+public readonly record struct TyreScale(double Slope, double Peak, double Size)
+{
+    /// <summary>The example tyre itself.</summary>
+    public static TyreScale None => new(1, 1, 1);
 }

@@ -5,11 +5,11 @@ namespace SetupService.Domain.Handling.WhatIf;
 /// <summary>The cautions that go with a comparison of changes.</summary>
 public static class WhatIfCautions
 {
-    /// <summary>All of them.</summary>
+    /// <summary>All.</summary>
     public static IReadOnlyList<Caution> All { get; } =
     [
-        new("oneChangeAtATime", "A change of springs, bars or tyres moves the balance of the car. Make one at a time, where you can, and find its limit again slowly and only where that is lawful and safe."),
+        new("oneChangeAtATime", "Make one change at a time where you can: springs, bars and tyres move the balance of the car. Find its limit again slowly, and only where that is lawful and safe."),
         CommonCautions.SpringsUnderLoad,
-        new("localLaw", "Whether a change is allowed on the road is decided by local law and by whoever is licensed to approve changes; this answer is not an approval. Alignment, headlamps and driver aids are to be set again after it."),
+        new("localLaw", "Local law, and whoever is licensed to approve changes, decide whether a change is allowed on the road; this answer is not an approval. Have alignment, headlamps and driver aids set again after it."),
     ];
 }

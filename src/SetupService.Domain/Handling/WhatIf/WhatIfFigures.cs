@@ -36,10 +36,10 @@ public readonly record struct WhatIfFigures
     /// <summary>Mean damping ratio behind.</summary>
     public required double? RearDampingRatio { get; init; }
 
-    /// <summary>How much higher the front stands than the car as given, mm.</summary>
+    /// <summary>Front ride height less that of the car as given, mm.</summary>
     public required double? FrontRideHeightMm { get; init; }
 
-    /// <summary>How much higher the rear stands than the car as given, mm.</summary>
+    /// <summary>Rear ride height less that of the car as given, mm.</summary>
     public required double? RearRideHeightMm { get; init; }
 
     /// <summary>These figures less others; null where either is not known.</summary>

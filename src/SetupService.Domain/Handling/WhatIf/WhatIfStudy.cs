@@ -33,10 +33,10 @@ public sealed class WhatIfStudy
     /// <summary>By what the tyres' peak is scaled for the car as given; 1 = not.</summary>
     public double PeakScale => _peakScale;
 
-    /// <summary>What the car as given comes to.</summary>
+    /// <summary>What the car as given reaches.</summary>
     public WhatIfOutcome? AsGiven() => Outcome(_car, _car.Reading.Car, 0, 0);
 
-    /// <summary>What a changed car comes to, standing at the height its springs hold it; null where its points do not close.</summary>
+    /// <summary>What a changed car reaches, standing at the height its springs hold it; null where its points do not close.</summary>
     public WhatIfOutcome? Changed(WhatIfCar changed)
     {
         ArgumentNullException.ThrowIfNull(changed);
@@ -71,3 +71,18 @@ public sealed class WhatIfStudy
         }, failure, frontHeightMm is not null && rearHeightMm is not null);
     }
 }
+
+/// <summary>One state of the car.</summary>
+/// <param name="Stated">As stated.</param>
+/// <param name="Reading">As prepared for the model.</param>
+public sealed record WhatIfCar(Vehicle Stated, ResolvedHandlingCar Reading)
+{
+    /// <summary>Makes a car ready; null where it is incomplete or its points make no corner.</summary>
+    public static WhatIfCar? Create(Vehicle stated) => HandlingCarBuilder.Build(stated) is { } reading ? new(stated, reading) : null;
+}
+
+/// <summary>What one state of the car reaches: its figures, or why the turn has none.</summary>
+/// <param name="Figures">The figures; those of the turn are null where it has no equilibrium.</param>
+/// <param name="Failure">Why the turn has no equilibrium; null where it has one.</param>
+/// <param name="IsHeightKnown">True when the spring lengths give the ride height; else it is taken as unchanged.</param>
+public readonly record struct WhatIfOutcome(WhatIfFigures Figures, CorneringFailure? Failure, bool IsHeightKnown);

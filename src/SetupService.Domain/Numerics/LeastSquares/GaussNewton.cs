@@ -8,12 +8,12 @@ public static class GaussNewton
 {
     private const int MostHalvings = 30;
 
-    // What rounding leaves open in a single residual.
+    // What rounding leaves uncertain in a single residual.
     private const double Rounding = 1e-15;
 
     /// <summary>
     /// Moves <paramref name="unknowns"/> from a start to the least sum of squares; <paramref name="standardFactors"/> are then
-    /// their standard errors per unit of the readings' own. False where the fit does not come to rest or the readings cannot
+    /// their standard errors per unit of the readings' own. False where the fit does not reach rest or the readings cannot
     /// tell the unknowns apart.
     /// </summary>
     /// <param name="model">The formula and its readings.</param>
@@ -21,7 +21,7 @@ public static class GaussNewton
     /// <param name="standardFactors">Standard errors per unit of the readings' own.</param>
     /// <param name="sumOfSquares">What is left.</param>
     /// <param name="smallest">Root-mean-square change of the readings' values that no longer matters.</param>
-    /// <param name="mostSteps">The most steps taken; a formula far from its readings comes to rest slowly.</param>
+    /// <param name="mostSteps">The most steps taken; a formula far from its readings reaches rest slowly.</param>
     public static bool TryFit<TModel>(
         TModel model, Span<double> unknowns, Span<double> standardFactors, out double sumOfSquares, double smallest = 1e-14, int mostSteps = 60)
         where TModel : IFittedModel, allows ref struct
@@ -43,7 +43,7 @@ public static class GaussNewton
         return false;
     }
 
-    /// <summary>Within which two sums of squares cannot be told apart: every residual off by its rounding.</summary>
+    /// <summary>Within which two sums of squares cannot be known apart: every residual off by its rounding.</summary>
     private static double Slack(double sumOfSquares, int count) =>
         ((2 * Math.Sqrt(count * sumOfSquares)) + (count * Rounding)) * Rounding;
 

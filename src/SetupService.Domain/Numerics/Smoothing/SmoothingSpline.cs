@@ -52,7 +52,7 @@ public sealed class SmoothingSpline
     /// <summary>What the integral of squared curvature weighs against the sum of squares; infinite for a straight line, 0 through every reading.</summary>
     public double Smoothing => _errorShare / _tentShare;
 
-    /// <summary>Whether a straight line explains the readings.</summary>
+    /// <summary>True when a straight line explains the readings.</summary>
     public bool IsStraight => _tentShare == 0 || KnotCount == 2;
 
     /// <summary>Integral of the squared second derivative: what the curve has the least of.</summary>
@@ -94,7 +94,7 @@ public sealed class SmoothingSpline
     }
 
     /// <summary>
-    /// What the readings' errors leave open in the value, one standard error: the curve is a weighted sum of the readings, and
+    /// What the readings' errors leave uncertain in the value, one standard error: the curve is a weighted sum of the readings, and
     /// these are the weights' squares. The smoothing counts as given; what it flattens away is not in it.
     /// </summary>
     public double StandardErrorAt(double place) => StandardError(SplineWeights.OfValue(_places, place));

@@ -10,7 +10,7 @@ namespace SetupService.Domain.Numerics.Statistics;
 /// <param name="AtMost">Upper end; null where the bottom is not shown to be above zero, and no ratio is too large.</param>
 public readonly record struct RatioRange(double? Value, double? AtLeast, double? AtMost)
 {
-    /// <summary>Whether both ends are known.</summary>
+    /// <summary>True when both ends are known.</summary>
     public bool IsBounded => Value is not null && AtLeast is not null && AtMost is not null;
 
     /// <summary>The same in another unit.</summary>

@@ -29,42 +29,42 @@ public static class ComparisonWords
         ArgumentNullException.ThrowIfNull(comparison);
         return comparison.Before is null
             ? Few("before", comparison.BeforeDistinct)
-            : "No clock is known of both lists: compare laps with laps, kilometres with kilometres, or the same proportion of both.";
+            : "The two lists share no clock: compare laps with laps, kilometres with kilometres, or the same proportion of both.";
     }
 
     /// <summary>Why there are no rates after the change.</summary>
     public static string NoAfter(WearComparison comparison)
     {
         ArgumentNullException.ThrowIfNull(comparison);
-        return comparison.AfterDistinct == 0 ? "Nothing was read after the change yet." : Few("after", comparison.AfterDistinct);
+        return comparison.AfterDistinct == 0 ? "Nothing has been read since the change." : Few("after", comparison.AfterDistinct);
     }
 
-    /// <summary>Why it is not told how much further use would show a change; null where it is told.</summary>
+    /// <summary>Why it is not known how much further use would show a change; null where it is known.</summary>
     public static string? NoPlan(WearComparison comparison, in ZoneComparison zone)
     {
         ArgumentNullException.ThrowIfNull(comparison);
         if (zone.LeastUse is not null) return null;
-        if (zone.SoughtRatio is not { } ratio) return "needs expectedRatio, the change that is hoped for, or enough readings after the change";
-        if (ratio == 1) return "a ratio of 1 is no change, and no use would show it";
+        if (zone.SoughtRatio is not { } ratio) return "needs expectedRatio, the change hoped for, or enough readings after the change";
+        if (ratio == 1) return "no change to find: more laps will not help";
         return zone.Main?.BeforeMm.Value > 0
-            ? "the readings before leave the rate so open that no further use after the change would show this; more readings before it would have to"
-            : "no wear is estimated before the change, so there is nothing a ratio could be taken of";
+            ? "the rate before the change is too uncertain for any further use to show this"
+            : "no wear was measured before the change, so there is no ratio";
     }
 
     private static string Few(string when, int count) => FormattableString.Invariant(
-        $"A rate with its range takes {WearComparison.FewestReadings} readings at different distances, and one more where both clocks move; {when} the change there are {count}.");
+        $"A rate with its range needs {WearComparison.FewestReadings} readings at different distances, and one more where both clocks move; {when} the change there are {count}.");
 
     private static string Zone(WearComparison comparison, ComparisonQuestion question, TreadPlace place, in ZoneComparison zone, UnitSystem units)
     {
         var name = Name(place);
-        if (zone.Main is not { } main) return $"The {name}'s rate before the change is not told.";
+        if (zone.Main is not { } main) return $"The rate of the {name} before the change is unknown.";
         if (main is not { AfterMm: { } after, Ratio: { } ratio, IsShown: { } isShown })
             return Prose.Write(units, $"Before the change the {name} lost {Rate(comparison.Clock, main.BeforeMm.Value, units)}. {Plan(comparison, question, zone, units)}");
         var range = ratio switch
         {
-            { Value: { } value, AtLeast: { } least, AtMost: { } most } => Prose.Write(units, $"{value:n} times ({least:n} to {most:n} with 90 %)"),
-            { AtLeast: { } least } => Prose.Write(units, $"a ratio that is not bounded from above, for wear before is not shown to be above zero (at least {least:n} times)"),
-            _ => "a ratio that is not told, for wear before is not shown to be above zero",
+            { Value: { } value, AtLeast: { } least, AtMost: { } most } => Prose.Write(units, $"{value:n} times (90 % range {least:n} to {most:n})"),
+            { AtLeast: { } least } => Prose.Write(units, $"at least {least:n} times, without an upper bound because wear before is not measurably above zero"),
+            _ => "an unknown ratio, because wear before is not measurably above zero",
         };
         var shown = isShown ? "The readings show a change." : Prose.Write(units, $"The readings do not show a change. {Plan(comparison, question, zone, units)}");
         return Prose.Write(units, $"At the {name} wear went from {Rate(comparison.Clock, main.BeforeMm.Value, units)} to {Rate(comparison.Clock, after.Value, units)}: {range}. {shown}");
@@ -72,29 +72,34 @@ public static class ComparisonWords
 
     private static string Plan(WearComparison comparison, ComparisonQuestion question, in ZoneComparison zone, UnitSystem units)
     {
-        if (zone is not { SoughtRatio: { } ratio, LeastUse: { } use }) return "How much further use would show one is not told: " + NoPlan(comparison, zone) + ".";
+        if (zone is not { SoughtRatio: { } ratio, LeastUse: { } use }) return "How much more use would show a change is unknown: " + NoPlan(comparison, zone) + ".";
         var planned = zone.PlannedPower is { } power && question.PlannedLaps is { } plan
-            ? Prose.Write(units, $" The {Use(comparison.Clock, plan, units)} planned would show it with {100 * power:pct0}.")
+            ? Prose.Write(units, $" The {Use(comparison.Clock, plan, units)} planned would show it with a probability of {100 * power:pct0}.")
             : "";
-        return Prose.Write(units, $"About {Use(comparison.Clock, use, units)} more, read {question.PlannedReadings} times, would show a ratio of {ratio:n} four times in five.{planned}");
+        return use <= 0
+            ? Prose.Write(units, $"{question.PlannedReadings} more readings now would show a ratio of {ratio:n} four times in five.{planned}")
+            : Prose.Write(units, $"About {Use(comparison.Clock, use, units, " more")}, read {question.PlannedReadings} times, would show a ratio of {ratio:n} four times in five.{planned}");
     }
 
     private static string? Shoulder(string name, ShoulderChange? change)
     {
         if (change is not { Before: { Value: { } before }, After: { Value: { } after }, IsShown: { } isShown }) return null;
-        return FormattableString.Invariant($"The {name} shoulder wears {after:0.00} times as fast as the centre, before {before:0.00} times; this change of the pattern is {(isShown ? "shown" : "not shown")}.");
+        return FormattableString.Invariant($"The {name} shoulder wears {after:0.00} times as fast as the centre, {before:0.00} times before; the readings {(isShown ? "show" : "do not show")} a change of this pattern.");
     }
 
-    private static string Use(ComparedClock clock, double use, UnitSystem units) => clock == ComparedClock.Road
-        ? Prose.Write(units, $"{use * TyreUse.Road1000Km.RoadKm:km}")
-        : FormattableString.Invariant($"{Math.Ceiling(use - 1e-9):0} laps");
+    private static string Use(ComparedClock clock, double use, UnitSystem units, string more = "")
+    {
+        if (clock == ComparedClock.Road) return Prose.Write(units, $"{use * TyreUse.Road1000Km.RoadKm:km}{more}");
+        var laps = Math.Ceiling(use - 1e-9);
+        return FormattableString.Invariant($"{laps:0}{more} {(laps == 1 ? "lap" : "laps")}");
+    }
 
     private static string Rate(ComparedClock clock, double mm, UnitSystem units) => clock switch
     {
-        ComparedClock.Road when units == UnitSystem.Us => Prose.Write(units, $"{mm * KmPerMile:fit} per 1000 miles"),
-        ComparedClock.Road => Prose.Write(units, $"{mm:fit} per 1000 km"),
-        ComparedClock.SameMix => Prose.Write(units, $"{100 * mm:fit} per 100 laps with their road"),
-        _ => Prose.Write(units, $"{100 * mm:fit} per 100 laps"),
+        ComparedClock.Road when units == UnitSystem.Us => Prose.Write(units, $"{mm * KmPerMile:treadFine} per 1000 miles"),
+        ComparedClock.Road => Prose.Write(units, $"{mm:treadFine} per 1000 km"),
+        ComparedClock.SameMix => Prose.Write(units, $"{100 * mm:treadFine} per 100 laps with their road"),
+        _ => Prose.Write(units, $"{100 * mm:treadFine} per 100 laps"),
     };
 
     private static string Name(TreadPlace place) => place switch

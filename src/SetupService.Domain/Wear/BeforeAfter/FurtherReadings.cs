@@ -24,7 +24,7 @@ public sealed class FurtherReadings
     private readonly DepthReading[] _after;
     private readonly int _there;
 
-    // The quantile hangs on the degrees of freedom alone, which hardly change while a plan is sought.
+    // The quantile depends on the degrees of freedom alone, which hardly change while a plan is sought.
     private (int DegreesOfFreedom, double Quantile) _test;
 
     /// <summary>Makes ready to try plans.</summary>

@@ -6,7 +6,7 @@ namespace SetupService.Domain.Wear.BeforeAfter;
 /// <summary>Whether a change of the car, or of tyres, changed how the tread wears.</summary>
 public sealed record WearComparison
 {
-    /// <summary>Fewest readings at different distances that tell a rate and how far it may be off.</summary>
+    /// <summary>Fewest readings at different distances that give a rate with its range.</summary>
     public const int FewestReadings = 3;
 
     /// <summary>What rates are compared by.</summary>
@@ -18,10 +18,10 @@ public sealed record WearComparison
     /// <summary>The lines before, with the scatter of all readings; null where there are too few.</summary>
     public WearFit? Before { get; init; }
 
-    /// <summary>The lines after; null likewise.</summary>
+    /// <summary>The lines after; null in the same case.</summary>
     public WearFit? After { get; init; }
 
-    /// <summary>How many readings before stand at different distances.</summary>
+    /// <summary>Number of readings before at different distances.</summary>
     public int BeforeDistinct { get; init; }
 
     /// <summary>The same after.</summary>
@@ -30,10 +30,10 @@ public sealed record WearComparison
     /// <summary>Each zone; null where nothing can be compared.</summary>
     public AcrossTread<ZoneComparison>? Zones { get; init; }
 
-    /// <summary>The outer shoulder against the centre; null likewise.</summary>
+    /// <summary>The outer shoulder against the centre; null in the same case.</summary>
     public ShoulderChange? Outer { get; init; }
 
-    /// <summary>The inner shoulder against the centre; null likewise.</summary>
+    /// <summary>The inner shoulder against the centre; null in the same case.</summary>
     public ShoulderChange? Inner { get; init; }
 
     /// <summary>The comparison.</summary>
@@ -86,7 +86,7 @@ public sealed record WearComparison
 
     private static double Squares(WearFit fit) => fit.Zones.Outer.SquaresMm2 + fit.Zones.Centre.SquaresMm2 + fit.Zones.Inner.SquaresMm2;
 
-    /// <summary>The track where both lists tell it, else the road, else the mix of both where it is the same.</summary>
+    /// <summary>Laps where both lists have them, else kilometres, else both in the same mix.</summary>
     private static (ComparedClock Clock, TyreUse Unit) Compared(WearDesign before, WearDesign? after)
     {
         if (IsTold(TyreUse.OneLap)) return (ComparedClock.Track, TyreUse.OneLap);
@@ -99,3 +99,52 @@ public sealed record WearComparison
         bool IsTold(TyreUse use) => before.Share(use) is not null && (after is null || after.Share(use) is not null);
     }
 }
+
+/// <summary>What rates before and after are compared by.</summary>
+public enum ComparedClock
+{
+    /// <summary>Nothing: no clock is known of both.</summary>
+    None,
+
+    /// <summary>Wear per lap.</summary>
+    Track,
+
+    /// <summary>Wear per kilometre on the road.</summary>
+    Road,
+
+    /// <summary>Wear per lap together with the road between laps, where both always moved in the same proportion.</summary>
+    SameMix,
+}
+
+/// <summary>What a comparison of wear before and after a change starts from.</summary>
+public sealed record ComparisonQuestion
+{
+    /// <summary>Further readings where not stated how many.</summary>
+    public const int UsualReadings = 4;
+
+    /// <summary>Readings before the change, in the order they were taken.</summary>
+    public required ReadOnlyMemory<DepthReading> Before { get; init; }
+
+    /// <summary>Readings after it; empty where there are none yet. Their clocks may restart at zero.</summary>
+    public ReadOnlyMemory<DepthReading> After { get; init; }
+
+    /// <summary>Stated standard deviation of one reading, mm; null where it is not stated.</summary>
+    public double? GaugeErrorMm { get; init; }
+
+    /// <summary>Ratio of the rates the change is hoped to bring; null where the one seen is asked for.</summary>
+    public double? ExpectedRatio { get; init; }
+
+    /// <summary>How many further readings are planned.</summary>
+    public int PlannedReadings { get; init; } = UsualReadings;
+
+    /// <summary>How many further laps are planned; null where none are, or laps are not compared.</summary>
+    public double? PlannedLaps { get; init; }
+}
+
+/// <summary>A zone's wear before and after a change.</summary>
+/// <param name="Main">By the compared clock; null where the readings before do not determine it.</param>
+/// <param name="Road">Per 1000 km beside it, where laps are compared and both lists separate the road; else null.</param>
+/// <param name="SoughtRatio">The ratio further readings are to show: the one expected, or the one seen; null where there is none.</param>
+/// <param name="LeastUse">Further use that would show it four times in five, in units of the clock; null where none would, or nothing is sought.</param>
+/// <param name="PlannedPower">How often the planned use would show it, 0 to 1; null where none is planned or nothing is sought.</param>
+public readonly record struct ZoneComparison(RateChange? Main, RateChange? Road, double? SoughtRatio, double? LeastUse, double? PlannedPower);

@@ -5,7 +5,7 @@ namespace SetupService.Domain.Wear.Cautions;
 /// <summary>
 /// Reads the last digits of the identification on a tyre's sidewall: "2319" is week 23 of 2019. Codes of three digits are older than 2000 and leave the decade
 /// open: "239" is week 23 of 1999, 1989 or before. Source: an owner's manual of 2006 (read), after the American identification rule; it dates the change of form
-/// to July 2000, so that a three-digit code ending in 0 may be half a year younger than told here, which changes no caution.
+/// to July 2000, so that a three-digit code ending in 0 may be half a year younger than given here, which changes no caution.
 /// </summary>
 public static class MadeWeekReader
 {
@@ -44,4 +44,31 @@ public static class MadeWeekReader
     private static string Short(string text) => text.Length <= MaximumLength ? text : text[..MaximumLength] + "…";
 
     private static ParseResult<MadeWeek> Fail(string part, int position, string message) => ParseResult.Failure<MadeWeek>(part, position, message);
+}
+
+/// <summary>The week a tyre was made in, as its sidewall says; made by <see cref="MadeWeekReader"/>.</summary>
+/// <param name="Week">Week of the year, 1 to 53.</param>
+/// <param name="Year">The year; of a code of three digits, which leaves the decade open, the latest it can be.</param>
+/// <param name="IsDecadeKnown">True when the code names the decade; a tyre of one that does not may be ten or twenty years older.</param>
+public sealed record MadeWeek(int Week, int Year, bool IsDecadeKnown)
+{
+    private const double DaysPerYear = 365.2425;
+    private const int DaysPerWeek = 7;
+
+    /// <summary>
+    /// About the first day of the week. Where week 1 begins is counted in more than one way (the first full week, or the one with the year's first Thursday),
+    /// which moves it by less than a week.
+    /// </summary>
+    public DateOnly FirstDay => new DateOnly(Year, 1, 1).AddDays((Week - 1) * DaysPerWeek);
+
+    /// <summary>
+    /// Age in years, within about a week; at least that where the decade is open. Null where the week lies more than a week after the day, so that code or day
+    /// must be wrong.
+    /// </summary>
+    /// <param name="today">The day asked about.</param>
+    public double? AgeYears(DateOnly today)
+    {
+        var days = today.DayNumber - FirstDay.DayNumber;
+        return days < -DaysPerWeek ? null : Math.Max(0, days) / DaysPerYear;
+    }
 }

@@ -57,12 +57,12 @@ public static class TyreCautions
 
     private static Caution? Damaged(TyreCondition tyre) => tyre.Damage.Count == 0 ? null : new(
         "damagedTyre",
-        $"The {Name(tyre)} tyre has {string.Join(", ", tyre.Damage.Distinct().Order().Select(WordOf))}. It can burst without warning: do not drive on it, and have it replaced or judged by a tyre professional; local law decides whether it may be used at all.");
+        $"Do not drive on the {Name(tyre)} tyre: it has {string.Join(", ", tyre.Damage.Distinct().Order().Select(WordOf))}. It can burst without warning; have a tyre professional replace or judge it. Local law decides whether it may be used at all.");
 
     private static string WordOf(TyreDamage damage) => damage switch
     {
-        TyreDamage.CordsVisible => "cords that show",
-        TyreDamage.Separation => "tread or ply that comes away",
+        TyreDamage.CordsVisible => "visible cords",
+        TyreDamage.Separation => "tread or ply coming away",
         TyreDamage.Bulge => "a bulge",
         TyreDamage.Cut => "a cut",
         _ => "a cracked sidewall",
@@ -75,7 +75,7 @@ public static class TyreCautions
         var (shoulderMm, name) = depth.Inner <= depth.Outer ? (depth.Inner, "inner") : (depth.Outer, "outer");
         return shoulderMm > ThinShoulderMm ? null : new(
             "thinShoulder",
-            Prose.Write(units, $"The {name} shoulder of the {Name(tyre)} tyre has {shoulderMm:mm} left while the middle has {depth.Centre:mm}: worn to the cords there it can burst while it looks well. Do not drive fast on it; have a tyre professional look at it off the car. Where depth is measured local law decides."));
+            Prose.Write(units, $"Do not drive fast on the {Name(tyre)} tyre: its {name} shoulder has {shoulderMm:tread} left, its middle {depth.Centre:tread}. Worn to the cords there it can burst while it looks good; have a tyre professional inspect it off the car. Local law decides where depth is measured."));
     }
 
     private static Caution? WornOut(TyreCondition tyre, UnitSystem units)
@@ -83,22 +83,22 @@ public static class TyreCautions
         if (tyre.ShallowestMm is not { } leastMm) return null;
         if (leastMm <= tyre.LimitMm)
         {
-            return new("wornOut", Prose.Write(units, $"The {Name(tyre)} tyre is down to {leastMm:mm} at its shallowest, at or below the limit of {tyre.LimitMm:mm}: replace it before driving. What depth is legal, and where it is measured, is for local law; ask a tyre professional."));
+            return new("wornOut", Prose.Write(units, $"Replace the {Name(tyre)} tyre before driving: it is down to {leastMm:tread} at its shallowest, at or below the limit of {tyre.LimitMm:tread}. Local law decides what depth is legal and where it is measured; ask a tyre professional."));
         }
 
         var openMm = Uncertainty.StandardErrorsAtNinetyPct * tyre.GaugeErrorMm;
         return leastMm - openMm > tyre.LimitMm ? null : new(
             "nearLimit",
-            Prose.Write(units, $"The {Name(tyre)} tyre has {leastMm:mm} at its shallowest, and a gauge like this leaves ±{openMm:mm} open: it may be at the limit of {tyre.LimitMm:mm} already. Have it measured by a tyre professional; local law decides."));
+            Prose.Write(units, $"The {Name(tyre)} tyre may already be at its limit of {tyre.LimitMm:tread}: it reads {leastMm:tread} at its shallowest, ±{openMm:tread} with this gauge. Have a tyre professional measure it; local law decides."));
     }
 
     private static Caution? TooOld(TyreCondition tyre) => tyre.AgeYears is { } years && (years >= ReplaceYears || tyre.MayBeOlder) ? new(
         "tooOld",
-        FormattableString.Invariant($"The {Name(tyre)} tyre is {(tyre.MayBeOlder ? "at least " : "")}{years:0.0} years old. From {ReplaceYears:0} years a tyre is replaced whatever its tread (common practice, no source); the makers of tyre and car and local law may ask for it sooner.")) : null;
+        FormattableString.Invariant($"Replace the {Name(tyre)} tyre whatever its tread: it is {(tyre.MayBeOlder ? "at least " : "")}{years:0.0} years old, and {ReplaceYears:0} years is the usual limit (common practice, no source). The makers of tyre and car and local law may ask for it sooner.")) : null;
 
     private static Caution? Old(TyreCondition tyre) => tyre is { MayBeOlder: false, AgeYears: >= LookCloselyYears and < ReplaceYears and var years } ? new(
         "oldTyre",
-        FormattableString.Invariant($"The {Name(tyre)} tyre is {years:0.0} years old. From {LookCloselyYears:0} years look closely and often for cracks and bulges, and have a tyre professional judge it (common practice, no source); the makers of tyre and car and local law may set another age.")) : null;
+        FormattableString.Invariant($"Inspect the {Name(tyre)} tyre closely and often for cracks and bulges: it is {years:0.0} years old. From {LookCloselyYears:0} years have a tyre professional judge it (common practice, no source); the makers of tyre and car and local law may set another age.")) : null;
 
     private static void AddAxle(List<Caution> list, IReadOnlyList<TyreCondition> tyres, CarAxle axle, UnitSystem units)
     {
@@ -108,14 +108,14 @@ public static class TyreCautions
         if (differenceMm <= AxleDifferenceMm) return;
         list.Add(new(
             "unevenAxle",
-            Prose.Write(units, $"The {Name(measured[0])} and the {Name(measured[1])} tyre differ by {differenceMm:mm} of tread; more than about {AxleDifferenceMm:mm} on one axle pulls under braking and in the wet, and strains a limited-slip differential (common practice, no source). Fit a pair alike; local law or a tyre professional may ask for less.")));
+            Prose.Write(units, $"Fit a matching pair: the {Name(measured[0])} and {Name(measured[1])} tyres differ by {differenceMm:tread} of tread. More than about {AxleDifferenceMm:tread} on one axle pulls under braking and in the wet, and strains a limited-slip differential (common practice, no source); local law or a tyre professional may allow less.")));
     }
 
     private static double MeanMm(TyreCondition tyre) => tyre.LeastDepthMm is { } depth ? (depth.Outer + depth.Centre + depth.Inner) / 3 : 0;
 
     private static Caution? WetGrip(TyreCondition tyre, UnitSystem units) => tyre.ShallowestMm is { } leastMm && leastMm < TreadDepths.WetGripMm && leastMm > tyre.LimitMm ? new(
         "wetGrip",
-        Prose.Write(units, $"The {Name(tyre)} tyre has {leastMm:mm} at its shallowest. Below {TreadDepths.WetGripMm:mm} it floats on standing water much sooner (owners' literature): slow down in the wet and plan a replacement; local law may ask for more depth, in winter above all. A tyre professional can advise.")) : null;
+        Prose.Write(units, $"Slow down in the wet: the {Name(tyre)} tyre has {leastMm:tread} at its shallowest. Below {TreadDepths.WetGripMm:tread} it aquaplanes much sooner (owners' literature); plan a replacement. Local law may ask for more depth, above all in winter; a tyre professional can advise.")) : null;
 
     private static string Name(TyreCondition tyre) => CorneringWords.Name(tyre.Position);
 }

@@ -22,9 +22,28 @@ public sealed record TyreCondition(WheelPosition Position)
     /// <summary>Age, years.</summary>
     public double? AgeYears { get; init; }
 
-    /// <summary>Whether it may be older than that, because its code leaves the decade open.</summary>
+    /// <summary>True when it may be older than that, because its code leaves the decade open.</summary>
     public bool MayBeOlder { get; init; }
 
     /// <summary>The least depth anywhere, mm.</summary>
     public double? ShallowestMm => LeastDepthMm is { } depth ? Math.Min(depth.Outer, Math.Min(depth.Centre, depth.Inner)) : null;
+}
+
+/// <summary>Damage that the eye finds on a tyre.</summary>
+public enum TyreDamage
+{
+    /// <summary>Cords show through tread or sidewall.</summary>
+    CordsVisible,
+
+    /// <summary>Tread or ply comes away.</summary>
+    Separation,
+
+    /// <summary>The sidewall bulges.</summary>
+    Bulge,
+
+    /// <summary>A cut.</summary>
+    Cut,
+
+    /// <summary>The sidewall is cracked.</summary>
+    CrackedSidewall,
 }

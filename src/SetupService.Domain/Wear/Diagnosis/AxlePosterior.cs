@@ -39,11 +39,11 @@ internal sealed class AxlePosterior
     /// <summary>What makes the likelihoods.</summary>
     public AxleLikelihoods Likelihoods => _likelihoods;
 
-    /// <summary>Works it out.</summary>
+    /// <summary>Computes it.</summary>
     /// <param name="signs">What is known of the axle.</param>
     /// <param name="at">Which axle it is.</param>
     /// <param name="share">The track's share of the wear.</param>
-    /// <param name="driven">Which axle is driven; null = not told.</param>
+    /// <param name="driven">Which axle is driven; null = not known.</param>
     public static AxlePosterior Compute(AxleSigns signs, CarAxle at, in TrackShare share, DrivenAxle? driven)
     {
         var posterior = new AxlePosterior(new AxleLikelihoods(signs, share));

@@ -1,6 +1,6 @@
 namespace SetupService.Domain.Wear.Diagnosis;
 
-/// <summary>What each check would tell.</summary>
+/// <summary>The signs each check reads.</summary>
 public static class CheckTable
 {
     /// <summary>The signs of each check.</summary>
@@ -26,7 +26,7 @@ public static class CheckTable
         new(WearCheck.Camber, WearSign.CamberDifference, 0.15),
     ];
 
-    /// <summary>The check that tells a mark.</summary>
+    /// <summary>The check that shows a mark.</summary>
     public static WearCheck CheckFor(WearMark mark) => mark switch
     {
         WearMark.RimOutsidePermitted => WearCheck.RimWidth,
@@ -34,3 +34,9 @@ public static class CheckTable
         _ => WearCheck.LookAndFeel,
     };
 }
+
+/// <summary>A sign that a check reads, and how closely a person usually reads it.</summary>
+/// <param name="Check">The check.</param>
+/// <param name="Sign">The sign.</param>
+/// <param name="Error">Standard deviation of the reading, in the sign's unit; judgement.</param>
+public readonly record struct CheckRow(WearCheck Check, WearSign Sign, double Error);

@@ -98,7 +98,7 @@ internal static class EvidenceExtractor
         if (camberShortDeg is { } shortDeg) signs[WearSign.CamberShort] = shortDeg;
         else signs[WearSign.CamberSet] = Mean(Set(left.CamberDeg, CamberErrorDeg), Set(right.CamberDeg, CamberErrorDeg));
 
-        // Both sides alike to the last digit were stated once for both, and tell nothing of their difference.
+        // Equal to the last digit means stated once for both sides, which says nothing about their difference.
         if (left.ToeDeg is { } leftToe && right.ToeDeg is { } rightToe && leftToe != rightToe)
             signs[WearSign.ThrustSet] = new((leftToe - rightToe) / 2, ToeErrorDeg);
         if (left.CamberDeg is { } leftCamber && right.CamberDeg is { } rightCamber && leftCamber != rightCamber)
@@ -195,4 +195,34 @@ internal static class EvidenceExtractor
             _ => null,
         };
     }
+}
+
+/// <summary>What is known of one axle's signs and marks.</summary>
+internal sealed class AxleSigns
+{
+    /// <summary>How many signs there are.</summary>
+    public const int SignCount = (int)WearSign.CamberDifference + 1;
+
+    /// <summary>How many marks there are.</summary>
+    public const int MarkCount = (int)WearMark.TyresDiffer + 1;
+
+    private readonly Estimate?[] _signs = new Estimate?[SignCount];
+    private readonly bool?[] _marks = new bool?[MarkCount];
+
+    /// <summary>A sign with the error of its reading; null = not known.</summary>
+    public Estimate? this[WearSign sign]
+    {
+        get => _signs[(int)sign];
+        set => _signs[(int)sign] = value;
+    }
+
+    /// <summary>True when a mark is there; null = not looked at.</summary>
+    public bool? this[WearMark mark]
+    {
+        get => _marks[(int)mark];
+        set => _marks[(int)mark] = value;
+    }
+
+    /// <summary>True when anything at all is known.</summary>
+    public bool IsEmpty => Array.TrueForAll(_signs, sign => sign is null) && Array.TrueForAll(_marks, mark => mark is null);
 }

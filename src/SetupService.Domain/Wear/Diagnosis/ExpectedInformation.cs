@@ -1,7 +1,7 @@
 namespace SetupService.Domain.Wear.Diagnosis;
 
 /// <summary>
-/// How much each check not done yet is expected to tell about an axle: the mutual information, in bits, between what it would read and the combination of causes.
+/// Expected information of each check not yet done on an axle: the mutual information, in bits, between what it would read and the combination of causes.
 /// Signs of one check are counted as independent, so a check counts for at most what is open.
 /// </summary>
 internal static class ExpectedInformation
@@ -39,7 +39,7 @@ internal static class ExpectedInformation
         for (var check = 0; check < CheckCount; check++) bits[check] += Math.Min(open, ofAxle[check]);
     }
 
-    /// <summary>Whether a check was done although a sign of it is open: angles stated alike for both sides.</summary>
+    /// <summary>True when a check was done although a sign of it is open: angles stated alike for both sides.</summary>
     private static bool IsDone(AxleSigns signs, WearCheck check) => check switch
     {
         WearCheck.Camber => signs[WearSign.CamberSet] is not null || signs[WearSign.CamberShort] is not null,

@@ -9,25 +9,26 @@ public static class SignWords
     // Less than this, percent, reads as nothing.
     private const double Alike = 0.5;
 
-    /// <summary>A sign as a sentence without its end.</summary>
+    /// <summary>A sign as a clause without full stop, with its number in the units of the text.</summary>
     public static string Describe(WearSign sign, double value, CarAxle at, UnitSystem units)
     {
         var end = Name(at);
         var pct = Math.Abs(100 * value);
         return sign switch
         {
-            WearSign.ShoulderDifference when pct < Alike => $"{end}: both shoulders are worn alike",
-            WearSign.CrownDifference when pct < Alike => $"{end}: the centre is worn as the shoulders are",
+            WearSign.ShoulderDifference when pct < Alike => $"{end}: both shoulders are worn equally",
+            WearSign.CrownDifference when pct < Alike => $"{end}: centre and shoulders are worn equally",
             WearSign.ShoulderDifference when value >= 0 => Prose.Write(units, $"{end}: the outer shoulder is worn more than the inner one, by {pct:pct0} of the mean wear"),
             WearSign.ShoulderDifference => Prose.Write(units, $"{end}: the inner shoulder is worn more than the outer one, by {pct:pct0} of the mean wear"),
-            WearSign.ShoulderDifferenceAcrossAxle => Prose.Write(units, $"{end}: left and right are worn outward to inward unlike, by {pct:pct0} of the mean wear; the {Side(value)} tyre more on its outside"),
+            WearSign.ShoulderDifferenceAcrossAxle => Prose.Write(units, $"{end}: worn unevenly, left to right; the {Side(value)} tyre more on its outer shoulder, by {pct:pct0} of the mean wear"),
             WearSign.CrownDifference when value >= 0 => Prose.Write(units, $"{end}: the centre is worn more than the shoulders, by {pct:pct0} of the mean wear"),
             WearSign.CrownDifference => Prose.Write(units, $"{end}: the shoulders are worn more than the centre, by {pct:pct0} of the mean wear"),
             WearSign.CrownDifferenceAcrossAxle => Prose.Write(units, $"{end}: the {Side(value)} tyre is worn more in its centre than the other, by {pct:pct0} of the mean wear"),
-            WearSign.SideWearRatio => Prose.Write(units, $"{end}: the {Side(value)} tyre has worn {Math.Exp(Math.Abs(value)):n} times as much as the other"),
-            WearSign.AxleWearRatio => Prose.Write(units, $"{end}: worn {Math.Exp(value):n} times as much as the other axle"),
-            WearSign.SpreadAround => Prose.Write(units, $"{end}: depth differs round a tyre by {value:fit} beyond the gauge's error"),
-            WearSign.OncePerTurnShare => Prose.Write(units, $"{end}: of what differs round the tyre {pct:pct0} goes once round it"),
+            WearSign.SideWearRatio => Prose.Write(units, $"{end}: the {Side(value)} tyre has worn {100 * (Math.Exp(Math.Abs(value)) - 1):pct0} more than the other"),
+            WearSign.AxleWearRatio when value >= 0 => Prose.Write(units, $"{end}: worn {100 * (Math.Exp(value) - 1):pct0} more than the other axle"),
+            WearSign.AxleWearRatio => Prose.Write(units, $"{end}: worn {100 * (1 - Math.Exp(value)):pct0} less than the other axle"),
+            WearSign.SpreadAround => Prose.Write(units, $"{end}: depth varies round a tyre by {value:treadFine} beyond the gauge error"),
+            WearSign.OncePerTurnShare => Prose.Write(units, $"{end}: {pct:pct0} of the variation round the tyre repeats once per turn"),
             WearSign.ShoulderTemperatureDifference when value >= 0 => Prose.Write(units, $"{end}: the outer shoulder is {value:cDiff} hotter than the inner one"),
             WearSign.ShoulderTemperatureDifference => Prose.Write(units, $"{end}: the inner shoulder is {-value:cDiff} hotter than the outer one"),
             WearSign.CrownTemperatureDifference when value >= 0 => Prose.Write(units, $"{end}: the centre is {value:cDiff} hotter than the mean of the shoulders"),
@@ -40,17 +41,17 @@ public static class SignWords
             WearSign.PressureDeviation when value >= 0 => Prose.Write(units, $"{end}: pressure {value:pct0} above its aim"),
             WearSign.PressureDeviation => Prose.Write(units, $"{end}: pressure {-value:pct0} below its aim"),
             WearSign.PressureDifference => Prose.Write(units, $"{end}: the {Side(value)} tyre has the higher pressure against its aim, by {Math.Abs(value):pct0}"),
-            WearSign.ToeSet when value >= 0 => Prose.Write(units, $"{end}: set to {value:deg} of toe-in a wheel"),
-            WearSign.ToeSet => Prose.Write(units, $"{end}: set to {-value:deg} of toe-out a wheel"),
-            WearSign.ThrustSet => Prose.Write(units, $"{end}: the wheels' headings are {Math.Abs(value):deg} off the middle, to the {(value > 0 ? "right" : "left")}"),
-            WearSign.CamberSet => Prose.Write(units, $"{end}: camber set to {value:deg}"),
-            WearSign.CamberShort when value >= 0 => Prose.Write(units, $"{end}: by the cornering model the camber is {value:deg} less negative than the cornering needs"),
-            WearSign.CamberShort => Prose.Write(units, $"{end}: by the cornering model the camber is {-value:deg} more negative than the cornering needs"),
-            _ => Prose.Write(units, $"{end}: camber differs by {Math.Abs(value):deg} from left to right; the {(value < 0 ? "left" : "right")} wheel leans in more"),
+            WearSign.ToeSet when value >= 0 => Prose.Write(units, $"{end}: set to {value:deg} of toe-in per wheel"),
+            WearSign.ToeSet => Prose.Write(units, $"{end}: set to {-value:deg} of toe-out per wheel"),
+            WearSign.ThrustSet => Prose.Write(units, $"{end}: the axle points {Math.Abs(value):deg} to the {(value > 0 ? "right" : "left")}"),
+            WearSign.CamberSet => Prose.Write(units, $"{end}: camber is set to {value:angle}"),
+            WearSign.CamberShort when value >= 0 => Prose.Write(units, $"{end}: the model asks for {value:angle} more negative camber"),
+            WearSign.CamberShort => Prose.Write(units, $"{end}: the model asks for {-value:angle} less negative camber"),
+            _ => Prose.Write(units, $"{end}: camber differs by {Math.Abs(value):angle} from left to right; the {(value < 0 ? "left" : "right")} wheel leans in more"),
         };
     }
 
-    /// <summary>A mark as a sentence without its end.</summary>
+    /// <summary>A mark as a clause without full stop.</summary>
     public static string Describe(WearMark mark, bool isThere, CarAxle at)
     {
         var what = mark switch
@@ -58,18 +59,25 @@ public static class SignWords
             WearMark.FeatheredSharpInboard => "feathered edges, sharp towards the car's centre",
             WearMark.FeatheredSharpOutboard => "feathered edges, sharp away from the car",
             WearMark.Cupping => "hollows round the tyre",
-            WearMark.HeelAndToe => "blocks worn at one end",
+            WearMark.HeelAndToe => "heel-and-toe wear of the blocks",
             WearMark.FlatSpot => "a flat spot",
-            WearMark.ShoulderGraining => "a grained outer shoulder",
+            WearMark.ShoulderGraining => "graining of the outer shoulder",
             WearMark.Blistering => "blisters",
             WearMark.Chunking => "pieces torn out of the tread",
             WearMark.WornPastShoulder => "scuffing past the shoulder onto the sidewall",
             WearMark.DiagonalScallop => "patches worn at an angle across the tread",
-            WearMark.RimOutsidePermitted => "a rim outside the widths the tyre may stand on",
-            WearMark.MovedOrTurned => "a tyre that was elsewhere on the car or was turned on its rim",
-            _ => "two tyres made more than half a year apart, or of unlike new depth",
+            WearMark.RimOutsidePermitted => "a rim outside the permitted widths",
+            WearMark.MovedOrTurned => "a tyre that ran elsewhere on the car or was turned on its rim",
+            _ => "two tyres made more than half a year apart, or with different new depths",
         };
-        return isThere ? $"{Name(at)}: {what}" : $"{Name(at)}: no sign of {what}";
+        if (isThere) return $"{Name(at)}: {what}";
+        return mark switch
+        {
+            WearMark.RimOutsidePermitted => $"{Name(at)}: the rim has a permitted width",
+            WearMark.MovedOrTurned => $"{Name(at)}: the tyres have always run in this position",
+            WearMark.TyresDiffer => $"{Name(at)}: both tyres are alike in age and new depth",
+            _ => $"{Name(at)}: no sign of {what}",
+        };
     }
 
     private static string Name(CarAxle at) => at == CarAxle.Front ? "front" : "rear";

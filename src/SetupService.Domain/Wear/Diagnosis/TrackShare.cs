@@ -11,7 +11,7 @@ public readonly record struct TrackShare
     /// </summary>
     public const double TrackByRoad = 10;
 
-    /// <summary>Length of a lap nobody told, km; judgement.</summary>
+    /// <summary>Length of a lap where none is stated, km; judgement.</summary>
     public const double UsualLapKm = 3;
 
     /// <summary>The share where nothing is known of the use.</summary>
@@ -22,7 +22,7 @@ public readonly record struct TrackShare
     /// <summary>The share, from 0 to 1.</summary>
     public double Value { get; }
 
-    /// <summary>Whether the car sees the track; null = not told.</summary>
+    /// <summary>True when the car sees the track; null = not known.</summary>
     public bool? SeesTrack { get; }
 
     /// <summary>By the use stated.</summary>

@@ -10,7 +10,7 @@ namespace SetupService.Domain.Wear.Diagnosis;
 /// </summary>
 public sealed class WearDiagnosis
 {
-    // Less likely causes than this, as a share, are not told one by one.
+    // Less likely causes than this, as a share, are not known one by one.
     private const double Tellable = 0.02;
 
     // Lighter evidence than this, in powers of ten, is none.
@@ -37,12 +37,12 @@ public sealed class WearDiagnosis
     /// <summary>How likely nothing is wrong with any axle looked at.</summary>
     public double NormalProbability { get; }
 
-    /// <summary>Whether anything was read that tells about wear.</summary>
+    /// <summary>True when anything was read that shows wear.</summary>
     public bool IsAnythingRead => !Array.TrueForAll(_axles, axle => axle.Signs.IsEmpty);
 
     /// <summary>Diagnoses a car.</summary>
     /// <param name="wear">What was read.</param>
-    /// <param name="camberShortDeg">By how much each axle's camber is less negative than its cornering needs, degrees, where a cornering model tells; negative = it is more.</param>
+    /// <param name="camberShortDeg">By how much each axle's camber is less negative than its cornering needs, degrees, where a cornering model is available; negative = it is more.</param>
     public static WearDiagnosis Compute(WearCase wear, Func<CarAxle, Estimate?>? camberShortDeg = null)
     {
         ArgumentNullException.ThrowIfNull(wear);
@@ -80,7 +80,7 @@ public sealed class WearDiagnosis
         return null;
     }
 
-    /// <summary>Whether a mark is on an axle; null where nobody looked.</summary>
+    /// <summary>True when a mark is on an axle; null where nobody has looked.</summary>
     public bool? Mark(CarAxle at, WearMark mark)
     {
         foreach (var axle in _axles)
@@ -175,3 +175,26 @@ public sealed class WearDiagnosis
         return bits[best] > 0 ? new((WearCheck)best, bits[best]) : new(WearCheck.NextSession, null);
     }
 }
+
+/// <summary>A cause with how likely it is.</summary>
+/// <param name="Cause">The cause.</param>
+/// <param name="Axle">The axle it holds of; null for <see cref="WearCause.Normal"/>, which holds of all that was read.</param>
+/// <param name="Probability">From 0 to 1.</param>
+/// <param name="Tyres">The tyres that show it, or of its axle where none shows it alone.</param>
+/// <param name="Evidence">What speaks for and against it, the heaviest first.</param>
+public sealed record CauseFinding(WearCause Cause, CarAxle? Axle, double Probability, IReadOnlyList<WheelPosition> Tyres, IReadOnlyList<Evidence> Evidence);
+
+/// <summary>One observation for or against a cause, beside the other causes most likely at work.</summary>
+/// <param name="Axle">The axle it was read of.</param>
+/// <param name="Sign">The sign it is; null where it is a mark.</param>
+/// <param name="Mark">The mark it is; null where it is a sign.</param>
+/// <param name="Weight">Common logarithm of how many times as likely the observation is with the cause as without: positive speaks for it.</param>
+public readonly record struct Evidence(CarAxle Axle, WearSign? Sign, WearMark? Mark, double Weight);
+
+/// <summary>The measurement with the largest expected information.</summary>
+/// <param name="Check">What to measure.</param>
+/// <param name="ExpectedBits">Expected information, bits; null where everything is read already.</param>
+public readonly record struct NextCheck(WearCheck Check, double? ExpectedBits);
+
+/// <summary>One axle's signs and how likely each cause is.</summary>
+internal sealed record AxleFinding(CarAxle Axle, AxleSigns Signs, AxlePosterior Posterior);

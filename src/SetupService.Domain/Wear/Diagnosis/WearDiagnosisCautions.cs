@@ -9,20 +9,20 @@ public static class WearDiagnosisCautions
 {
     private const double Likely = 0.2;
 
-    /// <summary>All of them.</summary>
+    /// <summary>All.</summary>
     public static IReadOnlyList<Caution> Build(IReadOnlyList<TyreCondition> tyres, WearStudy study, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(study);
         var diagnosis = study.Diagnosis;
         var list = new List<Caution>(TyreCautions.Build(tyres, units));
-        list.Add(new("notAnInspection", "A diagnosis by numbers names no cause with certainty and sees no damage it is not told of. Have a tyre professional look at tyres that worry you; local law decides what may be driven."));
+        list.Add(new("notAnInspection", "This is no inspection: a diagnosis from numbers is never certain and cannot see damage. Have a tyre professional look at tyres that worry you; local law decides what may be driven."));
         if (Has(diagnosis, WearCause.LowNegativeCamber, WearCause.HighNegativeCamber, WearCause.ToeIn, WearCause.ToeOut, WearCause.AxleMisaligned))
             list.AddRange(CamberTargetCautions.Build(CamberToSetDeg(study)));
         if (Has(diagnosis, WearCause.UnderInflation, WearCause.OverInflation))
             list.Add(new("pressureForLoad", "Never set a pressure below what the car's plate asks for its load; set road pressures again before driving home."));
         if (Has(diagnosis, WearCause.WeakDamping)) list.Add(CommonCautions.SpringsUnderLoad);
         if (Has(diagnosis, WearCause.WheelLocking))
-            list.Add(new("brakes", "Work on brakes is for those trained to it; test them at low speed, away from traffic, before driving."));
+            list.Add(new("brakes", "Leave work on brakes to those trained for it, and test them at low speed, away from traffic, before driving."));
         return list;
     }
 

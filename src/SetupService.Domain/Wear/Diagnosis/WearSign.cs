@@ -3,13 +3,13 @@ namespace SetupService.Domain.Wear.Diagnosis;
 /// <summary>What readings of an axle come down to, each a number; means are over its tyres that were read, differences are left less right.</summary>
 public enum WearSign
 {
-    /// <summary>Wear of the outer shoulder less that of the inner one, by the mean wear.</summary>
+    /// <summary>Wear of the outer shoulder less that of the inner one, divided by the mean wear.</summary>
     ShoulderDifference,
 
     /// <summary>Difference of <see cref="ShoulderDifference"/> between left and right.</summary>
     ShoulderDifferenceAcrossAxle,
 
-    /// <summary>Wear of the centre less the mean of the shoulders', by the mean wear.</summary>
+    /// <summary>Wear of the centre less the mean of the shoulders', divided by the mean wear.</summary>
     CrownDifference,
 
     /// <summary>Difference of <see cref="CrownDifference"/> between left and right.</summary>
@@ -59,4 +59,47 @@ public enum WearSign
 
     /// <summary>Difference of camber between left and right, degrees.</summary>
     CamberDifference,
+}
+
+/// <summary>What is either there or not. The first ten are the patterns of <see cref="Readings.TreadPattern"/> in their order.</summary>
+public enum WearMark
+{
+    /// <summary>Edges feel sharp towards the car's centre.</summary>
+    FeatheredSharpInboard,
+
+    /// <summary>Edges feel sharp away from the car.</summary>
+    FeatheredSharpOutboard,
+
+    /// <summary>Hollows round the tyre.</summary>
+    Cupping,
+
+    /// <summary>Blocks worn at one end.</summary>
+    HeelAndToe,
+
+    /// <summary>One flat place.</summary>
+    FlatSpot,
+
+    /// <summary>Grains on the outer shoulder.</summary>
+    ShoulderGraining,
+
+    /// <summary>Blisters.</summary>
+    Blistering,
+
+    /// <summary>Pieces torn out.</summary>
+    Chunking,
+
+    /// <summary>Scuffed onto the sidewall.</summary>
+    WornPastShoulder,
+
+    /// <summary>Patches at an angle.</summary>
+    DiagonalScallop,
+
+    /// <summary>The rim is narrower or wider than the tyre's permitted ones.</summary>
+    RimOutsidePermitted,
+
+    /// <summary>A tyre was elsewhere on the car, or was turned on its rim.</summary>
+    MovedOrTurned,
+
+    /// <summary>The two tyres were made more than half a year apart, or new depths differ by a millimetre or more.</summary>
+    TyresDiffer,
 }

@@ -10,13 +10,13 @@ namespace SetupService.Domain.Wear.Forecast;
 /// <param name="MixesLeft">When, in mixes.</param>
 public readonly record struct EndingZone(TreadPlace Place, double Probability, double MixesLeft)
 {
-    /// <summary>From which probability zones count as told apart.</summary>
+    /// <summary>Least probability at which the ending zone counts as certain.</summary>
     public const double LeastProbability = 0.9;
 
     private const double Reach = 6;
     private const double Step = 0.5;
 
-    /// <summary>Whether the readings tell it from the other zones.</summary>
+    /// <summary>True when the readings separate it from the other zones.</summary>
     public bool IsToldApart => Probability >= LeastProbability;
 
     /// <summary>The zone; null where no zone is estimated to come down to the limit.</summary>

@@ -17,14 +17,29 @@ internal static class ForecastUnits
 
     /// <summary>Wear on the road; in US units per 1000 miles.</summary>
     public static string Per1000(UnitSystem units, double mmPer1000Km) => units == UnitSystem.Us
-        ? Prose.Write(units, $"{mmPer1000Km * KmPerMile:fit} per 1000 miles")
-        : Prose.Write(units, $"{mmPer1000Km:fit} per 1000 km");
+        ? Prose.Write(units, $"{mmPer1000Km * KmPerMile:treadFine} per 1000 miles")
+        : Prose.Write(units, $"{mmPer1000Km:treadFine} per 1000 km");
 
     /// <summary>Wear on track, of a hundred laps, so that it has digits to read.</summary>
-    public static string Per100Laps(UnitSystem units, double mmPerLap) => Prose.Write(units, $"{100 * mmPerLap:fit} per 100 laps");
+    public static string Per100Laps(UnitSystem units, double mmPerLap) => Prose.Write(units, $"{100 * mmPerLap:treadFine} per 100 laps");
 
-    /// <summary>Laps to the next whole one.</summary>
-    public static string Laps(double laps) => FormattableString.Invariant($"{Math.Round(laps, MidpointRounding.AwayFromZero):0} laps");
+    /// <summary>Laps, rounded to whole ones: "1 lap", "12 laps".</summary>
+    public static string Laps(double laps) => Whole(laps) == 1 ? "1 lap" : FormattableString.Invariant($"{Whole(laps):0} laps");
+
+    /// <summary>When something is due: "now", "after 1 more lap", "after another 300 km".</summary>
+    /// <param name="units">Units of the text.</param>
+    /// <param name="use">What <paramref name="times"/> counts.</param>
+    /// <param name="times">How much use from now, not negative.</param>
+    public static string After(UnitSystem units, TyreUse use, double times)
+    {
+        if (use.TrackLaps == 0) return use.RoadKm * times < 1 ? "now" : Prose.Write(units, $"after another {use.RoadKm * times:km}");
+        var laps = Whole(use.TrackLaps * times);
+        if (laps < 1) return "now";
+        var more = FormattableString.Invariant($"after {laps:0} more {(laps == 1 ? "lap" : "laps")}");
+        return use.RoadKm == 0 ? more : Prose.Write(units, $"{more} with {use.RoadKm * times:km} on the road");
+    }
+
+    private static double Whole(double laps) => Math.Round(laps, MidpointRounding.AwayFromZero);
 
     /// <summary>A use as driven: kilometres, laps, or both.</summary>
     public static string Use(UnitSystem units, TyreUse use, double times) => use switch

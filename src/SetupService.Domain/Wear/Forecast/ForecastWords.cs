@@ -26,10 +26,10 @@ public static class ForecastWords
         }
         else
         {
-            list.Add("No zone is estimated to wear down: the readings show no wear beyond what the gauge may err. " + SoFar(forecast, units));
+            list.Add("No zone is measurably wearing: the readings differ by no more than the gauge error. " + SoFar(forecast, units));
         }
 
-        if (fit.Design.Clock == WearClock.InProportion) list.Add("Kilometres and laps always moved in the same proportion, so what each of them wears cannot be told apart; what is left is told for the two together.");
+        if (fit.Design.Clock == WearClock.InProportion) list.Add("Kilometres and laps always rose in the same proportion, so their wear cannot be separated; the life left is given for both together.");
         list.Add(Scatter(fit, units));
         if (Stray(forecast, units) is { } stray) list.Add(stray);
         if (Turning(forecast, units) is { } turning) list.Add(turning);
@@ -42,8 +42,8 @@ public static class ForecastWords
     {
         ArgumentNullException.ThrowIfNull(forecast);
         return forecast.DistinctReadings < TreadForecast.FewestReadings
-            ? FormattableString.Invariant($"A forecast takes {TreadForecast.FewestReadings} readings at different distances, and there are {forecast.DistinctReadings}: with fewer, chance in one reading moves the line as much as wear does.")
-            : "Neither kilometres nor laps move by as much as a tenth between the readings, so nothing tells how fast the tread wears.";
+            ? FormattableString.Invariant($"A forecast needs {TreadForecast.FewestReadings} readings at different distances; there are {forecast.DistinctReadings}. With fewer, the error of one reading moves the line as much as wear does.")
+            : "Kilometres and laps change by less than 0.1 between the readings, so no wear rate can be found.";
     }
 
     /// <summary>What turning the tyre on its rim brings; null where there is no forecast.</summary>
@@ -51,12 +51,12 @@ public static class ForecastWords
     {
         ArgumentNullException.ThrowIfNull(forecast);
         if (forecast.Fit is null) return null;
-        if (forecast.Turning is not { } turning) return "What turning the tyre on its rim would gain is not told: " + NoChange;
+        if (forecast.Turning is not { } turning) return "The gain from turning the tyre on its rim is unknown: " + NoChange;
         var change = turning.Change;
-        if (change.Gain <= LeastGain * change.LifeAsItIs) return "Turning the tyre on its rim, so that outer and inner shoulder change places, would gain nothing.";
-        var after = change.BestAfter <= LeastGain * change.LifeAsItIs ? "now" : Prose.Write(units, $"after a further {ForecastUnits.Use(units, forecast.Mix, change.BestAfter)}");
-        var doubt = turning.IsShown ? "" : " The readings do not show that the shoulders wear at different rates, so the gain may be chance.";
-        return Prose.Write(units, $"Turned on its rim {after}, the tyre is estimated to last {ForecastUnits.Use(units, forecast.Mix, change.LifeWhenChanged)} from now in place of {ForecastUnits.Use(units, forecast.Mix, change.LifeAsItIs)}: {ForecastUnits.Use(units, forecast.Mix, change.Gain)} gained.{doubt}");
+        if (change.Gain <= LeastGain * change.LifeAsItIs) return "Turning the tyre on its rim gains nothing.";
+        var after = change.BestAfter <= LeastGain * change.LifeAsItIs ? "now" : ForecastUnits.After(units, forecast.Mix, change.BestAfter);
+        var doubt = turning.IsShown ? "" : " The readings show no difference between the shoulders' rates, so the gain may be chance.";
+        return Prose.Write(units, $"Turn the tyre on its rim {after}: it then lasts an estimated {ForecastUnits.Use(units, forecast.Mix, change.LifeWhenChanged)} from now instead of {ForecastUnits.Use(units, forecast.Mix, change.LifeAsItIs)}, a gain of {ForecastUnits.Use(units, forecast.Mix, change.Gain)}.{doubt}");
     }
 
     /// <summary>What swapping with the other tyre brings; null where no other is given or there is no forecast.</summary>
@@ -65,32 +65,32 @@ public static class ForecastWords
         ArgumentNullException.ThrowIfNull(forecast);
         if (forecast is not { Swapping: { } swapping }) return null;
         var change = swapping.Change;
-        var each = Prose.Write(units, $"In the other's place this tyre is estimated to last {ForecastUnits.Use(units, forecast.Mix, swapping.ThisAtOthersPlace)} (here {ForecastUnits.Use(units, forecast.Mix, swapping.ThisAsItIs)}), the other in this place {ForecastUnits.Use(units, forecast.Mix, swapping.OtherAtThisPlace)} (there {ForecastUnits.Use(units, forecast.Mix, swapping.OtherAsItIs)}).");
-        if (change.Gain <= LeastGain * change.LifeAsItIs) return each + " Swapping does not put off when the first of both is done.";
-        var after = change.BestAfter <= LeastGain * change.LifeAsItIs ? "now" : Prose.Write(units, $"after a further {ForecastUnits.Use(units, forecast.Mix, change.BestAfter)}");
-        return Prose.Write(units, $"{each} Swapped {after}, the first of both is done {ForecastUnits.Use(units, forecast.Mix, change.Gain)} later.");
+        var each = Prose.Write(units, $"In the other position this tyre lasts an estimated {ForecastUnits.Use(units, forecast.Mix, swapping.ThisAtOthersPlace)} ({ForecastUnits.Use(units, forecast.Mix, swapping.ThisAsItIs)} here); the other tyre lasts {ForecastUnits.Use(units, forecast.Mix, swapping.OtherAtThisPlace)} in this position ({ForecastUnits.Use(units, forecast.Mix, swapping.OtherAsItIs)} in its own).");
+        if (change.Gain <= LeastGain * change.LifeAsItIs) return each + " Swapping does not delay the first replacement.";
+        var after = change.BestAfter <= LeastGain * change.LifeAsItIs ? "now" : ForecastUnits.After(units, forecast.Mix, change.BestAfter);
+        return Prose.Write(units, $"{each} Swap them {after}: the first replacement comes {ForecastUnits.Use(units, forecast.Mix, change.Gain)} later.");
     }
 
-    /// <summary>Why a change of places is not told.</summary>
-    public const string NoChange = "a zone is at the limit, or its wear is not shown to be above zero.";
+    /// <summary>Why a change of places is not known.</summary>
+    public const string NoChange = "a zone is at the limit, or its wear is not measurably above zero.";
 
     private static string SoFar(TreadForecast forecast, UnitSystem units) => Prose.Write(
         units,
-        $"From the first reading to the last, over {(forecast.Clock == WearClock.None ? "no distance" : ForecastUnits.Use(units, forecast.Mix, 1))}, the outer shoulder has lost {forecast.WornMm.Outer:mm}, the centre {forecast.WornMm.Centre:mm}, the inner shoulder {forecast.WornMm.Inner:mm}.");
+        $"From the first reading to the last, over {(forecast.Clock == WearClock.None ? "no distance" : ForecastUnits.Use(units, forecast.Mix, 1))}, the outer shoulder lost {forecast.WornMm.Outer:tread}, the centre {forecast.WornMm.Centre:tread}, the inner shoulder {forecast.WornMm.Inner:tread}.");
 
     private static string Ends(TreadForecast forecast, EndingZone ending, ZoneForecast zone, UnitSystem units)
     {
         var name = ForecastUnits.Name(ending.Place);
         var sure = ending.IsToldApart
             ? Prose.Write(units, $"The {name} ends the tyre first (probability {100 * ending.Probability:pct0})")
-            : Prose.Write(units, $"The readings do not tell which zone ends the tyre; the {name} is estimated to (probability {100 * ending.Probability:pct0})");
-        if (ending.MixesLeft <= 0) return Prose.Write(units, $"{sure}: at {zone.DepthNowMm.Value:mm} it is at or past the limit of {forecast.LimitDepthMm:mm} now.");
-        var depth = Prose.Write(units, $"{sure}: it stands at {zone.DepthNowMm.Value:mm} and the limit is {forecast.LimitDepthMm:mm}.");
+            : Prose.Write(units, $"The readings do not show which zone ends the tyre; most likely the {name} (probability {100 * ending.Probability:pct0})");
+        if (ending.MixesLeft <= 0) return Prose.Write(units, $"{sure}: at {zone.DepthNowMm.Value:tread} it is at or past the limit of {forecast.LimitDepthMm:tread} now.");
+        var depth = Prose.Write(units, $"{sure}: it has {zone.DepthNowMm.Value:tread}, and the limit is {forecast.LimitDepthMm:tread}.");
         var left = zone.MixesLeft;
         return left.IsBounded
-            ? Prose.Write(units, $"{depth} Used as so far it has {ForecastUnits.Use(units, forecast.Mix, left.Value!.Value)} left; with 90 % between {ForecastUnits.Use(units, forecast.Mix, left.AtLeast!.Value)} and {ForecastUnits.Use(units, forecast.Mix, left.AtMost!.Value)}.")
+            ? Prose.Write(units, $"{depth} Used as before it has {ForecastUnits.Use(units, forecast.Mix, left.Value!.Value)} left (90 % range {ForecastUnits.Use(units, forecast.Mix, left.AtLeast!.Value)} to {ForecastUnits.Use(units, forecast.Mix, left.AtMost!.Value)}).")
             : left.AtLeast is { } least
-                ? Prose.Write(units, $"{depth} Its wear is not shown to be above zero; it has at least {ForecastUnits.Use(units, forecast.Mix, least)} left with 95 %.")
+                ? Prose.Write(units, $"{depth} Its wear is not measurably above zero; it has at least {ForecastUnits.Use(units, forecast.Mix, least)} left (95 %).")
                 : depth;
     }
 
@@ -104,20 +104,20 @@ public static class ForecastWords
             : null;
         var both = road is null ? track : track is null ? road : $"{road} and {track}";
         return both is null
-            ? Prose.Write(units, $"What a kilometre or a lap alone wears the {ForecastUnits.Name(place)} is not told.")
+            ? Prose.Write(units, $"The wear of the {ForecastUnits.Name(place)} by kilometre and by lap is unknown.")
             : Prose.Write(units, $"The {ForecastUnits.Name(place)} loses {both}.");
     }
 
     private static string Scatter(WearFit fit, UnitSystem units) => fit.Scatter.IsFloor
-        ? Prose.Write(units, $"The readings lie closer to straight wear than a gauge reads; a scatter of {fit.Scatter.StandardDeviationMm:fit} is taken in its place.")
-        : Prose.Write(units, $"Single readings scatter by {fit.Scatter.StandardDeviationMm:fit} about straight wear (one standard deviation).");
+        ? Prose.Write(units, $"The readings lie closer to a straight line than the gauge can read, so a scatter of {fit.Scatter.StandardDeviationMm:treadFine} is used.")
+        : Prose.Write(units, $"Single readings scatter by {fit.Scatter.StandardDeviationMm:treadFine} about a straight line (one standard deviation).");
 
     private static string? Stray(TreadForecast forecast, UnitSystem units)
     {
         if (forecast.Misfits.Count == 0) return null;
         var named = forecast.Misfits.Take(MostNamed).Select(one => Prose.Write(
-            units, $"reading {one.Reading + 1} at the {ForecastUnits.Name(one.Place)} ({Math.Abs(one.AboveLineMm):fit} {(one.AboveLineMm > 0 ? "deeper" : "shallower")})"));
+            units, $"reading {one.Reading + 1} at the {ForecastUnits.Name(one.Place)} ({Math.Abs(one.AboveLineMm):treadFine} {(one.AboveLineMm > 0 ? "deeper" : "shallower")})"));
         var more = forecast.Misfits.Count > MostNamed ? FormattableString.Invariant($" and {forecast.Misfits.Count - MostNamed} more") : "";
-        return $"Further from straight wear than the gauge errs: {string.Join(", ", named)}{more}. Look for another spot, another gauge, a mistyped reading or a tyre that was new then: the ranges hold for straight wear only.";
+        return $"Off the straight line by more than the gauge error: {string.Join(", ", named)}{more}. Suspect another spot, another gauge, a typing error or a tyre that was new then; the ranges hold for straight wear only.";
     }
 }

@@ -10,7 +10,7 @@ namespace SetupService.Domain.Wear.Forecast;
 /// <param name="Change">The best time to swap, and how long until the first of both is done.</param>
 public readonly record struct SwappingTyres(double ThisAsItIs, double ThisAtOthersPlace, double OtherAsItIs, double OtherAtThisPlace, PlaceChange Change)
 {
-    /// <summary>What it brings; null where a zone of either is at the limit, its wear not shown, or the other's clocks do not tell what this one's use wears.</summary>
+    /// <summary>What it brings; null where a zone of either is at the limit, its wear not shown, or the other's clocks do not determine the wear of this one's use.</summary>
     public static SwappingTyres? Compute(WearFit fit, WearFit other, double limitMm)
     {
         ArgumentNullException.ThrowIfNull(fit);

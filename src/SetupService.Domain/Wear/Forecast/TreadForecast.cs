@@ -1,3 +1,5 @@
+using SetupService.Domain.Answers;
+using SetupService.Domain.Numerics.Statistics;
 using SetupService.Domain.Wear.Readings;
 using SetupService.Domain.Wear.StraightWear;
 
@@ -15,7 +17,7 @@ public sealed record TreadForecast
     /// <summary>Whether the readings carry a forecast.</summary>
     public ForecastStatus Status => Zones is null ? ForecastStatus.Unknown : ForecastStatus.Estimated;
 
-    /// <summary>How many readings stand at different distances.</summary>
+    /// <summary>Number of readings at different distances.</summary>
     public required int DistinctReadings { get; init; }
 
     /// <summary>Depth at which the tyre is done, mm.</summary>
@@ -36,19 +38,19 @@ public sealed record TreadForecast
     /// <summary>The straight lines; null where the readings do not carry a forecast.</summary>
     public WearFit? Fit { get; init; }
 
-    /// <summary>Each zone; null likewise.</summary>
+    /// <summary>Each zone; null in the same case.</summary>
     public AcrossTread<ZoneForecast>? Zones { get; init; }
 
     /// <summary>The zone that ends the tyre; null where none is estimated to.</summary>
     public EndingZone? Ending { get; init; }
 
-    /// <summary>What turning on the rim brings; null where it is not told.</summary>
+    /// <summary>What turning on the rim brings; null where it is not known.</summary>
     public TurningOnRim? Turning { get; init; }
 
     /// <summary>The other tyre's lines; null where it is not given or its readings do not carry a forecast.</summary>
     public WearFit? OtherFit { get; init; }
 
-    /// <summary>What swapping with the other brings; null where it is not told.</summary>
+    /// <summary>What swapping with the other brings; null where it is not known.</summary>
     public SwappingTyres? Swapping { get; init; }
 
     /// <summary>Readings further from the line than a gauge errs.</summary>
@@ -101,3 +103,39 @@ public sealed record TreadForecast
         fit.Left(place, limitMm, TyreUse.OneLap),
         fit.Left(place, limitMm, fit.Design.Mix)!.Value);
 }
+
+/// <summary>What a forecast starts from.</summary>
+public sealed record ForecastQuestion
+{
+    /// <summary>The readings of the tyre, in the order they were taken; both clocks run on.</summary>
+    public required ReadOnlyMemory<DepthReading> Readings { get; init; }
+
+    /// <summary>Depth at which the tyre is done, mm.</summary>
+    public double LimitDepthMm { get; init; } = TreadDepths.LegalLeastMm;
+
+    /// <summary>Stated standard deviation of one reading, mm; null where it is not stated.</summary>
+    public double? GaugeErrorMm { get; init; }
+
+    /// <summary>The readings of a tyre this one may change places with; empty where there is none.</summary>
+    public ReadOnlyMemory<DepthReading> OtherReadings { get; init; }
+}
+
+/// <summary>Whether readings carry a forecast.</summary>
+public enum ForecastStatus
+{
+    /// <summary>They do.</summary>
+    Estimated,
+
+    /// <summary>They do not: only the wear so far is known.</summary>
+    Unknown,
+}
+
+/// <summary>How a zone wears and how long it lasts.</summary>
+/// <param name="DepthNowMm">Depth at the last reading by the fit, mm.</param>
+/// <param name="RatePer1000KmMm">Wear on the road, mm per 1000 km; null where the readings do not separate it.</param>
+/// <param name="RatePerLapMm">Wear on track, mm per lap; null in the same case.</param>
+/// <param name="KmLeft">Kilometres left if the tyre sees the road only, km.</param>
+/// <param name="LapsLeft">Laps left if it sees the track only.</param>
+/// <param name="MixesLeft">How many times the use between first and last reading is left.</param>
+public readonly record struct ZoneForecast(
+    Uncertainty DepthNowMm, Uncertainty? RatePer1000KmMm, Uncertainty? RatePerLapMm, RatioRange? KmLeft, RatioRange? LapsLeft, RatioRange MixesLeft);

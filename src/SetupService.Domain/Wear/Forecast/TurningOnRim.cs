@@ -4,7 +4,7 @@ namespace SetupService.Domain.Wear.Forecast;
 
 /// <summary>What turning a tyre on its rim brings: its outer and inner shoulder change places.</summary>
 /// <param name="Change">When and how much, in mixes.</param>
-/// <param name="IsShown">Whether the readings show that the shoulders wear at different rates; else the gain may be chance.</param>
+/// <param name="IsShown">True when the readings show that the shoulders wear at different rates; else the gain may be chance.</param>
 public readonly record struct TurningOnRim(PlaceChange Change, bool IsShown)
 {
     /// <summary>What it brings; null where a zone is at the limit or its wear is not shown.</summary>

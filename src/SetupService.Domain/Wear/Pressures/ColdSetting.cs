@@ -3,16 +3,16 @@ using SetupService.Domain.Answers;
 namespace SetupService.Domain.Wear.Pressures;
 
 /// <summary>A cold pressure to set for a hot one; gauge, kPa.</summary>
-/// <param name="NeededKpa">What the hot aim alone asks for; null where it is outside what is told.</param>
-/// <param name="SetKpa">What to set; null where it is outside what is told.</param>
-/// <param name="HotThenKpa">What that comes to hot; null with it.</param>
-/// <param name="IsHeldByLoad">Whether the load needs more than the hot aim asks for, so that the aim is passed.</param>
+/// <param name="NeededKpa">What the hot aim alone asks for; null where it is outside what is known.</param>
+/// <param name="SetKpa">What to set; null where it is outside what is known.</param>
+/// <param name="HotThenKpa">What that reaches hot; null with it.</param>
+/// <param name="IsHeldByLoad">True when the load needs more than the hot aim asks for, so that the aim is passed.</param>
 public readonly record struct ColdSetting(Uncertainty? NeededKpa, double? SetKpa, Uncertainty? HotThenKpa, bool IsHeldByLoad)
 {
     /// <summary>The setting.</summary>
     /// <param name="neededKpa">What the hot aim asks for.</param>
-    /// <param name="leastKpa">What the load needs; null where it is not told.</param>
-    /// <param name="hotFor">What a cold pressure comes to hot.</param>
+    /// <param name="leastKpa">What the load needs; null where it is not known.</param>
+    /// <param name="hotFor">What a cold pressure reaches hot.</param>
     public static ColdSetting Compute(in Uncertainty neededKpa, double? leastKpa, Func<double, Uncertainty> hotFor)
     {
         ArgumentNullException.ThrowIfNull(hotFor);
@@ -26,3 +26,10 @@ public readonly record struct ColdSetting(Uncertainty? NeededKpa, double? SetKpa
             isHeld);
     }
 }
+
+/// <summary>What to let out of or into a tyre while it is hot.</summary>
+/// <param name="ChangeKpa">Change of the hot gauge pressure, kPa; negative = let out.</param>
+/// <param name="HotThenKpa">What the gauge then reads hot, kPa.</param>
+/// <param name="ColdThenKpa">What it reads when the tyre is as cold as before the session, kPa.</param>
+/// <param name="IsHeldByLoad">True when the load needs more than the hot aim leaves, so that the aim is passed.</param>
+public readonly record struct HotAdjustment(double ChangeKpa, double HotThenKpa, Uncertainty ColdThenKpa, bool IsHeldByLoad);

@@ -7,10 +7,10 @@ namespace SetupService.Domain.Wear.Pressures;
 /// The least cold pressure a tyre's load needs: what carries the load by the load-pressure formula, at least where its table begins, with the handbook's
 /// addition for sustained speed, up to the reference pressure, above which pressure no longer counts for load; docs/methods/tyre-load.md.
 /// </summary>
-/// <param name="LeastColdKpa">Gauge pressure, kPa; null where it is not told.</param>
+/// <param name="LeastColdKpa">Gauge pressure, kPa; null where it is not known.</param>
 /// <param name="LoadKg">The load taken, kg; null where it is not known.</param>
-/// <param name="IsAsDriven">Whether that is the load as driven for want of the axle's greatest.</param>
-/// <param name="Gap">Why it is not told.</param>
+/// <param name="IsAsDriven">True when that is the load as driven for want of the axle's greatest.</param>
+/// <param name="Gap">Why it is not known.</param>
 public sealed record LoadNeed(double? LeastColdKpa, double? LoadKg, bool IsAsDriven, LoadGap Gap)
 {
     /// <summary>What a wheel's tyre needs.</summary>
@@ -43,4 +43,32 @@ public sealed record LoadNeed(double? LeastColdKpa, double? LoadKg, bool IsAsDri
         WheelPosition.RearLeft => scales?.RearLeftKg,
         _ => scales?.RearRightKg,
     };
+}
+
+/// <summary>Why the least pressure a load needs is not known.</summary>
+public enum LoadGap
+{
+    /// <summary>It is known.</summary>
+    None,
+
+    /// <summary>The car is not given.</summary>
+    NoVehicle,
+
+    /// <summary>The axle's tyre is not given.</summary>
+    NoTyre,
+
+    /// <summary>The axle's load is not given.</summary>
+    NoLoad,
+
+    /// <summary>The marking has no load index or no speed symbol.</summary>
+    MarkingSilent,
+
+    /// <summary>The pressure the load index belongs to is marked on the sidewall only.</summary>
+    ReferenceUnknown,
+
+    /// <summary>The car is faster than the tyre's symbol.</summary>
+    BeyondSpeed,
+
+    /// <summary>No pressure lets the tyre carry the load.</summary>
+    BeyondLoad,
 }

@@ -7,19 +7,19 @@ public static class PressureCautions
 {
     private static readonly Caution BelowLoad = new(
         "belowLoad",
-        "A tyre with less pressure than its load needs runs hot inside and can burst or leave its rim. Do not drive on it; the pressure on the car's plate and local law go before any aim.");
+        "Do not drive on a tyre with less pressure than its load needs: it runs hot inside and can burst or leave its rim. The pressure on the car's plate and local law go before any aim.");
 
     private static readonly Caution BeyondTyre = new(
         "tyresBeyondRating",
-        "A tyre under more load than it is rated for can burst without warning, at any pressure. Do not drive on it.");
+        "Do not drive on a tyre under more load than it is rated for: it can burst without warning, at any pressure.");
 
     private static readonly Caution LostAir = new(
         "losesAir",
-        "A tyre whose pressure fell while it got warm may be losing air: find the leak, and have tyre, valve and rim looked at by a tyre professional, before it is driven again.");
+        "Have tyre, valve and rim checked by a tyre professional before driving again: a tyre whose pressure fell as it warmed may be losing air.");
 
     private static readonly Caution LoadUnchecked = new(
         "loadNotChecked",
-        "Whether these pressures carry the car was not checked for every tyre, because its marking or load is not given or not told. Never go below the pressure the car's plate or the tyre's maker states for the load.");
+        "Never go below the pressure the car's plate or the tyre's maker states for the load: for some tyres the load was not checked, because marking or load is unknown.");
 
     private static readonly Caution HotParts = new(
         "hotParts",

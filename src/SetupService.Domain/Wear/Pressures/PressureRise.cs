@@ -18,10 +18,10 @@ public readonly record struct PressureRise(double ColdKpa, double HotKpa, double
     /// <summary>Temperature of the gas when hot, for the one when cold.</summary>
     public double HotGasC(double coldC) => ((coldC + ZeroCelsiusK) * Ratio) - ZeroCelsiusK;
 
-    /// <summary>The cold pressure that comes to a hot one, with the gas cold and hot as it was.</summary>
+    /// <summary>The cold pressure that reaches a hot one, with the gas cold and hot as it was.</summary>
     public double ColdForHotKpa(double hotKpa) => ((hotKpa + AirKpa) / Ratio) - AirKpa;
 
-    /// <summary>The hot pressure a cold one comes to, with the gas cold and hot as it was.</summary>
+    /// <summary>The hot pressure a cold one reaches, with the gas cold and hot as it was.</summary>
     public double HotForColdKpa(double coldKpa) => ((coldKpa + AirKpa) * Ratio) - AirKpa;
 
     /// <summary>What the gauge reads cold on another day where nothing is let in or out.</summary>
@@ -43,7 +43,7 @@ public readonly record struct PressureRise(double ColdKpa, double HotKpa, double
     public double NextColdForHotKpa(double hotKpa, double coldC, double nextColdC, double follows) =>
         At(hotKpa, NextHotGasC(coldC, nextColdC, follows), nextColdC);
 
-    /// <summary>The hot pressure a cold one comes to that day.</summary>
+    /// <summary>The hot pressure a cold one reaches that day.</summary>
     /// <param name="coldKpa">The cold gauge pressure set that day.</param>
     /// <param name="coldC">The gas when the cold pressure was read.</param>
     /// <param name="nextColdC">The gas cold that day.</param>

@@ -2,10 +2,10 @@ using SetupService.Domain.Answers;
 
 namespace SetupService.Domain.Wear.Pressures;
 
-/// <summary>What a tyre's pressures tell, as sentences.</summary>
+/// <summary>Describes what a tyre's pressures mean.</summary>
 public static class PressureWords
 {
-    /// <summary>All that can be told, what is unsafe first.</summary>
+    /// <summary>All sentences, what is unsafe first.</summary>
     public static IReadOnlyList<string> Describe(TyrePressure tyre, in PressureConditions conditions, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(tyre);
@@ -29,20 +29,20 @@ public static class PressureWords
         return list;
     }
 
-    /// <summary>Why the least pressure is not told.</summary>
+    /// <summary>Why the least pressure is not known.</summary>
     public static string Gap(LoadGap gap) => gap switch
     {
         LoadGap.NoVehicle => "needs the car: the tyre's marking and the axle's load",
         LoadGap.NoTyre => "needs the marking of the axle's tyre",
         LoadGap.NoLoad => "needs the axle's load: maximumAxleLoadKg, or the load as driven",
         LoadGap.MarkingSilent => "the tyre's marking has no load index or no speed symbol",
-        LoadGap.ReferenceUnknown => "the pressure this tyre's load index belongs to stands on its sidewall only",
+        LoadGap.ReferenceUnknown => "the reference pressure of this tyre's load index is marked on its sidewall only",
         LoadGap.BeyondSpeed => "the car is faster than the tyre's speed symbol allows; what it carries then is not published",
         LoadGap.BeyondLoad => "no pressure lets this tyre carry the load",
         _ => "",
     };
 
-    /// <summary>Why cold and hot pressure tell nothing together.</summary>
+    /// <summary>Why cold and hot pressure cannot be used together.</summary>
     public static string Gap(PressureContradiction contradiction) => contradiction == PressureContradiction.HotBelowCold
         ? "the hot pressure is below the cold one"
         : "by these pressures the gas would be hotter or colder than any tyre";
@@ -51,8 +51,8 @@ public static class PressureWords
     {
         if (tyre.Need.Gap == LoadGap.BeyondLoad) list.Add("No pressure lets this tyre carry the load: do not drive on it.");
         if (tyre.Need is not { LeastColdKpa: { } leastKpa, LoadKg: { } loadKg }) return;
-        if (tyre.IsColdBelowLoad) list.Add(Prose.Write(units, $"{tyre.Reading.ColdKpa ?? 0:kPa} cold is less than the {leastKpa:kPaUp} that {loadKg:kg} on this tyre need: raise it before driving."));
-        if (tyre.Reading.AimColdKpa < leastKpa) list.Add(Prose.Write(units, $"The aim of {tyre.Reading.AimColdKpa ?? 0:kPa} cold is less than the {leastKpa:kPaUp} that {loadKg:kg} on this tyre need: do not set it."));
+        if (tyre.IsColdBelowLoad) list.Add(Prose.Write(units, $"Raise the pressure before driving: {tyre.Reading.ColdKpa ?? 0:kPa} cold is below the {leastKpa:kPaUp} that {loadKg:kg} on this tyre needs."));
+        if (tyre.Reading.AimColdKpa < leastKpa) list.Add(Prose.Write(units, $"Do not set the aim of {tyre.Reading.AimColdKpa ?? 0:kPa} cold: it is below the {leastKpa:kPaUp} that {loadKg:kg} on this tyre needs."));
     }
 
     private static string Contradiction(TyrePressure tyre, in PressureConditions conditions, UnitSystem units)
@@ -71,12 +71,12 @@ public static class PressureWords
         var aimKpa = tyre.Reading.AimHotKpa ?? 0;
         if (setting is not { SetKpa: { } setKpa, HotThenKpa: { } hot })
         {
-            return Prose.Write(units, $"{when} {aimKpa:kPa} hot would need a cold pressure outside {PlausiblePressures.LeastKpa:kPa} to {PlausiblePressures.MostKpa:kPa}; it is not told, and the aim or the readings should be looked at.");
+            return Prose.Write(units, $"{when} {aimKpa:kPa} hot would need a cold pressure outside {PlausiblePressures.LeastKpa:kPa} to {PlausiblePressures.MostKpa:kPa}: check the aim and the readings.");
         }
 
         if (setting.IsHeldByLoad)
         {
-            return Prose.Write(units, $"{when} set {setKpa:kPaUp}, the least this tyre's load needs, though {aimKpa:kPa} hot would ask for less; it then comes to {hot.Value:kPa} hot ({hot.Lower:kPa} to {hot.Upper:kPa}).");
+            return Prose.Write(units, $"{when} {setKpa:kPaUp} cold is the safe minimum, so {aimKpa:kPa} hot is out of reach; expect {hot.Value:kPa} hot ({hot.Lower:kPa} to {hot.Upper:kPa}).");
         }
 
         var needed = setting.NeededKpa!.Value;
@@ -88,12 +88,12 @@ public static class PressureWords
         var does = hot.ChangeKpa < 0
             ? Prose.Write(units, $"While it is as hot as read, let {-hot.ChangeKpa:kPa} out, to {hot.HotThenKpa:kPaUp}")
             : hot.ChangeKpa > 0
-                ? Prose.Write(units, $"While it is as hot as read, put {hot.ChangeKpa:kPa} in, to {hot.HotThenKpa:kPaUp}, never above the most its sidewall states")
+                ? Prose.Write(units, $"While it is as hot as read, put {hot.ChangeKpa:kPa} in, to {hot.HotThenKpa:kPaUp}, never above the maximum on its sidewall")
                 : Prose.Write(units, $"It is at its hot aim of {hot.HotThenKpa:kPa}");
-        var cold = Prose.Write(units, $"; when it is cold again it then reads {hot.ColdThenKpa.Value:kPa} ({hot.ColdThenKpa.Lower:kPa} to {hot.ColdThenKpa.Upper:kPa}).");
+        var cold = Prose.Write(units, $"; cold it will then read {hot.ColdThenKpa.Value:kPa} ({hot.ColdThenKpa.Lower:kPa} to {hot.ColdThenKpa.Upper:kPa}).");
         var held = hot.IsHeldByLoad ? Prose.Write(units, $" The aim of {tyre.Reading.AimHotKpa ?? 0:kPa} hot would leave less than the {tyre.Need.LeastColdKpa ?? 0:kPaUp} cold its load needs.") : "";
         return Prose.Write(units, $"{does}{cold}{held}{Unchecked(tyre)}");
     }
 
-    private static string Unchecked(TyrePressure tyre) => tyre.Need.LeastColdKpa is null ? " Whether the load allows that was not checked." : "";
+    private static string Unchecked(TyrePressure tyre) => tyre.Need.LeastColdKpa is null ? " The load was not checked." : "";
 }

@@ -3,7 +3,7 @@ using SetupService.Domain.Wear.Readings;
 
 namespace SetupService.Domain.Wear.Pressures;
 
-/// <summary>What one tyre's pressures tell; figures that cannot be told are null.</summary>
+/// <summary>Figures from one tyre's pressures; null where they cannot be known.</summary>
 public sealed record TyrePressure
 {
     /// <summary>What was read and is wanted.</summary>
@@ -33,12 +33,38 @@ public sealed record TyrePressure
     /// <summary>What to do while the tyre is hot.</summary>
     public HotAdjustment? HotNow { get; init; }
 
-    /// <summary>What the cold aim comes to hot on a day like this, kPa.</summary>
+    /// <summary>What the cold aim reaches hot on a day like this, kPa.</summary>
     public Estimate? HotOnColdAimKpa { get; init; }
 
-    /// <summary>Whether the cold pressure is below what the load needs.</summary>
+    /// <summary>True when the cold pressure is below what the load needs.</summary>
     public bool IsColdBelowLoad => Reading.ColdKpa < Need.LeastColdKpa;
 
-    /// <summary>Whether the aims cold and hot are further apart than the gauge explains.</summary>
+    /// <summary>True when the aims cold and hot are further apart than the gauge explains.</summary>
     public bool AimsDisagree => HotOnColdAimKpa is { } hot && Reading.AimHotKpa is { } aim && (aim < hot.Ninety.Lower || aim > hot.Ninety.Upper);
+}
+
+/// <summary>Why cold and hot pressure cannot be of one filling that got warm.</summary>
+public enum PressureContradiction
+{
+    /// <summary>They can.</summary>
+    None,
+
+    /// <summary>Hot is below cold by more than the gauge's error, although nothing says that the tyre is colder.</summary>
+    HotBelowCold,
+
+    /// <summary>The gas would be outside the plausible range of temperatures.</summary>
+    GasBeyondReason,
+}
+
+/// <summary>The gauge pressures that are plausible; what comes out beyond them is no setting for a car's tyre.</summary>
+public static class PlausiblePressures
+{
+    /// <summary>The least, kPa.</summary>
+    public const double LeastKpa = 80;
+
+    /// <summary>The most, kPa.</summary>
+    public const double MostKpa = 500;
+
+    /// <summary>True when a pressure is known.</summary>
+    public static bool Include(double kpa) => kpa is >= LeastKpa and <= MostKpa;
 }

@@ -3,7 +3,7 @@ using SetupService.Domain.Wear.Readings;
 
 namespace SetupService.Domain.Wear.Pressures;
 
-/// <summary>Works out what a tyre's pressures tell.</summary>
+/// <summary>Computes gas temperature and settings from a tyre's pressures.</summary>
 public static class TyrePressureBuilder
 {
     /// <summary>
@@ -15,11 +15,11 @@ public static class TyrePressureBuilder
     /// <summary>The least it may follow.</summary>
     public const double LeastFollows = 0;
 
-    // Hotter than any tyre stands, or colder than any place raced at: the range of temperatures the service takes.
+    // Plausible range of the gas temperature, °C: the range of temperatures the service accepts.
     private const double LeastGasC = -40;
     private const double MostGasC = 250;
 
-    /// <summary>What they tell.</summary>
+    /// <summary>Computes the figures.</summary>
     /// <param name="reading">The pressures.</param>
     /// <param name="conditions">What they were read in.</param>
     /// <param name="need">What the load needs.</param>

@@ -46,3 +46,34 @@ public static class DepthReadingCheck
         return list;
     }
 }
+
+/// <summary>Tread depths of one tyre, read when two clocks stood where they did.</summary>
+/// <param name="RoadKm">Kilometres on the road until then, km; not negative.</param>
+/// <param name="TrackLaps">Laps on track until then; not negative.</param>
+/// <param name="DepthMm">Depth across the tread, mm.</param>
+public readonly record struct DepthReading(double RoadKm, double TrackLaps, AcrossTread<double> DepthMm);
+
+/// <summary>Why readings cannot all be of one tyre.</summary>
+public enum DepthReadingFault
+{
+    /// <summary>The kilometres are fewer than at the reading before.</summary>
+    RoadRunsBackwards,
+
+    /// <summary>The laps are fewer than at the reading before.</summary>
+    LapsRunBackwards,
+
+    /// <summary>The tread is deeper than at the reading before by more than the gauge's error explains.</summary>
+    DepthGrows,
+
+    /// <summary>The tread is deeper than when it was new by more than the gauge's error explains.</summary>
+    AboveNew,
+}
+
+/// <summary>One thing wrong with readings.</summary>
+/// <param name="Fault">What.</param>
+/// <param name="Reading">Zero-based index of the reading.</param>
+/// <param name="Place">The zone; null where a clock is at fault.</param>
+/// <param name="Value">What was read, in its own unit.</param>
+/// <param name="Before">What it contradicts: the reading before, or the new depth.</param>
+/// <param name="AllowedMm">How much deeper the gauge's error allows, mm; 0 for a clock.</param>
+public readonly record struct DepthReadingFaultAt(DepthReadingFault Fault, int Reading, TreadPlace? Place, double Value, double Before, double AllowedMm);

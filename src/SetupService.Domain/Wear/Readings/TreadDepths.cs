@@ -5,7 +5,7 @@ public static class TreadDepths
 {
     /// <summary>
     /// The least depth most countries allow on a car, mm (2/32 in); in Europe over the central three quarters of the tread. Sources: UN Regulation
-    /// and national law as the reference pages tell it, from memory; local law decides.
+    /// and national law by the reference pages, from memory; local law decides.
     /// </summary>
     public const double LegalLeastMm = 1.6;
 

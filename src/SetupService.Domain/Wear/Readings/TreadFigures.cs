@@ -4,17 +4,17 @@ using SetupService.Domain.Numerics.LeastSquares;
 namespace SetupService.Domain.Wear.Readings;
 
 /// <summary>
-/// What depths across a tread come down to: a parabola through them, with what the gauge leaves open. Three places are met exactly; more are fitted.
+/// What depths across a tread come down to: a parabola through them, with what the gauge leaves uncertain. Three places are met exactly; more are fitted.
 /// </summary>
 public readonly record struct TreadFigures
 {
     /// <summary>
-    /// Depth of a new tyre where nobody says, mm, and its standard deviation: only the scale of wear hangs on it. Common practice, no source: road tyres
+    /// Depth of a new tyre where not stated, mm, and its standard deviation: only the scale of wear depends on it. Common practice, no source: road tyres
     /// begin with 7 to 8.5 mm.
     /// </summary>
     public static readonly Estimate UsualNewDepthMm = new(8, 0.6);
 
-    // Less wear than this, mm, is not told from none.
+    // Less wear than this, mm, is not known from none.
     private const double LeastWornMm = 0.2;
     private const int Unknowns = 3;
     private const int LeastForWave = 4;
@@ -26,10 +26,10 @@ public readonly record struct TreadFigures
     /// <summary>Mean wear over the tread, mm; by a usual new depth where none is given.</summary>
     public required Estimate WornMm { get; init; }
 
-    /// <summary>Outer less inner wear by the mean wear.</summary>
+    /// <summary>Outer less inner wear divided by the mean wear.</summary>
     public required Estimate ShoulderDifference { get; init; }
 
-    /// <summary>Centre's wear less the mean of the shoulders' by the mean wear.</summary>
+    /// <summary>Centre's wear less the mean of the shoulders' divided by the mean wear.</summary>
     public required Estimate CrownDifference { get; init; }
 
     /// <summary>Root-mean-square difference of depth round the tyre beyond the gauge's, mm; null where it was read at one place only.</summary>
@@ -44,7 +44,7 @@ public readonly record struct TreadFigures
     /// <summary>Standard error of the mean depth by the gauge alone, mm.</summary>
     public required double GaugeErrorMm { get; init; }
 
-    /// <summary>Whether the new depth was stated.</summary>
+    /// <summary>True when the new depth was stated.</summary>
     public required bool IsFreshStated { get; init; }
 
     /// <summary>Standard deviation of one depth as it was taken, mm.</summary>
@@ -103,7 +103,7 @@ public readonly record struct TreadFigures
         return new(Math.Max(LeastWornMm, fresh.Value - meanMm), Math.Sqrt((gauge * gauge) + (fresh.StandardError * fresh.StandardError)));
     }
 
-    /// <summary>A difference of depth by the mean wear; both are uncertain.</summary>
+    /// <summary>A difference of depth divided by the mean wear; both are uncertain.</summary>
     private static Estimate Share(double differenceMm, double errorMm, in Estimate worn)
     {
         var share = differenceMm / worn.Value;
@@ -143,7 +143,7 @@ public readonly record struct TreadFigures
 
         if (all <= 0) return null;
 
-        // Where the gauge makes most of the difference the share tells of the gauge.
+        // Where the gauge causes most of the variation, the share is the gauge's.
         var ofGauge = Math.Min(1, 3 * (count - 1) * gaugeMm * gaugeMm / all);
         return new(Math.Min(1, wave / all), ofGauge * ErrorOfWave);
     }

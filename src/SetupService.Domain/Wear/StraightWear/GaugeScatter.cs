@@ -6,7 +6,7 @@ namespace SetupService.Domain.Wear.StraightWear;
 /// <summary>How far single readings scatter about straight wear, and on how much that knowledge rests.</summary>
 /// <param name="StandardDeviationMm">Standard deviation of one reading, mm; above 0.</param>
 /// <param name="DegreesOfFreedom">Readings beyond those a fit uses up, over all zones; at least 1.</param>
-/// <param name="IsFloor">Whether the readings lie closer to the line than a gauge reads, and its least scatter is taken instead.</param>
+/// <param name="IsFloor">True when the readings lie closer to the line than a gauge reads, and its least scatter is taken instead.</param>
 public readonly record struct GaugeScatter(double StandardDeviationMm, int DegreesOfFreedom, bool IsFloor)
 {
     /// <summary>
@@ -29,7 +29,7 @@ public readonly record struct GaugeScatter(double StandardDeviationMm, int Degre
     /// <summary>Scatter from sums of squares about fits.</summary>
     /// <param name="squaresMm2">Sum over all fits, mm².</param>
     /// <param name="degreesOfFreedom">At least 1.</param>
-    /// <param name="statedMm">Stated error of one reading, mm; null where nobody states it.</param>
+    /// <param name="statedMm">Stated error of one reading, mm; null where it is not stated.</param>
     public static GaugeScatter Estimate(double squaresMm2, int degreesOfFreedom, double? statedMm)
     {
         var foundMm = Math.Sqrt(squaresMm2 / degreesOfFreedom);

@@ -8,10 +8,10 @@ namespace SetupService.Domain.Wear.StraightWear;
 /// <param name="AboveLineMm">How much deeper it reads than the line, mm; negative where shallower.</param>
 public readonly record struct Misfit(int Reading, TreadPlace Place, double AboveLineMm)
 {
-    // A reading that the fit follows this closely tells nothing about itself.
+    // Leverage from which a reading determines its own residual and cannot be tested.
     private const double LeastFree = 1e-6;
 
-    /// <summary>All of them, in the order of the readings.</summary>
+    /// <summary>All, in the order of the readings.</summary>
     public static IReadOnlyList<Misfit> Find(WearFit fit, ReadOnlySpan<DepthReading> readings, double gaugeErrorMm)
     {
         ArgumentNullException.ThrowIfNull(fit);

@@ -8,7 +8,7 @@ namespace SetupService.Domain.Wear.StraightWear;
 /// </summary>
 public sealed class WearDesign
 {
-    // A clock that moved less than this, km or laps, stands still: a rate made of less would be noise blown up.
+    // A clock that moved less than this, km or laps, counts as not moving: a rate from less would be amplified noise.
     private const double LeastMove = 0.1;
 
     // Share of a clock's movement that the other does not explain, below which the two are one.
@@ -77,13 +77,13 @@ public sealed class WearDesign
     /// <summary>What wear is counted against.</summary>
     public WearClock Clock { get; }
 
-    /// <summary>How far each clock moved over all readings; 0 for one that stands still.</summary>
+    /// <summary>How far each clock moved over all readings; 0 for one that does not move.</summary>
     public TyreUse Mix { get; }
 
     /// <summary>Laps at the last reading.</summary>
     public double LastLaps { get; }
 
-    /// <summary>How many figures a zone's fit finds: its depth, and a rate for each clock told apart.</summary>
+    /// <summary>How many figures a zone's fit finds: its depth, and a rate for each separable clock.</summary>
     public int UnknownCount => Clock switch { WearClock.None => 1, WearClock.Both => 3, _ => 2 };
 
     /// <summary>Variance of a fitted depth at the last reading, per that of one reading.</summary>
@@ -105,7 +105,7 @@ public sealed class WearDesign
     }
 
     /// <summary>
-    /// The same use in units of the mix, along both fitted clocks; null where the readings do not tell what such use wears: a clock
+    /// The same use in units of the mix, along both fitted clocks; null where the readings do not determine the wear of such use: a clock
     /// that stood still, or one of two that always moved together.
     /// </summary>
     public MixShare? Share(TyreUse use)
@@ -162,7 +162,7 @@ public sealed class WearDesign
         return zone with { SquaresMm2 = squares };
     }
 
-    /// <summary>The fitted depth of a zone when the clocks stand as at a reading, mm.</summary>
+    /// <summary>The fitted depth of a zone at the clocks of a reading, mm.</summary>
     public double DepthMm(in ZoneWear zone, in DepthReading reading)
     {
         var (road, track) = Place(reading);
@@ -186,4 +186,35 @@ public sealed class WearDesign
         var (road, track) = Raw(reading);
         return Clock == WearClock.InProportion ? ((road + track) / 2, 0) : (road, track);
     }
+}
+
+/// <summary>One number for each fitted clock: a stretch of use in units of the mix, or what the mix takes off the tread by each clock, mm.</summary>
+/// <param name="Road">By the road clock, or by both where they move in proportion.</param>
+/// <param name="Track">By the track clock; 0 where both move in proportion.</param>
+public readonly record struct MixShare(double Road, double Track)
+{
+    /// <summary>Sum of the products.</summary>
+    internal double Dot(double road, double track) => (Road * road) + (Track * track);
+
+    /// <summary>Sum of the products.</summary>
+    internal double Dot(in MixShare other) => Dot(other.Road, other.Track);
+}
+
+/// <summary>What wear is counted against.</summary>
+public enum WearClock
+{
+    /// <summary>Nothing: neither clock moves between the readings.</summary>
+    None,
+
+    /// <summary>Kilometres on the road alone; the laps do not move.</summary>
+    Road,
+
+    /// <summary>Laps alone; the kilometres do not move.</summary>
+    Track,
+
+    /// <summary>Both, separable.</summary>
+    Both,
+
+    /// <summary>Both, always in the same proportion: only their joint wear can be determined.</summary>
+    InProportion,
 }

@@ -5,7 +5,7 @@ namespace SetupService.Domain.Wear.Temperatures;
 /// <summary>Wheels against each other by the mean of their treads.</summary>
 /// <param name="Pairs">Which.</param>
 /// <param name="DifferenceC">The difference as read, °C; positive = the first named is hotter.</param>
-/// <param name="AtLapEndC">The same when the lap ended, °C, with its 90 % range; null where that cannot be told.</param>
+/// <param name="AtLapEndC">The same when the lap ended, °C, with its 90 % range; null where that cannot be known.</param>
 /// <param name="Verdict">Where the difference as read lies against <see cref="UsualTemperatures.BetweenPairs"/>; unknown where a reading came too late.</param>
 /// <param name="Order">What the order of measuring does to it.</param>
 /// <param name="WaitedS">How much longer after the lap the second named was read than the first, s; null where a time is not given.</param>
@@ -15,7 +15,7 @@ public readonly record struct PairComparison(
     // Readings within this of each other, s, count as taken at the same time; judgement.
     private const double SameTimeS = 10;
 
-    /// <summary>Whether the whole 90 % range lies where the difference does.</summary>
+    /// <summary>True when the whole 90 % range lies where the difference does.</summary>
     public bool IsClear => Verdict != RangeVerdict.Unknown
         && UsualTemperatures.BetweenPairs.Judge(DifferenceC.Ninety.Lower) == Verdict
         && UsualTemperatures.BetweenPairs.Judge(DifferenceC.Ninety.Upper) == Verdict;
@@ -47,4 +47,17 @@ public readonly record struct PairComparison(
         var variance = groups.All.Sum(tread => Math.Pow(ThermometerErrors.StandardErrorC(tread.By), 2) / 3);
         return Math.Sqrt(variance) / groups.First.Count;
     }
+}
+
+/// <summary>What the order in which wheels were read does to a comparison.</summary>
+public enum ReadingOrder
+{
+    /// <summary>They were read about equally long after the lap.</summary>
+    Alike,
+
+    /// <summary>One side had longer to cool.</summary>
+    Apart,
+
+    /// <summary>Not stated when each was read.</summary>
+    NotTimed,
 }

@@ -18,7 +18,7 @@ public static class PairWords
         return Prose.Write(units, $"{figure} {Meaning(pairs, units)}{Doubt(pairs)}{Order(pairs, first, second, units)}");
     }
 
-    /// <summary>What a comparison that is left out lacks.</summary>
+    /// <summary>The readings a left-out comparison needs.</summary>
     public static string Lacking(WheelPairs pairs)
     {
         var (first, second) = Names(pairs);
@@ -39,7 +39,7 @@ public static class PairWords
         var usual = UsualTemperatures.BetweenPairs.ToC;
         return (pairs.Pairs, pairs.Verdict) switch
         {
-            (_, RangeVerdict.Unknown) => Prose.Write(units, $"A reading more than {TreadReading.TooLateAfterS:n} s after the lap does not tell what it was like on it."),
+            (_, RangeVerdict.Unknown) => Prose.Write(units, $"A reading more than {TreadReading.TooLateAfterS:n} s after the lap does not show what it was on the lap."),
             (_, RangeVerdict.Within) => Prose.Write(units, $"Up to about {usual:cDiff} is usual."),
             (WheelPairs.FrontLessRear, RangeVerdict.Above) => Prose.Write(units, $"More than about {usual:cDiff}: the front tyres do more of the work, as in a car that understeers."),
             (WheelPairs.FrontLessRear, _) => Prose.Write(units, $"More than about {usual:cDiff}: the rear tyres do more of the work, as in a car that oversteers or spins its wheels under power."),
@@ -47,18 +47,18 @@ public static class PairWords
         };
     }
 
-    private static string Doubt(in PairComparison pairs) => pairs.Verdict == RangeVerdict.Unknown || pairs.IsClear ? "" : " The thermometer does not settle it.";
+    private static string Doubt(in PairComparison pairs) => pairs.Verdict == RangeVerdict.Unknown || pairs.IsClear ? "" : " This is within the thermometer's error of the usual limit.";
 
     private static string Order(in PairComparison pairs, string first, string second, UnitSystem units)
     {
         if (pairs.Order == ReadingOrder.Alike) return "";
-        if (pairs.WaitedS is not { } waitedS) return " When each was read is not given; what was read last had longest to cool and looks colder than it was.";
+        if (pairs.WaitedS is not { } waitedS) return " The times of reading are not given; what was read last cooled longest and looks colder than it was.";
         var late = waitedS > 0 ? second : first;
         var isLateHotter = waitedS > 0 ? pairs.DifferenceC.Value < 0 : pairs.DifferenceC.Value > 0;
-        var does = isLateHotter ? "so on the lap it was further ahead" : "so part of this is the order of measuring";
+        var does = isLateHotter ? "so on the lap the difference was larger" : "so part of the difference comes from the order of measuring";
         var later = Prose.Write(units, $" The {late} was read {Math.Abs(waitedS):n} s later and had longer to cool, {does}.");
         return pairs.AtLapEndC is { } end
-            ? Prose.Write(units, $"{later} At the end of the lap it was between {end.Lower:cDiff} and {end.Upper:cDiff}, counted positive where the {first} was the hotter.")
+            ? Prose.Write(units, $"{later} At the end of the lap the {first} less the {second} was {end.Lower:cDiff} to {end.Upper:cDiff}.")
             : later;
     }
 }

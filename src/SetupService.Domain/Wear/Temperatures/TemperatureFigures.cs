@@ -26,7 +26,7 @@ public static class TemperatureFigures
     /// <summary>Mean of the three places, °C.</summary>
     public static Estimate MeanC(in TreadReading tread) => new(tread.MeanC, ErrorC(tread));
 
-    /// <summary>Every figure against its range, in the order of <see cref="TreadAspect"/>.</summary>
+    /// <summary>Every figure relative to its range, in the order of <see cref="TreadAspect"/>.</summary>
     public static TreadFinding[] Judge(in TreadReading tread) =>
     [
         Judge(tread, TreadAspect.OuterLessInner, OuterLessInnerC(tread), UsualTemperatures.OuterLessInner),
@@ -35,7 +35,7 @@ public static class TemperatureFigures
         Judge(tread, TreadAspect.MeanInWindow, MeanC(tread), tread.WindowC),
     ];
 
-    /// <summary>Whether the tread reads colder than the air by more than the thermometer's error: a driven tyre is not.</summary>
+    /// <summary>True when the tread reads colder than the air by more than the thermometer's error: a driven tyre is not.</summary>
     public static bool IsBelowAir(in TreadReading tread, double airC) => MeanC(tread).Ninety.Upper < airC;
 
     private static TreadFinding Judge(in TreadReading tread, TreadAspect aspect, Estimate figureC, TemperatureRange? range) =>

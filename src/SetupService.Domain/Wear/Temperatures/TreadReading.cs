@@ -12,10 +12,10 @@ namespace SetupService.Domain.Wear.Temperatures;
 public readonly record struct TreadReading(
     WheelPosition Position, AcrossTread<double> ReadC, Thermometer By, double? SecondsAfterLap, TemperatureRange? WindowC)
 {
-    /// <summary>After this a tread has cooled too far to tell what it was like on the lap, s; judgement, no source.</summary>
+    /// <summary>Time after the lap beyond which a tread has cooled too far to show its temperature on the lap, s; judgement, no source.</summary>
     public const double TooLateAfterS = 120;
 
-    /// <summary>Whether the reading came too late to tell.</summary>
+    /// <summary>True when the reading came too late.</summary>
     public bool IsTooLate => SecondsAfterLap > TooLateAfterS;
 
     /// <summary>Mean of the three places, °C.</summary>

@@ -11,16 +11,16 @@ public static class TreadWords
         var figure = Figure(tread, finding, units);
         if (tread.IsTooLate)
         {
-            return Prose.Write(units, $"{figure} It was read {tread.SecondsAfterLap ?? 0:n} s after the lap; beyond {TreadReading.TooLateAfterS:n} s a tread has cooled too far to tell what it was like.");
+            return Prose.Write(units, $"{figure} It was read {tread.SecondsAfterLap ?? 0:n} s after the lap; after more than {TreadReading.TooLateAfterS:n} s a tread has cooled too far to show what it was.");
         }
 
-        if (finding.RangeC is null) return Prose.Write(units, $"{figure} Whether that is right the tyre's own range tells, which is not given.");
+        if (finding.RangeC is null) return Prose.Write(units, $"{figure} No verdict: the tyre's own temperature range is not given.");
         return Prose.Write(units, $"{figure} {Meaning(tread, finding, units)}{Doubt(finding)}");
     }
 
     /// <summary>A tread that reads colder than the air it was in.</summary>
     public static string BelowAir(in TreadReading tread, double airC, UnitSystem units) => Prose.Write(
-        units, $"The tread means {tread.MeanC:c} and the air is said to be {airC:c}: a tyre that has been driven is not colder than the air. One of the two was read wrong, or the tyre was wetted.");
+        units, $"The tread averages {tread.MeanC:c} and the air is given as {airC:c}, but a driven tyre is not colder than the air. One of the two was read wrongly, or the tyre was wet.");
 
     private static string Figure(in TreadReading tread, in TreadFinding finding, UnitSystem units)
     {
@@ -31,10 +31,10 @@ public static class TreadWords
             TreadAspect.OuterLessInner when valueC == 0 => Prose.Write(units, $"Both shoulders are at {tread.ReadC.Inner:c}, with ±{openC:cDiff} for the thermometer."),
             TreadAspect.OuterLessInner when valueC < 0 => Prose.Write(units, $"The inner shoulder is {-valueC:cDiff} hotter than the outer one (±{openC:cDiff} for the thermometer)."),
             TreadAspect.OuterLessInner => Prose.Write(units, $"The outer shoulder is {valueC:cDiff} hotter than the inner one (±{openC:cDiff} for the thermometer)."),
-            TreadAspect.WidestSpread => Prose.Write(units, $"From the coldest place to the hottest it is {valueC:cDiff} (±{openC:cDiff})."),
+            TreadAspect.WidestSpread => Prose.Write(units, $"The hottest place is {valueC:cDiff} above the coldest (±{openC:cDiff})."),
             TreadAspect.CentreLessShoulders when valueC < 0 => Prose.Write(units, $"The middle is {-valueC:cDiff} colder than the mean of the shoulders (±{openC:cDiff})."),
             TreadAspect.CentreLessShoulders => Prose.Write(units, $"The middle is {valueC:cDiff} hotter than the mean of the shoulders (±{openC:cDiff})."),
-            _ => Prose.Write(units, $"The tread means {valueC:c} (±{openC:cDiff})."),
+            _ => Prose.Write(units, $"The tread averages {valueC:c} (±{openC:cDiff})."),
         };
     }
 
@@ -46,21 +46,21 @@ public static class TreadWords
             (TreadAspect.OuterLessInner, RangeVerdict.Within) => Prose.Write(
                 units, $"With negative camber {-range.ToC:cDiff} to {-range.FromC:cDiff} is usual."),
             (TreadAspect.OuterLessInner, RangeVerdict.Below) => Prose.Write(
-                units, $"More than the usual {-range.ToC:cDiff} to {-range.FromC:cDiff}: the inner shoulder works too hard, as too much negative camber makes it, or toe-out."),
+                units, $"More than the usual {-range.ToC:cDiff} to {-range.FromC:cDiff}: the inner shoulder works too hard, as with too much negative camber or toe-out."),
             (TreadAspect.OuterLessInner, _) => Prose.Write(
-                units, $"With negative camber the inner one is usually {-range.ToC:cDiff} to {-range.FromC:cDiff} the hotter: there is too little negative camber for these corners, or toe-in scrubs the outer shoulder; on a lap with few hard corners it may be as it should."),
+                units, $"There is too little negative camber for these corners, or toe-in scrubs the outer shoulder: the inner one is usually {-range.ToC:cDiff} to {-range.FromC:cDiff} hotter. On a lap with few hard corners this may be right."),
             (TreadAspect.WidestSpread, RangeVerdict.Above) => Prose.Write(
                 units, $"More than the usual {range.ToC:cDiff}: one part of the tread does the work, so grip is left unused and that part wears first."),
             (TreadAspect.WidestSpread, _) => Prose.Write(units, $"Up to about {range.ToC:cDiff} is usual."),
             (TreadAspect.CentreLessShoulders, RangeVerdict.Above) => Prose.Write(
-                units, $"More than the usual {range.ToC:cDiff}: the middle carries too much, as too high a hot pressure makes it."),
+                units, $"More than the usual {range.ToC:cDiff}: the middle carries too much, as with too high a hot pressure."),
             (TreadAspect.CentreLessShoulders, RangeVerdict.Below) => Prose.Write(
-                units, $"More than the usual {-range.FromC:cDiff}: the shoulders carry too much, as too low a hot pressure makes them."),
-            (TreadAspect.CentreLessShoulders, _) => Prose.Write(units, $"Within {range.ToC:cDiff} is usual; nothing here speaks against the pressure."),
+                units, $"More than the usual {-range.FromC:cDiff}: the shoulders carry too much, as with too low a hot pressure."),
+            (TreadAspect.CentreLessShoulders, _) => Prose.Write(units, $"Within {range.ToC:cDiff} is usual; the pressure looks right."),
             (_, RangeVerdict.Below) => Prose.Write(
-                units, $"Colder than its range of {range.FromC:c} to {range.ToC:c}: it was not worked up, or is the wrong tyre for this use. Lower pressure warms a tyre more, but never go below what its load needs.{Cooled(tread, units)}"),
+                units, $"Colder than its range of {range.FromC:c} to {range.ToC:c}: it was not brought up to temperature, or is the wrong tyre for this use. Lower pressure warms a tyre more, but never go below what its load needs.{Cooled(tread, units)}"),
             (_, RangeVerdict.Above) => Prose.Write(
-                units, $"Hotter than its range of {range.FromC:c} to {range.ToC:c}: it loses grip and wears fast; let it cool, and look for what overworks it."),
+                units, $"Hotter than its range of {range.FromC:c} to {range.ToC:c}: it loses grip and wears fast. Let it cool, and look for what overworks it."),
             _ => Hottest(tread, range, units),
         };
     }
@@ -80,5 +80,5 @@ public static class TreadWords
             : Prose.Write(units, $"That is in its range of {range.FromC:c} to {range.ToC:c}.");
     }
 
-    private static string Doubt(in TreadFinding finding) => finding.IsClear ? "" : " The thermometer does not settle it: the end of the range lies within its error.";
+    private static string Doubt(in TreadFinding finding) => finding.IsClear ? "" : " This is within the thermometer's error of the range's end.";
 }

@@ -32,3 +32,16 @@ public sealed record WheelGroups(IReadOnlyList<TreadReading> First, IReadOnlyLis
         return ofFirst.Length == first.Length && ofSecond.Length == second.Length ? new WheelGroups(ofFirst, ofSecond) : null;
     }
 }
+
+/// <summary>Which wheels are held against each other.</summary>
+public enum WheelPairs
+{
+    /// <summary>Front axle less rear axle.</summary>
+    FrontLessRear,
+
+    /// <summary>Front left less front right.</summary>
+    FrontLeftLessRight,
+
+    /// <summary>Rear left less rear right.</summary>
+    RearLeftLessRight,
+}

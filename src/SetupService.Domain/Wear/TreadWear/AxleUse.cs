@@ -16,7 +16,7 @@ public sealed record AxleUse(CarAxle Axle, WheelUse Left, WheelUse Right)
     public const double UnseenInclinationDeg = 0.7;
 
     /// <summary>
-    /// By how many degrees the static camber is less negative than what stands the outer tread flat on average of its work, before any wear is read; negative = more
+    /// How many degrees more negative the static camber would have to be to keep the outer tread flat on average over its work, before any wear is read; negative = less
     /// than that.
     /// </summary>
     public Estimate CamberShortDeg => ShortBy(new Estimate(0, UnseenInclinationDeg));

@@ -8,10 +8,10 @@ namespace SetupService.Domain.Wear.TreadWear;
 /// <summary>The wear model of an axle after its treads were read.</summary>
 public sealed class LearnedTread
 {
-    // What the model itself leaves open at a place, as a share of the mean wear; judgement.
+    // What the model itself leaves uncertain at a place, as a share of the mean wear; judgement.
     private const double ErrorOfModel = 0.1;
 
-    // Of a standard deviation of the readings: closer the fit need not come to rest.
+    // Of a standard deviation of the readings: closer the fit need not reach rest.
     private const double Settled = 1e-4;
 
     private const int MostSteps = 200;
@@ -32,22 +32,22 @@ public sealed class LearnedTread
     /// <summary>How many depths it learned from.</summary>
     public int ReadingCount { get; }
 
-    /// <summary>Whether the tyres did anything that wears them.</summary>
+    /// <summary>True when the tyres did anything that wears them.</summary>
     public bool HasUse => _roadKm > 0 || _trackKm > 0;
 
-    /// <summary>How the axle stands.</summary>
+    /// <summary>Load, angles and use of the axle's wheels.</summary>
     public AxleUse Axle => _axle;
 
     /// <summary>
-    /// By how many degrees the static camber is less negative than what stands the outer tread flat on average of its work; negative = more than that.
+    /// How many degrees more negative the static camber would have to be to keep the outer tread flat on average over its work; negative = less.
     /// </summary>
     public Estimate CamberShortDeg => _axle.ShortBy(Parameter(UnmodelledInclination));
 
     /// <summary>One parameter as it is believed now.</summary>
     public Estimate Parameter(int index) => new(_parameters[index], _errors[index]);
 
-    /// <summary>Learns from what was read; null where the fit does not come to rest.</summary>
-    /// <param name="axle">How the axle stands.</param>
+    /// <summary>Learns from what was read; null where the fit does not reach rest.</summary>
+    /// <param name="axle">Load, angles and use of the axle's wheels.</param>
     /// <param name="left">The left tyre; null = not read.</param>
     /// <param name="right">The right tyre; null = not read.</param>
     /// <param name="roadKm">Kilometres of road.</param>

@@ -6,13 +6,13 @@ using SetupService.Domain.Wear.Readings;
 
 namespace SetupService.Domain.Wear.TreadWear;
 
-/// <summary>Takes a car through the corners of a track, left and right alike, and notes how each wheel stands there.</summary>
+/// <summary>Solves a car in the bends of a track, as many to the left as to the right, and keeps load and inclination of each wheel.</summary>
 public static class TrackBends
 {
-    /// <summary>Lateral acceleration in a track's usual corner where nobody says, g; common practice for road tyres, no source.</summary>
+    /// <summary>Lateral acceleration in a track's usual corner where not stated, g; common practice for road tyres, no source.</summary>
     public const double UsualLateralG = 0.85;
 
-    /// <summary>Radius of a usual corner where nobody says, m; common practice, no source.</summary>
+    /// <summary>Radius of a usual corner where not stated, m; common practice, no source.</summary>
     public const double UsualRadiusM = 60;
 
     // Corners are not all taken alike: as shares of the usual one, with how often.

@@ -12,7 +12,7 @@ public static class TreadWearModel
     public const double RoadSlip = 0.007;
 
     /// <summary>Wear of a strip, mm.</summary>
-    /// <param name="wheel">How the wheel stands.</param>
+    /// <param name="wheel">Load, angles and use of the wheel.</param>
     /// <param name="y">The strip, from −1 at the outer edge to 1 at the inner one.</param>
     /// <param name="roadKm">Kilometres of road.</param>
     /// <param name="trackKm">Kilometres of track.</param>

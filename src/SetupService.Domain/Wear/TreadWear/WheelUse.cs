@@ -1,6 +1,6 @@
 namespace SetupService.Domain.Wear.TreadWear;
 
-/// <summary>What wears one tyre: how it stands on the straight and in the corners of the track.</summary>
+/// <summary>What wears one tyre: its attitude on the straight and in the corners of the track.</summary>
 public sealed record WheelUse
 {
     /// <summary>The corners of the track.</summary>
@@ -24,3 +24,11 @@ public sealed record WheelUse
     /// <summary>Loaded radius, mm.</summary>
     public required double RadiusMm { get; init; }
 }
+
+/// <summary>One wheel in one kind of bend.</summary>
+/// <param name="Work">Share of this corner in what a kilometre of track takes, by side force times slip; all corners of both wheels of an axle make 2 together.</param>
+/// <param name="LoadN">Load on the road, N.</param>
+/// <param name="InclinationAngleDeg">Inclination to the road, degrees; negative = top towards the car's centre.</param>
+/// <param name="PerCamber">Change of the inclination by a degree of static camber.</param>
+/// <param name="IsOuter">True when it is the outer wheel there.</param>
+public readonly record struct BendLoad(double Work, double LoadN, double InclinationAngleDeg, double PerCamber, bool IsOuter);

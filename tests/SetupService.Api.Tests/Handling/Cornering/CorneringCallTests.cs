@@ -134,7 +134,7 @@ public sealed class CorneringCallTests(ServiceFixture fixture) : IClassFixture<S
 
     [Theory]
     [InlineData(false, "published example, not yours")]
-    [InlineData(true, "one given")]
+    [InlineData(true, "cornering stiffness is yours")]
     public async Task The_balance_says_whose_tyres_it_is_of(bool isGiven, string expected)
     {
         var body = CorneringCalls.Example();

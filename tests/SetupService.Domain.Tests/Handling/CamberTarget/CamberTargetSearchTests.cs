@@ -2,7 +2,6 @@ using CsCheck;
 using SetupService.Domain.Handling.CamberTarget;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
-using SetupService.Domain.Handling.Inputs;
 using SetupService.Domain.Numerics;
 using SetupService.Domain.Vehicles;
 

@@ -2,7 +2,6 @@ using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.CamberTarget;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
-using SetupService.Domain.Handling.Inputs;
 
 namespace SetupService.Domain.Tests.Handling.CamberTarget;
 

@@ -94,8 +94,8 @@ public sealed class TyreCautionsTests
 
         Assert.All(cautions, one => Assert.Contains("local law", one.Text, StringComparison.OrdinalIgnoreCase));
         Assert.Equal(["damagedTyre", "thinShoulder", "wornOut", "nearLimit", "tooOld", "unevenAxle", "wetGrip", "oldTyre"], cautions.Select(one => one.Code).Distinct());
-        Assert.Contains(cautions, one => one.Text.StartsWith("The front right tyre is 12.3 years old.", StringComparison.Ordinal));
-        Assert.Contains(cautions, one => one.Text.StartsWith("The outer shoulder of the front left tyre has 0.8 mm left while the middle has 5.0 mm", StringComparison.Ordinal));
+        Assert.Contains(cautions, one => one.Text.StartsWith("Replace the front right tyre whatever its tread: it is 12.3 years old", StringComparison.Ordinal));
+        Assert.Contains(cautions, one => one.Text.StartsWith("Do not drive fast on the front left tyre: its outer shoulder has 0.8 mm left, its middle 5.0 mm", StringComparison.Ordinal));
     }
 
     private static TyreCondition Tyre(double outerMm, double centreMm, double innerMm, WheelPosition at = WheelPosition.FrontLeft) =>

@@ -48,7 +48,7 @@ public sealed class TyrePressureTests
         Assert.True(told.ColdNow.Value.HotThenKpa!.Value.Value > 245);
         Assert.Equal(205, told.HotNow!.Value.ColdThenKpa.Value, 1e-9);
         Assert.True(told.HotNow.Value.ChangeKpa is < 0 and > -15);
-        Assert.Contains(PressureWords.Describe(told, Day, UnitSystem.Metric), text => text.Contains("the least this tyre's load needs", StringComparison.Ordinal));
+        Assert.Contains(PressureWords.Describe(told, Day, UnitSystem.Metric), text => text.Contains("cold is the safe minimum", StringComparison.Ordinal));
     }
 
     [Fact]
@@ -114,7 +114,7 @@ public sealed class TyrePressureTests
 
         Assert.Equal("From 210 kPa at 18 °C to 260 kPa the gas came to 64.8 °C (58.7 °C to 70.8 °C); that is the gas, not the tread.", words[0]);
         Assert.StartsWith("On a day like this set 197 kPa (193 kPa to 201 kPa) for 245 kPa hot.", words[1], StringComparison.Ordinal);
-        Assert.Contains(words, text => text.StartsWith("While it is as hot as read, let 15 kPa out, to 245 kPa; when it is cold again it then reads 197 kPa", StringComparison.Ordinal));
+        Assert.Contains(words, text => text.StartsWith("While it is as hot as read, let 15 kPa out, to 245 kPa; cold it will then read 197 kPa", StringComparison.Ordinal));
         Assert.Contains(PressureCautions.For([told]), caution => caution.Code == "loadNotChecked");
     }
 
@@ -123,7 +123,7 @@ public sealed class TyrePressureTests
     {
         var told = TyrePressureBuilder.Build(Read(180, 220), Day, new LoadNeed(193.2, 500, false, LoadGap.None), null);
 
-        Assert.Equal("180 kPa cold is less than the 194 kPa that 500 kg on this tyre need: raise it before driving.", PressureWords.Describe(told, Day, UnitSystem.Metric)[0]);
+        Assert.Equal("Raise the pressure before driving: 180 kPa cold is below the 194 kPa that 500 kg on this tyre needs.", PressureWords.Describe(told, Day, UnitSystem.Metric)[0]);
         Assert.Equal("belowLoad", PressureCautions.For([told])[0].Code);
     }
 

@@ -51,7 +51,7 @@ public sealed class PairComparisonTests
         Assert.Contains("The rear axle was read 50 s later", PairWords.Describe(apart, UnitSystem.Metric), StringComparison.Ordinal);
 
         var hotterLater = PairComparison.Compute(WheelPairs.FrontLessRear, Car(80, 80, 90, 90, 20, 30, 70, 80), 20)!.Value;
-        Assert.Contains("so on the lap it was further ahead", PairWords.Describe(hotterLater, UnitSystem.Metric), StringComparison.Ordinal);
+        Assert.Contains("so on the lap the difference was larger", PairWords.Describe(hotterLater, UnitSystem.Metric), StringComparison.Ordinal);
 
         var alike = PairComparison.Compute(WheelPairs.FrontLessRear, Car(90, 90, 80, 80, 20, 30, 25, 35), 20)!.Value;
         Assert.Equal(ReadingOrder.Alike, alike.Order);

@@ -52,7 +52,7 @@ public sealed class TemperatureFiguresTests
         var late = Tread(80, 90, 99) with { SecondsAfterLap = 121, WindowC = new(70, 90) };
 
         Assert.All(TemperatureFigures.Judge(late), one => Assert.Equal(RangeVerdict.Unknown, one.Verdict));
-        Assert.Contains("too far to tell", TreadWords.Describe(late, TemperatureFigures.Judge(late)[0], UnitSystem.Metric), StringComparison.Ordinal);
+        Assert.Contains("too far to show", TreadWords.Describe(late, TemperatureFigures.Judge(late)[0], UnitSystem.Metric), StringComparison.Ordinal);
         Assert.All(TemperatureFigures.Judge(late with { SecondsAfterLap = 120 }), one => Assert.NotEqual(RangeVerdict.Unknown, one.Verdict));
     }
 
@@ -63,11 +63,11 @@ public sealed class TemperatureFiguresTests
         var findings = TemperatureFigures.Judge(tread);
 
         Assert.Equal(
-            "The inner shoulder is 12 °C hotter than the outer one (±2.3 °C for the thermometer). More than the usual 3 °C to 8 °C: the inner shoulder works too hard, as too much negative camber makes it, or toe-out.",
+            "The inner shoulder is 12 °C hotter than the outer one (±2.3 °C for the thermometer). More than the usual 3 °C to 8 °C: the inner shoulder works too hard, as with too much negative camber or toe-out.",
             TreadWords.Describe(tread, findings[0], UnitSystem.Metric));
         Assert.StartsWith("The inner shoulder is 21.6 °F hotter than the outer one (±4.2 °F", TreadWords.Describe(tread, findings[0], UnitSystem.Us), StringComparison.Ordinal);
         Assert.Equal(
-            "The tread means 79.7 °C (±1.6 °C). That is in its range of 70 °C to 84 °C, but its hottest place, at 86 °C, is beyond.",
+            "The tread averages 79.7 °C (±1.6 °C). That is in its range of 70 °C to 84 °C, but its hottest place, at 86 °C, is beyond.",
             TreadWords.Describe(tread, findings[3], UnitSystem.Metric));
     }
 

@@ -1,7 +1,6 @@
-using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Vehicles;
 
-namespace SetupService.Domain.Handling.Inputs;
+namespace SetupService.Domain.Handling.Cars;
 
 /// <summary>The scalars of one axle that the handling model takes.</summary>
 public sealed class AxleInputList
@@ -93,7 +92,7 @@ public sealed class AxleInputList
     /// <summary>Toe compliance, degrees per kN.</summary>
     public HandlingInput ToeCompliance { get; }
 
-    /// <summary>All of them.</summary>
+    /// <summary>All.</summary>
     public IReadOnlyList<HandlingInput> All { get; }
 
     private static HandlingAxle WithLoad(HandlingAxle axle, double kg)

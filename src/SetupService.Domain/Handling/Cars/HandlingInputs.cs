@@ -1,6 +1,6 @@
 using SetupService.Domain.Vehicles;
 
-namespace SetupService.Domain.Handling.Inputs;
+namespace SetupService.Domain.Handling.Cars;
 
 /// <summary>
 /// The one list of the scalars the handling model takes: it serves the defaults, the assumptions of an answer, its sensitivities and
@@ -18,7 +18,7 @@ public static class HandlingInputs
     /// <summary>The rear axle's.</summary>
     public static AxleInputList Rear { get; } = new(CarAxle.Rear);
 
-    /// <summary>All of them.</summary>
+    /// <summary>All.</summary>
     public static IReadOnlyList<HandlingInput> All { get; } = [CentreOfGravityHeight, .. Front.All, .. Rear.All];
 
     /// <summary>Those of one axle.</summary>

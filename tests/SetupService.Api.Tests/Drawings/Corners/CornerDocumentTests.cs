@@ -6,7 +6,7 @@ using SetupService.Domain.Suspension.Steering;
 namespace SetupService.Api.Tests.Drawings.Corners;
 
 /// <summary>What is in the document of the corner views, and in its words.</summary>
-public sealed class BendMixEntryTests
+public sealed class CornerDocumentTests
 {
     private static readonly CornerViews Bare = new()
     {

@@ -1,18 +1,17 @@
-using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Suspension;
 using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
 
-namespace SetupService.Domain.Handling.Inputs;
+namespace SetupService.Domain.Handling.Cars;
 
-/// <summary>What the figures of a road car usually are, by layout where that tells, each with its source. The ranges are our judgement unless the source gives one.</summary>
+/// <summary>What the figures of a road car usually are, by layout where that matters, each with its source. The ranges are our judgement unless the source gives one.</summary>
 public static class TypicalValues
 {
     private const string CommonPractice = "common practice, no source";
 
     // The cars' own figures are read from a reprint; the report itself was not seen.
     private const string ThreeCars = "three cars published with DOT HS 807 956 (1992), as reprinted in vehicle models of TU München, 2017";
-    private const string Reimpell = "from memory (Reimpell, Stoll and Betzler, The Automotive Chassis)";
+    private const string ChassisHandbook = "from memory (The Automotive Chassis, 2001)";
 
     private const double UsualPressureKpa = 230;
     private const double UsualAspectPct = 75;
@@ -24,7 +23,7 @@ public static class TypicalValues
     public static TypicalValue ToeDeg(CarAxle axle) => axle == CarAxle.Front ? new(0.05, -0.05, 0.15, CommonPractice) : new(0.1, 0, 0.25, CommonPractice);
 
     /// <summary>Caster, degrees.</summary>
-    public static TypicalValue CasterDeg { get; } = new(5, 2, 8.5, "usually 3 to 8° (Sugiyarto, Perawatan dan Perbaikan Sistem Chasis Kendaraan, p. 79)");
+    public static TypicalValue CasterDeg { get; } = new(5, 2, 8.5, "usually 3 to 8° (Perawatan dan Perbaikan Sistem Chasis Kendaraan, p. 79)");
 
     /// <summary>Height of a wheel centre over the ground, mm.</summary>
     public static TypicalValue LoadedRadiusMm { get; } = new(300, 275, 335, CommonPractice);
@@ -54,7 +53,7 @@ public static class TypicalValues
         var rate = HandlingCar.StandardGravity * ((0.00028 * (tyre.PressureKpa ?? UsualPressureKpa)
             * Math.Sqrt((1.03 - (0.004 * aspect)) * width * ((width * aspect / 50) + marking.Dimensions.RimDiameterMm))) + 3.45);
         return new(rate, 0.8 * rate, 1.2 * rate,
-            "Rhyne, Tire Science and Technology 33(3), 2005: vertical stiffness of belted radials by size and pressure; coefficients from memory"
+            "Tire Science and Technology 33(3), 2005: vertical stiffness of belted radials by size and pressure; coefficients from memory"
                 + (tyre.PressureKpa is null ? ", at 230 kPa because no pressure is given" : ""));
     }
 
@@ -73,11 +72,11 @@ public static class TypicalValues
     {
         (SuspensionLayout.TwistBeam, _) => new(160, 80, 260, CommonPractice),
         (SuspensionLayout.SemiTrailingArm, _) => new(110, 40, 180, CommonPractice),
-        (SuspensionLayout.DoubleWishbone or SuspensionLayout.FiveLink, CarAxle.Front) => new(50, 0, 100, Reimpell + ": front axles 30 to 100 mm"),
-        (SuspensionLayout.MacPhersonStrut, CarAxle.Front) => new(60, 10, 110, Reimpell + ": front axles 30 to 100 mm"),
-        (_, CarAxle.Front) => new(60, 0, 130, Reimpell + ": front axles 30 to 100 mm"),
-        (null or SuspensionLayout.Measured, _) => new(100, 20, 220, Reimpell + ": independent rear axles 60 to 130 mm"),
-        _ => new(100, 40, 150, Reimpell + ": independent rear axles 60 to 130 mm"),
+        (SuspensionLayout.DoubleWishbone or SuspensionLayout.FiveLink, CarAxle.Front) => new(50, 0, 100, ChassisHandbook + ": front axles 30 to 100 mm"),
+        (SuspensionLayout.MacPhersonStrut, CarAxle.Front) => new(60, 10, 110, ChassisHandbook + ": front axles 30 to 100 mm"),
+        (_, CarAxle.Front) => new(60, 0, 130, ChassisHandbook + ": front axles 30 to 100 mm"),
+        (null or SuspensionLayout.Measured, _) => new(100, 20, 220, ChassisHandbook + ": independent rear axles 60 to 130 mm"),
+        _ => new(100, 40, 150, ChassisHandbook + ": independent rear axles 60 to 130 mm"),
     };
 
     /// <summary>Spring travel by wheel travel.</summary>
@@ -98,9 +97,9 @@ public static class TypicalValues
     /// <summary>Steering-axis inclination, degrees.</summary>
     public static TypicalValue SteeringAxisInclinationDeg(SuspensionLayout? layout) => layout switch
     {
-        SuspensionLayout.MacPhersonStrut => new(13.5, 11, 16, Reimpell + ": passenger cars 11 to 15.5°"),
+        SuspensionLayout.MacPhersonStrut => new(13.5, 11, 16, ChassisHandbook + ": passenger cars 11 to 15.5°"),
         SuspensionLayout.DoubleWishbone => new(10.5, 7, 14, CommonPractice),
-        _ => new(12.5, 8, 16, Reimpell + ": passenger cars 11 to 15.5°"),
+        _ => new(12.5, 8, 16, ChassisHandbook + ": passenger cars 11 to 15.5°"),
     };
 
     /// <summary>Front-view swing arm, mm.</summary>
@@ -114,7 +113,7 @@ public static class TypicalValues
         _ => new(2000, 1000, 6000, ThreeCars + ": 1104 to 4763 mm"),
     };
 
-    /// <summary>Roll rate of a bar nobody mentioned, N m/deg: none, at most some 45 % of its axle's roll stiffness in front, 15 % behind.</summary>
+    /// <summary>Roll rate of a bar that is not given, N m/deg: none, at most some 45 % of its axle's roll stiffness in front, 15 % behind.</summary>
     public static TypicalValue BarRollRateNmPerDeg(CarAxle axle, double springRateNPerMm, double motionRatio, double trackMm)
     {
         var ofSprings = double.DegreesToRadians(1) * springRateNPerMm * motionRatio * motionRatio * trackMm * trackMm / 2000;
@@ -122,3 +121,10 @@ public static class TypicalValues
         return new(0, 0, ofSprings * share / (1 - share), ThreeCars + ": bars 23 to 45 % of the front axle's roll stiffness, 0 to 14 % of the rear's");
     }
 }
+
+/// <summary>What a figure usually is.</summary>
+/// <param name="Value">The value used where none is given.</param>
+/// <param name="Lower">Lower end of the range nine cars in ten lie in.</param>
+/// <param name="Upper">Upper end of that range.</param>
+/// <param name="Source">Where it comes from.</param>
+public sealed record TypicalValue(double Value, double Lower, double Upper, string Source);
