@@ -50,11 +50,10 @@ internal static class GeometryAssumptions
     }
 
     /// <summary>Adds what was given and means nothing for points, so that no member is passed over in silence.</summary>
-    public static void AddUnused(List<Assumption> list, SuspensionDocument suspension, bool isMotionGiven, bool isGaugeErrorGiven, bool isTrackGiven = false)
+    public static void AddUnused(List<Assumption> list, SuspensionDocument suspension, bool isMotionGiven, bool isTrackGiven = false)
     {
         if (isMotionGiven && suspension is not TwistBeamDocument) list.Add(Unused("motion", "Only a twist beam moves its wheel otherwise in roll than in heave."));
         if (isTrackGiven) list.Add(Unused("trackMm", "The points say where the wheel stands; the track stated beside them is not used."));
-        if (isGaugeErrorGiven) list.Add(Unused("gaugeErrorDeg", "Points are taken as exact; only readings have a gauge's error."));
     }
 
     private static Assumption Unused(string member, string reason) => new($"/{member}", null, "not used", "the points given", reason);

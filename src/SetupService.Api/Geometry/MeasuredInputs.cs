@@ -14,27 +14,25 @@ internal static class MeasuredInputs
     private const string CommonPractice = "common practice, no source";
 
     /// <summary>The corner; false where its readings make none, which its rules have told.</summary>
-    public static bool TryRead(
-        SuspensionDocument document, AlignmentAnglesDocument alignment, double? gaugeErrorDeg, [NotNullWhen(true)] out MeasuredCorner? corner)
+    public static bool TryRead(SuspensionDocument document, AlignmentAnglesDocument alignment, [NotNullWhen(true)] out MeasuredCorner? corner)
     {
-        corner = document is MeasuredSuspensionDocument measured ? MeasuredMapper.Read(measured, alignment, gaugeErrorDeg, out _) : null;
+        corner = document is MeasuredSuspensionDocument measured ? MeasuredMapper.Read(measured, alignment, out _) : null;
         return corner is not null;
     }
 
-    /// <summary>Camber and toe as stated now.</summary>
-    public static StatedAngles Stated(AlignmentAnglesDocument alignment) => new(alignment.CamberDeg, alignment.ToeDeg);
-
     /// <summary>What every call on a measured corner assumes.</summary>
-    public static List<Assumption> Assumptions(MeasuredCorner corner, AlignmentAnglesDocument alignment, double? gaugeErrorDeg)
+    public static List<Assumption> Assumptions(MeasuredCorner corner, SuspensionDocument document, AlignmentAnglesDocument alignment)
     {
         var list = new List<Assumption>
         {
-            new("/suspension/readings", null, "the smoothest curve within the gauge's error", "Reinsch 1967, from memory: the lower end of his interval", "Between the readings, and for 20 mm beyond them by the end slope, the curve is our choice; a kink between two readings would not show."),
+            new("/suspension/readings", null, "a smooth curve within the gauge's error", "judgement on how suspensions bend: docs/methods/measured-corner", "Between the readings, and for 20 mm beyond them with growing ranges, the curve is our choice; a kink between two readings would not show."),
         };
-        if (gaugeErrorDeg is null)
-            list.Add(new("/gaugeErrorDeg", CasterReadings.DefaultGaugeErrorDeg, null, CommonPractice, "The gauge's standard error decides how closely the curve follows the readings, and the ranges."));
-        if (alignment.CamberDeg is not null && corner.Reaches(0))
-            list.Add(new("/alignment/camberDeg", alignment.CamberDeg, null, "the alignment given", "The curve keeps its shape and goes through the camber stated for ride height."));
+        if (document is MeasuredSuspensionDocument { GaugeErrorDeg: null })
+            list.Add(new("/suspension/gaugeErrorDeg", CasterReadings.DefaultGaugeErrorDeg, null, CommonPractice, "The gauge's standard error decides how closely the curve follows the readings, and the ranges."));
+        if (corner.StatedCamber is { IsContradiction: false } stated)
+            list.Add(new("/alignment/camberDeg", stated.StatedDeg, null, "the alignment given", "The camber stated for ride height counts as one more reading there, with the same gauge error."));
+        if (corner.StatedCamber is { IsContradiction: true } apart)
+            list.Add(new("/alignment/camberDeg", apart.StatedDeg, "not used", "the readings given", Prose.Write(UnitSystem.Metric, $"The readings give {apart.ReadDeg.Value:deg} at ride height, {Math.Abs(apart.DifferenceDeg):deg} from the camber stated; more than {apart.AllowedDeg:deg} cannot be the gauge's error, and the curve keeps to the readings.")));
         if (alignment.ToeDeg is not null && corner.ToeAt(0) is not null)
             list.Add(new("/alignment/toeDeg", alignment.ToeDeg, null, "the alignment given", "The curve keeps its shape and goes through the toe stated for ride height."));
         return list;

@@ -2,6 +2,7 @@ using FluentValidation;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Tyres;
 using SetupService.Api.Wheels;
+using SetupService.Domain.Suspension.Readings;
 
 namespace SetupService.Api.Vehicles;
 
@@ -16,7 +17,7 @@ public sealed class AxleDocumentRules : AbstractValidator<AxleDocument>
         RuleFor(axle => axle.Suspension)
             .Must(VehicleMapper.IsConsistent)
             .WithErrorCode(FaultCodes.Inconsistent)
-            .WithMessage("readings at one height (within 1 mm) have cambers more than 1° apart; keep the one that is right.");
+            .WithMessage(MeasuredWords.Fault(CornerReadingsFault.CamberContradicts).Message);
         RuleFor(axle => axle.Hub!).SetValidator(new HubDocumentRules()).When(axle => axle.Hub is not null);
     }
 }

@@ -7,18 +7,19 @@ namespace SetupService.Api.Vehicles;
 internal static class MeasuredMapper
 {
     /// <summary>The corner; null, with the fault, where its readings make none.</summary>
-    public static MeasuredCorner? Read(MeasuredSuspensionDocument document, AlignmentAnglesDocument? alignment, double? gaugeErrorDeg, out CornerReadingsFault? fault) =>
-        MeasuredCorner.From(Readings(document, alignment, gaugeErrorDeg), out fault);
+    public static MeasuredCorner? Read(MeasuredSuspensionDocument document, AlignmentAnglesDocument? alignment, out CornerReadingsFault? fault) =>
+        MeasuredCorner.From(Readings(document, alignment), out fault);
 
     /// <summary>What was read, with caster and inclination where they are known.</summary>
-    public static CornerReadings Readings(MeasuredSuspensionDocument document, AlignmentAnglesDocument? alignment, double? gaugeErrorDeg) => new()
+    public static CornerReadings Readings(MeasuredSuspensionDocument document, AlignmentAnglesDocument? alignment) => new()
     {
         Travel = [.. There(document.Readings).Select(one => new TravelReading(one.TravelMm, one.CamberDeg, one.ToeDeg))],
         Steer = [.. There(document.SteerReadings).Select(one => new SteerReading(one.SteerDeg, one.CamberDeg))],
         TopMount = [.. There(document.TopMountReadings).Select(one => new TopMountReading(one.InboardMm, one.CamberDeg))],
         CasterDeg = alignment?.CasterDeg,
         SteeringAxisInclinationDeg = alignment?.SteeringAxisInclinationDeg,
-        GaugeErrorDeg = gaugeErrorDeg ?? CasterReadings.DefaultGaugeErrorDeg,
+        StatedCamberDeg = alignment?.CamberDeg,
+        GaugeErrorDeg = document.GaugeErrorDeg ?? CasterReadings.DefaultGaugeErrorDeg,
     };
 
     // A reading that could not be bound is null here, and its fault is known already.

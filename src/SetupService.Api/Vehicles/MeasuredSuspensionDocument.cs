@@ -18,4 +18,9 @@ public sealed record MeasuredSuspensionDocument : SuspensionDocument
     /// <summary>Camber over top-mount movement.</summary>
     [Count(1, 200)]
     public TopMountReadingDocument[]? TopMountReadings { get; set; }
+
+    /// <summary>Standard deviation of one camber reading; 0 = without error, 0.1 where left out.</summary>
+    [Limits(0, 2)]
+    [Sample(0.1)]
+    public double? GaugeErrorDeg { get; set; }
 }

@@ -19,9 +19,9 @@ internal static class SuspensionMapper
     };
 
     /// <summary>What is known of how the axle's wheels move; of nothing described, the few figures alone.</summary>
-    public static SuspensionModel Model(SuspensionDocument? document, AlignmentAnglesDocument? alignment, double? gaugeErrorDeg) => document switch
+    public static SuspensionModel Model(SuspensionDocument? document, AlignmentAnglesDocument? alignment) => document switch
     {
-        MeasuredSuspensionDocument measured => SuspensionModel.From(MeasuredMapper.Readings(measured, alignment, gaugeErrorDeg)),
+        MeasuredSuspensionDocument measured => SuspensionModel.From(MeasuredMapper.Readings(measured, alignment)),
         _ when Read(document) is { } points => SuspensionModel.From(points),
         _ => SuspensionModel.FromFigures,
     };

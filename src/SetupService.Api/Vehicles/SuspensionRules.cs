@@ -16,7 +16,7 @@ internal static class SuspensionRules
         {
             if (SuspensionMapper.SpringDamper(document) is { } points) AddHalfLines(points, context);
             if (document is MeasuredSuspensionDocument { Readings.Length: > 1 } measured && !context.IsRefused(context.PropertyPath + ".Readings")
-                && MeasuredMapper.Read(measured, null, null, out var fault) is null)
+                && MeasuredMapper.Read(measured, null, out var fault) is null)
             {
                 var (member, message) = MeasuredWords.Fault(fault!.Value);
                 AddFailure(context, member, message);

@@ -66,7 +66,7 @@ internal static class VehicleMapper
             MinimumLoadIndex = document.MinimumLoadIndex,
             Hub = hub,
             Clearance = Gaps(document.Clearance),
-            Suspension = SuspensionMapper.Model(document.Suspension, document.Alignment, null),
+            Suspension = SuspensionMapper.Model(document.Suspension, document.Alignment),
             Left = Angles(document.Alignment, null),
             Right = Angles(document.Alignment?.Right, document.Alignment),
             TrackMm = document.TrackMm,
@@ -162,9 +162,10 @@ internal static class VehicleMapper
         new() { CamberDegPerKn = document?.CamberDegPerKn, ToeDegPerKn = document?.ToeDegPerKn };
 
     /// <summary>Whether measured readings do not contradict each other; a suspension that is not measured has none.</summary>
-    internal static bool IsConsistent(SuspensionDocument? document) =>
-        document is not MeasuredSuspensionDocument measured || CamberCurve.AreConsistent(Readings(measured));
-
-    private static IEnumerable<(double TravelMm, double CamberDeg)> Readings(MeasuredSuspensionDocument measured) =>
-        (measured.Readings ?? []).Where(static reading => reading is not null).Select(static reading => (reading.TravelMm, reading.CamberDeg));
+    internal static bool IsConsistent(SuspensionDocument? document)
+    {
+        if (document is not MeasuredSuspensionDocument measured) return true;
+        var readings = MeasuredMapper.Readings(measured, null);
+        return TravelCurve.AreConsistent(readings.Travel.Select(static reading => (reading.TravelMm, reading.CamberDeg)), readings.GaugeErrorDeg);
+    }
 }

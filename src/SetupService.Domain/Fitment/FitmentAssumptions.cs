@@ -233,7 +233,7 @@ public static class FitmentAssumptions
             "Nobody measured in which direction the seat stands from the tread: 64 % of a movement inboard, and of what the width may grow, counts.");
 
         public Assumption CamberCurve { get; } = new(
-            axle + "/suspension/readings", null, "the curve goes on by its end slope for up to 20 mm", CommonPractice,
+            axle + "/suspension/readings", null, "the curve goes on for up to 20 mm beyond the readings", CommonPractice,
             "The readings do not reach the whole bump travel.");
 
         public Assumption StraightUp { get; } = new(

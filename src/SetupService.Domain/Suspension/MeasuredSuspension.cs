@@ -11,7 +11,7 @@ namespace SetupService.Domain.Suspension;
 public sealed class MeasuredSuspension : SuspensionModel
 {
     /// <summary>How far the curves are carried on beyond the first and last reading, mm (a stated assumption, no source).</summary>
-    public const double ExtensionMm = CamberCurve.ExtensionMm;
+    public const double ExtensionMm = TravelCurve.ExtensionMm;
 
     private static readonly SuspensionGap SidewaysNeedsPoints = new(
         SuspensionGapKind.NeedsPoints, "readings of camber do not tell how far the wheel centre moves sideways", ["/suspension/points"]);
@@ -54,10 +54,10 @@ public sealed class MeasuredSuspension : SuspensionModel
     }
 
     /// <inheritdoc />
-    public override double? ReadCamberDeg => Corner?.CamberAt(0)?.AngleDeg.Value;
+    public override double? ReadCamberDeg => Corner?.CamberDegAt(0);
 
     /// <inheritdoc />
-    public override double? ReadToeDeg => Corner?.ToeAt(0)?.AngleDeg.Value;
+    public override double? ReadToeDeg => Corner?.ToeDegAt(0);
 
     /// <inheritdoc />
     public override StatedFigures? AtStated(WheelSetup setup) => Corner is null ? null : new StatedFigures

@@ -27,8 +27,8 @@ internal sealed class TabulatedMotion : WheelMotion
         (_setup, _corner) = (setup, corner);
         _rideTravelMm = -setup.RideHeightChangeMm;
         _casterDeg = setup.CasterDeg + setup.AddedCasterDeg;
-        _camberShiftDeg = Shift(corner?.CamberAt(0), setup.CamberDeg);
-        _toeShiftDeg = Shift(corner?.ToeAt(0), setup.ToeDeg);
+        _camberShiftDeg = Shift(corner?.CamberDegAt(0), setup.CamberDeg);
+        _toeShiftDeg = Shift(corner?.ToeDegAt(0), setup.ToeDeg);
         _outboardSlope = 2 * (setup.RollCentreHeightMm + setup.RideHeightChangeMm) / setup.TrackMm;
     }
 
@@ -76,12 +76,12 @@ internal sealed class TabulatedMotion : WheelMotion
         return true;
     }
 
-    private static double Shift(TravelAngle? atStated, double statedDeg) => atStated is { } read ? statedDeg - read.AngleDeg.Value : 0;
+    private static double Shift(double? atStatedDeg, double statedDeg) => atStatedDeg is { } readDeg ? statedDeg - readDeg : 0;
 
     private double? CamberAt(double travelMm) => _corner is null
         ? _setup.CamberDeg - double.RadiansToDegrees(travelMm / _setup.SwingArmMm)
-        : _corner.CamberAt(travelMm)?.AngleDeg.Value + _camberShiftDeg;
+        : _corner.CamberDegAt(travelMm) + _camberShiftDeg;
 
     // Where toe was read at fewer heights than camber, it stays as set beyond them.
-    private double ToeAt(double travelMm) => _corner?.ToeAt(travelMm) is { } read ? read.AngleDeg.Value + _toeShiftDeg : _setup.ToeDeg;
+    private double ToeAt(double travelMm) => _corner?.ToeDegAt(travelMm) is { } readDeg ? readDeg + _toeShiftDeg : _setup.ToeDeg;
 }

@@ -13,7 +13,7 @@ internal static class AnyRequest
     [
         ("axle", Word("front", "rear")), ("drivenAxle", Word("front", "rear", "both")), ("motion", Word("parallel", "opposite")),
         ("wheelbaseMm", Number(1500, 4500)), ("centreOfGravityHeightMm", Number(100, 2000)), ("brakeShareFrontPct", Number(0, 100)),
-        ("measuringDiameterMm", Number(200, 1000)), ("trackMm", Number(900, 2200)), ("gaugeErrorDeg", Number(0.001, 2)),
+        ("measuringDiameterMm", Number(200, 1000)), ("trackMm", Number(900, 2200)),
     ];
 
     public static Gen<JsonObject> Sweep { get; } =

@@ -59,12 +59,37 @@ public sealed class MeasuredSuspensionTests(ServiceFixture fixture) : IClassFixt
     }
 
     [Fact]
-    public async Task Camber_stated_for_ride_height_shifts_the_curve()
+    public async Task Camber_stated_for_ride_height_is_one_reading_more()
+    {
+        var travel = GeometryRequests.Range(-40, 40, 20);
+        var beside = await fixture.Client.AnswerOf(GeometryCalls.Sweep, Corner().With("/alignment/camberDeg", -0.9).With("/travelMm", travel));
+        var more = Corner();
+        more["suspension"]!["readings"]!.AsArray().Add((JsonNode)new JsonObject { ["travelMm"] = 0, ["camberDeg"] = -0.9 });
+        var among = await fixture.Client.AnswerOf(GeometryCalls.Sweep, more.With("/travelMm", travel.DeepClone()));
+
+        for (var i = 0; i < 5; i++) GeometryCalls.Near(among.GetProperty("rows")[i].Number("camberDeg"), beside.GetProperty("rows")[i].Number("camberDeg"), 1e-9, "camber");
+        Assert.InRange(beside.GetProperty("rows")[2].Number("camberDeg"), -0.85, -0.72);
+    }
+
+    [Fact]
+    public async Task Camber_stated_far_from_the_readings_is_not_used_and_both_are_named()
     {
         var answer = await fixture.Client.AnswerOf(
             GeometryCalls.Sweep, Corner().With("/alignment/camberDeg", -1.5).With("/travelMm", GeometryRequests.Range(20, 20, 1)));
 
-        GeometryCalls.Near(-1.9, answer.GetProperty("rows")[0].Number("camberDeg"), 1e-6, "camber");
+        GeometryCalls.Near(-1.1, answer.GetProperty("rows")[0].Number("camberDeg"), 1e-9, "camber");
+        var said = answer.GetProperty("assumptions").EnumerateArray().Single(one => one.GetProperty("input").GetString() == "/alignment/camberDeg");
+        Assert.Equal((-1.5, "not used"), (said.Number("value"), said.GetProperty("text").GetString()));
+        Assert.Contains("−0.70°", said.GetProperty("reason").GetString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Without_a_gauge_error_the_curve_goes_through_every_reading()
+    {
+        var body = Corner().With("/suspension/gaugeErrorDeg", 0).With("/suspension/readings/1/camberDeg", -0.9).With("/travelMm", GeometryRequests.Range(-40, 40, 40));
+        var answer = await fixture.Client.AnswerOf(GeometryCalls.Sweep, body);
+
+        Assert.Equal([0.1, -0.9, -1.5], answer.GetProperty("rows").EnumerateArray().Select(row => Math.Round(row.Number("camberDeg"), 9)));
     }
 
     [Fact]

@@ -30,7 +30,6 @@ public sealed class NumberEdgeTests(ServiceFixture fixture) : IClassFixture<Serv
         { GeometryCalls.Sweep, "/brakeShareFrontPct", 0, 100, "%" },
         { GeometryCalls.Sweep, "/measuringDiameterMm", 200, 1000, "mm" },
         { GeometryCalls.Sweep, "/trackMm", 900, 2200, "mm" },
-        { GeometryCalls.Sweep, "/gaugeErrorDeg", 0.001, 2, "deg" },
         { GeometryCalls.TopMount, "/moveMm/inboard", -100, 100, "mm" },
         { GeometryCalls.TopMount, "/moveMm/rearward", -100, 100, "mm" },
         { GeometryCalls.TopMount, "/target/camberDeg", -15, 15, "deg" },

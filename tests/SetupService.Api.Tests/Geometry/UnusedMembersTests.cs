@@ -13,12 +13,9 @@ public sealed class UnusedMembersTests(ServiceFixture fixture) : IClassFixture<S
         { GeometryCalls.Sweep, "/alignment/steeringAxisInclinationDeg", 12 },
         { GeometryCalls.Sweep, "/motion", "opposite" },
         { GeometryCalls.Sweep, "/trackMm", 1500 },
-        { GeometryCalls.Sweep, "/gaugeErrorDeg", 0.1 },
         { GeometryCalls.TopMount, "/alignment/casterDeg", 4 },
-        { GeometryCalls.TopMount, "/gaugeErrorDeg", 0.1 },
         { GeometryCalls.Adjustment, "/alignment/steeringAxisInclinationDeg", 12 },
         { GeometryCalls.Adjustment, "/motion", "parallel" },
-        { GeometryCalls.Adjustment, "/gaugeErrorDeg", 0.1 },
     };
 
     [Theory]

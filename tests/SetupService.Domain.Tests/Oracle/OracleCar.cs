@@ -3,6 +3,7 @@ using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
 using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Readings;
+using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wheels;
@@ -68,6 +69,7 @@ internal static class OracleCar
     private static SuspensionModel Suspension(JsonElement suspension) => Part(suspension, "readings") is { } readings
         ? SuspensionModel.From(new CornerReadings
         {
+            GaugeErrorDeg = Number(suspension, "gaugeErrorDeg") ?? CasterReadings.DefaultGaugeErrorDeg,
             Travel = [.. readings.EnumerateArray().Select(reading => new TravelReading(reading.GetProperty("travelMm").GetDouble(), reading.GetProperty("camberDeg").GetDouble(), null))],
         })
         : SuspensionModel.FromFiguresOf(Word<SuspensionLayout>(suspension, "kind"));

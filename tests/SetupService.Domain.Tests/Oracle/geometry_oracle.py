@@ -10,7 +10,6 @@ from pathlib import Path
 import geometry_adjustments
 import geometry_examples
 import geometry_hard
-import geometry_spline
 import geometry_steering
 import geometry_targets
 
@@ -27,8 +26,7 @@ def main():
     requests = {corner["name"]: corner["request"] for corner in corners}
     parts = {"columns": columns, "corners": corners, "unreachable": geometry_hard.unreachable(),
              "adjustments": geometry_adjustments.cases(requests), "targets": geometry_targets.cases(requests),
-             "steerSweeps": geometry_steering.sweeps(), "casterReadings": geometry_steering.caster_readings(),
-             "smoothingSplines": geometry_spline.cases()}
+             "steerSweeps": geometry_steering.sweeps(), "casterReadings": geometry_steering.caster_readings()}
     lines = [f'"{name}":' + (json.dumps(part) if name == "columns" else "[\n" + ",\n".join(
         json.dumps(case, separators=(",", ":"), allow_nan=False) for case in part) + "\n]") for name, part in parts.items()]
     Path(__file__).with_name("geometry_cases.json").write_text("{\n" + ",\n".join(lines) + "\n}\n", encoding="utf-8", newline="\n")

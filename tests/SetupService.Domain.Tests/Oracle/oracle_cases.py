@@ -113,7 +113,7 @@ def suspension(random):
     # Two heights make a straight line whatever curve is laid through readings; curves have workings of their own.
     stations = [random.choice(range(-90, 5, 5)), random.choice(range(30, 130, 5))]
     readings = [{"travelMm": float(place), "camberDeg": number(random, -3, 1.5)} for place in stations]
-    return {"kind": kind, "readings": readings}
+    return {"kind": kind, "gaugeErrorDeg": 0, "readings": readings}  # wild readings, which an error would have smoothed in steps
 
 
 def usual_width(rim):

@@ -7,6 +7,7 @@ from dataclasses import dataclass
 from math import ceil, hypot, radians, sin, sqrt, tan
 
 import oracle_tyres as tyres
+from curve_posterior import Curve
 
 # Least width of a J flange: JIS D 4218:2021, Table 3, after ISO 4000-2:2013.
 J_FLANGE_MM = 11.0
@@ -133,14 +134,11 @@ def comparison(current, candidate, inclination_deg=None, indicated_kmh=100.0):
     }
 
 
-def camber_on(readings, travel):
-    """Straight between readings, carried on by the end slope for 20 mm."""
-    if not readings[0]["travelMm"] - EXTRAPOLATED_TRAVEL_MM <= travel <= readings[-1]["travelMm"] + EXTRAPOLATED_TRAVEL_MM:
+def camber_on(curve, travel):
+    """The curve through the readings, carried on for 20 mm."""
+    if not float(curve.first) - EXTRAPOLATED_TRAVEL_MM <= travel <= float(curve.last) + EXTRAPOLATED_TRAVEL_MM:
         raise Unknown("the camber curve does not reach the travel")
-    pairs = list(zip(readings, readings[1:]))
-    low, high = next((pair for pair in pairs if travel <= pair[1]["travelMm"]), pairs[-1])
-    slope = (high["camberDeg"] - low["camberDeg"]) / (high["travelMm"] - low["travelMm"])
-    return low["camberDeg"] + slope * (travel - low["travelMm"])
+    return curve.at(travel)[0]
 
 
 def upward_travel(axle):
@@ -163,12 +161,12 @@ def leans(axle):
     readings = axle.get("suspension", {}).get("readings")
     if not readings or len(readings) < 2:
         raise Unknown("travel from ride height")
-    readings = sorted(readings, key=lambda reading: reading["travelMm"])
-    camber_on(readings, top)
-    at_ride_height = sin(radians(camber_on(readings, 0.0)))
+    curve = Curve([r["travelMm"] for r in readings], [r["camberDeg"] for r in readings], axle["suspension"]["gaugeErrorDeg"])
+    camber_on(curve, top)
+    at_ride_height = sin(radians(camber_on(curve, 0.0)))
     count = ceil(top / STEP_MM)
     places = [top * step / count for step in range(1, count + 1)]
-    return [(place, at_ride_height - sin(radians(max(-90.0, min(90.0, camber_on(readings, place)))))) for place in places]
+    return [(place, at_ride_height - sin(radians(max(-90.0, min(90.0, camber_on(curve, place)))))) for place in places]
 
 
 def travel_takes(place, axle, candidate):

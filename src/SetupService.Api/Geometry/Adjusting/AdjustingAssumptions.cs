@@ -44,7 +44,7 @@ internal static class AdjustingAssumptions
     public static List<Assumption> Of(TopMountMoveRequest request)
     {
         var list = Of(request.Suspension, request.Alignment, request.ResetToe);
-        GeometryAssumptions.AddUnused(list, request.Suspension, isMotionGiven: false, request.GaugeErrorDeg is not null);
+        GeometryAssumptions.AddUnused(list, request.Suspension, isMotionGiven: false);
         if (request.Target is null) return list;
         if (request.LimitsMm?.ArchGap is not null) list.Add(ArchAtTop with { Input = "/limitsMm/archGap" });
         AddRooms(list, request);
@@ -54,7 +54,7 @@ internal static class AdjustingAssumptions
     /// <summary>Of a measured corner's top mount.</summary>
     public static List<Assumption> Of(TopMountMoveRequest request, MeasuredCorner corner)
     {
-        var list = MeasuredInputs.Assumptions(corner, request.Alignment, request.GaugeErrorDeg);
+        var list = MeasuredInputs.Assumptions(corner, request.Suspension, request.Alignment);
         list.Add(RigidStrut);
         if (request.Target is null) return list;
         AddRooms(list, request);
@@ -64,7 +64,7 @@ internal static class AdjustingAssumptions
     /// <summary>Of a measured corner.</summary>
     public static List<Assumption> Of(AdjustmentRequest request, MeasuredCorner corner)
     {
-        var list = MeasuredInputs.Assumptions(corner, request.Alignment, request.GaugeErrorDeg);
+        var list = MeasuredInputs.Assumptions(corner, request.Suspension, request.Alignment);
         list.Add(RigidStrut);
         return list;
     }
@@ -77,7 +77,7 @@ internal static class AdjustingAssumptions
     public static List<Assumption> Of(AdjustmentRequest request)
     {
         var list = Of(request.Suspension, request.Alignment, request.ResetToe);
-        GeometryAssumptions.AddUnused(list, request.Suspension, request.Motion is not null, request.GaugeErrorDeg is not null);
+        GeometryAssumptions.AddUnused(list, request.Suspension, request.Motion is not null);
         if (request is { Suspension: TwistBeamDocument, Motion: null }) list.Add(Parallel);
         if (request.ArchGapMm is not null) list.Add(ArchAtTop);
         AddPivots(list, "/adjustments", request.Adjustments);

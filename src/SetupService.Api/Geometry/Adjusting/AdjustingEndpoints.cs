@@ -35,9 +35,9 @@ internal static class AdjustingEndpoints
         if (!TopMountRules.Validate(request).IsValid)
             return body.Refuse();
         var asked = ChangeAsked.Of(request);
-        if (MeasuredInputs.TryRead(request.Suspension, request.Alignment, request.GaugeErrorDeg, out var measured))
+        if (MeasuredInputs.TryRead(request.Suspension, request.Alignment, out var measured))
         {
-            return CornerChanges.Of(measured, MeasuredInputs.Stated(request.Alignment), request.LoadedRadiusMm, asked, out var notTold) is { } told
+            return CornerChanges.Of(measured, request.Alignment.ToeDeg, request.LoadedRadiusMm, asked, out var notTold) is { } told
                 ? new Answer<TopMountMoveAnswer>(new(told, AdjustingAssumptions.Of(request, measured)))
                 : notTold!;
         }
@@ -57,9 +57,9 @@ internal static class AdjustingEndpoints
         if (!AdjustmentRules.Validate(request).IsValid)
             return body.Refuse();
         var asked = ChangeAsked.Of(request);
-        if (MeasuredInputs.TryRead(request.Suspension, request.Alignment, request.GaugeErrorDeg, out var measured))
+        if (MeasuredInputs.TryRead(request.Suspension, request.Alignment, out var measured))
         {
-            return CornerChanges.Of(measured, MeasuredInputs.Stated(request.Alignment), request.LoadedRadiusMm, asked, out var notTold) is { } told
+            return CornerChanges.Of(measured, request.Alignment.ToeDeg, request.LoadedRadiusMm, asked, out var notTold) is { } told
                 ? new Answer<AdjustmentAnswer>(new(told, AdjustingAssumptions.Of(request, measured)))
                 : notTold!;
         }

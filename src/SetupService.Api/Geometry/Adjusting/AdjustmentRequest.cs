@@ -30,9 +30,4 @@ public sealed record AdjustmentRequest : CornerRequest
     /// <summary>Whether the tie rod is then set so that toe is what it was; not so where left out.</summary>
     [Sample(true)]
     public bool? ResetToe { get; set; }
-
-    /// <summary>Standard error of one camber reading of a measured suspension; 0.1 where left out.</summary>
-    [Range(0.001, 2)]
-    [Sample(0.1)]
-    public double? GaugeErrorDeg { get; set; }
 }

@@ -26,11 +26,11 @@ internal static class CornerChanges
     }
 
     /// <summary>On a measured corner.</summary>
-    public static CornerChange? Of(MeasuredCorner corner, StatedAngles stated, double loadedRadiusMm, ChangeAsked asked, out Problem? problem)
+    public static CornerChange? Of(MeasuredCorner corner, double? statedToeDeg, double loadedRadiusMm, ChangeAsked asked, out Problem? problem)
     {
         problem = NotTold(corner, asked);
         if (problem is not null) return null;
-        if (MeasuredStand.AsStated(corner, stated) is not { } before)
+        if (MeasuredStand.AsStated(corner, statedToeDeg) is not { } before)
         {
             problem = MeasuredInputs.NotTold("/suspension/readings", MeasuredWords.BeyondReadings(0, corner.FirstMm, corner.LastMm));
             return null;

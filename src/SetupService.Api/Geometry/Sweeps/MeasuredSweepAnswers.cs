@@ -28,7 +28,7 @@ internal static class MeasuredSweepAnswers
             Unreachable = [.. missed],
             ReachableTravelMm = missed.Count == 0
                 ? null
-                : new ReachableTravelPart { From = corner.FirstMm - CamberCurve.ExtensionMm, To = corner.LastMm + CamberCurve.ExtensionMm },
+                : new ReachableTravelPart { From = corner.FirstMm - TravelCurve.ExtensionMm, To = corner.LastMm + TravelCurve.ExtensionMm },
             Unknown = [.. MeasuredGaps.OfSweep(corner, request.TrackMm).Select(gap => new UnknownResponse { Output = gap.Output, Reason = gap.Reason })],
             Method = "measured-corner",
             Edition = Edition.Current,
@@ -39,7 +39,7 @@ internal static class MeasuredSweepAnswers
 
     private static List<Assumption> Assumptions(TravelSweepRequest request, MeasuredCorner corner)
     {
-        var list = MeasuredInputs.Assumptions(corner, request.Alignment, request.GaugeErrorDeg);
+        var list = MeasuredInputs.Assumptions(corner, request.Suspension, request.Alignment);
         if (request.MeasuringDiameterMm is null && corner.ToeGap is null) list.Add(GeometryAssumptions.MeasuringDiameter);
         return list;
     }
@@ -47,18 +47,17 @@ internal static class MeasuredSweepAnswers
     private static void Add(
         TravelSweepRequest request, MeasuredCorner corner, double travelMm, double rackMm, List<TravelSweepRow> rows, List<UnreachablePart> missed, UnitSystem units)
     {
-        var stated = MeasuredInputs.Stated(request.Alignment);
         if (rackMm != 0)
         {
             missed.Add(Missed(travelMm, rackMm, "how far the rack steers is not told by readings; the call steer-sweep takes steer angles.", 0));
         }
-        else if (MeasuredStand.CamberAt(corner, stated, travelMm) is { } camber)
+        else if (corner.CamberAt(travelMm)?.AngleDeg is { } camber)
         {
-            rows.Add(Row(request, corner, travelMm, camber, MeasuredStand.ToeAt(corner, stated, travelMm)));
+            rows.Add(Row(request, corner, travelMm, camber, MeasuredStand.ToeAt(corner, request.Alignment.ToeDeg, travelMm)));
         }
         else
         {
-            var beyond = Math.Max(corner.FirstMm - CamberCurve.ExtensionMm - travelMm, travelMm - corner.LastMm - CamberCurve.ExtensionMm);
+            var beyond = Math.Max(corner.FirstMm - TravelCurve.ExtensionMm - travelMm, travelMm - corner.LastMm - TravelCurve.ExtensionMm);
             missed.Add(Missed(travelMm, rackMm, MeasuredWords.BeyondReadings(travelMm, corner.FirstMm, corner.LastMm, units), beyond));
         }
     }

@@ -57,7 +57,7 @@ internal static class SweepEndpoints
             return false;
         if (!Rules.Validate(request).IsValid)
             problem = body.Refuse();
-        else if (MeasuredInputs.TryRead(request.Suspension, request.Alignment, request.GaugeErrorDeg, out var measured))
+        else if (MeasuredInputs.TryRead(request.Suspension, request.Alignment, out var measured))
             problem = OfReadings(request, measured, query, out answer);
         else if (SuspensionMapper.Read(request.Suspension) is { } suspension)
             problem = OfPoints(request, suspension, query, cancellation, out answer);
@@ -76,7 +76,7 @@ internal static class SweepEndpoints
             return GeometryProblems.NothingHolds();
 
         var assumptions = GeometryAssumptions.ForSweep(request.Suspension, request.Alignment, request.MeasuringDiameterMm, request.Motion is not null);
-        GeometryAssumptions.AddUnused(assumptions, request.Suspension, request.Motion is not null, request.GaugeErrorDeg is not null, request.TrackMm is not null);
+        GeometryAssumptions.AddUnused(assumptions, request.Suspension, request.Motion is not null, request.TrackMm is not null);
         answer = TravelSweepAnswers.Of(sweep, corner, axle, assumptions, cancellation, out var missed, query.Units);
         return answer is null ? GeometryProblems.NothingReached(corner, missed!.Value) : null;
     }

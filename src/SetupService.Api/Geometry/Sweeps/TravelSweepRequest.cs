@@ -52,9 +52,4 @@ public sealed record TravelSweepRequest : CornerRequest
     [Range(900, 2200)]
     [Sample(1510.0)]
     public double? TrackMm { get; set; }
-
-    /// <summary>Standard error of one camber reading of a measured suspension; 0.1 where left out.</summary>
-    [Range(0.001, 2)]
-    [Sample(0.1)]
-    public double? GaugeErrorDeg { get; set; }
 }

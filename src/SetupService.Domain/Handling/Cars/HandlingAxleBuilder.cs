@@ -26,7 +26,7 @@ internal static class HandlingAxleBuilder
         var radiusMm = Radius(axle.Tyre, (left + right) / 2, tyreRate, list);
         var steers = at == CarAxle.Front;
         var camber = (axle.Left.CamberDeg, axle.Right.CamberDeg);
-        var leftCamber = camber.Item1 ?? suspension.ReadCamberDeg ?? list.Add(list.Inputs.Camber, TypicalValues.CamberDeg(at), "The camber set is where the inclination starts from.");
+        var leftCamber = suspension.ReadCamberDeg ?? camber.Item1 ?? list.Add(list.Inputs.Camber, TypicalValues.CamberDeg(at), "The camber set is where the inclination starts from.");
         var toe = (axle.Left.ToeDeg, axle.Right.ToeDeg);
         var leftToe = toe.Item1 ?? suspension.ReadToeDeg ?? list.Add(list.Inputs.Toe, TypicalValues.ToeDeg(at), "Toe enters each wheel's slip angle.");
         if (suspension.AtStated(new() { CamberDeg = leftCamber, ToeDeg = leftToe, LoadedRadiusMm = radiusMm, Motion = AxleMotion.Opposite }) is not { } told) return null;
@@ -68,7 +68,8 @@ internal static class HandlingAxleBuilder
             StopLengthMm = axle.BumpStop.LengthMm ?? list.Add(list.Inputs.StopLength, TypicalValues.StopLengthMm, "It counts only where a bump stop is pressed flat."),
             RideHeightChangeMm = axle.RideHeightChangeMm ?? 0,
             LeftCamberDeg = leftCamber,
-            RightCamberDeg = camber.Item2 ?? leftCamber,
+            // Readings and what is stated for the left are put together above; the right keeps its difference from what is stated.
+            RightCamberDeg = camber is ({ } statedLeft, { } statedRight) ? leftCamber + (statedRight - statedLeft) : camber.Item2 ?? leftCamber,
             LeftToeDeg = leftToe,
             RightToeDeg = toe.Item2 ?? leftToe,
             LeftCasterDeg = caster,

@@ -103,6 +103,30 @@ public readonly ref struct NormalEquations
         }
     }
 
+    /// <summary>The inverse matrix by rows: covariances of the unknowns where every reading's error is one.</summary>
+    public void Covariance(Span<double> covariance)
+    {
+        for (var i = 0; i < _count; i++)
+        {
+            var row = covariance.Slice(i * _count, _count);
+            row.Clear();
+            row[i] = 1;
+            Substitute(row);
+            for (var k = 0; k < _count; k++) row[k] /= _scale[i] * _scale[k];
+        }
+    }
+
+    /// <summary>Half the logarithm of the matrix' determinant.</summary>
+    public double HalfLogDeterminant
+    {
+        get
+        {
+            var sum = 0.0;
+            for (var i = 0; i < _count; i++) sum += Math.Log(_factor[(i * _count) + i] * _scale[i]);
+            return sum;
+        }
+    }
+
     private void Substitute(Span<double> values)
     {
         for (var row = 0; row < _count; row++)

