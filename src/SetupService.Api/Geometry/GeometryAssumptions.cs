@@ -1,7 +1,9 @@
+using SetupService.Api.Geometry.Sweeps;
 using SetupService.Api.Http.Contract;
-using SetupService.Domain.Suspension.Points;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Answers;
+using SetupService.Domain.Suspension;
+using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Api.Geometry;
@@ -23,8 +25,22 @@ internal static class GeometryAssumptions
         "/loadedRadiusMm", null, "a disc of this radius in the wheel's plane", "ISO 8855 as to the contact centre; the disc is a model",
         "A tyre has width and gives: at camber its true contact centre moves some mm across, which no figure here contains.");
 
-    /// <summary>Of a sweep over points.</summary>
-    public static List<Assumption> ForSweep(SuspensionDocument suspension, AlignmentAnglesDocument alignment, double? measuringDiameterMm, bool isMotionGiven)
+    /// <summary>Of a sweep, by what its suspension is known by.</summary>
+    public static List<Assumption> ForSweep(TravelSweepRequest request, SuspensionModel suspension)
+    {
+        if (suspension is MeasuredSuspension { Corner: { } corner })
+        {
+            var read = MeasuredInputs.Assumptions(corner, request.Suspension, request.Alignment);
+            if (request.MeasuringDiameterMm is null && corner.ToeGap is null) read.Add(MeasuringDiameter);
+            return read;
+        }
+
+        var list = ForSweep(request.Suspension, request.Alignment, request.MeasuringDiameterMm, request.Motion is not null);
+        AddUnused(list, request.Suspension, request.Motion is not null, request.TrackMm is not null);
+        return list;
+    }
+
+    private static List<Assumption> ForSweep(SuspensionDocument suspension, AlignmentAnglesDocument alignment, double? measuringDiameterMm, bool isMotionGiven)
     {
         var list = ForCorner(suspension, alignment);
         if (measuringDiameterMm is null) list.Add(MeasuringDiameter);

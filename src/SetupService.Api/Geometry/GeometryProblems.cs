@@ -1,6 +1,7 @@
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
-using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension;
+using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Api.Geometry;
@@ -13,14 +14,15 @@ internal static class GeometryProblems
         "The points do not hold the wheel: at the stated position it could move although every part keeps its length.",
         [Fault.At("/suspension/points", FaultCodes.Unreachable, "the points leave the wheel a free movement at the stated position; one part's line runs through the axis the others leave it.")]);
 
-    /// <summary>Adjusted as asked the parts do not meet.</summary>
-    public static Problem DoesNotClose(in ClosureGap gap)
-    {
-        var reason = ClosureWords.Adjusted(gap);
-        return Problem.NotComputable(
-            $"Adjusted so, {reason}.",
-            [Fault.At("", FaultCodes.Unreachable, $"adjusted so, {reason}.") with { ResidualMm = gap.ResidualMm }]);
-    }
+    /// <summary>Nothing is known of the corner where it stands.</summary>
+    public static Problem NotStanding(SuspensionModel suspension, WheelSetup setup) => suspension is MeasuredSuspension { Corner: { } corner }
+        ? MeasuredInputs.NotTold("/suspension/readings", MeasuredWords.BeyondReadings(-setup.RideHeightChangeMm, corner.FirstMm, corner.LastMm))
+        : NothingHolds();
+
+    /// <summary>Adjusted as asked the parts do not meet, or nothing is known of the corner.</summary>
+    public static Problem CannotBeAdjusted((string Reason, double ResidualMm) why) => Problem.NotComputable(
+        $"{char.ToUpperInvariant(why.Reason[0])}{why.Reason[1..]}",
+        [Fault.At("", FaultCodes.Unreachable, why.Reason) with { ResidualMm = why.ResidualMm }]);
 
     /// <summary>Even the least that the limits ask for cannot be assembled.</summary>
     public static Problem LimitsDoNotClose() => Problem.NotComputable(
@@ -33,13 +35,12 @@ internal static class GeometryProblems
         : NoSetting("/target", "none of the adjusters moves the angle wanted.");
 
     /// <summary>None of the positions asked for can be taken.</summary>
-    public static Problem NothingReached(CornerMechanism corner, in UnreachablePosition first)
+    public static Problem NothingReached((double FromMm, double ToMm) reach, in UnreachablePosition first)
     {
-        var (fromMm, toMm) = ReachableTravel.Of(corner);
         var reason = ClosureWords.Reason(first);
         return Problem.NotComputable(
             $"None of the positions asked for can be reached. At the first, {reason}",
-            [Fault.At("/travelMm", FaultCodes.Unreachable, reason, new FaultLimits { Minimum = fromMm, Maximum = toMm, Unit = "mm" }) with { ResidualMm = first.Gap.ResidualMm }]);
+            [Fault.At("/travelMm", FaultCodes.Unreachable, reason, new FaultLimits { Minimum = reach.FromMm, Maximum = reach.ToMm, Unit = "mm" }) with { ResidualMm = first.ResidualMm }]);
     }
 
     private static Problem NoSetting(string pointer, string reason) =>

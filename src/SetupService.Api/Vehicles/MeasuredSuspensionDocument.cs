@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 
@@ -20,7 +21,7 @@ public sealed record MeasuredSuspensionDocument : SuspensionDocument
     public TopMountReadingDocument[]? TopMountReadings { get; set; }
 
     /// <summary>Standard deviation of one camber reading; 0 = without error, 0.1 where left out.</summary>
-    [Limits(0, 2)]
+    [Range(0, 2)]
     [Sample(0.1)]
     public double? GaugeErrorDeg { get; set; }
 }

@@ -33,6 +33,6 @@ public sealed class FigureSuspension : SuspensionModel
     public override WheelPath PathOver(WheelSetup setup, double fromMm, double toMm, WorkBudget? budget = null)
     {
         ArgumentNullException.ThrowIfNull(setup);
-        return new() { Points = [], StatedCamberDeg = setup.CamberDeg, Gap = NotDescribed, SidewaysGap = NotDescribed, ToeGap = NotDescribed };
+        return new() { Points = [], StatedCamberDeg = setup.CamberDeg ?? 0, Gap = NotDescribed, SidewaysGap = NotDescribed, ToeGap = NotDescribed };
     }
 }

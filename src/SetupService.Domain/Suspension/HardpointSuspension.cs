@@ -97,8 +97,8 @@ public sealed class HardpointSuspension : SuspensionModel
         return MechanismBuilder.Build(new CornerSetting
         {
             Suspension = Points,
-            CamberDeg = setup.CamberDeg,
-            ToeDeg = setup.ToeDeg,
+            CamberDeg = setup.CamberDeg ?? 0,
+            ToeDeg = setup.ToeDeg ?? 0,
             LoadedRadiusMm = setup.LoadedRadiusMm,
             Motion = setup.Motion,
         });
@@ -113,5 +113,5 @@ public sealed class HardpointSuspension : SuspensionModel
     };
 
     private static WheelPath Unknown(WheelSetup setup, SuspensionGap gap) =>
-        new() { Points = [], StatedCamberDeg = setup.CamberDeg, Gap = gap, SidewaysGap = gap, ToeGap = gap };
+        new() { Points = [], StatedCamberDeg = setup.CamberDeg ?? 0, Gap = gap, SidewaysGap = gap, ToeGap = gap };
 }

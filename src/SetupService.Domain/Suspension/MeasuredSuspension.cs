@@ -54,6 +54,9 @@ public sealed class MeasuredSuspension : SuspensionModel
     }
 
     /// <inheritdoc />
+    public override string SweepMethod => "measured-corner";
+
+    /// <inheritdoc />
     public override double? ReadCamberDeg => Corner?.CamberDegAt(0);
 
     /// <inheritdoc />
@@ -75,8 +78,8 @@ public sealed class MeasuredSuspension : SuspensionModel
         ArgumentNullException.ThrowIfNull(setup);
         if (Corner is null) return Unknown(setup, ContradictionGap());
         if (Corner.CamberAt(0) is not { } stated) return Unknown(setup, BeyondReadings(Corner, 0));
-        var camberShiftDeg = setup.CamberDeg - stated.AngleDeg.Value;
-        var toeShiftDeg = setup.ToeDeg - Corner.ToeAt(0)?.AngleDeg.Value;
+        var camberShiftDeg = (setup.CamberDeg - stated.AngleDeg.Value) ?? 0;
+        double? toeShiftDeg = Corner.ToeDegAt(0) is { } readToeDeg ? (setup.ToeDeg - readToeDeg) ?? 0 : null;
         var (places, errorDeg, isExtended, isToeKnown) = (new List<WheelPathPoint>(), 0.0, false, toeShiftDeg is not null);
         SuspensionGap? gap = null;
         foreach (var travelMm in PathTravels.Between(fromMm, toMm))
@@ -97,7 +100,7 @@ public sealed class MeasuredSuspension : SuspensionModel
         return new()
         {
             Points = places,
-            StatedCamberDeg = setup.CamberDeg,
+            StatedCamberDeg = stated.AngleDeg.Value + camberShiftDeg,
             Gap = gap,
             SidewaysGap = SidewaysNeedsPoints,
             ToeGap = isToeKnown ? null : ToeNotRead,
@@ -107,7 +110,7 @@ public sealed class MeasuredSuspension : SuspensionModel
     }
 
     private static WheelPath Unknown(WheelSetup setup, SuspensionGap gap) =>
-        new() { Points = [], StatedCamberDeg = setup.CamberDeg, Gap = gap, SidewaysGap = SidewaysNeedsPoints, ToeGap = gap };
+        new() { Points = [], StatedCamberDeg = setup.CamberDeg ?? 0, Gap = gap, SidewaysGap = SidewaysNeedsPoints, ToeGap = gap };
 
     private static SuspensionGap BeyondReadings(MeasuredCorner corner, double travelMm) => new(
         SuspensionGapKind.BeyondReadings, MeasuredWords.BeyondReadings(travelMm, corner.FirstMm, corner.LastMm), ["/suspension/readings"]);

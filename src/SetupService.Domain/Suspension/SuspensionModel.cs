@@ -48,6 +48,9 @@ public abstract class SuspensionModel
     /// <summary>From nothing but the few figures of <see cref="WheelSetup"/>, of a known kind of suspension.</summary>
     public static SuspensionModel FromFiguresOf(SuspensionLayout? layout) => layout is null ? FromFigures : new FigureSuspension(layout);
 
+    /// <summary>The method page of a sweep over it.</summary>
+    public virtual string SweepMethod => "travel-sweep";
+
     /// <summary>Camber read at the stated position, degrees; null where none was read.</summary>
     public virtual double? ReadCamberDeg => null;
 

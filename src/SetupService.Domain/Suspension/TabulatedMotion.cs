@@ -76,12 +76,12 @@ internal sealed class TabulatedMotion : WheelMotion
         return true;
     }
 
-    private static double Shift(double? atStatedDeg, double statedDeg) => atStatedDeg is { } readDeg ? statedDeg - readDeg : 0;
+    private static double Shift(double? readDeg, double? statedDeg) => statedDeg - readDeg ?? 0;
 
     private double? CamberAt(double travelMm) => _corner is null
-        ? _setup.CamberDeg - double.RadiansToDegrees(travelMm / _setup.SwingArmMm)
+        ? (_setup.CamberDeg ?? 0) - double.RadiansToDegrees(travelMm / _setup.SwingArmMm)
         : _corner.CamberDegAt(travelMm) + _camberShiftDeg;
 
     // Where toe was read at fewer heights than camber, it stays as set beyond them.
-    private double ToeAt(double travelMm) => _corner?.ToeDegAt(travelMm) is { } readDeg ? readDeg + _toeShiftDeg : _setup.ToeDeg;
+    private double ToeAt(double travelMm) => _corner?.ToeDegAt(travelMm) is { } readDeg ? readDeg + _toeShiftDeg : _setup.ToeDeg ?? 0;
 }

@@ -8,11 +8,11 @@ namespace SetupService.Domain.Suspension;
 /// </summary>
 public sealed record WheelSetup
 {
-    /// <summary>Camber at the stated position, degrees; negative = top towards the car's centre.</summary>
-    public required double CamberDeg { get; init; }
+    /// <summary>Camber at the stated position, degrees; negative = top towards the car's centre. Null = as read; with points, or where it was not read, 0.</summary>
+    public required double? CamberDeg { get; init; }
 
-    /// <summary>Toe at the stated position, degrees; positive = toe-in.</summary>
-    public required double ToeDeg { get; init; }
+    /// <summary>Toe at the stated position, degrees; positive = toe-in. Null = as read; with points, or where it was not read, 0.</summary>
+    public required double? ToeDeg { get; init; }
 
     /// <summary>Height of the wheel centre over the ground at no camber, mm.</summary>
     public double LoadedRadiusMm { get; init; }

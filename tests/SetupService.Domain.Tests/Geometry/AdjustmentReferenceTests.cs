@@ -49,9 +49,9 @@ public sealed partial class AdjustmentReferenceTests
             new AngleTarget(camberDeg, casterDeg), archGapMm: null, resetToe: true)!;
 
         Assert.True(found.IsReached);
-        if (camberDeg is { } camber) Assert.Equal(camber, found.After.Wheel.CamberDeg, 1e-9);
+        if (camberDeg is { } camber) Assert.Equal(camber, ((AdjustedCorner)found.After).Wheel.CamberDeg, 1e-9);
         if (casterDeg is { } caster) Assert.Equal(caster, found.After.CasterDeg!.Value, 1e-9);
-        Assert.Equal(0, found.After.Wheel.ToeDeg, 1e-9);
+        Assert.Equal(0, ((AdjustedCorner)found.After).Wheel.ToeDeg, 1e-9);
     }
 
     private static void Check(JsonElement expected, string name, double? actual) =>

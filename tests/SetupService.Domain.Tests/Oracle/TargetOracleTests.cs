@@ -26,7 +26,7 @@ public sealed class TargetOracleTests
             differences.Number($"amount {i}", amounts[i].GetDouble(), found.Amounts[i], MovementMm);
         }
 
-        differences.Number("camber", GeometryCases.Number(expected.GetProperty("reached"), "camberDeg"), found.After.Wheel.CamberDeg, AngleDeg);
+        differences.Number("camber", GeometryCases.Number(expected.GetProperty("reached"), "camberDeg"), ((AdjustedCorner)found.After).Wheel.CamberDeg, AngleDeg);
         differences.Number("caster", GeometryCases.Number(expected.GetProperty("reached"), "casterDeg"), found.After.CasterDeg, AngleDeg);
         differences.AssertNone(atLeastCompared: amounts.GetArrayLength() + 2);
         Assert.Equal(GeometryCases.Flag(expected, "met"), found.IsReached);
@@ -47,7 +47,7 @@ public sealed class TargetOracleTests
         Assert.Equal(found.IsReached ? [] : touched, named);
     }
 
-    private static (JsonElement Expected, MovementSearch<AdjustedCorner> Found) Find(string name)
+    private static (JsonElement Expected, MovementSearch Found) Find(string name)
     {
         var expected = GeometryCases.Named("targets", name);
         var targets = expected.GetProperty("targets");

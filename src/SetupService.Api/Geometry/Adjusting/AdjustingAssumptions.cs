@@ -1,6 +1,7 @@
 using SetupService.Domain.Suspension.Search;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Answers;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Readings;
 
 namespace SetupService.Api.Geometry.Adjusting;
@@ -41,8 +42,9 @@ internal static class AdjustingAssumptions
     }
 
     /// <summary>Of a top mount.</summary>
-    public static List<Assumption> Of(TopMountMoveRequest request)
+    public static List<Assumption> Of(TopMountMoveRequest request, SuspensionModel suspension)
     {
+        if (suspension is MeasuredSuspension { Corner: { } corner }) return OfReadings(request, corner);
         var list = Of(request.Suspension, request.Alignment, request.ResetToe);
         GeometryAssumptions.AddUnused(list, request.Suspension, isMotionGiven: false);
         if (request.Target is null) return list;
@@ -52,7 +54,7 @@ internal static class AdjustingAssumptions
     }
 
     /// <summary>Of a measured corner's top mount.</summary>
-    public static List<Assumption> Of(TopMountMoveRequest request, MeasuredCorner corner)
+    private static List<Assumption> OfReadings(TopMountMoveRequest request, MeasuredCorner corner)
     {
         var list = MeasuredInputs.Assumptions(corner, request.Suspension, request.Alignment);
         list.Add(RigidStrut);
@@ -62,7 +64,7 @@ internal static class AdjustingAssumptions
     }
 
     /// <summary>Of a measured corner.</summary>
-    public static List<Assumption> Of(AdjustmentRequest request, MeasuredCorner corner)
+    private static List<Assumption> OfReadings(AdjustmentRequest request, MeasuredCorner corner)
     {
         var list = MeasuredInputs.Assumptions(corner, request.Suspension, request.Alignment);
         list.Add(RigidStrut);
@@ -74,8 +76,9 @@ internal static class AdjustingAssumptions
         "Moved inboard the mount changes camber and inclination, moved rearward caster alone; of the little each does to the other nothing is known.");
 
     /// <summary>Of any adjustment.</summary>
-    public static List<Assumption> Of(AdjustmentRequest request)
+    public static List<Assumption> Of(AdjustmentRequest request, SuspensionModel suspension)
     {
+        if (suspension is MeasuredSuspension { Corner: { } corner }) return OfReadings(request, corner);
         var list = Of(request.Suspension, request.Alignment, request.ResetToe);
         GeometryAssumptions.AddUnused(list, request.Suspension, request.Motion is not null);
         if (request is { Suspension: TwistBeamDocument, Motion: null }) list.Add(Parallel);

@@ -28,47 +28,31 @@ internal static class AdjustingEndpoints
             .WithDescription("Knuckle eccentric, ball joints, arm, link and tie-rod lengths, rack height, pivots, hub shims, ride height: what they do together, or the least of them that reaches wanted angles.");
     }
 
-    private static Results<Answer<TopMountMoveAnswer>, Problem> MoveTopMount(Body<TopMountMoveRequest> body)
+    private static Results<Answer<TopMountMoveAnswer>, Problem> MoveTopMount(Body<TopMountMoveRequest> body, CancellationToken cancellation)
     {
         if (body.Value is not { } request)
             return body.Problem!;
         if (!TopMountRules.Validate(request).IsValid)
             return body.Refuse();
         var asked = ChangeAsked.Of(request);
-        if (MeasuredInputs.TryRead(request.Suspension, request.Alignment, out var measured))
-        {
-            return CornerChanges.Of(measured, request.Alignment.ToeDeg, request.LoadedRadiusMm, asked, out var notTold) is { } told
-                ? new Answer<TopMountMoveAnswer>(new(told, AdjustingAssumptions.Of(request, measured)))
-                : notTold!;
-        }
-
-        if (SuspensionMapper.Read(request.Suspension) is not { } suspension)
-            return body.Refuse();
-        var setting = SweepInputs.Setting(suspension, request.Alignment, request.LoadedRadiusMm);
-        return CornerChanges.Of(setting, asked, out var problem) is { } change
-            ? new Answer<TopMountMoveAnswer>(new(change, AdjustingAssumptions.Of(request)))
+        var suspension = SuspensionMapper.Model(request.Suspension, request.Alignment);
+        var setup = SweepInputs.Setup(suspension, request.Alignment, request.LoadedRadiusMm);
+        return CornerChanges.Of(suspension, setup, asked, cancellation, out var problem) is { } change
+            ? new Answer<TopMountMoveAnswer>(new(change, AdjustingAssumptions.Of(request, suspension)))
             : problem!;
     }
 
-    private static Results<Answer<AdjustmentAnswer>, Problem> Adjust(Body<AdjustmentRequest> body)
+    private static Results<Answer<AdjustmentAnswer>, Problem> Adjust(Body<AdjustmentRequest> body, CancellationToken cancellation)
     {
         if (body.Value is not { } request)
             return body.Problem!;
         if (!AdjustmentRules.Validate(request).IsValid)
             return body.Refuse();
         var asked = ChangeAsked.Of(request);
-        if (MeasuredInputs.TryRead(request.Suspension, request.Alignment, out var measured))
-        {
-            return CornerChanges.Of(measured, request.Alignment.ToeDeg, request.LoadedRadiusMm, asked, out var notTold) is { } told
-                ? new Answer<AdjustmentAnswer>(new(told, AdjustingAssumptions.Of(request, measured)))
-                : notTold!;
-        }
-
-        if (SuspensionMapper.Read(request.Suspension) is not { } suspension)
-            return body.Refuse();
-        var setting = SweepInputs.Setting(suspension, request.Alignment, request.LoadedRadiusMm, request.Motion);
-        return CornerChanges.Of(setting, asked, out var problem) is { } change
-            ? new Answer<AdjustmentAnswer>(new(change, AdjustingAssumptions.Of(request)))
+        var suspension = SuspensionMapper.Model(request.Suspension, request.Alignment);
+        var setup = SweepInputs.Setup(suspension, request.Alignment, request.LoadedRadiusMm, request.Motion);
+        return CornerChanges.Of(suspension, setup, asked, cancellation, out var problem) is { } change
+            ? new Answer<AdjustmentAnswer>(new(change, AdjustingAssumptions.Of(request, suspension)))
             : problem!;
     }
 }

@@ -1,7 +1,7 @@
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Shared;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Search;
-using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Api.Geometry.Adjusting;
 
@@ -20,7 +20,7 @@ internal sealed record CornerChange
 
     public IReadOnlyList<Hindrance> Hindrances { get; init; } = [];
 
-    public required IReadOnlyList<SweepGap> Gaps { get; init; }
+    public required IReadOnlyList<FigureGap> Gaps { get; init; }
 
     /// <summary>How much higher the body stands: the ground falls away from it by as much as the contact does.</summary>
     public double? RideHeightChangeMm => Before.ContactHeightMm - After.ContactHeightMm;

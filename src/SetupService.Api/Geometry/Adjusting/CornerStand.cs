@@ -1,5 +1,4 @@
 using SetupService.Api.Http.Shared;
-using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Suspension.Search;
 
 namespace SetupService.Api.Geometry.Adjusting;
@@ -22,51 +21,31 @@ internal sealed record CornerStand
 
     public UncertaintyResponse? CamberRangeDeg { get; init; }
 
-    public static CornerStand Of(AdjustedCorner corner)
+    public static CornerStand Of(AdjustableCorner corner)
     {
-        var figures = corner.Figures;
+        var told = corner.Told;
         return new CornerStand
         {
             Figures = new CornerFiguresPart
             {
-                CamberDeg = figures.CamberDeg,
-                CasterDeg = figures.CasterDeg,
-                SteeringAxisInclinationDeg = figures.SteeringAxisInclinationDeg,
-                ToeDeg = corner.ToeDeg,
-                IncludedAngleDeg = figures.SteeringAxisInclinationDeg + figures.CamberDeg,
-                ScrubRadiusMm = figures.ScrubRadiusMm,
-                MechanicalTrailMm = figures.MechanicalTrailMm,
-                RollCentreHeightMm = figures.RollCentreHeightMm,
-                CamberGainDegPerMm = figures.CamberGainDegPerMm,
-                BumpSteerDegPer10Mm = 10 * figures.ToeGainDegPerMm,
-                SpringMotionRatio = figures.SpringMotionRatio,
+                CamberDeg = told.CamberDeg,
+                CasterDeg = told.CasterDeg,
+                SteeringAxisInclinationDeg = told.SteeringAxisInclinationDeg,
+                ToeDeg = told.ToeDeg,
+                IncludedAngleDeg = told.SteeringAxisInclinationDeg + told.CamberDeg,
+                ScrubRadiusMm = told.ScrubRadiusMm,
+                MechanicalTrailMm = told.MechanicalTrailMm,
+                RollCentreHeightMm = told.RollCentreHeightMm,
+                CamberGainDegPerMm = told.CamberGainDegPerMm,
+                BumpSteerDegPer10Mm = 10 * told.ToeGainDegPerMm,
+                SpringMotionRatio = told.SpringMotionRatio,
             },
-            ContactHeightMm = figures.ContactHeightMm,
-            HalfTrackMm = figures.HalfTrackMm,
-            TieRodLengthMm = corner.TieRodLengthMm,
-            TyreTopOutboardMm = corner.TyreTopOutboardMm,
-            StrutGapMm = corner.StrutGapMm,
+            ContactHeightMm = told.ContactHeightMm,
+            HalfTrackMm = told.HalfTrackMm,
+            TieRodLengthMm = told.TieRodLengthMm,
+            TyreTopOutboardMm = told.TyreTopOutboardMm,
+            StrutGapMm = told.StrutGapMm,
+            CamberRangeDeg = told.Camber is { } camber ? UncertaintyResponse.Of(camber) : null,
         };
     }
-
-    /// <summary>Of a measured corner; the contact follows from camber and the loaded radius, the wheel centre's height being known.</summary>
-    public static CornerStand Of(MeasuredStand corner, double loadedRadiusMm) => new()
-    {
-        Figures = new CornerFiguresPart
-        {
-            CamberDeg = corner.CamberDeg,
-            CasterDeg = corner.CasterDeg,
-            SteeringAxisInclinationDeg = corner.SteeringAxisInclinationDeg,
-            ToeDeg = corner.ToeDeg,
-            IncludedAngleDeg = corner.SteeringAxisInclinationDeg + corner.CamberDeg,
-            ScrubRadiusMm = null,
-            MechanicalTrailMm = null,
-            RollCentreHeightMm = null,
-            CamberGainDegPerMm = corner.CamberGainDegPerMm,
-            BumpSteerDegPer10Mm = 10 * corner.ToeGainDegPerMm,
-            SpringMotionRatio = null,
-        },
-        ContactHeightMm = corner.TravelMm - (loadedRadiusMm * Math.Cos(double.DegreesToRadians(corner.CamberDeg))),
-        CamberRangeDeg = UncertaintyResponse.Of(corner.Camber),
-    };
 }

@@ -1,4 +1,4 @@
-using SetupService.Domain.Suspension.Sweep;
+using SetupService.Domain.Suspension;
 
 namespace SetupService.Api.Geometry.Sweeps;
 
@@ -22,10 +22,10 @@ internal static class RowGaps
     ];
 
     /// <summary>The figures, each with how many rows lack it, and why.</summary>
-    public static IEnumerable<SweepGap> Of(TravelSweepRow[] rows, bool hasRack) =>
+    public static IEnumerable<FigureGap> Of(TravelSweepRow[] rows, bool hasRack) =>
         from figures in hasRack ? OfEvery.Concat(OfSteered) : OfEvery
         let count = rows.Count(row => figures.IsMissing(row))
         where count > 0
         from output in figures.Outputs
-        select new SweepGap(output, count == rows.Length ? figures.Reason : FormattableString.Invariant($"in {count} of {rows.Length} rows {figures.Reason}"));
+        select new FigureGap(output, count == rows.Length ? figures.Reason : FormattableString.Invariant($"in {count} of {rows.Length} rows {figures.Reason}"));
 }

@@ -6,9 +6,6 @@ using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Numerics;
-using SetupService.Domain.Suspension.Kinematics;
-using SetupService.Domain.Suspension.Points;
-using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Api.Geometry.Sweeps;
@@ -56,36 +53,21 @@ internal static class SweepEndpoints
         if (body.Value is not { } request)
             return false;
         if (!Rules.Validate(request).IsValid)
+        {
             problem = body.Refuse();
-        else if (MeasuredInputs.TryRead(request.Suspension, request.Alignment, out var measured))
-            problem = OfReadings(request, measured, query, out answer);
-        else if (SuspensionMapper.Read(request.Suspension) is { } suspension)
-            problem = OfPoints(request, suspension, query, cancellation, out answer);
-        else
-            problem = body.Refuse();
-        return answer is not null;
-    }
+            return false;
+        }
 
-    private static Problem? OfPoints(TravelSweepRequest request, Hardpoints suspension, QueryReader query, CancellationToken cancellation, out TravelSweepAnswer? answer)
-    {
-        answer = null;
-        var corner = MechanismBuilder.Build(SweepInputs.Setting(suspension, request.Alignment, request.LoadedRadiusMm, request.Motion));
-        var axle = SweepInputs.Axle(request);
+        var suspension = SuspensionMapper.Model(request.Suspension, request.Alignment);
         var rack = request.RackMm?.ToRange() ?? SweepRange.Only(0);
-        if (TravelSweep.Start(corner, request.TravelMm.ToRange(), rack, axle, WorkBudget.Generous(cancellation)) is not { } sweep)
-            return GeometryProblems.NothingHolds();
+        if (TravelSweep.Start(suspension, SweepInputs.Setup(request, suspension), request.TravelMm.ToRange(), rack, SweepInputs.Axle(request), WorkBudget.Generous(cancellation)) is not { } sweep)
+        {
+            problem = GeometryProblems.NothingHolds();
+            return false;
+        }
 
-        var assumptions = GeometryAssumptions.ForSweep(request.Suspension, request.Alignment, request.MeasuringDiameterMm, request.Motion is not null);
-        GeometryAssumptions.AddUnused(assumptions, request.Suspension, request.Motion is not null, request.TrackMm is not null);
-        answer = TravelSweepAnswers.Of(sweep, corner, axle, assumptions, cancellation, out var missed, query.Units);
-        return answer is null ? GeometryProblems.NothingReached(corner, missed!.Value) : null;
-    }
-
-    private static Problem? OfReadings(TravelSweepRequest request, MeasuredCorner corner, QueryReader query, out TravelSweepAnswer? answer)
-    {
-        answer = MeasuredSweepAnswers.Of(request, corner, query.Units);
-        return answer is null
-            ? MeasuredInputs.NotTold("/travelMm", MeasuredWords.BeyondReadings(request.TravelMm.From, corner.FirstMm, corner.LastMm))
-            : null;
+        answer = TravelSweepAnswers.Of(sweep, suspension.SweepMethod, GeometryAssumptions.ForSweep(request, suspension), cancellation, out var missed, query.Units);
+        problem = answer is null ? GeometryProblems.NothingReached(sweep.Reach, missed!.Value) : null!;
+        return answer is not null;
     }
 }

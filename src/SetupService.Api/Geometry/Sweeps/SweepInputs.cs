@@ -1,4 +1,5 @@
 using SetupService.Api.Vehicles;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Suspension.Sweep;
@@ -15,6 +16,19 @@ internal static class SweepInputs
         Suspension = suspension,
         CamberDeg = alignment.CamberDeg!.Value,
         ToeDeg = alignment.ToeDeg!.Value,
+        LoadedRadiusMm = loadedRadiusMm,
+        Motion = motion ?? AxleMotion.Parallel,
+    };
+
+    /// <summary>How the wheel is set: by the angles stated, but camber as it was read where it was.</summary>
+    public static WheelSetup Setup(TravelSweepRequest request, SuspensionModel suspension) =>
+        Setup(suspension, request.Alignment, request.LoadedRadiusMm, request.Motion) with { TrackMm = request.TrackMm ?? 0 };
+
+    /// <summary>The same of a request without a track.</summary>
+    public static WheelSetup Setup(SuspensionModel suspension, AlignmentAnglesDocument alignment, double loadedRadiusMm, AxleMotion? motion = null) => new()
+    {
+        CamberDeg = suspension.ReadCamberDeg ?? alignment.CamberDeg,
+        ToeDeg = alignment.ToeDeg,
         LoadedRadiusMm = loadedRadiusMm,
         Motion = motion ?? AxleMotion.Parallel,
     };

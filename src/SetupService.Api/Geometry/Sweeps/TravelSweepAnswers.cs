@@ -1,19 +1,19 @@
 using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Geometry;
-using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Api.Geometry.Sweeps;
 
-/// <summary>Walks a corner with points and puts down what it gives.</summary>
+/// <summary>Takes a sweep position by position and writes down what it tells.</summary>
 internal static class TravelSweepAnswers
 {
     // A caller who has gone is noticed within this many positions, a fraction of a millisecond.
     private const int PositionsBetweenLooks = 64;
 
     /// <summary>The answer; null where not one position was reached, with the first one's reason.</summary>
-    public static TravelSweepAnswer? Of(TravelSweep sweep, CornerMechanism corner, in AxleInputs axle, IReadOnlyList<Assumption> assumptions, CancellationToken cancellation, out UnreachablePosition? first, UnitSystem units = UnitSystem.Metric)
+    public static TravelSweepAnswer? Of(TravelSweep sweep, string method, IReadOnlyList<Assumption> assumptions, CancellationToken cancellation, out UnreachablePosition? first, UnitSystem units = UnitSystem.Metric)
     {
         var rows = new TravelSweepRow[sweep.Count];
         var unreachable = new List<UnreachablePart>();
@@ -35,13 +35,20 @@ internal static class TravelSweepAnswers
         {
             Rows = rows,
             Unreachable = [.. unreachable],
-            ReachableTravelMm = unreachable.Count == 0 ? null : Part(ReachableTravel.Of(corner)),
-            Unknown = [.. SweepGaps.Of(corner, axle).Concat(RowGaps.Of(rows, corner.HasRack)).Select(gap => new UnknownResponse { Output = gap.Output, Reason = gap.Reason })],
-            Method = "travel-sweep",
+            ReachableTravelMm = unreachable.Count == 0 ? null : Part(sweep.Reach),
+            Unknown = [.. Gaps(sweep, rows).Select(gap => new UnknownResponse { Output = gap.Output, Reason = gap.Reason })],
+            Method = method,
             Edition = Edition.Current,
             Assumptions = AssumptionResponse.Of(assumptions),
             Cautions = CautionResponse.Of(GeometryCautions.ForSweep),
         };
+    }
+
+    // A figure that every row leaves out has its reason once.
+    private static IEnumerable<FigureGap> Gaps(TravelSweep sweep, TravelSweepRow[] rows)
+    {
+        var ofAll = sweep.Gaps;
+        return ofAll.Concat(RowGaps.Of(rows, sweep.TellsSteer).Where(gap => ofAll.All(known => known.Output != gap.Output)));
     }
 
     private static ReachableTravelPart Part((double FromMm, double ToMm) reachable) => new() { From = reachable.FromMm, To = reachable.ToMm };
@@ -51,7 +58,7 @@ internal static class TravelSweepAnswers
         TravelMm = missed.TravelMm,
         RackMm = missed.RackMm,
         Reason = ClosureWords.Reason(missed, units),
-        ResidualMm = missed.Gap.ResidualMm,
+        ResidualMm = missed.ResidualMm,
     };
 
     private static TravelSweepRow Row(in SweepRow row)
@@ -90,7 +97,13 @@ internal static class TravelSweepAnswers
             OtherSteerDeg = row.Pair?.OtherSteerDeg,
             AckermannPct = row.Pair?.AckermannPct,
             TurningCircleM = row.Pair?.TurningCircleM,
-            CamberRangeDeg = null,
+            Ranges = Ranges(wheel),
         };
     }
+
+    private static SweepRangesPart? Ranges(in SuspensionPosition wheel) => wheel.CamberErrorDeg is not { } camberErrorDeg ? null : new()
+    {
+        CamberDeg = UncertaintyResponse.Of(new Estimate(wheel.CamberDeg, camberErrorDeg)),
+        ToeDeg = wheel is { ToeDeg: { } toeDeg, ToeErrorDeg: { } toeErrorDeg } ? UncertaintyResponse.Of(new Estimate(toeDeg, toeErrorDeg)) : null,
+    };
 }

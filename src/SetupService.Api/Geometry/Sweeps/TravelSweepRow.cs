@@ -130,6 +130,16 @@ public sealed record TravelSweepRow
     [Sample(10.9)]
     public required double? TurningCircleM { get; init; }
 
-    /// <summary>Camber with what the gauge's error makes of it; only of a measured suspension, else null.</summary>
-    public required UncertaintyResponse? CamberRangeDeg { get; init; }
+    /// <summary>How sure the figures are, where the readings' gauge error tells it; null where points are taken as exact.</summary>
+    public required SweepRangesPart? Ranges { get; init; }
+}
+
+/// <summary>The figures of a row with what the readings' error leaves open.</summary>
+public sealed record SweepRangesPart
+{
+    /// <summary>Camber.</summary>
+    public required UncertaintyResponse CamberDeg { get; init; }
+
+    /// <summary>Toe; null where it was not read.</summary>
+    public required UncertaintyResponse? ToeDeg { get; init; }
 }

@@ -38,6 +38,6 @@ internal static class ViewEndpoints
         var (travelMm, rackMm) = (request.TravelMm ?? 0, request.RackMm ?? 0);
         return tracker.TryReach(travelMm, rackMm, out var state)
             ? new SvgAnswer(CornerViewsDrawing.Draw(ViewsOfCorner.Of(request, corner, state, query.Units), query.Units))
-            : GeometryProblems.NothingReached(corner, UnreachablePosition.Of(corner, travelMm, rackMm, state));
+            : GeometryProblems.NothingReached(ReachableTravel.Of(corner), UnreachablePosition.Of(corner, travelMm, rackMm, state));
     }
 }

@@ -1,11 +1,12 @@
 using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Suspension.Steering;
+using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Domain.Suspension.Search;
 
 /// <summary>How a corner stands after something was adjusted, at the wheel height it stands at.</summary>
-public sealed class AdjustedCorner : IAdjustableCorner<AdjustedCorner>
+public sealed class AdjustedCorner : AdjustableCorner
 {
     // Adjusted further than this in one go, the old pose is no sure start for the new one.
     private const double LongestStepMm = 10;
@@ -31,16 +32,16 @@ public sealed class AdjustedCorner : IAdjustableCorner<AdjustedCorner>
     public WheelFigures Figures => WheelKinematics.Compute(Mechanism, State);
 
     /// <inheritdoc />
-    public double CamberDeg => Wheel.CamberDeg;
+    public override double CamberDeg => Wheel.CamberDeg;
 
     /// <summary>Caster, degrees; null where nothing steers the wheel.</summary>
-    public double? CasterDeg => WheelKinematics.Axis(Mechanism, State)?.CasterDeg;
+    public override double? CasterDeg => WheelKinematics.Axis(Mechanism, State)?.CasterDeg;
 
     /// <summary>Length of the tie rod or toe link, mm; null where there is none.</summary>
     public double? TieRodLengthMm => Adjusters.TieRod(Mechanism.Setting.Suspension)?.LengthMm;
 
     /// <summary>How far outboard the tyre's top stands, mm: the point of the wheel's plane a loaded radius above its centre.</summary>
-    public double? TyreTopOutboardMm => (Wheel.Centre + (Mechanism.Setting.LoadedRadiusMm * Wheel.Up)).Y;
+    public override double? TyreTopOutboardMm => (Wheel.Centre + (Mechanism.Setting.LoadedRadiusMm * Wheel.Up)).Y;
 
     /// <summary>
     /// From the strut's axis outboard to the wheel's centre plane, mm, where the axis passes the tyre's top; null without a strut.
@@ -60,18 +61,60 @@ public sealed class AdjustedCorner : IAdjustableCorner<AdjustedCorner>
     /// <summary>Toe, degrees: what the tie rod was set to where it was reset, else what came of it.</summary>
     public double ToeDeg { get; private init; }
 
-    /// <summary>The corner as it is described; null where its points do not close or do not hold the wheel.</summary>
-    public static AdjustedCorner? AsStated(CornerSetting setting)
+    /// <inheritdoc />
+    public override AdjustedFigures Told
     {
-        var mechanism = MechanismBuilder.Build(setting);
-        return PoseContinuation.TryStart(mechanism, out var state) ? new AdjustedCorner(mechanism, state) : null;
+        get
+        {
+            var figures = Figures;
+            return new()
+            {
+                CamberDeg = figures.CamberDeg,
+                CasterDeg = figures.CasterDeg,
+                SteeringAxisInclinationDeg = figures.SteeringAxisInclinationDeg,
+                ToeDeg = ToeDeg,
+                ScrubRadiusMm = figures.ScrubRadiusMm,
+                MechanicalTrailMm = figures.MechanicalTrailMm,
+                RollCentreHeightMm = figures.RollCentreHeightMm,
+                CamberGainDegPerMm = figures.CamberGainDegPerMm,
+                ToeGainDegPerMm = figures.ToeGainDegPerMm,
+                SpringMotionRatio = figures.SpringMotionRatio,
+                ContactHeightMm = figures.ContactHeightMm,
+                HalfTrackMm = figures.HalfTrackMm,
+                TieRodLengthMm = TieRodLengthMm,
+                TyreTopOutboardMm = TyreTopOutboardMm,
+                StrutGapMm = StrutGapMm,
+            };
+        }
     }
+
+    /// <summary>The corner as it is described; null where its points do not close or do not hold the wheel.</summary>
+    public static AdjustedCorner? AsStated(CornerSetting setting) => AsStated(MechanismBuilder.Build(setting), 0);
+
+    /// <summary>The corner at a ride height so much higher than the stated one, mm; null where its points do not close there or do not hold the wheel.</summary>
+    internal static AdjustedCorner? AsStated(CornerMechanism mechanism, double rideHeightChangeMm) =>
+        PoseContinuation.TryStart(mechanism, out var state) && PoseContinuation.TryMove(mechanism, -rideHeightChangeMm, 0, ref state)
+            ? new AdjustedCorner(mechanism, state)
+            : null;
+
+    /// <inheritdoc />
+    public override string? NotTold(ReadOnlySpan<Adjustment> used, bool wantsCaster, bool keepsArchGap) => null;
+
+    /// <inheritdoc />
+    public override (string Reason, double ResidualMm) WhyNot(ReadOnlySpan<Adjustment> adjustments, bool resetToe)
+    {
+        var gap = GapWith(adjustments, resetToe);
+        return ($"adjusted so, {ClosureWords.Adjusted(gap)}.", gap.ResidualMm);
+    }
+
+    /// <inheritdoc />
+    public override IReadOnlyList<FigureGap> Gaps(AdjustableCorner after) => CornerGaps.Of(this);
 
     /// <summary>This corner with adjustments made, all from how it stands now.</summary>
     /// <param name="adjustments">What is adjusted, by how much.</param>
     /// <param name="resetToe">Whether the tie rod is then set so that toe is again what it is now; needs one.</param>
     /// <returns>Null where the parts then do not close.</returns>
-    public AdjustedCorner? With(ReadOnlySpan<Adjustment> adjustments, bool resetToe)
+    public override AdjustedCorner? With(ReadOnlySpan<Adjustment> adjustments, bool resetToe)
     {
         var largest = 0.0;
         foreach (var one in adjustments) largest = Math.Max(largest, Math.Abs(one.Amount * one.WeightMm));

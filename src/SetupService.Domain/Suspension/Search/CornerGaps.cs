@@ -1,5 +1,4 @@
 using SetupService.Domain.Suspension.Points;
-using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Domain.Suspension.Search;
 
@@ -9,13 +8,13 @@ public static class CornerGaps
     private static readonly string[] OfAxis = ["casterDeg", "steeringAxisInclinationDeg", "includedAngleDeg", "scrubRadiusMm", "mechanicalTrailMm"];
 
     /// <summary>Of a corner with points.</summary>
-    public static IReadOnlyList<SweepGap> Of(AdjustedCorner corner)
+    public static IReadOnlyList<FigureGap> Of(AdjustedCorner corner)
     {
         var suspension = corner.Mechanism.Setting.Suspension;
-        var gaps = new List<SweepGap>();
+        var gaps = new List<FigureGap>();
         if (!suspension.HasTieRod)
         {
-            gaps.AddRange(OfAxis.Select(output => new SweepGap(output, "this kind of suspension does not steer, so it has no steering axis")));
+            gaps.AddRange(OfAxis.Select(output => new FigureGap(output, "this kind of suspension does not steer, so it has no steering axis")));
             gaps.Add(new("tieRodChangeMm", "this kind of suspension has no tie rod"));
         }
 

@@ -13,6 +13,6 @@ public static class LeastMovement
     /// <param name="resetToe">Whether toe is reset by the tie rod each time.</param>
     /// <param name="budget">Work allowed, a step for each corner closed; null = any.</param>
     /// <returns>Null where the corner does not close even at the amounts nearest to none.</returns>
-    public static MovementSearch<TCorner>? Find<TCorner>(TCorner start, AdjusterRoom[] rooms, AngleTarget target, double? archGapMm, bool resetToe, WorkBudget? budget = null)
-        where TCorner : class, IAdjustableCorner<TCorner> => MovementSearch<TCorner>.Find(start, rooms, target, archGapMm, resetToe, budget);
+    public static MovementSearch? Find(AdjustableCorner start, AdjusterRoom[] rooms, AngleTarget target, double? archGapMm, bool resetToe, WorkBudget? budget = null) =>
+        MovementSearch.Find(start, rooms, target, archGapMm, resetToe, budget);
 }

@@ -8,9 +8,7 @@ namespace SetupService.Domain.Suspension.Search;
 /// does so little that the angles bend more than they follow, the least movement may not come to rest; the target is then met by one
 /// near it.
 /// </summary>
-/// <typeparam name="TCorner">The kind of corner.</typeparam>
-public sealed class MovementSearch<TCorner>
-    where TCorner : class, IAdjustableCorner<TCorner>
+public sealed class MovementSearch
 {
     private const int MaximumIterations = 30;
 
@@ -22,7 +20,7 @@ public sealed class MovementSearch<TCorner>
     private const double StepMm = 0.001;
     private const double StillMm = 1e-9;
 
-    private readonly TCorner _start;
+    private readonly AdjustableCorner _start;
     private readonly AdjusterRoom[] _rooms;
     private readonly AngleTarget _target;
     private readonly double? _archGapMm;
@@ -30,7 +28,7 @@ public sealed class MovementSearch<TCorner>
     private readonly WorkBudget? _budget;
     private readonly Adjustment[] _adjustments;
 
-    private MovementSearch(TCorner start, AdjusterRoom[] rooms, AngleTarget target, double? archGapMm, bool resetToe, WorkBudget? budget)
+    private MovementSearch(AdjustableCorner start, AdjusterRoom[] rooms, AngleTarget target, double? archGapMm, bool resetToe, WorkBudget? budget)
     {
         _budget = budget;
         _start = start;
@@ -47,7 +45,7 @@ public sealed class MovementSearch<TCorner>
     public double[] Amounts { get; }
 
     /// <summary>The corner with these amounts.</summary>
-    public TCorner After { get; private set; }
+    public AdjustableCorner After { get; private set; }
 
     /// <summary>Whether the target is met.</summary>
     public bool IsReached { get; private set; }
@@ -58,9 +56,9 @@ public sealed class MovementSearch<TCorner>
     /// <summary>What stands in the way where it is not.</summary>
     public IReadOnlyList<Hindrance> Hindrances { get; private set; } = [];
 
-    internal static MovementSearch<TCorner>? Find(TCorner start, AdjusterRoom[] rooms, AngleTarget target, double? archGapMm, bool resetToe, WorkBudget? budget)
+    internal static MovementSearch? Find(AdjustableCorner start, AdjusterRoom[] rooms, AngleTarget target, double? archGapMm, bool resetToe, WorkBudget? budget)
     {
-        var search = new MovementSearch<TCorner>(start, rooms, target, archGapMm, resetToe, budget);
+        var search = new MovementSearch(start, rooms, target, archGapMm, resetToe, budget);
         return search.Run() ? search : null;
     }
 
@@ -96,7 +94,7 @@ public sealed class MovementSearch<TCorner>
         return true;
     }
 
-    private TCorner? At(ReadOnlySpan<double> amounts)
+    private AdjustableCorner? At(ReadOnlySpan<double> amounts)
     {
         for (var i = 0; i < amounts.Length; i++) _adjustments[i] = _adjustments[i] with { Amount = amounts[i] };
         return _start.With(_adjustments, _resetToe);
@@ -172,7 +170,7 @@ public sealed class MovementSearch<TCorner>
     }
 
     // Of angles in degrees and of what stands in the arch in mm; a corner that lost its steering axis is nowhere near.
-    private double SquareError(TCorner corner)
+    private double SquareError(AdjustableCorner corner)
     {
         if (_target.CasterDeg is not null && corner.CasterDeg is null) return double.PositiveInfinity;
         var camberError = (corner.CamberDeg - _target.CamberDeg) ?? 0;

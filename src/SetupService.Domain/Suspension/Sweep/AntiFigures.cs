@@ -13,14 +13,20 @@ namespace SetupService.Domain.Suspension.Sweep;
 public readonly record struct AntiFigures(double? AntiDivePct, double? AntiLiftPct, double? AntiSquatPct)
 {
     /// <summary>The figures of one position.</summary>
-    public static AntiFigures Of(in WheelFigures wheel, in AxleInputs axle)
+    public static AntiFigures Of(in WheelFigures wheel, in AxleInputs axle) => Of(wheel.ContactForwardSlope, wheel.CentreForwardSlope, axle);
+
+    /// <summary>The figures of one position, by its slopes; null where those are not known.</summary>
+    /// <param name="contactForwardSlope">Forward by upward movement of the upright's point at the contact.</param>
+    /// <param name="centreForwardSlope">Forward by upward movement of the wheel centre.</param>
+    /// <param name="axle">What is known of the whole axle.</param>
+    public static AntiFigures Of(double? contactForwardSlope, double? centreForwardSlope, in AxleInputs axle)
     {
         if (axle.MovesOppositely || axle.IsFront is not { } isFront || axle.WheelbaseMm / axle.CentreOfGravityHeightMm is not { } lever) return default;
-        var brakingFront = axle.BrakeShareFrontPct * wheel.ContactForwardSlope * lever;
+        var brakingFront = axle.BrakeShareFrontPct * contactForwardSlope * lever;
         var drivesAlone = axle.Drive == AxleDrive.Alone;
-        var driving = 100 * wheel.CentreForwardSlope * lever;
+        var driving = 100 * centreForwardSlope * lever;
         if (isFront) return new(brakingFront, drivesAlone ? driving : null, null);
-        var brakingRear = (100 - axle.BrakeShareFrontPct) * -wheel.ContactForwardSlope * lever;
+        var brakingRear = (100 - axle.BrakeShareFrontPct) * -contactForwardSlope * lever;
         return new(null, brakingRear, drivesAlone ? -driving : null);
     }
 }

@@ -1,5 +1,6 @@
 using SetupService.Domain.Answers;
 using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Readings;
 
 namespace SetupService.Domain.Suspension.Sweep;
 
@@ -10,6 +11,8 @@ public static class ClosureWords
     public static string Reason(in UnreachablePosition missed, UnitSystem units = UnitSystem.Metric) => missed.Reason switch
     {
         UnreachableReason.DeadPoint => $"the parts meet there only past a dead point, where they no longer hold the wheel; the last position before it is at {Last(missed, units)}.",
+        UnreachableReason.BeyondReadings => MeasuredWords.BeyondReadings(missed.TravelMm, missed.ReadFromMm, missed.ReadToMm, units),
+        UnreachableReason.RackNotRead => "how far the rack steers is not told by readings; the call steer-sweep takes steer angles.",
         UnreachableReason.WorkSpent => $"the work allowed for one request was spent before this position was found; the last one found on the way is at {Last(missed, units)}.",
         _ => $"the parts do not meet there: at best {Part(missed.Gap, units)}; the last position they close at on the way is at {Last(missed, units)}.",
     };

@@ -26,7 +26,12 @@ public readonly record struct SteeringPair(double OtherSteerDeg, double? Ackerma
     /// <param name="mirroredRight">The left corner at the opposite rack travel.</param>
     /// <param name="axisTrackMm">Distance between the steering axes at the ground at the stated position, mm; null where not known.</param>
     /// <param name="wheelbaseMm">Distance between the axles, mm; null where not known.</param>
-    public static SteeringPair Of(in WheelFigures left, in WheelFigures mirroredRight, double? axisTrackMm, double? wheelbaseMm)
+    public static SteeringPair Of(in WheelFigures left, in WheelFigures mirroredRight, double? axisTrackMm, double? wheelbaseMm) =>
+        Of((left.ToeDeg, left.ContactForwardMm), (mirroredRight.ToeDeg, mirroredRight.ContactForwardMm), axisTrackMm, wheelbaseMm);
+
+    /// <summary>The pair, from toe, degrees, and the contact's way forward, mm, of the left corner at the rack's travel and at the opposite one.</summary>
+    internal static SteeringPair Of(
+        (double ToeDeg, double? ContactForwardMm) left, (double ToeDeg, double? ContactForwardMm) mirroredRight, double? axisTrackMm, double? wheelbaseMm)
     {
         var leftDeg = -left.ToeDeg;
         var rightDeg = mirroredRight.ToeDeg;

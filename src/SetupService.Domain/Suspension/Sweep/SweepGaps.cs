@@ -10,10 +10,10 @@ public static class SweepGaps
     private static readonly string[] OfRack = ["otherSteerDeg", "ackermannPct", "turningCircleM"];
 
     /// <summary>Of a corner with points.</summary>
-    public static IReadOnlyList<SweepGap> Of(CornerMechanism corner, in AxleInputs axle)
+    public static IReadOnlyList<FigureGap> Of(CornerMechanism corner, in AxleInputs axle)
     {
         ArgumentNullException.ThrowIfNull(corner);
-        var gaps = new List<SweepGap>();
+        var gaps = new List<FigureGap>();
         if (!corner.HasRack)
         {
             Add(gaps, "this kind of suspension does not steer, so it has no steering axis", OfAxis);
@@ -26,11 +26,11 @@ public static class SweepGaps
 
         AddSprings(gaps, corner.Setting.Suspension);
         AddAnti(gaps, axle);
-        Add(gaps, "points are taken as exact; only a measured suspension has a range", "camberRangeDeg");
+        Add(gaps, "points are taken as exact; only a measured suspension has a range", "ranges");
         return gaps;
     }
 
-    private static void AddSprings(List<SweepGap> gaps, Hardpoints suspension)
+    private static void AddSprings(List<FigureGap> gaps, Hardpoints suspension)
     {
         // A strut without points is its own spring and damper.
         if (suspension is MacPhersonStrut) return;
@@ -38,7 +38,7 @@ public static class SweepGaps
         if (suspension.Damper is null) Add(gaps, "needs damperChassis and damperMoving", "damperMotionRatio", "damperLengthMm");
     }
 
-    private static void AddAnti(List<SweepGap> gaps, in AxleInputs axle)
+    private static void AddAnti(List<FigureGap> gaps, in AxleInputs axle)
     {
         if (axle.MovesOppositely)
         {
@@ -84,9 +84,9 @@ public static class SweepGaps
         return missing.Length == 0 ? null : "needs " + string.Join(" and ", missing);
     }
 
-    private static void Add(List<SweepGap> gaps, string? reason, params ReadOnlySpan<string> outputs)
+    private static void Add(List<FigureGap> gaps, string? reason, params ReadOnlySpan<string> outputs)
     {
         if (reason is null) return;
-        foreach (var output in outputs) gaps.Add(new SweepGap(output, reason));
+        foreach (var output in outputs) gaps.Add(new FigureGap(output, reason));
     }
 }

@@ -4,46 +4,55 @@ using SetupService.Domain.Suspension.Kinematics;
 namespace SetupService.Domain.Suspension.Sweep;
 
 /// <summary>
-/// Walks a corner over wheel travel and, within each travel, over the rack. Ask <see cref="TryNext"/> for one position after the
-/// other; nothing is allocated between them.
+/// Moves a wheel over its travel and, within each travel, over the rack. Ask <see cref="TryNext"/> for one position after the other; nothing is
+/// allocated between them.
 /// </summary>
 public sealed class TravelSweep
 {
-    private readonly CornerMechanism _corner;
     private readonly SweepRange _travel;
     private readonly SweepRange _rack;
     private readonly AxleInputs _axle;
-    private readonly PositionTracker _left;
-    private readonly PositionTracker _mirroredRight;
+    private readonly SuspensionTracker _left;
+    private readonly SuspensionTracker _mirroredRight;
     private readonly double? _axisTrackMm;
     private readonly double _bumpSteerFactor;
-    private readonly WorkBudget? _budget;
     private int _next;
 
-    private TravelSweep(CornerMechanism corner, SweepRange travel, SweepRange rack, AxleInputs axle, PositionTracker left, PositionTracker right, WorkBudget? budget)
+    private TravelSweep(SweepRange travel, SweepRange rack, AxleInputs axle, SuspensionTracker left, SuspensionTracker mirroredRight)
     {
-        _budget = budget;
-        _corner = corner;
-        _travel = travel;
-        _rack = rack;
-        _axle = axle;
-        _left = left;
-        _mirroredRight = right;
-        Stated = WheelKinematics.Compute(corner, left.Origin);
-        _axisTrackMm = 2 * (Stated.HalfTrackMm - AxisOffsetMm(corner, left.Origin));
+        (_travel, _rack, _axle, _left, _mirroredRight) = (travel, rack, axle, left, mirroredRight);
+        _axisTrackMm = 2 * (left.AtRide?.HalfTrackMm - left.AxisOffsetMm);
         _bumpSteerFactor = axle.MeasuringDiameterMm * double.DegreesToRadians(1);
     }
-
-    /// <summary>The stated position's figures.</summary>
-    public WheelFigures Stated { get; }
 
     /// <summary>How many positions there are.</summary>
     public long Count => (long)_travel.Count * _rack.Count;
 
-    /// <summary>Makes a sweep; null where the corner does not close at its stated position, or does not hold its wheel there.</summary>
+    /// <summary>The ends of the travel from the present ride height, mm, the rack in the middle.</summary>
+    public (double FromMm, double ToMm) Reach => _left.Reach;
+
+    /// <summary>Whether steer is known at all, so that rows tell of both wheels.</summary>
+    public bool TellsSteer => _left.TellsSteer;
+
+    /// <summary>The figures every row leaves out, and why.</summary>
+    public IReadOnlyList<FigureGap> Gaps => _left.Gaps(_axle);
+
+    /// <summary>Makes a sweep; null where the suspension contradicts itself, or does not hold its wheel at the present ride height.</summary>
+    /// <param name="suspension">What is known of the suspension.</param>
+    /// <param name="setup">How the wheel is set; travel counts from its present ride height.</param>
+    /// <param name="travel">Travels, mm.</param>
+    /// <param name="rack">Rack travels, mm.</param>
+    /// <param name="axle">What is known of the whole axle.</param>
+    /// <param name="budget">Work allowed; null = any.</param>
+    public static TravelSweep? Start(SuspensionModel suspension, WheelSetup setup, SweepRange travel, SweepRange rack, AxleInputs axle, WorkBudget? budget = null) =>
+        SuspensionTracker.Start(suspension, setup, budget) is { } left && SuspensionTracker.Start(suspension, setup, budget) is { } right
+            ? new TravelSweep(travel, rack, axle, left, right)
+            : null;
+
+    /// <summary>Makes a sweep of a mechanism at its stated position; null where it does not close there, or does not hold its wheel.</summary>
     public static TravelSweep? Start(CornerMechanism corner, SweepRange travel, SweepRange rack, AxleInputs axle, WorkBudget? budget = null) =>
-        PositionTracker.Start(corner, budget) is { } left && PositionTracker.Start(corner, budget) is { } right
-            ? new TravelSweep(corner, travel, rack, axle, left, right, budget)
+        HardpointTracker.Start(corner, 0, budget) is { } left && HardpointTracker.Start(corner, 0, budget) is { } right
+            ? new TravelSweep(travel, rack, axle, left, right)
             : null;
 
     /// <summary>The next position: its row where it was reached, else why it was not. False at the end.</summary>
@@ -53,37 +62,27 @@ public sealed class TravelSweep
         unreachable = null;
         if (_next >= Count) return false;
         var (line, place) = Math.DivRem(_next++, _rack.Count);
-        var travelMm = _travel[line];
-        var rackMm = _rack[place];
-        if (!_left.TryReach(travelMm, rackMm, out var state))
+        var (travelMm, rackMm) = (_travel[line], _rack[place]);
+        if (!_left.TryReach(travelMm, rackMm, out var wheel))
         {
-            unreachable = _budget is { IsSpent: true }
-                ? UnreachablePosition.OfSpentWork(travelMm, rackMm, state)
-                : UnreachablePosition.Of(_corner, travelMm, rackMm, state);
+            unreachable = _left.WhyNot(travelMm, rackMm);
             return true;
         }
 
-        var wheel = WheelKinematics.Compute(_corner, state);
         row = new SweepRow(
             wheel,
-            _corner.HasRack ? Pair(wheel) : null,
-            AntiFigures.Of(wheel, _axle),
-            _bumpSteerFactor * Math.Cos(double.DegreesToRadians(wheel.ToeDeg)) * wheel.ToeGainDegPerMm);
+            _left.TellsSteer ? Pair(wheel) : null,
+            AntiFigures.Of(wheel.ContactForwardSlope, wheel.CentreForwardSlope, _axle),
+            _bumpSteerFactor * Math.Cos(double.DegreesToRadians(wheel.ToeDeg ?? 0)) * wheel.ToeGainDegPerMm);
         return true;
     }
 
-    private SteeringPair? Pair(in WheelFigures left)
+    private SteeringPair? Pair(in SuspensionPosition left)
     {
-        if (left.RackMm == 0) return SteeringPair.Of(left, left, _axisTrackMm, _axle.WheelbaseMm);
-        return _mirroredRight.TryReach(left.TravelMm, -left.RackMm, out var state)
-            ? SteeringPair.Of(left, WheelKinematics.Compute(_corner, state), _axisTrackMm, _axle.WheelbaseMm)
+        if (left.ToeDeg is not { } leftToeDeg) return null;
+        if (left.RackMm == 0) return SteeringPair.Of((leftToeDeg, left.ContactForwardMm), (leftToeDeg, left.ContactForwardMm), _axisTrackMm, _axle.WheelbaseMm);
+        return _mirroredRight.TryReach(left.TravelMm, -left.RackMm, out var right) && right.ToeDeg is { } rightToeDeg
+            ? SteeringPair.Of((leftToeDeg, left.ContactForwardMm), (rightToeDeg, right.ContactForwardMm), _axisTrackMm, _axle.WheelbaseMm)
             : null;
-    }
-
-    /// <summary>From the steering axis at the ground outboard to the contact centre, mm.</summary>
-    private static double? AxisOffsetMm(CornerMechanism corner, in SuspensionPose state)
-    {
-        var contact = WheelKinematics.Wheel(corner, state).Contact(corner.Setting.LoadedRadiusMm);
-        return contact.Y - WheelKinematics.Axis(corner, state)?.AtHeight(contact.Z).Y;
     }
 }

@@ -12,6 +12,18 @@ namespace SetupService.Domain.Suspension.Sweep;
 public readonly record struct UnreachablePosition(
     double TravelMm, double RackMm, UnreachableReason Reason, ClosureGap Gap, double LastTravelMm, double LastRackMm)
 {
+    /// <summary>How far beyond the readings, carried on for 20 mm, the travel lies, mm; 0 where that is not why.</summary>
+    public double BeyondMm { get; init; }
+
+    /// <summary>The lowest travel read, mm; of a corner known by readings.</summary>
+    public double ReadFromMm { get; init; }
+
+    /// <summary>The highest travel read, mm; of a corner known by readings.</summary>
+    public double ReadToMm { get; init; }
+
+    /// <summary>By how much the parts miss each other, or how far the travel lies beyond what was read, mm.</summary>
+    public double ResidualMm => Reason == UnreachableReason.BeyondReadings ? BeyondMm : Gap.ResidualMm;
+
     /// <summary>A position not looked for to the end because the work allowed was spent.</summary>
     public static UnreachablePosition OfSpentWork(double travelMm, double rackMm, in SuspensionPose last) =>
         new(travelMm, rackMm, UnreachableReason.WorkSpent, default, last.TravelMm, last.RackMm);

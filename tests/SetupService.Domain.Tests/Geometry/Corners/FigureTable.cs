@@ -1,5 +1,6 @@
 using System.Reflection;
 using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Domain.Tests.Geometry.Corners;
 
@@ -12,6 +13,10 @@ internal static class FigureTable
         Properties.Select(property => (property.Name, (double?)property.GetValue(figures)));
 
     public static double? Value(WheelFigures figures, string name) => (double?)typeof(WheelFigures).GetProperty(name)!.GetValue(figures);
+
+    /// <summary>Every figure is a number or not there.</summary>
+    public static void AssertFinite(SuspensionPosition position) =>
+        Assert.All(typeof(SuspensionPosition).GetProperties(), property => Assert.True((double?)property.GetValue(position) is not { } value || double.IsFinite(value), property.Name));
 
     /// <summary>Every figure is a number or not there.</summary>
     public static void AssertFinite(WheelFigures figures) =>

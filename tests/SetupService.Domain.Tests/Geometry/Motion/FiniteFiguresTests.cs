@@ -44,15 +44,21 @@ public sealed class FiniteFiguresTests
     {
         var sweep = TravelSweep.Start(
             MechanismBuilder.Build(LevelAxis), new SweepRange(-10, 10, 5), new SweepRange(-10, 10, 5), new() { IsFront = true, WheelbaseMm = 2600 })!;
-        FigureTable.AssertFinite(sweep.Stated);
-        Assert.Null(sweep.Stated.CasterDeg);
-        Assert.Null(sweep.Stated.SteeringAxisInclinationDeg);
-        Assert.Null(sweep.Stated.ScrubRadiusMm);
-        Assert.Null(sweep.Stated.MechanicalTrailMm);
         while (sweep.TryNext(out var row, out _))
         {
             FigureTable.AssertFinite(row!.Value.Wheel);
-            Assert.Null(row.Value.Pair!.Value.AckermannPct);
+            if (row.Value.Wheel is not { TravelMm: 0, RackMm: 0 } stated) continue;
+            Assert.Null(stated.CasterDeg);
+            Assert.Null(stated.SteeringAxisInclinationDeg);
+            Assert.Null(stated.ScrubRadiusMm);
+            Assert.Null(stated.MechanicalTrailMm);
+        }
+
+        var rows = TravelSweep.Start(
+            MechanismBuilder.Build(LevelAxis), new SweepRange(-10, 10, 5), new SweepRange(-10, 10, 5), new() { IsFront = true, WheelbaseMm = 2600 })!;
+        while (rows.TryNext(out var row, out _))
+        {
+            Assert.Null(row!.Value.Pair!.Value.AckermannPct);
         }
     }
 }
