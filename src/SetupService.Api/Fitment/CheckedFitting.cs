@@ -1,4 +1,4 @@
-using System.Diagnostics.CodeAnalysis;
+using SetupService.Api.Http;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
 
@@ -20,15 +20,13 @@ internal sealed class CheckedFitting
 
     public CheckSheet Sheet { get; } = new();
 
-    /// <summary>False where a text in the request cannot be read.</summary>
-    public static bool TryEvaluate(CheckRequest request, [NotNullWhen(true)] out CheckedFitting? done)
+    /// <summary>Evaluates a request; refused where its mapping is.</summary>
+    public static MapResult<CheckedFitting> Evaluate(CheckRequest request)
     {
-        var settings = FitmentReading.Settings(request.Tolerances, request.Required, request.CamberChange);
-        done = FitmentReading.TryReadCar(request.Vehicle, request.Axle, settings, out var car)
-            && FitmentReading.TryReadFitting(request.Candidate, out var candidate)
-                ? new CheckedFitting(car, candidate)
-                : null;
-        return done is not null;
+        if (!FitmentMapper.Map(request).TryGet(out var inputs, out var refusal))
+            return refusal;
+        var settings = FitmentMapper.Settings(request.Tolerances, request.Required, request.CamberChange);
+        return new CheckedFitting(AxleUnderCheck.Prepare(inputs.Vehicle, request.Axle, settings), inputs.Candidate);
     }
 
     public CheckAnswer ToAnswer(UnitSystem units) => CheckAnswers.Of(Car, Candidate, Sheet, units);

@@ -4,7 +4,6 @@ using SetupService.Api.Fitment.Batch;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
-using SetupService.Api.Tyres;
 using SetupService.Domain.Fitment;
 
 namespace SetupService.Api.Fitment;
@@ -44,43 +43,39 @@ internal static class FitmentEndpoints
     {
         if (body.Value is not { } request)
             return body.Problem!;
-        if (!FitmentReading.TryReadFitting(request.Current, out var current)
-            || !FitmentReading.TryReadFitting(request.Candidate, out var candidate))
-        {
-            return body.Refuse();
-        }
+        if (!FitmentMapper.Map(request).TryGet(out var fittings, out var refusal))
+            return body.Refuse(refusal);
 
         var indicatedKmh = request.IndicatedKmh ?? Comparison.DefaultIndicatedKmh;
         return new Answer<ComparisonAnswer>(
-            ComparisonAnswer.Of(Comparison.Between(current, candidate, request.SteeringAxisInclinationDeg, indicatedKmh)));
+            ComparisonAnswer.Of(Comparison.Between(fittings.Current, fittings.Candidate, request.SteeringAxisInclinationDeg, indicatedKmh)));
     }
 
     private static Results<Answer<CheckAnswer>, Problem> Check(Body<CheckRequest> body, QueryReader query)
     {
         if (body.Value is not { } request)
             return body.Problem!;
-        return CheckedFitting.TryEvaluate(request, out var done)
+        return CheckedFitting.Evaluate(request).TryGet(out var done, out var refusal)
             ? new Answer<CheckAnswer>(done.ToAnswer(query.Units))
-            : body.Refuse();
+            : body.Refuse(refusal);
     }
 
     private static Results<Answer<WindowAnswer>, Problem> Window(Body<WindowRequest> body)
     {
         if (body.Value is not { } request)
             return body.Problem!;
-        var settings = FitmentReading.Settings(request.Tolerances, required: null, request.CamberChange);
-        return TyreMapper.TryRead(request.Tyre, out var tyre)
-            && FitmentReading.TryReadCar(request.Vehicle, request.Axle, settings, out var car)
-                ? new Answer<WindowAnswer>(WindowAnswers.Of(car, tyre, request.RimWidthsIn))
-                : body.Refuse();
+        if (!FitmentMapper.Map(request).TryGet(out var inputs, out var refusal))
+            return body.Refuse(refusal);
+        var car = AxleUnderCheck.Prepare(inputs.Vehicle, request.Axle, FitmentMapper.Settings(request.Tolerances, required: null, request.CamberChange));
+        return new Answer<WindowAnswer>(WindowAnswers.Of(car, inputs.Tyre, request.RimWidthsIn));
     }
 
     private static Results<SvgAnswer, Problem> Draw(Body<CheckRequest> body, QueryReader query)
     {
         if (body.Value is not { } request)
             return body.Problem!;
-        return CheckedFitting.TryEvaluate(request, out var done)
+        return CheckedFitting.Evaluate(request).TryGet(out var done, out var refusal)
             ? new SvgAnswer(CornerDrawing.Draw(done.Car, done.Candidate, done.Sheet, query.Units))
-            : body.Refuse();
+            : body.Refuse(refusal);
     }
 }

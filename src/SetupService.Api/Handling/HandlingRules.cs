@@ -14,14 +14,13 @@ public sealed class HandlingRules : AbstractValidator<VehicleDocument>
     /// <param name="needsWheelbase">Whether the call computes turns.</param>
     public HandlingRules(bool needsWheelbase)
     {
-        Include(new VehicleDocumentRules());
         RuleFor(car => car.Front!.Suspension).WithoutContradictions().When(car => car.Front is not null);
         RuleFor(car => car.Rear!.Suspension).WithoutContradictions().When(car => car.Rear is not null);
         RuleFor(car => car).Custom((car, context) =>
         {
             CheckScales(context, car.CornerWeightsKg);
             if (needsWheelbase && car.WheelbaseMm is null) Add(context, "/wheelbaseMm", FaultCodes.Required, "wheelbaseMm is missing; a turn cannot be computed without it.");
-            if (!VehicleMapper.TryRead(WithoutTexts(car), out var read)) return;
+            if (!VehicleMapper.Map(WithoutTexts(car)).TryGet(out var read, out _)) return;
             var missing = HandlingCarBuilder.Missing(read);
             foreach (var place in missing) AddMissing(context, place, car);
             if (missing.Count > 0) return;

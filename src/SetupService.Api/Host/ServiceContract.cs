@@ -15,6 +15,9 @@ using SetupService.Api.Wear.BeforeAfter;
 using SetupService.Api.Wear.Diagnosis;
 using SetupService.Api.Wear.Forecast;
 using SetupService.Api.Wear.Temperatures;
+using SetupService.Domain.Fitment;
+using SetupService.Domain.Tyres;
+using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Host;
 
@@ -22,15 +25,11 @@ namespace SetupService.Api.Host;
 public static class ServiceContract
 {
     /// <summary>The contract; one for the whole process, usable without a host.</summary>
-    public static JsonContract Instance { get; } = new(ContractJsonContext.Default, Rules());
+    public static JsonContract Instance { get; } = new(ContractJsonContext.Default, Rules(), Mappings());
 
-    // One validator a request type; documents inside it are checked by its child validators.
+    // At most one validator a request type: rules between members.
     private static IReadOnlyList<IValidator> Rules() =>
     [
-        new VehicleDocumentRules(),
-        new ComparisonRequestRules(),
-        new CheckRequestRules(),
-        new WindowRequestRules(),
         new TravelSweepRules(),
         new TopMountMoveRules(),
         new AdjustmentRules(),
@@ -46,7 +45,26 @@ public static class ServiceContract
         new TemperaturesRules(),
         new ForecastRules(),
         new BeforeAfterRules(),
-        new BatchCarLineRules(),
-        new BatchCandidateLineRules(),
     ];
+
+    // What the mapping of a request to domain values refuses is told together with every other fault.
+    private static IReadOnlyList<DocumentMapping> Mappings() =>
+    [
+        DocumentMapping.Of<VehicleDocument, Vehicle>(VehicleMapper.Map),
+        DocumentMapping.Of<ComparisonRequest, (Fitting, Fitting)>(FitmentMapper.Map),
+        DocumentMapping.Of<CheckRequest, (Vehicle, Fitting)>(FitmentMapper.Map),
+        DocumentMapping.Of<WindowRequest, (Vehicle, Tyre)>(FitmentMapper.Map),
+        OfCar<BatchCarLine>(static one => one.Vehicle),
+        DocumentMapping.OfMember<BatchCandidateLine, FittingDocument, Fitting>("candidate", static line => line.Candidate, FitmentMapper.Map),
+        OfCar<RideRequest>(static one => one.Vehicle),
+        OfCar<WhatIfRequest>(static one => one.Vehicle),
+        OfCar<CamberTargetRequest>(static one => one.Vehicle),
+        OfCar<CorneringRequest>(static one => one.Vehicle),
+        OfCar<CorneringSweepRequest>(static one => one.Vehicle),
+        OfCar<DiagnosisRequest>(static one => one.Vehicle),
+        OfCar<TemperaturesRequest>(static one => one.Vehicle),
+    ];
+
+    private static DocumentMapping OfCar<T>(Func<T, VehicleDocument?> car)
+        where T : class => DocumentMapping.OfMember<T, VehicleDocument, Vehicle>("vehicle", car, VehicleMapper.Map);
 }

@@ -2,7 +2,6 @@ using System.Buffers;
 using System.Reflection;
 using Microsoft.AspNetCore.Http.Metadata;
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
 
@@ -31,24 +30,17 @@ public sealed class Body<T> : IBindableFromHttpContext<Body<T>>, IEndpointParame
     /// <summary>Why the body is refused; null where it is not.</summary>
     public Problem? Problem { get; private set; }
 
-    /// <summary>
-    /// The 400 for a body that keeps its types and limits but that the mapping to domain values could not read:
-    /// runs the second reader and the rules and lists every fault, together with those the handler found itself.
-    /// </summary>
-    /// <exception cref="InvalidOperationException">Nothing is wrong with the body, so refusing it is a mistake of ours.</exception>
-    public Problem Refuse(params ReadOnlySpan<Fault> found)
+    /// <summary>The 400 for a body that the mapping to domain values refuses: every fault of the body, with those the mapping found.</summary>
+    public Problem Refuse(Refusal found)
     {
         if (!_context.Request.BodyReader.TryRead(out var read))
             throw new InvalidOperationException("The body can no longer be read.");
 
         byte[]? rented = null;
-        var faults = _reader.Faults(Contiguous(read.Buffer, ref rented));
+        var refusal = _reader.Refuse(Contiguous(read.Buffer, ref rented), found);
         Return(rented);
         _context.Request.BodyReader.AdvanceTo(read.Buffer.Start, read.Buffer.End);
-        Fault[] all = [.. faults, .. found];
-        return all.Length > 0
-            ? Problem.Invalid(all)
-            : throw new InvalidOperationException($"A {typeof(T).Name} was refused but has no fault.");
+        return Problem.Invalid(refusal);
     }
 
     /// <inheritdoc />
@@ -97,11 +89,12 @@ public sealed class Body<T> : IBindableFromHttpContext<Body<T>>, IEndpointParame
     private void Bind(in ReadOnlySequence<byte> buffer)
     {
         byte[]? rented = null;
-        _reader.Read(Contiguous(buffer, ref rented), out var value, out var faults);
+        _reader.Read(Contiguous(buffer, ref rented), out var value, out var refusal);
         Return(rented);
-        var ofQuery = QueryFaults.Find(_context);
-        if (faults is not null || ofQuery.Count > 0)
-            Problem = Problem.Invalid([.. ofQuery, .. faults ?? []]);
+        if (Refusal.Of(QueryFaults.Find(_context)) is { } ofQuery)
+            Problem = Problem.Invalid(ofQuery.And(refusal));
+        else if (refusal is not null)
+            Problem = Problem.Invalid(refusal);
         else
             Value = value;
     }

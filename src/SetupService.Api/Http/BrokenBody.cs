@@ -13,5 +13,5 @@ internal static class BrokenBody
     public static Problem Refusal(IOException broken) =>
         broken is BadHttpRequestException { StatusCode: not StatusCodes.Status400BadRequest } refusal
             ? Problem.Of(ProblemTypes.OfStatus(refusal.StatusCode))
-            : Problem.Invalid([Fault.At("", FaultCodes.Syntax, Message)]);
+            : Problem.Invalid(Fault.At("", FaultCodes.Syntax, Message));
 }

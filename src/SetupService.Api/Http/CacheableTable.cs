@@ -34,9 +34,9 @@ public sealed class CacheableTable<T>(Func<T> make) : IResult, IEndpointMetadata
     public async Task ExecuteAsync(HttpContext httpContext)
     {
         ArgumentNullException.ThrowIfNull(httpContext);
-        if (QueryFaults.Find(httpContext) is { Count: > 0 } faults)
+        if (Refusal.Of(QueryFaults.Find(httpContext)) is { } refusal)
         {
-            await Problem.Invalid(faults).ExecuteAsync(httpContext).ConfigureAwait(false);
+            await Problem.Invalid(refusal).ExecuteAsync(httpContext).ConfigureAwait(false);
             return;
         }
 

@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using SetupService.Api.Http.Faults;
 using SetupService.Domain.Answers;
 
 namespace SetupService.Api.Http;
@@ -18,15 +19,15 @@ internal sealed class ParseCache<T>(Func<string, ParseResult<T>> read)
 
     private ConcurrentDictionary<string, T> _known = new(StringComparer.Ordinal);
 
-    /// <summary>What the text stands for, or null where it cannot be read.</summary>
-    public T? Find(string text)
+    /// <summary>What the text stands for, or why it cannot be read, in the words of its reader.</summary>
+    public MapResult<T> Map(string text)
     {
         var known = _known;
         if (known.TryGetValue(text, out var value))
             return value;
 
-        if (!read(text).TryGet(out value, out _))
-            return null;
+        if (!read(text).TryGet(out value, out var fault))
+            return new Refusal(Fault.At("", FaultCodes.Unreadable, fault.Message));
 
         // Counting a concurrent dictionary locks it, but only a text not seen before comes here.
         if (known.Count >= Capacity)

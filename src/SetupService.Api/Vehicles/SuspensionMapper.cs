@@ -1,3 +1,5 @@
+using SetupService.Api.Http;
+using SetupService.Api.Http.Faults;
 using SetupService.Domain.Numerics;
 using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Points;
@@ -17,6 +19,11 @@ internal static class SuspensionMapper
         TwistBeamDocument { Points: { } points } when AreThere(points) => Read(points),
         _ => null,
     };
+
+    /// <summary>The suspension by its points; refused where it has none.</summary>
+    public static MapResult<Hardpoints> Map(SuspensionDocument? document) => Read(document) is { } points
+        ? points
+        : new Refusal(Fault.At("/points", FaultCodes.Required, "points is missing; the suspension's points are needed here."));
 
     /// <summary>What is known of how the axle's wheels move; of nothing described, the few figures alone.</summary>
     public static SuspensionModel Model(SuspensionDocument? document, AlignmentAnglesDocument? alignment) => document switch

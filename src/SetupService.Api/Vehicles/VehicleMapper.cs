@@ -1,5 +1,5 @@
-using System.Diagnostics.CodeAnalysis;
 using SetupService.Api.Http;
+using SetupService.Api.Http.Faults;
 using SetupService.Api.Tyres;
 using SetupService.Api.Wheels;
 using SetupService.Domain.Suspension.Readings;
@@ -10,24 +10,28 @@ using DomainAxle = SetupService.Domain.Vehicles.Axle;
 namespace SetupService.Api.Vehicles;
 
 /// <summary>
-/// Reads a vehicle document into the domain's car: units and signs are the same, texts are read, what is missing
+/// Maps a vehicle document to the domain's car: units and signs are the same, texts are read, what is missing
 /// stays missing.
 /// </summary>
 internal static class VehicleMapper
 {
     private static readonly ParseCache<FastenerThread> Threads = new(FastenerThreadReader.Read);
 
-    /// <summary>False where a marking, bolt circle or thread cannot be read.</summary>
-    public static bool TryRead(VehicleDocument document, [NotNullWhen(true)] out Vehicle? vehicle)
-    {
-        vehicle = null;
-        if (!TryReadAxle(document.Front, document.FrontAxleLoadKg, out var front)
-            || !TryReadAxle(document.Rear, document.RearAxleLoadKg, out var rear))
-        {
-            return false;
-        }
+    private static readonly Refusal Contradicting = new(Fault.At(
+        "/suspension", FaultCodes.Inconsistent, MeasuredWords.Fault(CornerReadingsFault.CamberContradicts).Message));
 
-        vehicle = new Vehicle
+    /// <summary>The car; refused where a marking, bolt circle or thread cannot be read or what was measured contradicts itself.</summary>
+    public static MapResult<Vehicle> Map(VehicleDocument? document)
+    {
+        if (document is null)
+            return Refusal.Missing();
+        Refusal? refusal = null;
+        var front = MapAxle(document.Front, document.FrontAxleLoadKg).Take("front", ref refusal);
+        var rear = MapAxle(document.Rear, document.RearAxleLoadKg).Take("rear", ref refusal);
+        if (refusal is not null)
+            return refusal;
+
+        return new Vehicle
         {
             DrivenAxle = document.DrivenAxle,
             TopSpeedKmh = document.TopSpeedKmh,
@@ -38,25 +42,24 @@ internal static class VehicleMapper
                 : null,
             BrakeShareFrontPct = document.BrakeShareFrontPct,
             SteeringRatio = document.SteeringRatio,
-            Front = front,
-            Rear = rear,
+            Front = front!,
+            Rear = rear!,
         };
-        return true;
     }
 
-    private static bool TryReadAxle(AxleDocument? document, double? loadKg, [NotNullWhen(true)] out DomainAxle? axle)
+    private static MapResult<DomainAxle> MapAxle(AxleDocument? document, double? loadKg)
     {
-        axle = null;
         document ??= new AxleDocument();
-        if (!WheelMapper.TryReadOptional(document.Wheel, out var wheel)
-            || !TyreMapper.TryReadOptional(document.Tyre, out var tyre)
-            || !TryReadHub(document.Hub, out var hub)
-            || !IsConsistent(document.Suspension))
-        {
-            return false;
-        }
+        Refusal? refusal = null;
+        var wheel = document.Wheel is null ? null : WheelMapper.Map(document.Wheel).Take("wheel", ref refusal);
+        var tyre = document.Tyre is null ? null : TyreMapper.Map(document.Tyre).Take("tyre", ref refusal);
+        if (!IsConsistent(document.Suspension))
+            refusal = refusal?.And(Contradicting) ?? Contradicting;
+        var hub = MapHub(document.Hub).Take("hub", ref refusal);
+        if (refusal is not null)
+            return refusal;
 
-        axle = new DomainAxle
+        return new DomainAxle
         {
             Wheel = wheel,
             Tyre = tyre,
@@ -64,7 +67,7 @@ internal static class VehicleMapper
             LoadKg = loadKg,
             MaximumLoadKg = document.MaximumAxleLoadKg,
             MinimumLoadIndex = document.MinimumLoadIndex,
-            Hub = hub,
+            Hub = hub!,
             Clearance = Gaps(document.Clearance),
             Suspension = SuspensionMapper.Model(document.Suspension, document.Alignment),
             Left = Angles(document.Alignment, null),
@@ -81,21 +84,18 @@ internal static class VehicleMapper
             ReboundTravelMm = document.ReboundTravelMm,
             RideHeightChangeMm = document.RideHeightChangeMm,
         };
-        return true;
     }
 
-    private static bool TryReadHub(HubDocument? document, [NotNullWhen(true)] out Hub? hub)
+    private static MapResult<Hub> MapHub(HubDocument? document)
     {
-        hub = null;
         document ??= new HubDocument();
-        if (!WheelMapper.TryReadCircle(document.BoltCircle, out var circle))
-            return false;
+        Refusal? refusal = null;
+        var circle = WheelMapper.MapCircle(document.BoltCircle, ref refusal);
+        var thread = document.FastenerThread is { } text ? Threads.Map(text).Take("fastenerThread", ref refusal) : null;
+        if (refusal is not null)
+            return refusal;
 
-        var thread = document.FastenerThread is { } text ? Threads.Find(text) : null;
-        if (document.FastenerThread is not null && thread is null)
-            return false;
-
-        hub = new Hub
+        return new Hub
         {
             BoltCircle = circle,
             CentreBoreMm = document.CentreBoreMm,
@@ -108,7 +108,6 @@ internal static class VehicleMapper
                 ? ProfileMapper.Ascending(profile, static point => new ProfilePoint(point.FromHubFaceMm, point.RadiusMm))
                 : [],
         };
-        return true;
     }
 
     private static Clearance Gaps(ClearanceDocument? document) => document is null ? new Clearance() : new Clearance
@@ -162,7 +161,7 @@ internal static class VehicleMapper
         new() { CamberDegPerKn = document?.CamberDegPerKn, ToeDegPerKn = document?.ToeDegPerKn };
 
     /// <summary>Whether measured readings do not contradict each other; a suspension that is not measured has none.</summary>
-    internal static bool IsConsistent(SuspensionDocument? document)
+    private static bool IsConsistent(SuspensionDocument? document)
     {
         if (document is not MeasuredSuspensionDocument measured) return true;
         var readings = MeasuredMapper.Readings(measured, null);

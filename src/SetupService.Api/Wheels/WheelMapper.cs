@@ -1,22 +1,30 @@
-using System.Diagnostics.CodeAnalysis;
 using SetupService.Api.Http;
+using SetupService.Api.Http.Faults;
 using SetupService.Domain.Wheels;
 
 namespace SetupService.Api.Wheels;
 
-/// <summary>Reads a wheel document into the domain's wheel.</summary>
+/// <summary>Maps a wheel document to the domain's wheel.</summary>
 internal static class WheelMapper
 {
     private static readonly ParseCache<BoltCircle> BoltCircles = new(BoltCircleReader.Read);
 
-    /// <summary>False where the bolt circle cannot be read.</summary>
-    public static bool TryRead(WheelDocument document, [NotNullWhen(true)] out Wheel? wheel)
-    {
-        wheel = null;
-        if (!TryReadCircle(document.BoltCircle, out var circle) || !HasInsideWithinRim(document))
-            return false;
+    private static readonly Refusal BeyondTheRim = new(Fault.At(
+        "/innerProfile", FaultCodes.Inconsistent, "innerProfile has a radius beyond the rim's own bead seat, half of rimDiameterIn."));
 
-        wheel = new Wheel
+    /// <summary>The wheel; refused where its bolt circle cannot be read, or a point of its inside lies beyond the rim itself.</summary>
+    public static MapResult<Wheel> Map(WheelDocument? document)
+    {
+        if (document is null)
+            return Refusal.Missing();
+        Refusal? refusal = null;
+        var circle = MapCircle(document.BoltCircle, ref refusal);
+        if (!HasInsideWithinRim(document))
+            refusal = refusal?.And(BeyondTheRim) ?? BeyondTheRim;
+        if (refusal is not null)
+            return refusal;
+
+        return new Wheel
         {
             RimDiameterIn = document.RimDiameterIn,
             RimWidthIn = document.RimWidthIn,
@@ -35,24 +43,13 @@ internal static class WheelMapper
                 ? ProfileMapper.Ascending(profile, static point => new ProfilePoint(point.FromMountingFaceMm, point.RadiusMm))
                 : [],
         };
-        return true;
     }
 
-    /// <summary>Whether no point of the inside lies beyond the rim itself. A point whose own fault is known already is null here.</summary>
-    internal static bool HasInsideWithinRim(WheelDocument document) =>
-        document.InnerProfile is not { } profile || Array.TrueForAll(profile, point => point is null || Wheel.IsInside(document.RimDiameterIn, point.RadiusMm));
+    /// <summary>Whether no point of the inside lies beyond the rim itself. What was refused itself is zero or null here.</summary>
+    private static bool HasInsideWithinRim(WheelDocument document) =>
+        document.RimDiameterIn == 0 || document.InnerProfile is not { } profile || Array.TrueForAll(profile, point => point is null || Wheel.IsInside(document.RimDiameterIn, point.RadiusMm));
 
-    /// <summary>As <see cref="TryRead"/>; a wheel that is not described reads as null.</summary>
-    public static bool TryReadOptional(WheelDocument? document, out Wheel? wheel)
-    {
-        wheel = null;
-        return document is null || TryRead(document, out wheel);
-    }
-
-    /// <summary>Reads a bolt circle as people write it; one that is not given reads as null.</summary>
-    internal static bool TryReadCircle(string? text, out BoltCircle? circle)
-    {
-        circle = text is null ? null : BoltCircles.Find(text);
-        return text is null || circle is not null;
-    }
+    /// <summary>Maps a bolt circle as people write it; one that is not given is null.</summary>
+    internal static BoltCircle? MapCircle(string? text, ref Refusal? refusal) =>
+        text is null ? null : BoltCircles.Map(text).Take("boltCircle", ref refusal);
 }

@@ -142,14 +142,6 @@ public abstract class BodyTests(EchoFixture fixture)
     }
 
     [Fact]
-    public async Task Refusing_a_body_without_fault_is_a_mistake_of_ours()
-    {
-        using var response = await Post("{}", path: "/test/refuse");
-
-        await Problems.Read(response, ProblemTypes.InternalError);
-    }
-
-    [Fact]
     public async Task A_refused_large_body_can_be_read_again()
     {
         // More than one segment of the server's buffers.

@@ -73,7 +73,7 @@ public class VehicleDocumentTests
     private static VehicleDocument Read(string json)
     {
         var isRead = Reader.Read(Encoding.UTF8.GetBytes(json), out var car, out var faults);
-        Assert.True(isRead, string.Join('\n', (faults ?? []).Select(fault => $"{fault.Pointer}: {fault.Message}")));
+        Assert.True(isRead, string.Join('\n', ((IEnumerable<SetupService.Api.Http.Faults.Fault>?)faults ?? []).Select(fault => $"{fault.Pointer}: {fault.Message}")));
         return car!;
     }
 }

@@ -46,13 +46,13 @@ public class CheckCallBenchmark : IDisposable
 
     /// <summary>Maps to the domain, evaluates, and words the answer.</summary>
     [Benchmark]
-    public CheckAnswer Answer() => CheckedFitting.TryEvaluate(_request, out var done)
+    public CheckAnswer Answer() => CheckedFitting.Evaluate(_request).TryGet(out var done, out _)
         ? done.ToAnswer(UnitSystem.Metric)
         : throw new InvalidOperationException("The example does not evaluate.");
 
     /// <summary>Maps to the domain and evaluates.</summary>
     [Benchmark]
-    public object? Evaluate() => CheckedFitting.TryEvaluate(_request, out var done) ? done : null;
+    public object? Evaluate() => CheckedFitting.Evaluate(_request).TryGet(out var done, out _) ? done : null;
 
     /// <summary>Writes the answer.</summary>
     [Benchmark]

@@ -19,16 +19,12 @@ internal static class BatchProblems
         ]);
 
     public static Problem NothingSent() => Problem.Invalid(
-    [
-        Fault.At("", FaultCodes.Required, "The batch has no line: send one with vehicle and axle, and one with a candidate for each to be checked."),
-    ]);
+        Fault.At("", FaultCodes.Required, "The batch has no line: send one with vehicle and axle, and one with a candidate for each to be checked."));
 
     /// <summary>Why a batch was closed before its end.</summary>
     public static string NothingCame(TimeSpan waited) =>
         string.Create(CultureInfo.InvariantCulture, $"No bytes came for {waited.TotalSeconds:0.#} s, so the service stopped waiting. Send the lines after the last one answered again.");
 
     public static Problem NoCar() => Problem.Invalid(
-    [
-        Fault.At("", FaultCodes.Required, "No car is set: send a line with vehicle and axle first, and mend one that could not be read."),
-    ]);
+        Fault.At("", FaultCodes.Required, "No car is set: send a line with vehicle and axle first, and mend one that could not be read."));
 }

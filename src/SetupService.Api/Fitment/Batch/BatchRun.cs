@@ -1,6 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
+using SetupService.Api.Http;
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Faults;
+using SetupService.Api.Vehicles;
 using SetupService.Domain.Fitment;
 
 namespace SetupService.Api.Fitment.Batch;
@@ -35,30 +36,29 @@ internal sealed class BatchRun(JsonContract contract)
     public ContractReader<BatchCandidateLine> Candidates => _candidates;
 
     /// <summary>Sets the car; false with every fault where the line is none, which unsets the car before it.</summary>
-    public bool TrySetCar(ReadOnlySpan<byte> utf8, [NotNullWhen(false)] out IReadOnlyList<Fault>? faults)
+    public bool TrySetCar(ReadOnlySpan<byte> utf8, [NotNullWhen(false)] out Refusal? refusal)
     {
         UnsetCar();
-        if (!_cars.Read(utf8, out var line, out faults))
+        if (!_cars.Read(utf8, out var line, out refusal))
             return false;
 
-        var settings = FitmentReading.Settings(line.Tolerances, line.Required, line.CamberChange);
-        if (FitmentReading.TryReadCar(line.Vehicle, line.Axle, settings, out var car))
+        if (!VehicleMapper.Map(line.Vehicle).Under("vehicle").TryGet(out var vehicle, out var found))
         {
-            Car = car;
-            return true;
+            refusal = _cars.Refuse(utf8, found);
+            return false;
         }
 
-        faults = _cars.Faults(utf8);
-        return false;
+        Car = AxleUnderCheck.Prepare(vehicle, line.Axle, FitmentMapper.Settings(line.Tolerances, line.Required, line.CamberChange));
+        return true;
     }
 
     /// <summary>Leaves the lines to come without a car.</summary>
     public void UnsetCar() => Car = null;
 
-    /// <summary>Evaluates a candidate on the car; false where a text in it cannot be read. A car must be set.</summary>
-    public bool TryEvaluate(FittingDocument document)
+    /// <summary>Evaluates a candidate on the car; false where its mapping is refused. A car must be set.</summary>
+    public bool TryEvaluate(FittingDocument document, [NotNullWhen(false)] out Refusal? refusal)
     {
-        if (!FitmentReading.TryReadFitting(document, out var candidate))
+        if (!FitmentMapper.Map(document).Under("candidate").TryGet(out var candidate, out refusal))
             return false;
 
         Candidate = candidate;

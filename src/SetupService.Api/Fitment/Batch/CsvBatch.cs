@@ -1,6 +1,7 @@
 using System.Globalization;
 using Microsoft.AspNetCore.WebUtilities;
 using Microsoft.Net.Http.Headers;
+using SetupService.Api.Http;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
@@ -38,7 +39,7 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
         }
         catch (Exception broken) when (IsMalformed(broken, httpContext) && !httpContext.Response.HasStarted)
         {
-            var malformed = Problem.Invalid([Fault.At("", FaultCodes.Syntax, "The body is not multipart/form-data with the boundary its Content-Type names, or its chunks (Transfer-Encoding) are malformed.")]);
+            var malformed = Problem.Invalid(Fault.At("", FaultCodes.Syntax, "The body is not multipart/form-data with the boundary its Content-Type names, or its chunks (Transfer-Encoding) are malformed."));
             await malformed.ExecuteAsync(httpContext).ConfigureAwait(false);
         }
         catch (OperationCanceledException) when (patience.IsExhausted && !rows.IsStarted)
@@ -48,7 +49,7 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
         catch (Exception cut) when (IsMalformed(cut, httpContext) || patience.IsExhausted)
         {
             // Rows are out already: the cut shows as a last row with a problem.
-            rows.Write(rows.LastLine + 1, id: null, Problem.Invalid([Fault.At("/candidates", FaultCodes.Syntax, "The table broke off, or nothing came in time; the rows up to here stand.")]));
+            rows.Write(rows.LastLine + 1, id: null, Problem.Invalid(Fault.At("/candidates", FaultCodes.Syntax, "The table broke off, or nothing came in time; the rows up to here stand.")));
             await rows.SendAsync().ConfigureAwait(false);
         }
     }
@@ -76,9 +77,9 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
         }
         while (read > 0);
 
-        return _run.TrySetCar(json.GetBuffer().AsSpan(0, (int)json.Length), out var faults)
+        return _run.TrySetCar(json.GetBuffer().AsSpan(0, (int)json.Length), out var refusal)
             ? null
-            : Problem.Invalid([.. faults.Select(static fault => fault with { Pointer = "/car" + fault.Pointer })]);
+            : Problem.Invalid(refusal.Under("car"));
     }
 
     private async Task<Problem?> AnswerAsync(MultipartReader parts, BatchPatience patience, CsvRows rows)
@@ -90,8 +91,8 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
         TableStream table = new(part!.Body, patience, rows.SendIfStartedAsync);
         using var reader = await Open(table).ConfigureAwait(false);
         CsvColumns known = new(contract);
-        if (!known.TryRead([.. reader.Header.ColNames], out var columns, out var faults))
-            return Problem.Invalid(faults);
+        if (!known.TryRead([.. reader.Header.ColNames], out var columns, out var refusal))
+            return Problem.Invalid(refusal);
 
         rows.Start();
         CsvRow row = new();
@@ -103,7 +104,7 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
         }
 
         if (await NextAsync(parts, patience).ConfigureAwait(false) is { } surplus)
-            rows.Write(rows.LastLine + 1, id: null, Problem.Invalid([Surplus(surplus)]));
+            rows.Write(rows.LastLine + 1, id: null, Problem.Invalid(Surplus(surplus)));
         await rows.SendAsync().ConfigureAwait(false);
         return null;
     }
@@ -133,14 +134,15 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
             isSound = cell.IsEmpty || columns[i].TrySet(row, cell);
         }
 
-        if (isSound && row.IsComplete && _run.TryEvaluate(row.Candidate))
+        Refusal? refusal = null;
+        if (isSound && row.IsComplete && _run.TryEvaluate(row.Candidate, out refusal))
         {
             rows.Write(table.LineSent(line), row.Id, _run.Sheet);
             _run.CountAnswered();
             return;
         }
 
-        rows.Write(table.LineSent(line), IdOf(cells, columns), Refuse(cells, columns, table));
+        rows.Write(table.LineSent(line), IdOf(cells, columns), Refuse(cells, columns, table, refusal));
         _run.CountRefused();
     }
 
@@ -154,15 +156,19 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
     /// <summary>The decoder has put its stand-in where bytes were no text; a NUL is no text either.</summary>
     private static bool IsNoText(ReadOnlySpan<char> row) => row.ContainsAny('\uFFFD', '\0');
 
-    private Problem Refuse(SepReader.Row cells, CsvColumn[] columns, TableStream table)
+    private Problem Refuse(SepReader.Row cells, CsvColumn[] columns, TableStream table, Refusal? found)
     {
         if (table.WasCut(cells.LineNumberFrom))
             return BatchProblems.LineTooLong();
         if (IsNoText(cells.Span))
-            return Problem.Invalid([Fault.At("", FaultCodes.Syntax, "The row has bytes that are not UTF-8 text.")]);
-        return cells.ColCount != columns.Length
-            ? Problem.Invalid([Fault.At("", FaultCodes.Inconsistent, string.Create(CultureInfo.InvariantCulture, $"The row has {cells.ColCount} cells and the header {columns.Length}."))])
-            : Problem.Invalid(_run.Candidates.Faults(CsvRowJson.Write(cells, columns).Span));
+            return Problem.Invalid(Fault.At("", FaultCodes.Syntax, "The row has bytes that are not UTF-8 text."));
+        if (cells.ColCount != columns.Length)
+            return Problem.Invalid(Fault.At("", FaultCodes.Inconsistent, string.Create(CultureInfo.InvariantCulture, $"The row has {cells.ColCount} cells and the header {columns.Length}.")));
+
+        var json = CsvRowJson.Write(cells, columns).Span;
+        return Problem.Invalid(found is not null ? _run.Candidates.Refuse(json, found)
+            : _run.Candidates.Read(json, out _, out var refusal) ? throw new InvalidOperationException("A row was refused but has no fault.")
+            : refusal);
     }
 
     private static async Task<MultipartSection?> NextAsync(MultipartReader parts, BatchPatience patience)
@@ -186,7 +192,7 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
             $"A part {TokenText.Quote(name)} comes after the candidates; car and candidates are read, and nothing after them.");
     }
 
-    private static Problem Missing(string pointer, string message) => Problem.Invalid([Fault.At(pointer, FaultCodes.Required, message)]);
+    private static Problem Missing(string pointer, string message) => Problem.Invalid(Fault.At(pointer, FaultCodes.Required, message));
 
     /// <summary>
     /// Keeps the CSV reader from refusing a header whose names stand twice. No name equals any, not even itself: the reader gives short

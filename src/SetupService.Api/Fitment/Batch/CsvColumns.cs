@@ -1,4 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
+using SetupService.Api.Http;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Tyres;
@@ -54,7 +55,7 @@ internal sealed class CsvColumns
     public IReadOnlyList<string> Names => _names;
 
     /// <summary>The columns of a header, or every fault it has.</summary>
-    public bool TryRead(IReadOnlyList<string> header, [NotNullWhen(true)] out CsvColumn[]? columns, out IReadOnlyList<Fault> faults)
+    public bool TryRead(IReadOnlyList<string> header, [NotNullWhen(true)] out CsvColumn[]? columns, [NotNullWhen(false)] out Refusal? refusal)
     {
         FaultList found = new();
         List<CsvColumn> read = [];
@@ -72,8 +73,8 @@ internal sealed class CsvColumns
 
         foreach (var name in Required.Where(name => !read.Exists(column => column.Name == name)))
             found.Add(Fault.At("/candidates", FaultCodes.Required, $"The header has no column for {name}, which every candidate needs."));
-        faults = found.ToList();
-        columns = faults.Count == 0 ? [.. read] : null;
+        refusal = Refusal.Of(found.ToList());
+        columns = refusal is null ? [.. read] : null;
         return columns is not null;
     }
 

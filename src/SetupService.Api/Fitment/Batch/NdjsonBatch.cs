@@ -106,10 +106,10 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
         var glance = LineGlance.At(utf8);
         if (glance.IsCar)
             SetCar(utf8, feed.LineNumber, glance.Id, lines);
-        else if (_run.Candidates.Read(utf8, out candidate, out var faults))
+        else if (_run.Candidates.Read(utf8, out candidate, out var refusal))
             AnswerCandidate(utf8, candidate, feed.LineNumber, lines);
         else
-            Refuse(lines, feed.LineNumber, glance.Id, Problem.Invalid(faults));
+            Refuse(lines, feed.LineNumber, glance.Id, Problem.Invalid(refusal));
     }
 
     private void AnswerCandidate(ReadOnlySpan<byte> utf8, BatchCandidateLine line, long lineNumber, BatchLines lines)
@@ -118,7 +118,7 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
         {
             Refuse(lines, lineNumber, line.Id, BatchProblems.NoCar());
         }
-        else if (_run.TryEvaluate(line.Candidate))
+        else if (_run.TryEvaluate(line.Candidate, out var refusal))
         {
             var result = detail == BatchDetail.Full
                 ? CheckAnswers.Of(_run.Car, _run.Candidate, _run.Sheet, units)
@@ -128,14 +128,14 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
         }
         else
         {
-            Refuse(lines, lineNumber, line.Id, Problem.Invalid(_run.Candidates.Faults(utf8)));
+            Refuse(lines, lineNumber, line.Id, Problem.Invalid(_run.Candidates.Refuse(utf8, refusal)));
         }
     }
 
     private void SetCar(ReadOnlySpan<byte> utf8, long lineNumber, LineId? id, BatchLines lines)
     {
-        if (!_run.TrySetCar(utf8, out var faults))
-            Refuse(lines, lineNumber, id, Problem.Invalid(faults));
+        if (!_run.TrySetCar(utf8, out var refusal))
+            Refuse(lines, lineNumber, id, Problem.Invalid(refusal));
     }
 
     private void Refuse(BatchLines lines, long lineNumber, LineId? id, Problem problem)

@@ -9,9 +9,6 @@ namespace SetupService.Api.Geometry.Adjusting;
 /// <summary>The calls that adjust a corner, and that find the adjustment for wanted angles.</summary>
 internal static class AdjustingEndpoints
 {
-    private static readonly TopMountMoveRules TopMountRules = new();
-    private static readonly AdjustmentRules AdjustmentRules = new();
-
     public static void MapAdjusting(this RouteGroupBuilder group)
     {
         group.MapPost("/top-mount-move", MoveTopMount)
@@ -32,8 +29,6 @@ internal static class AdjustingEndpoints
     {
         if (body.Value is not { } request)
             return body.Problem!;
-        if (!TopMountRules.Validate(request).IsValid)
-            return body.Refuse();
         var asked = ChangeAsked.Of(request);
         var suspension = SuspensionMapper.Model(request.Suspension, request.Alignment);
         var setup = SweepInputs.Setup(suspension, request.Alignment, request.LoadedRadiusMm);
@@ -46,8 +41,6 @@ internal static class AdjustingEndpoints
     {
         if (body.Value is not { } request)
             return body.Problem!;
-        if (!AdjustmentRules.Validate(request).IsValid)
-            return body.Refuse();
         var asked = ChangeAsked.Of(request);
         var suspension = SuspensionMapper.Model(request.Suspension, request.Alignment);
         var setup = SweepInputs.Setup(suspension, request.Alignment, request.LoadedRadiusMm, request.Motion);

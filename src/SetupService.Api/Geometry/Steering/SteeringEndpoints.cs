@@ -12,9 +12,6 @@ namespace SetupService.Api.Geometry.Steering;
 /// <summary>The calls about the axis a wheel steers about.</summary>
 internal static class SteeringEndpoints
 {
-    private static readonly SteeringAxisRules AxisRules = new();
-    private static readonly SteerSweepRules SweepRules = new();
-
     public static void MapSteering(this RouteGroupBuilder group)
     {
         group.MapPost("/steering-axis", Axis)
@@ -47,9 +44,7 @@ internal static class SteeringEndpoints
     {
         if (body.Value is not { } request)
             return body.Problem!;
-        return AxisRules.Validate(request).IsValid
-            ? new Answer<SteeringAxisAnswer>(SteeringAxisAnswers.Of(request))
-            : body.Refuse();
+        return new Answer<SteeringAxisAnswer>(SteeringAxisAnswers.Of(request));
     }
 
     private static Results<Answer<SteerSweepAnswer>, Problem> Sweep(Body<SteerSweepRequest> body) =>
@@ -65,12 +60,6 @@ internal static class SteeringEndpoints
         problem = body.Problem!;
         if (body.Value is not { } request)
             return false;
-        if (!SweepRules.Validate(request).IsValid)
-        {
-            problem = body.Refuse();
-            return false;
-        }
-
         answer = SteerSweepAnswers.Of(request);
         problem = answer.Rows.Length == 0 ? SteeringProblems.NothingReached(request, answer.Unreachable[0].Reason) : null;
         return problem is null;

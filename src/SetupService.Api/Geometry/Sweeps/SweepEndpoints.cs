@@ -13,8 +13,6 @@ namespace SetupService.Api.Geometry.Sweeps;
 /// <summary>The call that moves a corner over its travel and rack.</summary>
 internal static class SweepEndpoints
 {
-    private static readonly TravelSweepRules Rules = new();
-
     public static void MapSweeps(this RouteGroupBuilder group)
     {
         group.MapPost("/travel-sweep", Sweep)
@@ -52,12 +50,6 @@ internal static class SweepEndpoints
         problem = body.Problem!;
         if (body.Value is not { } request)
             return false;
-        if (!Rules.Validate(request).IsValid)
-        {
-            problem = body.Refuse();
-            return false;
-        }
-
         var suspension = SuspensionMapper.Model(request.Suspension, request.Alignment);
         var rack = request.RackMm?.ToRange() ?? SweepRange.Only(0);
         if (TravelSweep.Start(suspension, SweepInputs.Setup(request, suspension), request.TravelMm.ToRange(), rack, SweepInputs.Axle(request), WorkBudget.Generous(cancellation)) is not { } sweep)

@@ -14,8 +14,6 @@ namespace SetupService.Api.Geometry.Views;
 /// <summary>The call that draws a corner.</summary>
 internal static class ViewEndpoints
 {
-    private static readonly CornerDrawingRules Rules = new();
-
     public static void MapViews(this RouteGroupBuilder group) =>
         group.MapPost("/drawing", Draw)
             .WithQuery(QueryParameters.Units)
@@ -29,8 +27,8 @@ internal static class ViewEndpoints
     {
         if (body.Value is not { } request)
             return body.Problem!;
-        if (!Rules.Validate(request).IsValid || SuspensionMapper.Read(request.Suspension) is not { } suspension)
-            return body.Refuse();
+        if (!SuspensionMapper.Map(request.Suspension).Under("suspension").TryGet(out var suspension, out var refusal))
+            return body.Refuse(refusal);
 
         var corner = MechanismBuilder.Build(SweepInputs.Setting(suspension, request.Alignment, request.LoadedRadiusMm, request.Motion));
         if (PositionTracker.Start(corner) is not { } tracker)

@@ -16,8 +16,6 @@ internal static class CamberTargetEndpoints
     // The most caster the contract knows, degrees.
     private const double MostCasterDeg = 20;
 
-    private static readonly CamberTargetRules Rules = new();
-
     public static void MapCamberTarget(this RouteGroupBuilder group) =>
         group.MapPost("/camber-target", Find)
             .WithExample("camber-target")
@@ -30,8 +28,8 @@ internal static class CamberTargetEndpoints
     {
         if (body.Value is not { } request)
             return body.Problem!;
-        if (!Rules.Validate(request).IsValid || !VehicleMapper.TryRead(request.Vehicle, out var vehicle))
-            return body.Refuse();
+        if (!VehicleMapper.Map(request.Vehicle).Under("vehicle").TryGet(out var vehicle, out var refusal))
+            return body.Refuse(refusal);
         if (HandlingCarBuilder.Build(vehicle) is not { } reading)
             return HandlingProblems.NoCorner(vehicle);
 

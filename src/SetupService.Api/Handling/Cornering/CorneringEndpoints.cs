@@ -12,9 +12,6 @@ namespace SetupService.Api.Handling.Cornering;
 /// <summary>The calls that take a car through a turn.</summary>
 internal static class CorneringEndpoints
 {
-    private static readonly CorneringRules Rules = new();
-    private static readonly CorneringSweepRules SweepRules = new();
-
     public static void MapCornering(this RouteGroupBuilder group)
     {
         group.MapPost("/cornering", Corner)
@@ -42,8 +39,8 @@ internal static class CorneringEndpoints
     {
         if (body.Value is not { } request)
             return body.Problem!;
-        if (!Rules.Validate(request).IsValid || !VehicleMapper.TryRead(request.Vehicle, out var vehicle))
-            return body.Refuse();
+        if (!VehicleMapper.Map(request.Vehicle).Under("vehicle").TryGet(out var vehicle, out var refusal))
+            return body.Refuse(refusal);
         if (CorneringEvaluation.Of(request, vehicle, WorkBudget.Generous(cancellation)) is not { } car)
             return HandlingProblems.NoCorner(vehicle);
         var turn = car.Run.At(request.LateralG, out var obstacle);
@@ -73,9 +70,9 @@ internal static class CorneringEndpoints
         problem = body.Problem!;
         if (body.Value is not { } request)
             return false;
-        if (!SweepRules.Validate(request).IsValid || !VehicleMapper.TryRead(request.Vehicle, out var vehicle))
+        if (!VehicleMapper.Map(request.Vehicle).Under("vehicle").TryGet(out var vehicle, out var refusal))
         {
-            problem = body.Refuse();
+            problem = body.Refuse(refusal);
             return false;
         }
 

@@ -10,8 +10,6 @@ namespace SetupService.Api.Handling.Ride;
 /// <summary>The call about springs, tyres and dampers.</summary>
 internal static class RideEndpoints
 {
-    private static readonly RideRules Rules = new();
-
     public static void MapRide(this RouteGroupBuilder group) =>
         group.MapPost("/ride", Ride)
             .WithExample("ride")
@@ -24,18 +22,19 @@ internal static class RideEndpoints
     {
         if (body.Value is not { } request)
             return body.Problem!;
-        if (!Rules.Validate(request).IsValid || !VehicleMapper.TryRead(request.Vehicle, out var vehicle))
-            return body.Refuse();
+        if (!VehicleMapper.Map(request.Vehicle).Under("vehicle").TryGet(out var vehicle, out var refusal))
+            return body.Refuse(refusal);
         if (RideEvaluation.AsGiven(vehicle) is not { } car)
             return HandlingProblems.NoCorner(vehicle);
         var range = request.DampingRatioRange is { } asked ? new DampingRange(asked.Minimum, asked.Maximum, "the request") : DampingRange.RoadAndTrack;
         if (request.Change is null)
             return new Answer<RideAnswer>(RideAnswers.Of(car, null, range));
 
-        if (!contract.Changing(request.Vehicle).With(request.Change).TryRead(out var document)
-            || !RideRules.AreKept(document) || !VehicleMapper.TryRead(document, out var changed))
+        var change = contract.Changing(request.Vehicle, "/vehicle").With(request.Change, "/change");
+        if (!change.Read(RideRules.Changed).TryGet(out var document, out refusal)
+            || !VehicleMapper.Map(document).Under("change").TryGet(out var changed, out refusal))
         {
-            return body.Refuse();
+            return body.Refuse(refusal);
         }
 
         return car.Changed(changed) is { } after

@@ -10,7 +10,9 @@ namespace SetupService.Api.Handling.Ride;
 public sealed class RideRules : AbstractValidator<RideRequest>
 {
     private static readonly RideCarRules Car = new();
-    private static readonly RideCarRules Changed = new(isChanged: true);
+
+    /// <summary>What the car after the change must keep.</summary>
+    internal static RideCarRules Changed { get; } = new(isChanged: true);
 
     /// <summary>Makes the rules; they hold no state.</summary>
     public RideRules()
@@ -26,7 +28,4 @@ public sealed class RideRules : AbstractValidator<RideRequest>
             });
         });
     }
-
-    /// <summary>Whether a car after a change keeps the rules of the car.</summary>
-    internal static bool AreKept(VehicleDocument car) => Changed.Validate(car).IsValid;
 }

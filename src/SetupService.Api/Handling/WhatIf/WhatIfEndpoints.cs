@@ -62,25 +62,26 @@ internal static class WhatIfEndpoints
         Body<WhatIfRequest> body, WhatIfRequest request, JsonContract contract, QueryReader query, CancellationToken cancellation, out WhatIfAnswer? answer)
     {
         answer = null;
-        if (!Rules.Validate(request).IsValid || !VehicleMapper.TryRead(request.Vehicle, out var vehicle))
-            return body.Refuse();
+        if (!VehicleMapper.Map(request.Vehicle).Under("vehicle").TryGet(out var vehicle, out var refusal))
+            return body.Refuse(refusal);
         if (WhatIfCar.Create(vehicle) is not { } car || CorneringEvaluation.Of(request, vehicle, WorkBudget.Generous(cancellation)) is not { } turned)
             return HandlingProblems.NoCorner(vehicle);
         if (turned.Run.At(request.LateralG, out var obstacle) is not { } turn)
             return CorneringProblems.NoEquilibrium(request, turned, obstacle!.Value);
 
         var study = WhatIfStudy.Compute(car, turned.Path.At(request.LateralG), request.HeldLateralG);
-        var stated = contract.Changing(request.Vehicle);
+        var stated = contract.Changing(request.Vehicle, "/vehicle");
         var together = stated;
         var states = new List<WhatIfCar>(request.Changes.Length);
         var outcomes = new List<WhatIfOutcome>(request.Changes.Length + 1);
         for (var i = 0; i <= request.Changes.Length; i++)
         {
             cancellation.ThrowIfCancellationRequested();
-            if (i < request.Changes.Length) together = together.With(request.Changes[i].Vehicle);
-            var changed = i < request.Changes.Length ? stated.With(request.Changes[i].Vehicle) : together;
-            if (!changed.TryRead(out var document) || !WhatIfRules.AreKept(document) || !VehicleMapper.TryRead(document, out var after))
-                return body.Refuse();
+            var place = FormattableString.Invariant($"changes/{Math.Min(i, request.Changes.Length - 1)}/vehicle");
+            if (i < request.Changes.Length) together = together.With(request.Changes[i].Vehicle, "/" + place);
+            var changed = i < request.Changes.Length ? stated.With(request.Changes[i].Vehicle, "/" + place) : together;
+            if (!changed.Read(WhatIfRules.Car).TryGet(out var document, out refusal) || !VehicleMapper.Map(document).Under(place).TryGet(out var after, out refusal))
+                return body.Refuse(refusal);
             if (WhatIfCar.Create(after) is not { } state || study.Changed(state) is not { } outcome)
                 return HandlingProblems.NoCorner(after);
             if (i < request.Changes.Length) states.Add(state);

@@ -8,7 +8,8 @@ namespace SetupService.Api.Handling.WhatIf;
 /// <summary>What a comparison of changes must keep beyond types and ranges: a whole turn, and a whole car after each change and after all.</summary>
 public sealed class WhatIfRules : AbstractValidator<WhatIfRequest>
 {
-    private static readonly HandlingRules Car = new(needsWheelbase: true);
+    /// <summary>What the car after each change must keep.</summary>
+    internal static HandlingRules Car { get; } = new(needsWheelbase: true);
 
     /// <summary>Makes the rules; they hold no state.</summary>
     public WhatIfRules()
@@ -17,7 +18,4 @@ public sealed class WhatIfRules : AbstractValidator<WhatIfRequest>
         RuleFor(request => request.Changes).EachChangesSoundly(
             one => one.Vehicle, nameof(NamedChangeDocument.Vehicle), request => request.Vehicle, nameof(WhatIfRequest.Vehicle), Car);
     }
-
-    /// <summary>Whether a car after a change keeps the rules of the car.</summary>
-    internal static bool AreKept(VehicleDocument car) => Car.Validate(car).IsValid;
 }

@@ -1,5 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using SetupService.Api.Http;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
 
@@ -12,7 +13,7 @@ internal static class ProblemSamples
 
     public static JsonNode From(ProblemType type)
     {
-        var sample = type == ProblemTypes.InvalidRequest ? Problem.Invalid([InBody(), InQuery()]) : Problem.Of(type);
+        var sample = type == ProblemTypes.InvalidRequest ? Problem.Invalid(new Refusal(InBody()).And(new Refusal(InQuery()))) : Problem.Of(type);
         return JsonSerializer.SerializeToNode(sample with { RequestId = RequestId }, ProblemJsonContext.Default.Problem)!;
     }
 

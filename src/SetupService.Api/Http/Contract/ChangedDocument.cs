@@ -1,4 +1,3 @@
-using System.Diagnostics.CodeAnalysis;
 using System.Text.Json;
 using FluentValidation;
 using SetupService.Api.Http.Faults;
@@ -34,22 +33,17 @@ public sealed class ChangedDocument<T>
         _sent = [change, .. before._sent];
     }
 
-    /// <summary>The document with one change more.</summary>
-    public ChangedDocument<T> With(DocumentChange<T> change)
-    {
-        ArgumentNullException.ThrowIfNull(change);
-        return With(change, "");
-    }
-
     /// <summary>The document with one change more, which stood at a place of the body.</summary>
-    internal ChangedDocument<T> With(DocumentChange<T> change, string pointer) =>
+    public ChangedDocument<T> With(DocumentChange<T> change, string pointer) =>
         new(this, JsonMerge.Apply(_schema, _members.Value, change.Members), new SentText(new(change.Members), pointer));
 
-    /// <summary>
-    /// Binds the document as changed where it keeps the contract's types, limits and closed sets. Like every fast path it says
-    /// nothing about why not and leaves the rules to the mapping to domain values.
-    /// </summary>
-    public bool TryRead([NotNullWhen(true)] out T? document) => _reader.TryRead(_utf8.Span, out document);
+    /// <summary>The document as changed; refused where it does not keep the contract, each fault at its place of the body.</summary>
+    /// <param name="rules">The rules it must keep; those of its type where left out.</param>
+    /// <exception cref="InvalidOperationException">The document is refused but has no fault, which is a mistake of ours.</exception>
+    public MapResult<T> Read(IValidator<T>? rules = null) =>
+        _reader.TryRead(_utf8.Span, out var document) && rules?.Validate(document).IsValid != false
+            ? document
+            : Refusal.Of(Faults(rules)) ?? throw new InvalidOperationException($"A changed {typeof(T).Name} was refused but has no fault.");
 
     /// <summary>
     /// Every fault of the document as changed, each at the place of the body that says most about it: where a change names it,

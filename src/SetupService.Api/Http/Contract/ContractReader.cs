@@ -19,29 +19,36 @@ public sealed class ContractReader<T>
     private readonly JsonTypeInfo<T> _lenient;
     private readonly ContractSchema _schema;
     private readonly IValidator<T>? _rules;
+    private readonly DocumentMapping<T>? _mapping;
     private readonly JsonContract _contract;
 
-    internal ContractReader(JsonTypeInfo<T> strict, JsonTypeInfo<T> lenient, ContractSchema schema, IValidator<T>? rules, JsonContract contract)
+    internal ContractReader(
+        JsonTypeInfo<T> strict, JsonTypeInfo<T> lenient, ContractSchema schema, IValidator<T>? rules, DocumentMapping<T>? mapping, JsonContract contract)
     {
         _strict = strict;
         _lenient = lenient;
         _schema = schema;
         _rules = rules;
+        _mapping = mapping;
         _contract = contract;
     }
 
-    /// <summary>Reads a request: its value, or every fault it has. Exactly one of the two comes out.</summary>
+    /// <summary>
+    /// Reads a request: its value, which keeps every rule between its members, or the refusal with every fault it has. What only the
+    /// mapping to domain values can tell is in the refusal too, but a value may still fail it.
+    /// </summary>
     /// <exception cref="InvalidOperationException">The two readers disagree, which is a mistake of ours.</exception>
-    public bool Read(ReadOnlySpan<byte> utf8, [NotNullWhen(true)] out T? value, [NotNullWhen(false)] out IReadOnlyList<Fault>? faults)
+    public bool Read(ReadOnlySpan<byte> utf8, [NotNullWhen(true)] out T? value, [NotNullWhen(false)] out Refusal? refusal)
     {
-        faults = null;
-        if (TryRead(utf8, out value))
+        refusal = null;
+        if (TryRead(utf8, out value) && (_rules is null || _rules.Validate(value).IsValid))
             return true;
 
         (var found, var sound) = Examine(utf8, _rules);
-        if (found.Count > 0)
+        refusal = Refusal.Of(found);
+        if (refusal is not null)
         {
-            faults = found;
+            value = null;
             return false;
         }
 
@@ -54,7 +61,7 @@ public sealed class ContractReader<T>
 
     /// <summary>
     /// The fast path: binds the text where its types, limits and closed sets are kept. Says nothing about why not,
-    /// and does not run the rules beyond them; the mapping to domain values finds those broken.
+    /// and does not run the rules between members.
     /// </summary>
     public bool TryRead(ReadOnlySpan<byte> utf8, [NotNullWhen(true)] out T? value)
     {
@@ -71,7 +78,14 @@ public sealed class ContractReader<T>
         }
     }
 
-    /// <summary>Every fault of the text, rules included; empty where it has none.</summary>
+    /// <summary>Every fault of a text that was found wanting, with what was found first where the readers do not see it themselves.</summary>
+    public Refusal Refuse(ReadOnlySpan<byte> utf8, Refusal found)
+    {
+        ArgumentNullException.ThrowIfNull(found);
+        return Refusal.Of(Faults(utf8))?.And(found) ?? found;
+    }
+
+    /// <summary>Every fault of the text, rules and mapping included; empty where it has none.</summary>
     public IReadOnlyList<Fault> Faults(ReadOnlySpan<byte> utf8) => Examine(utf8, _rules).Faults;
 
     /// <summary>The same by the rules of a call, which take the place of the type's own where they are given.</summary>
@@ -85,9 +99,11 @@ public sealed class ContractReader<T>
 
         FaultList faults = new();
         var sound = FaultFinder.Walk(utf8, _schema, faults);
-        if (sound is { } rest && rules is not null && JsonSerializer.Deserialize(rest.Span, _lenient) is { } value)
+        if (sound is { } rest && (rules is not null || _mapping is not null) && JsonSerializer.Deserialize(rest.Span, _lenient) is { } value)
         {
-            foreach (var failure in rules.Validate(new ValidationContext<T>(value).Knowing(faults).Under(_contract)).Errors)
+            foreach (var fault in (IEnumerable<Fault>?)_mapping?.Refuse(value) ?? [])
+                faults.AddUnlessKnown(fault);
+            foreach (var failure in rules?.Validate(new ValidationContext<T>(value).Knowing(faults).Under(_contract)).Errors ?? [])
                 faults.AddUnlessKnown(RuleFaults.Of(failure));
         }
 

@@ -17,6 +17,7 @@ public sealed class JsonContract
     private readonly JsonSerializerOptions _lenient;
     private readonly JsonSerializerOptions _plain;
     private readonly IReadOnlyList<IValidator> _rules;
+    private readonly IReadOnlyList<DocumentMapping> _mappings;
     private readonly ConcurrentDictionary<Type, object> _readers = new();
     private readonly SchemaBuilder _schemas;
     private readonly Lock _building = new();
@@ -24,7 +25,8 @@ public sealed class JsonContract
     /// <summary>Makes the contract of a set of JSON types.</summary>
     /// <param name="types">The types, with the options they are written with.</param>
     /// <param name="rules">The validators of request types, at most one a type.</param>
-    public JsonContract(JsonSerializerContext types, IReadOnlyList<IValidator> rules)
+    /// <param name="mappings">How documents become values of the domain, at most one a type.</param>
+    public JsonContract(JsonSerializerContext types, IReadOnlyList<IValidator> rules, params IReadOnlyList<DocumentMapping> mappings)
     {
         ArgumentNullException.ThrowIfNull(types);
         ArgumentNullException.ThrowIfNull(rules);
@@ -42,6 +44,7 @@ public sealed class JsonContract
         };
         _plain = new JsonSerializerOptions(types.Options) { DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull };
         _rules = rules;
+        _mappings = mappings;
         _schemas = new SchemaBuilder(types.Options);
     }
 
@@ -71,12 +74,8 @@ public sealed class JsonContract
     /// <summary>The JSON type an answer is written with.</summary>
     public JsonTypeInfo<T> TypeOf<T>() => (JsonTypeInfo<T>)_written.GetTypeInfo(typeof(T));
 
-    /// <summary>A document of a request, for making changes to it.</summary>
-    public ChangedDocument<T> Changing<T>(T document)
-        where T : class => Changing(document, "");
-
     /// <summary>A document that stood at a place of the body, for making changes to it.</summary>
-    internal ChangedDocument<T> Changing<T>(T document, string pointer)
+    public ChangedDocument<T> Changing<T>(T document, string pointer)
         where T : class =>
         new(ReaderOf<T>(), ChangeSchemaOf<T>(), JsonSerializer.SerializeToUtf8Bytes(document, (JsonTypeInfo<T>)_plain.GetTypeInfo(typeof(T))), pointer);
 
@@ -114,5 +113,6 @@ public sealed class JsonContract
             (JsonTypeInfo<T>)_lenient.GetTypeInfo(type),
             _schemas.Build(type),
             _rules.OfType<IValidator<T>>().SingleOrDefault(),
+            _mappings.OfType<DocumentMapping<T>>().SingleOrDefault(),
             this);
 }

@@ -12,14 +12,17 @@ internal sealed class FaultList
 
     public int Count => _faults.Count + _unlisted;
 
-    public void Add(Fault fault)
+    /// <summary>Adds what the walk over the body found, which takes the value it names out of the sound copy.</summary>
+    public void Add(Fault fault) => Add(fault, isTakenOut: true);
+
+    private void Add(Fault fault, bool isTakenOut)
     {
         // These leave a value standing at the place they name; what a rule finds in it is news.
         var leavesValue = fault.Code is FaultCodes.DuplicateMember or FaultCodes.TooMany or FaultCodes.TooFew;
         if (fault.Pointer is { } pointer && !leavesValue)
         {
             _pointers.Add(pointer);
-            if (fault.Code != FaultCodes.UnknownMember)
+            if (isTakenOut && fault.Code != FaultCodes.UnknownMember)
                 _refused.Add(pointer);
         }
 
@@ -29,11 +32,13 @@ internal sealed class FaultList
             _unlisted++;
     }
 
-    /// <summary>Adds a fault unless one at the same place, or at a place above it, is known already.</summary>
+    /// <summary>
+    /// Adds what a rule or mapper found in the sound copy, unless a fault at the same place, or at a place above it, is known already.
+    /// </summary>
     public void AddUnlessKnown(Fault fault)
     {
         if (fault.Pointer is not { } pointer || !IsKnown(pointer))
-            Add(fault);
+            Add(fault, isTakenOut: false);
     }
 
     /// <summary>Whether a value at a place, part of it, or what it is part of was taken out. A member too many takes nothing out.</summary>

@@ -58,14 +58,17 @@ public sealed record Problem : IResult
     }
 
     /// <summary>The 400 for a request with faults.</summary>
-    public static Problem Invalid(IReadOnlyList<Fault> faults)
+    public static Problem Invalid(Refusal refusal)
     {
-        ArgumentNullException.ThrowIfNull(faults);
-        var detail = faults.Count == 1
-            ? "1 fault in the request: " + faults[0].Message
-            : $"{faults.Count} faults in the request; errors lists them.";
-        return Of(ProblemTypes.InvalidRequest, detail, faults);
+        ArgumentNullException.ThrowIfNull(refusal);
+        var detail = refusal.Count == 1
+            ? "1 fault in the request: " + refusal[0].Message
+            : $"{refusal.Count} faults in the request; errors lists them.";
+        return Of(ProblemTypes.InvalidRequest, detail, refusal);
     }
+
+    /// <summary>The 400 for a request with one fault.</summary>
+    public static Problem Invalid(Fault fault) => Invalid(new Refusal(fault));
 
     /// <summary>The 422 for inputs that have no answer.</summary>
     public static Problem NotComputable(string detail, IReadOnlyList<Fault>? errors = null) =>

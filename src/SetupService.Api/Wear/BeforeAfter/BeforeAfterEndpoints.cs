@@ -9,8 +9,6 @@ namespace SetupService.Api.Wear.BeforeAfter;
 /// <summary>The call that tells whether a change worked.</summary>
 internal static class BeforeAfterEndpoints
 {
-    private static readonly BeforeAfterRules Rules = new();
-
     public static void MapBeforeAfter(this RouteGroupBuilder group) =>
         group.MapPost("/before-after", Compare)
             .WithQuery(QueryParameters.Units)
@@ -23,8 +21,6 @@ internal static class BeforeAfterEndpoints
     {
         if (body.Value is not { } request)
             return body.Problem!;
-        if (!Rules.Validate(request).IsValid)
-            return body.Refuse();
         var question = new ComparisonQuestion
         {
             Before = DepthReadingDocument.ToDomain(request.Before),

@@ -12,8 +12,6 @@ namespace SetupService.Api.Wear.Diagnosis;
 /// <summary>The call that asks the tyres.</summary>
 internal static class DiagnosisEndpoints
 {
-    private static readonly DiagnosisRules Rules = new();
-
     public static void MapDiagnosis(this RouteGroupBuilder group)
     {
         group.MapPost("/diagnosis", Diagnose)
@@ -45,9 +43,9 @@ internal static class DiagnosisEndpoints
             return false;
 
         Vehicle? vehicle = null;
-        if (!Rules.Validate(request).IsValid || (request.Vehicle is { } document && !VehicleMapper.TryRead(document, out vehicle)))
+        if (request.Vehicle is { } document && !VehicleMapper.Map(document).Under("vehicle").TryGet(out vehicle, out var refusal))
         {
-            problem = body.Refuse();
+            problem = body.Refuse(refusal);
             return false;
         }
 

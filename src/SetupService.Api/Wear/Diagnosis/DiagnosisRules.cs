@@ -17,7 +17,6 @@ public sealed class DiagnosisRules : AbstractValidator<DiagnosisRequest>
     /// <summary>Makes the rules; they hold no state.</summary>
     public DiagnosisRules()
     {
-        RuleFor(request => request.Vehicle!).SetValidator(new VehicleDocumentRules()).When(request => request.Vehicle is not null);
         RuleFor(request => request.Vehicle!.Front!.Suspension).WithoutContradictions().When(request => request.Vehicle?.Front is not null);
         RuleFor(request => request.Vehicle!.Rear!.Suspension).WithoutContradictions().When(request => request.Vehicle?.Rear is not null);
         RuleFor(request => request).Custom(static (request, context) =>

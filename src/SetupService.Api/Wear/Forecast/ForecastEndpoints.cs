@@ -12,8 +12,6 @@ namespace SetupService.Api.Wear.Forecast;
 /// <summary>The call that tells how long a tyre lasts.</summary>
 internal static class ForecastEndpoints
 {
-    private static readonly ForecastRules Rules = new();
-
     public static void MapForecast(this RouteGroupBuilder group)
     {
         group.MapPost("/forecast", Forecast)
@@ -50,12 +48,6 @@ internal static class ForecastEndpoints
         problem = body.Problem!;
         if (body.Value is not { } request)
             return false;
-        if (!Rules.Validate(request).IsValid)
-        {
-            problem = body.Refuse();
-            return false;
-        }
-
         forecast = TreadForecast.Compute(new ForecastQuestion
         {
             Readings = DepthReadingDocument.ToDomain(request.Readings),

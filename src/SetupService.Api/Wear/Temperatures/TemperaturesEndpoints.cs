@@ -10,8 +10,6 @@ namespace SetupService.Api.Wear.Temperatures;
 /// <summary>The call about tread temperatures and pressures after driving.</summary>
 internal static class TemperaturesEndpoints
 {
-    private static readonly TemperaturesRules Rules = new();
-
     public static void MapTemperatures(this RouteGroupBuilder group) =>
         group.MapPost("/temperatures", Read)
             .WithQuery(QueryParameters.Units)
@@ -25,8 +23,8 @@ internal static class TemperaturesEndpoints
         if (body.Value is not { } request)
             return body.Problem!;
         Vehicle? vehicle = null;
-        if (!Rules.Validate(request).IsValid || (request.Vehicle is { } document && !VehicleMapper.TryRead(document, out vehicle)))
-            return body.Refuse();
+        if (request.Vehicle is { } document && !VehicleMapper.Map(document).Under("vehicle").TryGet(out vehicle, out var refusal))
+            return body.Refuse(refusal);
         return new Answer<TemperaturesAnswer>(TemperaturesAnswers.Of(new HeatReadings(request, vehicle), query.Units));
     }
 }

@@ -16,7 +16,6 @@ public sealed class TemperaturesRules : AbstractValidator<TemperaturesRequest>
     /// <summary>Makes the rules; they hold no state.</summary>
     public TemperaturesRules()
     {
-        RuleFor(request => request.Vehicle!).SetValidator(new VehicleDocumentRules()).When(request => request.Vehicle is not null);
         RuleFor(request => request).Custom(static (request, context) =>
         {
             CheckReadings(request, context);

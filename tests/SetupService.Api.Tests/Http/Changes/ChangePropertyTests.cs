@@ -82,7 +82,7 @@ public sealed class ChangePropertyTests
             {
                 var body = $$"""{ "vehicle": {{DemoCar.Car}}, "change": {{new ShapedBody(seed, 0).Write(ChangeContract.ChangeSchemaOf<VehicleDocument>())}} }""";
                 var request = Bound(body);
-                return ChangeContract.Changing(request.Vehicle).With(request.Change!).TryRead(out _) || Faults(body).Count > 0;
+                return ChangeContract.Changing(request.Vehicle, "/vehicle").With(request.Change!, "/change").Read().TryGet(out _, out _) || Faults(body).Count > 0;
             },
             iter: 500);
 
@@ -109,10 +109,10 @@ public sealed class ChangePropertyTests
 
     private static VehicleDocument Made(VehicleDocument car, params ReadOnlySpan<VehicleChange> changes)
     {
-        var changed = ChangeContract.Changing(car);
+        var changed = ChangeContract.Changing(car, "/vehicle");
         foreach (var change in changes)
-            changed = changed.With(change);
-        return changed.TryRead(out var read) ? read : throw new JsonException("The change could not be made.");
+            changed = changed.With(change, "/change");
+        return changed.Read().TryGet(out var read, out _) ? read : throw new JsonException("The change could not be made.");
     }
 
     private static ChangeRequest Bound(string car, string change) => Bound($$"""{ "vehicle": {{car}}, "change": {{change}} }""");

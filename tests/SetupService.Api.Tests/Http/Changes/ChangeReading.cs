@@ -5,13 +5,18 @@ using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Tests.Vehicles;
 using SetupService.Api.Vehicles;
+using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Tests.Http.Changes;
 
 /// <summary>Reads the test's requests and makes their changes the way a handler does.</summary>
 internal static class ChangeReading
 {
-    public static JsonContract ChangeContract { get; } = new(ChangeJsonContext.OfService, [new ChangeRequestRules()]);
+    public static JsonContract ChangeContract { get; } = new(
+        ChangeJsonContext.OfService,
+        [new ChangeRequestRules()],
+        DocumentMapping.Of<VehicleDocument, Vehicle>(VehicleMapper.Map),
+        DocumentMapping.OfMember<ChangeRequest, VehicleDocument, Vehicle>("vehicle", static request => request.Vehicle, VehicleMapper.Map));
 
     public static ContractReader<ChangeRequest> Reader { get; } = ChangeContract.ReaderOf<ChangeRequest>();
 
@@ -19,8 +24,8 @@ internal static class ChangeReading
     public static VehicleDocument Changed(string change, string car = DemoCar.Car)
     {
         var request = Read($$"""{ "vehicle": {{car}}, "change": {{change}} }""");
-        Assert.True(ChangeContract.Changing(request.Vehicle).With(request.Change!).TryRead(out var changed), "The change could not be made.");
-        return changed;
+        Assert.True(ChangeContract.Changing(request.Vehicle, "/vehicle").With(request.Change!, "/change").Read().TryGet(out var changed, out _), "The change could not be made.");
+        return changed!;
     }
 
     public static VehicleDocument Car(string json) => Read($$"""{ "vehicle": {{json}} }""").Vehicle;
@@ -28,7 +33,7 @@ internal static class ChangeReading
     public static ChangeRequest Read(string body)
     {
         var isRead = Reader.Read(Encoding.UTF8.GetBytes(body), out var request, out var faults);
-        Assert.True(isRead, string.Join('\n', (faults ?? []).Select(fault => $"{fault.Pointer}: {fault.Message}")));
+        Assert.True(isRead, string.Join('\n', ((IEnumerable<Fault>?)faults ?? []).Select(fault => $"{fault.Pointer}: {fault.Message}")));
         return request!;
     }
 

@@ -21,7 +21,6 @@ public sealed class ChangeRequestRules : AbstractValidator<ChangeRequest>
     {
         public PointsRules()
         {
-            Include(new VehicleDocumentRules());
             RuleFor(car => car.Front!.Suspension).WithoutContradictions().When(car => car.Front is not null);
         }
     }

@@ -76,13 +76,13 @@ public sealed class ChangeTests
               { "label": "offset", "vehicle": { "rear": { "wheel": { "offsetMm": 35 }, "trackMm": 1500 } } },
               { "label": "offset again", "vehicle": { "rear": { "wheel": { "offsetMm": 30, "spacerMm": 5 } } } } ] }
             """);
-        var stated = ChangeContract.Changing(request.Vehicle);
+        var stated = ChangeContract.Changing(request.Vehicle, "/vehicle");
 
-        var together = request.Changes!.Aggregate(stated, (car, one) => car.With(one.Vehicle));
+        var together = request.Changes!.Aggregate(stated, (car, one) => car.With(one.Vehicle, "/changes"));
 
-        Assert.True(together.TryRead(out var changed));
+        Assert.True(together.Read().TryGet(out var changed, out _));
         Assert.Equal((1500, 30, 5), (changed.Rear!.TrackMm, changed.Rear.Wheel!.OffsetMm, changed.Rear.Wheel.SpacerMm));
-        Assert.True(stated.TryRead(out var unchanged));
+        Assert.True(stated.Read().TryGet(out var unchanged, out _));
         Assert.Equal(Text(Car(DemoCar.Car)), Text(unchanged));
     }
 }

@@ -123,5 +123,5 @@ public sealed class DescribedChangeTests : IAsyncLifetime
         Assert.True(taken > 20 && refused > 20, $"The changes are one-sided: {taken} taken, {refused} refused.");
     }
 
-    private static Results<Answer<HealthAnswer>, Problem> Take(Body<ChangeRequest> body) => body.Problem ?? body.Refuse();
+    private static Results<Answer<HealthAnswer>, Problem> Take(Body<ChangeRequest> body) => body.Problem!;
 }

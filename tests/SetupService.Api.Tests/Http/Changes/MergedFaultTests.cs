@@ -44,7 +44,7 @@ public sealed class MergedFaultTests
         var isBound = ChangeContract.ReaderOf<ChangeRequest>().TryRead("""{ "vehicle": {}, "change": { "front": { "wheel": { "offsetMm": 35 } } } }"""u8, out var bound);
 
         Assert.True(isBound);
-        Assert.False(ChangeContract.Changing(request.Vehicle).With(bound!.Change!).TryRead(out _));
+        Assert.False(ChangeContract.Changing(request.Vehicle, "/vehicle").With(bound!.Change!, "/change").Read().TryGet(out _, out _));
     }
 
     [Fact]
