@@ -1,5 +1,6 @@
 using SetupService.Domain.Handling.CamberTarget;
 using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Handling.WhatIf;
 using SetupService.Domain.Numerics;
 using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Kinematics;
@@ -78,5 +79,14 @@ public sealed class WorkBudgetTests
 
         Assert.Equal(SuspensionGapKind.WorkSpent, path.Gap!.Kind);
         Assert.Equal(12, path.Points[^1].TravelMm, 1e-9);
+    }
+
+    [Fact]
+    public void A_comparison_of_changes_says_that_it_was_cut_short()
+    {
+        var car = new WhatIfCar(new Vehicle(), new(WorkedCar.Make(), [], []));
+        var study = WhatIfStudy.Compute(car, new(0.9, 60, TurnDirection.Left), budget: new WorkBudget(2));
+
+        Assert.Equal(CorneringFailure.WorkSpent, study.AsGiven()!.Value.Failure);
     }
 }

@@ -1,6 +1,7 @@
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Handling.Ride;
+using SetupService.Domain.Numerics;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.WhatIf;
@@ -15,19 +16,20 @@ public sealed class WhatIfStudy
     private readonly CorneringDemand _demand;
     private readonly double _peakScale;
     private readonly CorneringSolver? _stand;
+    private readonly WorkBudget? _budget;
 
-    private WhatIfStudy(WhatIfCar car, in CorneringDemand demand, double? heldLateralG)
+    private WhatIfStudy(WhatIfCar car, in CorneringDemand demand, double? heldLateralG, WorkBudget? budget)
     {
-        (_car, _demand, _peakScale) = (car, demand, 1);
-        if (CorneringSolver.Create(car.Reading.Car, demand.Turn) is not { } solver) return;
+        (_car, _demand, _peakScale, _budget) = (car, demand, 1, budget);
+        if (CorneringSolver.Create(car.Reading.Car, demand.Turn, budget) is not { } solver) return;
         if (SteadyTurn.SolveAttitude(solver, demand, heldLateralG, out _) is { } attitude) (_peakScale, _stand) = (attitude.PeakScale, solver);
     }
 
-    /// <summary>Starts a study of a car in a turn; the car has a wheelbase.</summary>
-    public static WhatIfStudy Compute(WhatIfCar car, in CorneringDemand demand, double? heldLateralG = null)
+    /// <summary>Starts a study of a car in a turn; the car has a wheelbase. Where the work allowed is spent its turns fail with <see cref="CorneringFailure.WorkSpent"/>.</summary>
+    public static WhatIfStudy Compute(WhatIfCar car, in CorneringDemand demand, double? heldLateralG = null, WorkBudget? budget = null)
     {
         ArgumentNullException.ThrowIfNull(car);
-        return new(car, demand, heldLateralG);
+        return new(car, demand, heldLateralG, budget);
     }
 
     /// <summary>By what the tyres' peak is scaled for the car as given; 1 = not.</summary>
@@ -49,7 +51,7 @@ public sealed class WhatIfStudy
     {
         if (RideAxleBuilder.Build(stands, CarAxle.Front, car.Stated.Front) is not { } front
             || RideAxleBuilder.Build(stands, CarAxle.Rear, car.Stated.Rear) is not { } rear
-            || CorneringSolver.Create(stands, _demand.Turn) is not { } solver) return null;
+            || CorneringSolver.Create(stands, _demand.Turn, _budget) is not { } solver) return null;
         if (_stand is not null) solver.StartFrom(_stand);
         var turn = SteadyTurn.WithPeak(solver, _demand, _peakScale, out var failure);
         var attitude = turn?.Attitude;

@@ -22,8 +22,10 @@ public static class GaussNewton
     /// <param name="sumOfSquares">What is left.</param>
     /// <param name="smallest">Root-mean-square change of the readings' values that no longer matters.</param>
     /// <param name="mostSteps">The most steps taken; a formula far from its readings reaches rest slowly.</param>
+    /// <param name="budget">Work allowed, one of its steps a step of the fit; null = no limit but <paramref name="mostSteps"/>.</param>
     public static bool TryFit<TModel>(
-        TModel model, Span<double> unknowns, Span<double> standardFactors, out double sumOfSquares, double smallest = 1e-14, int mostSteps = 60)
+        TModel model, Span<double> unknowns, Span<double> standardFactors, out double sumOfSquares, double smallest = 1e-14, int mostSteps = 60,
+        WorkBudget? budget = null)
         where TModel : IFittedModel, allows ref struct
     {
         var count = model.UnknownCount;
@@ -33,6 +35,7 @@ public static class GaussNewton
         if (!TrySum(model, unknowns, equations, out sumOfSquares)) return false;
         for (var i = 0; i < mostSteps; i++)
         {
+            if (budget is not null && !budget.TrySpend()) return false;
             if (!equations.TryFactor()) return false;
             equations.StandardFactors(standardFactors);
             var promised = equations.Solve(step);

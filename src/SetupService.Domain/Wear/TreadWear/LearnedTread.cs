@@ -1,4 +1,5 @@
 using SetupService.Domain.Answers;
+using SetupService.Domain.Numerics;
 using SetupService.Domain.Numerics.LeastSquares;
 using SetupService.Domain.Wear.Readings;
 using static SetupService.Domain.Wear.TreadWear.TreadWearParameters;
@@ -46,13 +47,14 @@ public sealed class LearnedTread
     /// <summary>One parameter as it is believed now.</summary>
     public Estimate Parameter(int index) => new(_parameters[index], _errors[index]);
 
-    /// <summary>Learns from what was read; null where the fit does not reach rest.</summary>
+    /// <summary>Learns from what was read; null where the fit does not converge, or the work allowed is spent.</summary>
     /// <param name="axle">Load, angles and use of the axle's wheels.</param>
     /// <param name="left">The left tyre; null = not read.</param>
     /// <param name="right">The right tyre; null = not read.</param>
     /// <param name="roadKm">Kilometres of road.</param>
     /// <param name="trackKm">Kilometres of track.</param>
-    public static LearnedTread? Fit(AxleUse axle, TyreReading? left, TyreReading? right, double roadKm, double trackKm)
+    /// <param name="budget">Work allowed; null = no limit.</param>
+    public static LearnedTread? Fit(AxleUse axle, TyreReading? left, TyreReading? right, double roadKm, double trackKm, WorkBudget? budget = null)
     {
         ArgumentNullException.ThrowIfNull(axle);
         var readings = new List<TreadDepthObservation>();
@@ -60,7 +62,7 @@ public sealed class LearnedTread
         Add(right, isLeft: false);
         var (parameters, errors) = (new double[Count], new double[Count]);
         for (var k = 0; k < Count; k++) parameters[k] = Priors[k].Value;
-        return GaussNewton.TryFit(new TreadWearFit(axle, [.. readings], roadKm, trackKm), parameters, errors, out _, Settled, MostSteps)
+        return GaussNewton.TryFit(new TreadWearFit(axle, [.. readings], roadKm, trackKm), parameters, errors, out _, Settled, MostSteps, budget)
             ? new(axle, parameters, errors, roadKm, trackKm, readings.Count)
             : null;
 

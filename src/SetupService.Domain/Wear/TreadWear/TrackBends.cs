@@ -1,6 +1,7 @@
 using SetupService.Domain.Handling.CamberTarget;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Numerics;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Readings;
 
@@ -19,16 +20,17 @@ public static class TrackBends
     private static readonly (double OfUsual, double Share)[] Mix = [(1.1, 0.3), (0.95, 0.4), (0.75, 0.3)];
     private const double CamberStepDeg = -0.5;
 
-    /// <summary>What wears the tyres of both axles; null where the car has no equilibrium in these corners.</summary>
+    /// <summary>What wears the tyres of both axles; null where the car has no equilibrium in these bends, or the work allowed is spent.</summary>
     /// <param name="car">The car; it has a wheelbase.</param>
     /// <param name="vehicle">The same car, for the width of its treads.</param>
-    /// <param name="use">How hard and how tight the corners are.</param>
-    public static (AxleUse Front, AxleUse Rear)? Solve(HandlingCar car, Vehicle vehicle, in WearUse use)
+    /// <param name="use">How hard and how tight the bends are.</param>
+    /// <param name="budget">Work allowed; null = no limit.</param>
+    public static (AxleUse Front, AxleUse Rear)? Solve(HandlingCar car, Vehicle vehicle, in WearUse use, WorkBudget? budget = null)
     {
         ArgumentNullException.ThrowIfNull(car);
         ArgumentNullException.ThrowIfNull(vehicle);
         var turns = Turns(use);
-        if (Attitudes(car, turns) is not { } now || Attitudes(Leaned(car), turns) is not { } leaned) return null;
+        if (Attitudes(car, turns, budget) is not { } now || Attitudes(Leaned(car), turns, budget) is not { } leaned) return null;
         return (Axle(car, vehicle, CarAxle.Front, now, leaned), Axle(car, vehicle, CarAxle.Rear, now, leaned));
     }
 
@@ -42,7 +44,7 @@ public static class TrackBends
         ];
     }
 
-    private static (CorneringAttitude At, double Share)[]? Attitudes(HandlingCar car, (CorneringDemand Demand, double Share)[] turns)
+    private static (CorneringAttitude At, double Share)[]? Attitudes(HandlingCar car, (CorneringDemand Demand, double Share)[] turns, WorkBudget? budget)
     {
         var list = new (CorneringAttitude, double)[turns.Length];
         CorneringSolver? solver = null;
@@ -50,7 +52,7 @@ public static class TrackBends
         {
             var demand = turns[i].Demand;
             var isFirst = i == 0 || turns[i - 1].Demand.Turn != demand.Turn;
-            solver = isFirst ? CorneringSolver.Create(car, demand.Turn) : solver;
+            solver = isFirst ? CorneringSolver.Create(car, demand.Turn, budget) : solver;
 
             // The hardest corner comes first: what the tyres hold there they hold in all.
             var held = isFirst ? 1 : list[i - 1].Item1.PeakScale;

@@ -1,6 +1,8 @@
 using CsCheck;
+using SetupService.Domain.Numerics;
 using SetupService.Domain.Tests.Handling;
 using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wear.Diagnosis;
 using SetupService.Domain.Wear.Readings;
 using SetupService.Domain.Wear.TreadWear;
 
@@ -106,6 +108,41 @@ public sealed class TreadWearTests
         }
 
         double Normal() => Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
+    }
+
+    [Fact]
+    public void A_fit_without_work_left_learns_nothing()
+    {
+        var axle = Front(-1);
+        var read = Read(axle, 4.4, 5.2, 5.6);
+        var budget = new WorkBudget(1);
+
+        Assert.Null(LearnedTread.Fit(axle, read[0], read[1], 5000, 300, budget));
+        Assert.True(budget.IsSpent);
+    }
+
+    // Twelve turns are solved before anything is learned: some 90 steps, far fewer than the generous budget and more than 5.
+    [Fact]
+    public void A_study_says_that_it_was_cut_short()
+    {
+        var wear = new WearCase { Vehicle = new Vehicle(), Use = Use, Tyres = Read(Front(-1), 4.4, 5.2, 5.6) };
+        var car = WorkedCar.Make();
+        using var gone = new CancellationTokenSource();
+        gone.Cancel();
+
+        var whole = WearStudy.Compute(wear, car, WorkBudget.Generous());
+        var cut = WearStudy.Compute(wear, car, new WorkBudget(5));
+        var left = WearStudy.Compute(wear, car, WorkBudget.Generous(gone.Token));
+
+        Assert.False(whole.IsWorkSpent);
+        Assert.NotNull(whole.Front);
+        Assert.True(cut.IsWorkSpent);
+        Assert.Null(cut.Front);
+        Assert.True(left.IsWorkSpent);
+        Assert.Null(left.Front);
+
+        // What the treads say needs no solver.
+        Assert.Equal(cut.Diagnosis.NormalProbability, left.Diagnosis.NormalProbability);
     }
 
     private static AxleUse Front(double camberDeg)
