@@ -1,5 +1,8 @@
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Shared;
+using SetupService.Domain.Answers;
+using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wear.Diagnosis;
 
 namespace SetupService.Api.Wear.Diagnosis;
 
@@ -41,4 +44,190 @@ public sealed record DiagnosisAnswer
 
     /// <summary>What was used although nobody gave it.</summary>
     public required AssumptionResponse[] Assumptions { get; init; }
+}
+
+/// <summary>A cause, with how likely it is. Causes may hold together, so probabilities need not add up to 1.</summary>
+public sealed record CausePart
+{
+    /// <summary>Which.</summary>
+    [Sample("lowNegativeCamber")]
+    public required WearCause Cause { get; init; }
+
+    /// <summary>The axle it holds of; null for normal.</summary>
+    [Sample("front")]
+    public required CarAxle? Axle { get; init; }
+
+    /// <summary>How likely it is, from 0 to 1.</summary>
+    [Sample(0.86)]
+    public required double Probability { get; init; }
+
+    /// <summary>The same in plain words.</summary>
+    [Sample("too little negative camber at the front for the cornering done")]
+    public required string Meaning { get; init; }
+
+    /// <summary>The tyres that show it; those of its axle where none shows it alone.</summary>
+    public required WheelPosition[] Tyres { get; init; }
+
+    /// <summary>What speaks for and against it, the heaviest first.</summary>
+    public required EvidencePart[] Evidence { get; init; }
+
+    /// <summary>What to do about it.</summary>
+    public required ActionPart[] Actions { get; init; }
+}
+
+/// <summary>One observation for or against a cause, beside the other causes most likely at work.</summary>
+public sealed record EvidencePart
+{
+    /// <summary>What was observed, with its numbers.</summary>
+    [Sample("front: the outer shoulder is worn more than the inner one, by 61 % of the mean wear")]
+    public required string Observation { get; init; }
+
+    /// <summary>Whether it speaks for the cause.</summary>
+    [Sample(true)]
+    public required bool Supports { get; init; }
+
+    /// <summary>How heavily: common logarithm of how many times as likely the observation is one way as the other; 1 = ten times, 0.3 = twice.</summary>
+    [Sample(0.8)]
+    public required double Weight { get; init; }
+}
+
+/// <summary>What to do about a cause; amounts are null where physics gives none from what is known.</summary>
+public sealed record ActionPart
+{
+    /// <summary>As an instruction.</summary>
+    [Sample("Set the front camber 1.2° more negative (with 90 % between 0.4° and 2.0°).")]
+    public required string Text { get; init; }
+
+    /// <summary>Change of the static camber of each wheel; negative = more negative.</summary>
+    public required UncertaintyResponse? CamberDeg { get; init; }
+
+    /// <summary>Change of the toe of each wheel; positive = towards toe-in.</summary>
+    public required UncertaintyResponse? ToeDeg { get; init; }
+
+    /// <summary>The same as the change of total toe across the rims.</summary>
+    public required UncertaintyResponse? TotalToeMm { get; init; }
+
+    /// <summary>Change of the cold pressure.</summary>
+    public required UncertaintyResponse? ColdPressureKpa { get; init; }
+
+    internal static ActionPart From(WearAction action) => new()
+    {
+        Text = action.Text,
+        CamberDeg = Part(action.CamberDeg),
+        ToeDeg = Part(action.ToeDeg),
+        TotalToeMm = Part(action.TotalToeMm),
+        ColdPressureKpa = Part(action.ColdPressureKpa),
+    };
+
+    private static UncertaintyResponse? Part(Estimate? estimate) => estimate is { } known ? UncertaintyResponse.Of(known) : null;
+}
+
+/// <summary>What the depths of one tyre come down to; null where it was not read.</summary>
+public sealed record TreadPart
+{
+    /// <summary>Which wheel.</summary>
+    [Sample("frontLeft")]
+    public required WheelPosition Position { get; init; }
+
+    /// <summary>Depth at the grooves next to the shoulders and in the middle, by a parabola through what was read.</summary>
+    public required DepthsPart? DepthMm { get; init; }
+
+    /// <summary>The least depth read anywhere.</summary>
+    [Sample(3.8)]
+    public required double? LeastDepthMm { get; init; }
+
+    /// <summary>Mean wear over the tread.</summary>
+    public required UncertaintyResponse? WornMm { get; init; }
+
+    /// <summary>Wear of the outer shoulder less that of the inner one, as a share of the mean wear.</summary>
+    public required UncertaintyResponse? OuterLessInnerPct { get; init; }
+
+    /// <summary>Wear of the centre less the mean of the shoulders', as a share of the mean wear.</summary>
+    public required UncertaintyResponse? CentreLessShouldersPct { get; init; }
+
+    /// <summary>Root-mean-square difference of depth round the tyre beyond the gauge's error.</summary>
+    public required UncertaintyResponse? RoundTyreMm { get; init; }
+
+    /// <summary>Depth the wear model predicts after it learned from the axle.</summary>
+    public required DepthsPart? PredictedDepthMm { get; init; }
+
+    /// <summary>Age in years on the day of the readings.</summary>
+    [Sample(4.2)]
+    public required double? AgeYears { get; init; }
+}
+
+/// <summary>The wear model of an axle after it learned from its treads.</summary>
+public sealed record AxleWearPart
+{
+    /// <summary>Which axle.</summary>
+    [Sample("front")]
+    public required CarAxle Axle { get; init; }
+
+    /// <summary>By how many degrees the static camber is less negative than what stands the outer tread flat on average of its work; negative = it is more.</summary>
+    public required UncertaintyResponse CamberShortDeg { get; init; }
+
+    /// <summary>The same before the treads were looked at: by the cornering model alone.</summary>
+    public required UncertaintyResponse CamberShortBeforehandDeg { get; init; }
+
+    /// <summary>Mean wear of a thousand kilometres of road.</summary>
+    public required UncertaintyResponse WearPer1000KmMm { get; init; }
+
+    /// <summary>Mean wear of a lap.</summary>
+    public required UncertaintyResponse WearPerLapMm { get; init; }
+
+    /// <summary>How many depths it learned from.</summary>
+    [Sample(6)]
+    public required int DepthsLearnedFromCount { get; init; }
+
+    /// <summary>What a static camber set by that much would do at the same use; null where no use is told.</summary>
+    public required CamberEffectPart? WithCamberSet { get; init; }
+
+    /// <summary>The camber with which the axle's fastest-worn place lasts longest at the same use, within 5° of the present one; null where no use is told.</summary>
+    public required CamberEffectPart? LongestLife { get; init; }
+}
+
+/// <summary>What another static camber does to the wear of an axle, by the wear model, at the same use.</summary>
+public sealed record CamberEffectPart
+{
+    /// <summary>Change of the static camber of each wheel; negative = more negative.</summary>
+    [Sample(-1.2)]
+    public required double CamberChangeDeg { get; init; }
+
+    /// <summary>Wear predicted over the same use, left tyre.</summary>
+    public required DepthsPart LeftWornMm { get; init; }
+
+    /// <summary>Wear predicted over the same use, right tyre.</summary>
+    public required DepthsPart RightWornMm { get; init; }
+
+    /// <summary>By what the life of the axle's fastest-worn place is multiplied.</summary>
+    [Sample(1.3)]
+    public required double LifeRatio { get; init; }
+}
+
+/// <summary>The measurement that is expected to tell most.</summary>
+public sealed record NextCheckPart
+{
+    /// <summary>Which.</summary>
+    [Sample("toe")]
+    public required WearCheck Check { get; init; }
+
+    /// <summary>How it is done.</summary>
+    [Sample("Have the toe of each wheel measured, left and right apart, with the car loaded as driven.")]
+    public required string Text { get; init; }
+
+    /// <summary>How much it is expected to tell about the causes, in bits; null where all that is told apart here is read already.</summary>
+    [Sample(0.42)]
+    public required double? ExpectedInformation { get; init; }
+}
+
+/// <summary>Readings that cannot well be true together.</summary>
+public sealed record ContradictionPart
+{
+    /// <summary>The tyre they are of; null = of the whole car.</summary>
+    [Sample("frontLeft")]
+    public required WheelPosition? Position { get; init; }
+
+    /// <summary>What contradicts what.</summary>
+    [Sample("Edges sharp towards the car's centre point to toe-in, but the stated toe is 0.20° out.")]
+    public required string Text { get; init; }
 }

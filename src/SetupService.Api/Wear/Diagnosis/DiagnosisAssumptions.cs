@@ -14,7 +14,7 @@ internal static class DiagnosisAssumptions
     private const string Judgement = "judgement, no source";
 
     /// <summary>All of it.</summary>
-    public static AssumptionResponse[] Of(DiagnosedCar car)
+    public static AssumptionResponse[] List(DiagnosedCar car)
     {
         var list = new List<AssumptionResponse>();
         var use = car.Request.Use;

@@ -11,7 +11,7 @@ internal static class DiagnosisGaps
     private const string Model = "wearModel";
 
     /// <summary>All of them.</summary>
-    public static UnknownResponse[] Of(DiagnosedCar car)
+    public static UnknownResponse[] Find(DiagnosedCar car)
     {
         var list = new List<UnknownResponse>();
         if (!car.Study.Diagnosis.IsAnythingRead) list.Add(Gap("causes", "nothing was read that shows wear: the probabilities are only how often each cause occurs on cars whose owners ask"));

@@ -32,7 +32,7 @@ public sealed class DiagnosisRules : AbstractValidator<DiagnosisRequest>
 
     private static void CheckDay(DiagnosisRequest request, ValidationContext<DiagnosisRequest> context)
     {
-        if (request.ReadOn is { } text && !context.IsRefused("ReadOn") && DiagnosisReading.Day(text) is null)
+        if (request.ReadOn is { } text && !context.IsRefused("ReadOn") && DiagnosisMapper.Day(text) is null)
             Add(context, "ReadOn", FaultCodes.Unreadable, $"{TokenText.Quote(text)} is no day; it is written year-month-day, as 2026-11-20.");
     }
 
@@ -104,7 +104,7 @@ public sealed class DiagnosisRules : AbstractValidator<DiagnosisRequest>
         if (tyre.MadeWeek is not { } text || context.IsRefused(place + ".MadeWeek")) return;
         if (!MadeWeekReader.Read(text).TryGet(out var week, out var fault))
             Add(context, place + ".MadeWeek", FaultCodes.Unreadable, fault.Message);
-        else if (request.ReadOn is { } readOn && DiagnosisReading.Day(readOn) is { } day && week.AgeYears(day) is null)
+        else if (request.ReadOn is { } readOn && DiagnosisMapper.Day(readOn) is { } day && week.AgeYears(day) is null)
             Add(context, place + ".MadeWeek", FaultCodes.Inconsistent, $"the tyre would have been made after the day of its reading, {readOn}.");
     }
 

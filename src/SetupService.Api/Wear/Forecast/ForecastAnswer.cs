@@ -1,5 +1,7 @@
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Shared;
+using SetupService.Domain.Wear.Forecast;
+using SetupService.Domain.Wear.Readings;
 
 namespace SetupService.Api.Wear.Forecast;
 
@@ -62,4 +64,173 @@ public sealed record ForecastAnswer
 
     /// <summary>What can hurt somebody.</summary>
     public required CautionResponse[] Cautions { get; init; }
+}
+
+/// <summary>The three zones across the tread.</summary>
+public sealed record ForecastZonesPart
+{
+    /// <summary>The outer shoulder.</summary>
+    public required ForecastZonePart Outer { get; init; }
+
+    /// <summary>The middle.</summary>
+    public required ForecastZonePart Centre { get; init; }
+
+    /// <summary>The inner shoulder.</summary>
+    public required ForecastZonePart Inner { get; init; }
+}
+
+/// <summary>How one zone wears and how long it lasts.</summary>
+public sealed record ForecastZonePart
+{
+    /// <summary>Whether the readings carry a forecast.</summary>
+    [Sample("estimated")]
+    public required ForecastStatus Status { get; init; }
+
+    /// <summary>Why there is no forecast; null where there is one.</summary>
+    [Sample("A forecast needs 4 readings at different distances; there are 3.")]
+    public required string? Reason { get; init; }
+
+    /// <summary>Wear from the first reading to the last, as read.</summary>
+    [Sample(2.1)]
+    public required double WornMm { get; init; }
+
+    /// <summary>Depth at the last reading by the straight line; null without a forecast.</summary>
+    public required UncertaintyResponse? DepthNowMm { get; init; }
+
+    /// <summary>Wear per 1000 km on the road; null where the readings do not tell it apart.</summary>
+    public required UncertaintyResponse? RatePer1000KmMm { get; init; }
+
+    /// <summary>Wear per lap on track; null where the readings do not tell it apart.</summary>
+    public required UncertaintyResponse? RatePerLapMm { get; init; }
+
+    /// <summary>Kilometres left if it sees nothing but road; null where the rate is not known or not shown to be above zero.</summary>
+    public required UncertaintyResponse? KmLeft { get; init; }
+
+    /// <summary>Kilometres that are left at least, with 95 %, if it sees nothing but road; null where the rate is not known, or depth grows.</summary>
+    [Sample(5200.0)]
+    public required double? KmLeftAtLeast { get; init; }
+
+    /// <summary>Laps left if it sees nothing but track; null where the rate is not known or not shown to be above zero.</summary>
+    public required UncertaintyResponse? LapsLeft { get; init; }
+
+    /// <summary>Laps that are left at least, with 95 %, if it sees nothing but track; null where the rate is not known, or depth grows.</summary>
+    [Sample(61.0)]
+    public required double? LapsLeftAtLeast { get; init; }
+
+    /// <summary>What is left if road and track go on in the proportion they had; null without a forecast or where one clock stands still.</summary>
+    public required SameMixPart? SameMix { get; init; }
+}
+
+/// <summary>What is left with road and track in the proportion they had between the first reading and the last: kilometres and laps are both driven.</summary>
+public sealed record SameMixPart
+{
+    /// <summary>Road driven for each lap.</summary>
+    [Sample(58.8)]
+    public required double RoadPerLapKm { get; init; }
+
+    /// <summary>Wear per lap with the road that goes with it.</summary>
+    public required UncertaintyResponse WearPerLapMm { get; init; }
+
+    /// <summary>Laps left; null where wear is not shown to be above zero.</summary>
+    public required UncertaintyResponse? LapsLeft { get; init; }
+
+    /// <summary>Laps left at least, with 95 %; null where depth grows.</summary>
+    [Sample(49.0)]
+    public required double? LapsLeftAtLeast { get; init; }
+
+    /// <summary>Kilometres left that go with those laps; null where wear is not shown to be above zero.</summary>
+    public required UncertaintyResponse? KmLeft { get; init; }
+
+    /// <summary>Kilometres left at least, with 95 %; null where depth grows.</summary>
+    [Sample(2900.0)]
+    public required double? KmLeftAtLeast { get; init; }
+}
+
+/// <summary>The zone that ends the tyre if it is used as it was.</summary>
+public sealed record EndsFirstPart
+{
+    /// <summary>The zone estimated to be at the limit first.</summary>
+    [Sample("inner")]
+    public required TreadPlace Zone { get; init; }
+
+    /// <summary>How sure that is.</summary>
+    [Sample(0.97)]
+    public required double Probability { get; init; }
+
+    /// <summary>Whether the readings tell it from the other zones: a probability of 0.9 or more.</summary>
+    [Sample(true)]
+    public required bool IsToldApart { get; init; }
+}
+
+/// <summary>A reading further from straight wear than the gauge errs.</summary>
+public sealed record MisfitPart
+{
+    /// <summary>JSON Pointer to the depth in the request.</summary>
+    [Sample("/readings/3/depthMm/inner")]
+    public required string Input { get; init; }
+
+    /// <summary>The zone.</summary>
+    [Sample("inner")]
+    public required TreadPlace Zone { get; init; }
+
+    /// <summary>How much deeper it reads than the line; negative where shallower.</summary>
+    [Sample(0.9)]
+    public required double AboveLineMm { get; init; }
+}
+
+/// <summary>What wear costs: the zone that ends the tyre takes its share of the usable depth, times the price.</summary>
+public sealed record WearCostPart
+{
+    /// <summary>The currency.</summary>
+    [Sample("EUR")]
+    public required string Currency { get; init; }
+
+    /// <summary>The zone it is counted by.</summary>
+    [Sample("inner")]
+    public required TreadPlace Zone { get; init; }
+
+    /// <summary>New depth minus the limit.</summary>
+    [Sample(6.4)]
+    public required double UsableDepthMm { get; init; }
+
+    /// <summary>Cost of a lap; null where its wear is not told apart.</summary>
+    public required UncertaintyResponse? PerLapAmount { get; init; }
+
+    /// <summary>Cost of 1000 km on the road; null where their wear is not told apart.</summary>
+    public required UncertaintyResponse? Per1000KmAmount { get; init; }
+
+    /// <summary>Cost of a lap with the road that goes with it; null where one clock stands still.</summary>
+    public required UncertaintyResponse? PerLapOfMixAmount { get; init; }
+}
+
+/// <summary>What treadwear grades say. A weak guide: each maker grades its own tyres on a road course, and nothing of it is a track.</summary>
+public sealed record TreadwearPart
+{
+    /// <summary>The grade of this tyre.</summary>
+    [Sample(240.0)]
+    public required double Grade { get; init; }
+
+    /// <summary>The least projected life on the government's course that gets this grade.</summary>
+    [Sample(115872.8)]
+    public required double CourseKm { get; init; }
+
+    /// <summary>The other grade; null where none is given.</summary>
+    [Sample(300.0)]
+    public required double? OtherGrade { get; init; }
+
+    /// <summary>Expected life of the other over this one's in the same use; null where none is given.</summary>
+    [Sample(1.25)]
+    public required double? ExpectedLifeRatio { get; init; }
+
+    /// <summary>That ratio over 2, the most it is taken to be wrong by.</summary>
+    [Sample(0.625)]
+    public required double? LowerLifeRatio { get; init; }
+
+    /// <summary>That ratio times 2.</summary>
+    [Sample(2.5)]
+    public required double? UpperLifeRatio { get; init; }
+
+    /// <summary>What the grade is, and is not.</summary>
+    [Sample("A grade of 240 stands for a projected life of at least 115 873 km on the government's road course.")]
+    public required string Text { get; init; }
 }

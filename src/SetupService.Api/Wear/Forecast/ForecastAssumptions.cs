@@ -9,7 +9,7 @@ namespace SetupService.Api.Wear.Forecast;
 internal static class ForecastAssumptions
 {
     /// <summary>The list.</summary>
-    public static AssumptionResponse[] Of(ForecastRequest request, TreadForecast forecast)
+    public static AssumptionResponse[] List(ForecastRequest request, TreadForecast forecast)
     {
         var list = new List<Assumption>();
         if (request.LimitDepthMm is null)

@@ -13,7 +13,7 @@ internal static class ForecastGaps
     private const string Grows = "by these readings the tread grows with this clock: more or better readings are needed";
 
     /// <summary>The list; pointers are into the answer.</summary>
-    public static UnknownResponse[] Of(ForecastRequest request, TreadForecast forecast)
+    public static UnknownResponse[] Find(ForecastRequest request, TreadForecast forecast)
     {
         var list = new List<UnknownResponse>();
         foreach (var place in (ReadOnlySpan<TreadPlace>)[TreadPlace.Outer, TreadPlace.Centre, TreadPlace.Inner]) Zone(list, forecast, place);
@@ -27,7 +27,7 @@ internal static class ForecastGaps
 
     private static void Zone(List<UnknownResponse> list, TreadForecast forecast, TreadPlace place)
     {
-        var path = "/zones/" + ForecastAnswers.Word(place);
+        var path = "/zones/" + ForecastMapper.Word(place);
         if (forecast.Zones?.At(place) is not { } zone)
         {
             Add(list, path, ForecastWords.NoForecast(forecast));

@@ -1,5 +1,9 @@
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Shared;
+using SetupService.Domain.Answers;
+using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wear.Pressures;
+using SetupService.Domain.Wear.Temperatures;
 
 namespace SetupService.Api.Wear.Temperatures;
 
@@ -36,4 +40,243 @@ public sealed record TemperaturesAnswer
 
     /// <summary>What can hurt somebody.</summary>
     public required CautionResponse[] Cautions { get; init; }
+}
+
+/// <summary>What the readings of one tyre say.</summary>
+public sealed record TyreHeatPart
+{
+    /// <summary>Which wheel it is on.</summary>
+    [Sample("frontLeft")]
+    public required WheelPosition Position { get; init; }
+
+    /// <summary>The tread; null where its temperatures are not given.</summary>
+    public required TreadHeatPart? Tread { get; init; }
+
+    /// <summary>The pressures; null where none is given.</summary>
+    public required TyrePressurePart? Pressure { get; init; }
+}
+
+/// <summary>What a tread's temperatures say; figures are as read, not corrected for cooling.</summary>
+public sealed record TreadHeatPart
+{
+    /// <summary>Outer less inner shoulder; negative = the inner one is hotter.</summary>
+    public required UncertaintyResponse OuterLessInnerC { get; init; }
+
+    /// <summary>The hottest place less the coldest.</summary>
+    public required UncertaintyResponse WidestSpreadC { get; init; }
+
+    /// <summary>The middle less the mean of the shoulders; positive = the middle is hotter.</summary>
+    public required UncertaintyResponse CentreLessShouldersC { get; init; }
+
+    /// <summary>Mean of the three places.</summary>
+    public required UncertaintyResponse MeanC { get; init; }
+
+    /// <summary>The tread at the end of the lap; null where that cannot be told.</summary>
+    public required TreadAtLapEndPart? AtLapEndC { get; init; }
+
+    /// <summary>Each figure against its range, in this order.</summary>
+    public required TreadFindingPart[] Findings { get; init; }
+
+    /// <summary>How the readings contradict each other; null where they do not.</summary>
+    [Sample("The tread means 12 °C and the air is said to be 21 °C.")]
+    public required string? Contradiction { get; init; }
+}
+
+/// <summary>What the tread was like when the lap ended, from how long it cooled; a rough estimate with a wide range.</summary>
+public sealed record TreadAtLapEndPart
+{
+    /// <summary>At the outer shoulder.</summary>
+    public required UncertaintyResponse Outer { get; init; }
+
+    /// <summary>In the middle.</summary>
+    public required UncertaintyResponse Centre { get; init; }
+
+    /// <summary>At the inner shoulder.</summary>
+    public required UncertaintyResponse Inner { get; init; }
+}
+
+/// <summary>One figure of a tread held to its range.</summary>
+public sealed record TreadFindingPart
+{
+    /// <summary>Which figure.</summary>
+    [Sample("outerLessInner")]
+    public required TreadAspect Aspect { get; init; }
+
+    /// <summary>Where it lies; unknown where there is no range or the reading came too late.</summary>
+    [Sample("below")]
+    public required RangeVerdict Verdict { get; init; }
+
+    /// <summary>Whether the thermometer's error leaves no doubt of that.</summary>
+    [Sample(true)]
+    public required bool IsClear { get; init; }
+
+    /// <summary>The range; null where none is known.</summary>
+    public required TemperatureRangePart? RangeC { get; init; }
+
+    /// <summary>Where the range comes from.</summary>
+    [Sample("common practice, no source")]
+    public required string Source { get; init; }
+
+    /// <summary>The figure and what it says, as a sentence.</summary>
+    [Sample("The inner shoulder is 12 °C hotter than the outer one (±2.3 °C for the thermometer).")]
+    public required string Text { get; init; }
+}
+
+/// <summary>The range a figure is held to.</summary>
+public sealed record TemperatureRangePart
+{
+    /// <summary>Lower end.</summary>
+    [Sample(-8.0)]
+    public required double From { get; init; }
+
+    /// <summary>Upper end.</summary>
+    [Sample(-3.0)]
+    public required double To { get; init; }
+
+    internal static TemperatureRangePart Create(TemperatureRange range) => new() { From = range.FromC, To = range.ToC };
+}
+
+/// <summary>Wheels held against each other by the means of their treads.</summary>
+public sealed record PairPart
+{
+    /// <summary>Which.</summary>
+    [Sample("frontLessRear")]
+    public required WheelPairs Pairs { get; init; }
+
+    /// <summary>The difference as read; positive = the first named is hotter.</summary>
+    public required UncertaintyResponse DifferenceC { get; init; }
+
+    /// <summary>The same at the end of the lap, from how long each cooled; null where that cannot be told.</summary>
+    public required UncertaintyResponse? AtLapEndC { get; init; }
+
+    /// <summary>Where the difference as read lies against −10 to 10 °C; unknown where a reading came too late.</summary>
+    [Sample("within")]
+    public required RangeVerdict Verdict { get; init; }
+
+    /// <summary>Whether the thermometer's error leaves no doubt of that.</summary>
+    [Sample(true)]
+    public required bool IsClear { get; init; }
+
+    /// <summary>What the order of measuring does to it.</summary>
+    [Sample("apart")]
+    public required ReadingOrder Order { get; init; }
+
+    /// <summary>How much longer after the lap the second named was read; null where a time is not given.</summary>
+    [Sample(45.0)]
+    public required double? WaitedS { get; init; }
+
+    /// <summary>Where the range comes from.</summary>
+    [Sample("common practice, no source")]
+    public required string Source { get; init; }
+
+    /// <summary>The same as sentences.</summary>
+    [Sample("The front axle is 6.5 °C hotter than the rear axle (±0.9 °C). Up to about 10 °C is usual.")]
+    public required string Text { get; init; }
+
+    internal static PairPart From(in PairComparison one, UnitSystem units) => new()
+    {
+        Pairs = one.Pairs,
+        DifferenceC = UncertaintyResponse.Of(one.DifferenceC),
+        AtLapEndC = one.AtLapEndC is { } end ? UncertaintyResponse.Of(end) : null,
+        Verdict = one.Verdict,
+        IsClear = one.IsClear,
+        Order = one.Order,
+        WaitedS = one.WaitedS,
+        Source = UsualTemperatures.Source,
+        Text = PairWords.Describe(one, units),
+    };
+}
+
+/// <summary>What a tyre's pressures tell; gauge pressures.</summary>
+public sealed record TyrePressurePart
+{
+    /// <summary>The least cold pressure the load needs; null where that is not told.</summary>
+    [Sample(193.0)]
+    public required double? LeastColdKpa { get; init; }
+
+    /// <summary>Temperature of the gas when hot, by the ideal gas law.</summary>
+    public required UncertaintyResponse? HotGasC { get; init; }
+
+    /// <summary>The cold setting for the hot aim on a day like this.</summary>
+    public required ColdSettingPart? ColdNow { get; init; }
+
+    /// <summary>The same at nextColdTemperatureC.</summary>
+    public required ColdSettingPart? ColdNext { get; init; }
+
+    /// <summary>What the gauge reads cold at nextColdTemperatureC where nothing is let in or out.</summary>
+    public required UncertaintyResponse? UntouchedColdKpa { get; init; }
+
+    /// <summary>What that comes to hot.</summary>
+    public required UncertaintyResponse? UntouchedHotKpa { get; init; }
+
+    /// <summary>What to do while the tyre is hot.</summary>
+    public required HotAdjustmentPart? HotNow { get; init; }
+
+    /// <summary>What the cold aim comes to hot on a day like this.</summary>
+    public required UncertaintyResponse? HotOnColdAimKpa { get; init; }
+
+    /// <summary>Why cold and hot pressure cannot be of one filling that got warm.</summary>
+    [Sample("none")]
+    public required PressureContradiction Contradiction { get; init; }
+
+    /// <summary>The same as sentences, what is unsafe first.</summary>
+    [Sample("On a day like this set 197 kPa (193 kPa to 201 kPa) for 245 kPa hot.")]
+    public required string[] Texts { get; init; }
+
+    /// <summary>Key of the method page.</summary>
+    [Sample("tyre-pressure")]
+    public required string Method { get; init; }
+}
+
+/// <summary>A cold pressure to set for the hot aim; gauge.</summary>
+public sealed record ColdSettingPart
+{
+    /// <summary>What to set: never less than the load needs; null where it would be outside 80 to 500 kPa.</summary>
+    [Sample(197.0)]
+    public required double? SetKpa { get; init; }
+
+    /// <summary>What the hot aim alone asks for; null where it would be outside 80 to 500 kPa.</summary>
+    public required UncertaintyResponse? NeededKpa { get; init; }
+
+    /// <summary>What the setting comes to hot.</summary>
+    public required UncertaintyResponse? HotThenKpa { get; init; }
+
+    /// <summary>Whether the load needs more than the hot aim asks for.</summary>
+    [Sample(false)]
+    public required bool IsHeldByLoad { get; init; }
+
+    internal static ColdSettingPart? From(ColdSetting? setting) => setting is not { } one ? null : new()
+    {
+        SetKpa = one.SetKpa,
+        NeededKpa = one.NeededKpa is { } needed ? UncertaintyResponse.Of(needed) : null,
+        HotThenKpa = one.HotThenKpa is { } hot ? UncertaintyResponse.Of(hot) : null,
+        IsHeldByLoad = one.IsHeldByLoad,
+    };
+}
+
+/// <summary>What to let out of or into the tyre while it is as hot as read.</summary>
+public sealed record HotAdjustmentPart
+{
+    /// <summary>Change of the gauge's reading; negative = let out.</summary>
+    [Sample(-17.0)]
+    public required double ChangeKpa { get; init; }
+
+    /// <summary>What it then reads hot.</summary>
+    [Sample(245.0)]
+    public required double HotThenKpa { get; init; }
+
+    /// <summary>What it reads when it is as cold again as before.</summary>
+    public required UncertaintyResponse ColdThenKpa { get; init; }
+
+    /// <summary>Whether the load needs more than the hot aim leaves.</summary>
+    [Sample(false)]
+    public required bool IsHeldByLoad { get; init; }
+
+    internal static HotAdjustmentPart? From(HotAdjustment? adjustment) => adjustment is not { } one ? null : new()
+    {
+        ChangeKpa = one.ChangeKpa,
+        HotThenKpa = one.HotThenKpa,
+        ColdThenKpa = UncertaintyResponse.Of(one.ColdThenKpa),
+        IsHeldByLoad = one.IsHeldByLoad,
+    };
 }

@@ -18,7 +18,7 @@ internal static class TemperaturesAssumptions
         "Moist air rises a little more, as water in the tyre turns to vapour; a tyre that stretches rises a little less; gas read late has cooled.");
 
     /// <summary>All of it.</summary>
-    public static AssumptionResponse[] Of(HeatReadings readings, TyrePressure?[] pressures, TyreHeatPart[] tyres)
+    public static AssumptionResponse[] List(HeatReadings readings, TyrePressure?[] pressures, TyreHeatPart[] tyres)
     {
         var list = new List<AssumptionResponse>();
         AddTreads(list, readings, tyres);

@@ -11,7 +11,7 @@ internal static class TemperaturesGaps
     private static readonly string OutsideTold = FormattableString.Invariant($"it would be outside {PlausiblePressures.LeastKpa} to {PlausiblePressures.MostKpa} kPa");
 
     /// <summary>The gaps, in the order of the answer.</summary>
-    public static UnknownResponse[] Of(HeatReadings readings, TyreHeatPart[] tyres, TyrePressure?[] pressures, PairPart[] pairs)
+    public static UnknownResponse[] Find(HeatReadings readings, TyreHeatPart[] tyres, TyrePressure?[] pressures, PairPart[] pairs)
     {
         var gaps = new List<UnknownResponse>();
         for (var i = 0; i < tyres.Length; i++)

@@ -7,10 +7,10 @@ using SetupService.Domain.Wear.Readings;
 namespace SetupService.Api.Wear.BeforeAfter;
 
 /// <summary>Puts a comparison down.</summary>
-internal static class BeforeAfterAnswers
+internal static class BeforeAfterMapper
 {
     /// <summary>The answer.</summary>
-    public static BeforeAfterAnswer Of(BeforeAfterRequest request, ComparisonQuestion question, WearComparison comparison, UnitSystem units) => new()
+    public static BeforeAfterAnswer ToAnswer(BeforeAfterRequest request, ComparisonQuestion question, WearComparison comparison, UnitSystem units) => new()
     {
         Clock = comparison.Clock,
         RoadPerLapKm = comparison.Clock == ComparedClock.SameMix ? comparison.Unit.RoadKm : null,
@@ -20,8 +20,8 @@ internal static class BeforeAfterAnswers
             Centre = Zone(comparison, zones.Centre),
             Inner = Zone(comparison, zones.Inner),
         },
-        OuterToCentre = ShoulderChangePart.Of(comparison.Outer),
-        InnerToCentre = ShoulderChangePart.Of(comparison.Inner),
+        OuterToCentre = ShoulderChangePart.From(comparison.Outer),
+        InnerToCentre = ShoulderChangePart.From(comparison.Inner),
         PlannedReadings = question.PlannedReadings,
         ScatterMm = (comparison.Before ?? comparison.After)?.Scatter.StandardDeviationMm,
         Summary = [.. ComparisonWords.Describe(comparison, question, units)],
@@ -34,8 +34,8 @@ internal static class BeforeAfterAnswers
 
     private static ZoneChangePart Zone(WearComparison comparison, in ZoneComparison zone) => new()
     {
-        Rate = RateChangePart.Of(zone.Main),
-        Road = RateChangePart.Of(zone.Road),
+        Rate = RateChangePart.From(zone.Main),
+        Road = RateChangePart.From(zone.Road),
         SoughtRatio = zone.SoughtRatio,
         LapsToShow = comparison.Unit.TrackLaps > 0 ? zone.LeastUse * comparison.Unit.TrackLaps : null,
         KmToShow = comparison.Unit.RoadKm > 0 ? zone.LeastUse * comparison.Unit.RoadKm : null,

@@ -7,10 +7,10 @@ using SetupService.Domain.Wear.Readings;
 namespace SetupService.Api.Wear.Forecast;
 
 /// <summary>Puts a forecast down.</summary>
-internal static class ForecastAnswers
+internal static class ForecastMapper
 {
     /// <summary>The answer.</summary>
-    public static ForecastAnswer Of(ForecastRequest request, TreadForecast forecast, UnitSystem units)
+    public static ForecastAnswer ToAnswer(ForecastRequest request, TreadForecast forecast, UnitSystem units)
     {
         var treadwear = Treadwear(request, units);
         return new ForecastAnswer
@@ -32,10 +32,10 @@ internal static class ForecastAnswers
             Cost = Cost(request, forecast),
             Treadwear = treadwear,
             Summary = [.. ForecastWords.Describe(forecast, units), .. treadwear is null ? Array.Empty<string>() : [treadwear.Text]],
-            Unknown = ForecastGaps.Of(request, forecast),
+            Unknown = ForecastGaps.Find(request, forecast),
             Method = "wear-forecast",
             Edition = Edition.Current,
-            Assumptions = ForecastAssumptions.Of(request, forecast),
+            Assumptions = ForecastAssumptions.List(request, forecast),
             Cautions = CautionResponse.Of(ForecastCautions.Build(forecast, units)),
         };
     }

@@ -7,26 +7,26 @@ using SetupService.Domain.Wear.Temperatures;
 namespace SetupService.Api.Wear.Temperatures;
 
 /// <summary>Puts down what temperatures and pressures say, with all it rests on.</summary>
-internal static class TemperaturesAnswers
+internal static class TemperaturesMapper
 {
     private const string NothingStandsOut = "All readings are as usual.";
 
     /// <summary>The answer.</summary>
-    public static TemperaturesAnswer Of(HeatReadings readings, UnitSystem units)
+    public static TemperaturesAnswer ToAnswer(HeatReadings readings, UnitSystem units)
     {
         TyrePressure?[] pressures = [.. readings.Request.Readings.Select(readings.PressureOf)];
         TyreHeatPart[] tyres = [.. readings.Request.Readings.Select((reading, index) => Tyre(readings, reading, pressures[index], units))];
-        PairPart[] pairs = [.. Enum.GetValues<WheelPairs>().Select(one => PairComparison.Compute(one, readings.Treads, readings.AirC)).OfType<PairComparison>().Select(one => PairPart.Of(one, units))];
+        PairPart[] pairs = [.. Enum.GetValues<WheelPairs>().Select(one => PairComparison.Compute(one, readings.Treads, readings.AirC)).OfType<PairComparison>().Select(one => PairPart.From(one, units))];
         return new TemperaturesAnswer
         {
             Tyres = tyres,
             Comparisons = pairs,
             AirPressureKpa = readings.Conditions.AirKpa,
             Summary = Summary(tyres, pairs),
-            Unknown = TemperaturesGaps.Of(readings, tyres, pressures, pairs),
+            Unknown = TemperaturesGaps.Find(readings, tyres, pressures, pairs),
             Method = "tread-temperatures",
             Edition = Edition.Current,
-            Assumptions = TemperaturesAssumptions.Of(readings, pressures, tyres),
+            Assumptions = TemperaturesAssumptions.List(readings, pressures, tyres),
             Cautions = CautionResponse.Of(PressureCautions.For([.. pressures.OfType<TyrePressure>()])),
         };
     }
@@ -54,7 +54,7 @@ internal static class TemperaturesAnswers
         Aspect = one.Aspect,
         Verdict = one.Verdict,
         IsClear = one.IsClear,
-        RangeC = one.RangeC is { } range ? TemperatureRangePart.Of(range) : null,
+        RangeC = one.RangeC is { } range ? TemperatureRangePart.Create(range) : null,
         Source = one.Aspect != TreadAspect.MeanInWindow ? UsualTemperatures.Source : one.RangeC is null ? "not given" : "the request",
         Text = TreadWords.Describe(tread, one, units),
     };
@@ -74,11 +74,11 @@ internal static class TemperaturesAnswers
     {
         LeastColdKpa = tyre.Need.LeastColdKpa,
         HotGasC = tyre.HotGasC is { } gas ? UncertaintyResponse.Of(gas) : null,
-        ColdNow = ColdSettingPart.Of(tyre.ColdNow),
-        ColdNext = ColdSettingPart.Of(tyre.ColdNext),
+        ColdNow = ColdSettingPart.From(tyre.ColdNow),
+        ColdNext = ColdSettingPart.From(tyre.ColdNext),
         UntouchedColdKpa = tyre.UntouchedColdKpa is { } cold ? UncertaintyResponse.Of(cold) : null,
         UntouchedHotKpa = tyre.UntouchedHotKpa is { } hot ? UncertaintyResponse.Of(hot) : null,
-        HotNow = HotAdjustmentPart.Of(tyre.HotNow),
+        HotNow = HotAdjustmentPart.From(tyre.HotNow),
         HotOnColdAimKpa = tyre.HotOnColdAimKpa is { } onAim ? UncertaintyResponse.Of(onAim) : null,
         Contradiction = tyre.Contradiction,
         Texts = [.. PressureWords.Describe(tyre, conditions, units)],

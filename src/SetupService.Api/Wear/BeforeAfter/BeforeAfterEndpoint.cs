@@ -7,7 +7,7 @@ using SetupService.Domain.Wear.BeforeAfter;
 namespace SetupService.Api.Wear.BeforeAfter;
 
 /// <summary>The call that tells whether a change worked.</summary>
-internal static class BeforeAfterEndpoints
+internal static class BeforeAfterEndpoint
 {
     public static void MapBeforeAfter(this RouteGroupBuilder group) =>
         group.MapPost("/before-after", Compare)
@@ -30,6 +30,6 @@ internal static class BeforeAfterEndpoints
             PlannedReadings = request.PlannedReadings ?? ComparisonQuestion.UsualReadings,
             PlannedLaps = request.PlannedLaps,
         };
-        return new Answer<BeforeAfterAnswer>(BeforeAfterAnswers.Of(request, question, WearComparison.Compute(question), query.Units));
+        return new Answer<BeforeAfterAnswer>(BeforeAfterMapper.ToAnswer(request, question, WearComparison.Compute(question), query.Units));
     }
 }

@@ -10,7 +10,7 @@ using SetupService.Domain.Vehicles;
 namespace SetupService.Api.Wear.Diagnosis;
 
 /// <summary>The call that asks the tyres.</summary>
-internal static class DiagnosisEndpoints
+internal static class DiagnosisEndpoint
 {
     public static void MapDiagnosis(this RouteGroupBuilder group)
     {
@@ -29,7 +29,7 @@ internal static class DiagnosisEndpoints
     }
 
     private static Results<Answer<DiagnosisAnswer>, Problem> Diagnose(Body<DiagnosisRequest> body, QueryReader query, TimeProvider clock) =>
-        TryDiagnose(body, clock, out var car, out var problem) ? new Answer<DiagnosisAnswer>(DiagnosisAnswers.Of(car, query.Units)) : problem;
+        TryDiagnose(body, clock, out var car, out var problem) ? new Answer<DiagnosisAnswer>(DiagnosisMapper.ToAnswer(car, query.Units)) : problem;
 
     private static Results<SvgAnswer, Problem> Chart(Body<DiagnosisRequest> body, QueryReader query, TimeProvider clock) =>
         TryDiagnose(body, clock, out var car, out var problem) ? new SvgAnswer(TreadChart.Draw(car, query.Units)) : problem;
@@ -49,8 +49,8 @@ internal static class DiagnosisEndpoints
             return false;
         }
 
-        var today = request.ReadOn is { } day ? DiagnosisReading.Day(day)!.Value : DateOnly.FromDateTime(clock.GetUtcNow().Date);
-        car = DiagnosedCar.Of(request, vehicle, today);
+        var today = request.ReadOn is { } day ? DiagnosisMapper.Day(day)!.Value : DateOnly.FromDateTime(clock.GetUtcNow().Date);
+        car = DiagnosedCar.From(request, vehicle, today);
         return true;
     }
 }

@@ -8,7 +8,7 @@ using SetupService.Domain.Vehicles;
 namespace SetupService.Api.Wear.Temperatures;
 
 /// <summary>The call about tread temperatures and pressures after driving.</summary>
-internal static class TemperaturesEndpoints
+internal static class TemperaturesEndpoint
 {
     public static void MapTemperatures(this RouteGroupBuilder group) =>
         group.MapPost("/temperatures", Read)
@@ -25,6 +25,6 @@ internal static class TemperaturesEndpoints
         Vehicle? vehicle = null;
         if (request.Vehicle is { } document && !VehicleMapper.Map(document).Under("vehicle").TryGet(out vehicle, out var refusal))
             return body.Refuse(refusal);
-        return new Answer<TemperaturesAnswer>(TemperaturesAnswers.Of(new HeatReadings(request, vehicle), query.Units));
+        return new Answer<TemperaturesAnswer>(TemperaturesMapper.ToAnswer(new HeatReadings(request, vehicle), query.Units));
     }
 }

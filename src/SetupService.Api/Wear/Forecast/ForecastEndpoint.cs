@@ -10,7 +10,7 @@ using SetupService.Domain.Wear.Readings;
 namespace SetupService.Api.Wear.Forecast;
 
 /// <summary>The call that tells how long a tyre lasts.</summary>
-internal static class ForecastEndpoints
+internal static class ForecastEndpoint
 {
     public static void MapForecast(this RouteGroupBuilder group)
     {
@@ -30,14 +30,14 @@ internal static class ForecastEndpoints
 
     private static Results<Answer<ForecastAnswer>, Problem> Forecast(Body<ForecastRequest> body, QueryReader query) =>
         TryForecast(body, out var forecast, out var problem)
-            ? new Answer<ForecastAnswer>(ForecastAnswers.Of(body.Value!, forecast, query.Units))
+            ? new Answer<ForecastAnswer>(ForecastMapper.ToAnswer(body.Value!, forecast, query.Units))
             : problem;
 
     private static Results<SvgAnswer, Problem> Chart(Body<ForecastRequest> body, QueryReader query)
     {
         if (!TryForecast(body, out var forecast, out var problem))
             return problem;
-        var answer = ForecastAnswers.Of(body.Value!, forecast, query.Units);
+        var answer = ForecastMapper.ToAnswer(body.Value!, forecast, query.Units);
         return new SvgAnswer(ForecastChart.Draw(body.Value!, forecast, answer, query.Units));
     }
 

@@ -1,0 +1,208 @@
+using System.ComponentModel.DataAnnotations;
+using System.Text.Json.Serialization;
+using FluentValidation;
+using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Shared;
+using SetupService.Domain.Answers;
+using SetupService.Domain.Numerics.Statistics;
+using SetupService.Domain.Wear.BeforeAfter;
+
+namespace SetupService.Api.Wear.BeforeAfter;
+
+/// <summary>Tread depths before and after something was changed: a setting, the pressure, the tyre.</summary>
+public sealed record BeforeAfterRequest
+{
+    /// <summary>Readings before, in the order they were taken.</summary>
+    [JsonRequired]
+    [Count(1, 200)]
+    public DepthReadingDocument[] Before { get; set; } = [];
+
+    /// <summary>Readings after, of the same tyre or of another; their clocks may start anew. Left out before the session that is to show it.</summary>
+    [Count(1, 200)]
+    public DepthReadingDocument[]? After { get; set; }
+
+    /// <summary>Error of one reading, one standard deviation; the readings' own scatter tells it where left out.</summary>
+    [Range(0.01, 2)]
+    [Sample(0.15)]
+    public double? GaugeErrorMm { get; set; }
+
+    /// <summary>Ratio of the rates, after over before, that the change is hoped to bring; the one seen where left out.</summary>
+    [Range(0, 10)]
+    [Sample(0.8)]
+    public double? ExpectedRatio { get; set; }
+
+    /// <summary>How many further readings are planned; 4 where left out.</summary>
+    [Range(2, 100)]
+    [Sample(4)]
+    public int? PlannedReadings { get; set; }
+
+    /// <summary>How many further laps are planned; how often they would show the change is answered where given. Counts only where laps are compared.</summary>
+    [Range(1, 100_000)]
+    [Sample(60.0)]
+    public double? PlannedLaps { get; set; }
+}
+
+/// <summary>What a comparison must keep beyond types and ranges: each list is of one tyre.</summary>
+public sealed class BeforeAfterRules : AbstractValidator<BeforeAfterRequest>
+{
+    /// <summary>Makes the rules; they hold no state.</summary>
+    public BeforeAfterRules()
+    {
+        RuleFor(request => request).Custom(static (request, context) =>
+        {
+            DepthReadingRules.Check(context, "Before", request.Before, request.GaugeErrorMm);
+            DepthReadingRules.Check(context, "After", request.After, request.GaugeErrorMm);
+        });
+    }
+}
+
+/// <summary>Whether a change changed how the tread wears.</summary>
+public sealed record BeforeAfterAnswer
+{
+    /// <summary>What rates are compared by; none where nothing can be compared.</summary>
+    [Sample("track")]
+    public required ComparedClock Clock { get; init; }
+
+    /// <summary>Road that goes with each lap; null unless the clock is sameMix.</summary>
+    [Sample(58.8)]
+    public required double? RoadPerLapKm { get; init; }
+
+    /// <summary>Each zone; null where nothing can be compared.</summary>
+    public required ZoneChangesPart? Zones { get; init; }
+
+    /// <summary>The outer shoulder against the centre; null likewise.</summary>
+    public required ShoulderChangePart? OuterToCentre { get; init; }
+
+    /// <summary>The inner shoulder against the centre; null likewise.</summary>
+    public required ShoulderChangePart? InnerToCentre { get; init; }
+
+    /// <summary>Further readings the plan counts with.</summary>
+    [Sample(4)]
+    public required int PlannedReadings { get; init; }
+
+    /// <summary>Scatter of one reading about straight wear, one standard deviation over both lists; null where there are too few.</summary>
+    [Sample(0.12)]
+    public required double? ScatterMm { get; init; }
+
+    /// <summary>What it means, in sentences.</summary>
+    public required string[] Summary { get; init; }
+
+    /// <summary>What is null above, and why.</summary>
+    public required UnknownResponse[] Unknown { get; init; }
+
+    /// <summary>Key of the method page.</summary>
+    [Sample("wear-before-after")]
+    public required string Method { get; init; }
+
+    /// <summary>Edition of model and tables.</summary>
+    [Sample("2026.11")]
+    public required string Edition { get; init; }
+
+    /// <summary>What was used although nobody gave it.</summary>
+    public required AssumptionResponse[] Assumptions { get; init; }
+
+    /// <summary>What can hurt somebody.</summary>
+    public required CautionResponse[] Cautions { get; init; }
+}
+
+/// <summary>The three zones across the tread.</summary>
+public sealed record ZoneChangesPart
+{
+    /// <summary>The outer shoulder.</summary>
+    public required ZoneChangePart Outer { get; init; }
+
+    /// <summary>The middle.</summary>
+    public required ZoneChangePart Centre { get; init; }
+
+    /// <summary>The inner shoulder.</summary>
+    public required ZoneChangePart Inner { get; init; }
+}
+
+/// <summary>A zone's wear before and after.</summary>
+public sealed record ZoneChangePart
+{
+    /// <summary>By the compared clock; null where the readings before do not tell a rate.</summary>
+    public required RateChangePart? Rate { get; init; }
+
+    /// <summary>Per 1000 km of road beside it; null where laps are not compared or the road is not told apart.</summary>
+    public required RateChangePart? Road { get; init; }
+
+    /// <summary>The ratio further readings are to show: the one expected, or the one seen.</summary>
+    [Sample(0.8)]
+    public required double? SoughtRatio { get; init; }
+
+    /// <summary>Further laps that would show it four times in five; null where the road is compared, or no use would.</summary>
+    [Sample(38.0)]
+    public required double? LapsToShow { get; init; }
+
+    /// <summary>The same in kilometres; null where laps are compared without road, or no use would.</summary>
+    [Sample(2100.0)]
+    public required double? KmToShow { get; init; }
+
+    /// <summary>How often the laps planned would show it; null where none are planned.</summary>
+    [Sample(0.87)]
+    public required double? PlannedPower { get; init; }
+}
+
+/// <summary>A rate before and after.</summary>
+public sealed record RateChangePart
+{
+    /// <summary>Wear of the unit of use before: a lap, or 1000 km where the road is compared.</summary>
+    public required UncertaintyResponse BeforeMm { get; init; }
+
+    /// <summary>The same after; null where the readings after do not tell it.</summary>
+    public required UncertaintyResponse? AfterMm { get; init; }
+
+    /// <summary>After over before; null where the readings after do not tell it.</summary>
+    public required RatioPart? Ratio { get; init; }
+
+    /// <summary>Whether the 90 % range of the ratio leaves 1 out; null where the readings after do not tell.</summary>
+    [Sample(true)]
+    public required bool? Shown { get; init; }
+
+    internal static RateChangePart? From(RateChange? change) => change is not { } known ? null : new RateChangePart
+    {
+        BeforeMm = UncertaintyResponse.Of(known.BeforeMm),
+        AfterMm = known.AfterMm is { } after ? UncertaintyResponse.Of(after) : null,
+        Ratio = RatioPart.From(known.Ratio),
+        Shown = known.IsShown,
+    };
+}
+
+/// <summary>A ratio of two rates. Its range may be open above, where the lower rate is not shown to be above zero.</summary>
+public sealed record RatioPart
+{
+    /// <summary>The ratio with its 90 % range; null where that is open.</summary>
+    public required UncertaintyResponse? Range { get; init; }
+
+    /// <summary>The least it is, with 95 %; null where it is not bounded from below either.</summary>
+    [Sample(0.55)]
+    public required double? AtLeast { get; init; }
+
+    internal static RatioPart? From(RatioRange? ratio) => ratio is not { } range ? null : new RatioPart
+    {
+        Range = range is { Value: { } value, AtLeast: { } least, AtMost: { } most } ? UncertaintyResponse.Of(new Uncertainty(value, least, most, Uncertainty.NinetyPct)) : null,
+        AtLeast = range.AtLeast,
+    };
+}
+
+/// <summary>How fast a shoulder wears against the centre: the pattern, whatever the pace.</summary>
+public sealed record ShoulderChangePart
+{
+    /// <summary>Before.</summary>
+    public required RatioPart Before { get; init; }
+
+    /// <summary>After; null where the readings after do not tell it.</summary>
+    public required RatioPart? After { get; init; }
+
+    /// <summary>Whether a change of it is shown at 90 %; null where a rate is not shown to be above zero.</summary>
+    [Sample(false)]
+    public required bool? Shown { get; init; }
+
+    internal static ShoulderChangePart? From(ShoulderChange? change) => change is not { } known ? null : new ShoulderChangePart
+    {
+        Before = RatioPart.From(known.Before)!,
+        After = RatioPart.From(known.After),
+        Shown = known.IsShown,
+    };
+}

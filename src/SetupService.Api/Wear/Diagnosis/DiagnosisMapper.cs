@@ -1,0 +1,226 @@
+using System.Globalization;
+using SetupService.Api.Http.Shared;
+using SetupService.Domain.Answers;
+using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wear.Cautions;
+using SetupService.Domain.Wear.Diagnosis;
+using SetupService.Domain.Wear.Readings;
+using SetupService.Domain.Wear.TreadWear;
+
+namespace SetupService.Api.Wear.Diagnosis;
+
+/// <summary>A request on tyres studied.</summary>
+/// <param name="Request">The request.</param>
+/// <param name="Study">The causes and the wear model.</param>
+/// <param name="Car">The car of the wear model with what is assumed of it; null where there is none.</param>
+/// <param name="NoModel">Why there is no wear model; null where there is one.</param>
+/// <param name="Today">The day of the readings.</param>
+internal sealed record DiagnosedCar(DiagnosisRequest Request, WearStudy Study, ResolvedHandlingCar? Car, string? NoModel, DateOnly Today)
+{
+    /// <summary>The state of each tyre, in the request's order.</summary>
+    public TyreCondition[] Conditions { get; } = DiagnosisMapper.Conditions(Request, Today);
+
+    /// <summary>Studies a request.</summary>
+    public static DiagnosedCar From(DiagnosisRequest request, Vehicle? vehicle, DateOnly today)
+    {
+        var wear = DiagnosisMapper.Case(request, vehicle);
+        var why = vehicle is null ? "needs a vehicle with axle loads, tracks, wheelbase and springs" : Lacks(vehicle);
+        var car = why is null && vehicle is not null ? HandlingCarBuilder.Build(vehicle) : null;
+        if (why is null && car is null) why = "the suspension's points do not hold the wheel where it is stated";
+        if (why is null && wear.Use.TrackLaps is 0) (car, why) = (null, "the tyres are stated to have seen no track: camber short of the cornering is a matter of the track");
+        var study = WearStudy.Compute(wear, car?.Car);
+        if (car is not null && study is { Front: null, Rear: null }) (car, why) = (null, "the car has no balance in such corners, or its wear model does not come to rest");
+        return new(request, study, car, why, today);
+    }
+
+    private static string? Lacks(Vehicle vehicle)
+    {
+        var missing = HandlingCarBuilder.Missing(vehicle).ToList();
+        if (vehicle.WheelbaseMm is null) missing.Add("/wheelbaseMm");
+        if (missing.Count > 0) return "needs " + string.Join(", ", missing.Select(place => "/vehicle" + place));
+        return LoadContradiction.Find(vehicle) is { Count: > 0 } contradictions ? contradictions[0].Message : null;
+    }
+}
+
+/// <summary>Maps a request on tyres to the case the domain studies, and what the study found to the answer.</summary>
+internal static class DiagnosisMapper
+{
+    private const double ToPct = 100;
+    private const int WeeksPerYear = 52;
+    private const int FirstYear = 2000;
+
+    /// <summary>The case.</summary>
+    public static WearCase Case(DiagnosisRequest request, Vehicle? vehicle) => new()
+    {
+        Vehicle = vehicle ?? new Vehicle(),
+        Use = request.Use?.ToDomain() ?? default,
+        Tyres = [.. request.Tyres.Select(Tyre)],
+    };
+
+    /// <summary>A day written year-month-day; null where it is none.</summary>
+    public static DateOnly? Day(string text) =>
+        DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : null;
+
+    /// <summary>The conditions of the tyres, for their cautions.</summary>
+    public static TyreCondition[] Conditions(DiagnosisRequest request, DateOnly today) => [.. request.Tyres.Select(tyre => Condition(tyre, today))];
+
+    /// <summary>The week a tyre was made in; null where it is not told.</summary>
+    public static MadeWeek? Week(TyreReadingDocument tyre) => tyre.MadeWeek is { } text && MadeWeekReader.Read(text).TryGet(out var week, out _) ? week : null;
+
+    private static TyreReading Tyre(TyreReadingDocument tyre) => new()
+    {
+        Position = tyre.Position,
+        NewDepthMm = tyre.NewDepthMm,
+        Zones = Zones(tyre),
+        AroundMm = tyre is { AroundMm: { } around, DepthMm: { } depth } ? [depth.ToDomain(), .. around.Select(one => one.ToDomain())] : [],
+        Patterns = tyre.Patterns,
+        TemperatureC = tyre.TemperatureC?.ToDomain(),
+        TemperatureBy = tyre.TemperatureBy,
+        SecondsAfterLap = tyre.SecondsAfterLap,
+        TemperatureWindowC = tyre.TemperatureWindowC is { } window ? (window.From, window.To) : null,
+        Pressure = tyre.PressureKpa?.ToDomain() ?? default,
+        GaugeErrorMm = tyre.GaugeErrorMm,
+        History = tyre.History is { } history ? [.. history.Select(leg => leg.ToDomain())] : [],
+        MadeInWeek = Week(tyre) is { } week ? ((week.Year - FirstYear) * WeeksPerYear) + week.Week : null,
+    };
+
+    private static TreadZone[] Zones(TyreReadingDocument tyre)
+    {
+        if (tyre.Zones is { } zones) return [.. zones.Select(zone => new TreadZone(zone.AcrossPct, zone.DepthMm))];
+        if (tyre.DepthMm is not { } depth) return [];
+        var all = new List<DepthsDocument> { depth };
+        if (tyre.AroundMm is { } around) all.AddRange(around);
+        return TreadZone.FromDepths(new AcrossTread<double>(all.Average(one => one.Outer), all.Average(one => one.Centre), all.Average(one => one.Inner)));
+    }
+
+    private static TyreCondition Condition(TyreReadingDocument tyre, DateOnly today)
+    {
+        var week = Week(tyre);
+        return new TyreCondition(tyre.Position)
+        {
+            LeastDepthMm = Least(tyre),
+            GaugeErrorMm = tyre.GaugeErrorMm ?? TreadDepths.UsualGaugeErrorMm,
+            Damage = tyre.Damage ?? [],
+            AgeYears = week?.AgeYears(today),
+            MayBeOlder = week is { IsDecadeKnown: false },
+        };
+    }
+
+    /// <summary>The least depth of each third of the tread, wherever round the tyre.</summary>
+    private static AcrossTread<double>? Least(TyreReadingDocument tyre)
+    {
+        if (tyre.DepthMm is { } depth)
+        {
+            var all = (tyre.AroundMm ?? []).Append(depth).ToList();
+            return new(all.Min(one => one.Outer), all.Min(one => one.Centre), all.Min(one => one.Inner));
+        }
+
+        if (tyre.Zones is not { } zones) return null;
+        var least = zones.Min(zone => zone.DepthMm);
+        return new(In(0, 100.0 / 3), In(100.0 / 3, 200.0 / 3), In(200.0 / 3, 101));
+
+        // A third without a reading is no shallower than the least read anywhere: for cautions that is the safe side.
+        double In(double fromPct, double toPct) => zones.Where(zone => zone.AcrossPct >= fromPct && zone.AcrossPct < toPct).Select(zone => zone.DepthMm).DefaultIfEmpty(least).Min();
+    }
+
+    /// <summary>The answer.</summary>
+    public static DiagnosisAnswer ToAnswer(DiagnosedCar car, UnitSystem units)
+    {
+        var study = car.Study;
+        var diagnosis = study.Diagnosis;
+        return new DiagnosisAnswer
+        {
+            Summary = DiagnosisWords.Summary(study, car.Conditions, units),
+            Causes = [.. diagnosis.Causes.Select(cause => Cause(study, cause, units))],
+            Tread = [.. car.Request.Tyres.Select((tyre, i) => Tread(car, tyre, study.Case.Tyres[i], car.Conditions[i]))],
+            WearModel = [.. ((LearnedTread?[])[study.Front, study.Rear]).OfType<LearnedTread>().Select(learned => Axle(car, learned))],
+            NextCheck = new NextCheckPart
+            {
+                Check = diagnosis.Next.Check,
+                Text = NextCheckWords.Describe(diagnosis.Next.Check),
+                ExpectedInformation = diagnosis.Next.ExpectedBits,
+            },
+            Contradictions = [.. ReadingContradictions.Find(study.Case, units).Select(one => new ContradictionPart { Position = one.Position, Text = one.Text })],
+            Unknown = DiagnosisGaps.Find(car),
+            Method = "wear-diagnosis",
+            Edition = Edition.Current,
+            Assumptions = DiagnosisAssumptions.List(car),
+            Cautions = CautionResponse.Of(WearDiagnosisCautions.Build(car.Conditions, study, units)),
+        };
+    }
+
+    private static CausePart Cause(WearStudy study, CauseFinding finding, UnitSystem units)
+    {
+        return new CausePart
+        {
+            Cause = finding.Cause,
+            Axle = finding.Axle,
+            Probability = finding.Probability,
+            Meaning = CauseWords.Describe(finding.Cause, finding.Axle),
+            Tyres = [.. finding.Tyres],
+            Evidence = [.. finding.Evidence.Select(one => new EvidencePart { Observation = Words(one), Supports = one.Weight > 0, Weight = Math.Abs(one.Weight) })],
+            Actions = [.. WearActions.Build(study.Case, finding, finding.Axle is { } axle ? study.At(axle) : null, units).Select(ActionPart.From)],
+        };
+
+        string Words(Evidence one) => one.Sign is { } sign
+            ? SignWords.Describe(sign, study.Diagnosis.Sign(one.Axle, sign)!.Value.Value, one.Axle, units)
+            : SignWords.Describe(one.Mark!.Value, study.Diagnosis.Mark(one.Axle, one.Mark.Value) is true, one.Axle);
+    }
+
+    private static TreadPart Tread(DiagnosedCar car, TyreReadingDocument request, TyreReading tyre, TyreCondition condition)
+    {
+        var figures = TreadFigures.Compute(tyre);
+        return new TreadPart
+        {
+            Position = tyre.Position,
+            DepthMm = figures is { } read ? DepthsPart.From(read.DepthMm) : null,
+            LeastDepthMm = condition.ShallowestMm,
+            WornMm = figures is { } worn ? UncertaintyResponse.Of(worn.WornMm) : null,
+            OuterLessInnerPct = Pct(figures?.ShoulderDifference),
+            CentreLessShouldersPct = Pct(figures?.CrownDifference),
+            RoundTyreMm = figures?.RoundSpreadMm is { } round ? UncertaintyResponse.Of(round) : null,
+            PredictedDepthMm = Predicted(car.Study, request, tyre),
+            AgeYears = condition.AgeYears,
+        };
+    }
+
+    private static DepthsPart? Predicted(WearStudy study, TyreReadingDocument request, TyreReading tyre)
+    {
+        if (study.At(tyre.Axle) is not { ReadingCount: > 0 } learned || tyre.Zones.Count == 0) return null;
+        var freshMm = request.NewDepthMm ?? (TreadFigures.UsualNewDepthMm.Value + learned.Parameter(TreadWearParameters.NewDepthExcess).Value);
+        return DepthsPart.From(learned.WornMm(tyre.IsLeft).Select(wornMm => freshMm - wornMm));
+    }
+
+    private static AxleWearPart Axle(DiagnosedCar car, LearnedTread learned)
+    {
+        var lapKm = car.Request.Use?.LapKm ?? TrackShare.UsualLapKm;
+        return new AxleWearPart
+        {
+            Axle = learned.Axle.Axle,
+            CamberShortDeg = UncertaintyResponse.Of(learned.CamberShortDeg),
+            CamberShortBeforehandDeg = UncertaintyResponse.Of(learned.Axle.CamberShortDeg),
+            WearPer1000KmMm = OfLogarithm(learned.Parameter(TreadWearParameters.Road), 1),
+            WearPerLapMm = OfLogarithm(learned.Parameter(TreadWearParameters.Track), lapKm / 1000),
+            DepthsLearnedFromCount = learned.ReadingCount,
+            WithCamberSet = learned.HasUse ? Effect(learned, -learned.CamberShortDeg.Value) : null,
+            LongestLife = learned.HasUse ? Effect(learned, learned.LongestLifeChangeDeg()) : null,
+        };
+    }
+
+    private static CamberEffectPart Effect(LearnedTread learned, double changeDeg) => new()
+    {
+        CamberChangeDeg = changeDeg,
+        LeftWornMm = DepthsPart.From(learned.WornMm(isLeft: true, changeDeg)),
+        RightWornMm = DepthsPart.From(learned.WornMm(isLeft: false, changeDeg)),
+        LifeRatio = learned.LifeRatio(changeDeg),
+    };
+
+    private static UncertaintyResponse OfLogarithm(in Estimate logarithm, double by)
+    {
+        var range = logarithm.Ninety;
+        return UncertaintyResponse.Of(new Uncertainty(by * Math.Exp(range.Value), by * Math.Exp(range.Lower), by * Math.Exp(range.Upper), range.LevelPct));
+    }
+
+    private static UncertaintyResponse? Pct(Estimate? share) => share is { } known ? UncertaintyResponse.Of(new Estimate(ToPct * known.Value, ToPct * known.StandardError)) : null;
+}

@@ -1,0 +1,149 @@
+using System.ComponentModel.DataAnnotations;
+using System.Text.Json.Serialization;
+using SetupService.Api.Http.Contract;
+using SetupService.Domain.Wear.Readings;
+
+namespace SetupService.Api.Wear;
+
+/// <summary>Tread depths of one tyre, read when its two clocks stood where they did.</summary>
+public sealed record DepthReadingDocument
+{
+    /// <summary>The most kilometres a tyre is taken to have run.</summary>
+    public const double MostRoadKm = 1_000_000;
+
+    /// <summary>The most laps a tyre is taken to have run.</summary>
+    public const double MostLaps = 100_000;
+
+    /// <summary>Kilometres on the road until this reading, in all; where they begin does not matter.</summary>
+    [JsonRequired]
+    [Range(0, MostRoadKm)]
+    [Sample(2350.0)]
+    public double RoadKm { get; set; }
+
+    /// <summary>Laps on track until this reading, in all.</summary>
+    [JsonRequired]
+    [Range(0, MostLaps)]
+    [Sample(41.0)]
+    public double TrackLaps { get; set; }
+
+    /// <summary>Tread depth across the tyre; best the mean of several places round it.</summary>
+    [JsonRequired]
+    public DepthsDocument DepthMm { get; set; } = null!;
+
+    internal DepthReading ToDomain() => new(RoadKm, TrackLaps, DepthMm.ToDomain());
+
+    internal static DepthReading[] ToDomain(DepthReadingDocument[]? readings)
+    {
+        var list = new DepthReading[readings?.Length ?? 0];
+        for (var i = 0; i < list.Length; i++) list[i] = readings![i].ToDomain();
+        return list;
+    }
+}
+
+/// <summary>Tread depth at three places across a tyre; outer and inner are away from and towards the car's centre.</summary>
+public sealed record DepthsDocument
+{
+    /// <summary>In the groove next to the outer shoulder.</summary>
+    [JsonRequired]
+    [Range(0, 20)]
+    [Sample(3.9)]
+    public double Outer { get; set; }
+
+    /// <summary>In the middle.</summary>
+    [JsonRequired]
+    [Range(0, 20)]
+    [Sample(5.6)]
+    public double Centre { get; set; }
+
+    /// <summary>In the groove next to the inner shoulder.</summary>
+    [JsonRequired]
+    [Range(0, 20)]
+    [Sample(5.8)]
+    public double Inner { get; set; }
+
+    internal AcrossTread<double> ToDomain() => new(Outer, Centre, Inner);
+}
+
+/// <summary>One figure at three places across a tread, in the unit of the member it stands under; outer and inner are away from and towards the car's centre.</summary>
+public sealed record DepthsPart
+{
+    /// <summary>At the outer shoulder.</summary>
+    [Sample(3.9)]
+    public required double Outer { get; init; }
+
+    /// <summary>In the middle.</summary>
+    [Sample(5.6)]
+    public required double Centre { get; init; }
+
+    /// <summary>At the inner shoulder.</summary>
+    [Sample(5.8)]
+    public required double Inner { get; init; }
+
+    internal static DepthsPart From(AcrossTread<double> values) => new() { Outer = values.Outer, Centre = values.Centre, Inner = values.Inner };
+}
+
+/// <summary>Temperature at three places across a tread; outer and inner are away from and towards the car's centre.</summary>
+public sealed record TreadTemperaturesDocument
+{
+    /// <summary>At the outer shoulder.</summary>
+    [JsonRequired]
+    [Range(-40, 250)]
+    [Sample(86.0)]
+    public double Outer { get; set; }
+
+    /// <summary>In the middle.</summary>
+    [JsonRequired]
+    [Range(-40, 250)]
+    [Sample(79.0)]
+    public double Centre { get; set; }
+
+    /// <summary>At the inner shoulder.</summary>
+    [JsonRequired]
+    [Range(-40, 250)]
+    [Sample(74.0)]
+    public double Inner { get; set; }
+
+    internal AcrossTread<double> ToDomain() => new(Outer, Centre, Inner);
+}
+
+/// <summary>The tread temperatures between which a tyre works, as its maker or experience has them.</summary>
+public sealed record TemperatureWindowDocument
+{
+    /// <summary>Lower end.</summary>
+    [JsonRequired]
+    [Range(-40, 250)]
+    [Sample(70.0)]
+    public double From { get; set; }
+
+    /// <summary>Upper end.</summary>
+    [JsonRequired]
+    [Range(-40, 250)]
+    [Sample(95.0)]
+    public double To { get; set; }
+}
+
+/// <summary>Gauge pressures of one tyre; each may be left out.</summary>
+public sealed record PressuresDocument
+{
+    /// <summary>As set before driving, cold.</summary>
+    [Range(80, 500)]
+    [Sample(210.0)]
+    public double? Cold { get; set; }
+
+    /// <summary>Right after driving.</summary>
+    [Range(80, 500)]
+    [Sample(262.0)]
+    public double? Hot { get; set; }
+
+    /// <summary>What it should be cold.</summary>
+    [Range(80, 500)]
+    [Sample(200.0)]
+    public double? AimCold { get; set; }
+
+    /// <summary>What it should be hot.</summary>
+    [Range(80, 500)]
+    [Sample(245.0)]
+    public double? AimHot { get; set; }
+
+    internal TyrePressures ToDomain() => new(Cold, Hot, AimCold, AimHot);
+}
