@@ -7,11 +7,11 @@ public sealed record PermittedRimWidthPart
 {
     /// <summary>The narrowest rim, inches.</summary>
     [Sample(7.0)]
-    public required double Minimum { get; init; }
+    public required double From { get; init; }
 
     /// <summary>The widest rim, inches.</summary>
     [Sample(8.5)]
-    public required double Maximum { get; init; }
+    public required double To { get; init; }
 
     /// <summary>Where the two come from.</summary>
     [Sample("listed, from memory")]

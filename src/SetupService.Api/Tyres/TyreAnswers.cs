@@ -57,8 +57,8 @@ internal static class TyreAnswers
         MeasuringRimWidthIn = marking.Dimensions.MeasuringRimWidthIn,
         PermittedRimWidthIn = new PermittedRimWidthPart
         {
-            Minimum = marking.PermittedRimWidth.MinimumIn,
-            Maximum = marking.PermittedRimWidth.MaximumIn,
+            From = marking.PermittedRimWidth.MinimumIn,
+            To = marking.PermittedRimWidth.MaximumIn,
             Source = marking.PermittedRimWidth.Source,
         },
         RollingCircumferenceMm = marking.RollingCircumferenceMm,

@@ -26,7 +26,7 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
         ["CornerWeightsDocument", "FaultLimits", "AssumptionResponse", "CheckItem", "UncertaintyResponse", "TravelRangeDocument", "RackRangeDocument", "ReachableTravelPart",
          "SteerRangeDocument", "TopMountMoveDocument", "TopMountMovePart", "SlotDocument", "TopMountLimitsDocument", "PlausibleResponse", "MoveResponse",
          "ContributionsPart", "LateralRangeDocument", "SensitivityPart", "DepthsDocument", "DepthsPart",
-         "OffsetRange", "TreadTemperaturesDocument", "TemperatureWindowDocument", "PressuresDocument", "TemperatureRangePart"];
+         "OffsetRange", "DampingRangeDocument", "CamberRangeDocument", "CasterRangeDocument", "PermittedRimWidthPart", "TreadTemperaturesDocument", "TemperatureWindowDocument", "PressuresDocument", "TemperatureRangePart"];
 
     /// <summary>Writes the file anew where it differs, so that a change of the contract is one commit away and seen in it.</summary>
     [Theory]

@@ -58,7 +58,7 @@ public sealed class KnownAntiTests(ServiceFixture fixture) : IClassFixture<Servi
     {
         var answer = await fixture.Client.AnswerOf(GeometryCalls.Sweep, Body(GeometryRequests.Strut, "front", "front").Without("/" + missing));
 
-        var unknown = answer.GetProperty("unknown").EnumerateArray().ToDictionary(gap => gap.GetProperty("output").GetString()!, gap => gap.GetProperty("reason").GetString()!);
+        var unknown = answer.GetProperty("unknown").EnumerateArray().ToDictionary(gap => gap.GetProperty("id").GetString()!, gap => gap.GetProperty("reason").GetString()!);
         Assert.All(outputs, output =>
         {
             Assert.Equal(JsonValueKind.Null, answer.GetProperty("rows")[0].GetProperty(output).ValueKind);
@@ -72,7 +72,7 @@ public sealed class KnownAntiTests(ServiceFixture fixture) : IClassFixture<Servi
         var answer = await fixture.Client.AnswerOf(GeometryCalls.Sweep, Body(GeometryRequests.Strut, "rear", "both"));
 
         Assert.Equal(JsonValueKind.Null, answer.GetProperty("rows")[0].GetProperty("antiSquatPct").ValueKind);
-        Assert.Contains(answer.GetProperty("unknown").EnumerateArray(), gap => gap.GetProperty("output").GetString() == "antiSquatPct");
+        Assert.Contains(answer.GetProperty("unknown").EnumerateArray(), gap => gap.GetProperty("id").GetString() == "antiSquatPct");
     }
 
     private async Task<JsonElement> RowOf(string kind, string axle, string driven) =>

@@ -30,7 +30,7 @@ public sealed class MeasuredSuspensionTests(ServiceFixture fixture) : IClassFixt
             Assert.Equal(JsonValueKind.Null, row.GetProperty("rollCentreHeightMm").ValueKind);
         }
 
-        var unknown = answer.GetProperty("unknown").EnumerateArray().ToDictionary(one => one.GetProperty("output").GetString()!, one => one.GetProperty("reason").GetString()!);
+        var unknown = answer.GetProperty("unknown").EnumerateArray().ToDictionary(one => one.GetProperty("id").GetString()!, one => one.GetProperty("reason").GetString()!);
         Assert.Contains("points", unknown["rollCentreHeightMm"], StringComparison.Ordinal);
     }
 

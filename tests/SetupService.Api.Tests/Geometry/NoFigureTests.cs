@@ -57,7 +57,7 @@ public sealed class NoFigureTests(ServiceFixture fixture) : IClassFixture<Servic
     {
         var answer = await fixture.Client.AnswerOf(GeometryCalls.Sweep, body);
 
-        var unknown = answer.GetProperty("unknown").EnumerateArray().Select(gap => gap.GetProperty("output").GetString()).ToArray();
+        var unknown = answer.GetProperty("unknown").EnumerateArray().Select(gap => gap.GetProperty("id").GetString()).ToArray();
         Assert.Equal(unknown.Distinct(), unknown);
         Assert.All(outputs, output =>
         {

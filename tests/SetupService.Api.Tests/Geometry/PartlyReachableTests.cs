@@ -78,7 +78,7 @@ public sealed class PartlyReachableTests(ServiceFixture fixture) : IClassFixture
         var alone = answer.GetProperty("rows").EnumerateArray().Count(row => row.GetProperty("otherSteerDeg").ValueKind == JsonValueKind.Null);
         Assert.InRange(alone, 1, 100);
         Assert.Equal(101, answer.GetProperty("rows").GetArrayLength() + answer.GetProperty("unreachable").GetArrayLength());
-        var reason = answer.GetProperty("unknown").EnumerateArray().Single(gap => gap.GetProperty("output").GetString() == "otherSteerDeg").GetProperty("reason").GetString();
+        var reason = answer.GetProperty("unknown").EnumerateArray().Single(gap => gap.GetProperty("id").GetString() == "otherSteerDeg").GetProperty("reason").GetString();
         Assert.Contains($"in {alone} of {answer.GetProperty("rows").GetArrayLength()} rows", reason, StringComparison.Ordinal);
     }
 

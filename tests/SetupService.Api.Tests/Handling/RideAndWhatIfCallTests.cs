@@ -78,7 +78,7 @@ public sealed class RideAndWhatIfCallTests(ServiceFixture fixture) : IClassFixtu
         var answer = await Answer("/v1/handling/ride", body);
 
         Assert.Equal("unknown", answer.GetProperty("front").GetProperty("dampers").GetProperty("verdict").GetString());
-        Assert.Contains(answer.GetProperty("unknown").EnumerateArray(), one => one.GetProperty("output").GetString() == "/front/dampingRatio/mean");
+        Assert.Contains(answer.GetProperty("unknown").EnumerateArray(), one => one.GetProperty("id").GetString() == "/front/dampingRatio/mean");
     }
 
     [Theory]

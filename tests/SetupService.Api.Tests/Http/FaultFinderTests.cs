@@ -206,6 +206,17 @@ public class FaultFinderTests
             Assert.Equal((FaultCodes.MoreFaults, last), (found[^1].Code, found[^1].Message));
     }
 
+    [Fact]
+    public void A_misspelt_kind_is_told_as_unknown_and_kind_as_missing_beside_it()
+    {
+        var found = Refused(DemoCar.WithSuspension(DemoCar.Strut.Replace("\"kind\"", "\"knd\"", StringComparison.Ordinal)));
+
+        Assert.Equal(
+            [("/front/suspension/knd", FaultCodes.UnknownMember), ("/front/suspension/kind", FaultCodes.Required)],
+            found.Select(fault => (fault.Pointer, fault.Code)));
+        Assert.Contains("kind may be meant", found[0].Message, StringComparison.Ordinal);
+    }
+
     private static IReadOnlyList<Fault> Refused(string body)
     {
         var faults = Reader.Faults(Encoding.UTF8.GetBytes(body));

@@ -39,7 +39,7 @@ public sealed class DiagnosisCallTests(ServiceFixture fixture) : IClassFixture<S
         Assert.Equal("lowNegativeCamber", answer.GetProperty("causes")[0].GetProperty("cause").GetString());
         Assert.Equal(JsonValueKind.Null, answer.GetProperty("causes")[0].GetProperty("actions")[0].GetProperty("camberDeg").ValueKind);
         Assert.Empty(answer.GetProperty("wearModel").EnumerateArray());
-        Assert.Contains(answer.GetProperty("unknown").EnumerateArray(), one => one.GetProperty("output").GetString() == "wearModel");
+        Assert.Contains(answer.GetProperty("unknown").EnumerateArray(), one => one.GetProperty("id").GetString() == "wearModel");
     }
 
     // Each part of the car may be missing: the answer stays an answer.
@@ -61,7 +61,7 @@ public sealed class DiagnosisCallTests(ServiceFixture fixture) : IClassFixture<S
         var answer = await Answer(new JsonObject { ["tyres"] = new JsonArray() });
 
         Assert.StartsWith("No diagnosis yet: nothing was read", answer.GetProperty("summary").GetString(), StringComparison.Ordinal);
-        Assert.Contains(answer.GetProperty("unknown").EnumerateArray(), one => one.GetProperty("output").GetString() == "causes");
+        Assert.Contains(answer.GetProperty("unknown").EnumerateArray(), one => one.GetProperty("id").GetString() == "causes");
         Assert.Equal("depthsAcross", answer.GetProperty("nextCheck").GetProperty("check").GetString());
     }
 

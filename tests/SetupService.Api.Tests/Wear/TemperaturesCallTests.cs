@@ -92,7 +92,7 @@ public sealed class TemperaturesCallTests(ServiceFixture fixture) : IClassFixtur
     {
         var answer = await Answer(One("""{"position":"rearRight"}""", null));
 
-        var unknown = answer.GetProperty("unknown").EnumerateArray().ToDictionary(one => one.GetProperty("output").GetString()! + one.GetProperty("reason").GetString(), one => one);
+        var unknown = answer.GetProperty("unknown").EnumerateArray().ToDictionary(one => one.GetProperty("id").GetString()! + one.GetProperty("reason").GetString(), one => one);
         Assert.Contains("/tyres/0/treadneeds /readings/0/temperatureC", unknown.Keys);
         Assert.Contains("/tyres/0/pressureneeds /readings/0/pressureKpa", unknown.Keys);
         Assert.Empty(answer.GetProperty("comparisons").EnumerateArray());

@@ -37,7 +37,7 @@ public sealed class WearBeforeAfterCallTests(ServiceFixture fixture) : IClassFix
         Assert.True(outer.GetProperty("lapsToShow").GetDouble() > 1);
         Assert.InRange(outer.GetProperty("plannedPower").GetDouble(), 0.1, 1);
         Assert.Equal(JsonValueKind.Null, outer.GetProperty("rate").GetProperty("ratio").ValueKind);
-        Assert.Contains(answer.GetProperty("unknown").EnumerateArray(), one => one.GetProperty("output").GetString() == "/zones/outer/rate/ratio");
+        Assert.Contains(answer.GetProperty("unknown").EnumerateArray(), one => one.GetProperty("id").GetString() == "/zones/outer/rate/ratio");
     }
 
     [Fact]
@@ -50,7 +50,7 @@ public sealed class WearBeforeAfterCallTests(ServiceFixture fixture) : IClassFix
 
         Assert.Equal(JsonValueKind.Null, answer.GetProperty("zones").ValueKind);
         Assert.Equal("none", answer.GetProperty("clock").GetString());
-        Assert.Contains(answer.GetProperty("unknown").EnumerateArray(), one => one.GetProperty("output").GetString() == "/zones");
+        Assert.Contains(answer.GetProperty("unknown").EnumerateArray(), one => one.GetProperty("id").GetString() == "/zones");
     }
 
     [Fact]

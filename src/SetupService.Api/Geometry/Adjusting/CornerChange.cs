@@ -49,5 +49,5 @@ internal sealed record CornerChange
         AmountDeg = one.IsAngle ? one.Amount : null,
     });
 
-    public UnknownResponse[] Unknown() => [.. Gaps.Select(gap => new UnknownResponse { Output = gap.Output, Reason = gap.Reason })];
+    public UnknownResponse[] Unknown() => [.. Gaps.Select(gap => UnknownResponse.Of(gap.Output, gap.Reason, [.. gap.Needs]))];
 }

@@ -57,6 +57,6 @@ internal static class AlignmentGaps
             if (value is null) missing.Add(input);
         }
 
-        if (missing.Count > 0) gaps.Add(new UnknownResponse { Output = output, Reason = Needs.Of(missing) });
+        if (missing.Count > 0) gaps.Add(UnknownResponse.Of(output, Needs.Of(missing), [.. missing]));
     }
 }

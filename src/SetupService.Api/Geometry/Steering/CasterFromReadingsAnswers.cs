@@ -64,6 +64,6 @@ internal static class CasterFromReadingsAnswers
 
     private static void Add(List<UnknownResponse> list, string reason, params ReadOnlySpan<string> outputs)
     {
-        foreach (var output in outputs) list.Add(new UnknownResponse { Output = output, Reason = reason });
+        foreach (var output in outputs) list.Add(UnknownResponse.Of(output, reason, "/readings"));
     }
 }

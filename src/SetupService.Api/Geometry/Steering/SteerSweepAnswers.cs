@@ -56,6 +56,6 @@ internal static class SteerSweepAnswers
     {
         if (missing.Length == 0) return [];
         var reason = Needs.Of(missing);
-        return Array.ConvertAll(OnTheGround, output => new UnknownResponse { Output = output, Reason = reason });
+        return Array.ConvertAll(OnTheGround, output => UnknownResponse.Of(output, reason, [.. missing.Select(static name => "/" + name)]));
     }
 }

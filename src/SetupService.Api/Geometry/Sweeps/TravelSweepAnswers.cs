@@ -36,7 +36,7 @@ internal static class TravelSweepAnswers
             Rows = rows,
             Unreachable = [.. unreachable],
             ReachableTravelMm = unreachable.Count == 0 ? null : Part(sweep.Reach),
-            Unknown = [.. Gaps(sweep, rows).Select(gap => new UnknownResponse { Output = gap.Output, Reason = gap.Reason })],
+            Unknown = [.. Gaps(sweep, rows).Select(gap => UnknownResponse.Of(gap.Output, gap.Reason, [.. gap.Needs]))],
             Method = method,
             Edition = Edition.Current,
             Assumptions = AssumptionResponse.Of(assumptions),

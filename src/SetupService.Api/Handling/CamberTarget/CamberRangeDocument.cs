@@ -11,11 +11,11 @@ public sealed record CamberRangeDocument
     [JsonRequired]
     [Range(-15, 15)]
     [Sample(-2.5)]
-    public double Minimum { get; set; }
+    public double From { get; set; }
 
     /// <summary>The least negative.</summary>
     [JsonRequired]
     [Range(-15, 15)]
     [Sample(-0.5)]
-    public double Maximum { get; set; }
+    public double To { get; set; }
 }

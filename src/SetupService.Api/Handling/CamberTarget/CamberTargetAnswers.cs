@@ -111,8 +111,8 @@ internal static class CamberTargetAnswers
 
     private static IEnumerable<UnknownResponse> Gaps(CamberTargetResult result, StraightPart? straight, CarAxle at)
     {
-        if (result.LeftDeg is null) yield return Gap("leftByRightTurnsDeg", "no right turn is asked for");
-        if (result.RightDeg is null) yield return Gap("rightByLeftTurnsDeg", "no left turn is asked for");
+        if (result.LeftDeg is null) yield return Gap("leftByRightTurnsDeg", "no right turn is asked for", "/turn");
+        if (result.RightDeg is null) yield return Gap("rightByLeftTurnsDeg", "no left turn is asked for", "/turn");
         if (result.MeanInclinationAtNearestDeg is null) yield return Gap("meanInclinationAtNearestDeg", "set so, the car has no equilibrium in one of the corners");
         if (at == CarAxle.Rear)
         {
@@ -127,11 +127,11 @@ internal static class CamberTargetAnswers
 
         if (straight is null)
         {
-            yield return Gap("straight", "needs the tyre's marking");
-            yield return Gap("straightNow", "needs the tyre's marking");
+            yield return Gap("straight", "needs the tyre's marking", at == CarAxle.Front ? "/vehicle/front/tyre" : "/vehicle/rear/tyre");
+            yield return Gap("straightNow", "needs the tyre's marking", at == CarAxle.Front ? "/vehicle/front/tyre" : "/vehicle/rear/tyre");
         }
 
-        static UnknownResponse Gap(string output, string reason) => new() { Output = output, Reason = reason };
+        static UnknownResponse Gap(string output, string reason, params string[] needs) => UnknownResponse.Of(output, reason, needs);
     }
 
     private static IEnumerable<AssumptionResponse> Assumptions(

@@ -39,7 +39,7 @@ internal static class CamberTargetEndpoints
             Axle = request.Axle,
             Corners = corners.Corners,
             TargetInclinationDeg = request.TargetInclinationDeg ?? 0,
-            Adjustable = request.Range?.CamberDeg is { } range ? (range.Minimum, range.Maximum) : null,
+            Adjustable = request.Range?.CamberDeg is { } range ? (range.From, range.To) : null,
             HeldLateralG = request.HeldLateralG,
         };
         var hardestG = demand.Hardest.Demand.LateralG;
@@ -68,7 +68,7 @@ internal static class CamberTargetEndpoints
         var now = HandlingInputs.For(request.Axle).Caster.Read(car);
         var list = new List<double> { now };
         if (request.CastersDeg is { } asked) list.AddRange(asked);
-        else list.AddRange(new[] { now + 1, now + 2, now + 3 }.Where(one => one <= MostCasterDeg && (request.Range?.CasterDeg is not { } range || (one >= range.Minimum && one <= range.Maximum))));
+        else list.AddRange(new[] { now + 1, now + 2, now + 3 }.Where(one => one <= MostCasterDeg && (request.Range?.CasterDeg is not { } range || (one >= range.From && one <= range.To))));
         return list;
     }
 

@@ -17,8 +17,8 @@ public sealed class CamberTargetRules : AbstractValidator<CamberTargetRequest>
         RuleFor(request => request).Custom(static (request, context) =>
         {
             CheckForm(request, context);
-            CheckRange(context, "Range.CamberDeg.Maximum", request.Range?.CamberDeg?.Minimum, request.Range?.CamberDeg?.Maximum);
-            CheckRange(context, "Range.CasterDeg.Maximum", request.Range?.CasterDeg?.Minimum, request.Range?.CasterDeg?.Maximum);
+            CheckRange(context, "Range.CamberDeg.To", request.Range?.CamberDeg?.From, request.Range?.CamberDeg?.To);
+            CheckRange(context, "Range.CasterDeg.To", request.Range?.CasterDeg?.From, request.Range?.CasterDeg?.To);
             CheckCasters(request, context);
         });
     }
@@ -41,18 +41,18 @@ public sealed class CamberTargetRules : AbstractValidator<CamberTargetRequest>
 
     private static void CheckCasters(CamberTargetRequest request, ValidationContext<CamberTargetRequest> context)
     {
-        if (request.Range?.CasterDeg is not { } range || range.Minimum > range.Maximum || context.IsRefused("Range.CasterDeg")) return;
+        if (request.Range?.CasterDeg is not { } range || range.From > range.To || context.IsRefused("Range.CasterDeg")) return;
         for (var i = 0; i < request.CastersDeg?.Length; i++)
         {
             var asked = request.CastersDeg[i];
-            if (asked >= range.Minimum && asked <= range.Maximum) continue;
-            if (!context.IsRefused($"CastersDeg[{i}]")) Add(context, $"CastersDeg[{i}]", FaultCodes.Inconsistent, FormattableString.Invariant($"{asked}° is outside range.casterDeg, which is {range.Minimum} to {range.Maximum}°."));
+            if (asked >= range.From && asked <= range.To) continue;
+            if (!context.IsRefused($"CastersDeg[{i}]")) Add(context, $"CastersDeg[{i}]", FaultCodes.Inconsistent, FormattableString.Invariant($"{asked}° is outside range.casterDeg, which is {range.From} to {range.To}°."));
         }
     }
 
-    private static void CheckRange(ValidationContext<CamberTargetRequest> context, string place, double? minimum, double? maximum)
+    private static void CheckRange(ValidationContext<CamberTargetRequest> context, string place, double? from, double? to)
     {
-        if (minimum > maximum) Add(context, place, FaultCodes.Inconsistent, FormattableString.Invariant($"maximum is {maximum}, below minimum, which is {minimum}."));
+        if (from > to) Add(context, place, FaultCodes.Inconsistent, FormattableString.Invariant($"to is {to}, below from, which is {from}."));
     }
 
     private static void Add(ValidationContext<CamberTargetRequest> context, string place, string code, string message) =>

@@ -11,11 +11,11 @@ public sealed record CasterRangeDocument
     [JsonRequired]
     [Range(-5, 20)]
     [Sample(5.0)]
-    public double Minimum { get; set; }
+    public double From { get; set; }
 
     /// <summary>Most.</summary>
     [JsonRequired]
     [Range(-5, 20)]
     [Sample(8.0)]
-    public double Maximum { get; set; }
+    public double To { get; set; }
 }

@@ -11,11 +11,11 @@ public sealed record DampingRangeDocument
     [JsonRequired]
     [Range(0.01, 3)]
     [Sample(0.3)]
-    public double Minimum { get; set; }
+    public double From { get; set; }
 
     /// <summary>Most that serves.</summary>
     [JsonRequired]
     [Range(0.01, 3)]
     [Sample(0.7)]
-    public double Maximum { get; set; }
+    public double To { get; set; }
 }

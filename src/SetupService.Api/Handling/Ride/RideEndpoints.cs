@@ -26,7 +26,7 @@ internal static class RideEndpoints
             return body.Refuse(refusal);
         if (RideEvaluation.AsGiven(vehicle) is not { } car)
             return HandlingProblems.NoCorner(vehicle);
-        var range = request.DampingRatioRange is { } asked ? new DampingRange(asked.Minimum, asked.Maximum, "the request") : DampingRange.RoadAndTrack;
+        var range = request.DampingRatioRange is { } asked ? new DampingRange(asked.From, asked.To, "the request") : DampingRange.RoadAndTrack;
         if (request.Change is null)
             return new Answer<RideAnswer>(RideAnswers.Of(car, null, range));
 

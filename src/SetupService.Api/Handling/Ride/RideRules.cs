@@ -21,8 +21,8 @@ public sealed class RideRules : AbstractValidator<RideRequest>
         RuleFor(request => request.Change).ChangesSoundly(request => request.Vehicle, nameof(RideRequest.Vehicle), Changed);
         RuleFor(request => request.DampingRatioRange).Custom((range, context) =>
         {
-            if (range is null || range.Minimum < range.Maximum) return;
-            context.AddFailure(new ValidationFailure("DampingRatioRange.Maximum", FormattableString.Invariant($"maximum is {range.Maximum}, not above minimum, which is {range.Minimum}."))
+            if (range is null || range.From < range.To) return;
+            context.AddFailure(new ValidationFailure("DampingRatioRange.To", FormattableString.Invariant($"to is {range.To}, not above from, which is {range.From}."))
             {
                 ErrorCode = FaultCodes.Inconsistent,
             });

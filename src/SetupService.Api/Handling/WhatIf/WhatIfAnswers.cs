@@ -75,17 +75,17 @@ internal static class WhatIfAnswers
         {
             if (figures.FrontLoadTransferPct is null) Add("frontLoadTransferPct", "no load crosses without lateral acceleration");
             if (figures.UndersteerDegPerG is null) Add("understeerDegPerG", "there is no equilibrium just beside this turn");
-            if (figures.FrontBumpLeftMm is null) Add("frontBumpLeftMm", "needs bumpTravelMm of the front axle");
-            if (figures.RearBumpLeftMm is null) Add("rearBumpLeftMm", "needs bumpTravelMm of the rear axle");
+            if (figures.FrontBumpLeftMm is null) Add("frontBumpLeftMm", "needs bumpTravelMm of the front axle", "/vehicle/front/bumpTravelMm");
+            if (figures.RearBumpLeftMm is null) Add("rearBumpLeftMm", "needs bumpTravelMm of the rear axle", "/vehicle/rear/bumpTravelMm");
         }
 
-        if (figures.FrontDampingRatio is null) Add("frontDampingRatio", "needs bumpNsPerM and reboundNsPerM of the front damper");
-        if (figures.RearDampingRatio is null) Add("rearDampingRatio", "needs bumpNsPerM and reboundNsPerM of the rear damper");
-        if (figures.FrontRideHeightMm is null) Add("frontRideHeightChangeMm", RideWords.HeightUnknown);
-        if (figures.RearRideHeightMm is null) Add("rearRideHeightChangeMm", RideWords.HeightUnknown);
+        if (figures.FrontDampingRatio is null) Add("frontDampingRatio", "needs bumpNsPerM and reboundNsPerM of the front damper", "/vehicle/front/damper/bumpNsPerM", "/vehicle/front/damper/reboundNsPerM");
+        if (figures.RearDampingRatio is null) Add("rearDampingRatio", "needs bumpNsPerM and reboundNsPerM of the rear damper", "/vehicle/rear/damper/bumpNsPerM", "/vehicle/rear/damper/reboundNsPerM");
+        if (figures.FrontRideHeightMm is null) Add("frontRideHeightChangeMm", RideWords.HeightUnknown, "/vehicle/front/spring/freeLengthMm", "/vehicle/front/spring/installedLengthMm");
+        if (figures.RearRideHeightMm is null) Add("rearRideHeightChangeMm", RideWords.HeightUnknown, "/vehicle/rear/spring/freeLengthMm", "/vehicle/rear/spring/installedLengthMm");
         return [.. gaps];
 
-        void Add(string output, string reason) => gaps.Add(new UnknownResponse { Output = $"{place}/{output}", Reason = reason });
+        void Add(string output, string reason, params string[] needs) => gaps.Add(UnknownResponse.Of($"{place}/{output}", reason, needs));
     }
 
     private static WhatIfFiguresPart Figures(in WhatIfFigures figures) => new()

@@ -11,7 +11,7 @@ internal static class WhatIfChart
         Heading = "What each change does",
         Lines = Lines(request, units),
         Panels = [.. FigureColumn.All.Select(column => Panel(column, answer, units)).OfType<TornadoPanel>()],
-        Notes = ["Solid bars: one change alone. A change without a bar does not move that figure. Outlined bar: all changes together, which need not equal their sum.", .. answer.Unknown.Select(gap => $"{gap.Output[1..]}: {gap.Reason}")],
+        Notes = ["Solid bars: one change alone. A change without a bar does not move that figure. Outlined bar: all changes together, which need not equal their sum.", .. answer.Unknown.Select(gap => $"{gap.Id[1..]}: {gap.Reason}")],
     });
 
     private static string[] Lines(WhatIfRequest request, UnitSystem units)

@@ -136,6 +136,21 @@ internal sealed class VariantSchema(Type type, string discriminator) : ContractS
         Schemas = schemas;
     }
 
+    /// <summary>The names a member of any kind may have, the one that tells the kind first.</summary>
+    public IReadOnlyList<string> Names => [Discriminator, .. Schemas.SelectMany(static schema => schema.Members).Select(static member => member.Name).Where(name => name != Discriminator).Distinct()];
+
+    /// <summary>Whether any kind has a member of the name the reader stands on.</summary>
+    public bool Knows(ref Utf8JsonReader reader)
+    {
+        foreach (var schema in Schemas)
+        {
+            if (schema.IndexOf(ref reader) >= 0)
+                return true;
+        }
+
+        return false;
+    }
+
     /// <summary>The index of the kind whose word the reader stands on, or −1.</summary>
     public int IndexOf(ref Utf8JsonReader reader)
     {

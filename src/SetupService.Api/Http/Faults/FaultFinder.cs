@@ -87,9 +87,12 @@ internal ref struct FaultFinder
     private void Variant(VariantSchema schema, string? member)
     {
         var ahead = _reader;
+        List<string> strangers = [];
         while (ahead.Read() && ahead.TokenType != JsonTokenType.EndObject)
         {
             var tells = ahead.ValueTextEquals(schema.DiscriminatorUtf8);
+            if (!tells && !schema.Knows(ref ahead))
+                strangers.Add(ahead.GetString()!);
             ahead.Read();
             if (!tells)
             {
@@ -112,6 +115,9 @@ internal ref struct FaultFinder
             return;
         }
 
+        // Its name may be misspelt: what no kind has is told beside what is missing.
+        foreach (var name in strangers)
+            _faults.Add(UnknownMember(name, schema.Names));
         _faults.Add(Fault.At(
             _path.Then(schema.Discriminator),
             FaultCodes.Required,
@@ -169,17 +175,18 @@ internal ref struct FaultFinder
 
     private void Unknown(ObjectSchema schema)
     {
-        var name = _reader.GetString()!;
-        var allowed = string.Join(", ", schema.Members.Select(member => member.Name));
-        var meant = NearestName.Find(name, schema.Members.Select(member => member.Name)) is { } near
-            ? $"; {near} may be meant"
-            : "";
-        _faults.Add(Fault.At(
-            _path.Then(name),
-            FaultCodes.UnknownMember,
-            $"There is no member {TokenText.Quote(name)} here{meant}. Known: {allowed}."));
+        _faults.Add(UnknownMember(_reader.GetString()!, [.. schema.Members.Select(member => member.Name)]));
         _reader.Read();
         _reader.Skip();
+    }
+
+    private readonly Fault UnknownMember(string name, IReadOnlyList<string> known)
+    {
+        var meant = NearestName.Find(name, known) is { } near ? $"; {near} may be meant" : "";
+        return Fault.At(
+            _path.Then(name),
+            FaultCodes.UnknownMember,
+            $"There is no member {TokenText.Quote(name)} here{meant}. Known: {string.Join(", ", known)}.");
     }
 
     private void Duplicate(MemberSchema member)

@@ -97,16 +97,23 @@ public sealed record CautionResponse
     }
 }
 
-/// <summary>A figure the answer leaves null, and why.</summary>
+/// <summary>What the answer cannot tell, why, and what would settle it.</summary>
 public sealed record UnknownResponse
 {
-    /// <summary>The member that is null.</summary>
+    /// <summary>The member that is null, or a word for what is not told.</summary>
     [Sample("antiDivePct")]
-    public required string Output { get; init; }
+    public required string Id { get; init; }
 
     /// <summary>What would have to be given, or why this kind has no such figure.</summary>
-    [Sample("needs axle, wheelbaseMm, centreOfGravityHeightMm and brakeShareFrontPct")]
+    [Sample("needs wheelbaseMm")]
     public required string Reason { get; init; }
+
+    /// <summary>JSON Pointers to the inputs that would settle it; empty where none would.</summary>
+    [Sample("/vehicle/wheelbaseMm")]
+    public required string[] Needs { get; init; }
+
+    /// <summary>What is not told, why, and the inputs that would settle it.</summary>
+    internal static UnknownResponse Of(string id, string reason, params string[] needs) => new() { Id = id, Reason = reason, Needs = needs };
 }
 
 /// <summary>A value and the range it lies in at a stated probability, in the unit of the member it stands under.</summary>

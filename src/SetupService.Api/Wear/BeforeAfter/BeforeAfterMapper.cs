@@ -65,7 +65,7 @@ internal static class BeforeAfterMapper
         else if (comparison.Inner is { IsShown: null }) Add("/innerToCentre/shown", "a rate is not shown to be above zero");
         return [.. list];
 
-        void Add(string output, string reason) => list.Add(new() { Output = output, Reason = reason });
+        void Add(string output, string reason) => list.Add(UnknownResponse.Of(output, reason, comparison.After is null ? ["/after"] : ["/before", "/after"]));
     }
 
     private static AssumptionResponse[] Assumptions(BeforeAfterRequest request, WearComparison comparison)

@@ -14,8 +14,8 @@ internal static class DiagnosisGaps
     public static UnknownResponse[] Find(DiagnosedCar car)
     {
         var list = new List<UnknownResponse>();
-        if (!car.Study.Diagnosis.IsAnythingRead) list.Add(Gap("causes", "nothing was read that shows wear: the probabilities are only how often each cause occurs on cars whose owners ask"));
-        if (car.NoModel is { } why) list.Add(Gap(Model, why));
+        if (!car.Study.Diagnosis.IsAnythingRead) list.Add(Gap("causes", "nothing was read that shows wear: the probabilities are only how often each cause occurs on cars whose owners ask", "/tyres"));
+        if (car.NoModel is { } why) list.Add(Gap(Model, why, "/vehicle", "/use"));
         foreach (var axle in (CarAxle[])[CarAxle.Front, CarAxle.Rear])
         {
             if (car.Car is not null && car.Study.At(axle) is null)
@@ -25,13 +25,13 @@ internal static class DiagnosisGaps
         for (var i = 0; i < car.Request.Tyres.Length; i++)
         {
             var tyre = car.Request.Tyres[i];
-            var place = FormattableString.Invariant($"tread[{i}]");
+            var (place, read) = (FormattableString.Invariant($"tread[{i}]"), FormattableString.Invariant($"/tyres/{i}"));
             var isUnread = TreadFigures.Compute(car.Study.Case.Tyres[i]) is null;
-            if (tyre is { DepthMm: null, Zones: null }) list.Add(Gap(place + ".depthMm, leastDepthMm, wornMm, outerLessInnerPct, centreLessShouldersPct", "needs depths across the tread"));
-            else if (isUnread) list.Add(Gap(place + ".depthMm, wornMm, outerLessInnerPct, centreLessShouldersPct", "the zones are too close together for a profile"));
-            if (tyre.AroundMm is null) list.Add(Gap(place + ".roundTyreMm", "needs aroundMm: depths at further places round the tyre"));
-            if (tyre.MadeWeek is null) list.Add(Gap(place + ".ageYears", "needs madeWeek"));
-            if (car.Car is null || isUnread) list.Add(Gap(place + ".predictedDepthMm", "needs the wear model, and depths across the tread"));
+            if (tyre is { DepthMm: null, Zones: null }) list.Add(Gap(place + ".depthMm, leastDepthMm, wornMm, outerLessInnerPct, centreLessShouldersPct", "needs depths across the tread", read + "/depthMm", read + "/zones"));
+            else if (isUnread) list.Add(Gap(place + ".depthMm, wornMm, outerLessInnerPct, centreLessShouldersPct", "the zones are too close together for a profile", read + "/zones"));
+            if (tyre.AroundMm is null) list.Add(Gap(place + ".roundTyreMm", "needs aroundMm: depths at further places round the tyre", read + "/aroundMm"));
+            if (tyre.MadeWeek is null) list.Add(Gap(place + ".ageYears", "needs madeWeek", read + "/madeWeek"));
+            if (car.Car is null || isUnread) list.Add(Gap(place + ".predictedDepthMm", "needs the wear model, and depths across the tread", "/vehicle", read + "/depthMm", read + "/zones"));
         }
 
         if (car.Car is not null)
@@ -43,5 +43,5 @@ internal static class DiagnosisGaps
         return [.. list];
     }
 
-    private static UnknownResponse Gap(string output, string reason) => new() { Output = output, Reason = reason };
+    private static UnknownResponse Gap(string output, string reason, params string[] needs) => UnknownResponse.Of(output, reason, needs);
 }

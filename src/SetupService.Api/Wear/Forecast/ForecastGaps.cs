@@ -17,9 +17,9 @@ internal static class ForecastGaps
     {
         var list = new List<UnknownResponse>();
         foreach (var place in (ReadOnlySpan<TreadPlace>)[TreadPlace.Outer, TreadPlace.Centre, TreadPlace.Inner]) Zone(list, forecast, place);
-        if (forecast.Fit is null) Add(list, "/turning", ForecastWords.NoForecast(forecast));
-        else if (forecast.Turning is null) Add(list, "/turning", ForecastWords.NoChange);
-        if (request.OtherTyre is not null && forecast.Swapping is null) Add(list, "/swapping", Swapping(forecast));
+        if (forecast.Fit is null) Add(list, "/turning", ForecastWords.NoForecast(forecast), "/readings");
+        else if (forecast.Turning is null) Add(list, "/turning", ForecastWords.NoChange, "/readings");
+        if (request.OtherTyre is not null && forecast.Swapping is null) Add(list, "/swapping", Swapping(forecast), forecast.Fit is null ? "/readings" : "/otherTyre/readings");
         if (forecast.Ending is null && forecast.Fit is not null) Add(list, "/endsFirst", "no zone is estimated to wear down to the limit");
         Cost(list, request, forecast);
         return [.. list];
@@ -30,12 +30,12 @@ internal static class ForecastGaps
         var path = "/zones/" + ForecastMapper.Word(place);
         if (forecast.Zones?.At(place) is not { } zone)
         {
-            Add(list, path, ForecastWords.NoForecast(forecast));
+            Add(list, path, ForecastWords.NoForecast(forecast), "/readings");
             return;
         }
 
-        if (zone.RatePer1000KmMm is null) Add(list, path + "/ratePer1000KmMm", Why(forecast.Clock, "the kilometres on the road"));
-        if (zone.RatePerLapMm is null) Add(list, path + "/ratePerLapMm", Why(forecast.Clock, "the laps"));
+        if (zone.RatePer1000KmMm is null) Add(list, path + "/ratePer1000KmMm", Why(forecast.Clock, "the kilometres on the road"), "/readings");
+        if (zone.RatePerLapMm is null) Add(list, path + "/ratePerLapMm", Why(forecast.Clock, "the laps"), "/readings");
         Left(list, path + "/kmLeft", zone.KmLeft, Why(forecast.Clock, "the kilometres on the road"));
         Left(list, path + "/lapsLeft", zone.LapsLeft, Why(forecast.Clock, "the laps"));
         if (forecast.Mix is { RoadKm: > 0, TrackLaps: > 0 }) Left(list, path + "/sameMix/lapsLeft", zone.MixesLeft, "");
@@ -43,8 +43,8 @@ internal static class ForecastGaps
 
     private static void Left(List<UnknownResponse> list, string path, RatioRange? left, string whyNoRate)
     {
-        if (left is not { } range) Add(list, path, whyNoRate);
-        else if (!range.IsBounded) Add(list, path, range.AtLeast is null ? Grows : NotShown);
+        if (left is not { } range) Add(list, path, whyNoRate, "/readings");
+        else if (!range.IsBounded) Add(list, path, range.AtLeast is null ? Grows : NotShown, "/readings");
     }
 
     private static string Why(WearClock clock, string what) => clock == WearClock.InProportion
@@ -60,11 +60,12 @@ internal static class ForecastGaps
     private static void Cost(List<UnknownResponse> list, ForecastRequest request, TreadForecast forecast)
     {
         if (request.TyrePrice is null) return;
-        if (request.NewDepthMm is not { } newMm) Add(list, "/cost", "needs newDepthMm");
-        else if (newMm <= forecast.LimitDepthMm) Add(list, "/cost", "newDepthMm is not above the limit");
-        else if (forecast.Fit is null) Add(list, "/cost", ForecastWords.NoForecast(forecast));
+        if (request.NewDepthMm is not { } newMm) Add(list, "/cost", "needs newDepthMm", "/newDepthMm");
+        else if (newMm <= forecast.LimitDepthMm) Add(list, "/cost", "newDepthMm is not above the limit", "/newDepthMm");
+        else if (forecast.Fit is null) Add(list, "/cost", ForecastWords.NoForecast(forecast), "/readings");
         else if (forecast.Ending is null) Add(list, "/cost", "no zone is estimated to wear down to the limit");
     }
 
-    private static void Add(List<UnknownResponse> list, string output, string reason) => list.Add(new() { Output = output, Reason = reason });
+    private static void Add(List<UnknownResponse> list, string output, string reason, params string[] needs) =>
+        list.Add(UnknownResponse.Of(output, reason, needs));
 }

@@ -29,7 +29,7 @@ internal static class TemperaturesGaps
         var (output, input) = (FormattableString.Invariant($"/tyres/{index}/tread"), FormattableString.Invariant($"/readings/{index}"));
         if (tyre.Tread is not { } tread)
         {
-            gaps.Add(Gap(output, Needs.Of([input + "/temperatureC"])));
+            gaps.Add(Lacking(output, input + "/temperatureC"));
             return;
         }
 
@@ -39,11 +39,11 @@ internal static class TemperaturesGaps
             var missing = new List<string>();
             if (reading.SecondsAfterLap is null) missing.Add(input + "/secondsAfterLap");
             if (readings.AirC is null) missing.Add("/airTemperatureC");
-            gaps.Add(Gap(output + "/atLapEndC", missing.Count > 0 ? Needs.Of(missing) : reading.IsTooLate ? TooLate() : "a place of the tread reads colder than the air, so it has not cooled towards it"));
+            gaps.Add(missing.Count > 0 ? Lacking(output + "/atLapEndC", missing) : Gap(output + "/atLapEndC", reading.IsTooLate ? TooLate() : "a place of the tread reads colder than the air, so it has not cooled towards it"));
         }
 
         if (reading.IsTooLate) gaps.Add(Gap(output + "/findings", TooLate()));
-        if (reading.WindowC is null) gaps.Add(Gap(FormattableString.Invariant($"{output}/findings/{(int)TreadAspect.MeanInWindow}/rangeC"), Needs.Of([input + "/temperatureWindowC"])));
+        if (reading.WindowC is null) gaps.Add(Gap(FormattableString.Invariant($"{output}/findings/{(int)TreadAspect.MeanInWindow}/rangeC"), Needs.Of([input + "/temperatureWindowC"]), input + "/temperatureWindowC"));
     }
 
     private static void AddPressure(List<UnknownResponse> gaps, HeatReadings readings, TyrePressure? tyre, int index)
@@ -51,7 +51,7 @@ internal static class TemperaturesGaps
         var (output, input) = (FormattableString.Invariant($"/tyres/{index}/pressure"), FormattableString.Invariant($"/readings/{index}/pressureKpa"));
         if (tyre is null)
         {
-            gaps.Add(Gap(output, Needs.Of([input])));
+            gaps.Add(Lacking(output, input));
             return;
         }
 
@@ -81,7 +81,7 @@ internal static class TemperaturesGaps
                 if (value is null) missing.Add(place);
             }
 
-            gaps.Add(Gap(output + member, missing.Count > 0 ? Needs.Of(missing) : tyre.Contradiction != PressureContradiction.None ? PressureWords.Gap(tyre.Contradiction) : otherwise ?? ""));
+            gaps.Add(missing.Count > 0 ? Lacking(output + member, missing) : Gap(output + member, tyre.Contradiction != PressureContradiction.None ? PressureWords.Gap(tyre.Contradiction) : otherwise ?? ""));
         }
     }
 
@@ -102,5 +102,7 @@ internal static class TemperaturesGaps
 
     private static string TooLate() => FormattableString.Invariant($"it was read more than {TreadReading.TooLateAfterS} s after the lap, too late to show what it was");
 
-    private static UnknownResponse Gap(string output, string reason) => new() { Output = output, Reason = reason };
+    private static UnknownResponse Gap(string output, string reason, params string[] needs) => UnknownResponse.Of(output, reason, needs);
+
+    private static UnknownResponse Lacking(string output, params List<string> missing) => UnknownResponse.Of(output, Needs.Of(missing), [.. missing]);
 }

@@ -17,6 +17,16 @@ public static class MeasuredWords
         _ => "needs the points of the suspension",
     };
 
+    /// <summary>The inputs that would make it known, as JSON Pointers within the axle.</summary>
+    public static IReadOnlyList<string> Needs(MeasuredGap gap) => gap switch
+    {
+        MeasuredGap.ToeNotRead => ["/suspension/readings"],
+        MeasuredGap.CasterNotKnown => ["/alignment/casterDeg", "/suspension/steerReadings"],
+        MeasuredGap.InclinationNotKnown => ["/alignment/steeringAxisInclinationDeg", "/suspension/steerReadings"],
+        MeasuredGap.TopMountNotRead or MeasuredGap.TopMountMovedTooLittle or MeasuredGap.TopMountWrongWay => ["/suspension/topMountReadings"],
+        _ => ["/suspension/points"],
+    };
+
     /// <summary>What is wrong with readings, and the member to look at.</summary>
     public static (string Member, string Message) Fault(CornerReadingsFault fault) => fault switch
     {

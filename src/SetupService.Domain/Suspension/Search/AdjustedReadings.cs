@@ -110,14 +110,14 @@ internal sealed class AdjustedReadings : AdjustableCorner
     {
         var told = after.Told;
         var isAtStatedHeight = after is AdjustedReadings { _travelMm: 0 };
-        List<FigureGap> gaps = [.. NeedPoints.Select(output => new FigureGap(output, MeasuredWords.Reason(MeasuredGap.NeedsPoints)))];
-        if (told.ToeDeg is null) gaps.Add(new("toeDeg", _corner.ToeGap is { } toe ? MeasuredWords.Reason(toe) : "how a moved top mount changes toe is not told by readings; set it afterwards"));
-        if (_corner.ToeGap is { } notRead) gaps.Add(new("bumpSteerDegPer10Mm", MeasuredWords.Reason(notRead)));
-        if (told.CasterDeg is null) gaps.Add(new("casterDeg", Axis(_corner.CasterGap ?? (isAtStatedHeight ? _corner.RearwardGap : null))));
+        List<FigureGap> gaps = [.. NeedPoints.Select(output => new FigureGap(output, MeasuredWords.Reason(MeasuredGap.NeedsPoints), MeasuredWords.Needs(MeasuredGap.NeedsPoints)))];
+        if (told.ToeDeg is null) gaps.Add(new("toeDeg", _corner.ToeGap is { } toe ? MeasuredWords.Reason(toe) : "how a moved top mount changes toe is not told by readings; set it afterwards", MeasuredWords.Needs(_corner.ToeGap ?? MeasuredGap.NeedsPoints)));
+        if (_corner.ToeGap is { } notRead) gaps.Add(new("bumpSteerDegPer10Mm", MeasuredWords.Reason(notRead), MeasuredWords.Needs(notRead)));
+        if (told.CasterDeg is null) gaps.Add(new("casterDeg", Axis(_corner.CasterGap ?? (isAtStatedHeight ? _corner.RearwardGap : null)), MeasuredWords.Needs(_corner.CasterGap ?? (isAtStatedHeight ? _corner.RearwardGap : null) ?? MeasuredGap.NeedsPoints)));
         if (told.SteeringAxisInclinationDeg is null)
         {
-            gaps.Add(new("steeringAxisInclinationDeg", Axis(_corner.InclinationGap)));
-            gaps.Add(new("includedAngleDeg", Axis(_corner.InclinationGap)));
+            gaps.Add(new("steeringAxisInclinationDeg", Axis(_corner.InclinationGap), MeasuredWords.Needs(_corner.InclinationGap ?? MeasuredGap.NeedsPoints)));
+            gaps.Add(new("includedAngleDeg", Axis(_corner.InclinationGap), MeasuredWords.Needs(_corner.InclinationGap ?? MeasuredGap.NeedsPoints)));
         }
 
         return gaps;

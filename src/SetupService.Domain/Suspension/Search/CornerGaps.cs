@@ -21,7 +21,7 @@ public static class CornerGaps
         if (suspension is not MacPhersonStrut)
         {
             gaps.Add(new("inboardGapChangeMm", "only a strut stands beside the wheel in these points"));
-            if (suspension.Spring is null) gaps.Add(new("springMotionRatio", "needs springChassis and springMoving"));
+            if (suspension.Spring is null) gaps.Add(new("springMotionRatio", "needs springChassis and springMoving", "/suspension/points/springChassis", "/suspension/points/springMoving"));
         }
 
         gaps.Add(new("camberRangeDeg", "points are taken as exact; only a measured suspension has a range"));

@@ -21,7 +21,7 @@ public static class SweepGaps
         }
         else if (axle.WheelbaseMm is null)
         {
-            Add(gaps, "needs wheelbaseMm", "ackermannPct", "turningCircleM");
+            Add(gaps, new Lack("needs wheelbaseMm", "/wheelbaseMm"), "ackermannPct", "turningCircleM");
         }
 
         AddSprings(gaps, corner.Setting.Suspension);
@@ -34,8 +34,8 @@ public static class SweepGaps
     {
         // A strut without points is its own spring and damper.
         if (suspension is MacPhersonStrut) return;
-        if (suspension.Spring is null) Add(gaps, "needs springChassis and springMoving", "springMotionRatio", "springLengthMm");
-        if (suspension.Damper is null) Add(gaps, "needs damperChassis and damperMoving", "damperMotionRatio", "damperLengthMm");
+        if (suspension.Spring is null) Add(gaps, new Lack("needs springChassis and springMoving", "/suspension/points/springChassis", "/suspension/points/springMoving"), "springMotionRatio", "springLengthMm");
+        if (suspension.Damper is null) Add(gaps, new Lack("needs damperChassis and damperMoving", "/suspension/points/damperChassis", "/suspension/points/damperMoving"), "damperMotionRatio", "damperLengthMm");
     }
 
     private static void AddAnti(List<FigureGap> gaps, in AxleInputs axle)
@@ -48,7 +48,7 @@ public static class SweepGaps
 
         if (axle.IsFront is not { } isFront)
         {
-            Add(gaps, "needs axle, wheelbaseMm and centreOfGravityHeightMm, for braking brakeShareFrontPct, for driving drivenAxle", "antiDivePct", "antiLiftPct", "antiSquatPct");
+            Add(gaps, new Lack("needs axle, wheelbaseMm and centreOfGravityHeightMm, for braking brakeShareFrontPct, for driving drivenAxle", "/axle", "/wheelbaseMm", "/centreOfGravityHeightMm", "/brakeShareFrontPct", "/drivenAxle"), "antiDivePct", "antiLiftPct", "antiSquatPct");
             return;
         }
 
@@ -68,25 +68,30 @@ public static class SweepGaps
         }
     }
 
-    private static string? NeedsForBraking(in AxleInputs axle) =>
+    private static Lack? NeedsForBraking(in AxleInputs axle) =>
         Needs(axle.WheelbaseMm is null, axle.CentreOfGravityHeightMm is null, axle.BrakeShareFrontPct is null ? "brakeShareFrontPct" : null);
 
-    private static string? NeedsForDriving(in AxleInputs axle) => axle.Drive switch
+    private static Lack? NeedsForDriving(in AxleInputs axle) => axle.Drive switch
     {
-        AxleDrive.None => "this axle does not drive the car",
-        AxleDrive.Shared => "both axles drive, in a share that is not known",
+        AxleDrive.None => new Lack("this axle does not drive the car"),
+        AxleDrive.Shared => new Lack("both axles drive, in a share that is not known"),
         _ => Needs(axle.WheelbaseMm is null, axle.CentreOfGravityHeightMm is null, axle.Drive is null ? "drivenAxle" : null),
     };
 
-    private static string? Needs(bool wheelbase, bool height, string? other)
+    private static Lack? Needs(bool wheelbase, bool height, string? other)
     {
         string[] missing = [.. new[] { wheelbase ? "wheelbaseMm" : null, height ? "centreOfGravityHeightMm" : null, other }.OfType<string>()];
-        return missing.Length == 0 ? null : "needs " + string.Join(" and ", missing);
+        return missing.Length == 0 ? null : new Lack("needs " + string.Join(" and ", missing), [.. missing.Select(static name => "/" + name)]);
     }
 
-    private static void Add(List<FigureGap> gaps, string? reason, params ReadOnlySpan<string> outputs)
+    private static void Add(List<FigureGap> gaps, string reason, params ReadOnlySpan<string> outputs) => Add(gaps, new Lack(reason), outputs);
+
+    private static void Add(List<FigureGap> gaps, Lack? lack, params ReadOnlySpan<string> outputs)
     {
-        if (reason is null) return;
-        foreach (var output in outputs) gaps.Add(new FigureGap(output, reason));
+        if (lack is null) return;
+        foreach (var output in outputs) gaps.Add(new FigureGap(output, lack.Reason, lack.Needs));
     }
+
+    /// <summary>Why a figure is left out, and the inputs that would settle it.</summary>
+    private sealed record Lack(string Reason, params IReadOnlyList<string> Needs);
 }

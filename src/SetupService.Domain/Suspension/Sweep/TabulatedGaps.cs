@@ -19,11 +19,11 @@ internal static class TabulatedGaps
     /// <summary>Of a corner known by readings.</summary>
     public static IReadOnlyList<FigureGap> Of(MeasuredCorner corner, bool isTrackKnown)
     {
-        List<FigureGap> gaps = [.. OfPoints.Select(output => new FigureGap(output, MeasuredWords.Reason(MeasuredGap.NeedsPoints)))];
-        if (corner.ToeGap is { } toe) gaps.AddRange(OfToe.Select(output => new FigureGap(output, MeasuredWords.Reason(toe))));
-        gaps.Add(new("casterDeg", corner.CasterGap is { } caster ? MeasuredWords.Reason(caster) : AtStatedHeightOnly));
-        gaps.Add(new("steeringAxisInclinationDeg", corner.InclinationGap is { } inclination ? MeasuredWords.Reason(inclination) : AtStatedHeightOnly));
-        if (!isTrackKnown) gaps.Add(new("camberGainPerRoll", "needs trackMm"));
+        List<FigureGap> gaps = [.. OfPoints.Select(output => new FigureGap(output, MeasuredWords.Reason(MeasuredGap.NeedsPoints), MeasuredWords.Needs(MeasuredGap.NeedsPoints)))];
+        if (corner.ToeGap is { } toe) gaps.AddRange(OfToe.Select(output => new FigureGap(output, MeasuredWords.Reason(toe), MeasuredWords.Needs(toe))));
+        gaps.Add(new("casterDeg", corner.CasterGap is { } caster ? MeasuredWords.Reason(caster) : AtStatedHeightOnly, MeasuredWords.Needs(corner.CasterGap ?? MeasuredGap.NeedsPoints)));
+        gaps.Add(new("steeringAxisInclinationDeg", corner.InclinationGap is { } inclination ? MeasuredWords.Reason(inclination) : AtStatedHeightOnly, MeasuredWords.Needs(corner.InclinationGap ?? MeasuredGap.NeedsPoints)));
+        if (!isTrackKnown) gaps.Add(new("camberGainPerRoll", "needs trackMm", "/trackMm"));
         return gaps;
     }
 }

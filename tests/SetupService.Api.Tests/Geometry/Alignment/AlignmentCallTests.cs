@@ -120,7 +120,7 @@ public sealed class AlignmentCallTests(ServiceFixture fixture) : IClassFixture<S
         Assert.Equal(25, answer.GetProperty("unknown").GetArrayLength());
         Assert.Contains(
             answer.GetProperty("unknown").EnumerateArray(),
-            one => one.GetProperty("output").GetString() == "/thrustAngleDeg" && one.GetProperty("reason").GetString() == "needs /rear/left/toeDeg and /rear/right/toeDeg");
+            one => one.GetProperty("id").GetString() == "/thrustAngleDeg" && one.GetProperty("reason").GetString() == "needs /rear/left/toeDeg and /rear/right/toeDeg");
         Assert.Equal(["/measuringDiameterMm"], answer.GetProperty("assumptions").EnumerateArray().Select(one => one.GetProperty("input").GetString()));
         Near(400, answer, "measuringDiameterMm");
     }
@@ -137,7 +137,7 @@ public sealed class AlignmentCallTests(ServiceFixture fixture) : IClassFixture<S
                 var answer = await fixture.Client.AnswerOf(SteeringRequests.AlignmentPath, body);
                 var unknown = answer.GetProperty("unknown").EnumerateArray().ToArray();
 
-                Assert.Equal(Nulls(answer, "").Order(StringComparer.Ordinal), unknown.Select(one => one.GetProperty("output").GetString()!).Order(StringComparer.Ordinal));
+                Assert.Equal(Nulls(answer, "").Order(StringComparer.Ordinal), unknown.Select(one => one.GetProperty("id").GetString()!).Order(StringComparer.Ordinal));
                 Assert.All(unknown, one => Assert.All(
                     one.GetProperty("reason").GetString()!["needs ".Length..].Split([", ", " and "], StringSplitOptions.None),
                     needed => Assert.Contains(needed, left)));

@@ -72,7 +72,7 @@ public sealed class CasterFromReadingsCallTests(ServiceFixture fixture) : IClass
         Assert.All(answer.GetProperty("approximations").EnumerateObject(), one => Assert.Equal(JsonValueKind.Null, one.Value.ValueKind));
         Assert.Equal(
             ["residualStandardDeviationDeg", "workshopRuleCasterDeg", "pairRuleCasterDeg", "pairRuleSteerDeg"],
-            answer.GetProperty("unknown").EnumerateArray().Select(one => one.GetProperty("output").GetString()));
+            answer.GetProperty("unknown").EnumerateArray().Select(one => one.GetProperty("id").GetString()));
     }
 
     [Fact]

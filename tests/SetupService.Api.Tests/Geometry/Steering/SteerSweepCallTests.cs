@@ -174,5 +174,5 @@ public sealed class SteerSweepCallTests(ServiceFixture fixture) : IClassFixture<
         [.. answer.GetProperty("rows").EnumerateArray().Select(row => row.GetProperty(name).GetDouble())];
 
     private static string[] Unknown(JsonElement answer) =>
-        [.. answer.GetProperty("unknown").EnumerateArray().Select(one => $"{one.GetProperty("output").GetString()}: {one.GetProperty("reason").GetString()}")];
+        [.. answer.GetProperty("unknown").EnumerateArray().Select(one => $"{one.GetProperty("id").GetString()}: {one.GetProperty("reason").GetString()}")];
 }

@@ -118,7 +118,7 @@ public sealed class CorneringCallTests(ServiceFixture fixture) : IClassFixture<S
         Assert.Equal(0, answer.Number("rollDeg"), 1e-6);
         Assert.Equal(
             ["cornerRadiusM", "frontLoadTransferPct"],
-            answer.GetProperty("unknown").EnumerateArray().Select(one => one.GetProperty("output").GetString()));
+            answer.GetProperty("unknown").EnumerateArray().Select(one => one.GetProperty("id").GetString()));
     }
 
     [Fact]
