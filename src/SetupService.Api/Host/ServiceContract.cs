@@ -1,6 +1,9 @@
 using FluentValidation;
 using SetupService.Api.Fitment;
 using SetupService.Api.Fitment.Batch;
+using SetupService.Api.Fitment.Check;
+using SetupService.Api.Fitment.Compare;
+using SetupService.Api.Fitment.Window;
 using SetupService.Api.Geometry.Adjusting;
 using SetupService.Api.Geometry.Steering;
 using SetupService.Api.Geometry.Sweeps;
@@ -51,9 +54,9 @@ public static class ServiceContract
     private static IReadOnlyList<DocumentMapping> Mappings() =>
     [
         DocumentMapping.Of<VehicleDocument, Vehicle>(VehicleMapper.Map),
-        DocumentMapping.Of<ComparisonRequest, (Fitting, Fitting)>(FitmentMapper.Map),
-        DocumentMapping.Of<CheckRequest, (Vehicle, Fitting)>(FitmentMapper.Map),
-        DocumentMapping.Of<WindowRequest, (Vehicle, Tyre)>(FitmentMapper.Map),
+        DocumentMapping.Of<ComparisonRequest, (Fitting, Fitting)>(CompareMapper.Map),
+        DocumentMapping.Of<CheckRequest, (Vehicle, Fitting)>(CheckMapper.Map),
+        DocumentMapping.Of<WindowRequest, (Vehicle, Tyre)>(WindowMapper.Map),
         OfCar<BatchCarLine>(static one => one.Vehicle),
         DocumentMapping.OfMember<BatchCandidateLine, FittingDocument, Fitting>("candidate", static line => line.Candidate, FitmentMapper.Map),
         OfCar<RideRequest>(static one => one.Vehicle),

@@ -4,6 +4,7 @@ using System.Text.Json.Nodes;
 using CsCheck;
 using Json.Schema;
 using SetupService.Api.Fitment;
+using SetupService.Api.Fitment.Check;
 using SetupService.Api.Host;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Faults;

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Serilog;
 using SetupService.Api.Fitment;
+using SetupService.Api.Fitment.Compare;
 using SetupService.Api.Host;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;

@@ -1,4 +1,5 @@
 using SetupService.Api.Fitment;
+using SetupService.Api.Fitment.Check;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Tyres;
@@ -30,7 +31,7 @@ public sealed class MapResultTests
             Candidate = new FittingDocument { Wheel = new WheelDocument { RimDiameterIn = 17, BoltCircle = "5 of them" }, Tyre = new TyreDocument { Marking = "none" } },
         };
 
-        Assert.False(FitmentMapper.Map(request).TryGet(out _, out var refusal));
+        Assert.False(CheckMapper.Map(request).TryGet(out _, out var refusal));
         Assert.Equal(
             [
                 "/vehicle/front/tyre/marking", "/vehicle/front/hub/boltCircle", "/vehicle/front/hub/fastenerThread", "/vehicle/rear/wheel/innerProfile",

@@ -1,4 +1,5 @@
 using SetupService.Api.Fitment;
+using SetupService.Api.Fitment.Check;
 using SetupService.Api.Geometry.Sweeps;
 using SetupService.Api.Host;
 

@@ -7,8 +7,15 @@ internal static class BatchLimits
     public const int LineBytes = 65_536;
 
     /// <summary>How long the service waits for the next bytes before it closes the batch.</summary>
-    public static readonly TimeSpan Patience = TimeSpan.FromSeconds(30);
+    public static readonly TimeSpan ReadTimeout = TimeSpan.FromSeconds(30);
 
     /// <summary>Answer bytes gathered before they are sent while there is more to work on.</summary>
     public const int FlushBytes = 32_768;
+}
+
+/// <summary>What of a batch may be set where the service is put together.</summary>
+internal sealed record BatchSettings
+{
+    /// <summary>How long the service waits for the next bytes before it closes the batch.</summary>
+    public TimeSpan ReadTimeout { get; init; } = BatchLimits.ReadTimeout;
 }

@@ -2,6 +2,7 @@ using System.Buffers;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
+using SetupService.Api.Fitment.Check;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Problems;
 using SetupService.Domain.Answers;

@@ -1,4 +1,5 @@
 using System.Diagnostics.CodeAnalysis;
+using System.Diagnostics.Metrics;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Vehicles;
@@ -23,7 +24,7 @@ internal sealed class BatchRun(JsonContract contract)
     public AxleUnderCheck? Car { get; private set; }
 
     /// <summary>The candidate evaluated last.</summary>
-    public Domain.Fitment.Fitting Candidate { get; private set; }
+    public Fitting Candidate { get; private set; }
 
     public long AnsweredCount { get; private set; }
 
@@ -90,4 +91,19 @@ internal sealed class BatchRun(JsonContract contract)
         IsComplete = reason is null,
         Reason = reason,
     };
+}
+
+/// <summary>
+/// Counts the lines answered, for whoever watches the service. Counted when answers are sent and not line by line, so that a
+/// line costs nothing more.
+/// </summary>
+internal static class BatchMeter
+{
+    /// <summary>The meter's name.</summary>
+    public const string Name = "SetupService.Batch";
+
+    private static readonly Meter Meter = new(Name);
+    private static readonly Counter<long> Lines = Meter.CreateCounter<long>("batch.lines", "{line}", "Lines of batches answered, bad ones included.");
+
+    public static void Count(long lines) => Lines.Add(lines);
 }

@@ -27,13 +27,13 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
     public async Task ExecuteAsync(HttpContext httpContext)
     {
         BatchTransport.Prepare(httpContext, MediaType + "; charset=utf-8; header=present");
-        using BatchPatience patience = new(settings.Patience, httpContext.RequestAborted);
+        using ReadTimeout timeout = new(settings.ReadTimeout, httpContext.RequestAborted);
         MultipartReader parts = new(boundary, httpContext.Request.Body);
         CsvRows rows = new(httpContext.Response, _run);
         try
         {
-            var problem = await SetCarAsync(parts, patience).ConfigureAwait(false)
-                ?? await AnswerAsync(parts, patience, rows).ConfigureAwait(false);
+            var problem = await SetCarAsync(parts, timeout).ConfigureAwait(false)
+                ?? await AnswerAsync(parts, timeout, rows).ConfigureAwait(false);
             if (problem is not null)
                 await problem.ExecuteAsync(httpContext).ConfigureAwait(false);
         }
@@ -42,11 +42,11 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
             var malformed = Problem.Invalid(Fault.At("", FaultCodes.Syntax, "The body is not multipart/form-data with the boundary its Content-Type names, or its chunks (Transfer-Encoding) are malformed."));
             await malformed.ExecuteAsync(httpContext).ConfigureAwait(false);
         }
-        catch (OperationCanceledException) when (patience.IsExhausted && !rows.IsStarted)
+        catch (OperationCanceledException) when (timeout.IsExpired && !rows.IsStarted)
         {
             await Problem.Of(ProblemTypes.RequestTimeout).ExecuteAsync(httpContext).ConfigureAwait(false);
         }
-        catch (Exception cut) when (IsMalformed(cut, httpContext) || patience.IsExhausted)
+        catch (Exception cut) when (IsMalformed(cut, httpContext) || timeout.IsExpired)
         {
             // Rows are out already: the cut shows as a last row with a problem.
             rows.Write(rows.LastLine + 1, id: null, Problem.Invalid(Fault.At("/candidates", FaultCodes.Syntax, "The table broke off, or nothing came in time; the rows up to here stand.")));
@@ -58,9 +58,9 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
     private static bool IsMalformed(Exception exception, HttpContext context) =>
         exception is IOException or InvalidDataException && !HangUps.Explain(exception, context);
 
-    private async Task<Problem?> SetCarAsync(MultipartReader parts, BatchPatience patience)
+    private async Task<Problem?> SetCarAsync(MultipartReader parts, ReadTimeout timeout)
     {
-        var part = await NextAsync(parts, patience).ConfigureAwait(false);
+        var part = await NextAsync(parts, timeout).ConfigureAwait(false);
         if (NameOf(part) != "car")
             return Missing("/car", "The first part must be car, with the JSON of vehicle and axle; candidates come after it.");
 
@@ -70,7 +70,7 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
         do
         {
             read = 0;
-            await patience.WaitAsync(async token => read = await part!.Body.ReadAsync(chunk, token).ConfigureAwait(false)).ConfigureAwait(false);
+            await timeout.WaitAsync(async token => read = await part!.Body.ReadAsync(chunk, token).ConfigureAwait(false)).ConfigureAwait(false);
             json.Write(chunk, 0, read);
             if (json.Length > BatchLimits.LineBytes)
                 return BatchProblems.LineTooLong();
@@ -82,13 +82,13 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
             : Problem.Invalid(refusal.Under("car"));
     }
 
-    private async Task<Problem?> AnswerAsync(MultipartReader parts, BatchPatience patience, CsvRows rows)
+    private async Task<Problem?> AnswerAsync(MultipartReader parts, ReadTimeout timeout, CsvRows rows)
     {
-        var part = await NextAsync(parts, patience).ConfigureAwait(false);
+        var part = await NextAsync(parts, timeout).ConfigureAwait(false);
         if (NameOf(part) != "candidates")
             return Missing("/candidates", "The second part must be candidates, with the table as text/csv.");
 
-        TableStream table = new(part!.Body, patience, rows.SendIfStartedAsync);
+        TableStream table = new(part!.Body, timeout, rows.SendIfStartedAsync);
         using var reader = await Open(table).ConfigureAwait(false);
         CsvColumns known = new(contract);
         if (!known.TryRead([.. reader.Header.ColNames], out var columns, out var refusal))
@@ -103,7 +103,7 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
                 await rows.SendAsync().ConfigureAwait(false);
         }
 
-        if (await NextAsync(parts, patience).ConfigureAwait(false) is { } surplus)
+        if (await NextAsync(parts, timeout).ConfigureAwait(false) is { } surplus)
             rows.Write(rows.LastLine + 1, id: null, Problem.Invalid(Surplus(surplus)));
         await rows.SendAsync().ConfigureAwait(false);
         return null;
@@ -171,10 +171,10 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
             : refusal);
     }
 
-    private static async Task<MultipartSection?> NextAsync(MultipartReader parts, BatchPatience patience)
+    private static async Task<MultipartSection?> NextAsync(MultipartReader parts, ReadTimeout timeout)
     {
         MultipartSection? part = null;
-        await patience.WaitAsync(async token => part = await parts.ReadNextSectionAsync(token).ConfigureAwait(false)).ConfigureAwait(false);
+        await timeout.WaitAsync(async token => part = await parts.ReadNextSectionAsync(token).ConfigureAwait(false)).ConfigureAwait(false);
         return part;
     }
 

@@ -1,5 +1,6 @@
 using System.Buffers;
 using System.Text.Json;
+using SetupService.Api.Fitment.Check;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Problems;
@@ -25,7 +26,7 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
     {
         BatchTransport.Prepare(httpContext, MediaType);
         using BatchLines lines = new(contract);
-        using BatchPatience patience = new(settings.Patience, httpContext.RequestAborted);
+        using ReadTimeout timeout = new(settings.ReadTimeout, httpContext.RequestAborted);
         LineFeed feed = new(httpContext.Request.BodyReader);
         var aborted = httpContext.RequestAborted;
         string? cutShort = null;
@@ -33,7 +34,7 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
         {
             while (true)
             {
-                await patience.WaitAsync(feed.WaitAsync).ConfigureAwait(false);
+                await timeout.WaitAsync(feed.WaitAsync).ConfigureAwait(false);
                 while (feed.TryTake(out var line))
                 {
                     aborted.ThrowIfCancellationRequested();
@@ -47,9 +48,9 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
                 await SendAsync(httpContext, lines).ConfigureAwait(false);
             }
         }
-        catch (OperationCanceledException) when (patience.IsExhausted)
+        catch (OperationCanceledException) when (timeout.IsExpired)
         {
-            cutShort = BatchProblems.NothingCame(settings.Patience);
+            cutShort = BatchProblems.NothingCame(settings.ReadTimeout);
         }
         catch (IOException broken) when (!HangUps.Explain(broken, httpContext))
         {
@@ -103,13 +104,13 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
             return;
         }
 
-        var glance = LineGlance.At(utf8);
-        if (glance.IsCar)
-            SetCar(utf8, feed.LineNumber, glance.Id, lines);
+        var (isCar, id) = LineClassifier.Classify(utf8);
+        if (isCar)
+            SetCar(utf8, feed.LineNumber, id, lines);
         else if (_run.Candidates.Read(utf8, out candidate, out var refusal))
             AnswerCandidate(utf8, candidate, feed.LineNumber, lines);
         else
-            Refuse(lines, feed.LineNumber, glance.Id, Problem.Invalid(refusal));
+            Refuse(lines, feed.LineNumber, id, Problem.Invalid(refusal));
     }
 
     private void AnswerCandidate(ReadOnlySpan<byte> utf8, BatchCandidateLine line, long lineNumber, BatchLines lines)
@@ -121,7 +122,7 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
         else if (_run.TryEvaluate(line.Candidate, out var refusal))
         {
             var result = detail == BatchDetail.Full
-                ? CheckAnswers.Of(_run.Car, _run.Candidate, _run.Sheet, units)
+                ? CheckMapper.ToAnswer(_run.Car, _run.Candidate, _run.Sheet, units)
                 : null;
             lines.Write(lineNumber, line.Id, _run.Sheet, result);
             _run.CountAnswered();
@@ -147,10 +148,10 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
     /// <summary>A car that is too long is a bad car: the one before it must not answer for it.</summary>
     private void RefuseTooLong(ReadOnlySpan<byte> start, long lineNumber, BatchLines lines)
     {
-        var glance = LineGlance.At(start);
-        if (glance.IsCar)
+        var (isCar, id) = LineClassifier.Classify(start);
+        if (isCar)
             _run.UnsetCar();
-        Refuse(lines, lineNumber, glance.Id, BatchProblems.LineTooLong());
+        Refuse(lines, lineNumber, id, BatchProblems.LineTooLong());
     }
 
     private ReadOnlySpan<byte> Contiguous(in ReadOnlySequence<byte> line)
@@ -166,10 +167,11 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
 
     private static bool IsBlank(ReadOnlySpan<byte> utf8) => utf8.IndexOfAnyExcept(" \t\r"u8) < 0;
 
-    /// <summary>What a line that is no sound candidate says of itself at first sight.</summary>
-    private readonly record struct LineGlance(bool IsCar, LineId? Id)
+    /// <summary>Tells what kind of line it is where it is no valid candidate.</summary>
+    private static class LineClassifier
     {
-        public static LineGlance At(ReadOnlySpan<byte> utf8)
+        /// <summary>True with a member vehicle: the line sets a car; and the line's id, null where it has none that can be read.</summary>
+        public static (bool IsCar, LineId? Id) Classify(ReadOnlySpan<byte> utf8)
         {
             var isCar = false;
             LineId? id = null;
@@ -192,10 +194,10 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
             }
             catch (Exception unreadable) when (unreadable is JsonException or InvalidOperationException)
             {
-                // What could be seen up to there stands; the fault itself is the readers' to tell.
+                // What was read up to there counts; the reader of the line reports the fault itself.
             }
 
-            return new LineGlance(isCar, id);
+            return (isCar, id);
         }
     }
 }

@@ -12,7 +12,7 @@ namespace SetupService.Api.Tests.Fitment.Batch;
 [Collection(nameof(ByItself))]
 public sealed class HangUpTests
 {
-    private const int PatienceMs = 1000;
+    private const int ReadTimeoutMs = 1000;
 
     [Fact]
     public async Task A_client_that_hangs_up_stops_the_work_and_is_no_failure()
@@ -82,7 +82,7 @@ public sealed class HangUpTests
         foreach (var piece in (BatchCalls.CandidateLine() + "\n").Chunk(20))
         {
             await batch.SendAsync(new string(piece));
-            await Task.Delay(PatienceMs / 6);
+            await Task.Delay(ReadTimeoutMs / 6);
         }
 
         await batch.EndAsync();
@@ -116,7 +116,7 @@ public sealed class HangUpTests
     }
 
     private static Task<RunningService> Impatient() => RunningService.StartAsync(configure: builder =>
-        builder.Services.AddSingleton(new BatchSettings { Patience = TimeSpan.FromMilliseconds(PatienceMs) }));
+        builder.Services.AddSingleton(new BatchSettings { ReadTimeout = TimeSpan.FromMilliseconds(ReadTimeoutMs) }));
 
     /// <summary>Listens to the service's own meter.</summary>
     private sealed class LineCount : IDisposable

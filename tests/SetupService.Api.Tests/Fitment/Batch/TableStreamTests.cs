@@ -47,8 +47,8 @@ public sealed class TableStreamTests
     public async Task Answers_gathered_are_sent_before_the_caller_is_waited_for()
     {
         var sent = 0;
-        using BatchPatience patience = new(Long, CancellationToken.None);
-        using TableStream table = new(new Pieces("a,b\nc,d\n", [4]), patience, () =>
+        using ReadTimeout timeout = new(Long, CancellationToken.None);
+        using TableStream table = new(new Pieces("a,b\nc,d\n", [4]), timeout, () =>
         {
             sent++;
             return ValueTask.CompletedTask;
@@ -63,7 +63,7 @@ public sealed class TableStreamTests
     }
 
     private static TableStream Table(string text, int[] chunks) =>
-        new(new Pieces(text, chunks), new BatchPatience(Long, CancellationToken.None), static () => ValueTask.CompletedTask);
+        new(new Pieces(text, chunks), new ReadTimeout(Long, CancellationToken.None), static () => ValueTask.CompletedTask);
 
     private static async Task<string> ReadAll(TableStream table, int[] chunks)
     {

@@ -1,16 +1,32 @@
+using SetupService.Api.Http;
 using SetupService.Api.Http.Shared;
+using SetupService.Api.Tyres;
+using SetupService.Api.Vehicles;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
 using SetupService.Domain.Fitment.Checks;
 using SetupService.Domain.Tyres;
+using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wheels;
 
-namespace SetupService.Api.Fitment;
+namespace SetupService.Api.Fitment.Window;
 
-/// <summary>Works out and words the windows of a request.</summary>
-internal static class WindowAnswers
+/// <summary>Maps a question for offsets to domain values, and the windows to the answer.</summary>
+internal static class WindowMapper
 {
-    public static WindowAnswer Of(AxleUnderCheck car, Tyre tyre, double[] rimWidthsIn) => new()
+    /// <summary>The car and tyre of a question for offsets.</summary>
+    public static MapResult<(Vehicle Vehicle, Tyre Tyre)> Map(WindowRequest request)
+    {
+        Refusal? refusal = null;
+        var vehicle = VehicleMapper.Map(request.Vehicle).Take("vehicle", ref refusal);
+        var tyre = TyreMapper.Map(request.Tyre).Take("tyre", ref refusal);
+        if (refusal is not null)
+            return refusal;
+        return (vehicle!, tyre!);
+    }
+
+    /// <summary>The answer, one window a rim width.</summary>
+    public static WindowAnswer ToAnswer(AxleUnderCheck car, Tyre tyre, double[] rimWidthsIn) => new()
     {
         Windows = Array.ConvertAll(rimWidthsIn, width => Part(tyre, OffsetWindow.Of(car, tyre, width))),
         Method = "fitment-window",

@@ -1,8 +1,65 @@
+using System.ComponentModel.DataAnnotations;
+using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Shared;
+using SetupService.Api.Tyres;
+using SetupService.Api.Vehicles;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
+using SetupService.Domain.Vehicles;
 
-namespace SetupService.Api.Fitment;
+namespace SetupService.Api.Fitment.Window;
+
+/// <summary>A tyre, and the rim widths for which the feasible offsets are wanted.</summary>
+public sealed record WindowRequest
+{
+    /// <summary>Which axle.</summary>
+    [JsonRequired]
+    [Sample("front")]
+    public CarAxle Axle { get; set; }
+
+    /// <summary>The car; its gaps and present wheel and tyre decide.</summary>
+    [JsonRequired]
+    public VehicleDocument Vehicle { get; set; } = null!;
+
+    /// <summary>The tyre to be fitted.</summary>
+    [JsonRequired]
+    public TyreDocument Tyre { get; set; } = null!;
+
+    /// <summary>The rim widths asked about.</summary>
+    [JsonRequired]
+    [Range(3, 16)]
+    [Count(1, 50)]
+    [Sample(8.0)]
+    public double[] RimWidthsIn { get; set; } = [];
+
+    /// <summary>A change of static camber made at the same time.</summary>
+    public CamberChangeDocument? CamberChange { get; set; }
+
+    /// <summary>What the caller wants of the margins.</summary>
+    public TolerancesDocument? Tolerances { get; set; }
+}
+
+/// <summary>The answer to a question for feasible offsets.</summary>
+public sealed record WindowAnswer
+{
+    /// <summary>One window a rim width, in the order asked.</summary>
+    public required WindowPart[] Windows { get; init; }
+
+    /// <summary>The page under /docs/methods that derives the ends.</summary>
+    [Sample("fitment-window")]
+    public required string Method { get; init; }
+
+    /// <summary>Edition of model and tables.</summary>
+    [Sample("2026.11")]
+    public required string Edition { get; init; }
+
+    /// <summary>What was taken although nobody gave it.</summary>
+    public required AssumptionResponse[] Assumptions { get; init; }
+
+    /// <summary>What can hurt somebody who acts on the answer.</summary>
+    public required CautionResponse[] Cautions { get; init; }
+}
 
 /// <summary>The feasible offsets of one rim width.</summary>
 public sealed record WindowPart

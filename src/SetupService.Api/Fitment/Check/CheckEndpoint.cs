@@ -1,0 +1,45 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using SetupService.Api.Drawings;
+using SetupService.Api.Http;
+using SetupService.Api.Http.Problems;
+using SetupService.Api.Http.Queries;
+
+namespace SetupService.Api.Fitment.Check;
+
+/// <summary>The call that checks a fitting against an axle, and the one that draws it.</summary>
+internal static class CheckEndpoint
+{
+    public static void MapCheck(this RouteGroupBuilder group)
+    {
+        group.MapPost("/check", Check)
+            .WithQuery(QueryParameters.Units)
+            .WithExample("fitment-check")
+            .WithName("fitmentCheck")
+            .WithSummary("Does this wheel and tyre fit this axle, and carry it?")
+            .WithDescription("Checks a candidate against one axle of a car: clearances with their tolerances, load and speed, hub, brakes, rolling circumference and arch cover. What was not measured is unknown, never guessed.");
+        group.MapPost("/drawing", Draw)
+            .WithQuery(QueryParameters.Units)
+            .WithExample("fitment-drawing")
+            .WithName("fitmentDrawing")
+            .WithSummary("The corner as a picture")
+            .WithDescription("The left corner seen from behind as SVG in millimetres, the current and the candidate wheel over each other, gaps dimensioned. Takes the body of the check.");
+    }
+
+    private static Results<Answer<CheckAnswer>, Problem> Check(Body<CheckRequest> body, QueryReader query)
+    {
+        if (body.Value is not { } request)
+            return body.Problem!;
+        return CheckedFitting.Evaluate(request).TryGet(out var done, out var refusal)
+            ? new Answer<CheckAnswer>(done.ToAnswer(query.Units))
+            : body.Refuse(refusal);
+    }
+
+    private static Results<SvgAnswer, Problem> Draw(Body<CheckRequest> body, QueryReader query)
+    {
+        if (body.Value is not { } request)
+            return body.Problem!;
+        return CheckedFitting.Evaluate(request).TryGet(out var done, out var refusal)
+            ? new SvgAnswer(CornerDrawing.Draw(done.Car, done.Candidate, done.Sheet, query.Units))
+            : body.Refuse(refusal);
+    }
+}

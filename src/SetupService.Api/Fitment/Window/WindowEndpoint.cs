@@ -1,0 +1,27 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using SetupService.Api.Http;
+using SetupService.Api.Http.Problems;
+using SetupService.Domain.Fitment;
+
+namespace SetupService.Api.Fitment.Window;
+
+/// <summary>The call that finds the feasible offsets.</summary>
+internal static class WindowEndpoint
+{
+    public static void MapWindow(this RouteGroupBuilder group) =>
+        group.MapPost("/window", Window)
+            .WithExample("fitment-window")
+            .WithName("fitmentWindow")
+            .WithSummary("Which offsets fit at each rim width?")
+            .WithDescription("For each rim width the range of offsets at which no clearance check fails, and what limits each end.");
+
+    private static Results<Answer<WindowAnswer>, Problem> Window(Body<WindowRequest> body)
+    {
+        if (body.Value is not { } request)
+            return body.Problem!;
+        if (!WindowMapper.Map(request).TryGet(out var inputs, out var refusal))
+            return body.Refuse(refusal);
+        var car = AxleUnderCheck.Prepare(inputs.Vehicle, request.Axle, FitmentMapper.Settings(request.Tolerances, required: null, request.CamberChange));
+        return new Answer<WindowAnswer>(WindowMapper.ToAnswer(car, inputs.Tyre, request.RimWidthsIn));
+    }
+}
