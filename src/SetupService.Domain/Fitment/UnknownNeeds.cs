@@ -31,7 +31,7 @@ public static class UnknownNeeds
         };
     }
 
-    private static IReadOnlyList<string> OfRoom(AxleUnderCheck car, string axle, CheckId place, Finding finding)
+    private static string[] OfRoom(AxleUnderCheck car, string axle, CheckId place, Finding finding)
     {
         var gap = axle + "/clearance/" + place switch
         {
@@ -55,7 +55,7 @@ public static class UnknownNeeds
         };
     }
 
-    private static IReadOnlyList<string> OfLoad(AxleUnderCheck car, in Fitting candidate, string axle, in CheckResult result) => result.Finding switch
+    private static string[] OfLoad(AxleUnderCheck car, in Fitting candidate, string axle, in CheckResult result) => result.Finding switch
     {
         Finding.MarkingSilent or Finding.BeyondSpeedSymbol => ["/candidate/tyre/marking"],
         Finding.PressureBelowTable => [candidate.Tyre.PressureKpa is null ? axle + "/tyre/pressureKpa" : "/candidate/tyre/pressureKpa"],

@@ -1,4 +1,3 @@
-using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Suspension;
 using SetupService.Domain.Tyres;
 using SetupService.Domain.Wheels;

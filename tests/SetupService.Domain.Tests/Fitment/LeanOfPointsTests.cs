@@ -2,7 +2,6 @@ using CsCheck;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
 using SetupService.Domain.Suspension;
-using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Tests.Geometry;

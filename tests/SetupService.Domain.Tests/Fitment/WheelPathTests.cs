@@ -1,5 +1,4 @@
 using CsCheck;
-using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
 using SetupService.Domain.Numerics;
 using SetupService.Domain.Suspension;

@@ -2,7 +2,6 @@ using FluentValidation;
 using FluentValidation.Results;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Rules;
-using SetupService.Api.Vehicles;
 
 namespace SetupService.Api.Handling.Ride;
 

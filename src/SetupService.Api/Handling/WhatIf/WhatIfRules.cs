@@ -1,7 +1,6 @@
 using FluentValidation;
 using SetupService.Api.Handling.Cornering;
 using SetupService.Api.Http.Rules;
-using SetupService.Api.Vehicles;
 
 namespace SetupService.Api.Handling.WhatIf;
 

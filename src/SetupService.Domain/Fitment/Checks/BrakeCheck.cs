@@ -28,7 +28,7 @@ public static class BrakeCheck
         var profile = candidate.Wheel.InnerProfile;
         if (car.Caliper.Length > 0 && profile.Count > 0)
         {
-            Span<ProfilePoint> inside = profile.Count <= StackPoints ? stackalloc ProfilePoint[profile.Count] : new ProfilePoint[profile.Count];
+            var inside = profile.Count <= StackPoints ? stackalloc ProfilePoint[profile.Count] : new ProfilePoint[profile.Count];
             for (var i = 0; i < inside.Length; i++)
             {
                 // The wheel's stations start at its mounting face, which the spacer moves outboard.

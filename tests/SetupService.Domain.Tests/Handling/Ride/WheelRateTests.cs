@@ -1,4 +1,3 @@
-using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Ride;
 using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Tests.Oracle;
