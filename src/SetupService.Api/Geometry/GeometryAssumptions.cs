@@ -1,14 +1,13 @@
-using SetupService.Api.Geometry.Sweeps;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Answers;
-using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Points;
+using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Api.Geometry;
 
-/// <summary>What the calls on a suspension take although nobody gave it.</summary>
+/// <summary>What the calls on a suspension use although nobody gave it.</summary>
 internal static class GeometryAssumptions
 {
     private const string CommonPractice = "common practice, no source";
@@ -17,7 +16,8 @@ internal static class GeometryAssumptions
         "/measuringDiameterMm", AxleInputs.DefaultMeasuringDiameterMm, null, CommonPractice,
         "Toe in mm depends on the diameter it is measured at; degrees do not.");
 
-    private static readonly Assumption Parallel = new(
+    /// <summary>A twist beam of which nobody said how its wheels move.</summary>
+    public static Assumption Parallel { get; } = new(
         "/motion", null, "parallel", "the contract's default", "A twist beam moves otherwise in roll than in heave; both wheels are taken to move alike.");
 
     /// <summary>The tyre as a disc; of every call that works out a contact centre.</summary>
@@ -25,62 +25,59 @@ internal static class GeometryAssumptions
         "/loadedRadiusMm", null, "a disc of this radius in the wheel's plane", "ISO 8855 as to the contact centre; the disc is a model",
         "A tyre has width and gives: at camber its true contact centre moves some mm across, which no figure here contains.");
 
-    /// <summary>Of a sweep, by what its suspension is known by.</summary>
-    public static List<Assumption> ForSweep(TravelSweepRequest request, SuspensionModel suspension)
+    /// <summary>Of a corner, by what it is known by.</summary>
+    public static List<Assumption> Of(Corner corner)
     {
-        if (suspension is MeasuredSuspension { Corner: { } corner })
-        {
-            var read = MeasuredInputs.Assumptions(corner, request.Suspension, request.Alignment);
-            if (request.MeasuringDiameterMm is null && corner.ToeGap is null) read.Add(MeasuringDiameter);
-            return read;
-        }
-
-        var list = ForSweep(request.Suspension, request.Alignment, request.MeasuringDiameterMm, request.Motion is not null);
-        AddUnused(list, request.Suspension, request.Motion is not null, request.TrackMm is not null);
+        var list = corner.Readings is not null ? OfReadings(corner) : corner.Document is null ? [] : OfPoints(corner);
+        if (corner.Radius is { } radius) list.Insert(corner.Readings is null && corner.Document is not null ? 1 : 0, radius);
         return list;
     }
 
-    private static List<Assumption> ForSweep(SuspensionDocument suspension, AlignmentAnglesDocument alignment, double? measuringDiameterMm, bool isMotionGiven)
+    /// <summary>Adds the motion that was given and means nothing, so that no member is passed over in silence.</summary>
+    public static void AddUnusedMotion(List<Assumption> list, Corner corner, AxleMotion? motion)
     {
-        var list = ForCorner(suspension, alignment);
-        if (measuringDiameterMm is null) list.Add(MeasuringDiameter);
-        if (suspension is TwistBeamDocument && !isMotionGiven) list.Add(Parallel);
-        return list;
+        if (motion is not null && corner.Document is not TwistBeamDocument)
+            list.Add(new("/motion", null, "not used", "the points given", "Only a twist beam moves its wheel otherwise in roll than in heave."));
     }
 
-    /// <summary>Of any corner with points.</summary>
-    public static List<Assumption> ForCorner(SuspensionDocument suspension, AlignmentAnglesDocument alignment)
+    private static List<Assumption> OfPoints(Corner corner)
     {
-        var list = new List<Assumption> { ThinTyre };
-        if (SuspensionMapper.SpringDamper(suspension) is { } points)
+        var list = new List<Assumption> { ThinTyre with { Input = corner.Pointer + "/loadedRadiusMm" } };
+        var place = corner.Pointer + "/suspension/points/";
+        if (SuspensionMapper.SpringDamper(corner.Document) is { } points)
         {
             var part = EnumNames<SuspensionPart>.Of(SuspensionMapper.DefaultPart(points));
-            if (points is { SpringMoving: not null, SpringOn: null }) list.Add(OnPart("spring", part));
-            if (points is { DamperMoving: not null, DamperOn: null }) list.Add(OnPart("damper", part));
-            if (points is MacPhersonStrutPointsDocument { SpringMoving: null } or MacPhersonStrutPointsDocument { DamperMoving: null }) list.Add(AlongStrut);
+            if (points is { SpringMoving: not null, SpringOn: null }) list.Add(OnPart("spring"));
+            if (points is { DamperMoving: not null, DamperOn: null }) list.Add(OnPart("damper"));
+            if (points is MacPhersonStrutPointsDocument { SpringMoving: null } or MacPhersonStrutPointsDocument { DamperMoving: null })
+                list.Add(new(place + "springMoving", null, "along strutTop–strutLower", "the contract's default", "Spring or damper has no points of its own, so it acts along the strut."));
+
+            Assumption OnPart(string name) => new(place + name + "On", null, part, CommonPractice, $"The part that carries the {name} decides its motion ratio.");
         }
 
-        if (alignment.CasterDeg is not null) list.Add(OwnAxis("casterDeg"));
-        if (alignment.SteeringAxisInclinationDeg is not null) list.Add(OwnAxis("steeringAxisInclinationDeg"));
+        if (corner.Alignment.CasterDeg is not null) list.Add(OwnAxis("casterDeg"));
+        if (corner.Alignment.SteeringAxisInclinationDeg is not null) list.Add(OwnAxis("steeringAxisInclinationDeg"));
+        return list;
+
+        Assumption OwnAxis(string member) => new(
+            $"{corner.Pointer}/alignment/{member}", null, "that of the points", "the points given", "The steering axis follows from the points; the angle stated beside them is not used.");
+    }
+
+    private static List<Assumption> OfReadings(Corner corner)
+    {
+        var (readings, place, angles) = (corner.Readings!, corner.Pointer, corner.Alignment);
+        var list = new List<Assumption>
+        {
+            new(place + "/suspension/readings", null, "a smooth curve within the gauge's error", "judgement on how suspensions bend: docs/methods/measured-corner", "Between the readings, and for 20 mm beyond them with growing ranges, the curve is our choice; a kink between two readings would not show."),
+        };
+        if (corner.Document is MeasuredSuspensionDocument { GaugeErrorDeg: null })
+            list.Add(new(place + "/suspension/gaugeErrorDeg", CasterReadings.DefaultGaugeErrorDeg, null, CommonPractice, "The gauge's standard error decides how closely the curve follows the readings, and the ranges."));
+        if (readings.StatedCamber is { IsContradiction: false } stated)
+            list.Add(new(place + "/alignment/camberDeg", stated.StatedDeg, null, "the alignment given", "The camber stated for ride height counts as one more reading there, with the same gauge error."));
+        if (readings.StatedCamber is { IsContradiction: true } apart)
+            list.Add(new(place + "/alignment/camberDeg", apart.StatedDeg, "not used", "the readings given", Prose.Write(UnitSystem.Metric, $"The readings give {apart.ReadDeg.Value:deg} at ride height, {Math.Abs(apart.DifferenceDeg):deg} from the camber stated; more than {apart.AllowedDeg:deg} cannot be the gauge's error, and the curve keeps to the readings.")));
+        if (angles.ToeDeg is not null && readings.ToeAt(0) is not null)
+            list.Add(new(place + "/alignment/toeDeg", angles.ToeDeg, null, "the alignment given", "The curve keeps its shape and goes through the toe stated for ride height."));
         return list;
     }
-
-    /// <summary>Adds what was given and means nothing for points, so that no member is passed over in silence.</summary>
-    public static void AddUnused(List<Assumption> list, SuspensionDocument suspension, bool isMotionGiven, bool isTrackGiven = false)
-    {
-        if (isMotionGiven && suspension is not TwistBeamDocument) list.Add(Unused("motion", "Only a twist beam moves its wheel otherwise in roll than in heave."));
-        if (isTrackGiven) list.Add(Unused("trackMm", "The points say where the wheel stands; the track stated beside them is not used."));
-    }
-
-    private static Assumption Unused(string member, string reason) => new($"/{member}", null, "not used", "the points given", reason);
-
-    private static readonly Assumption AlongStrut = new(
-        "/suspension/points/springMoving", null, "along strutTop–strutLower", "the contract's default",
-        "Spring or damper has no points of its own, so it acts along the strut.");
-
-    private static Assumption OnPart(string name, string? part) => new(
-        $"/suspension/points/{name}On", null, part, CommonPractice, $"The part that carries the {name} decides its motion ratio.");
-
-    private static Assumption OwnAxis(string member) => new(
-        $"/alignment/{member}", null, "that of the points", "the points given", "The steering axis follows from the points; the angle stated beside them is not used.");
 }

@@ -1,8 +1,8 @@
-using SetupService.Api.Geometry.Adjusting;
+using SetupService.Api.Geometry.Adjustments;
 using SetupService.Api.Geometry.Alignment;
 using SetupService.Api.Geometry.Steering;
-using SetupService.Api.Geometry.Sweeps;
-using SetupService.Api.Geometry.Views;
+using SetupService.Api.Geometry.TravelSweeps;
+using SetupService.Api.Geometry.Drawing;
 
 namespace SetupService.Api.Geometry;
 
@@ -12,10 +12,10 @@ internal static class GeometryEndpoints
     public static void MapGeometry(this IEndpointRouteBuilder routes)
     {
         var group = routes.MapGroup("/v1/geometry").WithTags("Geometry");
-        group.MapSweeps();
-        group.MapAdjusting();
+        group.MapTravelSweep();
+        group.MapAdjustment();
         group.MapSteering();
         group.MapAlignment();
-        group.MapViews();
+        group.MapDrawing();
     }
 }

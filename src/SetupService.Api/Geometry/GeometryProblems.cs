@@ -1,7 +1,7 @@
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
-using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Readings;
+using SetupService.Domain.Suspension.Search;
 using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Api.Geometry;
@@ -10,14 +10,26 @@ namespace SetupService.Api.Geometry;
 internal static class GeometryProblems
 {
     /// <summary>The corner does not hold its wheel where it is stated.</summary>
-    public static Problem NothingHolds() => Problem.NotComputable(
+    public static Problem NothingHolds(Corner corner) => Problem.NotComputable(
         "The points do not hold the wheel: at the stated position it could move although every part keeps its length.",
-        [Fault.At("/suspension/points", FaultCodes.Unreachable, "the points leave the wheel a free movement at the stated position; one part's line runs through the axis the others leave it.")]);
+        [Fault.At(corner.Pointer + "/suspension/points", FaultCodes.Unreachable, "the points leave the wheel a free movement at the stated position; one part's line runs through the axis the others leave it.")]);
 
     /// <summary>Nothing is known of the corner where it stands.</summary>
-    public static Problem NotStanding(SuspensionModel suspension, WheelSetup setup) => suspension is MeasuredSuspension { Corner: { } corner }
-        ? MeasuredInputs.NotTold("/suspension/readings", MeasuredWords.BeyondReadings(-setup.RideHeightChangeMm, corner.FirstMm, corner.LastMm))
-        : NothingHolds();
+    public static Problem NotKnownHere(Corner corner)
+    {
+        var downMm = -corner.Setup.RideHeightChangeMm;
+        if (corner.Readings is { } readings)
+            return NotTold(corner.Pointer + "/suspension/readings", MeasuredWords.BeyondReadings(downMm, readings.FirstMm, readings.LastMm));
+        return corner.Document is null
+            ? NotTold(corner.Pointer + "/rideHeightChangeMm", "how the angles change with ride height needs the suspension's points, or readings of it; measure the angles as the car stands and leave rideHeightChangeMm out.")
+            : corner.Setup.RideHeightChangeMm == 0 || AdjustableCorner.AsStated(corner.Suspension, corner.Setup with { RideHeightChangeMm = 0 }) is null
+                ? NothingHolds(corner)
+                : NotTold(corner.Pointer + "/rideHeightChangeMm", "with the body so much higher or lower the suspension's parts do not meet.");
+    }
+
+    /// <summary>What is known of the corner does not tell what is asked.</summary>
+    public static Problem NotTold(string pointer, string reason) =>
+        Problem.NotComputable($"Not enough is known of this corner: {reason}", [Fault.At(pointer, FaultCodes.Unreachable, reason)]);
 
     /// <summary>Adjusted as asked the parts do not meet, or nothing is known of the corner.</summary>
     public static Problem CannotBeAdjusted((string Reason, double ResidualMm) why) => Problem.NotComputable(
@@ -30,9 +42,9 @@ internal static class GeometryProblems
         [Fault.At("", FaultCodes.Unreachable, "the limits leave out the corner as it stands, and with the least they ask for its parts do not meet; let them begin nearer to 0.")]);
 
     /// <summary>Nothing that may be adjusted moves the angle wanted.</summary>
-    public static Problem NoEffect(bool hasNoCaster) => hasNoCaster
-        ? NoSetting("/target/casterDeg", "this suspension has no upright steering axis, so it has no caster; leave casterDeg out.")
-        : NoSetting("/target", "none of the adjusters moves the angle wanted.");
+    public static Problem NoEffect(string wanted, bool hasNoCaster) => hasNoCaster
+        ? NoSetting($"/{wanted}/casterDeg", "this suspension has no upright steering axis, so it has no caster; leave casterDeg out.")
+        : NoSetting("/" + wanted, "none of the adjusters moves the angle wanted.");
 
     /// <summary>None of the positions asked for can be taken.</summary>
     public static Problem NothingReached((double FromMm, double ToMm) reach, in UnreachablePosition first)

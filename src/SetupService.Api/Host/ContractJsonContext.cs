@@ -5,11 +5,11 @@ using SetupService.Api.Fitment.Batch;
 using SetupService.Api.Fitment.Check;
 using SetupService.Api.Fitment.Compare;
 using SetupService.Api.Fitment.Window;
-using SetupService.Api.Geometry.Adjusting;
+using SetupService.Api.Geometry.Adjustments;
 using SetupService.Api.Geometry.Alignment;
 using SetupService.Api.Geometry.Steering;
-using SetupService.Api.Geometry.Sweeps;
-using SetupService.Api.Geometry.Views;
+using SetupService.Api.Geometry.TravelSweeps;
+using SetupService.Api.Geometry.Drawing;
 using SetupService.Api.Handling.CamberTarget;
 using SetupService.Api.Handling.Cornering;
 using SetupService.Api.Handling.Ride;
@@ -110,8 +110,6 @@ namespace SetupService.Api.Host;
 [JsonSerializable(typeof(WindowAnswer))]
 [JsonSerializable(typeof(TravelSweepRequest))]
 [JsonSerializable(typeof(TravelSweepAnswer))]
-[JsonSerializable(typeof(TopMountMoveRequest))]
-[JsonSerializable(typeof(TopMountMoveAnswer))]
 [JsonSerializable(typeof(AdjustmentRequest))]
 [JsonSerializable(typeof(AdjustmentAnswer))]
 [JsonSerializable(typeof(SteeringAxisRequest))]
@@ -122,7 +120,7 @@ namespace SetupService.Api.Host;
 [JsonSerializable(typeof(CasterFromReadingsAnswer))]
 [JsonSerializable(typeof(AlignmentRequest))]
 [JsonSerializable(typeof(AlignmentAnswer))]
-[JsonSerializable(typeof(CornerDrawingRequest))]
+[JsonSerializable(typeof(DrawingRequest))]
 [JsonSerializable(typeof(RideRequest))]
 [JsonSerializable(typeof(RideAnswer))]
 [JsonSerializable(typeof(WhatIfRequest))]

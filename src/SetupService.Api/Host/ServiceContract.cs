@@ -4,10 +4,11 @@ using SetupService.Api.Fitment.Batch;
 using SetupService.Api.Fitment.Check;
 using SetupService.Api.Fitment.Compare;
 using SetupService.Api.Fitment.Window;
-using SetupService.Api.Geometry.Adjusting;
+using SetupService.Api.Geometry.Adjustments;
+using SetupService.Api.Geometry.Alignment;
 using SetupService.Api.Geometry.Steering;
-using SetupService.Api.Geometry.Sweeps;
-using SetupService.Api.Geometry.Views;
+using SetupService.Api.Geometry.TravelSweeps;
+using SetupService.Api.Geometry.Drawing;
 using SetupService.Api.Handling.CamberTarget;
 using SetupService.Api.Handling.Cornering;
 using SetupService.Api.Handling.Ride;
@@ -34,11 +35,11 @@ public static class ServiceContract
     private static IReadOnlyList<IValidator> Rules() =>
     [
         new TravelSweepRules(),
-        new TopMountMoveRules(),
         new AdjustmentRules(),
         new SteeringAxisRules(),
         new SteerSweepRules(),
-        new CornerDrawingRules(),
+        new DrawingRules(),
+        new AlignmentRules(),
         new RideRules(),
         new WhatIfRules(),
         new CamberTargetRules(),
@@ -59,6 +60,10 @@ public static class ServiceContract
         DocumentMapping.Of<WindowRequest, (Vehicle, Tyre)>(WindowMapper.Map),
         OfCar<BatchCarLine>(static one => one.Vehicle),
         DocumentMapping.OfMember<BatchCandidateLine, FittingDocument, Fitting>("candidate", static line => line.Candidate, FitmentMapper.Map),
+        OfCar<TravelSweepRequest>(static one => one.Vehicle),
+        OfCar<AdjustmentRequest>(static one => one.Vehicle),
+        OfCar<DrawingRequest>(static one => one.Vehicle),
+        OfCar<AlignmentRequest>(static one => one.Vehicle),
         OfCar<RideRequest>(static one => one.Vehicle),
         OfCar<WhatIfRequest>(static one => one.Vehicle),
         OfCar<CamberTargetRequest>(static one => one.Vehicle),

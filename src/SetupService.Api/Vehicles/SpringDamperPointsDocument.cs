@@ -1,3 +1,4 @@
+using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 using SetupService.Domain.Suspension.Points;
@@ -32,4 +33,10 @@ public abstract record SpringDamperPointsDocument
     [JsonPropertyOrder(1)]
     [Sample("lowerArm")]
     public SuspensionPart? DamperOn { get; set; }
+
+    /// <summary>Standard deviation of each coordinate of the points; the figures of a travel sweep then come with ranges. Points count as exact where left out.</summary>
+    [JsonPropertyOrder(1)]
+    [Range(0, 20)]
+    [Sample(1.0)]
+    public double? PointErrorMm { get; set; }
 }

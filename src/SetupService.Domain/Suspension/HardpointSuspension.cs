@@ -91,7 +91,7 @@ public sealed class HardpointSuspension : SuspensionModel
     }
 
     /// <summary>The corner as five constraints, set so.</summary>
-    internal CornerMechanism Mechanism(WheelSetup setup)
+    public CornerMechanism Mechanism(WheelSetup setup)
     {
         ArgumentNullException.ThrowIfNull(setup);
         return MechanismBuilder.Build(new CornerSetting

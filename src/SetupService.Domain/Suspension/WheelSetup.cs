@@ -41,6 +41,9 @@ public sealed record WheelSetup
     /// <summary>Steering-axis inclination, degrees.</summary>
     public double SteeringAxisInclinationDeg { get; init; }
 
+    /// <summary>Caster and inclination as stated, degrees, each null where it was not; of a corner known by its angles alone.</summary>
+    public (double? CasterDeg, double? InclinationDeg)? StatedAxis { get; init; }
+
     /// <summary>Caster set on top of what the suspension tells or <see cref="CasterDeg"/> says, degrees, as the wheel's turn about its axis feels it.</summary>
     public double AddedCasterDeg { get; init; }
 

@@ -23,8 +23,8 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
 
     // Places that carry the unit of the member they stand in, or state it beside them.
     private static readonly string[] UnitStandsElsewhere =
-        ["CornerWeightsDocument", "FaultLimits", "AssumptionResponse", "CheckItem", "UncertaintyResponse", "TravelRangeDocument", "RackRangeDocument", "ReachableTravelPart",
-         "SteerRangeDocument", "TopMountMoveDocument", "TopMountMovePart", "SlotDocument", "TopMountLimitsDocument", "PlausibleResponse", "MoveResponse",
+        ["CornerWeightsDocument", "FaultLimits", "AssumptionResponse", "CheckItem", "UncertaintyResponse", "TravelRangeDocument", "RackRangeDocument", "ReachableTravelResponse",
+         "SteerRangeDocument", "MovementRangeDocument", "ShimRangeDocument", "AngleRangeDocument", "AngleRangeResponse", "PlausibleResponse", "MoveResponse",
          "ContributionsPart", "LateralRangeDocument", "SensitivityPart", "DepthsDocument", "DepthsPart",
          "OffsetRange", "DampingRangeDocument", "CamberRangeDocument", "CasterRangeDocument", "PermittedRimWidthPart", "TreadTemperaturesDocument", "TemperatureWindowDocument", "PressuresDocument", "TemperatureRangePart"];
 

@@ -19,7 +19,7 @@ public sealed class RideHeightTests(ServiceFixture fixture) : IClassFixture<Serv
     public async Task A_strut_by_its_points_has_the_room_that_the_curve_of_its_own_sweep_leaves()
     {
         var sweep = await fixture.Client.AnswerOf("/v1/geometry/travel-sweep", Requests.Object(
-            $$"""{ "suspension": {{DemoCar.Strut}}, "alignment": { "camberDeg": -0.7, "toeDeg": 0.08 }, "loadedRadiusMm": 305, "travelMm": { "from": 0, "to": {{BumpMm}}, "step": 2 } }"""));
+            $$"""{ "vehicle": { "front": { "suspension": {{DemoCar.Strut}}, "alignment": { "camberDeg": -0.7, "toeDeg": 0.08 }, "loadedRadiusMm": 305 } }, "axle": "front", "travelMm": { "from": 0, "to": {{BumpMm}}, "step": 2 } }"""));
         JsonArray readings = [.. sweep.GetProperty("rows").EnumerateArray().Select(row => (JsonNode)new JsonObject
         {
             ["travelMm"] = row.GetProperty("travelMm").GetDouble(),

@@ -15,14 +15,14 @@ public sealed class AdjusterAmountTests(ServiceFixture fixture) : IClassFixture<
         { """{ "adjuster": "hubShimToe" }""", ["/adjustments/0/amountDeg required"] },
         { """{ "adjuster": "hubShimToe", "amountMm": 1 }""", ["/adjustments/0/amountDeg required", "/adjustments/0/amountMm inconsistent"] },
         { """{ "adjuster": "hubShimCamber", "amountMm": 1, "amountDeg": 1 }""", ["/adjustments/0/amountMm inconsistent"] },
-        { """{ "adjuster": "rideHeight", "amountMm": 1, "minimumMm": 1 }""", ["/adjustments/0/minimumMm unknownMember"] },
+        { """{ "adjuster": "rideHeight", "amountMm": 1, "rangeMm": {} }""", ["/adjustments/0/rangeMm unknownMember"] },
     };
 
     public static TheoryData<string, string[]> Rooms() => new()
     {
-        { """{ "adjuster": "rideHeight", "minimumDeg": -1 }""", ["/adjusters/0/minimumDeg inconsistent"] },
-        { """{ "adjuster": "rideHeight", "minimumDeg": -1, "maximumDeg": 1, "minimumMm": 0 }""", ["/adjusters/0/minimumDeg inconsistent", "/adjusters/0/maximumDeg inconsistent"] },
-        { """{ "adjuster": "hubShimCamber", "maximumMm": 1 }""", ["/adjusters/0/maximumMm inconsistent"] },
+        { """{ "adjuster": "rideHeight", "rangeDeg": { "from": -1, "to": 1 } }""", ["/adjusters/0/rangeDeg inconsistent"] },
+        { """{ "adjuster": "rideHeight", "rangeDeg": { "from": -1, "to": 1 }, "rangeMm": { "from": 0, "to": 1 } }""", ["/adjusters/0/rangeDeg inconsistent"] },
+        { """{ "adjuster": "hubShimCamber", "rangeMm": { "from": 0, "to": 1 } }""", ["/adjusters/0/rangeMm inconsistent"] },
         { """{ "adjuster": "rideHeight", "amountMm": 1 }""", ["/adjusters/0/amountMm unknownMember"] },
     };
 

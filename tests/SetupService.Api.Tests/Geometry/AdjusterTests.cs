@@ -1,6 +1,6 @@
 using SetupService.Domain.Suspension.Search;
 using System.Text.Json.Nodes;
-using SetupService.Api.Geometry.Adjusting;
+using SetupService.Api.Geometry.Adjustments;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Tests.Fitment;
 using SetupService.Api.Tests.Host;
@@ -78,7 +78,7 @@ public sealed class AdjusterTests(ServiceFixture fixture) : IClassFixture<Servic
     [Fact]
     public async Task A_least_throw_near_the_largest_leaves_a_room()
     {
-        var body = GeometryRequests.AdjustedFor(GeometryRequests.Strut, -2, null, """{ "adjuster": "knuckleEccentric", "boltSpacingMm": 58, "minimumMm": 28.9 }""");
+        var body = GeometryRequests.AdjustedFor(GeometryRequests.Strut, -2, null, """{ "adjuster": "knuckleEccentric", "boltSpacingMm": 58, "rangeMm": { "from": 28.9, "to": 29 } }""");
 
         Assert.Equal(28.9, (await fixture.Client.AnswerOf(GeometryCalls.Adjustment, body)).GetProperty("adjustments")[0].Number("amountMm"));
     }
@@ -111,7 +111,8 @@ public sealed class AdjusterTests(ServiceFixture fixture) : IClassFixture<Servic
     private static JsonObject Room(string word)
     {
         var room = Named(word);
-        room[word.StartsWith("hubShim", StringComparison.Ordinal) ? "maximumDeg" : "maximumMm"] = 0.5;
+        var isShim = word.StartsWith("hubShim", StringComparison.Ordinal);
+        room[isShim ? "rangeDeg" : "rangeMm"] = new JsonObject { ["from"] = isShim ? -5 : word == "knuckleEccentric" ? -29 : -100, ["to"] = 0.5 };
         return room;
     }
 

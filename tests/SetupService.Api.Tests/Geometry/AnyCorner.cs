@@ -1,5 +1,6 @@
 using System.Text.Json.Nodes;
 using CsCheck;
+using SetupService.Api.Tests.Fitment;
 
 namespace SetupService.Api.Tests.Geometry;
 
@@ -32,7 +33,7 @@ internal static class AnyCorner
     private static JsonObject Made(string kind, Func<double, double>[] moves, double camberDeg, double toeDeg, double radiusMm, int choice)
     {
         var body = Corners.Of(kind);
-        var points = body["suspension"]!["points"]!.AsObject();
+        var points = body["vehicle"]!["front"]!["suspension"]!["points"]!.AsObject();
         var next = 0;
         foreach (var place in BodyPlaces.Of(points).Where(place => place.EndsWith("Mm", StringComparison.Ordinal)))
         {
@@ -51,9 +52,7 @@ internal static class AnyCorner
             AddLine(points, "damper", moves);
         if ((choice & 4) != 0)
             points["wheelCentre"]!["yMm"] = Math.Min(4999, 1 + YOf(points).Max());
-        body["alignment"] = new JsonObject { ["camberDeg"] = camberDeg, ["toeDeg"] = toeDeg };
-        body["loadedRadiusMm"] = radiusMm;
-        return body;
+        return body.With("/vehicle/front/alignment", new JsonObject { ["camberDeg"] = camberDeg, ["toeDeg"] = toeDeg }).With("/vehicle/front/loadedRadiusMm", radiusMm);
     }
 
     /// <summary>How far outboard the points stand; a wheel inboard of them all is refused as soon as it is seen.</summary>

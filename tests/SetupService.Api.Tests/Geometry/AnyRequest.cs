@@ -6,14 +6,14 @@ using SetupService.Api.Tests.Fitment;
 
 namespace SetupService.Api.Tests.Geometry;
 
-/// <summary>Requests of the three calls on any corner, every member within its limits and most of them kept together as the rules want.</summary>
+/// <summary>Requests of the two calls on any corner, every member within its limits and most of them kept together as the rules want.</summary>
 internal static class AnyRequest
 {
-    private static readonly (string Name, Gen<JsonNode> Value)[] OfAxle =
+    private static readonly (string Place, Gen<JsonNode> Value)[] OfAxle =
     [
-        ("axle", Word("front", "rear")), ("drivenAxle", Word("front", "rear", "both")), ("motion", Word("parallel", "opposite")),
-        ("wheelbaseMm", Number(1500, 4500)), ("centreOfGravityHeightMm", Number(100, 2000)), ("brakeShareFrontPct", Number(0, 100)),
-        ("measuringDiameterMm", Number(200, 1000)), ("trackMm", Number(900, 2200)),
+        ("/axle", Word("front", "rear")), ("/vehicle/drivenAxle", Word("front", "rear", "both")), ("/motion", Word("parallel", "opposite")),
+        ("/vehicle/wheelbaseMm", Number(1500, 4500)), ("/vehicle/centreOfGravityHeightMm", Number(100, 2000)), ("/vehicle/brakeShareFrontPct", Number(0, 100)),
+        ("/measuringDiameterMm", Number(200, 1000)), ("/vehicle/front/trackMm", Number(900, 2200)), ("/vehicle/front/rideHeightChangeMm", Number(-150, 150)),
     ];
 
     public static Gen<JsonObject> Sweep { get; } =
@@ -25,13 +25,6 @@ internal static class AnyRequest
         from members in Gen.Int[0, (1 << OfAxle.Length) - 1]
         from values in ValuesOfAxle
         select SweepOf(kind, corner, travel, hasRack ? rack : null, members, values);
-
-    public static Gen<JsonObject> TopMount { get; } =
-        from corner in AnyCorner.Of(GeometryRequests.Strut)
-        from numbers in AnyCorner.Within(-100, 100).Array[6]
-        from target in Target
-        from choice in Gen.Int[0, 63]
-        select TopMountOf(corner, numbers, target, choice);
 
     public static Gen<JsonObject> Adjustment { get; } =
         from kind in Gen.OneOf(Corners.Kinds.ToArray())
@@ -81,25 +74,10 @@ internal static class AnyRequest
         for (var i = 0; i < OfAxle.Length; i++)
         {
             if ((members & (1 << i)) != 0)
-                body[OfAxle[i].Name] = values[i].DeepClone();
+                body.With(OfAxle[i].Place, values[i].DeepClone());
         }
 
         return body;
-    }
-
-    private static JsonObject TopMountOf(JsonObject body, double[] numbers, JsonObject target, int choice)
-    {
-        if ((choice & 1) == 0)
-            return WithReset(body.With("/moveMm", new JsonObject { ["inboard"] = numbers[0], ["rearward"] = numbers[1] }), choice);
-
-        JsonObject limits = [];
-        if ((choice & 2) != 0)
-            limits["inboard"] = Slot(numbers[2], numbers[3]);
-        if ((choice & 4) != 0)
-            limits["rearward"] = Slot(numbers[4], numbers[5]);
-        if ((choice & 8) != 0)
-            limits["archGap"] = Math.Abs(numbers[0]);
-        return WithReset(body.With("/target", target.DeepClone()).With("/limitsMm", limits), choice);
     }
 
     private static JsonObject AdjustmentOf(JsonObject body, string[] words, double[] numbers, JsonObject target, int choice)
@@ -107,7 +85,7 @@ internal static class AnyRequest
         var isWanted = (choice & 1) != 0;
         body[isWanted ? "adjusters" : "adjustments"] = new JsonArray([.. words.Select((word, index) => Adjuster(word, numbers[2 * index], numbers[(2 * index) + 1], isWanted))]);
         if (isWanted)
-            body["target"] = target.DeepClone();
+            body[(choice & 8) != 0 ? "change" : "target"] = target.DeepClone();
         if (isWanted && (choice & 2) != 0)
             body["archGapMm"] = 200 * Math.Abs(numbers[11]);
         if ((choice & 4) != 0)
@@ -132,13 +110,9 @@ internal static class AnyRequest
         }
 
         if (one < 0.8)
-            adjuster["minimum" + unit] = most * Math.Min(one, other);
-        if (other < 0.8)
-            adjuster["maximum" + unit] = most * Math.Max(one, other);
+            adjuster["range" + unit] = new JsonObject { ["from"] = most * Math.Min(one, other), ["to"] = most * Math.Max(one, other) };
         return adjuster;
     }
-
-    private static JsonObject Slot(double one, double other) => new() { ["minimum"] = Math.Min(one, other), ["maximum"] = Math.Max(one, other) };
 
     private static JsonObject WithReset(JsonObject body, int choice)
     {

@@ -57,7 +57,7 @@ internal static class Corners
 
     public static TheoryData<string> AllKinds() => [.. Kinds];
 
-    /// <summary>Suspension, alignment and loaded radius of a kind's corner, as every call on a suspension begins.</summary>
+    /// <summary>A car whose front corner is of a kind, and the axle, as every call on a suspension begins.</summary>
     public static JsonObject Of(string kind) => kind switch
     {
         "macPhersonStrut" => Corner(Strut, -0.75, 0, 305),
@@ -67,13 +67,31 @@ internal static class Corners
         _ => Corner(Beam, -1.4, 0.15, 300),
     };
 
+    /// <summary>The same request about the rear axle, with the same corner.</summary>
+    public static JsonObject AtRear(this JsonObject body)
+    {
+        var vehicle = body["vehicle"]!.AsObject();
+        var corner = vehicle["front"]!;
+        vehicle.Remove("front");
+        vehicle["rear"] = corner;
+        body["axle"] = "rear";
+        return body;
+    }
+
     /// <summary>A point as JSON.</summary>
     public static JsonNode Point(double xMm, double yMm, double zMm) => new JsonObject { ["xMm"] = xMm, ["yMm"] = yMm, ["zMm"] = zMm };
 
     private static JsonObject Corner(string suspension, double camberDeg, double toeDeg, double loadedRadiusMm) => new()
     {
-        ["suspension"] = Requests.Object(suspension),
-        ["alignment"] = new JsonObject { ["camberDeg"] = camberDeg, ["toeDeg"] = toeDeg },
-        ["loadedRadiusMm"] = loadedRadiusMm,
+        ["vehicle"] = new JsonObject
+        {
+            ["front"] = new JsonObject
+            {
+                ["suspension"] = Requests.Object(suspension),
+                ["alignment"] = new JsonObject { ["camberDeg"] = camberDeg, ["toeDeg"] = toeDeg },
+                ["loadedRadiusMm"] = loadedRadiusMm,
+            },
+        },
+        ["axle"] = "front",
     };
 }

@@ -9,10 +9,9 @@ namespace SetupService.Api.Tests.Geometry;
 internal static class GeometryCalls
 {
     public const string Sweep = "/v1/geometry/travel-sweep";
-    public const string TopMount = "/v1/geometry/top-mount-move";
     public const string Adjustment = "/v1/geometry/adjustment";
 
-    public static TheoryData<string> All() => [Sweep, TopMount, Adjustment];
+    public static TheoryData<string> All() => [Sweep, Adjustment];
 
     /// <summary>The problem of a request that is well-formed but not computable.</summary>
     public static async Task<JsonElement> NotComputableOf(this HttpClient client, string path, string body)
@@ -28,6 +27,10 @@ internal static class GeometryCalls
             answer = answer.GetProperty(name);
         return answer.GetDouble();
     }
+
+    /// <summary>How far an adjuster is adjusted, mm.</summary>
+    public static double AmountOf(this JsonElement answer, string adjuster) =>
+        answer.GetProperty("adjustments").EnumerateArray().Single(one => one.GetProperty("adjuster").GetString() == adjuster).GetProperty("amountMm").GetDouble();
 
     /// <summary>The only fault of a refusal.</summary>
     public static JsonElement OnlyFault(this JsonElement problem) => Assert.Single(problem.GetProperty("errors").EnumerateArray());

@@ -15,11 +15,19 @@ internal static class GeometryRequests
     public static JsonObject Sweep(string kind = Strut, double fromMm = -60, double toMm = 60, double stepMm = 10) =>
         Corners.Of(kind).With("/travelMm", Range(fromMm, toMm, stepMm));
 
-    public static JsonObject Move(double inboardMm, double rearwardMm = 0) =>
-        Corners.Of(Strut).With("/moveMm", new JsonObject { ["inboard"] = inboardMm, ["rearward"] = rearwardMm });
+    public static JsonObject Move(double inboardMm, double rearwardMm = 0) => Corners.Of(Strut).With("/adjustments", Moved(inboardMm, rearwardMm));
 
-    public static JsonObject TopMountFor(double? camberDeg = null, double? casterDeg = null) =>
-        Corners.Of(Strut).With("/target", Target(camberDeg, casterDeg));
+    /// <summary>A top mount moved.</summary>
+    public static JsonArray Moved(double inboardMm, double rearwardMm) =>
+    [
+        new JsonObject { ["adjuster"] = "strutTopInboard", ["amountMm"] = inboardMm },
+        new JsonObject { ["adjuster"] = "strutTopRearward", ["amountMm"] = rearwardMm },
+    ];
+
+    /// <summary>Angles wanted of a top mount: camber by the way inboard, caster by the way rearward.</summary>
+    public static JsonObject TopMountFor(double? camberDeg = null, double? casterDeg = null) => AdjustedFor(
+        Strut, camberDeg, casterDeg,
+        [.. new[] { (camberDeg, "strutTopInboard"), (casterDeg, "strutTopRearward") }.Where(one => one.Item1 is not null).Select(one => $$"""{ "adjuster": "{{one.Item2}}" }""")]);
 
     public static JsonObject Adjusted(string kind, params string[] adjustments) => Corners.Of(kind).With("/adjustments", List(adjustments));
 
@@ -30,7 +38,6 @@ internal static class GeometryRequests
     public static JsonObject Of(string path) => path switch
     {
         GeometryCalls.Sweep => Sweep(),
-        GeometryCalls.TopMount => Move(5),
         _ => Adjusted(Strut, Lowered),
     };
 

@@ -20,11 +20,11 @@ public sealed class KnownAdjustmentTests(ServiceFixture fixture) : IClassFixture
     public async Task A_top_mount_moved_changes_the_angles_as_the_table_says(
         double inboardMm, double rearwardMm, double camberDeg, double inclinationDeg, double casterDeg, double toeDeg)
     {
-        var answer = await fixture.Client.AnswerOf(GeometryCalls.TopMount, GeometryRequests.Move(inboardMm, rearwardMm));
+        var answer = await fixture.Client.AnswerOf(GeometryCalls.Adjustment, GeometryRequests.Move(inboardMm, rearwardMm));
 
         CheckChange(answer, camberDeg, inclinationDeg, casterDeg, toeDeg, 6e-5);
-        Assert.Equal((inboardMm, rearwardMm), (answer.Number("moveMm", "inboard"), answer.Number("moveMm", "rearward")));
-        Assert.Equal(JsonValueKind.Null, answer.GetProperty("reached").ValueKind);
+        Assert.Equal((inboardMm, rearwardMm), (answer.AmountOf("strutTopInboard"), answer.AmountOf("strutTopRearward")));
+        Assert.Equal(JsonValueKind.Null, answer.GetProperty("isReached").ValueKind);
     }
 
     [Theory]
@@ -65,11 +65,11 @@ public sealed class KnownAdjustmentTests(ServiceFixture fixture) : IClassFixture
     [InlineData(-0.75 + 0.0085084, 3.4422153 + 0.8583919, 0, 10)]
     public async Task The_movement_for_known_angles_is_the_known_movement(double camberDeg, double casterDeg, double inboardMm, double rearwardMm)
     {
-        var answer = await fixture.Client.AnswerOf(GeometryCalls.TopMount, GeometryRequests.TopMountFor(camberDeg, casterDeg));
+        var answer = await fixture.Client.AnswerOf(GeometryCalls.Adjustment, GeometryRequests.TopMountFor(camberDeg, casterDeg));
 
-        Assert.True(answer.GetProperty("reached").GetBoolean());
-        GeometryCalls.Near(inboardMm, answer.Number("moveMm", "inboard"), 1e-5, "inboard");
-        GeometryCalls.Near(rearwardMm, answer.Number("moveMm", "rearward"), 1e-5, "rearward");
+        Assert.True(answer.GetProperty("isReached").GetBoolean());
+        GeometryCalls.Near(inboardMm, answer.AmountOf("strutTopInboard"), 1e-5, "inboard");
+        GeometryCalls.Near(rearwardMm, answer.AmountOf("strutTopRearward"), 1e-5, "rearward");
     }
 
     private static void CheckChange(JsonElement answer, double camberDeg, double inclinationDeg, double casterDeg, double toeDeg, double within)

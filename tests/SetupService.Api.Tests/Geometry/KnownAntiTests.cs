@@ -49,14 +49,13 @@ public sealed class KnownAntiTests(ServiceFixture fixture) : IClassFixture<Servi
     }
 
     [Theory]
-    [InlineData("axle", "antiDivePct", "antiLiftPct", "antiSquatPct")]
     [InlineData("wheelbaseMm", "antiDivePct", "antiLiftPct")]
     [InlineData("centreOfGravityHeightMm", "antiDivePct", "antiLiftPct")]
     [InlineData("brakeShareFrontPct", "antiDivePct")]
     [InlineData("drivenAxle", "antiLiftPct")]
     public async Task What_an_input_is_missing_for_is_null_and_says_so(string missing, params string[] outputs)
     {
-        var answer = await fixture.Client.AnswerOf(GeometryCalls.Sweep, Body(GeometryRequests.Strut, "front", "front").Without("/" + missing));
+        var answer = await fixture.Client.AnswerOf(GeometryCalls.Sweep, Body(GeometryRequests.Strut, "front", "front").Without("/vehicle/" + missing));
 
         var unknown = answer.GetProperty("unknown").EnumerateArray().ToDictionary(gap => gap.GetProperty("id").GetString()!, gap => gap.GetProperty("reason").GetString()!);
         Assert.All(outputs, output =>
@@ -78,6 +77,10 @@ public sealed class KnownAntiTests(ServiceFixture fixture) : IClassFixture<Servi
     private async Task<JsonElement> RowOf(string kind, string axle, string driven) =>
         (await fixture.Client.AnswerOf(GeometryCalls.Sweep, Body(kind, axle, driven))).GetProperty("rows")[0];
 
-    private static JsonObject Body(string kind, string axle, string driven) => GeometryRequests.Sweep(kind, 0, 0, 1)
-        .With("/axle", axle).With("/drivenAxle", driven).With("/wheelbaseMm", 2600).With("/centreOfGravityHeightMm", 500).With("/brakeShareFrontPct", 65);
+    private static JsonObject Body(string kind, string axle, string driven)
+    {
+        var body = GeometryRequests.Sweep(kind, 0, 0, 1)
+            .With("/vehicle/drivenAxle", driven).With("/vehicle/wheelbaseMm", 2600).With("/vehicle/centreOfGravityHeightMm", 500).With("/vehicle/brakeShareFrontPct", 65);
+        return axle == "rear" ? body.AtRear() : body;
+    }
 }

@@ -82,7 +82,7 @@ public sealed class KnownRackTests(ServiceFixture fixture) : IClassFixture<Servi
 
     private async Task<JsonElement[]> Rack(string kind)
     {
-        var body = GeometryRequests.Sweep(kind, 0, 0, 1).With("/rackMm", GeometryRequests.Range(-40, 40, 10)).With("/wheelbaseMm", 2600).With("/axle", "front");
+        var body = GeometryRequests.Sweep(kind, 0, 0, 1).With("/rackMm", GeometryRequests.Range(-40, 40, 10)).With("/vehicle/wheelbaseMm", 2600).With("/axle", "front");
         return [.. (await fixture.Client.AnswerOf(GeometryCalls.Sweep, body)).GetProperty("rows").EnumerateArray()];
     }
 }

@@ -78,6 +78,47 @@ public sealed class KnownSweepTests(ServiceFixture fixture) : IClassFixture<Serv
         Assert.Equal(Enumerable.Range(0, count).Select(index => Math.Round(fromMm + (index * stepMm), 6)), rows.EnumerateArray().Select(row => row.Number("travelMm")));
     }
 
+    // Lowered by 30 mm the wheel stands as after 30 mm of bump, and travel counts from there.
+    [Theory]
+    [MemberData(nameof(Rows))]
+    public async Task A_lowered_car_counts_travel_from_where_it_stands(string kind, double travelMm, double[] expected)
+    {
+        var body = GeometryRequests.Sweep(kind, travelMm - 30, travelMm - 30, 1).With("/vehicle/front/rideHeightChangeMm", -30);
+        var row = (await fixture.Client.AnswerOf(GeometryCalls.Sweep, body)).GetProperty("rows")[0];
+
+        GeometryCalls.Near(travelMm - 30, row.Number("travelMm"), 1e-9, "travelMm");
+        GeometryCalls.Near(expected[0], row.Number("camberDeg"), AsWritten, "camberDeg");
+        GeometryCalls.Near(expected[1], row.Number("toeDeg"), AsWritten, "toeDeg");
+        GeometryCalls.Near(expected[2], row.Number("casterDeg"), AsWritten, "casterDeg");
+    }
+
+    [Fact]
+    public async Task An_adjustment_of_a_lowered_car_starts_where_it_stands()
+    {
+        var answer = await fixture.Client.AnswerOf(GeometryCalls.Adjustment, GeometryRequests.Adjusted(GeometryRequests.Strut, """{ "adjuster": "rideHeight", "amountMm": -30 }""").With("/vehicle/front/rideHeightChangeMm", -30));
+
+        GeometryCalls.Near(-1.1318121, answer.Number("before", "camberDeg"), AsWritten, "before");
+        GeometryCalls.Near(-1.3135917, answer.Number("after", "camberDeg"), AsWritten, "after");
+    }
+
+    // Of a strut whose camber barely follows its points at the stated position, where it is stated; further on it follows them more.
+    [Fact]
+    public async Task Points_known_to_an_error_give_every_figure_its_range()
+    {
+        var answer = await fixture.Client.AnswerOf(GeometryCalls.Sweep, GeometryRequests.Sweep(GeometryRequests.Strut, 0, 60, 60).With("/vehicle/front/suspension/points/pointErrorMm", 1));
+        var (stated, bumped) = (answer.GetProperty("rows")[0], answer.GetProperty("rows")[1]);
+
+        GeometryCalls.Near(0, Width(stated, "camberDeg"), 1e-6, "camber as stated");
+        Assert.InRange(Width(bumped, "camberDeg"), 0.01, 2);
+        Assert.InRange(Width(stated, "casterDeg"), 0.01, 2);
+
+        // To first order: twice the error, twice the range.
+        var twice = await fixture.Client.AnswerOf(GeometryCalls.Sweep, GeometryRequests.Sweep(GeometryRequests.Strut, 0, 60, 60).With("/vehicle/front/suspension/points/pointErrorMm", 2));
+        GeometryCalls.Near(2, Width(twice.GetProperty("rows")[1], "casterDeg") / Width(bumped, "casterDeg"), 0.02, "ratio");
+
+        static double Width(JsonElement row, string figure) => row.Number("ranges", figure, "upper") - row.Number("ranges", figure, "lower");
+    }
+
     private async Task<JsonElement> RowAt(string kind, double travelMm)
     {
         var answer = await fixture.Client.AnswerOf(GeometryCalls.Sweep, GeometryRequests.Sweep(kind));

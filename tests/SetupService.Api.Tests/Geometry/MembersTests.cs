@@ -13,9 +13,9 @@ public sealed class MembersTests(ServiceFixture fixture) : IClassFixture<Service
         TheoryData<string, string> bodies = [];
         foreach (var kind in Corners.Kinds)
             bodies.Add(GeometryCalls.Sweep, WithRack(kind).ToJsonString());
-        bodies.Add(GeometryCalls.TopMount, GeometryRequests.Move(5).ToJsonString());
-        bodies.Add(GeometryCalls.TopMount, GeometryRequests.TopMountFor(-2).With("/limitsMm", JsonNode.Parse(
-            """{ "inboard": { "minimum": -5, "maximum": 30 }, "rearward": { "minimum": -5, "maximum": 5 } }""")!).ToJsonString());
+        bodies.Add(GeometryCalls.Adjustment, GeometryRequests.Move(5).ToJsonString());
+        bodies.Add(GeometryCalls.Adjustment, GeometryRequests.AdjustedFor(
+            GeometryRequests.Strut, -2, null, """{ "adjuster": "strutTopInboard", "rangeMm": { "from": -5, "to": 30 } }""").ToJsonString());
         bodies.Add(GeometryCalls.Adjustment, GeometryRequests.Adjusted(GeometryRequests.FiveLink, GeometryRequests.Lowered).ToJsonString());
         bodies.Add(GeometryCalls.Adjustment, GeometryRequests.AdjustedFor(
             GeometryRequests.Strut, -2, null, """{ "adjuster": "knuckleEccentric", "boltSpacingMm": 58, "pivot": { "xMm": 0, "yMm": 630, "zMm": 400 } }""").ToJsonString());
@@ -23,7 +23,7 @@ public sealed class MembersTests(ServiceFixture fixture) : IClassFixture<Service
     }
 
     // These may be left out; what a target needs is told at another place, which ChangeOrTargetTests holds.
-    private static readonly string[] Free = ["springOn", "inboard", "rearward", "pivot", "limitsMm", "rackMm", "target", "target/camberDeg"];
+    private static readonly string[] Free = ["front", "alignment", "springOn", "pivot", "rangeMm", "rackMm", "target", "target/camberDeg"];
 
     [Theory]
     [MemberData(nameof(Bodies))]

@@ -40,7 +40,6 @@ public sealed class NeverFailsTests(ServiceFixture fixture) : IClassFixture<Serv
     private static Gen<JsonObject> RequestOf(string path) => path switch
     {
         GeometryCalls.Sweep => AnyRequest.Sweep,
-        GeometryCalls.TopMount => AnyRequest.TopMount,
         _ => AnyRequest.Adjustment,
     };
 }

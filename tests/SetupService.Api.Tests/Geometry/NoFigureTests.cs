@@ -12,10 +12,10 @@ public sealed class NoFigureTests(ServiceFixture fixture) : IClassFixture<Servic
     [Fact]
     public async Task Steering_axes_in_one_place_have_no_percentage()
     {
-        var body = GeometryRequests.Sweep(GeometryRequests.Wishbone, 0, 0, 1).With("/wheelbaseMm", 2600).With("/rackMm", GeometryRequests.Range(-40, 40, 20));
+        var body = GeometryRequests.Sweep(GeometryRequests.Wishbone, 0, 0, 1).With("/vehicle/wheelbaseMm", 2600).With("/rackMm", GeometryRequests.Range(-40, 40, 20));
         foreach (var place in BodyPlaces.Of(body).Where(place => place.EndsWith("/yMm", StringComparison.Ordinal)))
             body.With(place, BodyPlaces.At(body, place).GetValue<double>() - 700);
-        body.With("/suspension/points/lowerBallJoint", Corners.Point(0, 0, 180)).With("/suspension/points/upperBallJoint", Corners.Point(0, 0, 480));
+        body.With("/vehicle/front/suspension/points/lowerBallJoint", Corners.Point(0, 0, 180)).With("/vehicle/front/suspension/points/upperBallJoint", Corners.Point(0, 0, 480));
 
         var row = (await fixture.Client.AnswerOf(GeometryCalls.Sweep, body)).GetProperty("rows")[0];
 
@@ -36,8 +36,8 @@ public sealed class NoFigureTests(ServiceFixture fixture) : IClassFixture<Servic
         var body = GeometryRequests.Sweep(GeometryRequests.FiveLink, 0, 0, 1);
         for (var link = 0; link < 5; link++)
         {
-            body.With($"/suspension/points/links/{link}/chassis", Point(links[link].Chassis));
-            body.With($"/suspension/points/links/{link}/upright", Point(links[link].Upright));
+            body.With($"/vehicle/front/suspension/points/links/{link}/chassis", Point(links[link].Chassis));
+            body.With($"/vehicle/front/suspension/points/links/{link}/upright", Point(links[link].Upright));
         }
 
         await CheckMissing(body, "casterDeg", "steeringAxisInclinationDeg", "scrubRadiusMm", "mechanicalTrailMm");
@@ -48,7 +48,7 @@ public sealed class NoFigureTests(ServiceFixture fixture) : IClassFixture<Servic
     public async Task A_trailing_arm_has_no_swing_arm()
     {
         var body = GeometryRequests.Sweep(GeometryRequests.Arm, -50, 50, 10)
-            .With("/suspension/points/pivotInner", Corners.Point(400, 250, 310)).With("/suspension/points/pivotOuter", Corners.Point(400, 600, 310));
+            .With("/vehicle/front/suspension/points/pivotInner", Corners.Point(400, 250, 310)).With("/vehicle/front/suspension/points/pivotOuter", Corners.Point(400, 600, 310));
 
         await CheckMissing(body, "instantCentreYMm", "instantCentreZMm", "swingArmMm");
     }

@@ -14,37 +14,34 @@ public sealed class NumberEdgeTests(ServiceFixture fixture) : IClassFixture<Serv
     /// <summary>Ends of the contract; where it is silent, those of the description.</summary>
     public static TheoryData<string, string, double, double, string> Ranges() => new()
     {
-        { GeometryCalls.Sweep, "/loadedRadiusMm", 150, 600, "mm" },
-        { GeometryCalls.Sweep, "/alignment/camberDeg", -15, 15, "deg" },
-        { GeometryCalls.Sweep, "/alignment/toeDeg", -5, 5, "deg" },
-        { GeometryCalls.Sweep, "/alignment/casterDeg", -5, 20, "deg" },
-        { GeometryCalls.Sweep, "/alignment/steeringAxisInclinationDeg", -10, 40, "deg" },
+        { GeometryCalls.Sweep, "/vehicle/front/loadedRadiusMm", 100, 600, "mm" },
+        { GeometryCalls.Sweep, "/vehicle/front/alignment/camberDeg", -15, 15, "deg" },
+        { GeometryCalls.Sweep, "/vehicle/front/alignment/toeDeg", -5, 5, "deg" },
+        { GeometryCalls.Sweep, "/vehicle/front/alignment/casterDeg", -5, 20, "deg" },
+        { GeometryCalls.Sweep, "/vehicle/front/alignment/steeringAxisInclinationDeg", -10, 40, "deg" },
         { GeometryCalls.Sweep, "/travelMm/from", -500, 500, "mm" },
         { GeometryCalls.Sweep, "/travelMm/to", -500, 500, "mm" },
         { GeometryCalls.Sweep, "/travelMm/step", -500, 500, "mm" },
         { GeometryCalls.Sweep, "/rackMm/from", -200, 200, "mm" },
         { GeometryCalls.Sweep, "/rackMm/to", -200, 200, "mm" },
         { GeometryCalls.Sweep, "/rackMm/step", -200, 200, "mm" },
-        { GeometryCalls.Sweep, "/wheelbaseMm", 1500, 4500, "mm" },
-        { GeometryCalls.Sweep, "/centreOfGravityHeightMm", 100, 2000, "mm" },
-        { GeometryCalls.Sweep, "/brakeShareFrontPct", 0, 100, "%" },
+        { GeometryCalls.Sweep, "/vehicle/wheelbaseMm", 1500, 4500, "mm" },
+        { GeometryCalls.Sweep, "/vehicle/centreOfGravityHeightMm", 100, 2000, "mm" },
+        { GeometryCalls.Sweep, "/vehicle/brakeShareFrontPct", 0, 100, "%" },
         { GeometryCalls.Sweep, "/measuringDiameterMm", 200, 1000, "mm" },
-        { GeometryCalls.Sweep, "/trackMm", 900, 2200, "mm" },
-        { GeometryCalls.TopMount, "/moveMm/inboard", -100, 100, "mm" },
-        { GeometryCalls.TopMount, "/moveMm/rearward", -100, 100, "mm" },
-        { GeometryCalls.TopMount, "/target/camberDeg", -15, 15, "deg" },
-        { GeometryCalls.TopMount, "/target/casterDeg", -5, 20, "deg" },
-        { GeometryCalls.TopMount, "/limitsMm/inboard/minimum", -100, 100, "mm" },
-        { GeometryCalls.TopMount, "/limitsMm/rearward/maximum", -100, 100, "mm" },
-        { GeometryCalls.TopMount, "/limitsMm/archGap", 0, 200, "mm" },
+        { GeometryCalls.Sweep, "/vehicle/front/trackMm", 900, 2200, "mm" },
+        { GeometryCalls.Adjustment, "/target/camberDeg", -15, 15, "deg" },
+        { GeometryCalls.Adjustment, "/target/toeDeg", -5, 5, "deg" },
+        { GeometryCalls.Adjustment, "/vehicle/front/rideHeightChangeMm", -150, 150, "mm" },
+        { GeometryCalls.Adjustment, "/target/casterDeg", -5, 20, "deg" },
         { GeometryCalls.Adjustment, "/adjustments/0/amountMm", -100, 100, "mm" },
         { GeometryCalls.Adjustment, "/adjustments/0/amountDeg", -5, 5, "deg" },
         { GeometryCalls.Adjustment, "/adjustments/0/boltSpacingMm", 10, 200, "mm" },
         { GeometryCalls.Adjustment, "/adjustments/0/pivot/zMm", -5000, 5000, "mm" },
-        { GeometryCalls.Adjustment, "/adjusters/0/minimumMm", -100, 100, "mm" },
-        { GeometryCalls.Adjustment, "/adjusters/0/maximumMm", -100, 100, "mm" },
-        { GeometryCalls.Adjustment, "/adjusters/0/minimumDeg", -5, 5, "deg" },
-        { GeometryCalls.Adjustment, "/adjusters/0/maximumDeg", -5, 5, "deg" },
+        { GeometryCalls.Adjustment, "/adjusters/0/rangeMm/from", -100, 100, "mm" },
+        { GeometryCalls.Adjustment, "/adjusters/0/rangeMm/to", -100, 100, "mm" },
+        { GeometryCalls.Adjustment, "/adjusters/0/rangeDeg/from", -5, 5, "deg" },
+        { GeometryCalls.Adjustment, "/adjusters/0/rangeDeg/to", -5, 5, "deg" },
         { GeometryCalls.Adjustment, "/archGapMm", 0, 200, "mm" },
     };
 
@@ -62,7 +59,7 @@ public sealed class NumberEdgeTests(ServiceFixture fixture) : IClassFixture<Serv
     [MemberData(nameof(Corners.AllKinds), MemberType = typeof(Corners))]
     public async Task A_point_stands_within_five_metres(string kind)
     {
-        var coordinates = BodyPlaces.Of(Corners.Of(kind)).Where(place => place.EndsWith("Mm", StringComparison.Ordinal) && place.StartsWith("/suspension", StringComparison.Ordinal)).ToArray();
+        var coordinates = BodyPlaces.Of(Corners.Of(kind)).Where(place => place.EndsWith("Mm", StringComparison.Ordinal) && place.StartsWith("/vehicle/front/suspension", StringComparison.Ordinal)).ToArray();
         Assert.True(coordinates.Length >= 9);
         foreach (var place in coordinates)
         {
@@ -107,9 +104,7 @@ public sealed class NumberEdgeTests(ServiceFixture fixture) : IClassFixture<Serv
     {
         GeometryCalls.Sweep when place.StartsWith("/rackMm", StringComparison.Ordinal) => GeometryRequests.Sweep(kind).With("/rackMm", GeometryRequests.Range(0, 0, 1)),
         GeometryCalls.Sweep => GeometryRequests.Sweep(kind),
-        GeometryCalls.TopMount when place.StartsWith("/moveMm", StringComparison.Ordinal) => GeometryRequests.Move(5),
-        GeometryCalls.TopMount => GeometryRequests.TopMountFor(-2, 4).With("/limitsMm", JsonNode.Parse("""{ "inboard": { "minimum": -5, "maximum": 30 }, "rearward": { "minimum": -5, "maximum": 5 } }""")!),
         _ when place.StartsWith("/adjustments", StringComparison.Ordinal) => GeometryRequests.Adjusted(kind, Eccentric),
-        _ => GeometryRequests.AdjustedFor(kind, -2, null, """{ "adjuster": "strutTopInboard" }"""),
+        _ => GeometryRequests.AdjustedFor(kind, -2, null, """{ "adjuster": "strutTopInboard", "rangeMm": { "from": -5, "to": 30 }, "rangeDeg": { "from": -1, "to": 1 } }"""),
     };
 }

@@ -71,7 +71,7 @@ public sealed class PartlyReachableTests(ServiceFixture fixture) : IClassFixture
     [Fact]
     public async Task A_right_wheel_that_does_not_close_is_not_passed_over()
     {
-        var body = GeometryRequests.Sweep(GeometryRequests.Wishbone, 0, 0, 1).With("/rackMm", GeometryRequests.Range(-200, 200, 4)).With("/wheelbaseMm", 2600);
+        var body = GeometryRequests.Sweep(GeometryRequests.Wishbone, 0, 0, 1).With("/rackMm", GeometryRequests.Range(-200, 200, 4)).With("/vehicle/wheelbaseMm", 2600);
 
         var answer = await fixture.Client.AnswerOf(GeometryCalls.Sweep, body);
 

@@ -10,14 +10,14 @@ public sealed class SeveralFaultsTests(ServiceFixture fixture) : IClassFixture<S
     [Fact]
     public async Task A_sweep_names_all_its_faults()
     {
-        var body = GeometryRequests.Sweep(GeometryRequests.Wishbone).With("/suspension/points/wheelCentre", Corners.Point(0, 700, 310))
-            .With("/travelMm/step", 0).With("/alignment/toeDeg", 6).With("/loadedRadiusMm", "big").With("/axel", "front").Without("/alignment/camberDeg")
+        var body = GeometryRequests.Sweep(GeometryRequests.Wishbone).With("/vehicle/front/suspension/points/wheelCentre", Corners.Point(0, 700, 310))
+            .With("/travelMm/step", 0).With("/vehicle/front/alignment/toeDeg", 6).With("/vehicle/front/loadedRadiusMm", "big").With("/axel", "front").Without("/vehicle/front/alignment/camberDeg")
             .With("/rackMm", GeometryRequests.Range(0, 10, -1)).With("/motion", "sideways");
 
         Assert.Equal(
             [
-                "/alignment/camberDeg required", "/alignment/toeDeg outOfRange", "/axel unknownMember", "/loadedRadiusMm wrongType", "/motion unknownWord",
-                "/rackMm/step inconsistent", "/suspension/points/wheelCentre inconsistent", "/travelMm/step inconsistent",
+                "/axel unknownMember", "/motion unknownWord", "/rackMm/step inconsistent", "/travelMm/step inconsistent", "/vehicle/front/alignment/camberDeg required",
+                "/vehicle/front/alignment/toeDeg outOfRange", "/vehicle/front/loadedRadiusMm wrongType", "/vehicle/front/suspension/points/wheelCentre inconsistent",
             ],
             await FaultsOf(GeometryCalls.Sweep, body.ToJsonString()));
     }
@@ -28,12 +28,12 @@ public sealed class SeveralFaultsTests(ServiceFixture fixture) : IClassFixture<S
         var body = GeometryRequests.Adjusted(
             GeometryRequests.Arm,
             """{ "adjuster": "strutTopInboard", "amountDeg": 1 }""", """{ "adjuster": "rideHeight", "amountMm": 200 }""", """{ "adjuster": "rideHeight", "amountMm": 2, "link": 1 }""")
-            .With("/resetToe", true).With("/archGapMm", 3).With("/suspension/points/pivotOuter", Corners.Point(310, 255, 315));
+            .With("/resetToe", true).With("/archGapMm", 3).With("/vehicle/front/suspension/points/pivotOuter", Corners.Point(310, 255, 315));
 
         Assert.Equal(
             [
                 "/adjustments/0/adjuster inconsistent", "/adjustments/0/amountDeg inconsistent", "/adjustments/0/amountMm required", "/adjustments/1/amountMm outOfRange",
-                "/adjustments/2 inconsistent", "/adjustments/2/link inconsistent", "/archGapMm inconsistent", "/resetToe inconsistent", "/suspension/points/pivotOuter inconsistent",
+                "/adjustments/2 inconsistent", "/adjustments/2/link inconsistent", "/archGapMm inconsistent", "/resetToe inconsistent", "/vehicle/front/suspension/points/pivotOuter inconsistent",
             ],
             await FaultsOf(GeometryCalls.Adjustment, body.ToJsonString()));
     }
@@ -43,12 +43,11 @@ public sealed class SeveralFaultsTests(ServiceFixture fixture) : IClassFixture<S
     {
         { GeometryCalls.Sweep, "/travelMm/from", "-501", "outOfRange" },
         { GeometryCalls.Sweep, "/travelMm/to", "\"60\"", "wrongType" },
-        { GeometryCalls.Sweep, "/suspension/points/wheelCentre/yMm", "1e999", "notFinite" },
-        { GeometryCalls.Sweep, "/suspension/points/strutTop/zMm", "5001", "outOfRange" },
-        { GeometryCalls.Sweep, "/suspension/points/lowerBallJoint/yMm", "null", "required" },
-        { GeometryCalls.TopMount, "/target/camberDeg", "-16", "outOfRange" },
-        { GeometryCalls.TopMount, "/target", "\"-2\"", "wrongType" },
-        { GeometryCalls.TopMount, "/limitsMm/inboard/maximum", "101", "outOfRange" },
+        { GeometryCalls.Sweep, "/vehicle/front/suspension/points/wheelCentre/yMm", "1e999", "notFinite" },
+        { GeometryCalls.Sweep, "/vehicle/front/suspension/points/strutTop/zMm", "5001", "outOfRange" },
+        { GeometryCalls.Sweep, "/vehicle/front/suspension/points/lowerBallJoint/yMm", "null", "required" },
+        { GeometryCalls.Adjustment, "/target/camberDeg", "-16", "outOfRange" },
+        { GeometryCalls.Adjustment, "/adjusters/0/rangeMm/to", "101", "outOfRange" },
         { GeometryCalls.Adjustment, "/target/camberDeg", "true", "wrongType" },
         { GeometryCalls.Adjustment, "/target", "[]", "wrongType" },
         { GeometryCalls.Adjustment, "/adjusters", "{}", "wrongType" },
@@ -63,8 +62,7 @@ public sealed class SeveralFaultsTests(ServiceFixture fixture) : IClassFixture<S
         var body = path switch
         {
             GeometryCalls.Sweep => GeometryRequests.Sweep(fromMm: -60, toMm: -10, stepMm: 10),
-            GeometryCalls.TopMount => GeometryRequests.TopMountFor(-2).With("/limitsMm", JsonNode.Parse("""{ "inboard": { "minimum": 2, "maximum": 12 }, "archGap": 3 }""")!),
-            _ => GeometryRequests.AdjustedFor(GeometryRequests.Strut, -2, null, """{ "adjuster": "knuckleEccentric", "minimumMm": 1, "boltSpacingMm": 58, "pivot": { "xMm": 0, "yMm": 630, "zMm": 500 } }""").With("/archGapMm", 5),
+            _ => GeometryRequests.AdjustedFor(GeometryRequests.Strut, -2, null, """{ "adjuster": "knuckleEccentric", "rangeMm": { "from": 1, "to": 12 }, "boltSpacingMm": 58, "pivot": { "xMm": 0, "yMm": 630, "zMm": 500 } }""").With("/archGapMm", 5),
         };
 
         Assert.Equal([$"{place} {code}"], await FaultsOf(path, body.WithRaw(place, raw)));

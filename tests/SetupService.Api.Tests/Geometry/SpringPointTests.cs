@@ -25,11 +25,11 @@ public sealed class SpringPointTests(ServiceFixture fixture) : IClassFixture<Ser
     {
         foreach ((var given, var missing) in new[] { ("Chassis", "Moving"), ("Moving", "Chassis") })
         {
-            var body = Bare(kind).With($"/suspension/points/{name}{given}", Corners.Point(20, 500, 600));
-            Assert.Equal([$"/suspension/points/{name}{missing} required"], await FaultsOf(body));
+            var body = Bare(kind).With($"/vehicle/front/suspension/points/{name}{given}", Corners.Point(20, 500, 600));
+            Assert.Equal([$"/vehicle/front/suspension/points/{name}{missing} required"], await FaultsOf(body));
         }
 
-        Assert.Equal([$"/suspension/points/{name}Chassis required"], await FaultsOf(Bare(kind).With($"/suspension/points/{name}On", "upright")));
+        Assert.Equal([$"/vehicle/front/suspension/points/{name}Chassis required"], await FaultsOf(Bare(kind).With($"/vehicle/front/suspension/points/{name}On", "upright")));
     }
 
     [Theory]
@@ -45,7 +45,7 @@ public sealed class SpringPointTests(ServiceFixture fixture) : IClassFixture<Ser
         };
         foreach (var part in new[] { "lowerArm", "upperArm", "upright", "beam" })
         {
-            var body = Whole(kind, name).With($"/suspension/points/{name}On", part);
+            var body = Whole(kind, name).With($"/vehicle/front/suspension/points/{name}On", part);
             if (has.Contains(part))
             {
                 await fixture.Client.AnswerOf(GeometryCalls.Sweep, body);
@@ -53,7 +53,7 @@ public sealed class SpringPointTests(ServiceFixture fixture) : IClassFixture<Ser
             }
 
             var fault = (await fixture.Client.RefusalOf(GeometryCalls.Sweep, body.ToJsonString())).OnlyFault();
-            Assert.Equal(($"/suspension/points/{name}On", "inconsistent"), (fault.GetProperty("pointer").GetString(), fault.GetProperty("code").GetString()));
+            Assert.Equal(($"/vehicle/front/suspension/points/{name}On", "inconsistent"), (fault.GetProperty("pointer").GetString(), fault.GetProperty("code").GetString()));
             Assert.All(has, word => Assert.Contains(word, fault.Message(), StringComparison.Ordinal));
         }
     }
@@ -62,11 +62,11 @@ public sealed class SpringPointTests(ServiceFixture fixture) : IClassFixture<Ser
     [MemberData(nameof(KindsAndNames))]
     public async Task A_line_of_no_length_is_refused(string kind, string name)
     {
-        var body = Whole(kind, name).With($"/suspension/points/{name}Moving", Corners.Point(20, 500, 600.5));
+        var body = Whole(kind, name).With($"/vehicle/front/suspension/points/{name}Moving", Corners.Point(20, 500, 600.5));
 
         var fault = (await fixture.Client.RefusalOf(GeometryCalls.Sweep, body.ToJsonString())).OnlyFault();
 
-        Assert.Equal($"/suspension/points/{name}Moving", fault.GetProperty("pointer").GetString());
+        Assert.Equal($"/vehicle/front/suspension/points/{name}Moving", fault.GetProperty("pointer").GetString());
         Assert.Contains("0.5 mm", fault.Message(), StringComparison.Ordinal);
     }
 
@@ -76,7 +76,7 @@ public sealed class SpringPointTests(ServiceFixture fixture) : IClassFixture<Ser
     {
         var answer = await fixture.Client.AnswerOf(GeometryCalls.Sweep, Whole(kind, name));
 
-        Assert.Contains(answer.GetProperty("assumptions").EnumerateArray(), one => one.GetProperty("input").GetString() == $"/suspension/points/{name}On");
+        Assert.Contains(answer.GetProperty("assumptions").EnumerateArray(), one => one.GetProperty("input").GetString() == $"/vehicle/front/suspension/points/{name}On");
         Assert.True(double.IsFinite(answer.GetProperty("rows")[0].Number(name + "MotionRatio")));
         Assert.True(answer.GetProperty("rows")[0].Number(name + "LengthMm") > 0);
     }
@@ -85,12 +85,12 @@ public sealed class SpringPointTests(ServiceFixture fixture) : IClassFixture<Ser
     {
         var body = GeometryRequests.Sweep(kind);
         foreach (var member in new[] { "springChassis", "springMoving", "springOn" })
-            body["suspension"]!["points"]!.AsObject().Remove(member);
+            body["vehicle"]!["front"]!["suspension"]!["points"]!.AsObject().Remove(member);
         return body;
     }
 
     private static JsonObject Whole(string kind, string name) => Bare(kind)
-        .With($"/suspension/points/{name}Chassis", Corners.Point(20, 500, 600)).With($"/suspension/points/{name}Moving", Corners.Point(10, 610, 230));
+        .With($"/vehicle/front/suspension/points/{name}Chassis", Corners.Point(20, 500, 600)).With($"/vehicle/front/suspension/points/{name}Moving", Corners.Point(10, 610, 230));
 
     private async Task<string[]> FaultsOf(JsonObject body) =>
         (await fixture.Client.RefusalOf(GeometryCalls.Sweep, body.ToJsonString())).FaultsOf();

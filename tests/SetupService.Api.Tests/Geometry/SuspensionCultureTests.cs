@@ -13,12 +13,12 @@ public sealed class SuspensionCultureTests(ServiceFixture fixture) : IClassFixtu
     public static TheoryData<string, string> Bodies() => new()
     {
         { GeometryCalls.Sweep, GeometryRequests.Sweep(GeometryRequests.Wishbone, -500, 500, 62.5).ToJsonString() },
-        { GeometryCalls.TopMount, GeometryRequests.TopMountFor(-6).With("/limitsMm", JsonNode.Parse("""{ "inboard": { "minimum": -2.5, "maximum": 7.5 } }""")!).ToJsonString() },
+        { GeometryCalls.Adjustment, GeometryRequests.AdjustedFor(GeometryRequests.Strut, -6, null, """{ "adjuster": "strutTopInboard", "rangeMm": { "from": -2.5, "to": 7.5 } }""").ToJsonString() },
         { GeometryCalls.Adjustment, GeometryRequests.Adjusted(GeometryRequests.Strut, """{ "adjuster": "knuckleEccentric", "amountMm": 1.5, "boltSpacingMm": 58.5 }""").ToJsonString() },
         { GeometryCalls.Sweep, GeometryRequests.Sweep(fromMm: -12.5, toMm: 12.5, stepMm: -0.25).ToJsonString() },
         { GeometryCalls.Sweep, GeometryRequests.Sweep(fromMm: 437.5, toMm: 437.5).ToJsonString() },
-        { GeometryCalls.Sweep, GeometryRequests.Sweep().With("/suspension/points/wheelCentre", Corners.Point(0, 717.5, 305)).ToJsonString() },
-        { GeometryCalls.TopMount, GeometryRequests.TopMountFor(-6).With("/limitsMm", JsonNode.Parse("""{ "inboard": { "minimum": 2.5, "maximum": -7.5 } }""")!).ToJsonString() },
+        { GeometryCalls.Sweep, GeometryRequests.Sweep().With("/vehicle/front/suspension/points/wheelCentre", Corners.Point(0, 717.5, 305)).ToJsonString() },
+        { GeometryCalls.Adjustment, GeometryRequests.AdjustedFor(GeometryRequests.Strut, -6, null, """{ "adjuster": "strutTopInboard", "rangeMm": { "from": 2.5, "to": -7.5 } }""").ToJsonString() },
         { GeometryCalls.Adjustment, GeometryRequests.Adjusted(GeometryRequests.Strut, """{ "adjuster": "knuckleEccentric", "amountMm": 30.5, "boltSpacingMm": 58.5 }""").ToJsonString() },
         { GeometryCalls.Adjustment, GeometryRequests.Adjusted(GeometryRequests.Strut, """{ "adjuster": "tieRodLength", "amountMm": -99.5 }""").ToJsonString() },
     };

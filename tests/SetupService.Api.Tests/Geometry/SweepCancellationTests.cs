@@ -1,6 +1,6 @@
-using SetupService.Api.Geometry.Sweeps;
+using SetupService.Api.Geometry;
+using SetupService.Api.Geometry.TravelSweeps;
 using SetupService.Api.Host;
-using SetupService.Api.Vehicles;
 using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Api.Tests.Geometry;
@@ -15,9 +15,9 @@ public sealed class SweepCancellationTests
     {
         using CancellationTokenSource gone = new();
         gone.Cancel();
-        var sweep = Start(fromMm, toMm, stepMm);
+        var (sweep, corner) = Start(fromMm, toMm, stepMm);
 
-        Assert.Throws<OperationCanceledException>(() => TravelSweepAnswers.Of(sweep, "travel-sweep", [], gone.Token, out _));
+        Assert.Throws<OperationCanceledException>(() => TravelSweepMapper.ToAnswer(sweep, corner, default, [], gone.Token, out _));
 
         Assert.Equal(sweep.Count - 1, Left(sweep));
     }
@@ -25,9 +25,9 @@ public sealed class SweepCancellationTests
     [Fact]
     public void A_caller_who_stays_gets_every_row()
     {
-        var sweep = Start(-50, 49.98, 0.02);
+        var (sweep, corner) = Start(-50, 49.98, 0.02);
 
-        Assert.Equal(5000, TravelSweepAnswers.Of(sweep, "travel-sweep", [], CancellationToken.None, out _)!.Rows.Length);
+        Assert.Equal(5000, TravelSweepMapper.ToAnswer(sweep, corner, default, [], CancellationToken.None, out _)!.Rows.Length);
     }
 
     private static long Left(TravelSweep sweep)
@@ -38,11 +38,11 @@ public sealed class SweepCancellationTests
         return left;
     }
 
-    private static TravelSweep Start(double fromMm, double toMm, double stepMm)
+    private static (TravelSweep Sweep, Corner Corner) Start(double fromMm, double toMm, double stepMm)
     {
         var body = System.Text.Encoding.UTF8.GetBytes(GeometryRequests.Sweep(fromMm: fromMm, toMm: toMm, stepMm: stepMm).ToJsonString());
         Assert.True(ServiceContract.Instance.ReaderOf<TravelSweepRequest>().Read(body, out var request, out _));
-        var suspension = SuspensionMapper.Model(request.Suspension, request.Alignment);
-        return TravelSweep.Start(suspension, SweepInputs.Setup(request, suspension), request.TravelMm.ToRange(), SweepRange.Only(0), new AxleInputs())!;
+        Assert.True(CornerMapper.Map(request).TryGet(out var corner, out _));
+        return (TravelSweep.Start(corner.Suspension, corner.Setup, request.TravelMm.ToRange(), SweepRange.Only(0), new AxleInputs())!, corner);
     }
 }

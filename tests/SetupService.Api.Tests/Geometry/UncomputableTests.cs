@@ -16,7 +16,7 @@ public sealed class UncomputableTests(ServiceFixture fixture) : IClassFixture<Se
     {
         var body = path == GeometryCalls.Sweep ? GeometryRequests.Sweep(GeometryRequests.FiveLink) : GeometryRequests.Adjusted(GeometryRequests.FiveLink, GeometryRequests.Lowered);
         for (var link = 0; link < 5; link++)
-            body.With($"/suspension/points/links/{link}/upright", Corners.Point(0, 650, 200 + (50 * link)));
+            body.With($"/vehicle/front/suspension/points/links/{link}/upright", Corners.Point(0, 650, 200 + (50 * link)));
 
         CheckHoldsNothing(await fixture.Client.NotComputableOf(path, body.ToJsonString()));
     }
@@ -25,7 +25,7 @@ public sealed class UncomputableTests(ServiceFixture fixture) : IClassFixture<Se
     [Fact]
     public async Task A_tie_rod_that_points_at_the_steering_axis_holds_no_wheel()
     {
-        CheckHoldsNothing(await fixture.Client.NotComputableOf(GeometryCalls.TopMount, Pointing(GeometryRequests.Move(5)).ToJsonString()));
+        CheckHoldsNothing(await fixture.Client.NotComputableOf(GeometryCalls.Adjustment, Pointing(GeometryRequests.Move(5)).ToJsonString()));
     }
 
     [Fact]
@@ -99,21 +99,21 @@ public sealed class UncomputableTests(ServiceFixture fixture) : IClassFixture<Se
     [Fact]
     public async Task Limits_that_begin_where_nothing_meets_cannot_be_kept()
     {
-        var body = GeometryRequests.AdjustedFor(GeometryRequests.Wishbone, -1, null, """{ "adjuster": "tieRodLength", "minimumMm": -100, "maximumMm": -99 }""");
+        var body = GeometryRequests.AdjustedFor(GeometryRequests.Wishbone, -1, null, """{ "adjuster": "tieRodLength", "rangeMm": { "from": -100, "to": -99 } }""");
 
         Assert.Contains("limits", (await fixture.Client.NotComputableOf(GeometryCalls.Adjustment, body.ToJsonString())).OnlyFault().Message(), StringComparison.Ordinal);
     }
 
     /// <summary>The strut with an upright steering axis and a tie rod that points at it.</summary>
     private static JsonObject Pointing(JsonObject body, double innerXMm = 0) => body
-        .With("/suspension/points/lowerBallJoint", Corners.Point(0, 700, 175)).With("/suspension/points/strutTop", Corners.Point(0, 700, 840))
-        .With("/suspension/points/strutLower", Corners.Point(0, 700, 400))
-        .With("/suspension/points/tieRodInner", Corners.Point(innerXMm, 300, 225)).With("/suspension/points/tieRodOuter", Corners.Point(0, 690, 225));
+        .With("/vehicle/front/suspension/points/lowerBallJoint", Corners.Point(0, 700, 175)).With("/vehicle/front/suspension/points/strutTop", Corners.Point(0, 700, 840))
+        .With("/vehicle/front/suspension/points/strutLower", Corners.Point(0, 700, 400))
+        .With("/vehicle/front/suspension/points/tieRodInner", Corners.Point(innerXMm, 300, 225)).With("/vehicle/front/suspension/points/tieRodOuter", Corners.Point(0, 690, 225));
 
     private static void CheckHoldsNothing(JsonElement problem)
     {
         var fault = problem.OnlyFault();
-        Assert.Equal(("/suspension/points", "unreachable"), (Pointer(fault), fault.GetProperty("code").GetString()));
+        Assert.Equal(("/vehicle/front/suspension/points", "unreachable"), (Pointer(fault), fault.GetProperty("code").GetString()));
         Assert.Contains("free movement", fault.Message(), StringComparison.Ordinal);
     }
 

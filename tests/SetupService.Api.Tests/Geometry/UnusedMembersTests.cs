@@ -9,12 +9,11 @@ public sealed class UnusedMembersTests(ServiceFixture fixture) : IClassFixture<S
 {
     public static TheoryData<string, string, JsonNode> Unused() => new()
     {
-        { GeometryCalls.Sweep, "/alignment/casterDeg", 4 },
-        { GeometryCalls.Sweep, "/alignment/steeringAxisInclinationDeg", 12 },
+        { GeometryCalls.Sweep, "/vehicle/front/alignment/casterDeg", 4 },
+        { GeometryCalls.Sweep, "/vehicle/front/alignment/steeringAxisInclinationDeg", 12 },
         { GeometryCalls.Sweep, "/motion", "opposite" },
-        { GeometryCalls.Sweep, "/trackMm", 1500 },
-        { GeometryCalls.TopMount, "/alignment/casterDeg", 4 },
-        { GeometryCalls.Adjustment, "/alignment/steeringAxisInclinationDeg", 12 },
+        { GeometryCalls.Adjustment, "/vehicle/front/alignment/casterDeg", 4 },
+        { GeometryCalls.Adjustment, "/vehicle/front/alignment/steeringAxisInclinationDeg", 12 },
         { GeometryCalls.Adjustment, "/motion", "parallel" },
     };
 

@@ -1,6 +1,6 @@
 using SetupService.Api.Fitment;
 using SetupService.Api.Fitment.Check;
-using SetupService.Api.Geometry.Sweeps;
+using SetupService.Api.Geometry.TravelSweeps;
 using SetupService.Api.Host;
 
 namespace SetupService.Benchmarks.Service;

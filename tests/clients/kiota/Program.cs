@@ -36,9 +36,8 @@ MacPhersonStrutDocument strut = new()
 };
 var sweep = await client.V1.Geometry.TravelSweep.PostAsync(new TravelSweepRequest
 {
-    Suspension = strut,
-    Alignment = new AlignmentAnglesDocument { CamberDeg = -0.7, ToeDeg = 0.08 },
-    LoadedRadiusMm = 302,
+    Vehicle = new VehicleDocument { Front = new AxleDocument { Suspension = strut, Alignment = new AlignmentDocument { CamberDeg = -0.7, ToeDeg = 0.08 }, LoadedRadiusMm = 302 } },
+    Axle = CarAxle.Front,
     TravelMm = new TravelRangeDocument { From = -10, To = 10, Step = 10 },
 });
 

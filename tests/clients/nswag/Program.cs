@@ -32,9 +32,8 @@ MacPhersonStrutDocument strut = new()
 };
 var sweep = await client.TravelSweepAsync(units: null, new TravelSweepRequest
 {
-    Suspension = strut,
-    Alignment = new AlignmentAnglesDocument { CamberDeg = -0.7, ToeDeg = 0.08 },
-    LoadedRadiusMm = 302,
+    Vehicle = new VehicleDocument { Front = new AxleDocument { Suspension = strut, Alignment = new AlignmentDocument { CamberDeg = -0.7, ToeDeg = 0.08 }, LoadedRadiusMm = 302 } },
+    Axle = CarAxle.Front,
     TravelMm = new TravelRangeDocument { From = -10, To = 10, Step = 10 },
 });
 

@@ -39,9 +39,8 @@ const strut: Schemas["MacPhersonStrutDocument"] = {
 };
 const sweep = await client.POST("/v1/geometry/travel-sweep", {
   body: {
-    suspension: strut,
-    alignment: { camberDeg: -0.7, toeDeg: 0.08 },
-    loadedRadiusMm: 302,
+    vehicle: { front: { suspension: strut, alignment: { camberDeg: -0.7, toeDeg: 0.08 }, loadedRadiusMm: 302 } },
+    axle: "front",
     travelMm: { from: -10, to: 10, step: 10 },
   },
 });

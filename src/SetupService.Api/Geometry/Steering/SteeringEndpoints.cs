@@ -44,14 +44,14 @@ internal static class SteeringEndpoints
     {
         if (body.Value is not { } request)
             return body.Problem!;
-        return new Answer<SteeringAxisAnswer>(SteeringAxisAnswers.Of(request));
+        return new Answer<SteeringAxisAnswer>(SteeringAxisMapper.ToAnswer(request));
     }
 
     private static Results<Answer<SteerSweepAnswer>, Problem> Sweep(Body<SteerSweepRequest> body) =>
         TrySweep(body, out var answer, out var problem) ? new Answer<SteerSweepAnswer>(answer) : problem;
 
     private static Results<SvgAnswer, Problem> Chart(Body<SteerSweepRequest> body, QueryReader query) =>
-        TrySweep(body, out _, out var problem) ? new SvgAnswer(ChartDrawing.Draw(SteerChart.Of(body.Value!, query.Units))) : problem;
+        TrySweep(body, out _, out var problem) ? new SvgAnswer(ChartDrawing.Draw(SteerSweepChart.Of(body.Value!, query.Units))) : problem;
 
     private static bool TrySweep(
         Body<SteerSweepRequest> body, [NotNullWhen(true)] out SteerSweepAnswer? answer, [NotNullWhen(false)] out Problem? problem)
@@ -60,7 +60,7 @@ internal static class SteeringEndpoints
         problem = body.Problem!;
         if (body.Value is not { } request)
             return false;
-        answer = SteerSweepAnswers.Of(request);
+        answer = SteerSweepMapper.ToAnswer(request);
         problem = answer.Rows.Length == 0 ? SteeringProblems.NothingReached(request, answer.Unreachable[0].Reason) : null;
         return problem is null;
     }
@@ -71,9 +71,9 @@ internal static class SteeringEndpoints
             return body.Problem!;
 
         var readings = Array.ConvertAll(request.Readings, reading => new SteerReading(reading.SteerDeg, reading.CamberDeg));
-        var result = CasterReadings.From(readings, SteerSweepReading.Side(request.Side), request.GaugeErrorDeg ?? CasterReadings.DefaultGaugeErrorDeg);
+        var result = CasterReadings.From(readings, SteerSweepMapper.Side(request.Side), request.GaugeErrorDeg ?? CasterReadings.DefaultGaugeErrorDeg);
         return result.Fit is { } fit
-            ? new Answer<CasterFromReadingsAnswer>(CasterFromReadingsAnswers.Of(request, result, fit, readings))
+            ? new Answer<CasterFromReadingsAnswer>(CasterFromReadingsMapper.ToAnswer(request, result, fit, readings))
             : SteeringProblems.NotTold(result.Gap!.Value, readings, result.WorkshopRuleCasterDeg);
     }
 }

@@ -1,5 +1,6 @@
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
+using SetupService.Domain.Answers;
 using SetupService.Domain.Suspension.Steering;
 
 namespace SetupService.Api.Geometry.Steering;
@@ -10,7 +11,7 @@ internal static class SteeringProblems
     /// <summary>None of the headings asked for can be taken.</summary>
     public static Problem NothingReached(SteerSweepRequest request, string firstReason)
     {
-        var limits = SteerLimits.Of(SteerSweepReading.Wheel(request))?.For(SteerSweepReading.Side(request.Side));
+        var limits = SteerLimits.Of(SteerSweepMapper.Wheel(request))?.For(SteerSweepMapper.Side(request.Side));
         return Problem.NotComputable(
             $"No heading of the sweep can be reached. At the first, {firstReason}",
             [Fault.At("/steerDeg", FaultCodes.Unreachable, firstReason, new FaultLimits { Minimum = limits?.RightDeg, Maximum = limits?.LeftDeg, Unit = "deg" })]);
@@ -24,5 +25,34 @@ internal static class SteeringProblems
         return Problem.NotComputable(
             $"The readings do not tell the steering axis: {reason}{shortCut}",
             [Fault.At("/readings", FaultCodes.Undetermined, reason)]);
+    }
+}
+
+/// <summary>What the calls on steering take although nobody gave it.</summary>
+internal static class SteeringAssumptions
+{
+    private static readonly Assumption LeftWheel = new(
+        "/side", null, "left", "the contract's default", "Steer is positive to the left on both sides, so a right wheel leans the other way with it.");
+
+    private static readonly Assumption GaugeError = new(
+        "/gaugeErrorDeg", CasterReadings.DefaultGaugeErrorDeg, null, "common practice, no source",
+        "Standard error of one camber reading; every standard error and range grows with it in proportion, the angles themselves do not change.");
+
+    /// <summary>Of a steer sweep.</summary>
+    public static List<Assumption> Of(SteerSweepRequest request)
+    {
+        var list = new List<Assumption>();
+        if (request.Side is null) list.Add(LeftWheel);
+        if (SteerSweepMapper.Missing(request).Length == 0) list.Add(GeometryAssumptions.ThinTyre);
+        return list;
+    }
+
+    /// <summary>Of readings on turn plates.</summary>
+    public static List<Assumption> Of(CasterFromReadingsRequest request)
+    {
+        var list = new List<Assumption>();
+        if (request.Side is null) list.Add(LeftWheel);
+        if (request.GaugeErrorDeg is null) list.Add(GaugeError);
+        return list;
     }
 }

@@ -1,5 +1,5 @@
 using FluentValidation;
-using SetupService.Api.Geometry.Sweeps;
+using SetupService.Api.Geometry;
 
 namespace SetupService.Api.Handling.Cornering;
 

@@ -47,6 +47,11 @@ internal sealed class PartialSchemaBuilder
             return new EnumSchema([.. schemas.Cast<EnumSchema>().SelectMany(schema => schema.Words).Distinct(StringComparer.Ordinal)]);
         if (Array.TrueForAll(schemas, schema => schema is ObjectSchema))
             return Fill(new ObjectSchema(parent.Type), [.. schemas.Cast<ObjectSchema>()]);
+        if (schemas is [NumberSchema first, ..] && Array.TrueForAll(schemas, schema => schema is NumberSchema other && IsSame(first, other)))
+            return first;
         throw new InvalidOperationException($"The kinds of {parent.Type.Name} have members {name} that no change can hold as one.");
     }
+
+    private static bool IsSame(NumberSchema one, NumberSchema other) =>
+        (one.Minimum, one.Maximum, one.IsWhole, one.Unit) == (other.Minimum, other.Maximum, other.IsWhole, other.Unit);
 }

@@ -33,7 +33,8 @@ public sealed class PointErrorSweep
     /// <param name="rack">Rack travels, mm.</param>
     /// <param name="axle">What figures of the axle need.</param>
     /// <param name="budget">Work allowed; null = any.</param>
-    public static PointErrorSweep? Start(CornerSetting setting, double pointErrorMm, SweepRange travel, SweepRange rack, AxleInputs axle, WorkBudget? budget = null)
+    /// <param name="rideHeightChangeMm">How much higher the body stands than at the stated position, mm; travel counts from there.</param>
+    public static PointErrorSweep? Start(CornerSetting setting, double pointErrorMm, SweepRange travel, SweepRange rack, AxleInputs axle, WorkBudget? budget = null, double rideHeightChangeMm = 0)
     {
         ArgumentNullException.ThrowIfNull(setting);
         var stepMm = Math.Max(LeastStepMm, pointErrorMm);
@@ -47,7 +48,7 @@ public sealed class PointErrorSweep
 
         return new(moved, pointErrorMm, stepMm);
 
-        TravelSweep? Begin(Points.Hardpoints points) => TravelSweep.Start(MechanismBuilder.Build(setting with { Suspension = points }), travel, rack, axle, budget);
+        TravelSweep? Begin(Points.Hardpoints points) => TravelSweep.Start(MechanismBuilder.Build(setting with { Suspension = points }), travel, rack, axle, budget, rideHeightChangeMm);
     }
 
     /// <summary>

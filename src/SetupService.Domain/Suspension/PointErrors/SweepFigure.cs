@@ -91,7 +91,7 @@ public enum SweepFigure
 }
 
 /// <summary>Reads a figure off a row.</summary>
-internal static class FigureOfRow
+public static class FigureOfRow
 {
     /// <summary>How many there are.</summary>
     public const int Count = (int)SweepFigure.TurningCircleM + 1;

@@ -13,6 +13,9 @@ public abstract class AdjustableCorner
     /// <summary>Caster as it stands, degrees; null where it has none or it is not known.</summary>
     public abstract double? CasterDeg { get; }
 
+    /// <summary>Toe of the wheel, degrees; null where it is not known.</summary>
+    public abstract double? ToeDeg { get; }
+
     /// <summary>How far outboard the tyre's top stands, mm; null where it is not known.</summary>
     public abstract double? TyreTopOutboardMm { get; }
 
@@ -29,6 +32,7 @@ public abstract class AdjustableCorner
             _ when suspension.Contradictions.Count > 0 => null,
             HardpointSuspension points => AdjustedCorner.AsStated(points.Mechanism(setup), setup.RideHeightChangeMm),
             MeasuredSuspension { Corner: { } corner } => AdjustedReadings.AsStated(corner, setup),
+            FigureSuspension => AdjustedAngles.AsStated(setup),
             _ => null,
         };
     }
@@ -40,9 +44,9 @@ public abstract class AdjustableCorner
 
     /// <summary>Why what is asked of it is not known; null where it is, or whether it is shows only when it is done.</summary>
     /// <param name="used">What is or may be adjusted.</param>
-    /// <param name="wantsCaster">Whether a caster is wanted.</param>
+    /// <param name="target">The angles wanted.</param>
     /// <param name="keepsArchGap">Whether a gap to the arch is to be kept.</param>
-    public abstract string? NotTold(ReadOnlySpan<Adjustment> used, bool wantsCaster, bool keepsArchGap);
+    public abstract string? NotTold(ReadOnlySpan<Adjustment> used, AngleTarget target, bool keepsArchGap);
 
     /// <summary>Why adjustments for which <see cref="With"/> gives nothing cannot be made, as a clause, and by how much the parts miss each other, mm.</summary>
     public abstract (string Reason, double ResidualMm) WhyNot(ReadOnlySpan<Adjustment> adjustments, bool resetToe);

@@ -11,12 +11,14 @@ public sealed class AdjustedCorner : AdjustableCorner
     // Adjusted further than this in one go, the old pose is no sure start for the new one.
     private const double LongestStepMm = 10;
 
-    private AdjustedCorner(CornerMechanism mechanism, SuspensionPose state)
+    private readonly double _toeDeg;
+
+    private AdjustedCorner(CornerMechanism mechanism, SuspensionPose state, double? heldToeDeg = null)
     {
         Mechanism = mechanism;
         State = state;
         Wheel = WheelKinematics.Wheel(mechanism, state);
-        ToeDeg = Wheel.ToeDeg;
+        _toeDeg = heldToeDeg ?? Wheel.ToeDeg;
     }
 
     /// <summary>The corner, its parts as they are now.</summary>
@@ -59,7 +61,7 @@ public sealed class AdjustedCorner : AdjustableCorner
     }
 
     /// <summary>Toe, degrees: what the tie rod was set to where it was reset, else what came of it.</summary>
-    public double ToeDeg { get; private init; }
+    public override double? ToeDeg => _toeDeg;
 
     /// <inheritdoc />
     public override AdjustedFigures Told
@@ -98,7 +100,7 @@ public sealed class AdjustedCorner : AdjustableCorner
             : null;
 
     /// <inheritdoc />
-    public override string? NotTold(ReadOnlySpan<Adjustment> used, bool wantsCaster, bool keepsArchGap) => null;
+    public override string? NotTold(ReadOnlySpan<Adjustment> used, AngleTarget target, bool keepsArchGap) => null;
 
     /// <inheritdoc />
     public override (string Reason, double ResidualMm) WhyNot(ReadOnlySpan<Adjustment> adjustments, bool resetToe)
@@ -125,7 +127,7 @@ public sealed class AdjustedCorner : AdjustableCorner
         {
             adjusted = Part(adjustments, (double)step / steps);
             var mechanism = MechanismBuilder.Build(adjusted.Setting);
-            if (resetToe) mechanism = mechanism.WithToeHeld(ToeDeg);
+            if (resetToe) mechanism = mechanism.WithToeHeld(_toeDeg);
             if (!PoseSolver.TryClose(mechanism, adjusted.TravelMm, 0, state.Pose, out state)) return null;
         }
 
@@ -138,7 +140,7 @@ public sealed class AdjustedCorner : AdjustableCorner
 
         var made = MechanismBuilder.Build(adjusted.Setting);
         return PoseSolver.TryClose(made, adjusted.TravelMm, 0, state.Pose, out state) && state.AssemblySign == State.AssemblySign
-            ? new AdjustedCorner(made, state) { ToeDeg = resetToe ? ToeDeg : WheelKinematics.Wheel(made, state).ToeDeg }
+            ? new AdjustedCorner(made, state, resetToe ? _toeDeg : null)
             : null;
     }
 
@@ -147,7 +149,7 @@ public sealed class AdjustedCorner : AdjustableCorner
     {
         var adjusted = Part(adjustments, 1);
         var mechanism = MechanismBuilder.Build(adjusted.Setting);
-        return ClosureGap.Find(resetToe ? mechanism.WithToeHeld(ToeDeg) : mechanism, adjusted.TravelMm, 0, State);
+        return ClosureGap.Find(resetToe ? mechanism.WithToeHeld(_toeDeg) : mechanism, adjusted.TravelMm, 0, State);
     }
 
     private AdjustedSetting Part(ReadOnlySpan<Adjustment> adjustments, double share)

@@ -11,6 +11,9 @@ public sealed record AdjustedFigures
     /// <summary>The same with what a gauge's error leaves open; null where points are taken as exact.</summary>
     public Estimate? Camber { get; init; }
 
+    /// <summary>Caster with what the readings' error leaves open; null where it is not known or points are taken as exact.</summary>
+    public Estimate? Caster { get; init; }
+
     /// <summary>Caster, degrees.</summary>
     public double? CasterDeg { get; init; }
 

@@ -68,8 +68,8 @@ public sealed class MovementSearch
         After = first;
         var hitClosure = false;
         Span<double> next = stackalloc double[_rooms.Length];
-        Span<double> slopes = stackalloc double[2 * _rooms.Length];
-        Span<double> wanted = stackalloc double[2];
+        Span<double> slopes = stackalloc double[3 * _rooms.Length];
+        Span<double> wanted = stackalloc double[3];
         Span<double> archSlopes = stackalloc double[_rooms.Length];
         Span<double> origin = stackalloc double[_rooms.Length];
         origin.Clear();
@@ -117,12 +117,14 @@ public sealed class MovementSearch
             angles = 0;
             if (_target.CamberDeg is not null) slopes[(angles++ * count) + i] = (stepped.CamberDeg - After.CamberDeg) / step;
             if (_target.CasterDeg is not null) slopes[(angles++ * count) + i] = ((stepped.CasterDeg - After.CasterDeg) / step) ?? 0;
+            if (_target.ToeDeg is not null) slopes[(angles++ * count) + i] = ((stepped.ToeDeg - After.ToeDeg) / step) ?? 0;
             archSlopes[i] = ((stepped.TyreTopOutboardMm - After.TyreTopOutboardMm) / step) ?? 0;
         }
 
         var row = 0;
         if (_target.CamberDeg is { } camber) wanted[row++] = camber - After.CamberDeg;
         if (_target.CasterDeg is { } caster) wanted[row++] = (caster - After.CasterDeg) ?? 0;
+        if (_target.ToeDeg is { } toe) wanted[row++] = (toe - After.ToeDeg) ?? 0;
         var archRoom = (_start.TyreTopOutboardMm - After.TyreTopOutboardMm + _archGapMm) ?? 0;
         for (var i = 0; i < count; i++)
         {
@@ -173,18 +175,22 @@ public sealed class MovementSearch
     private double SquareError(AdjustableCorner corner)
     {
         if (_target.CasterDeg is not null && corner.CasterDeg is null) return double.PositiveInfinity;
+        if (_target.ToeDeg is not null && corner.ToeDeg is null) return double.PositiveInfinity;
         var camberError = (corner.CamberDeg - _target.CamberDeg) ?? 0;
         var casterError = (corner.CasterDeg - _target.CasterDeg) ?? 0;
+        var toeError = (corner.ToeDeg - _target.ToeDeg) ?? 0;
         var inArchMm = Math.Max(0, (corner.TyreTopOutboardMm - _start.TyreTopOutboardMm - _archGapMm) ?? 0);
-        return (camberError * camberError) + (casterError * casterError) + (inArchMm * inArchMm);
+        return (camberError * camberError) + (casterError * casterError) + (toeError * toeError) + (inArchMm * inArchMm);
     }
 
     private void Judge(ReadOnlySpan<double> slopes, ReadOnlySpan<double> archSlopes, bool hitClosure)
     {
         var camberError = After.CamberDeg - _target.CamberDeg;
         var casterError = After.CasterDeg - _target.CasterDeg;
+        var toeError = After.ToeDeg - _target.ToeDeg;
         IsReached = Math.Abs(camberError ?? 0) <= AngleTarget.ToleranceDeg && Math.Abs(casterError ?? 0) <= AngleTarget.ToleranceDeg
-            && (_target.CasterDeg is null || After.CasterDeg is not null);
+            && Math.Abs(toeError ?? 0) <= AngleTarget.ToleranceDeg
+            && (_target.CasterDeg is null || After.CasterDeg is not null) && (_target.ToeDeg is null || After.ToeDeg is not null);
         if (IsReached) return;
 
         var found = new List<Hindrance>();
@@ -195,7 +201,8 @@ public sealed class MovementSearch
             var grows = 0.0;
             var row = 0;
             if (camberError is { } camber) grows += camber * slopes[(row++ * _rooms.Length) + i];
-            if (casterError is { } caster) grows += caster * slopes[(row * _rooms.Length) + i];
+            if (casterError is { } caster) grows += caster * slopes[(row++ * _rooms.Length) + i];
+            if (toeError is { } toe) grows += toe * slopes[(row * _rooms.Length) + i];
             if ((Amounts[i] >= _rooms[i].Maximum - StillMm && grows < 0) || (Amounts[i] <= _rooms[i].Minimum + StillMm && grows > 0))
             {
                 found.Add(new(Obstacle.Limit, i));

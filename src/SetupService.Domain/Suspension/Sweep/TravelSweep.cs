@@ -50,8 +50,14 @@ public sealed class TravelSweep
             : null;
 
     /// <summary>Makes a sweep of a mechanism at its stated position; null where it does not close there, or does not hold its wheel.</summary>
-    public static TravelSweep? Start(CornerMechanism corner, SweepRange travel, SweepRange rack, AxleInputs axle, WorkBudget? budget = null) =>
-        HardpointTracker.Start(corner, 0, budget) is { } left && HardpointTracker.Start(corner, 0, budget) is { } right
+    /// <param name="corner">The mechanism.</param>
+    /// <param name="travel">Travels, mm.</param>
+    /// <param name="rack">Rack travels, mm.</param>
+    /// <param name="axle">What is known of the whole axle.</param>
+    /// <param name="budget">Work allowed; null = any.</param>
+    /// <param name="rideHeightChangeMm">How much higher the body stands than at the stated position, mm; travel counts from there.</param>
+    public static TravelSweep? Start(CornerMechanism corner, SweepRange travel, SweepRange rack, AxleInputs axle, WorkBudget? budget = null, double rideHeightChangeMm = 0) =>
+        HardpointTracker.Start(corner, rideHeightChangeMm, budget) is { } left && HardpointTracker.Start(corner, rideHeightChangeMm, budget) is { } right
             ? new TravelSweep(travel, rack, axle, left, right)
             : null;
 

@@ -51,7 +51,7 @@ public sealed class AlignmentCallTests(ServiceFixture fixture) : IClassFixture<S
     public async Task The_worked_example_of_toe_units_is_reproduced()
     {
         var answer = await fixture.Client.AnswerOf(
-            SteeringRequests.AlignmentPath, SteeringRequests.Alignment().With("/front/left/toeDeg", 0.1).With("/measuringDiameterMm", 406.4));
+            SteeringRequests.AlignmentPath, SteeringRequests.Alignment().With("/vehicle/front/alignment/toeDeg", 0.1).With("/measuringDiameterMm", 406.4));
 
         Assert.Equal(0.709, Of(answer, "front", "left", "toe", "toeMm").GetDouble(), 5e-4);
         Near(6, answer, "front", "left", "toe", "toeArcmin");
@@ -63,7 +63,7 @@ public sealed class AlignmentCallTests(ServiceFixture fixture) : IClassFixture<S
     [InlineData(-0.3, 0.3, 0.3)]
     public async Task The_thrust_angle_points_left_where_the_rear_wheels_head_left(double leftToeDeg, double rightToeDeg, double thrustDeg)
     {
-        var body = SteeringRequests.Alignment().With("/rear/left/toeDeg", leftToeDeg).With("/rear/right/toeDeg", rightToeDeg);
+        var body = SteeringRequests.Alignment().With("/vehicle/rear/alignment/toeDeg", leftToeDeg).With("/vehicle/rear/alignment/right/toeDeg", rightToeDeg);
 
         Near(thrustDeg, await fixture.Client.AnswerOf(SteeringRequests.AlignmentPath, body), "thrustAngleDeg");
     }
@@ -103,7 +103,7 @@ public sealed class AlignmentCallTests(ServiceFixture fixture) : IClassFixture<S
     [InlineData(14.1, -0.7, "both", "bentParts")]
     public async Task A_difference_of_the_sides_is_a_hint_that_defers_to_inspection(double inclinationDeg, double camberDeg, string hint, string caution)
     {
-        var body = SteeringRequests.Alignment().With("/front/right/steeringAxisInclinationDeg", inclinationDeg).With("/front/right/camberDeg", camberDeg);
+        var body = SteeringRequests.Alignment().With("/vehicle/front/alignment/right/steeringAxisInclinationDeg", inclinationDeg).With("/vehicle/front/alignment/right/camberDeg", camberDeg);
         var answer = await fixture.Client.AnswerOf(SteeringRequests.AlignmentPath, body);
 
         Assert.Equal(hint, Of(answer, "front", "includedAngleHint", "hint").GetString());
@@ -111,16 +111,16 @@ public sealed class AlignmentCallTests(ServiceFixture fixture) : IClassFixture<S
     }
 
     [Theory]
-    [InlineData("{}")]
-    [InlineData("""{ "front": {}, "rear": { "left": {}, "right": null }, "setbackMm": null }""")]
+    [InlineData("""{ "vehicle": {} }""")]
+    [InlineData("""{ "vehicle": { "front": {}, "rear": { "alignment": { "right": null } } }, "setbackMm": null }""")]
     public async Task With_nothing_given_everything_is_unknown_and_says_what_it_needs(string body)
     {
         var answer = await fixture.Client.AnswerOf(SteeringRequests.AlignmentPath, body);
 
-        Assert.Equal(25, answer.GetProperty("unknown").GetArrayLength());
+        Assert.Equal(37, answer.GetProperty("unknown").GetArrayLength());
         Assert.Contains(
             answer.GetProperty("unknown").EnumerateArray(),
-            one => one.GetProperty("id").GetString() == "/thrustAngleDeg" && one.GetProperty("reason").GetString() == "needs /rear/left/toeDeg and /rear/right/toeDeg");
+            one => one.GetProperty("id").GetString() == "/thrustAngleDeg" && one.GetProperty("reason").GetString() == "needs /vehicle/rear/alignment/toeDeg");
         Assert.Equal(["/measuringDiameterMm"], answer.GetProperty("assumptions").EnumerateArray().Select(one => one.GetProperty("input").GetString()));
         Near(400, answer, "measuringDiameterMm");
     }
@@ -144,11 +144,52 @@ public sealed class AlignmentCallTests(ServiceFixture fixture) : IClassFixture<S
             },
             iter: 60);
 
+    // What is not said of the right wheel is as on the left, and the answer says so.
+    [Fact]
+    public async Task A_right_wheel_not_measured_is_as_the_left_and_listed()
+    {
+        var answer = await fixture.Client.AnswerOf(SteeringRequests.AlignmentPath, SteeringRequests.Alignment().Without("/vehicle/front/alignment/right/camberDeg"));
+
+        Near(0, answer, "front", "crossCamberDeg");
+        var assumed = Assert.Single(answer.GetProperty("assumptions").EnumerateArray());
+        Assert.Equal(("/vehicle/front/alignment/right", "as the left: camberDeg"), (assumed.GetProperty("input").GetString(), assumed.GetProperty("text").GetString()));
+    }
+
+    // By hand: −0.8° lies 0.2° above −1.0°, −0.7° 0.3° above; 0.22° of total toe is inside.
+    [Fact]
+    public async Task Each_angle_is_told_beside_its_range()
+    {
+        var targets = JsonNode.Parse("""{ "front": { "camberDeg": { "from": -2, "to": -1 } }, "rear": { "totalToeDeg": { "from": 0.1, "to": 0.3 }, "casterDeg": { "from": 0, "to": 1 } } }""");
+        var answer = await fixture.Client.AnswerOf(SteeringRequests.AlignmentPath, SteeringRequests.Alignment().With("/targets", targets).Without("/vehicle/rear/alignment/casterDeg").Without("/vehicle/rear/alignment/right/casterDeg"));
+
+        var told = answer.GetProperty("comparisons").EnumerateArray().ToArray();
+        Assert.Equal(["camberDeg", "camberDeg", "casterDeg", "casterDeg", "totalToeDeg"], told.Select(one => one.GetProperty("angle").GetString()));
+        Assert.Equal((0.3, 0.2), (Math.Round(Of(told[0], "outsideByDeg").GetDouble(), 6), Math.Round(Of(told[1], "outsideByDeg").GetDouble(), 6)));
+        Assert.False(Of(told[0], "isWithin").GetBoolean());
+        Assert.Equal(JsonValueKind.Null, Of(told[2], "isWithin").ValueKind);
+        Assert.True(Of(told[4], "isWithin").GetBoolean());
+        Assert.Equal(["/targets/front/camberDeg inconsistent"], (await fixture.Client.RefusalOf(SteeringRequests.AlignmentPath, SteeringRequests.Alignment().With("/targets", JsonNode.Parse("""{ "front": { "camberDeg": { "from": 1, "to": 0 } } }""")).ToJsonString())).FaultsOf());
+    }
+
+    // Lowered by 30 mm a corner stands as after 30 mm of bump: rows of Domain.Tests/TestData/kinematics_cases.json.
+    [Fact]
+    public async Task An_axle_lowered_shows_the_angles_of_that_bump_or_says_that_it_cannot()
+    {
+        var body = Corners.Of(GeometryRequests.Strut).With("/vehicle/front/rideHeightChangeMm", -30);
+        body.Remove("axle");
+        var answer = await fixture.Client.AnswerOf(SteeringRequests.AlignmentPath, body);
+
+        Assert.Equal(-1.1318121, Of(answer, "front", "left", "camberDeg").GetDouble(), 2e-7);
+        Assert.Equal(-0.0274656, Of(answer, "front", "right", "toe", "toeDeg").GetDouble(), 2e-7);
+        var fault = (await fixture.Client.NotComputableOf(SteeringRequests.AlignmentPath, body.Without("/vehicle/front/suspension").ToJsonString())).OnlyFault();
+        Assert.Equal("/vehicle/front/rideHeightChangeMm", fault.GetProperty("pointer").GetString());
+    }
+
     private static readonly string[] Readings =
     [
-        .. from axle in new[] { "front", "rear" } from side in new[] { "left", "right" }
-           from name in new[] { "camberDeg", "casterDeg", "toeDeg", "steeringAxisInclinationDeg" } select $"/{axle}/{side}/{name}",
-        "/setbackMm", "/frontTrackMm",
+        .. from axle in new[] { "front", "rear" }
+           from name in new[] { "camberDeg", "casterDeg", "toeDeg", "steeringAxisInclinationDeg" } select $"/vehicle/{axle}/alignment/{name}",
+        "/setbackMm", "/vehicle/front/trackMm",
     ];
 
     private static IEnumerable<string> Nulls(JsonElement element, string path) => element.ValueKind switch
@@ -162,9 +203,15 @@ public sealed class AlignmentCallTests(ServiceFixture fixture) : IClassFixture<S
         SteeringRequests.AlignmentPath,
         new JsonObject
         {
-            ["front"] = new JsonObject { ["left"] = frontLeft.DeepClone(), ["right"] = frontRight.DeepClone() },
-            ["rear"] = new JsonObject { ["left"] = rearLeft.DeepClone(), ["right"] = rearRight.DeepClone() },
+            ["vehicle"] = new JsonObject { ["front"] = Axle(frontLeft, frontRight), ["rear"] = Axle(rearLeft, rearRight) },
         });
+
+    private static JsonObject Axle(JsonNode left, JsonNode right)
+    {
+        var angles = left.DeepClone().AsObject();
+        angles["right"] = right.DeepClone();
+        return new JsonObject { ["alignment"] = angles };
+    }
 
     private static JsonElement Of(JsonElement answer, params string[] path) => path.Aggregate(answer, (element, name) => element.GetProperty(name));
 

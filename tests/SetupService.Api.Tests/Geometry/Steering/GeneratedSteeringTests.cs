@@ -44,7 +44,7 @@ public sealed class GeneratedSteeringTests(ServiceFixture fixture) : IClassFixtu
     [Fact]
     public async Task Any_alignment_has_figures() =>
         await Holds(SteeringRequests.AlignmentPath, Gen.Select(Wheel, Wheel, Wheel, Near(-200, 200), Near(200, 1000)).Select((one, other, third, setback, diameter) =>
-            SteeringRequests.Alignment().With("/front/left", one).With("/front/right", other).With("/rear/right", third).With("/setbackMm", setback).With("/measuringDiameterMm", diameter)));
+            SteeringRequests.Alignment().With("/vehicle/front/alignment", one).With("/vehicle/front/alignment/right", other).With("/vehicle/rear/alignment/right", third).With("/setbackMm", setback).With("/measuringDiameterMm", diameter)));
 
     private async Task Holds(string path, Gen<JsonObject> bodies)
     {

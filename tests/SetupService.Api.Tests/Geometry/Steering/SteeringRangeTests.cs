@@ -29,12 +29,12 @@ public sealed class SteeringRangeTests(ServiceFixture fixture) : IClassFixture<S
         { SteeringRequests.ReadingsPath, "/readings/1/steerDeg", -60, 60, "deg" },
         { SteeringRequests.ReadingsPath, "/readings/1/camberDeg", -15, 15, "deg" },
         { SteeringRequests.ReadingsPath, "/gaugeErrorDeg", 0.001, 2, "deg" },
-        { SteeringRequests.AlignmentPath, "/front/left/camberDeg", -15, 15, "deg" },
-        { SteeringRequests.AlignmentPath, "/front/right/casterDeg", -5, 20, "deg" },
-        { SteeringRequests.AlignmentPath, "/rear/left/toeDeg", -5, 5, "deg" },
-        { SteeringRequests.AlignmentPath, "/rear/right/steeringAxisInclinationDeg", -10, 40, "deg" },
+        { SteeringRequests.AlignmentPath, "/vehicle/front/alignment/camberDeg", -15, 15, "deg" },
+        { SteeringRequests.AlignmentPath, "/vehicle/front/alignment/right/casterDeg", -5, 20, "deg" },
+        { SteeringRequests.AlignmentPath, "/vehicle/rear/alignment/toeDeg", -5, 5, "deg" },
+        { SteeringRequests.AlignmentPath, "/vehicle/rear/alignment/right/steeringAxisInclinationDeg", -10, 40, "deg" },
         { SteeringRequests.AlignmentPath, "/setbackMm", -200, 200, "mm" },
-        { SteeringRequests.AlignmentPath, "/frontTrackMm", 900, 2200, "mm" },
+        { SteeringRequests.AlignmentPath, "/vehicle/front/trackMm", 900, 2200, "mm" },
         { SteeringRequests.AlignmentPath, "/measuringDiameterMm", 200, 1000, "mm" },
     };
 

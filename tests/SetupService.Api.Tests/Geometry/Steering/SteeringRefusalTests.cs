@@ -53,10 +53,10 @@ public sealed class SteeringRefusalTests(ServiceFixture fixture) : IClassFixture
         { SteeringRequests.ReadingsPath, "/readings/1", "null", "/readings/1 required" },
         { SteeringRequests.ReadingsPath, "/readings/1/toeDeg", "0.1", "/readings/1/toeDeg unknownMember" },
         { SteeringRequests.ReadingsPath, "/gaugeErrorDeg", "true", "/gaugeErrorDeg wrongType" },
-        { SteeringRequests.AlignmentPath, "/front", "[]", "/front wrongType" },
-        { SteeringRequests.AlignmentPath, "/front/left/toeDeg", "\"0.1\"", "/front/left/toeDeg wrongType" },
-        { SteeringRequests.AlignmentPath, "/front/left/toeMm", "1", "/front/left/toeMm unknownMember" },
-        { SteeringRequests.AlignmentPath, "/front/middle", "{}", "/front/middle unknownMember" },
+        { SteeringRequests.AlignmentPath, "/vehicle/front", "[]", "/vehicle/front wrongType" },
+        { SteeringRequests.AlignmentPath, "/vehicle/front/alignment/toeDeg", "\"0.1\"", "/vehicle/front/alignment/toeDeg wrongType" },
+        { SteeringRequests.AlignmentPath, "/vehicle/front/alignment/toeMm", "1", "/vehicle/front/alignment/toeMm unknownMember" },
+        { SteeringRequests.AlignmentPath, "/vehicle/middle", "{}", "/vehicle/middle unknownMember" },
     };
 
     [Theory]

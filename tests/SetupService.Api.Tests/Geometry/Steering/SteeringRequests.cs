@@ -31,11 +31,12 @@ internal static class SteeringRequests
 
     public static JsonObject Alignment() => Requests.Object(
         """
-        { "front": { "left": { "camberDeg": -0.7, "casterDeg": 6.4, "toeDeg": 0.08, "steeringAxisInclinationDeg": 13.1 },
-                     "right": { "camberDeg": -0.8, "casterDeg": 6.2, "toeDeg": 0.06, "steeringAxisInclinationDeg": 13.0 } },
-          "rear": { "left": { "camberDeg": -1.1, "toeDeg": 0.16, "casterDeg": 1, "steeringAxisInclinationDeg": 5 },
-                    "right": { "camberDeg": -1.0, "toeDeg": 0.06, "casterDeg": 1, "steeringAxisInclinationDeg": 5 } },
-          "setbackMm": 3, "frontTrackMm": 1510, "measuringDiameterMm": 450 }
+        { "vehicle": {
+            "front": { "trackMm": 1510, "alignment": { "camberDeg": -0.7, "casterDeg": 6.4, "toeDeg": 0.08, "steeringAxisInclinationDeg": 13.1,
+                       "right": { "camberDeg": -0.8, "casterDeg": 6.2, "toeDeg": 0.06, "steeringAxisInclinationDeg": 13.0 } } },
+            "rear": { "alignment": { "camberDeg": -1.1, "toeDeg": 0.16, "casterDeg": 1, "steeringAxisInclinationDeg": 5,
+                      "right": { "camberDeg": -1.0, "toeDeg": 0.06, "casterDeg": 1, "steeringAxisInclinationDeg": 5 } } } },
+          "setbackMm": 3, "measuringDiameterMm": 450 }
         """);
 
     public static JsonObject Of(string path) => path switch

@@ -1,0 +1,42 @@
+using Microsoft.AspNetCore.Http.HttpResults;
+using SetupService.Api.Drawings.Corners;
+using SetupService.Api.Drawings;
+using SetupService.Api.Http.Problems;
+using SetupService.Api.Http.Queries;
+using SetupService.Api.Http;
+using SetupService.Domain.Suspension;
+using SetupService.Domain.Suspension.Sweep;
+
+namespace SetupService.Api.Geometry.Drawing;
+
+/// <summary>The call that draws a corner.</summary>
+internal static class DrawingEndpoint
+{
+    public static void MapDrawing(this RouteGroupBuilder group) =>
+        group.MapPost("/drawing", Draw)
+            .WithQuery(QueryParameters.Units)
+            .WithExample("geometry-drawing")
+            .WithProblems(ProblemTypes.NotComputable)
+            .WithName("geometryDrawing")
+            .WithSummary("The corner as a picture, from behind and from its side")
+            .WithDescription("The left corner at one wheel position as SVG in millimetres: links, wheel, steering axis, instant centres, roll centre, scrub radius and trail.");
+
+    private static Results<SvgAnswer, Problem> Draw(Body<DrawingRequest> body, QueryReader query)
+    {
+        if (body.Value is not { } request)
+            return body.Problem!;
+        if (!CornerMapper.Map(request, request.Motion).TryGet(out var corner, out var refusal))
+            return body.Refuse(refusal);
+
+        var mechanism = ((HardpointSuspension)corner.Suspension).Mechanism(corner.Setup);
+        var rideMm = -corner.Setup.RideHeightChangeMm;
+        if (PositionTracker.Start(mechanism) is not { } tracker || !tracker.TryReach(rideMm, 0, out _))
+            return GeometryProblems.NotKnownHere(corner);
+        var (travelMm, rackMm) = (request.TravelMm ?? 0, request.RackMm ?? 0);
+        if (tracker.TryReach(rideMm + travelMm, rackMm, out var pose))
+            return new SvgAnswer(CornerViewsDrawing.Draw(DrawingMapper.Views(corner, mechanism, pose, query.Units), query.Units));
+        var (fromMm, toMm) = ReachableTravel.Of(mechanism);
+        var missed = UnreachablePosition.Of(mechanism, rideMm + travelMm, rackMm, pose);
+        return GeometryProblems.NothingReached((fromMm - rideMm, toMm - rideMm), missed with { TravelMm = travelMm, LastTravelMm = missed.LastTravelMm - rideMm });
+    }
+}
