@@ -37,7 +37,7 @@ public sealed class Refusal : IReadOnlyList<Fault>
 
     /// <summary>These faults and, after them, those of another refusal that are not among them.</summary>
     public Refusal And(Refusal? other) =>
-        other is null ? this : new([.. _faults, .. other.Where(one => !_faults.Any(known => known.Pointer == one.Pointer && known.Code == one.Code))]);
+        other is null ? this : new([.. _faults, .. other.Where(one => !_faults.Any(known => known.Pointer == one.Pointer && known.Code == one.Code && known.Message == one.Message))]);
 
     /// <inheritdoc />
     public IEnumerator<Fault> GetEnumerator() => _faults.GetEnumerator();

@@ -1,3 +1,5 @@
+using SetupService.Api.Http;
+using SetupService.Api.Http.Faults;
 using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Suspension.Steering;
 
@@ -13,7 +15,7 @@ internal static class MeasuredMapper
     /// <summary>What was read, with caster and inclination where they are known.</summary>
     public static CornerReadings Readings(MeasuredSuspensionDocument document, AlignmentAnglesDocument? alignment) => new()
     {
-        Travel = [.. There(document.Readings).Select(one => new TravelReading(one.TravelMm, one.CamberDeg, one.ToeDeg))],
+        Travel = document.Table is { } table ? TravelTable.Read(table, out _) : [.. There(document.Readings).Select(one => new TravelReading(one.TravelMm, one.CamberDeg, one.ToeDeg))],
         Steer = [.. There(document.SteerReadings).Select(one => new SteerReading(one.SteerDeg, one.CamberDeg))],
         TopMount = [.. There(document.TopMountReadings).Select(one => new TopMountReading(one.InboardMm, one.CamberDeg))],
         CasterDeg = alignment?.CasterDeg,
@@ -21,6 +23,21 @@ internal static class MeasuredMapper
         StatedCamberDeg = alignment?.CamberDeg,
         GaugeErrorDeg = document.GaugeErrorDeg ?? CasterReadings.DefaultGaugeErrorDeg,
     };
+
+    /// <summary>Why what was measured makes no list of readings; null where it does, or is not measured.</summary>
+    public static Refusal? Refuse(SuspensionDocument? document)
+    {
+        if (document is not MeasuredSuspensionDocument measured) return null;
+        if (measured is { Readings: not null, Table: not null })
+            return new Refusal(Fault.At("/table", FaultCodes.Inconsistent, "readings and table exclude each other: give the readings in one form."));
+        if (measured.Table is { } table)
+        {
+            _ = TravelTable.Read(table, out var faults);
+            return Refusal.Of([.. faults.Select(static fault => Fault.At("/table", FaultCodes.Unreadable, fault))]);
+        }
+
+        return measured.Readings is null ? new Refusal(Fault.At("/readings", FaultCodes.Required, "readings is missing; this or table is needed here.")) : null;
+    }
 
     // A reading that could not be bound is null here, and its fault is known already.
     private static IEnumerable<T> There<T>(T?[]? readings)

@@ -1,16 +1,20 @@
 using System.ComponentModel.DataAnnotations;
-using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
+using SetupService.Domain.Suspension.Readings;
 
 namespace SetupService.Api.Vehicles;
 
 /// <summary>What a person with a jack, a ruler and gauges knows of a corner.</summary>
 public sealed record MeasuredSuspensionDocument : SuspensionDocument
 {
-    /// <summary>Camber, and toe where measured, over wheel travel.</summary>
-    [JsonRequired]
-    [Count(2, 200)]
-    public TravelReadingDocument[] Readings { get; set; } = [];
+    /// <summary>Camber, and toe where measured, over wheel travel; this or table is needed.</summary>
+    [Count(2, TravelTable.MostReadings)]
+    public TravelReadingDocument[]? Readings { get; set; }
+
+    /// <summary>The same as text, a line a reading: travel in mm, camber, and toe where measured, in degrees; separated by blank, tab, comma or semicolon.</summary>
+    [StringLength(TravelTable.MaximumLength)]
+    [Sample("-20; -0.4\n0; -0.9\n20; -1.3")]
+    public string? Table { get; set; }
 
     /// <summary>Camber over steer angle.</summary>
     [Count(1, 200)]

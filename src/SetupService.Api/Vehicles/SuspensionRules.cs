@@ -14,8 +14,14 @@ internal static class SuspensionRules
     public static IRuleBuilderOptionsConditions<T, SuspensionDocument?> WithoutContradictions<T>(this IRuleBuilder<T, SuspensionDocument?> rule) =>
         rule.Custom(static (document, context) =>
         {
+            if (MeasuredMapper.Refuse(document) is { } refusal)
+            {
+                foreach (var one in refusal) AddFailure(context, one.Pointer!.TrimStart('/'), one.Message, one.Code);
+                return;
+            }
+
             if (SuspensionMapper.SpringDamper(document) is { } points) AddHalfLines(points, context);
-            if (document is MeasuredSuspensionDocument { Readings.Length: > 1 } measured && !context.IsRefused(context.PropertyPath + ".Readings")
+            if (document is MeasuredSuspensionDocument measured && (measured.Table is not null || measured.Readings is { Length: > 1 }) && !context.IsRefused(context.PropertyPath + ".Readings")
                 && MeasuredMapper.Read(measured, null, out var fault) is null)
             {
                 var (member, message) = MeasuredWords.Fault(fault!.Value);

@@ -53,7 +53,9 @@ internal static class VehicleMapper
         Refusal? refusal = null;
         var wheel = document.Wheel is null ? null : WheelMapper.Map(document.Wheel).Take("wheel", ref refusal);
         var tyre = document.Tyre is null ? null : TyreMapper.Map(document.Tyre).Take("tyre", ref refusal);
-        if (!IsConsistent(document.Suspension))
+        if (MeasuredMapper.Refuse(document.Suspension)?.Under("suspension") is { } unread)
+            refusal = refusal?.And(unread) ?? unread;
+        else if (!IsConsistent(document.Suspension))
             refusal = refusal?.And(Contradicting) ?? Contradicting;
         var hub = MapHub(document.Hub).Take("hub", ref refusal);
         if (refusal is not null)

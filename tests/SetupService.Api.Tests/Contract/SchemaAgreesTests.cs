@@ -65,11 +65,13 @@ public sealed class SchemaAgreesTests(ServiceFixture fixture) : IClassFixture<Se
         foreach (var kind in schemas)
         {
             var sound = JsonNode.Parse(new ShapedBody(7, faultShare: 0).Write(kind))!.AsObject();
-            var own = kind.Members.Single(member => member.IsRequired && member.Name != "kind").Name;
+
+            // Of a measured one either form of the readings serves, which a rule between members holds.
+            var own = kind.Members.SingleOrDefault(member => member.IsRequired && member.Name != "kind")?.Name;
             Assert.True(IsTaken(schema, reader, sound), sound.ToJsonString());
 
             var missing = sound.DeepClone().AsObject();
-            missing.Remove(own);
+            missing.Remove(own ?? "kind");
             var foreign = sound.DeepClone().AsObject();
             foreign["camber"] = 1;
             var unknown = sound.DeepClone().AsObject();

@@ -101,8 +101,8 @@ public sealed class ContractReader<T>
         var sound = FaultFinder.Walk(utf8, _schema, faults);
         if (sound is { } rest && (rules is not null || _mapping is not null) && JsonSerializer.Deserialize(rest.Span, _lenient) is { } value)
         {
-            foreach (var fault in (IEnumerable<Fault>?)_mapping?.Refuse(value) ?? [])
-                faults.AddUnlessKnown(fault);
+            if (_mapping?.Refuse(value) is { } refusal)
+                faults.AddUnlessKnown(refusal);
             foreach (var failure in rules?.Validate(new ValidationContext<T>(value).Knowing(faults).Under(_contract)).Errors ?? [])
                 faults.AddUnlessKnown(RuleFaults.Of(failure));
         }

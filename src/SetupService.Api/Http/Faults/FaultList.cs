@@ -41,6 +41,13 @@ internal sealed class FaultList
             Add(fault, isTakenOut: false);
     }
 
+    /// <summary>The same of faults found together, of which several may be at one place: the lines of a table.</summary>
+    public void AddUnlessKnown(Refusal refusal)
+    {
+        foreach (var fault in refusal.Where(fault => fault.Pointer is not { } pointer || !IsKnown(pointer)).ToList())
+            Add(fault, isTakenOut: false);
+    }
+
     /// <summary>Whether a value at a place, part of it, or what it is part of was taken out. A member too many takes nothing out.</summary>
     public bool Refuses(string pointer) =>
         _refused.Any(place => IsAtOrBelow(place, pointer) || IsAtOrBelow(pointer, place));

@@ -84,7 +84,7 @@ public sealed class DescribedChangeTests : IAsyncLifetime
     {
         var suspension = _schemas["SuspensionChange"]!["properties"]!;
 
-        Assert.Equal(["kind", "points", "readings", "steerReadings", "topMountReadings", "gaugeErrorDeg"], suspension.AsObject().Select(member => member.Key));
+        Assert.Equal(["kind", "points", "readings", "table", "steerReadings", "topMountReadings", "gaugeErrorDeg"], suspension.AsObject().Select(member => member.Key));
         Assert.Equal("#/components/schemas/SuspensionKind", (string?)suspension["kind"]!["$ref"]);
         Assert.Equal(6, _schemas["SuspensionKind"]!["enum"]!.AsArray().Count);
         Assert.NotNull(_schemas["SuspensionPointsChange"]!["properties"]!["strutTop"]);
