@@ -19,7 +19,7 @@ public static class CornerDrawing
     /// <param name="sheet">Its results.</param>
     /// <param name="units">Units of the texts; the picture itself is in mm always.</param>
     /// <returns>An SVG document without script and without reference to anything outside it.</returns>
-    public static string Draw(AxleUnderCheck car, in Fitting candidate, CheckSheet sheet, UnitSystem units)
+    public static string Draw(FitmentContext car, in Fitting candidate, CheckSheet sheet, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(car);
         ArgumentNullException.ThrowIfNull(sheet);
@@ -45,25 +45,25 @@ public static class CornerDrawing
 /// <summary>What is to be drawn of a check: both fittings' outlines and the lines the car comes to around them.</summary>
 internal sealed class CornerView
 {
-    public CornerView(AxleUnderCheck car, in Fitting candidate, CheckSheet sheet, UnitSystem units)
+    public CornerView(FitmentContext car, in Fitting candidate, CheckSheet sheet, UnitSystem units)
     {
         Car = car;
         Candidate = candidate;
         Sheet = sheet;
         Units = units;
-        CandidateOutlines = FittingOutlines.Of(candidate);
-        PresentOutlines = car.Present is { } present ? FittingOutlines.Of(present) : null;
-        Hub = HubOutlines.Of(car.Axle.Hub, candidate);
+        CandidateOutlines = FittingOutlines.Create(candidate);
+        PresentOutlines = car.Present is { } present ? FittingOutlines.Create(present) : null;
+        Hub = HubOutlines.Create(car.Axle.Hub, candidate);
         var lines = new List<RoomLine>(3);
         for (var place = CheckId.InboardClearance; place <= CheckId.RadialClearance; place++)
         {
-            if (RoomLine.Of(car, CandidateOutlines.Envelope, sheet, place) is { } line) lines.Add(line);
+            if (RoomLine.Create(car, CandidateOutlines.Envelope, sheet, place) is { } line) lines.Add(line);
         }
 
         Lines = lines;
     }
 
-    public AxleUnderCheck Car { get; }
+    public FitmentContext Car { get; }
 
     public Fitting Candidate { get; }
 

@@ -34,28 +34,28 @@ internal static class DrawingNotes
 
     private static void AddUnknownGaps(CornerView view, List<string> notes)
     {
-        var byReason = new SortedDictionary<Finding, List<string>>();
+        var byReason = new SortedDictionary<UnknownReason, List<string>>();
         for (var place = CheckId.InboardClearance; place <= CheckId.SpringSeatClearance; place++)
         {
             if (!view.Sheet.Unknown.Contains(place)) continue;
-            var finding = view.Sheet[place].Finding;
-            if (!byReason.TryGetValue(finding, out var places)) byReason.Add(finding, places = []);
+            var reason = view.Sheet[place].Reason;
+            if (!byReason.TryGetValue(reason, out var places)) byReason.Add(reason, places = []);
             places.Add(DrawingWords.Place(place));
         }
 
-        foreach (var (finding, places) in byReason) notes.Add($"{Reason(finding)}: {string.Join(", ", places)}.");
+        foreach (var (reason, places) in byReason) notes.Add($"{Reason(reason)}: {string.Join(", ", places)}.");
     }
 
-    private static string Reason(Finding finding) => finding switch
+    private static string Reason(UnknownReason reason) => reason switch
     {
-        Finding.GapMissing => "Not measured",
-        Finding.PresentFittingMissing => "Not known without the wheel and tyre fitted now",
-        Finding.MeasurementsContradict => "Not known: the gap and the travel contradict each other",
-        Finding.BumpTravelMissing => "Not known without the bump travel",
-        Finding.CamberCurveMissing => "Not known without a camber curve up to the bump stop or the suspension's points",
-        Finding.PointsContradict => "Not known, the suspension's points contradict each other",
-        Finding.PointsDoNotHold => "Not known, the suspension's points do not hold the wheel",
-        Finding.TravelNotReached => "Not known, the suspension's points do not meet up to the bump stop",
+        UnknownReason.GapMissing => "Not measured",
+        UnknownReason.PresentFittingMissing => "Not known without the wheel and tyre fitted now",
+        UnknownReason.MeasurementsContradict => "Not known: the gap and the travel contradict each other",
+        UnknownReason.BumpTravelMissing => "Not known without the bump travel",
+        UnknownReason.CamberCurveMissing => "Not known without a camber curve up to the bump stop or the suspension's points",
+        UnknownReason.PointsContradict => "Not known, the suspension's points contradict each other",
+        UnknownReason.PointsDoNotHold => "Not known, the suspension's points do not hold the wheel",
+        UnknownReason.TravelNotReached => "Not known, the suspension's points do not meet up to the bump stop",
         _ => "Not known without the heights of pivot and narrowest place",
     };
 }

@@ -5,7 +5,7 @@ using SetupService.Api.Fitment.Window;
 
 namespace SetupService.Api.Fitment;
 
-/// <summary>The calls that tell whether wheels and tyres fit.</summary>
+/// <summary>The calls that check whether wheels and tyres fit.</summary>
 internal static class FitmentEndpoints
 {
     public static void MapFitment(this IEndpointRouteBuilder routes)

@@ -21,7 +21,7 @@ internal static class FitmentMapper
         return new Fitting(wheel!, tyre!);
     }
 
-    /// <summary>What a caller wants of a check.</summary>
+    /// <summary>The settings of a check: margins, required checks, camber change.</summary>
     public static CheckSettings Settings(TolerancesDocument? tolerances, CheckId[]? required, CamberChangeDocument? change) => new()
     {
         MinimumMarginMm = tolerances?.MinimumMarginMm,

@@ -62,7 +62,7 @@ internal static class CornerMapper
     /// <summary>The measured one, else the static one of tyre and load, else a typical one, which only heights by a camber's cosine are told with.</summary>
     private static (double Mm, Assumption? Assumed) LoadedRadiusOf(Axle axle, string pointer)
     {
-        if (StandingRadius.Of(axle) is not { } radius)
+        if (StandingRadius.Compute(axle) is not { } radius)
         {
             var usual = TypicalValues.LoadedRadiusMm;
             return (usual.Value, new(pointer + "/loadedRadiusMm", usual.Value, null, usual.Source, "Only how the body's height follows camber needs it here, by hundredths of a mm."));

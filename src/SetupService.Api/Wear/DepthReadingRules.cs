@@ -6,15 +6,15 @@ using SetupService.Domain.Wear.Readings;
 
 namespace SetupService.Api.Wear;
 
-/// <summary>Puts what contradicts itself in the readings of one tyre in its place in the request.</summary>
+/// <summary>Reports contradictions in the depth readings of one tyre at their places in the request.</summary>
 internal static class DepthReadingRules
 {
     /// <summary>Checks one list of readings.</summary>
     /// <param name="context">The request being checked.</param>
     /// <param name="place">Member path of the list.</param>
-    /// <param name="readings">The list; nothing is checked where it is not there or part of it was refused.</param>
-    /// <param name="gaugeErrorMm">Error of one reading as stated.</param>
-    /// <param name="newDepthMm">Depth when new.</param>
+    /// <param name="readings">The list; not checked where it is missing or part of it was refused already.</param>
+    /// <param name="gaugeErrorMm">Error of one reading as stated, one standard deviation, mm, above 0; null = the usual error.</param>
+    /// <param name="newDepthMm">Depth when new, mm; null = not known.</param>
     public static void Check<T>(ValidationContext<T> context, string place, DepthReadingDocument[]? readings, double? gaugeErrorMm, double? newDepthMm = null)
     {
         if (readings is null || context.IsRefused(place) || context.IsRefused("GaugeErrorMm") || context.IsRefused("NewDepthMm")) return;

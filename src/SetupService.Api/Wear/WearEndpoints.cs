@@ -5,7 +5,7 @@ using SetupService.Api.Wear.Temperatures;
 
 namespace SetupService.Api.Wear;
 
-/// <summary>The calls about what tyres say, how long they last, and whether a change worked.</summary>
+/// <summary>The calls about tyre wear: its causes, temperatures and pressures, life, and the effect of a change.</summary>
 internal static class WearEndpoints
 {
     public static void MapWear(this IEndpointRouteBuilder routes)

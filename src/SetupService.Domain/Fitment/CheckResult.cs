@@ -8,8 +8,8 @@ public readonly record struct CheckResult
     /// <summary>Pass, caution, fail or unknown.</summary>
     public required CheckStatus Status { get; init; }
 
-    /// <summary>Which case it is.</summary>
-    public Finding Finding { get; init; }
+    /// <summary>Why it came out so.</summary>
+    public UnknownReason Reason { get; init; }
 
     /// <summary>The figure compared, in the check's own unit; null where there is none.</summary>
     public double? Value { get; init; }
@@ -20,9 +20,9 @@ public readonly record struct CheckResult
     /// <summary>The margin of a check of room; null for the others.</summary>
     public Margin? Margin { get; init; }
 
-    internal static CheckResult Unknown(Finding finding) => new() { Status = CheckStatus.Unknown, Finding = finding };
+    internal static CheckResult Unknown(UnknownReason reason) => new() { Status = CheckStatus.Unknown, Reason = reason };
 
-    internal static CheckResult Of(bool passes, double value, double? limit) => new()
+    internal static CheckResult From(bool passes, double value, double? limit) => new()
     {
         Status = passes ? CheckStatus.Pass : CheckStatus.Fail,
         Value = value,
@@ -38,3 +38,9 @@ public readonly record struct CheckResult
         Margin = margin,
     };
 }
+
+/// <summary>Room left at one place, mm; negative = it touches.</summary>
+/// <param name="NominalMm">With everything at its nominal size.</param>
+/// <param name="ProbableMm">Nominal less the root-sum-square of growth, production tolerance and measuring error.</param>
+/// <param name="WorstCaseMm">Nominal less their sum.</param>
+public readonly record struct Margin(double NominalMm, double ProbableMm, double WorstCaseMm);

@@ -16,7 +16,7 @@ public sealed class CheckSheet
     /// <summary>The checks that failed.</summary>
     public CheckIdSet Failed { get; private set; }
 
-    /// <summary>The checks that could not be told.</summary>
+    /// <summary>The checks that came out unknown.</summary>
     public CheckIdSet Unknown { get; private set; }
 
     /// <summary>The gravest status among the checks that apply, an unknown counting only where it is required.</summary>

@@ -10,7 +10,7 @@ namespace SetupService.Domain.Fitment;
 public static class CheckWords
 {
     /// <summary>Why the check turned out as it did, in the caller's units.</summary>
-    public static string Explanation(AxleUnderCheck car, in Fitting candidate, CheckId id, in CheckResult result, UnitSystem units) => id switch
+    public static string Explanation(FitmentContext car, in Fitting candidate, CheckId id, in CheckResult result, UnitSystem units) => id switch
     {
         CheckId.RimDiameter => RimWords.Diameter(candidate, result, units),
         CheckId.RimWidth => RimWords.Width(candidate, result, units),
@@ -21,10 +21,10 @@ public static class CheckWords
         CheckId.CentreBore => HubWords.CentreBore(car, candidate, result, units),
         CheckId.Fastener => HubWords.Fastener(car, candidate, result, units),
         CheckId.BrakeClearance => BrakeWords.Explain(car, candidate, result, units),
-        CheckId.AxleDiameterMatch => RollingWords.Match(car, Envelope.Of(candidate), result, units),
-        CheckId.OverallDiameter => RollingWords.Diameter(car, Envelope.Of(candidate), result, units),
+        CheckId.AxleDiameterMatch => RollingWords.Match(car, Envelope.Compute(candidate), result, units),
+        CheckId.OverallDiameter => RollingWords.Diameter(car, Envelope.Compute(candidate), result, units),
         CheckId.ArchCover => CoverWords.Explain(car, result, units),
-        _ => ClearanceWords.Explain(car, Envelope.Of(candidate), id, result, units),
+        _ => ClearanceWords.Explain(car, Envelope.Compute(candidate), id, result, units),
     };
 
     /// <summary>What the check is based on, with its source.</summary>
@@ -52,7 +52,7 @@ public static class CheckWords
         CheckId.LoadCapacity or CheckId.WheelLoadRating => "kg",
         CheckId.SpeedRating => "km/h",
         CheckId.AxleDiameterMatch or CheckId.OverallDiameter => "%",
-        CheckId.BrakeClearance when result.Finding == Finding.FromMinimumRim => "in",
+        CheckId.BrakeClearance when result.Reason == UnknownReason.FromMinimumRim => "in",
         _ => "mm",
     };
 
@@ -61,7 +61,7 @@ public static class CheckWords
         id == CheckId.BoltCircle ? candidate.Wheel.BoltCircle?.ToString() : Text(id, result, result.Value, units);
 
     /// <summary>The limit of a check as a person reads it; null where there is none.</summary>
-    public static string? LimitText(AxleUnderCheck car, CheckId id, in CheckResult result, UnitSystem units) =>
+    public static string? LimitText(FitmentContext car, CheckId id, in CheckResult result, UnitSystem units) =>
         id == CheckId.BoltCircle ? car.HubBoltCircle?.ToString() : Text(id, result, result.Limit, units);
 
     private static string? Text(CheckId id, in CheckResult result, double? number, UnitSystem units) => number is not { } value

@@ -3,24 +3,24 @@ using SetupService.Domain.Answers;
 namespace SetupService.Domain.Fitment;
 
 /// <summary>
-/// What becomes of the gap at one place: the gap measured now, less what the candidate, a camber change and
-/// travel take, and the tolerances that may take more. All in mm; taking is positive, giving room is negative.
+/// The clearance left at one place: the gap measured now, less what the candidate, a camber change and suspension travel use
+/// of it, and the tolerances that may use more. All in mm; positive = uses room, negative = adds room.
 /// </summary>
 public readonly record struct ClearanceBudget
 {
     /// <summary>The gap as measured with the present wheel and tyre.</summary>
     public required double GapMm { get; init; }
 
-    /// <summary>What the candidate's envelope takes of it.</summary>
+    /// <summary>What the candidate's envelope uses of it.</summary>
     public required double CandidateMm { get; init; }
 
-    /// <summary>What the change of static camber takes.</summary>
+    /// <summary>What the change of static camber uses.</summary>
     public double CamberMm { get; init; }
 
-    /// <summary>What suspension travel takes, where the gap was measured at ride height.</summary>
+    /// <summary>What suspension travel uses, where the gap was measured at ride height.</summary>
     public double TravelMm { get; init; }
 
-    /// <summary>What the place loses for certain, but not yet as measured: a caliper moves as its pads wear.</summary>
+    /// <summary>What is certain to be lost later: a caliper moves as its pads wear.</summary>
     public double AllowanceMm { get; init; }
 
     /// <summary>Tolerance: the candidate's growth from nominal to the largest in service.</summary>

@@ -48,7 +48,7 @@ public readonly record struct Comparison
     /// </summary>
     public static Comparison Between(
         in Fitting current, in Fitting candidate, double? steeringAxisInclinationDeg, double indicatedKmh = DefaultIndicatedKmh) =>
-        Between(Envelope.Of(current), Envelope.Of(candidate), MassChange(current, candidate), steeringAxisInclinationDeg, indicatedKmh);
+        Between(Envelope.Compute(current), Envelope.Compute(candidate), MassChange(current, candidate), steeringAxisInclinationDeg, indicatedKmh);
 
     internal static Comparison Between(
         in Envelope current, in Envelope candidate, double? massChangeKg, double? steeringAxisInclinationDeg, double indicatedKmh)

@@ -1,8 +1,16 @@
+using SetupService.Domain.Tyres;
+using SetupService.Domain.Wheels;
+
 namespace SetupService.Domain.Fitment;
 
+/// <summary>A wheel with a tyre on it.</summary>
+/// <param name="Wheel">The wheel, with the spacer behind it.</param>
+/// <param name="Tyre">The tyre on the wheel.</param>
+public readonly record struct Fitting(Wheel Wheel, Tyre Tyre);
+
 /// <summary>
-/// The room a wheel and tyre take at the hub. Stations are in mm from the hub face along the wheel axis,
-/// outboard positive. An edge is whichever stands further: the tyre's section on this rim with its rim protectors, or the
+/// The outer dimensions of a wheel and tyre at the hub. Stations are in mm from the hub face along the wheel axis,
+/// outboard positive. An edge is whichever reaches further: the tyre's section on this rim with its rim protectors, or the
 /// rim over its flanges.
 /// </summary>
 public readonly record struct Envelope
@@ -59,16 +67,16 @@ public readonly record struct Envelope
     /// <summary>Distance rolled in one turn, mm.</summary>
     public double RollingCircumferenceMm { get; }
 
-    /// <summary>By how much each edge may stand further out in service than nominal, mm.</summary>
+    /// <summary>By how much each edge may reach further in service than nominal, mm, at least 0.</summary>
     public double WidthGrowthMm { get; }
 
-    /// <summary>By how much the radius may be greater in service than nominal, mm.</summary>
+    /// <summary>By how much the radius may be greater in service than nominal, mm, at least 0.</summary>
     public double RadiusGrowthMm { get; }
 
-    /// <summary>By how much each edge of a new tyre may stand short of nominal, mm.</summary>
+    /// <summary>By how much each edge of a new tyre may fall short of nominal, mm, at least 0.</summary>
     public double WidthShortfallMm { get; }
 
-    /// <summary>By how much the radius of a new tyre may be short of nominal, mm.</summary>
+    /// <summary>By how much the radius of a new tyre may fall short of nominal, mm, at least 0.</summary>
     public double RadiusShortfallMm { get; }
 
     /// <summary>The outermost edge, mm from the hub face.</summary>
@@ -84,5 +92,5 @@ public readonly record struct Envelope
     public double WidestRadiusMm => (RimSeatRadiusMm + RadiusMm) / 2;
 
     /// <summary>The envelope of a wheel and tyre.</summary>
-    public static Envelope Of(in Fitting fitting) => new(in fitting);
+    public static Envelope Compute(in Fitting fitting) => new(in fitting);
 }

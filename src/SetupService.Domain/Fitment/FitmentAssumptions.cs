@@ -52,7 +52,7 @@ public static class FitmentAssumptions
         "A spacer bolted to the hub by itself, with fasteners of its own for the wheel, is judged otherwise.");
 
     /// <summary>What a check of a candidate assumed.</summary>
-    public static IReadOnlyList<Assumption> ForCheck(AxleUnderCheck car, in Fitting candidate, UnitSystem units = UnitSystem.Metric)
+    public static IReadOnlyList<Assumption> ForCheck(FitmentContext car, in Fitting candidate, UnitSystem units = UnitSystem.Metric)
     {
         var list = new List<Assumption>(16) { Flange };
         AddForCar(car, list);
@@ -65,7 +65,7 @@ public static class FitmentAssumptions
     }
 
     /// <summary>What a window of offsets assumed.</summary>
-    public static IReadOnlyList<Assumption> ForWindow(AxleUnderCheck car, Tyre tyre)
+    public static IReadOnlyList<Assumption> ForWindow(FitmentContext car, Tyre tyre)
     {
         var list = new List<Assumption>(12) { Flange with { Input = "/rimWidthsIn" }, NoSpacer };
         AddForCar(car, list);
@@ -77,7 +77,7 @@ public static class FitmentAssumptions
     /// <summary>What a comparison of two fittings assumed.</summary>
     public static IReadOnlyList<Assumption> ForComparison { get; } = [Flange, SpeedometerExact with { Input = "/current" }];
 
-    private static void AddForCar(AxleUnderCheck car, List<Assumption> list)
+    private static void AddForCar(FitmentContext car, List<Assumption> list)
     {
         var axle = car.Position == CarAxle.Front ? Front : Rear;
         if (car.Settings.MinimumMarginMm is null) list.Add(MinimumMargin);
@@ -92,13 +92,13 @@ public static class FitmentAssumptions
         AddForCamber(car, list);
     }
 
-    private static void AddForTravel(AxleUnderCheck car, AxleAssumptions axle, List<Assumption> list)
+    private static void AddForTravel(FitmentContext car, AxleAssumptions axle, List<Assumption> list)
     {
         if (car.Travel.Upward is not { } upward) return;
         if (upward.IsLengthAssumed) list.Add(axle.StopLength);
         if (upward.IsShareAssumed) list.Add(axle.CompressedLength(upward));
         if (upward.IsRatioAssumed) list.Add(axle.StopRatio(upward, car.Axle.Damper.MotionRatio is not null));
-        if (car.Travel.Path is not { Missing: Finding.Computed } path) return;
+        if (car.Travel.Path is not { Missing: UnknownReason.Computed } path) return;
         if (path.IsExtrapolated) list.Add(axle.CamberCurve);
         if (!path.IsSidewaysKnown) list.Add(axle.StraightUp);
         if (car.Axle.Left.CamberDeg is null && car.Axle.Suspension.ReadCamberDeg is null) list.Add(axle.Camber);
@@ -128,7 +128,7 @@ public static class FitmentAssumptions
                 : "The rims a tyre may be fitted to are its maker's to state; these follow from a pattern over sizes."));
     }
 
-    private static void AddForBrake(AxleUnderCheck car, in Fitting candidate, List<Assumption> list)
+    private static void AddForBrake(FitmentContext car, in Fitting candidate, List<Assumption> list)
     {
         if (car.Axle.Hub.CaliperProfile.Count == 0 || candidate.Wheel.InnerProfile.Count == 0) return;
         var profile = (car.Position == CarAxle.Front ? "/vehicle/front" : "/vehicle/rear") + "/hub/caliperProfile";
@@ -138,7 +138,7 @@ public static class FitmentAssumptions
         list.Add(new Assumption(profile, BrakeCheck.FloatMm, null, CommonPractice, "A floating caliper has so many mm of play along the wheel's axis, to either side."));
     }
 
-    private static void AddForCamber(AxleUnderCheck car, List<Assumption> list)
+    private static void AddForCamber(FitmentContext car, List<Assumption> list)
     {
         if (car.Settings.CamberChange is not { PivotHeightMm: null, ChangeDeg: not 0 } change || change.At == CamberChangePlace.LowerJoint) return;
         var towardsCentre = change.ChangeDeg < 0;
@@ -150,7 +150,7 @@ public static class FitmentAssumptions
             "The place the wheel turns about is not given; of its plausible heights the one that leaves least room at the arch is used."));
     }
 
-    private static void AddForLoad(AxleUnderCheck car, in Fitting candidate, List<Assumption> list, UnitSystem units)
+    private static void AddForLoad(FitmentContext car, in Fitting candidate, List<Assumption> list, UnitSystem units)
     {
         var marking = candidate.Tyre.Marking;
         if (marking.LoadCapacityKg is null) return;
@@ -196,8 +196,8 @@ public static class FitmentAssumptions
         }
     }
 
-    /// <summary>No mark says which load version the tyre is; says whether extra load would give another verdict on the load.</summary>
-    private static Assumption StandardLoad(AxleUnderCheck car, in Fitting candidate, double standardKpa, UnitSystem units)
+    /// <summary>The tyre's load version where its marking does not state it, with whether extra load would change the verdict.</summary>
+    private static Assumption StandardLoad(FitmentContext car, in Fitting candidate, double standardKpa, UnitSystem units)
     {
         var now = LoadChecks.Capacity(car, candidate).Status;
         var reading = TyreMarkingReader.Read(candidate.Tyre.Marking.StandardText + " XL");
@@ -225,7 +225,7 @@ public static class FitmentAssumptions
             "The gaps are taken as the smallest over the whole travel; if they were measured at ride height there is less room than this answer says.");
 
         public Assumption Uncertainty { get; } = new(
-            axle + "/clearance/uncertaintyMm", AxleUnderCheck.DefaultMeasuringErrorMm, null, CommonPractice,
+            axle + "/clearance/uncertaintyMm", FitmentContext.DefaultMeasuringErrorMm, null, CommonPractice,
             "A gap taken with a ruler is not known more closely; it enters every check of room.");
 
         public Assumption ObliqueSeat { get; } = new(

@@ -42,7 +42,7 @@ public static class FitmentCautions
         "The tyre on the other axle is built differently (radial, diagonal or bias-belted). Such a mixture handles unpredictably and is forbidden on the road in many countries (French order of 24 Oct 1994, article 3).");
 
     /// <summary>The cautions for the outcome on the sheet, gravest first.</summary>
-    public static IReadOnlyList<Caution> For(AxleUnderCheck car, in Fitting candidate, CheckSheet sheet, UnitSystem units = UnitSystem.Metric)
+    public static IReadOnlyList<Caution> For(FitmentContext car, in Fitting candidate, CheckSheet sheet, UnitSystem units = UnitSystem.Metric)
     {
         var cautions = new List<Caution>(10);
         var failed = sheet.Failed;
@@ -67,7 +67,7 @@ public static class FitmentCautions
     public static IReadOnlyList<Caution> ForComparison { get; } = [LocalLaw];
 
     /// <summary>The cautions for offsets found without a wheel in hand.</summary>
-    public static IReadOnlyList<Caution> ForWindow(AxleUnderCheck car, Tyres.Tyre tyre) => [.. GivenCautions.For(car, tyre), TryByHand, LocalLaw];
+    public static IReadOnlyList<Caution> ForWindow(FitmentContext car, Tyres.Tyre tyre) => [.. GivenCautions.For(car, tyre), TryByHand, LocalLaw];
 
     private static bool Any(CheckIdSet failed, params ReadOnlySpan<CheckId> ids)
     {

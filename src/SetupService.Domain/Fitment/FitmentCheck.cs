@@ -9,9 +9,9 @@ public static class FitmentCheck
     /// Writes the result of every check that applies into <paramref name="sheet"/>. Allocates nothing; what is
     /// not known about the car or the candidate makes that check unknown, never a guess.
     /// </summary>
-    public static void Evaluate(AxleUnderCheck car, in Fitting candidate, CheckSheet sheet)
+    public static void Evaluate(FitmentContext car, in Fitting candidate, CheckSheet sheet)
     {
-        var envelope = Envelope.Of(candidate);
+        var envelope = Envelope.Compute(candidate);
         for (var place = CheckId.InboardClearance; place <= CheckId.SpringSeatClearance; place++)
         {
             sheet.Set(place, ClearanceChecks.Evaluate(car, envelope, place));

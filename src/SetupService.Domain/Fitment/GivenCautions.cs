@@ -23,7 +23,7 @@ public static class GivenCautions
     private const string Sizes = "Check the marking on the sidewall: a tyre under more load than it is made for can burst.";
 
     /// <summary>The cautions about the axle as given, and about a candidate's tyre where there is one.</summary>
-    public static IReadOnlyList<Caution> For(AxleUnderCheck car, Tyre? candidate, UnitSystem units = UnitSystem.Metric)
+    public static IReadOnlyList<Caution> For(FitmentContext car, Tyre? candidate, UnitSystem units = UnitSystem.Metric)
     {
         ArgumentNullException.ThrowIfNull(car);
         var list = new List<Caution>();

@@ -14,13 +14,13 @@ public readonly record struct OffsetWindow
     /// <summary>The rim width, inches.</summary>
     public required double RimWidthIn { get; init; }
 
-    /// <summary>Whether any offset fits.</summary>
+    /// <summary>Pass when some offset fits, fail when none does, unknown where neither end is known.</summary>
     public required WindowStatus Status { get; init; }
 
-    /// <summary>The least offset, mm: any less stands out too far; null where no outboard gap is known.</summary>
+    /// <summary>The least offset, mm: with any less the wheel is too far outboard; null where no outboard gap is known.</summary>
     public double? FromOffsetMm { get; init; }
 
-    /// <summary>The greatest offset, mm: any more stands in too far; null where no inboard gap is known.</summary>
+    /// <summary>The greatest offset, mm: with any more the wheel is too far inboard; null where no inboard gap is known.</summary>
     public double? ToOffsetMm { get; init; }
 
     /// <summary>The place that sets the least offset.</summary>
@@ -33,10 +33,10 @@ public readonly record struct OffsetWindow
     public CheckId? BlockedBy { get; init; }
 
     /// <summary>The window of one rim width, without a spacer.</summary>
-    public static OffsetWindow Of(AxleUnderCheck car, Tyre tyre, double rimWidthIn)
+    public static OffsetWindow Compute(FitmentContext car, Tyre tyre, double rimWidthIn)
     {
         var wheel = new Wheel { RimDiameterIn = tyre.Marking.RimDiameterIn, RimWidthIn = rimWidthIn, OffsetMm = 0 };
-        var atZero = Envelope.Of(new Fitting(wheel, tyre));
+        var atZero = Envelope.Compute(new Fitting(wheel, tyre));
         var window = new OffsetWindow { RimWidthIn = rimWidthIn, Status = WindowStatus.Unknown };
         var ends = window;
         for (var place = CheckId.InboardClearance; place <= CheckId.SpringSeatClearance; place++)
@@ -74,13 +74,26 @@ public readonly record struct OffsetWindow
         ToOffsetMm <= offsetMm ? this : this with { ToOffsetMm = offsetMm, ToLimitedBy = place };
 
     /// <summary>
-    /// Only going inboard takes from the seat's room, and only in part; null where even a wheel that goes no further
-    /// inboard than now probably touches.
+    /// The greatest offset at the spring seat, mm. Only movement inboard uses room there, and only a part of it; null where even a wheel
+    /// no further inboard than the present one probably touches.
     /// </summary>
-    private static double? SeatLimit(AxleUnderCheck car, in Envelope atZero, in ClearanceBudget budget)
+    private static double? SeatLimit(FitmentContext car, in Envelope atZero, in ClearanceBudget budget)
     {
         var inboardAtZeroMm = car.PresentEnvelope.InboardMm - atZero.InboardMm;
         var roomMm = budget.Margin.ProbableMm + (ClearanceChecks.ObliqueShare * Math.Max(0, inboardAtZeroMm));
         return roomMm < 0 ? null : (roomMm / ClearanceChecks.ObliqueShare) - inboardAtZeroMm;
     }
+}
+
+/// <summary>Whether any offset fits.</summary>
+public enum WindowStatus
+{
+    /// <summary>The offsets between the ends fit.</summary>
+    Pass,
+
+    /// <summary>No offset fits.</summary>
+    Fail,
+
+    /// <summary>Neither end is known.</summary>
+    Unknown,
 }

@@ -1,8 +1,8 @@
 namespace SetupService.Domain.Fitment;
 
 /// <summary>
-/// What travel takes sideways of a gap as it depends on the tyre's radius: the greatest of straight lines, one for each place of the path
-/// that counts at some radius. Asking allocates nothing.
+/// What suspension travel uses of a sideways gap, as a function of the tyre's radius: the maximum of straight lines, one for each place
+/// of the wheel's path that governs at some radius. Evaluation allocates nothing.
 /// </summary>
 internal sealed class SideTravel
 {
@@ -10,10 +10,10 @@ internal sealed class SideTravel
 
     private SideTravel((double FixedMm, double PerRadius)[] lines) => _lines = lines;
 
-    /// <summary>Travel takes nothing.</summary>
+    /// <summary>Travel uses nothing of the gap.</summary>
     public static SideTravel None { get; } = new([]);
 
-    /// <summary>The most that travel takes with a tyre of a radius, mm, at least 0: at ride height it takes nothing.</summary>
+    /// <summary>The most that travel uses of the gap with a tyre of this radius, mm; at least 0, its value at ride height.</summary>
     public double TakesMm(double radiusMm)
     {
         var mostMm = 0.0;
@@ -21,12 +21,12 @@ internal sealed class SideTravel
         return mostMm;
     }
 
-    /// <summary>A part of it: what a part of the car leaves that follows the wheel so far.</summary>
+    /// <summary>Scaled by a share, 0 to 1: for a part of the car that moves with the wheel and so comes nearer by that share only.</summary>
     public SideTravel Share(double share) => new(Array.ConvertAll(_lines, line => (share * line.FixedMm, share * line.PerRadius)));
 
     /// <summary>
-    /// The movement inboard at a height above the wheel centre, mm; null = the height, at most a radius above or below the centre, that
-    /// takes most. The part of the wheel that passes the height on its way up counts where it takes more.
+    /// The movement inboard at a height above the wheel centre, mm; null = the worst height within one radius of the centre.
+    /// Counts also the part of the wheel that passes this height on its way up, where that comes nearer.
     /// </summary>
     public static SideTravel Inboard(IReadOnlyList<PathPlace> path, double? aboveCentreMm)
     {
@@ -56,7 +56,7 @@ internal sealed class SideTravel
     }
 
     /// <summary>
-    /// The movement outboard at the arch with the wheel at one place; negative = inboard. Unlike the others it is that of the place alone, whatever lies on the way.
+    /// The movement outboard at the arch with the wheel at one place; negative = inboard. Unlike the others it regards this place only, not the way there.
     /// </summary>
     public static double OutboardAtMm(in PathPlace place, double radiusMm) => -place.InboardMm + (Math.Max(0, -place.LeanPerMm) * radiusMm);
 

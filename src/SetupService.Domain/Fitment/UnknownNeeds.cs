@@ -2,36 +2,36 @@ using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Fitment;
 
-/// <summary>The inputs that would settle a check that could not be told, as JSON Pointers into the request.</summary>
+/// <summary>The inputs that would settle an unknown check, as JSON Pointers into the request.</summary>
 public static class UnknownNeeds
 {
     /// <summary>The inputs, most useful first; where measurements contradict each other, those. Empty where no input of the request can settle it.</summary>
-    public static IReadOnlyList<string> Of(AxleUnderCheck car, in Fitting candidate, CheckId id, in CheckResult result)
+    public static IReadOnlyList<string> Find(FitmentContext car, in Fitting candidate, CheckId id, in CheckResult result)
     {
         ArgumentNullException.ThrowIfNull(car);
         var axle = car.Position == CarAxle.Front ? "/vehicle/front" : "/vehicle/rear";
         var other = car.Position == CarAxle.Front ? "/vehicle/rear" : "/vehicle/front";
         return id switch
         {
-            <= CheckId.SpringSeatClearance => OfRoom(car, axle, id, result.Finding),
-            CheckId.ArchCover => OfRoom(car, axle, CheckId.OutboardClearance, result.Finding),
-            CheckId.LoadCapacity => OfLoad(car, candidate, axle, result),
-            CheckId.SpeedRating => result.Finding is Finding.MarkingSilent or Finding.BeyondSpeedSymbol ? ["/candidate/tyre/marking"] : ["/vehicle/topSpeedKmh"],
+            <= CheckId.SpringSeatClearance => ForClearance(car, axle, id, result.Reason),
+            CheckId.ArchCover => ForClearance(car, axle, CheckId.OutboardClearance, result.Reason),
+            CheckId.LoadCapacity => ForLoad(car, candidate, axle, result),
+            CheckId.SpeedRating => result.Reason is UnknownReason.MarkingSilent or UnknownReason.BeyondSpeedSymbol ? ["/candidate/tyre/marking"] : ["/vehicle/topSpeedKmh"],
             CheckId.WheelLoadRating => Missing(
                 (candidate.Wheel.LoadRatingKg is null, "/candidate/wheel/loadRatingKg"), (car.LoadPerWheelKg is null, axle + "/maximumAxleLoadKg")),
             CheckId.BoltCircle => Missing(
                 (candidate.Wheel.BoltCircle is null, "/candidate/wheel/boltCircle"), (car.HubBoltCircle is null, axle + "/hub/boltCircle")),
             CheckId.CentreBore => Missing(
                 (candidate.Wheel.CentreBoreMm is null, "/candidate/wheel/centreBoreMm"), (car.Axle.Hub.CentreBoreMm is null, axle + "/hub/centreBoreMm")),
-            CheckId.Fastener => result.Finding == Finding.SpacerOwnFasteners ? [] : OfFastener(car, candidate, axle),
-            CheckId.BrakeClearance => OfBrake(car, candidate, axle, result.Finding),
+            CheckId.Fastener => result.Reason == UnknownReason.SpacerOwnFasteners ? [] : ForFastener(car, candidate, axle),
+            CheckId.BrakeClearance => ForBrake(car, candidate, axle, result.Reason),
             CheckId.AxleDiameterMatch => [other + "/tyre/marking"],
             CheckId.OverallDiameter => [axle + "/tyre/marking"],
             _ => [],
         };
     }
 
-    private static string[] OfRoom(AxleUnderCheck car, string axle, CheckId place, Finding finding)
+    private static string[] ForClearance(FitmentContext car, string axle, CheckId place, UnknownReason reason)
     {
         var gap = axle + "/clearance/" + place switch
         {
@@ -41,35 +41,35 @@ public static class UnknownNeeds
             CheckId.FullLockClearance => "inboardAtFullLockMm",
             _ => "springSeatMm",
         };
-        return finding switch
+        return reason switch
         {
-            Finding.GapMissing => [gap],
-            Finding.PresentFittingMissing => Missing((car.Axle.Wheel is null, axle + "/wheel"), (car.Axle.Tyre is null, axle + "/tyre")),
-            Finding.MeasurementsContradict => [gap, axle + (car.Travel.Upward is null ? "/clearance/measuredAt" : "/bumpTravelMm")],
-            Finding.BumpTravelMissing => [axle + "/bumpTravelMm"],
-            Finding.CamberCurveMissing or Finding.PointsContradict or Finding.PointsDoNotHold => [.. (car.Travel.Path?.Needs ?? []).Select(need => axle + need)],
-            Finding.TravelNotReached => [axle + "/bumpTravelMm", .. (car.Travel.Path?.Needs ?? []).Select(need => axle + need)],
+            UnknownReason.GapMissing => [gap],
+            UnknownReason.PresentFittingMissing => Missing((car.Axle.Wheel is null, axle + "/wheel"), (car.Axle.Tyre is null, axle + "/tyre")),
+            UnknownReason.MeasurementsContradict => [gap, axle + (car.Travel.Upward is null ? "/clearance/measuredAt" : "/bumpTravelMm")],
+            UnknownReason.BumpTravelMissing => [axle + "/bumpTravelMm"],
+            UnknownReason.CamberCurveMissing or UnknownReason.PointsContradict or UnknownReason.PointsDoNotHold => [.. (car.Travel.Path?.Needs ?? []).Select(need => axle + need)],
+            UnknownReason.TravelNotReached => [axle + "/bumpTravelMm", .. (car.Travel.Path?.Needs ?? []).Select(need => axle + need)],
             _ => Missing(
                 (car.Settings.CamberChange?.PivotHeightMm is null, "/camberChange/pivotHeightMm"),
                 (place is not (CheckId.OutboardClearance or CheckId.SpringSeatClearance) && car.Settings.CamberChange?.NarrowestHeightMm is null, "/camberChange/narrowestHeightMm")),
         };
     }
 
-    private static string[] OfLoad(AxleUnderCheck car, in Fitting candidate, string axle, in CheckResult result) => result.Finding switch
+    private static string[] ForLoad(FitmentContext car, in Fitting candidate, string axle, in CheckResult result) => result.Reason switch
     {
-        Finding.MarkingSilent or Finding.BeyondSpeedSymbol => ["/candidate/tyre/marking"],
-        Finding.PressureBelowTable => [candidate.Tyre.PressureKpa is null ? axle + "/tyre/pressureKpa" : "/candidate/tyre/pressureKpa"],
+        UnknownReason.MarkingSilent or UnknownReason.BeyondSpeedSymbol => ["/candidate/tyre/marking"],
+        UnknownReason.PressureBelowTable => [candidate.Tyre.PressureKpa is null ? axle + "/tyre/pressureKpa" : "/candidate/tyre/pressureKpa"],
         _ => Missing((car.LoadPerWheelKg is null, axle + "/maximumAxleLoadKg")),
     };
 
-    private static string[] OfFastener(AxleUnderCheck car, in Fitting candidate, string axle) => Missing(
+    private static string[] ForFastener(FitmentContext car, in Fitting candidate, string axle) => Missing(
         (car.Axle.Hub.FastenerLengthMm is null, axle + "/hub/fastenerLengthMm"),
         (car.Axle.Hub.FastenerThread is null, axle + "/hub/fastenerThread"),
         (car.Axle.Hub.FastenerSeat is null, axle + "/hub/fastenerSeat"),
         (candidate.Wheel.PadThicknessMm is null, "/candidate/wheel/padThicknessMm"),
         (candidate.Wheel.FastenerSeat is null, "/candidate/wheel/fastenerSeat"));
 
-    private static string[] OfBrake(AxleUnderCheck car, in Fitting candidate, string axle, Finding finding) => finding == Finding.OutlineTooShort
+    private static string[] ForBrake(FitmentContext car, in Fitting candidate, string axle, UnknownReason reason) => reason == UnknownReason.OutlineTooShort
         ? ["/candidate/wheel/innerProfile"]
         : Missing(
             (car.Axle.Hub.CaliperProfile.Count == 0, axle + "/hub/caliperProfile"),

@@ -10,14 +10,14 @@ namespace SetupService.Domain.Fitment;
 /// <param name="InboardMm">Movement of the wheel centre inboard, mm; negative = outboard.</param>
 internal readonly record struct PathPlace(double TravelMm, double LeanPerMm, double InboardMm);
 
-/// <summary>What the suspension tells of the wheel's way from ride height to a travel, or why it does not. Made once for a car.</summary>
+/// <summary>The wheel's path from ride height to a travel as the suspension gives it, or why it is not known. Computed once for a car.</summary>
 internal sealed record WheelTravelPath
 {
     /// <summary>The places beyond ride height, in order; empty where <see cref="Missing"/> says why, and where there is no travel.</summary>
     public IReadOnlyList<PathPlace> Places { get; private init; } = [];
 
-    /// <summary>Why the path is not known; <see cref="Finding.Computed"/> where it is.</summary>
-    public Finding Missing { get; private init; }
+    /// <summary>Why the path is not known; <see cref="UnknownReason.Computed"/> where it is.</summary>
+    public UnknownReason Missing { get; private init; }
 
     /// <summary>The inputs that would settle what is missing, as JSON Pointers within the axle.</summary>
     public IReadOnlyList<string> Needs { get; private init; } = [];
@@ -31,10 +31,10 @@ internal sealed record WheelTravelPath
     /// <summary>True where the movement of the wheel centre sideways is known.</summary>
     public bool IsSidewaysKnown { get; private init; }
 
-    /// <summary>True where both motions of a twist beam were walked.</summary>
+    /// <summary>True when both motions of a twist beam, both wheels alike and against each other, are in it.</summary>
     public bool IsOfBothMotions { get; private init; }
 
-    /// <summary>True where readings had to be carried on beyond their ends.</summary>
+    /// <summary>True when readings were extrapolated beyond their ends.</summary>
     public bool IsExtrapolated { get; private init; }
 
     /// <summary>
@@ -44,9 +44,9 @@ internal sealed record WheelTravelPath
     public static WheelTravelPath Over(Axle axle, double toMm)
     {
         var path = Over(axle, toMm, AxleMotion.Parallel);
-        if (!axle.Suspension.HasTwoMotions || path.Missing != Finding.Computed) return path;
+        if (!axle.Suspension.HasTwoMotions || path.Missing != UnknownReason.Computed) return path;
         var opposite = Over(axle, toMm, AxleMotion.Opposite);
-        return opposite.Missing == Finding.Computed ? path with { Places = [.. path.Places, .. opposite.Places], IsOfBothMotions = true } : opposite;
+        return opposite.Missing == UnknownReason.Computed ? path with { Places = [.. path.Places, .. opposite.Places], IsOfBothMotions = true } : opposite;
     }
 
     /// <summary>The place of one travel, mm, both wheels alike; null where it is not known.</summary>
@@ -69,10 +69,10 @@ internal sealed record WheelTravelPath
             {
                 Missing = gap.Kind switch
                 {
-                    SuspensionGapKind.Contradicts => Finding.PointsContradict,
-                    SuspensionGapKind.TravelNotReached => Finding.TravelNotReached,
-                    SuspensionGapKind.DoesNotHold => Finding.PointsDoNotHold,
-                    _ => Finding.CamberCurveMissing,
+                    SuspensionGapKind.Contradicts => UnknownReason.PointsContradict,
+                    SuspensionGapKind.TravelNotReached => UnknownReason.TravelNotReached,
+                    SuspensionGapKind.DoesNotHold => UnknownReason.PointsDoNotHold,
+                    _ => UnknownReason.CamberCurveMissing,
                 },
                 Needs = gap.Needs,
                 ContradictingPoint = gap.Member,
@@ -90,6 +90,6 @@ internal sealed record WheelTravelPath
         return new() { Places = places, IsSidewaysKnown = path.SidewaysGap is null, IsExtrapolated = path.IsExtrapolated };
     }
 
-    /// <summary>A wheel cannot lean over more than flat, whatever readings are carried on to.</summary>
+    /// <summary>Sine of an angle in degrees, limited to ±90°: extrapolated readings may go beyond.</summary>
     private static double SinDeg(double angleDeg) => Math.Sin(double.DegreesToRadians(Math.Clamp(angleDeg, -90, 90)));
 }

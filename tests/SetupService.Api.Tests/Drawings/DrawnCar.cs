@@ -48,7 +48,7 @@ internal static class DrawnCar
         in Fitting candidate, Axle? axle = null, UnitSystem units = UnitSystem.Metric, CamberChange? camber = null, CarAxle position = CarAxle.Front)
     {
         var vehicle = new Vehicle { TopSpeedKmh = 228, Front = axle ?? Axle(), Rear = axle ?? Axle() };
-        var car = AxleUnderCheck.Prepare(vehicle, position, new CheckSettings { CamberChange = camber });
+        var car = FitmentContext.Prepare(vehicle, position, new CheckSettings { CamberChange = camber });
         var sheet = new CheckSheet();
         FitmentCheck.Evaluate(car, candidate, sheet);
         return new Picture(CornerDrawing.Draw(car, candidate, sheet, units), sheet);

@@ -10,7 +10,7 @@ namespace SetupService.Benchmarks.Fitment;
 /// <summary>A fully described axle and a spread of candidates, so that no check ends early for want of a value.</summary>
 internal static class BenchmarkCar
 {
-    public static AxleUnderCheck Front()
+    public static FitmentContext Front()
     {
         var axle = new Axle
         {
@@ -46,7 +46,7 @@ internal static class BenchmarkCar
         };
         var vehicle = new Vehicle { DrivenAxle = DrivenAxle.Rear, TopSpeedKmh = 228, Front = axle, Rear = axle };
         var change = new CamberChange(-1.5, CamberChangePlace.StrutToKnuckle, 240, 430);
-        return AxleUnderCheck.Prepare(vehicle, CarAxle.Front, new CheckSettings { CamberChange = change });
+        return FitmentContext.Prepare(vehicle, CarAxle.Front, new CheckSettings { CamberChange = change });
     }
 
     public static Fitting[] Candidates()

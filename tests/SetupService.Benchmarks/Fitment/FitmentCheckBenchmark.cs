@@ -7,7 +7,7 @@ namespace SetupService.Benchmarks.Fitment;
 [MemoryDiagnoser]
 public class FitmentCheckBenchmark
 {
-    private readonly AxleUnderCheck _car = BenchmarkCar.Front();
+    private readonly FitmentContext _car = BenchmarkCar.Front();
     private readonly Domain.Fitment.Fitting[] _candidates = BenchmarkCar.Candidates();
     private readonly CheckSheet _sheet = new();
 

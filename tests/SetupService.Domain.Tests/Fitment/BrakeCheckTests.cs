@@ -55,14 +55,14 @@ public sealed class BrakeCheckTests
     }
 
     [Theory]
-    [InlineData(20.9, CheckStatus.Unknown, Finding.OutlineTooShort)]
-    [InlineData(21.1, CheckStatus.Caution, Finding.OutlineEndsNear)]
-    [InlineData(24, CheckStatus.Pass, Finding.Computed)]
-    public void The_wheel_must_be_known_past_the_caliper_by_the_margin_wanted(double toMm, CheckStatus status, Finding finding)
+    [InlineData(20.9, CheckStatus.Unknown, UnknownReason.OutlineTooShort)]
+    [InlineData(21.1, CheckStatus.Caution, UnknownReason.OutlineEndsNear)]
+    [InlineData(24, CheckStatus.Pass, UnknownReason.Computed)]
+    public void The_wheel_must_be_known_past_the_caliper_by_the_margin_wanted(double toMm, CheckStatus status, UnknownReason reason)
     {
         var result = Check([new(-20, 150), new(18, 150)], [new(-130, 190), new(toMm, 190)]);
 
-        Assert.Equal((status, finding), (result.Status, result.Finding));
+        Assert.Equal((status, reason), (result.Status, result.Reason));
     }
 
     // Backspacing of 7.5 in with offset 45: (190.5 + 22)/2 + 45 = 151.25 mm; beyond the rim there is nothing to know.

@@ -33,7 +33,7 @@ public sealed class CheckWordsTests
     [Fact]
     public void Every_check_has_words_for_every_case_it_can_meet()
     {
-        foreach (var car in new[] { DemoCar.Front(), AxleUnderCheck.Prepare(new Domain.Vehicles.Vehicle(), Domain.Vehicles.CarAxle.Front, new CheckSettings()) })
+        foreach (var car in new[] { DemoCar.Front(), FitmentContext.Prepare(new Domain.Vehicles.Vehicle(), Domain.Vehicles.CarAxle.Front, new CheckSettings()) })
         {
             foreach (var marking in new[] { "225/45R17 91W", "225/45ZR17", "215/65R16C 109/107T", "195/45R17 81H M+S", "31x10.50R15LT 109Q", "225/45ZR17 (94Y)" })
             {
@@ -55,7 +55,7 @@ public sealed class CheckWordsTests
         }
     }
 
-    private static string Explain(AxleUnderCheck car, double offsetMm, CheckId id)
+    private static string Explain(FitmentContext car, double offsetMm, CheckId id)
     {
         var candidate = DemoCar.Fitting(offsetMm: offsetMm);
         return CheckWords.Explanation(car, candidate, id, DemoCar.Check(car, candidate)[id], UnitSystem.Metric);

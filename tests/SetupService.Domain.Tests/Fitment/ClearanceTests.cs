@@ -91,7 +91,7 @@ public sealed class ClearanceTests
         var sheet = DemoCar.Check(car, DemoCar.Fitting());
 
         Assert.Equal(CheckStatus.Unknown, sheet[CheckId.InboardClearance].Status);
-        Assert.Equal(Finding.PivotHeightMissing, sheet[CheckId.InboardClearance].Finding);
+        Assert.Equal(UnknownReason.PivotHeightMissing, sheet[CheckId.InboardClearance].Reason);
         Assert.Equal(CheckStatus.Unknown, sheet.Verdict);
     }
 
@@ -123,15 +123,15 @@ public sealed class ClearanceTests
         var withTravel = DemoCar.Check(DemoCar.Front(axle), DemoCar.Fitting());
         var without = DemoCar.Check(DemoCar.Front(axle with { BumpTravelMm = null }), DemoCar.Fitting());
 
-        Assert.Equal(Finding.CamberCurveMissing, withTravel[CheckId.InboardClearance].Finding);
+        Assert.Equal(UnknownReason.CamberCurveMissing, withTravel[CheckId.InboardClearance].Reason);
         Assert.NotNull(withTravel[CheckId.RadialClearance].Margin);
-        Assert.Equal(Finding.BumpTravelMissing, without[CheckId.RadialClearance].Finding);
+        Assert.Equal(UnknownReason.BumpTravelMissing, without[CheckId.RadialClearance].Reason);
     }
 
     [Fact]
     public void The_lock_is_left_out_on_an_unsteered_axle()
     {
-        var rear = AxleUnderCheck.Prepare(DemoCar.Vehicle(), CarAxle.Rear, new CheckSettings());
+        var rear = FitmentContext.Prepare(DemoCar.Vehicle(), CarAxle.Rear, new CheckSettings());
 
         Assert.False(DemoCar.Check(rear, DemoCar.Fitting()).Applicable.Contains(CheckId.FullLockClearance));
     }

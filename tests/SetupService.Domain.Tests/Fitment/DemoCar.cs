@@ -76,10 +76,10 @@ internal static class DemoCar
         Rear = Axle(),
     };
 
-    public static AxleUnderCheck Front(Axle? front = null, CheckSettings? settings = null) =>
-        AxleUnderCheck.Prepare(Vehicle(front), CarAxle.Front, settings ?? new CheckSettings());
+    public static FitmentContext Front(Axle? front = null, CheckSettings? settings = null) =>
+        FitmentContext.Prepare(Vehicle(front), CarAxle.Front, settings ?? new CheckSettings());
 
-    public static CheckSheet Check(AxleUnderCheck car, in Fitting candidate)
+    public static CheckSheet Check(FitmentContext car, in Fitting candidate)
     {
         var sheet = new CheckSheet();
         FitmentCheck.Evaluate(car, candidate, sheet);

@@ -20,9 +20,9 @@ public sealed class GivenCarTests
             var car = DemoCar.Front(DemoCar.Axle() with { Clearance = Gap(DemoCar.Axle().Clearance, place, gapMm) });
             var result = DemoCar.Check(car, DemoCar.Fitting())[place];
 
-            Assert.Equal(contradicts, result is { Status: CheckStatus.Unknown, Finding: Finding.MeasurementsContradict });
+            Assert.Equal(contradicts, result is { Status: CheckStatus.Unknown, Reason: UnknownReason.MeasurementsContradict });
             if (!contradicts) continue;
-            Assert.Equal(2, UnknownNeeds.Of(car, DemoCar.Fitting(), place, result).Count);
+            Assert.Equal(2, UnknownNeeds.Find(car, DemoCar.Fitting(), place, result).Count);
             Assert.Contains("contradict", CheckWords.Explanation(car, DemoCar.Fitting(), place, result, UnitSystem.Metric), StringComparison.Ordinal);
         }
     }
@@ -42,8 +42,8 @@ public sealed class GivenCarTests
         var car = DemoCar.Front(axle);
         var result = DemoCar.Check(car, DemoCar.Fitting())[CheckId.RadialClearance];
 
-        Assert.Equal(contradicts, result.Finding == Finding.MeasurementsContradict);
-        if (contradicts) Assert.Equal(["/vehicle/front/clearance/radialMm", "/vehicle/front/bumpTravelMm"], UnknownNeeds.Of(car, DemoCar.Fitting(), CheckId.RadialClearance, result));
+        Assert.Equal(contradicts, result.Reason == UnknownReason.MeasurementsContradict);
+        if (contradicts) Assert.Equal(["/vehicle/front/clearance/radialMm", "/vehicle/front/bumpTravelMm"], UnknownNeeds.Find(car, DemoCar.Fitting(), CheckId.RadialClearance, result));
     }
 
     [Fact]
@@ -104,22 +104,22 @@ public sealed class GivenCarTests
     }
 
     [Theory]
-    [InlineData(null, null, 63.4, Finding.SpacerPilotMissing, CheckStatus.Caution)]
-    [InlineData(63.4, null, 63.4, Finding.SpacerPilotMissing, CheckStatus.Caution)]
-    [InlineData(null, 63.4, 63.4, Finding.SpacerPilotMissing, CheckStatus.Caution)]
-    [InlineData(63.4, 63.4, 63.4, Finding.OnSpacerPilot, CheckStatus.Pass)]
-    [InlineData(60.1, 63.4, 63.4, Finding.SpacerNotOnHub, CheckStatus.Fail)]
-    [InlineData(63.4, 66.6, 63.4, Finding.OnSpacerPilot, CheckStatus.Fail)]
-    [InlineData(63.4, 63.4, 66.6, Finding.RingsNeededOnSpacer, CheckStatus.Caution)]
-    [InlineData(66.6, 63.4, 63.4, Finding.RingsNeededOnSpacer, CheckStatus.Caution)]
-    public void With_a_spacer_the_wheel_sits_on_the_spacers_pilot(double? boreMm, double? pilotMm, double wheelMm, Finding finding, CheckStatus status)
+    [InlineData(null, null, 63.4, UnknownReason.SpacerPilotMissing, CheckStatus.Caution)]
+    [InlineData(63.4, null, 63.4, UnknownReason.SpacerPilotMissing, CheckStatus.Caution)]
+    [InlineData(null, 63.4, 63.4, UnknownReason.SpacerPilotMissing, CheckStatus.Caution)]
+    [InlineData(63.4, 63.4, 63.4, UnknownReason.OnSpacerPilot, CheckStatus.Pass)]
+    [InlineData(60.1, 63.4, 63.4, UnknownReason.SpacerNotOnHub, CheckStatus.Fail)]
+    [InlineData(63.4, 66.6, 63.4, UnknownReason.OnSpacerPilot, CheckStatus.Fail)]
+    [InlineData(63.4, 63.4, 66.6, UnknownReason.RingsNeededOnSpacer, CheckStatus.Caution)]
+    [InlineData(66.6, 63.4, 63.4, UnknownReason.RingsNeededOnSpacer, CheckStatus.Caution)]
+    public void With_a_spacer_the_wheel_sits_on_the_spacers_pilot(double? boreMm, double? pilotMm, double wheelMm, UnknownReason reason, CheckStatus status)
     {
         var candidate = DemoCar.Fitting(spacerMm: 15);
         candidate = candidate with { Wheel = candidate.Wheel with { SpacerPilotBoreMm = boreMm, SpacerPilotDiameterMm = pilotMm, CentreBoreMm = wheelMm } };
         var car = DemoCar.Front();
         var result = DemoCar.Check(car, candidate)[CheckId.CentreBore];
 
-        Assert.Equal((finding, status), (result.Finding, result.Status));
+        Assert.Equal((reason, status), (result.Reason, result.Status));
         Assert.EndsWith(".", CheckWords.Explanation(car, candidate, CheckId.CentreBore, result, UnitSystem.Metric), StringComparison.Ordinal);
     }
 
@@ -131,7 +131,7 @@ public sealed class GivenCarTests
 
         var result = DemoCar.Check(DemoCar.Front(), candidate)[CheckId.Fastener];
 
-        Assert.Equal((CheckStatus.Unknown, Finding.SpacerOwnFasteners), (result.Status, result.Finding));
+        Assert.Equal((CheckStatus.Unknown, UnknownReason.SpacerOwnFasteners), (result.Status, result.Reason));
         Assert.Contains(FitmentAssumptions.ForCheck(DemoCar.Front(), DemoCar.Fitting(spacerMm: 15)), one => one.Input == "/candidate/wheel/spacerHasOwnFasteners");
     }
 

@@ -23,26 +23,26 @@ public sealed class HubAndLoadTests
     [Fact]
     public void A_v_tyre_carries_less_above_210()
     {
-        var car = AxleUnderCheck.Prepare(DemoCar.Vehicle() with { TopSpeedKmh = 230 }, CarAxle.Front, new CheckSettings());
+        var car = FitmentContext.Prepare(DemoCar.Vehicle() with { TopSpeedKmh = 230 }, CarAxle.Front, new CheckSettings());
         var candidate = new Domain.Fitment.Fitting(DemoCar.Wheel(), DemoCar.Tyre("225/45R17 91V", 250));
 
         Assert.Equal(578.1, DemoCar.Check(car, candidate)[CheckId.LoadCapacity].Value!.Value, 1);
     }
 
     [Theory]
-    [InlineData("225/45R17 86W", 250, CheckStatus.Fail, Finding.IndexBelowMinimum)]
-    [InlineData("225/45R17 91W", 140, CheckStatus.Fail, Finding.Computed)]
-    [InlineData("225/45R17 94V", 165, CheckStatus.Caution, Finding.SpeedAdditionShort)]
-    [InlineData("225/45R17 99V", 140, CheckStatus.Unknown, Finding.PressureBelowTable)]
-    [InlineData("225/45ZR17", 250, CheckStatus.Unknown, Finding.MarkingSilent)]
-    [InlineData("225/45R17 91T", 250, CheckStatus.Unknown, Finding.BeyondSpeedSymbol)]
-    public void Capacity_tells_its_cases_apart(string marking, double pressureKpa, CheckStatus status, Finding finding)
+    [InlineData("225/45R17 86W", 250, CheckStatus.Fail, UnknownReason.IndexBelowMinimum)]
+    [InlineData("225/45R17 91W", 140, CheckStatus.Fail, UnknownReason.Computed)]
+    [InlineData("225/45R17 94V", 165, CheckStatus.Caution, UnknownReason.SpeedAdditionShort)]
+    [InlineData("225/45R17 99V", 140, CheckStatus.Unknown, UnknownReason.PressureBelowTable)]
+    [InlineData("225/45ZR17", 250, CheckStatus.Unknown, UnknownReason.MarkingSilent)]
+    [InlineData("225/45R17 91T", 250, CheckStatus.Unknown, UnknownReason.BeyondSpeedSymbol)]
+    public void Capacity_tells_its_cases_apart(string marking, double pressureKpa, CheckStatus status, UnknownReason reason)
     {
         var candidate = new Domain.Fitment.Fitting(DemoCar.Wheel(), DemoCar.Tyre(marking, pressureKpa));
 
         var result = DemoCar.Check(DemoCar.Front(), candidate)[CheckId.LoadCapacity];
 
-        Assert.Equal((status, finding), (result.Status, result.Finding));
+        Assert.Equal((status, reason), (result.Status, result.Reason));
     }
 
     [Theory]
@@ -89,7 +89,7 @@ public sealed class HubAndLoadTests
         var candidate = DemoCar.Fitting();
         candidate = candidate with { Wheel = candidate.Wheel with { FastenerSeat = FastenerSeat.Ball13, PadThicknessMm = null } };
 
-        Assert.Equal(Finding.SeatMismatch, DemoCar.Check(DemoCar.Front(), candidate)[CheckId.Fastener].Finding);
+        Assert.Equal(UnknownReason.SeatMismatch, DemoCar.Check(DemoCar.Front(), candidate)[CheckId.Fastener].Reason);
     }
 
     [Theory]
@@ -110,15 +110,15 @@ public sealed class HubAndLoadTests
     }
 
     [Theory]
-    [InlineData("225/45R17 86T", 87, CheckStatus.Fail, Finding.IndexBelowMinimum)]
-    [InlineData("225/45R17 76T", null, CheckStatus.Fail, Finding.BeyondSpeedSymbol)]
-    public void An_index_too_low_fails_though_the_car_is_faster_than_the_symbol(string marking, int? lowest, CheckStatus status, Finding finding)
+    [InlineData("225/45R17 86T", 87, CheckStatus.Fail, UnknownReason.IndexBelowMinimum)]
+    [InlineData("225/45R17 76T", null, CheckStatus.Fail, UnknownReason.BeyondSpeedSymbol)]
+    public void An_index_too_low_fails_though_the_car_is_faster_than_the_symbol(string marking, int? lowest, CheckStatus status, UnknownReason reason)
     {
         var car = DemoCar.Front(DemoCar.Axle() with { MinimumLoadIndex = lowest });
 
         var result = DemoCar.Check(car, DemoCar.Fitting(marking: marking))[CheckId.LoadCapacity];
 
-        Assert.Equal((status, finding), (result.Status, result.Finding));
+        Assert.Equal((status, reason), (result.Status, result.Reason));
     }
 
     [Theory]
@@ -138,15 +138,15 @@ public sealed class HubAndLoadTests
         // 637 and 653 mm beside 645: 8 mm less now, 8 mm more then.
         var now = DemoCar.Front(DemoCar.Axle() with { Tyre = DemoCar.Tyre("225/40R18 92W") });
         var vehicle = now.Vehicle with { Rear = DemoCar.Axle() with { Tyre = DemoCar.Tyre("235/40R18 95W") } };
-        var car = AxleUnderCheck.Prepare(vehicle, CarAxle.Front, new CheckSettings());
+        var car = FitmentContext.Prepare(vehicle, CarAxle.Front, new CheckSettings());
 
-        Assert.Equal(Finding.NoWiderThanNow, DemoCar.Check(car, DemoCar.Fitting(marking: "245/40R18 97W"))[CheckId.AxleDiameterMatch].Finding);
+        Assert.Equal(UnknownReason.NoWiderThanNow, DemoCar.Check(car, DemoCar.Fitting(marking: "245/40R18 97W"))[CheckId.AxleDiameterMatch].Reason);
     }
 
     [Fact]
     public void An_unmeasured_car_is_unknown_and_says_so()
     {
-        var car = AxleUnderCheck.Prepare(new Vehicle(), CarAxle.Front, new CheckSettings());
+        var car = FitmentContext.Prepare(new Vehicle(), CarAxle.Front, new CheckSettings());
 
         var sheet = DemoCar.Check(car, DemoCar.Fitting());
 
@@ -164,7 +164,7 @@ public sealed class HubAndLoadTests
     [InlineData("225/50R17 94W", DrivenAxle.Both, CheckStatus.Fail)]
     public void Front_and_rear_must_roll_alike(string marking, DrivenAxle driven, CheckStatus expected)
     {
-        var car = AxleUnderCheck.Prepare(DemoCar.Vehicle() with { DrivenAxle = driven }, CarAxle.Front, new CheckSettings());
+        var car = FitmentContext.Prepare(DemoCar.Vehicle() with { DrivenAxle = driven }, CarAxle.Front, new CheckSettings());
 
         Assert.Equal(expected, DemoCar.Check(car, DemoCar.Fitting(marking: marking))[CheckId.AxleDiameterMatch].Status);
     }

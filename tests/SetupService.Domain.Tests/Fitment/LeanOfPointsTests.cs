@@ -85,21 +85,21 @@ public sealed class LeanOfPointsTests
 
     public static TheoryData<string, string> Untold() => new()
     {
-        { nameof(Finding.PointsContradict), "look at strutLower first" },
-        { nameof(Finding.PointsDoNotHold), "free movement" },
-        { nameof(Finding.TravelNotReached), "of the upward travel of 500 mm" },
+        { nameof(UnknownReason.PointsContradict), "look at strutLower first" },
+        { nameof(UnknownReason.PointsDoNotHold), "free movement" },
+        { nameof(UnknownReason.TravelNotReached), "of the upward travel of 500 mm" },
     };
 
     [Theory]
     [MemberData(nameof(Untold))]
-    public void Points_that_do_not_tell_the_lean_leave_it_unknown_and_say_why(string finding, string words)
+    public void Points_that_do_not_tell_the_lean_leave_it_unknown_and_say_why(string reason, string words)
     {
-        var expected = Enum.Parse<Finding>(finding);
+        var expected = Enum.Parse<UnknownReason>(reason);
         var strut = (MacPhersonStrut)KinematicsCases.Setting("ST1").Suspension;
         var axle = expected switch
         {
-            Finding.PointsContradict => ByPoints("ST1", 60) with { Suspension = SuspensionModel.From(strut with { StrutTop = strut.StrutTop with { Z = strut.LowerArm.Joint.Z } }) },
-            Finding.PointsDoNotHold => Axle(60) with { Suspension = SuspensionModel.From(CamberExtremesTests.LooseLinks) },
+            UnknownReason.PointsContradict => ByPoints("ST1", 60) with { Suspension = SuspensionModel.From(strut with { StrutTop = strut.StrutTop with { Z = strut.LowerArm.Joint.Z } }) },
+            UnknownReason.PointsDoNotHold => Axle(60) with { Suspension = SuspensionModel.From(CamberExtremesTests.LooseLinks) },
             _ => ByPoints("ST1", 500),
         };
         var car = DemoCar.Front(axle);
@@ -108,7 +108,7 @@ public sealed class LeanOfPointsTests
         foreach (var place in Leaning)
         {
             var text = CheckWords.Explanation(car, DemoCar.Fitting(), place, sheet[place], UnitSystem.Metric);
-            Assert.Equal((CheckStatus.Unknown, expected), (sheet[place].Status, sheet[place].Finding));
+            Assert.Equal((CheckStatus.Unknown, expected), (sheet[place].Status, sheet[place].Reason));
             Assert.True(sheet.Unknown.Contains(place));
             Assert.Contains(words, text, StringComparison.Ordinal);
             Assert.DoesNotMatch(@"\d mm", CheckWords.Explanation(car, DemoCar.Fitting(), place, sheet[place], UnitSystem.Us));
@@ -116,7 +116,7 @@ public sealed class LeanOfPointsTests
 
         Assert.NotNull(sheet[CheckId.RadialClearance].Margin);
         Assert.NotNull(sheet[CheckId.SpringSeatClearance].Margin);
-        Assert.Equal(WindowStatus.Unknown, OffsetWindow.Of(DemoCar.Front(axle with { Clearance = axle.Clearance with { RadialMm = null, SpringSeatMm = null } }), DemoCar.Tyre(), 7.5).Status);
+        Assert.Equal(WindowStatus.Unknown, OffsetWindow.Compute(DemoCar.Front(axle with { Clearance = axle.Clearance with { RadialMm = null, SpringSeatMm = null } }), DemoCar.Tyre(), 7.5).Status);
     }
 
     [Fact]
@@ -163,7 +163,7 @@ public sealed class LeanOfPointsTests
 
     private static CheckSheet Check(Axle axle) => Check(DemoCar.Front(axle));
 
-    private static CheckSheet Check(AxleUnderCheck car) => DemoCar.Check(car, DemoCar.Fitting());
+    private static CheckSheet Check(FitmentContext car) => DemoCar.Check(car, DemoCar.Fitting());
 
     private static double NominalMm(CheckSheet sheet, CheckId place) => sheet[place].Margin!.Value.NominalMm;
 }

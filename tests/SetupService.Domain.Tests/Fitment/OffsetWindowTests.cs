@@ -21,7 +21,7 @@ public sealed class OffsetWindowTests
                 };
                 var settings = new CheckSettings { CamberChange = new CamberChange(camber, CamberChangePlace.StrutToKnuckle, 200, 400) };
                 var car = DemoCar.Front(axle, settings);
-                var window = OffsetWindow.Of(car, DemoCar.Tyre("235/45R17 94W"), width);
+                var window = OffsetWindow.Compute(car, DemoCar.Tyre("235/45R17 94W"), width);
                 if (window.Status == WindowStatus.Fail) return window.BlockedBy is not null || AnyFails(car, width, (window.FromOffsetMm!.Value + window.ToOffsetMm!.Value) / 2);
                 var (from, to) = (window.FromOffsetMm!.Value, window.ToOffsetMm!.Value);
                 if (to - from < 2 * StepMm) return true;
@@ -36,8 +36,8 @@ public sealed class OffsetWindowTests
         var noInboard = axle with { Clearance = axle.Clearance with { InboardMm = null, InboardAtFullLockMm = null, SpringSeatMm = null } };
         var nothing = noInboard with { Clearance = noInboard.Clearance with { OutboardMm = null } };
 
-        var half = OffsetWindow.Of(DemoCar.Front(noInboard), DemoCar.Tyre(), 8);
-        var none = OffsetWindow.Of(DemoCar.Front(nothing), DemoCar.Tyre(), 8);
+        var half = OffsetWindow.Compute(DemoCar.Front(noInboard), DemoCar.Tyre(), 8);
+        var none = OffsetWindow.Compute(DemoCar.Front(nothing), DemoCar.Tyre(), 8);
 
         Assert.Equal(WindowStatus.Pass, half.Status);
         Assert.NotNull(half.FromOffsetMm);
@@ -48,13 +48,13 @@ public sealed class OffsetWindowTests
     [Fact]
     public void A_tyre_too_tall_for_the_arch_fits_at_no_offset()
     {
-        var window = OffsetWindow.Of(DemoCar.Front(), DemoCar.Tyre("225/65R17 102H"), 7.5);
+        var window = OffsetWindow.Compute(DemoCar.Front(), DemoCar.Tyre("225/65R17 102H"), 7.5);
 
         Assert.Equal(WindowStatus.Fail, window.Status);
         Assert.Equal(CheckId.RadialClearance, window.BlockedBy);
     }
 
-    private static bool AnyFails(AxleUnderCheck car, double widthIn, double offsetMm)
+    private static bool AnyFails(FitmentContext car, double widthIn, double offsetMm)
     {
         var tyre = DemoCar.Tyre("235/45R17 94W");
         var sheet = DemoCar.Check(car, new Domain.Fitment.Fitting(DemoCar.Wheel(widthIn, offsetMm), tyre));

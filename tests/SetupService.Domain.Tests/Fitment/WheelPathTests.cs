@@ -164,7 +164,7 @@ public sealed class WheelPathTests
                 },
             };
             var car = DemoCar.Front(axle);
-            var window = OffsetWindow.Of(car, DemoCar.Tyre(marking), widthIn);
+            var window = OffsetWindow.Compute(car, DemoCar.Tyre(marking), widthIn);
             bool Fails(double offsetMm)
             {
                 var failed = DemoCar.Check(car, DemoCar.Fitting(widthIn, offsetMm, marking)).Failed;

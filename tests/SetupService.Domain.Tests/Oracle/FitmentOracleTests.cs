@@ -85,7 +85,7 @@ public sealed class FitmentOracleTests
         var sheet = new CheckSheet();
         foreach (var (number, request, expected) in All("check"))
         {
-            var car = AxleUnderCheck.Prepare(
+            var car = FitmentContext.Prepare(
                 OracleCar.Vehicle(request.GetProperty("vehicle")), AxleOf(request), OracleCar.Settings(request));
             FitmentCheck.Evaluate(car, OracleCar.Fitting(request.GetProperty("candidate")), sheet);
             differences.Word(number, "verdict", expected.GetProperty("verdict").GetString(), sheet.Verdict.ToString());
@@ -109,14 +109,14 @@ public sealed class FitmentOracleTests
         var differences = new Disagreements();
         foreach (var (number, request, expected) in All("windows"))
         {
-            var car = AxleUnderCheck.Prepare(
+            var car = FitmentContext.Prepare(
                 OracleCar.Vehicle(request.GetProperty("vehicle")),
                 AxleOf(request),
                 OracleCar.Settings(request) with { CamberChange = null });
             var tyre = OracleCar.Fitting(request.GetProperty("candidate")).Tyre;
             foreach (var wanted in expected.EnumerateArray())
             {
-                var window = OffsetWindow.Of(car, tyre, wanted.GetProperty("rimWidthIn").GetDouble());
+                var window = OffsetWindow.Compute(car, tyre, wanted.GetProperty("rimWidthIn").GetDouble());
                 var name = $"window on {window.RimWidthIn} in";
                 differences.Word(number, $"{name} status", wanted.GetProperty("status").GetString(), window.Status.ToString());
                 differences.Number(number, $"{name} least", wanted, "fromOffsetMm", window.FromOffsetMm);

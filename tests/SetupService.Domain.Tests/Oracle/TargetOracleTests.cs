@@ -40,7 +40,7 @@ public sealed class TargetOracleTests
         var (expected, found) = Find(name);
         var rooms = OracleAdjuster.Rooms(expected);
         var touched = expected.GetProperty("atLimit").EnumerateArray().Select(one => one.GetString()!.ToUpperInvariant());
-        var named = found.Hindrances.Select(one => one.Obstacle == Obstacle.ArchGap
+        var named = found.BindingLimits.Select(one => one.Obstacle == Obstacle.ArchGap
             ? "ARCHGAP"
             : rooms[one.AdjusterIndex!.Value].Adjustment.By.ToString().ToUpperInvariant());
 

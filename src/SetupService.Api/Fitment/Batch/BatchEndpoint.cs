@@ -17,7 +17,7 @@ internal static class BatchEndpoint
 
     public static void MapFitmentBatch(this IEndpointRouteBuilder group)
     {
-        // Made now and not by the first batch: a mistake in the lines shows at start, and the description knows them as requests.
+        // Created at start, not by the first batch: an error in the lines' types shows at once, and the description lists them as requests.
         var contract = group.ServiceProvider.GetRequiredService<JsonContract>();
         contract.ReaderOf<BatchCarLine>();
         contract.ReaderOf<BatchCandidateLine>();

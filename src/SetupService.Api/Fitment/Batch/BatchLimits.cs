@@ -1,6 +1,6 @@
 namespace SetupService.Api.Fitment.Batch;
 
-/// <summary>The caps a batch is held to; it has no greatest number of lines.</summary>
+/// <summary>The limits of a batch; the number of lines is not limited.</summary>
 internal static class BatchLimits
 {
     /// <summary>Longest line in bytes (64 KiB); a whole car takes about 4 KiB.</summary>
@@ -13,7 +13,7 @@ internal static class BatchLimits
     public const int FlushBytes = 32_768;
 }
 
-/// <summary>What of a batch may be set where the service is put together.</summary>
+/// <summary>The settings of batches that the host may change.</summary>
 internal sealed record BatchSettings
 {
     /// <summary>How long the service waits for the next bytes before it closes the batch.</summary>

@@ -44,13 +44,13 @@ internal sealed class BatchLines : IDisposable
         _summary = contract.TypeOf<BatchSummary>();
     }
 
-    /// <summary>Bytes gathered and not yet sent.</summary>
+    /// <summary>Number of bytes gathered and not yet sent.</summary>
     public int Length => _buffer.WrittenCount;
 
-    /// <summary>What is gathered.</summary>
+    /// <summary>The bytes gathered and not yet sent.</summary>
     public ReadOnlyMemory<byte> Bytes => _buffer.WrittenMemory;
 
-    /// <summary>Lets go of what was sent.</summary>
+    /// <summary>Empties the buffer once its bytes are sent.</summary>
     public void Clear() => _buffer.ResetWrittenCount();
 
     public void Write(long lineNumber, LineId? id, CheckSheet sheet, CheckAnswer? result)

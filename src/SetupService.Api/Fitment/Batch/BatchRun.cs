@@ -21,7 +21,7 @@ internal sealed class BatchRun(JsonContract contract)
     public CheckSheet Sheet { get; } = new();
 
     /// <summary>The car set last; null before the first and after one that could not be read.</summary>
-    public AxleUnderCheck? Car { get; private set; }
+    public FitmentContext? Car { get; private set; }
 
     /// <summary>The candidate evaluated last.</summary>
     public Fitting Candidate { get; private set; }
@@ -30,13 +30,13 @@ internal sealed class BatchRun(JsonContract contract)
 
     public long RefusedCount { get; private set; }
 
-    /// <summary>Whether any line has been answered or refused.</summary>
+    /// <summary>True when any line has been answered or refused.</summary>
     public bool HasAnswers => AnsweredCount + RefusedCount > 0;
 
     /// <summary>The reader of candidate lines, whose faults are those of the single call.</summary>
     public ContractReader<BatchCandidateLine> Candidates => _candidates;
 
-    /// <summary>Sets the car; false with every fault where the line is none, which unsets the car before it.</summary>
+    /// <summary>Sets the car; false with every fault where the line is not valid, which also removes the car before it.</summary>
     public bool TrySetCar(ReadOnlySpan<byte> utf8, [NotNullWhen(false)] out Refusal? refusal)
     {
         UnsetCar();
@@ -49,11 +49,11 @@ internal sealed class BatchRun(JsonContract contract)
             return false;
         }
 
-        Car = AxleUnderCheck.Prepare(vehicle, line.Axle, FitmentMapper.Settings(line.Tolerances, line.Required, line.CamberChange));
+        Car = FitmentContext.Prepare(vehicle, line.Axle, FitmentMapper.Settings(line.Tolerances, line.Required, line.CamberChange));
         return true;
     }
 
-    /// <summary>Leaves the lines to come without a car.</summary>
+    /// <summary>Removes the car: the lines that follow have none.</summary>
     public void UnsetCar() => Car = null;
 
     /// <summary>Evaluates a candidate on the car; false where its mapping is refused. A car must be set.</summary>
@@ -73,7 +73,7 @@ internal sealed class BatchRun(JsonContract contract)
     /// <summary>Counts a line answered with a problem.</summary>
     public void CountRefused() => RefusedCount++;
 
-    /// <summary>Tells the meter of the lines answered since it was told last.</summary>
+    /// <summary>Adds the lines answered since the last call to the meter.</summary>
     public void Meter()
     {
         var lineCount = AnsweredCount + RefusedCount;
@@ -94,8 +94,8 @@ internal sealed class BatchRun(JsonContract contract)
 }
 
 /// <summary>
-/// Counts the lines answered, for whoever watches the service. Counted when answers are sent and not line by line, so that a
-/// line costs nothing more.
+/// Counts the lines answered, for monitoring. Updated when answers are sent, not line by line, so that it costs
+/// a line nothing.
 /// </summary>
 internal static class BatchMeter
 {

@@ -9,7 +9,7 @@ using nietras.SeparatedValues;
 
 namespace SetupService.Api.Fitment.Batch;
 
-/// <summary>Answers a table of candidates with a table, a row a row, as they come.</summary>
+/// <summary>Answers a table of candidates with a table, one row for each, as they arrive.</summary>
 internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, string boundary) : IResult
 {
     /// <summary>The media type of the answer, and of the part with the candidates.</summary>
@@ -48,7 +48,7 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
         }
         catch (Exception cut) when (IsMalformed(cut, httpContext) || timeout.IsExpired)
         {
-            // Rows are out already: the cut shows as a last row with a problem.
+            // Rows are already sent: a last row with a problem says that the table was cut off.
             rows.Write(rows.LastLine + 1, id: null, Problem.Invalid(Fault.At("/candidates", FaultCodes.Syntax, "The table broke off, or nothing came in time; the rows up to here stand.")));
             await rows.SendAsync().ConfigureAwait(false);
         }
@@ -112,7 +112,7 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
     private static ValueTask<SepReader> Open(Stream table) =>
         Sep.New(',').Reader(static options => options with
         {
-            // Rows that are not as wide as the header, and names that stand twice, are answered in words of our own.
+            // Rows not as wide as the header, and duplicate names, get this service's own messages.
             DisableColCountCheck = true,
             ColNameComparer = NoNameIsAnother.Instance,
             Unescape = true,
@@ -146,14 +146,14 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
         _run.CountRefused();
     }
 
-    /// <summary>The id of a row whose other cells are not sound.</summary>
+    /// <summary>The id of a row whose other cells are not valid.</summary>
     private static string? IdOf(SepReader.Row cells, CsvColumn[] columns)
     {
         var index = Array.FindIndex(columns, static column => column.Name == "id");
         return index < 0 || index >= cells.ColCount || cells[index].Span is not { Length: > 0 and <= LineId.MaximumLength } id ? null : id.ToString();
     }
 
-    /// <summary>The decoder has put its stand-in where bytes were no text; a NUL is no text either.</summary>
+    /// <summary>True when the row holds U+FFFD, which the decoder writes for bytes that are not UTF-8, or NUL.</summary>
     private static bool IsNoText(ReadOnlySpan<char> row) => row.ContainsAny('\uFFFD', '\0');
 
     private Problem Refuse(SepReader.Row cells, CsvColumn[] columns, TableStream table, Refusal? found)
@@ -195,8 +195,8 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
     private static Problem Missing(string pointer, string message) => Problem.Invalid(Fault.At(pointer, FaultCodes.Required, message));
 
     /// <summary>
-    /// Keeps the CSV reader from refusing a header whose names stand twice. No name equals any, not even itself: the reader gives short
-    /// names that stand twice as one instance, and columns are asked for by number alone.
+    /// Keeps the CSV reader from refusing a header with duplicate names. No name equals any, not even itself: the reader returns short
+    /// duplicate names as one instance, and columns are only read by number.
     /// </summary>
     private sealed class NoNameIsAnother : IEqualityComparer<string>
     {

@@ -12,7 +12,7 @@ namespace SetupService.Api.Fitment.Batch;
 
 /// <summary>
 /// The columns a table of candidates may have: the members of wheel and tyre that are one value, by their plain name or under
-/// wheel. and tyre.; massKg stands in both and needs one of the two.
+/// wheel. and tyre.; massKg is a member of both and needs one of the two.
 /// </summary>
 internal sealed class CsvColumns
 {
@@ -125,7 +125,7 @@ internal sealed class CsvColumns
     private static string Prefix(ObjectSchema owner) => owner.Type == typeof(WheelDocument) ? "wheel." : "tyre.";
 }
 
-/// <summary>One column of a table of candidates: which member it stands for, and how a cell sets it.</summary>
+/// <summary>One column of a table of candidates: the member it holds, and how a cell sets it.</summary>
 /// <param name="name">The member's path under candidate, such as wheel.rimWidthIn; "id" for the row's id.</param>
 /// <param name="schema">What the contract allows there.</param>
 /// <param name="number">Sets a number.</param>
@@ -145,7 +145,7 @@ internal sealed class CsvColumn(
     public static bool TryReadNumber(ReadOnlySpan<char> cell, out double value) =>
         double.TryParse(cell, Accepted, CultureInfo.InvariantCulture, out value) && !cell.ContainsAnyExcept(NumberParameter.Letters);
 
-    /// <summary>Sets the member from a cell; false where the contract does not allow what stands there.</summary>
+    /// <summary>Sets the member from a cell; false where the contract does not allow the cell's value.</summary>
     public bool TrySet(CsvRow row, ReadOnlySpan<char> cell)
     {
         if (number is null)

@@ -24,10 +24,10 @@ internal sealed class CsvRow
 
     public FittingDocument Candidate { get; } = new();
 
-    /// <summary>Whether the cells that every candidate needs were filled; a wheel of no width or diameter is within no limits.</summary>
+    /// <summary>True when every cell a candidate needs was filled; a wheel with width or diameter 0 counts as not filled.</summary>
     public bool IsComplete => Wheel.RimDiameterIn > 0 && Wheel.RimWidthIn > 0 && HasOffset && Tyre.Marking.Length > 0;
 
-    /// <summary>Whether an offset was given; 0 is one.</summary>
+    /// <summary>True when an offset was given; 0 is a valid offset.</summary>
     public bool HasOffset { get; set; }
 
     /// <summary>Empties every member.</summary>
@@ -56,8 +56,8 @@ internal sealed class CsvRow
 }
 
 /// <summary>
-/// Writes a row as the candidate line it stands for, so that a bad row has the very faults, pointers and words of the same
-/// candidate as JSON.
+/// Writes a row as the equivalent JSON candidate line, so that a bad row gets the same faults, pointers and words as the same
+/// candidate sent as JSON.
 /// </summary>
 internal static class CsvRowJson
 {

@@ -18,10 +18,10 @@ internal sealed class CsvRows(HttpResponse response, BatchRun run)
     private static readonly SearchValues<char> NeedsQuotes = SearchValues.Create("\",\r\n ");
 
     private readonly ArrayBufferWriter<byte> _buffer = new(2 * BatchLimits.FlushBytes);
-    /// <summary>Whether the header is written; before it a problem may take the table's place.</summary>
+    /// <summary>True when the header is written; until then a problem may replace the table.</summary>
     public bool IsStarted { get; private set; }
 
-    /// <summary>Bytes gathered and not yet sent.</summary>
+    /// <summary>Number of bytes gathered and not yet sent.</summary>
     public int Length => _buffer.WrittenCount;
 
     /// <summary>The line of the row written last; the header's before the first.</summary>
@@ -67,7 +67,7 @@ internal sealed class CsvRows(HttpResponse response, BatchRun run)
         _buffer.Write("\r\n"u8);
     }
 
-    /// <summary>Sends what is gathered, where the header is out; before it a problem may still take its place.</summary>
+    /// <summary>Sends what is gathered once the header is written; until then a problem may still replace the table.</summary>
     public ValueTask SendIfStartedAsync() => IsStarted ? SendAsync() : ValueTask.CompletedTask;
 
     public async ValueTask SendAsync()

@@ -4,8 +4,8 @@ using System.IO.Pipelines;
 namespace SetupService.Api.Fitment.Batch;
 
 /// <summary>
-/// Takes lines off a pipe as they come, in memory that does not grow: a line longer than the cap is reported once, with no more
-/// of its text than the cap, and skipped to its end.
+/// Reads lines from a pipe in bounded memory: a line longer than the limit is reported once, with no more
+/// of its text than the limit, and skipped to its end.
 /// </summary>
 internal sealed class LineFeed(PipeReader pipe)
 {
@@ -13,20 +13,20 @@ internal sealed class LineFeed(PipeReader pipe)
     private bool _skipping;
     private bool _isReading;
 
-    /// <summary>Number of the line taken last, from 1.</summary>
+    /// <summary>Number of the last line read, from 1; 0 before the first.</summary>
     public long LineNumber { get; private set; }
 
-    /// <summary>Whether everything sent has been taken.</summary>
+    /// <summary>True when the last bytes of the body have arrived.</summary>
     public bool IsCompleted { get; private set; }
 
-    /// <summary>Whether the line taken last was longer than the cap.</summary>
+    /// <summary>True when the last line read was longer than the limit.</summary>
     public bool IsTooLong { get; private set; }
 
-    /// <summary>Waits for bytes. After it, take lines until there is none, then wait again.</summary>
+    /// <summary>Waits for bytes. Then read lines until there is none, and wait again.</summary>
     /// <exception cref="OperationCanceledException">None came in time, or the caller went away.</exception>
     public async ValueTask WaitAsync(CancellationToken cancellation)
     {
-        // Whatever was looked at and not taken stays; the next read brings it again with more behind it.
+        // Bytes examined but not consumed stay in the pipe; the next read returns them again, followed by new ones.
         Finish();
         var read = await pipe.ReadAsync(cancellation).ConfigureAwait(false);
         _buffer = read.Buffer;
@@ -34,7 +34,7 @@ internal sealed class LineFeed(PipeReader pipe)
         IsCompleted = read.IsCompleted;
     }
 
-    /// <summary>Hands back what was read, so that the server can do with the rest what it does with any body.</summary>
+    /// <summary>Returns the unread bytes to the pipe, so that the server can treat the rest as it does with any body.</summary>
     public void Finish()
     {
         if (_isReading)
@@ -42,7 +42,7 @@ internal sealed class LineFeed(PipeReader pipe)
         _isReading = false;
     }
 
-    /// <summary>Takes the next line, without its ending; false where no whole line is at hand.</summary>
+    /// <summary>Reads the next line, without its ending; false where no whole line has arrived.</summary>
     public bool TryTake(out ReadOnlySequence<byte> line)
     {
         line = default;
@@ -69,7 +69,7 @@ internal sealed class LineFeed(PipeReader pipe)
         }
     }
 
-    /// <summary>Drops what is longer than a line may be and has no end yet; true where it is reported now.</summary>
+    /// <summary>Drops bytes of a line that is too long and has no end yet; true when the line is reported now.</summary>
     private bool TakeExcess(out ReadOnlySequence<byte> start)
     {
         start = default;

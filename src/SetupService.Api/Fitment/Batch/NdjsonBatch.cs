@@ -167,10 +167,10 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
 
     private static bool IsBlank(ReadOnlySpan<byte> utf8) => utf8.IndexOfAnyExcept(" \t\r"u8) < 0;
 
-    /// <summary>Tells what kind of line it is where it is no valid candidate.</summary>
+    /// <summary>Determines the kind of a line that is not a valid candidate.</summary>
     private static class LineClassifier
     {
-        /// <summary>True with a member vehicle: the line sets a car; and the line's id, null where it has none that can be read.</summary>
+        /// <summary>True when the line has a member vehicle and so sets a car; and its id, null where none can be read.</summary>
         public static (bool IsCar, LineId? Id) Classify(ReadOnlySpan<byte> utf8)
         {
             var isCar = false;

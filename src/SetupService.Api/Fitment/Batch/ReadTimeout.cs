@@ -3,12 +3,12 @@ using Microsoft.AspNetCore.Server.Kestrel.Core.Features;
 
 namespace SetupService.Api.Fitment.Batch;
 
-/// <summary>Waits for a caller's next bytes, but not forever, and not for a caller that has gone away.</summary>
+/// <summary>Limits the time the service waits for a caller's next bytes; a caller that goes away ends the wait too.</summary>
 internal sealed class ReadTimeout(TimeSpan limit, CancellationToken aborted) : IDisposable
 {
     private readonly CancellationTokenSource _source = CancellationTokenSource.CreateLinkedTokenSource(aborted);
 
-    /// <summary>Whether the wait ended because nothing came in time.</summary>
+    /// <summary>True when the wait ended because nothing came in time; false when the caller went away.</summary>
     public bool IsExpired => _source.IsCancellationRequested && !aborted.IsCancellationRequested;
 
     public async ValueTask WaitAsync(Func<CancellationToken, ValueTask> wait)
@@ -25,12 +25,12 @@ internal sealed class ReadTimeout(TimeSpan limit, CancellationToken aborted) : I
     public void Dispose() => _source.Dispose();
 }
 
-/// <summary>Sets a connection up for streams of any length.</summary>
+/// <summary>Prepares a connection for streams of any length.</summary>
 internal static class BatchTransport
 {
     public static void Prepare(HttpContext context, string mediaType)
     {
-        // Memory is bounded by the line, not by the body, and slow callers by ReadTimeout, so the server's own bounds go.
+        // The line limit bounds memory and ReadTimeout bounds slow callers, so the server's own limits are lifted.
         if (context.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } size)
             size.MaxRequestBodySize = null;
         if (context.Features.Get<IHttpMinRequestBodyDataRateFeature>() is { } rate)

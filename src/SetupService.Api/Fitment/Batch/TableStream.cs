@@ -41,14 +41,14 @@ internal sealed class TableStream(Stream source, ReadTimeout timeout, Func<Value
         set => throw new NotSupportedException();
     }
 
-    /// <summary>Whether the row that starts at a line, as the reader counts them, was cut; ask in ascending order.</summary>
+    /// <summary>True when the row that starts at a line, as the reader counts lines, was cut; call in ascending order.</summary>
     public bool WasCut(int line)
     {
         PassBefore(line);
         return _cutRows.TryPeek(out var next) && next.Line == line;
     }
 
-    /// <summary>The line of what was sent that the reader counts as <paramref name="line"/>: it does not see lines that were dropped. Ask in ascending order.</summary>
+    /// <summary>The line number in what was sent for the reader's <paramref name="line"/>, which does not count dropped lines. Call in ascending order.</summary>
     public int LineSent(int line)
     {
         PassBefore(line);
@@ -65,7 +65,7 @@ internal sealed class TableStream(Stream source, ReadTimeout timeout, Func<Value
             if (_read == 0)
                 return 0;
 
-            // Dropping never makes the text longer: a cut row gives up at least the byte its closing quote takes.
+            // Cutting never makes the text longer: a cut row loses at least as many bytes as its closing quote needs.
             var kept = Keep(buffer.Span[.._read]);
             if (kept > 0)
                 return kept;
@@ -89,7 +89,7 @@ internal sealed class TableStream(Stream source, ReadTimeout timeout, Func<Value
     /// <inheritdoc />
     public override void Write(byte[] buffer, int offset, int count) => throw new NotSupportedException();
 
-    /// <summary>Moves what is kept to the front and counts it. Works on whole runs up to the next quote or line end.</summary>
+    /// <summary>Moves the bytes that are kept to the front and returns their number. Works on whole runs up to the next quote or line end.</summary>
     private int Keep(Span<byte> bytes)
     {
         var kept = 0;
@@ -118,7 +118,7 @@ internal sealed class TableStream(Stream source, ReadTimeout timeout, Func<Value
         return run.Length;
     }
 
-    /// <summary>Drops a run of a row that has grown too long; keeps its quotes closed and its end, which are one byte at most.</summary>
+    /// <summary>Drops a run of a row that is too long, but writes its closing quote or line end; returns the bytes written, at most one.</summary>
     private int Cut(Span<byte> to, bool endsRow)
     {
         var isFirst = _rowBytes <= BatchLimits.LineBytes;

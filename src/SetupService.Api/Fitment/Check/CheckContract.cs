@@ -143,11 +143,11 @@ public sealed record UnknownCheck
     [Sample("/vehicle/front/clearance/springSeatMm")]
     public required string[] Needs { get; init; }
 
-    internal static UnknownCheck From(AxleUnderCheck car, in Fitting candidate, CheckId id, in CheckResult result, UnitSystem units) => new()
+    internal static UnknownCheck From(FitmentContext car, in Fitting candidate, CheckId id, in CheckResult result, UnitSystem units) => new()
     {
         Id = id,
-        Code = EnumNames<Finding>.Of(result.Finding) ?? "valueMissing",
+        Code = EnumNames<UnknownReason>.Of(result.Reason) ?? "valueMissing",
         Reason = CheckWords.Explanation(car, candidate, id, result, units),
-        Needs = [.. UnknownNeeds.Of(car, candidate, id, result)],
+        Needs = [.. UnknownNeeds.Find(car, candidate, id, result)],
     };
 }

@@ -8,17 +8,17 @@ using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Fitment.Check;
 
-/// <summary>A request for a check, read and evaluated.</summary>
+/// <summary>A request for a check, mapped and evaluated.</summary>
 internal sealed class CheckedFitting
 {
-    private CheckedFitting(AxleUnderCheck car, in Fitting candidate)
+    private CheckedFitting(FitmentContext car, in Fitting candidate)
     {
         Car = car;
         Candidate = candidate;
         FitmentCheck.Evaluate(car, candidate, Sheet);
     }
 
-    public AxleUnderCheck Car { get; }
+    public FitmentContext Car { get; }
 
     public Fitting Candidate { get; }
 
@@ -30,7 +30,7 @@ internal sealed class CheckedFitting
         if (!CheckMapper.Map(request).TryGet(out var inputs, out var refusal))
             return refusal;
         var settings = FitmentMapper.Settings(request.Tolerances, request.Required, request.CamberChange);
-        return new CheckedFitting(AxleUnderCheck.Prepare(inputs.Vehicle, request.Axle, settings), inputs.Candidate);
+        return new CheckedFitting(FitmentContext.Prepare(inputs.Vehicle, request.Axle, settings), inputs.Candidate);
     }
 
     public CheckAnswer ToAnswer(UnitSystem units) => CheckMapper.ToAnswer(Car, Candidate, Sheet, units);
@@ -51,7 +51,7 @@ internal static class CheckMapper
     }
 
     /// <summary>The answer: numbers as they are, texts in the caller's units.</summary>
-    public static CheckAnswer ToAnswer(AxleUnderCheck car, in Fitting candidate, CheckSheet sheet, UnitSystem units) => new()
+    public static CheckAnswer ToAnswer(FitmentContext car, in Fitting candidate, CheckSheet sheet, UnitSystem units) => new()
     {
         Verdict = sheet.Verdict,
         Governing = sheet.Governing,
@@ -66,7 +66,7 @@ internal static class CheckMapper
         Cautions = CautionResponse.Of(FitmentCautions.For(car, candidate, sheet, units)),
     };
 
-    private static UnknownCheck[] Unknown(AxleUnderCheck car, in Fitting candidate, CheckSheet sheet, UnitSystem units)
+    private static UnknownCheck[] Unknown(FitmentContext car, in Fitting candidate, CheckSheet sheet, UnitSystem units)
     {
         var list = new UnknownCheck[sheet.Unknown.Count];
         var next = 0;
@@ -79,7 +79,7 @@ internal static class CheckMapper
         return list;
     }
 
-    private static CheckItem[] Items(AxleUnderCheck car, in Fitting candidate, CheckSheet sheet, UnitSystem units)
+    private static CheckItem[] Items(FitmentContext car, in Fitting candidate, CheckSheet sheet, UnitSystem units)
     {
         var items = new CheckItem[sheet.Applicable.Count];
         var next = 0;
@@ -92,7 +92,7 @@ internal static class CheckMapper
         return items;
     }
 
-    private static CheckItem Item(AxleUnderCheck car, in Fitting candidate, CheckId id, in CheckResult result, UnitSystem units) => new()
+    private static CheckItem Item(FitmentContext car, in Fitting candidate, CheckId id, in CheckResult result, UnitSystem units) => new()
     {
         Id = id,
         Status = result.Status,

@@ -21,7 +21,7 @@ internal static class WindowEndpoint
             return body.Problem!;
         if (!WindowMapper.Map(request).TryGet(out var inputs, out var refusal))
             return body.Refuse(refusal);
-        var car = AxleUnderCheck.Prepare(inputs.Vehicle, request.Axle, FitmentMapper.Settings(request.Tolerances, required: null, request.CamberChange));
+        var car = FitmentContext.Prepare(inputs.Vehicle, request.Axle, FitmentMapper.Settings(request.Tolerances, required: null, request.CamberChange));
         return new Answer<WindowAnswer>(WindowMapper.ToAnswer(car, inputs.Tyre, request.RimWidthsIn));
     }
 }

@@ -26,9 +26,9 @@ internal static class WindowMapper
     }
 
     /// <summary>The answer, one window a rim width.</summary>
-    public static WindowAnswer ToAnswer(AxleUnderCheck car, Tyre tyre, double[] rimWidthsIn) => new()
+    public static WindowAnswer ToAnswer(FitmentContext car, Tyre tyre, double[] rimWidthsIn) => new()
     {
-        Windows = Array.ConvertAll(rimWidthsIn, width => Part(tyre, OffsetWindow.Of(car, tyre, width))),
+        Windows = Array.ConvertAll(rimWidthsIn, width => Part(tyre, OffsetWindow.Compute(car, tyre, width))),
         Method = "fitment-window",
         Edition = Edition.Current,
         Assumptions = AssumptionResponse.Of(FitmentAssumptions.ForWindow(car, tyre)),

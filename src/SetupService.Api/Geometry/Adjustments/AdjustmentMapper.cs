@@ -50,7 +50,7 @@ internal static class AdjustmentMapper
         var found = LeastMovement.Find(before, rooms, target, request.ArchGapMm, request.ResetToe ?? false, WorkBudget.Generous(cancellation));
         cancellation.ThrowIfCancellationRequested();
         if (found is null) problem = GeometryProblems.LimitsDoNotClose();
-        else if (!found.IsReached && found.Hindrances is [{ Obstacle: Obstacle.NoEffect }] && Array.TrueForAll(found.Amounts, amount => amount == 0))
+        else if (!found.IsReached && found.BindingLimits is [{ Obstacle: Obstacle.NoEffect }] && Array.TrueForAll(found.Amounts, amount => amount == 0))
             problem = GeometryProblems.NoEffect(name, hasNoCaster: false);
         return problem is null
             ? Answer(request, corner, before, found!.After, [.. rooms.Zip(found.Amounts, (room, amount) => room.Adjustment with { Amount = amount })], found)
@@ -65,7 +65,7 @@ internal static class AdjustmentMapper
         {
             Adjustments = Array.ConvertAll(adjustments, ToResponse),
             IsReached = found?.IsReached,
-            BlockedBy = [.. (found?.Hindrances ?? []).Select(one => ToResponse(one, adjustments))],
+            BlockedBy = [.. (found?.BindingLimits ?? []).Select(one => ToResponse(one, adjustments))],
             Before = wasFigures,
             After = nowFigures,
             Change = Difference(wasFigures, nowFigures),
@@ -123,12 +123,12 @@ internal static class AdjustmentMapper
         AmountDeg = one.IsAngle ? one.Amount : null,
     };
 
-    private static BlockedByResponse ToResponse(Hindrance hindrance, Adjustment[] adjustments)
+    private static BlockedByResponse ToResponse(BindingLimit limit, Adjustment[] adjustments)
     {
-        var adjustment = hindrance.AdjusterIndex is { } index ? adjustments[index] : default;
-        Adjuster? adjuster = hindrance.AdjusterIndex is null ? null : adjustment.By;
+        var adjustment = limit.AdjusterIndex is { } index ? adjustments[index] : default;
+        Adjuster? adjuster = limit.AdjusterIndex is null ? null : adjustment.By;
         var name = adjuster is { } known ? EnumNames<Adjuster>.Of(known) : null;
-        return new() { Obstacle = hindrance.Obstacle, Adjuster = adjuster, Text = HindranceWords.Of(hindrance, name, adjustment.Amount, adjustment.IsAngle) };
+        return new() { Obstacle = limit.Obstacle, Adjuster = adjuster, Text = BindingLimitWords.Describe(limit, name, adjustment.Amount, adjustment.IsAngle) };
     }
 
     private static CornerFiguresResponse Figures(AdjustedFigures told) => new()

@@ -45,7 +45,7 @@ public sealed record BeforeAfterRequest
 /// <summary>What a comparison must keep beyond types and ranges: each list is of one tyre.</summary>
 public sealed class BeforeAfterRules : AbstractValidator<BeforeAfterRequest>
 {
-    /// <summary>Makes the rules; they hold no state.</summary>
+    /// <summary>Creates the rules; they hold no state.</summary>
     public BeforeAfterRules()
     {
         RuleFor(request => request).Custom(static (request, context) =>

@@ -6,7 +6,7 @@ using SetupService.Domain.Wear.BeforeAfter;
 
 namespace SetupService.Api.Wear.BeforeAfter;
 
-/// <summary>The call that tells whether a change worked.</summary>
+/// <summary>The call that compares wear before and after a change.</summary>
 internal static class BeforeAfterEndpoint
 {
     public static void MapBeforeAfter(this RouteGroupBuilder group) =>

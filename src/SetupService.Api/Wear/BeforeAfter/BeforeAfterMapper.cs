@@ -6,7 +6,7 @@ using SetupService.Domain.Wear.Readings;
 
 namespace SetupService.Api.Wear.BeforeAfter;
 
-/// <summary>Puts a comparison down.</summary>
+/// <summary>Maps a comparison of wear before and after a change to the answer.</summary>
 internal static class BeforeAfterMapper
 {
     /// <summary>The answer.</summary>

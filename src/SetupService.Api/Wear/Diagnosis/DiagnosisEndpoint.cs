@@ -9,7 +9,7 @@ using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Wear.Diagnosis;
 
-/// <summary>The call that asks the tyres.</summary>
+/// <summary>The calls that diagnose tyre wear and draw the treads.</summary>
 internal static class DiagnosisEndpoint
 {
     public static void MapDiagnosis(this RouteGroupBuilder group)

@@ -5,7 +5,7 @@ using SetupService.Domain.Wear.Readings;
 
 namespace SetupService.Api.Wear.Diagnosis;
 
-/// <summary>What a diagnosis cannot tell, each with the reason.</summary>
+/// <summary>What a diagnosis leaves unknown, each with the reason.</summary>
 internal static class DiagnosisGaps
 {
     private const string Model = "wearModel";

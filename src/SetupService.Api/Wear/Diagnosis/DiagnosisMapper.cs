@@ -10,10 +10,10 @@ using SetupService.Domain.Wear.TreadWear;
 
 namespace SetupService.Api.Wear.Diagnosis;
 
-/// <summary>A request on tyres studied.</summary>
+/// <summary>A diagnosis request together with what the study of it found.</summary>
 /// <param name="Request">The request.</param>
 /// <param name="Study">The causes and the wear model.</param>
-/// <param name="Car">The car of the wear model with what is assumed of it; null where there is none.</param>
+/// <param name="Car">The car of the wear model with its assumptions; null without a wear model.</param>
 /// <param name="NoModel">Why there is no wear model; null where there is one.</param>
 /// <param name="Today">The day of the readings.</param>
 internal sealed record DiagnosedCar(DiagnosisRequest Request, WearStudy Study, ResolvedHandlingCar? Car, string? NoModel, DateOnly Today)
@@ -21,7 +21,7 @@ internal sealed record DiagnosedCar(DiagnosisRequest Request, WearStudy Study, R
     /// <summary>The state of each tyre, in the request's order.</summary>
     public TyreCondition[] Conditions { get; } = DiagnosisMapper.Conditions(Request, Today);
 
-    /// <summary>Studies a request.</summary>
+    /// <summary>Studies a request: causes always, the wear model where the car is known well enough.</summary>
     public static DiagnosedCar From(DiagnosisRequest request, Vehicle? vehicle, DateOnly today)
     {
         var wear = DiagnosisMapper.Case(request, vehicle);
@@ -43,7 +43,7 @@ internal sealed record DiagnosedCar(DiagnosisRequest Request, WearStudy Study, R
     }
 }
 
-/// <summary>Maps a request on tyres to the case the domain studies, and what the study found to the answer.</summary>
+/// <summary>Maps a diagnosis request to the case the domain studies, and the study to the answer.</summary>
 internal static class DiagnosisMapper
 {
     private const double ToPct = 100;
@@ -58,14 +58,14 @@ internal static class DiagnosisMapper
         Tyres = [.. request.Tyres.Select(Tyre)],
     };
 
-    /// <summary>A day written year-month-day; null where it is none.</summary>
+    /// <summary>A day written year-month-day; null where the text is no such day.</summary>
     public static DateOnly? Day(string text) =>
         DateOnly.TryParseExact(text, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var day) ? day : null;
 
     /// <summary>The conditions of the tyres, for their cautions.</summary>
     public static TyreCondition[] Conditions(DiagnosisRequest request, DateOnly today) => [.. request.Tyres.Select(tyre => Condition(tyre, today))];
 
-    /// <summary>The week a tyre was made in; null where it is not told.</summary>
+    /// <summary>The week a tyre was made in; null where it is not given.</summary>
     public static MadeWeek? Week(TyreReadingDocument tyre) => tyre.MadeWeek is { } text && MadeWeekReader.Read(text).TryGet(out var week, out _) ? week : null;
 
     private static TyreReading Tyre(TyreReadingDocument tyre) => new()
@@ -107,7 +107,7 @@ internal static class DiagnosisMapper
         };
     }
 
-    /// <summary>The least depth of each third of the tread, wherever round the tyre.</summary>
+    /// <summary>The least depth in each third of the tread, mm, over all places round the tyre; null without depths.</summary>
     private static AcrossTread<double>? Least(TyreReadingDocument tyre)
     {
         if (tyre.DepthMm is { } depth)
@@ -120,7 +120,7 @@ internal static class DiagnosisMapper
         var least = zones.Min(zone => zone.DepthMm);
         return new(In(0, 100.0 / 3), In(100.0 / 3, 200.0 / 3), In(200.0 / 3, 101));
 
-        // A third without a reading is no shallower than the least read anywhere: for cautions that is the safe side.
+        // A third without a reading gets the least depth read anywhere: for cautions that is the safe side.
         double In(double fromPct, double toPct) => zones.Where(zone => zone.AcrossPct >= fromPct && zone.AcrossPct < toPct).Select(zone => zone.DepthMm).DefaultIfEmpty(least).Min();
     }
 

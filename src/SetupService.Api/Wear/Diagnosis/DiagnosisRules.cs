@@ -8,13 +8,13 @@ using SetupService.Domain.Wear.Readings;
 
 namespace SetupService.Api.Wear.Diagnosis;
 
-/// <summary>What readings of tyres must keep beyond types and ranges: each wheel once, places in order, depths a tyre can have, weeks and days that can be.</summary>
+/// <summary>Rules between the members of a diagnosis: each wheel once, zones in order, depths no greater than when new, weeks and days that exist.</summary>
 public sealed class DiagnosisRules : AbstractValidator<DiagnosisRequest>
 {
-    // A depth this many standard deviations above the new one is no reading of that tyre.
+    // A depth more than this many standard deviations above the depth when new cannot be a reading of that tyre.
     private const double BeyondDoubt = 3;
 
-    /// <summary>Makes the rules; they hold no state.</summary>
+    /// <summary>Creates the rules; they hold no state.</summary>
     public DiagnosisRules()
     {
         RuleFor(request => request.Vehicle!.Front!.Suspension).WithoutContradictions().When(request => request.Vehicle?.Front is not null);

@@ -6,7 +6,7 @@ using SetupService.Domain.Wear.Readings;
 
 namespace SetupService.Api.Wear.Diagnosis;
 
-/// <summary>Draws the depth across each tread: what was read, a curve through it, what the wear model predicts, and the limit.</summary>
+/// <summary>Draws the depth across each tread: the readings, a curve through them, the wear model's prediction and the legal limit.</summary>
 internal static class TreadChart
 {
     private const string Read = "reading";
@@ -50,7 +50,7 @@ internal static class TreadChart
         series.Add(new(Limit, Level(TreadDepths.LegalLeastMm)) { IsMain = false });
         return new(name, unit, series) { LeastSpan = 1 };
 
-        // A parabola through three places.
+        // A parabola through the depths at the three places, in the unit of the chart.
         ChartPoint[] Line(AcrossTread<double> depthMm) => [.. Enumerable.Range(0, CurvePoints).Select(i =>
         {
             var acrossPct = 100.0 * i / (CurvePoints - 1);

@@ -5,7 +5,7 @@ using SetupService.Domain.Wear.Readings;
 
 namespace SetupService.Api.Wear.Forecast;
 
-/// <summary>What a forecast took although nobody gave it.</summary>
+/// <summary>What a forecast used although nobody gave it.</summary>
 internal static class ForecastAssumptions
 {
     /// <summary>The list.</summary>

@@ -7,8 +7,8 @@ using SetupService.Domain.Wear.StraightWear;
 namespace SetupService.Api.Wear.Forecast;
 
 /// <summary>
-/// Draws depth over distance, a panel a zone: straight wear with its band, the readings, the limit. Over two clocks the picture goes along the proportion
-/// they had, and each reading is moved there by the rate of the clock it departs in, so that what is left to see is scatter.
+/// Draws depth over distance, one panel per zone: the fitted line with its 90 % band, the readings and the limit. With both road and laps the axis follows
+/// their overall proportion, and each reading is corrected to that proportion with the fitted rates, so that only scatter is left to see.
 /// </summary>
 internal static class ForecastChart
 {
@@ -17,7 +17,7 @@ internal static class ForecastChart
     private const double MmPerInch = 25.4;
     private const double KmPerMile = 1.609344;
 
-    // The picture goes on to a little behind the end of the tyre, but no further than this many times what was driven.
+    // The axis ends a little beyond the tyre's life, but no further than this many times the distance driven.
     private const double BehindEnd = 1.1;
     private const double FurthestMixes = 3;
     private const double LeastMixes = 0.2;
@@ -80,7 +80,7 @@ internal static class ForecastChart
             : (readings[^1].RoadKm + (mixes * forecast.Mix.RoadKm)) / perUnit;
     }
 
-    /// <summary>Rates, how the readings stand in the picture, and what can hurt.</summary>
+    /// <summary>The notes under the chart: rates, how readings were corrected, and cautions.</summary>
     private static IEnumerable<string> Notes(TreadForecast forecast, ForecastAnswer answer)
     {
         yield return answer.Summary[1];
@@ -89,11 +89,11 @@ internal static class ForecastChart
         foreach (var caution in answer.Cautions) yield return caution.Text;
     }
 
-    /// <summary>How far the picture goes on, in mixes.</summary>
+    /// <summary>How far the axis continues after the last reading, in multiples of the use between first and last reading.</summary>
     private static double Last(TreadForecast forecast) =>
         Math.Clamp((forecast.Ending?.MixesLeft ?? 0) * BehindEnd, LeastMixes, FurthestMixes);
 
-    /// <summary>Depth after some mixes from the last reading, mm.</summary>
+    /// <summary>Depth after that many multiples of the use since the last reading, mm.</summary>
     private static Uncertainty DepthAfter(WearFit fit, TreadPlace place, double mixes)
     {
         var share = fit.Design.Share(fit.Design.Mix)!.Value;
@@ -102,7 +102,7 @@ internal static class ForecastChart
         return fit.Scatter.Range(fit.Zones.At(place).EndDepthMm - (mixes * lostMm), Math.Max(0, variance));
     }
 
-    /// <summary>By how much a reading's depth changes if its road is what the mix has at its laps, mm.</summary>
+    /// <summary>Correction of a reading's depth to the road that the overall proportion has at its laps, mm.</summary>
     private static double OnMix(WearFit fit, in DepthReading reading, TreadPlace place)
     {
         if (fit.Design.Clock != WearClock.Both) return 0;

@@ -9,7 +9,7 @@ using SetupService.Domain.Wear.Readings;
 
 namespace SetupService.Api.Wear.Forecast;
 
-/// <summary>The call that tells how long a tyre lasts.</summary>
+/// <summary>The calls that forecast a tyre's life and draw it.</summary>
 internal static class ForecastEndpoint
 {
     public static void MapForecast(this RouteGroupBuilder group)

@@ -6,7 +6,7 @@ using SetupService.Domain.Wear.Readings;
 
 namespace SetupService.Api.Wear.Forecast;
 
-/// <summary>Puts a forecast down.</summary>
+/// <summary>Maps a forecast to the answer.</summary>
 internal static class ForecastMapper
 {
     /// <summary>The answer.</summary>
@@ -40,7 +40,7 @@ internal static class ForecastMapper
         };
     }
 
-    /// <summary>The name of a zone as members have it.</summary>
+    /// <summary>The name of a zone as the contract's members have it.</summary>
     public static string Word(TreadPlace place) => place switch { TreadPlace.Outer => "outer", TreadPlace.Centre => "centre", _ => "inner" };
 
     private static ForecastZonePart Zone(TreadForecast forecast, TreadPlace place)

@@ -76,7 +76,7 @@ public sealed record OtherTyreDocument
 /// <summary>What a forecast must keep beyond types and ranges: readings of one tyre, a limit below them, a price in a currency.</summary>
 public sealed class ForecastRules : AbstractValidator<ForecastRequest>
 {
-    /// <summary>Makes the rules; they hold no state.</summary>
+    /// <summary>Creates the rules; they hold no state.</summary>
     public ForecastRules()
     {
         RuleFor(request => request).Custom(static (request, context) =>

@@ -5,22 +5,23 @@ using SetupService.Domain.Wear.Temperatures;
 
 namespace SetupService.Api.Wear.Temperatures;
 
-/// <summary>A request on temperatures and pressures read into domain values.</summary>
+/// <summary>A request on temperatures and pressures, mapped to domain values.</summary>
 /// <param name="Request">The request.</param>
 /// <param name="Vehicle">Its car; null where none is given.</param>
 internal sealed record HeatReadings(TemperaturesRequest Request, Vehicle? Vehicle)
 {
-    // A station's reading is that good, kPa; of a place whose altitude nobody said, most lie within some 5 kPa.
+    // Errors of the air pressure, one standard deviation, kPa: as a station reads it, and where not even the altitude is given, since most
+    // places lie within some 5 kPa of each other.
     private const double StationErrorKpa = 0.2;
     private const double AltitudeUnknownErrorKpa = 3;
 
-    /// <summary>What is taken for a thermometer nobody named: the less exact.</summary>
+    /// <summary>The thermometer assumed where none is named: the less accurate kind.</summary>
     public const Thermometer AssumedThermometer = Thermometer.Infrared;
 
     /// <summary>Air around the treads, °C; null where no temperature of it is given.</summary>
     public double? AirC => Request.AirTemperatureC ?? Request.ColdTemperatureC;
 
-    /// <summary>What the pressures were read in.</summary>
+    /// <summary>The conditions in which the pressures were read.</summary>
     public PressureConditions Conditions { get; } = new(
         Request.ColdTemperatureC,
         Request.NextColdTemperatureC,
@@ -41,7 +42,7 @@ internal sealed record HeatReadings(TemperaturesRequest Request, Vehicle? Vehicl
         reading.SecondsAfterLap,
         reading.TemperatureWindowC is { } window ? new TemperatureRange(window.From, window.To) : null);
 
-    /// <summary>What a tyre's pressures tell; null where none is given.</summary>
+    /// <summary>What follows from a tyre's pressures; null where none is given.</summary>
     public TyrePressure? PressureOf(TyreHeatDocument reading) => reading.PressureKpa is not { } pressures ? null : TyrePressureBuilder.Build(
         pressures.ToDomain(), Conditions, LoadNeed.Compute(Vehicle, reading.Position), TreadOf(reading)?.MeanC);
 }

@@ -5,7 +5,7 @@ using SetupService.Domain.Wear.Temperatures;
 
 namespace SetupService.Api.Wear.Temperatures;
 
-/// <summary>Names what an answer on temperatures leaves null, and why.</summary>
+/// <summary>What an answer on temperatures leaves null, each with the reason.</summary>
 internal static class TemperaturesGaps
 {
     private static readonly string OutsideTold = FormattableString.Invariant($"it would be outside {PlausiblePressures.LeastKpa} to {PlausiblePressures.MostKpa} kPa");

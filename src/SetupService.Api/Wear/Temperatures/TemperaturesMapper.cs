@@ -6,7 +6,7 @@ using SetupService.Domain.Wear.Temperatures;
 
 namespace SetupService.Api.Wear.Temperatures;
 
-/// <summary>Puts down what temperatures and pressures say, with all it rests on.</summary>
+/// <summary>Maps what temperatures and pressures show to the answer.</summary>
 internal static class TemperaturesMapper
 {
     private const string NothingStandsOut = "All readings are as usual.";
@@ -85,7 +85,7 @@ internal static class TemperaturesMapper
         Method = "tyre-pressure",
     };
 
-    /// <summary>Contradictions, what lies outside its range, and all that pressures tell.</summary>
+    /// <summary>The sentences of the summary: contradictions, values outside their range, and every finding about pressures.</summary>
     private static string[] Summary(TyreHeatPart[] tyres, PairPart[] pairs)
     {
         var list = new List<string>();

@@ -87,7 +87,7 @@ public sealed class TemperaturesRules : AbstractValidator<TemperaturesRequest>
     // The weather moves the air's pressure by less than this, kPa; a figure reduced to sea level is further off from some 700 m up.
     private const double WeatherMostKpa = 8;
 
-    /// <summary>Makes the rules; they hold no state.</summary>
+    /// <summary>Creates the rules; they hold no state.</summary>
     public TemperaturesRules()
     {
         RuleFor(request => request).Custom(static (request, context) =>

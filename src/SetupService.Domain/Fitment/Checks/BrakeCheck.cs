@@ -22,7 +22,7 @@ public static class BrakeCheck
     private const int StackPoints = 128;
 
     /// <summary>Judges the room over the caliper; mm by outlines, inches by the smallest rim.</summary>
-    public static CheckResult Evaluate(AxleUnderCheck car, in Fitting candidate)
+    public static CheckResult Evaluate(FitmentContext car, in Fitting candidate)
     {
         ArgumentNullException.ThrowIfNull(car);
         var profile = candidate.Wheel.InnerProfile;
@@ -40,11 +40,11 @@ public static class BrakeCheck
         }
 
         return car.Axle.Hub.MinimumRimDiameterIn is { } smallestIn
-            ? CheckResult.Of(candidate.Wheel.RimDiameterIn >= smallestIn, candidate.Wheel.RimDiameterIn, smallestIn) with { Finding = Finding.FromMinimumRim }
-            : CheckResult.Unknown(Finding.ValueMissing);
+            ? CheckResult.From(candidate.Wheel.RimDiameterIn >= smallestIn, candidate.Wheel.RimDiameterIn, smallestIn) with { Reason = UnknownReason.FromMinimumRim }
+            : CheckResult.Unknown(UnknownReason.ValueMissing);
     }
 
-    private static CheckResult ByOutlines(AxleUnderCheck car, Wheel wheel, ReadOnlySpan<ProfilePoint> inside)
+    private static CheckResult ByOutlines(FitmentContext car, Wheel wheel, ReadOnlySpan<ProfilePoint> inside)
     {
         var (nominalMm, movedMm) = new OutlineDistance(car.Caliper, inside, PadWearMm + FloatMm, FloatMm).Least();
         var budget = new ClearanceBudget
@@ -61,11 +61,11 @@ public static class BrakeCheck
         if (result.Status == CheckStatus.Fail && (nominalMm < 0 || SharesStation(car.Caliper, inside))) return result;
 
         var reachMm = ReachMm(car.Caliper, inside, wheel);
-        if (!(reachMm >= car.MinimumMarginMm)) return CheckResult.Unknown(Finding.OutlineTooShort) with { Value = nominalMm, Limit = reachMm };
+        if (!(reachMm >= car.MinimumMarginMm)) return CheckResult.Unknown(UnknownReason.OutlineTooShort) with { Value = nominalMm, Limit = reachMm };
 
         // What the outline does not show begins at its end: less than the margin and the errors away, it may be nearer than what is shown.
         var isNear = result.Status == CheckStatus.Pass && reachMm < car.MinimumMarginMm + budget.SumMm;
-        return isNear ? result with { Status = CheckStatus.Caution, Finding = Finding.OutlineEndsNear } : result;
+        return isNear ? result with { Status = CheckStatus.Caution, Reason = UnknownReason.OutlineEndsNear } : result;
     }
 
     private static bool SharesStation(ReadOnlySpan<ProfilePoint> caliper, ReadOnlySpan<ProfilePoint> inside) =>

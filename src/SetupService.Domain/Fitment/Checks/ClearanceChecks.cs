@@ -4,14 +4,14 @@ using SetupService.Domain.Vehicles;
 namespace SetupService.Domain.Fitment.Checks;
 
 /// <summary>
-/// The checks of room around the wheel. Each place takes the candidate's change of envelope along its own
-/// direction from the gap that was measured there; docs/methods/fitment-clearance.md derives the terms.
+/// The clearance checks around the wheel. At each place the candidate's change of envelope, along that place's own direction,
+/// is subtracted from the gap measured there; docs/methods/fitment-clearance.md derives the terms.
 /// </summary>
 public static class ClearanceChecks
 {
     /// <summary>
-    /// At full lock the nearest part may stand before or behind the tread, and a spring seat inboard of it: up to so far off
-    /// the direction the gap was measured in, degrees. Common practice, no source.
+    /// Greatest angle between the direction a gap was measured in and the nearest part, degrees: at full lock that part may be ahead of
+    /// or behind the tread, and a spring seat may be inboard of it. Common practice, no source.
     /// </summary>
     public const double ObliqueDeg = 40;
 
@@ -19,7 +19,7 @@ public static class ClearanceChecks
     public const double ObliqueShare = 0.6427876096865393;
 
     /// <summary>Judges the room at a place.</summary>
-    public static CheckResult Evaluate(AxleUnderCheck car, in Envelope candidate, CheckId place) =>
+    public static CheckResult Evaluate(FitmentContext car, in Envelope candidate, CheckId place) =>
         TryBudget(car, candidate, place, out var budget, out var missing)
             ? CheckResult.Room(budget.Margin, car.MinimumMarginMm)
             : CheckResult.Unknown(missing);
@@ -28,29 +28,29 @@ public static class ClearanceChecks
     /// The terms that make up the room at a place; false with the reason where one of them is not known.
     /// </summary>
     public static bool TryBudget(
-        AxleUnderCheck car, in Envelope candidate, CheckId place, out ClearanceBudget budget, out Finding missing) =>
+        FitmentContext car, in Envelope candidate, CheckId place, out ClearanceBudget budget, out UnknownReason missing) =>
         TryBudget(car, candidate, place, standing: false, out budget, out missing);
 
-    /// <summary>As the other; <paramref name="standing"/> leaves travel out, for what is judged with the car at rest.</summary>
+    /// <summary>As the overload above; true in <paramref name="standing"/> leaves suspension travel out, for what is judged with the car at rest.</summary>
     internal static bool TryBudget(
-        AxleUnderCheck car, in Envelope candidate, CheckId place, bool standing, out ClearanceBudget budget, out Finding missing)
+        FitmentContext car, in Envelope candidate, CheckId place, bool standing, out ClearanceBudget budget, out UnknownReason missing)
     {
         budget = default;
         if (Gap(car.Axle.Clearance, place) is not { } gapMm)
         {
-            missing = Finding.GapMissing;
+            missing = UnknownReason.GapMissing;
             return false;
         }
 
         if (car.Present is null)
         {
-            missing = Finding.PresentFittingMissing;
+            missing = UnknownReason.PresentFittingMissing;
             return false;
         }
 
         if (!standing && car.Contradicting.Contains(place))
         {
-            missing = Finding.MeasurementsContradict;
+            missing = UnknownReason.MeasurementsContradict;
             return false;
         }
 
@@ -62,11 +62,11 @@ public static class ClearanceChecks
 
         if (CamberTakes(car, candidate, place) is not { } camberMm)
         {
-            missing = Finding.PivotHeightMissing;
+            missing = UnknownReason.PivotHeightMissing;
             return false;
         }
 
-        missing = Finding.Computed;
+        missing = UnknownReason.Computed;
         budget = Budget(car, candidate, place) with { GapMm = gapMm, CamberMm = camberMm, TravelMm = travelMm };
         return true;
     }
@@ -81,7 +81,7 @@ public static class ClearanceChecks
         _ => clearance.SpringSeatMm,
     };
 
-    private static ClearanceBudget Budget(AxleUnderCheck car, in Envelope candidate, CheckId place)
+    private static ClearanceBudget Budget(FitmentContext car, in Envelope candidate, CheckId place)
     {
         ref readonly var present = ref car.PresentEnvelope;
         var inboardMm = present.InboardMm - candidate.InboardMm;
@@ -104,8 +104,8 @@ public static class ClearanceChecks
         };
     }
 
-    /// <summary>What travel takes of the gap at a place, mm; null where it is not known.</summary>
-    internal static double? Travel(AxleUnderCheck car, in Envelope candidate, CheckId place) => place switch
+    /// <summary>What travel uses of the gap at a place, mm, at least 0; null where it is not known.</summary>
+    internal static double? Travel(FitmentContext car, in Envelope candidate, CheckId place) => place switch
     {
         CheckId.RadialClearance => car.Travel.RadialMm,
         CheckId.OutboardClearance => car.Travel.Outboard?.TakesMm(candidate.RadiusMm),
@@ -117,10 +117,10 @@ public static class ClearanceChecks
     };
 
     /// <summary>
-    /// What a change of camber takes at a place, mm; null where a height is missing. A point at height z above the pivot
+    /// What a change of camber uses of the gap at a place, mm, negative = it adds room; null where a height is missing. A point at height z above the pivot
     /// moves inboard by (z − pivot) · tan(−change).
     /// </summary>
-    private static double? CamberTakes(AxleUnderCheck car, in Envelope candidate, CheckId place)
+    private static double? CamberTakes(FitmentContext car, in Envelope candidate, CheckId place)
     {
         if (car.Settings.CamberChange is not { ChangeDeg: not 0 } change) return 0;
 
@@ -136,7 +136,7 @@ public static class ClearanceChecks
             CheckId.SpringSeatClearance =>
                 shoulderRiseMm + (ObliqueShare * Positive(change.InboardPerMm * (candidate.OverallDiameterMm - change.PivotHeightMm))),
 
-            // Without drawn points a lower joint may turn the wheel about a strut's top, which gives no room beside the strut.
+            // Without the suspension's points the wheel may turn about a strut's top when the lower joint moves, which adds no room beside the strut.
             _ when change.At == CamberChangePlace.LowerJoint && car.Axle.Suspension.Layout is (null or SuspensionLayout.Measured) =>
                 Positive(change.NarrowestAbovePivotMm * change.InboardPerMm),
             _ => change.NarrowestAbovePivotMm * change.InboardPerMm,

@@ -2,11 +2,11 @@ using SetupService.Domain.Answers;
 
 namespace SetupService.Domain.Fitment.Checks;
 
-/// <summary>Whether the arch covers the wheel and tyre, as far as one gap at the lip can tell.</summary>
+/// <summary>The check that the arch covers the wheel and tyre, from the one gap measured at the lip.</summary>
 public static class CoverCheck
 {
     /// <summary>
-    /// How far wheels and tyres may stand outside the cover by the Dutch Regeling voertuigen, 5.2.48 (4), mm:
+    /// How far wheels and tyres may protrude from the cover by the Dutch Regeling voertuigen, 5.2.48 (4), mm:
     /// the widest limit that was read; other countries allow less.
     /// </summary>
     public const double WidestAllowedPokeMm = 30;
@@ -15,7 +15,7 @@ public static class CoverCheck
     /// Room left inside the lip with the car at rest, mm, negative = outside it: inside passes, outside is a caution because local law
     /// decides, more than <see cref="WidestAllowedPokeMm"/> outside fails.
     /// </summary>
-    public static CheckResult Evaluate(AxleUnderCheck car, in Envelope candidate)
+    public static CheckResult Evaluate(FitmentContext car, in Envelope candidate)
     {
         if (!ClearanceChecks.TryBudget(car, candidate, CheckId.OutboardClearance, standing: true, out var budget, out var missing))
         {
@@ -27,7 +27,7 @@ public static class CoverCheck
             ? SideTravel.OutboardAtMm(place, candidate.RadiusMm)
             : 0;
         var insideMm = budget.Margin.NominalMm - standsAtMm;
-        var result = CheckResult.Of(insideMm >= -WidestAllowedPokeMm, insideMm, 0);
+        var result = CheckResult.From(insideMm >= -WidestAllowedPokeMm, insideMm, 0);
         return result.Status == CheckStatus.Pass && insideMm < 0 ? result with { Status = CheckStatus.Caution } : result;
     }
 }

@@ -1,13 +1,13 @@
 namespace SetupService.Domain.Fitment.Checks;
 
-/// <summary>Whether the tyre belongs on the rim: its diameter must be the rim's, and the rim as wide as the tyre permits.</summary>
+/// <summary>The checks of the tyre on the rim: equal diameters, and a rim width the tyre permits.</summary>
 public static class RimChecks
 {
     /// <summary>How far outside a pattern (not a listed row) a rim may be before it fails, inches.</summary>
     private const double PatternDoubtIn = 0.5;
 
     /// <summary>Tyre and rim of one diameter code; anything else fails.</summary>
-    public static CheckResult Diameter(in Fitting candidate) => CheckResult.Of(
+    public static CheckResult Diameter(in Fitting candidate) => CheckResult.From(
         candidate.Tyre.Marking.RimDiameterIn == candidate.Wheel.RimDiameterIn,
         candidate.Wheel.RimDiameterIn,
         candidate.Tyre.Marking.RimDiameterIn);
@@ -21,8 +21,8 @@ public static class RimChecks
         var permitted = candidate.Tyre.Marking.PermittedRimWidth;
         var widthIn = candidate.Wheel.RimWidthIn;
         var nearestIn = Math.Clamp(widthIn, permitted.MinimumIn, permitted.MaximumIn);
-        var result = CheckResult.Of(widthIn == nearestIn, widthIn, widthIn == nearestIn ? null : nearestIn);
+        var result = CheckResult.From(widthIn == nearestIn, widthIn, widthIn == nearestIn ? null : nearestIn);
         var inDoubt = widthIn != nearestIn && !permitted.IsListed && Math.Abs(widthIn - nearestIn) <= PatternDoubtIn;
-        return inDoubt ? result with { Status = Answers.CheckStatus.Caution, Finding = Finding.JustOutsidePattern } : result;
+        return inDoubt ? result with { Status = Answers.CheckStatus.Caution, Reason = UnknownReason.JustOutsidePattern } : result;
     }
 }

@@ -25,17 +25,17 @@ public static class RollingChecks
     private const double SameDifferencePct = 1e-9;
 
     /// <summary>Rolling circumference against the other axle's; percent of it.</summary>
-    public static CheckResult AxleMatch(AxleUnderCheck car, in Envelope candidate)
+    public static CheckResult AxleMatch(FitmentContext car, in Envelope candidate)
     {
-        if (car.OtherCircumferenceMm is not { } otherMm) return CheckResult.Unknown(Finding.ValueMissing);
+        if (car.OtherCircumferenceMm is not { } otherMm) return CheckResult.Unknown(UnknownReason.ValueMissing);
         var differencePct = 100 * ((candidate.RollingCircumferenceMm / otherMm) - 1);
         var size = Math.Abs(differencePct);
         var bothDriven = car.Vehicle.DrivenAxle == DrivenAxle.Both;
-        if (bothDriven && size > BothDrivenFailPct) return CheckResult.Of(false, differencePct, BothDrivenFailPct);
-        var result = CheckResult.Of(true, differencePct, SensorCautionPct);
+        if (bothDriven && size > BothDrivenFailPct) return CheckResult.From(false, differencePct, BothDrivenFailPct);
+        var result = CheckResult.From(true, differencePct, SensorCautionPct);
         if (size <= SensorCautionPct) return result;
         return size <= Math.Abs(car.PresentDifferencePct ?? 0) + SameDifferencePct
-            ? result with { Finding = Finding.NoWiderThanNow }
+            ? result with { Reason = UnknownReason.NoWiderThanNow }
             : result with { Status = CheckStatus.Caution };
     }
 
@@ -43,18 +43,18 @@ public static class RollingChecks
     /// Change of overall diameter, percent, against what the speedometer rule leaves: nothing upwards if it reads
     /// exactly now. It fails where it would break the rule wherever in its permitted band it reads now.
     /// </summary>
-    public static CheckResult Diameter(AxleUnderCheck car, in Envelope candidate)
+    public static CheckResult Diameter(FitmentContext car, in Envelope candidate)
     {
-        if (car.Axle.Tyre is not { Marking: var present }) return CheckResult.Unknown(Finding.PresentFittingMissing);
+        if (car.Axle.Tyre is not { Marking: var present }) return CheckResult.Unknown(UnknownReason.PresentFittingMissing);
         var changePct = 100 * ((candidate.OverallDiameterMm / present.Dimensions.OverallDiameterMm) - 1);
         var ratio = candidate.RollingCircumferenceMm / present.RollingCircumferenceMm;
-        var result = CheckResult.Of(ratio <= LargestRatio && ratio >= SmallestRatio, changePct, 0);
+        var result = CheckResult.From(ratio <= LargestRatio && ratio >= SmallestRatio, changePct, 0);
         return result.Status == CheckStatus.Pass && ratio > 1 ? result with { Status = CheckStatus.Caution } : result;
     }
 
-    /// <summary>Above this ratio even a speedometer that shows as much too much as it may would show too little.</summary>
+    /// <summary>Ratio above which even a speedometer at the upper end of its permitted error would show less than the true speed.</summary>
     private static double LargestRatio => HighestTestKmh * (1 + OverreadShare) / (HighestTestKmh - OverreadKmh);
 
-    /// <summary>Below this ratio even a speedometer that reads exactly would show more than the rule allows.</summary>
+    /// <summary>Ratio below which even a speedometer that is exact now would show more than the rule allows.</summary>
     private static double SmallestRatio => HighestTestKmh / ((HighestTestKmh * (1 + OverreadShare)) + OverreadKmh);
 }

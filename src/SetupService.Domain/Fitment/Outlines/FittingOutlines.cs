@@ -5,7 +5,7 @@ public sealed record FittingOutlines
 {
     private FittingOutlines(in Fitting fitting)
     {
-        var envelope = Envelope.Of(fitting);
+        var envelope = Envelope.Compute(fitting);
         var rimWidthMm = fitting.Wheel.RimWidthMm;
         Envelope = envelope;
         Tyre = TyreSection.Shell(envelope, rimWidthMm);
@@ -16,11 +16,11 @@ public sealed record FittingOutlines
         RimTyreSide = RimSection.TyreSide(envelope, rimWidthMm);
         Disc = DiscSection.Disc(fitting, envelope);
         Spacer = DiscSection.Spacer(fitting, envelope);
-        InnerProfile = ProfileOutline.Of(fitting.Wheel.InnerProfile, fitting.Wheel.SpacerMm, envelope);
+        InnerProfile = ProfileOutline.Create(fitting.Wheel.InnerProfile, fitting.Wheel.SpacerMm, envelope);
         EdgeHeightMm = envelope.TyreWidthMm >= envelope.OverFlangesMm ? envelope.WidestRadiusMm : RimSection.FlangeRadiusMm(envelope);
     }
 
-    /// <summary>The room it takes.</summary>
+    /// <summary>The outer dimensions of wheel and tyre.</summary>
     public Envelope Envelope { get; }
 
     /// <summary>The tyre's section, closed.</summary>
@@ -57,5 +57,5 @@ public sealed record FittingOutlines
     public OutlineExtremes Extremes => Tyre.Extremes.With(Rim.Extremes).With(Tyre.BelowAxis().Extremes);
 
     /// <summary>The outlines of a wheel and tyre.</summary>
-    public static FittingOutlines Of(in Fitting fitting) => new(fitting);
+    public static FittingOutlines Create(in Fitting fitting) => new(fitting);
 }

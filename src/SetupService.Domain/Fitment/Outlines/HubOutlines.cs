@@ -13,7 +13,7 @@ public sealed record HubOutlines
 
     private HubOutlines(Hub hub, in Fitting candidate)
     {
-        var envelope = Envelope.Of(candidate);
+        var envelope = Envelope.Compute(candidate);
         FlangeRadiusMm = DiscSection.PadRadiusMm(envelope, hub.BoltCircle ?? candidate.Wheel.BoltCircle);
         var spigot = DiscSection.BoreRadiusMm(hub.CentreBoreMm ?? candidate.Wheel.CentreBoreMm, FlangeRadiusMm);
         var shaft = 0.75 * spigot;
@@ -28,7 +28,7 @@ public sealed record HubOutlines
             OutlineStep.Curve(new(-FlangeMm - 4, shaft), new(-FlangeMm - 8, shaft), new(-FlangeMm - 16, shaft)),
             OutlineStep.Line(new(Math.Min(InnermostMm, -FlangeMm - 20), shaft)),
             OutlineStep.Line(new(Math.Min(InnermostMm, -FlangeMm - 20), 0)));
-        Caliper = ProfileOutline.Of(hub.CaliperProfile, 0, envelope);
+        Caliper = ProfileOutline.Create(hub.CaliperProfile, 0, envelope);
     }
 
     /// <summary>Radius of the flange the wheel is bolted to, mm.</summary>
@@ -44,7 +44,7 @@ public sealed record HubOutlines
     public Outline? Caliper { get; }
 
     /// <summary>The outlines of a hub.</summary>
-    public static HubOutlines Of(Hub hub, in Fitting candidate)
+    public static HubOutlines Create(Hub hub, in Fitting candidate)
     {
         ArgumentNullException.ThrowIfNull(hub);
         return new HubOutlines(hub, candidate);

@@ -12,7 +12,7 @@ public static class ProfileOutline
     /// <param name="profile">The points.</param>
     /// <param name="faceMm">Station of the face they are measured from, mm from the hub face.</param>
     /// <param name="envelope">The wheel and tyre around them.</param>
-    public static Outline? Of(IReadOnlyList<ProfilePoint> profile, double faceMm, in Envelope envelope)
+    public static Outline? Create(IReadOnlyList<ProfilePoint> profile, double faceMm, in Envelope envelope)
     {
         var points = new List<OutlinePoint>(profile.Count);
         foreach (var point in profile)

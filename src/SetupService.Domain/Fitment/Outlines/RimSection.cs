@@ -26,7 +26,7 @@ internal static class RimSection
     /// <summary>Where the disc joins the rim: both ends of the joint.</summary>
     public static (OutlinePoint Outboard, OutlinePoint Inboard) DiscJoint(in Envelope envelope, double rimWidthMm)
     {
-        var shape = new Shape(envelope, rimWidthMm);
+        var shape = new RimMeasures(envelope, rimWidthMm);
         var outboard = 0.96 * shape.Ledge;
         return (
             shape.At(outboard, shape.LedgeRadius - (MetalMm / 2)),
@@ -35,12 +35,12 @@ internal static class RimSection
 
     /// <summary>The metal: the tyre's side from flange to flange, and back along the inside.</summary>
     public static Outline Metal(in Envelope envelope, double rimWidthMm) =>
-        TyreSide(envelope, rimWidthMm).Then(Inside(new Shape(envelope, rimWidthMm)));
+        TyreSide(envelope, rimWidthMm).Then(Inside(new RimMeasures(envelope, rimWidthMm)));
 
     /// <summary>The tyre's side, from the outboard flange's edge to the inboard one's.</summary>
     public static Outline TyreSide(in Envelope envelope, double rimWidthMm)
     {
-        var shape = new Shape(envelope, rimWidthMm);
+        var shape = new RimMeasures(envelope, rimWidthMm);
         var (half, edge, flange, foot) = (shape.Half, shape.Edge, shape.Flange, shape.Flange - shape.Curl);
         return new Outline(
             shape.At(edge, flange),
@@ -58,7 +58,7 @@ internal static class RimSection
             shape.Line(-edge, flange));
     }
 
-    private static Outline Inside(Shape shape)
+    private static Outline Inside(RimMeasures shape)
     {
         var (back, lip) = (shape.Half + MetalMm, shape.Flange - FlangeMetalMm);
         var (foot, under) = (shape.Flange - shape.Curl - 3, shape.Seat - MetalMm);
@@ -77,7 +77,7 @@ internal static class RimSection
     }
 
     /// <summary>The measures of a rim, mm: stations from the centre plane, radii from the axis.</summary>
-    private readonly struct Shape(in Envelope envelope, double rimWidthMm)
+    private readonly struct RimMeasures(in Envelope envelope, double rimWidthMm)
     {
         private readonly double _centreMm = envelope.CentrePlaneMm;
 

@@ -3,13 +3,13 @@ using SetupService.Domain.Fitment.Checks;
 namespace SetupService.Domain.Fitment.Outlines;
 
 /// <summary>
-/// Where the car comes to at one place around the candidate: a line, drawn after travel and a change of camber have taken
-/// their part of the gap, so that its distance from the candidate's edge is the nominal margin.
+/// The nearest part of the car at one place around the candidate, as a line: drawn after travel and a change of camber, so that its
+/// distance from the candidate's edge is the nominal margin.
 /// </summary>
 /// <param name="Place">Inboard, outboard or radial.</param>
 /// <param name="EdgeMm">The candidate's edge: a station, or over the tread a height; mm.</param>
 /// <param name="NominalMm">Nominal margin, mm; negative = the line lies within the candidate.</param>
-/// <param name="TakenMm">What travel and camber change take of the gap together, mm; negative = they give room.</param>
+/// <param name="TakenMm">What travel and camber change use of the gap together, mm; negative = they add room.</param>
 public readonly record struct RoomLine(CheckId Place, double EdgeMm, double NominalMm, double TakenMm)
 {
     /// <summary>Where the line is: a station, or over the tread a height; mm.</summary>
@@ -18,13 +18,13 @@ public readonly record struct RoomLine(CheckId Place, double EdgeMm, double Nomi
     /// <summary>Where it was measured, before travel and camber change; mm.</summary>
     public double MeasuredMm => EdgeMm + (Away * (NominalMm + TakenMm));
 
-    /// <summary>Whether it was measured elsewhere than it is drawn.</summary>
+    /// <summary>True when travel or a camber change moved it from where it was measured.</summary>
     public bool HasMoved => TakenMm != 0;
 
     private int Away => Place == CheckId.InboardClearance ? -1 : 1;
 
     /// <summary>The line at a place; null where the margin is not known or the place is none of the three that can be drawn.</summary>
-    public static RoomLine? Of(AxleUnderCheck car, in Envelope candidate, CheckSheet sheet, CheckId place)
+    public static RoomLine? Create(FitmentContext car, in Envelope candidate, CheckSheet sheet, CheckId place)
     {
         if (place > CheckId.RadialClearance || !sheet.Applicable.Contains(place) || sheet[place].Margin is not { } margin) return null;
         var edgeMm = place switch

@@ -18,20 +18,20 @@ internal static class TyreSection
     public static Outline Shell(in Envelope envelope, double rimWidthMm)
     {
         var centreMm = envelope.CentrePlaneMm;
-        var shape = new Shape(envelope, rimWidthMm);
+        var shape = new SectionMeasures(envelope, rimWidthMm);
         var (outside, inside) = (Outside(shape, centreMm), Inside(shape, centreMm));
         return outside.WithMirrorAcross(centreMm).Then(inside.WithMirrorAcross(centreMm).Reversed());
     }
 
     /// <summary>The section with the air in it: the outside from bead to bead, closed along the rim.</summary>
     public static Outline Body(in Envelope envelope, double rimWidthMm) =>
-        Outside(new Shape(envelope, rimWidthMm), envelope.CentrePlaneMm).WithMirrorAcross(envelope.CentrePlaneMm);
+        Outside(new SectionMeasures(envelope, rimWidthMm), envelope.CentrePlaneMm).WithMirrorAcross(envelope.CentrePlaneMm);
 
     /// <summary>The tyre as seen from behind, uncut: sidewall to sidewall from the wheel axis up.</summary>
     public static Outline Silhouette(in Envelope envelope, double rimWidthMm)
     {
         var centreMm = envelope.CentrePlaneMm;
-        var shape = new Shape(envelope, rimWidthMm);
+        var shape = new SectionMeasures(envelope, rimWidthMm);
         var half = new Outline(At(centreMm, shape.Widest, 0), [OutlineStep.Line(At(centreMm, shape.Widest, shape.WidestRadius)), .. Shoulder(shape, centreMm)]);
         return half.WithMirrorAcross(centreMm);
     }
@@ -40,7 +40,7 @@ internal static class TyreSection
     public static IReadOnlyList<Outline> Grooves(in Envelope envelope, double rimWidthMm)
     {
         var centreMm = envelope.CentrePlaneMm;
-        var shape = new Shape(envelope, rimWidthMm);
+        var shape = new SectionMeasures(envelope, rimWidthMm);
         return [Groove(-0.62), Groove(-0.2), Groove(0.2), Groove(0.62)];
 
         Outline Groove(double share)
@@ -52,7 +52,7 @@ internal static class TyreSection
         }
     }
 
-    private static Outline Outside(Shape shape, double centreMm)
+    private static Outline Outside(SectionMeasures shape, double centreMm)
     {
         var gripped = At(centreMm, shape.Bead, shape.Seat + shape.Grip);
         return new Outline(
@@ -68,7 +68,7 @@ internal static class TyreSection
     }
 
     /// <summary>From the widest place over the shoulder to the middle of the tread.</summary>
-    private static OutlineStep[] Shoulder(Shape shape, double centreMm)
+    private static OutlineStep[] Shoulder(SectionMeasures shape, double centreMm)
     {
         var shoulderRadius = shape.Radius - shape.CrownDrop;
         return
@@ -84,7 +84,7 @@ internal static class TyreSection
         ];
     }
 
-    private static Outline Inside(Shape shape, double centreMm)
+    private static Outline Inside(SectionMeasures shape, double centreMm)
     {
         var under = shape.Radius - shape.Crown;
         var widest = shape.Widest - shape.Wall;
@@ -108,9 +108,9 @@ internal static class TyreSection
     private static OutlinePoint At(double centreMm, double fromCentreMm, double heightMm) => new(centreMm + fromCentreMm, heightMm);
 
     /// <summary>The measures of half a section, mm: stations from the centre plane, radii from the axis.</summary>
-    private readonly record struct Shape
+    private readonly record struct SectionMeasures
     {
-        public Shape(in Envelope envelope, double rimWidthMm)
+        public SectionMeasures(in Envelope envelope, double rimWidthMm)
         {
             var height = envelope.RadiusMm - envelope.RimSeatRadiusMm;
             Seat = envelope.RimSeatRadiusMm;

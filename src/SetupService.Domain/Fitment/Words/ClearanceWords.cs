@@ -3,14 +3,14 @@ using SetupService.Domain.Fitment.Checks;
 
 namespace SetupService.Domain.Fitment.Words;
 
-/// <summary>The sentences of the checks of room: the verdict first, then the amount, then the reason.</summary>
+/// <summary>The sentences of the clearance checks: the verdict first, then the amount, then the reason.</summary>
 internal static class ClearanceWords
 {
     public const string Basis =
         "Measured gap less the change of nominal envelope (design section width by a UN regulation's clause, as quoted; rim over flanges by JIS D 4218:2021), "
         + "camber and travel; in-service growth and production tolerance of UN R30 from memory; probable = root-sum-square, worst = sum.";
 
-    public static string Explain(AxleUnderCheck car, in Envelope candidate, CheckId place, in CheckResult result, UnitSystem units)
+    public static string Explain(FitmentContext car, in Envelope candidate, CheckId place, in CheckResult result, UnitSystem units)
     {
         if (!ClearanceChecks.TryBudget(car, candidate, place, out var budget, out var missing)) return Missing(car, place, missing, units);
         var margin = budget.Margin;
@@ -20,20 +20,20 @@ internal static class ClearanceWords
             $"{Judgement(result, margin, car.MinimumMarginMm, units)} Of the {budget.GapMm:gap} measured {Place(place)}, {uses}: {margin.NominalMm:gap} nominal, {margin.ProbableMm:gap} probable. Tolerances: growth in service {budget.GrowthMm:gap}, production of the present tyre {budget.ProductionMm:gap}, measuring {budget.MeasuringMm:gap}.");
     }
 
-    public static string Missing(AxleUnderCheck car, CheckId place, Finding missing, UnitSystem units)
+    public static string Missing(FitmentContext car, CheckId place, UnknownReason missing, UnitSystem units)
     {
         var gap = Prose.Write(units, $"The gap {Place(place)}");
         var upMm = car.Travel.Upward?.TotalMm ?? 0;
         return missing switch
         {
-            Finding.GapMissing => $"{gap} was not measured.",
-            Finding.PresentFittingMissing => $"{gap} was measured with a wheel and tyre that are not both described, so there is nothing to compare the new ones with.",
-            Finding.MeasurementsContradict => Contradiction(car, place, units),
-            Finding.BumpTravelMissing => $"{gap} was measured at ride height and the bump travel is not given, so what travel takes of it is not known.",
-            Finding.CamberCurveMissing => Prose.Write(units, $"{gap} was measured at ride height, and neither a measured camber curve nor the points of the suspension say how the wheel moves over {upMm:gap} of upward travel."),
-            Finding.PointsContradict => Prose.Write(units, $"{gap} was measured at ride height, and the points of the suspension contradict each other (look at {car.Travel.Path?.ContradictingPoint ?? ""} first), so how the wheel moves over {upMm:gap} of upward travel is not known."),
-            Finding.PointsDoNotHold => Prose.Write(units, $"{gap} was measured at ride height, and the points of the suspension leave the wheel a free movement there, so how it moves over {upMm:gap} of upward travel is not known."),
-            Finding.TravelNotReached => Prose.Write(units, $"{gap} was measured at ride height, and the points of the suspension meet only up to {car.Travel.Path?.ReachedMm ?? 0:gap} of the upward travel of {upMm:gap}, so how the wheel moves there is not known."),
+            UnknownReason.GapMissing => $"{gap} was not measured.",
+            UnknownReason.PresentFittingMissing => $"{gap} was measured with a wheel and tyre that are not both described, so there is nothing to compare the new ones with.",
+            UnknownReason.MeasurementsContradict => Contradiction(car, place, units),
+            UnknownReason.BumpTravelMissing => $"{gap} was measured at ride height and the bump travel is not given, so what travel takes of it is not known.",
+            UnknownReason.CamberCurveMissing => Prose.Write(units, $"{gap} was measured at ride height, and neither a measured camber curve nor the points of the suspension say how the wheel moves over {upMm:gap} of upward travel."),
+            UnknownReason.PointsContradict => Prose.Write(units, $"{gap} was measured at ride height, and the points of the suspension contradict each other (look at {car.Travel.Path?.ContradictingPoint ?? ""} first), so how the wheel moves over {upMm:gap} of upward travel is not known."),
+            UnknownReason.PointsDoNotHold => Prose.Write(units, $"{gap} was measured at ride height, and the points of the suspension leave the wheel a free movement there, so how it moves over {upMm:gap} of upward travel is not known."),
+            UnknownReason.TravelNotReached => Prose.Write(units, $"{gap} was measured at ride height, and the points of the suspension meet only up to {car.Travel.Path?.ReachedMm ?? 0:gap} of the upward travel of {upMm:gap}, so how the wheel moves there is not known."),
             _ when place is CheckId.OutboardClearance or CheckId.SpringSeatClearance => Prose.Write(
                 units, $"How much of the gap {Place(place)} a camber change of {car.Settings.CamberChange?.ChangeDeg ?? 0:deg} uses depends on the height of its pivot, which is not given."),
             _ => Prose.Write(
@@ -42,7 +42,7 @@ internal static class ClearanceWords
     }
 
     /// <summary>The two measurements that cannot both be right, in words.</summary>
-    private static string Contradiction(AxleUnderCheck car, CheckId place, UnitSystem units)
+    private static string Contradiction(FitmentContext car, CheckId place, UnitSystem units)
     {
         var gapMm = ClearanceChecks.Gap(car.Axle.Clearance, place) ?? 0;
         var travelMm = ClearanceChecks.Travel(car, car.PresentEnvelope, place) ?? 0;
@@ -87,7 +87,7 @@ internal static class ClearanceWords
         _ => "to the spring seat",
     };
 
-    /// <summary>A shortfall that rounding to tenths of a millimetre would hide is said in words.</summary>
+    /// <summary>Puts a shortfall in words where rounding to 0.1 mm would hide it.</summary>
     private static string Under(in CheckResult result, double minimumMarginMm) =>
         minimumMarginMm - result.Value < 0.1 ? "just under" : "under";
 }

@@ -8,13 +8,13 @@ internal static class CoverWords
 {
     public const string Basis = "Nominal room at the arch lip; the furthest any rule that was read lets a wheel stand out is 30 mm (Dutch Regeling voertuigen 5.2.48). Local law decides.";
 
-    public static string Explain(AxleUnderCheck car, in CheckResult result, UnitSystem units)
+    public static string Explain(FitmentContext car, in CheckResult result, UnitSystem units)
     {
         if (result.Value is not { } insideMm)
         {
-            return result.Finding is Finding.GapMissing or Finding.PresentFittingMissing
+            return result.Reason is UnknownReason.GapMissing or UnknownReason.PresentFittingMissing
                 ? "Without the gap to the arch lip and the wheel and tyre it was measured with, whether the arch covers them is not known."
-                : Prose.Write(units, $"Whether the arch covers the candidate is read off the room at its lip. {ClearanceWords.Missing(car, CheckId.OutboardClearance, result.Finding, units)}");
+                : Prose.Write(units, $"Whether the arch covers the candidate is read off the room at its lip. {ClearanceWords.Missing(car, CheckId.OutboardClearance, result.Reason, units)}");
         }
 
         return result.Status switch

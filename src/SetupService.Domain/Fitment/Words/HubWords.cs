@@ -12,19 +12,19 @@ internal static class HubWords
 
     public const string FastenerBasis = "Fastener length less pad less spacer, at least one thread diameter: common practice, no source.";
 
-    public static string BoltCircle(AxleUnderCheck car, in Fitting candidate, in CheckResult result, UnitSystem units)
+    public static string BoltCircle(FitmentContext car, in Fitting candidate, in CheckResult result, UnitSystem units)
     {
         if (candidate.Wheel.BoltCircle is not { } wheel) return "The wheel's bolt circle is not given.";
         if (car.HubBoltCircle is not { } hub) return Prose.Write(units, $"The wheel has {Circle(wheel)}; the hub's bolt circle is not given.");
-        var hubSide = result.Finding == Finding.FromPresentWheel ? "the wheel fitted now" : "the hub";
+        var hubSide = result.Reason == UnknownReason.FromPresentWheel ? "the wheel fitted now" : "the hub";
         return result.Status == CheckStatus.Pass
             ? Prose.Write(units, $"The wheel has {Circle(wheel)}, as {hubSide} has.")
             : Prose.Write(units, $"The wheel does not go on and must not be forced on: it has {Circle(wheel)}, {hubSide} has {Circle(hub)}.");
     }
 
-    public static string CentreBore(AxleUnderCheck car, in Fitting candidate, in CheckResult result, UnitSystem units)
+    public static string CentreBore(FitmentContext car, in Fitting candidate, in CheckResult result, UnitSystem units)
     {
-        if (candidate.Wheel.SpacerMm > 0 && result.Finding != Finding.ValueMissing) return OnSpacer(car, candidate.Wheel, result, units);
+        if (candidate.Wheel.SpacerMm > 0 && result.Reason != UnknownReason.ValueMissing) return OnSpacer(car, candidate.Wheel, result, units);
         if (candidate.Wheel.CentreBoreMm is not { } boreMm) return "The wheel's centre bore is not given.";
         if (car.Axle.Hub.CentreBoreMm is not { } hubMm) return Prose.Write(units, $"The wheel's bore is {boreMm:fit}; the hub's spigot is not given.");
         return result.Status switch
@@ -35,27 +35,27 @@ internal static class HubWords
         };
     }
 
-    private static string OnSpacer(AxleUnderCheck car, Wheel wheel, in CheckResult result, UnitSystem units) => result.Finding switch
+    private static string OnSpacer(FitmentContext car, Wheel wheel, in CheckResult result, UnitSystem units) => result.Reason switch
     {
-        Finding.SpacerPilotMissing => Prose.Write(
+        UnknownReason.SpacerPilotMissing => Prose.Write(
             units,
             $"Check what centres the wheel: with a spacer of {wheel.SpacerMm:fit} the hub's spigot of {car.Axle.Hub.CentreBoreMm ?? 0:fit} may not reach it, and the spacer's own bore and spigot are not both given. A wheel held by its fasteners alone can shake and come loose."),
-        Finding.SpacerNotOnHub => Prose.Write(units, $"The spacer does not go on: its bore of {result.Value ?? 0:fit} is smaller than the hub's spigot of {result.Limit ?? 0:fit}."),
-        Finding.RingsNeededOnSpacer => Prose.Write(units, $"Centring rings are needed at the spacer, from {result.Value ?? 0:fit} to {result.Limit ?? 0:fit}."),
+        UnknownReason.SpacerNotOnHub => Prose.Write(units, $"The spacer does not go on: its bore of {result.Value ?? 0:fit} is smaller than the hub's spigot of {result.Limit ?? 0:fit}."),
+        UnknownReason.RingsNeededOnSpacer => Prose.Write(units, $"Centring rings are needed at the spacer, from {result.Value ?? 0:fit} to {result.Limit ?? 0:fit}."),
         _ when result.Status == CheckStatus.Fail => Prose.Write(units, $"The wheel does not go on the spacer: its bore of {result.Value ?? 0:fit} is smaller than the spacer's spigot of {result.Limit ?? 0:fit}."),
         _ => Prose.Write(units, $"The spacer sits on the hub, and the wheel's bore of {result.Value ?? 0:fit} on the spacer's spigot of {result.Limit ?? 0:fit}."),
     };
 
-    public static string Fastener(AxleUnderCheck car, in Fitting candidate, in CheckResult result, UnitSystem units)
+    public static string Fastener(FitmentContext car, in Fitting candidate, in CheckResult result, UnitSystem units)
     {
         var hub = car.Axle.Hub;
         var wheel = candidate.Wheel;
-        if (result.Finding == Finding.SeatMismatch)
+        if (result.Reason == UnknownReason.SeatMismatch)
         {
             return Prose.Write(units, $"The wheel can come off: it has {Seat(wheel.FastenerSeat)} and the fastener {Seat(hub.FastenerSeat)}, which will not hold its torque.");
         }
 
-        if (result.Finding == Finding.SpacerOwnFasteners)
+        if (result.Reason == UnknownReason.SpacerOwnFasteners)
         {
             return "The spacer is held by fasteners of its own, and the wheel by those of the spacer, which are not described: check their length, thread and seat by hand.";
         }
@@ -75,11 +75,11 @@ internal static class HubWords
         var sum = Prose.Write(
             units,
             $"{hub.FastenerLengthMm ?? 0:fit} of fastener less a pad of {wheel.PadThicknessMm ?? 0:fit} and a spacer of {wheel.SpacerMm:fit} leaves {engagedMm:fit} of thread engaged; one diameter is {neededMm:fit}.");
-        return (result.Status, result.Finding) switch
+        return (result.Status, result.Reason) switch
         {
             (CheckStatus.Fail, _) => Prose.Write(units, $"Too little thread engages, and the wheel can come off. {sum}"),
-            (_, Finding.SeatMissing) => Prose.Write(units, $"{sum} Whether the seats match is not given."),
-            (_, Finding.BoltReachesDeeper) => Prose.Write(units, $"Check that the bolts touch nothing behind the hub: they reach deeper than the {car.PresentEngagementMm ?? 0:fit} of today. {sum}"),
+            (_, UnknownReason.SeatMissing) => Prose.Write(units, $"{sum} Whether the seats match is not given."),
+            (_, UnknownReason.BoltReachesDeeper) => Prose.Write(units, $"Check that the bolts touch nothing behind the hub: they reach deeper than the {car.PresentEngagementMm ?? 0:fit} of today. {sum}"),
             _ => Prose.Write(units, $"{sum} Both have {Seat(wheel.FastenerSeat)}."),
         };
     }

@@ -19,7 +19,7 @@ internal static class LoadWords
 
     public const string WheelBasis = "Wheel rating at least half the axle's greatest load: from memory, no source read.";
 
-    public static string Capacity(AxleUnderCheck car, in Fitting candidate, in CheckResult result, UnitSystem units)
+    public static string Capacity(FitmentContext car, in Fitting candidate, in CheckResult result, UnitSystem units)
     {
         var marking = candidate.Tyre.Marking;
         if (marking.LoadCapacityKg is not { } indexKg)
@@ -28,7 +28,7 @@ internal static class LoadWords
         }
 
         var speedKmh = LoadChecks.SpeedUsed(car, marking);
-        if (result.Finding == Finding.BeyondSpeedSymbol)
+        if (result.Reason == UnknownReason.BeyondSpeedSymbol)
         {
             var beyond = Prose.Write(units, $"Load index {marking.LoadIndex ?? 0} stands for {indexKg:kg}, but not at {speedKmh:kmh}, which is beyond the tyre's speed symbol.");
             return result.Status == CheckStatus.Fail
@@ -36,12 +36,12 @@ internal static class LoadWords
                 : beyond;
         }
 
-        if (result.Finding == Finding.MarkingSilent)
+        if (result.Reason == UnknownReason.MarkingSilent)
         {
             return Prose.Write(units, $"Load index {marking.LoadIndex ?? 0} stands for {indexKg:kg}, but the marking has no speed symbol, so what is left of it at {speedKmh:kmh} is not known.");
         }
 
-        if (result.Finding == Finding.IndexBelowMinimum)
+        if (result.Reason == UnknownReason.IndexBelowMinimum)
         {
             return Prose.Write(units, $"Load index {marking.LoadIndex ?? 0} stands for {indexKg:kg} and is below {car.Axle.MinimumLoadIndex ?? 0}, the lowest the car's papers allow.");
         }
@@ -51,7 +51,7 @@ internal static class LoadWords
         var first = result.Status switch
         {
             CheckStatus.Pass => "The tyre carries the load. ",
-            CheckStatus.Caution when result.Finding == Finding.SpeedAdditionShort => "The tyre carries the load, but raise the pressure for sustained speed. ",
+            CheckStatus.Caution when result.Reason == UnknownReason.SpeedAdditionShort => "The tyre carries the load, but raise the pressure for sustained speed. ",
             CheckStatus.Caution => "The tyre carries the load at the pressure its maker states. ",
             CheckStatus.Fail => "The tyre does not carry the load. ",
             _ => "",
@@ -59,7 +59,7 @@ internal static class LoadWords
         return Prose.Write(units, $"{first}{carries} {need}{Verdict(car, candidate, result, speedKmh, units)}");
     }
 
-    public static string Speed(AxleUnderCheck car, in Fitting candidate, in CheckResult result, UnitSystem units)
+    public static string Speed(FitmentContext car, in Fitting candidate, in CheckResult result, UnitSystem units)
     {
         var marking = candidate.Tyre.Marking;
         if (car.Vehicle.TopSpeedKmh is not { } topKmh) return "The car's top speed is not given, so the speed symbol has nothing to be held against.";
@@ -71,7 +71,7 @@ internal static class LoadWords
         }
 
         var symbolKmh = marking.MaximumSpeedKmh ?? 0;
-        return (result.Status, result.Finding) switch
+        return (result.Status, result.Reason) switch
         {
             (CheckStatus.Pass, _) => Prose.Write(units, $"The speed symbol allows {symbolKmh:kmh}; the car reaches {topKmh:kmh}."),
             (CheckStatus.Caution, _) => Prose.Write(units, $"The speed symbol allows {symbolKmh:kmh} and the car reaches {topKmh:kmh}. Some countries allow it for winter tyres with a label in the driver's view and that speed not exceeded; local law decides."),
@@ -80,7 +80,7 @@ internal static class LoadWords
         };
     }
 
-    public static string Wheel(AxleUnderCheck car, in Fitting candidate, in CheckResult result, UnitSystem units)
+    public static string Wheel(FitmentContext car, in Fitting candidate, in CheckResult result, UnitSystem units)
     {
         if (candidate.Wheel.LoadRatingKg is not { } ratingKg) return "The wheel's load rating is not given; it is stamped on the wheel or in its papers.";
         if (car.LoadPerWheelKg is not { } loadKg) return Prose.Write(units, $"The wheel carries {ratingKg:kg}, but the axle's greatest load is not given.");
@@ -89,7 +89,7 @@ internal static class LoadWords
             : Prose.Write(units, $"The wheel can break: it carries {ratingKg:kg}, less than half the axle's {loadKg * 2:kg}, which is {loadKg:kg}.");
     }
 
-    private static string Carries(AxleUnderCheck car, in Fitting candidate, double indexKg, double carriesKg, double speedKmh, UnitSystem units)
+    private static string Carries(FitmentContext car, in Fitting candidate, double indexKg, double carriesKg, double speedKmh, UnitSystem units)
     {
         var marking = candidate.Tyre.Marking;
         if (LoadCapacity.ReferencePressureKpa(marking) is not { } referenceKpa)
@@ -102,10 +102,10 @@ internal static class LoadWords
             units, $"Load index {marking.LoadIndex ?? 0} stands for {indexKg:kg} at {referenceKpa:kPa}; at {pressureKpa:kPa} and {speedKmh:kmh} the tyre carries {carriesKg:kg}.");
     }
 
-    private static string Need(AxleUnderCheck car, in CheckResult result, UnitSystem units)
+    private static string Need(FitmentContext car, in CheckResult result, UnitSystem units)
     {
         if (car.LoadPerWheelKg is { } loadKg) return Prose.Write(units, $"Half the axle's {loadKg * 2:kg} is {loadKg:kg}");
-        if (result.Finding == Finding.LessThanAsDriven) return Prose.Write(units, $"Half the axle's load as driven is already {result.Limit ?? 0:kg}");
+        if (result.Reason == UnknownReason.LessThanAsDriven) return Prose.Write(units, $"Half the axle's load as driven is already {result.Limit ?? 0:kg}");
         if (car.Axle.MinimumLoadIndex is { } index && result.Limit is { } indexLoadKg)
         {
             return Prose.Write(units, $"The axle's greatest load is not given; the lowest load index allowed, {index}, stands for {indexLoadKg:kg}");
@@ -114,17 +114,17 @@ internal static class LoadWords
         return "The axle's greatest load is not given, and no lowest load index either, so there is nothing to hold it against";
     }
 
-    private static string Verdict(AxleUnderCheck car, in Fitting candidate, in CheckResult result, double speedKmh, UnitSystem units)
+    private static string Verdict(FitmentContext car, in Fitting candidate, in CheckResult result, double speedKmh, UnitSystem units)
     {
         var marking = candidate.Tyre.Marking;
         var wantedKpa = result.Limit is { } loadKg ? LoadChecks.PressureWanted(marking, loadKg, speedKmh) : null;
         var wanted = wantedKpa is { } kpa ? Wanted(kpa, LoadCapacity.SpeedPressureAdditionKpa(marking, speedKmh) ?? 0, units) : "";
-        return result.Finding switch
+        return result.Reason switch
         {
-            Finding.ValueMissing when result.Limit is not null => Prose.Write(units, $", more than the tyre carries so; only the axle's greatest load can tell whether that is enough.{wanted}"),
-            Finding.PressureBelowTable => Prose.Write(units, $". The standard's table starts at {LoadCapacity.LowestTabulatedPressureKpa:kPa}; below it no capacity is published.{wanted}"),
-            Finding.ReferencePressureUnknown => ". What it carries at another pressure only its maker can tell.",
-            Finding.SpeedAdditionShort => Prose.Write(units, $". It carries that, but sustained speed wants more pressure.{wanted}"),
+            UnknownReason.ValueMissing when result.Limit is not null => Prose.Write(units, $", more than the tyre carries so; only the axle's greatest load can tell whether that is enough.{wanted}"),
+            UnknownReason.PressureBelowTable => Prose.Write(units, $". The standard's table starts at {LoadCapacity.LowestTabulatedPressureKpa:kPa}; below it no capacity is published.{wanted}"),
+            UnknownReason.ReferencePressureUnknown => ". What it carries at another pressure only its maker can tell.",
+            UnknownReason.SpeedAdditionShort => Prose.Write(units, $". It carries that, but sustained speed wants more pressure.{wanted}"),
             _ when result.Status == CheckStatus.Fail && wantedKpa is null => ": no pressure lets this tyre carry it.",
             _ when result.Status == CheckStatus.Fail => Prose.Write(units, $": too much at this pressure.{wanted}"),
             _ => Prose.Write(units, $".{wanted}"),

@@ -10,7 +10,7 @@ internal static class RollingWords
 
     public const string DiameterBasis = "UN Regulation 39, 5.3: shown less true from 0 to a tenth of the true speed and 4 km/h, as three texts quote it.";
 
-    public static string Match(AxleUnderCheck car, in Envelope candidate, in CheckResult result, UnitSystem units)
+    public static string Match(FitmentContext car, in Envelope candidate, in CheckResult result, UnitSystem units)
     {
         if (car.OtherCircumferenceMm is not { } otherMm || result.Value is not { } differencePct)
         {
@@ -19,16 +19,16 @@ internal static class RollingWords
 
         var comparison = Prose.Write(
             units, $"in one turn the new tyre rolls {candidate.RollingCircumferenceMm:gap} and the one on the other axle {otherMm:gap}, {Math.Abs(differencePct):pct} apart");
-        return (result.Status, result.Finding) switch
+        return (result.Status, result.Reason) switch
         {
             (CheckStatus.Fail, _) => Prose.Write(units, $"Front and rear do not match: {comparison}. With both axles driven, more than {RollingChecks.BothDrivenFailPct:pct} strains the drive between them."),
             (CheckStatus.Caution, _) => Prose.Write(units, $"Front and rear differ: {comparison}. More than {RollingChecks.SensorCautionPct:pct} can mislead the wheel-speed sensors, and with them the anti-lock brakes."),
-            (_, Finding.NoWiderThanNow) => Prose.Write(units, $"Front and rear match as well as now: {comparison}, and the car has {Math.Abs(car.PresentDifferencePct ?? 0):pct} today."),
+            (_, UnknownReason.NoWiderThanNow) => Prose.Write(units, $"Front and rear match as well as now: {comparison}, and the car has {Math.Abs(car.PresentDifferencePct ?? 0):pct} today."),
             _ => Prose.Write(units, $"Front and rear match: {comparison}, within {RollingChecks.SensorCautionPct:pct}."),
         };
     }
 
-    public static string Diameter(AxleUnderCheck car, in Envelope candidate, in CheckResult result, UnitSystem units)
+    public static string Diameter(FitmentContext car, in Envelope candidate, in CheckResult result, UnitSystem units)
     {
         if (car.Axle.Tyre is not { Marking: var present } || result.Value is not { } changePct) return "The tyre fitted now is not described, so there is nothing to compare with.";
         var trueKmh = Comparison.DefaultIndicatedKmh * candidate.RollingCircumferenceMm / present.RollingCircumferenceMm;

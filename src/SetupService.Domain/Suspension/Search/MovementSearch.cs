@@ -54,7 +54,7 @@ public sealed class MovementSearch
     public bool IsWorkSpent => _budget is { IsSpent: true };
 
     /// <summary>What stands in the way where it is not.</summary>
-    public IReadOnlyList<Hindrance> Hindrances { get; private set; } = [];
+    public IReadOnlyList<BindingLimit> BindingLimits { get; private set; } = [];
 
     internal static MovementSearch? Find(AdjustableCorner start, AdjusterRoom[] rooms, AngleTarget target, double? archGapMm, bool resetToe, WorkBudget? budget)
     {
@@ -193,7 +193,7 @@ public sealed class MovementSearch
             && (_target.CasterDeg is null || After.CasterDeg is not null) && (_target.ToeDeg is null || After.ToeDeg is not null);
         if (IsReached) return;
 
-        var found = new List<Hindrance>();
+        var found = new List<BindingLimit>();
         var atArch = _archGapMm is { } gap && After.TyreTopOutboardMm - _start.TyreTopOutboardMm >= gap - 1e-6;
         for (var i = 0; i < _rooms.Length; i++)
         {
@@ -212,6 +212,6 @@ public sealed class MovementSearch
         if (atArch && archSlopes.ContainsAnyExcept(0.0)) found.Add(new(Obstacle.ArchGap, null));
         if (hitClosure) found.Add(new(Obstacle.Closure, null));
         if (found.Count == 0) found.Add(new(Obstacle.NoEffect, null));
-        Hindrances = found;
+        BindingLimits = found;
     }
 }

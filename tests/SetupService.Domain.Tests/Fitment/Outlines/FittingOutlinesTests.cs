@@ -21,8 +21,8 @@ public sealed class FittingOutlinesTests
     [Fact]
     public void The_drawn_tyre_and_rim_reach_exactly_as_far_as_the_envelope() => AnyFitting.Sample(fitting =>
     {
-        var outlines = FittingOutlines.Of(fitting);
-        var envelope = Envelope.Of(fitting);
+        var outlines = FittingOutlines.Create(fitting);
+        var envelope = Envelope.Compute(fitting);
         var points = outlines.Tyre.Polygon(PiecesPerCurve).Concat(outlines.Rim.Polygon(PiecesPerCurve)).ToList();
 
         Assert.Equal(envelope.OutboardMm, points.Max(point => point.StationMm), 9);
@@ -36,8 +36,8 @@ public sealed class FittingOutlinesTests
     [Fact]
     public void The_tyre_is_as_wide_as_its_section_at_its_widest_radius() => AnyFitting.Sample(fitting =>
     {
-        var envelope = Envelope.Of(fitting);
-        var tyre = FittingOutlines.Of(fitting).TyreBody;
+        var envelope = Envelope.Compute(fitting);
+        var tyre = FittingOutlines.Create(fitting).TyreBody;
         var widest = tyre.Polygon(PiecesPerCurve).Where(point => Math.Abs(point.HeightMm - envelope.WidestRadiusMm) < 1e-9).ToList();
 
         Assert.Equal(2, widest.Count);
@@ -49,7 +49,7 @@ public sealed class FittingOutlinesTests
     [Fact]
     public void A_common_fitting_has_the_dimensions_of_the_tables()
     {
-        var outlines = FittingOutlines.Of(DemoCar.Fitting());
+        var outlines = FittingOutlines.Create(DemoCar.Fitting());
 
         Assert.Equal(new OutlineExtremes(-45 + 112.5, -45 - 112.5, 317, -317), outlines.Extremes);
         Assert.Equal(-45 + 106.25, outlines.Rim.Extremes.OutermostMm, 9);
@@ -63,8 +63,8 @@ public sealed class FittingOutlinesTests
     [Fact]
     public void The_disc_lies_on_the_hub_or_on_the_spacer()
     {
-        var without = FittingOutlines.Of(DemoCar.Fitting());
-        var with = FittingOutlines.Of(DemoCar.Fitting(spacerMm: 12));
+        var without = FittingOutlines.Create(DemoCar.Fitting());
+        var with = FittingOutlines.Create(DemoCar.Fitting(spacerMm: 12));
 
         Assert.Null(without.Spacer);
         Assert.Equal(0, without.Disc.Start.StationMm);
@@ -76,7 +76,7 @@ public sealed class FittingOutlinesTests
     [Fact]
     public void A_narrow_tyre_on_a_wide_rim_is_dimensioned_at_the_flange()
     {
-        var outlines = FittingOutlines.Of(DemoCar.Fitting(11, 45, "205/45R17 88W"));
+        var outlines = FittingOutlines.Create(DemoCar.Fitting(11, 45, "205/45R17 88W"));
 
         Assert.Equal(216 + 17.5, outlines.EdgeHeightMm, 9);
     }

@@ -29,20 +29,20 @@ public sealed class OutlineTests
     [Fact]
     public void A_profile_keeps_only_what_lies_within_the_tyre()
     {
-        var envelope = Domain.Fitment.Envelope.Of(DemoCar.Fitting());
+        var envelope = Domain.Fitment.Envelope.Compute(DemoCar.Fitting());
         ProfilePoint[] profile = [new(-40, 168), new(18, 165), new(20, 4000), new(4000, 100)];
 
-        var outline = ProfileOutline.Of(profile, 5, envelope);
+        var outline = ProfileOutline.Create(profile, 5, envelope);
 
         Assert.Equal([new(-35, 168), new(23, 165)], outline!.Polygon(1));
-        Assert.Null(ProfileOutline.Of([new(0, 100)], 0, envelope));
-        Assert.Null(ProfileOutline.Of([], 0, envelope));
+        Assert.Null(ProfileOutline.Create([new(0, 100)], 0, envelope));
+        Assert.Null(ProfileOutline.Create([], 0, envelope));
     }
 
     [Fact]
     public void The_hub_ends_at_its_face_and_at_its_spigot()
     {
-        var hub = HubOutlines.Of(DemoCar.Axle().Hub, DemoCar.Fitting());
+        var hub = HubOutlines.Create(DemoCar.Axle().Hub, DemoCar.Fitting());
 
         Assert.Contains(hub.Flange.Steps, step => step.End == new OutlinePoint(0, 63.4 / 2));
         Assert.Contains(hub.Flange.Steps, step => step.End == new OutlinePoint(0, hub.FlangeRadiusMm));

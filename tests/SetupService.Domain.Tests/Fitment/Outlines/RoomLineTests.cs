@@ -78,6 +78,6 @@ public sealed class RoomLineTests
     private static RoomLine? Line(in Fitting candidate, CheckId place, Axle? axle = null)
     {
         var car = DemoCar.Front(axle);
-        return RoomLine.Of(car, Envelope.Of(candidate), DemoCar.Check(car, candidate), place);
+        return RoomLine.Create(car, Envelope.Compute(candidate), DemoCar.Check(car, candidate), place);
     }
 }

@@ -44,7 +44,7 @@ public sealed class LeastMovementTests
                 start, [new(new(Adjuster.HubShimCamber, 0), -0.5, 0.25)], new(start.CamberDeg + 3, null), archGapMm: null, resetToe: false)!;
 
             Assert.False(found.IsReached);
-            Assert.Equal([new Hindrance(Obstacle.Limit, 0)], found.Hindrances);
+            Assert.Equal([new BindingLimit(Obstacle.Limit, 0)], found.BindingLimits);
             Assert.Equal(0.25, found.Amounts[0], 1e-9);
             Assert.Equal(start.CamberDeg + 0.25, found.After.CamberDeg, AngleDeg);
         });
@@ -58,7 +58,7 @@ public sealed class LeastMovementTests
                 start, [new(new(Adjuster.HubShimToe, 0), -1, 1)], new(start.CamberDeg + 0.2, null), archGapMm: null, resetToe: false)!;
 
             Assert.False(found.IsReached);
-            Assert.Equal([new Hindrance(Obstacle.NoEffect, null)], found.Hindrances);
+            Assert.Equal([new BindingLimit(Obstacle.NoEffect, null)], found.BindingLimits);
             Assert.Equal(0, found.Amounts[0]);
         });
 
@@ -72,7 +72,7 @@ public sealed class LeastMovementTests
             var found = LeastMovement.Find(start, [new(new(adjuster, 0), -5, 4)], new(start.CamberDeg + awayDeg, null), archGapMm: null, resetToe: true)!;
 
             Assert.False(found.IsReached);
-            Assert.Equal([new Hindrance(Obstacle.NoEffect, null)], found.Hindrances);
+            Assert.Equal([new BindingLimit(Obstacle.NoEffect, null)], found.BindingLimits);
             Assert.Equal(0, found.Amounts[0]);
         });
 
@@ -86,7 +86,7 @@ public sealed class LeastMovementTests
             var found = LeastMovement.Find(start, rooms, new(start.CamberDeg, start.CasterDeg), archGapMm: null, resetToe: false)!;
 
             Assert.True(found.IsReached);
-            Assert.Empty(found.Hindrances);
+            Assert.Empty(found.BindingLimits);
             Assert.All(found.Amounts, amount => Assert.Equal(0, amount, 1e-6));
         });
 
@@ -96,8 +96,8 @@ public sealed class LeastMovementTests
         AdjusterRoom[] rooms = [.. moved.Select(one => new AdjusterRoom(one, -2 * PlausibleAdjustments.Most(one.By), 2 * PlausibleAdjustments.Most(one.By)))];
         var found = LeastMovement.Find(start, rooms, target, archGapMm: null, resetToe)!;
 
-        Assert.True(found.IsReached, $"{target} is not reached: {string.Join(", ", found.Hindrances)}, {string.Join(", ", found.Amounts)}");
-        Assert.Empty(found.Hindrances);
+        Assert.True(found.IsReached, $"{target} is not reached: {string.Join(", ", found.BindingLimits)}, {string.Join(", ", found.Amounts)}");
+        Assert.Empty(found.BindingLimits);
 
         // Forward again with the amounts answered.
         Adjustment[] answered = [.. moved.Zip(found.Amounts, (one, amount) => one with { Amount = amount })];

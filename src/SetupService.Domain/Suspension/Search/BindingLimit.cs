@@ -2,15 +2,20 @@ using SetupService.Domain.Answers;
 
 namespace SetupService.Domain.Suspension.Search;
 
-/// <summary>Says what stands in the way of a target.</summary>
-public static class HindranceWords
+/// <summary>One limit that keeps a search from its target.</summary>
+/// <param name="Obstacle">What kind of limit.</param>
+/// <param name="AdjusterIndex">The adjuster at its limit, by its place in what was asked; null for the others.</param>
+public readonly record struct BindingLimit(Obstacle Obstacle, int? AdjusterIndex);
+
+/// <summary>Says in words which limit keeps a search from its target.</summary>
+public static class BindingLimitWords
 {
     /// <summary>The sentence.</summary>
-    /// <param name="hindrance">What.</param>
+    /// <param name="limit">The limit.</param>
     /// <param name="name">The adjuster as the contract names it; not used for the others.</param>
     /// <param name="amount">Where the adjuster stands, mm or degrees.</param>
     /// <param name="isAngle">Whether its amounts are degrees.</param>
-    public static string Of(Hindrance hindrance, string? name, double amount, bool isAngle) => hindrance.Obstacle switch
+    public static string Describe(BindingLimit limit, string? name, double amount, bool isAngle) => limit.Obstacle switch
     {
         Obstacle.Limit when isAngle => Prose.Write(UnitSystem.Metric, $"{name} is at its limit of {amount:deg}; beyond it the angles would come nearer to the target."),
         Obstacle.Limit => Prose.Write(UnitSystem.Metric, $"{name} is at its limit of {amount:mm}; beyond it the angles would come nearer to the target."),

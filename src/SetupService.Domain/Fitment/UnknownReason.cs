@@ -1,7 +1,7 @@
 namespace SetupService.Domain.Fitment;
 
-/// <summary>Which case of a check the result is; the check's explanation has a sentence for each.</summary>
-public enum Finding
+/// <summary>Why a check came out as it did: what is missing where it is unknown, else what decided it. The explanation has a sentence for each.</summary>
+public enum UnknownReason
 {
     /// <summary>The check was computed from all it needs.</summary>
     Computed,

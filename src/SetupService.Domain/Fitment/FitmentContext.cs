@@ -1,19 +1,20 @@
 using SetupService.Domain.Fitment.Checks;
 using SetupService.Domain.Suspension;
+using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Fitment;
 
 /// <summary>
-/// One axle of a car made ready for many candidates: everything that does not depend on the candidate is worked
-/// out here, once.
+/// What a check knows of one axle of a car before it sees a candidate: everything that does not depend on the candidate is
+/// computed here, once for many candidates.
 /// </summary>
-public sealed class AxleUnderCheck
+public sealed class FitmentContext
 {
     private readonly Envelope _presentEnvelope;
     private readonly Wheels.ProfilePoint[] _caliper;
 
-    private AxleUnderCheck(Vehicle vehicle, CarAxle position, CheckSettings settings)
+    private FitmentContext(Vehicle vehicle, CarAxle position, CheckSettings settings)
     {
         Vehicle = vehicle;
         Position = position;
@@ -22,14 +23,14 @@ public sealed class AxleUnderCheck
         MinimumMarginMm = settings.MinimumMarginMm ?? CheckSettings.DefaultMinimumMarginMm;
         MeasuringErrorMm = Axle.Clearance.UncertaintyMm ?? DefaultMeasuringErrorMm;
         _caliper = [.. Axle.Hub.CaliperProfile];
-        LoadedRadius = StandingRadius.Of(Axle);
-        Travel = TravelAllowance.Of(Axle, LoadedRadius?.Mm);
+        LoadedRadius = StandingRadius.Compute(Axle);
+        Travel = TravelAllowance.Compute(Axle, LoadedRadius?.Mm);
         LoadPerWheelKg = Axle.MaximumLoadKg is { } plateKg ? Math.Max(plateKg, Axle.LoadKg ?? 0) / 2 : null;
         if (Axle.RideHeightChangeMm is { } higherMm && higherMm != 0) Standing = WheelTravelPath.At(Axle, -higherMm);
         if (Axle is { Wheel: { } wheel, Tyre: { } tyre })
         {
             Present = new Fitting(wheel, tyre);
-            _presentEnvelope = Envelope.Of(Present.Value);
+            _presentEnvelope = Envelope.Compute(Present.Value);
             Contradicting = ContradictingGaps();
         }
 
@@ -74,15 +75,15 @@ public sealed class AxleUnderCheck
     public CheckIdSet Applicable { get; }
 
     /// <summary>
-    /// The places whose gap cannot have been measured with the wheel and tyre fitted now: the gap and its measuring error are less than travel
-    /// takes, although the car drives.
+    /// The places whose gap cannot have been measured with the wheel and tyre fitted now: even with the measuring error added, the gap is
+    /// smaller than what suspension travel uses of it, although the car drives.
     /// </summary>
     public CheckIdSet Contradicting { get; }
 
     /// <summary>Height of the wheel centre above the ground and how it is known; null where it is not.</summary>
     public StandingRadius? LoadedRadius { get; }
 
-    /// <summary>Where the wheel stands since the body was lowered or raised, against where the gaps were taken; null where it was not, or the path is not known.</summary>
+    /// <summary>Position of the wheel after the body was lowered or raised, relative to where the gaps were measured; null where the body was not moved, or the wheel's path is not known.</summary>
     internal PathPlace? Standing { get; }
 
     /// <summary>The outline of the caliper, ascending in station; empty where it was not measured.</summary>
@@ -100,8 +101,8 @@ public sealed class AxleUnderCheck
 
     internal double? PresentEngagementMm { get; }
 
-    /// <summary>Makes an axle of a car ready for checks.</summary>
-    public static AxleUnderCheck Prepare(Vehicle vehicle, CarAxle position, CheckSettings settings) => new(vehicle, position, settings);
+    /// <summary>Computes for one axle of a car what its checks share.</summary>
+    public static FitmentContext Prepare(Vehicle vehicle, CarAxle position, CheckSettings settings) => new(vehicle, position, settings);
 
     /// <summary>
     /// The checks that must be known for a verdict: the caller's, else the usual ones, and the brake where the candidate's rim is smaller than
@@ -131,9 +132,32 @@ public sealed class AxleUnderCheck
         var checks = CheckIdSet.All;
         if (Position == CarAxle.Rear) checks = checks.Without(CheckId.FullLockClearance);
 
-        // A spring seat stands over the tyre on a strut; elsewhere only where somebody measured one.
+        // A strut has its spring seat above the tyre; other suspensions only have one where it was measured.
         var mayHaveSeat = Axle.Suspension.Layout is null or SuspensionLayout.MacPhersonStrut or SuspensionLayout.Measured;
         if (!mayHaveSeat && Axle.Clearance.SpringSeatMm is null) checks = checks.Without(CheckId.SpringSeatClearance);
         return checks;
+    }
+}
+
+/// <summary>Height of the wheel centre above the ground with the car standing, mm.</summary>
+/// <param name="Mm">The height, mm.</param>
+/// <param name="IsEstimated">True where it was not measured but follows from tyre and load.</param>
+public readonly record struct StandingRadius(double Mm, bool IsEstimated)
+{
+    private const double StandardGravity = 9.80665;
+
+    /// <summary>
+    /// As measured; else from the tyre's vertical rate and the load of the wheel; else the static estimate of <see cref="Tyres.LoadedRadius"/>. Null without a
+    /// tyre.
+    /// </summary>
+    public static StandingRadius? Compute(Axle axle)
+    {
+        ArgumentNullException.ThrowIfNull(axle);
+        if (axle.LoadedRadiusMm is { } measuredMm) return new(measuredMm, false);
+        if (axle.Tyre is not { } tyre) return null;
+        var loadN = axle.LoadKg / 2 * StandardGravity;
+        return tyre.VerticalRateNPerMm is { } rate && loadN is { } pressing
+            ? new(LoadedRadius.FromVerticalRateMm(tyre.Marking.Dimensions.OverallDiameterMm, pressing, rate), true)
+            : new(LoadedRadius.StaticEstimateMm(tyre.Marking, loadN, tyre.PressureKpa), true);
     }
 }
