@@ -15,6 +15,7 @@ public sealed class UnusedMembersTests(ServiceFixture fixture) : IClassFixture<S
         { GeometryCalls.Adjustment, "/vehicle/front/alignment/casterDeg", 4 },
         { GeometryCalls.Adjustment, "/vehicle/front/alignment/steeringAxisInclinationDeg", 12 },
         { GeometryCalls.Adjustment, "/motion", "parallel" },
+        { GeometryCalls.Adjustment, "/vehicle/front/suspension/points/pointErrorMm", 1 },
     };
 
     [Theory]

@@ -36,6 +36,8 @@ internal static class AdjustmentAssumptions
         }
 
         list.Add(BothSides);
+        if (SuspensionMapper.SpringDamper(corner.Document) is { PointErrorMm: > 0 })
+            list.Add(new(corner.Pointer + "/suspension/points/pointErrorMm", null, "not used", "the points given", "An adjustment takes the points as exact; what their error leaves open a travel sweep tells."));
         if (request.ResetToe is null && corner.Document is not (SemiTrailingArmDocument or TwistBeamDocument)) list.Add(NotReset);
         GeometryAssumptions.AddUnusedMotion(list, corner, request.Motion);
         if (request is { Suspension: TwistBeamDocument, Motion: null }) list.Add(Parallel);
