@@ -16,6 +16,7 @@ internal static class MeasuredMapper
     public static CornerReadings Readings(MeasuredSuspensionDocument document, AlignmentAnglesDocument? alignment) => new()
     {
         Travel = document.Table is { } table ? TravelTable.Read(table, out _) : [.. There(document.Readings).Select(one => new TravelReading(one.TravelMm, one.CamberDeg, one.ToeDeg))],
+        IsTable = document.Table is not null,
         Steer = [.. There(document.SteerReadings).Select(one => new SteerReading(one.SteerDeg, one.CamberDeg))],
         TopMount = [.. There(document.TopMountReadings).Select(one => new TopMountReading(one.InboardMm, one.CamberDeg))],
         CasterDeg = alignment?.CasterDeg,

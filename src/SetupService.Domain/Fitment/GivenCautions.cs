@@ -56,6 +56,7 @@ public static class GivenCautions
                 $"The {name} axle carries {drivenKg:kg} as driven ({name}AxleLoadKg), more than the {plateKg:kg} it may carry ({name}.maximumAxleLoadKg): do not drive it so, or correct the one that is wrong.")));
         }
 
+        list.AddRange(axle.Suspension.Cautions("/vehicle/" + name, units));
         if (axle.Tyre is { } present) AddForTyre(list, present, $"The {name} axle's present tyre", units);
         if (candidate is not null) AddForTyre(list, candidate, "The new tyre", units);
         return list;

@@ -1,3 +1,4 @@
+using SetupService.Domain.Answers;
 using SetupService.Domain.Numerics;
 using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Suspension.Readings;
@@ -20,11 +21,13 @@ public sealed class MeasuredSuspension : SuspensionModel
         SuspensionGapKind.BeyondReadings, "toe was not read at these travels", ["/suspension/readings"]);
 
     private readonly Lazy<(MeasuredCorner? Corner, CornerReadingsFault? Fault)> _made;
+    private readonly Lazy<IReadOnlyList<SuspectInput>> _suspects;
 
     internal MeasuredSuspension(CornerReadings readings)
     {
         Readings = readings;
         _made = new(() => (MeasuredCorner.From(readings, out var fault), fault), LazyThreadSafetyMode.PublicationOnly);
+        _suspects = new(() => Corner is { } corner ? SuspectInputs.Find(readings, corner) : [], LazyThreadSafetyMode.PublicationOnly);
     }
 
     /// <summary>What was read.</summary>
@@ -52,6 +55,13 @@ public sealed class MeasuredSuspension : SuspensionModel
             return [new(member, message)];
         }
     }
+
+    /// <summary>Inputs that can hardly both be right; empty where nothing contradicts.</summary>
+    public IReadOnlyList<SuspectInput> Suspects => _suspects.Value;
+
+    /// <inheritdoc />
+    public override IReadOnlyList<Caution> Cautions(string axle, UnitSystem units = UnitSystem.Metric) =>
+        [.. Suspects.Select(input => SuspectInputCautions.Describe(input, Readings, axle, units))];
 
     /// <inheritdoc />
     public override string SweepMethod => "measured-corner";

@@ -1,3 +1,4 @@
+using SetupService.Domain.Answers;
 using SetupService.Domain.Numerics;
 using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Suspension.Readings;
@@ -24,6 +25,14 @@ public abstract class SuspensionModel
 
     /// <summary>Why the points or readings make no suspension, the first to look at first; empty where they do.</summary>
     public abstract IReadOnlyList<Contradiction> Contradictions { get; }
+
+    /// <summary>
+    /// Cautions about inputs that can hardly both be right, such as a sign typed wrong; each names both by JSON pointer. Empty where nothing
+    /// contradicts.
+    /// </summary>
+    /// <param name="axle">JSON pointer of what holds <c>suspension</c> and <c>alignment</c>; empty at the top of a body.</param>
+    /// <param name="units">Units of the sentences.</param>
+    public virtual IReadOnlyList<Caution> Cautions(string axle, UnitSystem units = UnitSystem.Metric) => [];
 
     /// <summary>True where both wheels moving alike lean otherwise than both moving oppositely: a twist beam.</summary>
     public virtual bool HasTwoMotions => false;

@@ -39,17 +39,4 @@ public sealed record WheelPath
 
     /// <summary>True where readings are carried on beyond their ends, an assumption to be listed.</summary>
     public bool IsExtrapolated { get; init; }
-
-    /// <summary>The greatest lean towards the car's centre since the stated position, degrees, as a size.</summary>
-    public double InboardLeanDeg => Largest(-1);
-
-    /// <summary>The greatest lean away from the car's centre since the stated position, degrees, as a size.</summary>
-    public double OutboardLeanDeg => Largest(1);
-
-    private double Largest(int sign)
-    {
-        var largest = 0.0;
-        foreach (var place in Points) largest = Math.Max(largest, sign * (place.CamberDeg - StatedCamberDeg));
-        return largest;
-    }
 }

@@ -1,3 +1,5 @@
+using SetupService.Domain.Answers;
+
 namespace SetupService.Domain.Vehicles;
 
 /// <summary>A car, as far as it is known; what is not known is null.</summary>
@@ -32,6 +34,10 @@ public sealed record Vehicle
 
     /// <summary>One axle of the car.</summary>
     public Axle At(CarAxle axle) => axle == CarAxle.Front ? Front : Rear;
+
+    /// <summary>Cautions about inputs of either axle's suspension that can hardly both be right; the car is at <c>/vehicle</c> of the body.</summary>
+    public IReadOnlyList<Caution> SuspensionCautions(UnitSystem units = UnitSystem.Metric) =>
+        [.. Front.Suspension.Cautions("/vehicle/front", units), .. Rear.Suspension.Cautions("/vehicle/rear", units)];
 
     /// <summary>The same car with another axle.</summary>
     public Vehicle With(CarAxle at, Axle axle) => at == CarAxle.Front ? this with { Front = axle } : this with { Rear = axle };

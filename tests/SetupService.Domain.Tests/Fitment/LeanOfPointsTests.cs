@@ -99,7 +99,7 @@ public sealed class LeanOfPointsTests
         var axle = expected switch
         {
             UnknownReason.PointsContradict => ByPoints("ST1", 60) with { Suspension = SuspensionModel.From(strut with { StrutTop = strut.StrutTop with { Z = strut.LowerArm.Joint.Z } }) },
-            UnknownReason.PointsDoNotHold => Axle(60) with { Suspension = SuspensionModel.From(CamberExtremesTests.LooseLinks) },
+            UnknownReason.PointsDoNotHold => Axle(60) with { Suspension = SuspensionModel.From(LooseLinks) },
             _ => ByPoints("ST1", 500),
         };
         var car = DemoCar.Front(axle);
@@ -166,4 +166,18 @@ public sealed class LeanOfPointsTests
     private static CheckSheet Check(FitmentContext car) => DemoCar.Check(car, DemoCar.Fitting());
 
     private static double NominalMm(CheckSheet sheet, CheckId place) => sheet[place].Margin!.Value.NominalMm;
+
+    /// <summary>Five different level links whose lines all meet one upright line: about that line the wheel is free.</summary>
+    private static FiveLink LooseLinks { get; } = new()
+    {
+        Links =
+        [
+            .. new[] { -20.0, -10, 0, 10, 25 }.Select((angleDeg, i) =>
+            {
+                var (sin, cos) = Math.SinCos(double.DegreesToRadians(angleDeg));
+                return new Link(new(-300 * sin, 640 - (300 * cos), 200 + (60 * i)), new(50 * sin, 640 + (50 * cos), 200 + (60 * i)));
+            }),
+        ],
+        WheelCentre = new(0, 740, 305),
+    };
 }

@@ -143,7 +143,7 @@ public sealed class BayesianSplineTests
         {
             var spline = Fit(readings.Places, readings.Values, error);
             const double Step = 1e-3;
-            Assert.Equal((spline.ValueAt(place + Step) - spline.ValueAt(place - Step)) / (2 * Step), spline.SlopeAt(place), 1e-5);
+            Assert.Equal((spline.ValueAt(place + Step) - spline.ValueAt(place - Step)) / (2 * Step), spline.At(place).Slope, 1e-5);
         });
 
     [Fact]

@@ -40,8 +40,8 @@ public sealed class WheelPathTests
         var path = SuspensionModel.From(readings).PathOver(new() { CamberDeg = -1, ToeDeg = 0 }, 0, 70);
 
         Assert.Null(path.Gap);
-        Assert.Equal(1.4, path.InboardLeanDeg, 0.05);
-        Assert.Equal(0, path.OutboardLeanDeg, 1e-9);
+        Assert.Equal(-1.4, path.Points.Min(place => place.CamberDeg) - path.StatedCamberDeg, 0.05);
+        Assert.Equal(0, path.Points.Max(place => place.CamberDeg) - path.StatedCamberDeg, 1e-9);
         Assert.True(path.IsExtrapolated);
         Assert.True(path.CamberErrorDeg > 0);
         Assert.All(path.Points, place => Assert.Null(place.OutboardMm));

@@ -83,7 +83,7 @@ internal static class AdjustmentMapper
             Method = now.Camber is null ? "suspension-adjustment" : "measured-corner",
             Edition = Edition.Current,
             Assumptions = AssumptionResponse.Of(AdjustmentAssumptions.Of(request, corner)),
-            Cautions = CautionResponse.Of(GeometryCautions.ForAdjustment),
+            Cautions = CautionResponse.Of([.. GeometryCautions.ForAdjustment, .. corner.Suspension.Cautions(corner.Pointer)]),
         };
     }
 

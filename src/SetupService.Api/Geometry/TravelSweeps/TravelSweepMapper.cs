@@ -47,7 +47,7 @@ internal static class TravelSweepMapper
             Method = corner.Suspension.SweepMethod,
             Edition = Edition.Current,
             Assumptions = AssumptionResponse.Of(assumptions),
-            Cautions = CautionResponse.Of(GeometryCautions.ForSweep),
+            Cautions = CautionResponse.Of([.. GeometryCautions.ForSweep, .. corner.Suspension.Cautions(corner.Pointer, units)]),
         };
     }
 

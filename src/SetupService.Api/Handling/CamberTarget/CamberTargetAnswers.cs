@@ -42,7 +42,7 @@ internal static class CamberTargetAnswers
             Method = "camber-target",
             Edition = Edition.Current,
             Assumptions = [.. Assumptions(request, vehicle, reading, corners, result)],
-            Cautions = CautionResponse.Of(CamberTargetCautions.Build(wanted)),
+            Cautions = CautionResponse.Of([.. CamberTargetCautions.Build(wanted), .. vehicle.SuspensionCautions()]),
         };
     }
 

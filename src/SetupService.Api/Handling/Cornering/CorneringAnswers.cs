@@ -29,7 +29,7 @@ internal static class CorneringAnswers
             Method = "cornering",
             Edition = Edition.Current,
             Assumptions = TurnAssumptions.Of(car, [turn], turn.Attitude, ""),
-            Cautions = CautionResponse.Of(CorneringCautions.Build([turn], car.Run.RollOverWithin(row.LateralG, CorneringCautions.RollOverMarginG), car.HeldLateralG)),
+            Cautions = CautionResponse.Of([.. CorneringCautions.Build([turn], car.Run.RollOverWithin(row.LateralG, CorneringCautions.RollOverMarginG), car.HeldLateralG), .. car.Stated.SuspensionCautions()]),
         };
     }
 }

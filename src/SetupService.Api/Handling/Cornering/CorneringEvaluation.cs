@@ -6,12 +6,13 @@ using SetupService.Domain.Vehicles;
 namespace SetupService.Api.Handling.Cornering;
 
 /// <summary>The car of a request on turns, ready to be asked.</summary>
+/// <param name="Stated">The car as stated.</param>
 /// <param name="Reading">The car with what is assumed of it.</param>
 /// <param name="Path">Radius or speed, and which way.</param>
 /// <param name="Run">Solves its turns.</param>
 /// <param name="HeldLateralG">What its tyres are said to hold, g, or null.</param>
 /// <param name="SteeringRatio">Steering-wheel angle by road-wheel angle, or null.</param>
-internal sealed record CorneringEvaluation(ResolvedHandlingCar Reading, TurnPath Path, CorneringRun Run, double? HeldLateralG, double? SteeringRatio)
+internal sealed record CorneringEvaluation(Vehicle Stated, ResolvedHandlingCar Reading, TurnPath Path, CorneringRun Run, double? HeldLateralG, double? SteeringRatio)
 {
     /// <summary>Front axle's share of the roll stiffness, percent.</summary>
     public double RollStiffnessFrontPct { get; } = RollStiffness.FrontSharePct(Reading.Car);
@@ -21,7 +22,7 @@ internal sealed record CorneringEvaluation(ResolvedHandlingCar Reading, TurnPath
     {
         var path = TurnReading.Path(request);
         return HandlingCarBuilder.Build(vehicle) is { } reading && CorneringRun.Create(reading.Car, path, request.HeldLateralG, budget) is { } run
-            ? new CorneringEvaluation(reading, path, run, request.HeldLateralG, vehicle.SteeringRatio)
+            ? new CorneringEvaluation(vehicle, reading, path, run, request.HeldLateralG, vehicle.SteeringRatio)
             : null;
     }
 }

@@ -46,7 +46,7 @@ internal static class CorneringSweepAnswers
             Method = "cornering",
             Edition = Edition.Current,
             Assumptions = TurnAssumptions.Of(car, turns, turns[hardest].Attitude, FormattableString.Invariant($"/rows/{hardest}")),
-            Cautions = CautionResponse.Of(CorneringCautions.Build(turns, RollsOverAt(car, missed, rows[hardest].LateralG), car.HeldLateralG)),
+            Cautions = CautionResponse.Of([.. CorneringCautions.Build(turns, RollsOverAt(car, missed, rows[hardest].LateralG), car.HeldLateralG), .. car.Stated.SuspensionCautions()]),
         };
     }
 

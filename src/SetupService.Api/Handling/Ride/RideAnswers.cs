@@ -24,7 +24,7 @@ internal static class RideAnswers
         Method = "ride",
         Edition = Edition.Current,
         Assumptions = RideAssumptions.Of(car, before),
-        Cautions = CautionResponse.Of(RideCautions.Build(car.Front, car.Rear)),
+        Cautions = CautionResponse.Of([.. RideCautions.Build(car.Front, car.Rear), .. car.Stated.SuspensionCautions()]),
     };
 
     private static FlatRidePart Flat(RideEvaluation car)

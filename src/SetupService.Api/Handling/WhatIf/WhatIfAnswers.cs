@@ -31,7 +31,7 @@ internal static class WhatIfAnswers
             Method = "what-if",
             Edition = Edition.Current,
             Assumptions = [.. TurnAssumptions.Of(car, [turn], turn.Attitude, ("/asGiven/rollDeg", "/asGiven/frontInclinationDeg", "/asGiven/rearInclinationDeg")), AssumptionResponse.Of(SameRubber), .. OfChanges(car.Reading, changed)],
-            Cautions = CautionResponse.Of(WhatIfCautions.All),
+            Cautions = CautionResponse.Of([.. WhatIfCautions.All, .. car.Stated.SuspensionCautions(units)]),
         };
     }
 

@@ -21,6 +21,9 @@ internal sealed record DiagnosedCar(DiagnosisRequest Request, WearStudy Study, R
     /// <summary>The state of each tyre, in the request's order.</summary>
     public TyreCondition[] Conditions { get; } = DiagnosisMapper.Conditions(Request, Today);
 
+    /// <summary>The car as stated; null where none was.</summary>
+    public Vehicle? Stated { get; private init; }
+
     /// <summary>Studies a request: causes always, the wear model where the car is known well enough.</summary>
     public static DiagnosedCar From(DiagnosisRequest request, Vehicle? vehicle, DateOnly today)
     {
@@ -31,7 +34,7 @@ internal sealed record DiagnosedCar(DiagnosisRequest Request, WearStudy Study, R
         if (why is null && wear.Use.TrackLaps is 0) (car, why) = (null, "the tyres are stated to have seen no track: camber short of the cornering is a matter of the track");
         var study = WearStudy.Compute(wear, car?.Car);
         if (car is not null && study is { Front: null, Rear: null }) (car, why) = (null, "the car has no balance in such corners, or its wear model does not come to rest");
-        return new(request, study, car, why, today);
+        return new(request, study, car, why, today) { Stated = vehicle };
     }
 
     private static string? Lacks(Vehicle vehicle)
@@ -146,7 +149,7 @@ internal static class DiagnosisMapper
             Method = "wear-diagnosis",
             Edition = Edition.Current,
             Assumptions = DiagnosisAssumptions.List(car),
-            Cautions = CautionResponse.Of(WearDiagnosisCautions.Build(car.Conditions, study, units)),
+            Cautions = CautionResponse.Of([.. WearDiagnosisCautions.Build(car.Conditions, study, units), .. car.Stated?.SuspensionCautions(units) ?? []]),
         };
     }
 

@@ -11,9 +11,6 @@ public sealed class BayesianSpline
     /// <summary>No reading is left further from the curve than this many of its standard errors.</summary>
     public const double LargestResidual = SplineFit.LargestResidual;
 
-    private const int SearchSteps = 4;
-    private const int MostHalvings = 60;
-
     private readonly double _middle;
     private readonly double _scale;
     private readonly double _offset;
@@ -22,7 +19,6 @@ public sealed class BayesianSpline
     private readonly double[] _state;
     private readonly double[] _covariance;
     private readonly double[] _crossCovariance;
-    private readonly double[] _turningPlaces;
 
     private BayesianSpline(SplineReadings readings, ReadOnlySpan<double> values, double standardError, SmoothnessPrior prior)
     {
@@ -36,7 +32,6 @@ public sealed class BayesianSpline
         for (var i = 0; i < values.Length; i++) centred[i] = values[i] - _offset;
         var fit = new SplineFit(readings, centred, standardError, prior, _middle, _scale);
         (_places, _state, _covariance, _crossCovariance, _drift) = (fit.Places, fit.State, fit.Covariance, fit.CrossCovariance, fit.Drift);
-        _turningPlaces = FindTurningPlaces();
     }
 
     /// <summary>The first place read.</summary>
@@ -44,9 +39,6 @@ public sealed class BayesianSpline
 
     /// <summary>The last place read.</summary>
     public double Last { get; }
-
-    /// <summary>Where the mean curve turns from rising to falling or back, ascending; beyond the readings at most one each side.</summary>
-    public ReadOnlySpan<double> TurningPlaces => _turningPlaces;
 
     /// <summary>
     /// Fits a curve to readings in any order, each with the same standard error, 0 or more. Null where a number is not finite, the error or
@@ -64,13 +56,6 @@ public sealed class BayesianSpline
     {
         Span<double> weights = stackalloc double[6];
         return _offset + Sum(ValueWeights(Scaled(place), weights, out _), weights);
-    }
-
-    /// <summary>The mean curve's slope.</summary>
-    public double SlopeAt(double place)
-    {
-        Span<double> weights = stackalloc double[6];
-        return Sum(SlopeWeights(Scaled(place), weights, out _), weights) / _scale;
     }
 
     /// <summary>Value and slope with their standard deviations.</summary>
@@ -189,45 +174,4 @@ public sealed class BayesianSpline
         (weights[0] * ((weights[0] * covariance[0]) + (2 * weights[1] * covariance[1]) + (2 * weights[2] * covariance[2])))
         + (weights[1] * ((weights[1] * covariance[3]) + (2 * weights[2] * covariance[4])))
         + (weights[2] * weights[2] * covariance[5]);
-
-    private double[] FindTurningPlaces()
-    {
-        var found = new List<double>();
-        AddBeyond(found, 0, isLeft: true);
-        for (var knot = 0; knot + 1 < _places.Length; knot++)
-        {
-            var (from, width) = (_places[knot], (_places[knot + 1] - _places[knot]) / SearchSteps);
-            for (var step = 0; step < SearchSteps; step++) AddBetween(found, from + (step * width), from + ((step + 1) * width));
-        }
-
-        AddBeyond(found, _places.Length - 1, isLeft: false);
-        for (var i = 0; i < found.Count; i++) found[i] = _middle + (_scale * found[i]);
-        return [.. found];
-    }
-
-    private double ScaledSlope(double place)
-    {
-        Span<double> weights = stackalloc double[6];
-        return Sum(SlopeWeights(place, weights, out _), weights);
-    }
-
-    private void AddBetween(List<double> found, double from, double to)
-    {
-        var (left, right) = (ScaledSlope(from), ScaledSlope(to));
-        if (left * right > 0 || left == right) return;
-        for (var i = 0; i < MostHalvings; i++)
-        {
-            var half = (from + to) / 2;
-            if ((ScaledSlope(half) > 0) == (left > 0)) from = half;
-            else to = half;
-        }
-
-        found.Add((from + to) / 2);
-    }
-
-    private void AddBeyond(List<double> found, int knot, bool isLeft)
-    {
-        var way = -_state[(3 * knot) + 1] / _state[(3 * knot) + 2];
-        if (double.IsFinite(way) && (isLeft ? way < 0 : way > 0)) found.Add(_places[knot] + way);
-    }
 }

@@ -8,6 +8,9 @@ public sealed record CornerReadings
     /// <summary>Camber, and toe where read, over wheel travel.</summary>
     public required IReadOnlyList<TravelReading> Travel { get; init; }
 
+    /// <summary>True where they came as one table of text, whose lines have no JSON pointer of their own.</summary>
+    public bool IsTable { get; init; }
+
     /// <summary>Camber on turn plates; empty where none was read.</summary>
     public IReadOnlyList<SteerReading> Steer { get; init; } = [];
 

@@ -31,7 +31,7 @@ public static class MeasuredWords
     public static (string Member, string Message) Fault(CornerReadingsFault fault) => fault switch
     {
         CornerReadingsFault.TooFewHeights => ("readings", "camber is read at one height only (within 1 mm); two different heights are needed for a curve."),
-        CornerReadingsFault.CamberContradicts => ("readings", "readings at one height (within 1 mm) have cambers further apart than the gauge's error allows (2.5 times gaugeErrorDeg from their mean); keep the one that is right."),
+        CornerReadingsFault.CamberContradicts => ("readings", "readings at one height (within 1 mm) have cambers further apart than the gauge's error allows (2.5 times gaugeErrorDeg from their mean); keep the one that is right, and check the signs of travelMm and camberDeg."),
         CornerReadingsFault.ToeContradicts => ("readings", "readings at one height (within 1 mm) have toes further apart than the gauge's error allows (2.5 times gaugeErrorDeg from their mean); keep the one that is right."),
         CornerReadingsFault.TopMountContradicts => ("topMountReadings", "readings at one place of the top mount (within 1 mm) have cambers further apart than the gauge's error allows (2.5 times gaugeErrorDeg from their mean); keep the one that is right."),
         _ => ("readings", "a reading is no finite number."),

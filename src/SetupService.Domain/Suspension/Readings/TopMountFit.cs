@@ -38,10 +38,6 @@ public readonly record struct TopMountFit
     /// <summary>Why there is no height; null where there is one.</summary>
     public MeasuredGap? HeightGap { get; }
 
-    /// <summary>Change of camber per mm of movement inboard where the mount stands now, degrees; negative on a strut.</summary>
-    public Estimate CamberSlopeDegPerMm =>
-        new(-double.RadiansToDegrees(_ratePerMm.Value), double.RadiansToDegrees(_ratePerMm.StandardError));
-
     /// <summary>
     /// The vertical distance from ball joint to top mount that explains the readings, mm; null where <see cref="HeightGap"/> says
     /// why. A few percent less than the drawn one where the strut's sliding axis passes beside the ball joint.
@@ -108,22 +104,5 @@ public readonly record struct TopMountFit
             Math.Sqrt(Square(perHeight * heightMm.StandardError) + Square(perCaster * casterDeg.StandardError) + Square(CasterModelErrorShare * changeDeg)));
     }
 
-    /// <summary>The movement inboard, mm, that changes camber by so many degrees; null without an effective height.</summary>
-    public Estimate? InboardForMm(double camberChangeDeg) =>
-        _inclinationRad is { } inclination ? MovementMm(inclination.Value, -camberChangeDeg) : null;
-
-    /// <summary>The movement rearward, mm, that changes caster by so many degrees; null without an effective height.</summary>
-    public Estimate? RearwardForMm(double casterChangeDeg, double casterDeg) =>
-        MovementMm(double.DegreesToRadians(casterDeg), casterChangeDeg) is { } mm
-            ? mm with { StandardError = double.Hypot(mm.StandardError, CasterModelErrorShare * mm.Value) }
-            : null;
-
     private static double Square(double value) => value * value;
-
-    private Estimate? MovementMm(double leanRad, double leanChangeDeg)
-    {
-        if (EffectiveHeightMm is not { } heightMm) return null;
-        var perHeight = Math.Tan(leanRad + double.DegreesToRadians(leanChangeDeg)) - Math.Tan(leanRad);
-        return new(heightMm.Value * perHeight, Math.Abs(perHeight) * heightMm.StandardError);
-    }
 }

@@ -99,27 +99,6 @@ public sealed class TravelCurve
     /// <summary>The angle and its change per mm at a travel, mm, with their standard errors; null where the curve does not reach it. No allocation.</summary>
     public TravelAngle? At(double travelMm) => Reaches(travelMm) ? Anywhere(travelMm) : null;
 
-    /// <summary>
-    /// The greatest change of the angle on the way from ride height to <paramref name="toTravelMm"/>, towards negative (for camber: top
-    /// inboard) and towards positive, both as sizes in degrees; null where the curve does not reach that far. No allocation.
-    /// </summary>
-    public (double Inboard, double Outboard)? ExtremesDeg(double toTravelMm)
-    {
-        if (!Reaches(0) || !Reaches(toTravelMm)) return null;
-        var atRideDeg = _spline.ValueAt(0);
-        var changeDeg = _spline.ValueAt(toTravelMm) - atRideDeg;
-        var (leastDeg, mostDeg) = (Math.Min(0, changeDeg), Math.Max(0, changeDeg));
-        var (fromMm, toMm) = (Math.Min(0, toTravelMm), Math.Max(0, toTravelMm));
-        foreach (var turningMm in _spline.TurningPlaces)
-        {
-            if (turningMm <= fromMm || turningMm >= toMm) continue;
-            changeDeg = _spline.ValueAt(turningMm) - atRideDeg;
-            (leastDeg, mostDeg) = (Math.Min(leastDeg, changeDeg), Math.Max(mostDeg, changeDeg));
-        }
-
-        return (-leastDeg, mostDeg);
-    }
-
     /// <summary>The angle wherever asked, however far beyond the readings.</summary>
     internal TravelAngle Anywhere(double travelMm)
     {

@@ -123,34 +123,11 @@ public sealed class TravelCurveTests
     public void Readings_at_one_height_agree_within_the_gauges_error(double gaugeErrorDeg, double apartMm, double apartDeg, bool expected) =>
         Assert.Equal(expected, TravelCurve.AreConsistent([(30, -2), (0, -1), (apartMm, -1 - apartDeg)], gaugeErrorDeg));
 
-    // An independent reading of the same curve: the greatest of many samples on the way there.
-    [Fact]
-    public void Extremes_are_the_greatest_of_many_samples() =>
-        Gen.Select(Gen.Double[-3, 3].Array[6], Gen.Double[-40, 90], Gen.OneOf(Gen.Const(0.0), Gen.Const(0.1))).Sample((cambers, travel, error) =>
-        {
-            var curve = TravelCurve.ForCamber(cambers.Select((camber, i) => (-25.0 + (i * 20), camber)), error)!;
-            var samples = Enumerable.Range(0, 2001).Select(i => curve.ValueDegAt(travel * i / 2000)!.Value - curve.ValueDegAt(0)!.Value).ToArray();
-            var (inboard, outboard) = curve.ExtremesDeg(travel)!.Value;
-            return inboard >= -samples.Min() - 1e-9 && outboard >= samples.Max() - 1e-9
-                && inboard <= -samples.Min() + 1e-3 && outboard <= samples.Max() + 1e-3;
-        });
-
-    [Fact]
-    public void Extremes_beyond_the_reach_are_not_known()
-    {
-        var curve = TravelCurve.ForCamber([(0, -1), (40, -2)], 0.1)!;
-
-        Assert.NotNull(curve.ExtremesDeg(60));
-        Assert.Null(curve.ExtremesDeg(60.1));
-        Assert.Null(TravelCurve.ForCamber([(30, -1), (60, -2)], 0.1)!.ExtremesDeg(50));
-    }
-
     [Fact]
     public void Asking_costs_no_memory()
     {
         var curve = TravelCurve.ForCamber(Enumerable.Range(-10, 21).Select(i => (i * 8.0, -1 - (i * 0.2) + (i * i * 0.01))), 0.1)!;
         curve.At(3);
-        curve.ExtremesDeg(50);
         curve.ValueDegAt(3);
 
         var before = GC.GetAllocatedBytesForCurrentThread();
@@ -158,7 +135,6 @@ public sealed class TravelCurveTests
         {
             curve.At(i);
             curve.ValueDegAt(i);
-            curve.ExtremesDeg(i);
         }
 
         Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
