@@ -1,6 +1,5 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
-using SetupService.Api.Fitment;
 using SetupService.Api.Fitment.Batch;
 using SetupService.Api.Fitment.Check;
 using SetupService.Api.Fitment.Compare;

@@ -3,7 +3,6 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using CsCheck;
 using Json.Schema;
-using SetupService.Api.Fitment;
 using SetupService.Api.Fitment.Check;
 using SetupService.Api.Host;
 using SetupService.Api.Http.Contract;

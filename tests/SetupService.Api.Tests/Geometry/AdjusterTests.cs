@@ -1,6 +1,5 @@
 using SetupService.Domain.Suspension.Search;
 using System.Text.Json.Nodes;
-using SetupService.Api.Geometry.Adjustments;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Tests.Fitment;
 using SetupService.Api.Tests.Host;

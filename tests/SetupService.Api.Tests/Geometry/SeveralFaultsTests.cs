@@ -1,4 +1,3 @@
-using System.Text.Json.Nodes;
 using SetupService.Api.Tests.Fitment;
 using SetupService.Api.Tests.Host;
 

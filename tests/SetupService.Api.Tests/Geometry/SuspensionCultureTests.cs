@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text.Json.Nodes;
 using SetupService.Api.Tests.Fitment;
 using SetupService.Api.Tests.Host;
 

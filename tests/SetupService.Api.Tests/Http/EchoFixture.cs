@@ -1,7 +1,6 @@
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Serilog;
-using SetupService.Api.Fitment;
 using SetupService.Api.Fitment.Compare;
 using SetupService.Api.Host;
 using SetupService.Api.Http;

@@ -2,7 +2,6 @@ using System.Buffers;
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using BenchmarkDotNet.Attributes;
-using SetupService.Api.Fitment;
 using SetupService.Api.Fitment.Check;
 using SetupService.Api.Host;
 using SetupService.Api.Http.Contract;

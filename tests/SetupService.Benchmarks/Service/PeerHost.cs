@@ -1,4 +1,3 @@
-using SetupService.Api.Fitment;
 using SetupService.Api.Fitment.Check;
 using SetupService.Api.Geometry.TravelSweeps;
 using SetupService.Api.Host;

@@ -148,7 +148,7 @@ internal static class AlignmentMapper
         }
     }
 
-    private static IReadOnlyList<Assumption> Assumptions(AlignmentRequest request)
+    private static List<Assumption> Assumptions(AlignmentRequest request)
     {
         var list = new List<Assumption>();
         if (request.MeasuringDiameterMm is null) list.Add(GeometryAssumptions.MeasuringDiameter);
