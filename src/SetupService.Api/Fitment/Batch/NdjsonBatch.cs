@@ -122,7 +122,7 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
         else if (_run.TryEvaluate(line.Candidate, out var refusal))
         {
             var result = detail == BatchDetail.Full
-                ? CheckMapper.ToAnswer(_run.Car, _run.Candidate, _run.Sheet, units)
+                ? CheckAnswers.Create(_run.Car, _run.Candidate, _run.Sheet, units)
                 : null;
             lines.Write(lineNumber, line.Id, _run.Sheet, result);
             _run.CountAnswered();

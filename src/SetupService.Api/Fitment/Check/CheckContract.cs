@@ -142,12 +142,4 @@ public sealed record UnknownCheck
     /// <summary>JSON Pointers to the inputs that would settle it; where measurements contradict each other, to those.</summary>
     [Sample("/vehicle/front/clearance/springSeatMm")]
     public required string[] Needs { get; init; }
-
-    internal static UnknownCheck From(FitmentContext car, in Fitting candidate, CheckId id, in CheckResult result, UnitSystem units) => new()
-    {
-        Id = id,
-        Code = EnumNames<UnknownReason>.Of(result.Reason) ?? "valueMissing",
-        Reason = CheckWords.Explanation(car, candidate, id, result, units),
-        Needs = [.. UnknownNeeds.Find(car, candidate, id, result)],
-    };
 }

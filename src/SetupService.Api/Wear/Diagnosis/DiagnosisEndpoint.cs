@@ -29,7 +29,7 @@ internal static class DiagnosisEndpoint
     }
 
     private static Results<Answer<DiagnosisAnswer>, Problem> Diagnose(Body<DiagnosisRequest> body, QueryReader query, TimeProvider clock) =>
-        TryDiagnose(body, clock, out var car, out var problem) ? new Answer<DiagnosisAnswer>(DiagnosisMapper.ToAnswer(car, query.Units)) : problem;
+        TryDiagnose(body, clock, out var car, out var problem) ? new Answer<DiagnosisAnswer>(DiagnosisAnswers.Create(car, query.Units)) : problem;
 
     private static Results<SvgAnswer, Problem> Chart(Body<DiagnosisRequest> body, QueryReader query, TimeProvider clock) =>
         TryDiagnose(body, clock, out var car, out var problem) ? new SvgAnswer(TreadChart.Draw(car, query.Units)) : problem;

@@ -1,12 +1,9 @@
 using System.Globalization;
-using SetupService.Api.Http.Shared;
-using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Cautions;
 using SetupService.Domain.Wear.Diagnosis;
 using SetupService.Domain.Wear.Readings;
-using SetupService.Domain.Wear.TreadWear;
 
 namespace SetupService.Api.Wear.Diagnosis;
 
@@ -46,10 +43,9 @@ internal sealed record DiagnosedCar(DiagnosisRequest Request, WearStudy Study, R
     }
 }
 
-/// <summary>Maps a diagnosis request to the case the domain studies, and the study to the answer.</summary>
+/// <summary>Maps a diagnosis request to the case the domain studies.</summary>
 internal static class DiagnosisMapper
 {
-    private const double ToPct = 100;
     private const int WeeksPerYear = 52;
     private const int FirstYear = 2000;
 
@@ -126,104 +122,4 @@ internal static class DiagnosisMapper
         // A third without a reading gets the least depth read anywhere: for cautions that is the safe side.
         double In(double fromPct, double toPct) => zones.Where(zone => zone.AcrossPct >= fromPct && zone.AcrossPct < toPct).Select(zone => zone.DepthMm).DefaultIfEmpty(least).Min();
     }
-
-    /// <summary>The answer.</summary>
-    public static DiagnosisAnswer ToAnswer(DiagnosedCar car, UnitSystem units)
-    {
-        var study = car.Study;
-        var diagnosis = study.Diagnosis;
-        return new DiagnosisAnswer
-        {
-            Summary = DiagnosisWords.Summary(study, car.Conditions, units),
-            Causes = [.. diagnosis.Causes.Select(cause => Cause(study, cause, units))],
-            Tread = [.. car.Request.Tyres.Select((tyre, i) => Tread(car, tyre, study.Case.Tyres[i], car.Conditions[i]))],
-            WearModel = [.. ((LearnedTread?[])[study.Front, study.Rear]).OfType<LearnedTread>().Select(learned => Axle(car, learned))],
-            NextCheck = new NextCheckPart
-            {
-                Check = diagnosis.Next.Check,
-                Text = NextCheckWords.Describe(diagnosis.Next.Check),
-                ExpectedInformation = diagnosis.Next.ExpectedBits,
-            },
-            Contradictions = [.. ReadingContradictions.Find(study.Case, units).Select(one => new ContradictionPart { Position = one.Position, Text = one.Text })],
-            Unknown = DiagnosisGaps.Find(car),
-            Method = "wear-diagnosis",
-            Edition = Edition.Current,
-            Assumptions = DiagnosisAssumptions.List(car),
-            Cautions = CautionResponse.Of([.. WearDiagnosisCautions.Build(car.Conditions, study, units), .. car.Stated?.SuspensionCautions(units) ?? []]),
-        };
-    }
-
-    private static CausePart Cause(WearStudy study, CauseFinding finding, UnitSystem units)
-    {
-        return new CausePart
-        {
-            Cause = finding.Cause,
-            Axle = finding.Axle,
-            Probability = finding.Probability,
-            Meaning = CauseWords.Describe(finding.Cause, finding.Axle),
-            Tyres = [.. finding.Tyres],
-            Evidence = [.. finding.Evidence.Select(one => new EvidencePart { Observation = Words(one), Supports = one.Weight > 0, Weight = Math.Abs(one.Weight) })],
-            Actions = [.. WearActions.Build(study.Case, finding, finding.Axle is { } axle ? study.At(axle) : null, units).Select(ActionPart.From)],
-        };
-
-        string Words(Evidence one) => one.Sign is { } sign
-            ? SignWords.Describe(sign, study.Diagnosis.Sign(one.Axle, sign)!.Value.Value, one.Axle, units)
-            : SignWords.Describe(one.Mark!.Value, study.Diagnosis.Mark(one.Axle, one.Mark.Value) is true, one.Axle);
-    }
-
-    private static TreadPart Tread(DiagnosedCar car, TyreReadingDocument request, TyreReading tyre, TyreCondition condition)
-    {
-        var figures = TreadFigures.Compute(tyre);
-        return new TreadPart
-        {
-            Position = tyre.Position,
-            DepthMm = figures is { } read ? DepthsPart.From(read.DepthMm) : null,
-            LeastDepthMm = condition.ShallowestMm,
-            WornMm = figures is { } worn ? UncertaintyResponse.Of(worn.WornMm) : null,
-            OuterLessInnerPct = Pct(figures?.ShoulderDifference),
-            CentreLessShouldersPct = Pct(figures?.CrownDifference),
-            RoundTyreMm = figures?.RoundSpreadMm is { } round ? UncertaintyResponse.Of(round) : null,
-            PredictedDepthMm = Predicted(car.Study, request, tyre),
-            AgeYears = condition.AgeYears,
-        };
-    }
-
-    private static DepthsPart? Predicted(WearStudy study, TyreReadingDocument request, TyreReading tyre)
-    {
-        if (study.At(tyre.Axle) is not { ReadingCount: > 0 } learned || tyre.Zones.Count == 0) return null;
-        var freshMm = request.NewDepthMm ?? (TreadFigures.UsualNewDepthMm.Value + learned.Parameter(TreadWearParameters.NewDepthExcess).Value);
-        return DepthsPart.From(learned.WornMm(tyre.IsLeft).Select(wornMm => freshMm - wornMm));
-    }
-
-    private static AxleWearPart Axle(DiagnosedCar car, LearnedTread learned)
-    {
-        var lapKm = car.Request.Use?.LapKm ?? TrackShare.UsualLapKm;
-        return new AxleWearPart
-        {
-            Axle = learned.Axle.Axle,
-            CamberShortDeg = UncertaintyResponse.Of(learned.CamberShortDeg),
-            CamberShortBeforehandDeg = UncertaintyResponse.Of(learned.Axle.CamberShortDeg),
-            WearPer1000KmMm = OfLogarithm(learned.Parameter(TreadWearParameters.Road), 1),
-            WearPerLapMm = OfLogarithm(learned.Parameter(TreadWearParameters.Track), lapKm / 1000),
-            DepthsLearnedFromCount = learned.ReadingCount,
-            WithCamberSet = learned.HasUse ? Effect(learned, -learned.CamberShortDeg.Value) : null,
-            LongestLife = learned.HasUse ? Effect(learned, learned.LongestLifeChangeDeg()) : null,
-        };
-    }
-
-    private static CamberEffectPart Effect(LearnedTread learned, double changeDeg) => new()
-    {
-        CamberChangeDeg = changeDeg,
-        LeftWornMm = DepthsPart.From(learned.WornMm(isLeft: true, changeDeg)),
-        RightWornMm = DepthsPart.From(learned.WornMm(isLeft: false, changeDeg)),
-        LifeRatio = learned.LifeRatio(changeDeg),
-    };
-
-    private static UncertaintyResponse OfLogarithm(in Estimate logarithm, double by)
-    {
-        var range = logarithm.Ninety;
-        return UncertaintyResponse.Of(new Uncertainty(by * Math.Exp(range.Value), by * Math.Exp(range.Lower), by * Math.Exp(range.Upper), range.LevelPct));
-    }
-
-    private static UncertaintyResponse? Pct(Estimate? share) => share is { } known ? UncertaintyResponse.Of(new Estimate(ToPct * known.Value, ToPct * known.StandardError)) : null;
 }
