@@ -1,8 +1,8 @@
 using SetupService.Api.Geometry.Adjustments;
 using SetupService.Api.Geometry.Alignment;
+using SetupService.Api.Geometry.Drawing;
 using SetupService.Api.Geometry.Steering;
 using SetupService.Api.Geometry.TravelSweeps;
-using SetupService.Api.Geometry.Drawing;
 
 namespace SetupService.Api.Geometry;
 

@@ -1,7 +1,7 @@
 using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment.Checks;
-using SetupService.Domain.Tyres;
 using SetupService.Domain.Suspension;
+using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Fitment;

@@ -1,4 +1,3 @@
-using SetupService.Domain.Suspension.Steering;
 using System.Text.Json.Serialization.Metadata;
 using SetupService.Api.Host;
 using SetupService.Api.Http.Contract;
@@ -7,6 +6,7 @@ using SetupService.Domain.Fitment;
 using SetupService.Domain.Geometry.Alignment;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Handling.Ride;
+using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Diagnosis;

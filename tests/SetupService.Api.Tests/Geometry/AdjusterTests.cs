@@ -1,8 +1,8 @@
-using SetupService.Domain.Suspension.Search;
 using System.Text.Json.Nodes;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Tests.Fitment;
 using SetupService.Api.Tests.Host;
+using SetupService.Domain.Suspension.Search;
 
 namespace SetupService.Api.Tests.Geometry;
 

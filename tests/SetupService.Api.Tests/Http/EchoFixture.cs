@@ -46,7 +46,7 @@ public abstract class EchoFixture(string environment) : IAsyncLifetime
     private static Results<Answer<HealthAnswer>, Problem> Take(Body<VehicleDocument> body) =>
         body.Value is { } vehicle ? new Answer<HealthAnswer>(new HealthAnswer { Status = vehicle.Label ?? "nameless" }) : body.Problem!;
 
-    private static Results<Answer<HealthAnswer>, Problem> Refuse(Body<VehicleDocument> body) => 
+    private static Results<Answer<HealthAnswer>, Problem> Refuse(Body<VehicleDocument> body) =>
         body.Problem ?? (VehicleMapper.Map(body.Value).TryGet(out _, out var refusal) ? throw new InvalidOperationException("The test wants a refusal.") : body.Refuse(refusal));
 
     private static Answer<HealthAnswer> Fail() => throw new InvalidOperationException("secret of the inside, in inside.cs");

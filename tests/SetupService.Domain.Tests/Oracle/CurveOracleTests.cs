@@ -1,7 +1,7 @@
 using System.Globalization;
 using System.Text.Json;
-using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Numerics.Smoothing;
+using SetupService.Domain.Suspension.Readings;
 
 namespace SetupService.Domain.Tests.Oracle;
 

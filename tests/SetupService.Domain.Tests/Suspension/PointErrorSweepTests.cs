@@ -1,7 +1,7 @@
 using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.PointErrors;
 using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Suspension.Sweep;
-using SetupService.Domain.Suspension.PointErrors;
 using SetupService.Domain.Tests.Geometry;
 using SetupService.Domain.Tests.Oracle;
 

@@ -1,8 +1,8 @@
 using System.Buffers;
 using System.Text.Json;
+using nietras.SeparatedValues;
 using SetupService.Api.Tyres;
 using SetupService.Api.Wheels;
-using nietras.SeparatedValues;
 
 namespace SetupService.Api.Fitment.Batch;
 

@@ -1,9 +1,9 @@
 using Microsoft.AspNetCore.Http.HttpResults;
-using SetupService.Api.Drawings.Corners;
 using SetupService.Api.Drawings;
+using SetupService.Api.Drawings.Corners;
+using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
-using SetupService.Api.Http;
 using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Sweep;
 

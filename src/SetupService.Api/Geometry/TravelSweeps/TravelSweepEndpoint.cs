@@ -1,9 +1,9 @@
 using System.Diagnostics.CodeAnalysis;
 using Microsoft.AspNetCore.Http.HttpResults;
 using SetupService.Api.Drawings;
+using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
-using SetupService.Api.Http;
 using SetupService.Domain.Numerics;
 using SetupService.Domain.Suspension.Sweep;
 

@@ -2,12 +2,12 @@ using SetupService.Api.Http.Shared;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Geometry;
+using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.PointErrors;
 using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Suspension.Sweep;
 using SetupService.Domain.Vehicles;
-using SetupService.Domain.Numerics;
-using SetupService.Domain.Suspension;
 
 namespace SetupService.Api.Geometry.TravelSweeps;
 

@@ -1,9 +1,9 @@
 using System.Globalization;
+using nietras.SeparatedValues;
 using SetupService.Api.Handling.Cornering;
 using SetupService.Api.Http.Faults;
 using SetupService.Domain.Handling.CamberTarget;
 using SetupService.Domain.Handling.Cornering;
-using nietras.SeparatedValues;
 
 namespace SetupService.Api.Handling.CamberTarget;
 

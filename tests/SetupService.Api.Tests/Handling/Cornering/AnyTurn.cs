@@ -24,7 +24,7 @@ internal static class AnyTurn
         from kind in Gen.OneOf(Corners.Kinds.ToArray())
         from corner in AnyCorner.Of(kind)
         from isPut in Gen.Int[0, 2]
-        select isPut == 0 ? (JsonObject?)corner["suspension"]!.DeepClone() : null;
+        select isPut == 0 ? (JsonObject?)corner["vehicle"]!["front"]!["suspension"]!.DeepClone() : null;
 
     private static JsonObject Made(
         string path, double lateralG, int way, JsonObject? suspension, bool atRear, (int Place, double Factor, int Kind)[] changes, double? speedKmh)
