@@ -12,7 +12,8 @@ namespace SetupService.Api.Handling.Cornering;
 /// <param name="Run">Solves its turns.</param>
 /// <param name="HeldLateralG">What its tyres are said to hold, g, or null.</param>
 /// <param name="SteeringRatio">Steering-wheel angle by road-wheel angle, or null.</param>
-internal sealed record CorneringEvaluation(Vehicle Stated, ResolvedHandlingCar Reading, TurnPath Path, CorneringRun Run, double? HeldLateralG, double? SteeringRatio)
+/// <param name="Budget">The work the request may take, in its turns and in the effects of what is assumed.</param>
+internal sealed record CorneringEvaluation(Vehicle Stated, ResolvedHandlingCar Reading, TurnPath Path, CorneringRun Run, double? HeldLateralG, double? SteeringRatio, WorkBudget Budget)
 {
     /// <summary>Front axle's share of the roll stiffness, percent.</summary>
     public double RollStiffnessFrontPct { get; } = RollStiffness.FrontSharePct(Reading.Car);
@@ -22,7 +23,7 @@ internal sealed record CorneringEvaluation(Vehicle Stated, ResolvedHandlingCar R
     {
         var path = TurnReading.Path(request);
         return HandlingCarBuilder.Build(vehicle) is { } reading && CorneringRun.Create(reading.Car, path, request.HeldLateralG, budget) is { } run
-            ? new CorneringEvaluation(vehicle, reading, path, run, request.HeldLateralG, vehicle.SteeringRatio)
+            ? new CorneringEvaluation(vehicle, reading, path, run, request.HeldLateralG, vehicle.SteeringRatio, budget)
             : null;
     }
 }

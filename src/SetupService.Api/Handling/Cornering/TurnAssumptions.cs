@@ -26,7 +26,7 @@ internal static class TurnAssumptions
         CorneringEvaluation car, IReadOnlyList<SteadyTurn> turns, in CorneringAttitude hardest, (string Roll, string FrontInclination, string RearInclination) outputs)
     {
         var turn = hardest;
-        var effects = CorneringEffect.Compute(car.Reading, car.Path, turn.Demand.LateralG, car.HeldLateralG);
+        var effects = CorneringEffect.Compute(car.Reading, car.Path, turn.Demand.LateralG, car.HeldLateralG, car.Budget);
         var rest = CorneringAssumptions.Build(
             car.Reading, turns.Min(one => one.Attitude.PeakScale), turns.Max(one => one.Attitude.PeakScale), car.HeldLateralG);
         return [.. effects.Select(one => Part(one, turn.Demand.Turn, outputs)), .. AssumptionResponse.Of(rest)];

@@ -64,12 +64,13 @@ internal static class WhatIfEndpoints
         answer = null;
         if (!VehicleMapper.Map(request.Vehicle).Under("vehicle").TryGet(out var vehicle, out var refusal))
             return body.Refuse(refusal);
-        if (WhatIfCar.Create(vehicle) is not { } car || CorneringEvaluation.Of(request, vehicle, WorkBudget.Generous(cancellation)) is not { } turned)
+        var budget = WorkBudget.Generous(cancellation);
+        if (WhatIfCar.Create(vehicle) is not { } car || CorneringEvaluation.Of(request, vehicle, budget) is not { } turned)
             return HandlingProblems.NoCorner(vehicle);
         if (turned.Run.At(request.LateralG, out var obstacle) is not { } turn)
             return CorneringProblems.NoEquilibrium(request, turned, obstacle!.Value);
 
-        var study = WhatIfStudy.Compute(car, turned.Path.At(request.LateralG), request.HeldLateralG);
+        var study = WhatIfStudy.Compute(car, turned.Path.At(request.LateralG), request.HeldLateralG, budget);
         var stated = contract.Changing(request.Vehicle, "/vehicle");
         var together = stated;
         var states = new List<WhatIfCar>(request.Changes.Length);

@@ -5,6 +5,7 @@ using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
 using SetupService.Api.Vehicles;
+using SetupService.Domain.Numerics;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Wear.Diagnosis;
@@ -28,14 +29,14 @@ internal static class DiagnosisEndpoint
             .WithDescription("Takes the body of diagnosis and draws the depth across each tread: the readings, the curve fitted to them, and what the wear model predicts.");
     }
 
-    private static Results<Answer<DiagnosisAnswer>, Problem> Diagnose(Body<DiagnosisRequest> body, QueryReader query, TimeProvider clock) =>
-        TryDiagnose(body, clock, out var car, out var problem) ? new Answer<DiagnosisAnswer>(DiagnosisAnswers.Create(car, query.Units)) : problem;
+    private static Results<Answer<DiagnosisAnswer>, Problem> Diagnose(Body<DiagnosisRequest> body, QueryReader query, TimeProvider clock, CancellationToken cancellation) =>
+        TryDiagnose(body, clock, cancellation, out var car, out var problem) ? new Answer<DiagnosisAnswer>(DiagnosisAnswers.Create(car, query.Units)) : problem;
 
-    private static Results<SvgAnswer, Problem> Chart(Body<DiagnosisRequest> body, QueryReader query, TimeProvider clock) =>
-        TryDiagnose(body, clock, out var car, out var problem) ? new SvgAnswer(TreadChart.Draw(car, query.Units)) : problem;
+    private static Results<SvgAnswer, Problem> Chart(Body<DiagnosisRequest> body, QueryReader query, TimeProvider clock, CancellationToken cancellation) =>
+        TryDiagnose(body, clock, cancellation, out var car, out var problem) ? new SvgAnswer(TreadChart.Draw(car, query.Units)) : problem;
 
     private static bool TryDiagnose(
-        Body<DiagnosisRequest> body, TimeProvider clock, [NotNullWhen(true)] out DiagnosedCar? car, [NotNullWhen(false)] out Problem? problem)
+        Body<DiagnosisRequest> body, TimeProvider clock, CancellationToken cancellation, [NotNullWhen(true)] out DiagnosedCar? car, [NotNullWhen(false)] out Problem? problem)
     {
         car = null;
         problem = body.Problem!;
@@ -50,7 +51,7 @@ internal static class DiagnosisEndpoint
         }
 
         var today = request.ReadOn is { } day ? DiagnosisMapper.Day(day)!.Value : DateOnly.FromDateTime(clock.GetUtcNow().Date);
-        car = DiagnosedCar.From(request, vehicle, today);
+        car = DiagnosedCar.From(request, vehicle, today, WorkBudget.Generous(cancellation));
         return true;
     }
 }

@@ -1,5 +1,6 @@
 using System.Globalization;
 using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Numerics;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Cautions;
 using SetupService.Domain.Wear.Diagnosis;
@@ -22,15 +23,16 @@ internal sealed record DiagnosedCar(DiagnosisRequest Request, WearStudy Study, R
     public Vehicle? Stated { get; private init; }
 
     /// <summary>Studies a request: causes always, the wear model where the car is known well enough.</summary>
-    public static DiagnosedCar From(DiagnosisRequest request, Vehicle? vehicle, DateOnly today)
+    public static DiagnosedCar From(DiagnosisRequest request, Vehicle? vehicle, DateOnly today, WorkBudget budget)
     {
         var wear = DiagnosisMapper.Case(request, vehicle);
         var why = vehicle is null ? "needs a vehicle with axle loads, tracks, wheelbase and springs" : Lacks(vehicle);
         var car = why is null && vehicle is not null ? HandlingCarBuilder.Build(vehicle) : null;
         if (why is null && car is null) why = "the suspension's points do not hold the wheel where it is stated";
         if (why is null && wear.Use.TrackLaps is 0) (car, why) = (null, "the tyres are stated to have seen no track: camber short of the cornering is a matter of the track");
-        var study = WearStudy.Compute(wear, car?.Car);
-        if (car is not null && study is { Front: null, Rear: null }) (car, why) = (null, "the car has no balance in such corners, or its wear model does not come to rest");
+        var study = WearStudy.Compute(wear, car?.Car, budget);
+        if (study.IsWorkSpent) (car, why) = (null, "the work allowed for one request was spent before the wear model was learned");
+        else if (car is not null && study is { Front: null, Rear: null }) (car, why) = (null, "the car has no balance in such corners, or its wear model does not come to rest");
         return new(request, study, car, why, today) { Stated = vehicle };
     }
 

@@ -18,7 +18,7 @@ public readonly record struct ClosureGap(ConstraintRole Role, double GapMm, doub
     private const double SmallestDamping = 1e-12;
     private const double LargestDamping = 1e9;
 
-    /// <summary>Whether nothing lacks: the parts meet, but past a dead point or assembled another way.</summary>
+    /// <summary>True when the parts meet, but past a dead point or assembled another way.</summary>
     public bool IsNone => ResidualMm < NoGapMm;
 
     /// <summary>Finds it from the last position that was reached.</summary>
