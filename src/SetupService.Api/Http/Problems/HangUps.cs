@@ -35,7 +35,9 @@ internal static partial class HangUps
     private static void Log(HttpContext context)
     {
         var log = context.RequestServices.GetRequiredService<ILoggerFactory>().CreateLogger("SetupService.HangUps");
-        if (!log.IsEnabled(LogLevel.Information))
+
+        // A caller may go while its refusal is written; the refusal's line is enough.
+        if (!log.IsEnabled(LogLevel.Information) || RefusalLog.Has(context))
             return;
 
         // The path as it was sent: decoded it could break the line.
