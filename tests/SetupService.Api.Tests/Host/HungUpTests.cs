@@ -74,7 +74,7 @@ public sealed class HungUpTests : IAsyncLifetime
         await IsQuiet(1);
     }
 
-    /// <summary>The log has a line of each request, below warning, and no exception.</summary>
+    /// <summary>The log has at most a line of each request, below warning, and no exception; a reset may come before the request is begun.</summary>
     private async Task IsQuiet(int requests)
     {
         for (var wait = 0; wait < 50 && Told().Length < requests; wait++)
@@ -83,7 +83,7 @@ public sealed class HungUpTests : IAsyncLifetime
 
         Assert.All(_log.Events, one => Assert.True(one.Exception is null && one.Level < LogEventLevel.Warning, one.RenderMessage(System.Globalization.CultureInfo.InvariantCulture) + one.Exception));
         var told = string.Join("\n", Told().Select(one => one.RenderMessage(System.Globalization.CultureInfo.InvariantCulture)));
-        Assert.True(Told().Length == requests, told);
+        Assert.True(Told().Length >= 1 && Told().Length <= requests, told);
     }
 
     private LogEvent[] Told() => [.. _log.Events.Where(one => one.Properties.ContainsKey("RequestId") && one.MessageTemplate.Text.StartsWith("Request ", StringComparison.Ordinal))];
