@@ -4,7 +4,7 @@ using SetupService.Domain.Fitment;
 using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Suspension.Readings;
-using SetupService.Domain.Tests.Geometry;
+using SetupService.Domain.Tests.Suspension;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Tests.Fitment;

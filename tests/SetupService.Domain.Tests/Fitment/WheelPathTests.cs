@@ -5,7 +5,7 @@ using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Suspension.Readings;
-using SetupService.Domain.Tests.Geometry;
+using SetupService.Domain.Tests.Suspension;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Tests.Fitment;

@@ -6,8 +6,7 @@ using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Suspension.Search;
 using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Suspension.Sweep;
-using SetupService.Domain.Tests.Geometry;
-using SetupService.Domain.Tests.Geometry.Corners;
+using SetupService.Domain.Tests.Suspension.Corners;
 using SetupService.Domain.Tests.Handling;
 using SetupService.Domain.Vehicles;
 

@@ -3,7 +3,7 @@ using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Suspension.Steering;
-using SetupService.Domain.Tests.Geometry.Corners;
+using SetupService.Domain.Tests.Suspension.Corners;
 using SetupService.Domain.Tests.Handling;
 using SetupService.Domain.Vehicles;
 

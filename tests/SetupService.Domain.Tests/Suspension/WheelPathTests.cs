@@ -2,7 +2,7 @@ using CsCheck;
 using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Suspension.Readings;
-using SetupService.Domain.Tests.Geometry.Corners;
+using SetupService.Domain.Tests.Suspension.Corners;
 
 namespace SetupService.Domain.Tests.Suspension;
 

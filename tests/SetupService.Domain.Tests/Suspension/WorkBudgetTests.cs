@@ -6,7 +6,6 @@ using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Suspension.Search;
 using SetupService.Domain.Suspension.Sweep;
-using SetupService.Domain.Tests.Geometry;
 using SetupService.Domain.Tests.Handling;
 using SetupService.Domain.Vehicles;
 
