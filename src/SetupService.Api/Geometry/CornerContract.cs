@@ -1,6 +1,7 @@
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Vehicles;
+using SetupService.Api.Vehicles.Suspensions;
 using SetupService.Domain.Numerics;
 using SetupService.Domain.Vehicles;
 

@@ -1,6 +1,7 @@
 using SetupService.Api.Http;
 using SetupService.Api.Http.Shared;
 using SetupService.Api.Vehicles;
+using SetupService.Api.Vehicles.Suspensions;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
 using SetupService.Domain.Handling.Cars;

@@ -1,5 +1,6 @@
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Vehicles;
+using SetupService.Api.Vehicles.Suspensions;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Suspension.Steering;

@@ -3,6 +3,7 @@ using FluentValidation.Results;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Rules;
 using SetupService.Api.Vehicles;
+using SetupService.Api.Vehicles.Suspensions;
 using SetupService.Domain.Handling.Cars;
 
 namespace SetupService.Api.Handling;

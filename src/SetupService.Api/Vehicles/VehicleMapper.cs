@@ -1,6 +1,7 @@
 using SetupService.Api.Http;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Tyres;
+using SetupService.Api.Vehicles.Suspensions;
 using SetupService.Api.Wheels;
 using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Vehicles;

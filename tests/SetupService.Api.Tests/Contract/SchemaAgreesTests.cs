@@ -11,6 +11,7 @@ using SetupService.Api.Tests.Examples;
 using SetupService.Api.Tests.Host;
 using SetupService.Api.Tests.Http;
 using SetupService.Api.Vehicles;
+using SetupService.Api.Vehicles.Suspensions;
 
 namespace SetupService.Api.Tests.Contract;
 

@@ -5,6 +5,7 @@ using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Tests.Vehicles;
 using SetupService.Api.Vehicles;
+using SetupService.Api.Vehicles.Suspensions;
 
 namespace SetupService.Api.Tests.Http;
 

@@ -2,6 +2,7 @@ using System.Text;
 using SetupService.Api.Host;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Vehicles;
+using SetupService.Api.Vehicles.Suspensions;
 
 namespace SetupService.Api.Tests.Vehicles;
 

@@ -2,6 +2,7 @@ using System.Text;
 using SetupService.Api.Host;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Vehicles;
+using SetupService.Api.Vehicles.Suspensions;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wheels;
 

@@ -1,4 +1,5 @@
 using SetupService.Api.Vehicles;
+using SetupService.Api.Vehicles.Suspensions;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Suspension.Search;
 

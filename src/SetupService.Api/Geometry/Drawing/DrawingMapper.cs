@@ -1,5 +1,6 @@
 using SetupService.Api.Drawings.Corners;
 using SetupService.Api.Vehicles;
+using SetupService.Api.Vehicles.Suspensions;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Numerics;
 using SetupService.Domain.Suspension.Kinematics;

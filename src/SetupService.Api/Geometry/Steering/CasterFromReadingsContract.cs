@@ -3,6 +3,7 @@ using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Shared;
 using SetupService.Api.Vehicles;
+using SetupService.Api.Vehicles.Suspensions;
 using SetupService.Domain.Suspension.Steering;
 
 namespace SetupService.Api.Geometry.Steering;

@@ -1,5 +1,6 @@
 using SetupService.Api.Http.Shared;
 using SetupService.Api.Vehicles;
+using SetupService.Api.Vehicles.Suspensions;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Geometry;
 using SetupService.Domain.Numerics;

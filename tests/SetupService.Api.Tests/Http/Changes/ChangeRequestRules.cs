@@ -1,6 +1,7 @@
 using FluentValidation;
 using SetupService.Api.Http.Rules;
 using SetupService.Api.Vehicles;
+using SetupService.Api.Vehicles.Suspensions;
 
 namespace SetupService.Api.Tests.Http.Changes;
 

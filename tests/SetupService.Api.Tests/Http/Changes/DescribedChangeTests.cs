@@ -17,6 +17,7 @@ using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Tests.Examples;
 using SetupService.Api.Vehicles;
+using SetupService.Api.Vehicles.Suspensions;
 
 namespace SetupService.Api.Tests.Http.Changes;
 

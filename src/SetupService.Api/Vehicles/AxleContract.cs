@@ -1,7 +1,10 @@
 using System.ComponentModel.DataAnnotations;
+using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Tyres;
+using SetupService.Api.Vehicles.Suspensions;
 using SetupService.Api.Wheels;
+using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Vehicles;
 
@@ -85,4 +88,83 @@ public sealed record AxleDocument
     [Range(-150, 150)]
     [Sample(-15.0)]
     public double? RideHeightChangeMm { get; set; }
+}
+
+/// <summary>Wheel and steering-axis angles at ride height: the left wheel's, and the right's where they differ.</summary>
+public sealed record AlignmentDocument : AlignmentAnglesDocument
+{
+    /// <summary>The right wheel's angles, only where they differ from the left's.</summary>
+    [JsonPropertyOrder(1)]
+    public AlignmentAnglesDocument? Right { get; set; }
+}
+
+/// <summary>Wheel and steering-axis angles of one wheel at ride height; those of a right wheel only where they differ from the left's.</summary>
+public record AlignmentAnglesDocument
+{
+    /// <summary>Camber as a gauge on the wheel reads it; negative = top leaning to the car's centre.</summary>
+    [Range(-15, 15)]
+    [Sample(-0.7)]
+    public double? CamberDeg { get; set; }
+
+    /// <summary>Caster; positive = steering axis' top rearward.</summary>
+    [Range(-5, 20)]
+    [Sample(6.4)]
+    public double? CasterDeg { get; set; }
+
+    /// <summary>Toe of this wheel; positive = toe-in.</summary>
+    [Range(-5, 5)]
+    [Sample(0.08)]
+    public double? ToeDeg { get; set; }
+
+    /// <summary>Steering-axis inclination; positive = top inboard.</summary>
+    [Range(-10, 40)]
+    [Sample(13.1)]
+    public double? SteeringAxisInclinationDeg { get; set; }
+}
+
+/// <summary>The smallest gaps between the car and the wheel and tyre named beside it.</summary>
+public sealed record ClearanceDocument
+{
+    /// <summary>Gap straight ahead to strut, spring seat, arm, hose or liner; negative = it touches by that much.</summary>
+    [Range(-100, 500)]
+    [Sample(14.0)]
+    public double? InboardMm { get; set; }
+
+    /// <summary>Gap level to the arch lip; negative = the wheel stands out beyond it.</summary>
+    [Range(-200, 500)]
+    [Sample(18.0)]
+    public double? OutboardMm { get; set; }
+
+    /// <summary>Gap from the tread to what is above or around it.</summary>
+    [Range(-100, 500)]
+    [Sample(12.0)]
+    public double? RadialMm { get; set; }
+
+    /// <summary>Gap inboard at the worse steering lock.</summary>
+    [Range(-100, 500)]
+    [Sample(11.0)]
+    public double? InboardAtFullLockMm { get; set; }
+
+    /// <summary>Gap from the tyre up to the spring seat or coil above it.</summary>
+    [Range(-100, 500)]
+    [Sample(9.0)]
+    public double? SpringSeatMm { get; set; }
+
+    /// <summary>Whether the gaps were taken with travel allowed for or at ride height; worst travel where left out.</summary>
+    [Sample("worstTravel")]
+    public ClearanceMeasuredAt? MeasuredAt { get; set; }
+
+    /// <summary>Error of the measurement, to either side.</summary>
+    [Range(0, 50)]
+    [Sample(1.0)]
+    public double? UncertaintyMm { get; set; }
+
+    /// <summary>What was nearest inboard; where left out, the part that leaves least room.</summary>
+    [Sample("body")]
+    public InboardPart? InboardTo { get; set; }
+
+    /// <summary>Height of the narrowest place inboard above the ground; where left out, the height that leaves least room.</summary>
+    [Range(0, 1500)]
+    [Sample(380.0)]
+    public double? InboardHeightMm { get; set; }
 }

@@ -1,11 +1,11 @@
-using FluentValidation;
 using FluentValidation.Results;
+using FluentValidation;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Rules;
 using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Suspension.Readings;
 
-namespace SetupService.Api.Vehicles;
+namespace SetupService.Api.Vehicles.Suspensions;
 
 /// <summary>What a suspension must keep beyond types and ranges: points and readings that do not contradict each other.</summary>
 internal static class SuspensionRules

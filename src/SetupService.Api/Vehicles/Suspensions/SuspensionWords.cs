@@ -1,4 +1,4 @@
-namespace SetupService.Api.Vehicles;
+namespace SetupService.Api.Vehicles.Suspensions;
 
 /// <summary>Names the kinds of suspension for people.</summary>
 internal static class SuspensionWords

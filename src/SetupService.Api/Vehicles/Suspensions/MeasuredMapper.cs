@@ -1,9 +1,9 @@
-using SetupService.Api.Http;
 using SetupService.Api.Http.Faults;
+using SetupService.Api.Http;
 using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Suspension.Steering;
 
-namespace SetupService.Api.Vehicles;
+namespace SetupService.Api.Vehicles.Suspensions;
 
 /// <summary>Reads what was measured of a suspension into the domain's corner.</summary>
 internal static class MeasuredMapper

@@ -1,4 +1,5 @@
 using System.ComponentModel.DataAnnotations;
+using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 using SetupService.Domain.Vehicles;
 
@@ -59,4 +60,35 @@ public sealed record VehicleDocument
 
     /// <summary>The rear axle.</summary>
     public AxleDocument? Rear { get; set; }
+}
+
+/// <summary>
+/// A change to a car: the members named here replace the car's, objects member by member, arrays whole (RFC 7396), and null
+/// changes nothing. No member is required. A suspension named with another kind is replaced whole; without a kind it keeps the car's.
+/// </summary>
+[JsonConverter(typeof(DocumentChangeConverter<VehicleChange, VehicleDocument>))]
+public sealed class VehicleChange : DocumentChange<VehicleDocument>;
+
+/// <summary>Load on each wheel's scale, in kg, of the whole car as driven, level.</summary>
+public sealed record CornerWeightsDocument
+{
+    /// <summary>Load on the front left wheel, in kg.</summary>
+    [Range(10, 3000)]
+    [Sample(345.0)]
+    public double? FrontLeft { get; set; }
+
+    /// <summary>Load on the front right wheel, in kg.</summary>
+    [Range(10, 3000)]
+    [Sample(345.0)]
+    public double? FrontRight { get; set; }
+
+    /// <summary>Load on the rear left wheel, in kg.</summary>
+    [Range(10, 3000)]
+    [Sample(320.0)]
+    public double? RearLeft { get; set; }
+
+    /// <summary>Load on the rear right wheel, in kg.</summary>
+    [Range(10, 3000)]
+    [Sample(320.0)]
+    public double? RearRight { get; set; }
 }

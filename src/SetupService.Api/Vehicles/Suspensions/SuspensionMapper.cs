@@ -1,10 +1,10 @@
-using SetupService.Api.Http;
 using SetupService.Api.Http.Faults;
+using SetupService.Api.Http;
 using SetupService.Domain.Numerics;
-using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Points;
+using SetupService.Domain.Suspension;
 
-namespace SetupService.Api.Vehicles;
+namespace SetupService.Api.Vehicles.Suspensions;
 
 /// <summary>Reads a suspension's points into the domain's; a measured suspension has none.</summary>
 internal static class SuspensionMapper
