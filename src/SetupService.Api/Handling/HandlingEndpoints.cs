@@ -1,5 +1,6 @@
 using SetupService.Api.Handling.CamberTarget;
 using SetupService.Api.Handling.Cornering;
+using SetupService.Api.Handling.CorneringSweep;
 using SetupService.Api.Handling.Ride;
 using SetupService.Api.Handling.WhatIf;
 
@@ -13,6 +14,7 @@ internal static class HandlingEndpoints
         var group = routes.MapGroup("/v1/handling").WithTags("Handling");
         group.MapRide();
         group.MapCornering();
+        group.MapCorneringSweep();
         group.MapCamberTarget();
         group.MapWhatIf();
     }

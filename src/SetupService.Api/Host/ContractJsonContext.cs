@@ -11,6 +11,7 @@ using SetupService.Api.Geometry.Steering;
 using SetupService.Api.Geometry.TravelSweeps;
 using SetupService.Api.Handling.CamberTarget;
 using SetupService.Api.Handling.Cornering;
+using SetupService.Api.Handling.CorneringSweep;
 using SetupService.Api.Handling.Ride;
 using SetupService.Api.Handling.WhatIf;
 using SetupService.Api.Http.Contract;

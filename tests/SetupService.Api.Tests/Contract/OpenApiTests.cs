@@ -26,7 +26,7 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
     private static readonly string[] UnitStandsElsewhere =
         ["CornerWeightsDocument", "FaultLimits", "AssumptionResponse", "CheckItem", "UncertaintyResponse", "TravelRangeDocument", "RackRangeDocument", "ReachableTravelResponse",
          "SteerRangeDocument", "MovementRangeDocument", "ShimRangeDocument", "AngleRangeDocument", "AngleRangeResponse", "PlausibleResponse", "MoveResponse",
-         "ContributionsPart", "LateralRangeDocument", "SensitivityPart", "DepthsDocument", "DepthsPart",
+         "InclinationContributionsResponse", "LateralRangeDocument", "SensitivityResponse", "DepthsDocument", "DepthsPart",
          "OffsetRange", "DampingRangeDocument", "CamberRangeDocument", "CasterRangeDocument", "PermittedRimWidthPart", "TreadTemperaturesDocument", "TemperatureWindowDocument", "PressuresDocument", "TemperatureRangePart"];
 
     /// <summary>Writes the file anew where it differs, so that a change of the contract is one commit away and seen in it.</summary>

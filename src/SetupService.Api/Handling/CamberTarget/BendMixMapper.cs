@@ -1,6 +1,6 @@
 using System.Globalization;
 using nietras.SeparatedValues;
-using SetupService.Api.Handling.Cornering;
+using SetupService.Api.Handling.Turns;
 using SetupService.Api.Http.Faults;
 using SetupService.Domain.Handling.CamberTarget;
 using SetupService.Domain.Handling.Cornering;

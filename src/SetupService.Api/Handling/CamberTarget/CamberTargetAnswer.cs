@@ -1,5 +1,6 @@
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Shared;
+using SetupService.Domain.Handling.Cornering;
 
 namespace SetupService.Api.Handling.CamberTarget;
 
@@ -38,7 +39,7 @@ public sealed record CamberTargetAnswer
     public required double? MeanInclinationAtNearestDeg { get; init; }
 
     /// <summary>The static camber with other casters; empty on an axle that does not steer.</summary>
-    public required CamberForCasterPart[] WithCaster { get; init; }
+    public required CamberForCasterResponse[] WithCaster { get; init; }
 
     /// <summary>Static camber each further degree of caster saves, over all corners; null on an axle that does not steer.</summary>
     [Sample(0.06)]
@@ -49,13 +50,13 @@ public sealed record CamberTargetAnswer
     public required double? CasterSavingInTightest { get; init; }
 
     /// <summary>How the static camber moves with each input, the most telling first; inputs that do not move it are left out.</summary>
-    public required SensitivityPart[] Sensitivities { get; init; }
+    public required SensitivityResponse[] Sensitivities { get; init; }
 
     /// <summary>What the camber does on the straight; null where no tyre is given.</summary>
-    public required StraightPart? Straight { get; init; }
+    public required StraightRunningResponse? Straight { get; init; }
 
     /// <summary>The same of the camber set now.</summary>
-    public required StraightPart? StraightNow { get; init; }
+    public required StraightRunningResponse? StraightNow { get; init; }
 
     /// <summary>Each corner with the camber found, the hardest first.</summary>
     public required BendMixResponse[] Corners { get; init; }
@@ -79,4 +80,108 @@ public sealed record CamberTargetAnswer
 
     /// <summary>What can hurt somebody.</summary>
     public required CautionResponse[] Cautions { get; init; }
+}
+
+/// <summary>The static camber with another caster.</summary>
+public sealed record CamberForCasterResponse
+{
+    /// <summary>Caster.</summary>
+    [Sample(7.4)]
+    public required double CasterDeg { get; init; }
+
+    /// <summary>Static camber; null where a corner then has no equilibrium.</summary>
+    [Sample(-2.5)]
+    public required double? StaticCamberDeg { get; init; }
+}
+
+/// <summary>How the static camber moves with one input, the others as they are.</summary>
+public sealed record SensitivityResponse
+{
+    /// <summary>JSON Pointer to where the input stands in the request.</summary>
+    [Sample("/vehicle/front/spring/rateNPerMm")]
+    public required string Input { get; init; }
+
+    /// <summary>The input's unit, as the names of members end in it; empty for a pure ratio. Tells the lateral acceleration of a list of corners from their radius.</summary>
+    [Sample("NPerMm")]
+    public required string Unit { get; init; }
+
+    /// <summary>The input's value, in its unit.</summary>
+    [Sample(27.0)]
+    public required double Value { get; init; }
+
+    /// <summary>Degrees of static camber per unit of the input.</summary>
+    [Sample(0.031)]
+    public required double DegPerUnit { get; init; }
+
+    /// <summary>How closely the input is known: one standard error, in its unit.</summary>
+    [Sample(0.8)]
+    public required double StandardError { get; init; }
+
+    /// <summary>What that leaves open of the static camber, one standard error.</summary>
+    [Sample(0.025)]
+    public required double LeavesOpenDeg { get; init; }
+}
+
+/// <summary>A static camber on the straight, by a tread of springs across its width: an upper bound, as a belt bends.</summary>
+public sealed record StraightRunningResponse
+{
+    /// <summary>The static camber.</summary>
+    [Sample(-2.6)]
+    public required double CamberDeg { get; init; }
+
+    /// <summary>Share of the load on the third of the tread towards the car's centre; 33.3 upright.</summary>
+    [Sample(39.0)]
+    public required double InnerShoulderLoadPct { get; init; }
+
+    /// <summary>Share of the load on the outer third.</summary>
+    [Sample(27.0)]
+    public required double OuterShoulderLoadPct { get; init; }
+
+    /// <summary>Contact area left to brake on, by that of the tyre upright.</summary>
+    [Sample(99.5)]
+    public required double BrakingPatchPct { get; init; }
+
+    /// <summary>Road wear of the inner third by the mean of the tread.</summary>
+    [Sample(1.5)]
+    public required double InnerShoulderWearRatio { get; init; }
+
+    /// <summary>The lesser of it with the least and the most background slip plausible.</summary>
+    [Sample(1.3)]
+    public required double InnerShoulderWearRatioLower { get; init; }
+
+    /// <summary>The greater of the two.</summary>
+    [Sample(1.9)]
+    public required double InnerShoulderWearRatioUpper { get; init; }
+}
+
+/// <summary>The outer wheel in one kind of corner, with the camber found.</summary>
+public sealed record BendMixResponse
+{
+    /// <summary>Lateral acceleration.</summary>
+    [Sample(0.95)]
+    public required double LateralG { get; init; }
+
+    /// <summary>Radius.</summary>
+    [Sample(45.0)]
+    public required double CornerRadiusM { get; init; }
+
+    /// <summary>Which way.</summary>
+    [Sample("left")]
+    public required TurnDirection Turn { get; init; }
+
+    /// <summary>Inclination to the road.</summary>
+    [Sample(0.3)]
+    public required double InclinationDeg { get; init; }
+
+    /// <summary>Load.</summary>
+    [Sample(5600.0)]
+    public required double LoadN { get; init; }
+
+    /// <summary>Slip angle; positive = pulling into the turn.</summary>
+    [Sample(7.1)]
+    public required double SlipDeg { get; init; }
+
+    /// <summary>Share of the tyre's work, load times slip times time, done here.</summary>
+    [Sample(48.0)]
+    public required double WorkPct { get; init; }
 }

@@ -13,7 +13,7 @@ internal static class CamberTargetAnswers
     private const string CommonPractice = "common practice, no source";
 
     /// <summary>The answer.</summary>
-    public static CamberTargetAnswer Of(CamberTargetRequest request, Vehicle vehicle, ResolvedHandlingCar reading, BendMixMapper corners, CamberTargetResult result)
+    public static CamberTargetAnswer Create(CamberTargetRequest request, Vehicle vehicle, ResolvedHandlingCar reading, BendMixMapper corners, CamberTargetResult result)
     {
         var target = request.TargetInclinationDeg ?? 0;
         var wanted = result.StaticCamberDeg.Value;
@@ -30,7 +30,7 @@ internal static class CamberTargetAnswers
             IsWithinRange = request.Range?.CamberDeg is null ? null : result.NearestCamberDeg == wanted,
             NearestCamberDeg = result.NearestCamberDeg,
             MeanInclinationAtNearestDeg = result.MeanInclinationAtNearestDeg,
-            WithCaster = [.. result.WithCaster.Select(one => new CamberForCasterPart { CasterDeg = one.CasterDeg, StaticCamberDeg = one.StaticCamberDeg })],
+            WithCaster = [.. result.WithCaster.Select(one => new CamberForCasterResponse { CasterDeg = one.CasterDeg, StaticCamberDeg = one.StaticCamberDeg })],
             CasterSaving = result.SavedPerCasterDeg,
             CasterSavingInTightest = result.SavedPerCasterInTightestDeg,
             Sensitivities = [.. result.Sensitivities.Select(one => Sensitivity(one, request))],
@@ -46,20 +46,20 @@ internal static class CamberTargetAnswers
         };
     }
 
-    private static SensitivityPart Sensitivity(CamberSensitivity one, CamberTargetRequest request)
+    private static SensitivityResponse Sensitivity(CamberSensitivity one, CamberTargetRequest request)
     {
         var input = one.Place is "/lateralG" or "/cornerRadiusM" ? OfCornering(one.Place, request) : OfLoad(one.Place, request);
-        return input == "/speedKmh" ? BySpeed(one, request.SpeedKmh!.Value) : Part(input, one.Unit, one.Value, one.DegPerUnit, one.StandardError);
+        return input == "/speedKmh" ? BySpeed(one, request.SpeedKmh!.Value) : Sensitivity(input, one.Unit, one.Value, one.DegPerUnit, one.StandardError);
     }
 
     /// <summary>With the lateral acceleration as it is the radius goes with the square of the speed.</summary>
-    private static SensitivityPart BySpeed(CamberSensitivity one, double speedKmh)
+    private static SensitivityResponse BySpeed(CamberSensitivity one, double speedKmh)
     {
         var mPerKmh = 2 * one.Value / speedKmh;
-        return Part("/speedKmh", "Kmh", speedKmh, one.DegPerUnit * mPerKmh, one.StandardError / mPerKmh);
+        return Sensitivity("/speedKmh", "Kmh", speedKmh, one.DegPerUnit * mPerKmh, one.StandardError / mPerKmh);
     }
 
-    private static SensitivityPart Part(string input, string unit, double value, double degPerUnit, double standardError) => new()
+    private static SensitivityResponse Sensitivity(string input, string unit, double value, double degPerUnit, double standardError) => new()
     {
         Input = input,
         Unit = unit,
@@ -92,12 +92,12 @@ internal static class CamberTargetAnswers
         WorkPct = 100 * one.Work,
     };
 
-    private static StraightPart? Straight(Vehicle vehicle, HandlingCar car, CarAxle at, double camberDeg)
+    private static StraightRunningResponse? Straight(Vehicle vehicle, HandlingCar car, CarAxle at, double camberDeg)
     {
         if (vehicle.At(at).Tyre is not { } tyre) return null;
         var axle = car.At(at);
         var runs = StraightRunning.Compute(camberDeg, (axle.LeftToeDeg + axle.RightToeDeg) / 2, axle.LoadN / 2, axle.TyreRateNPerMm, TreadWidth.Mm(tyre).Value, axle.LoadedRadiusMm);
-        return new StraightPart
+        return new StraightRunningResponse
         {
             CamberDeg = camberDeg,
             InnerShoulderLoadPct = runs.InnerShoulderLoadPct,
@@ -109,7 +109,7 @@ internal static class CamberTargetAnswers
         };
     }
 
-    private static IEnumerable<UnknownResponse> Gaps(CamberTargetResult result, StraightPart? straight, CarAxle at)
+    private static IEnumerable<UnknownResponse> Gaps(CamberTargetResult result, StraightRunningResponse? straight, CarAxle at)
     {
         if (result.LeftDeg is null) yield return Gap("leftByRightTurnsDeg", "no right turn is asked for", "/turn");
         if (result.RightDeg is null) yield return Gap("rightByLeftTurnsDeg", "no left turn is asked for", "/turn");
@@ -140,16 +140,16 @@ internal static class CamberTargetAnswers
         foreach (var one in reading.Assumed) yield return Scalar(one, result);
         foreach (var one in CorneringAssumptions.Build(reading, result.PeakScale, result.PeakScale, request.HeldLateralG)) yield return AssumptionResponse.Of(one);
         if (request.TargetInclinationDeg is null)
-            yield return Part("/targetInclinationDeg", 0, null, "from memory: a loaded radial usually likes 0 to −3° to the road", "The tread is to be flat on the road; the angle this tyre works best at is not given.");
+            yield return Assumption("/targetInclinationDeg", 0, null, "from memory: a loaded radial usually likes 0 to −3° to the road", "The tread is to be flat on the road; the angle this tyre works best at is not given.");
         if (corners.IsTurnAssumed)
-            yield return Part("/turn", null, "left", CommonPractice, "Corners that do not say their direction are taken as left ones; it matters only where the car differs from side to side.");
+            yield return Assumption("/turn", null, "left", CommonPractice, "Corners that do not say their direction are taken as left ones; it matters only where the car differs from side to side.");
         if (request.LateralG is null && Math.Abs(corners.ShareSum - 100) > 0.5)
-            yield return Part(request.Corners is null ? "/histogramCsv" : "/corners", corners.ShareSum, null, "the request", "The shares do not make 100; they are taken as ratios.");
-        yield return Part("/corners", null, "weighted by load times slip times time", "work of the tread against the road", "A corner counts by the work the outer tyre does in it; how closely lateral acceleration (0.03 g) and radius (10 %) are known is common practice, no source.");
+            yield return Assumption(request.Corners is null ? "/histogramCsv" : "/corners", corners.ShareSum, null, "the request", "The shares do not make 100; they are taken as ratios.");
+        yield return Assumption("/corners", null, "weighted by load times slip times time", "work of the tread against the road", "A corner counts by the work the outer tyre does in it; how closely lateral acceleration (0.03 g) and radius (10 %) are known is common practice, no source.");
         if (vehicle.At(request.Axle).Tyre is { } tyre)
         {
             var tread = TreadWidth.Mm(tyre);
-            yield return Part($"/vehicle/{(request.Axle == CarAxle.Front ? "front" : "rear")}/tyre", tread.Value, null, tread.Source, "Value is the width of the tread on the road in mm; with it the load moves across the tread on the straight.");
+            yield return Assumption($"/vehicle/{(request.Axle == CarAxle.Front ? "front" : "rear")}/tyre", tread.Value, null, tread.Source, "Value is the width of the tread on the road in mm; with it the load moves across the tread on the straight.");
         }
     }
 
@@ -165,6 +165,6 @@ internal static class CamberTargetAnswers
         };
     }
 
-    private static AssumptionResponse Part(string input, double? value, string? text, string source, string reason) =>
+    private static AssumptionResponse Assumption(string input, double? value, string? text, string source, string reason) =>
         AssumptionResponse.Of(new Assumption(input, value, text, source, reason));
 }

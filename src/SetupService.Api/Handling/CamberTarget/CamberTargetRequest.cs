@@ -1,6 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
-using SetupService.Api.Handling.Cornering;
+using SetupService.Api.Handling.Turns;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Handling.Cornering;
@@ -69,4 +69,76 @@ public sealed record CamberTargetRequest
     [Range(-5, 20)]
     [Sample(6.0)]
     public double[]? CastersDeg { get; set; }
+}
+
+/// <summary>One kind of corner of a lap.</summary>
+public sealed record BendMixEntry
+{
+    /// <summary>Lateral acceleration.</summary>
+    [JsonRequired]
+    [Range(0, 3)]
+    [Sample(0.95)]
+    public double LateralG { get; set; }
+
+    /// <summary>Share of the cornering time; shares that do not make 100 are taken as ratios.</summary>
+    [JsonRequired]
+    [Range(0, 1_000_000)]
+    [Sample(40.0)]
+    public double SharePct { get; set; }
+
+    /// <summary>Radius; the request's where left out.</summary>
+    [Range(TurnRules.LeastRadiusM, 10_000)]
+    [Sample(45.0)]
+    public double? CornerRadiusM { get; set; }
+
+    /// <summary>Speed; the request's where left out; either this or cornerRadiusM.</summary>
+    [Range(1, 500)]
+    [Sample(75.0)]
+    public double? SpeedKmh { get; set; }
+
+    /// <summary>Which way; the request's where left out.</summary>
+    [Sample("right")]
+    public TurnDirection? Turn { get; set; }
+}
+
+/// <summary>How far the angles can be set.</summary>
+public sealed record SettingRangeDocument
+{
+    /// <summary>Static camber.</summary>
+    public CamberRangeDocument? CamberDeg { get; set; }
+
+    /// <summary>Caster.</summary>
+    public CasterRangeDocument? CasterDeg { get; set; }
+}
+
+/// <summary>Ends of a camber setting, degrees.</summary>
+public sealed record CamberRangeDocument
+{
+    /// <summary>The most negative.</summary>
+    [JsonRequired]
+    [Range(-15, 15)]
+    [Sample(-2.5)]
+    public double From { get; set; }
+
+    /// <summary>The least negative.</summary>
+    [JsonRequired]
+    [Range(-15, 15)]
+    [Sample(-0.5)]
+    public double To { get; set; }
+}
+
+/// <summary>Ends of a caster setting, degrees.</summary>
+public sealed record CasterRangeDocument
+{
+    /// <summary>Least.</summary>
+    [JsonRequired]
+    [Range(-5, 20)]
+    [Sample(5.0)]
+    public double From { get; set; }
+
+    /// <summary>Most.</summary>
+    [JsonRequired]
+    [Range(-5, 20)]
+    [Sample(8.0)]
+    public double To { get; set; }
 }

@@ -1,3 +1,4 @@
+using SetupService.Api.Handling.Turns;
 using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cornering;
@@ -8,9 +9,9 @@ namespace SetupService.Api.Handling.Cornering;
 internal static class CorneringAnswers
 {
     /// <summary>The answer of a turn that has an equilibrium.</summary>
-    public static CorneringAnswer Of(CorneringEvaluation car, in SteadyTurn turn)
+    public static CorneringAnswer Create(CorneringEvaluation car, in SteadyTurn turn)
     {
-        var row = TurnFigures.Row(car, turn);
+        var row = TurnAnswers.Row(car, turn);
         return new CorneringAnswer
         {
             LateralG = row.LateralG,
@@ -25,10 +26,10 @@ internal static class CorneringAnswers
             Axles = row.Axles,
             RollStiffnessFrontPct = row.RollStiffnessFrontPct,
             Balance = row.Balance,
-            Unknown = TurnGaps.Of(car.Reading.Car, [row]),
+            Unknown = TurnGaps.Find(car.Reading.Car, [row]),
             Method = "cornering",
             Edition = Edition.Current,
-            Assumptions = TurnAssumptions.Of(car, [turn], turn.Attitude, ""),
+            Assumptions = TurnAssumptions.List(car, [turn], turn.Attitude, ""),
             Cautions = CautionResponse.Of([.. CorneringCautions.Build([turn], car.Run.RollOverWithin(row.LateralG, CorneringCautions.RollOverMarginG), car.HeldLateralG), .. car.Stated.SuspensionCautions()]),
         };
     }

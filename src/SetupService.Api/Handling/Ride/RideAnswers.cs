@@ -9,41 +9,41 @@ namespace SetupService.Api.Handling.Ride;
 internal static class RideAnswers
 {
     /// <summary>The answer: of the car after the change where there is one.</summary>
-    public static RideAnswer Of(RideEvaluation car, RideEvaluation? before, DampingRange range) => new()
+    public static RideAnswer Create(RideEvaluation car, RideEvaluation? before, DampingRange range) => new()
     {
         Front = Axle(car, before, CarAxle.Front, range),
         Rear = Axle(car, before, CarAxle.Rear, range),
         FlatRide = Flat(car),
-        Before = before is null ? null : new RideBeforePart
+        Before = before is null ? null : new RideStateResponse
         {
             Front = Axle(before, null, CarAxle.Front, range),
             Rear = Axle(before, null, CarAxle.Rear, range),
             FlatRide = Flat(before),
         },
-        Unknown = [.. RideGaps.Of(car, before)],
+        Unknown = [.. RideGaps.Find(car, before)],
         Method = "ride",
         Edition = Edition.Current,
-        Assumptions = RideAssumptions.Of(car, before),
+        Assumptions = RideAssumptions.List(car, before),
         Cautions = CautionResponse.Of([.. RideCautions.Build(car.Front, car.Rear), .. car.Stated.SuspensionCautions()]),
     };
 
-    private static FlatRidePart Flat(RideEvaluation car)
+    private static FlatRideResponse Flat(RideEvaluation car)
     {
         var flat = new FlatRide(car.Rear.RideFrequencyHz / car.Front.RideFrequencyHz);
-        return new FlatRidePart { FrequencyRatio = flat.FrequencyRatio, IsFlat = flat.IsFlat, Text = RideWords.Flat(flat) };
+        return new FlatRideResponse { FrequencyRatio = flat.FrequencyRatio, IsFlat = flat.IsFlat, Text = RideWords.Flat(flat) };
     }
 
-    private static RideAxlePart Axle(RideEvaluation car, RideEvaluation? before, CarAxle at, DampingRange range)
+    private static RideAxleResponse Axle(RideEvaluation car, RideEvaluation? before, CarAxle at, DampingRange range)
     {
         var isFront = at == CarAxle.Front;
         var axle = isFront ? car.Front : car.Rear;
-        return new RideAxlePart
+        return new RideAxleResponse
         {
             SprungMassKg = axle.SprungMassKg,
             MotionRatio = axle.MotionRatio,
             SpringForceN = axle.SpringForceN,
             WheelRateNPerMm = axle.WheelRateNPerMm,
-            WheelRates = [.. RideAxleBuilder.RatesOverTravel(car.Stands, at).Select(one => new TravelRatePart { TravelMm = one.TravelMm, MotionRatio = one.MotionRatio, WheelRateNPerMm = one.WheelRateNPerMm })],
+            WheelRates = [.. RideAxleBuilder.RatesOverTravel(car.Stands, at).Select(one => new TravelRateResponse { TravelMm = one.TravelMm, MotionRatio = one.MotionRatio, WheelRateNPerMm = one.WheelRateNPerMm })],
             TyreRateNPerMm = axle.TyreRateNPerMm,
             RideRateNPerMm = axle.RideRateNPerMm,
             RideFrequencyHz = axle.RideFrequencyHz,
@@ -51,7 +51,7 @@ internal static class RideAnswers
             DampedFrequencyHz = axle.DampedFrequencyHz,
             WheelHopFrequencyHz = axle.WheelHopFrequencyHz,
             CriticalDampingNsPerM = axle.CriticalDampingNsPerM,
-            DampingRatio = new DampingRatioPart { Bump = axle.BumpRatio, Rebound = axle.ReboundRatio, Mean = axle.MeanRatio },
+            DampingRatio = new DampingRatioResponse { Bump = axle.BumpRatio, Rebound = axle.ReboundRatio, Mean = axle.MeanRatio },
             StaticDeflectionMm = axle.StaticDeflectionMm,
             SpringLengthMm = axle.SpringLengthMm,
             RideHeightChangeMm = isFront ? car.HeightMm.Front : car.HeightMm.Rear,
@@ -61,7 +61,7 @@ internal static class RideAnswers
             StopMetAtLateralG = car.StopMetAtLateralG(at),
             CoilClearanceMm = axle.CoilClearanceMm,
             SeatedAtDroopMm = axle.SeatedAtDroopMm,
-            Dampers = new DampersPart
+            Dampers = new DampersResponse
             {
                 Verdict = range.Judge(axle.MeanRatio),
                 Text = RideWords.Dampers(axle, isFront ? before?.Front : before?.Rear, range),
@@ -71,5 +71,57 @@ internal static class RideAnswers
                 RangeSource = range.Source,
             },
         };
+    }
+}
+
+/// <summary>What an answer on ride leaves null, and why.</summary>
+internal static class RideGaps
+{
+    /// <summary>Of the car, and of the car before where something was changed.</summary>
+    public static IEnumerable<UnknownResponse> Find(RideEvaluation car, RideEvaluation? before) =>
+        Find(car, "").Concat(before is null ? [] : Find(before, "/before"));
+
+    private static IEnumerable<UnknownResponse> Find(RideEvaluation car, string place) =>
+        Find(car, CarAxle.Front, $"{place}/front").Concat(Find(car, CarAxle.Rear, $"{place}/rear"));
+
+    private static IEnumerable<UnknownResponse> Find(RideEvaluation car, CarAxle at, string place)
+    {
+        var (axle, heightMm) = at == CarAxle.Front ? (car.Front, car.HeightMm.Front) : (car.Rear, car.HeightMm.Rear);
+        var given = at == CarAxle.Front ? "/vehicle/front" : "/vehicle/rear";
+        string[] ofDamper = [given + "/damper/bumpNsPerM", given + "/damper/reboundNsPerM"];
+        string[] ofLength = [given + "/spring/freeLengthMm", given + "/spring/installedLengthMm"];
+        const string Damper = "needs bumpNsPerM and reboundNsPerM of the damper; a usual damper would be a guess";
+        if (axle.BumpRatio is null) yield return Gap("/dampingRatio/bump", Damper, ofDamper[0]);
+        if (axle.ReboundRatio is null) yield return Gap("/dampingRatio/rebound", Damper, ofDamper[1]);
+        if (axle.MeanRatio is null)
+        {
+            yield return Gap("/dampingRatio/mean", Damper, ofDamper);
+            yield return Gap("/dampedFrequencyHz", Damper, ofDamper);
+            yield return Gap("/dampers/feel", Damper, ofDamper);
+        }
+
+        if (axle.SpringLengthMm is null) yield return Gap("/springLengthMm", "needs the spring's freeLengthMm or installedLengthMm", ofLength);
+        if (heightMm is null) yield return Gap("/rideHeightChangeMm", RideWords.HeightUnknown, ofLength);
+        if (axle.BumpLeftMm is null)
+        {
+            yield return Gap("/bumpLeftMm", "needs bumpTravelMm", given + "/bumpTravelMm");
+            yield return Gap("/stopMetAtVerticalG", "needs bumpTravelMm", given + "/bumpTravelMm");
+            yield return Gap("/stopMetAtLateralG", "needs bumpTravelMm", given + "/bumpTravelMm");
+        }
+        else if (car.Stands.WheelbaseMm is null)
+        {
+            yield return Gap("/stopMetAtLateralG", "needs wheelbaseMm", "/vehicle/wheelbaseMm");
+        }
+        else if (car.StopMetAtLateralG(at) is null)
+        {
+            yield return Gap("/stopMetAtLateralG", "the car rolls over, or a wheel cannot follow, before this stop is met");
+        }
+
+        if (axle.DroopLeftMm is null) yield return Gap("/droopLeftMm", "needs reboundTravelMm", given + "/reboundTravelMm");
+        if (axle.SeatedAtDroopMm is null) yield return Gap("/seatedAtDroopMm", "needs reboundTravelMm", given + "/reboundTravelMm");
+        if (axle.CoilClearanceMm is null) yield return Gap("/coilClearanceMm", "needs the spring's solidLengthMm, its freeLengthMm or installedLengthMm, and bumpTravelMm", [given + "/spring/solidLengthMm", .. ofLength, given + "/bumpTravelMm"]);
+
+        UnknownResponse Gap(string output, string reason, params string[] needs) =>
+            UnknownResponse.Of(place + output, reason, needs);
     }
 }

@@ -14,10 +14,10 @@ internal static class RideAssumptions
         "A progressive spring or a digressive damper has other figures at other travels and speeds.");
 
     /// <summary>All of it.</summary>
-    public static AssumptionResponse[] Of(RideEvaluation car, RideEvaluation? before)
+    public static AssumptionResponse[] List(RideEvaluation car, RideEvaluation? before)
     {
         var list = new List<AssumptionResponse>();
-        foreach (var one in car.Reading.Assumed) list.Add(Part(car, one));
+        foreach (var one in car.Reading.Assumed) list.Add(Scalar(car, one));
         list.AddRange(AssumptionResponse.Of(car.Reading.Notes));
         list.Add(AssumptionResponse.Of(LinearSpring));
         if (before is not null && (car.HeightMm.Front is null || car.HeightMm.Rear is null))
@@ -37,7 +37,7 @@ internal static class RideAssumptions
         return [.. list];
     }
 
-    private static AssumptionResponse Part(RideEvaluation car, AssumedInput one)
+    private static AssumptionResponse Scalar(RideEvaluation car, AssumedInput one)
     {
         var lower = one.Input.Put(car.Stands, one.Lower);
         var upper = one.Input.Put(car.Stands, one.Upper);

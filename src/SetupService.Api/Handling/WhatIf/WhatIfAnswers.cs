@@ -1,4 +1,4 @@
-using SetupService.Api.Handling.Cornering;
+using SetupService.Api.Handling.Turns;
 using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cars;
@@ -16,10 +16,10 @@ internal static class WhatIfAnswers
         "Where a changed car asks more of its tyres than they give, their peak is scaled further until they hold it.");
 
     /// <summary>The answer.</summary>
-    public static WhatIfAnswer Of(WhatIfRequest request, CorneringEvaluation car, in SteadyTurn turn, WhatIfOutcome asGiven, IReadOnlyList<WhatIfOutcome> alone, WhatIfOutcome together, IReadOnlyList<WhatIfCar> changed, UnitSystem units)
+    public static WhatIfAnswer Create(WhatIfRequest request, CorneringEvaluation car, in SteadyTurn turn, WhatIfOutcome asGiven, IReadOnlyList<WhatIfOutcome> alone, WhatIfOutcome together, IReadOnlyList<WhatIfCar> changed, UnitSystem units)
     {
         var given = Figures(asGiven.Figures);
-        WhatIfStatePart[] states = [.. alone.Select((one, i) => State(Label(request.Changes[i], i), one, asGiven))];
+        WhatIfStateResponse[] states = [.. alone.Select((one, i) => State(Label(request.Changes[i], i), one, asGiven))];
         var all = State("all together", together, asGiven);
         return new WhatIfAnswer
         {
@@ -30,13 +30,13 @@ internal static class WhatIfAnswers
             Unknown = Gaps(asGiven, "/asGiven"),
             Method = "what-if",
             Edition = Edition.Current,
-            Assumptions = [.. TurnAssumptions.Of(car, [turn], turn.Attitude, ("/asGiven/rollDeg", "/asGiven/frontInclinationDeg", "/asGiven/rearInclinationDeg")), AssumptionResponse.Of(SameRubber), .. OfChanges(car.Reading, changed)],
+            Assumptions = [.. TurnAssumptions.List(car, [turn], turn.Attitude, ("/asGiven/rollDeg", "/asGiven/frontInclinationDeg", "/asGiven/rearInclinationDeg")), AssumptionResponse.Of(SameRubber), .. OfChanges(car.Reading, changed)],
             Cautions = CautionResponse.Of([.. WhatIfCautions.All, .. car.Stated.SuspensionCautions(units)]),
         };
     }
 
     // A label left empty would leave a row of the table without a name.
-    private static string Label(NamedChangeDocument change, int index) =>
+    private static string Label(WhatIfChangeDocument change, int index) =>
         string.IsNullOrWhiteSpace(change.Label) ? FormattableString.Invariant($"change {index + 1}") : change.Label;
 
     /// <summary>What a change makes necessary to assume that the car as given told.</summary>
@@ -54,7 +54,7 @@ internal static class WhatIfAnswers
         static AssumptionResponse Placed(Assumption one, string place) => AssumptionResponse.Of(one with { Input = place + one.Input });
     }
 
-    private static WhatIfStatePart State(string label, in WhatIfOutcome outcome, in WhatIfOutcome asGiven) => new()
+    private static WhatIfStateResponse State(string label, in WhatIfOutcome outcome, in WhatIfOutcome asGiven) => new()
     {
         Label = label,
         Figures = Figures(outcome.Figures),
@@ -88,7 +88,7 @@ internal static class WhatIfAnswers
         void Add(string output, string reason, params string[] needs) => gaps.Add(UnknownResponse.Of($"{place}/{output}", reason, needs));
     }
 
-    private static WhatIfFiguresPart Figures(in WhatIfFigures figures) => new()
+    private static WhatIfFiguresResponse Figures(in WhatIfFigures figures) => new()
     {
         RollDeg = figures.RollDeg,
         FrontInclinationDeg = figures.FrontInclinationDeg,

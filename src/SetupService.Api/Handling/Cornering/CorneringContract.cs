@@ -1,0 +1,46 @@
+using System.ComponentModel.DataAnnotations;
+using System.Text.Json.Serialization;
+using FluentValidation;
+using SetupService.Api.Handling.Turns;
+using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Shared;
+
+namespace SetupService.Api.Handling.Cornering;
+
+/// <summary>A car in a steady turn on a level road.</summary>
+public sealed record CorneringRequest : TurnRequest
+{
+    /// <summary>Lateral acceleration, taken as what the car does.</summary>
+    [JsonRequired]
+    [Range(0, 3)]
+    [Sample(0.9)]
+    public double LateralG { get; set; }
+}
+
+/// <summary>How the car stands in the turn, and what that rests on.</summary>
+public sealed record CorneringAnswer : TurnRow
+{
+    /// <summary>The figures left null, and why.</summary>
+    public required UnknownResponse[] Unknown { get; init; }
+
+    /// <summary>The page under /docs/methods that derives every figure.</summary>
+    [Sample("cornering")]
+    public required string Method { get; init; }
+
+    /// <summary>Edition of model and tables.</summary>
+    [Sample("2026.11")]
+    public required string Edition { get; init; }
+
+    /// <summary>What was taken although nobody gave it; of a scalar also how far roll and the outer wheels' inclination move over its plausible range.</summary>
+    public required AssumptionResponse[] Assumptions { get; init; }
+
+    /// <summary>What can hurt somebody who acts on the answer.</summary>
+    public required CautionResponse[] Cautions { get; init; }
+}
+
+/// <summary>What a turn must keep beyond types and ranges.</summary>
+public sealed class CorneringRules : AbstractValidator<CorneringRequest>
+{
+    /// <summary>Makes the rules; they hold no state.</summary>
+    public CorneringRules() => this.TurnsAreWhole(request => request.LateralG);
+}

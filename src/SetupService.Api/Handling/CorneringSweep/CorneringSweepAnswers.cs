@@ -1,0 +1,59 @@
+using SetupService.Api.Handling.Turns;
+using SetupService.Api.Http.Shared;
+using SetupService.Domain.Answers;
+using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Suspension.Sweep;
+
+namespace SetupService.Api.Handling.CorneringSweep;
+
+/// <summary>Takes a car through a sweep of turns and puts down what it gives.</summary>
+internal static class CorneringSweepAnswers
+{
+    /// <summary>The answer; null where not one turn has an equilibrium, with why the first has none.</summary>
+    public static CorneringSweepAnswer? Solve(CorneringEvaluation car, SweepRange range, CancellationToken cancellation, out CorneringObstacle? first)
+    {
+        var turns = new List<SteadyTurn>(range.Count);
+        var missed = new List<CorneringObstacle>();
+        var unreachable = new List<UnreachableTurnResponse>();
+        for (var i = 0; i < range.Count; i++)
+        {
+            cancellation.ThrowIfCancellationRequested();
+
+            // 0.1 + 2·0.1 is a little more than 0.3; what is asked stays within what may be asked.
+            var lateralG = Math.Clamp(range[i], Math.Min(range.From, range.To), Math.Max(range.From, range.To));
+            if (car.Run.At(lateralG, out var obstacle) is { } turn)
+            {
+                turns.Add(turn);
+                continue;
+            }
+
+            missed.Add(obstacle!.Value);
+            unreachable.Add(new() { LateralG = lateralG, Reason = CorneringWords.Reason(obstacle.Value), LimitG = obstacle.Value.LimitG });
+        }
+
+        first = missed.Count > 0 ? missed[0] : null;
+        return turns.Count > 0 ? Create(car, turns, missed, unreachable) : null;
+    }
+
+    private static CorneringSweepAnswer Create(CorneringEvaluation car, List<SteadyTurn> turns, List<CorneringObstacle> missed, List<UnreachableTurnResponse> unreachable)
+    {
+        TurnRow[] rows = [.. turns.Select(turn => TurnAnswers.Row(car, turn))];
+        var hardest = Array.IndexOf(rows, rows.MaxBy(row => row.LateralG));
+        return new CorneringSweepAnswer
+        {
+            Rows = rows,
+            Unreachable = [.. unreachable],
+            Unknown = TurnGaps.Find(car.Reading.Car, rows),
+            Method = "cornering",
+            Edition = Edition.Current,
+            Assumptions = TurnAssumptions.List(car, turns, turns[hardest].Attitude, FormattableString.Invariant($"/rows/{hardest}")),
+            Cautions = CautionResponse.Of([.. CorneringCautions.Build(turns, RollsOverAt(car, missed, rows[hardest].LateralG), car.HeldLateralG), .. car.Stated.SuspensionCautions()]),
+        };
+    }
+
+    private static double? RollsOverAt(CorneringEvaluation car, List<CorneringObstacle> missed, double hardestG)
+    {
+        var fallen = missed.FindIndex(one => one.Failure == CorneringFailure.RollsOver);
+        return fallen >= 0 ? missed[fallen].LimitG : car.Run.RollOverWithin(hardestG, CorneringCautions.RollOverMarginG);
+    }
+}

@@ -1,0 +1,117 @@
+using SetupService.Api.Http.Shared;
+using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Handling.Cornering;
+
+namespace SetupService.Api.Handling.Turns;
+
+/// <summary>What rows and single answers put down alike of a turn.</summary>
+internal static class TurnAnswers
+{
+    /// <summary>The row of a turn.</summary>
+    public static TurnRow Row(CorneringEvaluation car, in SteadyTurn turn)
+    {
+        var attitude = turn.Attitude;
+        var lateralG = attitude.Demand.LateralG;
+        return new TurnRow
+        {
+            LateralG = lateralG,
+            SpeedKmh = car.Path.SpeedKmh(lateralG),
+            CornerRadiusM = car.Path.RadiusM(lateralG),
+            RollDeg = attitude.RollDeg,
+            RollDegPerG = turn.RollDegPerG,
+            SteerDeg = attitude.SteerToLeftDeg,
+            SteeringWheelDeg = attitude.SteerToLeftDeg * car.SteeringRatio,
+            TyrePeakScale = attitude.PeakScale,
+            Wheels = Wheels(attitude),
+            Axles = new TurnAxlesResponse { Front = Axle(attitude.Front), Rear = Axle(attitude.Rear) },
+            RollStiffnessFrontPct = car.RollStiffnessFrontPct,
+            Balance = Balance(car, turn),
+        };
+    }
+
+    private static BalanceResponse Balance(CorneringEvaluation car, in SteadyTurn turn) => new()
+    {
+        FrontLoadTransferPct = turn.Attitude.FrontLoadTransferPct,
+        UndersteerDegPerG = turn.UndersteerDegPerG,
+        Text = CorneringWords.Balance(turn, IsGiven(car.Reading.Car.Front), IsGiven(car.Reading.Car.Rear)),
+    };
+
+    private static bool IsGiven(Domain.Handling.Cars.HandlingAxle axle) => axle.CorneringStiffnessNPerDeg is not null;
+
+    private static TurnWheelsResponse Wheels(in CorneringAttitude attitude) => new()
+    {
+        FrontLeft = Wheel(attitude.FrontLeft),
+        FrontRight = Wheel(attitude.FrontRight),
+        RearLeft = Wheel(attitude.RearLeft),
+        RearRight = Wheel(attitude.RearRight),
+    };
+
+    private static TurnWheelResponse Wheel(in WheelAttitude wheel) => new()
+    {
+        IsOuter = wheel.IsOuter,
+        LoadN = wheel.LoadN,
+        TravelMm = wheel.TravelMm,
+        SteerDeg = wheel.SteerDeg,
+        SlipDeg = wheel.SlipDeg,
+        SideForceN = wheel.SideForceN,
+        InclinationDeg = wheel.IsBeyondReadings ? null : wheel.InclinationAngleDeg,
+        Contributions = new InclinationContributionsResponse
+        {
+            Static = wheel.Camber.StaticDeg,
+            Kinematic = wheel.IsBeyondReadings ? null : wheel.Camber.KinematicDeg,
+            Roll = wheel.Camber.RollDeg,
+            Steer = wheel.Camber.SteerDeg,
+            Compliance = wheel.Camber.ComplianceDeg,
+        },
+        BumpLeftMm = wheel.BumpLeftMm,
+        DroopLeftMm = wheel.DroopLeftMm,
+        IsOnBumpStop = wheel.IsOnBumpStop,
+        IsLifted = wheel.IsLifted,
+    };
+
+    private static TurnAxleResponse Axle(in AxleAttitude axle) => new()
+    {
+        LoadTransferN = axle.LoadTransferN,
+        ElasticN = axle.ElasticN,
+        GeometricN = axle.GeometricN,
+        UnsprungN = axle.UnsprungN,
+        HeaveMm = axle.HeaveMm,
+        SlipDeg = axle.SlipDeg,
+        RollCentreHeightMm = axle.RollCentreHeightMm,
+    };
+}
+
+/// <summary>The figures that turns lack, each with the reason, so that no null stands without one.</summary>
+internal static class TurnGaps
+{
+    private static readonly (string Output, Predicate<TurnRow> IsMissing, string Reason, string[] Needs)[] OfTurn =
+    [
+        ("cornerRadiusM", row => row.CornerRadiusM is null, "at this speed the path is as good as straight", []),
+        ("rollDegPerG", row => row.RollDegPerG is null, "a turn a little harder has no equilibrium on the same tyres", []),
+        ("steeringWheelDeg", row => row.SteeringWheelDeg is null, "needs /vehicle/steeringRatio", ["/vehicle/steeringRatio"]),
+        ("frontLoadTransferPct", row => row.Balance.FrontLoadTransferPct is null, "too little load crosses the car to be shared", []),
+        ("inclinationDeg", row => IsBeyondReadings(row.Wheels), "an inner wheel is unloaded beyond what was read of its suspension and the 20 mm that is carried on; its camber is taken as there, which matters to little side force", ["/vehicle/front/suspension/readings", "/vehicle/rear/suspension/readings"]),
+        ("understeerDegPerG", row => row.Balance.UndersteerDegPerG is null, "a turn a little harder has no equilibrium on the same tyres, or its steer is reached off ride height only", []),
+    ];
+
+    /// <summary>The figures, each with how many rows lack it where that is not all.</summary>
+    public static UnknownResponse[] Find(HandlingCar car, IReadOnlyList<TurnRow> rows) =>
+    [
+        .. from figure in OfTurn
+           let count = rows.Count(row => figure.IsMissing(row))
+           where count > 0
+           select UnknownResponse.Of(figure.Output, count == rows.Count ? figure.Reason : FormattableString.Invariant($"in {count} of {rows.Count} rows {figure.Reason}"), figure.Needs),
+        .. OfAxle(car.Front, "front"),
+        .. OfAxle(car.Rear, "rear"),
+    ];
+
+    private static IEnumerable<UnknownResponse> OfAxle(HandlingAxle axle, string name)
+    {
+        if (axle.BumpTravelMm is null) yield return UnknownResponse.Of("bumpLeftMm", $"of the {name} wheels needs /vehicle/{name}/bumpTravelMm", $"/vehicle/{name}/bumpTravelMm");
+        if (axle.ReboundTravelMm is null) yield return UnknownResponse.Of("droopLeftMm", $"of the {name} wheels needs /vehicle/{name}/reboundTravelMm", $"/vehicle/{name}/reboundTravelMm");
+    }
+
+    private static bool IsBeyondReadings(TurnWheelsResponse wheels) =>
+        wheels.FrontLeft.InclinationDeg is null || wheels.FrontRight.InclinationDeg is null || wheels.RearLeft.InclinationDeg is null || wheels.RearRight.InclinationDeg is null;
+
+}

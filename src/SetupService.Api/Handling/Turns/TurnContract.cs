@@ -1,0 +1,246 @@
+using System.ComponentModel.DataAnnotations;
+using System.Text.Json.Serialization;
+using SetupService.Api.Http.Contract;
+using SetupService.Api.Vehicles;
+using SetupService.Domain.Handling.Cornering;
+
+namespace SetupService.Api.Handling.Turns;
+
+/// <summary>What every call on a car in a turn takes. Written before the call's own members.</summary>
+public abstract record TurnRequest
+{
+    /// <summary>The car. Needed: both axle loads (or all corner weights), wheelbase, and each axle's track (or points) and spring rate.</summary>
+    [JsonRequired]
+    [JsonPropertyOrder(-1)]
+    public VehicleDocument Vehicle { get; set; } = null!;
+
+    /// <summary>Which way it turns. In a left turn the right wheels are the outer ones.</summary>
+    [JsonRequired]
+    [Sample("left")]
+    public TurnDirection Turn { get; set; }
+
+    /// <summary>Radius of the centre of gravity's path; either this or speedKmh.</summary>
+    [Range(TurnRules.LeastRadiusM, 10_000)]
+    [Sample(60.0)]
+    public double? CornerRadiusM { get; set; }
+
+    /// <summary>Speed; either this or cornerRadiusM.</summary>
+    [Range(1, 500)]
+    [Sample(87.0)]
+    public double? SpeedKmh { get; set; }
+
+    /// <summary>The lateral acceleration the tyres are known to hold: their peak is scaled to it where it would be less. Left out, it is scaled to what the car does, where it must.</summary>
+    [Range(0.05, 3)]
+    [Sample(1.1)]
+    public double? HeldLateralG { get; set; }
+}
+
+/// <summary>How the car stands in one turn. Written before what a call adds.</summary>
+public record TurnRow
+{
+    /// <summary>Lateral acceleration.</summary>
+    [JsonPropertyOrder(-1)]
+    [Sample(0.9)]
+    public required double LateralG { get; init; }
+
+    /// <summary>Speed.</summary>
+    [JsonPropertyOrder(-1)]
+    [Sample(82.8)]
+    public required double SpeedKmh { get; init; }
+
+    /// <summary>Radius of the centre of gravity's path; null where it runs as good as straight.</summary>
+    [JsonPropertyOrder(-1)]
+    [Sample(60.0)]
+    public required double? CornerRadiusM { get; init; }
+
+    /// <summary>Roll of the body; positive = leaning out of the turn.</summary>
+    [JsonPropertyOrder(-1)]
+    [Sample(3.1)]
+    public required double RollDeg { get; init; }
+
+    /// <summary>Change of roll per g at this turn, radius held; null where there is no turn a little harder.</summary>
+    [JsonPropertyOrder(-1)]
+    [Sample(3.5)]
+    public required double? RollDegPerG { get; init; }
+
+    /// <summary>Mean steer of the front wheels, give left out; positive = left.</summary>
+    [JsonPropertyOrder(-1)]
+    [Sample(3.4)]
+    public required double SteerDeg { get; init; }
+
+    /// <summary>Angle of the steering wheel; positive = left. Null where steeringRatio is not given.</summary>
+    [JsonPropertyOrder(-1)]
+    [Sample(48.3)]
+    public required double? SteeringWheelDeg { get; init; }
+
+    /// <summary>By what the peak of all four tyres is scaled; 1 = not.</summary>
+    [JsonPropertyOrder(-1)]
+    [Sample(1.08)]
+    public required double TyrePeakScale { get; init; }
+
+    /// <summary>Each wheel.</summary>
+    [JsonPropertyOrder(-1)]
+    public required TurnWheelsResponse Wheels { get; init; }
+
+    /// <summary>Each axle.</summary>
+    [JsonPropertyOrder(-1)]
+    public required TurnAxlesResponse Axles { get; init; }
+
+    /// <summary>Front axle's share of both axles' roll stiffness at ride height: springs and bar, tyres in series.</summary>
+    [JsonPropertyOrder(-1)]
+    [Sample(58.0)]
+    public required double RollStiffnessFrontPct { get; init; }
+
+    /// <summary>Which end gives way first.</summary>
+    [JsonPropertyOrder(-1)]
+    public required BalanceResponse Balance { get; init; }
+}
+
+/// <summary>The four wheels.</summary>
+public sealed record TurnWheelsResponse
+{
+    /// <summary>Front left.</summary>
+    public required TurnWheelResponse FrontLeft { get; init; }
+
+    /// <summary>Front right.</summary>
+    public required TurnWheelResponse FrontRight { get; init; }
+
+    /// <summary>Rear left.</summary>
+    public required TurnWheelResponse RearLeft { get; init; }
+
+    /// <summary>Rear right.</summary>
+    public required TurnWheelResponse RearRight { get; init; }
+}
+
+/// <summary>How one wheel stands in the turn.</summary>
+public sealed record TurnWheelResponse
+{
+    /// <summary>Whether it is the outer wheel of its axle.</summary>
+    [Sample(true)]
+    public required bool IsOuter { get; init; }
+
+    /// <summary>Load on the road.</summary>
+    [Sample(5290.0)]
+    public required double LoadN { get; init; }
+
+    /// <summary>Travel from ride height; positive = bump.</summary>
+    [Sample(31.0)]
+    public required double TravelMm { get; init; }
+
+    /// <summary>Heading of the wheel plane against the body, toe and give included; positive = left.</summary>
+    [Sample(5.9)]
+    public required double SteerDeg { get; init; }
+
+    /// <summary>Slip angle; positive = pulling into the turn.</summary>
+    [Sample(4.1)]
+    public required double SlipDeg { get; init; }
+
+    /// <summary>Side force; positive = into the turn.</summary>
+    [Sample(4700.0)]
+    public required double SideForceN { get; init; }
+
+    /// <summary>Inclination to the road; negative = top towards the car's centre plane. Null where an inner wheel is beyond what was read of its suspension.</summary>
+    [Sample(0.4)]
+    public required double? InclinationDeg { get; init; }
+
+    /// <summary>What that is made of.</summary>
+    public required InclinationContributionsResponse Contributions { get; init; }
+
+    /// <summary>Travel left to the bump stop; negative = pressed. Null where bumpTravelMm is not given.</summary>
+    [Sample(37.0)]
+    public required double? BumpLeftMm { get; init; }
+
+    /// <summary>Travel left to full droop; negative = against it. Null where reboundTravelMm is not given.</summary>
+    [Sample(116.0)]
+    public required double? DroopLeftMm { get; init; }
+
+    /// <summary>Whether it presses its bump stop.</summary>
+    [Sample(false)]
+    public required bool IsOnBumpStop { get; init; }
+
+    /// <summary>Whether it has left the road.</summary>
+    [Sample(false)]
+    public required bool IsLifted { get; init; }
+}
+
+/// <summary>What a wheel's inclination to the road is made of, degrees; the five add up to it.</summary>
+public sealed record InclinationContributionsResponse
+{
+    /// <summary>Camber as set.</summary>
+    [Sample(-2.0)]
+    public required double Static { get; init; }
+
+    /// <summary>What travel, and a changed ride height, do; null where an inner wheel is beyond what was read of its suspension.</summary>
+    [Sample(-0.4)]
+    public required double? Kinematic { get; init; }
+
+    /// <summary>What the roll of the body does.</summary>
+    [Sample(2.6)]
+    public required double Roll { get; init; }
+
+    /// <summary>What steering about the inclined axis does.</summary>
+    [Sample(-0.3)]
+    public required double Steer { get; init; }
+
+    /// <summary>What side force does by the give of the suspension.</summary>
+    [Sample(0.5)]
+    public required double Compliance { get; init; }
+}
+
+/// <summary>Both axles.</summary>
+public sealed record TurnAxlesResponse
+{
+    /// <summary>The front axle.</summary>
+    public required TurnAxleResponse Front { get; init; }
+
+    /// <summary>The rear axle.</summary>
+    public required TurnAxleResponse Rear { get; init; }
+}
+
+/// <summary>How load crosses one axle against rest, half the difference of outer and inner wheel; the three parts add up to the whole.</summary>
+public sealed record TurnAxleResponse
+{
+    /// <summary>Load that crosses from the inner to the outer wheel.</summary>
+    [Sample(1900.0)]
+    public required double LoadTransferN { get; init; }
+
+    /// <summary>What springs, bar and stops carry across.</summary>
+    [Sample(1500.0)]
+    public required double ElasticN { get; init; }
+
+    /// <summary>What the links carry across, from side force and roll centre.</summary>
+    [Sample(240.0)]
+    public required double GeometricN { get; init; }
+
+    /// <summary>What the unsprung masses move across by themselves.</summary>
+    [Sample(160.0)]
+    public required double UnsprungN { get; init; }
+
+    /// <summary>How far the body rose at this axle; positive = jacked up.</summary>
+    [Sample(1.2)]
+    public required double HeaveMm { get; init; }
+
+    /// <summary>Slip angle of the axle; positive = pulling into the turn.</summary>
+    [Sample(4.0)]
+    public required double SlipDeg { get; init; }
+
+    /// <summary>Height of the roll centre above the ground at ride height.</summary>
+    [Sample(55.0)]
+    public required double RollCentreHeightMm { get; init; }
+}
+
+/// <summary>Which end of the car gives way first, and by which tyres that is told.</summary>
+public sealed record BalanceResponse
+{
+    /// <summary>Front axle's share of the load that crosses the car; null where hardly any does.</summary>
+    [Sample(54.0)]
+    public required double? FrontLoadTransferPct { get; init; }
+
+    /// <summary>Change of steer per g beyond what the turn's own geometry takes, radius and tyres held, at the road wheels (ISO 8855's understeer gradient); positive = understeer. Null where there is no turn a little harder.</summary>
+    [Sample(1.3)]
+    public required double? UndersteerDegPerG { get; init; }
+
+    /// <summary>Both in words, and whose tyres they are of.</summary>
+    [Sample("The car pushes wide (understeer): each 0.1 g more needs about 0.06° more steer at this radius. …")]
+    public required string Text { get; init; }
+}

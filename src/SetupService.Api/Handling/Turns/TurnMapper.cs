@@ -1,0 +1,38 @@
+using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Numerics;
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Api.Handling.Turns;
+
+/// <summary>Reads what a call on a turn asks into domain values.</summary>
+internal static class TurnMapper
+{
+    /// <summary>Radius or speed, and which way.</summary>
+    public static TurnPath Path(TurnRequest request) => request.CornerRadiusM is { } radiusM
+        ? TurnPath.AtRadius(request.Turn, radiusM)
+        : TurnPath.AtSpeed(request.Turn, request.SpeedKmh!.Value);
+}
+
+/// <summary>The car of a request on turns, ready to be asked.</summary>
+/// <param name="Stated">The car as stated.</param>
+/// <param name="Reading">The car with what is assumed of it.</param>
+/// <param name="Path">Radius or speed, and which way.</param>
+/// <param name="Run">Solves its turns.</param>
+/// <param name="HeldLateralG">What its tyres are said to hold, g, or null.</param>
+/// <param name="SteeringRatio">Steering-wheel angle by road-wheel angle, or null.</param>
+/// <param name="Budget">The work the request may take, in its turns and in the effects of what is assumed.</param>
+internal sealed record CorneringEvaluation(Vehicle Stated, ResolvedHandlingCar Reading, TurnPath Path, CorneringRun Run, double? HeldLateralG, double? SteeringRatio, WorkBudget Budget)
+{
+    /// <summary>Front axle's share of the roll stiffness, percent.</summary>
+    public double RollStiffnessFrontPct { get; } = RollStiffness.FrontSharePct(Reading.Car);
+
+    /// <summary>The car of a request; null where its points hold no wheel.</summary>
+    public static CorneringEvaluation? Create(TurnRequest request, Vehicle vehicle, WorkBudget budget)
+    {
+        var path = TurnMapper.Path(request);
+        return HandlingCarBuilder.Build(vehicle) is { } reading && CorneringRun.Create(reading.Car, path, request.HeldLateralG, budget) is { } run
+            ? new CorneringEvaluation(vehicle, reading, path, run, request.HeldLateralG, vehicle.SteeringRatio, budget)
+            : null;
+    }
+}

@@ -1,0 +1,95 @@
+using System.Diagnostics.CodeAnalysis;
+using Microsoft.AspNetCore.Http.HttpResults;
+using SetupService.Api.Drawings;
+using SetupService.Api.Handling.Turns;
+using SetupService.Api.Http;
+using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Problems;
+using SetupService.Api.Http.Queries;
+using SetupService.Api.Vehicles;
+using SetupService.Domain.Handling.WhatIf;
+using SetupService.Domain.Numerics;
+
+namespace SetupService.Api.Handling.WhatIf;
+
+/// <summary>The call that compares changes of a car.</summary>
+internal static class WhatIfEndpoint
+{
+    private static readonly WhatIfRules Rules = new();
+
+    public static void MapWhatIf(this RouteGroupBuilder group)
+    {
+        group.MapPost("/what-if", Compare)
+            .WithQuery(QueryParameters.Units)
+            .WithExample("what-if")
+            .WithProblems(ProblemTypes.NotComputable)
+            .WithName("whatIf")
+            .WithSummary("What would each of these changes do, alone and together?")
+            .WithDescription("A car in a steady turn and up to 24 named changes (partial vehicles, RFC 7396 without null): roll, inclination, load-transfer share, understeer, travel left, ride frequency, damping ratio and ride height, each change alone and all together, with a table to read.");
+        group.MapPost("/what-if/chart", Chart)
+            .WithQuery(QueryParameters.Units)
+            .WithExample("what-if")
+            .WithProblems(ProblemTypes.NotComputable)
+            .WithName("whatIfChart")
+            .WithSummary("The effects of the changes as a tornado chart")
+            .WithDescription("Takes the body of what-if and draws a panel for each figure: a bar for each change, the largest effect first, all together at the foot.");
+    }
+
+    private static Results<Answer<WhatIfAnswer>, Problem> Compare(
+        Body<WhatIfRequest> body, JsonContract contract, QueryReader query, CancellationToken cancellation) =>
+        TryCompare(body, contract, query, cancellation, out var answer, out var problem) ? new Answer<WhatIfAnswer>(answer) : problem;
+
+    private static Results<SvgAnswer, Problem> Chart(
+        Body<WhatIfRequest> body, JsonContract contract, QueryReader query, CancellationToken cancellation) =>
+        TryCompare(body, contract, query, cancellation, out var answer, out var problem)
+            ? new SvgAnswer(WhatIfChart.Draw(body.Value!, answer, query.Units))
+            : problem;
+
+    private static bool TryCompare(
+        Body<WhatIfRequest> body,
+        JsonContract contract,
+        QueryReader query,
+        CancellationToken cancellation,
+        [NotNullWhen(true)] out WhatIfAnswer? answer,
+        [NotNullWhen(false)] out Problem? problem)
+    {
+        answer = null;
+        problem = body.Problem ?? Compute(body, body.Value!, contract, query, cancellation, out answer);
+        return answer is not null;
+    }
+
+    private static Problem? Compute(
+        Body<WhatIfRequest> body, WhatIfRequest request, JsonContract contract, QueryReader query, CancellationToken cancellation, out WhatIfAnswer? answer)
+    {
+        answer = null;
+        if (!VehicleMapper.Map(request.Vehicle).Under("vehicle").TryGet(out var vehicle, out var refusal))
+            return body.Refuse(refusal);
+        var budget = WorkBudget.Generous(cancellation);
+        if (WhatIfCar.Create(vehicle) is not { } car || CorneringEvaluation.Create(request, vehicle, budget) is not { } turned)
+            return HandlingProblems.NoCorner(vehicle);
+        if (turned.Run.At(request.LateralG, out var obstacle) is not { } turn)
+            return TurnProblems.NoEquilibrium(request, turned, obstacle!.Value);
+
+        var study = WhatIfStudy.Compute(car, turned.Path.At(request.LateralG), request.HeldLateralG, budget);
+        var stated = contract.Changing(request.Vehicle, "/vehicle");
+        var together = stated;
+        var states = new List<WhatIfCar>(request.Changes.Length);
+        var outcomes = new List<WhatIfOutcome>(request.Changes.Length + 1);
+        for (var i = 0; i <= request.Changes.Length; i++)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            var place = FormattableString.Invariant($"changes/{Math.Min(i, request.Changes.Length - 1)}/vehicle");
+            if (i < request.Changes.Length) together = together.With(request.Changes[i].Vehicle, "/" + place);
+            var changed = i < request.Changes.Length ? stated.With(request.Changes[i].Vehicle, "/" + place) : together;
+            if (!changed.Read(WhatIfRules.Car).TryGet(out var document, out refusal) || !VehicleMapper.Map(document).Under(place).TryGet(out var after, out refusal))
+                return body.Refuse(refusal);
+            if (WhatIfCar.Create(after) is not { } state || study.Changed(state) is not { } outcome)
+                return HandlingProblems.NoCorner(after);
+            if (i < request.Changes.Length) states.Add(state);
+            outcomes.Add(outcome);
+        }
+
+        answer = WhatIfAnswers.Create(request, turned, turn, study.AsGiven()!.Value, outcomes[..^1], outcomes[^1], states, query.Units);
+        return null;
+    }
+}
