@@ -13,7 +13,7 @@ public sealed class HardpointSuspension : SuspensionModel
     internal HardpointSuspension(Hardpoints points)
     {
         Points = points;
-        _contradictions = new(() => Suspension.Points.Contradictions.Of(points), LazyThreadSafetyMode.PublicationOnly);
+        _contradictions = new(() => Suspension.Points.Contradictions.Find(points), LazyThreadSafetyMode.PublicationOnly);
     }
 
     /// <summary>The points of the left corner at the stated position.</summary>

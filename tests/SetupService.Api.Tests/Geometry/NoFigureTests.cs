@@ -14,7 +14,7 @@ public sealed class NoFigureTests(ServiceFixture fixture) : IClassFixture<Servic
     {
         var body = GeometryRequests.Sweep(GeometryRequests.Wishbone, 0, 0, 1).With("/vehicle/wheelbaseMm", 2600).With("/rackMm", GeometryRequests.Range(-40, 40, 20));
         foreach (var place in BodyPlaces.Of(body).Where(place => place.EndsWith("/yMm", StringComparison.Ordinal)))
-            body.With(place, BodyPlaces.At(body, place).GetValue<double>() - 700);
+            body.With(place, Math.Abs(BodyPlaces.At(body, place).GetValue<double>() - 700)); // the pivots stay on the left, outboard of the joints
         body.With("/vehicle/front/suspension/points/lowerBallJoint", Corners.Point(0, 0, 180)).With("/vehicle/front/suspension/points/upperBallJoint", Corners.Point(0, 0, 480));
 
         var row = (await fixture.Client.AnswerOf(GeometryCalls.Sweep, body)).GetProperty("rows")[0];

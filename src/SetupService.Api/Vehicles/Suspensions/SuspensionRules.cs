@@ -29,7 +29,7 @@ internal static class SuspensionRules
             }
 
             if (context.IsRefused(context.PropertyPath + ".Points") || SuspensionMapper.Read(document) is not { } suspension) return;
-            foreach (var one in Contradictions.Of(suspension)) AddFailure(context, "Points." + one.Member, one.Message);
+            foreach (var one in Contradictions.Find(suspension)) AddFailure(context, "Points." + one.Member, one.Message);
         });
 
     /// <summary>A spring or damper needs both its ends, and a part is carried only where there is an end to carry.</summary>

@@ -10,11 +10,17 @@ public static class Contradictions
     internal const double SamePointMm = 1;
 
     /// <summary>All of a suspension, in the order of its points; empty where nothing contradicts.</summary>
-    public static IReadOnlyList<Contradiction> Of(Hardpoints suspension)
+    public static IReadOnlyList<Contradiction> Find(Hardpoints suspension)
     {
         ArgumentNullException.ThrowIfNull(suspension);
         if (suspension.WheelCentre.Y < SamePointMm && HeldAt(suspension).Y < SamePointMm) return [OnTheRight(suspension.WheelCentre)];
         var found = new List<Contradiction>();
+        if (suspension.WheelCentre.Y >= SamePointMm)
+        {
+            SideContradictions.Add(suspension, found);
+            if (found.Count > 0) return found; // everything else would be measured against the wrong side
+        }
+
         switch (suspension)
         {
             case MacPhersonStrut strut:

@@ -113,6 +113,7 @@ public sealed class CorneringRefusalTests(ServiceFixture fixture) : IClassFixtur
 
         Assert.Equal("/heldLateralG", fault.GetProperty("pointer").GetString());
         Assert.Contains("roll over", fault.Message(), StringComparison.Ordinal);
+        Assert.InRange(fault.GetProperty("limits").GetProperty("maximum").GetRawText().Count(char.IsDigit), 1, 10); // nine significant digits and the nought before the point
     }
 
     [Fact]

@@ -71,7 +71,7 @@ internal static class HostileCorners
             ToeDeg = toeDeg,
             LoadedRadiusMm = radiusMm,
             Motion = motion,
-        }).Where(setting => Contradictions.Of(setting.Suspension).Count == 0);
+        }).Where(setting => Contradictions.Find(setting.Suspension).Count == 0);
 
     private static SuspensionPart PartOf(Hardpoints suspension) =>
         suspension is MacPhersonStrut or DoubleWishbone ? SuspensionPart.LowerArm : SuspensionPart.Upright;

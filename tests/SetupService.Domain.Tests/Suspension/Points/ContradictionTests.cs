@@ -23,6 +23,16 @@ public sealed class ContradictionTests
         ("a tie rod on the steering axis", Strut with { TieRod = new(Strut.TieRod.Inner, 0.5 * (Strut.StrutTop + Strut.LowerArm.Joint)) }, "tieRodOuter", ["0.0 mm from the steering axis"]),
         ("a wheel inboard of its ball joint", Strut with { WheelCentre = Strut.LowerArm.Joint - (12 * Vector3.Left) }, "wheelCentre", ["12.0 mm inboard of lowerBallJoint"]),
         ("a wheel on the right", Strut with { WheelCentre = Strut.WheelCentre.Mirrored }, "wheelCentre", ["y = −750.0 mm"]),
+        ("a strut's tie rod end on the right", Strut with { TieRod = new(Strut.TieRod.Inner, Strut.TieRod.Outer.Mirrored) }, "tieRodOuter", ["right of the car's centre plane", "turn the sign"]),
+        ("a strut's ball joint on the right", Strut with { LowerArm = Arms(Strut.LowerArm.Front, Strut.LowerArm.Rear, Strut.LowerArm.Joint.Mirrored) }, "lowerBallJoint", ["right of the car's centre plane"]),
+        ("a strut's lower point on the right", Strut with { StrutLower = Strut.StrutLower.Mirrored }, "strutLower", ["right of the car's centre plane"]),
+        ("a top mount on the right", Strut with { StrutTop = Strut.StrutTop.Mirrored }, "strutTop", ["right of the car's centre plane"]),
+        ("an arm's pivot on the right", Strut with { LowerArm = Arms(Strut.LowerArm.Front.Mirrored, Strut.LowerArm.Rear, Strut.LowerArm.Joint) }, "lowerArmFront", ["right of the car's centre plane"]),
+        ("an upper ball joint on the right", Wishbone with { UpperArm = Arms(Wishbone.UpperArm.Front, Wishbone.UpperArm.Rear, Wishbone.UpperArm.Joint.Mirrored) }, "upperBallJoint", ["right of the car's centre plane"]),
+        ("a link's end on the right", Five.WithLink(2, new(Five.Links[2].Inner, Five.Links[2].Outer.Mirrored)), "links[2].upright", ["right of the car's centre plane"]),
+        ("a link's pivot on the right", Five.WithLink(1, new(Five.Links[1].Inner.Mirrored, Five.Links[1].Outer)), "links[1].chassis", ["right of the car's centre plane"]),
+        ("an arm's outer pivot on the right", Arm with { Outer = Arm.Outer.Mirrored }, "pivotOuter", ["right of the car's centre plane"]),
+        ("a spring on the right", Wishbone with { Spring = Wishbone.Spring! with { Chassis = Wishbone.Spring!.Chassis.Mirrored } }, "springChassis", ["right of the car's centre plane"]),
         ("an upper arm without an axis", Wishbone with { UpperArm = Arms(Wishbone.UpperArm.Front, Wishbone.UpperArm.Front, Wishbone.UpperArm.Joint) }, "upperArmRear", ["upperArmFront", "0.0 mm apart"]),
         ("an upper ball joint on its arm's axis", Wishbone with { UpperArm = Arms(new(100, 480, 440), new(-100, 480, 440), new(0, 480, 440.2)) }, "upperBallJoint", ["0.2 mm from the line", "upperArmFront", "upperArmRear"]),
         ("an upper ball joint at its arm's rear pivot", Wishbone with { UpperArm = Arms(Wishbone.UpperArm.Front, Wishbone.UpperArm.Rear, Wishbone.UpperArm.Rear) }, "upperBallJoint", ["upperArmRear", "0.0 mm apart"]),
@@ -56,7 +66,7 @@ public sealed class ContradictionTests
     public void Points_that_cannot_be_meant_are_named_with_the_figures_of_the_case(string wrong)
     {
         var (_, suspension, member, quotes) = Wrongs.Single(one => one.Wrong == wrong);
-        var found = Contradictions.Of(suspension);
+        var found = Contradictions.Find(suspension);
 
         var named = Assert.Single(found, one => one.Member == member && quotes.All(quote => one.Message.Contains(quote, StringComparison.Ordinal)));
         Assert.EndsWith(".", named.Message, StringComparison.Ordinal);
@@ -64,17 +74,17 @@ public sealed class ContradictionTests
     }
 
     [Fact]
-    public void Plausible_corners_have_none() => PlausibleCorners.Any.Sample(setting => Assert.Empty(Contradictions.Of(setting.Suspension)));
+    public void Plausible_corners_have_none() => PlausibleCorners.Any.Sample(setting => Assert.Empty(Contradictions.Find(setting.Suspension)));
 
     [Fact]
     public void No_corner_of_the_second_working_has_any_however_hard() =>
-        Assert.All(GeometryCases.All("corners"), corner => Assert.Empty(Contradictions.Of(OracleCorner.Setting(corner.GetProperty("request")).Suspension)));
+        Assert.All(GeometryCases.All("corners"), corner => Assert.Empty(Contradictions.Find(OracleCorner.Setting(corner.GetProperty("request")).Suspension)));
 
     // Everything else would be told against the wrong side.
     [Fact]
     public void The_points_of_a_right_corner_are_refused_with_one_sentence() => PlausibleCorners.Any.Sample(setting =>
     {
-        var one = Assert.Single(Contradictions.Of(MirroredCorner.Of(setting).Suspension));
+        var one = Assert.Single(Contradictions.Find(MirroredCorner.Of(setting).Suspension));
         Assert.Equal("wheelCentre", one.Member);
         Assert.Contains("turn the sign of every y", one.Message, StringComparison.Ordinal);
     });
@@ -83,7 +93,7 @@ public sealed class ContradictionTests
     [Fact]
     public void All_that_is_wrong_is_told_at_once()
     {
-        var found = Contradictions.Of(Strut with
+        var found = Contradictions.Find(Strut with
         {
             LowerArm = Arms(Strut.LowerArm.Front, Strut.LowerArm.Front, Strut.LowerArm.Joint),
             TieRod = new(Strut.TieRod.Inner, Strut.TieRod.Inner),
