@@ -47,7 +47,7 @@ internal static class GeometryAssumptions
         var place = corner.Pointer + "/suspension/points/";
         if (SuspensionMapper.SpringDamper(corner.Document) is { } points)
         {
-            var part = EnumNames<SuspensionPart>.Of(SuspensionMapper.DefaultPart(points));
+            var part = EnumNames<SuspensionMember>.Of(SuspensionMapper.DefaultPart(points));
             if (points is { SpringMoving: not null, SpringOn: null }) list.Add(OnPart("spring"));
             if (points is { DamperMoving: not null, DamperOn: null }) list.Add(OnPart("damper"));
             if (points is MacPhersonStrutPointsDocument { SpringMoving: null } or MacPhersonStrutPointsDocument { DamperMoving: null })

@@ -31,7 +31,7 @@ internal static class TyreAnswers
         Reason = "The loaded radius of the standing tyre depends on its vertical rate, which was not given; against one published set of rates the formula is 1 to 13 % low.",
     };
 
-    public static TyreAnswer Of(TyreMarking marking, TyreInUsePart? inUse, double? verticalRateNPerMm) => new()
+    public static TyreAnswer Of(TyreMarking marking, TyreInUseResponse? inUse, double? verticalRateNPerMm) => new()
     {
         Marking = marking.Text,
         StandardMarking = marking.StandardText,
@@ -44,9 +44,9 @@ internal static class TyreAnswers
         LoadCapacityKg = marking.LoadCapacityKg,
         SpeedSymbol = marking.SpeedSymbol?.Letter.ToString(),
         MaximumSpeedKmh = marking.MaximumSpeedKmh,
-        SpeedOpenEnded = marking.IsSpeedOpenEnded,
+        IsSpeedOpenEnded = marking.IsSpeedOpenEnded,
         LoadVersion = Mark(marking.LoadVersion),
-        RunFlat = marking.IsRunFlat,
+        IsRunFlat = marking.IsRunFlat,
         SnowMarks = SnowMarks(marking),
         OverallDiameterMm = marking.Dimensions.OverallDiameterMm,
         MaximumOverallDiameterMm = marking.Dimensions.MaximumOverallDiameterMm,
@@ -55,7 +55,7 @@ internal static class TyreAnswers
         DesignSectionWidthMm = marking.Dimensions.DesignSectionWidthMm,
         MaximumSectionWidthMm = marking.Dimensions.MaximumSectionWidthOnRimMm(marking.Dimensions.MeasuringRimWidthIn),
         MeasuringRimWidthIn = marking.Dimensions.MeasuringRimWidthIn,
-        PermittedRimWidthIn = new PermittedRimWidthPart
+        PermittedRimWidthIn = new PermittedRimWidthResponse
         {
             From = marking.PermittedRimWidth.MinimumIn,
             To = marking.PermittedRimWidth.MaximumIn,

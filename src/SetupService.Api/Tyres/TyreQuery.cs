@@ -25,7 +25,7 @@ internal static class TyreQuery
     public static QueryParameter[] All { get; } = [Marking, RimWidthIn, PressureKpa, TopSpeedKmh, LoadKg, VerticalRateNPerMm];
 
     /// <summary>The figures asked for; null where none is.</summary>
-    public static TyreInUsePart? Answer(TyreMarking marking, QueryReader query)
+    public static TyreInUseResponse? Answer(TyreMarking marking, QueryReader query)
     {
         var rimWidthIn = query.Number(RimWidthIn);
         var pressureKpa = query.Number(PressureKpa);
@@ -36,7 +36,7 @@ internal static class TyreQuery
             return null;
 
         var inUse = TyreInUse.Compute(marking, rimWidthIn, pressureKpa, topSpeedKmh, loadKg, rateNPerMm);
-        return new TyreInUsePart
+        return new TyreInUseResponse
         {
             SectionWidthOnRimMm = inUse.SectionWidthOnRimMm,
             MaximumSectionWidthOnRimMm = inUse.MaximumSectionWidthOnRimMm,

@@ -161,7 +161,7 @@ public sealed record ClearanceDocument
 
     /// <summary>What was nearest inboard; where left out, the part that leaves least room.</summary>
     [Sample("body")]
-    public InboardPart? InboardTo { get; set; }
+    public InboardNeighbour? InboardTo { get; set; }
 
     /// <summary>Height of the narrowest place inboard above the ground; where left out, the height that leaves least room.</summary>
     [Range(0, 1500)]

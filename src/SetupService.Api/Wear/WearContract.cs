@@ -65,7 +65,7 @@ public sealed record DepthsDocument
 }
 
 /// <summary>One figure at three places across a tread, in the unit of the member it stands under; outer and inner are away from and towards the car's centre.</summary>
-public sealed record DepthsPart
+public sealed record DepthsResponse
 {
     /// <summary>At the outer shoulder.</summary>
     [Sample(3.9)]
@@ -79,7 +79,7 @@ public sealed record DepthsPart
     [Sample(5.8)]
     public required double Inner { get; init; }
 
-    internal static DepthsPart From(AcrossTread<double> values) => new() { Outer = values.Outer, Centre = values.Centre, Inner = values.Inner };
+    internal static DepthsResponse From(AcrossTread<double> values) => new() { Outer = values.Outer, Centre = values.Centre, Inner = values.Inner };
 }
 
 /// <summary>Temperature at three places across a tread; outer and inner are away from and towards the car's centre.</summary>

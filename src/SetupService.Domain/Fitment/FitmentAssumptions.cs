@@ -108,9 +108,9 @@ public static class FitmentAssumptions
         switch (car.Axle.Clearance.InboardTo)
         {
             case null: list.Add(axle.InboardTo); break;
-            case InboardPart.Arm: list.Add(axle.ArmShare); break;
-            case InboardPart.Strut when car.Axle.Suspension.Layout is not (null or SuspensionLayout.MacPhersonStrut or SuspensionLayout.Measured): list.Add(axle.StrutShare); break;
-            case InboardPart.Strut: return;
+            case InboardNeighbour.Arm: list.Add(axle.ArmShare); break;
+            case InboardNeighbour.Strut when car.Axle.Suspension.Layout is not (null or SuspensionLayout.MacPhersonStrut or SuspensionLayout.Measured): list.Add(axle.StrutShare); break;
+            case InboardNeighbour.Strut: return;
             default: break;
         }
 

@@ -52,7 +52,7 @@ internal sealed record TravelAllowance
         var toBody = SideTravel.Inboard(path.Places, gaps.InboardHeightMm - loadedRadiusMm);
         return known with
         {
-            Inboard = IsOnStrut(axle) ? SideTravel.None : gaps.InboardTo is InboardPart.Body or null ? toBody : toBody.Share(ArmShare),
+            Inboard = IsOnStrut(axle) ? SideTravel.None : gaps.InboardTo is InboardNeighbour.Body or null ? toBody : toBody.Share(ArmShare),
 
             // What is nearest at lock, and how high, is not said.
             FullLock = SideTravel.Inboard(path.Places, null),
@@ -63,7 +63,7 @@ internal sealed record TravelAllowance
     /// <summary>True when the gap inboard is to a strut that moves with the upright, so that travel uses nothing of it.</summary>
     private static bool IsOnStrut(Axle axle) => axle is
     {
-        Clearance.InboardTo: InboardPart.Strut,
+        Clearance.InboardTo: InboardNeighbour.Strut,
         Suspension.Layout: null or SuspensionLayout.MacPhersonStrut or SuspensionLayout.Measured,
     };
 }

@@ -28,7 +28,7 @@ public sealed record Clearance
     public double? UncertaintyMm { get; init; }
 
     /// <summary>What was nearest inboard; null where nobody said.</summary>
-    public InboardPart? InboardTo { get; init; }
+    public InboardNeighbour? InboardTo { get; init; }
 
     /// <summary>Height of the narrowest place inboard above the ground, mm; null where nobody said.</summary>
     public double? InboardHeightMm { get; init; }

@@ -39,7 +39,7 @@ public abstract class EchoFixture(string environment) : IAsyncLifetime
         app.MapPost("/test/refuse", Refuse);
         app.MapGet("/test/fails", Fail);
         app.MapGet("/test/table", static () => Table);
-        app.MapGet("/test/not-a-number", static () => new Answer<SpeedometerPart>(new SpeedometerPart { IndicatedKmh = 100, TrueKmh = double.NaN }));
+        app.MapGet("/test/not-a-number", static () => new Answer<SpeedometerResponse>(new SpeedometerResponse { IndicatedKmh = 100, TrueKmh = double.NaN }));
         app.MapGet("/test/query", Query).WithQuery(Marking, Speed, QueryParameters.Units);
     }
 

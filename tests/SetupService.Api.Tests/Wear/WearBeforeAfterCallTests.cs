@@ -20,10 +20,10 @@ public sealed class WearBeforeAfterCallTests(ServiceFixture fixture) : IClassFix
 
         var outer = answer.GetProperty("zones").GetProperty("outer").GetProperty("rate");
         Assert.Equal("track", answer.GetProperty("clock").GetString());
-        Assert.True(outer.GetProperty("shown").GetBoolean());
-        Assert.True(outer.GetProperty("ratio").GetProperty("range").GetProperty("upper").GetDouble() < 1);
-        Assert.False(answer.GetProperty("zones").GetProperty("centre").GetProperty("rate").GetProperty("shown").GetBoolean());
-        Assert.True(answer.GetProperty("outerToCentre").GetProperty("shown").GetBoolean());
+        Assert.True(outer.GetProperty("isShown").GetBoolean());
+        Assert.True(outer.GetProperty("ratio").GetProperty("upper").GetDouble() < 1);
+        Assert.False(answer.GetProperty("zones").GetProperty("centre").GetProperty("rate").GetProperty("isShown").GetBoolean());
+        Assert.True(answer.GetProperty("outerToCentre").GetProperty("isShown").GetBoolean());
     }
 
     [Fact]

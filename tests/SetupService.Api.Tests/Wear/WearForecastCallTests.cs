@@ -36,7 +36,7 @@ public sealed class WearForecastCallTests(ServiceFixture fixture) : IClassFixtur
         Assert.Equal("outer", answer.GetProperty("endsFirst").GetProperty("zone").GetString());
         Assert.True(answer.GetProperty("turning").GetProperty("change").GetProperty("gainedLaps").GetDouble() >= 0);
         Assert.True(answer.GetProperty("swapping").GetProperty("change").GetProperty("gainedLaps").GetDouble() > 0);
-        Assert.Equal(1.25, answer.GetProperty("treadwear").GetProperty("expectedLifeRatio").GetDouble(), 1e-6);
+        Assert.Equal(1.25, answer.GetProperty("treadwear").GetProperty("lifeRatio").GetProperty("value").GetDouble(), 1e-6);
         var perLap = answer.GetProperty("zones").GetProperty("outer").GetProperty("ratePerLapMm").GetProperty("value").GetDouble();
         Assert.Equal(perLap / 6.4 * 148, answer.GetProperty("cost").GetProperty("perLapAmount").GetProperty("value").GetDouble(), 1e-6);
     }

@@ -15,7 +15,7 @@ internal static class BenchmarkCorners
             UpperArm = new ControlArm(new(90, 480, 455), new(-130, 490, 440), new(-18, 690, 480)),
             TieRod = new Link(new(-125, 370, 208), new(-130, 695, 205)),
             WheelCentre = new(0, 760, 310),
-            Spring = new SpringLine(new(-10, 520, 560), new(0, 600, 195), SuspensionPart.LowerArm),
+            Spring = new SpringLine(new(-10, 520, 560), new(0, 600, 195), SuspensionMember.LowerArm),
         },
         CamberDeg = -0.5,
         ToeDeg = 0.05,

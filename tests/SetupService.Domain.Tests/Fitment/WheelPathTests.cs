@@ -44,13 +44,13 @@ public sealed class WheelPathTests
     [Fact]
     public void A_gap_to_the_strut_goes_with_the_upright_one_to_the_body_with_the_wheel_and_one_to_an_arm_between()
     {
-        var (body, strut, arm, silent) = (To(InboardPart.Body), To(InboardPart.Strut), To(InboardPart.Arm), To(null));
+        var (body, strut, arm, silent) = (To(InboardNeighbour.Body), To(InboardNeighbour.Strut), To(InboardNeighbour.Arm), To(null));
 
         Assert.Equal(40, strut, 1e-9);
         Assert.InRange(arm, body + 1, strut - 1);
         Assert.Equal(body, silent, 1e-9);
 
-        double To(InboardPart? part) => NominalMm(Check(OnStrut() with { Clearance = OnStrut().Clearance with { InboardTo = part } }), CheckId.InboardClearance);
+        double To(InboardNeighbour? part) => NominalMm(Check(OnStrut() with { Clearance = OnStrut().Clearance with { InboardTo = part } }), CheckId.InboardClearance);
     }
 
     // At the height of the wheel centre the lean takes nothing while the wheel is there; the way of the centre stays.
@@ -102,7 +102,7 @@ public sealed class WheelPathTests
             (id, travelMm, aboveMm, marking) =>
             {
                 var axle = ByPoints(id, travelMm) with { LoadedRadiusMm = 300 };
-                axle = axle with { Clearance = axle.Clearance with { InboardHeightMm = 300 + aboveMm, InboardTo = InboardPart.Body } };
+                axle = axle with { Clearance = axle.Clearance with { InboardHeightMm = 300 + aboveMm, InboardTo = InboardNeighbour.Body } };
                 var candidate = DemoCar.Fitting(marking: marking);
                 var radiusMm = candidate.Tyre.Marking.Dimensions.OverallDiameterMm / 2;
                 var car = DemoCar.Front(axle);
@@ -144,7 +144,7 @@ public sealed class WheelPathTests
     [Fact]
     public void An_offset_inside_the_window_fails_no_room_and_one_outside_fails_one() =>
         Gen.Select(
-            Gen.Select(Gen.Int[0, 2].Select(which => Drawn[which]), Gen.Double[5, 80], Maybe(200, 500), Gen.Int[-1, 2].Select(part => part < 0 ? null : (InboardPart?)part)),
+            Gen.Select(Gen.Int[0, 2].Select(which => Drawn[which]), Gen.Double[5, 80], Maybe(200, 500), Gen.Int[-1, 2].Select(part => part < 0 ? null : (InboardNeighbour?)part)),
             Gen.Select(Gen.Double[-5, 50], Gen.Double[-5, 50], Gen.Double[40, 130], Gen.Double[0, 40]),
             Gen.OneOf(Gen.Const("205/45R17 88W"), Gen.Const("225/45R17 91W"), Gen.Const("235/45R17 94W XL")),
             Gen.OneOf(Gen.Const(7.0), Gen.Const(7.5), Gen.Const(8.5))).Sample((corner, gaps, marking, widthIn) =>

@@ -83,7 +83,7 @@ internal static class OracleCar
         SpringSeatMm = Number(clearance, "springSeatMm"),
         MeasuredAt = Word<ClearanceMeasuredAt>(clearance, "measuredAt"),
         UncertaintyMm = Number(clearance, "uncertaintyMm"),
-        InboardTo = Word<InboardPart>(clearance, "inboardTo"),
+        InboardTo = Word<InboardNeighbour>(clearance, "inboardTo"),
         InboardHeightMm = Number(clearance, "inboardHeightMm"),
     };
 

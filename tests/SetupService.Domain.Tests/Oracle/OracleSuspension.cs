@@ -65,5 +65,5 @@ internal static class OracleSuspension
 
     private static SpringLine? Line(JsonElement suspension, string name) => OracleCar.Part(suspension, name + "Chassis") is null
         ? null
-        : new(Point(suspension, name + "Chassis"), Point(suspension, name + "Moving"), OracleCar.Word<SuspensionPart>(suspension, name + "On")!.Value);
+        : new(Point(suspension, name + "Chassis"), Point(suspension, name + "Moving"), OracleCar.Word<SuspensionMember>(suspension, name + "On")!.Value);
 }

@@ -65,7 +65,7 @@ internal static class KinematicsCases
         TieRod = Rod(corner),
         WheelCentre = Vector(corner.GetProperty("wheel_centre")),
         Spring = corner.GetProperty("hardpoints").TryGetProperty("spring_top", out var top)
-            ? new SpringLine(Vector(top), Point(corner, "spring_foot_on_lower_arm"), SuspensionPart.LowerArm)
+            ? new SpringLine(Vector(top), Point(corner, "spring_foot_on_lower_arm"), SuspensionMember.LowerArm)
             : null,
     };
 

@@ -17,7 +17,7 @@ internal static class CheckAnswers
         Unknown = Unknown(car, candidate, sheet, units),
         Checks = Items(car, candidate, sheet, units),
         Comparison = car.Present is { } present
-            ? ComparisonPart.From(Comparison.Between(present, candidate, car.Axle.Left.SteeringAxisInclinationDeg))
+            ? ComparisonResponse.From(Comparison.Between(present, candidate, car.Axle.Left.SteeringAxisInclinationDeg))
             : null,
         Method = "fitment-check",
         Edition = Edition.Current,

@@ -55,7 +55,7 @@ public sealed record CheckAnswer
     public required CheckItem[] Checks { get; init; }
 
     /// <summary>What changes against the wheel and tyre fitted now; null where they are not both described.</summary>
-    public required ComparisonPart? Comparison { get; init; }
+    public required ComparisonResponse? Comparison { get; init; }
 
     /// <summary>The page under /docs/methods that says how each check is made.</summary>
     [Sample("fitment-check")]

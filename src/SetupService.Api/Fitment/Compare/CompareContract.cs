@@ -30,10 +30,10 @@ public sealed record ComparisonRequest
 }
 
 /// <summary>The answer to a comparison.</summary>
-public sealed record ComparisonAnswer : ComparisonPart
+public sealed record ComparisonAnswer : ComparisonResponse
 {
     [SetsRequiredMembers]
-    private ComparisonAnswer(ComparisonPart figures)
+    private ComparisonAnswer(ComparisonResponse figures)
         : base(figures)
     {
         Method = "fitment-comparison";
@@ -57,11 +57,11 @@ public sealed record ComparisonAnswer : ComparisonPart
     public required CautionResponse[] Cautions { get; init; }
 
     /// <summary>The answer that shows a comparison.</summary>
-    internal static new ComparisonAnswer From(in Comparison comparison) => new(ComparisonPart.From(comparison));
+    internal static new ComparisonAnswer From(in Comparison comparison) => new(ComparisonResponse.From(comparison));
 }
 
 /// <summary>What changes when a candidate takes the place of the present wheel and tyre; nominal figures.</summary>
-public record ComparisonPart
+public record ComparisonResponse
 {
     /// <summary>Movement of the outermost edge; positive = outboard.</summary>
     [Sample(14.9)]
@@ -100,10 +100,10 @@ public record ComparisonPart
     public required double? MassChangeKg { get; init; }
 
     /// <summary>What the speedometer shows and what is true.</summary>
-    public required SpeedometerPart Speedometer { get; init; }
+    public required SpeedometerResponse Speedometer { get; init; }
 
     /// <summary>The part that shows a comparison.</summary>
-    internal static ComparisonPart From(in Comparison comparison) => new()
+    internal static ComparisonResponse From(in Comparison comparison) => new()
     {
         OutboardChangeMm = comparison.OutboardChangeMm,
         InboardChangeMm = comparison.InboardChangeMm,
@@ -114,12 +114,12 @@ public record ComparisonPart
         RideHeightChangeMm = comparison.RideHeightChangeMm,
         GearingChangePct = comparison.GearingChangePct,
         MassChangeKg = comparison.MassChangeKg,
-        Speedometer = new SpeedometerPart { IndicatedKmh = comparison.IndicatedKmh, TrueKmh = comparison.TrueKmh },
+        Speedometer = new SpeedometerResponse { IndicatedKmh = comparison.IndicatedKmh, TrueKmh = comparison.TrueKmh },
     };
 }
 
 /// <summary>What the speedometer shows and what is true, if the present fitting would read exactly.</summary>
-public sealed record SpeedometerPart
+public sealed record SpeedometerResponse
 {
     /// <summary>The speed shown.</summary>
     [Sample(100.0)]

@@ -44,7 +44,7 @@ public sealed record WindowRequest
 public sealed record WindowAnswer
 {
     /// <summary>One window a rim width, in the order asked.</summary>
-    public required WindowPart[] Windows { get; init; }
+    public required WindowResponse[] Windows { get; init; }
 
     /// <summary>The page under /docs/methods that derives the ends.</summary>
     [Sample("fitment-window")]
@@ -62,7 +62,7 @@ public sealed record WindowAnswer
 }
 
 /// <summary>The feasible offsets of one rim width.</summary>
-public sealed record WindowPart
+public sealed record WindowResponse
 {
     /// <summary>The rim width.</summary>
     [Sample(8.0)]

@@ -35,10 +35,10 @@ internal static class WindowMapper
         Cautions = CautionResponse.Of(FitmentCautions.ForWindow(car, tyre)),
     };
 
-    private static WindowPart Part(Tyre tyre, OffsetWindow window)
+    private static WindowResponse Part(Tyre tyre, OffsetWindow window)
     {
         Wheel wheel = new() { RimDiameterIn = tyre.Marking.RimDiameterIn, RimWidthIn = window.RimWidthIn, OffsetMm = 0 };
-        return new WindowPart
+        return new WindowResponse
         {
             RimWidthIn = window.RimWidthIn,
             Status = window.Status,

@@ -241,7 +241,7 @@ public sealed record AngleComparisonResponse
     public required double? ValueDeg { get; init; }
 
     /// <summary>The range.</summary>
-    public required AngleRangeResponse RangeDeg { get; init; }
+    public required RangeResponse RangeDeg { get; init; }
 
     /// <summary>Whether it lies in the range; null where it is not known.</summary>
     [Sample(false)]
@@ -250,16 +250,4 @@ public sealed record AngleComparisonResponse
     /// <summary>By how much it lies outside: positive = above the range, negative = below, 0 = within; null where it is not known.</summary>
     [Sample(0.2)]
     public required double? OutsideByDeg { get; init; }
-}
-
-/// <summary>A range, degrees.</summary>
-public sealed record AngleRangeResponse
-{
-    /// <summary>Lower end.</summary>
-    [Sample(-1.5)]
-    public required double From { get; init; }
-
-    /// <summary>Upper end.</summary>
-    [Sample(-0.5)]
-    public required double To { get; init; }
 }

@@ -46,7 +46,7 @@ internal static class TravelSweepChart
         var racks = Racks([.. positions.Select(one => one.RackMm).Distinct().Order()]);
         return
         [
-            Panel("camber", "°", "negative = top inboard", row => row.CamberDeg, 0.05, row => row.Ranges?.CamberDeg is { } range ? (range.Lower, range.Upper) : null),
+            Panel("camber", "°", "negative = top inboard", row => row.CamberDeg, 0.05, row => row.Ranges?.CamberDeg is { Lower: { } lower, Upper: { } upper } ? (lower, upper) : null),
             Panel(racks.Count > 1 ? "steer of the left wheel" : "toe", "°", racks.Count > 1 ? "positive = to the left" : "positive = toe-in", row => racks.Count > 1 ? row.SteerDeg : row.ToeDeg, 0.05),
             Panel("caster", "°", null, row => row.CasterDeg, 0.05),
             Panel("roll centre height", Length(units), "above the ground", row => row.RollCentreHeightMm is { } height ? InUnits(height, units) : null, 1),

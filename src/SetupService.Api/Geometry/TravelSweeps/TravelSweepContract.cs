@@ -87,7 +87,7 @@ public sealed record TravelSweepAnswer
     public required UnreachableResponse[] Unreachable { get; init; }
 
     /// <summary>How far the wheel can move at all; null where every position asked for was reached.</summary>
-    public required ReachableTravelResponse? ReachableTravelMm { get; init; }
+    public required RangeResponse? ReachableTravelMm { get; init; }
 
     /// <summary>The figures left null, in every row unless said otherwise, and why.</summary>
     public required UnknownResponse[] Unknown { get; init; }
@@ -125,16 +125,4 @@ public sealed record UnreachableResponse
     /// <summary>The largest length by which a part does not close there at best; practically 0 past a dead point.</summary>
     [Sample(4.2)]
     public required double ResidualMm { get; init; }
-}
-
-/// <summary>How far the wheel can move at all from the stated position, the rack in the middle, within ±500 mm.</summary>
-public sealed record ReachableTravelResponse
-{
-    /// <summary>Furthest droop.</summary>
-    [Sample(-182.4)]
-    public required double From { get; init; }
-
-    /// <summary>Furthest bump.</summary>
-    [Sample(131.7)]
-    public required double To { get; init; }
 }

@@ -98,7 +98,7 @@ internal static class TravelSweepMapper
             : ofAll.Concat(ofSome).Append(new("ranges", FormattableString.Invariant($"in {without} of {rows.Length} rows a corner with one coordinate moved by pointErrorMm does not get there")));
     }
 
-    private static ReachableTravelResponse ToResponse((double FromMm, double ToMm) reachable) => new() { From = reachable.FromMm, To = reachable.ToMm };
+    private static RangeResponse ToResponse((double FromMm, double ToMm) reachable) => new() { From = reachable.FromMm, To = reachable.ToMm };
 
     private static UnreachableResponse ToResponse(in UnreachablePosition missed, UnitSystem units) => new()
     {

@@ -1,6 +1,7 @@
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 using SetupService.Domain.Answers;
+using SetupService.Domain.Numerics.Statistics;
 
 namespace SetupService.Api.Http.Shared;
 
@@ -116,20 +117,32 @@ public sealed record UnknownResponse
     internal static UnknownResponse Of(string id, string reason, params string[] needs) => new() { Id = id, Reason = reason, Needs = needs };
 }
 
-/// <summary>A value and the range it lies in at a stated probability, in the unit of the member it stands under.</summary>
-public sealed record UncertaintyResponse
+/// <summary>A range in the unit of the member it stands under, both ends included.</summary>
+public sealed record RangeResponse
 {
-    /// <summary>The best estimate.</summary>
-    [Sample(-1.2)]
-    public required double Value { get; init; }
-
     /// <summary>Lower end.</summary>
-    [Sample(-1.35)]
-    public required double Lower { get; init; }
+    [Sample(-3.0)]
+    public required double From { get; init; }
 
     /// <summary>Upper end.</summary>
+    [Sample(8.0)]
+    public required double To { get; init; }
+}
+
+/// <summary>A value and the range it lies in at a stated probability, in the unit of the member it stands under. Null where the data give no best value, or no end on that side: the range is open there.</summary>
+public sealed record UncertaintyResponse
+{
+    /// <summary>The best estimate; null where the data give none.</summary>
+    [Sample(-1.2)]
+    public required double? Value { get; init; }
+
+    /// <summary>Lower end; null where the range is open below. True values lie above it with (100 + levelPct) / 2 percent.</summary>
+    [Sample(-1.35)]
+    public required double? Lower { get; init; }
+
+    /// <summary>Upper end; null where the range is open above.</summary>
     [Sample(-1.05)]
-    public required double Upper { get; init; }
+    public required double? Upper { get; init; }
 
     /// <summary>Probability that the true value lies between, in percent.</summary>
     [Sample(90.0)]
@@ -137,6 +150,17 @@ public sealed record UncertaintyResponse
 
     /// <summary>The part of a range.</summary>
     internal static UncertaintyResponse Of(Uncertainty range) => new() { Value = range.Value, Lower = range.Lower, Upper = range.Upper, LevelPct = range.LevelPct };
+
+    /// <summary>A range that may be open, 90 %; null where neither a value nor an end is known.</summary>
+    internal static UncertaintyResponse? Of(RatioRange? range) => range is not { IsUnknown: false } known
+        ? null
+        : new() { Value = known.Value, Lower = known.Lower, Upper = known.Upper, LevelPct = Uncertainty.NinetyPct };
+
+    /// <summary>The part of a range; null where there is none.</summary>
+    internal static UncertaintyResponse? Of(Uncertainty? range) => range is { } known ? Of(known) : null;
+
+    /// <summary>The 90 % range of an estimate; null where there is none.</summary>
+    internal static UncertaintyResponse? Of(Estimate? estimate) => estimate is { } known ? Of(known) : null;
 
     /// <summary>The 90 % range of an estimate.</summary>
     internal static UncertaintyResponse Of(Estimate estimate) => Of(estimate.Ninety);

@@ -80,12 +80,12 @@ public abstract record SpringDamperPointsDocument
     /// <summary>The part that carries the spring's moving end.</summary>
     [JsonPropertyOrder(1)]
     [Sample("lowerArm")]
-    public SuspensionPart? SpringOn { get; set; }
+    public SuspensionMember? SpringOn { get; set; }
 
     /// <summary>The part that carries the damper's moving end.</summary>
     [JsonPropertyOrder(1)]
     [Sample("lowerArm")]
-    public SuspensionPart? DamperOn { get; set; }
+    public SuspensionMember? DamperOn { get; set; }
 
     /// <summary>Standard deviation of each coordinate of the points; the figures of a travel sweep then come with ranges. Points count as exact where left out.</summary>
     [JsonPropertyOrder(1)]

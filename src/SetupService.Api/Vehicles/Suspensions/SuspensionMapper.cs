@@ -48,11 +48,11 @@ internal static class SuspensionMapper
     public static Vector3 Read(PointDocument point) => new(point.XMm, point.YMm, point.ZMm);
 
     /// <summary>The part that carries a spring's or damper's moving end where the caller does not say.</summary>
-    public static SuspensionPart DefaultPart(SpringDamperPointsDocument points) => points switch
+    public static SuspensionMember DefaultPart(SpringDamperPointsDocument points) => points switch
     {
-        DoubleWishbonePointsDocument => SuspensionPart.LowerArm,
-        MacPhersonStrutPointsDocument or FiveLinkPointsDocument => SuspensionPart.Upright,
-        _ => SuspensionPart.Beam,
+        DoubleWishbonePointsDocument => SuspensionMember.LowerArm,
+        MacPhersonStrutPointsDocument or FiveLinkPointsDocument => SuspensionMember.Upright,
+        _ => SuspensionMember.Beam,
     };
 
     private static MacPhersonStrut Read(MacPhersonStrutPointsDocument points) => new()
@@ -105,7 +105,7 @@ internal static class SuspensionMapper
     private static SpringLine? Damper(SpringDamperPointsDocument points) =>
         Line(points.DamperChassis, points.DamperMoving, points.DamperOn, DefaultPart(points));
 
-    private static SpringLine? Line(PointDocument? chassis, PointDocument? moving, SuspensionPart? on, SuspensionPart otherwise) =>
+    private static SpringLine? Line(PointDocument? chassis, PointDocument? moving, SuspensionMember? on, SuspensionMember otherwise) =>
         chassis is null || moving is null ? null : new SpringLine(Read(chassis), Read(moving), on ?? otherwise);
 
     private static bool AreThere(MacPhersonStrutPointsDocument points) => AreThere(

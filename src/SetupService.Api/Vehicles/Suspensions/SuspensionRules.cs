@@ -39,7 +39,7 @@ internal static class SuspensionRules
         AddHalfLine(context, "damper", points.DamperChassis, points.DamperMoving, points.DamperOn);
     }
 
-    private static void AddHalfLine<T>(ValidationContext<T> context, string name, PointDocument? chassis, PointDocument? moving, SuspensionPart? on)
+    private static void AddHalfLine<T>(ValidationContext<T> context, string name, PointDocument? chassis, PointDocument? moving, SuspensionMember? on)
     {
         if (chassis is null == moving is null && (on is null || moving is not null)) return;
         AddFailure(context, $"Points.{name}{(chassis is null ? "Chassis" : "Moving")}", $"{name}Chassis and {name}Moving belong together: the line between them is what the {name} acts along.", FaultCodes.Required);

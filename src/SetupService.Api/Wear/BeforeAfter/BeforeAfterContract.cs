@@ -68,13 +68,13 @@ public sealed record BeforeAfterAnswer
     public required double? RoadPerLapKm { get; init; }
 
     /// <summary>Each zone; null where nothing can be compared.</summary>
-    public required ZoneChangesPart? Zones { get; init; }
+    public required ZoneChangesResponse? Zones { get; init; }
 
     /// <summary>The outer shoulder against the centre; null likewise.</summary>
-    public required ShoulderChangePart? OuterToCentre { get; init; }
+    public required ShoulderChangeResponse? OuterToCentre { get; init; }
 
     /// <summary>The inner shoulder against the centre; null likewise.</summary>
-    public required ShoulderChangePart? InnerToCentre { get; init; }
+    public required ShoulderChangeResponse? InnerToCentre { get; init; }
 
     /// <summary>Further readings the plan counts with.</summary>
     [Sample(4)]
@@ -106,26 +106,26 @@ public sealed record BeforeAfterAnswer
 }
 
 /// <summary>The three zones across the tread.</summary>
-public sealed record ZoneChangesPart
+public sealed record ZoneChangesResponse
 {
     /// <summary>The outer shoulder.</summary>
-    public required ZoneChangePart Outer { get; init; }
+    public required ZoneChangeResponse Outer { get; init; }
 
     /// <summary>The middle.</summary>
-    public required ZoneChangePart Centre { get; init; }
+    public required ZoneChangeResponse Centre { get; init; }
 
     /// <summary>The inner shoulder.</summary>
-    public required ZoneChangePart Inner { get; init; }
+    public required ZoneChangeResponse Inner { get; init; }
 }
 
 /// <summary>A zone's wear before and after.</summary>
-public sealed record ZoneChangePart
+public sealed record ZoneChangeResponse
 {
     /// <summary>By the compared clock; null where the readings before do not tell a rate.</summary>
-    public required RateChangePart? Rate { get; init; }
+    public required RateChangeResponse? Rate { get; init; }
 
     /// <summary>Per 1000 km of road beside it; null where laps are not compared or the road is not told apart.</summary>
-    public required RateChangePart? Road { get; init; }
+    public required RateChangeResponse? Road { get; init; }
 
     /// <summary>The ratio further readings are to show: the one expected, or the one seen.</summary>
     [Sample(0.8)]
@@ -145,7 +145,7 @@ public sealed record ZoneChangePart
 }
 
 /// <summary>A rate before and after.</summary>
-public sealed record RateChangePart
+public sealed record RateChangeResponse
 {
     /// <summary>Wear of the unit of use before: a lap, or 1000 km where the road is compared.</summary>
     public required UncertaintyResponse BeforeMm { get; init; }
@@ -153,56 +153,39 @@ public sealed record RateChangePart
     /// <summary>The same after; null where the readings after do not tell it.</summary>
     public required UncertaintyResponse? AfterMm { get; init; }
 
-    /// <summary>After over before; null where the readings after do not tell it.</summary>
-    public required RatioPart? Ratio { get; init; }
+    /// <summary>After over before; upper is null where the rate before is not shown to be above zero, the whole where the readings after do not tell it.</summary>
+    public required UncertaintyResponse? Ratio { get; init; }
 
     /// <summary>Whether the 90 % range of the ratio leaves 1 out; null where the readings after do not tell.</summary>
     [Sample(true)]
-    public required bool? Shown { get; init; }
+    public required bool? IsShown { get; init; }
 
-    internal static RateChangePart? From(RateChange? change) => change is not { } known ? null : new RateChangePart
+    internal static RateChangeResponse? From(RateChange? change) => change is not { } known ? null : new RateChangeResponse
     {
         BeforeMm = UncertaintyResponse.Of(known.BeforeMm),
-        AfterMm = known.AfterMm is { } after ? UncertaintyResponse.Of(after) : null,
-        Ratio = RatioPart.From(known.Ratio),
-        Shown = known.IsShown,
-    };
-}
-
-/// <summary>A ratio of two rates. Its range may be open above, where the lower rate is not shown to be above zero.</summary>
-public sealed record RatioPart
-{
-    /// <summary>The ratio with its 90 % range; null where that is open.</summary>
-    public required UncertaintyResponse? Range { get; init; }
-
-    /// <summary>The least it is, with 95 %; null where it is not bounded from below either.</summary>
-    [Sample(0.55)]
-    public required double? AtLeast { get; init; }
-
-    internal static RatioPart? From(RatioRange? ratio) => ratio is not { } range ? null : new RatioPart
-    {
-        Range = range is { Value: { } value, AtLeast: { } least, AtMost: { } most } ? UncertaintyResponse.Of(new Uncertainty(value, least, most, Uncertainty.NinetyPct)) : null,
-        AtLeast = range.AtLeast,
+        AfterMm = UncertaintyResponse.Of(known.AfterMm),
+        Ratio = UncertaintyResponse.Of(known.Ratio),
+        IsShown = known.IsShown,
     };
 }
 
 /// <summary>How fast a shoulder wears against the centre: the pattern, whatever the pace.</summary>
-public sealed record ShoulderChangePart
+public sealed record ShoulderChangeResponse
 {
-    /// <summary>Before.</summary>
-    public required RatioPart Before { get; init; }
+    /// <summary>Shoulder over centre before; an end is null where the centre's rate is not shown to be above zero.</summary>
+    public required UncertaintyResponse Before { get; init; }
 
-    /// <summary>After; null where the readings after do not tell it.</summary>
-    public required RatioPart? After { get; init; }
+    /// <summary>The same after; null where the readings after do not tell it.</summary>
+    public required UncertaintyResponse? After { get; init; }
 
     /// <summary>Whether a change of it is shown at 90 %; null where a rate is not shown to be above zero.</summary>
     [Sample(false)]
-    public required bool? Shown { get; init; }
+    public required bool? IsShown { get; init; }
 
-    internal static ShoulderChangePart? From(ShoulderChange? change) => change is not { } known ? null : new ShoulderChangePart
+    internal static ShoulderChangeResponse? From(ShoulderChange? change) => change is not { } known ? null : new ShoulderChangeResponse
     {
-        Before = RatioPart.From(known.Before)!,
-        After = RatioPart.From(known.After),
-        Shown = known.IsShown,
+        Before = UncertaintyResponse.Of(known.Before)!,
+        After = UncertaintyResponse.Of(known.After),
+        IsShown = known.IsShown,
     };
 }

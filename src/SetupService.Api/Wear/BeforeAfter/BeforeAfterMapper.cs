@@ -14,14 +14,14 @@ internal static class BeforeAfterMapper
     {
         Clock = comparison.Clock,
         RoadPerLapKm = comparison.Clock == ComparedClock.SameMix ? comparison.Unit.RoadKm : null,
-        Zones = comparison.Zones is not { } zones ? null : new ZoneChangesPart
+        Zones = comparison.Zones is not { } zones ? null : new ZoneChangesResponse
         {
             Outer = Zone(comparison, zones.Outer),
             Centre = Zone(comparison, zones.Centre),
             Inner = Zone(comparison, zones.Inner),
         },
-        OuterToCentre = ShoulderChangePart.From(comparison.Outer),
-        InnerToCentre = ShoulderChangePart.From(comparison.Inner),
+        OuterToCentre = ShoulderChangeResponse.From(comparison.Outer),
+        InnerToCentre = ShoulderChangeResponse.From(comparison.Inner),
         PlannedReadings = question.PlannedReadings,
         ScatterMm = (comparison.Before ?? comparison.After)?.Scatter.StandardDeviationMm,
         Summary = [.. ComparisonWords.Describe(comparison, question, units)],
@@ -32,10 +32,10 @@ internal static class BeforeAfterMapper
         Cautions = CautionResponse.Of(Cautions(question, units)),
     };
 
-    private static ZoneChangePart Zone(WearComparison comparison, in ZoneComparison zone) => new()
+    private static ZoneChangeResponse Zone(WearComparison comparison, in ZoneComparison zone) => new()
     {
-        Rate = RateChangePart.From(zone.Main),
-        Road = RateChangePart.From(zone.Road),
+        Rate = RateChangeResponse.From(zone.Main),
+        Road = RateChangeResponse.From(zone.Road),
         SoughtRatio = zone.SoughtRatio,
         LapsToShow = comparison.Unit.TrackLaps > 0 ? zone.LeastUse * comparison.Unit.TrackLaps : null,
         KmToShow = comparison.Unit.RoadKm > 0 ? zone.LeastUse * comparison.Unit.RoadKm : null,
@@ -55,14 +55,14 @@ internal static class BeforeAfterMapper
         {
             var path = "/zones/" + name;
             if (comparison.After is null) Add(path + "/rate/ratio", ComparisonWords.NoAfter(comparison));
-            else if (zone.Main?.Ratio is { IsBounded: false }) Add(path + "/rate/ratio/range", "the rate before is not shown to be above zero, so no ratio is too large");
+            else if (zone.Main?.Ratio is { IsBounded: false }) Add(path + "/rate/ratio/upper", "the rate before is not shown to be above zero, so no ratio is too large");
             if (ComparisonWords.NoPlan(comparison, zone) is { } reason) Add(comparison.Clock == ComparedClock.Road ? path + "/kmToShow" : path + "/lapsToShow", reason);
         }
 
         if (comparison.After is null) Add("/outerToCentre/after", ComparisonWords.NoAfter(comparison));
-        else if (comparison.Outer is { IsShown: null }) Add("/outerToCentre/shown", "a rate is not shown to be above zero");
+        else if (comparison.Outer is { IsShown: null }) Add("/outerToCentre/isShown", "a rate is not shown to be above zero");
         if (comparison.After is null) Add("/innerToCentre/after", ComparisonWords.NoAfter(comparison));
-        else if (comparison.Inner is { IsShown: null }) Add("/innerToCentre/shown", "a rate is not shown to be above zero");
+        else if (comparison.Inner is { IsShown: null }) Add("/innerToCentre/isShown", "a rate is not shown to be above zero");
         return [.. list];
 
         void Add(string output, string reason) => list.Add(UnknownResponse.Of(output, reason, comparison.After is null ? ["/after"] : ["/before", "/after"]));

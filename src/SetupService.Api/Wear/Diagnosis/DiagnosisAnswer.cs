@@ -17,19 +17,19 @@ public sealed record DiagnosisAnswer
     public required CautionResponse[] Cautions { get; init; }
 
     /// <summary>The causes, the likeliest first; unlikely ones are left out, normal is always there.</summary>
-    public required CausePart[] Causes { get; init; }
+    public required CauseResponse[] Causes { get; init; }
 
     /// <summary>Each tyre's tread.</summary>
-    public required TreadPart[] Tread { get; init; }
+    public required TreadResponse[] Tread { get; init; }
 
     /// <summary>The wear model of each axle; empty where the car is not known well enough.</summary>
-    public required AxleWearPart[] WearModel { get; init; }
+    public required AxleWearResponse[] WearModel { get; init; }
 
     /// <summary>What to measure next.</summary>
-    public required NextCheckPart NextCheck { get; init; }
+    public required NextCheckResponse NextCheck { get; init; }
 
     /// <summary>Readings that cannot well be true together; empty where there are none.</summary>
-    public required ContradictionPart[] Contradictions { get; init; }
+    public required ContradictionResponse[] Contradictions { get; init; }
 
     /// <summary>What the answer cannot tell, and why.</summary>
     public required UnknownResponse[] Unknown { get; init; }
@@ -47,7 +47,7 @@ public sealed record DiagnosisAnswer
 }
 
 /// <summary>A cause, with how likely it is. Causes may hold together, so probabilities need not add up to 1.</summary>
-public sealed record CausePart
+public sealed record CauseResponse
 {
     /// <summary>Which.</summary>
     [Sample("lowNegativeCamber")]
@@ -69,14 +69,14 @@ public sealed record CausePart
     public required WheelPosition[] Tyres { get; init; }
 
     /// <summary>What speaks for and against it, the heaviest first.</summary>
-    public required EvidencePart[] Evidence { get; init; }
+    public required EvidenceResponse[] Evidence { get; init; }
 
     /// <summary>What to do about it.</summary>
-    public required ActionPart[] Actions { get; init; }
+    public required ActionResponse[] Actions { get; init; }
 }
 
 /// <summary>One observation for or against a cause, beside the other causes most likely at work.</summary>
-public sealed record EvidencePart
+public sealed record EvidenceResponse
 {
     /// <summary>What was observed, with its numbers.</summary>
     [Sample("front: the outer shoulder is worn more than the inner one, by 61 % of the mean wear")]
@@ -92,7 +92,7 @@ public sealed record EvidencePart
 }
 
 /// <summary>What to do about a cause; amounts are null where physics gives none from what is known.</summary>
-public sealed record ActionPart
+public sealed record ActionResponse
 {
     /// <summary>As an instruction.</summary>
     [Sample("Set the front camber 1.2° more negative (with 90 % between 0.4° and 2.0°).")]
@@ -110,7 +110,7 @@ public sealed record ActionPart
     /// <summary>Change of the cold pressure.</summary>
     public required UncertaintyResponse? ColdPressureKpa { get; init; }
 
-    internal static ActionPart From(WearAction action) => new()
+    internal static ActionResponse From(WearAction action) => new()
     {
         Text = action.Text,
         CamberDeg = Part(action.CamberDeg),
@@ -119,18 +119,18 @@ public sealed record ActionPart
         ColdPressureKpa = Part(action.ColdPressureKpa),
     };
 
-    private static UncertaintyResponse? Part(Estimate? estimate) => estimate is { } known ? UncertaintyResponse.Of(known) : null;
+    private static UncertaintyResponse? Part(Estimate? estimate) => UncertaintyResponse.Of(estimate);
 }
 
 /// <summary>What the depths of one tyre come down to; null where it was not read.</summary>
-public sealed record TreadPart
+public sealed record TreadResponse
 {
     /// <summary>Which wheel.</summary>
     [Sample("frontLeft")]
     public required WheelPosition Position { get; init; }
 
     /// <summary>Depth at the grooves next to the shoulders and in the middle, by a parabola through what was read.</summary>
-    public required DepthsPart? DepthMm { get; init; }
+    public required DepthsResponse? DepthMm { get; init; }
 
     /// <summary>The least depth read anywhere.</summary>
     [Sample(3.8)]
@@ -149,7 +149,7 @@ public sealed record TreadPart
     public required UncertaintyResponse? RoundTyreMm { get; init; }
 
     /// <summary>Depth the wear model predicts after it learned from the axle.</summary>
-    public required DepthsPart? PredictedDepthMm { get; init; }
+    public required DepthsResponse? PredictedDepthMm { get; init; }
 
     /// <summary>Age in years on the day of the readings.</summary>
     [Sample(4.2)]
@@ -157,7 +157,7 @@ public sealed record TreadPart
 }
 
 /// <summary>The wear model of an axle after it learned from its treads.</summary>
-public sealed record AxleWearPart
+public sealed record AxleWearResponse
 {
     /// <summary>Which axle.</summary>
     [Sample("front")]
@@ -180,24 +180,24 @@ public sealed record AxleWearPart
     public required int DepthsLearnedFromCount { get; init; }
 
     /// <summary>What a static camber set by that much would do at the same use; null where no use is told.</summary>
-    public required CamberEffectPart? WithCamberSet { get; init; }
+    public required CamberEffectResponse? WithCamberSet { get; init; }
 
     /// <summary>The camber with which the axle's fastest-worn place lasts longest at the same use, within 5° of the present one; null where no use is told.</summary>
-    public required CamberEffectPart? LongestLife { get; init; }
+    public required CamberEffectResponse? LongestLife { get; init; }
 }
 
 /// <summary>What another static camber does to the wear of an axle, by the wear model, at the same use.</summary>
-public sealed record CamberEffectPart
+public sealed record CamberEffectResponse
 {
     /// <summary>Change of the static camber of each wheel; negative = more negative.</summary>
     [Sample(-1.2)]
     public required double CamberChangeDeg { get; init; }
 
     /// <summary>Wear predicted over the same use, left tyre.</summary>
-    public required DepthsPart LeftWornMm { get; init; }
+    public required DepthsResponse LeftWornMm { get; init; }
 
     /// <summary>Wear predicted over the same use, right tyre.</summary>
-    public required DepthsPart RightWornMm { get; init; }
+    public required DepthsResponse RightWornMm { get; init; }
 
     /// <summary>By what the life of the axle's fastest-worn place is multiplied.</summary>
     [Sample(1.3)]
@@ -205,7 +205,7 @@ public sealed record CamberEffectPart
 }
 
 /// <summary>The measurement that is expected to tell most.</summary>
-public sealed record NextCheckPart
+public sealed record NextCheckResponse
 {
     /// <summary>Which.</summary>
     [Sample("toe")]
@@ -221,7 +221,7 @@ public sealed record NextCheckPart
 }
 
 /// <summary>Readings that cannot well be true together.</summary>
-public sealed record ContradictionPart
+public sealed record ContradictionResponse
 {
     /// <summary>The tyre they are of; null = of the whole car.</summary>
     [Sample("frontLeft")]

@@ -23,13 +23,13 @@ internal static class DiagnosisAnswers
             Causes = [.. diagnosis.Causes.Select(cause => Cause(study, cause, units))],
             Tread = [.. car.Request.Tyres.Select((tyre, i) => Tread(car, tyre, study.Case.Tyres[i], car.Conditions[i]))],
             WearModel = [.. ((LearnedTread?[])[study.Front, study.Rear]).OfType<LearnedTread>().Select(learned => Axle(car, learned))],
-            NextCheck = new NextCheckPart
+            NextCheck = new NextCheckResponse
             {
                 Check = diagnosis.Next.Check,
                 Text = NextCheckWords.Describe(diagnosis.Next.Check),
                 ExpectedInformation = diagnosis.Next.ExpectedBits,
             },
-            Contradictions = [.. ReadingContradictions.Find(study.Case, units).Select(one => new ContradictionPart { Position = one.Position, Text = one.Text })],
+            Contradictions = [.. ReadingContradictions.Find(study.Case, units).Select(one => new ContradictionResponse { Position = one.Position, Text = one.Text })],
             Unknown = DiagnosisGaps.Find(car),
             Method = "wear-diagnosis",
             Edition = Edition.Current,
@@ -38,17 +38,17 @@ internal static class DiagnosisAnswers
         };
     }
 
-    private static CausePart Cause(WearStudy study, CauseFinding finding, UnitSystem units)
+    private static CauseResponse Cause(WearStudy study, CauseFinding finding, UnitSystem units)
     {
-        return new CausePart
+        return new CauseResponse
         {
             Cause = finding.Cause,
             Axle = finding.Axle,
             Probability = finding.Probability,
             Meaning = CauseWords.Describe(finding.Cause, finding.Axle),
             Tyres = [.. finding.Tyres],
-            Evidence = [.. finding.Evidence.Select(one => new EvidencePart { Observation = Words(one), Supports = one.Weight > 0, Weight = Math.Abs(one.Weight) })],
-            Actions = [.. WearActions.Build(study.Case, finding, finding.Axle is { } axle ? study.At(axle) : null, units).Select(ActionPart.From)],
+            Evidence = [.. finding.Evidence.Select(one => new EvidenceResponse { Observation = Words(one), Supports = one.Weight > 0, Weight = Math.Abs(one.Weight) })],
+            Actions = [.. WearActions.Build(study.Case, finding, finding.Axle is { } axle ? study.At(axle) : null, units).Select(ActionResponse.From)],
         };
 
         string Words(Evidence one) => one.Sign is { } sign
@@ -56,34 +56,34 @@ internal static class DiagnosisAnswers
             : SignWords.Describe(one.Mark!.Value, study.Diagnosis.Mark(one.Axle, one.Mark.Value) is true, one.Axle);
     }
 
-    private static TreadPart Tread(DiagnosedCar car, TyreReadingDocument request, TyreReading tyre, TyreCondition condition)
+    private static TreadResponse Tread(DiagnosedCar car, TyreReadingDocument request, TyreReading tyre, TyreCondition condition)
     {
         var figures = TreadFigures.Compute(tyre);
-        return new TreadPart
+        return new TreadResponse
         {
             Position = tyre.Position,
-            DepthMm = figures is { } read ? DepthsPart.From(read.DepthMm) : null,
+            DepthMm = figures is { } read ? DepthsResponse.From(read.DepthMm) : null,
             LeastDepthMm = condition.ShallowestMm,
             WornMm = figures is { } worn ? UncertaintyResponse.Of(worn.WornMm) : null,
             OuterLessInnerPct = Pct(figures?.ShoulderDifference),
             CentreLessShouldersPct = Pct(figures?.CrownDifference),
-            RoundTyreMm = figures?.RoundSpreadMm is { } round ? UncertaintyResponse.Of(round) : null,
+            RoundTyreMm = UncertaintyResponse.Of(figures?.RoundSpreadMm),
             PredictedDepthMm = Predicted(car.Study, request, tyre),
             AgeYears = condition.AgeYears,
         };
     }
 
-    private static DepthsPart? Predicted(WearStudy study, TyreReadingDocument request, TyreReading tyre)
+    private static DepthsResponse? Predicted(WearStudy study, TyreReadingDocument request, TyreReading tyre)
     {
         if (study.At(tyre.Axle) is not { ReadingCount: > 0 } learned || tyre.Zones.Count == 0) return null;
         var freshMm = request.NewDepthMm ?? (TreadFigures.UsualNewDepthMm.Value + learned.Parameter(TreadWearParameters.NewDepthExcess).Value);
-        return DepthsPart.From(learned.WornMm(tyre.IsLeft).Select(wornMm => freshMm - wornMm));
+        return DepthsResponse.From(learned.WornMm(tyre.IsLeft).Select(wornMm => freshMm - wornMm));
     }
 
-    private static AxleWearPart Axle(DiagnosedCar car, LearnedTread learned)
+    private static AxleWearResponse Axle(DiagnosedCar car, LearnedTread learned)
     {
         var lapKm = car.Request.Use?.LapKm ?? TrackShare.UsualLapKm;
-        return new AxleWearPart
+        return new AxleWearResponse
         {
             Axle = learned.Axle.Axle,
             CamberShortDeg = UncertaintyResponse.Of(learned.CamberShortDeg),
@@ -96,11 +96,11 @@ internal static class DiagnosisAnswers
         };
     }
 
-    private static CamberEffectPart Effect(LearnedTread learned, double changeDeg) => new()
+    private static CamberEffectResponse Effect(LearnedTread learned, double changeDeg) => new()
     {
         CamberChangeDeg = changeDeg,
-        LeftWornMm = DepthsPart.From(learned.WornMm(isLeft: true, changeDeg)),
-        RightWornMm = DepthsPart.From(learned.WornMm(isLeft: false, changeDeg)),
+        LeftWornMm = DepthsResponse.From(learned.WornMm(isLeft: true, changeDeg)),
+        RightWornMm = DepthsResponse.From(learned.WornMm(isLeft: false, changeDeg)),
         LifeRatio = learned.LifeRatio(changeDeg),
     };
 

@@ -9,10 +9,10 @@ namespace SetupService.Api.Wear.Forecast;
 public sealed record ForecastAnswer
 {
     /// <summary>Each zone across the tread.</summary>
-    public required ForecastZonesPart Zones { get; init; }
+    public required ForecastZonesResponse Zones { get; init; }
 
     /// <summary>The zone that ends the tyre; null where none is estimated to.</summary>
-    public required EndsFirstPart? EndsFirst { get; init; }
+    public required EndingZoneResponse? EndsFirst { get; init; }
 
     /// <summary>Depth at which the tyre is done.</summary>
     [Sample(1.6)]
@@ -31,19 +31,19 @@ public sealed record ForecastAnswer
     public required int? DegreesOfFreedom { get; init; }
 
     /// <summary>Readings further from straight wear than the gauge errs.</summary>
-    public required MisfitPart[] Misfits { get; init; }
+    public required MisfitResponse[] Misfits { get; init; }
 
     /// <summary>What turning the tyre on its rim brings; null where it is not told.</summary>
-    public required TurningPart? Turning { get; init; }
+    public required TurningResponse? Turning { get; init; }
 
     /// <summary>What swapping with the other tyre brings; null where it is not told or no other is given.</summary>
-    public required SwappingPart? Swapping { get; init; }
+    public required SwappingResponse? Swapping { get; init; }
 
     /// <summary>What wear costs; null where price or new depth is not given or nothing is estimated.</summary>
-    public required WearCostPart? Cost { get; init; }
+    public required WearCostResponse? Cost { get; init; }
 
     /// <summary>What treadwear grades say; null where none is given.</summary>
-    public required TreadwearPart? Treadwear { get; init; }
+    public required TreadwearResponse? Treadwear { get; init; }
 
     /// <summary>What it means, in sentences.</summary>
     public required string[] Summary { get; init; }
@@ -67,20 +67,20 @@ public sealed record ForecastAnswer
 }
 
 /// <summary>The three zones across the tread.</summary>
-public sealed record ForecastZonesPart
+public sealed record ForecastZonesResponse
 {
     /// <summary>The outer shoulder.</summary>
-    public required ForecastZonePart Outer { get; init; }
+    public required ForecastZoneResponse Outer { get; init; }
 
     /// <summary>The middle.</summary>
-    public required ForecastZonePart Centre { get; init; }
+    public required ForecastZoneResponse Centre { get; init; }
 
     /// <summary>The inner shoulder.</summary>
-    public required ForecastZonePart Inner { get; init; }
+    public required ForecastZoneResponse Inner { get; init; }
 }
 
 /// <summary>How one zone wears and how long it lasts.</summary>
-public sealed record ForecastZonePart
+public sealed record ForecastZoneResponse
 {
     /// <summary>Whether the readings carry a forecast.</summary>
     [Sample("estimated")]
@@ -103,26 +103,18 @@ public sealed record ForecastZonePart
     /// <summary>Wear per lap on track; null where the readings do not tell it apart.</summary>
     public required UncertaintyResponse? RatePerLapMm { get; init; }
 
-    /// <summary>Kilometres left if it sees nothing but road; null where the rate is not known or not shown to be above zero.</summary>
+    /// <summary>Kilometres left if it sees nothing but road; upper is null where the wear is not shown to be above zero, the whole where the rate is not known or depth grows.</summary>
     public required UncertaintyResponse? KmLeft { get; init; }
 
-    /// <summary>Kilometres that are left at least, with 95 %, if it sees nothing but road; null where the rate is not known, or depth grows.</summary>
-    [Sample(5200.0)]
-    public required double? KmLeftAtLeast { get; init; }
-
-    /// <summary>Laps left if it sees nothing but track; null where the rate is not known or not shown to be above zero.</summary>
+    /// <summary>Laps left if it sees nothing but track; upper is null where the wear is not shown to be above zero, the whole where the rate is not known or depth grows.</summary>
     public required UncertaintyResponse? LapsLeft { get; init; }
 
-    /// <summary>Laps that are left at least, with 95 %, if it sees nothing but track; null where the rate is not known, or depth grows.</summary>
-    [Sample(61.0)]
-    public required double? LapsLeftAtLeast { get; init; }
-
     /// <summary>What is left if road and track go on in the proportion they had; null without a forecast or where one clock stands still.</summary>
-    public required SameMixPart? SameMix { get; init; }
+    public required SameMixResponse? SameMix { get; init; }
 }
 
 /// <summary>What is left with road and track in the proportion they had between the first reading and the last: kilometres and laps are both driven.</summary>
-public sealed record SameMixPart
+public sealed record SameMixResponse
 {
     /// <summary>Road driven for each lap.</summary>
     [Sample(58.8)]
@@ -131,23 +123,15 @@ public sealed record SameMixPart
     /// <summary>Wear per lap with the road that goes with it.</summary>
     public required UncertaintyResponse WearPerLapMm { get; init; }
 
-    /// <summary>Laps left; null where wear is not shown to be above zero.</summary>
+    /// <summary>Laps left; upper is null where wear is not shown to be above zero, the whole where depth grows.</summary>
     public required UncertaintyResponse? LapsLeft { get; init; }
 
-    /// <summary>Laps left at least, with 95 %; null where depth grows.</summary>
-    [Sample(49.0)]
-    public required double? LapsLeftAtLeast { get; init; }
-
-    /// <summary>Kilometres left that go with those laps; null where wear is not shown to be above zero.</summary>
+    /// <summary>Kilometres left that go with those laps; null likewise.</summary>
     public required UncertaintyResponse? KmLeft { get; init; }
-
-    /// <summary>Kilometres left at least, with 95 %; null where depth grows.</summary>
-    [Sample(2900.0)]
-    public required double? KmLeftAtLeast { get; init; }
 }
 
 /// <summary>The zone that ends the tyre if it is used as it was.</summary>
-public sealed record EndsFirstPart
+public sealed record EndingZoneResponse
 {
     /// <summary>The zone estimated to be at the limit first.</summary>
     [Sample("inner")]
@@ -163,7 +147,7 @@ public sealed record EndsFirstPart
 }
 
 /// <summary>A reading further from straight wear than the gauge errs.</summary>
-public sealed record MisfitPart
+public sealed record MisfitResponse
 {
     /// <summary>JSON Pointer to the depth in the request.</summary>
     [Sample("/readings/3/depthMm/inner")]
@@ -179,7 +163,7 @@ public sealed record MisfitPart
 }
 
 /// <summary>What wear costs: the zone that ends the tyre takes its share of the usable depth, times the price.</summary>
-public sealed record WearCostPart
+public sealed record WearCostResponse
 {
     /// <summary>The currency.</summary>
     [Sample("EUR")]
@@ -204,7 +188,7 @@ public sealed record WearCostPart
 }
 
 /// <summary>What treadwear grades say. A weak guide: each maker grades its own tyres on a road course, and nothing of it is a track.</summary>
-public sealed record TreadwearPart
+public sealed record TreadwearResponse
 {
     /// <summary>The grade of this tyre.</summary>
     [Sample(240.0)]
@@ -218,19 +202,80 @@ public sealed record TreadwearPart
     [Sample(300.0)]
     public required double? OtherGrade { get; init; }
 
-    /// <summary>Expected life of the other over this one's in the same use; null where none is given.</summary>
-    [Sample(1.25)]
-    public required double? ExpectedLifeRatio { get; init; }
-
-    /// <summary>That ratio over 2, the most it is taken to be wrong by.</summary>
-    [Sample(0.625)]
-    public required double? LowerLifeRatio { get; init; }
-
-    /// <summary>That ratio times 2.</summary>
-    [Sample(2.5)]
-    public required double? UpperLifeRatio { get; init; }
+    /// <summary>Expected life of the other over this one's in the same use; the range is a factor of 2 either way, by judgement. Null where no other is given.</summary>
+    public required UncertaintyResponse? LifeRatio { get; init; }
 
     /// <summary>What the grade is, and is not.</summary>
     [Sample("A grade of 240 stands for a projected life of at least 115 873 km on the government's road course.")]
     public required string Text { get; init; }
+}
+
+/// <summary>When a change of places is best and what it gains, by the estimates; road and track in the proportion they had. A clock that stands still has null.</summary>
+public sealed record ChangeOfPlaceResponse
+{
+    /// <summary>The best time, laps from now.</summary>
+    [Sample(12.0)]
+    public required double? BestAfterLaps { get; init; }
+
+    /// <summary>The best time, kilometres from now.</summary>
+    [Sample(700.0)]
+    public required double? BestAfterKm { get; init; }
+
+    /// <summary>Laps until the first zone is done, with the change.</summary>
+    [Sample(71.0)]
+    public required double? LapsLeft { get; init; }
+
+    /// <summary>Kilometres until then.</summary>
+    [Sample(4200.0)]
+    public required double? KmLeft { get; init; }
+
+    /// <summary>Laps gained; 0 where a change gains nothing.</summary>
+    [Sample(22.0)]
+    public required double? GainedLaps { get; init; }
+
+    /// <summary>Kilometres gained.</summary>
+    [Sample(1300.0)]
+    public required double? GainedKm { get; init; }
+}
+
+/// <summary>What turning the tyre on its rim brings: outer and inner shoulder change places. Only where the tread has no direction and no marked outside.</summary>
+public sealed record TurningResponse
+{
+    /// <summary>When, and how much.</summary>
+    public required ChangeOfPlaceResponse Change { get; init; }
+
+    /// <summary>Whether the readings show that the shoulders wear at different rates; else the gain may be chance.</summary>
+    [Sample(true)]
+    public required bool IsShown { get; init; }
+}
+
+/// <summary>What swapping with the other tyre brings, each going on at the other's rates; outer stays outer. By the estimates, in this tyre's proportion of road and track.</summary>
+public sealed record SwappingResponse
+{
+    /// <summary>The best time, and how long until the first of both is done.</summary>
+    public required ChangeOfPlaceResponse Change { get; init; }
+
+    /// <summary>This tyre where it is.</summary>
+    public required TyreLifeResponse ThisHere { get; init; }
+
+    /// <summary>This tyre in the other's place from now on.</summary>
+    public required TyreLifeResponse ThisThere { get; init; }
+
+    /// <summary>The other tyre where it is.</summary>
+    public required TyreLifeResponse OtherThere { get; init; }
+
+    /// <summary>The other tyre in this one's place from now on.</summary>
+    public required TyreLifeResponse OtherHere { get; init; }
+}
+
+/// <summary>A life in laps and kilometres, by the estimates.</summary>
+public sealed record TyreLifeResponse
+{
+    /// <summary>Laps left; null where laps stand still.</summary>
+    [Sample(49.0)]
+    public required double? LapsLeft { get; init; }
+
+    /// <summary>Kilometres left; null where kilometres stand still.</summary>
+    [Sample(2900.0)]
+    public required double? KmLeft { get; init; }
 }

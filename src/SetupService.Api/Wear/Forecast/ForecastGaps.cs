@@ -9,7 +9,7 @@ namespace SetupService.Api.Wear.Forecast;
 /// <summary>What a forecast leaves null, and why.</summary>
 internal static class ForecastGaps
 {
-    private const string NotShown = "the wear is not shown to be above zero, so no distance is too long; the member beside it that ends in AtLeast bounds it from below";
+    private const string NotShown = "the wear is not shown to be above zero, so no distance is too long; lower bounds it from below";
     private const string Grows = "by these readings the tread grows with this clock: more or better readings are needed";
 
     /// <summary>The list; pointers are into the answer.</summary>
@@ -44,7 +44,8 @@ internal static class ForecastGaps
     private static void Left(List<UnknownResponse> list, string path, RatioRange? left, string whyNoRate)
     {
         if (left is not { } range) Add(list, path, whyNoRate, "/readings");
-        else if (!range.IsBounded) Add(list, path, range.AtLeast is null ? Grows : NotShown, "/readings");
+        else if (range.IsUnknown) Add(list, path, Grows, "/readings");
+        else if (!range.IsBounded) Add(list, path + "/upper", NotShown, "/readings");
     }
 
     private static string Why(WearClock clock, string what) => clock == WearClock.InProportion

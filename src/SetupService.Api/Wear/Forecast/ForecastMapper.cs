@@ -15,7 +15,7 @@ internal static class ForecastMapper
         var treadwear = Treadwear(request, units);
         return new ForecastAnswer
         {
-            Zones = new ForecastZonesPart
+            Zones = new ForecastZonesResponse
             {
                 Outer = Zone(forecast, TreadPlace.Outer),
                 Centre = Zone(forecast, TreadPlace.Centre),
@@ -26,7 +26,7 @@ internal static class ForecastMapper
             DistinctReadings = forecast.DistinctReadings,
             ScatterMm = forecast.Fit?.Scatter.StandardDeviationMm,
             DegreesOfFreedom = forecast.Fit?.Scatter.DegreesOfFreedom,
-            Misfits = [.. forecast.Misfits.Select(one => new MisfitPart { Input = $"/readings/{one.Reading}/depthMm/{Word(one.Place)}", Zone = one.Place, AboveLineMm = one.AboveLineMm })],
+            Misfits = [.. forecast.Misfits.Select(one => new MisfitResponse { Input = $"/readings/{one.Reading}/depthMm/{Word(one.Place)}", Zone = one.Place, AboveLineMm = one.AboveLineMm })],
             Turning = forecast.Turning is { } turning ? new() { Change = Change(forecast.Mix, turning.Change), IsShown = turning.IsShown } : null,
             Swapping = forecast.Swapping is { } swapping ? Swapping(forecast.Mix, swapping) : null,
             Cost = Cost(request, forecast),
@@ -43,79 +43,71 @@ internal static class ForecastMapper
     /// <summary>The name of a zone as the contract's members have it.</summary>
     public static string Word(TreadPlace place) => place switch { TreadPlace.Outer => "outer", TreadPlace.Centre => "centre", _ => "inner" };
 
-    private static ForecastZonePart Zone(TreadForecast forecast, TreadPlace place)
+    private static ForecastZoneResponse Zone(TreadForecast forecast, TreadPlace place)
     {
         var zone = forecast.Zones?.At(place);
-        return new ForecastZonePart
+        return new ForecastZoneResponse
         {
             Status = forecast.Status,
             Reason = forecast.Status == ForecastStatus.Unknown ? ForecastWords.NoForecast(forecast) : null,
             WornMm = forecast.WornMm.At(place),
-            DepthNowMm = Part(zone?.DepthNowMm),
-            RatePer1000KmMm = Part(zone?.RatePer1000KmMm),
-            RatePerLapMm = Part(zone?.RatePerLapMm),
-            KmLeft = Part(zone?.KmLeft),
-            KmLeftAtLeast = zone?.KmLeft?.AtLeast,
-            LapsLeft = Part(zone?.LapsLeft),
-            LapsLeftAtLeast = zone?.LapsLeft?.AtLeast,
+            DepthNowMm = UncertaintyResponse.Of(zone?.DepthNowMm),
+            RatePer1000KmMm = UncertaintyResponse.Of(zone?.RatePer1000KmMm),
+            RatePerLapMm = UncertaintyResponse.Of(zone?.RatePerLapMm),
+            KmLeft = UncertaintyResponse.Of(zone?.KmLeft),
+            LapsLeft = UncertaintyResponse.Of(zone?.LapsLeft),
             SameMix = zone is { } known && HasMix(forecast.Mix) ? SameMix(forecast, known, place) : null,
         };
     }
 
-    private static SameMixPart SameMix(TreadForecast forecast, in ZoneForecast zone, TreadPlace place)
+    private static SameMixResponse SameMix(TreadForecast forecast, in ZoneForecast zone, TreadPlace place)
     {
         var mix = forecast.Mix;
-        var (laps, km) = (zone.MixesLeft.Times(mix.TrackLaps), zone.MixesLeft.Times(mix.RoadKm));
-        return new SameMixPart
+        return new SameMixResponse
         {
             RoadPerLapKm = mix.RoadKm / mix.TrackLaps,
             WearPerLapMm = UncertaintyResponse.Of(PerLapOfMix(forecast, place)),
-            LapsLeft = Part(laps),
-            LapsLeftAtLeast = laps.AtLeast,
-            KmLeft = Part(km),
-            KmLeftAtLeast = km.AtLeast,
+            LapsLeft = UncertaintyResponse.Of(zone.MixesLeft.Times(mix.TrackLaps)),
+            KmLeft = UncertaintyResponse.Of(zone.MixesLeft.Times(mix.RoadKm)),
         };
     }
 
     private static Uncertainty PerLapOfMix(TreadForecast forecast, TreadPlace place) =>
         forecast.Fit!.Wear(place, new TyreUse(forecast.Mix.RoadKm / forecast.Mix.TrackLaps, 1))!.Value;
 
-    private static WearCostPart? Cost(ForecastRequest request, TreadForecast forecast)
+    private static WearCostResponse? Cost(ForecastRequest request, TreadForecast forecast)
     {
         if (request is not { TyrePrice: { } price, NewDepthMm: { } newMm } || forecast is not { Ending: { } ending, Zones: { } zones }) return null;
         var usableMm = newMm - forecast.LimitDepthMm;
         if (usableMm <= 0) return null;
         var zone = zones.At(ending.Place);
-        return new WearCostPart
+        return new WearCostResponse
         {
             Currency = price.Currency,
             Zone = ending.Place,
             UsableDepthMm = usableMm,
-            PerLapAmount = Of(zone.RatePerLapMm),
-            Per1000KmAmount = Of(zone.RatePer1000KmMm),
-            PerLapOfMixAmount = HasMix(forecast.Mix) ? Of(PerLapOfMix(forecast, ending.Place)) : null,
+            PerLapAmount = Amount(zone.RatePerLapMm),
+            Per1000KmAmount = Amount(zone.RatePer1000KmMm),
+            PerLapOfMixAmount = HasMix(forecast.Mix) ? Amount(PerLapOfMix(forecast, ending.Place)) : null,
         };
 
-        UncertaintyResponse? Of(Uncertainty? wearMm) => wearMm is { } wear ? UncertaintyResponse.Of(RunningCost.Compute(wear, usableMm, price.Amount)) : null;
+        UncertaintyResponse? Amount(Uncertainty? wearMm) => wearMm is { } wear ? UncertaintyResponse.Of(RunningCost.Compute(wear, usableMm, price.Amount)) : null;
     }
 
-    private static TreadwearPart? Treadwear(ForecastRequest request, UnitSystem units)
+    private static TreadwearResponse? Treadwear(ForecastRequest request, UnitSystem units)
     {
         if (request.TreadwearGrade is not { } grade) return null;
-        var ratio = request.OtherTreadwearGrade is { } other ? TreadwearGrade.LifeRatio(grade, other) : (double?)null;
-        return new TreadwearPart
+        return new TreadwearResponse
         {
             Grade = grade,
             CourseKm = TreadwearGrade.CourseKm(grade),
             OtherGrade = request.OtherTreadwearGrade,
-            ExpectedLifeRatio = ratio,
-            LowerLifeRatio = ratio / TreadwearGrade.MostFactor,
-            UpperLifeRatio = ratio * TreadwearGrade.MostFactor,
+            LifeRatio = request.OtherTreadwearGrade is { } other ? UncertaintyResponse.Of(TreadwearGrade.LifeRatio(grade, other)) : null,
             Text = TreadwearWords.Describe(grade, request.OtherTreadwearGrade, units),
         };
     }
 
-    private static SwappingPart Swapping(TyreUse mix, in SwappingTyres swapping) => new()
+    private static SwappingResponse Swapping(TyreUse mix, in SwappingTyres swapping) => new()
     {
         Change = Change(mix, swapping.Change),
         ThisHere = Life(mix, swapping.ThisAsItIs),
@@ -124,7 +116,7 @@ internal static class ForecastMapper
         OtherHere = Life(mix, swapping.OtherAtThisPlace),
     };
 
-    private static ChangeOfPlacePart Change(TyreUse mix, in PlaceChange change) => new()
+    private static ChangeOfPlaceResponse Change(TyreUse mix, in PlaceChange change) => new()
     {
         BestAfterLaps = Laps(mix, change.BestAfter),
         BestAfterKm = Km(mix, change.BestAfter),
@@ -134,19 +126,10 @@ internal static class ForecastMapper
         GainedKm = Km(mix, change.Gain),
     };
 
-    private static TyreLifePart Life(TyreUse mix, double mixes) => new() { LapsLeft = Laps(mix, mixes), KmLeft = Km(mix, mixes) };
+    private static TyreLifeResponse Life(TyreUse mix, double mixes) => new() { LapsLeft = Laps(mix, mixes), KmLeft = Km(mix, mixes) };
 
     private static double? Laps(TyreUse mix, double mixes) => mix.TrackLaps > 0 ? mix.TrackLaps * mixes : null;
 
     private static double? Km(TyreUse mix, double mixes) => mix.RoadKm > 0 ? mix.RoadKm * mixes : null;
 
-    private static bool HasMix(TyreUse mix) => mix is { RoadKm: > 0, TrackLaps: > 0 };
-
-    private static UncertaintyResponse? Part(Uncertainty? range) => range is { } known ? UncertaintyResponse.Of(known) : null;
-
-    private static UncertaintyResponse? Part(RatioRange? range) => range is { } known ? Part(known) : null;
-
-    private static UncertaintyResponse? Part(RatioRange range) => range is { Value: { } value, AtLeast: { } least, AtMost: { } most }
-        ? UncertaintyResponse.Of(new Uncertainty(value, least, most, Uncertainty.NinetyPct))
-        : null;
-}
+    private static bool HasMix(TyreUse mix) => mix is { RoadKm: > 0, TrackLaps: > 0 };}

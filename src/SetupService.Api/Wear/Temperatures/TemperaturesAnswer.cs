@@ -11,10 +11,10 @@ namespace SetupService.Api.Wear.Temperatures;
 public sealed record TemperaturesAnswer
 {
     /// <summary>Each tyre, in the order of the readings.</summary>
-    public required TyreHeatPart[] Tyres { get; init; }
+    public required TyreHeatResponse[] Tyres { get; init; }
 
     /// <summary>Front against rear, left against right; those whose wheels were read.</summary>
-    public required PairPart[] Comparisons { get; init; }
+    public required PairResponse[] Comparisons { get; init; }
 
     /// <summary>Absolute pressure of the air the answer used.</summary>
     [Sample(98.5)]
@@ -43,21 +43,21 @@ public sealed record TemperaturesAnswer
 }
 
 /// <summary>What the readings of one tyre say.</summary>
-public sealed record TyreHeatPart
+public sealed record TyreHeatResponse
 {
     /// <summary>Which wheel it is on.</summary>
     [Sample("frontLeft")]
     public required WheelPosition Position { get; init; }
 
     /// <summary>The tread; null where its temperatures are not given.</summary>
-    public required TreadHeatPart? Tread { get; init; }
+    public required TreadHeatResponse? Tread { get; init; }
 
     /// <summary>The pressures; null where none is given.</summary>
-    public required TyrePressurePart? Pressure { get; init; }
+    public required TyrePressureResponse? Pressure { get; init; }
 }
 
 /// <summary>What a tread's temperatures say; figures are as read, not corrected for cooling.</summary>
-public sealed record TreadHeatPart
+public sealed record TreadHeatResponse
 {
     /// <summary>Outer less inner shoulder; negative = the inner one is hotter.</summary>
     public required UncertaintyResponse OuterLessInnerC { get; init; }
@@ -72,10 +72,10 @@ public sealed record TreadHeatPart
     public required UncertaintyResponse MeanC { get; init; }
 
     /// <summary>The tread at the end of the lap; null where that cannot be told.</summary>
-    public required TreadAtLapEndPart? AtLapEndC { get; init; }
+    public required TreadAtLapEndResponse? AtLapEndC { get; init; }
 
     /// <summary>Each figure against its range, in this order.</summary>
-    public required TreadFindingPart[] Findings { get; init; }
+    public required TreadFindingResponse[] Findings { get; init; }
 
     /// <summary>How the readings contradict each other; null where they do not.</summary>
     [Sample("The tread means 12 °C and the air is said to be 21 °C.")]
@@ -83,7 +83,7 @@ public sealed record TreadHeatPart
 }
 
 /// <summary>What the tread was like when the lap ended, from how long it cooled; a rough estimate with a wide range.</summary>
-public sealed record TreadAtLapEndPart
+public sealed record TreadAtLapEndResponse
 {
     /// <summary>At the outer shoulder.</summary>
     public required UncertaintyResponse Outer { get; init; }
@@ -96,7 +96,7 @@ public sealed record TreadAtLapEndPart
 }
 
 /// <summary>One figure of a tread held to its range.</summary>
-public sealed record TreadFindingPart
+public sealed record TreadFindingResponse
 {
     /// <summary>Which figure.</summary>
     [Sample("outerLessInner")]
@@ -111,7 +111,7 @@ public sealed record TreadFindingPart
     public required bool IsClear { get; init; }
 
     /// <summary>The range; null where none is known.</summary>
-    public required TemperatureRangePart? RangeC { get; init; }
+    public required RangeResponse? RangeC { get; init; }
 
     /// <summary>Where the range comes from.</summary>
     [Sample("common practice, no source")]
@@ -122,22 +122,8 @@ public sealed record TreadFindingPart
     public required string Text { get; init; }
 }
 
-/// <summary>The range a figure is held to.</summary>
-public sealed record TemperatureRangePart
-{
-    /// <summary>Lower end.</summary>
-    [Sample(-8.0)]
-    public required double From { get; init; }
-
-    /// <summary>Upper end.</summary>
-    [Sample(-3.0)]
-    public required double To { get; init; }
-
-    internal static TemperatureRangePart Create(TemperatureRange range) => new() { From = range.FromC, To = range.ToC };
-}
-
 /// <summary>Wheels held against each other by the means of their treads.</summary>
-public sealed record PairPart
+public sealed record PairResponse
 {
     /// <summary>Which.</summary>
     [Sample("frontLessRear")]
@@ -173,11 +159,11 @@ public sealed record PairPart
     [Sample("The front axle is 6.5 °C hotter than the rear axle (±0.9 °C). Up to about 10 °C is usual.")]
     public required string Text { get; init; }
 
-    internal static PairPart From(in PairComparison one, UnitSystem units) => new()
+    internal static PairResponse From(in PairComparison one, UnitSystem units) => new()
     {
         Pairs = one.Pairs,
         DifferenceC = UncertaintyResponse.Of(one.DifferenceC),
-        AtLapEndC = one.AtLapEndC is { } end ? UncertaintyResponse.Of(end) : null,
+        AtLapEndC = UncertaintyResponse.Of(one.AtLapEndC),
         Verdict = one.Verdict,
         IsClear = one.IsClear,
         Order = one.Order,
@@ -188,7 +174,7 @@ public sealed record PairPart
 }
 
 /// <summary>What a tyre's pressures tell; gauge pressures.</summary>
-public sealed record TyrePressurePart
+public sealed record TyrePressureResponse
 {
     /// <summary>The least cold pressure the load needs; null where that is not told.</summary>
     [Sample(193.0)]
@@ -198,10 +184,10 @@ public sealed record TyrePressurePart
     public required UncertaintyResponse? HotGasC { get; init; }
 
     /// <summary>The cold setting for the hot aim on a day like this.</summary>
-    public required ColdSettingPart? ColdNow { get; init; }
+    public required ColdSettingResponse? ColdNow { get; init; }
 
     /// <summary>The same at nextColdTemperatureC.</summary>
-    public required ColdSettingPart? ColdNext { get; init; }
+    public required ColdSettingResponse? ColdNext { get; init; }
 
     /// <summary>What the gauge reads cold at nextColdTemperatureC where nothing is let in or out.</summary>
     public required UncertaintyResponse? UntouchedColdKpa { get; init; }
@@ -210,7 +196,7 @@ public sealed record TyrePressurePart
     public required UncertaintyResponse? UntouchedHotKpa { get; init; }
 
     /// <summary>What to do while the tyre is hot.</summary>
-    public required HotAdjustmentPart? HotNow { get; init; }
+    public required HotAdjustmentResponse? HotNow { get; init; }
 
     /// <summary>What the cold aim comes to hot on a day like this.</summary>
     public required UncertaintyResponse? HotOnColdAimKpa { get; init; }
@@ -229,7 +215,7 @@ public sealed record TyrePressurePart
 }
 
 /// <summary>A cold pressure to set for the hot aim; gauge.</summary>
-public sealed record ColdSettingPart
+public sealed record ColdSettingResponse
 {
     /// <summary>What to set: never less than the load needs; null where it would be outside 80 to 500 kPa.</summary>
     [Sample(197.0)]
@@ -245,17 +231,17 @@ public sealed record ColdSettingPart
     [Sample(false)]
     public required bool IsHeldByLoad { get; init; }
 
-    internal static ColdSettingPart? From(ColdSetting? setting) => setting is not { } one ? null : new()
+    internal static ColdSettingResponse? From(ColdSetting? setting) => setting is not { } one ? null : new()
     {
         SetKpa = one.SetKpa,
-        NeededKpa = one.NeededKpa is { } needed ? UncertaintyResponse.Of(needed) : null,
-        HotThenKpa = one.HotThenKpa is { } hot ? UncertaintyResponse.Of(hot) : null,
+        NeededKpa = UncertaintyResponse.Of(one.NeededKpa),
+        HotThenKpa = UncertaintyResponse.Of(one.HotThenKpa),
         IsHeldByLoad = one.IsHeldByLoad,
     };
 }
 
 /// <summary>What to let out of or into the tyre while it is as hot as read.</summary>
-public sealed record HotAdjustmentPart
+public sealed record HotAdjustmentResponse
 {
     /// <summary>Change of the gauge's reading; negative = let out.</summary>
     [Sample(-17.0)]
@@ -272,7 +258,7 @@ public sealed record HotAdjustmentPart
     [Sample(false)]
     public required bool IsHeldByLoad { get; init; }
 
-    internal static HotAdjustmentPart? From(HotAdjustment? adjustment) => adjustment is not { } one ? null : new()
+    internal static HotAdjustmentResponse? From(HotAdjustment? adjustment) => adjustment is not { } one ? null : new()
     {
         ChangeKpa = one.ChangeKpa,
         HotThenKpa = one.HotThenKpa,

@@ -18,7 +18,7 @@ internal static class TemperaturesAssumptions
         "Moist air rises a little more, as water in the tyre turns to vapour; a tyre that stretches rises a little less; gas read late has cooled.");
 
     /// <summary>All of it.</summary>
-    public static AssumptionResponse[] List(HeatReadings readings, TyrePressure?[] pressures, TyreHeatPart[] tyres)
+    public static AssumptionResponse[] List(HeatReadings readings, TyrePressure?[] pressures, TyreHeatResponse[] tyres)
     {
         var list = new List<AssumptionResponse>();
         AddTreads(list, readings, tyres);
@@ -28,7 +28,7 @@ internal static class TemperaturesAssumptions
         return [.. list];
     }
 
-    private static void AddTreads(List<AssumptionResponse> list, HeatReadings readings, TyreHeatPart[] tyres)
+    private static void AddTreads(List<AssumptionResponse> list, HeatReadings readings, TyreHeatResponse[] tyres)
     {
         for (var i = 0; i < tyres.Length; i++)
         {

@@ -11,7 +11,7 @@ internal static class TemperaturesGaps
     private static readonly string OutsideTold = FormattableString.Invariant($"it would be outside {PlausiblePressures.LeastKpa} to {PlausiblePressures.MostKpa} kPa");
 
     /// <summary>The gaps, in the order of the answer.</summary>
-    public static UnknownResponse[] Find(HeatReadings readings, TyreHeatPart[] tyres, TyrePressure?[] pressures, PairPart[] pairs)
+    public static UnknownResponse[] Find(HeatReadings readings, TyreHeatResponse[] tyres, TyrePressure?[] pressures, PairResponse[] pairs)
     {
         var gaps = new List<UnknownResponse>();
         for (var i = 0; i < tyres.Length; i++)
@@ -24,7 +24,7 @@ internal static class TemperaturesGaps
         return [.. gaps];
     }
 
-    private static void AddTread(List<UnknownResponse> gaps, HeatReadings readings, TyreHeatPart tyre, int index)
+    private static void AddTread(List<UnknownResponse> gaps, HeatReadings readings, TyreHeatResponse tyre, int index)
     {
         var (output, input) = (FormattableString.Invariant($"/tyres/{index}/tread"), FormattableString.Invariant($"/readings/{index}"));
         if (tyre.Tread is not { } tread)
@@ -85,7 +85,7 @@ internal static class TemperaturesGaps
         }
     }
 
-    private static void AddPairs(List<UnknownResponse> gaps, HeatReadings readings, PairPart[] pairs)
+    private static void AddPairs(List<UnknownResponse> gaps, HeatReadings readings, PairResponse[] pairs)
     {
         foreach (var pair in Enum.GetValues<WheelPairs>())
         {

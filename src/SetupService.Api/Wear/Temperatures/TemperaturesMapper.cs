@@ -15,8 +15,8 @@ internal static class TemperaturesMapper
     public static TemperaturesAnswer ToAnswer(HeatReadings readings, UnitSystem units)
     {
         TyrePressure?[] pressures = [.. readings.Request.Readings.Select(readings.PressureOf)];
-        TyreHeatPart[] tyres = [.. readings.Request.Readings.Select((reading, index) => Tyre(readings, reading, pressures[index], units))];
-        PairPart[] pairs = [.. Enum.GetValues<WheelPairs>().Select(one => PairComparison.Compute(one, readings.Treads, readings.AirC)).OfType<PairComparison>().Select(one => PairPart.From(one, units))];
+        TyreHeatResponse[] tyres = [.. readings.Request.Readings.Select((reading, index) => Tyre(readings, reading, pressures[index], units))];
+        PairResponse[] pairs = [.. Enum.GetValues<WheelPairs>().Select(one => PairComparison.Compute(one, readings.Treads, readings.AirC)).OfType<PairComparison>().Select(one => PairResponse.From(one, units))];
         return new TemperaturesAnswer
         {
             Tyres = tyres,
@@ -31,14 +31,14 @@ internal static class TemperaturesMapper
         };
     }
 
-    private static TyreHeatPart Tyre(HeatReadings readings, TyreHeatDocument reading, TyrePressure? pressure, UnitSystem units) => new()
+    private static TyreHeatResponse Tyre(HeatReadings readings, TyreHeatDocument reading, TyrePressure? pressure, UnitSystem units) => new()
     {
         Position = reading.Position,
         Tread = HeatReadings.TreadOf(reading) is { } tread ? Tread(tread, readings.AirC, units) : null,
         Pressure = pressure is null ? null : Pressure(pressure, readings.Conditions, units),
     };
 
-    private static TreadHeatPart Tread(TreadReading tread, double? airC, UnitSystem units) => new()
+    private static TreadHeatResponse Tread(TreadReading tread, double? airC, UnitSystem units) => new()
     {
         OuterLessInnerC = UncertaintyResponse.Of(TemperatureFigures.OuterLessInnerC(tread)),
         WidestSpreadC = UncertaintyResponse.Of(TemperatureFigures.WidestSpreadC(tread)),
@@ -49,44 +49,44 @@ internal static class TemperaturesMapper
         Contradiction = airC is { } air && TemperatureFigures.IsBelowAir(tread, air) ? TreadWords.BelowAir(tread, air, units) : null,
     };
 
-    private static TreadFindingPart Finding(in TreadReading tread, in TreadFinding one, UnitSystem units) => new()
+    private static TreadFindingResponse Finding(in TreadReading tread, in TreadFinding one, UnitSystem units) => new()
     {
         Aspect = one.Aspect,
         Verdict = one.Verdict,
         IsClear = one.IsClear,
-        RangeC = one.RangeC is { } range ? TemperatureRangePart.Create(range) : null,
+        RangeC = one.RangeC is { } range ? new RangeResponse { From = range.FromC, To = range.ToC } : null,
         Source = one.Aspect != TreadAspect.MeanInWindow ? UsualTemperatures.Source : one.RangeC is null ? "not given" : "the request",
         Text = TreadWords.Describe(tread, one, units),
     };
 
-    private static TreadAtLapEndPart? AtLapEnd(TreadReading tread, double? airC)
+    private static TreadAtLapEndResponse? AtLapEnd(TreadReading tread, double? airC)
     {
         if (airC is not { } air || tread.SecondsAfterLap is not { } seconds) return null;
         var errorC = ThermometerErrors.StandardErrorC(tread.By);
         return (At(tread.ReadC.Outer), At(tread.ReadC.Centre), At(tread.ReadC.Inner)) is ({ } outer, { } centre, { } inner)
-            ? new TreadAtLapEndPart { Outer = UncertaintyResponse.Of(outer), Centre = UncertaintyResponse.Of(centre), Inner = UncertaintyResponse.Of(inner) }
+            ? new TreadAtLapEndResponse { Outer = UncertaintyResponse.Of(outer), Centre = UncertaintyResponse.Of(centre), Inner = UncertaintyResponse.Of(inner) }
             : null;
 
         Uncertainty? At(double readC) => TreadCooling.AtLapEndC(readC, errorC, air, seconds, tread.By);
     }
 
-    private static TyrePressurePart Pressure(TyrePressure tyre, in PressureConditions conditions, UnitSystem units) => new()
+    private static TyrePressureResponse Pressure(TyrePressure tyre, in PressureConditions conditions, UnitSystem units) => new()
     {
         LeastColdKpa = tyre.Need.LeastColdKpa,
-        HotGasC = tyre.HotGasC is { } gas ? UncertaintyResponse.Of(gas) : null,
-        ColdNow = ColdSettingPart.From(tyre.ColdNow),
-        ColdNext = ColdSettingPart.From(tyre.ColdNext),
-        UntouchedColdKpa = tyre.UntouchedColdKpa is { } cold ? UncertaintyResponse.Of(cold) : null,
-        UntouchedHotKpa = tyre.UntouchedHotKpa is { } hot ? UncertaintyResponse.Of(hot) : null,
-        HotNow = HotAdjustmentPart.From(tyre.HotNow),
-        HotOnColdAimKpa = tyre.HotOnColdAimKpa is { } onAim ? UncertaintyResponse.Of(onAim) : null,
+        HotGasC = UncertaintyResponse.Of(tyre.HotGasC),
+        ColdNow = ColdSettingResponse.From(tyre.ColdNow),
+        ColdNext = ColdSettingResponse.From(tyre.ColdNext),
+        UntouchedColdKpa = UncertaintyResponse.Of(tyre.UntouchedColdKpa),
+        UntouchedHotKpa = UncertaintyResponse.Of(tyre.UntouchedHotKpa),
+        HotNow = HotAdjustmentResponse.From(tyre.HotNow),
+        HotOnColdAimKpa = UncertaintyResponse.Of(tyre.HotOnColdAimKpa),
         Contradiction = tyre.Contradiction,
         Texts = [.. PressureWords.Describe(tyre, conditions, units)],
         Method = "tyre-pressure",
     };
 
     /// <summary>The sentences of the summary: contradictions, values outside their range, and every finding about pressures.</summary>
-    private static string[] Summary(TyreHeatPart[] tyres, PairPart[] pairs)
+    private static string[] Summary(TyreHeatResponse[] tyres, PairResponse[] pairs)
     {
         var list = new List<string>();
         foreach (var tyre in tyres)

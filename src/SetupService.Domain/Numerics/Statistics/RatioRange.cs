@@ -6,15 +6,18 @@ namespace SetupService.Domain.Numerics.Statistics;
 /// E. C. Fieller, Some problems in interval estimation, J. R. Statist. Soc. B 16 (1954), from memory; derived anew here.
 /// </summary>
 /// <param name="Value">Top over bottom; 0 where the top is not above zero, null where the bottom is not.</param>
-/// <param name="AtLeast">Lower end, not below 0; null where the readings bound it not even from below.</param>
-/// <param name="AtMost">Upper end; null where the bottom is not shown to be above zero, and no ratio is too large.</param>
-public readonly record struct RatioRange(double? Value, double? AtLeast, double? AtMost)
+/// <param name="Lower">Lower end, not below 0; null where the readings bound it not even from below.</param>
+/// <param name="Upper">Upper end; null where the bottom is not shown to be above zero, and no ratio is too large.</param>
+public readonly record struct RatioRange(double? Value, double? Lower, double? Upper)
 {
     /// <summary>True when both ends are known.</summary>
-    public bool IsBounded => Value is not null && AtLeast is not null && AtMost is not null;
+    public bool IsBounded => Value is not null && Lower is not null && Upper is not null;
+
+    /// <summary>True when neither the value nor an end is known.</summary>
+    public bool IsUnknown => Value is null && Lower is null && Upper is null;
 
     /// <summary>The same in another unit.</summary>
-    public RatioRange Times(double factor) => new(Value * factor, AtLeast * factor, AtMost * factor);
+    public RatioRange Times(double factor) => new(Value * factor, Lower * factor, Upper * factor);
 
     /// <summary>The range of a ratio that cannot be negative.</summary>
     /// <param name="top">Estimate above the line.</param>

@@ -108,7 +108,7 @@ public static class MechanismBuilder
 
     private static ForceLine? Line(SpringLine? line, ControlArm? lower, ControlArm? upper, in Vector3 centre) => line is null
         ? null
-        : ForceLine.Of(line, line.On switch { SuspensionPart.LowerArm => lower, SuspensionPart.UpperArm => upper, _ => null }, centre);
+        : ForceLine.Of(line, line.On switch { SuspensionMember.LowerArm => lower, SuspensionMember.UpperArm => upper, _ => null }, centre);
 
     /// <summary>Two directions square to the given one and to each other.</summary>
     private static (Vector3 First, Vector3 Second) SquareTo(in Vector3 unit)

@@ -10,12 +10,12 @@ internal static class SpringContradictions
     }
 
     /// <summary>Whether a kind of suspension has a part.</summary>
-    public static bool Has(Hardpoints suspension, SuspensionPart part) => suspension switch
+    public static bool Has(Hardpoints suspension, SuspensionMember part) => suspension switch
     {
-        MacPhersonStrut => part is SuspensionPart.LowerArm or SuspensionPart.Upright,
-        DoubleWishbone => part is not SuspensionPart.Beam,
-        FiveLink => part is SuspensionPart.Upright,
-        _ => part is SuspensionPart.Beam or SuspensionPart.Upright,
+        MacPhersonStrut => part is SuspensionMember.LowerArm or SuspensionMember.Upright,
+        DoubleWishbone => part is not SuspensionMember.Beam,
+        FiveLink => part is SuspensionMember.Upright,
+        _ => part is SuspensionMember.Beam or SuspensionMember.Upright,
     };
 
     private static void Add(List<Contradiction> found, Hardpoints suspension, string name, SpringLine? line)

@@ -6,4 +6,4 @@ namespace SetupService.Domain.Suspension.Points;
 /// <param name="Chassis">Its end on the body, mm.</param>
 /// <param name="Moving">Its end on the moving part at the stated position, mm.</param>
 /// <param name="On">The part that carries the moving end.</param>
-public sealed record SpringLine(Vector3 Chassis, Vector3 Moving, SuspensionPart On);
+public sealed record SpringLine(Vector3 Chassis, Vector3 Moving, SuspensionMember On);

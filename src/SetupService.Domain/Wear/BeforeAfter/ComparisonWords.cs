@@ -62,8 +62,8 @@ public static class ComparisonWords
             return Prose.Write(units, $"Before the change the {name} lost {Rate(comparison.Clock, main.BeforeMm.Value, units)}. {Plan(comparison, question, zone, units)}");
         var range = ratio switch
         {
-            { Value: { } value, AtLeast: { } least, AtMost: { } most } => Prose.Write(units, $"{value:n} times (90 % range {least:n} to {most:n})"),
-            { AtLeast: { } least } => Prose.Write(units, $"at least {least:n} times, without an upper bound because wear before is not measurably above zero"),
+            { Value: { } value, Lower: { } least, Upper: { } most } => Prose.Write(units, $"{value:n} times (90 % range {least:n} to {most:n})"),
+            { Lower: { } least } => Prose.Write(units, $"at least {least:n} times, without an upper bound because wear before is not measurably above zero"),
             _ => "an unknown ratio, because wear before is not measurably above zero",
         };
         var shown = isShown ? "The readings show a change." : Prose.Write(units, $"The readings do not show a change. {Plan(comparison, question, zone, units)}");

@@ -88,8 +88,8 @@ public static class ForecastWords
         var depth = Prose.Write(units, $"{sure}: it has {zone.DepthNowMm.Value:tread}, and the limit is {forecast.LimitDepthMm:tread}.");
         var left = zone.MixesLeft;
         return left.IsBounded
-            ? Prose.Write(units, $"{depth} Used as before it has {ForecastUnits.Use(units, forecast.Mix, left.Value!.Value)} left (90 % range {ForecastUnits.Use(units, forecast.Mix, left.AtLeast!.Value)} to {ForecastUnits.Use(units, forecast.Mix, left.AtMost!.Value)}).")
-            : left.AtLeast is { } least
+            ? Prose.Write(units, $"{depth} Used as before it has {ForecastUnits.Use(units, forecast.Mix, left.Value!.Value)} left (90 % range {ForecastUnits.Use(units, forecast.Mix, left.Lower!.Value)} to {ForecastUnits.Use(units, forecast.Mix, left.Upper!.Value)}).")
+            : left.Lower is { } least
                 ? Prose.Write(units, $"{depth} Its wear is not measurably above zero; it has at least {ForecastUnits.Use(units, forecast.Mix, least)} left (95 %).")
                 : depth;
     }

@@ -15,7 +15,7 @@ public static class TreadwearGrade
     /// <summary>How far the life two grades promise may be off, as a factor either way, at best: judgement, no source.</summary>
     public const double LeastFactor = 1.5;
 
-    /// <summary>The same at worst: judgement, no source.</summary>
+    /// <summary>The same at worst, in nine cases of ten: judgement, no source.</summary>
     public const double MostFactor = 2;
 
     private const double MilesPerPoint = 300;
@@ -24,8 +24,12 @@ public static class TreadwearGrade
     /// <summary>The least life on the course that gets a grade, km.</summary>
     public static double CourseKm(double grade) => grade * MilesPerPoint * KmPerMile;
 
-    /// <summary>The expected life of a tyre of another grade over that of this one, in the same use.</summary>
-    public static double LifeRatio(double grade, double otherGrade) => otherGrade / grade;
+    /// <summary>The expected life of a tyre of another grade over that of this one, in the same use, with its 90 % range by <see cref="MostFactor"/>.</summary>
+    public static Uncertainty LifeRatio(double grade, double otherGrade)
+    {
+        var ratio = otherGrade / grade;
+        return new(ratio, ratio / MostFactor, ratio * MostFactor, Uncertainty.NinetyPct);
+    }
 }
 
 /// <summary>Says what a treadwear grade is and is not.</summary>
@@ -40,7 +44,7 @@ public static class TreadwearWords
         var rounded = grade % TreadwearGrade.Step == 0 ? "" : Prose.Write(units, $" Grades are multiples of {TreadwearGrade.Step}, which {grade:n} is not: read the sidewall again.");
         var text = Prose.Write(units, $"A grade of {grade:n} stands for a projected life of at least {TreadwearGrade.CourseKm(grade):km} on the government's road course (100 times the projected miles over 30,000, rounded down to a multiple of {TreadwearGrade.Step}). Makers grade their own tyres; the grade is no promise of distance and says nothing about track use.{rounded}");
         if (otherGrade is not { } other) return text;
-        var ratio = TreadwearGrade.LifeRatio(grade, other);
+        var ratio = TreadwearGrade.LifeRatio(grade, other).Value;
         return Prose.Write(units, $"{text} Grade {other:n} against {grade:n} promises {ratio:n} times the life in the same use. Expect it to be off by a factor of {TreadwearGrade.LeastFactor:n} to {TreadwearGrade.MostFactor:n} either way (judgement), most of all between makers.");
     }
 }

@@ -73,8 +73,8 @@ internal static class HostileCorners
             Motion = motion,
         }).Where(setting => Contradictions.Find(setting.Suspension).Count == 0);
 
-    private static SuspensionPart PartOf(Hardpoints suspension) =>
-        suspension is MacPhersonStrut or DoubleWishbone ? SuspensionPart.LowerArm : SuspensionPart.Upright;
+    private static SuspensionMember PartOf(Hardpoints suspension) =>
+        suspension is MacPhersonStrut or DoubleWishbone ? SuspensionMember.LowerArm : SuspensionMember.Upright;
 
     /// <summary>The point, drawn to the left until it is outboard of the centre plane and of the joints.</summary>
     private static Vector3 Outboard(in Vector3 point, params ReadOnlySpan<Vector3> joints)

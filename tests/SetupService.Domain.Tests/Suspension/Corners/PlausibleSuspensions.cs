@@ -15,7 +15,7 @@ internal static class PlausibleSuspensions
             Point((-15, 5), (615, 650), (380, 440)),
             TieRod((310, 360), (675, 705), (215, 260)),
             WheelCentre((735, 770)),
-            SpringAndDamper(SuspensionPart.LowerArm, SuspensionPart.Upright),
+            SpringAndDamper(SuspensionMember.LowerArm, SuspensionMember.Upright),
             (arm, top, lower, rod, centre, lines) => (Hardpoints)new MacPhersonStrut
             {
                 LowerArm = arm,
@@ -34,7 +34,7 @@ internal static class PlausibleSuspensions
             Arm((60, 110), (-150, -90), (430, 490), (415, 470), Point((-45, -12), (650, 690), (460, 500))),
             TieRod((355, 400), (670, 705), (200, 225)),
             WheelCentre((745, 780)),
-            SpringAndDamper(SuspensionPart.LowerArm, SuspensionPart.UpperArm, SuspensionPart.Upright),
+            SpringAndDamper(SuspensionMember.LowerArm, SuspensionMember.UpperArm, SuspensionMember.Upright),
             (lower, upper, rod, centre, lines) => (Hardpoints)new DoubleWishbone
             {
                 LowerArm = lower,
@@ -55,7 +55,7 @@ internal static class PlausibleSuspensions
                 Link(Point((-200, -140), (310, 370), (255, 285)), Point((-160, -115), (665, 700), (255, 285))),
                 (first, second, third, fourth, fifth) => ImmutableArray.Create(first, second, third, fourth, fifth)),
             WheelCentre((745, 775)),
-            SpringAndDamper(SuspensionPart.Upright),
+            SpringAndDamper(SuspensionMember.Upright),
             (links, centre, lines) =>
                 (Hardpoints)new FiveLink { Links = links, WheelCentre = centre, Spring = lines.Spring, Damper = lines.Damper });
 
@@ -65,7 +65,7 @@ internal static class PlausibleSuspensions
             Point((340, 450), (540, 640), (290, 350)),
             Gen.Bool,
             WheelCentre((720, 760)),
-            SpringAndDamper(SuspensionPart.Beam, SuspensionPart.Upright),
+            SpringAndDamper(SuspensionMember.Beam, SuspensionMember.Upright),
             (inner, outer, isAcross, centre, lines) =>
                 (Hardpoints)TrailingArm.About(inner, isAcross ? inner with { Y = outer.Y } : outer, centre)
                     with
@@ -76,7 +76,7 @@ internal static class PlausibleSuspensions
             Point((390, 470), (520, 600), (300, 370)),
             Point((180, 320), (0, 0), (280, 360)),
             WheelCentre((715, 750)),
-            SpringAndDamper(SuspensionPart.Beam),
+            SpringAndDamper(SuspensionMember.Beam),
             (pivot, shear, centre, lines) => (Hardpoints)new TwistBeam
             {
                 PivotLeft = pivot,
@@ -107,11 +107,11 @@ internal static class PlausibleSuspensions
         Point((-10, 10), outerY, (-10, 4))).Select(link => new Link(
             link.Inner, new Vector3(link.Inner.X + link.Outer.X, link.Outer.Y, link.Inner.Z + link.Outer.Z)));
 
-    private static Gen<(SpringLine? Spring, SpringLine? Damper)> SpringAndDamper(params SuspensionPart[] parts) =>
+    private static Gen<(SpringLine? Spring, SpringLine? Damper)> SpringAndDamper(params SuspensionMember[] parts) =>
         Gen.Select(Line(parts).Null(), Line(parts).Null());
 
-    private static Gen<SpringLine> Line(SuspensionPart[] parts) => Gen.Int[0, parts.Length - 1].Select(index => parts[index]).SelectMany(part => Gen.Select(
+    private static Gen<SpringLine> Line(SuspensionMember[] parts) => Gen.Int[0, parts.Length - 1].Select(index => parts[index]).SelectMany(part => Gen.Select(
         Point((-30, 90), (480, 540), (560, 640)),
-        Point((-30, 90), (560, 640), part == SuspensionPart.UpperArm ? (440, 480) : (190, 290)),
+        Point((-30, 90), (560, 640), part == SuspensionMember.UpperArm ? (440, 480) : (190, 290)),
         (chassis, moving) => new SpringLine(chassis, moving, part)));
 }

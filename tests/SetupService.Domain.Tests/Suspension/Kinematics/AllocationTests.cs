@@ -50,7 +50,7 @@ public sealed class AllocationTests
     // The spring of DW1 stands on its lower arm, which turns about an axis of its own; without that the second case above is hollow.
     [Fact]
     public void The_wishbone_measured_has_its_spring_on_an_arm() =>
-        Assert.Equal(Domain.Suspension.Points.SuspensionPart.LowerArm, Setting("DW1").Suspension.Spring!.On);
+        Assert.Equal(Domain.Suspension.Points.SuspensionMember.LowerArm, Setting("DW1").Suspension.Spring!.On);
 
     [Fact]
     public void A_position_of_a_sweep_with_both_wheels_and_the_axles_figures_allocates_nothing()

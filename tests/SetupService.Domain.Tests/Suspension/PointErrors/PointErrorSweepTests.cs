@@ -70,7 +70,7 @@ public sealed class PointErrorSweepTests
     {
         var request = GeometryCases.Named("corners", "DW1").GetProperty("request");
         var setting = OracleCorner.Setting(request);
-        setting = setting with { Suspension = setting.Suspension with { Spring = new SpringLine(new(0, 400, 700), new(0, 500, 250), SuspensionPart.LowerArm) } };
+        setting = setting with { Suspension = setting.Suspension with { Spring = new SpringLine(new(0, 400, 700), new(0, 500, 250), SuspensionMember.LowerArm) } };
         var errors = PointErrorSweep.Start(setting, 2, SweepRange.Only(0), SweepRange.Only(0), OracleCorner.Axle(request))!;
         Assert.True(errors.TryNext(out var deviations));
 

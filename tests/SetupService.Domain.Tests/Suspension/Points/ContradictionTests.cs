@@ -51,12 +51,12 @@ public sealed class ContradictionTests
         ("a wheel on the line through both pivots", Beam with { WheelCentre = Beam.PivotLeft + (100 * Vector3.Left) }, "wheelCentre", ["0.0 mm from the line", "both pivots"]),
         ("a wheel on the line to the shear centre", Beam with { WheelCentre = (1.25 * Beam.PivotLeft) - (0.25 * Beam.BeamShearCentre) }, "wheelCentre", ["0.0 mm from the line", "pivotLeft and beamShearCentre"]),
         ("a spring without length", Wishbone with { Spring = Wishbone.Spring! with { Moving = Wishbone.Spring!.Chassis } }, "springMoving", ["springChassis", "0.0 mm apart"]),
-        ("a damper without length", Arm with { Damper = new(Arm.WheelCentre, Arm.WheelCentre, SuspensionPart.Beam) }, "damperMoving", ["damperChassis", "0.0 mm apart"]),
-        ("a strut's spring on an upper arm", Strut with { Spring = Line(SuspensionPart.UpperArm) }, "springOn", ["lowerArm", "upright"]),
-        ("a wishbone's damper on a beam", Wishbone with { Damper = Line(SuspensionPart.Beam) }, "damperOn", ["lowerArm", "upperArm", "upright"]),
-        ("five links' spring on an arm", Five with { Spring = Line(SuspensionPart.LowerArm) }, "springOn", ["upright"]),
-        ("an arm's damper on a lower arm", Arm with { Damper = Line(SuspensionPart.LowerArm) }, "damperOn", ["beam"]),
-        ("a beam's spring on an upper arm", Beam with { Spring = Line(SuspensionPart.UpperArm) }, "springOn", ["beam"]),
+        ("a damper without length", Arm with { Damper = new(Arm.WheelCentre, Arm.WheelCentre, SuspensionMember.Beam) }, "damperMoving", ["damperChassis", "0.0 mm apart"]),
+        ("a strut's spring on an upper arm", Strut with { Spring = Line(SuspensionMember.UpperArm) }, "springOn", ["lowerArm", "upright"]),
+        ("a wishbone's damper on a beam", Wishbone with { Damper = Line(SuspensionMember.Beam) }, "damperOn", ["lowerArm", "upperArm", "upright"]),
+        ("five links' spring on an arm", Five with { Spring = Line(SuspensionMember.LowerArm) }, "springOn", ["upright"]),
+        ("an arm's damper on a lower arm", Arm with { Damper = Line(SuspensionMember.LowerArm) }, "damperOn", ["beam"]),
+        ("a beam's spring on an upper arm", Beam with { Spring = Line(SuspensionMember.UpperArm) }, "springOn", ["beam"]),
     ];
 
     public static TheoryData<string> WhatIsWrong() => [.. Wrongs.Select(one => one.Wrong)];
@@ -98,7 +98,7 @@ public sealed class ContradictionTests
             LowerArm = Arms(Strut.LowerArm.Front, Strut.LowerArm.Front, Strut.LowerArm.Joint),
             TieRod = new(Strut.TieRod.Inner, Strut.TieRod.Inner),
             WheelCentre = Strut.WheelCentre.Mirrored,
-            Spring = Line(SuspensionPart.Beam),
+            Spring = Line(SuspensionMember.Beam),
         });
 
         Assert.Equal(["lowerArmRear", "tieRodOuter", "wheelCentre", "wheelCentre", "springOn"], found.Select(one => one.Member));
@@ -108,5 +108,5 @@ public sealed class ContradictionTests
 
     private static Vector3 Up(double mm) => mm * Vector3.Up;
 
-    private static SpringLine Line(SuspensionPart part) => new(new(0, 500, 600), new(0, 620, 250), part);
+    private static SpringLine Line(SuspensionMember part) => new(new(0, 500, 600), new(0, 620, 250), part);
 }

@@ -19,7 +19,7 @@ public sealed class SpringOnArmTests
             Gen.Double[-40, 40]).Sample((drawn, isUpper, amounts, travelMm) =>
         {
             var foot = isUpper ? new Vector3(20, 590, 460) : new Vector3(10, 600, 215);
-            var line = new SpringLine(new(15, 510, 620), foot, isUpper ? SuspensionPart.UpperArm : SuspensionPart.LowerArm);
+            var line = new SpringLine(new(15, 510, 620), foot, isUpper ? SuspensionMember.UpperArm : SuspensionMember.LowerArm);
             var after = AdjustedCorner.AsStated(drawn with { Suspension = drawn.Suspension with { Spring = line } })!.With(
                 [
                     new(Adjuster.LowerJointOutboard, amounts[0]), new(Adjuster.LowerJointForward, amounts[1]), new(Adjuster.LowerJointSpacer, amounts[2]),

@@ -36,7 +36,7 @@ public sealed class WearComparisonTests
         var main = Of(Noisy(random, 5, 0.02, 0.15), Noisy(random, 5, 0.02 * ratio, 0.15)).Zones!.Value.Outer.Main!.Value;
         var range = main.Ratio!.Value;
         if (!range.IsBounded) return;
-        Assert.Equal(range.AtLeast > 1 || range.AtMost < 1, main.IsShown);
+        Assert.Equal(range.Lower > 1 || range.Upper < 1, main.IsShown);
     });
 
     [Theory]
@@ -57,7 +57,7 @@ public sealed class WearComparisonTests
                 GaugeErrorMm = gaugeErrorMm * (0.7 + (0.6 * random.NextDouble())),
             });
             var range = result.Zones!.Value.Inner.Main!.Value.Ratio!.Value;
-            if (range.AtLeast <= ratio && !(range.AtMost < ratio)) held++;
+            if (range.Lower <= ratio && !(range.Upper < ratio)) held++;
         }
 
         Assert.InRange(100.0 * held / Cases, 88, 92);
@@ -157,10 +157,10 @@ public sealed class WearComparisonTests
     {
         // Both ends stand 2 standard errors of top − x bottom from zero.
         var range = RatioRange.Compute(4, 2, 0.09, 0.02, 0.04, 2);
-        foreach (var x in (double[])[range.AtLeast!.Value, range.AtMost!.Value])
+        foreach (var x in (double[])[range.Lower!.Value, range.Upper!.Value])
             Assert.Equal(2, Math.Abs(4 - (2 * x)) / Math.Sqrt(0.09 - (0.04 * x) + (0.04 * x * x)), 1e-9);
-        Assert.Null(RatioRange.Compute(4, 0.3, 0.09, 0, 0.04, 2).AtMost);
-        Assert.Null(RatioRange.Compute(4, -2, 0.09, 0, 0.04, 2).AtLeast);
+        Assert.Null(RatioRange.Compute(4, 0.3, 0.09, 0, 0.04, 2).Upper);
+        Assert.Null(RatioRange.Compute(4, -2, 0.09, 0, 0.04, 2).Lower);
         Assert.Equal(0, RatioRange.Compute(-1, 2, 0.09, 0, 0.04, 2).Value);
     }
 

@@ -52,5 +52,5 @@ public sealed class CoverageTests
         }
     }
 
-    private static bool Holds(RatioRange range, double truth) => !(truth < (range.AtLeast ?? double.PositiveInfinity)) && !(truth > (range.AtMost ?? double.PositiveInfinity));
+    private static bool Holds(RatioRange range, double truth) => !(truth < (range.Lower ?? double.PositiveInfinity)) && !(truth > (range.Upper ?? double.PositiveInfinity));
 }

@@ -73,8 +73,8 @@ public sealed class TreadForecastTests
 
         var zone = Of(readings).Zones!.Value.Centre;
 
-        Assert.Null(zone.KmLeft!.Value.AtMost);
-        Assert.True(zone.KmLeft.Value.AtLeast > 0);
+        Assert.Null(zone.KmLeft!.Value.Upper);
+        Assert.True(zone.KmLeft.Value.Lower > 0);
     }
 
     [Fact]
@@ -170,7 +170,7 @@ public sealed class TreadForecastTests
             {
                 Assert.True(left.Value is null || double.IsFinite(left.Value.Value));
                 if (!left.IsBounded) continue;
-                Assert.True(left.AtLeast <= left.Value * (1 + 1e-9) && left.Value <= left.AtMost * (1 + 1e-9), $"{left}");
+                Assert.True(left.Lower <= left.Value * (1 + 1e-9) && left.Value <= left.Upper * (1 + 1e-9), $"{left}");
             }
         }
 
@@ -206,7 +206,8 @@ public sealed class TreadForecastTests
     public void A_grade_of_a_hundred_is_thirty_thousand_miles_on_the_course()
     {
         Assert.Equal(30_000 * 1.609344, TreadwearGrade.CourseKm(100), 1e-6);
-        Assert.Equal(1.25, TreadwearGrade.LifeRatio(240, 300), 1e-12);
+        var ratio = TreadwearGrade.LifeRatio(240, 300);
+        Assert.Equal((1.25, 0.625, 2.5), (ratio.Value, ratio.Lower, ratio.Upper));
     }
 
     private static TreadForecast Of(DepthReading[] readings) => TreadForecast.Compute(new() { Readings = readings });

@@ -1,7 +1,7 @@
 namespace SetupService.Domain.Vehicles;
 
 /// <summary>The part of the car that the wheel comes nearest to inboard.</summary>
-public enum InboardPart
+public enum InboardNeighbour
 {
     /// <summary>The body, a liner, or a hose held by it: the wheel moves against it by all of its travel.</summary>
     Body,

@@ -1,7 +1,7 @@
 namespace SetupService.Domain.Suspension.Points;
 
 /// <summary>A moving part that can carry the end of a spring or damper.</summary>
-public enum SuspensionPart
+public enum SuspensionMember
 {
     /// <summary>The lower arm.</summary>
     LowerArm,

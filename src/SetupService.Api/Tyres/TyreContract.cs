@@ -1,8 +1,45 @@
+using System.ComponentModel.DataAnnotations;
+using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Shared;
 using SetupService.Domain.Tyres;
 
 namespace SetupService.Api.Tyres;
+
+/// <summary>A tyre, with what is known of it beyond its marking.</summary>
+public sealed record TyreDocument
+{
+    /// <summary>The size and service description on the sidewall.</summary>
+    [JsonRequired]
+    [StringLength(TyreMarkingReader.MaximumLength)]
+    [Sample("225/45R17 91W")]
+    public string Marking { get; set; } = "";
+
+    /// <summary>Mass of the tyre.</summary>
+    [Range(1, 150)]
+    [Sample(9.9)]
+    public double? MassKg { get; set; }
+
+    /// <summary>Inflation pressure, gauge, cold.</summary>
+    [Range(80, 500)]
+    [Sample(230.0)]
+    public double? PressureKpa { get; set; }
+
+    /// <summary>How far the tyre's rim protector stands out beyond its section width, at each side; none where left out.</summary>
+    [Range(0, 30)]
+    [Sample(0.0)]
+    public double? RimProtectorMm { get; set; }
+
+    /// <summary>Vertical stiffness at that pressure near the working load.</summary>
+    [Range(20, 2000)]
+    [Sample(210.0)]
+    public double? VerticalRateNPerMm { get; set; }
+
+    /// <summary>Cornering stiffness of one tyre at its static load.</summary>
+    [Range(50, 20000)]
+    [Sample(1050.0)]
+    public double? CorneringStiffnessNPerDeg { get; set; }
+}
 
 /// <summary>What a tyre's marking says, and what follows from it.</summary>
 public sealed record TyreAnswer
@@ -53,7 +90,7 @@ public sealed record TyreAnswer
 
     /// <summary>Whether brackets around the service description mark the tyre for more than the symbol's speed.</summary>
     [Sample(false)]
-    public required bool SpeedOpenEnded { get; init; }
+    public required bool IsSpeedOpenEnded { get; init; }
 
     /// <summary>Load version, as the trade marks it; SL where none is marked.</summary>
     [Sample("XL")]
@@ -61,7 +98,7 @@ public sealed record TyreAnswer
 
     /// <summary>Whether the tyre is marked to run without air for a limited distance.</summary>
     [Sample(false)]
-    public required bool RunFlat { get; init; }
+    public required bool IsRunFlat { get; init; }
 
     /// <summary>Snow marks on the tyre: M+S, 3PMSF.</summary>
     [Sample("M+S")]
@@ -96,7 +133,7 @@ public sealed record TyreAnswer
     public required double MeasuringRimWidthIn { get; init; }
 
     /// <summary>The rim widths the tyre may be fitted to, in inches.</summary>
-    public required PermittedRimWidthPart PermittedRimWidthIn { get; init; }
+    public required PermittedRimWidthResponse PermittedRimWidthIn { get; init; }
 
     /// <summary>Distance rolled in one turn at 60 km/h.</summary>
     [Sample(1933.7)]
@@ -107,7 +144,7 @@ public sealed record TyreAnswer
     public required double RevolutionsPerKm { get; init; }
 
     /// <summary>What the marking gives on a given rim, pressure, speed or load; null where none was asked for.</summary>
-    public required TyreInUsePart? InUse { get; init; }
+    public required TyreInUseResponse? InUse { get; init; }
 
     /// <summary>Marks in the text that mean nothing here, in order.</summary>
     [Sample("FR")]
@@ -126,4 +163,56 @@ public sealed record TyreAnswer
 
     /// <summary>What can hurt somebody who acts on the answer.</summary>
     public required CautionResponse[] Cautions { get; init; }
+}
+
+/// <summary>The rim widths a tyre may be fitted to.</summary>
+public sealed record PermittedRimWidthResponse
+{
+    /// <summary>The narrowest rim, inches.</summary>
+    [Sample(7.0)]
+    public required double From { get; init; }
+
+    /// <summary>The widest rim, inches.</summary>
+    [Sample(8.5)]
+    public required double To { get; init; }
+
+    /// <summary>Where the two come from.</summary>
+    [Sample("listed, from memory")]
+    public required string Source { get; init; }
+}
+
+/// <summary>A tyre on a given rim, at a given pressure, speed or load. What was not asked for is null.</summary>
+public sealed record TyreInUseResponse
+{
+    /// <summary>Section width on the rim asked about.</summary>
+    [Sample(230.1)]
+    public required double? SectionWidthOnRimMm { get; init; }
+
+    /// <summary>The largest section width in service on that rim.</summary>
+    [Sample(239.3)]
+    public required double? MaximumSectionWidthOnRimMm { get; init; }
+
+    /// <summary>The top speed these figures are for: the one asked about, else the speed symbol's own; null without either.</summary>
+    [Sample(228.0)]
+    public required double? TopSpeedKmh { get; init; }
+
+    /// <summary>What the tyre carries at the pressure and top speed asked about; null below 150 kPa, where the standard's table begins, where it ties the load to a pressure only the maker states, and beyond the symbol's speed.</summary>
+    [Sample(556.8)]
+    public required double? LoadCapacityAtPressureKg { get; init; }
+
+    /// <summary>Cold pressure that carries the load asked about, 150 kPa or more; null where none does.</summary>
+    [Sample(196.2)]
+    public required double? PressureForLoadKpa { get; init; }
+
+    /// <summary>What the handbook adds to that pressure for sustained speed; null where it does not say.</summary>
+    [Sample(30.0)]
+    public required double? SpeedPressureAdditionKpa { get; init; }
+
+    /// <summary>Radius under the load asked about: from the vertical rate where given, else a static estimate; null where the rate would press the tyre onto its rim.</summary>
+    [Sample(307.9)]
+    public required double? LoadedRadiusMm { get; init; }
+
+    /// <summary>Distance rolled in one turn at the speed asked about.</summary>
+    [Sample(1952.9)]
+    public required double? RollingCircumferenceAtSpeedMm { get; init; }
 }
