@@ -16,9 +16,6 @@ public sealed class WorkBudget(long steps, CancellationToken cancellation = defa
     /// <summary>True once no step is left or the caller has gone.</summary>
     public bool IsSpent => _left < 0 || cancellation.IsCancellationRequested;
 
-    /// <summary>Steps left; negative once more were asked for than there were.</summary>
-    public long StepsLeft => _left;
-
     /// <summary>A budget that no reasonable request spends.</summary>
     public static WorkBudget Generous(CancellationToken cancellation = default) => new(GenerousSteps, cancellation);
 

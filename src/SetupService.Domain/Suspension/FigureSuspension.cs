@@ -9,8 +9,7 @@ namespace SetupService.Domain.Suspension;
 /// </summary>
 public sealed class FigureSuspension : SuspensionModel
 {
-    private static readonly SuspensionGap NotDescribed = new(
-        SuspensionGapKind.NotDescribed, "neither the suspension's points nor readings of camber over travel are given", ["/suspension"]);
+    private static readonly SuspensionGap NotDescribed = new(SuspensionGapKind.NotDescribed, ["/suspension"]);
 
     internal FigureSuspension(SuspensionLayout? layout) => Layout = layout;
 
@@ -33,6 +32,6 @@ public sealed class FigureSuspension : SuspensionModel
     public override WheelPath PathOver(WheelSetup setup, double fromMm, double toMm, WorkBudget? budget = null)
     {
         ArgumentNullException.ThrowIfNull(setup);
-        return new() { Points = [], StatedCamberDeg = setup.CamberDeg ?? 0, Gap = NotDescribed, SidewaysGap = NotDescribed, ToeGap = NotDescribed };
+        return new() { Points = [], StatedCamberDeg = setup.CamberDeg ?? 0, Gap = NotDescribed, SidewaysGap = NotDescribed };
     }
 }

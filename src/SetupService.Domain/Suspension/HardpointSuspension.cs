@@ -1,7 +1,7 @@
-using SetupService.Domain.Answers;
 using SetupService.Domain.Numerics;
 using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Suspension.Points;
+using SetupService.Domain.Suspension.Steering;
 
 namespace SetupService.Domain.Suspension;
 
@@ -65,12 +65,12 @@ public sealed class HardpointSuspension : SuspensionModel
         if (Contradictions.Count > 0)
         {
             var first = Contradictions[0];
-            return Unknown(setup, new(SuspensionGapKind.Contradicts, first.Message, ["/suspension/points/" + first.Member]) { Member = first.Member });
+            return Unknown(setup, new(SuspensionGapKind.Contradicts, ["/suspension/points/" + first.Member]) { Member = first.Member });
         }
 
         var corner = Mechanism(setup);
         if (!PoseContinuation.TryStart(corner, out var pose))
-            return Unknown(setup, new(SuspensionGapKind.DoesNotHold, "the points do not hold the wheel where they are stated", ["/suspension/points"]));
+            return Unknown(setup, new(SuspensionGapKind.DoesNotHold, ["/suspension/points"]));
         var places = new List<WheelPathPoint>();
         var statedY = pose.Pose.Centre.Y;
         var statedCamberDeg = WheelKinematics.Wheel(corner, pose).CamberDeg;
@@ -79,12 +79,12 @@ public sealed class HardpointSuspension : SuspensionModel
         {
             if (!PoseContinuation.TryMove(corner, travelMm, 0, ref pose, budget))
             {
-                gap = budget is { IsSpent: true } ? new(SuspensionGapKind.WorkSpent, "the work allowed was spent", []) : TravelNotReached(travelMm, pose.TravelMm);
+                gap = budget is { IsSpent: true } ? new(SuspensionGapKind.WorkSpent, []) : new(SuspensionGapKind.TravelNotReached, ["/suspension/points"]) { ReachedMm = pose.TravelMm };
                 break;
             }
 
             var wheel = WheelKinematics.Wheel(corner, pose);
-            places.Add(new(travelMm, wheel.CamberDeg, wheel.ToeDeg, pose.Pose.Centre.Y - statedY));
+            places.Add(new(travelMm, wheel.CamberDeg, pose.Pose.Centre.Y - statedY));
         }
 
         return new() { Points = places, StatedCamberDeg = statedCamberDeg, Gap = gap };
@@ -104,14 +104,108 @@ public sealed class HardpointSuspension : SuspensionModel
         });
     }
 
-    private static SuspensionGap TravelNotReached(double travelMm, double reachedMm) => new(
-        SuspensionGapKind.TravelNotReached,
-        Prose.Write(UnitSystem.Metric, $"the parts stop short of {travelMm:mm} of travel: they close up to {reachedMm:mm}"),
-        ["/suspension/points"])
-    {
-        ReachedMm = reachedMm,
-    };
-
     private static WheelPath Unknown(WheelSetup setup, SuspensionGap gap) =>
-        new() { Points = [], StatedCamberDeg = setup.CamberDeg ?? 0, Gap = gap, SidewaysGap = gap, ToeGap = gap };
+        new() { Points = [], StatedCamberDeg = setup.CamberDeg ?? 0, Gap = gap, SidewaysGap = gap };
+}
+
+/// <summary>A wheel moved by the hardpoints of its suspension, exactly.</summary>
+internal sealed class HardpointMotion : WheelMotion
+{
+    private readonly CornerMechanism _corner;
+    private readonly double _rideTravelMm;
+    private readonly double _motionRatio;
+    private readonly double _damperMotionRatio;
+    private readonly double _addedCasterDeg;
+    private readonly SuspensionPose _origin;
+    private readonly double _rideContactHeightMm;
+    private readonly double _rideSpringLengthMm;
+
+    private HardpointMotion(CornerMechanism corner, WheelSetup setup, SuspensionPose origin, in WheelFigures atRide)
+    {
+        _corner = corner;
+        _origin = origin;
+        _rideTravelMm = -setup.RideHeightChangeMm;
+        _motionRatio = setup.SpringMotionRatio;
+        _damperMotionRatio = setup.DamperMotionRatio;
+        _addedCasterDeg = setup.AddedCasterDeg;
+        _rideContactHeightMm = atRide.ContactHeightMm;
+        _rideSpringLengthMm = atRide.SpringLengthMm ?? 0;
+    }
+
+    /// <inheritdoc />
+    public override SuspensionPose Origin => _origin;
+
+    /// <summary>Makes the motion; null where the points do not close at ride height.</summary>
+    public static HardpointMotion? From(CornerMechanism corner, WheelSetup setup)
+    {
+        if (!PoseContinuation.TryStart(corner, out var pose)) return null;
+        return setup.RideHeightChangeMm == 0 || PoseContinuation.TryMove(corner, -setup.RideHeightChangeMm, 0, ref pose)
+            ? new HardpointMotion(corner, setup, pose, WheelKinematics.Compute(corner, pose))
+            : null;
+    }
+
+    /// <inheritdoc />
+    public override bool TryAt(double travelMm, double steer, ref SuspensionPose pose, out WheelPose wheel, WorkBudget? budget = null)
+    {
+        var rackMm = _corner.HasRack ? steer : 0;
+        if (!PoseContinuation.TryMove(_corner, _rideTravelMm + travelMm, rackMm, ref pose, budget))
+        {
+            wheel = default;
+            return false;
+        }
+
+        wheel = Read(pose, travelMm, steer);
+        return true;
+    }
+
+    // What WheelKinematics computes, without the figures that no equilibrium asks for.
+    private WheelPose Read(in SuspensionPose pose, double travelMm, double steer)
+    {
+        var turn = pose.Pose.Turn.ToMatrix();
+        var plane = new WheelPlane(pose.Pose.Centre, turn.Apply(_corner.Stated.Spin));
+        var contact = plane.Contact(_corner.Setting.LoadedRadiusMm);
+        var byTravel = pose.PerTravel.At(contact - plane.Centre);
+        var spinByTravel = pose.PerTravel.Of(plane.Spin);
+        var spinBySteer = pose.PerRack.Of(plane.Spin);
+        var bySteer = pose.PerRack.Velocity + plane.ContactChange(_corner.Setting.LoadedRadiusMm, spinBySteer);
+        var spring = _corner.Spring?.At(pose.Pose, turn, pose.PerTravel);
+        var damper = ReferenceEquals(_corner.Damper, _corner.Spring) ? spring : _corner.Damper?.At(pose.Pose, turn, pose.PerTravel);
+        return new WheelPose
+        {
+            CamberDeg = plane.CamberDeg + AddedCasterCamberDeg(pose, plane),
+            CamberPerTravel = plane.CamberChangeDeg(spinByTravel),
+            CamberPerSteer = plane.CamberChangeDeg(spinBySteer),
+            HeadingDeg = _corner.HasRack ? plane.SteerDeg : plane.SteerDeg + steer,
+            HeadingPerTravel = -plane.ToeChangeDeg(spinByTravel),
+            HeadingPerSteer = _corner.HasRack ? -plane.ToeChangeDeg(spinBySteer) : 1,
+            ContactRiseMm = contact.Z - _rideContactHeightMm,
+            HalfTrackMm = contact.Y,
+            OutboardSlope = Math.Abs(byTravel.Z) > WheelKinematics.LeastRise ? byTravel.Y / byTravel.Z : 0,
+            RisePerTravel = byTravel.Z,
+            RisePerSteer = bySteer.Z,
+            OutboardPerSteer = bySteer.Y,
+            SpringMotionRatio = spring?.MotionRatio ?? _motionRatio,
+            SpringTravelMm = spring is { } sprung ? _rideSpringLengthMm - sprung.LengthMm : _motionRatio * travelMm,
+            SpringTravelPerSteer = _corner.HasRack && _corner.Spring is { } line ? line.At(pose.Pose, turn, pose.PerRack).MotionRatio : 0,
+            DamperMotionRatio = damper?.MotionRatio ?? _damperMotionRatio,
+            HoldsInRoll = false,
+        };
+    }
+
+    /// <summary>What a steering axis with more caster would add at the same heading: exact rotation about both, the points left where they are.</summary>
+    private double AddedCasterCamberDeg(in SuspensionPose pose, in WheelPlane plane)
+    {
+        if (_addedCasterDeg == 0 || WheelKinematics.Axis(_corner, pose) is not { } axis) return 0;
+        var inclinationDeg = axis.SteeringAxisInclinationDeg;
+        var steerDeg = plane.SteerDeg + _corner.Setting.ToeDeg;
+        return Turned(axis.CasterDeg + _addedCasterDeg) - Turned(axis.CasterDeg);
+
+        double Turned(double caster) => SteerSweep.Of(new SteeredWheel
+        {
+            CasterDeg = caster,
+            SteeringAxisInclinationDeg = inclinationDeg,
+            CamberDeg = _corner.Setting.CamberDeg,
+            ToeDeg = 0,
+        }).At(steerDeg)?.CamberDeg ?? _corner.Setting.CamberDeg;
+    }
 }

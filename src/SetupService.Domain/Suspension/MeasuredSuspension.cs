@@ -14,11 +14,10 @@ public sealed class MeasuredSuspension : SuspensionModel
     /// <summary>How far the curves are carried on beyond the first and last reading, mm (a stated assumption, no source).</summary>
     public const double ExtensionMm = TravelCurve.ExtensionMm;
 
-    private static readonly SuspensionGap SidewaysNeedsPoints = new(
-        SuspensionGapKind.NeedsPoints, "readings of camber do not tell how far the wheel centre moves sideways", ["/suspension/points"]);
+    // Readings of camber do not tell how far the wheel centre moves sideways.
+    private static readonly SuspensionGap SidewaysNeedsPoints = new(SuspensionGapKind.NeedsPoints, ["/suspension/points"]);
 
-    private static readonly SuspensionGap ToeNotRead = new(
-        SuspensionGapKind.BeyondReadings, "toe was not read at these travels", ["/suspension/readings"]);
+    private static readonly SuspensionGap BeyondReadings = new(SuspensionGapKind.BeyondReadings, ["/suspension/readings"]);
 
     private readonly Lazy<(MeasuredCorner? Corner, CornerReadingsFault? Fault)> _made;
     private readonly Lazy<IReadOnlyList<SuspectInput>> _suspects;
@@ -87,24 +86,21 @@ public sealed class MeasuredSuspension : SuspensionModel
     {
         ArgumentNullException.ThrowIfNull(setup);
         if (Corner is null) return Unknown(setup, ContradictionGap());
-        if (Corner.CamberAt(0) is not { } stated) return Unknown(setup, BeyondReadings(Corner, 0));
+        if (Corner.CamberAt(0) is not { } stated) return Unknown(setup, BeyondReadings);
         var camberShiftDeg = (setup.CamberDeg - stated.AngleDeg.Value) ?? 0;
-        double? toeShiftDeg = Corner.ToeDegAt(0) is { } readToeDeg ? (setup.ToeDeg - readToeDeg) ?? 0 : null;
-        var (places, errorDeg, isExtended, isToeKnown) = (new List<WheelPathPoint>(), 0.0, false, toeShiftDeg is not null);
+        var (places, errorDeg, isExtended) = (new List<WheelPathPoint>(), 0.0, false);
         SuspensionGap? gap = null;
         foreach (var travelMm in PathTravels.Between(fromMm, toMm))
         {
             if (Corner.CamberAt(travelMm) is not { } camber)
             {
-                gap = BeyondReadings(Corner, travelMm) with { ReachedMm = places.Count > 0 ? places[^1].TravelMm : null };
+                gap = BeyondReadings with { ReachedMm = places.Count > 0 ? places[^1].TravelMm : null };
                 break;
             }
 
-            var toe = Corner.ToeAt(travelMm);
-            isToeKnown &= toe is not null;
             errorDeg = Math.Max(errorDeg, camber.AngleDeg.StandardError);
             isExtended |= camber.IsExtended;
-            places.Add(new(travelMm, camber.AngleDeg.Value + camberShiftDeg, toe?.AngleDeg.Value + toeShiftDeg, null));
+            places.Add(new(travelMm, camber.AngleDeg.Value + camberShiftDeg, null));
         }
 
         return new()
@@ -113,22 +109,18 @@ public sealed class MeasuredSuspension : SuspensionModel
             StatedCamberDeg = stated.AngleDeg.Value + camberShiftDeg,
             Gap = gap,
             SidewaysGap = SidewaysNeedsPoints,
-            ToeGap = isToeKnown ? null : ToeNotRead,
             CamberErrorDeg = errorDeg,
             IsExtrapolated = isExtended || stated.IsExtended,
         };
     }
 
     private static WheelPath Unknown(WheelSetup setup, SuspensionGap gap) =>
-        new() { Points = [], StatedCamberDeg = setup.CamberDeg ?? 0, Gap = gap, SidewaysGap = SidewaysNeedsPoints, ToeGap = gap };
-
-    private static SuspensionGap BeyondReadings(MeasuredCorner corner, double travelMm) => new(
-        SuspensionGapKind.BeyondReadings, MeasuredWords.BeyondReadings(travelMm, corner.FirstMm, corner.LastMm), ["/suspension/readings"]);
+        new() { Points = [], StatedCamberDeg = setup.CamberDeg ?? 0, Gap = gap, SidewaysGap = SidewaysNeedsPoints };
 
     private SuspensionGap ContradictionGap()
     {
         var first = Contradictions[0];
         var kind = Fault is CornerReadingsFault.TooFewHeights ? SuspensionGapKind.TooFewReadings : SuspensionGapKind.Contradicts;
-        return new(kind, first.Message, ["/suspension/" + first.Member]) { Member = first.Member };
+        return new(kind, ["/suspension/" + first.Member]) { Member = first.Member };
     }
 }

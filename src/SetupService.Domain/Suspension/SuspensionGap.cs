@@ -30,9 +30,8 @@ public enum SuspensionGapKind
 
 /// <summary>What a suspension does not tell, why, and what would settle it.</summary>
 /// <param name="Kind">Why.</param>
-/// <param name="Reason">The reason as a clause with the figures of the case, in metric units.</param>
 /// <param name="Needs">The inputs that would settle it, as JSON Pointers within the axle, for example <c>/suspension/points</c>.</param>
-public sealed record SuspensionGap(SuspensionGapKind Kind, string Reason, IReadOnlyList<string> Needs)
+public sealed record SuspensionGap(SuspensionGapKind Kind, IReadOnlyList<string> Needs)
 {
     /// <summary>Where it stops short, the last travel reached, mm from the stated position; else null.</summary>
     public double? ReachedMm { get; init; }

@@ -77,7 +77,7 @@ public abstract class SuspensionModel
     public abstract WheelMotion? MotionOf(WheelSetup setup);
 
     /// <summary>
-    /// The wheel's path between two travels, the rack in the middle: lean, steer and sideways movement at steps of at most
+    /// The wheel's path between two travels, the rack in the middle: lean and sideways movement at steps of at most
     /// <see cref="WheelPath.LongestStepMm"/>, and what of it is unknown, why, and which inputs would settle it.
     /// </summary>
     /// <param name="setup">How the wheel is set; of it only camber, toe and motion are looked at.</param>

@@ -3,9 +3,8 @@ namespace SetupService.Domain.Suspension;
 /// <summary>One place of a wheel's path, against the wheel at the stated position.</summary>
 /// <param name="TravelMm">Wheel travel from the stated position, mm; positive = bump.</param>
 /// <param name="CamberDeg">Camber against the body, degrees; negative = top towards the car's centre.</param>
-/// <param name="ToeDeg">Toe, degrees, positive = toe-in; null where it is not known.</param>
 /// <param name="OutboardMm">Movement of the wheel centre outboard since the stated position, mm; null where it is not known.</param>
-public readonly record struct WheelPathPoint(double TravelMm, double CamberDeg, double? ToeDeg, double? OutboardMm);
+public readonly record struct WheelPathPoint(double TravelMm, double CamberDeg, double? OutboardMm);
 
 /// <summary>
 /// The way of a left wheel between two travels, the rack in the middle. Places lie in the order of travel asked for, both ends and the stated
@@ -30,9 +29,6 @@ public sealed record WheelPath
 
     /// <summary>Why the sideways movement of the wheel centre is not known; null where it is.</summary>
     public SuspensionGap? SidewaysGap { get; init; }
-
-    /// <summary>Why toe is not known; null where it is.</summary>
-    public SuspensionGap? ToeGap { get; init; }
 
     /// <summary>Standard error of camber at the place it is known least, degrees; 0 where points are taken as exact.</summary>
     public double CamberErrorDeg { get; init; }

@@ -46,24 +46,6 @@ public static class LoadIndexTable
     public static double? CapacityKg(int loadIndex) =>
         loadIndex is >= 0 and <= MaximumIndex ? CapacitiesKg[loadIndex] : null;
 
-    /// <summary>
-    /// Finds the lowest index that carries a load: 615 kg gives 91, 616 kg gives 92. False above 14 000 kg and for a load that
-    /// is negative or not a number.
-    /// </summary>
-    public static bool TryIndexFor(double loadKg, out int loadIndex)
-    {
-        loadIndex = 0;
-        if (!(loadKg >= 0 && loadKg <= CapacitiesKg[MaximumIndex]))
-        {
-            return false;
-        }
-
-        // The capacities rise with the index, so a miss answers with the complement of the next higher one.
-        var found = CapacitiesKg.BinarySearch(loadKg);
-        loadIndex = found >= 0 ? found : ~found;
-        return true;
-    }
-
     private static LoadIndexEntry[] BuildAll()
     {
         var entries = new LoadIndexEntry[MaximumIndex + 1];

@@ -39,11 +39,4 @@ public static class LoadedRadius
     private const double KgToN = 9.80665;
     private const double UsualShare = 0.93;
     private const double UsualPressureKpa = 250;
-
-    /// <summary>
-    /// The rolling radius F × D / 2π, where no vertical rate is known. It is taken rolling at maximum load, and is a little
-    /// more than the standing height of the axle. Source as for <see cref="RollingCircumference"/>.
-    /// </summary>
-    public static double ByStandardMm(TyreDimensions dimensions, TyreConstruction construction) =>
-        RollingCircumference.Mm(dimensions, construction) / (2 * Math.PI);
 }

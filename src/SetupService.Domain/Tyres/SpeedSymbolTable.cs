@@ -32,15 +32,14 @@ public static class SpeedSymbolTable
     }
 
     private static SpeedSymbol Read(char letter, double maximumKmh, string source = FrenchOrder) =>
-        new(letter, maximumKmh, IsFromMemory: false, source);
+        new(letter, maximumKmh, source);
 
     private static SpeedSymbol Remembered(char letter, double maximumKmh) =>
-        new(letter, maximumKmh, IsFromMemory: true, "from memory");
+        new(letter, maximumKmh, "from memory");
 }
 
 /// <summary>A speed symbol and the speed up to which the tyre carries its load under the conditions of the standards.</summary>
 /// <param name="Letter">The symbol, a capital letter.</param>
 /// <param name="MaximumKmh">The speed the symbol stands for, in km/h.</param>
-/// <param name="IsFromMemory">True where no published table could be read for this symbol.</param>
 /// <param name="Source">Where the figure was read, or that it is from memory.</param>
-public sealed record SpeedSymbol(char Letter, double MaximumKmh, bool IsFromMemory, string Source);
+public sealed record SpeedSymbol(char Letter, double MaximumKmh, string Source);

@@ -63,9 +63,6 @@ public sealed record Wheel
     /// <summary>Mounting face to the inboard flange edge in mm, without any spacer.</summary>
     public double BackspacingMm => RimWidth.BackspacingMm(OverFlangesMm, OffsetMm);
 
-    /// <summary>Mounting face to the outboard flange edge in mm, without any spacer.</summary>
-    public double FrontspacingMm => RimWidth.FrontspacingMm(OverFlangesMm, OffsetMm);
-
     /// <summary>
     /// Distance of the rim's centre plane from the hub's face in mm, positive outboard: spacer less offset. Offset 45 without
     /// a spacer gives −45.

@@ -183,7 +183,7 @@ public sealed class GivenCarTests
         var mm = TyreInUse.Compute(marking, null, kpa, null, loadKg, null).LoadedRadiusMm!.Value;
 
         Assert.InRange(mm / (marking.Dimensions.OverallDiameterMm / 2), least, greatest);
-        Assert.True(mm < LoadedRadius.ByStandardMm(marking.Dimensions, marking.Construction));
+        Assert.True(mm < RollingCircumference.Mm(marking.Dimensions, marking.Construction) / (2 * Math.PI));
     }
 
     [Fact]

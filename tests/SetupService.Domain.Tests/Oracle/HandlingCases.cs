@@ -91,7 +91,7 @@ internal static class HandlingCases
 
         double HalfTrack(HandlingAxle drawn, WheelSide side)
         {
-            var motion = drawn.MotionOf(at, side)!;
+            var motion = drawn.Suspension.MotionOf(drawn.SetupOf(at, side))!;
             var state = motion.Origin;
             Assert.True(motion.TryAt(0, 0, ref state, out var wheel));
             return wheel.HalfTrackMm;

@@ -37,7 +37,11 @@ public sealed class HandlingOracleTests
         Axle(expected.GetProperty("axles").GetProperty("front"), attitude.Front, scale);
         Axle(expected.GetProperty("axles").GetProperty("rear"), attitude.Rear, scale);
         Near(expected.GetProperty("balance"), "frontLoadTransferPct", attitude.FrontLoadTransferPct!.Value, 1e-6 * scale);
-        Near(expected.GetProperty("balance"), "understeerDegPerG", stands.Value.UndersteerDegPerG!.Value, 0.003);
+
+        // Differences over ±0.0005 g here, extrapolated there; near the end of grip slip grows so steeply (29° a g in one case) that what gives
+        // of a damper at its end shows in the fourth digit.
+        var understeerDegPerG = stands.Value.UndersteerDegPerG!.Value;
+        Near(expected.GetProperty("balance"), "understeerDegPerG", understeerDegPerG, 0.003 + (isOnSolid ? 2e-4 * Math.Abs(understeerDegPerG) : 0));
     }
 
     [Theory]

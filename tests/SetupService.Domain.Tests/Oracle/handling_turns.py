@@ -56,13 +56,19 @@ def peaks(turn, states):
 
 def settled(car, left, lateral_g, radius_m, grip=None):
     """Equilibrium, its contacts, and the grip at which the tyres just hold it with 5 % to spare (1 where they do already)."""
-    held, factor = grip is not None, grip or 1.2 + lateral_g
-    for attempt in range(60):
+    held, factor, solved_with = grip is not None, grip or 1.2 + lateral_g, None
+    for _ in range(120):
         search = Search(with_grip(car, factor), left, radius_m)
-        u, contacts = search.climb(lateral_g) if attempt == 0 else balanced(search.turn(lateral_g), u, contacts)
+        try:
+            u, contacts = search.climb(lateral_g) if solved_with is None else balanced(search.turn(lateral_g), u, contacts)
+        except NoBalance:
+            if solved_with is None or abs(factor - solved_with) < 1e-6:
+                raise
+            factor = (factor + solved_with) / 2  # so much less grip at once leads away from the solution: go half as far
+            continue
         if held:
             return search, u, contacts, factor
-        turn = search.turn(lateral_g)
+        turn, solved_with = search.turn(lateral_g), factor
         most = peaks(turn, turn.states(u, contacts))
         wanted = max(1.0, factor * max(HELD_WITH * turn.demand(end) / most[end] for end in most))
         if abs(wanted - factor) < 1e-14:

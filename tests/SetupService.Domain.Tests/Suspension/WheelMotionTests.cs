@@ -3,8 +3,8 @@ using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Suspension.Steering;
-using SetupService.Domain.Tests.Suspension.Corners;
 using SetupService.Domain.Tests.Handling;
+using SetupService.Domain.Tests.Suspension.Corners;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Tests.Suspension;
@@ -18,7 +18,8 @@ public sealed class WheelMotionTests
     public void A_wheel_on_points_changes_with_travel_and_rack_as_its_motion_tells() =>
         Gen.Select(PlausibleCorners.WithTieRod, Gen.Double[-30, 30], Gen.Double[-15, 15]).Sample((setting, travelMm, rackMm) =>
         {
-            var motion = OnPoints(setting).MotionOf(CarAxle.Front, WheelSide.Left)!;
+            var axle = OnPoints(setting);
+            var motion = axle.Suspension.MotionOf(axle.SetupOf(CarAxle.Front, WheelSide.Left))!;
             var at = At(motion, travelMm, rackMm);
             var (lower, higher) = (At(motion, travelMm - Step, rackMm), At(motion, travelMm + Step, rackMm));
             var (righter, lefter) = (At(motion, travelMm, rackMm - Step), At(motion, travelMm, rackMm + Step));
@@ -40,7 +41,7 @@ public sealed class WheelMotionTests
         Gen.Select(Gen.Double[0, 10], Gen.Double[-3, 1], Gen.Double[-2, 2]).Sample((casterDeg, camberDeg, steerDeg) =>
         {
             var axle = WorkedCar.Make().Front with { LeftCasterDeg = casterDeg, LeftCamberDeg = camberDeg, SteeringAxisInclinationDeg = 12 };
-            var motion = axle.MotionOf(CarAxle.Front, WheelSide.Left)!;
+            var motion = axle.Suspension.MotionOf(axle.SetupOf(CarAxle.Front, WheelSide.Left))!;
 
             AssertChange(At(motion, 0, steerDeg - Step).CamberDeg, At(motion, 0, steerDeg + Step).CamberDeg, At(motion, 0, steerDeg).CamberPerSteer, 0.02);
         });

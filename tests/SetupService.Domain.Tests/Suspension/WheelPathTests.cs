@@ -26,7 +26,6 @@ public sealed class WheelPathTests
                 var pose = Walked.To(corner, place.TravelMm, 0);
                 var wheel = WheelKinematics.Wheel(corner, pose);
                 Assert.Equal(wheel.CamberDeg, place.CamberDeg, 1e-8);
-                Assert.Equal(wheel.ToeDeg, place.ToeDeg!.Value, 1e-8);
                 Assert.Equal(pose.Pose.Centre.Y - setting.Suspension.WheelCentre.Y, place.OutboardMm!.Value, 1e-7);
             }
 
@@ -56,7 +55,6 @@ public sealed class WheelPathTests
 
         Assert.Equal(SuspensionGapKind.BeyondReadings, path.Gap!.Kind);
         Assert.InRange(path.Gap.ReachedMm!.Value, 46, 50);
-        Assert.Contains("beyond", path.Gap.Reason, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -42,34 +42,4 @@ public class LoadIndexTableTests
     [InlineData(int.MinValue)]
     [InlineData(int.MaxValue)]
     public void An_index_outside_the_table_has_no_load(int loadIndex) => Assert.Null(LoadIndexTable.CapacityKg(loadIndex));
-
-    // The Dutch axle check takes the index of axle load / tyres as the lowest allowed (read in Annex VIII, article 50);
-    // an axle of 1 230 kg needs 91, one of 1 240 kg needs 92.
-    [Theory]
-    [InlineData(615, 91)]
-    [InlineData(620, 92)]
-    [InlineData(615.0001, 92)]
-    [InlineData(0, 0)]
-    [InlineData(45, 0)]
-    [InlineData(14_000, 200)]
-    public void The_lowest_index_that_carries_a_load_is_found(double loadKg, int expected)
-    {
-        Assert.True(LoadIndexTable.TryIndexFor(loadKg, out var loadIndex));
-        Assert.Equal(expected, loadIndex);
-    }
-
-    [Theory]
-    [InlineData(14_000.1)]
-    [InlineData(-1)]
-    [InlineData(double.NaN)]
-    [InlineData(double.PositiveInfinity)]
-    public void A_load_beyond_the_table_has_no_index(double loadKg) => Assert.False(LoadIndexTable.TryIndexFor(loadKg, out _));
-
-    [Fact]
-    public void Every_load_of_the_table_finds_its_own_index() =>
-        Assert.All(LoadIndexTable.All, entry =>
-        {
-            Assert.True(LoadIndexTable.TryIndexFor(entry.CapacityKg, out var loadIndex));
-            Assert.Equal(entry.LoadIndex, loadIndex);
-        });
 }

@@ -14,7 +14,7 @@ public class RollingCircumferenceTests
             var marking = Markings.Read(row["size"]);
             Assert.Equal(
                 row.Number("rolling_radius_mm"),
-                Math.Round(LoadedRadius.ByStandardMm(marking.Dimensions, marking.Construction)));
+                Math.Round(RollingCircumference.Mm(marking.Dimensions, marking.Construction) / (2 * Math.PI)));
         });
 
     [Fact]

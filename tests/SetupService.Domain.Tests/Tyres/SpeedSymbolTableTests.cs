@@ -18,7 +18,7 @@ public class SpeedSymbolTableTests
             var (row, symbol) = pair;
             Assert.Equal(row["symbol"], symbol.Letter.ToString());
             Assert.Equal(row.Number("kmh"), symbol.MaximumKmh);
-            Assert.Equal(row["read_in"] == "from memory", symbol.IsFromMemory);
+            Assert.Equal(row["read_in"] == "from memory", symbol.Source == "from memory");
         });
     }
 

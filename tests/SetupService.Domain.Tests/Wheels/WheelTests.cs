@@ -16,7 +16,6 @@ public class WheelTests
         Assert.Equal(165.1, wheel.RimWidthMm, 1e-9);
         Assert.Equal(187.1, wheel.OverFlangesMm, 1e-9);
         Assert.Equal(138.55, wheel.BackspacingMm, 1e-9);
-        Assert.Equal(48.55, wheel.FrontspacingMm, 1e-9);
     }
 
     [Fact]
@@ -31,7 +30,6 @@ public class WheelTests
 
         Assert.Equal(29.05, OuterMm(wide) - OuterMm(narrow), 1e-9);
         Assert.Equal(-9.05, InnerMm(wide) - InnerMm(narrow), 1e-9);
-        Assert.Equal(29.05, wide.FrontspacingMm - narrow.FrontspacingMm, 1e-9);
         Assert.Equal(9.05, wide.BackspacingMm - narrow.BackspacingMm, 1e-9);
     }
 

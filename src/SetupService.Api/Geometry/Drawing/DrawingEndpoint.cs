@@ -5,6 +5,7 @@ using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
 using SetupService.Domain.Suspension;
+using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Api.Geometry.Drawing;
@@ -30,10 +31,13 @@ internal static class DrawingEndpoint
 
         var mechanism = ((HardpointSuspension)corner.Suspension).Mechanism(corner.Setup);
         var rideMm = -corner.Setup.RideHeightChangeMm;
-        if (PositionTracker.Start(mechanism) is not { } tracker || !tracker.TryReach(rideMm, 0, out _))
+        if (!PoseContinuation.TryStart(mechanism, out var stated))
+            return GeometryProblems.NotKnownHere(corner);
+        var last = stated;
+        if (!PoseContinuation.TryReach(mechanism, stated, rideMm, 0, ref last, out _))
             return GeometryProblems.NotKnownHere(corner);
         var (travelMm, rackMm) = (request.TravelMm ?? 0, request.RackMm ?? 0);
-        if (tracker.TryReach(rideMm + travelMm, rackMm, out var pose))
+        if (PoseContinuation.TryReach(mechanism, stated, rideMm + travelMm, rackMm, ref last, out var pose))
             return new SvgAnswer(CornerViewsDrawing.Draw(DrawingMapper.Views(corner, mechanism, pose, query.Units), query.Units));
         var (fromMm, toMm) = ReachableTravel.Of(mechanism);
         var missed = UnreachablePosition.Of(mechanism, rideMm + travelMm, rackMm, pose);

@@ -10,12 +10,10 @@ namespace SetupService.Domain.Fitment.Checks;
 public static class ClearanceChecks
 {
     /// <summary>
-    /// Greatest angle between the direction a gap was measured in and the nearest part, degrees: at full lock that part may be ahead of
-    /// or behind the tread, and a spring seat may be inboard of it. Common practice, no source.
+    /// The share of a movement across the measured direction that counts: sin 40°, the greatest angle between the direction a gap was
+    /// measured in and the nearest part. At full lock that part may be ahead of or behind the tread, and a spring seat may be inboard of it.
+    /// Common practice, no source.
     /// </summary>
-    public const double ObliqueDeg = 40;
-
-    /// <summary>The share of a movement across the measured direction that counts: sin 40°.</summary>
     public const double ObliqueShare = 0.6427876096865393;
 
     /// <summary>Judges the room at a place.</summary>

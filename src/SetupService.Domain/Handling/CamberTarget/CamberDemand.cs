@@ -1,3 +1,4 @@
+using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Vehicles;
 
@@ -26,6 +27,10 @@ public sealed record CamberDemand
 
     /// <summary>The tightest of the corners that have a share and lateral acceleration.</summary>
     public BendShare Tightest => Corners.Where(corner => corner.Share > 0 && corner.Demand.LateralG > 0).MinBy(corner => corner.Demand.RadiusM);
+
+    /// <summary>A car with both wheels of the axle set to one static camber, degrees.</summary>
+    internal HandlingCar Set(HandlingCar car, double camberDeg) =>
+        car.With(Axle, car.At(Axle) with { LeftCamberDeg = camberDeg, RightCamberDeg = camberDeg });
 }
 
 /// <summary>One kind of corner of a demand, with how much of it there is.</summary>

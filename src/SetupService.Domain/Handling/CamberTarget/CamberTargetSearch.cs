@@ -1,7 +1,6 @@
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Numerics;
-using SetupService.Domain.Suspension;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.CamberTarget;
@@ -17,8 +16,7 @@ public sealed class CamberTargetSearch
 
     private const double AgreedDeg = 1e-9;
     private const int MostTries = 20;
-    private const double RelativeStep = 1e-3;
-    private const double SlopeStepDeg = 0.02;
+    internal const double SlopeStepDeg = 0.02;
 
     // Differences of camber below this, degrees, are rounding and give no slope.
     private const double LeastLearntDeg = 1e-4;
@@ -73,7 +71,7 @@ public sealed class CamberTargetSearch
         var nearest = _demand.Adjustable is { } reach ? Math.Clamp(found.CamberDeg, reach.MinimumDeg, reach.MaximumDeg) : found.CamberDeg;
         var meanAtNearest = nearest == found.CamberDeg ? _demand.TargetInclinationDeg : MeanDeg(car, nearest);
         var perCamber = MeanDeg(car, found.CamberDeg - SlopeStepDeg) is { } below ? (_demand.TargetInclinationDeg - below) / SlopeStepDeg : found.PerCamber;
-        var sensitivities = Sensitivities(set, found.CamberDeg);
+        var sensitivities = new CamberSensitivities(_reading, _demand, _series, _budget).At(set);
         if (_budget is { IsSpent: true }) return Spent(out failure);
         var steers = _demand.Axle == CarAxle.Front;
         var caster = HandlingInputs.For(_demand.Axle).Caster;
@@ -88,7 +86,7 @@ public sealed class CamberTargetSearch
             Corners = works,
             Sensitivities = sensitivities,
             SavedPerCasterDeg = steers ? sensitivities.FirstOrDefault(one => one.Place == "/vehicle" + caster.Place)?.DegPerUnit : null,
-            SavedPerCasterInTightestDeg = steers ? SavedInTightest(set) : null,
+            SavedPerCasterInTightestDeg = steers ? CamberSensitivities.SavedInTightest(_demand, set, _budget) : null,
             WithCaster = steers ? [.. castersDeg.Select(deg => new CamberForCaster(deg, CamberFor(car, deg, found, caster)))] : [],
             PeakScale = peakScale,
         };
@@ -128,66 +126,6 @@ public sealed class CamberTargetSearch
         return null;
     }
 
-    private List<CamberSensitivity> Sensitivities(HandlingCar car, double camberDeg)
-    {
-        var list = new List<CamberSensitivity>();
-        if (_series.VariedMeanDeg(car) is not { } mean) return list;
-        if (_series.VariedMeanDeg(With(car, camberDeg - SlopeStepDeg)) is not { } below || _series.VariedMeanDeg(With(car, camberDeg + SlopeStepDeg)) is not { } above) return list;
-        var slopes = new CamberSlopes((mean - below) / SlopeStepDeg, (above - mean) / SlopeStepDeg);
-        foreach (var input in HandlingInputs.All)
-        {
-            if (_budget is { IsSpent: true }) break;
-            if (!Matters(input, car)) continue;
-            var value = input.Read(car);
-            var error = _reading.ErrorOf(input);
-            var step = Math.Max(RelativeStep * Math.Abs(value), 0.02 * error);
-            if (step == 0 || _series.VariedMeanDeg(input.Put(car, value + step)) is not { } moved) continue;
-            list.Add(CamberSensitivity.Create(input, value, slopes.TakingBack(moved - mean) / step, error));
-        }
-
-        list.AddRange(OfDemand(car, mean, slopes));
-        list.RemoveAll(one => one.DegPerUnit == 0);
-        list.Sort((one, other) => other.LeavesOpenDeg.CompareTo(one.LeavesOpenDeg));
-        return list;
-    }
-
-    private List<CamberSensitivity> OfDemand(HandlingCar car, double mean, in CamberSlopes slopes)
-    {
-        var list = new List<CamberSensitivity>();
-        const double step = 0.01;
-        const double errorG = 0.03;
-        const double errorOfRadius = 0.1;
-        var hardest = _demand.Hardest.Demand;
-        var harder = new BendSeries(_demand with { Corners = [.. _demand.Corners.Select(one => one.Harder(1 + step))] }, _budget);
-        if (harder.VariedMeanDeg(car) is { } moved)
-            list.Add(new("/lateralG", "G", hardest.LateralG, slopes.TakingBack(moved - mean) / (step * hardest.LateralG), errorG));
-        var tightest = _demand.Tightest.Demand;
-        var wider = new BendSeries(_demand with { Corners = [.. _demand.Corners.Select(one => one with { Demand = one.Demand with { RadiusM = one.Demand.RadiusM * (1 + step) } })] }, _budget);
-        if (wider.VariedMeanDeg(car) is { } widened)
-            list.Add(new("/cornerRadiusM", "M", tightest.RadiusM, slopes.TakingBack(widened - mean) / (step * tightest.RadiusM), errorOfRadius * tightest.RadiusM));
-        return list;
-    }
-
-    /// <summary>True when an input can move the answer at all, so that nothing is solved for one that cannot.</summary>
-    private bool Matters(HandlingInput input, HandlingCar car)
-    {
-        var own = HandlingInputs.For(_demand.Axle);
-        if (ReferenceEquals(input, own.Camber)) return false;
-        foreach (var at in (ReadOnlySpan<CarAxle>)[CarAxle.Front, CarAxle.Rear])
-        {
-            var (list, axle) = (HandlingInputs.For(at), car.At(at));
-            var tells = axle.Suspension.Tells;
-            if (ReferenceEquals(input, list.SwingArm) && tells.HasFlag(SuspensionFigures.CamberOverTravel)) return false;
-            if (ReferenceEquals(input, list.RollCentreHeight) && tells.HasFlag(SuspensionFigures.RollCentre)) return false;
-            if (ReferenceEquals(input, list.MotionRatio) && tells.HasFlag(SuspensionFigures.SpringMotionRatio)) return false;
-            if (ReferenceEquals(input, list.Inclination) && tells.HasFlag(SuspensionFigures.SteeringAxis)) return false;
-            if (at == CarAxle.Rear && (ReferenceEquals(input, list.Caster) || ReferenceEquals(input, list.Inclination))) return false;
-            if (axle.BumpTravelMm is null && (ReferenceEquals(input, list.StopRate) || ReferenceEquals(input, list.StopLength) || ReferenceEquals(input, list.DamperMotionRatio))) return false;
-        }
-
-        return true;
-    }
-
     private double? MeanDeg(HandlingCar car, double camberDeg) =>
         _series.Works(With(car, camberDeg)) is { } works ? BendSeries.MeanDeg(works, null) : null;
 
@@ -197,19 +135,113 @@ public sealed class CamberTargetSearch
     private double? CamberFor(HandlingCar car, double casterDeg, (double CamberDeg, double PerCamber) found, HandlingInput caster) =>
         Find(caster.Put(car, casterDeg), found.CamberDeg, out _)?.CamberDeg;
 
-    private double? SavedInTightest(HandlingCar car)
+    private HandlingCar With(HandlingCar car, double camberDeg) => _demand.Set(car, camberDeg);
+}
+
+/// <summary>
+/// The outer wheel of an axle in every corner of a demand, for similar cars: each is solved from the last one's solution in the same
+/// corner. Not safe for several threads.
+/// </summary>
+internal sealed class BendSeries
+{
+    private readonly CamberDemand _demand;
+    private readonly WorkBudget? _budget;
+    private readonly BendShare[] _corners;
+    private readonly CorneringSolver?[] _stands;
+    private CorneringSolver? _left;
+    private CorneringSolver? _right;
+
+    public BendSeries(CamberDemand demand, WorkBudget? budget)
     {
-        var tightest = new BendSeries(_demand with { Corners = [_demand.Tightest] }, _budget);
-        var caster = HandlingInputs.For(_demand.Axle).Caster;
-        var camber = HandlingInputs.For(_demand.Axle).Camber;
-        return tightest.VariedMeanDeg(car) is { } now
-            && tightest.VariedMeanDeg(caster.Put(car, caster.Read(car) + 1)) is { } more
-            && tightest.VariedMeanDeg(camber.Put(car, camber.Read(car) + 0.1)) is { } leaned
-            ? -(more - now) / ((leaned - now) / 0.1)
-            : null;
+        (_demand, _budget) = (demand, budget);
+
+        // The hardest first: what its tyres must hold they hold in all.
+        _corners = [.. demand.Corners.OrderByDescending(corner => corner.Demand.LateralG)];
+        _stands = new CorneringSolver?[_corners.Length];
     }
 
-    /// <summary>Both wheels set alike.</summary>
-    private HandlingCar With(HandlingCar car, double camberDeg) =>
-        car.With(_demand.Axle, car.At(_demand.Axle) with { LeftCamberDeg = camberDeg, RightCamberDeg = camberDeg });
+    public CorneringFailure? Failure { get; private set; }
+
+    /// <summary>The corner that has no equilibrium; set where <see cref="Failure"/> is.</summary>
+    public CorneringDemand Failed { get; private set; }
+
+    /// <summary>How far the tyres' peak was scaled in the last series.</summary>
+    public double PeakScale { get; private set; }
+
+    /// <summary>The wheel in every corner with a car's own camber; null where a corner has no equilibrium. Later series start from this one's solutions.</summary>
+    public BendWork[]? Works(HandlingCar car)
+    {
+        ForgetSolvers();
+        return Works(car, keeps: true);
+    }
+
+    /// <summary>The mean inclination, degrees, weighted by the work, of a car a little different; null where a corner has no equilibrium.</summary>
+    public double? VariedMeanDeg(HandlingCar car, TurnDirection? only = null)
+    {
+        ForgetSolvers();
+        return Works(car, keeps: false) is { } works ? MeanDeg(works, only) : null;
+    }
+
+    /// <summary>The mean inclination of a series, degrees; null where none of the turns asked for does work.</summary>
+    public static double? MeanDeg(BendWork[] works, TurnDirection? only)
+    {
+        var (mean, sum) = (0.0, 0.0);
+        foreach (var one in works)
+        {
+            if (only is { } turn && one.Turn != turn) continue;
+            mean += one.Work * one.InclinationAngleDeg;
+            sum += one.Work;
+        }
+
+        return sum > 0 ? mean / sum : null;
+    }
+
+    private void ForgetSolvers() => (_left, _right) = (null, null);
+
+    private BendWork[]? Works(HandlingCar car, bool keeps)
+    {
+        var works = new BendWork[_corners.Length];
+        var sum = 0.0;
+        if (PeakOf(car) is not { } leastPeakScale) return null;
+        PeakScale = leastPeakScale;
+        for (var i = 0; i < works.Length; i++)
+        {
+            var demand = _corners[i].Demand;
+            if (Solver(car, i, keeps) is not { } solver) return null;
+            Failure = solver.Solve(demand.LateralG, demand.RadiusM, PeakScale);
+            Failed = demand;
+            if (Failure is not null) return null;
+            if (keeps) _stands[i] = solver;
+            var attitude = solver.Attitude(demand);
+            if (i == 0) PeakScale = attitude.PeakScale;
+            var wheel = attitude.Outer(_demand.Axle);
+            var work = _corners[i].Share * wheel.LoadN * Math.Abs(wheel.SlipDeg);
+            works[i] = new(_corners[i], wheel.InclinationAngleDeg, wheel.LoadN, wheel.SlipDeg, work);
+            sum += work;
+        }
+
+        for (var i = 0; i < works.Length; i++) works[i] = works[i] with { Work = works[i].Work / sum };
+        return works;
+    }
+
+    private double? PeakOf(HandlingCar car)
+    {
+        var hardest = _corners[0].Demand;
+        if (!(_demand.HeldLateralG > hardest.LateralG)) return 1;
+        if (Solver(car, 0, keeps: false) is not { } solver) return null;
+        Failure = solver.Solve(_demand.HeldLateralG.Value, hardest.RadiusM);
+        Failed = hardest with { LateralG = _demand.HeldLateralG.Value };
+        return Failure is null ? solver.Attitude(hardest).PeakScale : null;
+    }
+
+    private CorneringSolver? Solver(HandlingCar car, int index, bool keeps)
+    {
+        var turn = _corners[index].Demand.Turn;
+        var solver = keeps
+            ? CorneringSolver.Create(car, turn, _budget)
+            : turn == TurnDirection.Left ? _left ??= CorneringSolver.Create(car, turn, _budget) : _right ??= CorneringSolver.Create(car, turn, _budget);
+        if (solver is null) Failure = CorneringFailure.TravelNotReached;
+        if (_stands[index] is { } stand) solver?.StartFrom(stand);
+        return solver;
+    }
 }

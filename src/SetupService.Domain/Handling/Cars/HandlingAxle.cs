@@ -135,7 +135,4 @@ public sealed record HandlingAxle
             DamperMotionRatio = DamperMotionRatio,
         };
     }
-
-    /// <summary>The motion of one of its wheels; null where its suspension contradicts itself or does not reach the ride height.</summary>
-    public WheelMotion? MotionOf(CarAxle at, WheelSide side) => Suspension.MotionOf(SetupOf(at, side));
 }

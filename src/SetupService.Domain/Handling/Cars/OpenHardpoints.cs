@@ -22,7 +22,7 @@ public static class OpenHardpoints
         var other = at == CarAxle.Front ? CarAxle.Rear : CarAxle.Front;
         if (HandlingCarBuilder.Build(vehicle.With(other, WithoutSuspension(vehicle.At(other)))) is not { } reading) return false;
         var axle = reading.Car.At(at);
-        return axle.MotionOf(at, WheelSide.Left) is not null && axle.MotionOf(at, WheelSide.Right) is not null;
+        return axle.Suspension.MotionOf(axle.SetupOf(at, WheelSide.Left)) is not null && axle.Suspension.MotionOf(axle.SetupOf(at, WheelSide.Right)) is not null;
     }
 
     // Any track will do: nothing is computed of this axle.

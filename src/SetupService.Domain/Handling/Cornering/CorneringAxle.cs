@@ -1,6 +1,7 @@
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Tyres;
 using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Vehicles;
 
@@ -72,13 +73,15 @@ internal sealed class CorneringAxle
     public static CorneringAxle? Create(HandlingCar car, CarAxle at, TurnDirection turn, WorkBudget? budget = null)
     {
         var axle = car.At(at);
-        if (axle.MotionOf(at, WheelSide.Left) is not { } left) return null;
-        if ((axle.IsSetAlike ? left : axle.MotionOf(at, WheelSide.Right)) is not { } right) return null;
+        if (Motion(axle.Suspension, WheelSide.Left) is not { } left) return null;
+        if ((axle.IsSetAlike ? left : Motion(axle.Suspension, WheelSide.Right)) is not { } right) return null;
         var wheelbase = car.WheelbaseMm ?? 0;
         var station = at == CarAxle.Front ? (1 - car.ShareFront) * wheelbase : -car.ShareFront * wheelbase;
         var leftWheel = new CorneringWheel(axle, left, WheelSide.Left, turn == TurnDirection.Right, budget);
         var rightWheel = new CorneringWheel(axle, right, WheelSide.Right, turn == TurnDirection.Left, budget);
         return turn == TurnDirection.Left ? new(axle, station, rightWheel, leftWheel) : new(axle, station, leftWheel, rightWheel);
+
+        WheelMotion? Motion(SuspensionModel suspension, WheelSide side) => suspension.MotionOf(axle.SetupOf(at, side));
     }
 
     /// <summary>Mean heading that steer alone gives the wheels, degrees, positive = into the turn: at rest height, without toe.</summary>

@@ -51,7 +51,7 @@ public sealed record ChangedCar(HandlingCar Car, double? FrontHeightMm, double? 
     {
         (forceN, motionRatio) = (0, 0);
         var axle = car.At(at);
-        if (axle.MotionOf(at, WheelSide.Left) is not { } motion) return false;
+        if (axle.Suspension.MotionOf(axle.SetupOf(at, WheelSide.Left)) is not { } motion) return false;
         var state = motion.Origin;
         if (!motion.TryAt(0, 0, ref state, out var rest)) return false;
         motionRatio = rest.SpringMotionRatio;

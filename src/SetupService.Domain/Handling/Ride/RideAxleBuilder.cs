@@ -22,7 +22,7 @@ public static class RideAxleBuilder
         ArgumentNullException.ThrowIfNull(car);
         ArgumentNullException.ThrowIfNull(stated);
         var axle = car.At(at);
-        if (axle.MotionOf(at, WheelSide.Left) is not { } motion) return null;
+        if (axle.Suspension.MotionOf(axle.SetupOf(at, WheelSide.Left)) is not { } motion) return null;
         var state = motion.Origin;
         if (!motion.TryAt(0, 0, ref state, out var rest)) return null;
         var sprungN = axle.SprungLoadN / 2;
@@ -58,7 +58,7 @@ public static class RideAxleBuilder
     {
         ArgumentNullException.ThrowIfNull(car);
         var axle = car.At(at);
-        if (axle.MotionOf(at, WheelSide.Left) is not { } motion) return [];
+        if (axle.Suspension.MotionOf(axle.SetupOf(at, WheelSide.Left)) is not { } motion) return [];
         var state = motion.Origin;
         if (!motion.TryAt(0, 0, ref state, out var rest)) return [];
         var forceN = axle.SprungLoadN / 2 * rest.RisePerTravel / rest.SpringMotionRatio;

@@ -70,7 +70,7 @@ public sealed class WhatIfStudy
             RearDampingRatio = rear.MeanRatio,
             FrontRideHeightMm = frontHeightMm,
             RearRideHeightMm = rearHeightMm,
-        }, failure, frontHeightMm is not null && rearHeightMm is not null);
+        }, failure);
     }
 }
 
@@ -86,5 +86,4 @@ public sealed record WhatIfCar(Vehicle Stated, ResolvedHandlingCar Reading)
 /// <summary>What one state of the car reaches: its figures, or why the turn has none.</summary>
 /// <param name="Figures">The figures; those of the turn are null where it has no equilibrium.</param>
 /// <param name="Failure">Why the turn has no equilibrium; null where it has one.</param>
-/// <param name="IsHeightKnown">True when the spring lengths give the ride height; else it is taken as unchanged.</param>
-public readonly record struct WhatIfOutcome(WhatIfFigures Figures, CorneringFailure? Failure, bool IsHeightKnown);
+public readonly record struct WhatIfOutcome(WhatIfFigures Figures, CorneringFailure? Failure);

@@ -74,6 +74,44 @@ public static class PoseContinuation
         return true;
     }
 
+    /// <summary>
+    /// Moves to a wheel travel and rack, mm, from the position before; where that fails the ways from the stated position are tried, the wheel
+    /// first and then the rack, and the other way round, so that a position counts as unreachable for itself and not for what was asked
+    /// before it.
+    /// </summary>
+    /// <param name="corner">The corner.</param>
+    /// <param name="stated">The stated position, as <see cref="TryStart"/> gives it.</param>
+    /// <param name="travelMm">Wheel travel from the stated position, mm; positive = bump.</param>
+    /// <param name="rackMm">Rack travel, mm; positive = to the left.</param>
+    /// <param name="last">The position reached before; the new one where it is reached, else left as it was.</param>
+    /// <param name="state">
+    /// The position; where every way ends before, the last one on the way that moves the rack first: at the rack asked for, if that is reached,
+    /// the furthest travel.
+    /// </param>
+    /// <param name="budget">Work allowed, a step for each position tried; null = any.</param>
+    public static bool TryReach(CornerMechanism corner, in SuspensionPose stated, double travelMm, double rackMm, ref SuspensionPose last, out SuspensionPose state, WorkBudget? budget = null)
+    {
+        if (travelMm == stated.TravelMm && rackMm == stated.RackMm)
+        {
+            // The corner as it is described, not as rounding on the way there leaves it.
+            state = last = stated;
+            return true;
+        }
+
+        state = last;
+        if (!TryMove(corner, travelMm, rackMm, ref state, budget)
+            && !TryMoveVia(corner, stated, (travelMm, 0), (travelMm, rackMm), out state, budget)
+            && !TryMoveVia(corner, stated, (0, rackMm), (travelMm, rackMm), out state, budget)) return false;
+        last = state;
+        return true;
+    }
+
+    private static bool TryMoveVia(CornerMechanism corner, in SuspensionPose stated, (double TravelMm, double RackMm) via, (double TravelMm, double RackMm) to, out SuspensionPose state, WorkBudget? budget)
+    {
+        state = stated;
+        return TryMove(corner, via.TravelMm, via.RackMm, ref state, budget) && TryMove(corner, to.TravelMm, to.RackMm, ref state, budget);
+    }
+
     private static UprightPose Predict(in SuspensionPose state, double travelMm, double rackMm)
     {
         var travel = travelMm - state.TravelMm;

@@ -21,9 +21,6 @@ public readonly record struct WheelFigures
     /// <summary>Toe, degrees.</summary>
     public required double ToeDeg { get; init; }
 
-    /// <summary>Steer of this left wheel, degrees; positive = left.</summary>
-    public double SteerDeg => -ToeDeg;
-
     /// <summary>Caster, degrees.</summary>
     public double? CasterDeg { get; init; }
 
@@ -47,12 +44,6 @@ public readonly record struct WheelFigures
 
     /// <summary>Distance of the contact centre from the car's centre plane, mm.</summary>
     public required double HalfTrackMm { get; init; }
-
-    /// <summary>Rise of the upright's point at the contact per mm of wheel travel.</summary>
-    public required double ContactRise { get; init; }
-
-    /// <summary>Its movement outboard per mm of rise; null where it does not rise.</summary>
-    public double? ContactOutboardSlope => RollCentreHeightMm / HalfTrackMm;
 
     /// <summary>Front-view instant centre, mm to the left of the car's centre plane.</summary>
     public double? InstantCentreYMm { get; init; }
@@ -80,9 +71,6 @@ public readonly record struct WheelFigures
 
     /// <summary>Change of camber per mm of bump, degrees.</summary>
     public required double CamberGainDegPerMm { get; init; }
-
-    /// <summary>Degrees of camber against the body that the outer wheel gains per degree of roll.</summary>
-    public double CamberGainPerRoll => CamberGainDegPerMm * HalfTrackMm * double.DegreesToRadians(1);
 
     /// <summary>Change of toe per mm of bump, degrees.</summary>
     public required double ToeGainDegPerMm { get; init; }

@@ -63,7 +63,6 @@ public static class WheelKinematics
             ContactForwardMm = contact.X - corner.StatedContact.X,
             ContactHeightMm = contact.Z,
             HalfTrackMm = contact.Y,
-            ContactRise = atContact.Z,
             InstantCentreYMm = front?.Along,
             InstantCentreZMm = front?.Height,
             SwingArmMm = contact.Y - front?.Along,

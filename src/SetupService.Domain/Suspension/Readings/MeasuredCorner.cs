@@ -39,9 +39,6 @@ public sealed class MeasuredCorner
     /// <summary>What moving the top mount does; null where it was not read at two places.</summary>
     public TopMountFit? TopMount { get; }
 
-    /// <summary>Vertical distance from ball joint to top mount that acts, mm; null where <see cref="StrutHeightGap"/> says why.</summary>
-    public Estimate? EffectiveStrutHeightMm => TopMount?.EffectiveHeightMm;
-
     /// <summary>Why toe is not known over travel; null where it is.</summary>
     public MeasuredGap? ToeGap => _toe is null ? MeasuredGap.ToeNotRead : null;
 
@@ -84,12 +81,6 @@ public sealed class MeasuredCorner
     /// <summary>Highest height camber was read at, mm.</summary>
     public double LastMm => _camber.LastMm;
 
-    /// <summary>Whether the travel, mm, lies between the camber readings.</summary>
-    public bool Holds(double travelMm) => _camber.Holds(travelMm);
-
-    /// <summary>Whether the camber curve, with its extension, reaches the travel, mm.</summary>
-    public bool Reaches(double travelMm) => _camber.Reaches(travelMm);
-
     /// <summary>Camber at a travel, mm; null where the curve does not reach it.</summary>
     public TravelAngle? CamberAt(double travelMm) => _camber.At(travelMm);
 
@@ -101,13 +92,6 @@ public sealed class MeasuredCorner
 
     /// <summary>Toe at a travel, mm, without its errors; null where it was not read, or its own readings do not reach it.</summary>
     public double? ToeDegAt(double travelMm) => _toe?.ValueDegAt(travelMm);
-
-    /// <summary>Camber at ride height with the top mount moved inboard, degrees for mm; null where either is not known.</summary>
-    public Estimate? CamberWithTopMountMovedDeg(double inboardMm)
-    {
-        if (TopMount?.CamberChangeDeg(inboardMm) is not { } change || CamberAt(0) is not { } camber) return null;
-        return new(camber.AngleDeg.Value + change.Value, double.Hypot(camber.AngleDeg.StandardError, change.StandardError));
-    }
 
     /// <summary>Change of caster with the top mount moved rearward, degrees for mm; null where <see cref="RearwardGap"/> says why.</summary>
     public Estimate? CasterChangeDeg(double rearwardMm) =>

@@ -1,5 +1,3 @@
-using SetupService.Domain.Suspension.Kinematics;
-
 namespace SetupService.Domain.Suspension.Sweep;
 
 /// <summary>
@@ -12,9 +10,6 @@ namespace SetupService.Domain.Suspension.Sweep;
 /// <param name="AntiSquatPct">Rear axle driving alone; else null.</param>
 public readonly record struct AntiFigures(double? AntiDivePct, double? AntiLiftPct, double? AntiSquatPct)
 {
-    /// <summary>The figures of one position.</summary>
-    public static AntiFigures Of(in WheelFigures wheel, in AxleInputs axle) => Of(wheel.ContactForwardSlope, wheel.CentreForwardSlope, axle);
-
     /// <summary>The figures of one position, by its slopes; null where those are not known.</summary>
     /// <param name="contactForwardSlope">Forward by upward movement of the upright's point at the contact.</param>
     /// <param name="centreForwardSlope">Forward by upward movement of the wheel centre.</param>

@@ -7,15 +7,16 @@ namespace SetupService.Domain.Suspension.Sweep;
 internal sealed class HardpointTracker : SuspensionTracker
 {
     private readonly CornerMechanism _corner;
-    private readonly PositionTracker _tracker;
     private readonly WorkBudget? _budget;
     private readonly double _rideTravelMm;
+    private readonly SuspensionPose _stated;
     private readonly SuspensionPose _ride;
-    private SuspensionPose _last;
+    private SuspensionPose _reached;
+    private SuspensionPose _asked;
 
-    private HardpointTracker(CornerMechanism corner, PositionTracker tracker, double rideTravelMm, in SuspensionPose ride, WorkBudget? budget)
+    private HardpointTracker(CornerMechanism corner, in SuspensionPose stated, double rideTravelMm, in SuspensionPose ride, WorkBudget? budget)
     {
-        (_corner, _tracker, _rideTravelMm, _ride, _last, _budget) = (corner, tracker, rideTravelMm, ride, ride, budget);
+        (_corner, _stated, _rideTravelMm, _ride, _reached, _asked, _budget) = (corner, stated, rideTravelMm, ride, ride, ride, budget);
     }
 
     /// <inheritdoc />
@@ -45,21 +46,25 @@ internal sealed class HardpointTracker : SuspensionTracker
     }
 
     /// <summary>Starts at a ride height so much higher than the stated one, mm; null where the corner does not close there or does not hold its wheel.</summary>
-    public static HardpointTracker? Start(CornerMechanism corner, double rideHeightChangeMm, WorkBudget? budget) =>
-        PositionTracker.Start(corner, budget) is { } tracker && tracker.TryReach(-rideHeightChangeMm, 0, out var ride)
-            ? new HardpointTracker(corner, tracker, -rideHeightChangeMm, ride, budget)
+    public static HardpointTracker? Start(CornerMechanism corner, double rideHeightChangeMm, WorkBudget? budget)
+    {
+        if (!PoseContinuation.TryStart(corner, out var stated)) return null;
+        var last = stated;
+        return PoseContinuation.TryReach(corner, stated, -rideHeightChangeMm, 0, ref last, out var ride, budget)
+            ? new HardpointTracker(corner, stated, -rideHeightChangeMm, ride, budget)
             : null;
+    }
 
     /// <inheritdoc />
     public override bool TryReach(double travelMm, double rackMm, out SuspensionPosition position)
     {
-        if (!_tracker.TryReach(_rideTravelMm + travelMm, rackMm, out _last))
+        if (!PoseContinuation.TryReach(_corner, _stated, _rideTravelMm + travelMm, rackMm, ref _reached, out _asked, _budget))
         {
             position = default;
             return false;
         }
 
-        position = SuspensionPosition.From(WheelKinematics.Compute(_corner, _last), _rideTravelMm);
+        position = SuspensionPosition.From(WheelKinematics.Compute(_corner, _asked), _rideTravelMm);
         return true;
     }
 
@@ -67,8 +72,8 @@ internal sealed class HardpointTracker : SuspensionTracker
     public override UnreachablePosition WhyNot(double travelMm, double rackMm)
     {
         var missed = _budget is { IsSpent: true }
-            ? UnreachablePosition.OfSpentWork(_rideTravelMm + travelMm, rackMm, _last)
-            : UnreachablePosition.Of(_corner, _rideTravelMm + travelMm, rackMm, _last);
+            ? UnreachablePosition.OfSpentWork(_rideTravelMm + travelMm, rackMm, _asked)
+            : UnreachablePosition.Of(_corner, _rideTravelMm + travelMm, rackMm, _asked);
         return missed with { TravelMm = travelMm, LastTravelMm = missed.LastTravelMm - _rideTravelMm };
     }
 

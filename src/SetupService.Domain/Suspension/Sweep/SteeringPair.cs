@@ -1,5 +1,3 @@
-using SetupService.Domain.Suspension.Kinematics;
-
 namespace SetupService.Domain.Suspension.Sweep;
 
 /// <summary>
@@ -22,15 +20,11 @@ public readonly record struct SteeringPair(double OtherSteerDeg, double? Ackerma
     private const double LeastAxisTrackMm = 1;
 
     /// <summary>The pair, from the left corner at the rack's travel and at the opposite one, which mirrors the right.</summary>
-    /// <param name="left">The left corner.</param>
-    /// <param name="mirroredRight">The left corner at the opposite rack travel.</param>
+    /// <param name="left">Toe, degrees, and the contact's way forward, mm, of the left corner.</param>
+    /// <param name="mirroredRight">The same at the opposite rack travel.</param>
     /// <param name="axisTrackMm">Distance between the steering axes at the ground at the stated position, mm; null where not known.</param>
     /// <param name="wheelbaseMm">Distance between the axles, mm; null where not known.</param>
-    public static SteeringPair Of(in WheelFigures left, in WheelFigures mirroredRight, double? axisTrackMm, double? wheelbaseMm) =>
-        Of((left.ToeDeg, left.ContactForwardMm), (mirroredRight.ToeDeg, mirroredRight.ContactForwardMm), axisTrackMm, wheelbaseMm);
-
-    /// <summary>The pair, from toe, degrees, and the contact's way forward, mm, of the left corner at the rack's travel and at the opposite one.</summary>
-    internal static SteeringPair Of(
+    public static SteeringPair Of(
         (double ToeDeg, double? ContactForwardMm) left, (double ToeDeg, double? ContactForwardMm) mirroredRight, double? axisTrackMm, double? wheelbaseMm)
     {
         var leftDeg = -left.ToeDeg;

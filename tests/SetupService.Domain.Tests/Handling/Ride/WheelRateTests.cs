@@ -33,7 +33,7 @@ public sealed class WheelRateTests
 
         double ForceN(double travelMm)
         {
-            var motion = axle.MotionOf(CarAxle.Front, WheelSide.Left)!;
+            var motion = axle.Suspension.MotionOf(axle.SetupOf(CarAxle.Front, WheelSide.Left))!;
             var state = motion.Origin;
             Assert.True(motion.TryAt(travelMm, 0, ref state, out var wheel));
             return Math.Max(0, ride.SpringForceN + (axle.SpringRateNPerMm * wheel.SpringTravelMm)) * wheel.SpringMotionRatio;

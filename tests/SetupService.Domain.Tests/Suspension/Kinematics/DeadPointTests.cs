@@ -1,7 +1,6 @@
 using SetupService.Domain.Numerics;
 using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Suspension.Points;
-using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Domain.Tests.Suspension.Kinematics;
 
@@ -29,11 +28,11 @@ public sealed class DeadPointTests
         foreach (var travelMm in (double[])[100, 60, 30, 5, 1, 0.1])
         {
             var beyondMm = lastTravelMm + (Math.Sign(lastTravelMm) * travelMm);
-            Assert.False(PositionTracker.Start(corner)!.TryReach(beyondMm, 0, out var last), $"travel {beyondMm} is reached");
+            Assert.False(TryReach(corner, beyondMm, out var last), $"travel {beyondMm} is reached");
             Assert.Equal(lastTravelMm, last.TravelMm, 0.01);
         }
 
-        Assert.True(PositionTracker.Start(corner)!.TryReach(lastTravelMm - (Math.Sign(lastTravelMm) * 0.01), 0, out _));
+        Assert.True(TryReach(corner, lastTravelMm - (Math.Sign(lastTravelMm) * 0.01), out _));
     }
 
     [Theory]
@@ -48,6 +47,13 @@ public sealed class DeadPointTests
 
         Assert.Equal(inShort.Pose.Centre.Y, inLong.Pose.Centre.Y, 1e-6);
         Assert.Equal(WheelKinematics.Wheel(corner, inShort).CamberDeg, WheelKinematics.Wheel(corner, inLong).CamberDeg, 1e-6);
+    }
+
+    private static bool TryReach(CornerMechanism corner, double travelMm, out SuspensionPose reached)
+    {
+        Assert.True(PoseContinuation.TryStart(corner, out var stated));
+        var last = stated;
+        return PoseContinuation.TryReach(corner, stated, travelMm, 0, ref last, out reached);
     }
 
     private static CornerMechanism Corner(Vector3[] points) => MechanismBuilder.Build(new CornerSetting

@@ -40,7 +40,7 @@ public sealed class HandbookLimitTests
         {
             var figures = Stated(drawn with { CamberDeg = 0, ToeDeg = 0 });
 
-            Assert.Equal(-figures.HalfTrackMm / figures.SwingArmMm ?? 0, figures.CamberGainPerRoll, 1e-9);
+            Assert.Equal(-figures.HalfTrackMm / figures.SwingArmMm ?? 0, figures.CamberGainDegPerMm * figures.HalfTrackMm * Math.PI / 180, 1e-9);
         });
 
     // Roll centre: on the line from the contact through the instant centre, where it meets the centre plane.

@@ -19,14 +19,15 @@ public sealed class HostileCornerTests
         Gen.Select(HostileCorners.Any, Places).Sample((setting, places) =>
         {
             var corner = MechanismBuilder.Build(setting);
-            if (PositionTracker.Start(corner) is not { } tracker) return;
-            Check(setting, corner, tracker.Origin);
+            if (!PoseContinuation.TryStart(corner, out var stated)) return;
+            Check(setting, corner, stated);
+            var last = stated;
             foreach (var (travelMm, rackMm) in places)
             {
-                if (tracker.TryReach(travelMm, rackMm, out var state))
+                if (PoseContinuation.TryReach(corner, stated, travelMm, rackMm, ref last, out var state))
                 {
                     Assert.Equal((travelMm, rackMm), (state.TravelMm, state.RackMm));
-                    Assert.Equal(tracker.Origin.AssemblySign, state.AssemblySign);
+                    Assert.Equal(stated.AssemblySign, state.AssemblySign);
                     Check(setting, corner, state);
                 }
                 else

@@ -37,11 +37,10 @@ public sealed class MirrorTests
                 var mirrored = FigureTable.Value(right, name);
                 var expected = name switch
                 {
-                    nameof(WheelFigures.ToeDeg) or nameof(WheelFigures.SteerDeg) => 180 * Math.Sign(mirrored!.Value) - value,
+                    nameof(WheelFigures.ToeDeg) => 180 * Math.Sign(mirrored!.Value) - value,
                     nameof(WheelFigures.RackMm) or nameof(WheelFigures.SteeringAxisInclinationDeg) or nameof(WheelFigures.MechanicalTrailMm)
                         or nameof(WheelFigures.HalfTrackChangeMm) or nameof(WheelFigures.HalfTrackMm) or nameof(WheelFigures.InstantCentreYMm)
-                        or nameof(WheelFigures.SwingArmMm) or nameof(WheelFigures.ToeGainDegPerMm) or nameof(WheelFigures.CamberGainPerRoll)
-                        or nameof(WheelFigures.ContactOutboardSlope) => -value,
+                        or nameof(WheelFigures.SwingArmMm) or nameof(WheelFigures.ToeGainDegPerMm) => -value,
                     _ => value,
                 };
                 FigureTable.AssertSame(name, expected, mirrored);

@@ -1,8 +1,8 @@
 using CsCheck;
 using SetupService.Domain.Numerics;
 using SetupService.Domain.Suspension.Points;
-using SetupService.Domain.Tests.Suspension.Corners;
 using SetupService.Domain.Tests.Oracle;
+using SetupService.Domain.Tests.Suspension.Corners;
 using static SetupService.Domain.Tests.Suspension.Points.DrawnSuspensions;
 
 namespace SetupService.Domain.Tests.Suspension.Points;

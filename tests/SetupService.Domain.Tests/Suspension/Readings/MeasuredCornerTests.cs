@@ -53,8 +53,8 @@ public sealed class MeasuredCornerTests
         Assert.False(corner.CamberAt(40)!.Value.IsExtended);
         Assert.True(beyond.AngleDeg.StandardError > corner.CamberAt(40)!.Value.AngleDeg.StandardError);
         Assert.Equal(0.1375, corner.ToeAt(15)!.Value.AngleDeg.Value, 1e-7);
-        Assert.True(corner.Reaches(60) && corner.Reaches(-60) && corner.Holds(-40));
-        Assert.False(corner.Reaches(60.1) || corner.Holds(40.1));
+        Assert.True(corner.CamberAt(60) is not null && corner.CamberAt(-60) is not null && corner.CamberAt(-40) is { IsExtended: false });
+        Assert.False(corner.CamberAt(60.1) is not null || corner.CamberAt(40.1) is { IsExtended: false });
         Assert.Null(corner.CamberAt(-60.1));
     }
 
@@ -132,8 +132,8 @@ public sealed class MeasuredCornerTests
                 double?[] numbers =
                 [
                     at.AngleDeg.Value, at.AngleDeg.StandardError, at.SlopeDegPerMm.Value, at.SlopeDegPerMm.StandardError,
-                    corner.CasterDeg?.StandardError, corner.CamberDegAt(travel[0].TravelMm), corner.EffectiveStrutHeightMm?.Value, corner.EffectiveStrutHeightMm?.StandardError,
-                    corner.CamberWithTopMountMovedDeg(10)?.Value, corner.CasterChangeDeg(10)?.StandardError,
+                    corner.CasterDeg?.StandardError, corner.CamberDegAt(travel[0].TravelMm), corner.TopMount?.EffectiveHeightMm?.Value, corner.TopMount?.EffectiveHeightMm?.StandardError,
+                    corner.TopMount?.CamberChangeDeg(10).Value, corner.CasterChangeDeg(10)?.StandardError,
                 ];
                 return fault is null && numbers.All(number => double.IsFinite(number ?? 0));
             });

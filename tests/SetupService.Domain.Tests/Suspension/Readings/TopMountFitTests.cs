@@ -100,9 +100,8 @@ public sealed class TopMountFitTests
 
         Assert.Equal(expected, corner.StrutHeightGap);
         Assert.Equal(expected, corner.RearwardGap);
-        Assert.Equal(expected is null, corner.EffectiveStrutHeightMm is not null);
+        Assert.Equal(expected is null, corner.TopMount?.EffectiveHeightMm is not null);
         Assert.Equal(expected is null, corner.CasterChangeDeg(5) is not null);
-        Assert.NotNull(corner.CamberWithTopMountMovedDeg(5));
     }
 
     [Fact]
@@ -112,26 +111,6 @@ public sealed class TopMountFitTests
 
         Assert.Null(corner.TopMount);
         Assert.Equal((MeasuredGap.TopMountNotRead, MeasuredGap.TopMountNotRead), (corner.TopMountGap, corner.StrutHeightGap));
-        Assert.Null(corner.CamberWithTopMountMovedDeg(5));
-    }
-
-    [Fact]
-    public void Camber_with_the_mount_moved_starts_from_the_curve_at_ride_height()
-    {
-        var corner = MeasuredCornerTests.Corner(MeasuredCornerTests.Plain with
-        {
-            Travel = [new(-40, 0), new(0, -1), new(40, -2)],
-            TopMount = [new(0, -1.1), new(10, -1.9)],
-            SteeringAxisInclinationDeg = 13,
-        });
-        var change = corner.TopMount!.Value.CamberChangeDeg(5);
-        var start = corner.CamberAt(0)!.Value.AngleDeg;
-
-        Assert.Equal(-1 + change.Value, corner.CamberWithTopMountMovedDeg(5)!.Value.Value, 1e-7);
-        Assert.Equal(
-            (change.StandardError * change.StandardError) + (start.StandardError * start.StandardError),
-            Math.Pow(corner.CamberWithTopMountMovedDeg(5)!.Value.StandardError, 2),
-            1e-12);
     }
 
     private static TopMountReading[] Readings((double HeightMm, double SteeringAxisInclinationDeg) strut, double camberDeg, double[] movesMm) =>

@@ -1,5 +1,4 @@
 using CsCheck;
-using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Domain.Tests.Suspension.Sweep;
@@ -76,19 +75,5 @@ public sealed class SteeringPairTests
         ? SteeringPair.Of(Wheel(-innerDeg), Wheel(outerDeg), AxisTrackMm, WheelbaseMm)
         : SteeringPair.Of(Wheel(outerDeg), Wheel(-innerDeg), AxisTrackMm, WheelbaseMm);
 
-    private static WheelFigures Wheel(double toeDeg) => new()
-    {
-        TravelMm = 0,
-        RackMm = 0,
-        CamberDeg = 0,
-        ToeDeg = toeDeg,
-        HalfTrackChangeMm = 0,
-        ContactForwardMm = 0,
-        ContactHeightMm = 0,
-        HalfTrackMm = 750,
-        ContactRise = 1,
-        CentreForwardSlope = 0,
-        CamberGainDegPerMm = 0,
-        ToeGainDegPerMm = 0,
-    };
+    private static (double ToeDeg, double? ContactForwardMm) Wheel(double toeDeg) => (toeDeg, 0);
 }

@@ -1,12 +1,12 @@
 using CsCheck;
 using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Suspension.Sweep;
-using SetupService.Domain.Tests.Suspension.Corners;
 using SetupService.Domain.Tests.Oracle;
+using SetupService.Domain.Tests.Suspension.Corners;
 
 namespace SetupService.Domain.Tests.Suspension.Sweep;
 
-public sealed class PositionTrackerTests
+public sealed class ReachedPositionsTests
 {
     // Near the end of its droop this corner reaches further with the rack to the right than in the middle, so not every position can
     // be come to by the wheel first.
@@ -41,12 +41,13 @@ public sealed class PositionTrackerTests
         {
             var corner = MechanismBuilder.Build(setting);
             var (fromMm, toMm) = ReachableTravel.Of(corner);
-            var tracker = PositionTracker.Start(corner)!;
+            Assert.True(PoseContinuation.TryStart(corner, out var stated));
+            var last = stated;
 
             Assert.InRange(fromMm, -ReachableTravel.FurthestMm, -PlausibleCorners.TravelMm);
             Assert.InRange(toMm, PlausibleCorners.TravelMm, ReachableTravel.FurthestMm);
-            Assert.True(tracker.TryReach(fromMm, 0, out _));
-            Assert.True(tracker.TryReach(toMm, 0, out _));
+            Assert.True(PoseContinuation.TryReach(corner, stated, fromMm, 0, ref last, out _));
+            Assert.True(PoseContinuation.TryReach(corner, stated, toMm, 0, ref last, out _));
         });
 
     [Fact]

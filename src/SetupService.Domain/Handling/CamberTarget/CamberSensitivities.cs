@@ -1,0 +1,100 @@
+using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension;
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Domain.Handling.CamberTarget;
+
+/// <summary>How the static camber wanted moves with every input, and with what is asked, by differences about the solution.</summary>
+internal sealed class CamberSensitivities(ResolvedHandlingCar reading, CamberDemand demand, BendSeries series, WorkBudget? budget)
+{
+    private const double RelativeStep = 1e-3;
+
+    /// <summary>Degrees of static camber that one more degree of caster saves in the tightest corner alone; null where it has no equilibrium then.</summary>
+    public static double? SavedInTightest(CamberDemand demand, HandlingCar car, WorkBudget? budget)
+    {
+        var tightest = new BendSeries(demand with { Corners = [demand.Tightest] }, budget);
+        var caster = HandlingInputs.For(demand.Axle).Caster;
+        var camber = HandlingInputs.For(demand.Axle).Camber;
+        return tightest.VariedMeanDeg(car) is { } now
+            && tightest.VariedMeanDeg(caster.Put(car, caster.Read(car) + 1)) is { } more
+            && tightest.VariedMeanDeg(camber.Put(car, camber.Read(car) + 0.1)) is { } leaned
+            ? -(more - now) / ((leaned - now) / 0.1)
+            : null;
+    }
+
+    /// <summary>Every input that moves the answer, the largest effect first; empty where the search has no work left.</summary>
+    /// <param name="car">The car with the camber wanted.</param>
+    public List<CamberSensitivity> At(HandlingCar car)
+    {
+        var list = new List<CamberSensitivity>();
+        var camberDeg = HandlingInputs.For(demand.Axle).Camber.Read(car);
+        if (series.VariedMeanDeg(car) is not { } mean) return list;
+        if (series.VariedMeanDeg(demand.Set(car, camberDeg - CamberTargetSearch.SlopeStepDeg)) is not { } below || series.VariedMeanDeg(demand.Set(car, camberDeg + CamberTargetSearch.SlopeStepDeg)) is not { } above) return list;
+        var slopes = new CamberSlopes((mean - below) / CamberTargetSearch.SlopeStepDeg, (above - mean) / CamberTargetSearch.SlopeStepDeg);
+        foreach (var input in HandlingInputs.All)
+        {
+            if (budget is { IsSpent: true }) break;
+            if (!Matters(input, car)) continue;
+            var value = input.Read(car);
+            var error = reading.ErrorOf(input);
+            var step = Math.Max(RelativeStep * Math.Abs(value), 0.02 * error);
+            if (step == 0 || series.VariedMeanDeg(input.Put(car, value + step)) is not { } moved) continue;
+            list.Add(CamberSensitivity.Create(input, value, slopes.TakingBack(moved - mean) / step, error));
+        }
+
+        list.AddRange(OfDemand(car, mean, slopes));
+        list.RemoveAll(one => one.DegPerUnit == 0);
+        list.Sort((one, other) => other.LeavesOpenDeg.CompareTo(one.LeavesOpenDeg));
+        return list;
+    }
+
+    private List<CamberSensitivity> OfDemand(HandlingCar car, double mean, in CamberSlopes slopes)
+    {
+        var list = new List<CamberSensitivity>();
+        const double step = 0.01;
+        const double errorG = 0.03;
+        const double errorOfRadius = 0.1;
+        var hardest = demand.Hardest.Demand;
+        var harder = new BendSeries(demand with { Corners = [.. demand.Corners.Select(one => one.Harder(1 + step))] }, budget);
+        if (harder.VariedMeanDeg(car) is { } moved)
+            list.Add(new("/lateralG", "G", hardest.LateralG, slopes.TakingBack(moved - mean) / (step * hardest.LateralG), errorG));
+        var tightest = demand.Tightest.Demand;
+        var wider = new BendSeries(demand with { Corners = [.. demand.Corners.Select(one => one with { Demand = one.Demand with { RadiusM = one.Demand.RadiusM * (1 + step) } })] }, budget);
+        if (wider.VariedMeanDeg(car) is { } widened)
+            list.Add(new("/cornerRadiusM", "M", tightest.RadiusM, slopes.TakingBack(widened - mean) / (step * tightest.RadiusM), errorOfRadius * tightest.RadiusM));
+        return list;
+    }
+
+    /// <summary>True when an input can move the answer at all, so that nothing is solved for one that cannot.</summary>
+    private bool Matters(HandlingInput input, HandlingCar car)
+    {
+        var own = HandlingInputs.For(demand.Axle);
+        if (ReferenceEquals(input, own.Camber)) return false;
+        foreach (var at in (ReadOnlySpan<CarAxle>)[CarAxle.Front, CarAxle.Rear])
+        {
+            var (list, axle) = (HandlingInputs.For(at), car.At(at));
+            var tells = axle.Suspension.Tells;
+            if (ReferenceEquals(input, list.SwingArm) && tells.HasFlag(SuspensionFigures.CamberOverTravel)) return false;
+            if (ReferenceEquals(input, list.RollCentreHeight) && tells.HasFlag(SuspensionFigures.RollCentre)) return false;
+            if (ReferenceEquals(input, list.MotionRatio) && tells.HasFlag(SuspensionFigures.SpringMotionRatio)) return false;
+            if (ReferenceEquals(input, list.Inclination) && tells.HasFlag(SuspensionFigures.SteeringAxis)) return false;
+            if (at == CarAxle.Rear && (ReferenceEquals(input, list.Caster) || ReferenceEquals(input, list.Inclination))) return false;
+            if (axle.BumpTravelMm is null && (ReferenceEquals(input, list.StopRate) || ReferenceEquals(input, list.StopLength) || ReferenceEquals(input, list.DamperMotionRatio))) return false;
+        }
+
+        return true;
+    }
+}
+
+/// <summary>
+/// Slope of the mean inclination by static camber, to either side of the solution: at zero inclination the example tyre's stiffness has a kink, so the two
+/// need not be alike.
+/// </summary>
+/// <param name="Below">Degrees of mean inclination per degree of camber towards more negative.</param>
+/// <param name="Above">The same towards less negative.</param>
+internal readonly record struct CamberSlopes(double Below, double Above)
+{
+    /// <summary>The change of camber, degrees, that cancels a change of the mean, degrees; the slope is that of the side the mean moved to.</summary>
+    public double TakingBack(double meanDeg) => -meanDeg / (meanDeg > 0 ? Above : Below);
+}
