@@ -8,6 +8,11 @@ namespace SetupService.Mutants;
 internal sealed class DomainCode
 {
     public const string Folder = "src/SetupService.Domain";
+#if DEBUG
+    private const string Configuration = "Debug";
+#else
+    private const string Configuration = "Release";
+#endif
     private readonly CSharpCompilation _whole;
     private readonly Dictionary<string, SyntaxTree> _trees = [];
 
@@ -15,7 +20,7 @@ internal sealed class DomainCode
     {
         var options = new CSharpParseOptions(LanguageVersion.Latest);
         var folder = Path.Combine(root, Folder);
-        var built = Path.Combine(folder, "obj/Debug/net10.0");
+        var built = Path.Combine(folder, "obj", Configuration, "net10.0");
         foreach (var path in Directory.EnumerateFiles(folder, "*.cs", SearchOption.AllDirectories).Order(StringComparer.Ordinal))
         {
             var file = Path.GetRelativePath(root, path).Replace('\\', '/');

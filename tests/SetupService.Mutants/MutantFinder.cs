@@ -14,12 +14,26 @@ internal static class MutantFinder
 {
     private static readonly Dictionary<SyntaxKind, string> Operators = new()
     {
-        [SyntaxKind.LessThanToken] = "<=", [SyntaxKind.LessThanEqualsToken] = "<", [SyntaxKind.GreaterThanToken] = ">=", [SyntaxKind.GreaterThanEqualsToken] = ">",
-        [SyntaxKind.EqualsEqualsToken] = "!=", [SyntaxKind.ExclamationEqualsToken] = "==",
-        [SyntaxKind.AmpersandAmpersandToken] = "||", [SyntaxKind.BarBarToken] = "&&",
-        [SyntaxKind.PlusToken] = "-", [SyntaxKind.MinusToken] = "+", [SyntaxKind.AsteriskToken] = "/", [SyntaxKind.SlashToken] = "*",
-        [SyntaxKind.PlusEqualsToken] = "-=", [SyntaxKind.MinusEqualsToken] = "+=", [SyntaxKind.AsteriskEqualsToken] = "/=", [SyntaxKind.SlashEqualsToken] = "*=",
-        [SyntaxKind.PlusPlusToken] = "--", [SyntaxKind.MinusMinusToken] = "++", [SyntaxKind.AndKeyword] = "or", [SyntaxKind.OrKeyword] = "and",
+        [SyntaxKind.LessThanToken] = "<=",
+        [SyntaxKind.LessThanEqualsToken] = "<",
+        [SyntaxKind.GreaterThanToken] = ">=",
+        [SyntaxKind.GreaterThanEqualsToken] = ">",
+        [SyntaxKind.EqualsEqualsToken] = "!=",
+        [SyntaxKind.ExclamationEqualsToken] = "==",
+        [SyntaxKind.AmpersandAmpersandToken] = "||",
+        [SyntaxKind.BarBarToken] = "&&",
+        [SyntaxKind.PlusToken] = "-",
+        [SyntaxKind.MinusToken] = "+",
+        [SyntaxKind.AsteriskToken] = "/",
+        [SyntaxKind.SlashToken] = "*",
+        [SyntaxKind.PlusEqualsToken] = "-=",
+        [SyntaxKind.MinusEqualsToken] = "+=",
+        [SyntaxKind.AsteriskEqualsToken] = "/=",
+        [SyntaxKind.SlashEqualsToken] = "*=",
+        [SyntaxKind.PlusPlusToken] = "--",
+        [SyntaxKind.MinusMinusToken] = "++",
+        [SyntaxKind.AndKeyword] = "or",
+        [SyntaxKind.OrKeyword] = "and",
     };
 
     public static IEnumerable<Mutant> In(SyntaxTree tree, SemanticModel model, string room, string file)

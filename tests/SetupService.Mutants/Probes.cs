@@ -5,8 +5,8 @@ using Microsoft.CodeAnalysis.CSharp.Syntax;
 namespace SetupService.Mutants;
 
 /// <summary>
-/// Lays a probe before the statement of each mutant: the build with them tells which test comes by which place. A mutant of a field or a
-/// constant has its probes where that member is read. Without any place to put one, a mutant has none and every test is asked.
+/// Lays a probe before the statement of each mutant: the build with them tells which test comes by which place. A mutant of a constant
+/// has its probes where that is read. Without any place to put one, a mutant has none and every test is asked.
 /// </summary>
 internal sealed class Probes
 {
@@ -16,6 +16,11 @@ internal sealed class Probes
         {
             public static bool[] Seen = [];
             public static bool[] SeenAtStart = [];
+            public static bool IsHit(int place)
+            {
+                Hit(place);
+                return true;
+            }
             public static void Hit(int place)
             {
                 if (Seen[place]) return;
@@ -54,7 +59,7 @@ internal sealed class Probes
     private int[] PlacesOf(Mutant mutant) =>
         [.. PlacesOf(mutant.File, _code.Tree(mutant.File).GetRoot().FindToken(mutant.Start).Parent!, []) ?? []];
 
-    /// <summary>Where the node runs; of a field, a constant or a property set at the start: where it is read. Null: cannot be told.</summary>
+    /// <summary>Where the node runs; of a constant: where it is read. Null: cannot be told.</summary>
     private HashSet<int>? PlacesOf(string file, SyntaxNode node, HashSet<ISymbol> asked)
     {
         if (PlaceOf(file, node) is { } place)
@@ -103,6 +108,8 @@ internal sealed class Probes
                 return Arrow(file, arrow);
             if (each is LambdaExpressionSyntax { ExpressionBody: { } body } lambda && body.Span.Contains(node.Span))
                 return Lambda(file, lambda, body);
+            if (each is EqualsValueClauseSyntax { Value: not InitializerExpressionSyntax } start && IsSetAtStart(start))
+                return Start(file, start);
             if (each is BaseMethodDeclarationSyntax or AccessorDeclarationSyntax or TypeDeclarationSyntax)
                 return null;
         }
@@ -138,6 +145,16 @@ internal sealed class Probes
         var start = arrow.ArrowToken.SpanStart;
         _edits.Add((file, start, -arrow.Span.Length, 2, $"{(isProperty ? "{ get " : "")}{{ {Hit(place)} {Return(isVoid, arrow.Expression)}"));
         _edits.Add((file, semicolon.Span.End, -int.MaxValue + arrow.Span.Length, 0, isProperty ? " } }" : " }"));
+        return place;
+    }
+
+    private static bool IsSetAtStart(EqualsValueClauseSyntax start) =>
+        start.Parent is PropertyDeclarationSyntax || (start.Parent?.Parent?.Parent is FieldDeclarationSyntax field && !field.Modifiers.Any(SyntaxKind.ConstKeyword));
+
+    private int Start(string file, EqualsValueClauseSyntax start)
+    {
+        var place = New(start);
+        Put(file, start.Value, $"global::SetupService.Mutants.Probe.IsHit({place}) ? (", ") : throw new global::System.InvalidOperationException()");
         return place;
     }
 

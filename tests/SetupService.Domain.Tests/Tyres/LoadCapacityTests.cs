@@ -178,4 +178,18 @@ public class LoadCapacityTests
 
         Assert.Equal(0, GC.GetAllocatedBytesForCurrentThread() - before);
     }
+
+    // Worked by hand with the rule: 615 kg × (0.5 / 250)^0.8 = 615 × 0.006931448 = 4.26284 kg; without any pressure there is no load to tell.
+    [Theory]
+    [InlineData(0.5, 4.26284)]
+    [InlineData(0.0, null)]
+    [InlineData(-1.0, null)]
+    [InlineData(double.NaN, null)]
+    public void Any_pressure_above_zero_carries_something(double pressureKpa, double? expectedKg)
+    {
+        var loadKg = LoadCapacity.AtKg(Markings.Read("205/55R16 91V"), pressureKpa, SlowKmh);
+
+        Assert.Equal(expectedKg is null, loadKg is null);
+        Assert.Equal(expectedKg ?? 0, loadKg ?? 0, 1e-5);
+    }
 }

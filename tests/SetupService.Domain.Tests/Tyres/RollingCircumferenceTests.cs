@@ -48,4 +48,10 @@ public class RollingCircumferenceTests
         Assert.Equal(296.952, LoadedRadius.FromVerticalRateMm(632, 4000, 210), 5e-4);
         Assert.Equal(316, LoadedRadius.FromVerticalRateMm(632, 0, 210));
     }
+
+    // Worked by hand: 225/45R17 has 432 + 2 × 101 = 634 mm of outer diameter (whole mm, as in the standard's tables), 317 mm of free radius;
+    // 0.93 of it is 294.81 mm, within the 0.91 to 0.94 of the radial rows of GOST R 52899.
+    [Fact]
+    public void Without_load_or_load_index_the_standing_height_is_the_usual_share() =>
+        Assert.Equal(294.81, LoadedRadius.StaticEstimateMm(Markings.Read("225/45R17"), null, null), 1e-9);
 }

@@ -56,6 +56,8 @@ public class TyreMarkingFaultTests
     [InlineData("HL275/35R21 105Y XL", "XL", 17, "high load")]
     [InlineData("LT265/70R17 121S XL", "XL", 17, "light truck (LT)")]
     [InlineData("P225/60R16C 97H", "C", 10, "car tyre")]
+    [InlineData("P225/60R16CP 97H", "CP", 10, "car tyre")]
+    [InlineData("P225/60R16LT 97H", "LT", 10, "car tyre")]
     [InlineData("225/45R17 94W nice", "nice", 14, "capital letters")]
     [InlineData("225/45R17 94W Tl", "Tl", 14, "capital letters")]
     [InlineData("225/45R17 94W TOOLONG", "TOOLONG", 14, "one to 5 capital letters")]

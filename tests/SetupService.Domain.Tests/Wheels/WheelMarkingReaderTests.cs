@@ -56,6 +56,18 @@ public class WheelMarkingReaderTests
         Assert.Equal(boltCircle is null ? null : BoltCircleReader.Read(boltCircle).Value, marking.BoltCircle);
     }
 
+    // A zero has no side: the answer writes 0, never -0.
+    [Theory]
+    [InlineData("7Jx16 ET-0")]
+    [InlineData("7Jx16 OS0")]
+    public void An_offset_of_zero_has_no_sign(string text)
+    {
+        Assert.True(WheelMarkingReader.Read(text).TryGet(out var marking, out _));
+
+        Assert.Equal(0, marking.OffsetMm);
+        Assert.False(double.IsNegative(marking.OffsetMm!.Value));
+    }
+
     // Flange widths read in JIS D 4218:2021, Table 3: J 11.0, B 10.0, K 11.5 mm; J assumed is common practice, no source.
     [Theory]
     [InlineData("6.5Jx16 ET45", false, 187.1, 138.55, 48.55)]

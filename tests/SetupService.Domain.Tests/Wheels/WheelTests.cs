@@ -45,4 +45,14 @@ public class WheelTests
         Assert.Equal(centrePlaneMm, wheel.CentrePlaneMm);
         Assert.Equal(Of(8, offsetMm).BackspacingMm, wheel.BackspacingMm);
     }
+
+    // Worked by hand: an inch is 25.4 mm, so the bead seat of an 18 in rim has the radius 18 × 25.4 / 2 = 228.6 mm; the seat itself is inside.
+    [Theory]
+    [InlineData(18, 228.6, true)]
+    [InlineData(18, 228.6 + 1e-9, false)]
+    [InlineData(18, 0, true)]
+    [InlineData(20, 254, true)]
+    [InlineData(20, 254.1, false)]
+    public void The_inside_of_a_wheel_lies_within_its_bead_seat(double rimDiameterIn, double radiusMm, bool isInside) =>
+        Assert.Equal(isInside, Wheel.IsInside(rimDiameterIn, radiusMm));
 }
