@@ -59,6 +59,10 @@ public sealed class BeforeAfterRules : AbstractValidator<BeforeAfterRequest>
 /// <summary>Whether a change changed how the tread wears.</summary>
 public sealed record BeforeAfterAnswer
 {
+    /// <summary>The shoulders against the centre first, then the zone that wore fastest, in at most five sentences.</summary>
+    [Sample("The outer shoulder wears 1.30 times as fast as the centre, 2.06 times before; the readings show a change of this pattern.")]
+    public required string Summary { get; init; }
+
     /// <summary>What rates are compared by; none where nothing can be compared.</summary>
     [Sample("track")]
     public required ComparedClock Clock { get; init; }
@@ -83,9 +87,6 @@ public sealed record BeforeAfterAnswer
     /// <summary>Scatter of one reading about straight wear, one standard deviation over both lists; null where there are too few.</summary>
     [Sample(0.12)]
     public required double? ScatterMm { get; init; }
-
-    /// <summary>What it means, in sentences.</summary>
-    public required string[] Summary { get; init; }
 
     /// <summary>What is null above, and why.</summary>
     public required UnknownResponse[] Unknown { get; init; }
@@ -121,6 +122,10 @@ public sealed record ZoneChangesResponse
 /// <summary>A zone's wear before and after.</summary>
 public sealed record ZoneChangeResponse
 {
+    /// <summary>What happened to it, and what more use would show.</summary>
+    [Sample("At the outer shoulder wear went from 3.7 mm per 100 laps to 2.34 mm per 100 laps: 0.63 times (90 % range 0.58 to 0.69). The readings show a change.")]
+    public required string Text { get; init; }
+
     /// <summary>By the compared clock; null where the readings before do not tell a rate.</summary>
     public required RateChangeResponse? Rate { get; init; }
 

@@ -12,19 +12,19 @@ internal static class BeforeAfterMapper
     /// <summary>The answer.</summary>
     public static BeforeAfterAnswer ToAnswer(BeforeAfterRequest request, ComparisonQuestion question, WearComparison comparison, UnitSystem units) => new()
     {
+        Summary = ComparisonWords.Summary(comparison, question, units),
         Clock = comparison.Clock,
         RoadPerLapKm = comparison.Clock == ComparedClock.SameMix ? comparison.Unit.RoadKm : null,
         Zones = comparison.Zones is not { } zones ? null : new ZoneChangesResponse
         {
-            Outer = Zone(comparison, zones.Outer),
-            Centre = Zone(comparison, zones.Centre),
-            Inner = Zone(comparison, zones.Inner),
+            Outer = Zone(comparison, zones.Outer, ComparisonWords.Zone(comparison, question, TreadPlace.Outer, units)),
+            Centre = Zone(comparison, zones.Centre, ComparisonWords.Zone(comparison, question, TreadPlace.Centre, units)),
+            Inner = Zone(comparison, zones.Inner, ComparisonWords.Zone(comparison, question, TreadPlace.Inner, units)),
         },
         OuterToCentre = ShoulderChangeResponse.From(comparison.Outer),
         InnerToCentre = ShoulderChangeResponse.From(comparison.Inner),
         PlannedReadings = question.PlannedReadings,
         ScatterMm = (comparison.Before ?? comparison.After)?.Scatter.StandardDeviationMm,
-        Summary = [.. ComparisonWords.Describe(comparison, question, units)],
         Unknown = Unknown(comparison),
         Method = "wear-before-after",
         Edition = Edition.Current,
@@ -32,8 +32,9 @@ internal static class BeforeAfterMapper
         Cautions = CautionResponse.Of(Cautions(question, units)),
     };
 
-    private static ZoneChangeResponse Zone(WearComparison comparison, in ZoneComparison zone) => new()
+    private static ZoneChangeResponse Zone(WearComparison comparison, in ZoneComparison zone, string text) => new()
     {
+        Text = text,
         Rate = RateChangeResponse.From(zone.Main),
         Road = RateChangeResponse.From(zone.Road),
         SoughtRatio = zone.SoughtRatio,

@@ -8,6 +8,10 @@ namespace SetupService.Api.Wear.Forecast;
 /// <summary>How a tyre wears and how long it lasts.</summary>
 public sealed record ForecastAnswer
 {
+    /// <summary>What ends the tyre and when, how fast it wears, and what gains most, in at most five sentences.</summary>
+    [Sample("The outer shoulder ends the tyre first (probability 97 %): it has 4.5 mm, and the limit is 1.6 mm.")]
+    public required string Summary { get; init; }
+
     /// <summary>Each zone across the tread.</summary>
     public required ForecastZonesResponse Zones { get; init; }
 
@@ -44,9 +48,6 @@ public sealed record ForecastAnswer
 
     /// <summary>What treadwear grades say; null where none is given.</summary>
     public required TreadwearResponse? Treadwear { get; init; }
-
-    /// <summary>What it means, in sentences.</summary>
-    public required string[] Summary { get; init; }
 
     /// <summary>What is null above, and why.</summary>
     public required UnknownResponse[] Unknown { get; init; }
@@ -89,6 +90,10 @@ public sealed record ForecastZoneResponse
     /// <summary>Why there is no forecast; null where there is one.</summary>
     [Sample("A forecast needs 4 readings at different distances; there are 3.")]
     public required string? Reason { get; init; }
+
+    /// <summary>How fast it wears on road and track; why that is unknown without a forecast.</summary>
+    [Sample("The outer shoulder loses 2.9 mm per 100 laps on track (1.99 mm per 100 laps to 3.81 mm per 100 laps).")]
+    public required string Text { get; init; }
 
     /// <summary>Wear from the first reading to the last, as read.</summary>
     [Sample(2.1)]
@@ -241,6 +246,10 @@ public sealed record ChangeOfPlaceResponse
 /// <summary>What turning the tyre on its rim brings: outer and inner shoulder change places. Only where the tread has no direction and no marked outside.</summary>
 public sealed record TurningResponse
 {
+    /// <summary>What to do, and what it gains.</summary>
+    [Sample("Turning the tyre on its rim gains nothing.")]
+    public required string Text { get; init; }
+
     /// <summary>When, and how much.</summary>
     public required ChangeOfPlaceResponse Change { get; init; }
 
@@ -252,6 +261,10 @@ public sealed record TurningResponse
 /// <summary>What swapping with the other tyre brings, each going on at the other's rates; outer stays outer. By the estimates, in this tyre's proportion of road and track.</summary>
 public sealed record SwappingResponse
 {
+    /// <summary>What each tyre lasts in either place, and when to swap them.</summary>
+    [Sample("Swap them after 12 more laps: the first replacement comes 34 laps later.")]
+    public required string Text { get; init; }
+
     /// <summary>The best time, and how long until the first of both is done.</summary>
     public required ChangeOfPlaceResponse Change { get; init; }
 

@@ -35,7 +35,7 @@ internal static class ForecastChart
         return ChartDrawing.Draw(new Chart
         {
             Heading = "Tread depth and how long it lasts",
-            Lines = [answer.Summary[0]],
+            Lines = [ForecastWords.Headline(forecast, units)],
             Across = across,
             Panels = [.. ((TreadPlace[])[TreadPlace.Outer, TreadPlace.Centre, TreadPlace.Inner]).Select(Panel)],
             Notes = [.. Notes(forecast, answer)],
@@ -83,7 +83,6 @@ internal static class ForecastChart
     /// <summary>The notes under the chart: rates, how readings were corrected, and cautions.</summary>
     private static IEnumerable<string> Notes(TreadForecast forecast, ForecastAnswer answer)
     {
-        yield return answer.Summary[1];
         if (forecast.Clock == WearClock.Both)
             yield return "Road and laps did not grow in proportion; each reading is corrected to the overall proportion with the road's wear rate.";
         foreach (var caution in answer.Cautions) yield return caution.Text;

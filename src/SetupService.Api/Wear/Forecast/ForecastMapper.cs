@@ -15,11 +15,12 @@ internal static class ForecastMapper
         var treadwear = Treadwear(request, units);
         return new ForecastAnswer
         {
+            Summary = ForecastWords.Summary(forecast, units),
             Zones = new ForecastZonesResponse
             {
-                Outer = Zone(forecast, TreadPlace.Outer),
-                Centre = Zone(forecast, TreadPlace.Centre),
-                Inner = Zone(forecast, TreadPlace.Inner),
+                Outer = Zone(forecast, TreadPlace.Outer, units),
+                Centre = Zone(forecast, TreadPlace.Centre, units),
+                Inner = Zone(forecast, TreadPlace.Inner, units),
             },
             EndsFirst = forecast.Ending is { } ending ? new() { Zone = ending.Place, Probability = ending.Probability, IsToldApart = ending.IsToldApart } : null,
             LimitDepthMm = forecast.LimitDepthMm,
@@ -27,11 +28,10 @@ internal static class ForecastMapper
             ScatterMm = forecast.Fit?.Scatter.StandardDeviationMm,
             DegreesOfFreedom = forecast.Fit?.Scatter.DegreesOfFreedom,
             Misfits = [.. forecast.Misfits.Select(one => new MisfitResponse { Input = $"/readings/{one.Reading}/depthMm/{Word(one.Place)}", Zone = one.Place, AboveLineMm = one.AboveLineMm })],
-            Turning = forecast.Turning is { } turning ? new() { Change = Change(forecast.Mix, turning.Change), IsShown = turning.IsShown } : null,
-            Swapping = forecast.Swapping is { } swapping ? Swapping(forecast.Mix, swapping) : null,
+            Turning = forecast.Turning is { } turning ? new() { Text = ForecastWords.Turning(forecast, units)!, Change = Change(forecast.Mix, turning.Change), IsShown = turning.IsShown } : null,
+            Swapping = forecast.Swapping is { } swapping ? Swapping(forecast, swapping, units) : null,
             Cost = Cost(request, forecast),
             Treadwear = treadwear,
-            Summary = [.. ForecastWords.Describe(forecast, units), .. treadwear is null ? Array.Empty<string>() : [treadwear.Text]],
             Unknown = ForecastGaps.Find(request, forecast),
             Method = "wear-forecast",
             Edition = Edition.Current,
@@ -43,13 +43,14 @@ internal static class ForecastMapper
     /// <summary>The name of a zone as the contract's members have it.</summary>
     public static string Word(TreadPlace place) => place switch { TreadPlace.Outer => "outer", TreadPlace.Centre => "centre", _ => "inner" };
 
-    private static ForecastZoneResponse Zone(TreadForecast forecast, TreadPlace place)
+    private static ForecastZoneResponse Zone(TreadForecast forecast, TreadPlace place, UnitSystem units)
     {
         var zone = forecast.Zones?.At(place);
         return new ForecastZoneResponse
         {
             Status = forecast.Status,
             Reason = forecast.Status == ForecastStatus.Unknown ? ForecastWords.NoForecast(forecast) : null,
+            Text = ForecastWords.Rates(forecast, place, units),
             WornMm = forecast.WornMm.At(place),
             DepthNowMm = UncertaintyResponse.Of(zone?.DepthNowMm),
             RatePer1000KmMm = UncertaintyResponse.Of(zone?.RatePer1000KmMm),
@@ -107,13 +108,14 @@ internal static class ForecastMapper
         };
     }
 
-    private static SwappingResponse Swapping(TyreUse mix, in SwappingTyres swapping) => new()
+    private static SwappingResponse Swapping(TreadForecast forecast, in SwappingTyres swapping, UnitSystem units) => new()
     {
-        Change = Change(mix, swapping.Change),
-        ThisHere = Life(mix, swapping.ThisAsItIs),
-        ThisThere = Life(mix, swapping.ThisAtOthersPlace),
-        OtherThere = Life(mix, swapping.OtherAsItIs),
-        OtherHere = Life(mix, swapping.OtherAtThisPlace),
+        Text = ForecastWords.Swapping(forecast, units)!,
+        Change = Change(forecast.Mix, swapping.Change),
+        ThisHere = Life(forecast.Mix, swapping.ThisAsItIs),
+        ThisThere = Life(forecast.Mix, swapping.ThisAtOthersPlace),
+        OtherThere = Life(forecast.Mix, swapping.OtherAsItIs),
+        OtherHere = Life(forecast.Mix, swapping.OtherAtThisPlace),
     };
 
     private static ChangeOfPlaceResponse Change(TyreUse mix, in PlaceChange change) => new()

@@ -10,6 +10,10 @@ namespace SetupService.Api.Wear.Temperatures;
 /// <summary>What tread temperatures and pressures after driving say, and what to set.</summary>
 public sealed record TemperaturesAnswer
 {
+    /// <summary>What is unsafe, what was read wrongly, the tread that stands out most and what to set, in at most five sentences.</summary>
+    [Sample("Front left: the outer shoulder is 13 °C hotter than the inner one, as with too little negative camber for these corners or toe-in.")]
+    public required string Summary { get; init; }
+
     /// <summary>Each tyre, in the order of the readings.</summary>
     public required TyreHeatResponse[] Tyres { get; init; }
 
@@ -19,10 +23,6 @@ public sealed record TemperaturesAnswer
     /// <summary>Absolute pressure of the air the answer used.</summary>
     [Sample(98.5)]
     public required double AirPressureKpa { get; init; }
-
-    /// <summary>What stands out, in sentences.</summary>
-    [Sample("Front left: The inner shoulder is 12 °C hotter than the outer one.")]
-    public required string[] Summary { get; init; }
 
     /// <summary>What is null above, and why.</summary>
     public required UnknownResponse[] Unknown { get; init; }
@@ -205,9 +205,9 @@ public sealed record TyrePressureResponse
     [Sample("none")]
     public required PressureContradiction Contradiction { get; init; }
 
-    /// <summary>The same as sentences, what is unsafe first.</summary>
+    /// <summary>The same in sentences, what is unsafe first.</summary>
     [Sample("On a day like this set 197 kPa (193 kPa to 201 kPa) for 245 kPa hot.")]
-    public required string[] Texts { get; init; }
+    public required string Text { get; init; }
 
     /// <summary>Key of the method page.</summary>
     [Sample("tyre-pressure")]

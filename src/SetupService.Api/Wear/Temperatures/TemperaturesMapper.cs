@@ -1,6 +1,5 @@
 using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
-using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Wear.Pressures;
 using SetupService.Domain.Wear.Temperatures;
 
@@ -9,20 +8,20 @@ namespace SetupService.Api.Wear.Temperatures;
 /// <summary>Maps what temperatures and pressures show to the answer.</summary>
 internal static class TemperaturesMapper
 {
-    private const string NothingStandsOut = "All readings are as usual.";
-
     /// <summary>The answer.</summary>
     public static TemperaturesAnswer ToAnswer(HeatReadings readings, UnitSystem units)
     {
         TyrePressure?[] pressures = [.. readings.Request.Readings.Select(readings.PressureOf)];
         TyreHeatResponse[] tyres = [.. readings.Request.Readings.Select((reading, index) => Tyre(readings, reading, pressures[index], units))];
-        PairResponse[] pairs = [.. Enum.GetValues<WheelPairs>().Select(one => PairComparison.Compute(one, readings.Treads, readings.AirC)).OfType<PairComparison>().Select(one => PairResponse.From(one, units))];
+        PairComparison[] compared = [.. Enum.GetValues<WheelPairs>().Select(one => PairComparison.Compute(one, readings.Treads, readings.AirC)).OfType<PairComparison>()];
+        PairResponse[] pairs = [.. compared.Select(one => PairResponse.From(one, units))];
+        TyreHeat[] heats = [.. readings.Request.Readings.Select((reading, index) => new TyreHeat(reading.Position, HeatReadings.TreadOf(reading), pressures[index]))];
         return new TemperaturesAnswer
         {
+            Summary = HeatSummary.Write(heats, compared, readings.Conditions, readings.AirC, units),
             Tyres = tyres,
             Comparisons = pairs,
             AirPressureKpa = readings.Conditions.AirKpa,
-            Summary = Summary(tyres, pairs),
             Unknown = TemperaturesGaps.Find(readings, tyres, pressures, pairs),
             Method = "tread-temperatures",
             Edition = Edition.Current,
@@ -81,32 +80,7 @@ internal static class TemperaturesMapper
         HotNow = HotAdjustmentResponse.From(tyre.HotNow),
         HotOnColdAimKpa = UncertaintyResponse.Of(tyre.HotOnColdAimKpa),
         Contradiction = tyre.Contradiction,
-        Texts = [.. PressureWords.Describe(tyre, conditions, units)],
+        Text = string.Join(' ', PressureWords.Describe(tyre, conditions, units)),
         Method = "tyre-pressure",
     };
-
-    /// <summary>The sentences of the summary: contradictions, values outside their range, and every finding about pressures.</summary>
-    private static string[] Summary(TyreHeatResponse[] tyres, PairResponse[] pairs)
-    {
-        var list = new List<string>();
-        foreach (var tyre in tyres)
-        {
-            var wheel = CorneringWords.Name(tyre.Position);
-            var name = char.ToUpperInvariant(wheel[0]) + wheel[1..];
-            if (tyre.Tread?.Contradiction is { } contradiction) list.Add($"{name}: {contradiction}");
-            foreach (var finding in tyre.Tread?.Findings ?? [])
-            {
-                if (finding.Verdict is RangeVerdict.Below or RangeVerdict.Above) list.Add($"{name}: {finding.Text}");
-            }
-
-            foreach (var text in tyre.Pressure?.Texts ?? []) list.Add($"{name}: {text}");
-        }
-
-        foreach (var pair in pairs)
-        {
-            if (pair.Verdict is RangeVerdict.Below or RangeVerdict.Above) list.Add(pair.Text);
-        }
-
-        return list.Count == 0 ? [NothingStandsOut] : [.. list];
-    }
 }

@@ -8,19 +8,27 @@ public static class ComparisonWords
 {
     private const double KmPerMile = 1.609344;
 
-    /// <summary>The sentences.</summary>
-    public static IReadOnlyList<string> Describe(WearComparison comparison, ComparisonQuestion question, UnitSystem units)
+    /// <summary>What it means in at most five sentences: the shoulders against the centre first, then the zone that wore fastest before.</summary>
+    public static string Summary(WearComparison comparison, ComparisonQuestion question, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(comparison);
         ArgumentNullException.ThrowIfNull(question);
-        if (comparison.Zones is not { } zones) return [NoComparison(comparison)];
+        if (comparison.Zones is not { } zones) return NoComparison(comparison);
         var list = new List<string>();
         if (comparison.After is null) list.Add(NoAfter(comparison));
-        foreach (var place in (ReadOnlySpan<TreadPlace>)[TreadPlace.Outer, TreadPlace.Centre, TreadPlace.Inner])
-            list.Add(Zone(comparison, question, place, zones.At(place), units));
         if (Shoulder("outer", comparison.Outer) is { } outer) list.Add(outer);
         if (Shoulder("inner", comparison.Inner) is { } inner) list.Add(inner);
-        return list;
+        var fastest = ((TreadPlace[])[TreadPlace.Outer, TreadPlace.Centre, TreadPlace.Inner]).MaxBy(place => zones.At(place).Main?.BeforeMm.Value ?? double.NegativeInfinity);
+        list.Add(Zone(comparison, question, fastest, units));
+        return string.Join(' ', list);
+    }
+
+    /// <summary>What happened to one zone's wear, and what more use would show.</summary>
+    public static string Zone(WearComparison comparison, ComparisonQuestion question, TreadPlace place, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(comparison);
+        ArgumentNullException.ThrowIfNull(question);
+        return comparison.Zones is { } zones ? Zone(comparison, question, place, zones.At(place), units) : NoComparison(comparison);
     }
 
     /// <summary>Why nothing can be compared.</summary>
@@ -62,8 +70,8 @@ public static class ComparisonWords
             return Prose.Write(units, $"Before the change the {name} lost {Rate(comparison.Clock, main.BeforeMm.Value, units)}. {Plan(comparison, question, zone, units)}");
         var range = ratio switch
         {
-            { Value: { } value, Lower: { } least, Upper: { } most } => Prose.Write(units, $"{value:n} times (90 % range {least:n} to {most:n})"),
-            { Lower: { } least } => Prose.Write(units, $"at least {least:n} times, without an upper bound because wear before is not measurably above zero"),
+            { Value: { } value, Lower: { } least, Upper: { } most } => FormattableString.Invariant($"{value:0.00} times (90 % range {least:0.00} to {most:0.00})"),
+            { Lower: { } least } => FormattableString.Invariant($"at least {least:0.00} times, without an upper bound because wear before is not measurably above zero"),
             _ => "an unknown ratio, because wear before is not measurably above zero",
         };
         var shown = isShown ? "The readings show a change." : Prose.Write(units, $"The readings do not show a change. {Plan(comparison, question, zone, units)}");

@@ -20,6 +20,14 @@ internal static class ForecastUnits
         ? Prose.Write(units, $"{mmPer1000Km * KmPerMile:treadFine} per 1000 miles")
         : Prose.Write(units, $"{mmPer1000Km:treadFine} per 1000 km");
 
+    /// <summary>The depth worn on those 1000 km, or in US units miles, without saying so again.</summary>
+    public static string On1000(UnitSystem units, double mmPer1000Km) =>
+        Prose.Write(units, $"{mmPer1000Km * (units == UnitSystem.Us ? KmPerMile : 1):treadFine}");
+
+    /// <summary>A use by its main clock: laps where there are any, else kilometres.</summary>
+    public static string MainUse(UnitSystem units, TyreUse use, double times) =>
+        use.TrackLaps == 0 ? Prose.Write(units, $"{use.RoadKm * times:km}") : Laps(use.TrackLaps * times);
+
     /// <summary>Wear on track, of a hundred laps, so that it has digits to read.</summary>
     public static string Per100Laps(UnitSystem units, double mmPerLap) => Prose.Write(units, $"{100 * mmPerLap:treadFine} per 100 laps");
 

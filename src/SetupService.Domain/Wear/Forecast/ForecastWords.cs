@@ -13,29 +13,45 @@ public static class ForecastWords
     // Shares of the use left below which a gain is no gain.
     private const double LeastGain = 0.005;
 
-    /// <summary>The sentences.</summary>
-    public static IReadOnlyList<string> Describe(TreadForecast forecast, UnitSystem units)
+    /// <summary>What it means in at most five sentences: what ends the tyre and when, how fast, what stands against it, what gains most.</summary>
+    public static string Summary(TreadForecast forecast, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(forecast);
-        if (forecast is not { Fit: { } fit, Zones: { } zones }) return [SoFar(forecast, units), NoForecast(forecast)];
+        if (forecast is not { Fit: { } fit, Zones: { } zones }) return $"{SoFar(forecast, units)} {NoForecast(forecast)}";
         var list = new List<string>();
-        if (forecast.Ending is { } ending)
-        {
-            list.Add(Ends(forecast, ending, zones.At(ending.Place), units));
-            list.Add(Rates(ending.Place, zones.At(ending.Place), units));
-        }
-        else
-        {
-            list.Add("No zone is measurably wearing: the readings differ by no more than the gauge error. " + SoFar(forecast, units));
-        }
-
+        list.Add(Headline(forecast, units));
         if (fit.Design.Clock == WearClock.InProportion) list.Add("Kilometres and laps always rose in the same proportion, so their wear cannot be separated; the life left is given for both together.");
-        list.Add(Scatter(fit, units));
+        else if (forecast.Ending is { } first) list.Add(Rates(forecast, first.Place, units));
         if (Stray(forecast, units) is { } stray) list.Add(stray);
-        if (Turning(forecast, units) is { } turning) list.Add(turning);
-        if (Swapping(forecast, units) is { } swapping) list.Add(swapping);
-        return list;
+        else if (BestMove(forecast, units) is { } move) list.Add(move);
+        return string.Join(' ', list);
     }
+
+    /// <summary>Which zone ends the tyre and what is left; without a forecast what has worn so far.</summary>
+    public static string Headline(TreadForecast forecast, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(forecast);
+        return forecast switch
+        {
+            { Fit: null } or { Zones: null } => SoFar(forecast, units),
+            { Ending: { } ending, Zones: { } zones } => Ends(forecast, ending, zones.At(ending.Place), units),
+            _ => "No zone is measurably wearing: the readings differ by no more than the gauge error. " + SoFar(forecast, units),
+        };
+    }
+
+    /// <summary>Turning or swapping, whichever gains more; null where neither gains.</summary>
+    private static string? BestMove(TreadForecast forecast, UnitSystem units)
+    {
+        var turned = forecast.Turning is { Change: var turn } && turn.Gain > LeastGain * turn.LifeAsItIs ? turn.Gain : 0;
+        var swapped = forecast.Swapping is { Change: var swap } && swap.Gain > LeastGain * swap.LifeAsItIs ? swap.Gain : 0;
+        if (turned == 0 && swapped == 0) return null;
+        if (turned >= swapped) return Turning(forecast, units);
+        var change = forecast.Swapping!.Value.Change;
+        return Prose.Write(units, $"Swap it with the other tyre {When(forecast, change, units)}: the first replacement comes {ForecastUnits.Use(units, forecast.Mix, change.Gain)} later.");
+    }
+
+    private static string When(TreadForecast forecast, in PlaceChange change, UnitSystem units) =>
+        change.BestAfter <= LeastGain * change.LifeAsItIs ? "now" : ForecastUnits.After(units, forecast.Mix, change.BestAfter);
 
     /// <summary>Why there is no forecast.</summary>
     public static string NoForecast(TreadForecast forecast)
@@ -54,9 +70,8 @@ public static class ForecastWords
         if (forecast.Turning is not { } turning) return "The gain from turning the tyre on its rim is unknown: " + NoChange;
         var change = turning.Change;
         if (change.Gain <= LeastGain * change.LifeAsItIs) return "Turning the tyre on its rim gains nothing.";
-        var after = change.BestAfter <= LeastGain * change.LifeAsItIs ? "now" : ForecastUnits.After(units, forecast.Mix, change.BestAfter);
         var doubt = turning.IsShown ? "" : " The readings show no difference between the shoulders' rates, so the gain may be chance.";
-        return Prose.Write(units, $"Turn the tyre on its rim {after}: it then lasts an estimated {ForecastUnits.Use(units, forecast.Mix, change.LifeWhenChanged)} from now instead of {ForecastUnits.Use(units, forecast.Mix, change.LifeAsItIs)}, a gain of {ForecastUnits.Use(units, forecast.Mix, change.Gain)}.{doubt}");
+        return Prose.Write(units, $"Turn the tyre on its rim {When(forecast, change, units)}: it then lasts an estimated {ForecastUnits.Use(units, forecast.Mix, change.LifeWhenChanged)} from now instead of {ForecastUnits.Use(units, forecast.Mix, change.LifeAsItIs)}, a gain of {ForecastUnits.Use(units, forecast.Mix, change.Gain)}.{doubt}");
     }
 
     /// <summary>What swapping with the other tyre brings; null where no other is given or there is no forecast.</summary>
@@ -67,8 +82,7 @@ public static class ForecastWords
         var change = swapping.Change;
         var each = Prose.Write(units, $"In the other position this tyre lasts an estimated {ForecastUnits.Use(units, forecast.Mix, swapping.ThisAtOthersPlace)} ({ForecastUnits.Use(units, forecast.Mix, swapping.ThisAsItIs)} here); the other tyre lasts {ForecastUnits.Use(units, forecast.Mix, swapping.OtherAtThisPlace)} in this position ({ForecastUnits.Use(units, forecast.Mix, swapping.OtherAsItIs)} in its own).");
         if (change.Gain <= LeastGain * change.LifeAsItIs) return each + " Swapping does not delay the first replacement.";
-        var after = change.BestAfter <= LeastGain * change.LifeAsItIs ? "now" : ForecastUnits.After(units, forecast.Mix, change.BestAfter);
-        return Prose.Write(units, $"{each} Swap them {after}: the first replacement comes {ForecastUnits.Use(units, forecast.Mix, change.Gain)} later.");
+        return Prose.Write(units, $"{each} Swap them {When(forecast, change, units)}: the first replacement comes {ForecastUnits.Use(units, forecast.Mix, change.Gain)} later.");
     }
 
     /// <summary>Why a change of places is not known.</summary>
@@ -88,29 +102,29 @@ public static class ForecastWords
         var depth = Prose.Write(units, $"{sure}: it has {zone.DepthNowMm.Value:tread}, and the limit is {forecast.LimitDepthMm:tread}.");
         var left = zone.MixesLeft;
         return left.IsBounded
-            ? Prose.Write(units, $"{depth} Used as before it has {ForecastUnits.Use(units, forecast.Mix, left.Value!.Value)} left (90 % range {ForecastUnits.Use(units, forecast.Mix, left.Lower!.Value)} to {ForecastUnits.Use(units, forecast.Mix, left.Upper!.Value)}).")
+            ? Prose.Write(units, $"{depth} Used as before it has {ForecastUnits.Use(units, forecast.Mix, left.Value!.Value)} left (90 % range {ForecastUnits.MainUse(units, forecast.Mix, left.Lower!.Value)} to {ForecastUnits.MainUse(units, forecast.Mix, left.Upper!.Value)}).")
             : left.Lower is { } least
                 ? Prose.Write(units, $"{depth} Its wear is not measurably above zero; it has at least {ForecastUnits.Use(units, forecast.Mix, least)} left (95 %).")
                 : depth;
     }
 
-    private static string Rates(TreadPlace place, ZoneForecast zone, UnitSystem units)
+    /// <summary>How fast a zone wears on road and track; why that is unknown without a forecast.</summary>
+    public static string Rates(TreadForecast forecast, TreadPlace place, UnitSystem units)
     {
+        ArgumentNullException.ThrowIfNull(forecast);
+        if (forecast.Zones is not { } zones) return NoForecast(forecast);
+        var zone = zones.At(place);
         var road = zone.RatePer1000KmMm is { } km
-            ? Prose.Write(units, $"{ForecastUnits.Per1000(units, km.Value)} on the road ({ForecastUnits.Per1000(units, km.Lower)} to {ForecastUnits.Per1000(units, km.Upper)})")
+            ? Prose.Write(units, $"{ForecastUnits.Per1000(units, km.Value)} on the road ({ForecastUnits.On1000(units, km.Lower)} to {ForecastUnits.On1000(units, km.Upper)})")
             : null;
         var track = zone.RatePerLapMm is { } lap
-            ? Prose.Write(units, $"{ForecastUnits.Per100Laps(units, lap.Value)} on track ({ForecastUnits.Per100Laps(units, lap.Lower)} to {ForecastUnits.Per100Laps(units, lap.Upper)})")
+            ? Prose.Write(units, $"{ForecastUnits.Per100Laps(units, lap.Value)} on track ({100 * lap.Lower:treadFine} to {100 * lap.Upper:treadFine})")
             : null;
         var both = road is null ? track : track is null ? road : $"{road} and {track}";
         return both is null
             ? Prose.Write(units, $"The wear of the {ForecastUnits.Name(place)} by kilometre and by lap is unknown.")
             : Prose.Write(units, $"The {ForecastUnits.Name(place)} loses {both}.");
     }
-
-    private static string Scatter(WearFit fit, UnitSystem units) => fit.Scatter.IsFloor
-        ? Prose.Write(units, $"The readings lie closer to a straight line than the gauge can read, so a scatter of {fit.Scatter.StandardDeviationMm:treadFine} is used.")
-        : Prose.Write(units, $"Single readings scatter by {fit.Scatter.StandardDeviationMm:treadFine} about a straight line (one standard deviation).");
 
     private static string? Stray(TreadForecast forecast, UnitSystem units)
     {

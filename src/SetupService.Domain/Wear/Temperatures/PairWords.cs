@@ -18,6 +18,14 @@ public static class PairWords
         return Prose.Write(units, $"{figure} {Meaning(pairs, units)}{Doubt(pairs)}{Order(pairs, first, second, units)}");
     }
 
+    /// <summary>A difference beyond the usual, as one sentence.</summary>
+    public static string Headline(in PairComparison pairs, UnitSystem units)
+    {
+        var (first, second) = Names(pairs.Pairs);
+        var (hotter, other) = pairs.DifferenceC.Value < 0 ? (second, first) : (first, second);
+        return Prose.Write(units, $"The {hotter} is {Math.Abs(pairs.DifferenceC.Value):cDiff} hotter than the {other}; up to about {UsualTemperatures.BetweenPairs.ToC:cDiff} is usual.");
+    }
+
     /// <summary>The readings a left-out comparison needs.</summary>
     public static string Lacking(WheelPairs pairs)
     {

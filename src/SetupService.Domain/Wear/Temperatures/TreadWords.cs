@@ -18,6 +18,23 @@ public static class TreadWords
         return Prose.Write(units, $"{figure} {Meaning(tread, finding, units)}{Doubt(finding)}");
     }
 
+    /// <summary>A figure outside its range and what it means, as a clause without capital or full stop.</summary>
+    public static string Headline(in TreadFinding finding, UnitSystem units)
+    {
+        var valueC = finding.FigureC.Value;
+        return (finding.Aspect, finding.Verdict) switch
+        {
+            (TreadAspect.OuterLessInner, RangeVerdict.Below) => Prose.Write(units, $"the inner shoulder is {-valueC:cDiff} hotter than the outer one, more than usual, as with too much negative camber or toe-out"),
+            (TreadAspect.OuterLessInner, _) when valueC > 0 => Prose.Write(units, $"the outer shoulder is {valueC:cDiff} hotter than the inner one, as with too little negative camber for these corners or toe-in"),
+            (TreadAspect.OuterLessInner, _) => Prose.Write(units, $"the inner shoulder is only {-valueC:cDiff} hotter than the outer one, as with too little negative camber for these corners or toe-in"),
+            (TreadAspect.WidestSpread, _) => Prose.Write(units, $"the hottest place is {valueC:cDiff} above the coldest, so one part of the tread does the work"),
+            (TreadAspect.CentreLessShoulders, RangeVerdict.Above) => Prose.Write(units, $"the middle is {valueC:cDiff} hotter than the shoulders, as with too high a hot pressure"),
+            (TreadAspect.CentreLessShoulders, _) => Prose.Write(units, $"the middle is {-valueC:cDiff} colder than the shoulders, as with too low a hot pressure"),
+            (_, RangeVerdict.Above) => Prose.Write(units, $"the tread averages {valueC:c} and is overheating"),
+            _ => Prose.Write(units, $"the tread averages {valueC:c}, colder than its range"),
+        };
+    }
+
     /// <summary>A tread that reads colder than the air it was in.</summary>
     public static string BelowAir(in TreadReading tread, double airC, UnitSystem units) => Prose.Write(
         units, $"The tread averages {tread.MeanC:c} and the air is given as {airC:c}, but a driven tyre is not colder than the air. One of the two was read wrongly, or the tyre was wet.");

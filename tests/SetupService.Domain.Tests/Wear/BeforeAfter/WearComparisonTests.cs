@@ -115,7 +115,7 @@ public sealed class WearComparisonTests
         var result = WearComparison.Compute(question);
 
         Assert.Null(result.Zones);
-        Assert.Contains("before the change there are 2", ComparisonWords.Describe(result, question, UnitSystem.Metric)[0], StringComparison.Ordinal);
+        Assert.Contains("before the change there are 2", ComparisonWords.Summary(result, question, UnitSystem.Metric), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -146,7 +146,7 @@ public sealed class WearComparisonTests
         var random = new Random(seed);
         var question = new ComparisonQuestion { Before = Noisy(random, before, 0.02, 0.2), After = Noisy(random, after, 0.01, 0.2), ExpectedRatio = ratio, PlannedLaps = 30 };
         var result = WearComparison.Compute(question);
-        Assert.All(ComparisonWords.Describe(result, question, UnitSystem.Us), text => Assert.DoesNotContain("NaN", text, StringComparison.Ordinal));
+        Assert.DoesNotContain("NaN", ComparisonWords.Summary(result, question, UnitSystem.Us), StringComparison.Ordinal);
         if (result.Zones is not { } zones) return;
         Assert.True(zones.Outer.PlannedPower is null or (>= 0 and <= 1));
         Assert.True(zones.Outer.LeastUse is null or (>= 0 and < 1e7));

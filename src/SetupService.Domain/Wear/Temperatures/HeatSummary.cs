@@ -1,0 +1,119 @@
+using SetupService.Domain.Answers;
+using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wear.Pressures;
+
+namespace SetupService.Domain.Wear.Temperatures;
+
+/// <summary>One tyre as it came in: its tread, its pressures, each null where it was not read.</summary>
+/// <param name="Position">Which wheel it is on.</param>
+/// <param name="Tread">Its tread.</param>
+/// <param name="Pressure">Its pressures.</param>
+public readonly record struct TyreHeat(WheelPosition Position, TreadReading? Tread, TyrePressure? Pressure);
+
+/// <summary>Says in at most five sentences what temperatures and pressures ask for: what is unsafe, what was read wrongly, the one tread that stands out most, what to set.</summary>
+public static class HeatSummary
+{
+    private const string NothingStandsOut = "All readings are as usual.";
+
+    /// <summary>The sentences, as one text.</summary>
+    /// <param name="tyres">The tyres, in the order of the readings.</param>
+    /// <param name="pairs">Axles and sides against each other.</param>
+    /// <param name="conditions">Air and temperatures of the pressures.</param>
+    /// <param name="airC">Air around the treads, °C; null where it is not known.</param>
+    /// <param name="units">Units of the text.</param>
+    public static string Write(IReadOnlyList<TyreHeat> tyres, IReadOnlyList<PairComparison> pairs, in PressureConditions conditions, double? airC, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(tyres);
+        ArgumentNullException.ThrowIfNull(pairs);
+        var list = new List<string>();
+        AddUnsafe(list, tyres);
+        AddContradictions(list, tyres, airC);
+        AddStandingOut(list, tyres, pairs, units);
+        AddCold(list, tyres, conditions, units);
+        AddHot(list, tyres, units);
+        return list.Count == 0 ? NothingStandsOut : string.Join(' ', list);
+    }
+
+    private static void AddUnsafe(List<string> list, IReadOnlyList<TyreHeat> tyres)
+    {
+        var names = Names(tyres, tyre => tyre.Pressure is { } pressure && (pressure.IsColdBelowLoad || pressure.Need.Gap == LoadGap.BeyondLoad));
+        if (names.Length > 0) list.Add($"Do not drive before this is put right: the {names} cannot carry the load at its cold pressure.");
+    }
+
+    private static void AddContradictions(List<string> list, IReadOnlyList<TyreHeat> tyres, double? airC)
+    {
+        var names = Names(tyres, tyre => tyre.Pressure is { Contradiction: not PressureContradiction.None }
+            || (tyre.Tread is { } tread && airC is { } air && TemperatureFigures.IsBelowAir(tread, air)));
+        if (names.Length > 0) list.Add($"The readings of the {names} contradict each other: read them again first.");
+    }
+
+    /// <summary>The tread finding furthest outside its range for its aspect's width, by the order of what it costs; else the pair that is.</summary>
+    private static void AddStandingOut(List<string> list, IReadOnlyList<TyreHeat> tyres, IReadOnlyList<PairComparison> pairs, UnitSystem units)
+    {
+        var outside = new List<(TyreHeat Tyre, TreadFinding Finding)>();
+        foreach (var tyre in tyres)
+        {
+            if (tyre.Tread is not { } tread) continue;
+            outside.AddRange(TemperatureFigures.Judge(tread).Where(one => one.Verdict is RangeVerdict.Above or RangeVerdict.Below).Select(one => (tyre, one)));
+        }
+
+        if (outside.Count > 0)
+        {
+            var (tyre, finding) = outside.OrderByDescending(one => Gravity(one.Finding)).First();
+            var more = outside.Count - 1;
+            var others = more == 0 ? "" : FormattableString.Invariant($"; {more} more {(more == 1 ? "figure is" : "figures are")} outside the usual range");
+            list.Add($"{Capital(CorneringWords.Name(tyre.Position))}: {TreadWords.Headline(finding, units)}{others}.");
+            return;
+        }
+
+        foreach (var pair in pairs)
+        {
+            if (pair.Verdict is not (RangeVerdict.Above or RangeVerdict.Below)) continue;
+            list.Add(PairWords.Headline(pair, units));
+            return;
+        }
+    }
+
+    /// <summary>How far outside its range a figure lies in widths of the range; an overheated tread counts before everything else.</summary>
+    private static double Gravity(in TreadFinding finding)
+    {
+        var range = finding.RangeC!.Value;
+        var beyondC = Math.Max(range.FromC - finding.FigureC.Value, finding.FigureC.Value - range.ToC);
+        var first = finding is { Aspect: TreadAspect.MeanInWindow, Verdict: RangeVerdict.Above } ? 1000 : finding.Aspect == TreadAspect.WidestSpread ? -1000 : 0;
+        return first + (beyondC / Math.Max(1, range.ToC - range.FromC));
+    }
+
+    private static void AddCold(List<string> list, IReadOnlyList<TyreHeat> tyres, in PressureConditions conditions, UnitSystem units)
+    {
+        var isNext = conditions.NextColdC is not null && tyres.Any(tyre => tyre.Pressure?.ColdNext?.SetKpa is not null);
+        var settings = new List<string>();
+        foreach (var tyre in tyres)
+        {
+            if ((isNext ? tyre.Pressure?.ColdNext : tyre.Pressure?.ColdNow) is not { SetKpa: { } setKpa } setting) continue;
+            settings.Add(Prose.Write(units, $"{CorneringWords.Name(tyre.Position)} {(setting.IsHeldByLoad ? Prose.Write(units, $"{setKpa:kPaUp} (the safe minimum)") : Prose.Write(units, $"{setKpa:kPa}"))}"));
+        }
+
+        if (settings.Count == 0) return;
+        list.Add(isNext
+            ? Prose.Write(units, $"For the next session, at {conditions.NextColdC ?? 0:c}, set cold: {string.Join(", ", settings)}.")
+            : $"On a day like this set cold: {string.Join(", ", settings)}.");
+    }
+
+    private static void AddHot(List<string> list, IReadOnlyList<TyreHeat> tyres, UnitSystem units)
+    {
+        var changes = new List<string>();
+        foreach (var tyre in tyres)
+        {
+            if (tyre.Pressure?.HotNow is not { ChangeKpa: not 0 } hot) continue;
+            changes.Add(Prose.Write(units, $"{CorneringWords.Name(tyre.Position)} to {hot.HotThenKpa:kPaUp}"));
+        }
+
+        if (changes.Count > 0) list.Add($"Or change them now while they are as hot as read: {string.Join(", ", changes)}.");
+    }
+
+    private static string Names(IReadOnlyList<TyreHeat> tyres, Func<TyreHeat, bool> isMeant) =>
+        string.Join(" and the ", tyres.Where(isMeant).Select(tyre => CorneringWords.Name(tyre.Position)));
+
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
+}
