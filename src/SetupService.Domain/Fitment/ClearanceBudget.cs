@@ -29,7 +29,7 @@ public readonly record struct ClearanceBudget
     /// <summary>Tolerance: the present tyre, with which the gap was measured, may be smaller than nominal.</summary>
     public double ProductionMm { get; init; }
 
-    /// <summary>Tolerance: the measuring error.</summary>
+    /// <summary>Tolerance: the measuring error, with what errors of the suspension's points leave open of what travel uses.</summary>
     public double MeasuringMm { get; init; }
 
     /// <summary>The margin by the three-way rule.</summary>

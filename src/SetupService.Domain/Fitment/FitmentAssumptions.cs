@@ -88,6 +88,7 @@ public static class FitmentAssumptions
         if (car.Applicable.Contains(CheckId.SpringSeatClearance) && car.Axle.Clearance.SpringSeatMm is not null) list.Add(axle.ObliqueSeat);
         if (car.Axle is { Tyre.RimProtectorMm: null, Tyre: not null }) list.Add(axle.PresentProtector);
         if (car.Axle.RideHeightChangeMm is not (null or 0)) list.Add(axle.RideHeight);
+        if (PointErrorUse.Of(car) is { } points) list.Add(points);
         AddForTravel(car, axle, list);
         AddForCamber(car, list);
     }

@@ -1,3 +1,5 @@
+using SetupService.Domain.Answers;
+
 namespace SetupService.Domain.Fitment;
 
 /// <summary>
@@ -77,4 +79,31 @@ internal sealed class SideTravel
 
     private static double Crossing((double FixedMm, double PerRadius) high, (double FixedMm, double PerRadius) steep) =>
         (high.FixedMm - steep.FixedMm) / (steep.PerRadius - high.PerRadius);
+}
+
+/// <summary>
+/// What errors of a suspension's points leave open of the sideways way of the wheel: independent errors of every coordinate, each path
+/// worked anew with one coordinate moved; to first order. Asking allocates nothing.
+/// </summary>
+internal sealed class SideTravelError
+{
+    private readonly (SideTravel More, SideTravel Less)[] _moved;
+    private readonly double _share;
+
+    /// <param name="moved">What travel uses with each coordinate a step greater, and smaller.</param>
+    /// <param name="share">One standard deviation as a share of the whole way between both.</param>
+    public SideTravelError((SideTravel More, SideTravel Less)[] moved, double share) => (_moved, _share) = (moved, share);
+
+    /// <summary>Half width of the 90 % range of what travel uses with a tyre of this radius, mm.</summary>
+    public double HalfWidthMm(double radiusMm)
+    {
+        var square = 0.0;
+        foreach (var (more, less) in _moved)
+        {
+            var mm = _share * (more.TakesMm(radiusMm) - less.TakesMm(radiusMm));
+            square += mm * mm;
+        }
+
+        return Uncertainty.StandardErrorsAtNinetyPct * Math.Sqrt(square);
+    }
 }

@@ -24,6 +24,9 @@ internal sealed record TravelAllowance
     /// <summary>Used of the gap to the arch; null where the path is not known.</summary>
     public SideTravel? Outboard { get; private init; }
 
+    /// <summary>What errors of the points leave open of the three; null where the points are exact, travel is not counted, or a corner with one coordinate moved does not get there.</summary>
+    public (SideTravelError Inboard, SideTravelError FullLock, SideTravelError Outboard)? Errors { get; private init; }
+
     /// <summary>How far up the wheel goes; null where gaps have the travel in them, or the way to the stop is not known.</summary>
     public UpwardTravel? Upward { get; private init; }
 
@@ -49,15 +52,39 @@ internal sealed record TravelAllowance
         var known = new TravelAllowance { RadialMm = upward.TotalMm, Upward = upward, Path = path, Missing = path.Missing };
         if (path.Missing != UnknownReason.Computed) return IsOnStrut(axle) ? known with { Inboard = SideTravel.None } : known;
 
+        var (inboard, fullLock, outboard) = Sides(axle, path, loadedRadiusMm);
+        return known with { Inboard = inboard, FullLock = fullLock, Outboard = outboard, Errors = ErrorsOf(axle, upward, loadedRadiusMm) };
+    }
+
+    private static (SideTravel Inboard, SideTravel FullLock, SideTravel Outboard) Sides(Axle axle, WheelTravelPath path, double? loadedRadiusMm)
+    {
+        var gaps = axle.Clearance;
         var toBody = SideTravel.Inboard(path.Places, gaps.InboardHeightMm - loadedRadiusMm);
-        return known with
-        {
-            Inboard = IsOnStrut(axle) ? SideTravel.None : gaps.InboardTo is InboardNeighbour.Body or null ? toBody : toBody.Share(ArmShare),
+        return (
+            IsOnStrut(axle) ? SideTravel.None : gaps.InboardTo is InboardNeighbour.Body or null ? toBody : toBody.Share(ArmShare),
 
             // What is nearest at lock, and how high, is not said.
-            FullLock = SideTravel.Inboard(path.Places, null),
-            Outboard = SideTravel.Outboard(path.Places),
-        };
+            SideTravel.Inboard(path.Places, null),
+            SideTravel.Outboard(path.Places));
+    }
+
+    private static (SideTravelError Inboard, SideTravelError FullLock, SideTravelError Outboard)? ErrorsOf(Axle axle, in UpwardTravel upward, double? loadedRadiusMm)
+    {
+        if (axle.Suspension is not HardpointSuspension { PointErrorMm: > 0 } points) return null;
+        var (inboard, fullLock, outboard) = (new List<(SideTravel, SideTravel)>(), new List<(SideTravel, SideTravel)>(), new List<(SideTravel, SideTravel)>());
+        foreach (var (moreModel, lessModel) in points.Moved())
+        {
+            var (more, less) = (axle with { Suspension = moreModel }, axle with { Suspension = lessModel });
+            var (morePath, lessPath) = (WheelTravelPath.Over(more, upward.TotalMm), WheelTravelPath.Over(less, upward.TotalMm));
+            if (morePath.Missing != UnknownReason.Computed || lessPath.Missing != UnknownReason.Computed) return null;
+            var (moreSides, lessSides) = (Sides(more, morePath, loadedRadiusMm), Sides(less, lessPath, loadedRadiusMm));
+            inboard.Add((moreSides.Inboard, lessSides.Inboard));
+            fullLock.Add((moreSides.FullLock, lessSides.FullLock));
+            outboard.Add((moreSides.Outboard, lessSides.Outboard));
+        }
+
+        var share = points.Deviation(1, 0);
+        return (new([.. inboard], share), new([.. fullLock], share), new([.. outboard], share));
     }
 
     /// <summary>True when the gap inboard is to a strut that moves with the upright, so that travel uses nothing of it.</summary>

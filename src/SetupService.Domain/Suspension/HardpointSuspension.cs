@@ -8,16 +8,32 @@ namespace SetupService.Domain.Suspension;
 /// <summary>A suspension known by its hardpoints: every figure follows, exactly as far as the points are exact.</summary>
 public sealed class HardpointSuspension : SuspensionModel
 {
+    // Differences closer than this, mm, drown in what the solver leaves open.
+    private const double LeastStepMm = 1e-3;
+
     private readonly Lazy<IReadOnlyList<Contradiction>> _contradictions;
 
-    internal HardpointSuspension(Hardpoints points)
+    internal HardpointSuspension(Hardpoints points, double pointErrorMm = 0)
     {
-        Points = points;
+        (Points, PointErrorMm) = (points, pointErrorMm);
         _contradictions = new(() => Suspension.Points.Contradictions.Find(points), LazyThreadSafetyMode.PublicationOnly);
     }
 
     /// <summary>The points of the left corner at the stated position.</summary>
     public Hardpoints Points { get; }
+
+    /// <summary>Standard deviation of each coordinate, mm; 0 where the points are exact.</summary>
+    public double PointErrorMm { get; }
+
+    /// <summary>For each coordinate the suspension with it a standard deviation greater, and smaller; none where the points are exact.</summary>
+    public IEnumerable<(HardpointSuspension More, HardpointSuspension Less)> Moved() => PointErrorMm > 0
+        ? MovedPoints.Of(Points).Select(coordinate => (new HardpointSuspension(coordinate(StepMm)), new HardpointSuspension(coordinate(-StepMm))))
+        : [];
+
+    /// <summary>What one standard deviation of a coordinate changes in a figure, from the figure of both of its <see cref="Moved"/> suspensions.</summary>
+    public double Deviation(double withMore, double withLess) => (withMore - withLess) * PointErrorMm / (2 * StepMm);
+
+    private double StepMm => Math.Max(LeastStepMm, PointErrorMm);
 
     /// <inheritdoc />
     public override SuspensionLayout? Layout => Points switch

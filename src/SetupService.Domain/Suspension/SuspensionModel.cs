@@ -38,10 +38,12 @@ public abstract class SuspensionModel
     public virtual bool HasTwoMotions => false;
 
     /// <summary>From the points of the left corner; they may contradict each other.</summary>
-    public static SuspensionModel From(Hardpoints points)
+    /// <param name="points">The points.</param>
+    /// <param name="pointErrorMm">Standard deviation of each coordinate, mm; 0 = the points are exact.</param>
+    public static SuspensionModel From(Hardpoints points, double pointErrorMm = 0)
     {
         ArgumentNullException.ThrowIfNull(points);
-        return new HardpointSuspension(points);
+        return new HardpointSuspension(points, pointErrorMm);
     }
 
     /// <summary>From what was read of the left corner; the readings may contradict each other.</summary>

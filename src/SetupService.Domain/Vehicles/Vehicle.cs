@@ -35,9 +35,11 @@ public sealed record Vehicle
     /// <summary>One axle of the car.</summary>
     public Axle At(CarAxle axle) => axle == CarAxle.Front ? Front : Rear;
 
-    /// <summary>Cautions about inputs of either axle's suspension that can hardly both be right; the car is at <c>/vehicle</c> of the body.</summary>
-    public IReadOnlyList<Caution> SuspensionCautions(UnitSystem units = UnitSystem.Metric) =>
-        [.. Front.Suspension.Cautions("/vehicle/front", units), .. Rear.Suspension.Cautions("/vehicle/rear", units)];
+    /// <summary>Cautions about inputs of either axle's suspension that can hardly both be right.</summary>
+    /// <param name="units">Units of the sentences.</param>
+    /// <param name="place">JSON pointer of the car in the body.</param>
+    public IReadOnlyList<Caution> SuspensionCautions(UnitSystem units = UnitSystem.Metric, string place = "/vehicle") =>
+        [.. Front.Suspension.Cautions(place + "/front", units), .. Rear.Suspension.Cautions(place + "/rear", units)];
 
     /// <summary>The same car with another axle.</summary>
     public Vehicle With(CarAxle at, Axle axle) => at == CarAxle.Front ? this with { Front = axle } : this with { Rear = axle };

@@ -15,8 +15,20 @@ public sealed class UnusedMembersTests(ServiceFixture fixture) : IClassFixture<S
         { GeometryCalls.Adjustment, "/vehicle/front/alignment/casterDeg", 4 },
         { GeometryCalls.Adjustment, "/vehicle/front/alignment/steeringAxisInclinationDeg", 12 },
         { GeometryCalls.Adjustment, "/motion", "parallel" },
-        { GeometryCalls.Adjustment, "/vehicle/front/suspension/points/pointErrorMm", 1 },
     };
+
+    [Theory]
+    [InlineData(GeometryCalls.Adjustment, "/ranges")]
+    [InlineData(GeometryCalls.Sweep, "/rows/0/ranges")]
+    public async Task An_error_of_the_points_gives_ranges_and_no_reason_why_there_are_none(string path, string place)
+    {
+        var given = await fixture.Client.AnswerOf(path, GeometryRequests.Of(path).With("/vehicle/front/suspension/points/pointErrorMm", JsonValue.Create(1)));
+
+        var ranges = place.Split('/', StringSplitOptions.RemoveEmptyEntries).Aggregate(JsonNode.Parse(given.ToString())!, (node, name) => int.TryParse(name, out var index) ? node[index]! : node[name]!);
+        Assert.True((double)ranges["camberDeg"]!["lower"]! <= (double)ranges["camberDeg"]!["upper"]!);
+        Assert.True((double)ranges["casterDeg"]!["lower"]! < (double)ranges["casterDeg"]!["upper"]!);
+        Assert.DoesNotContain(given.GetProperty("unknown").EnumerateArray(), one => one.GetProperty("id").GetString() == "ranges");
+    }
 
     [Theory]
     [MemberData(nameof(Unused))]

@@ -1,6 +1,7 @@
 using SetupService.Api.Vehicles;
 using SetupService.Api.Vehicles.Suspensions;
 using SetupService.Domain.Answers;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Search;
 
 namespace SetupService.Api.Geometry.Adjustments;
@@ -37,8 +38,8 @@ internal static class AdjustmentAssumptions
         }
 
         list.Add(BothSides);
-        if (SuspensionMapper.SpringDamper(corner.Document) is { PointErrorMm: > 0 })
-            list.Add(new(corner.Pointer + "/suspension/points/pointErrorMm", null, "not used", "the points given", "An adjustment takes the points as exact; what their error leaves open a travel sweep tells."));
+        if (corner.Suspension is HardpointSuspension { PointErrorMm: > 0 })
+            list.Add(new(corner.Pointer + "/suspension/points/pointErrorMm", null, "used for camber and caster after the adjustment", "derivation in docs/methods/suspension-adjustment", "The other figures are told as if the points were exact; what the error leaves open in them a travel sweep tells."));
         if (request.ResetToe is null && corner.Document is not (SemiTrailingArmDocument or TwistBeamDocument)) list.Add(NotReset);
         GeometryAssumptions.AddUnusedMotion(list, corner, request.Motion);
         if (request is { Suspension: TwistBeamDocument, Motion: null }) list.Add(Parallel);

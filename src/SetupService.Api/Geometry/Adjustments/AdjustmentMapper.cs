@@ -62,6 +62,7 @@ internal static class AdjustmentMapper
     {
         var (was, now) = (before.Told, after.Told);
         var (wasFigures, nowFigures) = (Figures(was), Figures(now));
+        var ranges = Ranges(now, corner, adjustments, request.ResetToe ?? false);
         return new AdjustmentAnswer
         {
             Adjustments = Array.ConvertAll(adjustments, ToResponse),
@@ -75,16 +76,28 @@ internal static class AdjustmentMapper
             TieRodChangeMm = now.TieRodLengthMm - was.TieRodLengthMm,
             TyreTopOutboardChangeMm = now.TyreTopOutboardMm - was.TyreTopOutboardMm,
             InboardGapChangeMm = now.StrutGapMm - was.StrutGapMm,
-            Ranges = now.Camber is not { } camber ? null : new()
-            {
-                CamberDeg = UncertaintyResponse.Of(camber),
-                CasterDeg = now.Caster is { StandardError: > 0 } caster ? UncertaintyResponse.Of(caster) : null,
-            },
-            Unknown = corner.Unknown(before.Gaps(after)),
+            Ranges = ranges,
+            Unknown = corner.Unknown(before.Gaps(after).Where(gap => ranges is null || gap.Output != "ranges")),
             Method = now.Camber is null ? "suspension-adjustment" : "measured-corner",
             Edition = Edition.Current,
             Assumptions = AssumptionResponse.Of(AdjustmentAssumptions.Of(request, corner)),
             Cautions = CautionResponse.Of([.. GeometryCautions.ForAdjustment, .. corner.Suspension.Cautions(corner.Pointer)]),
+        };
+    }
+
+    private static AdjustmentRangesResponse? Ranges(AdjustedFigures now, Corner corner, Adjustment[] adjustments, bool resetToe)
+    {
+        var (camber, caster) = (now.Camber, now.Caster);
+        if (AdjustmentErrors.After(corner.Suspension, corner.Setup, adjustments, resetToe) is { } errors)
+        {
+            camber = new Estimate(now.CamberDeg, errors.CamberDeg);
+            caster = now.CasterDeg is { } casterDeg && errors.CasterDeg is { } casterErrorDeg ? new Estimate(casterDeg, casterErrorDeg) : null;
+        }
+
+        return camber is null ? null : new()
+        {
+            CamberDeg = UncertaintyResponse.Of(camber.Value),
+            CasterDeg = caster is { StandardError: > 0 } known ? UncertaintyResponse.Of(known) : null,
         };
     }
 

@@ -72,7 +72,7 @@ internal static class TravelSweepMapper
 
     /// <summary>What the error of the points leaves open; null where none is stated.</summary>
     public static (bool IsStated, PointErrorSweep? Sweep) PointError(TravelSweepRequest request, Corner corner, WorkBudget budget) =>
-        corner.Suspension is HardpointSuspension points && SuspensionMapper.SpringDamper(corner.Document) is { PointErrorMm: > 0 and var errorMm }
+        corner.Suspension is HardpointSuspension { PointErrorMm: > 0 and var errorMm } points
             ? (true, PointErrorSweep.Start(
                 points.Mechanism(corner.Setup).Setting, errorMm, request.TravelMm.ToRange(), request.RackMm?.ToRange() ?? SweepRange.Only(0), AxleInputs(request), budget, corner.Setup.RideHeightChangeMm))
             : (false, null);
@@ -90,7 +90,7 @@ internal static class TravelSweepMapper
     // A figure that every row leaves out has its reason once.
     private static IEnumerable<FigureGap> Gaps(TravelSweep sweep, TravelSweepRow[] rows, bool isErrorStated)
     {
-        var ofAll = sweep.Gaps;
+        IReadOnlyList<FigureGap> ofAll = isErrorStated ? [.. sweep.Gaps.Where(gap => gap.Output != "ranges")] : sweep.Gaps;
         var ofSome = RowGaps.Of(rows, sweep.TellsSteer).Where(gap => ofAll.All(known => known.Output != gap.Output));
         var without = isErrorStated ? rows.Count(row => row.Ranges is null) : 0;
         return without == 0

@@ -30,8 +30,8 @@ internal static class WhatIfAnswers
             Unknown = Gaps(asGiven, "/asGiven"),
             Method = "what-if",
             Edition = Edition.Current,
-            Assumptions = [.. TurnAssumptions.List(car, [turn], turn.Attitude, ("/asGiven/rollDeg", "/asGiven/frontInclinationDeg", "/asGiven/rearInclinationDeg")), AssumptionResponse.Of(SameRubber), .. OfChanges(car.Reading, changed)],
-            Cautions = CautionResponse.Of([.. WhatIfCautions.All, .. car.Stated.SuspensionCautions(units)]),
+            Assumptions = [.. TurnAssumptions.List(car, [turn], turn.Attitude, ("/asGiven/rollDeg", "/asGiven/frontInclinationDeg", "/asGiven/rearInclinationDeg")), AssumptionResponse.Of(SameRubber), .. OfChanges(car.Reading, changed, alone.Count)],
+            Cautions = CautionResponse.Of(WhatIfCautions.For(car.Stated, [.. changed.Take(alone.Count).Select(one => one.Stated)], changed[^1].Stated, units)),
         };
     }
 
@@ -40,9 +40,9 @@ internal static class WhatIfAnswers
         string.IsNullOrWhiteSpace(change.Label) ? FormattableString.Invariant($"change {index + 1}") : change.Label;
 
     /// <summary>What a change makes necessary to assume that the car as given told.</summary>
-    private static IEnumerable<AssumptionResponse> OfChanges(ResolvedHandlingCar given, IReadOnlyList<WhatIfCar> changed)
+    private static IEnumerable<AssumptionResponse> OfChanges(ResolvedHandlingCar given, IReadOnlyList<WhatIfCar> changed, int count)
     {
-        for (var i = 0; i < changed.Count; i++)
+        for (var i = 0; i < count; i++)
         {
             var reading = changed[i].Reading;
             var place = FormattableString.Invariant($"/changes/{i}");

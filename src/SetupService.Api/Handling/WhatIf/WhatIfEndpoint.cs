@@ -73,7 +73,7 @@ internal static class WhatIfEndpoint
         var study = WhatIfStudy.Compute(car, turned.Path.At(request.LateralG), request.HeldLateralG, budget);
         var stated = contract.Changing(request.Vehicle, "/vehicle");
         var together = stated;
-        var states = new List<WhatIfCar>(request.Changes.Length);
+        var states = new List<WhatIfCar>(request.Changes.Length + 1);
         var outcomes = new List<WhatIfOutcome>(request.Changes.Length + 1);
         for (var i = 0; i <= request.Changes.Length; i++)
         {
@@ -85,7 +85,7 @@ internal static class WhatIfEndpoint
                 return body.Refuse(refusal);
             if (WhatIfCar.Create(after) is not { } state || study.Changed(state) is not { } outcome)
                 return HandlingProblems.NoCorner(after);
-            if (i < request.Changes.Length) states.Add(state);
+            states.Add(state);
             outcomes.Add(outcome);
         }
 

@@ -87,7 +87,7 @@ public abstract record SpringDamperPointsDocument
     [Sample("lowerArm")]
     public SuspensionMember? DamperOn { get; set; }
 
-    /// <summary>Standard deviation of each coordinate of the points; the figures of a travel sweep then come with ranges. Points count as exact where left out.</summary>
+    /// <summary>Standard deviation of each coordinate of the points; figures of travel-sweep and adjustment then have ranges, a check more tolerance, a camber target a wider interval. Points count as exact where left out.</summary>
     [JsonPropertyOrder(1)]
     [Range(0, 20)]
     [Sample(1.0)]

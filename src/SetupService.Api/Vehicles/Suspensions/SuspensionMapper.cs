@@ -29,7 +29,7 @@ internal static class SuspensionMapper
     public static SuspensionModel Model(SuspensionDocument? document, AlignmentAnglesDocument? alignment) => document switch
     {
         MeasuredSuspensionDocument measured => SuspensionModel.From(MeasuredMapper.Readings(measured, alignment)),
-        _ when Read(document) is { } points => SuspensionModel.From(points),
+        _ when Read(document) is { } points => SuspensionModel.From(points, SpringDamper(document)?.PointErrorMm ?? 0),
         _ => SuspensionModel.FromFigures,
     };
 

@@ -66,6 +66,7 @@ public static class ClearanceChecks
 
         missing = UnknownReason.Computed;
         budget = Budget(car, candidate, place) with { GapMm = gapMm, CamberMm = camberMm, TravelMm = travelMm };
+        if (!standing && car.Travel.Errors is { } errors) budget = budget with { MeasuringMm = Combined(budget.MeasuringMm, OpenMm(errors, candidate.RadiusMm, place)) };
         return true;
     }
 
@@ -112,6 +113,15 @@ public static class ClearanceChecks
         CheckId.SpringSeatClearance => 0,
         CheckId.FullLockClearance => car.Travel.FullLock?.TakesMm(candidate.RadiusMm),
         _ => car.Travel.Inboard?.TakesMm(candidate.RadiusMm),
+    };
+
+    /// <summary>Half width, mm, of what errors of the suspension's points leave open of what travel uses.</summary>
+    private static double OpenMm(in (SideTravelError Inboard, SideTravelError FullLock, SideTravelError Outboard) errors, double radiusMm, CheckId place) => place switch
+    {
+        CheckId.InboardClearance => errors.Inboard.HalfWidthMm(radiusMm),
+        CheckId.FullLockClearance => errors.FullLock.HalfWidthMm(radiusMm),
+        CheckId.OutboardClearance => errors.Outboard.HalfWidthMm(radiusMm),
+        _ => 0,
     };
 
     /// <summary>

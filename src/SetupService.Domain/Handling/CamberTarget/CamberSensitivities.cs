@@ -43,10 +43,32 @@ internal sealed class CamberSensitivities(ResolvedHandlingCar reading, CamberDem
             list.Add(CamberSensitivity.Create(input, value, slopes.TakingBack(moved - mean) / step, error));
         }
 
+        AddPoints(list, car, CarAxle.Front, slopes);
+        AddPoints(list, car, CarAxle.Rear, slopes);
         list.AddRange(OfDemand(car, mean, slopes));
         list.RemoveAll(one => one.DegPerUnit == 0);
         list.Sort((one, other) => other.LeavesOpenDeg.CompareTo(one.LeavesOpenDeg));
         return list;
+    }
+
+    /// <summary>
+    /// What errors of an axle's points leave open: root sum of squares over their coordinates, which err independently. Left out where a car with
+    /// one coordinate moved has no equilibrium.
+    /// </summary>
+    private void AddPoints(List<CamberSensitivity> list, HandlingCar car, CarAxle at, in CamberSlopes slopes)
+    {
+        if (car.At(at).Suspension is not HardpointSuspension { PointErrorMm: > 0 } points) return;
+        var deg = 0.0;
+        foreach (var (more, less) in points.Moved())
+        {
+            if (budget is { IsSpent: true }) return;
+            if (series.VariedMeanDeg(With(more)) is not { } withMore || series.VariedMeanDeg(With(less)) is not { } withLess) return;
+            deg = double.Hypot(deg, slopes.TakingBack(points.Deviation(withMore, withLess)));
+        }
+
+        list.Add(new(at == CarAxle.Front ? "/vehicle/front/suspension/points/pointErrorMm" : "/vehicle/rear/suspension/points/pointErrorMm", "Mm", points.PointErrorMm, deg / points.PointErrorMm, points.PointErrorMm));
+
+        HandlingCar With(SuspensionModel suspension) => car.With(at, car.At(at) with { Suspension = suspension });
     }
 
     private List<CamberSensitivity> OfDemand(HandlingCar car, double mean, in CamberSlopes slopes)

@@ -1,5 +1,6 @@
 using SetupService.Domain.Numerics;
 using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Domain.Suspension.PointErrors;
@@ -48,7 +49,7 @@ public sealed class PointErrorSweep
 
         return new(moved, pointErrorMm, stepMm);
 
-        TravelSweep? Begin(Points.Hardpoints points) => TravelSweep.Start(MechanismBuilder.Build(setting with { Suspension = points }), travel, rack, axle, budget, rideHeightChangeMm);
+        TravelSweep? Begin(Hardpoints points) => TravelSweep.Start(MechanismBuilder.Build(setting with { Suspension = points }), travel, rack, axle, budget, rideHeightChangeMm);
     }
 
     /// <summary>

@@ -2,6 +2,9 @@ using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.CamberTarget;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Suspension;
+using SetupService.Domain.Suspension.Points;
+using SetupService.Domain.Tests.Suspension;
 
 namespace SetupService.Domain.Tests.Handling.CamberTarget;
 
@@ -34,6 +37,27 @@ public sealed class SensitivityTests
         Assert.Equal((0.85, 18.0), (byG.Value, byRadius.Value));
         Assert.Equal((Scaled(1.005, 1) - Scaled(0.995, 1)) / (0.01 * 0.85), byG.DegPerUnit, 0.03 * Math.Abs(byG.DegPerUnit));
         Assert.Equal((Scaled(1, 1.005) - Scaled(1, 0.995)) / (0.01 * 18), byRadius.DegPerUnit, 0.03 * Math.Abs(byRadius.DegPerUnit));
+    }
+
+    // The camber searched anew with one coordinate after the other moved either way, its square added up.
+    [Fact]
+    public void Errors_of_the_points_count_by_the_squares_of_each_coordinates_effect()
+    {
+        const double ErrorMm = 1.5;
+        var points = KinematicsCases.Setting("ST1").Suspension;
+        var car = Car() with { Front = Car().Front with { Suspension = SuspensionModel.From(points, ErrorMm) } };
+        var place = "/vehicle/front/suspension/points/pointErrorMm";
+
+        var said = CamberTargetSearch.Solve(new ResolvedHandlingCar(car, [], []), Demand, [], default, out _)!.Sensitivities.Single(one => one.Place == place);
+
+        var square = 0.0;
+        foreach (var coordinate in MovedPoints.Of(points)) square += Math.Pow((Moved(coordinate(0.5)) - Moved(coordinate(-0.5))) * ErrorMm, 2);
+        Assert.Equal(ErrorMm, said.StandardError);
+        Assert.True(said.LeavesOpenDeg > 0.01);
+        Assert.Equal(Math.Sqrt(square), said.LeavesOpenDeg, 0.05 * said.LeavesOpenDeg);
+        Assert.DoesNotContain(Result().Sensitivities, one => one.Place == place);
+
+        double Moved(Hardpoints moved) => Camber(car with { Front = car.Front with { Suspension = SuspensionModel.From(moved) } });
     }
 
     [Fact]

@@ -1,7 +1,6 @@
 using SetupService.Domain.Numerics;
-using SetupService.Domain.Suspension.Points;
 
-namespace SetupService.Domain.Suspension.PointErrors;
+namespace SetupService.Domain.Suspension.Points;
 
 /// <summary>The coordinates of a suspension's points, and the suspension with one of them moved; lengths follow the points as drawn.</summary>
 internal static class MovedPoints
