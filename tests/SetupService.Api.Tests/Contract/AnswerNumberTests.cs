@@ -34,6 +34,19 @@ public sealed class AnswerNumberTests
             return digits.Length <= 9 && Math.Abs(read - value) <= 5.001e-9 * Math.Abs(value) && JsonDocument.Parse(text).RootElement.ValueKind == JsonValueKind.Number;
         });
 
+    /// <summary>What is written is character by character the framework's own form of nine digits, which rounds the exact value: at every size, and near and on the halves between two forms.</summary>
+    [Fact]
+    public void A_number_is_written_as_the_framework_writes_nine_digits() =>
+        Gen.Select(Gen.Double[-1, 1], Gen.Int[-9, 12], Gen.Int[0, 999_999_999], Gen.Int[-3, 3]).Sample(
+            (part, size, nine, nudge) =>
+            {
+                var halfway = double.Parse($"{nine}.5E{size - 9}", CultureInfo.InvariantCulture);
+                return Array.TrueForAll(
+                    [part * Math.Pow(10, size), halfway, BitConverter.Int64BitsToDouble(BitConverter.DoubleToInt64Bits(halfway) + nudge), Math.Pow(10, size) * (1 - (nine * 1e-18)), -nine / 1024.0],
+                    value => JsonSerializer.Serialize(value, Options) == (value == 0 ? "0" : value.ToString("G9", CultureInfo.InvariantCulture)));
+            },
+            iter: 20_000);
+
     [Theory]
     [InlineData(double.NaN)]
     [InlineData(double.PositiveInfinity)]

@@ -94,9 +94,11 @@ internal sealed class CsvRows(HttpResponse response, BatchRun run)
     private void Number<T>(T value)
         where T : IUtf8SpanFormattable
     {
-        value.TryFormat(_buffer.GetSpan(32), out var written, typeof(T) == typeof(double) ? AnswerNumberConverter.NineDigits : default, CultureInfo.InvariantCulture);
+        value.TryFormat(_buffer.GetSpan(32), out var written, default, CultureInfo.InvariantCulture);
         _buffer.Advance(written);
     }
+
+    private void Number(double value) => _buffer.Advance(AnswerNumberConverter.Format(_buffer.GetSpan(AnswerNumberConverter.MaximumLength), value));
 
     private void Set(CheckIdSet set)
     {

@@ -9,7 +9,7 @@ namespace SetupService.Api.Fitment.Check;
 /// <summary>Writes the answer of a check from its evaluated sheet.</summary>
 internal static class CheckAnswers
 {
-    /// <summary>The answer: numbers as they are, texts in the caller's units.</summary>
+    /// <summary>The answer: numbers in the units of their names, texts in the caller's units.</summary>
     public static CheckAnswer Create(FitmentContext car, in Fitting candidate, CheckSheet sheet, UnitSystem units) => new()
     {
         Verdict = sheet.Verdict,

@@ -11,10 +11,10 @@ internal sealed class DocumentFrame : IOpenApiDocumentTransformer
     private const string Description =
         """
         Does a wheel and tyre fit a car, and carry it? JSON in and out. A number's name ends in its unit;
-        axes follow ISO 8855; numbers are never rounded. Every refusal is RFC 9457 problem JSON that lists every fault
-        of the request. Nothing is guessed in silence: what an answer assumed, it lists. Answers are computed aids: they
-        do not replace the vehicle maker's data, local law or a licensed practice's inspection. Example answers here are cut
-        to two rows of each table, pictures are left out.
+        axes follow ISO 8855; numbers of answers have at most nine significant digits. Every refusal is RFC 9457 problem
+        JSON that lists every fault of the request. Nothing is guessed in silence: what an answer assumed, it lists. Answers
+        are computed aids: they do not replace the vehicle maker's data, local law or a licensed practice's inspection.
+        Example answers here are cut to two rows of each table, pictures are left out.
         """;
 
     private static readonly (string Name, string Description)[] Tags =
