@@ -14,7 +14,7 @@ using SetupService.Api.Handling.Cornering;
 using SetupService.Api.Handling.CorneringSweep;
 using SetupService.Api.Handling.Ride;
 using SetupService.Api.Handling.WhatIf;
-using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Documents;
 using SetupService.Api.Vehicles;
 using SetupService.Api.Wear.BeforeAfter;
 using SetupService.Api.Wear.Diagnosis;

@@ -1,7 +1,7 @@
 using System.Reflection;
 using System.Text.Json.Serialization.Metadata;
 using Microsoft.AspNetCore.Http.Metadata;
-using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Documents;
 
 namespace SetupService.Api.Http;
 

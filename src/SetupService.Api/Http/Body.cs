@@ -1,7 +1,7 @@
 using System.Buffers;
 using System.Reflection;
 using Microsoft.AspNetCore.Http.Metadata;
-using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Documents;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
 

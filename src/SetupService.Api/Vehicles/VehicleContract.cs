@@ -1,6 +1,7 @@
 using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Documents;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Vehicles;

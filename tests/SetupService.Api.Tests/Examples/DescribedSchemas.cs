@@ -44,6 +44,9 @@ internal sealed class DescribedSchemas
             return _read ??= new(JsonNode.Parse(text)!);
     }
 
+    /// <summary>A schema in a registry of its own, so that tests beside this one do not write where it is resolved.</summary>
+    public static JsonSchema Alone(string text) => JsonSchema.FromText(text, new BuildOptions { SchemaRegistry = new SchemaRegistry() });
+
     /// <summary>What is wrong with the JSON answer of a call; null where nothing is.</summary>
     public string? FaultOf(string method, string path, int status, string answer)
     {

@@ -1,6 +1,6 @@
 using System.Text;
 using SetupService.Api.Host;
-using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Documents;
 using SetupService.Api.Vehicles;
 using SetupService.Api.Vehicles.Suspensions;
 using SetupService.Domain.Vehicles;

@@ -4,7 +4,7 @@ using System.Text.Json.Serialization;
 using BenchmarkDotNet.Attributes;
 using SetupService.Api.Fitment.Check;
 using SetupService.Api.Host;
-using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Documents;
 using SetupService.Domain.Answers;
 
 namespace SetupService.Benchmarks.Fitment;
@@ -67,6 +67,6 @@ public class CheckCallBenchmark : IDisposable
 }
 
 /// <summary>The request with nothing switched on that the service switches on.</summary>
-[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase)]
+[JsonSourceGenerationOptions(PropertyNamingPolicy = JsonKnownNamingPolicy.CamelCase, UseStringEnumConverter = true)]
 [JsonSerializable(typeof(CheckRequest))]
 internal sealed partial class PlainCheckContext : JsonSerializerContext;

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Http.Metadata;
 using Microsoft.Net.Http.Headers;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Documents;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
 

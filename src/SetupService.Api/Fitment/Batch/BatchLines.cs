@@ -4,6 +4,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using SetupService.Api.Fitment.Check;
 using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Documents;
 using SetupService.Api.Http.Problems;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;

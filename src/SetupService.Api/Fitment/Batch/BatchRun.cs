@@ -1,7 +1,7 @@
 using System.Diagnostics.CodeAnalysis;
 using System.Diagnostics.Metrics;
 using SetupService.Api.Http;
-using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Documents;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Fitment;
 

@@ -2,6 +2,7 @@ using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Documents;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Queries;
 using SetupService.Api.Tyres;

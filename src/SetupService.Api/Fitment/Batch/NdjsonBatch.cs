@@ -3,6 +3,7 @@ using System.Text.Json;
 using SetupService.Api.Fitment.Check;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Documents;
 using SetupService.Api.Http.Problems;
 using SetupService.Domain.Answers;
 

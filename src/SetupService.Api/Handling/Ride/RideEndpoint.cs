@@ -1,6 +1,6 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using SetupService.Api.Http;
-using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Documents;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Handling.Ride;

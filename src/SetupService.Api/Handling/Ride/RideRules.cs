@@ -1,7 +1,7 @@
 using FluentValidation;
 using FluentValidation.Results;
+using SetupService.Api.Http.Documents;
 using SetupService.Api.Http.Faults;
-using SetupService.Api.Http.Rules;
 using SetupService.Api.Vehicles;
 
 namespace SetupService.Api.Handling.Ride;

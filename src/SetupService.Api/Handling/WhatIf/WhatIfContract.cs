@@ -3,7 +3,7 @@ using System.Text.Json.Serialization;
 using FluentValidation;
 using SetupService.Api.Handling.Turns;
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Rules;
+using SetupService.Api.Http.Documents;
 using SetupService.Api.Http.Shared;
 using SetupService.Api.Vehicles;
 

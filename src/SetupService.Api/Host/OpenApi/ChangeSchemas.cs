@@ -1,6 +1,6 @@
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
-using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Documents;
 
 namespace SetupService.Api.Host.OpenApi;
 

@@ -6,6 +6,7 @@ using System.Text.Json.Serialization.Metadata;
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
 using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Documents;
 
 namespace SetupService.Api.Host.OpenApi;
 

@@ -125,3 +125,10 @@ internal sealed class SchemaBuilder(JsonSerializerOptions options)
             : property.Find<TAttribute>()
                 ?? throw new InvalidOperationException($"{property.DeclaringType.Name}.{property.Name} must state {what}.");
 }
+
+/// <summary>Tells which document a change is made to.</summary>
+internal interface IDocumentChangeConverter
+{
+    /// <summary>The type of the document.</summary>
+    Type DocumentType { get; }
+}

@@ -3,6 +3,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using CsCheck;
 using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Documents;
 using SetupService.Api.Tests.Vehicles;
 using SetupService.Api.Vehicles;
 using static SetupService.Api.Tests.Http.Changes.ChangeReading;

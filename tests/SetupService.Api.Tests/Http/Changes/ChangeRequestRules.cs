@@ -1,5 +1,5 @@
 using FluentValidation;
-using SetupService.Api.Http.Rules;
+using SetupService.Api.Http.Documents;
 using SetupService.Api.Vehicles;
 using SetupService.Api.Vehicles.Suspensions;
 

@@ -1,6 +1,7 @@
 using System.Text;
 using System.Text.Json;
 using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Documents;
 
 namespace SetupService.Api.Tests.Http.Changes;
 

@@ -1,8 +1,9 @@
 using System.Text.Json;
 using FluentValidation;
+using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Faults;
 
-namespace SetupService.Api.Http.Contract;
+namespace SetupService.Api.Http.Documents;
 
 /// <summary>A document with the changes made to it so far; none at first. Immutable.</summary>
 /// <typeparam name="T">The document.</typeparam>

@@ -1,9 +1,10 @@
 using System.Runtime.InteropServices;
 using System.Text.Json;
 using System.Text.Json.Serialization;
+using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Faults;
 
-namespace SetupService.Api.Http.Contract;
+namespace SetupService.Api.Http.Documents;
 
 /// <summary>
 /// A change to a document: the members it names replace the document's, objects member by member, arrays whole (RFC 7396).
@@ -53,11 +54,4 @@ public sealed class DocumentChangeConverter<TChange, TDocument> : JsonConverter<
     /// <inheritdoc />
     public override void Write(Utf8JsonWriter writer, TChange value, JsonSerializerOptions options) =>
         throw new NotSupportedException("Requests are read, never written.");
-}
-
-/// <summary>Tells which document a change is made to.</summary>
-internal interface IDocumentChangeConverter
-{
-    /// <summary>The type of the document.</summary>
-    Type DocumentType { get; }
 }

@@ -1,6 +1,7 @@
 using FluentValidation.Results;
+using SetupService.Api.Http.Faults;
 
-namespace SetupService.Api.Http.Faults;
+namespace SetupService.Api.Http.Rules;
 
 /// <summary>Turns what a rule found into a fault of the request.</summary>
 internal static class RuleFaults

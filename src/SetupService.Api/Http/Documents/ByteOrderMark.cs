@@ -1,4 +1,4 @@
-namespace SetupService.Api.Http.Contract;
+namespace SetupService.Api.Http.Documents;
 
 /// <summary>Passes over the mark some editors put before UTF-8 text (RFC 8259, section 8.1, lets a reader ignore it).</summary>
 internal static class ByteOrderMark

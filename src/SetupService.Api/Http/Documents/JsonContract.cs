@@ -3,8 +3,9 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using System.Text.Json.Serialization.Metadata;
 using FluentValidation;
+using SetupService.Api.Http.Contract;
 
-namespace SetupService.Api.Http.Contract;
+namespace SetupService.Api.Http.Documents;
 
 /// <summary>
 /// How this service reads requests and writes answers: the JSON types, the limits on them, and the rules that go

@@ -1,4 +1,4 @@
-namespace SetupService.Api.Http.Contract;
+namespace SetupService.Api.Http.Documents;
 
 /// <summary>
 /// How one kind of document becomes a value of the domain. The reader of refused bodies asks it, so that what only the domain can tell

@@ -2,7 +2,7 @@ using System.Globalization;
 using System.Text.Json;
 using SetupService.Api.Http.Faults;
 
-namespace SetupService.Api.Http.Contract;
+namespace SetupService.Api.Http.Documents;
 
 /// <summary>One of the texts a document was merged from, and where in the body it stood.</summary>
 /// <param name="Members">The text.</param>

@@ -1,9 +1,9 @@
 using FluentValidation;
 using FluentValidation.Results;
-using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Faults;
+using SetupService.Api.Http.Rules;
 
-namespace SetupService.Api.Http.Rules;
+namespace SetupService.Api.Http.Documents;
 
 /// <summary>
 /// The rule for changes to a document of the same body: the document must keep its contract with them made. The rule speaks only
@@ -25,7 +25,7 @@ public static class ChangeRules
         where TDocument : class
     {
         ArgumentNullException.ThrowIfNull(rule);
-        rule.Custom((change, context) => Check(context, document(context.InstanceToValidate), name, [(context.PropertyPath, change)], rules));
+        rule.Make(document, name, rules, static (change, path) => [(path, change)]);
     }
 
     /// <summary>Several changes to a document, each made alone and, where that can be done, all of them one after the other.</summary>
@@ -49,12 +49,7 @@ public static class ChangeRules
         where TDocument : class
     {
         ArgumentNullException.ThrowIfNull(rule);
-        rule.Custom((elements, context) => Check(
-            context,
-            document(context.InstanceToValidate),
-            name,
-            [.. (elements ?? []).Select((one, index) => ($"{context.PropertyPath}[{index}].{changeName}", one is null ? null : change(one)))],
-            rules));
+        rule.Make(document, name, rules, (elements, path) => [.. (elements ?? []).Select((one, index) => ($"{path}[{index}].{changeName}", one is null ? null : change(one)))]);
     }
 
     /// <summary>Tells the rules which contract the body is examined against.</summary>
@@ -63,6 +58,20 @@ public static class ChangeRules
         context.RootContextData[Key] = contract;
         return context;
     }
+
+    /// <summary>
+    /// Makes the changes of a member and tells every fault of the documents they lead to. A Custom rule, because what it finds are as many
+    /// faults as those documents have, each with its own code and limits and at the place of the body where the caller wrote what is wrong,
+    /// in a change or in the document; the library's other rules tell one fault at the member they stand on.
+    /// </summary>
+    private static void Make<T, TProperty, TDocument>(
+        this IRuleBuilder<T, TProperty> rule,
+        Func<T, TDocument?> document,
+        string name,
+        IValidator<TDocument>? rules,
+        Func<TProperty, string, (string Path, DocumentChange<TDocument>? Change)[]> changes)
+        where TDocument : class =>
+        rule.Custom((value, context) => Check(context, document(context.InstanceToValidate), name, changes(value, context.PropertyPath), rules));
 
     private static void Check<T, TDocument>(
         ValidationContext<T> context, TDocument? document, string name, (string Path, DocumentChange<TDocument>? Change)[] changes, IValidator<TDocument>? rules)

@@ -1,8 +1,9 @@
 using System.Buffers;
 using System.Runtime.InteropServices;
 using System.Text.Json;
+using SetupService.Api.Http.Contract;
 
-namespace SetupService.Api.Http.Contract;
+namespace SetupService.Api.Http.Documents;
 
 /// <summary>
 /// Merges a change into a document (RFC 7396, both without nulls): objects member by member, everything else whole. An object of several kinds

@@ -2,10 +2,11 @@ using System.Diagnostics.CodeAnalysis;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
 using FluentValidation;
+using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Rules;
 
-namespace SetupService.Api.Http.Contract;
+namespace SetupService.Api.Http.Documents;
 
 /// <summary>
 /// Reads one kind of request from UTF-8 JSON. The fast path binds and checks it in one pass; only where that
