@@ -55,6 +55,50 @@ public sealed class CheckWordsTests
         }
     }
 
+    // A W tyre has no published addition for speed, so that none of its pressure is for it.
+    [Fact]
+    public void Pressure_for_speed_is_told_only_where_there_is_some()
+    {
+        var car = DemoCar.Front();
+        var candidate = DemoCar.Fitting() with { Tyre = DemoCar.Tyre(pressureKpa: 160) };
+        var sheet = DemoCar.Check(car, candidate);
+
+        var texts = Enumerable.Range((int)CheckId.InboardClearance, CheckId.ArchCover - CheckId.InboardClearance + 1).Select(id => (CheckId)id)
+            .Select(id => CheckWords.Explanation(car, candidate, id, sheet[id], UnitSystem.Metric)).ToList();
+
+        Assert.Contains(texts, text => text.Contains("cold would carry it.", StringComparison.Ordinal));
+        Assert.DoesNotContain(texts, text => text.Contains(" 0 kPa of that", StringComparison.Ordinal));
+    }
+
+    // Up to 160 km/h no addition is asked for; above, it is unknown for a W tyre and told so, and known for an H tyre (30 kPa at 210).
+    [Theory]
+    [InlineData("225/45R17 91W", 160, false)]
+    [InlineData("225/45R17 91W", 161, true)]
+    [InlineData("225/45R17 91H", 200, false)]
+    public void A_missing_addition_for_speed_is_an_assumption_only_above_160(string marking, double topSpeedKmh, bool isTold)
+    {
+        var car = FitmentContext.Prepare(DemoCar.Vehicle() with { TopSpeedKmh = topSpeedKmh }, Domain.Vehicles.CarAxle.Front, new CheckSettings());
+
+        var isThere = FitmentAssumptions.ForCheck(car, DemoCar.Fitting(marking: marking)).Any(one => one.Text == "no addition for sustained speed");
+
+        Assert.Equal(isTold, isThere);
+    }
+
+    [Theory]
+    [InlineData("225/45R17 91W")]
+    [InlineData("205/55R16 91V")]
+    [InlineData("235/60R22 91V")]
+    [InlineData("455/100R26 120Y")]
+    public void The_rims_of_a_tyre_are_said_to_be_recalled_or_to_follow_a_pattern(string marking)
+    {
+        var candidate = DemoCar.Fitting(marking: marking);
+
+        var reasons = FitmentAssumptions.ForCheck(DemoCar.Front(), candidate).Where(one => one.Text?.StartsWith("rims from", StringComparison.Ordinal) == true && one.Input.StartsWith("/candidate", StringComparison.Ordinal));
+
+        Assert.All(reasons, one => Assert.EndsWith(
+            candidate.Tyre.Marking.PermittedRimWidth.IsListed ? "these are recalled for the size." : "these follow from a pattern over sizes.", one.Reason, StringComparison.Ordinal));
+    }
+
     private static string Explain(FitmentContext car, double offsetMm, CheckId id)
     {
         var candidate = DemoCar.Fitting(offsetMm: offsetMm);

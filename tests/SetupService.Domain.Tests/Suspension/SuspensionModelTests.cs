@@ -1,4 +1,5 @@
 using CsCheck;
+using SetupService.Domain.Numerics;
 using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Suspension.Points;
@@ -44,6 +45,32 @@ public sealed class SuspensionModelTests
             Assert.Equal(swept.CamberDeg, inTurn.CamberDeg, 1e-12);
             Assert.Equal(-swept.ToeDeg!.Value, inTurn.HeadingDeg, 1e-12);
         });
+
+    // Half of 1520 mm stands to each side, and only a steered wheel turns with the steering.
+    [Theory]
+    [InlineData(CarAxle.Front, 1)]
+    [InlineData(CarAxle.Rear, 0)]
+    public void Readings_in_a_turn_stand_at_their_track_and_steer_in_front_only(CarAxle at, double headingPerSteer)
+    {
+        var axle = WorkedCar.Make().Front with { Suspension = SuspensionModel.From(Readings) };
+        var motion = axle.Suspension.MotionOf(axle.SetupOf(at, WheelSide.Left))!;
+        var pose = motion.Origin;
+
+        Assert.True(motion.TryAt(10, 0, ref pose, out var inTurn));
+
+        Assert.Equal(760, inTurn.HalfTrackMm);
+        Assert.Equal(headingPerSteer, inTurn.HeadingPerSteer);
+    }
+
+    [Fact]
+    public void Readings_are_swept_within_their_budget_and_no_further()
+    {
+        var setup = new WheelSetup { CamberDeg = null, ToeDeg = null, LoadedRadiusMm = 305, TrackMm = 1520 };
+        var tracker = SuspensionTracker.Start(SuspensionModel.From(Readings), setup, new WorkBudget(1))!;
+
+        Assert.True(tracker.TryReach(10, 0, out _));
+        Assert.False(tracker.TryReach(20, 0, out _));
+    }
 
     // A car that stands 20 mm lower is at 20 mm of bump of its points, wherever it is asked.
     [Theory]

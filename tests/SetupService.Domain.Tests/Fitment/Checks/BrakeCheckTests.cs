@@ -233,4 +233,8 @@ public sealed class BrakeCheckTests
             }
         }
     }
+
+    // A caliper of one point 10 mm above a wheel of one point at the same station stands 10 mm into it.
+    [Fact]
+    public void Outlines_of_one_point_have_a_depth_too() => Assert.Equal(-10, new OutlineDistance([new(0, 100)], [new(0, 90)], 0, 0).Least().Item1);
 }

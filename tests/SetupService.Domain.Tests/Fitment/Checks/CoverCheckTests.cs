@@ -24,4 +24,20 @@ public sealed class CoverCheckTests
         Assert.Equal(insideMm, cover.Value);
         Assert.Equal(expected, cover.Status);
     }
+
+    // Rounded to 0.1 mm a hundredth would read 0.0 mm outside: it is said in words.
+    [Theory]
+    [InlineData(-0.01, "just outside the lip")]
+    [InlineData(-0.049, "just outside the lip")]
+    [InlineData(-0.06, "stands 0.1 mm outside the lip")]
+    [InlineData(18, "stays 18 mm inside the lip")]
+    public void How_far_it_stands_out_is_said_in_words(double insideMm, string words)
+    {
+        var axle = DemoCar.Axle();
+        var car = DemoCar.Front(axle with { Clearance = axle.Clearance with { OutboardMm = insideMm } });
+        var cover = DemoCar.Check(car, DemoCar.Fitting())[CheckId.ArchCover];
+
+        Assert.Equal(0, cover.Limit);
+        Assert.Contains(words, CheckWords.Explanation(car, DemoCar.Fitting(), CheckId.ArchCover, cover, UnitSystem.Metric), StringComparison.Ordinal);
+    }
 }

@@ -39,6 +39,25 @@ public sealed class OutlineTests
         Assert.Null(ProfileOutline.Create([], 0, envelope));
     }
 
+    // 225/45R17 on 7.5 in of offset 45: the centre plane stands 45 mm inboard, half the width is 112.5 and the radius 317 mm.
+    [Theory]
+    [InlineData(0, 0, true)]
+    [InlineData(0, -0.001, false)]
+    [InlineData(0, 317, true)]
+    [InlineData(0, 317.001, false)]
+    [InlineData(-45 + 112.5 + 317, 100, true)]
+    [InlineData(-45 + 112.5 + 317.001, 100, false)]
+    [InlineData(-45 - 112.5 - 317, 100, true)]
+    [InlineData(-45 - 112.5 - 317.001, 100, false)]
+    public void A_profile_is_kept_up_to_the_ends_themselves(double stationMm, double radiusMm, bool isKept)
+    {
+        var envelope = Domain.Fitment.Envelope.Compute(DemoCar.Fitting());
+
+        var outline = ProfileOutline.Create([new(-40, 168), new(18, 165), new(stationMm, radiusMm)], 0, envelope);
+
+        Assert.Equal(isKept ? 3 : 2, outline!.Polygon(1).Count);
+    }
+
     [Fact]
     public void The_hub_ends_at_its_face_and_at_its_spigot()
     {

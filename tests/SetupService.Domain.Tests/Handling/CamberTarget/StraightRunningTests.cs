@@ -87,4 +87,12 @@ public sealed class StraightRunningTests
             }, iter: 5000);
 
     private static StraightRunning At(double camberDeg) => StraightRunning.Compute(camberDeg, 0, LoadN, RateNPerMm, WidthMm, RadiusMm);
+
+    // More than 3.5° is beyond what road cars are set to: common practice, no source.
+    [Theory]
+    [InlineData(-3.5, false)]
+    [InlineData(-3.5001, true)]
+    [InlineData(4.0, false)]
+    public void Much_negative_camber_is_cautioned(double camberDeg, bool isMuch) =>
+        Assert.Equal(isMuch, CamberTargetCautions.Build(camberDeg).Any(one => one.Code == "muchCamber"));
 }

@@ -104,6 +104,30 @@ public sealed class WorkedCaseTests
         Assert.Equal(0, turn.Rear.ElasticN / turn.Rear.GeometricN, 0.01);
     }
 
+    // A wheel that just meets its stop is not yet pressed into it; one that carries nothing has left the road.
+    [Theory]
+    [InlineData(0.0, false)]
+    [InlineData(-0.1, true)]
+    [InlineData(20.0, false)]
+    [InlineData(null, false)]
+    public void A_wheel_is_on_its_stop_beyond_it(double? leftMm, bool isOn)
+    {
+        var wheel = Stand(WorkedCar.Make(), 0.3).Outer(SetupService.Domain.Vehicles.CarAxle.Front);
+
+        Assert.Equal(isOn, (wheel with { BumpLeftMm = leftMm }).IsOnBumpStop);
+        Assert.True((wheel with { LoadN = 0 }).IsLifted);
+        Assert.False((wheel with { LoadN = 1 }).IsLifted);
+    }
+
+    [Fact]
+    public void A_quiet_turn_has_no_caution_of_stops_or_lifted_wheels()
+    {
+        var solver = CorneringSolver.Create(WorkedCar.Make(), TurnDirection.Left)!;
+        var turn = SteadyTurn.Solve(solver, new(0.3, 60, TurnDirection.Left), null, out _)!.Value;
+
+        Assert.DoesNotContain(CorneringCautions.Build([turn], null, null), one => one.Code is "onBumpStop" or "wheelLifted" or "nearRollOver");
+    }
+
     internal static CorneringAttitude Stand(HandlingCar car, double lateralG, double radiusM = 200, TurnDirection turn = TurnDirection.Left)
     {
         var solver = CorneringSolver.Create(car, turn)!;

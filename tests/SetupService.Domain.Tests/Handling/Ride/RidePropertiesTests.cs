@@ -9,6 +9,33 @@ public sealed class RidePropertiesTests
 {
     private static readonly Gen<(double RateNPerMm, double Ratio)> Springs = Gen.Select(Gen.Double[10, 150], Gen.Double[0.5, 1.1]);
 
+    // Flat ride: the rear 1.05 to 1.3 times as quick as the front, both ends included (common practice, no source).
+    [Theory]
+    [InlineData(1.05 - 1e-12, false)]
+    [InlineData(1.05, true)]
+    [InlineData(1.3, true)]
+    [InlineData(1.3 + 1e-12, false)]
+    public void The_ends_of_a_flat_ride_belong_to_it(double frequencyRatio, bool isFlat) => Assert.Equal(isFlat, new FlatRide(frequencyRatio).IsFlat);
+
+    [Fact]
+    public void A_spring_without_rate_holds_nothing_up()
+    {
+        var car = WorkedCar.Make();
+
+        Assert.Null(RideAxleBuilder.Build(car with { Front = car.Front with { SpringRateNPerMm = 0 } }, CarAxle.Front, new Axle()));
+    }
+
+    // Worked by hand: a spring of 25 N/mm gives 3000 / 25 = 120 and 3250 / 25 = 130 mm; at a ratio of 0.8 the wheel moves 10 / 0.8 = 12.5 mm.
+    // Another rate in the same seats with no free length known tells nothing.
+    [Fact]
+    public void The_same_spring_under_more_load_sinks()
+    {
+        var spring = new Spring { RateNPerMm = 25 };
+
+        Assert.Equal(-12.5, SpringHeight.HeightChangeMm(spring, 3000, spring, 3250, 0.8, null)!.Value, 1e-9);
+        Assert.Null(SpringHeight.HeightChangeMm(spring, 3000, new Spring { RateNPerMm = 30 }, 3250, 0.8, null));
+    }
+
     [Fact]
     public void A_stiffer_spring_swings_faster_and_is_damped_less() =>
         Gen.Select(Springs, Gen.Double[1.05, 3]).Sample((spring, times) =>

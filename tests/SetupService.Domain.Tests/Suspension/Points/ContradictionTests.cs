@@ -73,6 +73,33 @@ public sealed class ContradictionTests
         Assert.All(found, one => Assert.DoesNotContain("NaN", one.Message, StringComparison.Ordinal));
     }
 
+    // A pivot on the body may lie 100 mm across the centre plane, a judgement; a lever needs 1 mm. Both limits are allowed themselves.
+    [Theory]
+    [InlineData(-100, true)]
+    [InlineData(-100.001, false)]
+    public void A_pivot_may_lie_a_little_across_the_centre_plane(double y, bool isAllowed)
+    {
+        var found = Contradictions.Find(Strut with { LowerArm = Arms(Strut.LowerArm.Front with { Y = y }, Strut.LowerArm.Rear, Strut.LowerArm.Joint) });
+
+        Assert.Equal(isAllowed, found.All(one => one.Member != "lowerArmFront"));
+    }
+
+    [Theory]
+    [InlineData(1, true)]
+    [InlineData(0.999, false)]
+    public void A_tie_rod_needs_a_lever(double leverMm, bool isAllowed)
+    {
+        var joint = new Vector3(0, 700, 200);
+        var found = Contradictions.Find(Strut with
+        {
+            LowerArm = Arms(Strut.LowerArm.Front, Strut.LowerArm.Rear, joint),
+            StrutTop = joint + Up(400),
+            TieRod = new(Strut.TieRod.Inner, new Vector3(-leverMm, 700, 250)),
+        });
+
+        Assert.Equal(isAllowed, found.All(one => one.Member != "tieRodOuter"));
+    }
+
     [Fact]
     public void Plausible_corners_have_none() => PlausibleCorners.Any.Sample(setting => Assert.Empty(Contradictions.Find(setting.Suspension)));
 

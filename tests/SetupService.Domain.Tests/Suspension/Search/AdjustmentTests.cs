@@ -1,7 +1,9 @@
 using CsCheck;
 using SetupService.Domain.Suspension.Kinematics;
+using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Suspension.Search;
 using SetupService.Domain.Tests.Suspension.Corners;
+using SetupService.Domain.Tests.Suspension.Points;
 
 namespace SetupService.Domain.Tests.Suspension.Search;
 
@@ -107,5 +109,20 @@ public sealed class AdjustmentTests
     {
         Assert.Equal(expected.TieRodLengthMm ?? 0, actual.TieRodLengthMm ?? 0, Same);
         foreach (var (name, value) in FigureTable.Of(expected.Figures)) FigureTable.AssertSame(name, value, FigureTable.Value(actual.Figures, name));
+    }
+
+    [Fact]
+    public void Each_kind_of_suspension_has_its_own_adjusters()
+    {
+        Hardpoints[] all = [DrawnSuspensions.Strut, DrawnSuspensions.Wishbone, DrawnSuspensions.Five, DrawnSuspensions.Arm];
+        Has([true, true, true, true], Adjuster.RideHeight, Adjuster.HubShimCamber, Adjuster.HubShimToe);
+        Has([true, true, true, false], Adjuster.TieRodLength, Adjuster.RackHeight);
+        Has([true, false, false, false], Adjuster.StrutTopInboard, Adjuster.StrutTopRearward, Adjuster.KnuckleEccentric);
+        Has([true, true, false, false], Adjuster.LowerJointOutboard, Adjuster.LowerJointForward, Adjuster.LowerJointSpacer);
+        Has([false, true, false, false], Adjuster.UpperJointOutboard, Adjuster.UpperJointForward);
+        Has([false, false, true, false], Adjuster.LinkLength);
+
+        void Has(bool[] expected, params Adjuster[] adjusters) =>
+            Assert.All(adjusters, adjuster => Assert.Equal(expected, all.Select(suspension => Adjusters.Has(suspension, adjuster))));
     }
 }

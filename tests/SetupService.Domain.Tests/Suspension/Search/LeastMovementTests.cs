@@ -49,6 +49,34 @@ public sealed class LeastMovementTests
             Assert.Equal(start.CamberDeg + 0.25, found.After.CamberDeg, AngleDeg);
         });
 
+    // A little out of reach on the other side: the error is 0.1°, and the limit is named all the same.
+    [Fact]
+    public void A_little_out_of_reach_the_limit_is_named_too() =>
+        PlausibleCorners.Any.Sample(setting =>
+        {
+            var start = AdjustedCorner.AsStated(setting)!;
+            var found = LeastMovement.Find(
+                start, [new(new(Adjuster.HubShimCamber, 0), -0.5, 0.25)], new(start.CamberDeg - 0.6, null), archGapMm: null, resetToe: false)!;
+
+            Assert.False(found.IsReached);
+            Assert.Equal([new BindingLimit(Obstacle.Limit, 0)], found.BindingLimits);
+            Assert.Equal(-0.5, found.Amounts[0], 1e-9);
+        });
+
+    // More caster than the top mount's slot gives, and less.
+    [Theory]
+    [InlineData(4)]
+    [InlineData(-4)]
+    public void Caster_out_of_reach_is_not_reached(double awayDeg) =>
+        PlausibleCorners.Struts.Sample(setting =>
+        {
+            var start = AdjustedCorner.AsStated(setting)!;
+            var found = LeastMovement.Find(
+                start, [new(new(Adjuster.StrutTopRearward, 0), -2, 2)], new(null, start.CasterDeg + awayDeg), archGapMm: null, resetToe: false)!;
+
+            Assert.False(found.IsReached);
+        });
+
     [Fact]
     public void What_does_not_move_the_angle_is_said_to_have_no_effect_and_is_not_moved() =>
         PlausibleCorners.Any.Sample(setting =>

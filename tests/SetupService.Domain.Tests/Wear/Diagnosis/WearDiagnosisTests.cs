@@ -1,4 +1,5 @@
 using CsCheck;
+using SetupService.Domain.Answers;
 using SetupService.Domain.Tests.Fitment;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Diagnosis;
@@ -126,4 +127,43 @@ public sealed class WearDiagnosisTests
         GaugeErrorMm = 0.1,
         Zones = TreadZone.FromDepths(new AcrossTread<double>(outerMm, centreMm, innerMm)),
     };
+
+    // All wheels driven: each axle as that of a car driven there alone; an axle that is not driven does not spin its wheels.
+    [Fact]
+    public void Wheelspin_is_of_driven_axles()
+    {
+        var rear = Chance(DrivenAxle.Rear, CarAxle.Rear);
+
+        Assert.True(rear > 0);
+        Assert.Equal(rear, Chance(DrivenAxle.Both, CarAxle.Rear), 1e-12);
+        Assert.Equal(Chance(DrivenAxle.Front, CarAxle.Front), Chance(DrivenAxle.Both, CarAxle.Front), 1e-12);
+        Assert.Equal(0, Chance(DrivenAxle.Rear, CarAxle.Front));
+        Assert.Equal(0, Chance(DrivenAxle.Front, CarAxle.Rear));
+
+        static double Chance(DrivenAxle driven, CarAxle at)
+        {
+            TyreReading[] tyres = [Reading(WheelPosition.FrontLeft, 5, 5, 5), Reading(WheelPosition.FrontRight, 5, 5, 5), Reading(WheelPosition.RearLeft, 5, 5, 5), Reading(WheelPosition.RearRight, 5, 5, 5)];
+            return WearDiagnosis.Compute(new WearCase { Vehicle = new Vehicle { DrivenAxle = driven }, Use = new WearUse(3000, 90, 3), Tyres = tyres }).Probability(WearCause.Wheelspin, at) ?? 0;
+        }
+    }
+
+    // Of 100 laps 5 % more, and one for rounding, may be told by the history: 106. Of 1000 km 1051.
+    [Theory]
+    [InlineData(1051, 106, 0)]
+    [InlineData(1052, 106, 1)]
+    [InlineData(1051, 106.5, 1)]
+    [InlineData(1052, 106.5, 2)]
+    public void A_history_may_not_tell_more_than_the_use(double roadKm, double laps, int expected)
+    {
+        var tyre = Reading(WheelPosition.FrontLeft, 5, 5, 5) with { History = [new(WheelPosition.FrontLeft, roadKm, laps, false)] };
+
+        Assert.Equal(expected, ReadingContradictions.Find(new WearCase { Use = new WearUse(1000, 100, 3), Tyres = [tyre] }, UnitSystem.Metric).Count);
+    }
+
+    [Theory]
+    [InlineData(0, "front: pressure 0 % above its aim")]
+    [InlineData(12, "front: pressure 12 % above its aim")]
+    [InlineData(-12, "front: pressure 12 % below its aim")]
+    public void A_pressure_is_told_against_its_aim(double value, string words) =>
+        Assert.EndsWith(words, SignWords.Describe(WearSign.PressureDeviation, value, CarAxle.Front, UnitSystem.Metric), StringComparison.OrdinalIgnoreCase);
 }

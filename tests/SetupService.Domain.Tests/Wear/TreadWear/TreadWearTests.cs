@@ -16,6 +16,23 @@ public sealed class TreadWearTests
     private static readonly WearUse Use = new(5000, 100, 3) { LateralG = 0.9, CornerRadiusM = 60 };
 
     // A fixed load: whatever the lean, the mean pressure stays 1.
+    // Leaning the other way is the same tyre seen in a mirror, also where an edge is off the road (a lean above 1).
+    [Theory]
+    [InlineData(0.4)]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3.5)]
+    public void A_strip_is_pressed_as_its_mirror_image(double lean)
+    {
+        for (var y = -1.0; y <= 1; y += 0.125)
+        {
+            Assert.Equal(TreadStrip.Pressure(-y, -lean), TreadStrip.Pressure(y, lean), 1e-12);
+            Assert.Equal(-TreadStrip.PressureByLean(-y, -lean), TreadStrip.PressureByLean(y, lean), 1e-12);
+        }
+
+        Assert.True(TreadStrip.Pressure(-1, lean) > TreadStrip.Pressure(1, lean));
+    }
+
     [Fact]
     public void A_leaned_bed_carries_the_same_load() =>
         Gen.Double[-6, 6].Sample(lean =>
