@@ -1,4 +1,6 @@
 using System.Reflection;
+using System.Security.Cryptography;
+using System.Text;
 
 namespace SetupService.Mutants;
 
@@ -8,12 +10,11 @@ internal static class Plan
     /// <summary>A test that takes longer than this is not asked: the calibrations over simulated cars, and the like.</summary>
     private const double SlowSeconds = 5;
 
-    public static IReadOnlyList<Mutant> Draw(DomainCode code, IEnumerable<string> rooms, int count, int seed) => [.. rooms.SelectMany(room =>
-    {
-        var all = code.Mutants(room).ToArray();
-        new Random(seed).Shuffle(all);
-        return all.Where(code.Compiles).Take(count);
-    })];
+    /// <summary>A sample of each room. Where code changes, a mutant elsewhere stays in the sample or out of it: each is drawn by its own text and the seed.</summary>
+    public static IReadOnlyList<Mutant> Draw(DomainCode code, IEnumerable<string> rooms, int count, int seed) =>
+        [.. rooms.SelectMany(room => code.Mutants(room).OrderBy(mutant => Lot(mutant, seed), StringComparer.Ordinal).Where(code.Compiles).Take(count))];
+
+    private static string Lot(Mutant mutant, int seed) => Convert.ToHexString(SHA256.HashData(Encoding.UTF8.GetBytes($"{seed} {mutant.Key}")));
 
     public static IReadOnlyList<Trial> Make(DomainCode code, IReadOnlyList<Mutant> mutants, IReadOnlySet<int> held, Action<string> tell)
     {
