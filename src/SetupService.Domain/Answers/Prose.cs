@@ -8,7 +8,7 @@ namespace SetupService.Domain.Answers;
 /// that <c>{gapMm:mm}</c> reads "4.9 mm", or "0.19 in" where the caller asked for US units.
 /// </summary>
 /// <remarks>
-/// Formats: <c>mm</c>, <c>gap</c> (mm without a needless zero), <c>fit</c> (mm of parts that must match, more closely), <c>tread</c> (depth or wear of tread; in 32nds of an inch in US units) and <c>treadFine</c> (with one more digit), <c>kg</c>, <c>kPa</c>, <c>kPaUp</c> (rounded
+/// Formats: <c>mm</c>, <c>gap</c> (mm without a needless zero), <c>fit</c> (mm of parts that must match, more closely), <c>tread</c> (depth or wear of tread; in 32nds of an inch in US units) and <c>treadFine</c> (with one more digit), <c>m</c> (a radius of a bend), <c>kg</c>, <c>kPa</c>, <c>kPaUp</c> (rounded
 /// up: a pressure to be set), <c>kmh</c>, <c>km</c>, <c>c</c> (a temperature), <c>cDiff</c> (a difference of temperatures), <c>pct</c>, <c>pct0</c> (whole
 /// percent), <c>angle</c> (an angle as a gauge on a wheel shows it, 0.1°), <c>deg</c> (a fine angle such as toe, 0.01°), <c>in</c> (rim codes; never converted), <c>n</c> (a plain number). Rounding happens here and nowhere else, half away from zero.
 /// Always culture-free. The buffer is taken from the thread and given back, so a sentence costs one string.
@@ -101,6 +101,8 @@ public ref struct Prose
             case "tread": Append(value, 1, " mm"); break;
             case "treadFine" when us: AppendTrimmed(value / MillimetresPerInch * 32, 2, "/32 in"); break;
             case "treadFine": AppendTrimmed(value, 2, " mm"); break;
+            case "m" when us: Append(value * 1000 / MillimetresPerInch / 12, 0, " ft"); break;
+            case "m": AppendTrimmed(value, 1, " m"); break;
             case "kg" when us: AppendTrimmed(value / KilogramsPerPound, 1, " lb"); break;
             case "kg": AppendTrimmed(value, 1, " kg"); break;
             case "kPaUp" when us: Append(Math.Ceiling((value / KilopascalsPerPsi * 10) - Slack) / 10, 1, " psi"); break;

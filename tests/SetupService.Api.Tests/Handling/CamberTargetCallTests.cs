@@ -16,7 +16,7 @@ public sealed class CamberTargetCallTests(ServiceFixture fixture) : IClassFixtur
     {
         var body = Single(0.9, 60);
         var answer = await Answer(body);
-        var camber = answer.GetProperty("staticCamberDeg").GetDouble();
+        var camber = answer.GetProperty("staticCamberDeg").GetProperty("value").GetDouble();
         var turn = new JsonObject { ["vehicle"] = body["vehicle"]!.DeepClone(), ["lateralG"] = 0.9, ["turn"] = "left", ["cornerRadiusM"] = 60 };
         turn["vehicle"]!["front"]!["alignment"]!["camberDeg"] = camber;
 
@@ -48,9 +48,9 @@ public sealed class CamberTargetCallTests(ServiceFixture fixture) : IClassFixtur
         body["turn"] = "right";
         var right = await Answer(body);
 
-        Assert.Equal(left.GetProperty("staticCamberDeg").GetDouble(), right.GetProperty("staticCamberDeg").GetDouble(), 1e-6);
-        Assert.Equal(JsonValueKind.Null, left.GetProperty("leftByRightTurnsDeg").ValueKind);
-        Assert.Equal(JsonValueKind.Null, right.GetProperty("rightByLeftTurnsDeg").ValueKind);
+        Assert.Equal(left.GetProperty("staticCamberDeg").GetProperty("value").GetDouble(), right.GetProperty("staticCamberDeg").GetProperty("value").GetDouble(), 1e-6);
+        Assert.Equal(JsonValueKind.Null, left.GetProperty("leftStaticCamberDeg").ValueKind);
+        Assert.Equal(JsonValueKind.Null, right.GetProperty("rightStaticCamberDeg").ValueKind);
     }
 
     [Fact]
@@ -64,7 +64,7 @@ public sealed class CamberTargetCallTests(ServiceFixture fixture) : IClassFixtur
             .Single(one => one.GetProperty("input").GetString() == "/vehicle/front/spring/rateNPerMm").GetProperty("degPerUnit").GetDouble();
 
         Assert.True(slope > 0);
-        Assert.Equal(soft.GetProperty("staticCamberDeg").GetDouble() + slope, stiff, 0.1 * slope);
+        Assert.Equal(soft.GetProperty("staticCamberDeg").GetProperty("value").GetDouble() + slope, stiff, 0.1 * slope);
     }
 
     [Theory]
@@ -135,6 +135,24 @@ public sealed class CamberTargetCallTests(ServiceFixture fixture) : IClassFixtur
         Assert.InRange(error.GetProperty("limits").GetProperty("maximum").GetDouble(), 1, 1.6);
     }
 
+    // 1 lb/in is 0.175127 N/mm (NIST SP 811): the same slope for 10 N/mm and for 50 lb/in.
+    [Theory]
+    [InlineData("metric", "10 N/mm more front spring rate", 10)]
+    [InlineData("us", "50 lb/in more front spring rate", 50 * 0.175127)]
+    public async Task The_summary_has_at_most_five_sentences_and_a_sensitivity_is_told_in_the_units_asked_for(string units, string step, double stepNPerMm)
+    {
+        using var response = await fixture.Client.PostAsync(Path + "?units=" + units, File.ReadAllText(ExampleCall.FileOf("camber-target.request.json")));
+        var answer = JsonDocument.Parse(await Calls.Text(response)).RootElement;
+        var summary = answer.GetProperty("summary").GetString()!;
+        var spring = answer.GetProperty("sensitivities").EnumerateArray().Single(one => one.GetProperty("input").GetString() == "/vehicle/front/spring/rateNPerMm");
+        var changeDeg = Math.Round(spring.GetProperty("degPerUnit").GetDouble() * stepNPerMm, 2, MidpointRounding.AwayFromZero);
+
+        Assert.InRange(summary.Split(". ").Length, 3, 5);
+        Assert.True(changeDeg > 0);
+        Assert.Equal(FormattableString.Invariant($"{step} makes this camber {changeDeg:0.00}° less negative."), spring.GetProperty("text").GetString());
+        Assert.All(answer.GetProperty("sensitivities").EnumerateArray(), one => Assert.DoesNotContain(units == "us" ? " mm" : " in ", one.GetProperty("text").GetString(), StringComparison.Ordinal));
+    }
+
     private static JsonObject Single(double lateralG, double radiusM)
     {
         var body = JsonNode.Parse(File.ReadAllText(ExampleCall.FileOf("camber-target.request.json")))!.AsObject();
@@ -144,7 +162,7 @@ public sealed class CamberTargetCallTests(ServiceFixture fixture) : IClassFixtur
         return body;
     }
 
-    private async Task<double> Camber(JsonObject body) => (await Answer(body)).GetProperty("staticCamberDeg").GetDouble();
+    private async Task<double> Camber(JsonObject body) => (await Answer(body)).GetProperty("staticCamberDeg").GetProperty("value").GetDouble();
 
     private async Task<JsonElement> Answer(JsonObject body)
     {

@@ -50,7 +50,7 @@ public sealed class CamberTargetEdgeTests(ServiceFixture fixture) : IClassFixtur
     [InlineData("\"lateralG\",\"count\"\n\"0.9\",\"5\"")]
     [InlineData("count , lateralG\n 5 , 0.9 \n")]
     public async Task Tables_as_loggers_write_them_are_read(string csv) =>
-        Assert.Equal((await Answer(Single(0.9))).Number("staticCamberDeg"), (await Answer(Table(csv))).Number("staticCamberDeg"), 1e-6);
+        Assert.Equal((await Answer(Single(0.9))).Number("staticCamberDeg", "value"), (await Answer(Table(csv))).Number("staticCamberDeg", "value"), 1e-6);
 
     [Theory]
     [InlineData("lateralG,sharePct,count\n0.9,5,100\n", "line 1: sharePct and count")]
@@ -66,7 +66,7 @@ public sealed class CamberTargetEdgeTests(ServiceFixture fixture) : IClassFixtur
     {
         static string Rows(int count) => "lateralG,count\n" + string.Concat(Enumerable.Repeat("0.9,1\n", count));
 
-        Assert.Equal((await Answer(Single(0.9))).Number("staticCamberDeg"), (await Answer(Table(Rows(100)))).Number("staticCamberDeg"), 1e-6);
+        Assert.Equal((await Answer(Single(0.9))).Number("staticCamberDeg", "value"), (await Answer(Table(Rows(100)))).Number("staticCamberDeg", "value"), 1e-6);
         Assert.Contains("line 102", (await fixture.Client.RefusalOf(Path, Table(Rows(101)).ToJsonString())).OnlyFault().Message(), StringComparison.Ordinal);
     }
 
@@ -117,7 +117,7 @@ public sealed class CamberTargetEdgeTests(ServiceFixture fixture) : IClassFixtur
             var csv = "turn,lateralG,sharePct,cornerRadiusM\n" + string.Concat(rows.Select(row => FormattableString.Invariant($"{row.turn},{row.lateralG:R},{row.share:R},{row.radiusM:R}\n")));
             var (ofList, ofTable) = (await Answer(list), await Answer(Table(csv)));
 
-            Assert.Equal(ofList.Number("staticCamberDeg"), ofTable.Number("staticCamberDeg"));
+            Assert.Equal(ofList.Number("staticCamberDeg", "value"), ofTable.Number("staticCamberDeg", "value"));
             Assert.Equal(ofList.GetProperty("corners").GetRawText(), ofTable.GetProperty("corners").GetRawText());
         }, iter: 25);
 
@@ -145,7 +145,7 @@ public sealed class CamberTargetEdgeTests(ServiceFixture fixture) : IClassFixtur
     public async Task A_speed_counts_per_kmh()
     {
         var slope = (await Answer(BySpeed())).GetProperty("sensitivities").EnumerateArray().Single(one => one.GetProperty("input").GetString() == "/speedKmh");
-        var moved = ((await Answer(BySpeed(80.4))).Number("staticCamberDeg") - (await Answer(BySpeed(79.6))).Number("staticCamberDeg")) / 0.8;
+        var moved = ((await Answer(BySpeed(80.4))).Number("staticCamberDeg", "value") - (await Answer(BySpeed(79.6))).Number("staticCamberDeg", "value")) / 0.8;
 
         Assert.Equal("Kmh", slope.GetProperty("unit").GetString());
         Assert.Equal(moved, slope.Number("degPerUnit"), 0.05 * Math.Abs(moved));
@@ -179,28 +179,28 @@ public sealed class CamberTargetEdgeTests(ServiceFixture fixture) : IClassFixtur
     [Fact]
     public async Task Casters_keep_to_the_range_given()
     {
-        var within = await Answer(Single(0.9).With("/range", JsonNode.Parse("""{ "casterDeg": { "from": 5, "to": 8 } }""")));
+        var within = await Answer(Single(0.9).With("/adjustable", JsonNode.Parse("""{ "casterDeg": { "from": 5, "to": 8 } }""")));
         Assert.All(within.GetProperty("withCaster").EnumerateArray(), one => Assert.InRange(one.Number("casterDeg"), 5, 8));
 
-        var outside = Single(0.9).With("/range", JsonNode.Parse("""{ "casterDeg": { "from": 5, "to": 8 } }""")).With("/castersDeg", JsonNode.Parse("[7, 15]"));
+        var outside = Single(0.9).With("/adjustable", JsonNode.Parse("""{ "casterDeg": { "from": 5, "to": 8 } }""")).With("/castersDeg", JsonNode.Parse("[7, 15]"));
         Assert.Equal(["/castersDeg/1 inconsistent"], (await fixture.Client.RefusalOf(Path, outside.ToJsonString())).FaultsOf());
     }
 
     [Fact]
     public async Task What_remains_at_the_nearest_setting_is_what_the_car_does_with_it()
     {
-        var answer = await Answer(Single(0.9).With("/range", JsonNode.Parse("""{ "camberDeg": { "from": -2.5, "to": -0.5 } }""")));
-        var set = await Answer(Single(0.9).With("/vehicle/front/alignment/camberDeg", answer.Number("nearestCamberDeg")));
+        var answer = await Answer(Single(0.9).With("/adjustable", JsonNode.Parse("""{ "camberDeg": { "from": -2.5, "to": -0.5 } }""")));
+        var set = await Answer(Single(0.9).With("/vehicle/front/alignment/camberDeg", answer.GetProperty("nearest").Number("staticCamberDeg")));
 
-        Assert.Equal((-2.5, false), (answer.Number("nearestCamberDeg"), answer.GetProperty("isWithinRange").GetBoolean()));
-        Assert.Equal(set.Number("meanInclinationNowDeg"), answer.Number("meanInclinationAtNearestDeg"), 1e-6);
+        Assert.Equal((-2.5, false), (answer.GetProperty("nearest").Number("staticCamberDeg"), answer.GetProperty("isReachable").GetBoolean()));
+        Assert.Equal(set.GetProperty("before").Number("meanInclinationDeg"), answer.GetProperty("nearest").Number("meanInclinationDeg"), 1e-6);
     }
 
     private static JsonObject Single(double lateralG)
     {
         var body = JsonNode.Parse(File.ReadAllText(ExampleCall.FileOf("camber-target.request.json")))!.AsObject();
         body.Remove("corners");
-        body.Remove("range");
+        body.Remove("adjustable");
         body["lateralG"] = lateralG;
         body["cornerRadiusM"] = 60;
         return body;

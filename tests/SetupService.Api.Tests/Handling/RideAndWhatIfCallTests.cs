@@ -108,8 +108,8 @@ public sealed class RideAndWhatIfCallTests(ServiceFixture fixture) : IClassFixtu
 
         var stands = await Answer("/v1/handling/cornering", turn);
 
-        var alone = answer.GetProperty("alone")[0].GetProperty("figures");
-        Assert.Equal(alone.GetRawText(), answer.GetProperty("together").GetProperty("figures").GetRawText());
+        var alone = answer.GetProperty("changes")[0].GetProperty("after");
+        Assert.Equal(alone.GetRawText(), answer.GetProperty("together").GetProperty("after").GetRawText());
         // The car as given asks a little more of its tyres, which the changed one keeps.
         Assert.Equal(stands.GetProperty("rollDeg").GetDouble(), alone.GetProperty("rollDeg").GetDouble(), 0.01);
         Assert.Equal(stands.GetProperty("wheels").GetProperty("frontRight").GetProperty("inclinationDeg").GetDouble(), alone.GetProperty("frontInclinationDeg").GetDouble(), 0.01);
@@ -121,7 +121,7 @@ public sealed class RideAndWhatIfCallTests(ServiceFixture fixture) : IClassFixtu
         var body = Example("what-if.request.json");
         body["changes"] = JsonNode.Parse("""[{"label":"lower","vehicle":{"front":{"rideHeightChangeMm":-15}}}]""");
 
-        var change = (await Answer("/v1/handling/what-if", body)).GetProperty("alone")[0].GetProperty("change");
+        var change = (await Answer("/v1/handling/what-if", body)).GetProperty("changes")[0].GetProperty("change");
 
         Assert.Equal(-15, change.GetProperty("frontRideHeightChangeMm").GetDouble(), 1e-6);
         Assert.Equal(0, change.GetProperty("rearRideHeightChangeMm").GetDouble(), 1e-6);
@@ -137,7 +137,7 @@ public sealed class RideAndWhatIfCallTests(ServiceFixture fixture) : IClassFixtu
         var answer = await Answer("/v1/handling/what-if", body);
 
         Assert.Contains(answer.GetProperty("assumptions").EnumerateArray(), one => one.GetProperty("input").GetString() == "/changes/0/vehicle/front/spring/motionRatio");
-        Assert.Equal("change 1", answer.GetProperty("alone")[0].GetProperty("label").GetString());
+        Assert.Equal("change 1", answer.GetProperty("changes")[0].GetProperty("label").GetString());
     }
 
     // What was measured of the spring before is not the length of the one after.
@@ -163,6 +163,34 @@ public sealed class RideAndWhatIfCallTests(ServiceFixture fixture) : IClassFixtu
             Assert.Equal(13, table.Split('\n').Length);
             Assert.Contains(units == "us" ? " in " : " mm ", table.Split('\n')[1] + " ", StringComparison.Ordinal);
         }
+    }
+
+    // The demo car's front spring is short of its seats at full droop; 1 in is 25.4 mm.
+    [Theory]
+    [InlineData("metric", " mm")]
+    [InlineData("us", " in")]
+    public async Task What_a_person_reads_of_a_loose_spring_is_in_the_units_asked_for(string units, string unit)
+    {
+        var answer = await Answer("/v1/handling/ride?units=" + units, Example("ride.request.json"));
+
+        var text = answer.GetProperty("cautions").EnumerateArray().First(one => one.GetProperty("code").GetString() == "springLooseAtDroop").GetProperty("text").GetString()!;
+        var looseMm = -answer.GetProperty("front").GetProperty("seatedAtDroopMm").GetDouble();
+        var shown = units == "us" ? Math.Round(looseMm / 25.4, 2, MidpointRounding.AwayFromZero) : Math.Round(looseMm, 1, MidpointRounding.AwayFromZero);
+        Assert.Contains(FormattableString.Invariant($"is {shown}{unit} too short"), text, StringComparison.Ordinal);
+        Assert.DoesNotContain(units == "us" ? " mm" : " in ", text, StringComparison.Ordinal);
+    }
+
+    // The range is the caller's own: the text must not say that it is what suits road cars.
+    [Fact]
+    public async Task A_range_asked_for_is_called_that()
+    {
+        var body = Example("ride.request.json");
+        body["dampingRatioRange"] = JsonNode.Parse("""{"from":0.3,"to":0.6}""");
+
+        var dampers = (await Answer("/v1/handling/ride", body)).GetProperty("front").GetProperty("dampers");
+
+        Assert.Contains("0.30 to 0.60 is the range asked for", dampers.GetProperty("text").GetString(), StringComparison.Ordinal);
+        Assert.Equal((0.3, 0.6, "the request"), (dampers.GetProperty("dampingRatioRange").GetProperty("from").GetDouble(), dampers.GetProperty("dampingRatioRange").GetProperty("to").GetDouble(), dampers.GetProperty("rangeSource").GetString()!));
     }
 
     private static JsonObject Example(string file) => JsonNode.Parse(File.ReadAllText(ExampleCall.FileOf(file)))!.AsObject();

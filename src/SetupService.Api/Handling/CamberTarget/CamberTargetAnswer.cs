@@ -7,36 +7,26 @@ namespace SetupService.Api.Handling.CamberTarget;
 /// <summary>The static camber that stands the outer tyre as wanted, and what it rests on.</summary>
 public sealed record CamberTargetAnswer
 {
-    /// <summary>Static camber of both wheels of the axle.</summary>
-    [Sample(-2.6)]
-    public required double StaticCamberDeg { get; init; }
+    /// <summary>Static camber of both wheels of the axle, with the range that what the inputs leave open gives.</summary>
+    public required UncertaintyResponse StaticCamberDeg { get; init; }
 
-    /// <summary>The range it lies in by what the inputs leave open.</summary>
-    public required UncertaintyResponse Interval { get; init; }
-
-    /// <summary>The left wheel by right turns alone; null where there are none.</summary>
+    /// <summary>Static camber the left wheel wants, by right turns alone; null where there are none.</summary>
     [Sample(-2.5)]
-    public required double? LeftByRightTurnsDeg { get; init; }
+    public required double? LeftStaticCamberDeg { get; init; }
 
-    /// <summary>The right wheel by left turns alone; null where there are none.</summary>
+    /// <summary>Static camber the right wheel wants, by left turns alone; null where there are none.</summary>
     [Sample(-2.7)]
-    public required double? RightByLeftTurnsDeg { get; init; }
+    public required double? RightStaticCamberDeg { get; init; }
 
-    /// <summary>Mean inclination with the camber set now.</summary>
-    [Sample(1.9)]
-    public required double MeanInclinationNowDeg { get; init; }
+    /// <summary>The camber set now.</summary>
+    public required CamberSettingResponse Before { get; init; }
 
-    /// <summary>Whether the adjustment reaches it; null where no range is given.</summary>
+    /// <summary>Whether the adjustment reaches the camber wanted; null where <c>adjustable</c> gives no range.</summary>
     [Sample(false)]
-    public required bool? IsWithinRange { get; init; }
+    public required bool? IsReachable { get; init; }
 
-    /// <summary>The setting nearest to it within the range; itself where none is given.</summary>
-    [Sample(-2.5)]
-    public required double NearestCamberDeg { get; init; }
-
-    /// <summary>Mean inclination with that setting; null where a corner has no equilibrium then.</summary>
-    [Sample(0.1)]
-    public required double? MeanInclinationAtNearestDeg { get; init; }
+    /// <summary>The setting nearest to the camber wanted that the adjustment reaches; that camber itself where no range is given.</summary>
+    public required CamberSettingResponse Nearest { get; init; }
 
     /// <summary>The static camber with other casters; empty on an axle that does not steer.</summary>
     public required CamberForCasterResponse[] WithCaster { get; init; }
@@ -52,17 +42,15 @@ public sealed record CamberTargetAnswer
     /// <summary>How the static camber moves with each input, the most telling first; inputs that do not move it are left out.</summary>
     public required SensitivityResponse[] Sensitivities { get; init; }
 
-    /// <summary>What the camber does on the straight; null where no tyre is given.</summary>
+    /// <summary>What the camber wanted does on the straight; null where no tyre is given.</summary>
     public required StraightRunningResponse? Straight { get; init; }
-
-    /// <summary>The same of the camber set now.</summary>
-    public required StraightRunningResponse? StraightNow { get; init; }
 
     /// <summary>Each corner with the camber found, the hardest first.</summary>
     public required BendMixResponse[] Corners { get; init; }
 
-    /// <summary>What it means, in sentences.</summary>
-    public required string[] Summary { get; init; }
+    /// <summary>What it means, in at most five sentences.</summary>
+    [Sample("−2.6° of static camber keeps the outer front tyre flat on the road, on average over its work (90 % range −3.1° to −2.1°).")]
+    public required string Summary { get; init; }
 
     /// <summary>What is null above, and why.</summary>
     public required UnknownResponse[] Unknown { get; init; }
@@ -80,6 +68,21 @@ public sealed record CamberTargetAnswer
 
     /// <summary>What can hurt somebody.</summary>
     public required CautionResponse[] Cautions { get; init; }
+}
+
+/// <summary>One setting of the static camber, and what it gives.</summary>
+public sealed record CamberSettingResponse
+{
+    /// <summary>Static camber.</summary>
+    [Sample(-2.5)]
+    public required double StaticCamberDeg { get; init; }
+
+    /// <summary>Mean inclination of the outer wheel to the road, over its work; null where a corner has no equilibrium with this setting.</summary>
+    [Sample(0.1)]
+    public required double? MeanInclinationDeg { get; init; }
+
+    /// <summary>What the setting does on the straight; null where no tyre is given.</summary>
+    public required StraightRunningResponse? Straight { get; init; }
 }
 
 /// <summary>The static camber with another caster.</summary>
@@ -120,15 +123,15 @@ public sealed record SensitivityResponse
     /// <summary>What that leaves open of the static camber, one standard error.</summary>
     [Sample(0.025)]
     public required double LeavesOpenDeg { get; init; }
+
+    /// <summary>What a step of the input does, as a sentence.</summary>
+    [Sample("10 N/mm more front spring rate makes this camber 0.31° less negative.")]
+    public required string Text { get; init; }
 }
 
 /// <summary>A static camber on the straight, by a tread of springs across its width: an upper bound, as a belt bends.</summary>
 public sealed record StraightRunningResponse
 {
-    /// <summary>The static camber.</summary>
-    [Sample(-2.6)]
-    public required double CamberDeg { get; init; }
-
     /// <summary>Share of the load on the third of the tread towards the car's centre; 33.3 upright.</summary>
     [Sample(39.0)]
     public required double InnerShoulderLoadPct { get; init; }
@@ -141,17 +144,8 @@ public sealed record StraightRunningResponse
     [Sample(99.5)]
     public required double BrakingPatchPct { get; init; }
 
-    /// <summary>Road wear of the inner third by the mean of the tread.</summary>
-    [Sample(1.5)]
-    public required double InnerShoulderWearRatio { get; init; }
-
-    /// <summary>The lesser of it with the least and the most background slip plausible.</summary>
-    [Sample(1.3)]
-    public required double InnerShoulderWearRatioLower { get; init; }
-
-    /// <summary>The greater of the two.</summary>
-    [Sample(1.9)]
-    public required double InnerShoulderWearRatioUpper { get; init; }
+    /// <summary>Road wear of the inner third by the mean of the tread; its range is that of the background slip of a rolling tread.</summary>
+    public required UncertaintyResponse InnerShoulderWearRatio { get; init; }
 }
 
 /// <summary>The outer wheel in one kind of corner, with the camber found.</summary>

@@ -13,7 +13,7 @@ internal static class CamberTargetAnswers
     private const string CommonPractice = "common practice, no source";
 
     /// <summary>The answer.</summary>
-    public static CamberTargetAnswer Create(CamberTargetRequest request, Vehicle vehicle, ResolvedHandlingCar reading, BendMixMapper corners, CamberTargetResult result)
+    public static CamberTargetAnswer Create(CamberTargetRequest request, Vehicle vehicle, ResolvedHandlingCar reading, BendMixMapper corners, CamberTargetResult result, UnitSystem units)
     {
         var target = request.TargetInclinationDeg ?? 0;
         var wanted = result.StaticCamberDeg.Value;
@@ -22,44 +22,50 @@ internal static class CamberTargetAnswers
         var straight = Straight(vehicle, reading.Car, at, wanted);
         return new CamberTargetAnswer
         {
-            StaticCamberDeg = wanted,
-            Interval = UncertaintyResponse.Of(result.StaticCamberDeg),
-            LeftByRightTurnsDeg = result.LeftDeg,
-            RightByLeftTurnsDeg = result.RightDeg,
-            MeanInclinationNowDeg = result.MeanInclinationNowDeg,
-            IsWithinRange = request.Range?.CamberDeg is null ? null : result.NearestCamberDeg == wanted,
-            NearestCamberDeg = result.NearestCamberDeg,
-            MeanInclinationAtNearestDeg = result.MeanInclinationAtNearestDeg,
+            StaticCamberDeg = UncertaintyResponse.Of(result.StaticCamberDeg.Ninety),
+            LeftStaticCamberDeg = result.LeftDeg,
+            RightStaticCamberDeg = result.RightDeg,
+            Before = Setting(input.Read(reading.Car), result.MeanInclinationNowDeg),
+            IsReachable = request.Adjustable?.CamberDeg is null ? null : result.NearestCamberDeg == wanted,
+            Nearest = Setting(result.NearestCamberDeg, result.MeanInclinationAtNearestDeg),
             WithCaster = [.. result.WithCaster.Select(one => new CamberForCasterResponse { CasterDeg = one.CasterDeg, StaticCamberDeg = one.StaticCamberDeg })],
             CasterSaving = result.SavedPerCasterDeg,
             CasterSavingInTightest = result.SavedPerCasterInTightestDeg,
-            Sensitivities = [.. result.Sensitivities.Select(one => Sensitivity(one, request))],
+            Sensitivities = [.. result.Sensitivities.Select(one => Sensitivity(one, request, units))],
             Straight = straight,
-            StraightNow = Straight(vehicle, reading.Car, at, input.Read(reading.Car)),
             Corners = [.. result.Corners.Select(Corner)],
-            Summary = [.. CamberTargetWords.Describe(result, target, at)],
+            Summary = CamberTargetWords.Summarize(result, target, at),
             Unknown = [.. Gaps(result, straight, at)],
             Method = "camber-target",
             Edition = Edition.Current,
             Assumptions = [.. Assumptions(request, vehicle, reading, corners, result)],
-            Cautions = CautionResponse.Of([.. CamberTargetCautions.Build(wanted), .. vehicle.SuspensionCautions()]),
+            Cautions = CautionResponse.Of([.. CamberTargetCautions.Build(wanted), .. vehicle.SuspensionCautions(units)]),
+        };
+
+        CamberSettingResponse Setting(double camberDeg, double? meanInclinationDeg) => new()
+        {
+            StaticCamberDeg = camberDeg,
+            MeanInclinationDeg = meanInclinationDeg,
+            Straight = Straight(vehicle, reading.Car, at, camberDeg),
         };
     }
 
-    private static SensitivityResponse Sensitivity(CamberSensitivity one, CamberTargetRequest request)
+    private static SensitivityResponse Sensitivity(CamberSensitivity one, CamberTargetRequest request, UnitSystem units)
     {
         var input = one.Place is "/lateralG" or "/cornerRadiusM" ? OfCornering(one.Place, request) : OfLoad(one.Place, request);
-        return input == "/speedKmh" ? BySpeed(one, request.SpeedKmh!.Value) : Sensitivity(input, one.Unit, one.Value, one.DegPerUnit, one.StandardError);
+        return input == "/speedKmh"
+            ? BySpeed(one, request.SpeedKmh!.Value, units)
+            : Sensitivity(input, one.Unit, one.Value, one.DegPerUnit, one.StandardError, CamberTargetWords.Explain(one.Place, one.DegPerUnit, units));
     }
 
     /// <summary>With the lateral acceleration as it is the radius goes with the square of the speed.</summary>
-    private static SensitivityResponse BySpeed(CamberSensitivity one, double speedKmh)
+    private static SensitivityResponse BySpeed(CamberSensitivity one, double speedKmh, UnitSystem units)
     {
         var mPerKmh = 2 * one.Value / speedKmh;
-        return Sensitivity("/speedKmh", "Kmh", speedKmh, one.DegPerUnit * mPerKmh, one.StandardError / mPerKmh);
+        return Sensitivity("/speedKmh", "Kmh", speedKmh, one.DegPerUnit * mPerKmh, one.StandardError / mPerKmh, CamberTargetWords.Explain("/speedKmh", one.DegPerUnit * mPerKmh, units));
     }
 
-    private static SensitivityResponse Sensitivity(string input, string unit, double value, double degPerUnit, double standardError) => new()
+    private static SensitivityResponse Sensitivity(string input, string unit, double value, double degPerUnit, double standardError, string text) => new()
     {
         Input = input,
         Unit = unit,
@@ -67,6 +73,7 @@ internal static class CamberTargetAnswers
         DegPerUnit = degPerUnit,
         StandardError = standardError,
         LeavesOpenDeg = Math.Abs(degPerUnit) * standardError,
+        Text = text,
     };
 
     /// <summary>An axle's load stands where it was told: its scales go before.</summary>
@@ -99,21 +106,18 @@ internal static class CamberTargetAnswers
         var runs = StraightRunning.Compute(camberDeg, (axle.LeftToeDeg + axle.RightToeDeg) / 2, axle.LoadN / 2, axle.TyreRateNPerMm, TreadWidth.Mm(tyre).Value, axle.LoadedRadiusMm);
         return new StraightRunningResponse
         {
-            CamberDeg = camberDeg,
             InnerShoulderLoadPct = runs.InnerShoulderLoadPct,
             OuterShoulderLoadPct = runs.OuterShoulderLoadPct,
             BrakingPatchPct = runs.BrakingPatchPct,
-            InnerShoulderWearRatio = runs.InnerShoulderWearRatio,
-            InnerShoulderWearRatioLower = runs.InnerShoulderWearRatioLower,
-            InnerShoulderWearRatioUpper = runs.InnerShoulderWearRatioUpper,
+            InnerShoulderWearRatio = UncertaintyResponse.Of(runs.InnerShoulderWearRatio),
         };
     }
 
     private static IEnumerable<UnknownResponse> Gaps(CamberTargetResult result, StraightRunningResponse? straight, CarAxle at)
     {
-        if (result.LeftDeg is null) yield return Gap("leftByRightTurnsDeg", "no right turn is asked for", "/turn");
-        if (result.RightDeg is null) yield return Gap("rightByLeftTurnsDeg", "no left turn is asked for", "/turn");
-        if (result.MeanInclinationAtNearestDeg is null) yield return Gap("meanInclinationAtNearestDeg", "set so, the car has no equilibrium in one of the corners");
+        if (result.LeftDeg is null) yield return Gap("leftStaticCamberDeg", "no right turn is asked for", "/turn");
+        if (result.RightDeg is null) yield return Gap("rightStaticCamberDeg", "no left turn is asked for", "/turn");
+        if (result.MeanInclinationAtNearestDeg is null) yield return Gap("nearest/meanInclinationDeg", "set so, the car has no equilibrium in one of the corners");
         if (at == CarAxle.Rear)
         {
             yield return Gap("casterSaving", "the rear axle does not steer");
@@ -128,7 +132,6 @@ internal static class CamberTargetAnswers
         if (straight is null)
         {
             yield return Gap("straight", "needs the tyre's marking", at == CarAxle.Front ? "/vehicle/front/tyre" : "/vehicle/rear/tyre");
-            yield return Gap("straightNow", "needs the tyre's marking", at == CarAxle.Front ? "/vehicle/front/tyre" : "/vehicle/rear/tyre");
         }
 
         static UnknownResponse Gap(string output, string reason, params string[] needs) => UnknownResponse.Of(output, reason, needs);
@@ -161,7 +164,7 @@ internal static class CamberTargetAnswers
         return AssumptionResponse.Of(one.ToAssumption()) with
         {
             Plausible = new PlausibleResponse { Lower = one.Lower, Upper = one.Upper },
-            Moves = slope == 0 ? [] : [new MoveResponse { Output = "/staticCamberDeg", Lower = wanted + (slope * (one.Lower - one.Value)), Upper = wanted + (slope * (one.Upper - one.Value)) }],
+            Moves = slope == 0 ? [] : [new MoveResponse { Output = "/staticCamberDeg/value", Lower = wanted + (slope * (one.Lower - one.Value)), Upper = wanted + (slope * (one.Upper - one.Value)) }],
         };
     }
 

@@ -2,7 +2,9 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
+using SetupService.Api.Http.Queries;
 using SetupService.Api.Vehicles;
+using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.CamberTarget;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
@@ -18,19 +20,20 @@ internal static class CamberTargetEndpoint
 
     public static void MapCamberTarget(this RouteGroupBuilder group) =>
         group.MapPost("/camber-target", Find)
+            .WithQuery(QueryParameters.Units)
             .WithExample("camber-target")
             .WithProblems(ProblemTypes.NotComputable)
             .WithName("camberTarget")
             .WithSummary("How much static camber does this cornering need?")
             .WithDescription("The static camber with which the outer wheel's inclination to the road, weighted by load times slip, averages the target: for one lateral acceleration, a list of corners, or a histogram as CSV text. With its interval, its sensitivities, other casters, and what it does on the straight.");
 
-    private static Results<Answer<CamberTargetAnswer>, Problem> Find(Body<CamberTargetRequest> body, CancellationToken cancellation)
+    private static Results<Answer<CamberTargetAnswer>, Problem> Find(Body<CamberTargetRequest> body, QueryReader query, CancellationToken cancellation)
     {
         if (body.Value is not { } request)
             return body.Problem!;
         if (!VehicleMapper.Map(request.Vehicle).Under("vehicle").TryGet(out var vehicle, out var refusal))
             return body.Refuse(refusal);
-        if (HandlingCarBuilder.Build(vehicle) is not { } reading)
+        if (HandlingCarBuilder.Build(vehicle, query.Units) is not { } reading)
             return HandlingProblems.NoCorner(vehicle);
 
         var corners = BendMixMapper.Map(request);
@@ -39,7 +42,7 @@ internal static class CamberTargetEndpoint
             Axle = request.Axle,
             Corners = corners.Corners,
             TargetInclinationDeg = request.TargetInclinationDeg ?? 0,
-            Adjustable = request.Range?.CamberDeg is { } range ? (range.From, range.To) : null,
+            Adjustable = request.Adjustable?.CamberDeg is { } range ? (range.From, range.To) : null,
             HeldLateralG = request.HeldLateralG,
         };
         var hardestG = demand.Hardest.Demand.LateralG;
@@ -54,12 +57,12 @@ internal static class CamberTargetEndpoint
         if (CamberTargetSearch.Solve(reading, demand, Casters(request, reading.Car), WorkBudget.Generous(cancellation), out var failure) is not { } result)
         {
             cancellation.ThrowIfCancellationRequested();
-            return NoCamber(request, reading.Car, failure!.Value);
+            return NoCamber(request, reading.Car, failure!.Value, query.Units);
         }
 
         return Math.Abs(result.StaticCamberDeg.Value) > CamberTargetSearch.LargestDeg
-            ? NoCamber(request, reading.Car, new(null, demand.Hardest.Demand))
-            : new Answer<CamberTargetAnswer>(CamberTargetAnswers.Create(request, vehicle, reading, corners, result));
+            ? NoCamber(request, reading.Car, new(null, demand.Hardest.Demand), query.Units)
+            : new Answer<CamberTargetAnswer>(CamberTargetAnswers.Create(request, vehicle, reading, corners, result, query.Units));
     }
 
     /// <summary>The present caster and those asked for, or up to three degrees more as far as the range goes.</summary>
@@ -68,11 +71,11 @@ internal static class CamberTargetEndpoint
         var now = HandlingInputs.For(request.Axle).Caster.Read(car);
         var list = new List<double> { now };
         if (request.CastersDeg is { } asked) list.AddRange(asked);
-        else list.AddRange(new[] { now + 1, now + 2, now + 3 }.Where(one => one <= MostCasterDeg && (request.Range?.CasterDeg is not { } range || (one >= range.From && one <= range.To))));
+        else list.AddRange(new[] { now + 1, now + 2, now + 3 }.Where(one => one <= MostCasterDeg && (request.Adjustable?.CasterDeg is not { } range || (one >= range.From && one <= range.To))));
         return list;
     }
 
-    private static Problem NoCamber(CamberTargetRequest request, HandlingCar car, in CamberTargetFailure failure)
+    private static Problem NoCamber(CamberTargetRequest request, HandlingCar car, in CamberTargetFailure failure, UnitSystem units)
     {
         var place = failure.Reason is not null && failure.Corner.LateralG == request.HeldLateralG ? "/heldLateralG"
             : request.LateralG is not null ? "/lateralG" : request.Corners is not null ? "/corners" : "/histogramCsv";
@@ -80,13 +83,13 @@ internal static class CamberTargetEndpoint
             return Refused(place, FormattableString.Invariant($"no static camber within ±{CamberTargetSearch.LargestDeg}° gives the outer wheel this mean inclination."), null);
         var corner = failure.Corner;
         if (reason == CorneringFailure.TravelNotReached)
-            return Refused(place, FormattableString.Invariant($"at {corner.LateralG:0.##} g and {corner.RadiusM:0.#} m radius a suspension, or its readings, do not reach the travel or steer this takes."), null);
+            return Refused(place, Prose.Write(units, $"at {corner.LateralG:n} g and {corner.RadiusM:m} radius a wheel would travel or steer further than its suspension, or its readings, reach."), null);
         if (reason == CorneringFailure.WorkSpent)
             return Refused(place, "the work allowed for one request was spent before the camber was found; ask for fewer corners.", null);
         var limitG = CorneringSolver.Create(car, corner.Turn) is { } solver ? RollOver.LimitG(solver, corner.RadiusM, corner.LateralG) : 0;
         return Refused(
             place,
-            FormattableString.Invariant($"at {corner.LateralG:0.##} g and {corner.RadiusM:0.#} m radius the car has no balance: it would roll over. Up to {limitG:0.00} g it stands."),
+            Prose.Write(units, $"at {corner.LateralG:n} g and {corner.RadiusM:m} radius the car would roll over; up to {limitG:n} g it stays upright."),
             new FaultLimits { Minimum = 0, Maximum = limitG, Unit = "g" });
     }
 

@@ -62,7 +62,7 @@ public sealed record CamberTargetRequest
     public string? HistogramCsv { get; set; }
 
     /// <summary>How far camber and caster can be set.</summary>
-    public SettingRangeDocument? Range { get; set; }
+    public AdjustableAnglesDocument? Adjustable { get; set; }
 
     /// <summary>Casters to answer for beside the present one; one, two and three degrees more where left out.</summary>
     [Count(1, 8)]
@@ -102,7 +102,7 @@ public sealed record BendMixEntry
 }
 
 /// <summary>How far the angles can be set.</summary>
-public sealed record SettingRangeDocument
+public sealed record AdjustableAnglesDocument
 {
     /// <summary>Static camber.</summary>
     public CamberRangeDocument? CamberDeg { get; set; }

@@ -17,8 +17,8 @@ public sealed class CamberTargetRules : AbstractValidator<CamberTargetRequest>
         RuleFor(request => request).Custom(static (request, context) =>
         {
             CheckForm(request, context);
-            CheckRange(context, "Range.CamberDeg.To", request.Range?.CamberDeg?.From, request.Range?.CamberDeg?.To);
-            CheckRange(context, "Range.CasterDeg.To", request.Range?.CasterDeg?.From, request.Range?.CasterDeg?.To);
+            CheckRange(context, "Adjustable.CamberDeg.To", request.Adjustable?.CamberDeg?.From, request.Adjustable?.CamberDeg?.To);
+            CheckRange(context, "Adjustable.CasterDeg.To", request.Adjustable?.CasterDeg?.From, request.Adjustable?.CasterDeg?.To);
             CheckCasters(request, context);
         });
     }
@@ -41,12 +41,12 @@ public sealed class CamberTargetRules : AbstractValidator<CamberTargetRequest>
 
     private static void CheckCasters(CamberTargetRequest request, ValidationContext<CamberTargetRequest> context)
     {
-        if (request.Range?.CasterDeg is not { } range || range.From > range.To || context.IsRefused("Range.CasterDeg")) return;
+        if (request.Adjustable?.CasterDeg is not { } range || range.From > range.To || context.IsRefused("Adjustable.CasterDeg")) return;
         for (var i = 0; i < request.CastersDeg?.Length; i++)
         {
             var asked = request.CastersDeg[i];
             if (asked >= range.From && asked <= range.To) continue;
-            if (!context.IsRefused($"CastersDeg[{i}]")) Add(context, $"CastersDeg[{i}]", FaultCodes.Inconsistent, FormattableString.Invariant($"{asked}° is outside range.casterDeg, which is {range.From} to {range.To}°."));
+            if (!context.IsRefused($"CastersDeg[{i}]")) Add(context, $"CastersDeg[{i}]", FaultCodes.Inconsistent, FormattableString.Invariant($"{asked}° is outside adjustable.casterDeg, which is {range.From} to {range.To}°."));
         }
     }
 

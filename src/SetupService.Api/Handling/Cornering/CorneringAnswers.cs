@@ -26,11 +26,11 @@ internal static class CorneringAnswers
             Axles = row.Axles,
             RollStiffnessFrontPct = row.RollStiffnessFrontPct,
             Balance = row.Balance,
-            Unknown = TurnGaps.Find(car.Reading.Car, [row]),
+            Unknown = TurnGaps.Find(car.Reading.Car, [row], car.Units),
             Method = "cornering",
             Edition = Edition.Current,
             Assumptions = TurnAssumptions.List(car, [turn], turn.Attitude, ""),
-            Cautions = CautionResponse.Of([.. CorneringCautions.Build([turn], car.Run.RollOverWithin(row.LateralG, CorneringCautions.RollOverMarginG), car.HeldLateralG), .. car.Stated.SuspensionCautions()]),
+            Cautions = CautionResponse.Of([.. CorneringCautions.Build([turn], car.Run.RollOverWithin(row.LateralG, CorneringCautions.RollOverMarginG), car.HeldLateralG), .. car.Stated.SuspensionCautions(car.Units)]),
         };
     }
 }

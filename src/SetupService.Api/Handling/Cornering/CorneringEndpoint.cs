@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using SetupService.Api.Handling.Turns;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
+using SetupService.Api.Http.Queries;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Numerics;
 
@@ -12,19 +13,20 @@ internal static class CorneringEndpoint
 {
     public static void MapCornering(this RouteGroupBuilder group) =>
         group.MapPost("/cornering", Corner)
+            .WithQuery(QueryParameters.Units)
             .WithExample("cornering")
             .WithProblems(ProblemTypes.NotComputable)
             .WithName("cornering")
             .WithSummary("What do the body and each wheel do in this turn?")
             .WithDescription("Equilibrium of body and four wheels in a steady turn: roll, wheel loads, travel, steer, and each wheel's inclination to the road as the sum of its contributions; load transfer by its parts, roll stiffness, balance. Missing figures get typical values, each listed with how far it moves the answer.");
 
-    private static Results<Answer<CorneringAnswer>, Problem> Corner(Body<CorneringRequest> body, CancellationToken cancellation)
+    private static Results<Answer<CorneringAnswer>, Problem> Corner(Body<CorneringRequest> body, QueryReader query, CancellationToken cancellation)
     {
         if (body.Value is not { } request)
             return body.Problem!;
         if (!VehicleMapper.Map(request.Vehicle).Under("vehicle").TryGet(out var vehicle, out var refusal))
             return body.Refuse(refusal);
-        if (CorneringEvaluation.Create(request, vehicle, WorkBudget.Generous(cancellation)) is not { } car)
+        if (CorneringEvaluation.Create(request, vehicle, query.Units, WorkBudget.Generous(cancellation)) is not { } car)
             return HandlingProblems.NoCorner(vehicle);
         var turn = car.Run.At(request.LateralG, out var obstacle);
         cancellation.ThrowIfCancellationRequested();

@@ -92,7 +92,7 @@ internal static class CorneringChartWords
     {
         var turn = $"{(request.Turn == TurnDirection.Left ? "left" : "right")} turn";
         var path = request.CornerRadiusM is { } radiusM
-            ? units == UnitSystem.Us ? Prose.Write(units, $"{turn} of {radiusM / 0.3048:n} ft radius") : Prose.Write(units, $"{turn} of {radiusM:n} m radius")
+            ? Prose.Write(units, $"{turn} of {radiusM:m} radius")
             : Prose.Write(units, $"{turn} at {request.SpeedKmh!.Value:kmh}");
         var hardest = answer.Rows.MaxBy(row => row.LateralG)!;
         var lines = new List<string> { path, Prose.Write(units, $"at {CorneringWords.G(hardest.LateralG)}: roll {hardest.RollDeg:deg}") };

@@ -28,7 +28,7 @@ internal static class CorneringSweepAnswers
             }
 
             missed.Add(obstacle!.Value);
-            unreachable.Add(new() { LateralG = lateralG, Reason = CorneringWords.Reason(obstacle.Value), LimitG = obstacle.Value.LimitG });
+            unreachable.Add(new() { LateralG = lateralG, Reason = CorneringWords.Reason(obstacle.Value, car.Units), LimitG = obstacle.Value.LimitG });
         }
 
         first = missed.Count > 0 ? missed[0] : null;
@@ -43,11 +43,11 @@ internal static class CorneringSweepAnswers
         {
             Rows = rows,
             Unreachable = [.. unreachable],
-            Unknown = TurnGaps.Find(car.Reading.Car, rows),
+            Unknown = TurnGaps.Find(car.Reading.Car, rows, car.Units),
             Method = "cornering",
             Edition = Edition.Current,
             Assumptions = TurnAssumptions.List(car, turns, turns[hardest].Attitude, FormattableString.Invariant($"/rows/{hardest}")),
-            Cautions = CautionResponse.Of([.. CorneringCautions.Build(turns, RollsOverAt(car, missed, rows[hardest].LateralG), car.HeldLateralG), .. car.Stated.SuspensionCautions()]),
+            Cautions = CautionResponse.Of([.. CorneringCautions.Build(turns, RollsOverAt(car, missed, rows[hardest].LateralG), car.HeldLateralG), .. car.Stated.SuspensionCautions(car.Units)]),
         };
     }
 

@@ -6,6 +6,7 @@ using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
 using SetupService.Api.Vehicles;
+using SetupService.Domain.Answers;
 using SetupService.Domain.Numerics;
 
 namespace SetupService.Api.Handling.CorneringSweep;
@@ -16,6 +17,7 @@ internal static class CorneringSweepEndpoint
     public static void MapCorneringSweep(this RouteGroupBuilder group)
     {
         group.MapPost("/cornering-sweep", Sweep)
+            .WithQuery(QueryParameters.Units)
             .WithExample("cornering-sweep")
             .WithProblems(ProblemTypes.NotComputable)
             .WithName("corneringSweep")
@@ -30,16 +32,17 @@ internal static class CorneringSweepEndpoint
             .WithDescription("Takes the body of cornering-sweep and draws roll, wheel loads, inclination and balance over lateral acceleration.");
     }
 
-    private static Results<Answer<CorneringSweepAnswer>, Problem> Sweep(Body<CorneringSweepRequest> body, CancellationToken cancellation) =>
-        TrySweep(body, cancellation, out _, out var answer, out var problem) ? new Answer<CorneringSweepAnswer>(answer) : problem;
+    private static Results<Answer<CorneringSweepAnswer>, Problem> Sweep(Body<CorneringSweepRequest> body, QueryReader query, CancellationToken cancellation) =>
+        TrySweep(body, query.Units, cancellation, out _, out var answer, out var problem) ? new Answer<CorneringSweepAnswer>(answer) : problem;
 
     private static Results<SvgAnswer, Problem> Chart(Body<CorneringSweepRequest> body, QueryReader query, CancellationToken cancellation) =>
-        TrySweep(body, cancellation, out var car, out var answer, out var problem)
+        TrySweep(body, query.Units, cancellation, out var car, out var answer, out var problem)
             ? new SvgAnswer(CorneringChart.Draw(body.Value!, car, answer, query.Units))
             : problem;
 
     private static bool TrySweep(
         Body<CorneringSweepRequest> body,
+        UnitSystem units,
         CancellationToken cancellation,
         [NotNullWhen(true)] out CorneringEvaluation? car,
         [NotNullWhen(true)] out CorneringSweepAnswer? answer,
@@ -56,7 +59,7 @@ internal static class CorneringSweepEndpoint
             return false;
         }
 
-        car = CorneringEvaluation.Create(request, vehicle, WorkBudget.Generous(cancellation));
+        car = CorneringEvaluation.Create(request, vehicle, units, WorkBudget.Generous(cancellation));
         if (car is null)
         {
             problem = HandlingProblems.NoCorner(vehicle);

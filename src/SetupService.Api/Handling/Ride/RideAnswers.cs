@@ -9,7 +9,7 @@ namespace SetupService.Api.Handling.Ride;
 internal static class RideAnswers
 {
     /// <summary>The answer: of the car after the change where there is one.</summary>
-    public static RideAnswer Create(RideEvaluation car, RideEvaluation? before, DampingRange range) => new()
+    public static RideAnswer Create(RideEvaluation car, RideEvaluation? before, DampingRange range, UnitSystem units) => new()
     {
         Front = Axle(car, before, CarAxle.Front, range),
         Rear = Axle(car, before, CarAxle.Rear, range),
@@ -24,7 +24,7 @@ internal static class RideAnswers
         Method = "ride",
         Edition = Edition.Current,
         Assumptions = RideAssumptions.List(car, before),
-        Cautions = CautionResponse.Of([.. RideCautions.Build(car.Front, car.Rear), .. car.Stated.SuspensionCautions()]),
+        Cautions = CautionResponse.Of([.. RideCautions.Build(car.Front, car.Rear, units), .. car.Stated.SuspensionCautions(units)]),
     };
 
     private static FlatRideResponse Flat(RideEvaluation car)
@@ -40,11 +40,11 @@ internal static class RideAnswers
         return new RideAxleResponse
         {
             SprungMassKg = axle.SprungMassKg,
-            MotionRatio = axle.MotionRatio,
+            SpringMotionRatio = axle.MotionRatio,
             SpringForceN = axle.SpringForceN,
             WheelRateNPerMm = axle.WheelRateNPerMm,
-            WheelRates = [.. RideAxleBuilder.RatesOverTravel(car.Stands, at).Select(one => new TravelRateResponse { TravelMm = one.TravelMm, MotionRatio = one.MotionRatio, WheelRateNPerMm = one.WheelRateNPerMm })],
-            TyreRateNPerMm = axle.TyreRateNPerMm,
+            WheelRates = [.. RideAxleBuilder.RatesOverTravel(car.Stands, at).Select(one => new TravelRateResponse { TravelMm = one.TravelMm, SpringMotionRatio = one.MotionRatio, WheelRateNPerMm = one.WheelRateNPerMm })],
+            VerticalRateNPerMm = axle.TyreRateNPerMm,
             RideRateNPerMm = axle.RideRateNPerMm,
             RideFrequencyHz = axle.RideFrequencyHz,
             SpringFrequencyHz = axle.SpringFrequencyHz,
@@ -66,8 +66,7 @@ internal static class RideAnswers
                 Verdict = range.Judge(axle.MeanRatio),
                 Text = RideWords.Dampers(axle, isFront ? before?.Front : before?.Rear, range),
                 Feel = RideWords.Feel(axle),
-                LeastRatio = range.Minimum,
-                MostRatio = range.Maximum,
+                DampingRatioRange = new RangeResponse { From = range.From, To = range.To },
                 RangeSource = range.Source,
             },
         };

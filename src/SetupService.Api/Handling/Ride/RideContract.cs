@@ -18,19 +18,19 @@ public sealed record RideRequest
     public VehicleChange? Change { get; set; }
 
     /// <summary>The damping ratios, bump and rebound averaged, that serve; 0.25 to 0.7 where left out.</summary>
-    public DampingRangeDocument? DampingRatioRange { get; set; }
+    public DampingRatioRangeDocument? DampingRatioRange { get; set; }
 }
 
 /// <summary>A range of damping ratios.</summary>
-public sealed record DampingRangeDocument
+public sealed record DampingRatioRangeDocument
 {
-    /// <summary>Least that serves.</summary>
+    /// <summary>The lowest that suits.</summary>
     [JsonRequired]
     [Range(0.01, 3)]
     [Sample(0.3)]
     public double From { get; set; }
 
-    /// <summary>Most that serves.</summary>
+    /// <summary>The highest that suits.</summary>
     [JsonRequired]
     [Range(0.01, 3)]
     [Sample(0.7)]
@@ -93,7 +93,7 @@ public sealed record RideAxleResponse
 
     /// <summary>Spring travel by wheel travel at ride height.</summary>
     [Sample(0.94)]
-    public required double MotionRatio { get; init; }
+    public required double SpringMotionRatio { get; init; }
 
     /// <summary>Force in the spring at rest.</summary>
     [Sample(3203.0)]
@@ -108,7 +108,7 @@ public sealed record RideAxleResponse
 
     /// <summary>Vertical rate of the tyre.</summary>
     [Sample(210.0)]
-    public required double TyreRateNPerMm { get; init; }
+    public required double VerticalRateNPerMm { get; init; }
 
     /// <summary>Spring and tyre in series.</summary>
     [Sample(21.4)]
@@ -186,7 +186,7 @@ public sealed record TravelRateResponse
 
     /// <summary>Spring travel by wheel travel.</summary>
     [Sample(0.95)]
-    public required double MotionRatio { get; init; }
+    public required double SpringMotionRatio { get; init; }
 
     /// <summary>Rate at the wheel.</summary>
     [Sample(24.6)]
@@ -224,13 +224,8 @@ public sealed record DampersResponse
     [Sample("It settles at once and answers the wheel promptly.")]
     public required string? Feel { get; init; }
 
-    /// <summary>Least mean damping ratio that serves.</summary>
-    [Sample(0.25)]
-    public required double LeastRatio { get; init; }
-
-    /// <summary>Most mean damping ratio that serves.</summary>
-    [Sample(0.7)]
-    public required double MostRatio { get; init; }
+    /// <summary>The mean damping ratios that suit.</summary>
+    public required RangeResponse DampingRatioRange { get; init; }
 
     /// <summary>Where that range comes from.</summary>
     [Sample("the request")]

@@ -1,3 +1,4 @@
+using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Ride;
 using SetupService.Domain.Vehicles;
@@ -22,12 +23,12 @@ internal sealed record RideEvaluation(Vehicle Stated, ResolvedHandlingCar Readin
     public double? StopMetAtLateralG(CarAxle at) => at == CarAxle.Front ? _frontStopG : _rearStopG;
 
     /// <summary>The car as given; null where its points hold no wheel.</summary>
-    public static RideEvaluation? AsGiven(Vehicle stated) =>
-        HandlingCarBuilder.Build(stated) is { } reading ? Create(stated, reading, reading.Car) : null;
+    public static RideEvaluation? AsGiven(Vehicle stated, UnitSystem units) =>
+        HandlingCarBuilder.Build(stated, units) is { } reading ? Create(stated, reading, reading.Car) : null;
 
     /// <summary>The car after a change, at the height its springs hold it; null where its points hold no wheel there.</summary>
-    public RideEvaluation? Changed(Vehicle stated) =>
-        HandlingCarBuilder.Build(stated) is { } reading && ChangedCar.Solve(Stands, Stated, reading.Car, stated) is { } settled
+    public RideEvaluation? Changed(Vehicle stated, UnitSystem units) =>
+        HandlingCarBuilder.Build(stated, units) is { } reading && ChangedCar.Solve(Stands, Stated, reading.Car, stated) is { } settled
             && Create(WithoutOldLengths(stated), reading, settled.Car) is { } after
             ? after with { HeightMm = (settled.FrontHeightMm, settled.RearHeightMm) }
             : null;

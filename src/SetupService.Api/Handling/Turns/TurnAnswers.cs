@@ -1,6 +1,8 @@
 using SetupService.Api.Http.Shared;
+using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Suspension;
 
 namespace SetupService.Api.Handling.Turns;
 
@@ -84,20 +86,20 @@ internal static class TurnAnswers
 /// <summary>The figures that turns lack, each with the reason, so that no null stands without one.</summary>
 internal static class TurnGaps
 {
-    private static readonly (string Output, Predicate<TurnRow> IsMissing, string Reason, string[] Needs)[] OfTurn =
+    private static (string Output, Predicate<TurnRow> IsMissing, string Reason, string[] Needs)[] OfTurn(UnitSystem units) =>
     [
-        ("cornerRadiusM", row => row.CornerRadiusM is null, "at this speed the path is as good as straight", []),
+        ("cornerRadiusM", row => row.CornerRadiusM is null, "at this speed and lateral acceleration the path is all but straight", []),
         ("rollDegPerG", row => row.RollDegPerG is null, "a turn a little harder has no equilibrium on the same tyres", []),
         ("steeringWheelDeg", row => row.SteeringWheelDeg is null, "needs /vehicle/steeringRatio", ["/vehicle/steeringRatio"]),
-        ("frontLoadTransferPct", row => row.Balance.FrontLoadTransferPct is null, "too little load crosses the car to be shared", []),
-        ("inclinationDeg", row => IsBeyondReadings(row.Wheels), "an inner wheel is unloaded beyond what was read of its suspension and the 20 mm that is carried on; its camber is taken as there, which matters to little side force", ["/vehicle/front/suspension/readings", "/vehicle/rear/suspension/readings"]),
+        ("frontLoadTransferPct", row => row.Balance.FrontLoadTransferPct is null, "too little load is transferred to be shared out", []),
+        ("inclinationDeg", row => IsBeyondReadings(row.Wheels), Prose.Write(units, $"an inner wheel is unloaded beyond its suspension's readings and the {MeasuredSuspension.ExtensionMm:gap} they are extended by; its camber is held there, which matters little as it gives little side force"), ["/vehicle/front/suspension/readings", "/vehicle/rear/suspension/readings"]),
         ("understeerDegPerG", row => row.Balance.UndersteerDegPerG is null, "a turn a little harder has no equilibrium on the same tyres, or its steer is reached off ride height only", []),
     ];
 
     /// <summary>The figures, each with how many rows lack it where that is not all.</summary>
-    public static UnknownResponse[] Find(HandlingCar car, IReadOnlyList<TurnRow> rows) =>
+    public static UnknownResponse[] Find(HandlingCar car, IReadOnlyList<TurnRow> rows, UnitSystem units) =>
     [
-        .. from figure in OfTurn
+        .. from figure in OfTurn(units)
            let count = rows.Count(row => figure.IsMissing(row))
            where count > 0
            select UnknownResponse.Of(figure.Output, count == rows.Count ? figure.Reason : FormattableString.Invariant($"in {count} of {rows.Count} rows {figure.Reason}"), figure.Needs),
@@ -113,5 +115,4 @@ internal static class TurnGaps
 
     private static bool IsBeyondReadings(TurnWheelsResponse wheels) =>
         wheels.FrontLeft.InclinationDeg is null || wheels.FrontRight.InclinationDeg is null || wheels.RearLeft.InclinationDeg is null || wheels.RearRight.InclinationDeg is null;
-
 }

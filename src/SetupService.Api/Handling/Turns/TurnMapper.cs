@@ -1,3 +1,4 @@
+using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Numerics;
@@ -21,18 +22,19 @@ internal static class TurnMapper
 /// <param name="Run">Solves its turns.</param>
 /// <param name="HeldLateralG">What its tyres are said to hold, g, or null.</param>
 /// <param name="SteeringRatio">Steering-wheel angle by road-wheel angle, or null.</param>
+/// <param name="Units">The units of what is said about it.</param>
 /// <param name="Budget">The work the request may take, in its turns and in the effects of what is assumed.</param>
-internal sealed record CorneringEvaluation(Vehicle Stated, ResolvedHandlingCar Reading, TurnPath Path, CorneringRun Run, double? HeldLateralG, double? SteeringRatio, WorkBudget Budget)
+internal sealed record CorneringEvaluation(Vehicle Stated, ResolvedHandlingCar Reading, TurnPath Path, CorneringRun Run, double? HeldLateralG, double? SteeringRatio, UnitSystem Units, WorkBudget Budget)
 {
     /// <summary>Front axle's share of the roll stiffness, percent.</summary>
     public double RollStiffnessFrontPct { get; } = RollStiffness.FrontSharePct(Reading.Car);
 
     /// <summary>The car of a request; null where its points hold no wheel.</summary>
-    public static CorneringEvaluation? Create(TurnRequest request, Vehicle vehicle, WorkBudget budget)
+    public static CorneringEvaluation? Create(TurnRequest request, Vehicle vehicle, UnitSystem units, WorkBudget budget)
     {
         var path = TurnMapper.Path(request);
-        return HandlingCarBuilder.Build(vehicle) is { } reading && CorneringRun.Create(reading.Car, path, request.HeldLateralG, budget) is { } run
-            ? new CorneringEvaluation(vehicle, reading, path, run, request.HeldLateralG, vehicle.SteeringRatio, budget)
+        return HandlingCarBuilder.Build(vehicle, units) is { } reading && CorneringRun.Create(reading.Car, path, request.HeldLateralG, budget) is { } run
+            ? new CorneringEvaluation(vehicle, reading, path, run, request.HeldLateralG, vehicle.SteeringRatio, units, budget)
             : null;
     }
 }

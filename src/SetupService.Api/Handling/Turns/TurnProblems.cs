@@ -10,7 +10,7 @@ internal static class TurnProblems
     /// <summary>The only turn asked for, or the first of a sweep of which none is reached.</summary>
     public static Problem NoEquilibrium(TurnRequest request, CorneringEvaluation car, in CorneringObstacle obstacle, bool isOfSweep = false)
     {
-        var reason = CorneringWords.Reason(obstacle);
+        var reason = CorneringWords.Reason(obstacle, car.Units);
         var limits = new FaultLimits { Minimum = 0, Maximum = obstacle.LimitG, Unit = "g" };
         return Problem.NotComputable(
             $"{(isOfSweep ? "None of the turns asked for has an equilibrium. The first: " : "There is no equilibrium: ")}{reason}",

@@ -19,18 +19,18 @@ internal static class WhatIfAnswers
     public static WhatIfAnswer Create(WhatIfRequest request, CorneringEvaluation car, in SteadyTurn turn, WhatIfOutcome asGiven, IReadOnlyList<WhatIfOutcome> alone, WhatIfOutcome together, IReadOnlyList<WhatIfCar> changed, UnitSystem units)
     {
         var given = Figures(asGiven.Figures);
-        WhatIfStateResponse[] states = [.. alone.Select((one, i) => State(Label(request.Changes[i], i), one, asGiven))];
-        var all = State("all together", together, asGiven);
+        WhatIfChangeResponse[] changes = [.. alone.Select((one, i) => Change(Label(request.Changes[i], i), one, asGiven))];
+        var all = Together(together, asGiven);
         return new WhatIfAnswer
         {
-            AsGiven = given,
-            Alone = states,
+            Before = given,
+            Changes = changes,
             Together = all,
-            Table = WhatIfTable.Write(given, states, all, units),
-            Unknown = Gaps(asGiven, "/asGiven"),
+            Table = WhatIfTable.Write(given, changes, all, units),
+            Unknown = Gaps(asGiven, "/before"),
             Method = "what-if",
             Edition = Edition.Current,
-            Assumptions = [.. TurnAssumptions.List(car, [turn], turn.Attitude, ("/asGiven/rollDeg", "/asGiven/frontInclinationDeg", "/asGiven/rearInclinationDeg")), AssumptionResponse.Of(SameRubber), .. OfChanges(car.Reading, changed, alone.Count)],
+            Assumptions = [.. TurnAssumptions.List(car, [turn], turn.Attitude, ("/before/rollDeg", "/before/frontInclinationDeg", "/before/rearInclinationDeg")), AssumptionResponse.Of(SameRubber), .. OfChanges(car.Reading, changed, alone.Count)],
             Cautions = CautionResponse.Of(WhatIfCautions.For(car.Stated, [.. changed.Take(alone.Count).Select(one => one.Stated)], changed[^1].Stated, units)),
         };
     }
@@ -54,12 +54,19 @@ internal static class WhatIfAnswers
         static AssumptionResponse Placed(Assumption one, string place) => AssumptionResponse.Of(one with { Input = place + one.Input });
     }
 
-    private static WhatIfStateResponse State(string label, in WhatIfOutcome outcome, in WhatIfOutcome asGiven) => new()
+    private static WhatIfChangeResponse Change(string label, in WhatIfOutcome outcome, in WhatIfOutcome asGiven) => new()
     {
         Label = label,
-        Figures = Figures(outcome.Figures),
+        After = Figures(outcome.Figures),
         Change = Figures(outcome.Figures.Less(asGiven.Figures)),
-        Unknown = Gaps(outcome, "/figures"),
+        Unknown = Gaps(outcome, "/after"),
+    };
+
+    private static WhatIfTogetherResponse Together(in WhatIfOutcome outcome, in WhatIfOutcome asGiven) => new()
+    {
+        After = Figures(outcome.Figures),
+        Change = Figures(outcome.Figures.Less(asGiven.Figures)),
+        Unknown = Gaps(outcome, "/after"),
     };
 
     private static UnknownResponse[] Gaps(WhatIfOutcome outcome, string place)

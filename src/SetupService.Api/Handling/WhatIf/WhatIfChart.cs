@@ -18,18 +18,18 @@ internal static class WhatIfChart
     {
         var turn = FormattableString.Invariant($"a {request.Turn.ToString().ToLowerInvariant()} turn at {request.LateralG} g");
         var how = request.CornerRadiusM is { } radius
-            ? units == UnitSystem.Us ? FormattableString.Invariant($"{radius / 0.3048:0} ft radius") : FormattableString.Invariant($"{radius:0.#} m radius")
-            : units == UnitSystem.Us ? FormattableString.Invariant($"{request.SpeedKmh / 1.609344:0} mph") : FormattableString.Invariant($"{request.SpeedKmh:0.#} km/h");
+            ? Prose.Write(units, $"{radius:m} radius")
+            : Prose.Write(units, $"{request.SpeedKmh!.Value:kmh}");
         var line = $"{turn}, {how}; compared with the car as given";
         return request.Vehicle.Label is { Length: > 0 } label ? [label, line] : [line];
     }
 
     private static TornadoPanel? Panel(FigureColumn column, WhatIfAnswer answer, UnitSystem units)
     {
-        if (column.ValueIn(answer.AsGiven, units) is not { } given) return null;
+        if (column.ValueIn(answer.Before, units) is not { } given) return null;
         var decimals = column.DecimalsIn(units);
         var bars = new List<TornadoBar>();
-        foreach (var one in answer.Alone)
+        foreach (var one in answer.Changes)
         {
             if (column.ValueIn(one.Change, units) is { } change && Shows(change)) bars.Add(new TornadoBar(one.Label, change));
         }

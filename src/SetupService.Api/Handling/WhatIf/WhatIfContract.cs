@@ -45,13 +45,13 @@ public sealed record WhatIfChangeDocument
 public sealed record WhatIfAnswer
 {
     /// <summary>The car as given.</summary>
-    public required WhatIfFiguresResponse AsGiven { get; init; }
+    public required WhatIfFiguresResponse Before { get; init; }
 
     /// <summary>Each change alone, in the order asked.</summary>
-    public required WhatIfStateResponse[] Alone { get; init; }
+    public required WhatIfChangeResponse[] Changes { get; init; }
 
     /// <summary>All changes, one after the other: where two set the same, the later stands.</summary>
-    public required WhatIfStateResponse Together { get; init; }
+    public required WhatIfTogetherResponse Together { get; init; }
 
     /// <summary>The same as a table for a person: plain text in columns, for a typeface of one width.</summary>
     [Sample("                        roll")]
@@ -75,20 +75,33 @@ public sealed record WhatIfAnswer
     public required CautionResponse[] Cautions { get; init; }
 }
 
-/// <summary>One state of the car.</summary>
-public sealed record WhatIfStateResponse
+/// <summary>The car with one change.</summary>
+public sealed record WhatIfChangeResponse
 {
     /// <summary>What the caller calls the change.</summary>
     [Sample("front springs 40 N/mm")]
     public required string Label { get; init; }
 
     /// <summary>The figures of the car with it.</summary>
-    public required WhatIfFiguresResponse Figures { get; init; }
+    public required WhatIfFiguresResponse After { get; init; }
 
-    /// <summary>How far they move from the car as given.</summary>
+    /// <summary>How far they move: after less before.</summary>
     public required WhatIfFiguresResponse Change { get; init; }
 
-    /// <summary>What is null, and why; outputs relative to this state.</summary>
+    /// <summary>What is null, and why; places relative to this object.</summary>
+    public required UnknownResponse[] Unknown { get; init; }
+}
+
+/// <summary>The car with all changes.</summary>
+public sealed record WhatIfTogetherResponse
+{
+    /// <summary>The figures of the car with them.</summary>
+    public required WhatIfFiguresResponse After { get; init; }
+
+    /// <summary>How far they move: after less before.</summary>
+    public required WhatIfFiguresResponse Change { get; init; }
+
+    /// <summary>What is null, and why; places relative to this object.</summary>
     public required UnknownResponse[] Unknown { get; init; }
 }
 

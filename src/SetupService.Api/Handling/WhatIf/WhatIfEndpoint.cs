@@ -65,7 +65,7 @@ internal static class WhatIfEndpoint
         if (!VehicleMapper.Map(request.Vehicle).Under("vehicle").TryGet(out var vehicle, out var refusal))
             return body.Refuse(refusal);
         var budget = WorkBudget.Generous(cancellation);
-        if (WhatIfCar.Create(vehicle) is not { } car || CorneringEvaluation.Create(request, vehicle, budget) is not { } turned)
+        if (WhatIfCar.Create(vehicle, query.Units) is not { } car || CorneringEvaluation.Create(request, vehicle, query.Units, budget) is not { } turned)
             return HandlingProblems.NoCorner(vehicle);
         if (turned.Run.At(request.LateralG, out var obstacle) is not { } turn)
             return TurnProblems.NoEquilibrium(request, turned, obstacle!.Value);
@@ -83,7 +83,7 @@ internal static class WhatIfEndpoint
             var changed = i < request.Changes.Length ? stated.With(request.Changes[i].Vehicle, "/" + place) : together;
             if (!changed.Read(WhatIfRules.Car).TryGet(out var document, out refusal) || !VehicleMapper.Map(document).Under(place).TryGet(out var after, out refusal))
                 return body.Refuse(refusal);
-            if (WhatIfCar.Create(after) is not { } state || study.Changed(state) is not { } outcome)
+            if (WhatIfCar.Create(after, query.Units) is not { } state || study.Changed(state) is not { } outcome)
                 return HandlingProblems.NoCorner(after);
             states.Add(state);
             outcomes.Add(outcome);

@@ -11,14 +11,14 @@ internal static class WhatIfTable
     private const int Column = 11;
     private const string Nothing = "–";
 
-    public static string Write(WhatIfFiguresResponse asGiven, IReadOnlyList<WhatIfStateResponse> alone, WhatIfStateResponse together, UnitSystem units)
+    public static string Write(WhatIfFiguresResponse before, IReadOnlyList<WhatIfChangeResponse> changes, WhatIfTogetherResponse together, UnitSystem units)
     {
-        var columns = FigureColumn.All.Where(column => column.Read(asGiven) is not null || alone.Any(one => column.Read(one.Figures) is not null)).ToArray();
+        var columns = FigureColumn.All.Where(column => column.Read(before) is not null || changes.Any(one => column.Read(one.After) is not null)).ToArray();
         var text = new StringBuilder();
         Row(text, "", columns.Select(column => column.Short));
         Row(text, "", columns.Select(column => column.UnitIn(units)));
-        Row(text, "as given", columns.Select(column => Number(column.ValueIn(asGiven, units), column.DecimalsIn(units), isChange: false)));
-        foreach (var one in alone) Row(text, one.Label, columns.Select(column => Number(column.ValueIn(one.Change, units), column.DecimalsIn(units), isChange: true)));
+        Row(text, "as given", columns.Select(column => Number(column.ValueIn(before, units), column.DecimalsIn(units), isChange: false)));
+        foreach (var one in changes) Row(text, one.Label, columns.Select(column => Number(column.ValueIn(one.Change, units), column.DecimalsIn(units), isChange: true)));
         Row(text, "all together", columns.Select(column => Number(column.ValueIn(together.Change, units), column.DecimalsIn(units), isChange: true)));
         return text.ToString();
     }

@@ -1,3 +1,4 @@
+using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Tyres;
 
@@ -26,14 +27,11 @@ public readonly record struct StraightRunning
     /// <summary>Contact area by that of the tyre upright, percent: what is left to brake on.</summary>
     public required double BrakingPatchPct { get; init; }
 
-    /// <summary>Wear of the inner third by the mean of the tread, wear taken as pressure times slip.</summary>
-    public required double InnerShoulderWearRatio { get; init; }
-
-    /// <summary>The lesser of it with the least and the most background slip plausible.</summary>
-    public required double InnerShoulderWearRatioLower { get; init; }
-
-    /// <summary>The greater of the two.</summary>
-    public required double InnerShoulderWearRatioUpper { get; init; }
+    /// <summary>
+    /// Wear of the inner third by the mean of the tread, wear taken as pressure times slip; its range is between the least and the most
+    /// background slip plausible, which nine tyres in ten lie between (from memory).
+    /// </summary>
+    public required Uncertainty InnerShoulderWearRatio { get; init; }
 
     /// <summary>Computes it.</summary>
     /// <param name="camberDeg">Camber at ride height, degrees.</param>
@@ -64,10 +62,14 @@ public readonly record struct StraightRunning
             InnerShoulderLoadPct = 100 * inner / all,
             OuterShoulderLoadPct = 100 * outer / all,
             BrakingPatchPct = 100 * area / uprightArea,
-            InnerShoulderWearRatio = Wear(BackgroundSlip),
-            InnerShoulderWearRatioLower = Math.Min(Wear(LargestBackgroundSlip), Wear(LeastBackgroundSlip)),
-            InnerShoulderWearRatioUpper = Math.Max(Wear(LargestBackgroundSlip), Wear(LeastBackgroundSlip)),
+            InnerShoulderWearRatio = WearRatio(),
         };
+
+        Uncertainty WearRatio()
+        {
+            var (most, least) = (Wear(LeastBackgroundSlip), Wear(LargestBackgroundSlip));
+            return new(Wear(BackgroundSlip), Math.Min(most, least), Math.Max(most, least), Uncertainty.NinetyPct);
+        }
 
         // Each strip slips sideways by the toe and along by rolling on its own radius about the middle.
         double Wear(double background)

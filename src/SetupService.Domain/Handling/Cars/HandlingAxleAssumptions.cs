@@ -5,7 +5,7 @@ using SetupService.Domain.Vehicles;
 namespace SetupService.Domain.Handling.Cars;
 
 /// <summary>Collects what is assumed of one axle.</summary>
-internal sealed class HandlingAxleAssumptions(CarAxle axle, List<AssumedInput> assumed, List<Assumption> notes)
+internal sealed class HandlingAxleAssumptions(CarAxle axle, List<AssumedInput> assumed, List<Assumption> notes, UnitSystem units)
 {
     private const string CommonPractice = "common practice, no source";
 
@@ -38,7 +38,7 @@ internal sealed class HandlingAxleAssumptions(CarAxle axle, List<AssumedInput> a
 
     /// <summary>The track given is not the points'.</summary>
     public void TrackDiffers(double trackMm, double ofPointsMm) => Note(
-        "/trackMm", trackMm, null, "the track given", FormattableString.Invariant($"The points stand on a track of {ofPointsMm:0.#} mm; loads and roll take the track given, angles the points."));
+        "/trackMm", trackMm, null, "the track given", Prose.Write(units, $"The suspension's points give a track of {ofPointsMm:gap}: loads and roll are computed with the track given, angles with the points."));
 
     /// <summary>Inputs that are given although the hardpoints determine them.</summary>
     public void Unused(Axle stated, in StatedFigures told, bool steers)

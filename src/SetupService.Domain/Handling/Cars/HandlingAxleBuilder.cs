@@ -13,11 +13,11 @@ internal static class HandlingAxleBuilder
     private const double TrackAgreementMm = 10;
 
     /// <summary>The axle; null where its points or readings make no corner. Loads, track (or points) and spring rate are there.</summary>
-    public static HandlingAxle? Build(Vehicle vehicle, CarAxle at, List<AssumedInput> assumed, List<Assumption> notes)
+    public static HandlingAxle? Build(Vehicle vehicle, CarAxle at, List<AssumedInput> assumed, List<Assumption> notes, UnitSystem units)
     {
         var axle = vehicle.At(at);
         var (left, right) = StaticLoads.Compute(vehicle, at) is { } loads ? (loads.LeftN, loads.RightN) : (0, 0);
-        var list = new HandlingAxleAssumptions(at, assumed, notes);
+        var list = new HandlingAxleAssumptions(at, assumed, notes, units);
         var suspension = axle.Suspension;
         if (suspension.Contradictions.Count > 0) return null;
 

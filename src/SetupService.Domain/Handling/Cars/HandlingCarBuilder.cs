@@ -27,13 +27,15 @@ public static class HandlingCarBuilder
     }
 
     /// <summary>The car; null where <see cref="Missing"/> names something, or its readings or points make no corner.</summary>
-    public static ResolvedHandlingCar? Build(Vehicle vehicle)
+    /// <param name="vehicle">The car as stated.</param>
+    /// <param name="units">The units of what is said about it.</param>
+    public static ResolvedHandlingCar? Build(Vehicle vehicle, UnitSystem units = UnitSystem.Metric)
     {
         if (Missing(vehicle).Count > 0) return null;
         var assumed = new List<AssumedInput>();
         var notes = new List<Assumption>();
-        var front = HandlingAxleBuilder.Build(vehicle, CarAxle.Front, assumed, notes);
-        var rear = HandlingAxleBuilder.Build(vehicle, CarAxle.Rear, assumed, notes);
+        var front = HandlingAxleBuilder.Build(vehicle, CarAxle.Front, assumed, notes, units);
+        var rear = HandlingAxleBuilder.Build(vehicle, CarAxle.Rear, assumed, notes, units);
         if (front is null || rear is null) return null;
         if (StaticLoads.AreHalved(vehicle, CarAxle.Front) || StaticLoads.AreHalved(vehicle, CarAxle.Rear)) notes.Add(HalvedLoads);
         return new(new HandlingCar

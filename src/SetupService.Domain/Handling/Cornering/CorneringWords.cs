@@ -1,4 +1,5 @@
 using SetupService.Domain.Answers;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Cornering;
@@ -7,7 +8,7 @@ namespace SetupService.Domain.Handling.Cornering;
 public static class CorneringWords
 {
     /// <summary>Why there is no equilibrium, as a clause that begins with the lateral acceleration.</summary>
-    public static string Reason(in CorneringObstacle obstacle)
+    public static string Reason(in CorneringObstacle obstacle, UnitSystem units)
     {
         var (asked, limit) = (G(obstacle.LateralG), G(obstacle.LimitG));
         return obstacle.Failure switch
@@ -15,8 +16,8 @@ public static class CorneringWords
             CorneringFailure.RollsOver when !obstacle.IsUnloadedThere => $"at {asked} the model finds no balance, as before a roll-over; up to {limit} it does.",
             CorneringFailure.RollsOver => $"at {asked} the inner wheels carry nothing and the car would roll over; up to {limit} it stays upright.",
             CorneringFailure.TravelNotReached when obstacle.BeyondReadings is { } beyond => Prose.Write(
-                UnitSystem.Metric,
-                $"at {asked} the outer {Name(beyond.Axle)} wheel, {Name(beyond.Position)}, would be at {beyond.TravelMm:mm} of travel, beyond what was read of its suspension and the 20 mm that is carried on; up to {limit} no outer wheel is."),
+                units,
+                $"at {asked} the outer {Name(beyond.Axle)} wheel, {Name(beyond.Position)}, would be at {beyond.TravelMm:mm} of travel, beyond its readings and the {MeasuredSuspension.ExtensionMm:gap} they are extended by; up to {limit} no outer wheel is."),
             CorneringFailure.WorkSpent => $"at {asked} the work allowed for one request was spent before an equilibrium was found.",
             CorneringFailure.TravelNotReached => $"at {asked} a wheel would travel or steer further than its suspension, or its readings, reach; up to {limit} it does not.",
             _ when obstacle.LimitG > 0 && obstacle.LateralG > obstacle.LimitG && !obstacle.IsAtHeld => $"{asked} is more than the tyres can give; they hold {limit}.",

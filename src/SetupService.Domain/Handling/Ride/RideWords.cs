@@ -14,17 +14,17 @@ public static class RideWords
         ArgumentNullException.ThrowIfNull(range);
         if (now.MeanRatio is not { } ratio)
             return "The damper's bump and rebound figures are not given, so whether it suits these springs is unknown.";
-        var was = before?.MeanRatio is { } old ? FormattableString.Invariant($", before {old:0.00}") : "";
+        var was = before?.MeanRatio is { } old ? FormattableString.Invariant($", {old:0.00} before") : "";
         var figures = FormattableString.Invariant(
-            $"The mean damping ratio is {ratio:0.00}{was} (bump {now.BumpRatio:0.00}, rebound {now.ReboundRatio:0.00}); {range.Minimum:0.00} to {range.Maximum:0.00} suits a road car that also goes on track.");
+            $"The mean damping ratio is {ratio:0.00}{was} (bump {now.BumpRatio:0.00}, rebound {now.ReboundRatio:0.00}); {range.From:0.00} to {range.To:0.00} {(range == DampingRange.RoadAndTrack ? "suits a road car that also goes on track" : "is the range asked for")}.");
         return range.Judge(ratio) switch
         {
             DamperVerdict.Keep => "Keep these dampers. " + figures,
             DamperVerdict.Borderline => "These dampers are borderline: a worn or weak one would not do. " + figures,
-            _ when ratio < range.Minimum => FormattableString.Invariant(
-                $"These dampers are too soft for these springs: they need at least {100 * ((range.Minimum / ratio) - 1):0} % more damping. {figures}"),
+            _ when ratio < range.From => FormattableString.Invariant(
+                $"These dampers are too soft for these springs: they need at least {100 * ((range.From / ratio) - 1):0} % more damping. {figures}"),
             _ => FormattableString.Invariant(
-                $"These dampers are too hard for these springs: they need at least {100 * (1 - (range.Maximum / ratio)):0} % less damping. {figures}"),
+                $"These dampers are too hard for these springs: they need at least {100 * (1 - (range.To / ratio)):0} % less damping. {figures}"),
         };
     }
 

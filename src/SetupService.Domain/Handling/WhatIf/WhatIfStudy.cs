@@ -1,3 +1,4 @@
+using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Handling.Ride;
@@ -80,7 +81,7 @@ public sealed class WhatIfStudy
 public sealed record WhatIfCar(Vehicle Stated, ResolvedHandlingCar Reading)
 {
     /// <summary>Makes a car ready; null where it is incomplete or its points make no corner.</summary>
-    public static WhatIfCar? Create(Vehicle stated) => HandlingCarBuilder.Build(stated) is { } reading ? new(stated, reading) : null;
+    public static WhatIfCar? Create(Vehicle stated, UnitSystem units = UnitSystem.Metric) => HandlingCarBuilder.Build(stated, units) is { } reading ? new(stated, reading) : null;
 }
 
 /// <summary>What one state of the car reaches: its figures, or why the turn has none.</summary>

@@ -20,7 +20,7 @@ public sealed class StraightRunningTests
         Assert.Equal(100 / 3.0, runs.InnerShoulderLoadPct, 1e-9);
         Assert.Equal(100 / 3.0, runs.OuterShoulderLoadPct, 1e-9);
         Assert.Equal(100, runs.BrakingPatchPct, 1e-9);
-        Assert.Equal(1, runs.InnerShoulderWearRatio, 1e-9);
+        Assert.Equal(1, runs.InnerShoulderWearRatio.Value, 1e-9);
     }
 
     // A linear pressure over the width: 1/3 + w s/(9 δ) on the low third, s the lean as height per width.
@@ -82,7 +82,7 @@ public sealed class StraightRunningTests
             (camberDeg, toeDeg, loadN, rate, widthMm, radiusMm) =>
             {
                 var runs = StraightRunning.Compute(camberDeg, toeDeg, loadN, rate, widthMm, radiusMm);
-                Assert.InRange(runs.InnerShoulderWearRatio, runs.InnerShoulderWearRatioLower - 1e-12, runs.InnerShoulderWearRatioUpper + 1e-12);
+                Assert.InRange(runs.InnerShoulderWearRatio.Value, runs.InnerShoulderWearRatio.Lower - 1e-12, runs.InnerShoulderWearRatio.Upper + 1e-12);
                 Assert.InRange(runs.InnerShoulderLoadPct + runs.OuterShoulderLoadPct, 0, 100 + 1e-9);
             }, iter: 5000);
 

@@ -90,7 +90,7 @@ public sealed class TypicalValuesTests
     {
         var notes = new List<Assumption>();
 
-        new HandlingAxleAssumptions(axle, [], notes).NoBumpStop();
+        new HandlingAxleAssumptions(axle, [], notes, UnitSystem.Metric).NoBumpStop();
 
         Assert.Equal(place, Assert.Single(notes).Input);
     }
