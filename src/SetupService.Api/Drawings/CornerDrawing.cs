@@ -24,7 +24,7 @@ public static class CornerDrawing
         ArgumentNullException.ThrowIfNull(car);
         ArgumentNullException.ThrowIfNull(sheet);
         var view = new CornerView(car, candidate, sheet, units);
-        var legend = Legend.Of(view);
+        var legend = Legend.From(view);
         var frame = DrawingFrame.Around(view, legend.HeightUnits);
         using var svg = new SvgWriter(frame.UnitMm);
         SvgDocument.Open(

@@ -45,7 +45,7 @@ internal static class DimensionLine
         }
 
         void Tip(double at, double length) =>
-            svg.Path(Polyline.Of([place(at, 0), place(at + length, 0.3 * head), place(at + length, -0.3 * head)], closed: true), Head);
+            svg.Path(Polyline.From([place(at, 0), place(at + length, 0.3 * head), place(at + length, -0.3 * head)], closed: true), Head);
     }
 }
 
@@ -68,7 +68,7 @@ internal static class DirectionArrow
 /// <summary>Path data of straight lines through points of the picture.</summary>
 internal static class Polyline
 {
-    public static string Of(IReadOnlyList<(double X, double Y)> points, bool closed = false)
+    public static string From(IReadOnlyList<(double X, double Y)> points, bool closed = false)
     {
         var data = new StringBuilder(14 * points.Count);
         for (var i = 0; i < points.Count; i++)

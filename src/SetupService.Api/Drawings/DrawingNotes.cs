@@ -6,7 +6,7 @@ namespace SetupService.Api.Drawings;
 /// <summary>The notes under the drawing: what it does not show and why, and what is drawn otherwise than it will be.</summary>
 internal static class DrawingNotes
 {
-    public static IReadOnlyList<string> Of(CornerView view)
+    public static IReadOnlyList<string> List(CornerView view)
     {
         var notes = new List<string>();
         if (view.Car.Present is null) notes.Add("The wheel and tyre fitted now are not described: only the candidate is drawn.");

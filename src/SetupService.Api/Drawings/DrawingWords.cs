@@ -66,7 +66,7 @@ internal static class DrawingWords
             if (view.Sheet.Applicable.Contains(place) && view.Sheet[place].Margin is { } margin) sentences.Add(Gap(view, place, margin));
         }
 
-        sentences.AddRange(DrawingNotes.Of(view));
+        sentences.AddRange(DrawingNotes.List(view));
         sentences.Add(Verdict(view));
         return string.Join(' ', sentences);
     }
@@ -105,7 +105,7 @@ internal static class DrawingWords
 /// <summary>Names of the checks in running text.</summary>
 internal static class CheckNames
 {
-    public static string Of(CheckId id) => id switch
+    public static string From(CheckId id) => id switch
     {
         CheckId.InboardClearance => "room inboard",
         CheckId.OutboardClearance => "room outboard",
@@ -132,7 +132,7 @@ internal static class CheckNames
         var names = new List<string>(checks.Count);
         for (var id = CheckId.InboardClearance; id <= CheckId.ArchCover; id++)
         {
-            if (checks.Contains(id)) names.Add(Of(id));
+            if (checks.Contains(id)) names.Add(From(id));
         }
 
         return string.Join(", ", names);

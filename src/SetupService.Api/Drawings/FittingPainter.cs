@@ -47,8 +47,8 @@ internal static class FittingPainter
 
     private static void Both(SvgWriter svg, Outline outline, Pen pen, bool closed = true)
     {
-        svg.Path(SvgPath.Of(outline, closed), pen);
-        svg.Path(SvgPath.Of(outline.BelowAxis(), closed), pen);
+        svg.Path(SvgPath.From(outline, closed), pen);
+        svg.Path(SvgPath.From(outline.BelowAxis(), closed), pen);
     }
 }
 
@@ -59,9 +59,9 @@ internal static class HubPainter
     {
         svg.OpenGroup("hub");
         var metal = Pen.Full(InkRole.Soft, 1.2).WithFill(InkRole.Soft, 0.25);
-        svg.Path(SvgPath.Of(hub.Flange, closed: true), metal);
-        svg.Path(SvgPath.Of(hub.Flange.BelowAxis(), closed: true), metal);
-        if (hub.Caliper is { } caliper) svg.Path(SvgPath.Of(caliper, closed: false), Pen.Dashed(InkRole.Ink, 2.2, 2, 3));
+        svg.Path(SvgPath.From(hub.Flange, closed: true), metal);
+        svg.Path(SvgPath.From(hub.Flange.BelowAxis(), closed: true), metal);
+        if (hub.Caliper is { } caliper) svg.Path(SvgPath.From(caliper, closed: false), Pen.Dashed(InkRole.Ink, 2.2, 2, 3));
         var radius = hub.FlangeRadiusMm;
         svg.Line(0, -radius - (6 * frame.UnitMm), 0, radius + (6 * frame.UnitMm), Pen.Full(InkRole.Ink, 2.2), "hub-face");
         svg.Line(frame.ContentLeftMm, 0, frame.ContentRightMm, 0, Pen.Dashed(InkRole.Soft, 1, 16, 4, 3, 4), "wheel-axis");

@@ -18,7 +18,7 @@ internal static class GapPainter
         {
             ref readonly var result = ref view.Sheet[line.Place];
             if (line.Place == CheckId.RadialClearance) Radial(svg, view, frame, line, GapLabel.Wide(line, result, view.Units));
-            else Sideways(svg, view, frame, line, GapLabel.Of(line, result, view.Units));
+            else Sideways(svg, view, frame, line, GapLabel.From(line, result, view.Units));
         }
 
         svg.Close();
@@ -39,7 +39,7 @@ internal static class GapPainter
         foreach (var outline in (ReadOnlySpan<Outline>)[view.CandidateOutlines.TyreBody, view.CandidateOutlines.Rim])
         {
             var polygon = line.Beyond(outline, PiecesPerCurve);
-            if (polygon.Count > 2) svg.Path(SvgPath.OfPolygon(polygon), Pen.Full(InkRole.Fail, 1).WithFill(InkRole.Fail, 0.55));
+            if (polygon.Count > 2) svg.Path(SvgPath.FromPolygon(polygon), Pen.Full(InkRole.Fail, 1).WithFill(InkRole.Fail, 0.55));
         }
     }
 
@@ -86,7 +86,7 @@ internal sealed class GapLabel
 
     public double WidthUnits => _lines.Max(line => line.Lettering.Size * TextWidth.Em(line.Text, line.Lettering.IsBold));
 
-    public static GapLabel Of(RoomLine line, in CheckResult result, UnitSystem units)
+    public static GapLabel From(RoomLine line, in CheckResult result, UnitSystem units)
     {
         var ink = DrawingWords.StatusInk(result.Status);
         var name = (DrawingWords.Place(line.Place), new Lettering(Lettering.Small, InkRole.Ink, HasHalo: true));

@@ -32,7 +32,7 @@ internal sealed class Legend
         Gaps = GapRow.All(view);
         VerdictInk = DrawingWords.StatusInk(view.Sheet.Verdict);
         Verdict = TextWrap.Lines(DrawingWords.Verdict(view), TextEm, isBold: true);
-        Notes = [.. DrawingNotes.Of(view).SelectMany(note => TextWrap.Lines(note, TextEm))];
+        Notes = [.. DrawingNotes.List(view).SelectMany(note => TextWrap.Lines(note, TextEm))];
     }
 
     public IReadOnlyList<string> Now { get; }
@@ -58,7 +58,7 @@ internal sealed class Legend
         }
     }
 
-    public static Legend Of(CornerView view) => new(view);
+    public static Legend From(CornerView view) => new(view);
 
     private static List<string> Fitting(string name, in Fitting fitting, UnitSystem units) =>
     [

@@ -13,7 +13,7 @@ internal static class SvgPath
 
     public static double Y(double heightMm) => -heightMm;
 
-    public static string Of(Outline outline, bool closed)
+    public static string From(Outline outline, bool closed)
     {
         var data = new StringBuilder("M");
         Append(data, outline.Start);
@@ -33,7 +33,7 @@ internal static class SvgPath
         return closed ? data.Append('Z').ToString() : data.ToString();
     }
 
-    public static string OfPolygon(IReadOnlyList<OutlinePoint> points)
+    public static string FromPolygon(IReadOnlyList<OutlinePoint> points)
     {
         var data = new StringBuilder();
         for (var i = 0; i < points.Count; i++) Append(data.Append(i == 0 ? 'M' : 'L'), points[i]);

@@ -1,26 +1,22 @@
 using SetupService.Api.Http;
 using SetupService.Api.Http.Shared;
 using SetupService.Api.Vehicles;
-using SetupService.Api.Vehicles.Suspensions;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Points;
-using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Geometry;
 
 /// <summary>The left corner of the axle asked about, as the domain takes it.</summary>
 /// <param name="Pointer">JSON Pointer to the axle.</param>
-/// <param name="Document">The suspension as it was sent; null where only angles are known.</param>
-/// <param name="Alignment">The angles as they were sent.</param>
 /// <param name="Axle">The axle.</param>
 /// <param name="Setup">How the wheel is set.</param>
 /// <param name="Radius">The loaded radius, where it is not the one measured.</param>
 internal sealed record Corner(
-    string Pointer, SuspensionDocument? Document, AlignmentAnglesDocument Alignment, Axle Axle, WheelSetup Setup, Assumption? Radius)
+    string Pointer, Axle Axle, WheelSetup Setup, Assumption? Radius)
 {
     /// <summary>What is known of how the wheel moves.</summary>
     public SuspensionModel Suspension => Axle.Suspension;
@@ -31,11 +27,20 @@ internal sealed record Corner(
 
     private string PointerOfInput(string input) =>
         input is "/axle" ? input
+        : input is "/suspension/readings" ? Pointer + Suspension.ReadingsPointer
         : input is "/trackMm" || input.StartsWith("/suspension", StringComparison.Ordinal) || input.StartsWith("/alignment", StringComparison.Ordinal) ? Pointer + input
         : "/vehicle" + input;
 
-    /// <summary>What its readings make; null where it is not measured.</summary>
-    public MeasuredCorner? Readings => (Suspension as MeasuredSuspension)?.Corner;
+    /// <summary>What the corner takes although nobody gave it, in order of what it does to the answer.</summary>
+    public List<Assumption> Assumptions()
+    {
+        List<Assumption> list = [.. Suspension.Assumptions(Pointer, Setup)];
+        if (Radius is { } radius) list.Insert(Math.Min(list.Count, IsDrawnByPoints ? 1 : 0), radius);
+        return list;
+    }
+
+    /// <summary>True where every part's place is known, so that contact and linkage follow from it.</summary>
+    public bool IsDrawnByPoints => Suspension.Tells.HasFlag(SuspensionFigures.SteeringLinkage);
 }
 
 /// <summary>Reads the corner a call is about out of its request.</summary>
@@ -57,7 +62,7 @@ internal static class CornerMapper
             TrackMm = axle.TrackMm ?? 0,
             StatedAxis = (axle.Left.CasterDeg, axle.Left.SteeringAxisInclinationDeg),
         };
-        return new Corner(request.AxlePointer, request.Suspension, request.AxleDocument?.Alignment ?? new AlignmentAnglesDocument(), axle, setup, assumed);
+        return new Corner(request.AxlePointer, axle, setup, assumed);
     }
 
     /// <summary>The measured one, else the static one of tyre and load, else a typical one, which only heights by a camber's cosine are told with.</summary>

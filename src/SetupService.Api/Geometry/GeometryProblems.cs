@@ -1,7 +1,6 @@
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
-using SetupService.Domain.Suspension.Readings;
-using SetupService.Domain.Suspension.Search;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Sweep;
 
 namespace SetupService.Api.Geometry;
@@ -9,22 +8,13 @@ namespace SetupService.Api.Geometry;
 /// <summary>The 422s of the calls on a suspension: well-formed, but nothing to be computed.</summary>
 internal static class GeometryProblems
 {
-    /// <summary>The corner does not hold its wheel where it is stated.</summary>
-    public static Problem NothingHolds(Corner corner) => Problem.NotComputable(
-        "The points do not hold the wheel: at the stated position it could move although every part keeps its length.",
-        [Fault.At(corner.Pointer + "/suspension/points", FaultCodes.Unreachable, "the points leave the wheel a free movement at the stated position; one part's line runs through the axis the others leave it.")]);
-
-    /// <summary>Nothing is known of the corner where it stands.</summary>
+    /// <summary>Nothing is known of the corner where it stands, or it does not hold its wheel there.</summary>
     public static Problem NotKnownHere(Corner corner)
     {
-        var downMm = -corner.Setup.RideHeightChangeMm;
-        if (corner.Readings is { } readings)
-            return NotTold(corner.Pointer + "/suspension/readings", MeasuredWords.BeyondReadings(downMm, readings.FirstMm, readings.LastMm));
-        return corner.Document is null
-            ? NotTold(corner.Pointer + "/rideHeightChangeMm", "how the angles change with ride height needs the suspension's points, or readings of it; measure the angles as the car stands and leave rideHeightChangeMm out.")
-            : corner.Setup.RideHeightChangeMm == 0 || AdjustableCorner.AsStated(corner.Suspension, corner.Setup with { RideHeightChangeMm = 0 }) is null
-                ? NothingHolds(corner)
-                : NotTold(corner.Pointer + "/rideHeightChangeMm", "with the body so much higher or lower the suspension's parts do not meet.");
+        var gap = corner.Suspension.WhyNotAtRide(corner.Setup);
+        return gap.Kind != SuspensionGapKind.DoesNotHold ? NotTold(corner.Pointer + gap.Input, gap.Reason) : Problem.NotComputable(
+            "The points do not hold the wheel: at the stated position it could move although every part keeps its length.",
+            [Fault.At(corner.Pointer + gap.Input, FaultCodes.Unreachable, gap.Reason)]);
     }
 
     /// <summary>What is known of the corner does not tell what is asked.</summary>

@@ -1,5 +1,4 @@
 using FluentValidation;
-using FluentValidation.Results;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Rules;
@@ -16,42 +15,58 @@ internal static class RangeRules
     // Beyond this nobody needs to know how many exactly.
     private const long MostCounted = 1_000_000;
 
-    /// <summary>Refuses a step that leads nowhere or away; gives how many values there are, 0 where that cannot be said.</summary>
-    public static int Check<T>(ValidationContext<T> context, string member, SweepRange range)
+    /// <summary>The step of a range leads to its end, and gives no more rows than a call computes.</summary>
+    /// <param name="rules">The rules of a call.</param>
+    /// <param name="member">The range's member.</param>
+    /// <param name="range">The range; null where it is not given.</param>
+    /// <param name="most">The most rows.</param>
+    public static void LeadsToItsEnd<T>(this AbstractValidator<T> rules, string member, Func<T, SweepRange?> range, int most = MostRows)
     {
-        if (context.IsRefused(member)) return 0;
-        if (range.Step != 0 && range.Count > 0) return range.Count;
-        var unit = UnitOfName.Read(member);
+        rules.StepLeads(member, range);
+        rules.KeepsRows(member, range, static (_, _) => 1, most);
+    }
+
+    /// <summary>The steps of two ranges, one within the other, lead to their ends and together give no more than <see cref="MostRows"/>; the finer is named.</summary>
+    public static void LeadToTheirEnds<T>(this AbstractValidator<T> rules, string travel, Func<T, SweepRange?> ofTravel, string rack, Func<T, SweepRange?> ofRack)
+    {
+        rules.StepLeads(travel, ofTravel);
+        rules.StepLeads(rack, ofRack);
+        rules.KeepsRows(travel, ofTravel, (request, context) => CountOf(rack, ofRack(request), context) is var others && others <= CountOf(travel, ofTravel(request), context) ? others : 0);
+        rules.KeepsRows(rack, ofRack, (request, context) => CountOf(travel, ofTravel(request), context) is var others && others < CountOf(rack, ofRack(request), context) ? others : 0);
+    }
+
+    private static void StepLeads<T>(this AbstractValidator<T> rules, string member, Func<T, SweepRange?> range) => rules.RuleFor(request => range(request))
+        .Must(static range => range is not { } known || (known.Step != 0 && known.Count > 0))
+        .Says(FaultCodes.Inconsistent, (_, range) => Astray(range!.Value, UnitOfName.Read(member)))
+        .When((_, context) => !context.IsRefused(member)).OverridePropertyName(member + ".Step");
+
+    // The other range's count is 0 where that one is the finer and named.
+    private static void KeepsRows<T>(this AbstractValidator<T> rules, string member, Func<T, SweepRange?> range, Func<T, ValidationContext<T>, int> others, int most = MostRows) =>
+        rules.RuleFor(request => range(request))
+            .Must((request, range, context) =>
+            {
+                var (own, other) = (CountOf(member, range, context), others(request, context));
+                context.MessageFormatter.AppendArgument("Rows", other > 1
+                    ? FormattableString.Invariant($"{Counted(member, own, other)} give {Counted((long)own * other)} rows")
+                    : FormattableString.Invariant($"this step gives {Counted(own)} rows"));
+                return (long)own * other <= most;
+            })
+            .Says(FaultCodes.TooMany, FormattableString.Invariant($"{{Rows}}; at most {most} are computed."))
+            .WithState(_ => new FaultLimits { Minimum = 1, Maximum = most, Unit = "count" }).OverridePropertyName(member + ".Step");
+
+    /// <summary>How many values a range has; 1 where it is not given, was refused or leads nowhere.</summary>
+    private static int CountOf<T>(string member, SweepRange? range, ValidationContext<T> context) =>
+        range is { Step: not 0, Count: > 0 } known && !context.IsRefused(member) ? known.Count : 1;
+
+    private static string Astray(SweepRange range, string? unit)
+    {
         var wanted = range.To > range.From ? "above 0" : range.To < range.From ? "below 0" : "other than 0";
-        Add(context, member, FaultCodes.Inconsistent, FormattableString.Invariant(
-            $"step is {range.Step} {unit}; it must be {wanted} to lead from {range.From} to {range.To} {unit}."));
-        return 0;
+        return FormattableString.Invariant($"step is {range.Step} {unit}; it must be {wanted} to lead from {range.From} to {range.To} {unit}.");
     }
 
-    /// <summary>Refuses more rows than a call computes.</summary>
-    public static void CheckCount<T>(ValidationContext<T> context, string member, long count, int most = MostRows) =>
-        CheckCount(context, member, count, FormattableString.Invariant($"this step gives {Counted(count)} rows"), most);
-
-    /// <summary>Refuses more rows of two ranges than <see cref="MostRows"/>; the finer range is named. A range not given, or refused, counts 0.</summary>
-    public static void CheckCount<T>(ValidationContext<T> context, (string Member, int Count) travel, (string Member, int Count) rack)
-    {
-        var finer = rack.Count > travel.Count ? rack : travel;
-        var count = Math.Max(1L, travel.Count) * Math.Max(1L, rack.Count);
-        if (count == finer.Count)
-            CheckCount(context, finer.Member, count);
-        else
-            CheckCount(context, finer.Member, count, FormattableString.Invariant(
-                $"{Counted(travel.Count)} positions of travel with {Counted(rack.Count)} of the rack at each give {Counted(count)} rows"));
-    }
-
-    private static void CheckCount<T>(ValidationContext<T> context, string member, long count, string reason, int most = MostRows)
-    {
-        if (count <= most) return;
-        Add(context, member, FaultCodes.TooMany, FormattableString.Invariant($"{reason}; at most {most} are computed."), new FaultLimits { Minimum = 1, Maximum = most, Unit = "count" });
-    }
+    private static string Counted(string member, long own, long other) => member == "RackMm"
+        ? $"{Counted(other)} positions of travel with {Counted(own)} of the rack at each"
+        : $"{Counted(own)} positions of travel with {Counted(other)} of the rack at each";
 
     private static string Counted(long count) => FormattableString.Invariant($"{(count > MostCounted ? "more than " : "")}{Math.Min(count, MostCounted)}");
-
-    private static void Add<T>(ValidationContext<T> context, string member, string code, string message, FaultLimits? limits = null) =>
-        context.AddFailure(new ValidationFailure($"{member}.Step", message) { ErrorCode = code, CustomState = limits });
 }

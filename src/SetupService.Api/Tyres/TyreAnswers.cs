@@ -27,11 +27,11 @@ internal static class TyreAnswers
         Input = "verticalRateNPerMm",
         Value = null,
         Text = "a vertical rate estimated from size, pressure and load",
-        Source = "Rhyne's formula of 2005, from memory",
+        Source = "published formula of 2005 for a radial's vertical rate, from memory; docs/methods/tyre-dimensions",
         Reason = "The loaded radius of the standing tyre depends on its vertical rate, which was not given; against one published set of rates the formula is 1 to 13 % low.",
     };
 
-    public static TyreAnswer Of(TyreMarking marking, TyreInUseResponse? inUse, double? verticalRateNPerMm) => new()
+    public static TyreAnswer Create(TyreMarking marking, TyreInUseResponse? inUse, double? verticalRateNPerMm) => new()
     {
         Marking = marking.Text,
         StandardMarking = marking.StandardText,

@@ -36,7 +36,7 @@ internal static class TyreEndpoints
         if (query.Problem is { } problem)
             return problem;
         return TyreMarkingReader.Read(query.Text(TyreQuery.Marking)!).TryGet(out var marking, out var fault)
-            ? new Answer<TyreAnswer>(TyreAnswers.Of(marking, TyreQuery.Answer(marking, query), query.Number(TyreQuery.VerticalRateNPerMm)))
+            ? new Answer<TyreAnswer>(TyreAnswers.Create(marking, TyreQuery.Answer(marking, query), query.Number(TyreQuery.VerticalRateNPerMm)))
             : QueryReader.Unreadable(TyreQuery.Marking, fault);
     }
 }

@@ -5,6 +5,7 @@ using SetupService.Api.Tyres;
 using SetupService.Api.Vehicles.Suspensions;
 using SetupService.Api.Wheels;
 using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wheels;
 
 namespace SetupService.Api.Vehicles;
 
@@ -167,4 +168,61 @@ public sealed record ClearanceDocument
     [Range(0, 1500)]
     [Sample(380.0)]
     public double? InboardHeightMm { get; set; }
+}
+
+/// <summary>The hub and what the wheel is fastened to it with.</summary>
+public sealed record HubDocument
+{
+    /// <summary>Number of fasteners and diameter of their circle in mm, as people write it.</summary>
+    [StringLength(BoltCircleReader.MaximumLength)]
+    [Sample("5x108")]
+    public string? BoltCircle { get; set; }
+
+    /// <summary>Diameter of the hub's spigot.</summary>
+    [Range(30, 250)]
+    [Sample(63.4)]
+    public double? CentreBoreMm { get; set; }
+
+    /// <summary>Thread of the bolts or studs.</summary>
+    [StringLength(FastenerThreadReader.MaximumLength)]
+    [Sample("M14x1.5")]
+    public string? FastenerThread { get; set; }
+
+    /// <summary>Whether bolts or nuts hold the wheel.</summary>
+    [Sample("bolt")]
+    public FastenerKind? FastenerKind { get; set; }
+
+    /// <summary>Length of a bolt's shank below its seat, or of a stud beyond the hub face.</summary>
+    [Range(5, 200)]
+    [Sample(28.0)]
+    public double? FastenerLengthMm { get; set; }
+
+    /// <summary>Shape of the seat of the bolts or nuts.</summary>
+    [Sample("cone60")]
+    public FastenerSeat? FastenerSeat { get; set; }
+
+    /// <summary>Smallest rim the brakes let pass, as the car's maker states it.</summary>
+    [Range(8, 26)]
+    [Sample(16.0)]
+    public double? MinimumRimDiameterIn { get; set; }
+
+    /// <summary>The brake caliper's outline as radii at stations from the hub face.</summary>
+    [Count(1, 100)]
+    public CaliperPointDocument[]? CaliperProfile { get; set; }
+}
+
+/// <summary>One point of the brake caliper's outline: how far out it reaches at a distance from the hub face.</summary>
+public sealed record CaliperPointDocument
+{
+    /// <summary>Distance along the wheel's axis from the hub face; positive outboard, away from the car.</summary>
+    [JsonRequired]
+    [Range(-300, 300)]
+    [Sample(18.0)]
+    public double FromHubFaceMm { get; set; }
+
+    /// <summary>Largest radius of the caliper at that station, from the wheel's axis.</summary>
+    [JsonRequired]
+    [Range(20, 400)]
+    [Sample(165.0)]
+    public double RadiusMm { get; set; }
 }

@@ -59,7 +59,7 @@ public sealed record WheelAnswer
     public required AssumptionResponse[] Assumptions { get; init; }
 
     /// <summary>The answer for a marking that was read.</summary>
-    internal static WheelAnswer Of(WheelMarking marking) => new()
+    internal static WheelAnswer From(WheelMarking marking) => new()
     {
         Marking = marking.Text,
         RimDiameterIn = marking.RimDiameterIn,

@@ -29,7 +29,7 @@ internal static class WheelEndpoints
         if (query.Problem is { } problem)
             return problem;
         return WheelMarkingReader.Read(query.Text(Marking)!).TryGet(out var marking, out var fault)
-            ? new Answer<WheelAnswer>(WheelAnswer.Of(marking))
+            ? new Answer<WheelAnswer>(WheelAnswer.From(marking))
             : QueryReader.Unreadable(Marking, fault);
     }
 }

@@ -14,7 +14,7 @@ public static class FitmentAssumptions
 
     private static readonly Assumption Flange = new(
         "/candidate/wheel", null, "J flange", "JIS D 4218:2021 Table 3 (ISO 4000-2:2013)",
-        "The wheel's edges are its rim width and two flanges of at least 11.0 mm; a thicker flange stands further out.");
+        "The wheel's edges are its rim width and two flanges of at least 11.0 mm (0.43 in); a thicker flange stands further out.");
 
     private static readonly Assumption SpeedometerExact = new(
         "/vehicle", null, "speedometer reads exactly now", CommonPractice,
@@ -100,8 +100,8 @@ public static class FitmentAssumptions
         if (upward.IsShareAssumed) list.Add(axle.CompressedLength(upward));
         if (upward.IsRatioAssumed) list.Add(axle.StopRatio(upward, car.Axle.Damper.MotionRatio is not null));
         if (car.Travel.Path is not { Missing: UnknownReason.Computed } path) return;
-        if (path.IsExtrapolated) list.Add(axle.CamberCurve);
-        if (!path.IsSidewaysKnown) list.Add(axle.StraightUp);
+        if (path.IsExtrapolated) list.Add(Sent(axle.CamberCurve));
+        if (!path.IsSidewaysKnown) list.Add(Sent(axle.StraightUp));
         if (car.Axle.Left.CamberDeg is null && car.Axle.Suspension.ReadCamberDeg is null) list.Add(axle.Camber);
         if (path.IsSidewaysKnown && car.Axle.Left.ToeDeg is null) list.Add(axle.Toe);
         if (path.IsOfBothMotions) list.Add(axle.BeamMotion);
@@ -117,6 +117,9 @@ public static class FitmentAssumptions
 
         if (car.Axle.Clearance.InboardHeightMm is null) list.Add(axle.InboardHeight);
         else if (car.LoadedRadius is { IsEstimated: true } radius) list.Add(axle.LoadedRadius(radius.Mm));
+
+        // Readings that came as a table stand under another name.
+        Assumption Sent(Assumption one) => one with { Input = one.Input.Replace("/suspension/readings", car.Axle.Suspension.ReadingsPointer, StringComparison.Ordinal) };
     }
 
     private static void AddForRims(TyreMarking marking, string input, List<Assumption> list)
@@ -234,12 +237,12 @@ public static class FitmentAssumptions
             "Nobody measured in which direction the seat stands from the tread: 64 % of a movement inboard, and of what the width may grow, counts.");
 
         public Assumption CamberCurve { get; } = new(
-            axle + "/suspension/readings", null, "the curve goes on for up to 20 mm beyond the readings", CommonPractice,
+            axle + "/suspension/readings", null, "the curve goes on for up to 20 mm (0.8 in) beyond the readings", CommonPractice,
             "The readings do not reach the whole bump travel.");
 
         public Assumption StraightUp { get; } = new(
             axle + "/suspension/readings", 0, null, OurChoice,
-            "Readings of camber do not tell how the wheel centre moves sideways; it is taken to go straight up. A strut's may move 5 to 10 mm inboard over its travel: measure it, or give the points.");
+            "Readings of camber do not tell how the wheel centre moves sideways; it is taken to go straight up. A strut's may move 5 to 10 mm (0.2 to 0.4 in) inboard over its travel: measure it, or give the points.");
 
         public Assumption StopLength { get; } = new(
             axle + "/bumpStop/lengthMm", UpwardTravel.TypicalLengthMm, null, CommonPractice,

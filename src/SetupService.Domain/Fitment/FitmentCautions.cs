@@ -7,7 +7,7 @@ public static class FitmentCautions
 {
     private static readonly Caution Fasteners = new(
         "wheelFasteners",
-        "Clean seats and faces, tighten crosswise with a calibrated wrench to the vehicle maker's torque, and check again after 40 to 80 km (trade guidance for commercial vehicles). Support the car on stands, never on the jack alone.");
+        "Clean seats and faces, tighten crosswise with a calibrated wrench to the vehicle maker's torque, and check again after 40 to 80 km, 25 to 50 miles (trade guidance for commercial vehicles). Support the car on stands, never on the jack alone.");
 
     private static readonly Caution LocalLaw = new(
         "localLaw",

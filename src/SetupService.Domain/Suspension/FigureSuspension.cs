@@ -23,6 +23,15 @@ public sealed class FigureSuspension : SuspensionModel
     public override IReadOnlyList<Contradiction> Contradictions => [];
 
     /// <inheritdoc />
+    public override RideHeightGap WhyNotAtRide(WheelSetup setup) => new(
+        SuspensionGapKind.NotDescribed,
+        "how the angles change with ride height needs the suspension's points, or readings of it; measure the angles as the car stands and leave rideHeightChangeMm out.",
+        "/rideHeightChangeMm");
+
+    /// <inheritdoc />
+    public override bool TellsToe => false;
+
+    /// <inheritdoc />
     public override StatedFigures? AtStated(WheelSetup setup) => default(StatedFigures);
 
     /// <inheritdoc />

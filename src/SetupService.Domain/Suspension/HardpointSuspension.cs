@@ -1,3 +1,4 @@
+using SetupService.Domain.Answers;
 using SetupService.Domain.Numerics;
 using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Suspension.Points;
@@ -23,7 +24,7 @@ public sealed class HardpointSuspension : SuspensionModel
     public Hardpoints Points { get; }
 
     /// <summary>Standard deviation of each coordinate, mm; 0 where the points are exact.</summary>
-    public double PointErrorMm { get; }
+    public override double PointErrorMm { get; }
 
     /// <summary>For each coordinate the suspension with it a standard deviation greater, and smaller; none where the points are exact.</summary>
     public IEnumerable<(HardpointSuspension More, HardpointSuspension Less)> Moved() => PointErrorMm > 0
@@ -54,6 +55,21 @@ public sealed class HardpointSuspension : SuspensionModel
 
     /// <inheritdoc />
     public override bool HasTwoMotions => Points is TwistBeam;
+
+    /// <inheritdoc />
+    public override bool HasTieRod => Points.HasTieRod;
+
+    /// <inheritdoc />
+    public override IReadOnlyList<Assumption> Assumptions(string axle, WheelSetup setup) => SuspensionAssumptions.Find(Points, axle, setup);
+
+    /// <inheritdoc />
+    public override RideHeightGap WhyNotAtRide(WheelSetup setup)
+    {
+        ArgumentNullException.ThrowIfNull(setup);
+        return setup.RideHeightChangeMm == 0 || AtStated(setup) is null
+            ? new(SuspensionGapKind.DoesNotHold, "the points leave the wheel a free movement at the stated position; one part's line runs through the axis the others leave it.", "/suspension/points")
+            : new(SuspensionGapKind.TravelNotReached, "with the body so much higher or lower the suspension's parts do not meet.", "/rideHeightChangeMm");
+    }
 
     /// <inheritdoc />
     public override StatedFigures? AtStated(WheelSetup setup)
@@ -106,8 +122,8 @@ public sealed class HardpointSuspension : SuspensionModel
         return new() { Points = places, StatedCamberDeg = statedCamberDeg, Gap = gap };
     }
 
-    /// <summary>The corner as five constraints, set so.</summary>
-    public CornerMechanism Mechanism(WheelSetup setup)
+    /// <inheritdoc />
+    public override CornerMechanism Mechanism(WheelSetup setup)
     {
         ArgumentNullException.ThrowIfNull(setup);
         return MechanismBuilder.Build(new CornerSetting

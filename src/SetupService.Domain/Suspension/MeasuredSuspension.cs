@@ -17,8 +17,6 @@ public sealed class MeasuredSuspension : SuspensionModel
     // Readings of camber do not tell how far the wheel centre moves sideways.
     private static readonly SuspensionGap SidewaysNeedsPoints = new(SuspensionGapKind.NeedsPoints, ["/suspension/points"]);
 
-    private static readonly SuspensionGap BeyondReadings = new(SuspensionGapKind.BeyondReadings, ["/suspension/readings"]);
-
     private readonly Lazy<(MeasuredCorner? Corner, CornerReadingsFault? Fault)> _made;
     private readonly Lazy<IReadOnlyList<SuspectInput>> _suspects;
 
@@ -51,7 +49,7 @@ public sealed class MeasuredSuspension : SuspensionModel
         {
             if (Fault is not { } fault) return [];
             var (member, message) = MeasuredWords.Fault(fault);
-            return [new(member, message)];
+            return [new(member == "readings" ? Readings.TravelMember : member, message)];
         }
     }
 
@@ -61,6 +59,25 @@ public sealed class MeasuredSuspension : SuspensionModel
     /// <inheritdoc />
     public override IReadOnlyList<Caution> Cautions(string axle, UnitSystem units = UnitSystem.Metric) =>
         [.. Suspects.Select(input => SuspectInputCautions.Describe(input, Readings, axle, units))];
+
+    /// <inheritdoc />
+    public override IReadOnlyList<Assumption> Assumptions(string axle, WheelSetup setup) =>
+        Corner is { } corner ? SuspensionAssumptions.Find(corner, Readings, axle, setup) : [];
+
+    /// <inheritdoc />
+    public override RideHeightGap WhyNotAtRide(WheelSetup setup)
+    {
+        ArgumentNullException.ThrowIfNull(setup);
+        return Corner is { } corner
+            ? new(SuspensionGapKind.BeyondReadings, MeasuredWords.BeyondReadings(-setup.RideHeightChangeMm, corner.FirstMm, corner.LastMm), ReadingsPointer)
+            : new(SuspensionGapKind.Contradicts, Contradictions[0].Message, "/suspension/" + Contradictions[0].Member);
+    }
+
+    /// <inheritdoc />
+    public override bool TellsToe => Corner is { ToeGap: null };
+
+    /// <inheritdoc />
+    public override string ReadingsPointer => "/suspension/" + Readings.TravelMember;
 
     /// <inheritdoc />
     public override string SweepMethod => "measured-corner";
@@ -116,6 +133,8 @@ public sealed class MeasuredSuspension : SuspensionModel
 
     private static WheelPath Unknown(WheelSetup setup, SuspensionGap gap) =>
         new() { Points = [], StatedCamberDeg = setup.CamberDeg ?? 0, Gap = gap, SidewaysGap = SidewaysNeedsPoints };
+
+    private SuspensionGap BeyondReadings => new(SuspensionGapKind.BeyondReadings, [ReadingsPointer]);
 
     private SuspensionGap ContradictionGap()
     {

@@ -39,3 +39,9 @@ public sealed record SuspensionGap(SuspensionGapKind Kind, IReadOnlyList<string>
     /// <summary>Where it contradicts itself, the member to look at first, as the contract names it below <c>points</c> or the suspension; else null.</summary>
     public string? Member { get; init; }
 }
+
+/// <summary>Why nothing is known of a wheel at the ride height asked for.</summary>
+/// <param name="Kind">Why.</param>
+/// <param name="Reason">The same as a clause with the figures of the case.</param>
+/// <param name="Input">The input to look at, as a JSON Pointer within the axle.</param>
+public sealed record RideHeightGap(SuspensionGapKind Kind, string Reason, string Input);

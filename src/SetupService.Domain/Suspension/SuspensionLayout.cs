@@ -21,3 +21,18 @@ public enum SuspensionLayout
     /// <summary>Not drawn but measured with a jack, a ruler and gauges.</summary>
     Measured,
 }
+
+/// <summary>Names the kinds of suspension for people.</summary>
+public static class SuspensionLayoutWords
+{
+    /// <summary>The kind.</summary>
+    public static string Describe(SuspensionLayout? layout) => layout switch
+    {
+        SuspensionLayout.MacPhersonStrut => "MacPherson strut",
+        SuspensionLayout.DoubleWishbone => "Double wishbone",
+        SuspensionLayout.FiveLink => "Five links",
+        SuspensionLayout.SemiTrailingArm => "Trailing arm",
+        SuspensionLayout.TwistBeam => "Twist beam",
+        _ => "Measured suspension",
+    };
+}

@@ -1,5 +1,6 @@
 using SetupService.Domain.Answers;
 using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Suspension.Readings;
 
@@ -58,6 +59,29 @@ public abstract class SuspensionModel
 
     /// <summary>From nothing but the few figures of <see cref="WheelSetup"/>, of a known kind of suspension.</summary>
     public static SuspensionModel FromFiguresOf(SuspensionLayout? layout) => layout is null ? FromFigures : new FigureSuspension(layout);
+
+    /// <summary>What it takes although nobody said so, for the calls that work out a corner; of nothing described, nothing.</summary>
+    /// <param name="axle">JSON pointer of what holds <c>suspension</c> and <c>alignment</c>.</param>
+    /// <param name="setup">How the wheel is set.</param>
+    public virtual IReadOnlyList<Assumption> Assumptions(string axle, WheelSetup setup) => [];
+
+    /// <summary>Why nothing is known of the wheel at the ride height asked for, once a sweep or an adjustment has found that so.</summary>
+    public abstract RideHeightGap WhyNotAtRide(WheelSetup setup);
+
+    /// <summary>The mechanism of a wheel set in a certain way; null where no points are known.</summary>
+    public virtual CornerMechanism? Mechanism(WheelSetup setup) => null;
+
+    /// <summary>Standard deviation of each coordinate of its points, mm; 0 where there are none, or they count as exact.</summary>
+    public virtual double PointErrorMm => 0;
+
+    /// <summary>True where it has a linkage that sets the wheel's toe, so that toe could be reset.</summary>
+    public virtual bool HasTieRod => false;
+
+    /// <summary>True where toe at other travels follows from it.</summary>
+    public virtual bool TellsToe => true;
+
+    /// <summary>JSON pointer within the axle to its readings over travel, as they were sent.</summary>
+    public virtual string ReadingsPointer => "/suspension/readings";
 
     /// <summary>The method page of a sweep over it.</summary>
     public virtual string SweepMethod => "travel-sweep";

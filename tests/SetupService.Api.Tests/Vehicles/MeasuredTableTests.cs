@@ -3,6 +3,7 @@ using SetupService.Api.Host;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Vehicles;
 using SetupService.Api.Vehicles.Suspensions;
+using SetupService.Domain.Suspension;
 
 namespace SetupService.Api.Tests.Vehicles;
 
@@ -36,6 +37,22 @@ public sealed class MeasuredTableTests
 
         Assert.Equal(["line 2", "line 3"], faults.Select(fault => fault.Message[..6]));
         Assert.All(faults, fault => Assert.Equal(("/front/suspension/table", FaultCodes.Unreadable), (fault.Pointer, fault.Code)));
+    }
+
+    /// <summary>What is said of the readings points at the member they were sent in.</summary>
+    [Theory]
+    [InlineData(true, "/vehicle/front/suspension/table")]
+    [InlineData(false, "/vehicle/front/suspension/readings")]
+    public void Assumptions_and_gaps_point_at_what_was_sent(bool isTable, string pointer)
+    {
+        var model = SuspensionMapper.Model(
+            isTable ? new MeasuredSuspensionDocument { Table = "-20 -0.4\n20 -1.3" } : new MeasuredSuspensionDocument { Readings = [new() { TravelMm = -20, CamberDeg = -0.4 }, new() { TravelMm = 20, CamberDeg = -1.3 }] },
+            null);
+        var setup = new WheelSetup { CamberDeg = null, ToeDeg = null, RideHeightChangeMm = -100 };
+
+        Assert.Equal(pointer, model.Assumptions("/vehicle/front", setup)[0].Input);
+        Assert.Equal(pointer, "/vehicle/front" + model.WhyNotAtRide(setup).Input);
+        Assert.Equal(pointer, "/vehicle/front" + model.PathOver(setup, 0, 200).Gap!.Needs[0]);
     }
 
     private static IReadOnlyList<Fault> Faults(string members) =>

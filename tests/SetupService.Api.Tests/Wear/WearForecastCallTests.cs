@@ -64,7 +64,7 @@ public sealed class WearForecastCallTests(ServiceFixture fixture) : IClassFixtur
 
         Assert.Equal(JsonValueKind.Null, answer.GetProperty("zones").GetProperty("inner").GetProperty("ratePerLapMm").ValueKind);
         Assert.Contains(answer.GetProperty("unknown").EnumerateArray(), one =>
-            one.GetProperty("id").GetString() == "/zones/inner/lapsLeft" && one.GetProperty("reason").GetString()!.Contains("do not move", StringComparison.Ordinal));
+            one.GetProperty("id").GetString() == "/zones/inner/lapsLeft" && one.GetProperty("reason").GetString()!.Contains("stood still", StringComparison.Ordinal));
     }
 
     [Theory]

@@ -40,7 +40,7 @@ internal sealed class ChartLayout
     {
         _view = view;
         _plotUnits = view.Panels.Count switch { 1 => 260, 2 => 190, 3 => 155, _ => 128 };
-        _frame = PlotFrame.Of(view, _plotUnits);
+        _frame = PlotFrame.From(view, _plotUnits);
         AddHead();
         for (var i = 0; i < view.Panels.Count; i++) AddPanel(i);
         if (view.Panels.Count > 0) AddFoot();
@@ -65,7 +65,7 @@ internal sealed class ChartLayout
         head.Add(_view.Chart.Heading, new Lettering(Lettering.Figure, InkRole.Ink, IsBold: true));
         foreach (var line in _view.Chart.Lines) head.Add(line, new Lettering(Lettering.Small, InkRole.Soft));
         _parts.Add((Edge, head.HeightUnits, (svg, y) => head.Write(svg, 1, Edge, y)));
-        var legend = ChartLegend.Of(_view, TextUnits);
+        var legend = ChartLegend.From(_view, TextUnits);
         if (legend.HeightUnits > 0) _parts.Add((BlockGap, legend.HeightUnits, (svg, y) => legend.Paint(svg, 1, Edge, y)));
     }
 
@@ -102,6 +102,6 @@ internal sealed class ChartLayout
     {
         var isLast = index == _view.Panels.Count - 1;
         var place = new OxyRect(0, top, Width, _plotUnits + (isLast ? PanelPlot.NumbersBelowUnits : 0));
-        PanelPlot.Render(PanelPlot.Of(_view.Panels[index], _view, _frame, isLast), new SvgRenderContext(svg), place);
+        PanelPlot.Render(PanelPlot.Build(_view.Panels[index], _view, _frame, isLast), new SvgRenderContext(svg), place);
     }
 }

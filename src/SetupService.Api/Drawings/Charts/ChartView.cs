@@ -7,7 +7,7 @@ internal sealed class ChartView
     {
         Chart = chart;
         Styles = SeriesStyle.Assign(chart);
-        Panels = [.. chart.Panels.Select(panel => PanelView.Of(panel, Styles)).OfType<PanelView>()];
+        Panels = [.. chart.Panels.Select(panel => PanelView.From(panel, Styles)).OfType<PanelView>()];
         var points = chart.Panels.SelectMany(panel => panel.Series).SelectMany(series => series.Points).Where(point => point.HasPlace).ToList();
         var known = points.Where(point => point.HasValue).Select(point => point.X).ToHashSet();
         Across = points.Count > 0 ? ChartRange.Across(points.Select(point => point.X)) : default;
@@ -60,7 +60,7 @@ internal sealed record PanelView(ChartPanel Panel, IReadOnlyList<(ChartSeries Se
     public ChartRange Values { get; } = Reach(Lines.SelectMany(line => line.Series.Points));
 
     /// <summary>The panel, or null where not a single value of it is known.</summary>
-    public static PanelView? Of(ChartPanel panel, Dictionary<string, SeriesStyle> styles)
+    public static PanelView? From(ChartPanel panel, Dictionary<string, SeriesStyle> styles)
     {
         var lines = panel.Series.Where(series => styles.ContainsKey(series.Name)).Select(series => (series, styles[series.Name])).ToList();
         var points = lines.SelectMany(line => line.series.Points).ToList();
@@ -120,14 +120,14 @@ internal readonly record struct ChartRange(double Low, double High)
     /// <summary>The shared axis: exactly what was asked for.</summary>
     public static ChartRange Across(IEnumerable<double> places)
     {
-        var range = Of(places);
+        var range = Around(places);
         return range.Span > 0 ? range : Around(range.Low);
     }
 
     /// <summary>A panel's own axis.</summary>
     public static ChartRange Up(IEnumerable<double> values, double leastSpan)
     {
-        var range = Of(values);
+        var range = Around(values);
         if (!(range.Span >= leastSpan)) return Around((range.Low + range.High) / 2);
         var (low, high) = range;
         if (low > 0 && low < NearZero * range.Span) low = 0;
@@ -136,7 +136,7 @@ internal readonly record struct ChartRange(double Low, double High)
         return new(low - room, high + room);
     }
 
-    private static ChartRange Of(IEnumerable<double> values)
+    private static ChartRange Around(IEnumerable<double> values)
     {
         var (low, high) = (double.PositiveInfinity, double.NegativeInfinity);
         foreach (var value in values) (low, high) = (Math.Min(low, value), Math.Max(high, value));

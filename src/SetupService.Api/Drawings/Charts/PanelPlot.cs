@@ -16,13 +16,13 @@ internal static class PanelPlot
     private const double ZeroOpacity = 0.75;
     private const double MissingOpacity = 0.16;
 
-    public static PlotModel Of(PanelView panel, ChartView view, PlotFrame frame, bool hasNumbersBelow)
+    public static PlotModel Build(PanelView panel, ChartView view, PlotFrame frame, bool hasNumbersBelow)
     {
         var model = new PlotModel
         {
             Culture = CultureInfo.InvariantCulture,
             DefaultFontSize = Lettering.Small,
-            TextColor = RoleColour.Of(InkRole.Ink),
+            TextColor = RoleColour.From(InkRole.Ink),
             TitlePadding = 0,
             Padding = new OxyThickness(0),
             PlotMargins = new OxyThickness(frame.LeftUnits, 0, frame.RightUnits, hasNumbersBelow ? NumbersBelowUnits : 0),
@@ -38,7 +38,7 @@ internal static class PanelPlot
         if (view.Across is { Low: <= 0, High: >= 0 }) model.Annotations.Add(Zero(LineAnnotationType.Vertical, LineStyle.Dash));
         foreach (var (series, style) in panel.Lines)
         {
-            foreach (var part in PlotSeries.Of(series, style)) model.Series.Add(part);
+            foreach (var part in PlotSeries.Build(series, style)) model.Series.Add(part);
         }
 
         return model;
@@ -65,7 +65,7 @@ internal static class PanelPlot
             AxisTickToLabelDistance = labelDistance,
             MajorGridlineStyle = LineStyle.Solid,
             MajorGridlineThickness = 0.9,
-            MajorGridlineColor = RoleColour.Of(InkRole.Soft, GridOpacity),
+            MajorGridlineColor = RoleColour.From(InkRole.Soft, GridOpacity),
         };
         axis.LabelFormatter = value => ChartNumber.AtTick(value, axis.ActualMajorStep);
         return axis;
@@ -74,7 +74,7 @@ internal static class PanelPlot
     private static LineAnnotation Zero(LineAnnotationType type, LineStyle style) => new()
     {
         Type = type,
-        Color = RoleColour.Of(InkRole.Soft, ZeroOpacity),
+        Color = RoleColour.From(InkRole.Soft, ZeroOpacity),
         StrokeThickness = 1.3,
         LineStyle = style,
         Layer = AnnotationLayer.BelowSeries,
@@ -86,7 +86,7 @@ internal static class PanelPlot
         MaximumX = stretch.To,
         MinimumY = up.Low,
         MaximumY = up.High,
-        Fill = RoleColour.Of(InkRole.Soft, MissingOpacity),
+        Fill = RoleColour.From(InkRole.Soft, MissingOpacity),
         Layer = AnnotationLayer.BelowAxes,
     };
 }
@@ -104,12 +104,12 @@ internal readonly record struct PlotFrame(double LeftUnits, double RightUnits, d
     private static readonly PlotFrame First = new(DrawingFrame.EdgeUnits, DrawingFrame.EdgeUnits, UsualTickUnits);
 
     /// <summary>The frame that holds the numbers of all panels, so that these begin and end below each other.</summary>
-    public static PlotFrame Of(ChartView view, double plotUnits)
+    public static PlotFrame From(ChartView view, double plotUnits)
     {
         var meter = new LabelMeter();
         foreach (var panel in view.Panels)
         {
-            var plot = PanelPlot.Of(panel, view, First, hasNumbersBelow: true);
+            var plot = PanelPlot.Build(panel, view, First, hasNumbersBelow: true);
             PanelPlot.Render(plot, meter, new OxyRect(0, 0, DrawingFrame.WidthUnits, plotUnits + PanelPlot.NumbersBelowUnits));
         }
 

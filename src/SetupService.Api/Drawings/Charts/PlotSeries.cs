@@ -18,7 +18,7 @@ internal static class PlotSeries
     // Few enough values stand for themselves; among many only one that no line reaches needs a dot.
     private const int MostDotted = 13;
 
-    public static IEnumerable<Series> Of(ChartSeries series, SeriesStyle style)
+    public static IEnumerable<Series> Build(ChartSeries series, SeriesStyle style)
     {
         foreach (var run in Runs(series.Points, static point => point.HasBand)) yield return Band(run, style);
         if (series.IsJoined) yield return Line(series, style);
@@ -30,7 +30,7 @@ internal static class PlotSeries
     {
         var line = new LineSeries
         {
-            Color = RoleColour.Of(style.Ink),
+            Color = RoleColour.From(style.Ink),
             StrokeThickness = style.Width,
             Dashes = style.Dashes.Length == 0 ? null : style.Dashes,
             LineStyle = LineStyle.Solid,
@@ -56,10 +56,10 @@ internal static class PlotSeries
 
     private static LineSeries Styled(LineSeries dots, SeriesStyle style)
     {
-        dots.Color = RoleColour.Of(style.Ink);
+        dots.Color = RoleColour.From(style.Ink);
         dots.MarkerType = style.Dot;
         dots.MarkerSize = DotUnits;
-        dots.MarkerFill = RoleColour.Of(style.Ink);
+        dots.MarkerFill = RoleColour.From(style.Ink);
         dots.MarkerStrokeThickness = 0;
         return dots;
     }
@@ -69,7 +69,7 @@ internal static class PlotSeries
     {
         if (run is [var only])
         {
-            var bar = new LineSeries { Color = RoleColour.Of(style.Ink, 0.5), StrokeThickness = 1.6, LineStyle = LineStyle.Solid };
+            var bar = new LineSeries { Color = RoleColour.From(style.Ink, 0.5), StrokeThickness = 1.6, LineStyle = LineStyle.Solid };
             bar.Points.Add(new(only.X, only.Lower!.Value));
             bar.Points.Add(new(only.X, only.Upper!.Value));
             return bar;
@@ -77,7 +77,7 @@ internal static class PlotSeries
 
         var band = new AreaSeries
         {
-            Fill = RoleColour.Of(style.Ink, BandOpacity),
+            Fill = RoleColour.From(style.Ink, BandOpacity),
             Color = OxyColors.Transparent,
             Color2 = OxyColors.Transparent,
             StrokeThickness = 0,
@@ -117,7 +117,7 @@ internal static class PlotSample
     public static void Paint(SvgWriter svg, ChartSeries series, SeriesStyle style, double x, double y, double length)
     {
         var context = new SvgRenderContext(svg);
-        var ink = RoleColour.Of(style.Ink);
+        var ink = RoleColour.From(style.Ink);
         if (series.IsJoined)
         {
             context.DrawLine([new(x, y), new(x + length, y)], ink, style.Width, EdgeRenderingMode.Automatic, style.Dashes, LineJoin.Round);

@@ -49,7 +49,7 @@ internal static class ChartLegend
     private const double BandUnits = 16;
 
     /// <summary>The legend; empty where there is one plain line.</summary>
-    public static FlowLegend Of(ChartView view, double widthUnits) =>
+    public static FlowLegend From(ChartView view, double widthUnits) =>
         new(view.Legend.Select(series => (ChartWords.LegendEntry(series), Sample(series, view.Styles[series.Name]))), widthUnits);
 
     private static LegendSample Sample(ChartSeries series, SeriesStyle style) => (svg, _, x, y) =>
@@ -65,7 +65,7 @@ internal static class RoleColour
 {
     private const byte Opaque = 255;
 
-    public static OxyColor Of(InkRole role, double opacity = 1) => OxyColor.FromArgb((byte)Math.Round(opacity * Opaque), (byte)role, 0, 0);
+    public static OxyColor From(InkRole role, double opacity = 1) => OxyColor.FromArgb((byte)Math.Round(opacity * Opaque), (byte)role, 0, 0);
 
     public static InkRole Role(OxyColor colour) => (InkRole)colour.R;
 

@@ -17,7 +17,7 @@ internal sealed class SvgRenderContext(SvgWriter svg) : RenderContextBase
         IList<ScreenPoint> points, OxyColor stroke, double thickness, EdgeRenderingMode edgeRenderingMode, double[] dashArray, LineJoin lineJoin)
     {
         if (points.Count < 2 || !stroke.IsVisible()) return;
-        svg.Path(Polyline.Of([.. points.Select(point => (point.X, point.Y))]), Line(stroke, thickness, dashArray));
+        svg.Path(Polyline.From([.. points.Select(point => (point.X, point.Y))]), Line(stroke, thickness, dashArray));
     }
 
     /// <inheritdoc />
@@ -32,7 +32,7 @@ internal sealed class SvgRenderContext(SvgWriter svg) : RenderContextBase
     {
         var pen = Shape(fill, stroke, thickness, dashArray);
         if (pen is { Line: null, Fill: null }) return;
-        svg.Path(Polyline.Of([.. points.Select(point => (point.X, point.Y))], closed: true), pen);
+        svg.Path(Polyline.From([.. points.Select(point => (point.X, point.Y))], closed: true), pen);
     }
 
     /// <inheritdoc />

@@ -1,4 +1,5 @@
 using SetupService.Domain.Answers;
+using SetupService.Domain.Suspension.Kinematics;
 
 namespace SetupService.Api.Drawings.Corners;
 

@@ -1,3 +1,5 @@
+using SetupService.Domain.Suspension.Kinematics;
+
 namespace SetupService.Api.Drawings.Corners;
 
 /// <summary>How the parts of a corner are drawn. No two differ by colour alone.</summary>
@@ -13,23 +15,23 @@ internal static class CornerPens
 
     public static readonly Pen Joint = Pen.Full(InkRole.Paper, 1).WithFill(InkRole.Candidate, 1);
 
-    public static Pen Of(CornerPart part) => part switch
+    public static Pen For(CornerLinkKind part) => part switch
     {
-        CornerPart.Arm => Pen.Full(InkRole.Candidate, 3.6),
-        CornerPart.TieRod => Pen.Dashed(InkRole.Current, 2.8, 20, 3),
-        CornerPart.Strut => Pen.Full(InkRole.Ink, 2.4),
-        CornerPart.Spring => Pen.Dashed(InkRole.Soft, 3.2, 3, 3),
-        CornerPart.Upright => Pen.Full(InkRole.Soft, 1.3),
+        CornerLinkKind.Arm => Pen.Full(InkRole.Candidate, 3.6),
+        CornerLinkKind.TieRod => Pen.Dashed(InkRole.Current, 2.8, 20, 3),
+        CornerLinkKind.Strut => Pen.Full(InkRole.Ink, 2.4),
+        CornerLinkKind.Spring => Pen.Dashed(InkRole.Soft, 3.2, 3, 3),
+        CornerLinkKind.Upright => Pen.Full(InkRole.Soft, 1.3),
         _ => Pen.Dashed(InkRole.Current, 1.3, 12, 3, 2, 3),
     };
 
-    public static string Name(CornerPart part) => part switch
+    public static string Name(CornerLinkKind part) => part switch
     {
-        CornerPart.Arm => "arm or link",
-        CornerPart.TieRod => "tie rod",
-        CornerPart.Strut => "strut",
-        CornerPart.Spring => "spring or damper",
-        CornerPart.Upright => "upright",
+        CornerLinkKind.Arm => "arm or link",
+        CornerLinkKind.TieRod => "tie rod",
+        CornerLinkKind.Strut => "strut",
+        CornerLinkKind.Spring => "spring or damper",
+        CornerLinkKind.Upright => "upright",
         _ => "pivot axis",
     };
 }

@@ -77,7 +77,7 @@ internal static class CornerSamples
     public static IEnumerable<(string Name, LegendSample Sample)> Of(CornerShape shape)
     {
         var views = shape.Views;
-        foreach (var part in views.Links.Select(link => link.Part).Distinct().Order()) yield return (CornerPens.Name(part), Line(CornerPens.Of(part)));
+        foreach (var part in views.Links.Select(link => link.Kind).Distinct().Order()) yield return (CornerPens.Name(part), Line(CornerPens.For(part)));
         if (shape.AxisAtGround is not null) yield return ("steering axis", Line(CornerPens.SteeringAxis));
         if (views.FrontInstantCentre is not null || views.SideInstantCentre is not null) yield return ("to the instant centre", Line(CornerPens.InstantCentre));
         if (views.Points.Any(point => point.IsOnBody)) yield return ("fixed to the body", Mark((svg, unit, at) => CornerMarks.Point(svg, unit, at, isOnBody: true)));
@@ -89,34 +89,4 @@ internal static class CornerSamples
 
     private static LegendSample Mark(Action<SvgWriter, double, (double X, double Y)> paint) =>
         (svg, unit, x, y) => paint(svg, unit, (x + (FlowLegend.SampleUnits / 2 * unit), y));
-}
-
-/// <summary>The outline of a set of points of the picture.</summary>
-internal static class ConvexHull
-{
-    /// <summary>The corners of the outline in order, by the monotone chain of A. M. Andrew (1979).</summary>
-    public static IReadOnlyList<(double X, double Y)> Of(IEnumerable<(double X, double Y)> points)
-    {
-        var sorted = points.Distinct().OrderBy(point => point.X).ThenBy(point => point.Y).ToList();
-        if (sorted.Count < 3) return sorted;
-        var lower = Chain(sorted);
-        sorted.Reverse();
-        var upper = Chain(sorted);
-        return [.. lower.SkipLast(1), .. upper.SkipLast(1)];
-    }
-
-    private static List<(double X, double Y)> Chain(List<(double X, double Y)> sorted)
-    {
-        var chain = new List<(double X, double Y)>();
-        foreach (var point in sorted)
-        {
-            while (chain.Count > 1 && Turn(chain[^2], chain[^1], point) <= 0) chain.RemoveAt(chain.Count - 1);
-            chain.Add(point);
-        }
-
-        return chain;
-    }
-
-    private static double Turn((double X, double Y) a, (double X, double Y) b, (double X, double Y) c) =>
-        ((b.X - a.X) * (c.Y - a.Y)) - ((b.Y - a.Y) * (c.X - a.X));
 }

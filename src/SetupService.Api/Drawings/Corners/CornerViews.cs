@@ -1,4 +1,5 @@
 using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Suspension.Steering;
 
 namespace SetupService.Api.Drawings.Corners;
@@ -41,38 +42,4 @@ public sealed record CornerViews
 
     /// <summary>Sentences under the views.</summary>
     public IReadOnlyList<string> Notes { get; init; } = [];
-}
-
-/// <summary>A point of a corner, numbered in the views and named in the key under them.</summary>
-/// <param name="Name">What it is, "lower ball joint".</param>
-/// <param name="Position">Where it is, mm, in the axes of the geometry: x forward, y left with the centre plane at 0, z up.</param>
-/// <param name="IsOnBody">Whether it stands still when the wheel moves.</param>
-public sealed record CornerPoint(string Name, Vector3 Position, bool IsOnBody);
-
-/// <summary>A line between two points of a corner.</summary>
-/// <param name="From">One end.</param>
-/// <param name="To">The other end.</param>
-/// <param name="Part">What the line is part of.</param>
-public sealed record CornerLink(CornerPoint From, CornerPoint To, CornerPart Part);
-
-/// <summary>What a line of a corner is part of; it decides how the line is drawn.</summary>
-public enum CornerPart
-{
-    /// <summary>An arm or link.</summary>
-    Arm,
-
-    /// <summary>Tie rod or toe link.</summary>
-    TieRod,
-
-    /// <summary>A strut.</summary>
-    Strut,
-
-    /// <summary>A spring or damper.</summary>
-    Spring,
-
-    /// <summary>The upright, or the part of an arm that carries the wheel.</summary>
-    Upright,
-
-    /// <summary>The line an arm turns about.</summary>
-    PivotAxis,
 }

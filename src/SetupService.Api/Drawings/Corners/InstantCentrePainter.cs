@@ -59,6 +59,6 @@ internal static class InstantCentrePainter
         var length = Math.Sqrt((dx * dx) + (dy * dy));
         if (!(length > 0)) return;
         var (ux, uy) = (dx / length * HeadUnits * canvas.Unit, dy / length * HeadUnits * canvas.Unit);
-        canvas.Svg.Path(Polyline.Of([tip, (tip.X - ux - (0.4 * uy), tip.Y - uy + (0.4 * ux)), (tip.X - ux + (0.4 * uy), tip.Y - uy - (0.4 * ux))], closed: true), Pen.Filled(InkRole.Ink));
+        canvas.Svg.Path(Polyline.From([tip, (tip.X - ux - (0.4 * uy), tip.Y - uy + (0.4 * ux)), (tip.X - ux + (0.4 * uy), tip.Y - uy - (0.4 * ux))], closed: true), Pen.Filled(InkRole.Ink));
     }
 }

@@ -53,7 +53,7 @@ internal static class RollCentrePainter
     {
         var head = 13 * canvas.Unit * Math.Sign(tail - tip);
         canvas.Svg.Line(x, tail, x, tip, Pen.Full(InkRole.Ink, 1.3));
-        canvas.Svg.Path(Polyline.Of([(x, tip), (x - (0.4 * head), tip + head), (x + (0.4 * head), tip + head)], closed: true), Pen.Filled(InkRole.Ink));
+        canvas.Svg.Path(Polyline.From([(x, tip), (x - (0.4 * head), tip + head), (x + (0.4 * head), tip + head)], closed: true), Pen.Filled(InkRole.Ink));
         canvas.Labels.Keep((x, tail), (x, tip));
     }
 

@@ -53,8 +53,8 @@ internal static class WheelPainter
         var (svg, shape) = (canvas.Svg, canvas.Shape);
         var wheel = shape.Views.Wheel;
         svg.OpenGroup(canvas.Id("wheel"));
-        svg.Path(Polyline.Of(ConvexHull.Of(shape.Sidewalls().Select(canvas.Of)), closed: true), Pen.Full(InkRole.Soft, 1.3).WithFill(InkRole.Soft, 0.13));
-        svg.Path(Polyline.Of([.. shape.Circle(0).Select(canvas.Of)], closed: true), Pen.Dashed(InkRole.Soft, 0.9, 5, 4));
+        svg.Path(Polyline.From(ConvexHull.Compute(shape.Sidewalls().Select(canvas.Of)), closed: true), Pen.Full(InkRole.Soft, 1.3).WithFill(InkRole.Soft, 0.13));
+        svg.Path(Polyline.From([.. shape.Circle(0).Select(canvas.Of)], closed: true), Pen.Dashed(InkRole.Soft, 0.9, 5, 4));
         var axle = AxleShare * shape.Views.LoadedRadiusMm * wheel.Spin;
         canvas.Line(wheel.Centre - axle, wheel.Centre + axle, CornerPens.CentreLine);
         CornerMarks.Cross(svg, canvas.Unit, canvas.Of(wheel.Centre));
@@ -122,7 +122,7 @@ internal static class LinkPainter
         canvas.Svg.OpenGroup(canvas.Id("links"));
 
         // Arms over what carries the wheel, axes under everything.
-        foreach (var link in views.Links.OrderByDescending(link => link.Part)) canvas.Line(link.From.Position, link.To.Position, CornerPens.Of(link.Part));
+        foreach (var link in views.Links.OrderByDescending(link => link.Kind)) canvas.Line(link.From.Position, link.To.Position, CornerPens.For(link.Kind));
         foreach (var point in views.Points)
         {
             var at = canvas.Of(point.Position);

@@ -17,7 +17,7 @@ internal static class AdjustmentMapper
     private const double WidestDeg = 5;
 
     /// <summary>The answer; null with the problem where there is none.</summary>
-    public static AdjustmentAnswer? ToAnswer(AdjustmentRequest request, Corner corner, CancellationToken cancellation, out Problem? problem)
+    public static AdjustmentAnswer? ToAnswer(AdjustmentRequest request, Corner corner, UnitSystem units, CancellationToken cancellation, out Problem? problem)
     {
         if (AdjustableCorner.AsStated(corner.Suspension, corner.Setup) is not { } before)
         {
@@ -34,15 +34,15 @@ internal static class AdjustmentMapper
         }
 
         problem = null;
-        if (target is { } wanted) return Search(request, corner, before, wanted, cancellation, out problem);
+        if (target is { } wanted) return Search(request, corner, before, wanted, units, cancellation, out problem);
         var given = Adjustments(request.Adjustments);
         var resetToe = request.ResetToe ?? false;
-        if (before.With(given, resetToe) is { } after) return Answer(request, corner, before, after, given, null);
+        if (before.With(given, resetToe) is { } after) return Answer(request, corner, before, after, given, null, units);
         problem = GeometryProblems.CannotBeAdjusted(before.WhyNot(given, resetToe));
         return null;
     }
 
-    private static AdjustmentAnswer? Search(AdjustmentRequest request, Corner corner, AdjustableCorner before, AngleTarget target, CancellationToken cancellation, out Problem? problem)
+    private static AdjustmentAnswer? Search(AdjustmentRequest request, Corner corner, AdjustableCorner before, AngleTarget target, UnitSystem units, CancellationToken cancellation, out Problem? problem)
     {
         var name = request.Target is null ? "change" : "target";
         problem = target.CasterDeg is not null && before.CasterDeg is null ? GeometryProblems.NoEffect(name, hasNoCaster: true) : null;
@@ -54,11 +54,11 @@ internal static class AdjustmentMapper
         else if (!found.IsReached && found.BindingLimits is [{ Obstacle: Obstacle.NoEffect }] && Array.TrueForAll(found.Amounts, amount => amount == 0))
             problem = GeometryProblems.NoEffect(name, hasNoCaster: false);
         return problem is null
-            ? Answer(request, corner, before, found!.After, [.. rooms.Zip(found.Amounts, (room, amount) => room.Adjustment with { Amount = amount })], found)
+            ? Answer(request, corner, before, found!.After, [.. rooms.Zip(found.Amounts, (room, amount) => room.Adjustment with { Amount = amount })], found, units)
             : null;
     }
 
-    private static AdjustmentAnswer Answer(AdjustmentRequest request, Corner corner, AdjustableCorner before, AdjustableCorner after, Adjustment[] adjustments, MovementSearch? found)
+    private static AdjustmentAnswer Answer(AdjustmentRequest request, Corner corner, AdjustableCorner before, AdjustableCorner after, Adjustment[] adjustments, MovementSearch? found, UnitSystem units)
     {
         var (was, now) = (before.Told, after.Told);
         var (wasFigures, nowFigures) = (Figures(was), Figures(now));
@@ -67,7 +67,7 @@ internal static class AdjustmentMapper
         {
             Adjustments = Array.ConvertAll(adjustments, ToResponse),
             IsReached = found?.IsReached,
-            BlockedBy = [.. (found?.BindingLimits ?? []).Select(one => ToResponse(one, adjustments))],
+            BlockedBy = [.. (found?.BindingLimits ?? []).Select(one => ToResponse(one, adjustments, units))],
             Before = wasFigures,
             After = nowFigures,
             Change = Difference(wasFigures, nowFigures),
@@ -80,8 +80,12 @@ internal static class AdjustmentMapper
             Unknown = corner.Unknown(before.Gaps(after).Where(gap => ranges is null || gap.Output != "ranges")),
             Method = now.Camber is null ? "suspension-adjustment" : "measured-corner",
             Edition = Edition.Current,
-            Assumptions = AssumptionResponse.Of(AdjustmentAssumptions.Of(request, corner)),
-            Cautions = CautionResponse.Of([.. GeometryCautions.ForAdjustment, .. corner.Suspension.Cautions(corner.Pointer)]),
+            Assumptions = AssumptionResponse.Of(
+            [
+                .. corner.Assumptions(),
+                .. AdjustmentAssumptions.Find(corner.Suspension, corner.Pointer, adjustments, found is null ? "/adjustments" : "/adjusters", request.ResetToe, request.Motion, request.ArchGapMm is not null),
+            ]),
+            Cautions = CautionResponse.Of([.. GeometryCautions.ForAdjustment, .. corner.Suspension.Cautions(corner.Pointer, units)]),
         };
     }
 
@@ -137,12 +141,12 @@ internal static class AdjustmentMapper
         AmountDeg = one.IsAngle ? one.Amount : null,
     };
 
-    private static BlockedByResponse ToResponse(BindingLimit limit, Adjustment[] adjustments)
+    private static BlockedByResponse ToResponse(BindingLimit limit, Adjustment[] adjustments, UnitSystem units)
     {
         var adjustment = limit.AdjusterIndex is { } index ? adjustments[index] : default;
         Adjuster? adjuster = limit.AdjusterIndex is null ? null : adjustment.By;
         var name = adjuster is { } known ? EnumNames<Adjuster>.Of(known) : null;
-        return new() { Obstacle = limit.Obstacle, Adjuster = adjuster, Text = BindingLimitWords.Describe(limit, name, adjustment.Amount, adjustment.IsAngle) };
+        return new() { Obstacle = limit.Obstacle, Adjuster = adjuster, Text = BindingLimitWords.Describe(limit, name, adjustment.Amount, adjustment.IsAngle, units) };
     }
 
     private static CornerFiguresResponse Figures(AdjustedFigures told) => new()

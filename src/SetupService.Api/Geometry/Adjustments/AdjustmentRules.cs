@@ -12,22 +12,24 @@ namespace SetupService.Api.Geometry.Adjustments;
 /// <summary>What an adjustment must keep beyond types and ranges: adjustments or angles wanted, never both, and with each only what goes with it.</summary>
 public sealed class AdjustmentRules : AbstractValidator<AdjustmentRequest>
 {
+    private const string Exclude = "adjustments and the angles wanted exclude each other: ask what adjustments do, or which do it.";
+
     /// <summary>Makes the rules; they hold no state.</summary>
     public AdjustmentRules()
     {
         this.CornerIsWhole(NeedsSuspension);
+        ChooseOne();
         RuleFor(request => request).Custom((request, context) =>
         {
-            CheckChoice(request, context);
             AdjusterRules.Check(context, "Adjustments", request.Adjustments, request);
             AdjusterRules.Check(context, "Adjusters", request.Adjusters, request);
         });
         RuleFor(request => request.ResetToe).NotEqual(true).When(request => request.Suspension is SemiTrailingArmDocument or TwistBeamDocument)
-            .WithErrorCode(FaultCodes.Inconsistent).WithMessage("this kind of suspension has no tie rod to reset toe with.");
+            .Says(FaultCodes.Inconsistent, "this kind of suspension has no tie rod to reset toe with.");
         RuleFor(request => request.Target!.ToeDeg).Null().When(request => request is { ResetToe: true, Target: not null })
-            .WithErrorCode(FaultCodes.Inconsistent).WithMessage("resetToe keeps toe as it is; ask for a toe or reset it, not both.");
+            .Says(FaultCodes.Inconsistent, "resetToe keeps toe as it is; ask for a toe or reset it, not both.");
         RuleFor(request => request.Change!.ToeDeg).Null().When(request => request is { ResetToe: true, Change: not null })
-            .WithErrorCode(FaultCodes.Inconsistent).WithMessage("resetToe keeps toe as it is; ask for a toe or reset it, not both.");
+            .Says(FaultCodes.Inconsistent, "resetToe keeps toe as it is; ask for a toe or reset it, not both.");
     }
 
     /// <summary>An eccentric or a shim turns the wheel in its upright, whatever the suspension is.</summary>
@@ -37,28 +39,34 @@ public sealed class AdjustmentRules : AbstractValidator<AdjustmentRequest>
         return used.Length == 0 || !Array.TrueForAll(used, one => one is { Pivot: null, Adjuster: Adjuster.KnuckleEccentric or Adjuster.HubShimCamber or Adjuster.HubShimToe });
     }
 
-    // What was refused was still sent.
-    private static void CheckChoice(AdjustmentRequest request, ValidationContext<AdjustmentRequest> context)
+    private void ChooseOne()
     {
-        var isAdjusted = request.Adjustments is not null || context.IsRefused("Adjustments");
-        var isTargeted = request.Target is not null || context.IsRefused("Target");
-        var isChanged = request.Change is not null || context.IsRefused("Change");
-        var isWanted = isTargeted || isChanged;
-        if (isAdjusted && isWanted)
-            context.Add(isTargeted ? "Target" : "Change", FaultCodes.Inconsistent, "adjustments and the angles wanted exclude each other: ask what adjustments do, or which do it.");
-        if (isTargeted && isChanged) context.Add("Change", FaultCodes.Inconsistent, "target and change exclude each other: give the angles wanted, or by how much they are to change.");
-        if (!isAdjusted && !isWanted) context.Add("Adjustments", FaultCodes.Required, "adjustments, target or change is needed: what is adjusted, or the angles wanted.");
-        if (request.Target is { CamberDeg: null, CasterDeg: null, ToeDeg: null } && !context.IsRefused("Target"))
-            context.Add("Target", FaultCodes.Required, "target names no angle; camberDeg, casterDeg or toeDeg is needed.");
-        if (request.Change is { CamberDeg: null, CasterDeg: null, ToeDeg: null } && !context.IsRefused("Change"))
-            context.Add("Change", FaultCodes.Required, "change names no angle; camberDeg, casterDeg or toeDeg is needed.");
-        if (isWanted && request.Adjusters is null)
-            context.Add("Adjusters", FaultCodes.Required, "adjusters is needed with target or change: what may be adjusted, and how far.");
-        if (!isWanted && request.Adjusters is not null)
-            context.Add("Adjusters", FaultCodes.Inconsistent, "adjusters goes with target or change: given adjustments are not looked for.");
-        if (!isWanted && request.ArchGapMm is not null)
-            context.Add("ArchGapMm", FaultCodes.Inconsistent, "archGapMm goes with target or change: given adjustments are not limited.");
+        RuleFor(request => request.Adjustments).Must((request, _, context) => IsAdjusted(request, context) || IsWanted(request, context))
+            .Says(FaultCodes.Required, "adjustments, target or change is needed: what is adjusted, or the angles wanted.");
+        RuleFor(request => request.Target).Must((request, _, context) => !(IsTargeted(request, context) && IsAdjusted(request, context))).Says(FaultCodes.Inconsistent, Exclude);
+        RuleFor(request => request.Change).Must((request, _, context) => IsTargeted(request, context) || !(IsChanged(request, context) && IsAdjusted(request, context))).Says(FaultCodes.Inconsistent, Exclude);
+        RuleFor(request => request.Change).Must((request, _, context) => !(IsTargeted(request, context) && IsChanged(request, context)))
+            .Says(FaultCodes.Inconsistent, "target and change exclude each other: give the angles wanted, or by how much they are to change.");
+        RuleFor(request => request.Target).Must(static target => target is not { CamberDeg: null, CasterDeg: null, ToeDeg: null })
+            .Says(FaultCodes.Required, "target names no angle; camberDeg, casterDeg or toeDeg is needed.").WhenRead(nameof(AdjustmentRequest.Target));
+        RuleFor(request => request.Change).Must(static change => change is not { CamberDeg: null, CasterDeg: null, ToeDeg: null })
+            .Says(FaultCodes.Required, "change names no angle; camberDeg, casterDeg or toeDeg is needed.").WhenRead(nameof(AdjustmentRequest.Change));
+        RuleFor(request => request.Adjusters).NotNull().When((request, context) => IsWanted(request, context))
+            .Says(FaultCodes.Required, "adjusters is needed with target or change: what may be adjusted, and how far.");
+        RuleFor(request => request.Adjusters).Null().When((request, context) => !IsWanted(request, context))
+            .Says(FaultCodes.Inconsistent, "adjusters goes with target or change: given adjustments are not looked for.");
+        RuleFor(request => request.ArchGapMm).Null().When((request, context) => !IsWanted(request, context))
+            .Says(FaultCodes.Inconsistent, "archGapMm goes with target or change: given adjustments are not limited.");
     }
+
+    // What was refused was still sent.
+    private static bool IsAdjusted(AdjustmentRequest request, ValidationContext<AdjustmentRequest> context) => request.Adjustments is not null || context.IsRefused(nameof(request.Adjustments));
+
+    private static bool IsTargeted(AdjustmentRequest request, ValidationContext<AdjustmentRequest> context) => request.Target is not null || context.IsRefused(nameof(request.Target));
+
+    private static bool IsChanged(AdjustmentRequest request, ValidationContext<AdjustmentRequest> context) => request.Change is not null || context.IsRefused(nameof(request.Change));
+
+    private static bool IsWanted(AdjustmentRequest request, ValidationContext<AdjustmentRequest> context) => IsTargeted(request, context) || IsChanged(request, context);
 }
 
 /// <summary>What each adjuster named must keep: the suspension has it, and its amounts are of its unit.</summary>

@@ -155,7 +155,7 @@ public sealed record AxleAlignmentResponse
     [Sample(0.2)]
     public required double? CrossIncludedAngleDeg { get; init; }
 
-    /// <summary>What the sides' difference in inclination and included angle hints at.</summary>
+    /// <summary>What the sides' difference in inclination and included angle hints at; null where the right side was not measured.</summary>
     public required IncludedAngleHintResponse? IncludedAngleHint { get; init; }
 
     /// <summary>Left wheel.</summary>
@@ -204,7 +204,7 @@ public sealed record ToeResponse
     public required double ToeMm { get; init; }
 
     /// <summary>The part of a toe; null where it is not known.</summary>
-    internal static ToeResponse? Of(ToeFigures? toe) => toe is { } known
+    internal static ToeResponse? From(ToeFigures? toe) => toe is { } known
         ? new() { ToeDeg = known.Deg, ToeArcmin = known.Minutes, ToeMm = known.Mm }
         : null;
 }

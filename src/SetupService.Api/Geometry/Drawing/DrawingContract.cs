@@ -1,5 +1,10 @@
 using System.ComponentModel.DataAnnotations;
+using FluentValidation;
 using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Faults;
+using SetupService.Api.Http.Rules;
+using SetupService.Api.Vehicles.Suspensions;
+using SetupService.Api.Vehicles;
 using SetupService.Domain.Suspension.Points;
 
 namespace SetupService.Api.Geometry.Drawing;
@@ -20,4 +25,23 @@ public sealed record DrawingRequest : CornerRequest
     /// <summary>How both wheels move; only a twist beam tells the difference. Parallel where left out.</summary>
     [Sample("parallel")]
     public AxleMotion? Motion { get; set; }
+}
+
+/// <summary>What a corner to be drawn must keep beyond types and ranges.</summary>
+public sealed class DrawingRules : AbstractValidator<DrawingRequest>
+{
+    private static readonly InlineValidator<AxleDocument> HasPoints = new()
+    {
+        rules => rules.RuleFor(axle => axle.Suspension).Must(static suspension => suspension is not MeasuredSuspensionDocument)
+            .Says(FaultCodes.Inconsistent, "a measured suspension has no points to be drawn.").OverridePropertyName("Suspension.Kind"),
+    };
+
+    /// <summary>Makes the rules; they hold no state.</summary>
+    public DrawingRules()
+    {
+        this.CornerIsWhole();
+        this.OfAxleAsked(static _ => HasPoints);
+        RuleFor(request => request.RackMm).Must(rackMm => rackMm is null or 0).When(request => request.Suspension is SemiTrailingArmDocument or TwistBeamDocument)
+            .Says(FaultCodes.Inconsistent, "this kind of suspension has no rack; leave rackMm out.");
+    }
 }

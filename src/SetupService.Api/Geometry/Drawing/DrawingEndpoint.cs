@@ -29,7 +29,7 @@ internal static class DrawingEndpoint
         if (!CornerMapper.Map(request, request.Motion).TryGet(out var corner, out var refusal))
             return body.Refuse(refusal);
 
-        var mechanism = ((HardpointSuspension)corner.Suspension).Mechanism(corner.Setup);
+        var mechanism = corner.Suspension.Mechanism(corner.Setup)!;
         var rideMm = -corner.Setup.RideHeightChangeMm;
         if (!PoseContinuation.TryStart(mechanism, out var stated))
             return GeometryProblems.NotKnownHere(corner);

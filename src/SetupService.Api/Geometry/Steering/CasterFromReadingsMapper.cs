@@ -31,7 +31,7 @@ internal static class CasterFromReadingsMapper
         Unknown = Unknown(result, fit),
         Method = "caster-from-readings",
         Edition = Edition.Current,
-        Assumptions = AssumptionResponse.Of(SteeringAssumptions.Of(request)),
+        Assumptions = AssumptionResponse.Of(SteeringAssumptions.List(request)),
         Cautions = CautionResponse.Of(SteeringCautions.For(fit)),
     };
 

@@ -11,7 +11,7 @@ internal static class SteerSweepChart
     private const string Approximation = "approximation";
 
     /// <summary>The chart of a request of which at least one heading is reached.</summary>
-    public static Chart Of(SteerSweepRequest request, UnitSystem units)
+    public static Chart Build(SteerSweepRequest request, UnitSystem units)
     {
         var side = SteerSweepMapper.Side(request.Side);
         var sweep = SteerSweep.Of(SteerSweepMapper.Wheel(request));

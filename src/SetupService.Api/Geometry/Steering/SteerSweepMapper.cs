@@ -33,7 +33,7 @@ internal static class SteerSweepMapper
             Unknown = Unknown(Missing(request)),
             Method = "steer-sweep",
             Edition = Edition.Current,
-            Assumptions = AssumptionResponse.Of(SteeringAssumptions.Of(request)),
+            Assumptions = AssumptionResponse.Of(SteeringAssumptions.List(request)),
             Cautions = CautionResponse.Of(SteeringCautions.ForSweep),
         };
     }
@@ -56,7 +56,7 @@ internal static class SteerSweepMapper
     private static UnknownResponse[] Unknown(string[] missing)
     {
         if (missing.Length == 0) return [];
-        var reason = Needs.Of(missing);
+        var reason = Needs.Describe(missing);
         return Array.ConvertAll(OnTheGround, output => UnknownResponse.Of(output, reason, [.. missing.Select(static name => "/" + name)]));
     }
 
@@ -92,9 +92,5 @@ internal static class SteerSweepMapper
 public sealed class SteerSweepRules : AbstractValidator<SteerSweepRequest>
 {
     /// <summary>Makes the rules; they hold no state.</summary>
-    public SteerSweepRules() => RuleFor(request => request).Custom(static (request, context) =>
-    {
-        if (request.SteerDeg is not { } range) return;
-        RangeRules.CheckCount(context, nameof(request.SteerDeg), RangeRules.Check(context, nameof(request.SteerDeg), range.ToRange()));
-    });
+    public SteerSweepRules() => this.LeadsToItsEnd(nameof(SteerSweepRequest.SteerDeg), static request => request.SteerDeg?.ToRange());
 }

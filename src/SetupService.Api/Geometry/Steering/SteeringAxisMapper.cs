@@ -6,6 +6,7 @@ using SetupService.Api.Vehicles;
 using SetupService.Api.Vehicles.Suspensions;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Geometry;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Steering;
 
 namespace SetupService.Api.Geometry.Steering;
@@ -32,7 +33,7 @@ internal static class SteeringAxisMapper
             ContactCentre = PointResponse.From(figures.Contact),
             Method = "steering-axis",
             Edition = Edition.Current,
-            Assumptions = AssumptionResponse.Of([GeometryAssumptions.ThinTyre]),
+            Assumptions = AssumptionResponse.Of([SuspensionAssumptions.ThinTyre]),
             Cautions = CautionResponse.Of(SteeringCautions.For(figures)),
         };
     }
@@ -42,15 +43,17 @@ internal static class SteeringAxisMapper
 public sealed class SteeringAxisRules : AbstractValidator<SteeringAxisRequest>
 {
     /// <summary>Makes the rules; they hold no state.</summary>
-    public SteeringAxisRules() => RuleFor(request => request).Custom(static (request, context) =>
+    public SteeringAxisRules()
     {
-        if (request is not { Lower: { } lower, Upper: { } upper, WheelCentre: { } centre }) return;
+        AgainstLower(RuleFor(request => request.Upper), "upper", nameof(SteeringAxisRequest.Upper));
+        AgainstLower(RuleFor(request => request.WheelCentre), "wheelCentre", nameof(SteeringAxisRequest.WheelCentre));
+    }
 
-        // Each of them is a point against the lower one.
-        var found = SteeringAxisContradictions.Of(SuspensionMapper.Read(lower), SuspensionMapper.Read(upper), SuspensionMapper.Read(centre));
-        foreach (var one in found)
-        {
-            if (!context.IsRefused(nameof(request.Lower)) && !context.IsRefused(one.Member)) context.Add(one.Member, FaultCodes.Inconsistent, one.Message);
-        }
-    });
+    private static void AgainstLower(IRuleBuilder<SteeringAxisRequest, PointDocument> point, string name, string member) => point
+        .Must((request, _) => Contradiction(request, name) is null).Says(FaultCodes.Inconsistent, (request, _) => Contradiction(request, name)!)
+        .WhenRead(nameof(SteeringAxisRequest.Lower), member);
+
+    private static string? Contradiction(SteeringAxisRequest request, string name) => request is { Lower: { } lower, Upper: { } upper, WheelCentre: { } centre }
+        ? SteeringAxisContradictions.Of(SuspensionMapper.Read(lower), SuspensionMapper.Read(upper), SuspensionMapper.Read(centre)).FirstOrDefault(one => one.Member == name)?.Message
+        : null;
 }

@@ -51,7 +51,7 @@ internal static class SteeringEndpoints
         TrySweep(body, out var answer, out var problem) ? new Answer<SteerSweepAnswer>(answer) : problem;
 
     private static Results<SvgAnswer, Problem> Chart(Body<SteerSweepRequest> body, QueryReader query) =>
-        TrySweep(body, out _, out var problem) ? new SvgAnswer(ChartDrawing.Draw(SteerSweepChart.Of(body.Value!, query.Units))) : problem;
+        TrySweep(body, out _, out var problem) ? new SvgAnswer(ChartDrawing.Draw(SteerSweepChart.Build(body.Value!, query.Units))) : problem;
 
     private static bool TrySweep(
         Body<SteerSweepRequest> body, [NotNullWhen(true)] out SteerSweepAnswer? answer, [NotNullWhen(false)] out Problem? problem)

@@ -1,6 +1,7 @@
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
 using SetupService.Domain.Answers;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Steering;
 
 namespace SetupService.Api.Geometry.Steering;
@@ -39,16 +40,16 @@ internal static class SteeringAssumptions
         "Standard error of one camber reading; every standard error and range grows with it in proportion, the angles themselves do not change.");
 
     /// <summary>Of a steer sweep.</summary>
-    public static List<Assumption> Of(SteerSweepRequest request)
+    public static List<Assumption> List(SteerSweepRequest request)
     {
         var list = new List<Assumption>();
         if (request.Side is null) list.Add(LeftWheel);
-        if (SteerSweepMapper.Missing(request).Length == 0) list.Add(GeometryAssumptions.ThinTyre);
+        if (SteerSweepMapper.Missing(request).Length == 0) list.Add(SuspensionAssumptions.ThinTyre);
         return list;
     }
 
     /// <summary>Of readings on turn plates.</summary>
-    public static List<Assumption> Of(CasterFromReadingsRequest request)
+    public static List<Assumption> List(CasterFromReadingsRequest request)
     {
         var list = new List<Assumption>();
         if (request.Side is null) list.Add(LeftWheel);

@@ -2,6 +2,7 @@ using SetupService.Api.Drawings.Charts;
 using SetupService.Api.Vehicles;
 using SetupService.Api.Vehicles.Suspensions;
 using SetupService.Domain.Answers;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Geometry.TravelSweeps;
@@ -104,7 +105,7 @@ internal static class TravelSweepChartText
     /// <summary>Of what, and at which setting.</summary>
     public static IReadOnlyList<string> Lines(TravelSweepRequest request, TravelSweepAnswer answer, UnitSystem units)
     {
-        var lines = new List<string> { $"{SuspensionWords.Kind(request.Suspension!)}, left corner{Axle(request.Axle)}" };
+        var lines = new List<string> { $"{SuspensionLayoutWords.Describe(SuspensionMapper.Model(request.Suspension, null).Layout)}, left corner{Axle(request.Axle)}" };
         if (request.AxleDocument?.Alignment is { CamberDeg: { } camber, ToeDeg: { } toe })
             lines.Add(Prose.Write(units, $"stated position: camber {camber:deg}, toe {toe:deg}"));
         if (request.RackMm?.ToRange() is { Count: > 1 } && request.TravelMm.ToRange() is { Count: 1 } travel)

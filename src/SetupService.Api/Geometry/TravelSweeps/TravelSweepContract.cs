@@ -1,7 +1,11 @@
 using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
+using FluentValidation;
 using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Faults;
+using SetupService.Api.Http.Rules;
 using SetupService.Api.Http.Shared;
+using SetupService.Api.Vehicles.Suspensions;
 using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Suspension.Sweep;
 
@@ -125,4 +129,18 @@ public sealed record UnreachableResponse
     /// <summary>The largest length by which a part does not close there at best; practically 0 past a dead point.</summary>
     [Sample(4.2)]
     public required double ResidualMm { get; init; }
+}
+
+/// <summary>What a travel sweep must keep beyond types and ranges.</summary>
+public sealed class TravelSweepRules : AbstractValidator<TravelSweepRequest>
+{
+    /// <summary>Makes the rules; they hold no state.</summary>
+    public TravelSweepRules()
+    {
+        this.CornerIsWhole();
+        this.LeadToTheirEnds(
+            nameof(TravelSweepRequest.TravelMm), static request => request.TravelMm?.ToRange(), nameof(TravelSweepRequest.RackMm), static request => request.RackMm?.ToRange());
+        RuleFor(request => request.RackMm).Null().When(request => request.Suspension is SemiTrailingArmDocument or TwistBeamDocument)
+            .Says(FaultCodes.Inconsistent, "this kind of suspension has no rack; leave rackMm out.");
+    }
 }

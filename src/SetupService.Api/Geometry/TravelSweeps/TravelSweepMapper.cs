@@ -72,18 +72,17 @@ internal static class TravelSweepMapper
 
     /// <summary>What the error of the points leaves open; null where none is stated.</summary>
     public static (bool IsStated, PointErrorSweep? Sweep) PointError(TravelSweepRequest request, Corner corner, WorkBudget budget) =>
-        corner.Suspension is HardpointSuspension { PointErrorMm: > 0 and var errorMm } points
+        corner.Suspension is { PointErrorMm: > 0 and var errorMm } points && points.Mechanism(corner.Setup) is { Setting: var setting }
             ? (true, PointErrorSweep.Start(
-                points.Mechanism(corner.Setup).Setting, errorMm, request.TravelMm.ToRange(), request.RackMm?.ToRange() ?? SweepRange.Only(0), AxleInputs(request), budget, corner.Setup.RideHeightChangeMm))
+                setting, errorMm, request.TravelMm.ToRange(), request.RackMm?.ToRange() ?? SweepRange.Only(0), AxleInputs(request), budget, corner.Setup.RideHeightChangeMm))
             : (false, null);
 
     /// <summary>What the sweep uses although nobody gave it.</summary>
     public static List<Assumption> Assumptions(TravelSweepRequest request, Corner corner)
     {
-        var list = GeometryAssumptions.Of(corner);
-        if (request.MeasuringDiameterMm is null && corner.Readings is not { ToeGap: not null }) list.Add(GeometryAssumptions.MeasuringDiameter);
-        if (request is { Suspension: TwistBeamDocument, Motion: null }) list.Add(GeometryAssumptions.Parallel);
-        GeometryAssumptions.AddUnusedMotion(list, corner, request.Motion);
+        var list = corner.Assumptions();
+        if (request.MeasuringDiameterMm is null && corner.Suspension.TellsToe) list.Add(SweepAssumptions.MeasuringDiameter);
+        SweepAssumptions.AddMotion(list, corner.Suspension, request.Motion, SweepAssumptions.Parallel);
         return list;
     }
 
@@ -91,11 +90,11 @@ internal static class TravelSweepMapper
     private static IEnumerable<FigureGap> Gaps(TravelSweep sweep, TravelSweepRow[] rows, bool isErrorStated)
     {
         IReadOnlyList<FigureGap> ofAll = isErrorStated ? [.. sweep.Gaps.Where(gap => gap.Output != "ranges")] : sweep.Gaps;
-        var ofSome = RowGaps.Of(rows, sweep.TellsSteer).Where(gap => ofAll.All(known => known.Output != gap.Output));
+        var ofSome = RowGaps.Find(rows, sweep.TellsSteer).Where(gap => ofAll.All(known => known.Output != gap.Output));
         var without = isErrorStated ? rows.Count(row => row.Ranges is null) : 0;
         return without == 0
             ? ofAll.Concat(ofSome)
-            : ofAll.Concat(ofSome).Append(new("ranges", FormattableString.Invariant($"in {without} of {rows.Length} rows a corner with one coordinate moved by pointErrorMm does not get there")));
+            : ofAll.Concat(ofSome).Append(new("ranges", FormattableString.Invariant($"in {without} of {rows.Length} rows a corner with one coordinate moved by pointErrorMm does not get there"), "/suspension/points/pointErrorMm"));
     }
 
     private static RangeResponse ToResponse((double FromMm, double ToMm) reachable) => new() { From = reachable.FromMm, To = reachable.ToMm };
@@ -215,7 +214,7 @@ internal static class RowGaps
     ];
 
     /// <summary>The figures, each with how many rows lack it, and why.</summary>
-    public static IEnumerable<FigureGap> Of(TravelSweepRow[] rows, bool hasRack) =>
+    public static IEnumerable<FigureGap> Find(TravelSweepRow[] rows, bool hasRack) =>
         from figures in hasRack ? OfEvery.Concat(OfSteered) : OfEvery
         let count = rows.Count(row => figures.IsMissing(row))
         where count > 0

@@ -95,10 +95,6 @@ public sealed class CorneringSweepRules : AbstractValidator<CorneringSweepReques
     public CorneringSweepRules()
     {
         this.TurnsAreWhole(request => request.LateralG?.ToRange() is { Step: not 0, Count: > 0 } range ? Math.Max(range[0], range[range.Count - 1]) : null);
-        RuleFor(request => request).Custom((request, context) =>
-        {
-            if (request.LateralG is { } range)
-                RangeRules.CheckCount(context, nameof(request.LateralG), RangeRules.Check(context, nameof(request.LateralG), range.ToRange()), MostRows);
-        });
+        this.LeadsToItsEnd(nameof(CorneringSweepRequest.LateralG), static request => request.LateralG?.ToRange(), MostRows);
     }
 }

@@ -23,6 +23,7 @@ internal static class MeasuredMapper
         SteeringAxisInclinationDeg = alignment?.SteeringAxisInclinationDeg,
         StatedCamberDeg = alignment?.CamberDeg,
         GaugeErrorDeg = document.GaugeErrorDeg ?? CasterReadings.DefaultGaugeErrorDeg,
+        IsGaugeErrorAssumed = document.GaugeErrorDeg is null,
     };
 
     /// <summary>Why what was measured makes no list of readings; null where it does, or is not measured.</summary>

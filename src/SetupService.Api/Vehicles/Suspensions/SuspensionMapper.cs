@@ -12,11 +12,11 @@ internal static class SuspensionMapper
     /// <summary>The suspension; null where it is measured, or where a point could not be bound and its fault is known already.</summary>
     public static Hardpoints? Read(SuspensionDocument? document) => document switch
     {
-        MacPhersonStrutDocument { Points: { } points } when AreThere(points) => Read(points),
-        DoubleWishboneDocument { Points: { } points } when AreThere(points) => Read(points),
-        FiveLinkDocument { Points: { } points } when AreThere(points) => Read(points),
-        SemiTrailingArmDocument { Points: { } points } when AreThere(points) => Read(points),
-        TwistBeamDocument { Points: { } points } when AreThere(points) => Read(points),
+        MacPhersonStrutDocument { Points: { } points } when AreThere(points) => WithSprings(Read(points), points),
+        DoubleWishboneDocument { Points: { } points } when AreThere(points) => WithSprings(Read(points), points),
+        FiveLinkDocument { Points: { } points } when AreThere(points) => WithSprings(Read(points), points),
+        SemiTrailingArmDocument { Points: { } points } when AreThere(points) => WithSprings(Read(points), points),
+        TwistBeamDocument { Points: { } points } when AreThere(points) => WithSprings(Read(points), points),
         _ => null,
     };
 
@@ -47,14 +47,6 @@ internal static class SuspensionMapper
     /// <summary>A point, mm.</summary>
     public static Vector3 Read(PointDocument point) => new(point.XMm, point.YMm, point.ZMm);
 
-    /// <summary>The part that carries a spring's or damper's moving end where the caller does not say.</summary>
-    public static SuspensionMember DefaultPart(SpringDamperPointsDocument points) => points switch
-    {
-        DoubleWishbonePointsDocument => SuspensionMember.LowerArm,
-        MacPhersonStrutPointsDocument or FiveLinkPointsDocument => SuspensionMember.Upright,
-        _ => SuspensionMember.Beam,
-    };
-
     private static MacPhersonStrut Read(MacPhersonStrutPointsDocument points) => new()
     {
         LowerArm = new ControlArm(Read(points.LowerArmFront), Read(points.LowerArmRear), Read(points.LowerBallJoint)),
@@ -63,8 +55,6 @@ internal static class SuspensionMapper
         StrutAxis = (Read(points.StrutTop) - Read(points.StrutLower)).Unit(),
         TieRod = new Link(Read(points.TieRodInner), Read(points.TieRodOuter)),
         WheelCentre = Read(points.WheelCentre),
-        Spring = Spring(points),
-        Damper = Damper(points),
     };
 
     private static DoubleWishbone Read(DoubleWishbonePointsDocument points) => new()
@@ -73,40 +63,33 @@ internal static class SuspensionMapper
         UpperArm = new ControlArm(Read(points.UpperArmFront), Read(points.UpperArmRear), Read(points.UpperBallJoint)),
         TieRod = new Link(Read(points.TieRodInner), Read(points.TieRodOuter)),
         WheelCentre = Read(points.WheelCentre),
-        Spring = Spring(points),
-        Damper = Damper(points),
     };
 
     private static FiveLink Read(FiveLinkPointsDocument points) => new()
     {
         Links = [.. points.Links.Select(link => new Link(Read(link.Chassis), Read(link.Upright)))],
         WheelCentre = Read(points.WheelCentre),
-        Spring = Spring(points),
-        Damper = Damper(points),
     };
 
     private static TrailingArm Read(SemiTrailingArmPointsDocument points) =>
-        TrailingArm.About(Read(points.PivotInner), Read(points.PivotOuter), Read(points.WheelCentre))
-            with
-        { Spring = Spring(points), Damper = Damper(points) };
+        TrailingArm.About(Read(points.PivotInner), Read(points.PivotOuter), Read(points.WheelCentre));
 
     private static TwistBeam Read(TwistBeamPointsDocument points) => new()
     {
         PivotLeft = Read(points.PivotLeft),
         BeamShearCentre = Read(points.BeamShearCentre),
         WheelCentre = Read(points.WheelCentre),
-        Spring = Spring(points),
-        Damper = Damper(points),
     };
 
-    private static SpringLine? Spring(SpringDamperPointsDocument points) =>
-        Line(points.SpringChassis, points.SpringMoving, points.SpringOn, DefaultPart(points));
+    /// <summary>Adds what every kind may: where spring and damper stand.</summary>
+    private static Hardpoints WithSprings(Hardpoints suspension, SpringDamperPointsDocument points) => suspension with
+    {
+        Spring = Line(points.SpringChassis, points.SpringMoving, points.SpringOn, suspension.UsualCarrier),
+        Damper = Line(points.DamperChassis, points.DamperMoving, points.DamperOn, suspension.UsualCarrier),
+    };
 
-    private static SpringLine? Damper(SpringDamperPointsDocument points) =>
-        Line(points.DamperChassis, points.DamperMoving, points.DamperOn, DefaultPart(points));
-
-    private static SpringLine? Line(PointDocument? chassis, PointDocument? moving, SuspensionMember? on, SuspensionMember otherwise) =>
-        chassis is null || moving is null ? null : new SpringLine(Read(chassis), Read(moving), on ?? otherwise);
+    private static SpringLine? Line(PointDocument? chassis, PointDocument? moving, SuspensionMember? on, SuspensionMember usual) =>
+        chassis is null || moving is null ? null : new(Read(chassis), Read(moving), on ?? usual) { IsCarrierAssumed = on is null };
 
     private static bool AreThere(MacPhersonStrutPointsDocument points) => AreThere(
         points.LowerArmFront, points.LowerArmRear, points.LowerBallJoint, points.StrutTop, points.StrutLower,

@@ -48,11 +48,8 @@ public sealed class BeforeAfterRules : AbstractValidator<BeforeAfterRequest>
     /// <summary>Creates the rules; they hold no state.</summary>
     public BeforeAfterRules()
     {
-        RuleFor(request => request).Custom(static (request, context) =>
-        {
-            DepthReadingRules.Check(context, "Before", request.Before, request.GaugeErrorMm);
-            DepthReadingRules.Check(context, "After", request.After, request.GaugeErrorMm);
-        });
+        RuleFor(request => request.Before).AreOfOneTyre(request => request.GaugeErrorMm);
+        RuleFor(request => request.After).AreOfOneTyre(request => request.GaugeErrorMm);
     }
 }
 

@@ -88,8 +88,8 @@ internal static class DiagnosisAnswers
             Axle = learned.Axle.Axle,
             CamberShortDeg = UncertaintyResponse.Of(learned.CamberShortDeg),
             CamberShortBeforehandDeg = UncertaintyResponse.Of(learned.Axle.CamberShortDeg),
-            WearPer1000KmMm = OfLogarithm(learned.Parameter(TreadWearParameters.Road), 1),
-            WearPerLapMm = OfLogarithm(learned.Parameter(TreadWearParameters.Track), lapKm / 1000),
+            WearPer1000KmMm = FromLogarithm(learned.Parameter(TreadWearParameters.Road), 1),
+            WearPerLapMm = FromLogarithm(learned.Parameter(TreadWearParameters.Track), lapKm / 1000),
             DepthsLearnedFromCount = learned.ReadingCount,
             WithCamberSet = learned.HasUse ? Effect(learned, -learned.CamberShortDeg.Value) : null,
             LongestLife = learned.HasUse ? Effect(learned, learned.LongestLifeChangeDeg()) : null,
@@ -104,7 +104,7 @@ internal static class DiagnosisAnswers
         LifeRatio = learned.LifeRatio(changeDeg),
     };
 
-    private static UncertaintyResponse OfLogarithm(in Estimate logarithm, double by)
+    private static UncertaintyResponse FromLogarithm(in Estimate logarithm, double by)
     {
         var range = logarithm.Ninety;
         return UncertaintyResponse.Of(new Uncertainty(by * Math.Exp(range.Value), by * Math.Exp(range.Lower), by * Math.Exp(range.Upper), range.LevelPct));

@@ -20,27 +20,27 @@ internal static class DiagnosisAssumptions
         var use = car.Request.Use;
         var share = TrackShare.Compute(car.Study.Case.Use);
         if (use?.RoadKm is null || use.TrackLaps is null)
-            list.Add(Part("/use", share.Value, null, Judgement, "Value is the share of wear taken to come from the track, because road kilometres or laps are not given; track causes are weighted by it."));
+            list.Add(Part("/use", share.Value, null, Judgement, "Value is the share of wear taken to come from the track, because the road distance or the laps are not given; track causes are weighted by it."));
         else if (use.TrackLaps > 0)
-            list.Add(Part("/use", share.Value, null, Judgement, FormattableString.Invariant($"Value is the share of wear that comes of the track, a kilometre of it taken to wear {TrackShare.TrackByRoad:0} times as fast as one of road.")));
+            list.Add(Part("/use", share.Value, null, Judgement, FormattableString.Invariant($"Value is the share of wear that comes of the track, a given distance of it taken to wear {TrackShare.TrackByRoad:0} times as fast as one of road.")));
         if (use is { TrackLaps: > 0, LapKm: null }) list.Add(Part("/use/lapKm", TrackShare.UsualLapKm, null, Judgement, "The length of a lap is not given."));
-        OfTyres(list, car);
+        AddTyres(list, car);
         if (car.Request.ReadOn is null && car.Request.Tyres.Any(tyre => tyre.MadeWeek is not null))
             list.Add(Part("/readOn", null, car.Today.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture), "the service's clock", "Ages are counted to today."));
-        OfModel(list, car);
+        AddModel(list, car);
         return [.. list];
     }
 
-    private static void OfTyres(List<AssumptionResponse> list, DiagnosedCar car)
+    private static void AddTyres(List<AssumptionResponse> list, DiagnosedCar car)
     {
         for (var i = 0; i < car.Request.Tyres.Length; i++)
         {
             var (tyre, place) = (car.Request.Tyres[i], FormattableString.Invariant($"/tyres/{i}"));
             var hasDepths = tyre.DepthMm is not null || tyre.Zones is not null;
             if (hasDepths && tyre.NewDepthMm is null)
-                list.Add(Part(place + "/newDepthMm", TreadFigures.UsualNewDepthMm.Value, null, CommonPractice, "It only sets the scale of wear; its uncertainty is taken as 0.6 mm."));
+                list.Add(Part(place + "/newDepthMm", TreadFigures.UsualNewDepthMm.Value, null, CommonPractice, "It only sets the scale of wear; its uncertainty is taken as 0.6 mm (0.8/32 in)."));
             if (hasDepths && tyre.GaugeErrorMm is null)
-                list.Add(Part(place + "/gaugeErrorMm", TreadDepths.UsualGaugeErrorMm, null, Judgement, "A hand gauge in ordinary use; a laboratory's reading is good to 0.044 mm (Tire Sci. Technol. 4(2))."));
+                list.Add(Part(place + "/gaugeErrorMm", TreadDepths.UsualGaugeErrorMm, null, Judgement, "A hand gauge in ordinary use; a laboratory's reading is good to 0.044 mm, 0.06/32 in (Tire Sci. Technol. 4(2))."));
             if (tyre.DepthMm is not null)
                 list.Add(Part(place + "/depthMm", TreadZone.UsualPct.Outer, null, CommonPractice, "Value is where outer was read, percent across from the outer edge; centre is taken at 50, inner at 85."));
             if (tyre is { TemperatureC: not null, TemperatureBy: null })
@@ -50,7 +50,7 @@ internal static class DiagnosisAssumptions
         }
     }
 
-    private static void OfModel(List<AssumptionResponse> list, DiagnosedCar car)
+    private static void AddModel(List<AssumptionResponse> list, DiagnosedCar car)
     {
         if (car.Car is not { } reading) return;
         if (car.Request.Use?.LateralG is null) list.Add(Part("/use/lateralG", TrackBends.UsualLateralG, null, CommonPractice, "Corners of the track are taken at 1.1, 0.95 and 0.75 times this, left and right alike; the wear model counts what that misses as 0.7° of inclination."));

@@ -1,5 +1,5 @@
 using FluentValidation;
-using FluentValidation.Results;
+using FluentValidation.Internal;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Rules;
 using SetupService.Api.Vehicles;
@@ -12,103 +12,92 @@ namespace SetupService.Api.Wear.Diagnosis;
 /// <summary>Rules between the members of a diagnosis: each wheel once, zones in order, depths no greater than when new, weeks and days that exist.</summary>
 public sealed class DiagnosisRules : AbstractValidator<DiagnosisRequest>
 {
-    // A depth more than this many standard deviations above the depth when new cannot be a reading of that tyre.
-    private const double BeyondDoubt = 3;
-
     /// <summary>Creates the rules; they hold no state.</summary>
     public DiagnosisRules()
     {
         RuleFor(request => request.Vehicle!.Front!.Suspension).WithoutContradictions().When(request => request.Vehicle?.Front is not null);
         RuleFor(request => request.Vehicle!.Rear!.Suspension).WithoutContradictions().When(request => request.Vehicle?.Rear is not null);
-        RuleFor(request => request).Custom(static (request, context) =>
-        {
-            CheckDay(request, context);
-            CheckWheels(request, context);
-            for (var i = 0; i < request.Tyres?.Length; i++)
-            {
-                if (request.Tyres[i] is { } tyre) CheckTyre(tyre, FormattableString.Invariant($"Tyres[{i}]"), request, context);
-            }
-        });
+        RuleFor(request => request.ReadOn).Must(text => text is null || DiagnosisMapper.Day(text) is not null)
+            .Says(FaultCodes.Unreadable, (_, text) => $"{TokenText.Quote(text!)} is no day; it is written year-month-day, as 2026-11-20.").WhenRead(nameof(DiagnosisRequest.ReadOn));
+        RuleForEach(request => request.Tyres).SetValidator(new TyreReadingRules());
     }
+}
 
-    private static void CheckDay(DiagnosisRequest request, ValidationContext<DiagnosisRequest> context)
+/// <summary>What the readings of one tyre must keep.</summary>
+public sealed class TyreReadingRules : AbstractValidator<TyreReadingDocument>
+{
+    /// <summary>Creates the rules; they hold no state.</summary>
+    public TyreReadingRules()
     {
-        if (request.ReadOn is { } text && !context.IsRefused("ReadOn") && DiagnosisMapper.Day(text) is null)
-            Add(context, "ReadOn", FaultCodes.Unreadable, $"{TokenText.Quote(text)} is no day; it is written year-month-day, as 2026-11-20.");
+        RuleFor(tyre => tyre.Position).IsGivenOnce<DiagnosisRequest, TyreReadingDocument>(request => request.Tyres, tyre => tyre.Position, nameof(DiagnosisRequest.Tyres));
+
+        // What was refused was still sent.
+        RuleFor(tyre => tyre.Zones).Must((tyre, zones, context) => !(IsSent(zones, nameof(tyre.Zones), context) && IsSent(tyre.DepthMm, nameof(tyre.DepthMm), context)))
+            .Says(FaultCodes.Inconsistent, "depthMm and zones exclude each other: give the depths across the tread in one form.");
+        RuleFor(tyre => tyre.DepthMm).NotNull().When(tyre => tyre.AroundMm is not null)
+            .Says(FaultCodes.Required, "depthMm is missing; aroundMm holds the same three grooves at further places round the tyre.").WhenRead(nameof(TyreReadingDocument.DepthMm));
+        RuleForEach(tyre => tyre.Zones).SetValidator(new ZoneRules());
+        RuleFor(tyre => tyre.DepthMm).SetValidator(new DepthsRules()!);
+        RuleForEach(tyre => tyre.AroundMm).SetValidator(new DepthsRules());
+        RuleFor(tyre => tyre.TemperatureWindowC!.To).GreaterThan(tyre => tyre.TemperatureWindowC!.From).When(tyre => tyre.TemperatureWindowC is not null)
+            .Says(FaultCodes.Inconsistent, (tyre, to) => FormattableString.Invariant($"to is {to} °C, not above from, which is {tyre.TemperatureWindowC!.From} °C.")).WhenRead(nameof(TyreReadingDocument.TemperatureWindowC));
+        RuleFor(tyre => tyre.MadeWeek).Must(text => text is null || MadeWeekReader.Read(text).TryGet(out _, out _))
+            .Says(FaultCodes.Unreadable, (tyre, text) => MadeWeekReader.Read(text!).TryGet(out var week, out var fault) ? "" : fault.Message).WhenRead(nameof(TyreReadingDocument.MadeWeek));
+        RuleFor(tyre => tyre.MadeWeek).Must((_, text, context) => !IsMadeAfterReading(text, context.Parent<DiagnosisRequest>()?.ReadOn, context.MessageFormatter))
+            .Says(FaultCodes.Inconsistent, "the tyre would have been made after the day of its reading, {ReadOn}.").WhenRead(nameof(TyreReadingDocument.MadeWeek));
     }
 
-    private static void CheckWheels(DiagnosisRequest request, ValidationContext<DiagnosisRequest> context)
+    private static bool IsSent(object? value, string member, ValidationContext<TyreReadingDocument> context) =>
+        value is not null || context.IsRefused(context.PropertyChain.BuildPropertyPath(member));
+
+    private static bool IsMadeAfterReading(string? madeWeek, string? readOn, MessageFormatter words)
     {
-        var seen = new int?[4];
-        for (var i = 0; i < request.Tyres?.Length; i++)
-        {
-            var place = FormattableString.Invariant($"Tyres[{i}].Position");
-            if (request.Tyres[i] is not { } tyre || (int)tyre.Position is not (>= 0 and < 4 and var wheel) || context.IsRefused(place)) continue;
-            if (seen[wheel] is { } first) Add(context, place, FaultCodes.Inconsistent, $"tyres {first} and {i} are of the same wheel: give each once.");
-            seen[wheel] ??= i;
-        }
+        words.AppendArgument("ReadOn", readOn);
+        return madeWeek is not null && readOn is not null && MadeWeekReader.Read(madeWeek).TryGet(out var week, out _) && DiagnosisMapper.Day(readOn) is { } day && week.AgeYears(day) is null;
     }
+}
 
-    private static void CheckTyre(TyreReadingDocument tyre, string place, DiagnosisRequest request, ValidationContext<DiagnosisRequest> context)
+/// <summary>What a zone must keep: it lies beyond the one before it, and is no deeper than the tyre was new.</summary>
+public sealed class ZoneRules : AbstractValidator<ZoneDocument>
+{
+    /// <summary>Creates the rules; they hold no state.</summary>
+    public ZoneRules()
     {
-        CheckZones(tyre, place, context);
-        CheckDepths(tyre, place, context);
-        if (tyre.TemperatureWindowC is { } window && window.From >= window.To && !context.IsRefused(place + ".TemperatureWindowC"))
-            Add(context, place + ".TemperatureWindowC.To", FaultCodes.Inconsistent, FormattableString.Invariant($"to is {window.To} °C, not above from, which is {window.From} °C."));
-        CheckWeek(tyre, place, request, context);
+        RuleFor(zone => zone.AcrossPct).Must((zone, acrossPct, context) =>
+        {
+            if (context.Parent<TyreReadingDocument>() is not { Zones: { } zones }) return true;
+            var index = Array.FindIndex(zones, other => ReferenceEquals(other, zone));
+            if (index < 1 || zones[index - 1] is not { } before || acrossPct > before.AcrossPct) return true;
+            var place = context.PropertyChain.ToString();
+            context.MessageFormatter.AppendArgument("Here", FormattableString.Invariant($"{acrossPct}")).AppendArgument("Before", FormattableString.Invariant($"{before.AcrossPct}"));
+            return context.IsRefused(place) || context.IsRefused(FormattableString.Invariant($"{place[..place.LastIndexOf('[')]}[{index - 1}]"));
+        }).Says(FaultCodes.Inconsistent, "{Here} is not beyond {Before}, the zone before it: zones go from the outer edge inwards, each place once.");
+        RuleFor(zone => zone.DepthMm).IsNoDeeperThanNew();
     }
+}
 
-    private static void CheckZones(TyreReadingDocument tyre, string place, ValidationContext<DiagnosisRequest> context)
+/// <summary>What depths must keep: none is deeper than the tyre was new.</summary>
+public sealed class DepthsRules : AbstractValidator<DepthsDocument>
+{
+    /// <summary>Creates the rules; they hold no state.</summary>
+    public DepthsRules()
     {
-        var isZoned = tyre.Zones is not null || context.IsRefused(place + ".Zones");
-        if (isZoned && (tyre.DepthMm is not null || context.IsRefused(place + ".DepthMm")))
-            Add(context, place + ".Zones", FaultCodes.Inconsistent, "depthMm and zones exclude each other: give the depths across the tread in one form.");
-        if (tyre.AroundMm is not null && tyre.DepthMm is null && !context.IsRefused(place + ".DepthMm"))
-            Add(context, place + ".DepthMm", FaultCodes.Required, "depthMm is missing; aroundMm holds the same three grooves at further places round the tyre.");
-        for (var i = 1; i < tyre.Zones?.Length; i++)
-        {
-            if (tyre.Zones[i] is not { } zone || tyre.Zones[i - 1] is not { } before || zone.AcrossPct > before.AcrossPct) continue;
-            var at = FormattableString.Invariant($"{place}.Zones[{i}]");
-            if (context.IsRefused(at) || context.IsRefused(FormattableString.Invariant($"{place}.Zones[{i - 1}]"))) continue;
-            Add(context, at + ".AcrossPct", FaultCodes.Inconsistent, FormattableString.Invariant($"{zone.AcrossPct} is not beyond {before.AcrossPct}, the zone before it: zones go from the outer edge inwards, each place once."));
-        }
+        RuleFor(depths => depths.Outer).IsNoDeeperThanNew();
+        RuleFor(depths => depths.Centre).IsNoDeeperThanNew();
+        RuleFor(depths => depths.Inner).IsNoDeeperThanNew();
     }
+}
 
-    private static void CheckDepths(TyreReadingDocument tyre, string place, ValidationContext<DiagnosisRequest> context)
+/// <summary>A depth against the depth when new, of the tyre it is read of.</summary>
+internal static class NewDepthRules
+{
+    // A depth more than this many standard deviations above the depth when new cannot be a reading of that tyre.
+    private const double BeyondDoubt = 3;
+
+    public static void IsNoDeeperThanNew<T>(this IRuleBuilder<T, double> rule) => rule.Must(static (_, depthMm, context) =>
     {
-        if (tyre.NewDepthMm is not { } newMm) return;
-        var mostMm = newMm + (BeyondDoubt * (tyre.GaugeErrorMm ?? TreadDepths.UsualGaugeErrorMm));
-        Check(tyre.DepthMm, place + ".DepthMm");
-        for (var i = 0; i < tyre.AroundMm?.Length; i++) Check(tyre.AroundMm[i], FormattableString.Invariant($"{place}.AroundMm[{i}]"));
-        for (var i = 0; i < tyre.Zones?.Length; i++)
-        {
-            if (tyre.Zones[i] is { } zone) One(zone.DepthMm, FormattableString.Invariant($"{place}.Zones[{i}].DepthMm"));
-        }
-
-        void Check(DepthsDocument? depths, string at)
-        {
-            if (depths is null) return;
-            One(depths.Outer, at + ".Outer");
-            One(depths.Centre, at + ".Centre");
-            One(depths.Inner, at + ".Inner");
-        }
-
-        void One(double depthMm, string at)
-        {
-            if (depthMm > mostMm && !context.IsRefused(at))
-                Add(context, at, FaultCodes.Inconsistent, FormattableString.Invariant($"{depthMm} mm is more than the tyre had new, which is {newMm} mm, by more than the gauge's error leaves open."));
-        }
-    }
-
-    private static void CheckWeek(TyreReadingDocument tyre, string place, DiagnosisRequest request, ValidationContext<DiagnosisRequest> context)
-    {
-        if (tyre.MadeWeek is not { } text || context.IsRefused(place + ".MadeWeek")) return;
-        if (!MadeWeekReader.Read(text).TryGet(out var week, out var fault))
-            Add(context, place + ".MadeWeek", FaultCodes.Unreadable, fault.Message);
-        else if (request.ReadOn is { } readOn && DiagnosisMapper.Day(readOn) is { } day && week.AgeYears(day) is null)
-            Add(context, place + ".MadeWeek", FaultCodes.Inconsistent, $"the tyre would have been made after the day of its reading, {readOn}.");
-    }
-
-    private static void Add(ValidationContext<DiagnosisRequest> context, string place, string code, string message) =>
-        context.AddFailure(new ValidationFailure(place, message) { ErrorCode = code });
+        if (context.Parent<TyreReadingDocument>() is not { NewDepthMm: { } newMm } tyre) return true;
+        context.MessageFormatter.AppendArgument("Depth", FormattableString.Invariant($"{depthMm}")).AppendArgument("New", FormattableString.Invariant($"{newMm}"));
+        return depthMm <= newMm + (BeyondDoubt * (tyre.GaugeErrorMm ?? TreadDepths.UsualGaugeErrorMm)) || context.IsRefused(context.PropertyPath);
+    }).Says(FaultCodes.Inconsistent, "{Depth} mm is more than the tyre had new, which is {New} mm, by more than the gauge's error leaves open.");
 }

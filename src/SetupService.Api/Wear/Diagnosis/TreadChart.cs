@@ -20,7 +20,7 @@ internal static class TreadChart
     /// <summary>The picture.</summary>
     public static string Draw(DiagnosedCar car, UnitSystem units)
     {
-        var (unit, scale) = units == UnitSystem.Us ? ("in", MillimetresPerInch) : ("mm", 1.0);
+        var (unit, scale) = units == UnitSystem.Us ? ("1/32 in", MillimetresPerInch / 32) : ("mm", 1.0);
         return ChartDrawing.Draw(new Chart
         {
             Heading = "Tread depth across each tyre",

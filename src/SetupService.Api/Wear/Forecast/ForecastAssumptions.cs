@@ -17,7 +17,7 @@ internal static class ForecastAssumptions
         if (request.GaugeErrorMm is null)
             list.Add(new("/gaugeErrorMm", TreadDepths.UsualGaugeErrorMm, null, "judgement: a hand gauge in untrained hands", "Judges whether a reading strays from the line and whether tread grows; the ranges come from the readings' own scatter."));
         if (forecast.Fit is not { } fit) return AssumptionResponse.Of(list);
-        list.Add(new("/readings", null, "wear is a straight line over distance", "Brenner, Scheiner and Kondo (1975), abstract: r² above 99 % for 27 tyres", "What comes wears like what was; a new tyre wears faster over its first kilometres, and another season, track or driver differs by up to 30 %."));
+        list.Add(new("/readings", null, "wear is a straight line over distance", "a study of 1975, abstract, named in docs/methods/wear-forecast: r² above 99 % for 27 tyres", "What comes wears like what was; a new tyre wears faster over its first kilometres, and another season, track or driver differs by up to 30 %."));
         if (fit.Scatter.IsFloor)
             list.Add(new("/readings", fit.Scatter.StandardDeviationMm, null, "rounding to 0.1 mm, or 0.3 of the gauge error given; derived", "The readings lie closer to the line than a gauge reads; this scatter in mm is taken in its place, so that chance does not make the ranges too narrow."));
         if (forecast.Swapping is not null)

@@ -27,7 +27,7 @@ internal static class ForecastChart
     {
         var readings = DepthReadingDocument.ToDomain(request.Readings);
         var isTrack = forecast.Mix.TrackLaps > 0;
-        var (length, mm) = units == UnitSystem.Us ? ("in", MmPerInch) : ("mm", 1);
+        var (length, mm) = units == UnitSystem.Us ? ("1/32 in", MmPerInch / 32) : ("mm", 1);
         var across = isTrack
             ? new ChartAxis(forecast.Mix.RoadKm > 0 ? "laps, road in proportion" : "laps", "")
             : new ChartAxis("road", units == UnitSystem.Us ? "miles" : "km");

@@ -34,9 +34,9 @@ internal static class ForecastGaps
             return;
         }
 
-        if (zone.RatePer1000KmMm is null) Add(list, path + "/ratePer1000KmMm", Why(forecast.Clock, "the kilometres on the road"), "/readings");
+        if (zone.RatePer1000KmMm is null) Add(list, path + "/ratePer1000KmMm", Why(forecast.Clock, "the distance on the road"), "/readings");
         if (zone.RatePerLapMm is null) Add(list, path + "/ratePerLapMm", Why(forecast.Clock, "the laps"), "/readings");
-        Left(list, path + "/kmLeft", zone.KmLeft, Why(forecast.Clock, "the kilometres on the road"));
+        Left(list, path + "/kmLeft", zone.KmLeft, Why(forecast.Clock, "the distance on the road"));
         Left(list, path + "/lapsLeft", zone.LapsLeft, Why(forecast.Clock, "the laps"));
         if (forecast.Mix is { RoadKm: > 0, TrackLaps: > 0 }) Left(list, path + "/sameMix/lapsLeft", zone.MixesLeft, "");
     }
@@ -49,8 +49,8 @@ internal static class ForecastGaps
     }
 
     private static string Why(WearClock clock, string what) => clock == WearClock.InProportion
-        ? "kilometres and laps always rose in the same proportion, so their wear cannot be separated; sameMix gives both together"
-        : $"{what} do not move between the readings";
+        ? "road distance and laps always rose in the same proportion, so their wear cannot be separated; sameMix gives both together"
+        : $"{what} stood still between the readings";
 
     private static string Swapping(TreadForecast forecast) => forecast.Fit is null
         ? ForecastWords.NoForecast(forecast)

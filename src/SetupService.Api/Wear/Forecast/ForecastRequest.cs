@@ -1,7 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using FluentValidation;
-using FluentValidation.Results;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Rules;
@@ -79,29 +78,21 @@ public sealed class ForecastRules : AbstractValidator<ForecastRequest>
     /// <summary>Creates the rules; they hold no state.</summary>
     public ForecastRules()
     {
-        RuleFor(request => request).Custom(static (request, context) =>
-        {
-            DepthReadingRules.Check(context, "Readings", request.Readings, request.GaugeErrorMm, request.NewDepthMm);
-            DepthReadingRules.Check(context, "OtherTyre.Readings", request.OtherTyre?.Readings, request.GaugeErrorMm);
-            CheckLimit(request, context);
-            if (request.TyrePrice?.Currency is { } currency && !context.IsRefused("TyrePrice.Currency") && (currency.Length != 3 || !currency.All(char.IsAsciiLetterUpper)))
-                Add(context, "TyrePrice.Currency", FaultCodes.Unreadable, "currency must be a code of three capital letters, as ISO 4217 has them.");
-            if (request is { OtherTreadwearGrade: not null, TreadwearGrade: null } && !context.IsRefused("TreadwearGrade"))
-                Add(context, "TreadwearGrade", FaultCodes.Required, "treadwearGrade is needed beside otherTreadwearGrade: a grade tells something against another one only.");
-        });
+        RuleFor(request => request.Readings).AreOfOneTyre(request => request.GaugeErrorMm, request => request.NewDepthMm);
+        RuleFor(request => request.OtherTyre!.Readings).AreOfOneTyre(request => request.GaugeErrorMm).When(request => request.OtherTyre is not null);
+        RuleFor(request => request.LimitDepthMm).Must((request, limitMm) => !(request.NewDepthMm <= limitMm))
+            .Says(FaultCodes.Inconsistent, (request, limitMm) => FormattableString.Invariant($"limitDepthMm is {limitMm} mm, not below newDepthMm, which is {request.NewDepthMm}: nothing could ever be worn."))
+            .WhenRead(nameof(ForecastRequest.LimitDepthMm));
+        RuleFor(request => request.LimitDepthMm).Must((request, limitMm) => !(DeepestMm(request) <= limitMm))
+            .Says(FaultCodes.Inconsistent, (request, limitMm) => FormattableString.Invariant($"limitDepthMm is {limitMm} mm, and no depth read is above it (the deepest is {DeepestMm(request)}): by this limit the tyre was worn out at the first reading."))
+            .WhenRead(nameof(ForecastRequest.LimitDepthMm), nameof(ForecastRequest.Readings));
+        RuleFor(request => request.TyrePrice!.Currency).Must(currency => currency is { Length: 3 } && currency.All(char.IsAsciiLetterUpper)).When(request => request.TyrePrice?.Currency is not null)
+            .Says(FaultCodes.Unreadable, "currency must be a code of three capital letters, as ISO 4217 has them.").WhenRead("TyrePrice.Currency");
+        RuleFor(request => request.TreadwearGrade).NotNull().When(request => request.OtherTreadwearGrade is not null)
+            .Says(FaultCodes.Required, "treadwearGrade is needed beside otherTreadwearGrade: a grade tells something against another one only.").WhenRead(nameof(ForecastRequest.TreadwearGrade));
     }
 
-    private static void CheckLimit(ForecastRequest request, ValidationContext<ForecastRequest> context)
-    {
-        if (request.LimitDepthMm is not { } limitMm || context.IsRefused("LimitDepthMm")) return;
-        if (request.NewDepthMm is { } newMm && newMm <= limitMm)
-            Add(context, "LimitDepthMm", FaultCodes.Inconsistent, FormattableString.Invariant($"limitDepthMm is {limitMm} mm, not below newDepthMm, which is {newMm}: nothing could ever be worn."));
-        if (context.IsRefused("Readings") || request.Readings is not { Length: > 0 } readings || readings.Any(static one => one?.DepthMm is null)) return;
-        var mostMm = readings.Max(static one => Math.Max(one.DepthMm.Outer, Math.Max(one.DepthMm.Centre, one.DepthMm.Inner)));
-        if (mostMm <= limitMm)
-            Add(context, "LimitDepthMm", FaultCodes.Inconsistent, FormattableString.Invariant($"limitDepthMm is {limitMm} mm, and no depth read is above it (the deepest is {mostMm}): by this limit the tyre was worn out at the first reading."));
-    }
-
-    private static void Add(ValidationContext<ForecastRequest> context, string place, string code, string message) =>
-        context.AddFailure(new ValidationFailure(place, message) { ErrorCode = code });
+    private static double? DeepestMm(ForecastRequest request) => request.Readings is { Length: > 0 } readings && !readings.Any(static one => one?.DepthMm is null)
+        ? readings.Max(static one => Math.Max(one.DepthMm.Outer, Math.Max(one.DepthMm.Centre, one.DepthMm.Inner)))
+        : null;
 }

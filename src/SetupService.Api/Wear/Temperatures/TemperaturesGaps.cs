@@ -1,5 +1,5 @@
-using SetupService.Api.Geometry;
 using SetupService.Api.Http.Shared;
+using SetupService.Domain.Answers;
 using SetupService.Domain.Wear.Pressures;
 using SetupService.Domain.Wear.Temperatures;
 
@@ -8,7 +8,7 @@ namespace SetupService.Api.Wear.Temperatures;
 /// <summary>What an answer on temperatures leaves null, each with the reason.</summary>
 internal static class TemperaturesGaps
 {
-    private static readonly string OutsideTold = FormattableString.Invariant($"it would be outside {PlausiblePressures.LeastKpa} to {PlausiblePressures.MostKpa} kPa");
+    private static readonly string OutsideTold = FormattableString.Invariant($"it would be outside {PlausiblePressures.LeastKpa} to {PlausiblePressures.MostKpa} kPa (12 to 73 psi)");
 
     /// <summary>The gaps, in the order of the answer.</summary>
     public static UnknownResponse[] Find(HeatReadings readings, TyreHeatResponse[] tyres, TyrePressure?[] pressures, PairResponse[] pairs)
@@ -43,7 +43,7 @@ internal static class TemperaturesGaps
         }
 
         if (reading.IsTooLate) gaps.Add(Gap(output + "/findings", TooLate()));
-        if (reading.WindowC is null) gaps.Add(Gap(FormattableString.Invariant($"{output}/findings/{(int)TreadAspect.MeanInWindow}/rangeC"), Needs.Of([input + "/temperatureWindowC"]), input + "/temperatureWindowC"));
+        if (reading.WindowC is null) gaps.Add(Gap(FormattableString.Invariant($"{output}/findings/{(int)TreadAspect.MeanInWindow}/rangeC"), Needs.Describe([input + "/temperatureWindowC"]), input + "/temperatureWindowC"));
     }
 
     private static void AddPressure(List<UnknownResponse> gaps, HeatReadings readings, TyrePressure? tyre, int index)
@@ -104,5 +104,5 @@ internal static class TemperaturesGaps
 
     private static UnknownResponse Gap(string output, string reason, params string[] needs) => UnknownResponse.Of(output, reason, needs);
 
-    private static UnknownResponse Lacking(string output, params List<string> missing) => UnknownResponse.Of(output, Needs.Of(missing), [.. missing]);
+    private static UnknownResponse Lacking(string output, params List<string> missing) => UnknownResponse.Of(output, Needs.Describe(missing), [.. missing]);
 }

@@ -1,7 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using FluentValidation;
-using FluentValidation.Results;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Rules;
@@ -90,41 +89,24 @@ public sealed class TemperaturesRules : AbstractValidator<TemperaturesRequest>
     /// <summary>Creates the rules; they hold no state.</summary>
     public TemperaturesRules()
     {
-        RuleFor(request => request).Custom(static (request, context) =>
-        {
-            CheckReadings(request, context);
-            CheckAir(request, context);
-        });
+        RuleForEach(request => request.Readings).SetValidator(new TyreHeatRules());
+        RuleFor(request => request.AirPressureKpa).Must((request, airKpa) => !(Math.Abs(airKpa - StandardKpa(request) ?? 0) > WeatherMostKpa))
+            .Says(FaultCodes.Inconsistent, (request, airKpa) => FormattableString.Invariant($"{airKpa} kPa is not the pressure at {request.AltitudeM} m, where it is about {StandardKpa(request):0.0}: weather services reduce it to sea level. Give the pressure at the place, or leave it out."));
     }
 
-    private static void CheckReadings(TemperaturesRequest request, ValidationContext<TemperaturesRequest> context)
+    private static double? StandardKpa(TemperaturesRequest request) => request.AltitudeM is { } altitudeM ? StandardAtmosphere.PressureKpa(altitudeM) : null;
+}
+
+/// <summary>What the readings of one tyre must keep: its wheel once, a window and aims that have an inside.</summary>
+public sealed class TyreHeatRules : AbstractValidator<TyreHeatDocument>
+{
+    /// <summary>Creates the rules; they hold no state.</summary>
+    public TyreHeatRules()
     {
-        var seen = new int?[4];
-        for (var i = 0; i < request.Readings?.Length; i++)
-        {
-            if (request.Readings[i] is not { } reading) continue;
-            var place = FormattableString.Invariant($"Readings[{i}]");
-            if ((int)reading.Position is >= 0 and < 4 and var wheel && !context.IsRefused(place + ".Position"))
-            {
-                if (seen[wheel] is { } first) Add(context, place + ".Position", $"readings {first} and {i} are of the same wheel: give each once.");
-                seen[wheel] ??= i;
-            }
-
-            if (reading.TemperatureWindowC is { } window && window.From > window.To && !context.IsRefused(place + ".TemperatureWindowC"))
-                Add(context, place + ".TemperatureWindowC.To", FormattableString.Invariant($"to is {window.To} °C, below from, which is {window.From} °C."));
-            if (reading.PressureKpa is { } pressure && pressure.AimHot < pressure.AimCold)
-                Add(context, place + ".PressureKpa.AimHot", FormattableString.Invariant($"aimHot is {pressure.AimHot} kPa, below aimCold, which is {pressure.AimCold} kPa: a tyre that gets warm gains pressure."));
-        }
+        RuleFor(reading => reading.Position).IsGivenOnce<TemperaturesRequest, TyreHeatDocument>(request => request.Readings, reading => reading.Position, nameof(TemperaturesRequest.Readings));
+        RuleFor(reading => reading.TemperatureWindowC!.To).GreaterThanOrEqualTo(reading => reading.TemperatureWindowC!.From).When(reading => reading.TemperatureWindowC is not null)
+            .Says(FaultCodes.Inconsistent, (reading, to) => FormattableString.Invariant($"to is {to} °C, below from, which is {reading.TemperatureWindowC!.From} °C.")).WhenRead(nameof(TyreHeatDocument.TemperatureWindowC));
+        RuleFor(reading => reading.PressureKpa!.AimHot).Must((reading, aimHot) => !(aimHot < reading.PressureKpa!.AimCold)).When(reading => reading.PressureKpa is not null)
+            .Says(FaultCodes.Inconsistent, (reading, aimHot) => FormattableString.Invariant($"aimHot is {aimHot} kPa, below aimCold, which is {reading.PressureKpa!.AimCold} kPa: a tyre that gets warm gains pressure."));
     }
-
-    private static void CheckAir(TemperaturesRequest request, ValidationContext<TemperaturesRequest> context)
-    {
-        if (request is not { AltitudeM: { } altitudeM, AirPressureKpa: { } airKpa }) return;
-        var standardKpa = StandardAtmosphere.PressureKpa(altitudeM);
-        if (Math.Abs(airKpa - standardKpa) <= WeatherMostKpa) return;
-        Add(context, "AirPressureKpa", FormattableString.Invariant($"{airKpa} kPa is not the pressure at {altitudeM} m, where it is about {standardKpa:0.0}: weather services reduce it to sea level. Give the pressure at the place, or leave it out."));
-    }
-
-    private static void Add(ValidationContext<TemperaturesRequest> context, string place, string message) =>
-        context.AddFailure(new ValidationFailure(place, message) { ErrorCode = FaultCodes.Inconsistent });
 }

@@ -15,11 +15,11 @@ internal static class HubWords
     public static string BoltCircle(FitmentContext car, in Fitting candidate, in CheckResult result, UnitSystem units)
     {
         if (candidate.Wheel.BoltCircle is not { } wheel) return "The wheel's bolt circle is not given.";
-        if (car.HubBoltCircle is not { } hub) return Prose.Write(units, $"The wheel has {Circle(wheel)}; the hub's bolt circle is not given.");
+        if (car.HubBoltCircle is not { } hub) return Prose.Write(units, $"The wheel has {Circle(wheel, units)}; the hub's bolt circle is not given.");
         var hubSide = result.Reason == UnknownReason.FromPresentWheel ? "the wheel fitted now" : "the hub";
         return result.Status == CheckStatus.Pass
-            ? Prose.Write(units, $"The wheel has {Circle(wheel)}, as {hubSide} has.")
-            : Prose.Write(units, $"The wheel does not go on and must not be forced on: it has {Circle(wheel)}, {hubSide} has {Circle(hub)}.");
+            ? Prose.Write(units, $"The wheel has {Circle(wheel, units)}, as {hubSide} has.")
+            : Prose.Write(units, $"The wheel does not go on and must not be forced on: it has {Circle(wheel, units)}, {hubSide} has {Circle(hub, units)}.");
     }
 
     public static string CentreBore(FitmentContext car, in Fitting candidate, in CheckResult result, UnitSystem units)
@@ -84,7 +84,7 @@ internal static class HubWords
         };
     }
 
-    private static string Circle(BoltCircle circle) => Prose.Write(UnitSystem.Metric, $"{circle.HoleCount} holes on {circle.DiameterMm:n} mm");
+    private static string Circle(BoltCircle circle, UnitSystem units) => Prose.Write(units, $"{circle.HoleCount} holes on {circle.DiameterMm:fit}");
 
     private static string Seat(FastenerSeat? seat) => seat switch
     {

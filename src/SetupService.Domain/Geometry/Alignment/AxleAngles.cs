@@ -3,7 +3,8 @@ namespace SetupService.Domain.Geometry.Alignment;
 /// <summary>What was measured at both wheels of an axle, and what follows from it, degrees; null where a reading is missing.</summary>
 /// <param name="Left">Left wheel.</param>
 /// <param name="Right">Right wheel.</param>
-public readonly record struct AxleAngles(WheelAngles Left, WheelAngles Right)
+/// <param name="IsRightMeasured">False where camber or inclination of the right wheel stands in for one that was not measured.</param>
+public readonly record struct AxleAngles(WheelAngles Left, WheelAngles Right, bool IsRightMeasured = true)
 {
     /// <summary>Total toe: the sum of both wheels'.</summary>
     public double? TotalToeDeg => Left.ToeDeg + Right.ToeDeg;
@@ -24,5 +25,5 @@ public readonly record struct AxleAngles(WheelAngles Left, WheelAngles Right)
     public double? CrossIncludedAngleDeg => Left.IncludedAngleDeg - Right.IncludedAngleDeg;
 
     /// <summary>What the sides' difference in inclination and included angle hints at; null where they were not measured.</summary>
-    public IncludedAngleHint? Hint => IncludedAngleHints.From(CrossInclinationDeg, CrossIncludedAngleDeg);
+    public IncludedAngleHint? Hint => !IsRightMeasured ? null : IncludedAngleHints.From(CrossInclinationDeg, CrossIncludedAngleDeg);
 }

@@ -13,5 +13,8 @@ public sealed record DoubleWishbone : Hardpoints
     public required Link TieRod { get; init; }
 
     /// <inheritdoc />
+    public override SuspensionMember UsualCarrier => SuspensionMember.LowerArm;
+
+    /// <inheritdoc />
     public override bool HasTieRod => true;
 }

@@ -12,6 +12,9 @@ public sealed record FiveLink : Hardpoints
     public Link TieRod => Links[4];
 
     /// <inheritdoc />
+    public override SuspensionMember UsualCarrier => SuspensionMember.Upright;
+
+    /// <inheritdoc />
     public override bool HasTieRod => true;
 
     /// <summary>The same with one link in another's place.</summary>

@@ -17,6 +17,9 @@ public abstract record Hardpoints
     /// <summary>The damper; null where its points are not known. A strut without one is its own damper.</summary>
     public SpringLine? Damper { get; init; }
 
+    /// <summary>The part that usually carries the moving end of spring and damper (common practice, no source).</summary>
+    public virtual SuspensionMember UsualCarrier => SuspensionMember.Beam;
+
     /// <summary>Whether a rack or toe link sets this wheel's heading.</summary>
     public virtual bool HasTieRod => false;
 }

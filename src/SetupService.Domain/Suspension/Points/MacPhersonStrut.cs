@@ -21,5 +21,8 @@ public sealed record MacPhersonStrut : Hardpoints
     public required Link TieRod { get; init; }
 
     /// <inheritdoc />
+    public override SuspensionMember UsualCarrier => SuspensionMember.Upright;
+
+    /// <inheritdoc />
     public override bool HasTieRod => true;
 }

@@ -11,6 +11,12 @@ public sealed record CornerReadings
     /// <summary>True where they came as one table of text, whose lines have no JSON pointer of their own.</summary>
     public bool IsTable { get; init; }
 
+    /// <summary>The member of a request they came in.</summary>
+    public string TravelMember => IsTable ? "table" : "readings";
+
+    /// <summary>True where <see cref="GaugeErrorDeg"/> is the usual one, because nobody gave it.</summary>
+    public bool IsGaugeErrorAssumed { get; init; }
+
     /// <summary>Camber on turn plates; empty where none was read.</summary>
     public IReadOnlyList<SteerReading> Steer { get; init; } = [];
 

@@ -13,7 +13,7 @@ public static class SuspectInputCautions
     public static Caution Describe(in SuspectInput input, CornerReadings readings, string axle, UnitSystem units = UnitSystem.Metric)
     {
         ArgumentNullException.ThrowIfNull(readings);
-        var all = axle + (readings.IsTable ? "/suspension/table" : "/suspension/readings");
+        var all = $"{axle}/suspension/{readings.TravelMember}";
         return input.Kind switch
         {
             SuspectInputKind.StatedCamber => new("statedCamberUnlikeReadings", StatedCamberText(input, all, axle + "/alignment/camberDeg", units)),

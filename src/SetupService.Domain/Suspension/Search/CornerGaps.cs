@@ -24,7 +24,7 @@ public static class CornerGaps
             if (suspension.Spring is null) gaps.Add(new("springMotionRatio", "needs springChassis and springMoving", "/suspension/points/springChassis", "/suspension/points/springMoving"));
         }
 
-        gaps.Add(new("ranges", "points are taken as exact; only a measured suspension has a range"));
+        gaps.Add(new("ranges", "the points are taken as exact; needs pointErrorMm", "/suspension/points/pointErrorMm"));
         return gaps;
     }
 }

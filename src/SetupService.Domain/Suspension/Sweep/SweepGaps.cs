@@ -26,7 +26,7 @@ public static class SweepGaps
 
         AddSprings(gaps, corner.Setting.Suspension);
         AddAnti(gaps, axle);
-        Add(gaps, "points are taken as exact; only a measured suspension has a range", "ranges");
+        Add(gaps, new Lack("the points are taken as exact; needs pointErrorMm", "/suspension/points/pointErrorMm"), "ranges");
         return gaps;
     }
 

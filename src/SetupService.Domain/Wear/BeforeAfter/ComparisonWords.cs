@@ -37,7 +37,7 @@ public static class ComparisonWords
         ArgumentNullException.ThrowIfNull(comparison);
         return comparison.Before is null
             ? Few("before", comparison.BeforeDistinct)
-            : "The two lists share no clock: compare laps with laps, kilometres with kilometres, or the same proportion of both.";
+            : "The two lists share no clock: compare laps with laps, road with road, or the same proportion of both.";
     }
 
     /// <summary>Why there are no rates after the change.</summary>

@@ -28,12 +28,12 @@ internal static class ExpectedInformation
         foreach (var row in CheckTable.Signs)
         {
             if (signs[row.Sign] is not null || IsDone(signs, row.Check)) continue;
-            ofAxle[(int)row.Check] += OfSign(states, shares[..count], row);
+            ofAxle[(int)row.Check] += BySign(states, shares[..count], row);
         }
 
         for (var mark = WearMark.FeatheredSharpInboard; mark <= WearMark.TyresDiffer; mark++)
         {
-            if (signs[mark] is null) ofAxle[(int)CheckTable.CheckFor(mark)] += OfMark(states, shares[..count], mark);
+            if (signs[mark] is null) ofAxle[(int)CheckTable.CheckFor(mark)] += ByMark(states, shares[..count], mark);
         }
 
         for (var check = 0; check < CheckCount; check++) bits[check] += Math.Min(open, ofAxle[check]);
@@ -65,7 +65,7 @@ internal static class ExpectedInformation
         return count;
     }
 
-    private static double OfSign(ReadOnlySpan<double> states, ReadOnlySpan<double> shares, in CheckRow row)
+    private static double BySign(ReadOnlySpan<double> states, ReadOnlySpan<double> shares, in CheckRow row)
     {
         Span<double> means = stackalloc double[MostCombinations];
         Span<double> variances = stackalloc double[MostCombinations];
@@ -113,7 +113,7 @@ internal static class ExpectedInformation
         return count;
     }
 
-    private static double OfMark(ReadOnlySpan<double> states, ReadOnlySpan<double> shares, WearMark mark)
+    private static double ByMark(ReadOnlySpan<double> states, ReadOnlySpan<double> shares, WearMark mark)
     {
         var (chance, within) = (0.0, 0.0);
         for (var i = 0; i < shares.Length; i++)

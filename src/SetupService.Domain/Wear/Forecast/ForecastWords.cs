@@ -20,7 +20,7 @@ public static class ForecastWords
         if (forecast is not { Fit: { } fit, Zones: { } zones }) return $"{SoFar(forecast, units)} {NoForecast(forecast)}";
         var list = new List<string>();
         list.Add(Headline(forecast, units));
-        if (fit.Design.Clock == WearClock.InProportion) list.Add("Kilometres and laps always rose in the same proportion, so their wear cannot be separated; the life left is given for both together.");
+        if (fit.Design.Clock == WearClock.InProportion) list.Add("Road distance and laps always rose in the same proportion, so their wear cannot be separated; the life left is given for both together.");
         else if (forecast.Ending is { } first) list.Add(Rates(forecast, first.Place, units));
         if (Stray(forecast, units) is { } stray) list.Add(stray);
         else if (BestMove(forecast, units) is { } move) list.Add(move);
@@ -59,7 +59,7 @@ public static class ForecastWords
         ArgumentNullException.ThrowIfNull(forecast);
         return forecast.DistinctReadings < TreadForecast.FewestReadings
             ? FormattableString.Invariant($"A forecast needs {TreadForecast.FewestReadings} readings at different distances; there are {forecast.DistinctReadings}. With fewer, the error of one reading moves the line as much as wear does.")
-            : "Kilometres and laps change by less than 0.1 between the readings, so no wear rate can be found.";
+            : "Road distance and laps change by less than 0.1 between the readings, so no wear rate can be found.";
     }
 
     /// <summary>What turning the tyre on its rim brings; null where there is no forecast.</summary>
@@ -122,7 +122,7 @@ public static class ForecastWords
             : null;
         var both = road is null ? track : track is null ? road : $"{road} and {track}";
         return both is null
-            ? Prose.Write(units, $"The wear of the {ForecastUnits.Name(place)} by kilometre and by lap is unknown.")
+            ? Prose.Write(units, $"The wear of the {ForecastUnits.Name(place)} by road distance and by lap is unknown.")
             : Prose.Write(units, $"The {ForecastUnits.Name(place)} loses {both}.");
     }
 

@@ -1,6 +1,7 @@
 using CsCheck;
 using SetupService.Api.Drawings.Corners;
 using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Suspension.Steering;
 
 namespace SetupService.Api.Tests.Drawings.Corners;
@@ -22,7 +23,7 @@ public sealed class CornerLegibilityTests
             return SampleCorner.Views with
             {
                 Points = moved,
-                Links = [.. SampleCorner.Views.Links.Select(link => new CornerLink(New(link.From), New(link.To), link.Part))],
+                Links = [.. SampleCorner.Views.Links.Select(link => new CornerLink(New(link.From), New(link.To), link.Kind))],
                 Axis = SteeringAxis.Through(moved[2].Position, moved[5].Position),
                 FrontInstantCentre = front,
                 SideInstantCentre = side,

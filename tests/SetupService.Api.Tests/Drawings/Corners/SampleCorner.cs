@@ -1,6 +1,7 @@
 using SetupService.Api.Drawings.Corners;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Suspension.Steering;
 
 namespace SetupService.Api.Tests.Drawings.Corners;
@@ -28,12 +29,12 @@ internal static class SampleCorner
         Points = [LowerFront, LowerRear, LowerJoint, UpperFront, UpperRear, UpperJoint, RodInner, RodOuter],
         Links =
         [
-            new(LowerFront, LowerJoint, CornerPart.Arm),
-            new(LowerRear, LowerJoint, CornerPart.Arm),
-            new(UpperFront, UpperJoint, CornerPart.Arm),
-            new(UpperRear, UpperJoint, CornerPart.Arm),
-            new(LowerJoint, UpperJoint, CornerPart.Upright),
-            new(RodInner, RodOuter, CornerPart.TieRod),
+            new(LowerFront, LowerJoint, CornerLinkKind.Arm),
+            new(LowerRear, LowerJoint, CornerLinkKind.Arm),
+            new(UpperFront, UpperJoint, CornerLinkKind.Arm),
+            new(UpperRear, UpperJoint, CornerLinkKind.Arm),
+            new(LowerJoint, UpperJoint, CornerLinkKind.Upright),
+            new(RodInner, RodOuter, CornerLinkKind.TieRod),
         ],
         Wheel = WheelPlane.At(WheelCentre, 0, 0),
         LoadedRadiusMm = RadiusMm,
