@@ -48,7 +48,7 @@ internal static class Worker
         var known = new Dictionary<string, ILookup<string, Xunit.Sdk.IXunitTestCase>>();
         foreach (var bundle in Bundles(tests))
         {
-            guard.Allow(15 + 10 * bundle.Sum(test => test.Seconds));
+            guard.Allow(5 + 5 * bundle.Sum(test => test.Seconds));
             var cases = bundle.SelectMany(test =>
             {
                 if (!known.TryGetValue(test.Class, out var found))

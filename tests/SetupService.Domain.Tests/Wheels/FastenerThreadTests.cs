@@ -24,6 +24,18 @@ public class FastenerThreadTests
     }
 
     [Theory]
+    [InlineData("M8x0.75")]
+    [InlineData("M24x3")]
+    [InlineData("M14  x           1.5")] // 20 characters
+    public void The_limits_themselves_are_read(string text) => Assert.Null(FastenerThreadReader.Read(text).Fault);
+
+    [Fact]
+    public void Twenty_one_characters_are_too_many() => Assert.NotNull(FastenerThreadReader.Read("M14  x            1.5").Fault);
+
+    [Fact]
+    public void A_text_of_one_character_is_quoted() => Assert.StartsWith("“M” is not ", FastenerThreadReader.Read("M").Fault!.Message, StringComparison.Ordinal);
+
+    [Theory]
     [InlineData("", "", 0, "M14x1.5")]
     [InlineData("M14", "M14", 0, "M14x1.5")]
     [InlineData("M14x1.5 long", "M14x1.5 long", 0, "M14x1.5")]
