@@ -95,18 +95,98 @@ public sealed class TypicalValuesTests
         Assert.Equal(place, Assert.Single(notes).Input);
     }
 
-    // Common practice: the errors a workshop's readings carry.
+    // Common practice: the errors a workshop's readings carry, as a share of the reading and in its own unit.
     [Fact]
     public void Errors_of_what_is_given()
     {
         var inputs = HandlingInputs.For(CarAxle.Front);
+        (HandlingInput Input, double Share, double Least)[] all =
+        [
+            (inputs.Load, 0.01, 0), (inputs.Track, 0, 3), (inputs.UnsprungMass, 0.05, 0), (inputs.TyreRate, 0.07, 0), (inputs.SpringRate, 0.03, 0),
+            (inputs.MotionRatio, 0, 0.01), (inputs.DamperMotionRatio, 0, 0.01), (inputs.BarRollRate, 0.1, 0), (inputs.RollCentreHeight, 0, 10),
+            (inputs.StopRate, 0.2, 0), (inputs.StopLength, 0, 2), (inputs.Camber, 0, 0.1), (inputs.Toe, 0, 0.03), (inputs.Caster, 0, 0.25),
+            (inputs.Inclination, 0, 0.5), (inputs.SwingArm, 0, 0), (inputs.CamberCompliance, 0.2, 0), (inputs.ToeCompliance, 0.2, 0),
+        ];
 
-        Assert.Equal(0, inputs.CamberCompliance.ErrorOf(0));
-        Assert.Equal(0, inputs.ToeCompliance.ErrorOf(0));
-        Assert.Equal(0.06, inputs.CamberCompliance.ErrorOf(-0.3), 1e-12);
-        Assert.Equal(6, inputs.Load.ErrorOf(600), 1e-9);
-        Assert.Equal(3, inputs.Track.ErrorOf(1500), 1e-9);
-        Assert.Equal(0.1, inputs.Camber.ErrorOf(-1.5), 1e-12);
+        Assert.Equal(inputs.All.Count, all.Length);
+        Assert.All(all, one =>
+        {
+            Assert.Equal(one.Least, one.Input.ErrorOf(0), 1e-12);
+            Assert.Equal((100 * one.Share) + one.Least, one.Input.ErrorOf(-100), 1e-9);
+        });
+    }
+
+    [Fact]
+    public void Stops_and_wheels()
+    {
+        Same(TypicalValues.StopRateNPerMm, 60, 20, 150);
+        Same(TypicalValues.StopLengthMm, 45, 25, 70);
+        Same(TypicalValues.LoadedRadiusMm, 300, 275, 335);
+        Same(TypicalValues.CasterDeg, 5, 2, 8.5);
+        Same(TypicalValues.CamberComplianceDegPerKn, 0, 0, 0.3);
+    }
+
+    // Three cars published with DOT HS 807 956: front arms of 1604 and 2540 mm, one strut's rear of 4763, one semi-trailing arm's of 1104 mm lie in these ranges.
+    [Theory]
+    [InlineData(SuspensionLayout.MacPhersonStrut, CarAxle.Front, 1800, 1200, 4000)]
+    [InlineData(SuspensionLayout.MacPhersonStrut, CarAxle.Rear, 3000, 1500, 8000)]
+    [InlineData(SuspensionLayout.DoubleWishbone, CarAxle.Front, 1700, 1000, 3500)]
+    [InlineData(SuspensionLayout.FiveLink, CarAxle.Rear, 1700, 1000, 3500)]
+    [InlineData(SuspensionLayout.SemiTrailingArm, CarAxle.Rear, 1150, 800, 2000)]
+    [InlineData(SuspensionLayout.TwistBeam, CarAxle.Rear, 1700, 1100, 4000)]
+    [InlineData(null, CarAxle.Front, 2000, 1000, 6000)]
+    public void Swing_arm(SuspensionLayout? layout, CarAxle axle, double value, double lower, double upper) =>
+        Same(TypicalValues.SwingArmMm(layout, axle), value, lower, upper);
+
+    [Theory]
+    [InlineData(SuspensionLayout.TwistBeam, CarAxle.Rear, 160, 80, 260)]
+    [InlineData(SuspensionLayout.SemiTrailingArm, CarAxle.Rear, 110, 40, 180)]
+    [InlineData(SuspensionLayout.DoubleWishbone, CarAxle.Front, 50, 0, 100)]
+    [InlineData(SuspensionLayout.FiveLink, CarAxle.Front, 50, 0, 100)]
+    [InlineData(SuspensionLayout.MacPhersonStrut, CarAxle.Front, 60, 10, 110)]
+    [InlineData(null, CarAxle.Front, 60, 0, 130)]
+    [InlineData(null, CarAxle.Rear, 100, 20, 220)]
+    [InlineData(SuspensionLayout.FiveLink, CarAxle.Rear, 100, 40, 150)]
+    public void Roll_centre(SuspensionLayout? layout, CarAxle axle, double value, double lower, double upper) =>
+        Same(TypicalValues.RollCentreHeightMm(layout, axle), value, lower, upper);
+
+    [Theory]
+    [InlineData(SuspensionLayout.MacPhersonStrut, 13.5, 11, 16)]
+    [InlineData(SuspensionLayout.DoubleWishbone, 10.5, 7, 14)]
+    [InlineData(null, 12.5, 8, 16)]
+    public void Steering_axis(SuspensionLayout? layout, double value, double lower, double upper) =>
+        Same(TypicalValues.SteeringAxisInclinationDeg(layout), value, lower, upper);
+
+    // Worked by hand: springs of 30 N/mm at a ratio of 0.9 on 1500 mm roll with (π/180) · 30 · 0.81 · 1500² / 2000 = 477.129 N m/deg; a bar that has 45 % of an
+    // axle's roll stiffness has 0.45 / 0.55 of the springs' = 390.3786, one of 15 % 0.15 / 0.85 = 84.1993.
+    [Theory]
+    [InlineData(CarAxle.Front, 390.3786)]
+    [InlineData(CarAxle.Rear, 84.1993)]
+    public void Anti_roll_bar(CarAxle axle, double upper) => Assert.Equal(upper, TypicalValues.BarRollRateNmPerDeg(axle, 30, 0.9, 1500).Upper, 5e-4);
+
+    // Mean track 1520 mm: 1520 / 2.82 = 539.007 mm.
+    [Fact]
+    public void A_centre_of_gravity_nobody_gave_follows_from_the_mean_track()
+    {
+        var car = HandlingCarBuilder.Build(new Domain.Vehicles.Vehicle { Front = Axle(600, 1500), Rear = Axle(500, 1540) })!;
+
+        Assert.Equal(539.007, car.Car.CentreOfGravityHeightMm, 5e-4);
+        Assert.Equal(539.007, car.AssumedFor(HandlingInputs.CentreOfGravityHeight)!.Value, 5e-4);
+
+        static Axle Axle(double loadKg, double trackMm) => new() { LoadKg = loadKg, TrackMm = trackMm, Spring = new Spring { RateNPerMm = 30 } };
+    }
+
+    // A 205/55R16 is 632 mm across; 300 kg press 200 N/mm by 300 · 9.80665 / 200 = 14.710 mm: the centre stands 316 − 14.710 = 301.290 mm high.
+    [Fact]
+    public void A_wheel_stands_as_high_as_its_tyre_lets_it()
+    {
+        var axle = new Axle { LoadKg = 600, TrackMm = 1500, Spring = new Spring { RateNPerMm = 30 } };
+        var tyre = DemoCar.Tyre("205/55R16 91V") with { VerticalRateNPerMm = 200 };
+
+        var car = HandlingCarBuilder.Build(new Domain.Vehicles.Vehicle { Front = axle with { Tyre = tyre }, Rear = axle })!.Car;
+
+        Assert.Equal(301.290, car.Front.LoadedRadiusMm, 5e-4);
+        Assert.Equal(300, car.Rear.LoadedRadiusMm);
     }
 
     private static void Same(TypicalValue typical, double value, double lower, double upper)

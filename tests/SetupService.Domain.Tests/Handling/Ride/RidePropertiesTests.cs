@@ -25,6 +25,29 @@ public sealed class RidePropertiesTests
         Assert.Null(RideAxleBuilder.Build(car with { Front = car.Front with { SpringRateNPerMm = 0 } }, CarAxle.Front, new Axle()));
     }
 
+    // Any rate at all holds the car up, however far it sinks.
+    [Fact]
+    public void A_spring_of_half_a_newton_a_millimetre_still_holds()
+    {
+        var car = WorkedCar.Make();
+
+        Assert.NotNull(RideAxleBuilder.Build(car with { Front = car.Front with { SpringRateNPerMm = 0.5 } }, CarAxle.Front, new Axle()));
+    }
+
+    // At rest the springs give by 1 g's worth; as much travel again to the stop is met at 2 g, and a wheel on its stop meets it at 1 g.
+    [Theory]
+    [InlineData(1, 2)]
+    [InlineData(0.5, 1.5)]
+    [InlineData(0, 1)]
+    [InlineData(-0.2, 1)]
+    public void The_stop_is_met_where_its_travel_is_used(double leftInDeflections, double expectedG)
+    {
+        var axle = RideAxleBuilder.Build(WorkedCar.Make(), CarAxle.Front, new Axle())!;
+
+        Assert.Equal(expectedG, (axle with { BumpLeftMm = leftInDeflections * axle.StaticDeflectionMm }).StopMetAtG!.Value, 1e-12);
+        Assert.Null((axle with { BumpLeftMm = null }).StopMetAtG);
+    }
+
     // Worked by hand: a spring of 25 N/mm gives 3000 / 25 = 120 and 3250 / 25 = 130 mm; at a ratio of 0.8 the wheel moves 10 / 0.8 = 12.5 mm.
     // Another rate in the same seats with no free length known tells nothing.
     [Fact]

@@ -101,4 +101,11 @@ public sealed class ExampleTyreTests
             Assert.Equal(force, pair.ForceN(pair.SlipFor(force, 15)!.Value.SlipDeg, out _), 1e-6);
         Assert.Null(pair.SlipFor(9000, 5));
     }
+
+    // The peak at half a newton, by the same coefficients: −22.1 · 0.0005² + 1011 · 0.0005 = 0.50549 N; without load none.
+    [Theory]
+    [InlineData(0.5, 0.50549)]
+    [InlineData(0, 0)]
+    [InlineData(-100, 0)]
+    public void A_tyre_grips_by_any_load(double loadN, double mostN) => Assert.Equal(mostN, ExampleTyre.At(loadN, 0, TyreScale.None).MostN, 1e-5);
 }

@@ -1,4 +1,3 @@
-using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Handling.WhatIf;
 using SetupService.Domain.Vehicles;
