@@ -99,6 +99,56 @@ public sealed class CheckWordsTests
             candidate.Tyre.Marking.PermittedRimWidth.IsListed ? "these are recalled for the size." : "these follow from a pattern over sizes.", one.Reason, StringComparison.Ordinal));
     }
 
+    // 28 mm of fastener through a pad of 12 and a spacer of 16 mm leaves nothing; with a hair less of spacer a hair of thread.
+    [Theory]
+    [InlineData(16, "No thread engages")]
+    [InlineData(15.5, "leaves 0.5 mm of thread engaged")]
+    public void A_fastener_that_ends_in_its_spacer_engages_no_thread(double spacerMm, string words)
+    {
+        var candidate = DemoCar.Fitting(spacerMm: spacerMm);
+        var result = DemoCar.Check(DemoCar.Front(), candidate)[CheckId.Fastener];
+
+        Assert.Contains(words, CheckWords.Explanation(DemoCar.Front(), candidate, CheckId.Fastener, result, UnitSystem.Metric), StringComparison.Ordinal);
+    }
+
+    // UN Regulation No. 39: a speedometer may show a tenth and 4 km/h too much, so 14 km/h at 100.
+    [Fact]
+    public void The_same_tyre_keeps_the_speedometer_within_the_rule()
+    {
+        var result = DemoCar.Check(DemoCar.Front(), DemoCar.Fitting())[CheckId.OverallDiameter];
+
+        Assert.Equal((0, 0), (result.Value, result.Limit));
+        Assert.Contains("up to 14 km/h too much", CheckWords.Explanation(DemoCar.Front(), DemoCar.Fitting(), CheckId.OverallDiameter, result, UnitSystem.Metric), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(Domain.Vehicles.CarAxle.Front, 16.0, true)]
+    [InlineData(Domain.Vehicles.CarAxle.Front, null, false)]
+    [InlineData(Domain.Vehicles.CarAxle.Rear, 16.0, false)]
+    public void A_direction_at_full_lock_is_assumed_in_front_where_that_gap_is_given(Domain.Vehicles.CarAxle at, double? gapMm, bool isAssumed)
+    {
+        var axle = DemoCar.Axle();
+        var vehicle = DemoCar.Vehicle();
+        axle = axle with { Clearance = axle.Clearance with { InboardAtFullLockMm = gapMm } };
+        var car = FitmentContext.Prepare(vehicle with { Front = axle, Rear = axle }, at, new CheckSettings());
+
+        Assert.Equal(isAssumed, FitmentAssumptions.ForCheck(car, DemoCar.Fitting()).Any(one => one.Input == "/vehicle/front/clearance/inboardAtFullLockMm"));
+    }
+
+    // A tyre whose index is beyond its speed symbol and fails says what is wanted; one that is only unknown does not.
+    [Theory]
+    [InlineData("225/45R17 76T", 870.0, true)]
+    [InlineData("225/45R17 91T", 870.0, false)]
+    public void More_than_even_the_index_stands_for_is_said_where_it_is_so(string marking, double maximumLoadKg, bool isSaid)
+    {
+        var car = DemoCar.Front(DemoCar.Axle() with { MaximumLoadKg = maximumLoadKg, MinimumLoadIndex = null });
+        var candidate = DemoCar.Fitting(marking: marking);
+        var result = DemoCar.Check(car, candidate)[CheckId.LoadCapacity];
+
+        Assert.Equal(UnknownReason.BeyondSpeedSymbol, result.Reason);
+        Assert.Equal(isSaid, CheckWords.Explanation(car, candidate, CheckId.LoadCapacity, result, UnitSystem.Metric).Contains("more than even the index stands for", StringComparison.Ordinal));
+    }
+
     private static string Explain(FitmentContext car, double offsetMm, CheckId id)
     {
         var candidate = DemoCar.Fitting(offsetMm: offsetMm);
