@@ -118,7 +118,9 @@ public sealed class CheckWordsTests
         var result = DemoCar.Check(DemoCar.Front(), DemoCar.Fitting())[CheckId.OverallDiameter];
 
         Assert.Equal((0, 0), (result.Value, result.Limit));
-        Assert.Contains("up to 14 km/h too much", CheckWords.Explanation(DemoCar.Front(), DemoCar.Fitting(), CheckId.OverallDiameter, result, UnitSystem.Metric), StringComparison.Ordinal);
+        var text = CheckWords.Explanation(DemoCar.Front(), DemoCar.Fitting(), CheckId.OverallDiameter, result, UnitSystem.Metric);
+        Assert.Contains("100 km/h shown is then 100 km/h true", text, StringComparison.Ordinal);
+        Assert.Contains("up to 14 km/h too much", text, StringComparison.Ordinal);
     }
 
     [Theory]
