@@ -13,8 +13,19 @@ public sealed class WhatIfStudyTests
     {
         object after = new WhatIfFigures
         {
-            RollDeg = 0, FrontInclinationDeg = 0, RearInclinationDeg = 0, FrontLoadTransferPct = 0, UndersteerDegPerG = 0, FrontBumpLeftMm = 0, RearBumpLeftMm = 0,
-            FrontRideFrequencyHz = 0, RearRideFrequencyHz = 0, FrontDampingRatio = 0, RearDampingRatio = 0, FrontRideHeightMm = 0, RearRideHeightMm = 0,
+            RollDeg = 0,
+            FrontInclinationDeg = 0,
+            RearInclinationDeg = 0,
+            FrontLoadTransferPct = 0,
+            UndersteerDegPerG = 0,
+            FrontBumpLeftMm = 0,
+            RearBumpLeftMm = 0,
+            FrontRideFrequencyHz = 0,
+            RearRideFrequencyHz = 0,
+            FrontDampingRatio = 0,
+            RearDampingRatio = 0,
+            FrontRideHeightMm = 0,
+            RearRideHeightMm = 0,
         };
         object before = (WhatIfFigures)after;
         var figures = typeof(WhatIfFigures).GetProperties();
