@@ -151,6 +151,18 @@ public sealed class CheckWordsTests
         Assert.Equal(isSaid, CheckWords.Explanation(car, candidate, CheckId.LoadCapacity, result, UnitSystem.Metric).Contains("more than even the index stands for", StringComparison.Ordinal));
     }
 
+    [Fact]
+    public void A_bolt_circle_is_held_against_the_hubs()
+    {
+        var (car, candidate) = (DemoCar.Front(), DemoCar.Fitting());
+        var sheet = DemoCar.Check(car, candidate);
+
+        Assert.Equal("5x108", CheckWords.ValueText(candidate, CheckId.BoltCircle, sheet[CheckId.BoltCircle], UnitSystem.Metric));
+        Assert.Equal("5x108", CheckWords.LimitText(car, CheckId.BoltCircle, sheet[CheckId.BoltCircle], UnitSystem.Metric));
+        Assert.Equal("16 mm", CheckWords.ValueText(candidate, CheckId.Fastener, sheet[CheckId.Fastener], UnitSystem.Metric));
+        Assert.Equal("14 mm", CheckWords.LimitText(car, CheckId.Fastener, sheet[CheckId.Fastener], UnitSystem.Metric));
+    }
+
     private static string Explain(FitmentContext car, double offsetMm, CheckId id)
     {
         var candidate = DemoCar.Fitting(offsetMm: offsetMm);

@@ -69,6 +69,9 @@ public sealed class FittingOutlinesTests
         Assert.Null(without.Spacer);
         Assert.Equal(0, without.Disc.Start.StationMm);
         Assert.Equal(12, with.Disc.Start.StationMm);
+
+        // The pad is 12 mm thick.
+        Assert.Equal((12, 24), (without.Disc.End.StationMm, with.Disc.End.StationMm));
         Assert.Equal(12, with.Spacer!.Extremes.OutermostMm);
         Assert.Equal(0, with.Spacer.Extremes.InnermostMm);
     }

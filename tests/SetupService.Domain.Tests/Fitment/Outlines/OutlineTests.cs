@@ -67,4 +67,11 @@ public sealed class OutlineTests
         Assert.Contains(hub.Flange.Steps, step => step.End == new OutlinePoint(0, hub.FlangeRadiusMm));
         Assert.True(hub.FlangeRadiusMm > 108 / 2.0);
     }
+
+    [Fact]
+    public void An_outline_ends_where_its_last_piece_does()
+    {
+        Assert.Equal(new OutlinePoint(1, 2), new Outline(new(0, 0), OutlineStep.Line(new(1, 2))).End);
+        Assert.Equal(new OutlinePoint(3, 4), new Outline(new(3, 4)).End);
+    }
 }

@@ -86,4 +86,15 @@ public sealed class PairComparisonTests
 
     private static TreadReading Flat(double meanC, WheelPosition at, double[] afterS, int index) =>
         TemperatureFiguresTests.Tread(meanC - 3, meanC, meanC + 3, at, afterS.Length > 0 ? afterS[index] : null);
+
+    // A difference is clear where its whole 90 % range says the same.
+    [Theory]
+    [InlineData(0.01, true)]
+    [InlineData(1000, false)]
+    public void A_difference_is_clear_where_its_whole_range_is(double standardErrorC, bool isClear)
+    {
+        var verdict = UsualTemperatures.BetweenPairs.Judge(0);
+
+        Assert.Equal(isClear, new PairComparison(default, new Estimate(0, standardErrorC), null, verdict, ReadingOrder.Alike, null).IsClear);
+    }
 }

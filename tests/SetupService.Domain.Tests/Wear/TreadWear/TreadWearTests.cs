@@ -48,6 +48,9 @@ public sealed class TreadWearTests
         Assert.Equal(0.10473, TreadStrip.LeanPerDeg(Wheel(treadMm: 200), 3500), 5e-5);
 
     [Fact]
+    public void A_wheel_without_load_has_no_pressure_to_lean() => Assert.Equal(0, TreadStrip.LeanPerDeg(Wheel(treadMm: 200), 0));
+
+    [Fact]
     public void Too_little_camber_wears_the_outside_and_more_takes_it_back()
     {
         var axle = Front(camberDeg: 0);
