@@ -1,4 +1,3 @@
-using SetupService.Domain.Numerics;
 using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Suspension.Steering;
 

@@ -1,7 +1,6 @@
 using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Vehicles;
 using SetupService.Api.Vehicles.Suspensions;
 using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Suspension.Search;

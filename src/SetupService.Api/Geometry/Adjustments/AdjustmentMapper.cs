@@ -1,7 +1,6 @@
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Shared;
-using SetupService.Api.Vehicles;
 using SetupService.Api.Vehicles.Suspensions;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Geometry;

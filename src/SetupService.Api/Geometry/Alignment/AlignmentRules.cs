@@ -1,6 +1,5 @@
 using FluentValidation;
 using SetupService.Api.Http.Faults;
-using SetupService.Api.Vehicles;
 using SetupService.Api.Vehicles.Suspensions;
 
 namespace SetupService.Api.Geometry.Alignment;

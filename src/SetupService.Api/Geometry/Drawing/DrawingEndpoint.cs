@@ -4,7 +4,6 @@ using SetupService.Api.Drawings.Corners;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
-using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Suspension.Sweep;
 

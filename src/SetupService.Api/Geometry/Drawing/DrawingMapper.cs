@@ -1,11 +1,7 @@
 using SetupService.Api.Drawings.Corners;
-using SetupService.Api.Vehicles;
-using SetupService.Api.Vehicles.Suspensions;
 using SetupService.Domain.Answers;
-using SetupService.Domain.Numerics;
 using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Kinematics;
-using SetupService.Domain.Suspension.Points;
 
 namespace SetupService.Api.Geometry.Drawing;
 

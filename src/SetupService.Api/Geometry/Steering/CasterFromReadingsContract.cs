@@ -2,7 +2,6 @@ using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Shared;
-using SetupService.Api.Vehicles;
 using SetupService.Api.Vehicles.Suspensions;
 using SetupService.Domain.Suspension.Steering;
 

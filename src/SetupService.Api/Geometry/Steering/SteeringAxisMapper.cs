@@ -2,7 +2,6 @@ using FluentValidation;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Rules;
 using SetupService.Api.Http.Shared;
-using SetupService.Api.Vehicles;
 using SetupService.Api.Vehicles.Suspensions;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Geometry;

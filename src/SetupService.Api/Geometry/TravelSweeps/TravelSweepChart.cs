@@ -1,5 +1,4 @@
 using SetupService.Api.Drawings.Charts;
-using SetupService.Api.Vehicles;
 using SetupService.Api.Vehicles.Suspensions;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Suspension;

@@ -1,5 +1,4 @@
 using SetupService.Api.Http.Shared;
-using SetupService.Api.Vehicles;
 using SetupService.Api.Vehicles.Suspensions;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Geometry;
@@ -89,7 +88,7 @@ internal static class TravelSweepMapper
     // A figure that every row leaves out has its reason once.
     private static IEnumerable<FigureGap> Gaps(TravelSweep sweep, TravelSweepRow[] rows, bool isErrorStated)
     {
-        IReadOnlyList<FigureGap> ofAll = isErrorStated ? [.. sweep.Gaps.Where(gap => gap.Output != "ranges")] : sweep.Gaps;
+        var ofAll = isErrorStated ? sweep.Gaps.Where(gap => gap.Output != "ranges").ToList() : sweep.Gaps;
         var ofSome = RowGaps.Find(rows, sweep.TellsSteer).Where(gap => ofAll.All(known => known.Output != gap.Output));
         var without = isErrorStated ? rows.Count(row => row.Ranges is null) : 0;
         return without == 0

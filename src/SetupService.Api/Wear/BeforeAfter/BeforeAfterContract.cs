@@ -3,8 +3,6 @@ using System.Text.Json.Serialization;
 using FluentValidation;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Shared;
-using SetupService.Domain.Answers;
-using SetupService.Domain.Numerics.Statistics;
 using SetupService.Domain.Wear.BeforeAfter;
 
 namespace SetupService.Api.Wear.BeforeAfter;

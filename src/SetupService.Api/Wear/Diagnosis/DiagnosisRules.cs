@@ -2,7 +2,6 @@ using FluentValidation;
 using FluentValidation.Internal;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Rules;
-using SetupService.Api.Vehicles;
 using SetupService.Api.Vehicles.Suspensions;
 using SetupService.Domain.Wear.Cautions;
 using SetupService.Domain.Wear.Readings;

@@ -1,6 +1,5 @@
 using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
-using SetupService.Domain.Numerics.Statistics;
 using SetupService.Domain.Wear.Forecast;
 using SetupService.Domain.Wear.Readings;
 

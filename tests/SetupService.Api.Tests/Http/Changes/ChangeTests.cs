@@ -1,5 +1,4 @@
 using SetupService.Api.Tests.Vehicles;
-using SetupService.Api.Vehicles;
 using SetupService.Api.Vehicles.Suspensions;
 using static SetupService.Api.Tests.Http.Changes.ChangeReading;
 
