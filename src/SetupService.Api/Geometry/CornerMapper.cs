@@ -2,7 +2,6 @@ using SetupService.Api.Http;
 using SetupService.Api.Http.Shared;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Answers;
-using SetupService.Domain.Fitment;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Points;
@@ -51,7 +50,7 @@ internal static class CornerMapper
     {
         if (!VehicleMapper.Map(request.Vehicle).Under("vehicle").TryGet(out var vehicle, out var refusal)) return refusal;
         var axle = vehicle.At(request.Axle);
-        var (radiusMm, assumed) = LoadedRadiusOf(axle, request.AxlePointer);
+        var (radiusMm, assumed) = LoadedRadiusOf(vehicle, request.Axle, request.AxlePointer);
         var setup = new WheelSetup
         {
             CamberDeg = axle.Suspension.ReadCamberDeg ?? axle.Left.CamberDeg,
@@ -66,15 +65,15 @@ internal static class CornerMapper
     }
 
     /// <summary>The measured one, else the static one of tyre and load, else a typical one, which only heights by a camber's cosine are told with.</summary>
-    private static (double Mm, Assumption? Assumed) LoadedRadiusOf(Axle axle, string pointer)
+    private static (double Mm, Assumption? Assumed) LoadedRadiusOf(Vehicle vehicle, CarAxle at, string pointer)
     {
-        if (StandingRadius.Compute(axle) is not { } radius)
+        if (StandingRadius.Compute(vehicle, at) is not { } radius)
         {
             var usual = TypicalValues.LoadedRadiusMm;
             return (usual.Value, new(pointer + "/loadedRadiusMm", usual.Value, null, usual.Source, "Only how the body's height follows camber needs it here, by hundredths of a mm."));
         }
 
         return (radius.Mm, !radius.IsEstimated ? null : new(
-            pointer + "/loadedRadiusMm", radius.Mm, null, "static estimate from tyre, pressure and load", "The height of the wheel centre above the ground was not measured; where the contact lies follows from it."));
+            pointer + "/loadedRadiusMm", radius.Mm, null, StandingRadius.EstimateSource, "The height of the wheel centre above the ground was not measured; where the contact lies follows from it."));
     }
 }

@@ -17,31 +17,21 @@ public sealed class HandlingRules : AbstractValidator<VehicleDocument>
     {
         RuleFor(car => car.Front!.Suspension).WithoutContradictions().When(car => car.Front is not null);
         RuleFor(car => car.Rear!.Suspension).WithoutContradictions().When(car => car.Rear is not null);
+        RuleFor(car => car.CornerWeightsKg!).SetValidator(new CornerWeightsRules()).When(car => car.CornerWeightsKg is not null);
+        RuleFor(car => car.WheelbaseMm)
+            .NotNull().When(_ => needsWheelbase)
+            .WithErrorCode(FaultCodes.Required)
+            .WithMessage("wheelbaseMm is missing; a turn cannot be computed without it.");
+
+        // What the model lacks, and which masses contradict each other, the domain tells.
         RuleFor(car => car).Custom((car, context) =>
         {
-            CheckScales(context, car.CornerWeightsKg);
-            if (needsWheelbase && car.WheelbaseMm is null) Add(context, "/wheelbaseMm", FaultCodes.Required, "wheelbaseMm is missing; a turn cannot be computed without it.");
             if (!VehicleMapper.Map(WithoutTexts(car)).TryGet(out var read, out _)) return;
             var missing = HandlingCarBuilder.Missing(read);
             foreach (var place in missing) AddMissing(context, place, car);
             if (missing.Count > 0) return;
             foreach (var one in LoadContradiction.Find(read)) Add(context, one.Place, FaultCodes.Inconsistent, one.Message);
         });
-    }
-
-    /// <summary>The scales of an axle tell its load only together.</summary>
-    private static void CheckScales(ValidationContext<VehicleDocument> context, CornerWeightsDocument? scales)
-    {
-        if (scales is null) return;
-        CheckPair("front", scales.FrontLeft, scales.FrontRight);
-        CheckPair("rear", scales.RearLeft, scales.RearRight);
-
-        void CheckPair(string axle, double? left, double? right)
-        {
-            if (left is null == right is null) return;
-            var (missing, given) = left is null ? ("Left", "Right") : ("Right", "Left");
-            Add(context, $"/cornerWeightsKg/{axle}{missing}", FaultCodes.Required, $"{axle}{missing} is missing; beside {axle}{given} it is needed, or neither: the scales of an axle tell its load together.");
-        }
     }
 
     private static void AddMissing(ValidationContext<VehicleDocument> context, string place, VehicleDocument car)
@@ -76,4 +66,20 @@ public sealed class HandlingRules : AbstractValidator<VehicleDocument>
         Suspension = axle.Suspension is MeasuredSuspensionDocument ? null : axle.Suspension,
         Spring = axle.Spring,
     };
+}
+
+/// <summary>The scales of an axle tell its load only together.</summary>
+public sealed class CornerWeightsRules : AbstractValidator<CornerWeightsDocument>
+{
+    /// <summary>Makes the rules; they hold no state.</summary>
+    public CornerWeightsRules()
+    {
+        RuleFor(scales => scales.FrontLeft).NotNull().When(scales => scales.FrontRight is not null).WithErrorCode(FaultCodes.Required).WithMessage(Missing("front", "Left", "Right"));
+        RuleFor(scales => scales.FrontRight).NotNull().When(scales => scales.FrontLeft is not null).WithErrorCode(FaultCodes.Required).WithMessage(Missing("front", "Right", "Left"));
+        RuleFor(scales => scales.RearLeft).NotNull().When(scales => scales.RearRight is not null).WithErrorCode(FaultCodes.Required).WithMessage(Missing("rear", "Left", "Right"));
+        RuleFor(scales => scales.RearRight).NotNull().When(scales => scales.RearLeft is not null).WithErrorCode(FaultCodes.Required).WithMessage(Missing("rear", "Right", "Left"));
+    }
+
+    private static string Missing(string axle, string missing, string given) =>
+        $"{axle}{missing} is missing; beside {axle}{given} it is needed, or neither: the scales of an axle tell its load together.";
 }

@@ -281,7 +281,7 @@ public static class FitmentAssumptions
             "How far the wheel goes up while the stop is compressed depends on the stop's motion ratio, which is not given.");
 
         public Assumption LoadedRadius(double radiusMm) => new(
-            axle + "/loadedRadiusMm", radiusMm, null, "static estimate from tyre, pressure and load",
+            axle + "/loadedRadiusMm", radiusMm, null, StandingRadius.EstimateSource,
             "The height of the narrowest place is counted from the wheel centre, whose height above the ground was not measured.");
 
         public Assumption Camber { get; } = StaticAngle(axle, "camberDeg");

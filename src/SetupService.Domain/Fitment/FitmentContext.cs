@@ -1,6 +1,5 @@
 using SetupService.Domain.Fitment.Checks;
 using SetupService.Domain.Suspension;
-using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Fitment;
@@ -23,7 +22,7 @@ public sealed class FitmentContext
         MinimumMarginMm = settings.MinimumMarginMm ?? CheckSettings.DefaultMinimumMarginMm;
         MeasuringErrorMm = Axle.Clearance.UncertaintyMm ?? DefaultMeasuringErrorMm;
         _caliper = [.. Axle.Hub.CaliperProfile];
-        LoadedRadius = StandingRadius.Compute(Axle);
+        LoadedRadius = StandingRadius.Compute(vehicle, position);
         Travel = TravelAllowance.Compute(Axle, LoadedRadius?.Mm);
         LoadPerWheelKg = Axle.MaximumLoadKg is { } plateKg ? Math.Max(plateKg, Axle.LoadKg ?? 0) / 2 : null;
         if (Axle.RideHeightChangeMm is { } higherMm && higherMm != 0) Standing = WheelTravelPath.At(Axle, -higherMm);
@@ -136,28 +135,5 @@ public sealed class FitmentContext
         var mayHaveSeat = Axle.Suspension.Layout is null or SuspensionLayout.MacPhersonStrut or SuspensionLayout.Measured;
         if (!mayHaveSeat && Axle.Clearance.SpringSeatMm is null) checks = checks.Without(CheckId.SpringSeatClearance);
         return checks;
-    }
-}
-
-/// <summary>Height of the wheel centre above the ground with the car standing, mm.</summary>
-/// <param name="Mm">The height, mm.</param>
-/// <param name="IsEstimated">True where it was not measured but follows from tyre and load.</param>
-public readonly record struct StandingRadius(double Mm, bool IsEstimated)
-{
-    private const double StandardGravity = 9.80665;
-
-    /// <summary>
-    /// As measured; else from the tyre's vertical rate and the load of the wheel; else the static estimate of <see cref="Tyres.LoadedRadius"/>. Null without a
-    /// tyre.
-    /// </summary>
-    public static StandingRadius? Compute(Axle axle)
-    {
-        ArgumentNullException.ThrowIfNull(axle);
-        if (axle.LoadedRadiusMm is { } measuredMm) return new(measuredMm, false);
-        if (axle.Tyre is not { } tyre) return null;
-        var loadN = axle.LoadKg / 2 * StandardGravity;
-        return tyre.VerticalRateNPerMm is { } rate && loadN is { } pressing
-            ? new(LoadedRadius.FromVerticalRateMm(tyre.Marking.Dimensions.OverallDiameterMm, pressing, rate), true)
-            : new(LoadedRadius.StaticEstimateMm(tyre.Marking, loadN, tyre.PressureKpa), true);
     }
 }

@@ -1,5 +1,4 @@
 using FluentValidation;
-using FluentValidation.Results;
 using SetupService.Api.Http.Documents;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Vehicles;
@@ -19,14 +18,11 @@ public sealed class RideRules : AbstractValidator<RideRequest>
     {
         RuleFor(request => request.Vehicle).SetValidator(Car).When(request => request.Vehicle is not null);
         RuleFor(request => request.Change).ChangesSoundly(request => request.Vehicle, nameof(RideRequest.Vehicle), Changed);
-        RuleFor(request => request.DampingRatioRange).Custom((range, context) =>
-        {
-            if (range is null || range.From < range.To) return;
-            context.AddFailure(new ValidationFailure("DampingRatioRange.To", FormattableString.Invariant($"to is {range.To}, not above from, which is {range.From}."))
-            {
-                ErrorCode = FaultCodes.Inconsistent,
-            });
-        });
+        RuleFor(request => request.DampingRatioRange!.To)
+            .Must((request, to) => to > request.DampingRatioRange!.From)
+            .When(request => request.DampingRatioRange is not null)
+            .WithErrorCode(FaultCodes.Inconsistent)
+            .WithMessage((request, to) => FormattableString.Invariant($"to is {to}, not above from, which is {request.DampingRatioRange!.From}."));
     }
 }
 
@@ -34,29 +30,35 @@ public sealed class RideRules : AbstractValidator<RideRequest>
 public sealed class RideCarRules : AbstractValidator<VehicleDocument>
 {
     /// <summary>Makes the rules; they hold no state.</summary>
-    /// <param name="isChanged">Whether the car is one after a change: a length at ride height it keeps is then of the spring before.</param>
+    /// <param name="isChanged">True for a car after a change: a length at ride height it keeps is then of the spring before.</param>
     public RideCarRules(bool isChanged = false)
     {
         Include(new HandlingRules(needsWheelbase: false));
-        RuleFor(car => car).Custom((car, context) =>
-        {
-            Check(context, "Front.Spring", car.Front?.Spring, isChanged);
-            Check(context, "Rear.Spring", car.Rear?.Spring, isChanged);
-        });
+        var spring = new SpringRules(isChanged);
+        RuleFor(car => car.Front!.Spring!).SetValidator(spring).When(car => car.Front?.Spring is not null);
+        RuleFor(car => car.Rear!.Spring!).SetValidator(spring).When(car => car.Rear?.Spring is not null);
     }
+}
 
-    private static void Check(ValidationContext<VehicleDocument> context, string place, SpringDocument? spring, bool isChanged)
+/// <summary>The lengths of a spring: solid below installed below free.</summary>
+public sealed class SpringRules : AbstractValidator<SpringDocument>
+{
+    /// <summary>Makes the rules; they hold no state.</summary>
+    /// <param name="isChanged">True for a spring after a change, whose length at ride height may be that of the spring before.</param>
+    public SpringRules(bool isChanged)
     {
-        if (spring is null) return;
-        if (spring is { SolidLengthMm: { } solid, FreeLengthMm: { } free } && solid >= free)
-            Add("SolidLengthMm", FormattableString.Invariant($"solidLengthMm is {solid} mm, not below freeLengthMm, which is {free} mm: such a spring has no travel."));
+        RuleFor(spring => spring.SolidLengthMm)
+            .Must((spring, solidMm) => !(solidMm >= spring.FreeLengthMm))
+            .WithErrorCode(FaultCodes.Inconsistent)
+            .WithMessage((spring, solidMm) => FormattableString.Invariant($"solidLengthMm is {solidMm} mm, not below freeLengthMm, which is {spring.FreeLengthMm} mm: such a spring has no travel."));
         if (isChanged) return;
-        if (spring is { InstalledLengthMm: { } installed, FreeLengthMm: { } unloaded } && installed >= unloaded)
-            Add("InstalledLengthMm", FormattableString.Invariant($"installedLengthMm is {installed} mm, not below freeLengthMm, which is {unloaded} mm: the spring would carry nothing."));
-        if (spring is { InstalledLengthMm: { } stands, SolidLengthMm: { } touching } && stands <= touching)
-            Add("InstalledLengthMm", FormattableString.Invariant($"installedLengthMm is {stands} mm, not above solidLengthMm, which is {touching} mm: its coils would touch at rest."));
-
-        void Add(string member, string message) =>
-            context.AddFailure(new ValidationFailure(string.Join('.', new[] { context.PropertyPath, place, member }.Where(part => part.Length > 0)), message) { ErrorCode = FaultCodes.Inconsistent });
+        RuleFor(spring => spring.InstalledLengthMm)
+            .Must((spring, installedMm) => !(installedMm >= spring.FreeLengthMm))
+            .WithErrorCode(FaultCodes.Inconsistent)
+            .WithMessage((spring, installedMm) => FormattableString.Invariant($"installedLengthMm is {installedMm} mm, not below freeLengthMm, which is {spring.FreeLengthMm} mm: the spring would carry nothing."));
+        RuleFor(spring => spring.InstalledLengthMm)
+            .Must((spring, installedMm) => !(installedMm <= spring.SolidLengthMm))
+            .WithErrorCode(FaultCodes.Inconsistent)
+            .WithMessage((spring, installedMm) => FormattableString.Invariant($"installedLengthMm is {installedMm} mm, not above solidLengthMm, which is {spring.SolidLengthMm} mm: its coils would touch at rest."));
     }
 }

@@ -1,5 +1,4 @@
 using FluentValidation;
-using FluentValidation.Results;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Rules;
 using SetupService.Domain.Handling.Cornering;
@@ -12,6 +11,9 @@ internal static class TurnRules
     /// <summary>A smaller radius of the centre of gravity's path no car drives, m: common practice, no source (turning circles of cars are 10 m and more).</summary>
     public const double LeastRadiusM = 4;
 
+    /// <summary>Why a radius and a speed are refused together.</summary>
+    public const string OneOfBoth = "cornerRadiusM and speedKmh exclude each other: with the lateral acceleration one follows from the other.";
+
     private static readonly HandlingRules Car = new(needsWheelbase: true);
 
     /// <summary>Adds them.</summary>
@@ -21,36 +23,30 @@ internal static class TurnRules
         where T : TurnRequest
     {
         rules.RuleFor(request => request.Vehicle).SetValidator(Car).When(request => request.Vehicle is not null);
-        rules.RuleFor(request => request).Custom((request, context) =>
-        {
-            CheckChoice(context, request);
-            if (request is { SpeedKmh: { } speed, CornerRadiusM: null } && !context.IsRefused("LateralG") && hardestG(request) is { } hardest)
-                CheckSpeed(context, request, speed, hardest);
-        });
+        rules.RuleFor(request => request.SpeedKmh)
+            .Must((request, _, context) => !(IsRadiusSent(request, context) && IsSpeedSent(request, context)))
+            .WithErrorCode(FaultCodes.Inconsistent)
+            .WithMessage(OneOfBoth);
+        rules.RuleFor(request => request.CornerRadiusM)
+            .Must((request, _, context) => IsRadiusSent(request, context) || IsSpeedSent(request, context))
+            .WithErrorCode(FaultCodes.Required)
+            .WithMessage("cornerRadiusM or speedKmh is needed: how tight the turn is, or how fast it is driven.");
+        rules.RuleFor(request => request.SpeedKmh)
+            .Must((request, speedKmh) => RadiusM(speedKmh!.Value, hardestG(request)!.Value) >= LeastRadiusM)
+            .When((request, context) => request is { SpeedKmh: not null, CornerRadiusM: null } && !context.IsRefused("LateralG") && hardestG(request) is not null)
+            .WithErrorCode(FaultCodes.Inconsistent)
+            .WithMessage((request, speedKmh) => TooSlow(speedKmh!.Value, hardestG(request)!.Value));
     }
 
-    private static void CheckChoice<T>(ValidationContext<T> context, T request)
-        where T : TurnRequest
-    {
-        // What was refused was still sent.
-        var isRadiusSent = request.CornerRadiusM is not null || context.IsRefused("CornerRadiusM");
-        var isSpeedSent = request.SpeedKmh is not null || context.IsRefused("SpeedKmh");
-        if (isRadiusSent && isSpeedSent)
-            Add(context, "SpeedKmh", FaultCodes.Inconsistent, "cornerRadiusM and speedKmh exclude each other: with the lateral acceleration one follows from the other.");
-        if (!isRadiusSent && !isSpeedSent)
-            Add(context, "CornerRadiusM", FaultCodes.Required, "cornerRadiusM or speedKmh is needed: how tight the turn is, or how fast it is driven.");
-    }
+    // What was refused was still sent.
+    private static bool IsRadiusSent<T>(T request, ValidationContext<T> context)
+        where T : TurnRequest => request.CornerRadiusM is not null || context.IsRefused(nameof(TurnRequest.CornerRadiusM));
 
-    private static void CheckSpeed<T>(ValidationContext<T> context, T request, double speedKmh, double hardestG)
-        where T : TurnRequest
-    {
-        var radiusM = TurnPath.AtSpeed(request.Turn, speedKmh).At(hardestG).RadiusM;
-        if (radiusM >= LeastRadiusM) return;
-        var leastKmh = new CorneringDemand(hardestG, LeastRadiusM, default).SpeedKmh;
-        Add(context, "SpeedKmh", FaultCodes.Inconsistent, FormattableString.Invariant(
-            $"at {speedKmh} km/h {hardestG} g makes a turn of {radiusM:0.##} m radius, less than the {LeastRadiusM} m a car can drive; it takes {leastKmh:0.#} km/h or more."));
-    }
+    private static bool IsSpeedSent<T>(T request, ValidationContext<T> context)
+        where T : TurnRequest => request.SpeedKmh is not null || context.IsRefused(nameof(TurnRequest.SpeedKmh));
 
-    private static void Add<T>(ValidationContext<T> context, string member, string code, string message) =>
-        context.AddFailure(new ValidationFailure(member, message) { ErrorCode = code });
+    private static double RadiusM(double speedKmh, double lateralG) => CorneringDemand.AtSpeed(lateralG, speedKmh, default).RadiusM;
+
+    private static string TooSlow(double speedKmh, double hardestG) => FormattableString.Invariant(
+        $"at {speedKmh} km/h {hardestG} g makes a turn of {RadiusM(speedKmh, hardestG):0.##} m radius, less than the {LeastRadiusM} m a car can drive; it takes {new CorneringDemand(hardestG, LeastRadiusM, default).SpeedKmh:0.#} km/h or more.");
 }

@@ -36,6 +36,13 @@ internal sealed class HandlingAxleAssumptions(CarAxle axle, List<AssumedInput> a
         return radius.Value;
     }
 
+    /// <summary>The wheel centre's height follows from tyre and load.</summary>
+    public double EstimatedRadius(double radiusMm)
+    {
+        Note("/loadedRadiusMm", radiusMm, null, StandingRadius.EstimateSource, "The height of the wheel centre above the ground was not measured; it places the unsprung mass and, with points, the contact.");
+        return radiusMm;
+    }
+
     /// <summary>The track given is not the points'.</summary>
     public void TrackDiffers(double trackMm, double ofPointsMm) => Note(
         "/trackMm", trackMm, null, "the track given", Prose.Write(units, $"The suspension's points give a track of {ofPointsMm:gap}: loads and roll are computed with the track given, angles with the points."));

@@ -1,7 +1,6 @@
 using SetupService.Domain.Answers;
 using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Points;
-using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Cars;
@@ -23,7 +22,7 @@ internal static class HandlingAxleBuilder
 
         var tyreRate = axle.Tyre?.VerticalRateNPerMm ?? list.Add(list.Inputs.TyreRate, TypicalValues.TyreRateNPerMm(axle.Tyre),
             "The tyre's vertical rate stands in series with the springs: it lets the body roll further and lowers the frequencies.");
-        var radiusMm = Radius(axle.Tyre, (left + right) / 2, tyreRate, list);
+        var radiusMm = Radius(vehicle, at, list);
         var steers = at == CarAxle.Front;
         var camber = (axle.Left.CamberDeg, axle.Right.CamberDeg);
         var leftCamber = suspension.ReadCamberDeg ?? camber.Item1 ?? list.Add(list.Inputs.Camber, TypicalValues.CamberDeg(at), "The camber set is where the inclination starts from.");
@@ -80,10 +79,10 @@ internal static class HandlingAxleBuilder
         };
     }
 
-    private static double Radius(Tyre? tyre, double loadN, double rateNPerMm, HandlingAxleAssumptions list)
+    private static double Radius(Vehicle vehicle, CarAxle at, HandlingAxleAssumptions list)
     {
-        if (tyre is null) return list.NoTyre(TypicalValues.LoadedRadiusMm);
-        return LoadedRadius.FromVerticalRateMm(tyre.Marking.Dimensions.OverallDiameterMm, loadN, rateNPerMm);
+        if (StandingRadius.Compute(vehicle, at) is not { } radius) return list.NoTyre(TypicalValues.LoadedRadiusMm);
+        return radius.IsEstimated ? list.EstimatedRadius(radius.Mm) : radius.Mm;
     }
 
     private static double Track(Axle axle, in StatedFigures told, HandlingAxleAssumptions? list)

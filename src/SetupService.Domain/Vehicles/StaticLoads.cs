@@ -1,6 +1,4 @@
-using SetupService.Domain.Vehicles;
-
-namespace SetupService.Domain.Handling.Cars;
+namespace SetupService.Domain.Vehicles;
 
 /// <summary>The loads of an axle's two wheels at rest.</summary>
 /// <param name="LeftN">Left wheel, N.</param>
@@ -10,6 +8,8 @@ public readonly record struct StaticLoads(double LeftN, double RightN)
     /// <summary>How far the scales of an axle's wheels may differ from its stated load, as a share, before one of them is wrong; common practice, no source.</summary>
     public const double Agreement = 0.02;
 
+    private const double StandardGravity = 9.80665;
+
     /// <summary>Of both wheels, N.</summary>
     public double SumN => LeftN + RightN;
 
@@ -18,12 +18,12 @@ public readonly record struct StaticLoads(double LeftN, double RightN)
     {
         ArgumentNullException.ThrowIfNull(vehicle);
         if (Scales(vehicle, axle) is (double left, double right))
-            return new(left * HandlingCar.StandardGravity, right * HandlingCar.StandardGravity);
-        return vehicle.At(axle).LoadKg is { } kg ? new(kg * HandlingCar.StandardGravity / 2, kg * HandlingCar.StandardGravity / 2) : null;
+            return new(left * StandardGravity, right * StandardGravity);
+        return vehicle.At(axle).LoadKg is { } kg ? new(kg * StandardGravity / 2, kg * StandardGravity / 2) : null;
     }
 
     /// <summary>Mass of the whole car, kg; null where an axle's load is not known.</summary>
-    public static double? OfCarKg(Vehicle vehicle) => (Compute(vehicle, CarAxle.Front)?.SumN + Compute(vehicle, CarAxle.Rear)?.SumN) / HandlingCar.StandardGravity;
+    public static double? OfCarKg(Vehicle vehicle) => (Compute(vehicle, CarAxle.Front)?.SumN + Compute(vehicle, CarAxle.Rear)?.SumN) / StandardGravity;
 
     /// <summary>True when half an axle's load is taken to be on each of its wheels because their scales were not read.</summary>
     public static bool AreHalved(Vehicle vehicle, CarAxle axle)

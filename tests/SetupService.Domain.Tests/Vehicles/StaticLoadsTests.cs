@@ -1,7 +1,7 @@
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Vehicles;
 
-namespace SetupService.Domain.Tests.Handling.Cars;
+namespace SetupService.Domain.Tests.Vehicles;
 
 /// <summary>What wheels carry at rest: by the scales, else by halves of the axle's load; and when the two contradict each other.</summary>
 public sealed class StaticLoadsTests
