@@ -11,8 +11,8 @@ public readonly record struct StandingRadius(double Mm, bool IsEstimated)
     public const string EstimateSource = "static estimate from tyre, pressure and load";
 
     /// <summary>
-    /// As measured; else from the tyre's vertical rate and the mean load of the axle's wheels; else the static estimate of <see cref="LoadedRadius"/>. Null without a
-    /// tyre.
+    /// As measured; else from the tyre's vertical rate and the mean load of the axle's wheels; else the static estimate of <see cref="LoadedRadius"/>. Never below
+    /// the rim's radius. Null without a tyre.
     /// </summary>
     public static StandingRadius? Compute(Vehicle vehicle, CarAxle at)
     {
@@ -21,8 +21,9 @@ public readonly record struct StandingRadius(double Mm, bool IsEstimated)
         if (axle.LoadedRadiusMm is { } measuredMm) return new(measuredMm, false);
         if (axle.Tyre is not { } tyre) return null;
         var loadN = StaticLoads.Compute(vehicle, at)?.SumN / 2;
+        var dimensions = tyre.Marking.Dimensions;
         return tyre.VerticalRateNPerMm is { } rate && loadN is { } pressing
-            ? new(LoadedRadius.FromVerticalRateMm(tyre.Marking.Dimensions.OverallDiameterMm, pressing, rate), true)
+            ? new(Math.Max(LoadedRadius.FromVerticalRateMm(dimensions.OverallDiameterMm, pressing, rate), dimensions.RimDiameterMm / 2), true)
             : new(LoadedRadius.StaticEstimateMm(tyre.Marking, loadN, tyre.PressureKpa), true);
     }
 }

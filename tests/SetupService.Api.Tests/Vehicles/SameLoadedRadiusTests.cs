@@ -47,6 +47,15 @@ public sealed class SameLoadedRadiusTests(ServiceFixture fixture) : IClassFixtur
         Assert.DoesNotContain(low.GetProperty("assumptions").EnumerateArray(), one => one.GetProperty("input").GetString() == Place);
     }
 
+    // 3,400 N on 30 N/mm would press the tyre 113 mm in, through its 101 mm of sidewall: the rim of code 17 has half of 436.6 mm (ETRTO, from memory).
+    [Fact]
+    public async Task A_tyre_is_never_pressed_onto_its_rim()
+    {
+        var body = Example("cornering").With("/vehicle", Vehicle(hasRate: true, hasScales: true)).With("/vehicle/front/tyre/verticalRateNPerMm", 30);
+
+        Assert.InRange(Assumed(await fixture.Client.AnswerOf("/v1/handling/cornering", body)), 215, 219);
+    }
+
     private static double Assumed(JsonElement answer) =>
         answer.GetProperty("assumptions").EnumerateArray()
         .Single(one => one.GetProperty("input").GetString() == Place && one.GetProperty("value").ValueKind == JsonValueKind.Number).Number("value");

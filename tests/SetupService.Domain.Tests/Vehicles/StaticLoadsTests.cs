@@ -1,4 +1,3 @@
-using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Tests.Vehicles;
