@@ -22,7 +22,7 @@ internal sealed record Corner(
 
     /// <summary>Figures left out, each with the inputs that would settle it where they stand in the request.</summary>
     public UnknownResponse[] Unknown(IEnumerable<FigureGap> gaps) =>
-        [.. gaps.Select(gap => UnknownResponse.Of(gap.Output, gap.Reason, [.. gap.Needs.Select(PointerOfInput)]))];
+        [.. gaps.Select(gap => UnknownResponse.Create(gap.Output, gap.Reason, [.. gap.Needs.Select(PointerOfInput)]))];
 
     private string PointerOfInput(string input) =>
         input is "/axle" ? input

@@ -39,7 +39,7 @@ internal static class PageEndpoints
         // Resource names are exact, so nothing but a file of this folder can be asked for.
         using var page = typeof(PageEndpoints).Assembly.GetManifestResourceStream($"docs/{folder}/{file}");
         if (page is null)
-            return Problem.Of(ProblemTypes.NotFound, $"There is no such page under /docs/{folder}.");
+            return Problem.Create(ProblemTypes.NotFound, $"There is no such page under /docs/{folder}.");
 
         var bytes = new byte[page.Length];
         page.ReadExactly(bytes);

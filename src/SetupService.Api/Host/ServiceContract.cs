@@ -55,10 +55,10 @@ public static class ServiceContract
     // What the mapping of a request to domain values refuses is told together with every other fault.
     private static IReadOnlyList<DocumentMapping> Mappings() =>
     [
-        DocumentMapping.Of<VehicleDocument, Vehicle>(VehicleMapper.Map),
-        DocumentMapping.Of<ComparisonRequest, (Fitting, Fitting)>(CompareMapper.Map),
-        DocumentMapping.Of<CheckRequest, (Vehicle, Fitting)>(CheckMapper.Map),
-        DocumentMapping.Of<WindowRequest, (Vehicle, Tyre)>(WindowMapper.Map),
+        DocumentMapping.Create<VehicleDocument, Vehicle>(VehicleMapper.Map),
+        DocumentMapping.Create<ComparisonRequest, (Fitting, Fitting)>(CompareMapper.Map),
+        DocumentMapping.Create<CheckRequest, (Vehicle, Fitting)>(CheckMapper.Map),
+        DocumentMapping.Create<WindowRequest, (Vehicle, Tyre)>(WindowMapper.Map),
         OfCar<BatchCarLine>(static one => one.Vehicle),
         DocumentMapping.OfMember<BatchCandidateLine, FittingDocument, Fitting>("candidate", static line => line.Candidate, FitmentMapper.Map),
         OfCar<TravelSweepRequest>(static one => one.Vehicle),

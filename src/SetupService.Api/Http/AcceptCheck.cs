@@ -34,7 +34,7 @@ internal static class AcceptCheck
         }
 
         var types = string.Join(", ", produced.Select(media => media.Type).Distinct());
-        return Problem.Of(ProblemTypes.NotAcceptable, $"The call answers in {types}; Accept allows none of it.");
+        return Problem.Create(ProblemTypes.NotAcceptable, $"The call answers in {types}; Accept allows none of it.");
     }
 
     /// <summary>The weight the most exact range gives to a media type; 0 where none names it.</summary>

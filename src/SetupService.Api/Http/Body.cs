@@ -60,7 +60,7 @@ public sealed class Body<T> : IBindableFromHttpContext<Body<T>>, IEndpointParame
                 var read = await pipe.ReadAsync(context.RequestAborted).ConfigureAwait(false);
                 var isTooLarge = read.Buffer.Length > ServiceLimits.BodyBytes;
                 if (isTooLarge)
-                    body.Problem = Problem.Of(ProblemTypes.TooLarge);
+                    body.Problem = Problem.Create(ProblemTypes.TooLarge);
                 else if (read.IsCompleted)
                     body.Bind(read.Buffer);
 
@@ -91,7 +91,7 @@ public sealed class Body<T> : IBindableFromHttpContext<Body<T>>, IEndpointParame
         byte[]? rented = null;
         _reader.Read(Contiguous(buffer, ref rented), out var value, out var refusal);
         Return(rented);
-        if (Refusal.Of(QueryFaults.Find(_context)) is { } ofQuery)
+        if (Refusal.From(QueryFaults.Find(_context)) is { } ofQuery)
             Problem = Problem.Invalid(ofQuery.And(refusal));
         else if (refusal is not null)
             Problem = Problem.Invalid(refusal);

@@ -11,7 +11,7 @@ internal static class BodyHeaders
     {
         if (!IsJson(request.ContentType))
         {
-            return Problem.Of(
+            return Problem.Create(
                 ProblemTypes.UnsupportedMediaType,
                 request.ContentType is null
                     ? "The body has no Content-Type; application/json in UTF-8 is read."
@@ -19,9 +19,9 @@ internal static class BodyHeaders
         }
 
         if (IsEncoded(request.Headers.ContentEncoding))
-            return Problem.Of(ProblemTypes.UnsupportedMediaType, "The body has a Content-Encoding; send it as it is, not compressed.");
+            return Problem.Create(ProblemTypes.UnsupportedMediaType, "The body has a Content-Encoding; send it as it is, not compressed.");
         return request.ContentLength > ServiceLimits.BodyBytes
-            ? Problem.Of(ProblemTypes.TooLarge, $"The body has {request.ContentLength} bytes; at most {ServiceLimits.BodyBytes} are read.")
+            ? Problem.Create(ProblemTypes.TooLarge, $"The body has {request.ContentLength} bytes; at most {ServiceLimits.BodyBytes} are read.")
             : null;
     }
 

@@ -12,6 +12,6 @@ internal static class BrokenBody
     /// <summary>408 and 413 as the server says; a 400 with its fault for everything else.</summary>
     public static Problem Refusal(IOException broken) =>
         broken is BadHttpRequestException { StatusCode: not StatusCodes.Status400BadRequest } refusal
-            ? Problem.Of(ProblemTypes.OfStatus(refusal.StatusCode))
+            ? Problem.Create(ProblemTypes.ForStatus(refusal.StatusCode))
             : Problem.Invalid(Fault.At("", FaultCodes.Syntax, Message));
 }

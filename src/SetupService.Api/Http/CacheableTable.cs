@@ -34,7 +34,7 @@ public sealed class CacheableTable<T>(Func<T> make) : IResult, IEndpointMetadata
     public async Task ExecuteAsync(HttpContext httpContext)
     {
         ArgumentNullException.ThrowIfNull(httpContext);
-        if (Refusal.Of(QueryFaults.Find(httpContext)) is { } refusal)
+        if (Refusal.From(QueryFaults.Find(httpContext)) is { } refusal)
         {
             await Problem.Invalid(refusal).ExecuteAsync(httpContext).ConfigureAwait(false);
             return;

@@ -23,7 +23,7 @@ public sealed class Refusal : IReadOnlyList<Fault>
     public Fault this[int index] => _faults[index];
 
     /// <summary>The refusal for the faults found; null where none was.</summary>
-    public static Refusal? Of(IReadOnlyList<Fault> faults)
+    public static Refusal? From(IReadOnlyList<Fault> faults)
     {
         ArgumentNullException.ThrowIfNull(faults);
         return faults.Count == 0 ? null : new Refusal(faults);

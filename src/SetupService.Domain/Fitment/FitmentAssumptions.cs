@@ -28,8 +28,7 @@ public static class FitmentAssumptions
         "/vehicle/front/clearance/inboardAtFullLockMm", null, "a part up to 40° before or behind the tread", CommonPractice,
         "At lock nobody measured in which direction the nearest part stands: 64 % of an added radius, and of what the radius may grow, counts.");
 
-    /// <summary>Up to here no symbol has an addition for speed (the handbook's p. 290).</summary>
-    private const double SpeedWithoutAdditionKmh = 160;
+    private const double SpeedWithoutAdditionKmh = 160; // up to here no symbol has an addition for speed (the handbook's p. 290)
 
     private static readonly Assumption NoSpeedAddition = new(
         "/candidate/tyre/pressureKpa", null, "no addition for sustained speed", "the handbook's sentence on these symbols is cut off in the copy read",
@@ -88,7 +87,7 @@ public static class FitmentAssumptions
         if (car.Applicable.Contains(CheckId.SpringSeatClearance) && car.Axle.Clearance.SpringSeatMm is not null) list.Add(axle.ObliqueSeat);
         if (car.Axle is { Tyre.RimProtectorMm: null, Tyre: not null }) list.Add(axle.PresentProtector);
         if (car.Axle.RideHeightChangeMm is not (null or 0)) list.Add(axle.RideHeight);
-        if (PointErrorUse.Of(car) is { } points) list.Add(points);
+        if (PointErrorUse.Describe(car) is { } points) list.Add(points);
         AddForTravel(car, axle, list);
         AddForCamber(car, list);
     }
@@ -170,10 +169,8 @@ public static class FitmentAssumptions
                 "The load a tyre carries depends on its pressure, and none is given for the candidate."));
         }
 
-        if (LoadChecks.SpeedUsed(car, marking) > SpeedWithoutAdditionKmh && LoadCapacity.SpeedPressureAdditionKpa(marking, LoadChecks.SpeedUsed(car, marking)) is null)
-        {
-            list.Add(NoSpeedAddition);
-        }
+        var speedKmh = LoadChecks.SpeedUsed(car, marking);
+        if (speedKmh > SpeedWithoutAdditionKmh && LoadCapacity.SpeedPressureAdditionKpa(marking, speedKmh) is null) list.Add(NoSpeedAddition);
 
         if (car.Vehicle.TopSpeedKmh is null && marking.MaximumSpeedKmh is { } symbolKmh)
         {

@@ -1,5 +1,4 @@
 using SetupService.Domain.Answers;
-using SetupService.Domain.Suspension;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Fitment;
@@ -8,9 +7,9 @@ namespace SetupService.Domain.Fitment;
 internal static class PointErrorUse
 {
     /// <summary>The assumption to list; null where no error is stated.</summary>
-    public static Assumption? Of(FitmentContext car)
+    public static Assumption? Describe(FitmentContext car)
     {
-        if (car.Axle.Suspension is not HardpointSuspension { PointErrorMm: > 0 }) return null;
+        if (car.Axle.Suspension.PointErrorMm == 0) return null;
         var input = car.Position == CarAxle.Front ? "/vehicle/front/suspension/points/pointErrorMm" : "/vehicle/rear/suspension/points/pointErrorMm";
         return car.Travel switch
         {

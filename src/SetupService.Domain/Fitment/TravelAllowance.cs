@@ -70,9 +70,9 @@ internal sealed record TravelAllowance
 
     private static (SideTravelError Inboard, SideTravelError FullLock, SideTravelError Outboard)? ErrorsOf(Axle axle, in UpwardTravel upward, double? loadedRadiusMm)
     {
-        if (axle.Suspension is not HardpointSuspension { PointErrorMm: > 0 } points) return null;
+        if (axle.Suspension.PointErrorMm == 0) return null;
         var (inboard, fullLock, outboard) = (new List<(SideTravel, SideTravel)>(), new List<(SideTravel, SideTravel)>(), new List<(SideTravel, SideTravel)>());
-        foreach (var (moreModel, lessModel) in points.Moved())
+        foreach (var (moreModel, lessModel) in axle.Suspension.Moved())
         {
             var (more, less) = (axle with { Suspension = moreModel }, axle with { Suspension = lessModel });
             var (morePath, lessPath) = (WheelTravelPath.Over(more, upward.TotalMm), WheelTravelPath.Over(less, upward.TotalMm));
@@ -83,7 +83,7 @@ internal sealed record TravelAllowance
             outboard.Add((moreSides.Outboard, lessSides.Outboard));
         }
 
-        var share = points.Deviation(1, 0);
+        var share = axle.Suspension.Deviation(1, 0);
         return (new([.. inboard], share), new([.. fullLock], share), new([.. outboard], share));
     }
 

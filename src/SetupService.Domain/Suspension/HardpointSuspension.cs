@@ -26,13 +26,13 @@ public sealed class HardpointSuspension : SuspensionModel
     /// <summary>Standard deviation of each coordinate, mm; 0 where the points are exact.</summary>
     public override double PointErrorMm { get; }
 
-    /// <summary>For each coordinate the suspension with it a standard deviation greater, and smaller; none where the points are exact.</summary>
-    public IEnumerable<(HardpointSuspension More, HardpointSuspension Less)> Moved() => PointErrorMm > 0
-        ? MovedPoints.Of(Points).Select(coordinate => (new HardpointSuspension(coordinate(StepMm)), new HardpointSuspension(coordinate(-StepMm))))
+    /// <inheritdoc />
+    public override IEnumerable<(SuspensionModel More, SuspensionModel Less)> Moved() => PointErrorMm > 0
+        ? MovedPoints.List(Points).Select(coordinate => ((SuspensionModel)new HardpointSuspension(coordinate(StepMm)), (SuspensionModel)new HardpointSuspension(coordinate(-StepMm))))
         : [];
 
-    /// <summary>What one standard deviation of a coordinate changes in a figure, from the figure of both of its <see cref="Moved"/> suspensions.</summary>
-    public double Deviation(double withMore, double withLess) => (withMore - withLess) * PointErrorMm / (2 * StepMm);
+    /// <inheritdoc />
+    public override double Deviation(double withMore, double withLess) => (withMore - withLess) * PointErrorMm / (2 * StepMm);
 
     private double StepMm => Math.Max(LeastStepMm, PointErrorMm);
 
@@ -197,8 +197,8 @@ internal sealed class HardpointMotion : WheelMotion
         var plane = new WheelPlane(pose.Pose.Centre, turn.Apply(_corner.Stated.Spin));
         var contact = plane.Contact(_corner.Setting.LoadedRadiusMm);
         var byTravel = pose.PerTravel.At(contact - plane.Centre);
-        var spinByTravel = pose.PerTravel.Of(plane.Spin);
-        var spinBySteer = pose.PerRack.Of(plane.Spin);
+        var spinByTravel = pose.PerTravel.RateOf(plane.Spin);
+        var spinBySteer = pose.PerRack.RateOf(plane.Spin);
         var bySteer = pose.PerRack.Velocity + plane.ContactChange(_corner.Setting.LoadedRadiusMm, spinBySteer);
         var spring = _corner.Spring?.At(pose.Pose, turn, pose.PerTravel);
         var damper = ReferenceEquals(_corner.Damper, _corner.Spring) ? spring : _corner.Damper?.At(pose.Pose, turn, pose.PerTravel);
@@ -232,7 +232,7 @@ internal sealed class HardpointMotion : WheelMotion
         var steerDeg = plane.SteerDeg + _corner.Setting.ToeDeg;
         return Turned(axis.CasterDeg + _addedCasterDeg) - Turned(axis.CasterDeg);
 
-        double Turned(double caster) => SteerSweep.Of(new SteeredWheel
+        double Turned(double caster) => SteerSweep.Create(new SteeredWheel
         {
             CasterDeg = caster,
             SteeringAxisInclinationDeg = inclinationDeg,

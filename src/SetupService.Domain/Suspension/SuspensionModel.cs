@@ -74,6 +74,12 @@ public abstract class SuspensionModel
     /// <summary>Standard deviation of each coordinate of its points, mm; 0 where there are none, or they count as exact.</summary>
     public virtual double PointErrorMm => 0;
 
+    /// <summary>For each coordinate of its points the suspension with it a standard deviation greater, and smaller; none where they count as exact.</summary>
+    public virtual IEnumerable<(SuspensionModel More, SuspensionModel Less)> Moved() => [];
+
+    /// <summary>What one standard deviation of a coordinate changes in a figure, from the figure of both of its <see cref="Moved"/> suspensions.</summary>
+    public virtual double Deviation(double withMore, double withLess) => 0;
+
     /// <summary>True where it has a linkage that sets the wheel's toe, so that toe could be reset.</summary>
     public virtual bool HasTieRod => false;
 

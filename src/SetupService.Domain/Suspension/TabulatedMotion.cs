@@ -45,7 +45,7 @@ internal sealed class TabulatedMotion : WheelMotion
         if (CamberAt(readAtMm) is not { } camberDeg) return false;
         if (_setup.IsSteered && steer != 0)
         {
-            if (SteerSweep.Of(new SteeredWheel { CasterDeg = _casterDeg, SteeringAxisInclinationDeg = _setup.SteeringAxisInclinationDeg, CamberDeg = camberDeg, ToeDeg = 0 })
+            if (SteerSweep.Create(new SteeredWheel { CasterDeg = _casterDeg, SteeringAxisInclinationDeg = _setup.SteeringAxisInclinationDeg, CamberDeg = camberDeg, ToeDeg = 0 })
                 .At(steer) is not { } turned) return false;
             camberDeg = turned.CamberDeg;
         }

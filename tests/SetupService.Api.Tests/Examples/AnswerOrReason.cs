@@ -33,7 +33,7 @@ internal static class AnswerOrReason
         if (status == 200)
             moreOf?.Invoke(Calls.Parse(text), body);
         else
-            Assert.NotEmpty((await Problems.Read(response, ProblemTypes.OfStatus(status))).GetProperty("errors").EnumerateArray());
+            Assert.NotEmpty((await Problems.Read(response, ProblemTypes.ForStatus(status))).GetProperty("errors").EnumerateArray());
         return status;
     }
 

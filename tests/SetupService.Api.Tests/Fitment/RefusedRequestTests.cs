@@ -179,7 +179,7 @@ public abstract class RefusedRequestTests(HttpClient client)
     {
         using var response = await client.PostAsync(path + query, "{}", contentType, accept);
 
-        await Problems.Read(response, ProblemTypes.OfStatus(status));
+        await Problems.Read(response, ProblemTypes.ForStatus(status));
     }
 
     [Fact]

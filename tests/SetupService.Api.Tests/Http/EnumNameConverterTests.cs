@@ -15,7 +15,7 @@ public class EnumNameConverterTests
         foreach (var seat in Enum.GetValues<FastenerSeat>())
         {
             var json = JsonSerializer.Serialize(seat, Options);
-            Assert.Equal($"\"{EnumNames<FastenerSeat>.Of(seat)}\"", json);
+            Assert.Equal($"\"{EnumNames<FastenerSeat>.GetName(seat)}\"", json);
             Assert.Equal(seat, JsonSerializer.Deserialize<FastenerSeat>(json, Options));
         }
     }

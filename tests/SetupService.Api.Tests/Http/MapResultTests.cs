@@ -14,8 +14,8 @@ public sealed class MapResultTests
     [Fact]
     public void NoRefusalIsMadeOfNoFault()
     {
-        Assert.Null(Refusal.Of([]));
-        Assert.Single(Refusal.Of([Fault.At("/a", FaultCodes.Required, "a is missing.")])!);
+        Assert.Null(Refusal.From([]));
+        Assert.Single(Refusal.From([Fault.At("/a", FaultCodes.Required, "a is missing.")])!);
     }
 
     [Fact]

@@ -53,7 +53,7 @@ internal sealed class SweptCorner
             {
                 Move(side * i * StepMm, 0, ref state);
                 var wheel = WheelKinematics.Compute(_corner, state);
-                sum += wheel.CamberDeg + (AntiFigures.Of(wheel.ContactForwardSlope, wheel.CentreForwardSlope, _axle).AntiDivePct ?? 0) + SteeringPair.Of((wheel.ToeDeg, wheel.ContactForwardMm), (wheel.ToeDeg, wheel.ContactForwardMm), 1500, 2570).OtherSteerDeg;
+                sum += wheel.CamberDeg + (AntiFigures.Compute(wheel.ContactForwardSlope, wheel.CentreForwardSlope, _axle).AntiDivePct ?? 0) + SteeringPair.Compute((wheel.ToeDeg, wheel.ContactForwardMm), (wheel.ToeDeg, wheel.ContactForwardMm), 1500, 2570).OtherSteerDeg;
             }
         }
 
@@ -73,7 +73,7 @@ internal sealed class SweptCorner
                 Move(0, -side * i, ref right);
                 var wheel = WheelKinematics.Compute(_corner, left);
                 var other = WheelKinematics.Compute(_corner, right);
-                sum += wheel.CamberDeg + (AntiFigures.Of(wheel.ContactForwardSlope, wheel.CentreForwardSlope, _axle).AntiDivePct ?? 0) + SteeringPair.Of((wheel.ToeDeg, wheel.ContactForwardMm), (other.ToeDeg, other.ContactForwardMm), 1500, 2570).OtherSteerDeg;
+                sum += wheel.CamberDeg + (AntiFigures.Compute(wheel.ContactForwardSlope, wheel.CentreForwardSlope, _axle).AntiDivePct ?? 0) + SteeringPair.Compute((wheel.ToeDeg, wheel.ContactForwardMm), (other.ToeDeg, other.ContactForwardMm), 1500, 2570).OtherSteerDeg;
             }
         }
 

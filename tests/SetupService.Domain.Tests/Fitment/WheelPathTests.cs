@@ -54,7 +54,7 @@ public sealed class WheelPathTests
         for (var trial = 0; trial < used.Length; trial++)
         {
             Hardpoints points = Strut;
-            for (var i = 0; i < MovedPoints.Of(points).Count; i++) points = MovedPoints.Of(points)[i](ErrorMm * Chance.Normal(random));
+            for (var i = 0; i < MovedPoints.List(points).Count; i++) points = MovedPoints.List(points)[i](ErrorMm * Chance.Normal(random));
             used[trial] = Budget(OnStrut() with { Suspension = SuspensionModel.From(points) }).TravelMm;
         }
 

@@ -19,7 +19,7 @@ public sealed class SteeringOracleTests
         var differences = new Disagreements();
         foreach (var (expected, number) in GeometryCases.All("steerSweeps").Select((one, index) => (one, index + 1)))
         {
-            var sweep = SteerSweep.Of(new()
+            var sweep = SteerSweep.Create(new()
             {
                 CasterDeg = expected.GetProperty("casterDeg").GetDouble(),
                 SteeringAxisInclinationDeg = expected.GetProperty("steeringAxisInclinationDeg").GetDouble(),

@@ -58,7 +58,7 @@ public sealed class UnreachableOracleTests
     {
         var (request, rackMm, lastTravelMm) = Read(name);
         if (rackMm != 0) return;
-        var (fromMm, toMm) = ReachableTravel.Of(MechanismBuilder.Build(OracleCorner.Setting(request)));
+        var (fromMm, toMm) = ReachableTravel.Find(MechanismBuilder.Build(OracleCorner.Setting(request)));
 
         Assert.Equal(lastTravelMm, lastTravelMm < 0 ? fromMm : toMm, EndMm);
     }

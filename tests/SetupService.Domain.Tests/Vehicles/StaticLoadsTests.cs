@@ -37,7 +37,7 @@ public sealed class StaticLoadsTests
     public void The_car_weighs_what_its_wheels_carry()
     {
         Assert.Equal((310 + 295) * 9.80665, StaticLoads.Compute(Vehicle(new(310, 295, 200, null)), CarAxle.Front)!.Value.SumN, 1e-9);
-        Assert.Equal(310 + 295 + 500, StaticLoads.OfCarKg(Vehicle(new(310, 295, 200, null)))!.Value, 1e-9);
+        Assert.Equal(310 + 295 + 500, StaticLoads.CarMassKg(Vehicle(new(310, 295, 200, null)))!.Value, 1e-9);
     }
 
     private static Vehicle Vehicle(CornerWeights weights) => new() { CornerWeights = weights, Front = new Axle { LoadKg = 600 }, Rear = new Axle { LoadKg = 500 } };

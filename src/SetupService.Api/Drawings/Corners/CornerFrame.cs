@@ -71,7 +71,7 @@ internal sealed class CornerFrame
     private static PictureBox Content(CornerShape shape, bool isFront)
     {
         var projection = new ViewProjection(isFront, 0, 0);
-        var points = shape.Sidewalls().Concat(shape.Views.Points.Select(point => point.Position)).Append(shape.Contact).Select(point => projection.Of(point)).ToList();
+        var points = shape.Sidewalls().Concat(shape.Views.Points.Select(point => point.Position)).Append(shape.Contact).Select(point => projection.ToPage(point)).ToList();
         if (isFront)
         {
             var height = shape.Views.RollCentreHeightMm is { } rollCentre && IsNear(shape, rollCentre) ? rollCentre : 0;

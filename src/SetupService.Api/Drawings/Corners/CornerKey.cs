@@ -26,7 +26,7 @@ internal sealed class CornerKey
     {
         foreach (var figure in CornerWords.Figures(shape, units)) _figures.Add(figure, Plain);
         foreach (var note in CornerWords.Notes(shape)) _notes.Add(note, Quiet);
-        _lines = new(CornerSamples.Of(shape), TextUnits);
+        _lines = new(CornerSamples.List(shape), TextUnits);
         _namesUnits = AddNames(shape.Views.Points);
     }
 

@@ -74,7 +74,7 @@ internal sealed class CornerShape
 /// <summary>The samples of the key: every kind of line and sign that the views hold.</summary>
 internal static class CornerSamples
 {
-    public static IEnumerable<(string Name, LegendSample Sample)> Of(CornerShape shape)
+    public static IEnumerable<(string Name, LegendSample Sample)> List(CornerShape shape)
     {
         var views = shape.Views;
         foreach (var part in views.Links.Select(link => link.Kind).Distinct().Order()) yield return (CornerPens.Name(part), Line(CornerPens.For(part)));

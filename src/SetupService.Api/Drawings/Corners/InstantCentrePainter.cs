@@ -16,7 +16,7 @@ internal static class InstantCentrePainter
     public static void Keep(ViewCanvas canvas)
     {
         if (Centre(canvas) is not { } centre) return;
-        if (Room(canvas).Clip(canvas.Of(canvas.Shape.Contact), centre) is not { } inside) return;
+        if (Room(canvas).Clip(canvas.ToPage(canvas.Shape.Contact), centre) is not { } inside) return;
         canvas.Labels.Keep(inside.From, inside.To);
         canvas.Labels.Keep(PictureBox.Around(inside.To, MarkUnits * canvas.Unit, MarkUnits * canvas.Unit));
     }
@@ -31,13 +31,13 @@ internal static class InstantCentrePainter
     private static ViewPoint? Known(ViewCanvas canvas) =>
         canvas.IsFront ? canvas.Shape.Views.FrontInstantCentre : canvas.Shape.Views.SideInstantCentre;
 
-    private static (double X, double Y)? Centre(ViewCanvas canvas) => Known(canvas) is { } known ? canvas.Place.Projection.Of(known) : null;
+    private static (double X, double Y)? Centre(ViewCanvas canvas) => Known(canvas) is { } known ? canvas.Place.Projection.ToPage(known) : null;
 
     private static PictureBox Room(ViewCanvas canvas) => canvas.Place.Region.Shrunk(ClearUnits * canvas.Unit);
 
     private static void Paint(ViewCanvas canvas, (double X, double Y) centre)
     {
-        var (contact, room) = (canvas.Of(canvas.Shape.Contact), Room(canvas));
+        var (contact, room) = (canvas.ToPage(canvas.Shape.Contact), Room(canvas));
         if (room.Contains(centre))
         {
             canvas.Line(contact, centre, CornerPens.InstantCentre);

@@ -12,7 +12,7 @@ internal static class RollCentrePainter
     public static void Paint(ViewCanvas canvas)
     {
         var region = canvas.Place.Region;
-        var x = canvas.Place.Projection.Of(new ViewPoint(0, 0)).X;
+        var x = canvas.Place.Projection.ToPage(new ViewPoint(0, 0)).X;
         canvas.Line((x, region.Top), (x, region.Bottom), CornerPens.CentreLine);
         canvas.Svg.OpenGroup("rollCentre");
         if (canvas.Shape.Views.RollCentreHeightMm is { } height) Paint(canvas, x, height);

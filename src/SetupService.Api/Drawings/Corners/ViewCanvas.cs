@@ -30,10 +30,10 @@ internal sealed class ViewCanvas(SvgWriter svg, CornerShape shape, ViewPlace pla
     /// <summary>The id of a group: plain in the view from behind, with the view's name in the other, since ids are the document's.</summary>
     public string Id(string name) => IsFront ? name : $"side-{name}";
 
-    public (double X, double Y) Of(Vector3 point) => place.Projection.Of(point);
+    public (double X, double Y) ToPage(Vector3 point) => place.Projection.ToPage(point);
 
     /// <summary>A line, as far as it is inside the view; labels keep clear of it.</summary>
-    public void Line(Vector3 from, Vector3 to, Pen pen) => Line(Of(from), Of(to), pen);
+    public void Line(Vector3 from, Vector3 to, Pen pen) => Line(ToPage(from), ToPage(to), pen);
 
     /// <summary>A line of the picture, as far as it is inside the view; labels keep clear of it.</summary>
     public void Line((double X, double Y) from, (double X, double Y) to, Pen pen)
@@ -80,9 +80,9 @@ internal readonly record struct ViewProjection(bool IsFront, double ShiftX, doub
 {
     public ViewPoint Flat(in Vector3 point) => new(IsFront ? point.Y : point.X, point.Z);
 
-    public (double X, double Y) Of(ViewPoint point) => (ShiftX - point.AlongMm, ShiftY - point.HeightMm);
+    public (double X, double Y) ToPage(ViewPoint point) => (ShiftX - point.AlongMm, ShiftY - point.HeightMm);
 
-    public (double X, double Y) Of(in Vector3 point) => Of(Flat(point));
+    public (double X, double Y) ToPage(in Vector3 point) => ToPage(Flat(point));
 }
 
 /// <summary>A point of one view, mm.</summary>

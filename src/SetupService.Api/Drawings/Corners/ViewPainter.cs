@@ -34,7 +34,7 @@ internal static class ViewPainter
         svg.Letters(left + indent, y, canvas.IsFront ? "outboard" : "forward", Caption);
         if (canvas.IsFront)
         {
-            svg.Letters(canvas.Place.Projection.Of(new ViewPoint(0, 0)).X, y, "centre plane", Caption with { Anchor = "middle" });
+            svg.Letters(canvas.Place.Projection.ToPage(new ViewPoint(0, 0)).X, y, "centre plane", Caption with { Anchor = "middle" });
             return;
         }
 
@@ -53,12 +53,12 @@ internal static class WheelPainter
         var (svg, shape) = (canvas.Svg, canvas.Shape);
         var wheel = shape.Views.Wheel;
         svg.OpenGroup(canvas.Id("wheel"));
-        svg.Path(Polyline.From(ConvexHull.Compute(shape.Sidewalls().Select(canvas.Of)), closed: true), Pen.Full(InkRole.Soft, 1.3).WithFill(InkRole.Soft, 0.13));
-        svg.Path(Polyline.From([.. shape.Circle(0).Select(canvas.Of)], closed: true), Pen.Dashed(InkRole.Soft, 0.9, 5, 4));
+        svg.Path(Polyline.From(ConvexHull.Compute(shape.Sidewalls().Select(canvas.ToPage)), closed: true), Pen.Full(InkRole.Soft, 1.3).WithFill(InkRole.Soft, 0.13));
+        svg.Path(Polyline.From([.. shape.Circle(0).Select(canvas.ToPage)], closed: true), Pen.Dashed(InkRole.Soft, 0.9, 5, 4));
         var axle = AxleShare * shape.Views.LoadedRadiusMm * wheel.Spin;
         canvas.Line(wheel.Centre - axle, wheel.Centre + axle, CornerPens.CentreLine);
-        CornerMarks.Cross(svg, canvas.Unit, canvas.Of(wheel.Centre));
-        svg.Circle(canvas.Of(shape.Contact).X, canvas.Of(shape.Contact).Y, 4 * canvas.Unit, Pen.Filled(InkRole.Ink));
+        CornerMarks.Cross(svg, canvas.Unit, canvas.ToPage(wheel.Centre));
+        svg.Circle(canvas.ToPage(shape.Contact).X, canvas.ToPage(shape.Contact).Y, 4 * canvas.Unit, Pen.Filled(InkRole.Ink));
         svg.Close();
     }
 }
@@ -88,7 +88,7 @@ internal static class AxisPainter
 
     private static void Dimension(ViewCanvas canvas, Vector3 foot, string label)
     {
-        var (contact, axis) = (canvas.Of(canvas.Shape.Contact), canvas.Of(foot));
+        var (contact, axis) = (canvas.ToPage(canvas.Shape.Contact), canvas.ToPage(foot));
         var region = canvas.Place.Region;
         if (axis.X < region.Left || axis.X > region.Right) return;
         var (svg, unit, y) = (canvas.Svg, canvas.Unit, canvas.Place.DimensionY);
@@ -125,7 +125,7 @@ internal static class LinkPainter
         foreach (var link in views.Links.OrderByDescending(link => link.Kind)) canvas.Line(link.From.Position, link.To.Position, CornerPens.For(link.Kind));
         foreach (var point in views.Points)
         {
-            var at = canvas.Of(point.Position);
+            var at = canvas.ToPage(point.Position);
             CornerMarks.Point(canvas.Svg, canvas.Unit, at, point.IsOnBody);
             canvas.Labels.Keep(PictureBox.Around(at, SamePlaceUnits * canvas.Unit, SamePlaceUnits * canvas.Unit));
         }
@@ -139,7 +139,7 @@ internal static class LinkPainter
         var groups = new List<((double X, double Y) At, List<int> Numbers)>();
         for (var i = 0; i < canvas.Shape.Views.Points.Count; i++)
         {
-            var at = canvas.Of(canvas.Shape.Views.Points[i].Position);
+            var at = canvas.ToPage(canvas.Shape.Views.Points[i].Position);
             var group = groups.Find(other => Distance(other.At, at) < SamePlaceUnits * canvas.Unit);
             if (group.Numbers is null) groups.Add((at, [i + 1]));
             else group.Numbers.Add(i + 1);

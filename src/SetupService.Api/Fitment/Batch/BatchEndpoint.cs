@@ -61,7 +61,7 @@ internal static class BatchEndpoint
         if ((query.Problem ?? EncodedBody(context)) is { } problem)
             return problem;
         return TypeOf(context, NdjsonBatch.MediaType) is null
-            ? Problem.Of(ProblemTypes.UnsupportedMediaType, "The body's Content-Type is not application/x-ndjson. A table goes to /v1/fitment/batch/csv.")
+            ? Problem.Create(ProblemTypes.UnsupportedMediaType, "The body's Content-Type is not application/x-ndjson. A table goes to /v1/fitment/batch/csv.")
             : new NdjsonBatch(contract, settings, query.Word<BatchDetail>(Detail) ?? BatchDetail.Compact, query.Units);
     }
 
@@ -71,20 +71,20 @@ internal static class BatchEndpoint
             return problem;
         if (TypeOf(context, CsvBatch.RequestMediaType) is not { } type)
         {
-            return Problem.Of(
+            return Problem.Create(
                 ProblemTypes.UnsupportedMediaType,
                 "The body's Content-Type is not multipart/form-data with the parts car and candidates. JSON lines go to /v1/fitment/batch.");
         }
 
         var boundary = HeaderUtilities.RemoveQuotes(type.Boundary).ToString();
         return boundary.Length is 0 or > CsvBatch.LongestBoundary
-            ? Problem.Of(ProblemTypes.UnsupportedMediaType, "The Content-Type multipart/form-data names no boundary of 1 to 70 characters.")
+            ? Problem.Create(ProblemTypes.UnsupportedMediaType, "The Content-Type multipart/form-data names no boundary of 1 to 70 characters.")
             : new CsvBatch(contract, settings, boundary);
     }
 
     private static Problem? EncodedBody(HttpContext context) =>
         BodyHeaders.IsEncoded(context.Request.Headers.ContentEncoding)
-            ? Problem.Of(ProblemTypes.UnsupportedMediaType, "The body has a Content-Encoding; send it as it is, not compressed.")
+            ? Problem.Create(ProblemTypes.UnsupportedMediaType, "The body has a Content-Encoding; send it as it is, not compressed.")
             : null;
 
     /// <summary>The body's Content-Type where it is the one media type the call reads; null where it is another or none.</summary>

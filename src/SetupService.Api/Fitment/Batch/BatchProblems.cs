@@ -7,7 +7,7 @@ namespace SetupService.Api.Fitment.Batch;
 /// <summary>The problems only a batch can have.</summary>
 internal static class BatchProblems
 {
-    public static Problem LineTooLong() => Problem.Of(
+    public static Problem LineTooLong() => Problem.Create(
         ProblemTypes.TooLarge,
         string.Create(CultureInfo.InvariantCulture, $"The line is longer than {BatchLimits.LineBytes} bytes and was skipped."),
         [

@@ -45,7 +45,7 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
         }
         catch (OperationCanceledException) when (timeout.IsExpired && !rows.IsStarted)
         {
-            await Problem.Of(ProblemTypes.RequestTimeout).ExecuteAsync(httpContext).ConfigureAwait(false);
+            await Problem.Create(ProblemTypes.RequestTimeout).ExecuteAsync(httpContext).ConfigureAwait(false);
         }
         catch (Exception cut) when (IsMalformed(cut, httpContext) || timeout.IsExpired)
         {

@@ -76,7 +76,7 @@ internal sealed class CsvColumns
 
         foreach (var name in Required.Where(name => !read.Exists(column => column.Name == name)))
             found.Add(Fault.At("/candidates", FaultCodes.Required, $"The header has no column for {name}, which every candidate needs."));
-        refusal = Refusal.Of(found.ToList());
+        refusal = Refusal.From(found.ToList());
         columns = refusal is null ? [.. read] : null;
         return columns is not null;
     }

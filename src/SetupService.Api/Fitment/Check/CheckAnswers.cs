@@ -21,8 +21,8 @@ internal static class CheckAnswers
             : null,
         Method = "fitment-check",
         Edition = Edition.Current,
-        Assumptions = AssumptionResponse.Of(FitmentAssumptions.ForCheck(car, candidate, units)),
-        Cautions = CautionResponse.Of(FitmentCautions.For(car, candidate, sheet, units)),
+        Assumptions = AssumptionResponse.From(FitmentAssumptions.ForCheck(car, candidate, units)),
+        Cautions = CautionResponse.From(FitmentCautions.For(car, candidate, sheet, units)),
     };
 
     private static UnknownCheck[] Unknown(FitmentContext car, in Fitting candidate, CheckSheet sheet, UnitSystem units)
@@ -70,7 +70,7 @@ internal static class CheckAnswers
     private static UnknownCheck Unknown(FitmentContext car, in Fitting candidate, CheckId id, in CheckResult result, UnitSystem units) => new()
     {
         Id = id,
-        Code = EnumNames<UnknownReason>.Of(result.Reason) ?? "valueMissing",
+        Code = EnumNames<UnknownReason>.GetName(result.Reason) ?? "valueMissing",
         Reason = CheckWords.Explanation(car, candidate, id, result, units),
         Needs = [.. UnknownNeeds.Find(car, candidate, id, result)],
     };

@@ -38,8 +38,8 @@ public sealed record ComparisonAnswer : ComparisonResponse
     {
         Method = "fitment-comparison";
         Edition = Domain.Answers.Edition.Current;
-        Assumptions = AssumptionResponse.Of(FitmentAssumptions.ForComparison);
-        Cautions = CautionResponse.Of(FitmentCautions.ForComparison);
+        Assumptions = AssumptionResponse.From(FitmentAssumptions.ForComparison);
+        Cautions = CautionResponse.From(FitmentCautions.ForComparison);
     }
 
     /// <summary>The page under /docs/methods that derives the figures.</summary>

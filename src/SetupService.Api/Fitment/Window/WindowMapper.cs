@@ -31,8 +31,8 @@ internal static class WindowMapper
         Windows = Array.ConvertAll(rimWidthsIn, width => Part(tyre, OffsetWindow.Compute(car, tyre, width))),
         Method = "fitment-window",
         Edition = Edition.Current,
-        Assumptions = AssumptionResponse.Of(FitmentAssumptions.ForWindow(car, tyre)),
-        Cautions = CautionResponse.Of(FitmentCautions.ForWindow(car, tyre)),
+        Assumptions = AssumptionResponse.From(FitmentAssumptions.ForWindow(car, tyre)),
+        Cautions = CautionResponse.From(FitmentCautions.ForWindow(car, tyre)),
     };
 
     private static WindowResponse Part(Tyre tyre, OffsetWindow window)

@@ -79,12 +79,12 @@ internal static class AdjustmentMapper
             Unknown = corner.Unknown(before.Gaps(after).Where(gap => ranges is null || gap.Output != "ranges")),
             Method = now.Camber is null ? "suspension-adjustment" : "measured-corner",
             Edition = Edition.Current,
-            Assumptions = AssumptionResponse.Of(
+            Assumptions = AssumptionResponse.From(
             [
                 .. corner.Assumptions(),
                 .. AdjustmentAssumptions.Find(corner.Suspension, corner.Pointer, adjustments, found is null ? "/adjustments" : "/adjusters", request.ResetToe, request.Motion, request.ArchGapMm is not null),
             ]),
-            Cautions = CautionResponse.Of([.. GeometryCautions.ForAdjustment, .. corner.Suspension.Cautions(corner.Pointer, units)]),
+            Cautions = CautionResponse.From([.. GeometryCautions.ForAdjustment, .. corner.Suspension.Cautions(corner.Pointer, units)]),
         };
     }
 
@@ -99,8 +99,8 @@ internal static class AdjustmentMapper
 
         return camber is null ? null : new()
         {
-            CamberDeg = UncertaintyResponse.Of(camber.Value),
-            CasterDeg = caster is { StandardError: > 0 } known ? UncertaintyResponse.Of(known) : null,
+            CamberDeg = UncertaintyResponse.From(camber.Value),
+            CasterDeg = caster is { StandardError: > 0 } known ? UncertaintyResponse.From(known) : null,
         };
     }
 
@@ -144,7 +144,7 @@ internal static class AdjustmentMapper
     {
         var adjustment = limit.AdjusterIndex is { } index ? adjustments[index] : default;
         Adjuster? adjuster = limit.AdjusterIndex is null ? null : adjustment.By;
-        var name = adjuster is { } known ? EnumNames<Adjuster>.Of(known) : null;
+        var name = adjuster is { } known ? EnumNames<Adjuster>.GetName(known) : null;
         return new() { Obstacle = limit.Obstacle, Adjuster = adjuster, Text = BindingLimitWords.Describe(limit, name, adjustment.Amount, adjustment.IsAngle, units) };
     }
 

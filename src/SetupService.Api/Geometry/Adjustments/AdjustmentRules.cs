@@ -84,7 +84,7 @@ internal static class AdjusterRules
             if (documents[i] is not { } one) continue;
             var place = FormattableString.Invariant($"{member}[{i}]");
             if (context.IsRefused($"{place}.Adjuster")) continue;
-            var word = EnumNames<Adjuster>.Of(one.Adjuster);
+            var word = EnumNames<Adjuster>.GetName(one.Adjuster);
             if (suspension is not null) CheckKind(context, place, word, one.Adjuster, suspension);
             CheckLink(context, place, one);
             CheckBolts(context, place, one);
@@ -156,7 +156,7 @@ internal static class AdjusterRules
 
     private static void CheckAmounts(ValidationContext<AdjustmentRequest> context, string place, AdjusterDocument one)
     {
-        var word = EnumNames<Adjuster>.Of(one.Adjuster);
+        var word = EnumNames<Adjuster>.GetName(one.Adjuster);
         var isAngle = one.Adjuster is Adjuster.HubShimCamber or Adjuster.HubShimToe;
         if (one is AdjustmentDocument adjustment)
         {

@@ -32,19 +32,19 @@ internal static class AlignmentMapper
             Comparisons = [.. Comparisons(CarAxle.Front, request.Targets?.Front, figures.Front), .. Comparisons(CarAxle.Rear, request.Targets?.Rear, figures.Rear)],
             ThrustAngleDeg = figures.ThrustAngleDeg,
             SteerAheadDeg = figures.SteerAheadDeg,
-            FrontLeftToeToThrustLine = ToeResponse.From(ToeFigures.Of(figures.FrontLeftToeToThrustLineDeg, diameterMm)),
-            FrontRightToeToThrustLine = ToeResponse.From(ToeFigures.Of(figures.FrontRightToeToThrustLineDeg, diameterMm)),
+            FrontLeftToeToThrustLine = ToeResponse.From(ToeFigures.Compute(figures.FrontLeftToeToThrustLineDeg, diameterMm)),
+            FrontRightToeToThrustLine = ToeResponse.From(ToeFigures.Compute(figures.FrontRightToeToThrustLineDeg, diameterMm)),
             SetbackAngleDeg = (request.SetbackMm, vehicle.Front.TrackMm) is ({ } setbackMm, { } trackMm) ? AlignmentFigures.SetbackAngleDeg(setbackMm, trackMm) : null,
             MeasuringDiameterMm = diameterMm,
             Unknown =
             [
                 .. AlignmentGaps.Find(figures, request.SetbackMm, vehicle.Front.TrackMm, NotMeasured(request.Vehicle.Front), NotMeasured(request.Vehicle.Rear))
-                    .Select(gap => UnknownResponse.Of(gap.Output, gap.Reason, [.. gap.Needs])),
+                    .Select(gap => UnknownResponse.Create(gap.Output, gap.Reason, [.. gap.Needs])),
             ],
             Method = "alignment",
             Edition = Edition.Current,
-            Assumptions = AssumptionResponse.Of(Assumptions(request)),
-            Cautions = CautionResponse.Of(AlignmentCautions.For(figures)),
+            Assumptions = AssumptionResponse.From(Assumptions(request)),
+            Cautions = CautionResponse.From(AlignmentCautions.For(figures)),
         };
     }
 
@@ -53,8 +53,8 @@ internal static class AlignmentMapper
 
     private static AxleAlignmentResponse Axle(in AxleAngles axle, double diameterMm)
     {
-        var left = ToeFigures.Of(axle.Left.ToeDeg, diameterMm);
-        var right = ToeFigures.Of(axle.Right.ToeDeg, diameterMm);
+        var left = ToeFigures.Compute(axle.Left.ToeDeg, diameterMm);
+        var right = ToeFigures.Compute(axle.Right.ToeDeg, diameterMm);
         return new AxleAlignmentResponse
         {
             TotalToe = ToeResponse.From(left + right),

@@ -38,8 +38,8 @@ internal static class DrawingEndpoint
         var (travelMm, rackMm) = (request.TravelMm ?? 0, request.RackMm ?? 0);
         if (PoseContinuation.TryReach(mechanism, stated, rideMm + travelMm, rackMm, ref last, out var pose))
             return new SvgAnswer(CornerViewsDrawing.Draw(DrawingMapper.Views(corner, mechanism, pose, query.Units), query.Units));
-        var (fromMm, toMm) = ReachableTravel.Of(mechanism);
-        var missed = UnreachablePosition.Of(mechanism, rideMm + travelMm, rackMm, pose);
+        var (fromMm, toMm) = ReachableTravel.Find(mechanism);
+        var missed = UnreachablePosition.From(mechanism, rideMm + travelMm, rackMm, pose);
         return GeometryProblems.NothingReached((fromMm - rideMm, toMm - rideMm), missed with { TravelMm = travelMm, LastTravelMm = missed.LastTravelMm - rideMm });
     }
 }

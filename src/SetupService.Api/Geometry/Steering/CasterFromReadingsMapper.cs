@@ -13,13 +13,13 @@ internal static class CasterFromReadingsMapper
     {
         CasterDeg = fit.CasterDeg,
         CasterStandardErrorDeg = fit.CasterStandardErrorDeg,
-        CasterRangeDeg = UncertaintyResponse.Of(fit.Caster),
+        CasterRangeDeg = UncertaintyResponse.From(fit.Caster),
         SteeringAxisInclinationDeg = fit.SteeringAxisInclinationDeg,
         SteeringAxisInclinationStandardErrorDeg = fit.InclinationStandardErrorDeg,
-        SteeringAxisInclinationRangeDeg = UncertaintyResponse.Of(fit.Inclination),
+        SteeringAxisInclinationRangeDeg = UncertaintyResponse.From(fit.Inclination),
         CamberAheadDeg = fit.CamberAheadDeg,
         CamberAheadStandardErrorDeg = fit.CamberAheadStandardErrorDeg,
-        CamberAheadRangeDeg = UncertaintyResponse.Of(fit.CamberAhead),
+        CamberAheadRangeDeg = UncertaintyResponse.From(fit.CamberAhead),
         Readings = Fitted(fit, readings, SteerSweepMapper.Side(request.Side)),
         ResidualStandardDeviationDeg = fit.ResidualStandardDeviationDeg,
         Approximations = new CasterApproximationsResponse
@@ -31,8 +31,8 @@ internal static class CasterFromReadingsMapper
         Unknown = Unknown(result, fit),
         Method = "caster-from-readings",
         Edition = Edition.Current,
-        Assumptions = AssumptionResponse.Of(SteeringAssumptions.List(request)),
-        Cautions = CautionResponse.Of(SteeringCautions.For(fit)),
+        Assumptions = AssumptionResponse.From(SteeringAssumptions.List(request)),
+        Cautions = CautionResponse.From(SteeringCautions.For(fit)),
     };
 
     private static FittedReadingResponse[] Fitted(in CasterFit fit, ReadOnlySpan<SteerReading> readings, WheelSide side)
@@ -64,6 +64,6 @@ internal static class CasterFromReadingsMapper
 
     private static void Add(List<UnknownResponse> list, string reason, params ReadOnlySpan<string> outputs)
     {
-        foreach (var output in outputs) list.Add(UnknownResponse.Of(output, reason, "/readings"));
+        foreach (var output in outputs) list.Add(UnknownResponse.Create(output, reason, "/readings"));
     }
 }

@@ -14,7 +14,7 @@ internal static class SteerSweepChart
     public static Chart Build(SteerSweepRequest request, UnitSystem units)
     {
         var side = SteerSweepMapper.Side(request.Side);
-        var sweep = SteerSweep.Of(SteerSweepMapper.Wheel(request));
+        var sweep = SteerSweep.Create(SteerSweepMapper.Wheel(request));
         var asked = Turned(request, sweep, side);
         var across = Turned(request, sweep, side == WheelSide.Left ? WheelSide.Right : WheelSide.Left);
         var (askedName, acrossName) = side == WheelSide.Left ? ("left wheel", "right wheel") : ("right wheel", "left wheel");
@@ -76,7 +76,7 @@ internal static class SteerSweepChart
         };
         var missed = Array.FindIndex(asked, one => one.Row is null);
         if (missed >= 0)
-            notes.Add("Not reached: " + SteerWords.Unreachable(SteerLimits.Of(SteerSweepMapper.Wheel(request))?.For(side), asked[missed].SteerDeg));
+            notes.Add("Not reached: " + SteerWords.Unreachable(SteerLimits.Find(SteerSweepMapper.Wheel(request))?.For(side), asked[missed].SteerDeg));
         notes.AddRange(SteeringCautions.ForSweep.Select(caution => caution.Text));
         return notes;
     }

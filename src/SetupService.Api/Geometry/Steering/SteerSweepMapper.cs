@@ -16,14 +16,14 @@ internal static class SteerSweepMapper
     {
         var side = Side(request.Side);
         var wheel = Wheel(request);
-        var sweep = SteerSweep.Of(wheel);
+        var sweep = SteerSweep.Create(wheel);
         var range = request.SteerDeg.ToRange();
         var rows = new List<SteerSweepRow>(range.Count);
         var unreachable = new List<UnreachableSteerResponse>();
         for (var i = 0; i < range.Count; i++)
         {
             if (sweep.At(range[i], side) is { } row) rows.Add(Row(row));
-            else unreachable.Add(Part(SteerLimits.Of(wheel)?.For(side), range[i]));
+            else unreachable.Add(Part(SteerLimits.Find(wheel)?.For(side), range[i]));
         }
 
         return new SteerSweepAnswer
@@ -33,8 +33,8 @@ internal static class SteerSweepMapper
             Unknown = Unknown(Missing(request)),
             Method = "steer-sweep",
             Edition = Edition.Current,
-            Assumptions = AssumptionResponse.Of(SteeringAssumptions.List(request)),
-            Cautions = CautionResponse.Of(SteeringCautions.ForSweep),
+            Assumptions = AssumptionResponse.From(SteeringAssumptions.List(request)),
+            Cautions = CautionResponse.From(SteeringCautions.ForSweep),
         };
     }
 
@@ -57,7 +57,7 @@ internal static class SteerSweepMapper
     {
         if (missing.Length == 0) return [];
         var reason = Needs.Describe(missing);
-        return Array.ConvertAll(OnTheGround, output => UnknownResponse.Of(output, reason, [.. missing.Select(static name => "/" + name)]));
+        return Array.ConvertAll(OnTheGround, output => UnknownResponse.Create(output, reason, [.. missing.Select(static name => "/" + name)]));
     }
 
     /// <summary>The wheel, as the left one it mirrors where it is a right one.</summary>

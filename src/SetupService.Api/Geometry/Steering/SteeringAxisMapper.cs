@@ -18,7 +18,7 @@ internal static class SteeringAxisMapper
     {
         var axis = SteeringAxis.Through(SuspensionMapper.Read(request.Lower), SuspensionMapper.Read(request.Upper));
         var wheel = WheelPlane.At(SuspensionMapper.Read(request.WheelCentre), request.CamberDeg, request.ToeDeg);
-        var figures = SteeringAxisFigures.Of(axis, wheel, request.LoadedRadiusMm);
+        var figures = SteeringAxisFigures.Compute(axis, wheel, request.LoadedRadiusMm);
         return new SteeringAxisAnswer
         {
             CasterDeg = figures.CasterDeg,
@@ -32,8 +32,8 @@ internal static class SteeringAxisMapper
             ContactCentre = PointResponse.From(figures.Contact),
             Method = "steering-axis",
             Edition = Edition.Current,
-            Assumptions = AssumptionResponse.Of([SuspensionAssumptions.ThinTyre]),
-            Cautions = CautionResponse.Of(SteeringCautions.For(figures)),
+            Assumptions = AssumptionResponse.From([SuspensionAssumptions.ThinTyre]),
+            Cautions = CautionResponse.From(SteeringCautions.For(figures)),
         };
     }
 }
@@ -53,6 +53,6 @@ public sealed class SteeringAxisRules : AbstractValidator<SteeringAxisRequest>
         .WhenRead(nameof(SteeringAxisRequest.Lower), member);
 
     private static string? Contradiction(SteeringAxisRequest request, string name) => request is { Lower: { } lower, Upper: { } upper, WheelCentre: { } centre }
-        ? SteeringAxisContradictions.Of(SuspensionMapper.Read(lower), SuspensionMapper.Read(upper), SuspensionMapper.Read(centre)).FirstOrDefault(one => one.Member == name)?.Message
+        ? SteeringAxisContradictions.Find(SuspensionMapper.Read(lower), SuspensionMapper.Read(upper), SuspensionMapper.Read(centre)).FirstOrDefault(one => one.Member == name)?.Message
         : null;
 }

@@ -12,7 +12,7 @@ internal static class SteeringProblems
     /// <summary>None of the headings asked for can be taken.</summary>
     public static Problem NothingReached(SteerSweepRequest request, string firstReason)
     {
-        var limits = SteerLimits.Of(SteerSweepMapper.Wheel(request))?.For(SteerSweepMapper.Side(request.Side));
+        var limits = SteerLimits.Find(SteerSweepMapper.Wheel(request))?.For(SteerSweepMapper.Side(request.Side));
         return Problem.NotComputable(
             $"No heading of the sweep can be reached. At the first, {firstReason}",
             [Fault.At("/steerDeg", FaultCodes.Unreachable, firstReason, new FaultLimits { Minimum = limits?.RightDeg, Maximum = limits?.LeftDeg, Unit = "deg" })]);

@@ -46,8 +46,8 @@ internal static class TravelSweepMapper
             Unknown = corner.Unknown(Gaps(sweep, rows, pointError.IsStated)),
             Method = corner.Suspension.SweepMethod,
             Edition = Edition.Current,
-            Assumptions = AssumptionResponse.Of(assumptions),
-            Cautions = CautionResponse.Of([.. GeometryCautions.ForSweep, .. corner.Suspension.Cautions(corner.Pointer, units)]),
+            Assumptions = AssumptionResponse.From(assumptions),
+            Cautions = CautionResponse.From([.. GeometryCautions.ForSweep, .. corner.Suspension.Cautions(corner.Pointer, units)]),
         };
     }
 
@@ -181,15 +181,15 @@ internal static class TravelSweepMapper
         };
 
         UncertaintyResponse? Range(SweepFigure figure, double factor = 1) =>
-            FigureOfRow.Of(figure, row) is { } value && deviations[(int)figure] is { } deviation
-                ? UncertaintyResponse.Of(new Estimate(factor * value, factor * deviation))
+            SweepFigureValues.Read(figure, row) is { } value && deviations[(int)figure] is { } deviation
+                ? UncertaintyResponse.From(new Estimate(factor * value, factor * deviation))
                 : null;
     }
 
     private static SweepRangesResponse? Ranges(in SuspensionPosition wheel) => wheel.CamberErrorDeg is not { } camberErrorDeg ? null : new()
     {
-        CamberDeg = UncertaintyResponse.Of(new Estimate(wheel.CamberDeg, camberErrorDeg)),
-        ToeDeg = wheel is { ToeDeg: { } toeDeg, ToeErrorDeg: { } toeErrorDeg } ? UncertaintyResponse.Of(new Estimate(toeDeg, toeErrorDeg)) : null,
+        CamberDeg = UncertaintyResponse.From(new Estimate(wheel.CamberDeg, camberErrorDeg)),
+        ToeDeg = wheel is { ToeDeg: { } toeDeg, ToeErrorDeg: { } toeErrorDeg } ? UncertaintyResponse.From(new Estimate(toeDeg, toeErrorDeg)) : null,
     };
 }
 

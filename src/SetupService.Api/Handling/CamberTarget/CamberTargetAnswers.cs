@@ -22,7 +22,7 @@ internal static class CamberTargetAnswers
         var straight = Straight(vehicle, reading.Car, at, wanted);
         return new CamberTargetAnswer
         {
-            StaticCamberDeg = UncertaintyResponse.Of(result.StaticCamberDeg.Ninety),
+            StaticCamberDeg = UncertaintyResponse.From(result.StaticCamberDeg.Ninety),
             LeftStaticCamberDeg = result.LeftDeg,
             RightStaticCamberDeg = result.RightDeg,
             Before = Setting(input.Read(reading.Car), result.MeanInclinationNowDeg),
@@ -39,7 +39,7 @@ internal static class CamberTargetAnswers
             Method = "camber-target",
             Edition = Edition.Current,
             Assumptions = [.. Assumptions(request, vehicle, reading, corners, result)],
-            Cautions = CautionResponse.Of([.. CamberTargetCautions.Build(wanted), .. vehicle.SuspensionCautions(units)]),
+            Cautions = CautionResponse.From([.. CamberTargetCautions.Build(wanted), .. vehicle.SuspensionCautions(units)]),
         };
 
         CamberSettingResponse Setting(double camberDeg, double? meanInclinationDeg) => new()
@@ -52,7 +52,7 @@ internal static class CamberTargetAnswers
 
     private static SensitivityResponse Sensitivity(CamberSensitivity one, CamberTargetRequest request, UnitSystem units)
     {
-        var input = one.Place is "/lateralG" or "/cornerRadiusM" ? OfCornering(one.Place, request) : OfLoad(one.Place, request);
+        var input = one.Place is "/lateralG" or "/cornerRadiusM" ? CorneringPointer(one.Place, request) : LoadPointer(one.Place, request);
         return input == "/speedKmh"
             ? BySpeed(one, request.SpeedKmh!.Value, units)
             : Sensitivity(input, one.Unit, one.Value, one.DegPerUnit, one.StandardError, CamberTargetWords.Explain(one.Place, one.DegPerUnit, units));
@@ -77,14 +77,14 @@ internal static class CamberTargetAnswers
     };
 
     /// <summary>An axle's load stands where it was told: its scales go before.</summary>
-    private static string OfLoad(string place, CamberTargetRequest request) => (place, request.Vehicle.CornerWeightsKg) switch
+    private static string LoadPointer(string place, CamberTargetRequest request) => (place, request.Vehicle.CornerWeightsKg) switch
     {
         ("/vehicle/frontAxleLoadKg", { FrontLeft: not null }) or ("/vehicle/rearAxleLoadKg", { RearLeft: not null }) => "/vehicle/cornerWeightsKg",
         _ => place,
     };
 
     /// <summary>Where the cornering stands in the request: of several corners all are moved alike, told by the hardest or tightest.</summary>
-    private static string OfCornering(string place, CamberTargetRequest request) =>
+    private static string CorneringPointer(string place, CamberTargetRequest request) =>
         request.Corners is not null ? "/corners" : request.HistogramCsv is not null ? "/histogramCsv"
             : place == "/cornerRadiusM" && request.CornerRadiusM is null ? "/speedKmh" : place;
 
@@ -109,7 +109,7 @@ internal static class CamberTargetAnswers
             InnerShoulderLoadPct = runs.InnerShoulderLoadPct,
             OuterShoulderLoadPct = runs.OuterShoulderLoadPct,
             BrakingPatchPct = runs.BrakingPatchPct,
-            InnerShoulderWearRatio = UncertaintyResponse.Of(runs.InnerShoulderWearRatio),
+            InnerShoulderWearRatio = UncertaintyResponse.From(runs.InnerShoulderWearRatio),
         };
     }
 
@@ -134,14 +134,14 @@ internal static class CamberTargetAnswers
             yield return Gap("straight", "needs the tyre's marking", at == CarAxle.Front ? "/vehicle/front/tyre" : "/vehicle/rear/tyre");
         }
 
-        static UnknownResponse Gap(string output, string reason, params string[] needs) => UnknownResponse.Of(output, reason, needs);
+        static UnknownResponse Gap(string output, string reason, params string[] needs) => UnknownResponse.Create(output, reason, needs);
     }
 
     private static IEnumerable<AssumptionResponse> Assumptions(
         CamberTargetRequest request, Vehicle vehicle, ResolvedHandlingCar reading, BendMixMapper corners, CamberTargetResult result)
     {
         foreach (var one in reading.Assumed) yield return Scalar(one, result);
-        foreach (var one in CorneringAssumptions.Build(reading, result.PeakScale, result.PeakScale, request.HeldLateralG)) yield return AssumptionResponse.Of(one);
+        foreach (var one in CorneringAssumptions.Build(reading, result.PeakScale, result.PeakScale, request.HeldLateralG)) yield return AssumptionResponse.From(one);
         if (request.TargetInclinationDeg is null)
             yield return Assumption("/targetInclinationDeg", 0, null, "from memory: a loaded radial usually likes 0 to −3° to the road", "The tread is to be flat on the road; the angle this tyre works best at is not given.");
         if (corners.IsTurnAssumed)
@@ -161,7 +161,7 @@ internal static class CamberTargetAnswers
     {
         var slope = result.Sensitivities.FirstOrDefault(other => other.Place == "/vehicle" + one.Input.Place)?.DegPerUnit ?? 0;
         var wanted = result.StaticCamberDeg.Value;
-        return AssumptionResponse.Of(one.ToAssumption()) with
+        return AssumptionResponse.From(one.ToAssumption()) with
         {
             Plausible = new PlausibleResponse { Lower = one.Lower, Upper = one.Upper },
             Moves = slope == 0 ? [] : [new MoveResponse { Output = "/staticCamberDeg/value", Lower = wanted + (slope * (one.Lower - one.Value)), Upper = wanted + (slope * (one.Upper - one.Value)) }],
@@ -169,5 +169,5 @@ internal static class CamberTargetAnswers
     }
 
     private static AssumptionResponse Assumption(string input, double? value, string? text, string source, string reason) =>
-        AssumptionResponse.Of(new Assumption(input, value, text, source, reason));
+        AssumptionResponse.From(new Assumption(input, value, text, source, reason));
 }

@@ -30,7 +30,7 @@ internal static class CorneringAnswers
             Method = "cornering",
             Edition = Edition.Current,
             Assumptions = TurnAssumptions.List(car, [turn], turn.Attitude, ""),
-            Cautions = CautionResponse.Of([.. CorneringCautions.Build([turn], car.Run.RollOverWithin(row.LateralG, CorneringCautions.RollOverMarginG), car.HeldLateralG), .. car.Stated.SuspensionCautions(car.Units)]),
+            Cautions = CautionResponse.From([.. CorneringCautions.Build([turn], car.Run.RollOverWithin(row.LateralG, CorneringCautions.RollOverMarginG), car.HeldLateralG), .. car.Stated.SuspensionCautions(car.Units)]),
         };
     }
 }

@@ -47,7 +47,7 @@ internal static class CorneringSweepAnswers
             Method = "cornering",
             Edition = Edition.Current,
             Assumptions = TurnAssumptions.List(car, turns, turns[hardest].Attitude, FormattableString.Invariant($"/rows/{hardest}")),
-            Cautions = CautionResponse.Of([.. CorneringCautions.Build(turns, RollsOverAt(car, missed, rows[hardest].LateralG), car.HeldLateralG), .. car.Stated.SuspensionCautions(car.Units)]),
+            Cautions = CautionResponse.From([.. CorneringCautions.Build(turns, RollsOverAt(car, missed, rows[hardest].LateralG), car.HeldLateralG), .. car.Stated.SuspensionCautions(car.Units)]),
         };
     }
 

@@ -24,7 +24,7 @@ internal static class RideAnswers
         Method = "ride",
         Edition = Edition.Current,
         Assumptions = RideAssumptions.List(car, before),
-        Cautions = CautionResponse.Of([.. RideCautions.Build(car.Front, car.Rear, units), .. car.Stated.SuspensionCautions(units)]),
+        Cautions = CautionResponse.From([.. RideCautions.Build(car.Front, car.Rear, units), .. car.Stated.SuspensionCautions(units)]),
     };
 
     private static FlatRideResponse Flat(RideEvaluation car)
@@ -121,6 +121,6 @@ internal static class RideGaps
         if (axle.CoilClearanceMm is null) yield return Gap("/coilClearanceMm", "needs the spring's solidLengthMm, its freeLengthMm or installedLengthMm, and bumpTravelMm", [given + "/spring/solidLengthMm", .. ofLength, given + "/bumpTravelMm"]);
 
         UnknownResponse Gap(string output, string reason, params string[] needs) =>
-            UnknownResponse.Of(place + output, reason, needs);
+            UnknownResponse.Create(place + output, reason, needs);
     }
 }

@@ -18,18 +18,18 @@ internal static class RideAssumptions
     {
         var list = new List<AssumptionResponse>();
         foreach (var one in car.Reading.Assumed) list.Add(Scalar(car, one));
-        list.AddRange(AssumptionResponse.Of(car.Reading.Notes));
-        list.Add(AssumptionResponse.Of(LinearSpring));
+        list.AddRange(AssumptionResponse.From(car.Reading.Notes));
+        list.Add(AssumptionResponse.From(LinearSpring));
         if (before is not null && (car.HeightMm.Front is null || car.HeightMm.Rear is null))
         {
-            list.Add(AssumptionResponse.Of(new Assumption("/change", 0, null, "common practice, no source",
+            list.Add(AssumptionResponse.From(new Assumption("/change", 0, null, "common practice, no source",
                 "The springs' lengths do not give the ride height after the change; it is taken as unchanged, as with adjustable seats.")));
         }
 
         foreach (var at in (ReadOnlySpan<CarAxle>)[CarAxle.Front, CarAxle.Rear])
         {
             if (before is null || !SpringHeight.KeepsFreeLength(before.Stated.At(at).Spring, car.Stated.At(at).Spring)) continue;
-            list.Add(AssumptionResponse.Of(new Assumption(
+            list.Add(AssumptionResponse.From(new Assumption(
                 at == CarAxle.Front ? "/change/front/spring/freeLengthMm" : "/change/rear/spring/freeLengthMm", car.Stated.At(at).Spring.FreeLengthMm, null, "the spring before",
                 "The change gives another rate and no free length; the new spring is taken to be as long as the one before, which decides the ride height.")));
         }
@@ -41,7 +41,7 @@ internal static class RideAssumptions
     {
         var lower = one.Input.Put(car.Stands, one.Lower);
         var upper = one.Input.Put(car.Stands, one.Upper);
-        return AssumptionResponse.Of(one.ToAssumption()) with
+        return AssumptionResponse.From(one.ToAssumption()) with
         {
             Plausible = new PlausibleResponse { Lower = one.Lower, Upper = one.Upper },
             Moves = [.. ((MoveResponse?[])

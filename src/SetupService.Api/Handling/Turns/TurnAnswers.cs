@@ -102,15 +102,15 @@ internal static class TurnGaps
         .. from figure in OfTurn(units)
            let count = rows.Count(row => figure.IsMissing(row))
            where count > 0
-           select UnknownResponse.Of(figure.Output, count == rows.Count ? figure.Reason : FormattableString.Invariant($"in {count} of {rows.Count} rows {figure.Reason}"), figure.Needs),
+           select UnknownResponse.Create(figure.Output, count == rows.Count ? figure.Reason : FormattableString.Invariant($"in {count} of {rows.Count} rows {figure.Reason}"), figure.Needs),
         .. OfAxle(car.Front, "front"),
         .. OfAxle(car.Rear, "rear"),
     ];
 
     private static IEnumerable<UnknownResponse> OfAxle(HandlingAxle axle, string name)
     {
-        if (axle.BumpTravelMm is null) yield return UnknownResponse.Of("bumpLeftMm", $"of the {name} wheels needs /vehicle/{name}/bumpTravelMm", $"/vehicle/{name}/bumpTravelMm");
-        if (axle.ReboundTravelMm is null) yield return UnknownResponse.Of("droopLeftMm", $"of the {name} wheels needs /vehicle/{name}/reboundTravelMm", $"/vehicle/{name}/reboundTravelMm");
+        if (axle.BumpTravelMm is null) yield return UnknownResponse.Create("bumpLeftMm", $"of the {name} wheels needs /vehicle/{name}/bumpTravelMm", $"/vehicle/{name}/bumpTravelMm");
+        if (axle.ReboundTravelMm is null) yield return UnknownResponse.Create("droopLeftMm", $"of the {name} wheels needs /vehicle/{name}/reboundTravelMm", $"/vehicle/{name}/reboundTravelMm");
     }
 
     private static bool IsBeyondReadings(TurnWheelsResponse wheels) =>

@@ -18,7 +18,7 @@ internal static class TurnAssumptions
         var (front, rear) = Outer(hardest.Demand.Turn);
         return List(car, turns, hardest, ($"{place}/rollDeg", Inclination(front), Inclination(rear)));
 
-        string Inclination(WheelPosition wheel) => $"{place}/wheels/{EnumNames<WheelPosition>.Of(wheel)}/inclinationDeg";
+        string Inclination(WheelPosition wheel) => $"{place}/wheels/{EnumNames<WheelPosition>.GetName(wheel)}/inclinationDeg";
     }
 
     /// <summary>The same for an answer that names these outputs otherwise.</summary>
@@ -29,13 +29,13 @@ internal static class TurnAssumptions
         var effects = CorneringEffect.Compute(car.Reading, car.Path, turn.Demand.LateralG, car.HeldLateralG, car.Budget);
         var rest = CorneringAssumptions.Build(
             car.Reading, turns.Min(one => one.Attitude.PeakScale), turns.Max(one => one.Attitude.PeakScale), car.HeldLateralG);
-        return [.. effects.Select(one => Effect(one, turn.Demand.Turn, outputs)), .. AssumptionResponse.Of(rest)];
+        return [.. effects.Select(one => Effect(one, turn.Demand.Turn, outputs)), .. AssumptionResponse.From(rest)];
     }
 
     private static AssumptionResponse Effect(CorneringEffect effect, TurnDirection turn, (string Roll, string FrontInclination, string RearInclination) outputs)
     {
         var (front, rear) = Outer(turn);
-        return AssumptionResponse.Of(effect.Assumed.ToAssumption()) with
+        return AssumptionResponse.From(effect.Assumed.ToAssumption()) with
         {
             Plausible = new PlausibleResponse { Lower = effect.Assumed.Lower, Upper = effect.Assumed.Upper },
             Moves =

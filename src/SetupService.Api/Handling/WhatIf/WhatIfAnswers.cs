@@ -30,8 +30,8 @@ internal static class WhatIfAnswers
             Unknown = Gaps(asGiven, "/before"),
             Method = "what-if",
             Edition = Edition.Current,
-            Assumptions = [.. TurnAssumptions.List(car, [turn], turn.Attitude, ("/before/rollDeg", "/before/frontInclinationDeg", "/before/rearInclinationDeg")), AssumptionResponse.Of(SameRubber), .. OfChanges(car.Reading, changed, alone.Count)],
-            Cautions = CautionResponse.Of(WhatIfCautions.For(car.Stated, [.. changed.Take(alone.Count).Select(one => one.Stated)], changed[^1].Stated, units)),
+            Assumptions = [.. TurnAssumptions.List(car, [turn], turn.Attitude, ("/before/rollDeg", "/before/frontInclinationDeg", "/before/rearInclinationDeg")), AssumptionResponse.From(SameRubber), .. ChangeAssumptions(car.Reading, changed, alone.Count)],
+            Cautions = CautionResponse.From(WhatIfCautions.For(car.Stated, [.. changed.Take(alone.Count).Select(one => one.Stated)], changed[^1].Stated, units)),
         };
     }
 
@@ -40,7 +40,7 @@ internal static class WhatIfAnswers
         string.IsNullOrWhiteSpace(change.Label) ? FormattableString.Invariant($"change {index + 1}") : change.Label;
 
     /// <summary>What a change makes necessary to assume that the car as given told.</summary>
-    private static IEnumerable<AssumptionResponse> OfChanges(ResolvedHandlingCar given, IReadOnlyList<WhatIfCar> changed, int count)
+    private static IEnumerable<AssumptionResponse> ChangeAssumptions(ResolvedHandlingCar given, IReadOnlyList<WhatIfCar> changed, int count)
     {
         for (var i = 0; i < count; i++)
         {
@@ -51,7 +51,7 @@ internal static class WhatIfAnswers
             foreach (var note in reading.Notes.Where(note => !given.Notes.Any(other => other.Input == note.Input))) yield return Placed(note, place);
         }
 
-        static AssumptionResponse Placed(Assumption one, string place) => AssumptionResponse.Of(one with { Input = place + one.Input });
+        static AssumptionResponse Placed(Assumption one, string place) => AssumptionResponse.From(one with { Input = place + one.Input });
     }
 
     private static WhatIfChangeResponse Change(string label, in WhatIfOutcome outcome, in WhatIfOutcome asGiven) => new()
@@ -92,7 +92,7 @@ internal static class WhatIfAnswers
         if (figures.RearRideHeightMm is null) Add("rearRideHeightChangeMm", RideWords.HeightUnknown, "/vehicle/rear/spring/freeLengthMm", "/vehicle/rear/spring/installedLengthMm");
         return [.. gaps];
 
-        void Add(string output, string reason, params string[] needs) => gaps.Add(UnknownResponse.Of($"{place}/{output}", reason, needs));
+        void Add(string output, string reason, params string[] needs) => gaps.Add(UnknownResponse.Create($"{place}/{output}", reason, needs));
     }
 
     private static WhatIfFiguresResponse Figures(in WhatIfFigures figures) => new()

@@ -70,7 +70,7 @@ internal sealed class Operations : IOpenApiOperationTransformer
     {
         foreach ((var status, var response) in operation.Responses ?? [])
         {
-            var type = ProblemTypes.OfStatus(StatusOf(status));
+            var type = ProblemTypes.ForStatus(StatusOf(status));
             if (response.Content?.TryGetValue(Problem.MediaType, out var media) != true)
                 continue;
 

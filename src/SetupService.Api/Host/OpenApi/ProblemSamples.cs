@@ -13,7 +13,7 @@ internal static class ProblemSamples
 
     public static JsonNode From(ProblemType type)
     {
-        var sample = type == ProblemTypes.InvalidRequest ? Problem.Invalid(new Refusal(InBody()).And(new Refusal(InQuery()))) : Problem.Of(type);
+        var sample = type == ProblemTypes.InvalidRequest ? Problem.Invalid(new Refusal(InBody()).And(new Refusal(InQuery()))) : Problem.Create(type);
         return JsonSerializer.SerializeToNode(sample with { RequestId = RequestId }, ProblemJsonContext.Default.Problem)!;
     }
 
@@ -25,5 +25,5 @@ internal static class ProblemSamples
             new FaultLimits { Minimum = 3, Maximum = 16, Unit = "in" });
 
     private static Fault InQuery() =>
-        Fault.Of("unit", FaultCodes.UnknownParameter, "The call has no query parameter “unit”; units may be meant. Known: units.");
+        Fault.ForParameter("unit", FaultCodes.UnknownParameter, "The call has no query parameter “unit”; units may be meant. Known: units.");
 }

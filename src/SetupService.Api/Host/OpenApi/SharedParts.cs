@@ -83,7 +83,7 @@ internal sealed class SharedParts : IOpenApiDocumentTransformer
 
     private static string NameOf(string status) => status == NotModified
         ? nameof(NotModified)
-        : string.Concat(ProblemTypes.OfStatus(int.Parse(status, CultureInfo.InvariantCulture)).Name.Split('-').Select(Capital));
+        : string.Concat(ProblemTypes.ForStatus(int.Parse(status, CultureInfo.InvariantCulture)).Name.Split('-').Select(Capital));
 
     /// <summary>The name under which a part stands: its own, or, where something else has it already, that with the call's before it.</summary>
     private static string Place<T>(IDictionary<string, T> shared, T part, string name, string operation)

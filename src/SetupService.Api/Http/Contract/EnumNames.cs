@@ -15,7 +15,7 @@ public static class EnumNames<T>
     public static IReadOnlyList<string> List { get; } = All();
 
     /// <summary>The word of <paramref name="value"/>, or null where it is no declared member.</summary>
-    public static string? Of(T value)
+    public static string? GetName(T value)
     {
         var index = Array.IndexOf(Values, value);
         return index < 0 ? null : List[index];

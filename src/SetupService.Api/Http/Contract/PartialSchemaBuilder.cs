@@ -9,7 +9,7 @@ internal sealed class PartialSchemaBuilder
 {
     private readonly Dictionary<ContractSchema, ContractSchema> _known = [];
 
-    public ContractSchema Of(ContractSchema schema)
+    public ContractSchema Build(ContractSchema schema)
     {
         if (_known.TryGetValue(schema, out var known))
             return known;
@@ -42,7 +42,7 @@ internal sealed class PartialSchemaBuilder
     private ContractSchema Join(ObjectSchema parent, string name, ContractSchema[] schemas)
     {
         if (schemas.Length == 1)
-            return Of(schemas[0]);
+            return Build(schemas[0]);
         if (schemas is [EnumSchema, ..] && Array.TrueForAll(schemas, schema => schema is EnumSchema))
             return new EnumSchema([.. schemas.Cast<EnumSchema>().SelectMany(schema => schema.Words).Distinct(StringComparer.Ordinal)]);
         if (Array.TrueForAll(schemas, schema => schema is ObjectSchema))

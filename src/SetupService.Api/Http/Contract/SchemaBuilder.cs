@@ -25,7 +25,7 @@ internal sealed class SchemaBuilder(JsonSerializerOptions options)
     public ContractSchema Build(Type type) => Build(type, property: null, unit: null);
 
     /// <summary>The schema of a change to a document.</summary>
-    public ObjectSchema ChangeTo(Type document) => (ObjectSchema)_partial.Of(Build(document));
+    public ObjectSchema ChangeTo(Type document) => (ObjectSchema)_partial.Build(Build(document));
 
     private ContractSchema Build(Type type, JsonPropertyInfo? property, string? unit)
     {

@@ -44,7 +44,7 @@ public sealed class ChangedDocument<T>
     public MapResult<T> Read(IValidator<T>? rules = null) =>
         _reader.TryRead(_utf8.Span, out var document) && rules?.Validate(document).IsValid != false
             ? document
-            : Refusal.Of(Faults(rules)) ?? throw new InvalidOperationException($"A changed {typeof(T).Name} was refused but has no fault.");
+            : Refusal.From(Faults(rules)) ?? throw new InvalidOperationException($"A changed {typeof(T).Name} was refused but has no fault.");
 
     /// <summary>
     /// Every fault of the document as changed, each at the place of the body that says most about it: where a change names it,

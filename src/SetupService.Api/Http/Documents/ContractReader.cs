@@ -46,7 +46,7 @@ public sealed class ContractReader<T>
             return true;
 
         (var found, var sound) = Examine(utf8, _rules);
-        refusal = Refusal.Of(found);
+        refusal = Refusal.From(found);
         if (refusal is not null)
         {
             value = null;
@@ -83,7 +83,7 @@ public sealed class ContractReader<T>
     public Refusal Refuse(ReadOnlySpan<byte> utf8, Refusal found)
     {
         ArgumentNullException.ThrowIfNull(found);
-        return Refusal.Of(Faults(utf8))?.And(found) ?? found;
+        return Refusal.From(Faults(utf8))?.And(found) ?? found;
     }
 
     /// <summary>Every fault of the text, rules and mapping included; empty where it has none.</summary>
@@ -105,7 +105,7 @@ public sealed class ContractReader<T>
             if (_mapping?.Refuse(value) is { } refusal)
                 faults.AddUnlessKnown(refusal);
             foreach (var failure in rules?.Validate(new ValidationContext<T>(value).Knowing(faults).Under(_contract)).Errors ?? [])
-                faults.AddUnlessKnown(RuleFaults.Of(failure));
+                faults.AddUnlessKnown(RuleFaults.From(failure));
         }
 
         return (faults.ToList(), sound);

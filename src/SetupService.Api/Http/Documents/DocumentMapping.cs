@@ -10,7 +10,7 @@ public abstract class DocumentMapping
     /// <typeparam name="T">The document.</typeparam>
     /// <typeparam name="TValue">What it becomes.</typeparam>
     /// <param name="map">The mapper. It is given documents of which parts were refused and are missing or zero.</param>
-    public static DocumentMapping Of<T, TValue>(Func<T, MapResult<TValue>> map)
+    public static DocumentMapping Create<T, TValue>(Func<T, MapResult<TValue>> map)
         where T : class
         where TValue : notnull => new DocumentMapping<T>(document => map(document).Refusal);
 

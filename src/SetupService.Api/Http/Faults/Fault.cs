@@ -48,6 +48,6 @@ public sealed record Fault
         new() { Pointer = pointer, Code = code, Message = message, Limits = limits };
 
     /// <summary>A fault of a query parameter or header.</summary>
-    public static Fault Of(string parameter, string code, string message, FaultLimits? limits = null) =>
+    public static Fault ForParameter(string parameter, string code, string message, FaultLimits? limits = null) =>
         new() { Parameter = parameter, Code = code, Message = message, Limits = limits };
 }

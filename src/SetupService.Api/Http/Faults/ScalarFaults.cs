@@ -16,17 +16,17 @@ internal static class ScalarFaults
 
         return schema switch
         {
-            NumberSchema number when reader.TokenType == JsonTokenType.Number => OfNumber(ref reader, number, path),
-            StringSchema text when reader.TokenType == JsonTokenType.String => OfText(ref reader, text, path),
-            EnumSchema word when reader.TokenType == JsonTokenType.String => OfWord(ref reader, word, path),
-            LineIdSchema name when reader.TokenType == JsonTokenType.String => OfText(ref reader, new StringSchema(name.MaximumLength), path),
+            NumberSchema number when reader.TokenType == JsonTokenType.Number => NumberFault(ref reader, number, path),
+            StringSchema text when reader.TokenType == JsonTokenType.String => TextFault(ref reader, text, path),
+            EnumSchema word when reader.TokenType == JsonTokenType.String => WordFault(ref reader, word, path),
+            LineIdSchema name when reader.TokenType == JsonTokenType.String => TextFault(ref reader, new StringSchema(name.MaximumLength), path),
             LineIdSchema when reader.TokenType == JsonTokenType.Number && reader.TryGetInt64(out _) => null,
             BooleanSchema when reader.TokenType is JsonTokenType.True or JsonTokenType.False => null,
             _ => Fault.At(path.ToString(), FaultCodes.WrongType, $"{path.Label} is {Found(ref reader)}; {schema.Expected} is needed here."),
         };
     }
 
-    private static Fault? OfNumber(ref Utf8JsonReader reader, NumberSchema schema, PointerPath path)
+    private static Fault? NumberFault(ref Utf8JsonReader reader, NumberSchema schema, PointerPath path)
     {
         var typed = Shorten(Encoding.UTF8.GetString(reader.ValueSpan));
         if (!reader.TryGetDouble(out var value) || !double.IsFinite(value))
@@ -42,7 +42,7 @@ internal static class ScalarFaults
                 new FaultLimits { Minimum = schema.Minimum, Maximum = schema.Maximum, Unit = schema.Unit });
     }
 
-    private static Fault? OfText(ref Utf8JsonReader reader, StringSchema schema, PointerPath path)
+    private static Fault? TextFault(ref Utf8JsonReader reader, StringSchema schema, PointerPath path)
     {
         var length = reader.GetString()!.Length;
         return length <= schema.MaximumLength
@@ -54,7 +54,7 @@ internal static class ScalarFaults
                 new FaultLimits { Maximum = schema.MaximumLength });
     }
 
-    private static Fault? OfWord(ref Utf8JsonReader reader, EnumSchema schema, PointerPath path)
+    private static Fault? WordFault(ref Utf8JsonReader reader, EnumSchema schema, PointerPath path)
     {
         foreach (var word in schema.Words)
         {

@@ -18,7 +18,7 @@ internal sealed partial class FailureHandler(ILogger<FailureHandler> logger) : I
         else
         {
             LogFailure(exception, httpContext.TraceIdentifier, EndpointOf(httpContext));
-            problem = Problem.Of(ProblemTypes.InternalError);
+            problem = Problem.Create(ProblemTypes.InternalError);
         }
 
         await problem.ExecuteAsync(httpContext).ConfigureAwait(false);

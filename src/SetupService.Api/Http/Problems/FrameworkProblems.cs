@@ -3,10 +3,10 @@ namespace SetupService.Api.Http.Problems;
 /// <summary>The problem for a status the framework has set.</summary>
 internal static class FrameworkProblems
 {
-    public static Problem Of(HttpContext context)
+    public static Problem From(HttpContext context)
     {
         var status = context.Response.StatusCode;
-        return Problem.Of(ProblemTypes.OfStatus(status), status == StatusCodes.Status405MethodNotAllowed ? Allowed(context.Response) : null) with { Status = status };
+        return Problem.Create(ProblemTypes.ForStatus(status), status == StatusCodes.Status405MethodNotAllowed ? Allowed(context.Response) : null) with { Status = status };
     }
 
     /// <summary>What Allow says; it names HEAD wherever it names GET, because HEAD is answered there too.</summary>

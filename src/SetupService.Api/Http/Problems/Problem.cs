@@ -44,7 +44,7 @@ public sealed record Problem : IResult
     public IReadOnlyList<Fault> Errors { get; init; } = [];
 
     /// <summary>A problem of a kind, with the sentence for this case.</summary>
-    public static Problem Of(ProblemType type, string? detail = null, IReadOnlyList<Fault>? errors = null)
+    public static Problem Create(ProblemType type, string? detail = null, IReadOnlyList<Fault>? errors = null)
     {
         ArgumentNullException.ThrowIfNull(type);
         return new Problem
@@ -64,7 +64,7 @@ public sealed record Problem : IResult
         var detail = refusal.Count == 1
             ? "1 fault in the request: " + refusal[0].Message
             : $"{refusal.Count} faults in the request; errors lists them.";
-        return Of(ProblemTypes.InvalidRequest, detail, refusal);
+        return Create(ProblemTypes.InvalidRequest, detail, refusal);
     }
 
     /// <summary>The 400 for a request with one fault.</summary>
@@ -72,7 +72,7 @@ public sealed record Problem : IResult
 
     /// <summary>The 422 for inputs that have no answer.</summary>
     public static Problem NotComputable(string detail, IReadOnlyList<Fault>? errors = null) =>
-        Of(ProblemTypes.NotComputable, detail, errors);
+        Create(ProblemTypes.NotComputable, detail, errors);
 
     /// <inheritdoc />
     public Task ExecuteAsync(HttpContext httpContext)

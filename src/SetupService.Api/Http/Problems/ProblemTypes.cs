@@ -55,6 +55,6 @@ public static class ProblemTypes
     ];
 
     /// <summary>The kind that goes with a status the framework set; other client faults are invalid requests.</summary>
-    public static ProblemType OfStatus(int status) =>
+    public static ProblemType ForStatus(int status) =>
         All.FirstOrDefault(type => type.Status == status) ?? (status < 500 ? InvalidRequest : InternalError);
 }

@@ -8,6 +8,6 @@ internal sealed class ProblemWriter : IProblemDetailsWriter
     public ValueTask WriteAsync(ProblemDetailsContext context)
     {
         ArgumentNullException.ThrowIfNull(context);
-        return new ValueTask(FrameworkProblems.Of(context.HttpContext).ExecuteAsync(context.HttpContext));
+        return new ValueTask(FrameworkProblems.From(context.HttpContext).ExecuteAsync(context.HttpContext));
     }
 }

@@ -11,5 +11,5 @@ public sealed record EnumParameter(string Name, string Description, IReadOnlyLis
     : QueryParameter(Name, Description)
 {
     internal override Fault? Check(string text) =>
-        Words.Contains(text) ? null : Fault.Of(Name, FaultCodes.UnknownWord, WordText.Message(Name, text, Words));
+        Words.Contains(text) ? null : Fault.ForParameter(Name, FaultCodes.UnknownWord, WordText.Message(Name, text, Words));
 }

@@ -28,15 +28,15 @@ public sealed record NumberParameter(string Name, string Description, double Min
         if (text.AsSpan().ContainsAnyExcept(Letters)
             || !double.TryParse(text, Accepted, CultureInfo.InvariantCulture, out var value))
         {
-            return Fault.Of(Name, FaultCodes.WrongType, $"{Name} is {TokenText.Quote(text)}; a number is needed here.");
+            return Fault.ForParameter(Name, FaultCodes.WrongType, $"{Name} is {TokenText.Quote(text)}; a number is needed here.");
         }
 
         if (!double.IsFinite(value))
-            return Fault.Of(Name, FaultCodes.NotFinite, $"{Name} is {TokenText.Quote(text)}, too large for a number in double precision.");
+            return Fault.ForParameter(Name, FaultCodes.NotFinite, $"{Name} is {TokenText.Quote(text)}, too large for a number in double precision.");
         var unit = UnitOfName.Read(Name);
         return value >= Minimum && value <= Maximum
             ? null
-            : Fault.Of(
+            : Fault.ForParameter(
                 Name,
                 FaultCodes.OutOfRange,
                 RangeText.Message(Name, TokenText.Quote(text), Minimum, Maximum, unit),

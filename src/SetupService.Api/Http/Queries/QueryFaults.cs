@@ -20,7 +20,7 @@ internal static class QueryFaults
         FaultList faults = new();
         foreach (var parameter in declared)
         {
-            if (OfDeclared(parameter, query) is { } fault)
+            if (DeclaredFault(parameter, query) is { } fault)
                 faults.Add(fault);
         }
 
@@ -33,19 +33,19 @@ internal static class QueryFaults
         return faults.ToList();
     }
 
-    private static Fault? OfDeclared(QueryParameter parameter, IQueryCollection query)
+    private static Fault? DeclaredFault(QueryParameter parameter, IQueryCollection query)
     {
         var name = parameter.Name;
         var values = query[name];
         if (values.Count > 1)
-            return Fault.Of(name, FaultCodes.RepeatedParameter, string.Create(CultureInfo.InvariantCulture, $"{name} is given {values.Count} times; give it once."));
+            return Fault.ForParameter(name, FaultCodes.RepeatedParameter, string.Create(CultureInfo.InvariantCulture, $"{name} is given {values.Count} times; give it once."));
 
         var text = values.ToString();
         if (text.Length > 0)
             return parameter.Check(text);
         if (parameter.IsRequired)
-            return Fault.Of(name, FaultCodes.Required, $"{name} is missing: {parameter.Description}");
-        return values.Count == 0 ? null : Fault.Of(name, FaultCodes.Required, $"{name} is given without a value; leave it out or give one.");
+            return Fault.ForParameter(name, FaultCodes.Required, $"{name} is missing: {parameter.Description}");
+        return values.Count == 0 ? null : Fault.ForParameter(name, FaultCodes.Required, $"{name} is given without a value; leave it out or give one.");
     }
 
     private static Fault Unknown(string name, IReadOnlyList<QueryParameter> declared)
@@ -53,11 +53,11 @@ internal static class QueryFaults
         var names = declared.Select(parameter => parameter.Name);
         var meant = NearestName.Find(name, names) is { } near ? $"; {near} may be meant" : "";
         var known = declared.Count == 0 ? "It has none." : $"Known: {string.Join(", ", names)}.";
-        return Fault.Of(name, FaultCodes.UnknownParameter, $"The call has no query parameter {TokenText.Quote(name)}{meant}. {known}");
+        return Fault.ForParameter(name, FaultCodes.UnknownParameter, $"The call has no query parameter {TokenText.Quote(name)}{meant}. {known}");
     }
 
     private static Fault TooLong(int length) =>
-        Fault.Of(
+        Fault.ForParameter(
             "",
             FaultCodes.TooLong,
             string.Create(CultureInfo.InvariantCulture, $"The query string has {length} characters; at most {ServiceLimits.QueryLength} are read."),

@@ -18,7 +18,7 @@ public sealed class QueryReader : IBindableFromHttpContext<QueryReader>, IEndpoi
     private QueryReader(HttpContext context)
     {
         _query = context.Request.Query;
-        Problem = Refusal.Of(QueryFaults.Find(context)) is { } refusal ? Problem.Invalid(refusal) : null;
+        Problem = Refusal.From(QueryFaults.Find(context)) is { } refusal ? Problem.Invalid(refusal) : null;
     }
 
     /// <summary>What is wrong with the query string; null where nothing is.</summary>
@@ -65,7 +65,7 @@ public sealed class QueryReader : IBindableFromHttpContext<QueryReader>, IEndpoi
     {
         ArgumentNullException.ThrowIfNull(parameter);
         ArgumentNullException.ThrowIfNull(fault);
-        return Problem.Invalid(Fault.Of(parameter.Name, FaultCodes.Unreadable, fault.Message));
+        return Problem.Invalid(Fault.ForParameter(parameter.Name, FaultCodes.Unreadable, fault.Message));
     }
 
     private string? Find(QueryParameter parameter)

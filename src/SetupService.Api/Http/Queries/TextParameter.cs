@@ -14,7 +14,7 @@ public sealed record TextParameter(string Name, string Description, int MaximumL
     internal override Fault? Check(string text) =>
         text.Length <= MaximumLength
             ? null
-            : Fault.Of(
+            : Fault.ForParameter(
                 Name,
                 FaultCodes.TooLong,
                 string.Create(CultureInfo.InvariantCulture, $"{Name} has {text.Length} characters; at most {MaximumLength} are read."),

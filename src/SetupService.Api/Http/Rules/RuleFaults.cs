@@ -7,7 +7,7 @@ namespace SetupService.Api.Http.Rules;
 internal static class RuleFaults
 {
     /// <exception cref="InvalidOperationException">The rule has no documented code, which is a mistake of ours.</exception>
-    public static Fault Of(ValidationFailure failure) =>
+    public static Fault From(ValidationFailure failure) =>
         FaultCodes.All.Contains(failure.ErrorCode)
             ? Fault.At(PointerOf.Path(failure.PropertyName), failure.ErrorCode, failure.ErrorMessage, failure.CustomState as FaultLimits)
             : throw new InvalidOperationException($"The rule on {failure.PropertyName} needs a code of FaultCodes, not {failure.ErrorCode}.");

@@ -37,14 +37,14 @@ public sealed record AssumptionResponse
     public MoveResponse[]? Moves { get; init; }
 
     /// <summary>The part of an assumption.</summary>
-    internal static AssumptionResponse Of(Assumption one) => new() { Input = one.Input, Value = one.Value, Text = one.Text, Source = one.Source, Reason = one.Reason };
+    internal static AssumptionResponse From(Assumption one) => new() { Input = one.Input, Value = one.Value, Text = one.Text, Source = one.Source, Reason = one.Reason };
 
     /// <summary>The parts of a list of assumptions.</summary>
-    internal static AssumptionResponse[] Of(IReadOnlyList<Assumption> assumptions)
+    internal static AssumptionResponse[] From(IReadOnlyList<Assumption> assumptions)
     {
         var parts = new AssumptionResponse[assumptions.Count];
         for (var i = 0; i < parts.Length; i++)
-            parts[i] = Of(assumptions[i]);
+            parts[i] = From(assumptions[i]);
         return parts;
     }
 }
@@ -89,7 +89,7 @@ public sealed record CautionResponse
     public required string Text { get; init; }
 
     /// <summary>The parts of a list of cautions.</summary>
-    internal static CautionResponse[] Of(IReadOnlyList<Caution> cautions)
+    internal static CautionResponse[] From(IReadOnlyList<Caution> cautions)
     {
         var parts = new CautionResponse[cautions.Count];
         for (var i = 0; i < parts.Length; i++)
@@ -114,7 +114,7 @@ public sealed record UnknownResponse
     public required string[] Needs { get; init; }
 
     /// <summary>What is not told, why, and the inputs that would settle it.</summary>
-    internal static UnknownResponse Of(string id, string reason, params string[] needs) => new() { Id = id, Reason = reason, Needs = needs };
+    internal static UnknownResponse Create(string id, string reason, params string[] needs) => new() { Id = id, Reason = reason, Needs = needs };
 }
 
 /// <summary>A range in the unit of the member it stands under, both ends included.</summary>
@@ -149,19 +149,19 @@ public sealed record UncertaintyResponse
     public required double LevelPct { get; init; }
 
     /// <summary>The part of a range.</summary>
-    internal static UncertaintyResponse Of(Uncertainty range) => new() { Value = range.Value, Lower = range.Lower, Upper = range.Upper, LevelPct = range.LevelPct };
+    internal static UncertaintyResponse From(Uncertainty range) => new() { Value = range.Value, Lower = range.Lower, Upper = range.Upper, LevelPct = range.LevelPct };
 
     /// <summary>A range that may be open, 90 %; null where neither a value nor an end is known.</summary>
-    internal static UncertaintyResponse? Of(RatioRange? range) => range is not { IsUnknown: false } known
+    internal static UncertaintyResponse? From(RatioRange? range) => range is not { IsUnknown: false } known
         ? null
         : new() { Value = known.Value, Lower = known.Lower, Upper = known.Upper, LevelPct = Uncertainty.NinetyPct };
 
     /// <summary>The part of a range; null where there is none.</summary>
-    internal static UncertaintyResponse? Of(Uncertainty? range) => range is { } known ? Of(known) : null;
+    internal static UncertaintyResponse? From(Uncertainty? range) => range is { } known ? From(known) : null;
 
     /// <summary>The 90 % range of an estimate; null where there is none.</summary>
-    internal static UncertaintyResponse? Of(Estimate? estimate) => estimate is { } known ? Of(known) : null;
+    internal static UncertaintyResponse? From(Estimate? estimate) => estimate is { } known ? From(known) : null;
 
     /// <summary>The 90 % range of an estimate.</summary>
-    internal static UncertaintyResponse Of(Estimate estimate) => Of(estimate.Ninety);
+    internal static UncertaintyResponse From(Estimate estimate) => From(estimate.Ninety);
 }

@@ -35,7 +35,7 @@ internal static class MeasuredMapper
         if (measured.Table is { } table)
         {
             _ = TravelTable.Read(table, out var faults);
-            return Refusal.Of([.. faults.Select(static fault => Fault.At("/table", FaultCodes.Unreadable, fault))]);
+            return Refusal.From([.. faults.Select(static fault => Fault.At("/table", FaultCodes.Unreadable, fault))]);
         }
 
         return measured.Readings is null ? new Refusal(Fault.At("/readings", FaultCodes.Required, "readings is missing; this or table is needed here.")) : null;

@@ -162,9 +162,9 @@ public sealed record RateChangeResponse
 
     internal static RateChangeResponse? From(RateChange? change) => change is not { } known ? null : new RateChangeResponse
     {
-        BeforeMm = UncertaintyResponse.Of(known.BeforeMm),
-        AfterMm = UncertaintyResponse.Of(known.AfterMm),
-        Ratio = UncertaintyResponse.Of(known.Ratio),
+        BeforeMm = UncertaintyResponse.From(known.BeforeMm),
+        AfterMm = UncertaintyResponse.From(known.AfterMm),
+        Ratio = UncertaintyResponse.From(known.Ratio),
         IsShown = known.IsShown,
     };
 }
@@ -184,8 +184,8 @@ public sealed record ShoulderChangeResponse
 
     internal static ShoulderChangeResponse? From(ShoulderChange? change) => change is not { } known ? null : new ShoulderChangeResponse
     {
-        Before = UncertaintyResponse.Of(known.Before)!,
-        After = UncertaintyResponse.Of(known.After),
+        Before = UncertaintyResponse.From(known.Before)!,
+        After = UncertaintyResponse.From(known.After),
         IsShown = known.IsShown,
     };
 }

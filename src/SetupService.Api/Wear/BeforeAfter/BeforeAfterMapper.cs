@@ -29,7 +29,7 @@ internal static class BeforeAfterMapper
         Method = "wear-before-after",
         Edition = Edition.Current,
         Assumptions = Assumptions(request, comparison),
-        Cautions = CautionResponse.Of(Cautions(question, units)),
+        Cautions = CautionResponse.From(Cautions(question, units)),
     };
 
     private static ZoneChangeResponse Zone(WearComparison comparison, in ZoneComparison zone, string text) => new()
@@ -66,7 +66,7 @@ internal static class BeforeAfterMapper
         else if (comparison.Inner is { IsShown: null }) Add("/innerToCentre/isShown", "a rate is not shown to be above zero");
         return [.. list];
 
-        void Add(string output, string reason) => list.Add(UnknownResponse.Of(output, reason, comparison.After is null ? ["/after"] : ["/before", "/after"]));
+        void Add(string output, string reason) => list.Add(UnknownResponse.Create(output, reason, comparison.After is null ? ["/after"] : ["/before", "/after"]));
     }
 
     private static AssumptionResponse[] Assumptions(BeforeAfterRequest request, WearComparison comparison)
@@ -81,7 +81,7 @@ internal static class BeforeAfterMapper
             list.Add(new("/before", before.Scatter.StandardDeviationMm, null, "rounding to 0.1 mm, or 0.3 of the gauge error given; derived", "The readings lie closer to the line than a gauge reads; this scatter in mm is taken in its place."));
         if (request.PlannedReadings is null && comparison.Zones is not null)
             list.Add(new("/plannedReadings", ComparisonQuestion.UsualReadings, null, "our choice", "How many readings the further use is read at, at equal steps, with nothing but the compared clock moving between them."));
-        return AssumptionResponse.Of(list);
+        return AssumptionResponse.From(list);
     }
 
     private static List<Caution> Cautions(ComparisonQuestion question, UnitSystem units)

@@ -119,7 +119,7 @@ public sealed record ActionResponse
         ColdPressureKpa = Part(action.ColdPressureKpa),
     };
 
-    private static UncertaintyResponse? Part(Estimate? estimate) => UncertaintyResponse.Of(estimate);
+    private static UncertaintyResponse? Part(Estimate? estimate) => UncertaintyResponse.From(estimate);
 }
 
 /// <summary>What the depths of one tyre come down to; null where it was not read.</summary>

@@ -34,7 +34,7 @@ internal static class DiagnosisAnswers
             Method = "wear-diagnosis",
             Edition = Edition.Current,
             Assumptions = DiagnosisAssumptions.List(car),
-            Cautions = CautionResponse.Of([.. WearDiagnosisCautions.Build(car.Conditions, study, units), .. car.Stated?.SuspensionCautions(units) ?? []]),
+            Cautions = CautionResponse.From([.. WearDiagnosisCautions.Build(car.Conditions, study, units), .. car.Stated?.SuspensionCautions(units) ?? []]),
         };
     }
 
@@ -64,10 +64,10 @@ internal static class DiagnosisAnswers
             Position = tyre.Position,
             DepthMm = figures is { } read ? DepthsResponse.From(read.DepthMm) : null,
             LeastDepthMm = condition.ShallowestMm,
-            WornMm = figures is { } worn ? UncertaintyResponse.Of(worn.WornMm) : null,
+            WornMm = figures is { } worn ? UncertaintyResponse.From(worn.WornMm) : null,
             OuterLessInnerPct = Pct(figures?.ShoulderDifference),
             CentreLessShouldersPct = Pct(figures?.CrownDifference),
-            RoundTyreMm = UncertaintyResponse.Of(figures?.RoundSpreadMm),
+            RoundTyreMm = UncertaintyResponse.From(figures?.RoundSpreadMm),
             PredictedDepthMm = Predicted(car.Study, request, tyre),
             AgeYears = condition.AgeYears,
         };
@@ -86,8 +86,8 @@ internal static class DiagnosisAnswers
         return new AxleWearResponse
         {
             Axle = learned.Axle.Axle,
-            CamberShortDeg = UncertaintyResponse.Of(learned.CamberShortDeg),
-            CamberShortBeforehandDeg = UncertaintyResponse.Of(learned.Axle.CamberShortDeg),
+            CamberShortDeg = UncertaintyResponse.From(learned.CamberShortDeg),
+            CamberShortBeforehandDeg = UncertaintyResponse.From(learned.Axle.CamberShortDeg),
             WearPer1000KmMm = FromLogarithm(learned.Parameter(TreadWearParameters.Road), 1),
             WearPerLapMm = FromLogarithm(learned.Parameter(TreadWearParameters.Track), lapKm / 1000),
             DepthsLearnedFromCount = learned.ReadingCount,
@@ -107,8 +107,8 @@ internal static class DiagnosisAnswers
     private static UncertaintyResponse FromLogarithm(in Estimate logarithm, double by)
     {
         var range = logarithm.Ninety;
-        return UncertaintyResponse.Of(new Uncertainty(by * Math.Exp(range.Value), by * Math.Exp(range.Lower), by * Math.Exp(range.Upper), range.LevelPct));
+        return UncertaintyResponse.From(new Uncertainty(by * Math.Exp(range.Value), by * Math.Exp(range.Lower), by * Math.Exp(range.Upper), range.LevelPct));
     }
 
-    private static UncertaintyResponse? Pct(Estimate? share) => share is { } known ? UncertaintyResponse.Of(new Estimate(ToPct * known.Value, ToPct * known.StandardError)) : null;
+    private static UncertaintyResponse? Pct(Estimate? share) => share is { } known ? UncertaintyResponse.From(new Estimate(ToPct * known.Value, ToPct * known.StandardError)) : null;
 }

@@ -56,10 +56,10 @@ internal static class DiagnosisAssumptions
         if (car.Request.Use?.LateralG is null) list.Add(Part("/use/lateralG", TrackBends.UsualLateralG, null, CommonPractice, "Corners of the track are taken at 1.1, 0.95 and 0.75 times this, left and right alike; the wear model counts what that misses as 0.7° of inclination."));
         if (car.Request.Use?.CornerRadiusM is null) list.Add(Part("/use/cornerRadiusM", TrackBends.UsualRadiusM, null, CommonPractice, "Tighter corners steer the wheels more, and lean them by their caster."));
         list.Add(Part("/use/leftShare", 0.5, null, Judgement, "Left and right corners are taken to be equally many; a track with more of one kind wears one side more."));
-        list.AddRange(reading.Assumed.Select(one => AssumptionResponse.Of(one.ToAssumption()) with { Plausible = new PlausibleResponse { Lower = one.Lower, Upper = one.Upper } }));
-        list.AddRange(reading.Notes.Select(AssumptionResponse.Of));
+        list.AddRange(reading.Assumed.Select(one => AssumptionResponse.From(one.ToAssumption()) with { Plausible = new PlausibleResponse { Lower = one.Lower, Upper = one.Upper } }));
+        list.AddRange(reading.Notes.Select(AssumptionResponse.From));
     }
 
     private static AssumptionResponse Part(string input, double? value, string? text, string source, string reason) =>
-        AssumptionResponse.Of(new Assumption(input, value, text, source, reason));
+        AssumptionResponse.From(new Assumption(input, value, text, source, reason));
 }

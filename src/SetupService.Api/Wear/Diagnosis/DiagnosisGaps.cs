@@ -43,5 +43,5 @@ internal static class DiagnosisGaps
         return [.. list];
     }
 
-    private static UnknownResponse Gap(string output, string reason, params string[] needs) => UnknownResponse.Of(output, reason, needs);
+    private static UnknownResponse Gap(string output, string reason, params string[] needs) => UnknownResponse.Create(output, reason, needs);
 }

@@ -68,5 +68,5 @@ internal static class ForecastGaps
     }
 
     private static void Add(List<UnknownResponse> list, string output, string reason, params string[] needs) =>
-        list.Add(UnknownResponse.Of(output, reason, needs));
+        list.Add(UnknownResponse.Create(output, reason, needs));
 }

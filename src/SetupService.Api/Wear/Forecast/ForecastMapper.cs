@@ -35,7 +35,7 @@ internal static class ForecastMapper
             Method = "wear-forecast",
             Edition = Edition.Current,
             Assumptions = ForecastAssumptions.List(request, forecast),
-            Cautions = CautionResponse.Of(ForecastCautions.Build(forecast, units)),
+            Cautions = CautionResponse.From(ForecastCautions.Build(forecast, units)),
         };
     }
 
@@ -51,11 +51,11 @@ internal static class ForecastMapper
             Reason = forecast.Status == ForecastStatus.Unknown ? ForecastWords.NoForecast(forecast) : null,
             Text = ForecastWords.Rates(forecast, place, units),
             WornMm = forecast.WornMm.At(place),
-            DepthNowMm = UncertaintyResponse.Of(zone?.DepthNowMm),
-            RatePer1000KmMm = UncertaintyResponse.Of(zone?.RatePer1000KmMm),
-            RatePerLapMm = UncertaintyResponse.Of(zone?.RatePerLapMm),
-            KmLeft = UncertaintyResponse.Of(zone?.KmLeft),
-            LapsLeft = UncertaintyResponse.Of(zone?.LapsLeft),
+            DepthNowMm = UncertaintyResponse.From(zone?.DepthNowMm),
+            RatePer1000KmMm = UncertaintyResponse.From(zone?.RatePer1000KmMm),
+            RatePerLapMm = UncertaintyResponse.From(zone?.RatePerLapMm),
+            KmLeft = UncertaintyResponse.From(zone?.KmLeft),
+            LapsLeft = UncertaintyResponse.From(zone?.LapsLeft),
             SameMix = zone is { } known && HasMix(forecast.Mix) ? SameMix(forecast, known, place) : null,
         };
     }
@@ -66,9 +66,9 @@ internal static class ForecastMapper
         return new SameMixResponse
         {
             RoadPerLapKm = mix.RoadKm / mix.TrackLaps,
-            WearPerLapMm = UncertaintyResponse.Of(PerLapOfMix(forecast, place)),
-            LapsLeft = UncertaintyResponse.Of(zone.MixesLeft.Times(mix.TrackLaps)),
-            KmLeft = UncertaintyResponse.Of(zone.MixesLeft.Times(mix.RoadKm)),
+            WearPerLapMm = UncertaintyResponse.From(PerLapOfMix(forecast, place)),
+            LapsLeft = UncertaintyResponse.From(zone.MixesLeft.Times(mix.TrackLaps)),
+            KmLeft = UncertaintyResponse.From(zone.MixesLeft.Times(mix.RoadKm)),
         };
     }
 
@@ -91,7 +91,7 @@ internal static class ForecastMapper
             PerLapOfMixAmount = HasMix(forecast.Mix) ? Amount(PerLapOfMix(forecast, ending.Place)) : null,
         };
 
-        UncertaintyResponse? Amount(Uncertainty? wearMm) => wearMm is { } wear ? UncertaintyResponse.Of(RunningCost.Compute(wear, usableMm, price.Amount)) : null;
+        UncertaintyResponse? Amount(Uncertainty? wearMm) => wearMm is { } wear ? UncertaintyResponse.From(RunningCost.Compute(wear, usableMm, price.Amount)) : null;
     }
 
     private static TreadwearResponse? Treadwear(ForecastRequest request, UnitSystem units)
@@ -102,7 +102,7 @@ internal static class ForecastMapper
             Grade = grade,
             CourseKm = TreadwearGrade.CourseKm(grade),
             OtherGrade = request.OtherTreadwearGrade,
-            LifeRatio = request.OtherTreadwearGrade is { } other ? UncertaintyResponse.Of(TreadwearGrade.LifeRatio(grade, other)) : null,
+            LifeRatio = request.OtherTreadwearGrade is { } other ? UncertaintyResponse.From(TreadwearGrade.LifeRatio(grade, other)) : null,
             Text = TreadwearWords.Describe(grade, request.OtherTreadwearGrade, units),
         };
     }

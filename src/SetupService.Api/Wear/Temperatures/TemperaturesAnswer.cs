@@ -162,8 +162,8 @@ public sealed record PairResponse
     internal static PairResponse From(in PairComparison one, UnitSystem units) => new()
     {
         Pairs = one.Pairs,
-        DifferenceC = UncertaintyResponse.Of(one.DifferenceC),
-        AtLapEndC = UncertaintyResponse.Of(one.AtLapEndC),
+        DifferenceC = UncertaintyResponse.From(one.DifferenceC),
+        AtLapEndC = UncertaintyResponse.From(one.AtLapEndC),
         Verdict = one.Verdict,
         IsClear = one.IsClear,
         Order = one.Order,
@@ -234,8 +234,8 @@ public sealed record ColdSettingResponse
     internal static ColdSettingResponse? From(ColdSetting? setting) => setting is not { } one ? null : new()
     {
         SetKpa = one.SetKpa,
-        NeededKpa = UncertaintyResponse.Of(one.NeededKpa),
-        HotThenKpa = UncertaintyResponse.Of(one.HotThenKpa),
+        NeededKpa = UncertaintyResponse.From(one.NeededKpa),
+        HotThenKpa = UncertaintyResponse.From(one.HotThenKpa),
         IsHeldByLoad = one.IsHeldByLoad,
     };
 }
@@ -262,7 +262,7 @@ public sealed record HotAdjustmentResponse
     {
         ChangeKpa = one.ChangeKpa,
         HotThenKpa = one.HotThenKpa,
-        ColdThenKpa = UncertaintyResponse.Of(one.ColdThenKpa),
+        ColdThenKpa = UncertaintyResponse.From(one.ColdThenKpa),
         IsHeldByLoad = one.IsHeldByLoad,
     };
 }

@@ -59,7 +59,7 @@ internal static class TemperaturesAssumptions
     private static void AddGas(List<AssumptionResponse> list, HeatReadings readings, TyrePressure[] tyres)
     {
         var request = readings.Request;
-        list.Add(AssumptionResponse.Of(DryGas));
+        list.Add(AssumptionResponse.From(DryGas));
         if (request.GaugeErrorKpa is null)
             list.Add(Part("/gaugeErrorKpa", PressureErrors.UsualGaugeErrorKpa, null, CommonPractice, "One standard deviation of one reading of a hand gauge; every range of the pressures rests on it."));
         if (request.AirPressureKpa is null)
@@ -97,5 +97,5 @@ internal static class TemperaturesAssumptions
             list.Add(Part("/vehicle/topSpeedKmh", null, "the speed of each tyre's symbol", CommonPractice, "The car's top speed is not given; at its symbol's speed a tyre carries least."));
     }
 
-    private static AssumptionResponse Part(string input, double? value, string? text, string source, string reason) => AssumptionResponse.Of(new Assumption(input, value, text, source, reason));
+    private static AssumptionResponse Part(string input, double? value, string? text, string source, string reason) => AssumptionResponse.From(new Assumption(input, value, text, source, reason));
 }

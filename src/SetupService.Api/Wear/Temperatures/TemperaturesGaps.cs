@@ -102,7 +102,7 @@ internal static class TemperaturesGaps
 
     private static string TooLate() => FormattableString.Invariant($"it was read more than {TreadReading.TooLateAfterS} s after the lap, too late to show what it was");
 
-    private static UnknownResponse Gap(string output, string reason, params string[] needs) => UnknownResponse.Of(output, reason, needs);
+    private static UnknownResponse Gap(string output, string reason, params string[] needs) => UnknownResponse.Create(output, reason, needs);
 
-    private static UnknownResponse Lacking(string output, params List<string> missing) => UnknownResponse.Of(output, Needs.Describe(missing), [.. missing]);
+    private static UnknownResponse Lacking(string output, params List<string> missing) => UnknownResponse.Create(output, Needs.Describe(missing), [.. missing]);
 }

@@ -26,7 +26,7 @@ internal static class TemperaturesMapper
             Method = "tread-temperatures",
             Edition = Edition.Current,
             Assumptions = TemperaturesAssumptions.List(readings, pressures, tyres),
-            Cautions = CautionResponse.Of(PressureCautions.For([.. pressures.OfType<TyrePressure>()])),
+            Cautions = CautionResponse.From(PressureCautions.For([.. pressures.OfType<TyrePressure>()])),
         };
     }
 
@@ -39,10 +39,10 @@ internal static class TemperaturesMapper
 
     private static TreadHeatResponse Tread(TreadReading tread, double? airC, UnitSystem units) => new()
     {
-        OuterLessInnerC = UncertaintyResponse.Of(TemperatureFigures.OuterLessInnerC(tread)),
-        WidestSpreadC = UncertaintyResponse.Of(TemperatureFigures.WidestSpreadC(tread)),
-        CentreLessShouldersC = UncertaintyResponse.Of(TemperatureFigures.CentreLessShouldersC(tread)),
-        MeanC = UncertaintyResponse.Of(TemperatureFigures.MeanC(tread)),
+        OuterLessInnerC = UncertaintyResponse.From(TemperatureFigures.OuterLessInnerC(tread)),
+        WidestSpreadC = UncertaintyResponse.From(TemperatureFigures.WidestSpreadC(tread)),
+        CentreLessShouldersC = UncertaintyResponse.From(TemperatureFigures.CentreLessShouldersC(tread)),
+        MeanC = UncertaintyResponse.From(TemperatureFigures.MeanC(tread)),
         AtLapEndC = AtLapEnd(tread, airC),
         Findings = [.. TemperatureFigures.Judge(tread).Select(one => Finding(tread, one, units))],
         Contradiction = airC is { } air && TemperatureFigures.IsBelowAir(tread, air) ? TreadWords.BelowAir(tread, air, units) : null,
@@ -63,7 +63,7 @@ internal static class TemperaturesMapper
         if (airC is not { } air || tread.SecondsAfterLap is not { } seconds) return null;
         var errorC = ThermometerErrors.StandardErrorC(tread.By);
         return (At(tread.ReadC.Outer), At(tread.ReadC.Centre), At(tread.ReadC.Inner)) is ({ } outer, { } centre, { } inner)
-            ? new TreadAtLapEndResponse { Outer = UncertaintyResponse.Of(outer), Centre = UncertaintyResponse.Of(centre), Inner = UncertaintyResponse.Of(inner) }
+            ? new TreadAtLapEndResponse { Outer = UncertaintyResponse.From(outer), Centre = UncertaintyResponse.From(centre), Inner = UncertaintyResponse.From(inner) }
             : null;
 
         Uncertainty? At(double readC) => TreadCooling.AtLapEndC(readC, errorC, air, seconds, tread.By);
@@ -72,13 +72,13 @@ internal static class TemperaturesMapper
     private static TyrePressureResponse Pressure(TyrePressure tyre, in PressureConditions conditions, UnitSystem units) => new()
     {
         LeastColdKpa = tyre.Need.LeastColdKpa,
-        HotGasC = UncertaintyResponse.Of(tyre.HotGasC),
+        HotGasC = UncertaintyResponse.From(tyre.HotGasC),
         ColdNow = ColdSettingResponse.From(tyre.ColdNow),
         ColdNext = ColdSettingResponse.From(tyre.ColdNext),
-        UntouchedColdKpa = UncertaintyResponse.Of(tyre.UntouchedColdKpa),
-        UntouchedHotKpa = UncertaintyResponse.Of(tyre.UntouchedHotKpa),
+        UntouchedColdKpa = UncertaintyResponse.From(tyre.UntouchedColdKpa),
+        UntouchedHotKpa = UncertaintyResponse.From(tyre.UntouchedHotKpa),
         HotNow = HotAdjustmentResponse.From(tyre.HotNow),
-        HotOnColdAimKpa = UncertaintyResponse.Of(tyre.HotOnColdAimKpa),
+        HotOnColdAimKpa = UncertaintyResponse.From(tyre.HotOnColdAimKpa),
         Contradiction = tyre.Contradiction,
         Text = string.Join(' ', PressureWords.Describe(tyre, conditions, units)),
         Method = "tyre-pressure",

@@ -7,7 +7,7 @@ namespace SetupService.Domain.Geometry.Alignment;
 public readonly record struct ToeFigures(double Deg, double Minutes, double Mm)
 {
     /// <summary>Of one wheel; null where its toe is not known. The diameter is above zero.</summary>
-    public static ToeFigures? Of(double? toeDeg, double measuringDiameterMm) => toeDeg is { } deg
+    public static ToeFigures? Compute(double? toeDeg, double measuringDiameterMm) => toeDeg is { } deg
         ? new(deg, ToeUnits.MinutesFromDegrees(deg), ToeUnits.MillimetresFromDegrees(deg, measuringDiameterMm))
         : null;
 

@@ -45,7 +45,7 @@ internal sealed class CamberSensitivities(ResolvedHandlingCar reading, CamberDem
 
         AddPoints(list, car, CarAxle.Front, slopes);
         AddPoints(list, car, CarAxle.Rear, slopes);
-        list.AddRange(OfDemand(car, mean, slopes));
+        list.AddRange(DemandSensitivities(car, mean, slopes));
         list.RemoveAll(one => one.DegPerUnit == 0);
         list.Sort((one, other) => other.LeavesOpenDeg.CompareTo(one.LeavesOpenDeg));
         return list;
@@ -57,7 +57,8 @@ internal sealed class CamberSensitivities(ResolvedHandlingCar reading, CamberDem
     /// </summary>
     private void AddPoints(List<CamberSensitivity> list, HandlingCar car, CarAxle at, in CamberSlopes slopes)
     {
-        if (car.At(at).Suspension is not HardpointSuspension { PointErrorMm: > 0 } points) return;
+        var points = car.At(at).Suspension;
+        if (points.PointErrorMm == 0) return;
         var deg = 0.0;
         foreach (var (more, less) in points.Moved())
         {
@@ -71,7 +72,7 @@ internal sealed class CamberSensitivities(ResolvedHandlingCar reading, CamberDem
         HandlingCar With(SuspensionModel suspension) => car.With(at, car.At(at) with { Suspension = suspension });
     }
 
-    private List<CamberSensitivity> OfDemand(HandlingCar car, double mean, in CamberSlopes slopes)
+    private List<CamberSensitivity> DemandSensitivities(HandlingCar car, double mean, in CamberSlopes slopes)
     {
         var list = new List<CamberSensitivity>();
         const double step = 0.01;

@@ -53,7 +53,7 @@ internal sealed class HandlingAxleAssumptions(CarAxle axle, List<AssumedInput> a
         NotUsed("/rollCentreHeightMm", stated.RollCentreHeightMm, told.RollCentreHeightMm);
         NotUsed("/spring/motionRatio", stated.Spring.MotionRatio, told.SpringMotionRatio);
         NotUsed("/damper/motionRatio", stated.Damper.MotionRatio, told.DamperMotionRatio);
-        if (stated.Suspension is HardpointSuspension { PointErrorMm: > 0 })
+        if (stated.Suspension.PointErrorMm > 0)
         {
             Note("/suspension/points/pointErrorMm", null, "the points as given", "our choice, no source",
                 "The car is worked out as if its points were exact; their error widens only the interval of a wanted camber, and the ranges of a travel sweep and of an adjustment.");

@@ -45,7 +45,7 @@ internal static class HandlingAxleBuilder
             LeftLoadN = left,
             RightLoadN = right,
             TrackMm = Track(axle, told, list),
-            UnsprungMassKg = axle.UnsprungMassKg ?? list.Add(list.Inputs.UnsprungMass, TypicalValues.UnsprungMassKg(StaticLoads.OfCarKg(vehicle) ?? 0, suspension.Layout),
+            UnsprungMassKg = axle.UnsprungMassKg ?? list.Add(list.Inputs.UnsprungMass, TypicalValues.UnsprungMassKg(StaticLoads.CarMassKg(vehicle) ?? 0, suspension.Layout),
                 "The unsprung mass moves its own load across the axle, and what it weighs the springs do not carry."),
             LoadedRadiusMm = radiusMm,
             TyreRateNPerMm = tyreRate,

@@ -29,7 +29,7 @@ public readonly record struct LoadContradiction(string Place, string Message)
 
     private static LoadContradiction? Unsprung(Vehicle vehicle, CarAxle at, string name)
     {
-        if (StaticLoads.Compute(vehicle, at) is not { } loads || StaticLoads.OfCarKg(vehicle) is not { } carKg) return null;
+        if (StaticLoads.Compute(vehicle, at) is not { } loads || StaticLoads.CarMassKg(vehicle) is not { } carKg) return null;
         var axle = vehicle.At(at);
         var unsprungKg = axle.UnsprungMassKg ?? TypicalValues.UnsprungMassKg(carKg, axle.Suspension.Layout).Value;
         var leastKg = Math.Min(loads.LeftN, loads.RightN) / HandlingCar.StandardGravity;

@@ -18,11 +18,11 @@ internal sealed class ForceLine
     }
 
     /// <summary>The line of a spring whose moving end is on the upright, beam or trailing arm, or on <paramref name="arm"/> where there is one.</summary>
-    public static ForceLine Of(SpringLine line, ControlArm? arm, in Vector3 wheelCentre) => new(
+    public static ForceLine Create(SpringLine line, ControlArm? arm, in Vector3 wheelCentre) => new(
         line.Chassis, line.Moving - wheelCentre, arm is null ? null : new SwingArm(arm, line.Moving, wheelCentre));
 
     /// <summary>The line of a strut: from its top mount to the point of its axis that is fixed to the upright.</summary>
-    public static ForceLine OfStrut(MacPhersonStrut strut) => new(strut.StrutTop, strut.StrutLower - strut.WheelCentre, null);
+    public static ForceLine ForStrut(MacPhersonStrut strut) => new(strut.StrutTop, strut.StrutLower - strut.WheelCentre, null);
 
     /// <summary>Length, mm, and motion ratio: how much shorter it becomes per unit of the motion (mm of bump, or of rack).</summary>
     public (double LengthMm, double MotionRatio) At(in UprightPose pose, in RotationMatrix turn, in UprightMotion motion)

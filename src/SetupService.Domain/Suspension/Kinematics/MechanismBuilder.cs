@@ -33,8 +33,8 @@ public static class MechanismBuilder
             AxisSource = AxisSource.JointToBody,
             LowerJoint = strut.LowerArm.Joint - centre,
             UpperPoint = strut.StrutTop,
-            Spring = Line(strut.Spring, strut.LowerArm, null, centre) ?? ForceLine.OfStrut(strut),
-            Damper = Line(strut.Damper, strut.LowerArm, null, centre) ?? ForceLine.OfStrut(strut),
+            Spring = Line(strut.Spring, strut.LowerArm, null, centre) ?? ForceLine.ForStrut(strut),
+            Damper = Line(strut.Damper, strut.LowerArm, null, centre) ?? ForceLine.ForStrut(strut),
         };
     }
 
@@ -108,7 +108,7 @@ public static class MechanismBuilder
 
     private static ForceLine? Line(SpringLine? line, ControlArm? lower, ControlArm? upper, in Vector3 centre) => line is null
         ? null
-        : ForceLine.Of(line, line.On switch { SuspensionMember.LowerArm => lower, SuspensionMember.UpperArm => upper, _ => null }, centre);
+        : ForceLine.Create(line, line.On switch { SuspensionMember.LowerArm => lower, SuspensionMember.UpperArm => upper, _ => null }, centre);
 
     /// <summary>Two directions square to the given one and to each other.</summary>
     private static (Vector3 First, Vector3 Second) SquareTo(in Vector3 unit)

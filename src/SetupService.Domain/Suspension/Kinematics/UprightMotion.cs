@@ -14,5 +14,5 @@ public readonly record struct UprightMotion(Vector3 Velocity, Vector3 Spin)
     public Vector3 At(in Vector3 fromCentre) => Velocity + Spin.Cross(fromCentre);
 
     /// <summary>Change of a direction fixed to the upright, per unit.</summary>
-    public Vector3 Of(in Vector3 direction) => Spin.Cross(direction);
+    public Vector3 RateOf(in Vector3 direction) => Spin.Cross(direction);
 }

@@ -41,7 +41,7 @@ public static class WheelKinematics
         var contact = wheel.Contact(corner.Setting.LoadedRadiusMm);
         var motion = state.PerTravel;
         var atContact = motion.At(contact - wheel.Centre);
-        var spinChange = motion.Of(wheel.Spin);
+        var spinChange = motion.RateOf(wheel.Spin);
         var axis = Axis(corner, state, turn);
         var offsets = axis?.Offsets(wheel, contact);
         var front = InstantCentre(contact.Y, contact.Z, atContact.Y, atContact.Z, motion.Spin.X);

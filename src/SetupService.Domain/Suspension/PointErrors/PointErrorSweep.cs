@@ -39,7 +39,7 @@ public sealed class PointErrorSweep
     {
         ArgumentNullException.ThrowIfNull(setting);
         var stepMm = Math.Max(LeastStepMm, pointErrorMm);
-        var coordinates = MovedPoints.Of(setting.Suspension);
+        var coordinates = MovedPoints.List(setting.Suspension);
         var moved = new (TravelSweep More, TravelSweep Less)[coordinates.Count];
         for (var i = 0; i < moved.Length; i++)
         {
@@ -59,7 +59,7 @@ public sealed class PointErrorSweep
     public bool TryNext(out IReadOnlyList<double?>? standardDeviations)
     {
         standardDeviations = null;
-        var variances = new double?[FigureOfRow.Count];
+        var variances = new double?[SweepFigureValues.Count];
         Array.Fill(variances, 0.0);
         var isReached = true;
         foreach (var (more, less) in _moved)
@@ -79,7 +79,7 @@ public sealed class PointErrorSweep
     {
         for (var i = 0; i < variances.Length; i++)
         {
-            var change = (FigureOfRow.Of((SweepFigure)i, high) - FigureOfRow.Of((SweepFigure)i, low)) * _pointErrorMm / (2 * _stepMm);
+            var change = (SweepFigureValues.Read((SweepFigure)i, high) - SweepFigureValues.Read((SweepFigure)i, low)) * _pointErrorMm / (2 * _stepMm);
             variances[i] += change * change;
         }
     }

@@ -91,13 +91,13 @@ public enum SweepFigure
 }
 
 /// <summary>Reads a figure off a row.</summary>
-public static class FigureOfRow
+public static class SweepFigureValues
 {
     /// <summary>How many there are.</summary>
     public const int Count = (int)SweepFigure.TurningCircleM + 1;
 
     /// <summary>The figure; null where the row has none.</summary>
-    public static double? Of(SweepFigure figure, in SweepRow row) => figure switch
+    public static double? Read(SweepFigure figure, in SweepRow row) => figure switch
     {
         SweepFigure.CamberDeg => row.Wheel.CamberDeg,
         SweepFigure.ToeDeg => row.Wheel.ToeDeg,

@@ -8,7 +8,7 @@ internal static class MovedPoints
     private static readonly Vector3[] Axes = [new(1, 0, 0), new(0, 1, 0), new(0, 0, 1)];
 
     /// <summary>One function a coordinate: the suspension with that coordinate greater by so many mm.</summary>
-    public static IReadOnlyList<Func<double, Hardpoints>> Of(Hardpoints points)
+    public static IReadOnlyList<Func<double, Hardpoints>> List(Hardpoints points)
     {
         var list = new List<Func<double, Hardpoints>>();
         Add(list, by => points with { WheelCentre = points.WheelCentre + by });

@@ -110,7 +110,7 @@ public sealed class AdjustedCorner : AdjustableCorner
     }
 
     /// <inheritdoc />
-    public override IReadOnlyList<FigureGap> Gaps(AdjustableCorner after) => CornerGaps.Of(this);
+    public override IReadOnlyList<FigureGap> Gaps(AdjustableCorner after) => CornerGaps.Find(this);
 
     /// <summary>This corner with adjustments made, all from how it stands now.</summary>
     /// <param name="adjustments">What is adjusted, by how much.</param>

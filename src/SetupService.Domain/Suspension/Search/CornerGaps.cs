@@ -8,7 +8,7 @@ public static class CornerGaps
     private static readonly string[] OfAxis = ["casterDeg", "steeringAxisInclinationDeg", "includedAngleDeg", "scrubRadiusMm", "mechanicalTrailMm"];
 
     /// <summary>Of a corner with points.</summary>
-    public static IReadOnlyList<FigureGap> Of(AdjustedCorner corner)
+    public static IReadOnlyList<FigureGap> Find(AdjustedCorner corner)
     {
         var suspension = corner.Mechanism.Setting.Suspension;
         var gaps = new List<FigureGap>();

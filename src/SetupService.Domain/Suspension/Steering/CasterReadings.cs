@@ -76,7 +76,7 @@ public readonly record struct CasterReadings
 
     private static CasterReadingsGap? GapIn(ReadOnlySpan<SteerReading> readings)
     {
-        var spread = SteerSpread.Of(readings);
+        var spread = SteerSpread.Compute(readings);
         if (spread.DifferentCount < LeastSteerAngles) return CasterReadingsGap.TooFewSteerAngles;
         return spread.SpreadDeg < LeastSpreadDeg ? CasterReadingsGap.SteerAnglesTooClose : null;
     }

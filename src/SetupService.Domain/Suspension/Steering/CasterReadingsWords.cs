@@ -8,7 +8,7 @@ public static class CasterReadingsWords
     /// <summary>What is missing, with the figures of the case.</summary>
     public static string Reason(CasterReadingsGap gap, ReadOnlySpan<SteerReading> readings)
     {
-        var spread = SteerSpread.Of(readings);
+        var spread = SteerSpread.Compute(readings);
         return gap switch
         {
             CasterReadingsGap.TooFewSteerAngles => Prose.Write(

@@ -9,7 +9,7 @@ public readonly record struct SteerLimits(double RightDeg, double LeftDeg)
     /// The limits; null where the wheel can head everywhere. Turning, the spin axis keeps its angle to the steering axis: it moves
     /// on a cone, and where no vertical stands inside the cone the cone covers only part of the horizon.
     /// </summary>
-    public static SteerLimits? Of(in SteeredWheel wheel)
+    public static SteerLimits? Find(in SteeredWheel wheel)
     {
         var axis = SteeringAxis.DirectionOf(wheel.CasterDeg, wheel.SteeringAxisInclinationDeg);
         var along = WheelPlane.SpinOf(wheel.CamberDeg, wheel.ToeDeg).Dot(axis);

@@ -6,7 +6,7 @@ namespace SetupService.Domain.Suspension.Steering;
 public readonly record struct SteerSpread(int DifferentCount, double SpreadDeg)
 {
     /// <summary>Of readings in any order.</summary>
-    public static SteerSpread Of(ReadOnlySpan<SteerReading> readings)
+    public static SteerSpread Compute(ReadOnlySpan<SteerReading> readings)
     {
         var steerDeg = new double[readings.Length];
         for (var i = 0; i < readings.Length; i++) steerDeg[i] = readings[i].SteerDeg;

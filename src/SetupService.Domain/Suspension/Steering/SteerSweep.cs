@@ -26,7 +26,7 @@ public readonly struct SteerSweep
     }
 
     /// <summary>Prepares a sweep.</summary>
-    public static SteerSweep Of(in SteeredWheel wheel) => new(wheel);
+    public static SteerSweep Create(in SteeredWheel wheel) => new(wheel);
 
     /// <summary>
     /// The wheel at a heading, degrees, positive = left, −180 to 180; null where no turn about this axis heads it there, which

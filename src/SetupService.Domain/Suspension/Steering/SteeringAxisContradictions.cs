@@ -8,7 +8,7 @@ namespace SetupService.Domain.Suspension.Steering;
 public static class SteeringAxisContradictions
 {
     /// <summary>All of them, by the names <c>upper</c> and <c>wheelCentre</c>; empty where nothing contradicts.</summary>
-    public static IReadOnlyList<Contradiction> Of(in Vector3 lower, in Vector3 upper, in Vector3 wheelCentre)
+    public static IReadOnlyList<Contradiction> Find(in Vector3 lower, in Vector3 upper, in Vector3 wheelCentre)
     {
         var found = new List<Contradiction>();
         if ((upper - lower).Length < Contradictions.SamePointMm)

@@ -36,7 +36,7 @@ public readonly record struct SteeringAxisFigures
     /// The figures of an axis through two joints and a wheel with its angles, degrees, and its loaded radius, mm; of what
     /// <see cref="SteeringAxisContradictions"/> has nothing against.
     /// </summary>
-    public static SteeringAxisFigures Of(in SteeringAxis axis, in WheelPlane wheel, double loadedRadiusMm)
+    public static SteeringAxisFigures Compute(in SteeringAxis axis, in WheelPlane wheel, double loadedRadiusMm)
     {
         var contact = wheel.Contact(loadedRadiusMm);
         var (scrubRadiusMm, mechanicalTrailMm) = axis.Offsets(wheel, contact);

@@ -14,7 +14,7 @@ public readonly record struct AntiFigures(double? AntiDivePct, double? AntiLiftP
     /// <param name="contactForwardSlope">Forward by upward movement of the upright's point at the contact.</param>
     /// <param name="centreForwardSlope">Forward by upward movement of the wheel centre.</param>
     /// <param name="axle">What is known of the whole axle.</param>
-    public static AntiFigures Of(double? contactForwardSlope, double? centreForwardSlope, in AxleInputs axle)
+    public static AntiFigures Compute(double? contactForwardSlope, double? centreForwardSlope, in AxleInputs axle)
     {
         if (axle.MovesOppositely || axle.IsFront is not { } isFront || axle.WheelbaseMm / axle.CentreOfGravityHeightMm is not { } lever) return default;
         var brakingFront = axle.BrakeShareFrontPct * contactForwardSlope * lever;

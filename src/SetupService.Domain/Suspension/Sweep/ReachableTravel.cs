@@ -12,7 +12,7 @@ public static class ReachableTravel
     /// The ends of the travel, mm, the rack in the middle: within 0.05 mm of where the parts reach their dead point, and at most
     /// <see cref="FurthestMm"/> either way. Both 0 where the corner does not close at all.
     /// </summary>
-    public static (double FromMm, double ToMm) Of(CornerMechanism corner)
+    public static (double FromMm, double ToMm) Find(CornerMechanism corner)
     {
         if (!PoseContinuation.TryStart(corner, out var stated)) return (0, 0);
         return (End(corner, stated, -FurthestMm), End(corner, stated, FurthestMm));

@@ -24,7 +24,7 @@ public readonly record struct SteeringPair(double OtherSteerDeg, double? Ackerma
     /// <param name="mirroredRight">The same at the opposite rack travel.</param>
     /// <param name="axisTrackMm">Distance between the steering axes at the ground at the stated position, mm; null where not known.</param>
     /// <param name="wheelbaseMm">Distance between the axles, mm; null where not known.</param>
-    public static SteeringPair Of(
+    public static SteeringPair Compute(
         (double ToeDeg, double? ContactForwardMm) left, (double ToeDeg, double? ContactForwardMm) mirroredRight, double? axisTrackMm, double? wheelbaseMm)
     {
         var leftDeg = -left.ToeDeg;

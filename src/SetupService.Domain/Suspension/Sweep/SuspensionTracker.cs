@@ -93,7 +93,7 @@ internal sealed class HardpointTracker : SuspensionTracker
     {
         get
         {
-            var (fromMm, toMm) = ReachableTravel.Of(_corner);
+            var (fromMm, toMm) = ReachableTravel.Find(_corner);
             return (fromMm - _rideTravelMm, toMm - _rideTravelMm);
         }
     }
@@ -125,13 +125,13 @@ internal sealed class HardpointTracker : SuspensionTracker
     public override UnreachablePosition WhyNot(double travelMm, double rackMm)
     {
         var missed = _budget is { IsSpent: true }
-            ? UnreachablePosition.OfSpentWork(_rideTravelMm + travelMm, rackMm, _asked)
-            : UnreachablePosition.Of(_corner, _rideTravelMm + travelMm, rackMm, _asked);
+            ? UnreachablePosition.ForSpentWork(_rideTravelMm + travelMm, rackMm, _asked)
+            : UnreachablePosition.From(_corner, _rideTravelMm + travelMm, rackMm, _asked);
         return missed with { TravelMm = travelMm, LastTravelMm = missed.LastTravelMm - _rideTravelMm };
     }
 
     /// <inheritdoc />
-    public override IReadOnlyList<FigureGap> Gaps(in AxleInputs axle) => SweepGaps.Of(_corner, axle);
+    public override IReadOnlyList<FigureGap> Gaps(in AxleInputs axle) => SweepGaps.Find(_corner, axle);
 }
 
 /// <summary>Follows a wheel by readings: camber and toe over travel, the steering axis at the height it was read, nothing over the rack.</summary>
@@ -192,7 +192,7 @@ internal sealed class TabulatedTracker(MeasuredCorner corner, WheelSetup setup, 
     }
 
     /// <inheritdoc />
-    public override IReadOnlyList<FigureGap> Gaps(in AxleInputs axle) => TabulatedGaps.Of(corner, _halfTrackMm is not null);
+    public override IReadOnlyList<FigureGap> Gaps(in AxleInputs axle) => TabulatedGaps.Find(corner, _halfTrackMm is not null);
 
     private Estimate? StatedToe(double atMm) => atMm == 0 && setup.ToeDeg is { } stated ? new Estimate(stated, 0) : null;
 }

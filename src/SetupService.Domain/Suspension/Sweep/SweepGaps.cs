@@ -10,7 +10,7 @@ public static class SweepGaps
     private static readonly string[] OfRack = ["otherSteerDeg", "ackermannPct", "turningCircleM"];
 
     /// <summary>Of a corner with points.</summary>
-    public static IReadOnlyList<FigureGap> Of(CornerMechanism corner, in AxleInputs axle)
+    public static IReadOnlyList<FigureGap> Find(CornerMechanism corner, in AxleInputs axle)
     {
         ArgumentNullException.ThrowIfNull(corner);
         var gaps = new List<FigureGap>();

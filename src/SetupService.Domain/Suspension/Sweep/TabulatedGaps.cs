@@ -17,7 +17,7 @@ internal static class TabulatedGaps
     private static readonly string[] OfToe = ["toeDeg", "steerDeg", "otherSteerDeg", "bumpSteerDegPer10Mm", "bumpSteerMmPer10Mm"];
 
     /// <summary>Of a corner known by readings.</summary>
-    public static IReadOnlyList<FigureGap> Of(MeasuredCorner corner, bool isTrackKnown)
+    public static IReadOnlyList<FigureGap> Find(MeasuredCorner corner, bool isTrackKnown)
     {
         List<FigureGap> gaps = [.. OfPoints.Select(output => new FigureGap(output, MeasuredWords.Reason(MeasuredGap.NeedsPoints), MeasuredWords.Needs(MeasuredGap.NeedsPoints)))];
         if (corner.ToeGap is { } toe) gaps.AddRange(OfToe.Select(output => new FigureGap(output, MeasuredWords.Reason(toe), MeasuredWords.Needs(toe))));

@@ -78,7 +78,7 @@ public sealed class TravelSweep
         row = new SweepRow(
             wheel,
             _left.TellsSteer ? Pair(wheel) : null,
-            AntiFigures.Of(wheel.ContactForwardSlope, wheel.CentreForwardSlope, _axle),
+            AntiFigures.Compute(wheel.ContactForwardSlope, wheel.CentreForwardSlope, _axle),
             _bumpSteerFactor * Math.Cos(double.DegreesToRadians(wheel.ToeDeg ?? 0)) * wheel.ToeGainDegPerMm);
         return true;
     }
@@ -86,9 +86,9 @@ public sealed class TravelSweep
     private SteeringPair? Pair(in SuspensionPosition left)
     {
         if (left.ToeDeg is not { } leftToeDeg) return null;
-        if (left.RackMm == 0) return SteeringPair.Of((leftToeDeg, left.ContactForwardMm), (leftToeDeg, left.ContactForwardMm), _axisTrackMm, _axle.WheelbaseMm);
+        if (left.RackMm == 0) return SteeringPair.Compute((leftToeDeg, left.ContactForwardMm), (leftToeDeg, left.ContactForwardMm), _axisTrackMm, _axle.WheelbaseMm);
         return _mirroredRight.TryReach(left.TravelMm, -left.RackMm, out var right) && right.ToeDeg is { } rightToeDeg
-            ? SteeringPair.Of((leftToeDeg, left.ContactForwardMm), (rightToeDeg, right.ContactForwardMm), _axisTrackMm, _axle.WheelbaseMm)
+            ? SteeringPair.Compute((leftToeDeg, left.ContactForwardMm), (rightToeDeg, right.ContactForwardMm), _axisTrackMm, _axle.WheelbaseMm)
             : null;
     }
 }

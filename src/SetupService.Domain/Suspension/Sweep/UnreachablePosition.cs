@@ -25,11 +25,11 @@ public readonly record struct UnreachablePosition(
     public double ResidualMm => Reason == UnreachableReason.BeyondReadings ? BeyondMm : Gap.ResidualMm;
 
     /// <summary>A position not looked for to the end because the work allowed was spent.</summary>
-    public static UnreachablePosition OfSpentWork(double travelMm, double rackMm, in SuspensionPose last) =>
+    public static UnreachablePosition ForSpentWork(double travelMm, double rackMm, in SuspensionPose last) =>
         new(travelMm, rackMm, UnreachableReason.WorkSpent, default, last.TravelMm, last.RackMm);
 
     /// <summary>Looks why a position was not reached.</summary>
-    public static UnreachablePosition Of(CornerMechanism corner, double travelMm, double rackMm, in SuspensionPose last)
+    public static UnreachablePosition From(CornerMechanism corner, double travelMm, double rackMm, in SuspensionPose last)
     {
         var gap = ClosureGap.Find(corner, travelMm, rackMm, last);
         return new(

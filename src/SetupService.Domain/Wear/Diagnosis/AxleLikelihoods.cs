@@ -44,7 +44,7 @@ internal sealed class AxleLikelihoods
         for (var mark = 0; mark < AxleSigns.MarkCount; mark++) _marks[mark] = signs[(WearMark)mark];
         for (var cause = 0; cause < AxlePosterior.CauseCount; cause++)
         {
-            _allEffects[cause] = OfUse(ShiftsByCause[cause]);
+            _allEffects[cause] = UseShifts(ShiftsByCause[cause]);
             _seenEffects[cause] = Array.FindAll(_allEffects[cause], effect => IsRead(effect.Sign));
             _seenChances[cause] = Array.FindAll(ChancesByCause[cause], chance => _marks[chance.Mark] is not null);
         }
@@ -60,13 +60,13 @@ internal sealed class AxleLikelihoods
             var spreadOfTrack = baseline.TrackSpread * _trackShare;
             state[Means + sign] = baseline.Mean + (_ofTrack * baseline.OfTrack);
             state[Variances + sign] = (baseline.Spread * baseline.Spread) + (spreadOfTrack * spreadOfTrack);
-            state[Logs + sign] = IsRead(sign) ? OfSign(sign, state[Means + sign], state[Variances + sign]) : 0;
+            state[Logs + sign] = IsRead(sign) ? SignLogLikelihood(sign, state[Means + sign], state[Variances + sign]) : 0;
             state[0] += state[Logs + sign];
         }
 
         state.Slice(Misses, AxleSigns.MarkCount).Fill(1);
         foreach (var leak in LeakedMarks) state[Misses + leak.Mark] *= leak.Miss;
-        for (var mark = 0; mark < AxleSigns.MarkCount; mark++) state[0] += OfMark(mark, state[Misses + mark]);
+        for (var mark = 0; mark < AxleSigns.MarkCount; mark++) state[0] += MarkLogLikelihood(mark, state[Misses + mark]);
     }
 
     /// <summary>The state with one cause more, as far as signs and marks were read.</summary>
@@ -113,10 +113,10 @@ internal sealed class AxleLikelihoods
     public static double Chance(ReadOnlySpan<double> state, WearMark mark) => 1 - state[Misses + (int)mark];
 
     /// <summary>Log-likelihood of a sign in a state; 0 where it is not known.</summary>
-    public static double LogOf(ReadOnlySpan<double> state, WearSign sign) => state[Logs + (int)sign];
+    public static double LogLikelihood(ReadOnlySpan<double> state, WearSign sign) => state[Logs + (int)sign];
 
     /// <summary>Log-likelihood of a mark in a state; 0 where it is not known.</summary>
-    public double LogOf(ReadOnlySpan<double> state, WearMark mark) => OfMark((int)mark, state[Misses + (int)mark]);
+    public double LogLikelihood(ReadOnlySpan<double> state, WearMark mark) => MarkLogLikelihood((int)mark, state[Misses + (int)mark]);
 
     private void Add(ReadOnlySpan<double> state, Effect[] effects, MarkEffect[] chances, Span<double> more)
     {
@@ -127,7 +127,7 @@ internal sealed class AxleLikelihoods
             more[Means + sign] += effect.Mean;
             more[Variances + sign] += effect.Variance;
             if (!IsRead(sign)) continue;
-            var log = OfSign(sign, more[Means + sign], more[Variances + sign]);
+            var log = SignLogLikelihood(sign, more[Means + sign], more[Variances + sign]);
             more[0] += log - more[Logs + sign];
             more[Logs + sign] = log;
         }
@@ -135,7 +135,7 @@ internal sealed class AxleLikelihoods
         foreach (var chance in chances)
         {
             var miss = more[Misses + chance.Mark];
-            more[0] += OfMark(chance.Mark, miss * chance.Miss) - OfMark(chance.Mark, miss);
+            more[0] += MarkLogLikelihood(chance.Mark, miss * chance.Miss) - MarkLogLikelihood(chance.Mark, miss);
             more[Misses + chance.Mark] = miss * chance.Miss;
         }
     }
@@ -145,7 +145,7 @@ internal sealed class AxleLikelihoods
     private double ShareOf(UseShare by) => by switch { UseShare.Track => _trackShare, UseShare.Road => 1 - _trackShare, _ => 1 };
 
     /// <summary>Student's distribution scaled to a variance: −½ ln s − (n + 1)/2 ln(1 + x²/(n s)), whose two logarithms are one for n = 7.</summary>
-    private double OfSign(int sign, double mean, double variance) => -0.5 * Math.Log(Inverse(sign, mean, variance));
+    private double SignLogLikelihood(int sign, double mean, double variance) => -0.5 * Math.Log(Inverse(sign, mean, variance));
 
     /// <summary>One by the square of that density, but for a constant.</summary>
     private double Inverse(int sign, double mean, double variance)
@@ -157,7 +157,7 @@ internal sealed class AxleLikelihoods
         return scaled * fourth * fourth;
     }
 
-    private double OfMark(int mark, double miss) => _marks[mark] switch
+    private double MarkLogLikelihood(int mark, double miss) => _marks[mark] switch
     {
         true => Math.Log(1 - miss),
         false => Math.Log(miss),
@@ -165,7 +165,7 @@ internal sealed class AxleLikelihoods
     };
 
     /// <summary>What a cause does to each sign at this use, rows of one sign added up.</summary>
-    private Effect[] OfUse(SignShift[] shifts)
+    private Effect[] UseShifts(SignShift[] shifts)
     {
         var effects = new List<Effect>(shifts.Length);
         foreach (var shift in shifts)

@@ -93,7 +93,7 @@ public sealed class WearDiagnosis
 
     private List<CauseFinding> Rank()
     {
-        var list = new List<CauseFinding> { new(WearCause.Normal, null, NormalProbability, [.. _wear.Tyres.Select(tyre => tyre.Position)], OfNormal()) };
+        var list = new List<CauseFinding> { new(WearCause.Normal, null, NormalProbability, [.. _wear.Tyres.Select(tyre => tyre.Position)], NormalEvidence()) };
         foreach (var axle in _axles)
         {
             for (var cause = WearCause.LowNegativeCamber; cause < WearCause.Normal; cause++)
@@ -108,7 +108,7 @@ public sealed class WearDiagnosis
         return list;
     }
 
-    private List<Evidence> OfNormal()
+    private List<Evidence> NormalEvidence()
     {
         var list = new List<Evidence>();
         foreach (var axle in _axles)
@@ -144,14 +144,14 @@ public sealed class WearDiagnosis
         for (var sign = 0; sign < AxleSigns.SignCount; sign++)
         {
             if (axle.Signs[(WearSign)sign] is null) continue;
-            var weight = (AxleLikelihoods.LogOf(one, (WearSign)sign) - AxleLikelihoods.LogOf(other, (WearSign)sign)) / Math.Log(10);
+            var weight = (AxleLikelihoods.LogLikelihood(one, (WearSign)sign) - AxleLikelihoods.LogLikelihood(other, (WearSign)sign)) / Math.Log(10);
             if (Math.Abs(weight) >= Noticeable) list.Add(new(axle.Axle, (WearSign)sign, null, weight));
         }
 
         for (var mark = 0; mark < AxleSigns.MarkCount; mark++)
         {
             if (axle.Signs[(WearMark)mark] is null) continue;
-            var weight = (axle.Posterior.Likelihoods.LogOf(one, (WearMark)mark) - axle.Posterior.Likelihoods.LogOf(other, (WearMark)mark)) / Math.Log(10);
+            var weight = (axle.Posterior.Likelihoods.LogLikelihood(one, (WearMark)mark) - axle.Posterior.Likelihoods.LogLikelihood(other, (WearMark)mark)) / Math.Log(10);
             if (Math.Abs(weight) >= Noticeable) list.Add(new(axle.Axle, null, (WearMark)mark, weight));
         }
 

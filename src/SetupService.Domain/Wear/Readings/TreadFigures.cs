@@ -114,7 +114,7 @@ public readonly record struct TreadFigures
     private static Estimate? Round(IReadOnlyList<AcrossTread<double>> aroundMm, double gaugeMm)
     {
         if (aroundMm.Count < 2) return null;
-        var sum = OfPlace(aroundMm, TreadPlace.Outer) + OfPlace(aroundMm, TreadPlace.Centre) + OfPlace(aroundMm, TreadPlace.Inner);
+        var sum = MeanAt(aroundMm, TreadPlace.Outer) + MeanAt(aroundMm, TreadPlace.Centre) + MeanAt(aroundMm, TreadPlace.Inner);
         var freedom = 3.0 * (aroundMm.Count - 1);
         var variance = sum / freedom;
         var beyond = Math.Sqrt(Math.Max(0, variance - (gaugeMm * gaugeMm)));
@@ -137,7 +137,7 @@ public readonly record struct TreadFigures
                 (cos, sin) = (cos + (c * aroundMm[i].At(place)), sin + (s * aroundMm[i].At(place)));
             }
 
-            all += OfPlace(aroundMm, place);
+            all += MeanAt(aroundMm, place);
             wave += 2 * ((cos * cos) + (sin * sin)) / count;
         }
 
@@ -148,7 +148,7 @@ public readonly record struct TreadFigures
         return new(Math.Min(1, wave / all), ofGauge * ErrorOfWave);
     }
 
-    private static double OfPlace(IReadOnlyList<AcrossTread<double>> aroundMm, TreadPlace place)
+    private static double MeanAt(IReadOnlyList<AcrossTread<double>> aroundMm, TreadPlace place)
     {
         var (mean, sum) = (0.0, 0.0);
         for (var i = 0; i < aroundMm.Count; i++) mean += aroundMm[i].At(place) / aroundMm.Count;

@@ -15,7 +15,7 @@ internal static class ChangeReading
     public static JsonContract ChangeContract { get; } = new(
         ChangeJsonContext.OfService,
         [new ChangeRequestRules()],
-        DocumentMapping.Of<VehicleDocument, Vehicle>(VehicleMapper.Map),
+        DocumentMapping.Create<VehicleDocument, Vehicle>(VehicleMapper.Map),
         DocumentMapping.OfMember<ChangeRequest, VehicleDocument, Vehicle>("vehicle", static request => request.Vehicle, VehicleMapper.Map));
 
     public static ContractReader<ChangeRequest> Reader { get; } = ChangeContract.ReaderOf<ChangeRequest>();

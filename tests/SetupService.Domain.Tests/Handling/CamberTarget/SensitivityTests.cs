@@ -51,7 +51,7 @@ public sealed class SensitivityTests
         var said = CamberTargetSearch.Solve(new ResolvedHandlingCar(car, [], []), Demand, [], default, out _)!.Sensitivities.Single(one => one.Place == place);
 
         var square = 0.0;
-        foreach (var coordinate in MovedPoints.Of(points)) square += Math.Pow((Moved(coordinate(0.5)) - Moved(coordinate(-0.5))) * ErrorMm, 2);
+        foreach (var coordinate in MovedPoints.List(points)) square += Math.Pow((Moved(coordinate(0.5)) - Moved(coordinate(-0.5))) * ErrorMm, 2);
         Assert.Equal(ErrorMm, said.StandardError);
         Assert.True(said.LeavesOpenDeg > 0.01);
         Assert.Equal(Math.Sqrt(square), said.LeavesOpenDeg, 0.05 * said.LeavesOpenDeg);

@@ -34,7 +34,7 @@ public sealed class HostileCornerTests
                 {
                     // The last position on the way is one that holds, short of the place asked for.
                     Check(setting, corner, state);
-                    Check(UnreachablePosition.Of(corner, travelMm, rackMm, state));
+                    Check(UnreachablePosition.From(corner, travelMm, rackMm, state));
                 }
             }
         }, iter: 500);

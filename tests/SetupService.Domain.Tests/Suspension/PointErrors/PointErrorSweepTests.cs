@@ -38,12 +38,12 @@ public sealed class PointErrorSweepTests
         for (var trial = 0; trial < Trials; trial++)
         {
             var points = setting.Suspension;
-            for (var i = 0; i < MovedPoints.Of(points).Count; i++) points = MovedPoints.Of(points)[i](ErrorMm * Chance.Normal(random));
+            for (var i = 0; i < MovedPoints.List(points).Count; i++) points = MovedPoints.List(points)[i](ErrorMm * Chance.Normal(random));
             var sweep = TravelSweep.Start(MechanismBuilder.Build(setting with { Suspension = points }), SweepRange.Only(travelMm), SweepRange.Only(rackMm), axle)!;
             Assert.True(sweep.TryNext(out var row, out _));
             for (var i = 0; i < Compared.Length; i++)
             {
-                if (FigureOfRow.Of(Compared[i], row!.Value) is not { } value) continue;
+                if (SweepFigureValues.Read(Compared[i], row!.Value) is not { } value) continue;
                 first[i] ??= value;
                 sums[i] += value - first[i]!.Value;
                 squares[i] += (value - first[i]!.Value) * (value - first[i]!.Value);

@@ -21,7 +21,7 @@ public sealed class AdjustmentErrorsTests
         for (var trial = 0; trial < cambers.Length; trial++)
         {
             var points = setting.Suspension;
-            for (var i = 0; i < MovedPoints.Of(points).Count; i++) points = MovedPoints.Of(points)[i](ErrorMm * Chance.Normal(random));
+            for (var i = 0; i < MovedPoints.List(points).Count; i++) points = MovedPoints.List(points)[i](ErrorMm * Chance.Normal(random));
             var after = AdjustableCorner.AsStated(SuspensionModel.From(points), setup)!.With(made, resetToe: true)!;
             (cambers[trial], casters[trial]) = (after.CamberDeg, after.CasterDeg!.Value);
         }

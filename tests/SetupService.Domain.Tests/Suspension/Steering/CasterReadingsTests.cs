@@ -145,7 +145,7 @@ public sealed class CasterReadingsTests
         });
 
     internal static double CamberAt((double CasterDeg, double SteeringAxisInclinationDeg, double CamberDeg) axis, double toeDeg, double steerDeg) =>
-        SteerSweep.Of(new() { CasterDeg = axis.CasterDeg, SteeringAxisInclinationDeg = axis.SteeringAxisInclinationDeg, CamberDeg = axis.CamberDeg, ToeDeg = toeDeg })
+        SteerSweep.Create(new() { CasterDeg = axis.CasterDeg, SteeringAxisInclinationDeg = axis.SteeringAxisInclinationDeg, CamberDeg = axis.CamberDeg, ToeDeg = toeDeg })
             .At(steerDeg)!.Value.CamberDeg;
 
     internal static SteerReading[] Readings(

@@ -14,7 +14,7 @@ public sealed class RightWheelTests
     public void Its_row_is_where_its_own_turn_heads_it() =>
         Gen.Select(AnyWheel, Gen.Double[-45, 45]).Sample((wheel, steerDeg) =>
         {
-            if (SteerSweep.Of(wheel).At(steerDeg, WheelSide.Right) is not { } row) return;
+            if (SteerSweep.Create(wheel).At(steerDeg, WheelSide.Right) is not { } row) return;
             var axis = SteeringAxis.DirectionOf(wheel.CasterDeg, wheel.SteeringAxisInclinationDeg).Mirrored;
             var spin = Rotations.About(axis, row.RotationDeg, WheelPlane.SpinOf(wheel.CamberDeg, wheel.ToeDeg).Mirrored);
 
@@ -26,7 +26,7 @@ public sealed class RightWheelTests
     [Fact]
     public void Straight_ahead_stays_a_plain_zero()
     {
-        var row = SteerSweep.Of(new() { CasterDeg = 6, SteeringAxisInclinationDeg = 13, CamberDeg = -1, ToeDeg = 0 }).At(0, WheelSide.Right)!.Value;
+        var row = SteerSweep.Create(new() { CasterDeg = 6, SteeringAxisInclinationDeg = 13, CamberDeg = -1, ToeDeg = 0 }).At(0, WheelSide.Right)!.Value;
 
         Assert.False(double.IsNegative(row.SteerDeg));
         Assert.False(double.IsNegative(row.RotationDeg));
@@ -35,5 +35,5 @@ public sealed class RightWheelTests
     [Fact]
     public void The_left_wheels_row_is_the_same_with_and_without_its_side() =>
         Gen.Select(AnyWheel, Gen.Double[-45, 45]).Sample((wheel, steerDeg) =>
-            Assert.Equal(SteerSweep.Of(wheel).At(steerDeg), SteerSweep.Of(wheel).At(steerDeg, WheelSide.Left)));
+            Assert.Equal(SteerSweep.Create(wheel).At(steerDeg), SteerSweep.Create(wheel).At(steerDeg, WheelSide.Left)));
 }

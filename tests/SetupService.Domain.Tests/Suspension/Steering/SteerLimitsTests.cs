@@ -15,9 +15,9 @@ public sealed class SteerLimitsTests
         var limited = 0;
         AnyWheel.Sample(wheel =>
         {
-            if (SteerLimits.Of(wheel) is not { } limits) return;
+            if (SteerLimits.Find(wheel) is not { } limits) return;
             Interlocked.Increment(ref limited);
-            var sweep = SteerSweep.Of(wheel);
+            var sweep = SteerSweep.Create(wheel);
 
             Assert.True(limits.RightDeg <= -wheel.ToeDeg + 1e-9 && -wheel.ToeDeg <= limits.LeftDeg + 1e-9, $"{limits} leaves out where the wheel stands");
             foreach (var (endDeg, beyond) in new[] { (limits.RightDeg, -1), (limits.LeftDeg, 1) })
@@ -34,19 +34,19 @@ public sealed class SteerLimitsTests
     public void Without_limits_every_heading_is_reached() =>
         Gen.Select(AnyWheel, Gen.Double[-180, 180]).Sample((wheel, steerDeg) =>
         {
-            if (SteerLimits.Of(wheel) is null) Assert.NotNull(SteerSweep.Of(wheel).At(steerDeg));
+            if (SteerLimits.Find(wheel) is null) Assert.NotNull(SteerSweep.Create(wheel).At(steerDeg));
         });
 
     // What the contract lets in: under 35° of lean every heading is reached.
     [Fact]
     public void No_usual_axis_has_limits() =>
         Gen.Select(Gen.Double[-5, 20], Gen.Double[-10, 28], Gen.Double[-15, 15]).Sample((casterDeg, inclinationDeg, camberDeg) =>
-            Assert.Null(SteerLimits.Of(new() { CasterDeg = casterDeg, SteeringAxisInclinationDeg = inclinationDeg, CamberDeg = camberDeg, ToeDeg = 0 })));
+            Assert.Null(SteerLimits.Find(new() { CasterDeg = casterDeg, SteeringAxisInclinationDeg = inclinationDeg, CamberDeg = camberDeg, ToeDeg = 0 })));
 
     [Fact]
     public void A_right_wheel_has_them_mirrored_and_a_reason_quotes_them()
     {
-        var limits = SteerLimits.Of(new() { CasterDeg = 20, SteeringAxisInclinationDeg = 40, CamberDeg = 15, ToeDeg = 0 })!.Value;
+        var limits = SteerLimits.Find(new() { CasterDeg = 20, SteeringAxisInclinationDeg = 40, CamberDeg = 15, ToeDeg = 0 })!.Value;
 
         Assert.Equal(limits, limits.For(WheelSide.Left));
         Assert.Equal(new SteerLimits(-limits.LeftDeg, -limits.RightDeg), limits.For(WheelSide.Right));

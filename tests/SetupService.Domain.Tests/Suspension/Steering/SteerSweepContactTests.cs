@@ -20,7 +20,7 @@ public sealed class SteerSweepContactTests
     public void The_derived_heights_of_the_contact_are_reproduced(
         double casterDeg, double inclinationDeg, double at30RightMm, double at20RightMm, double at10RightMm, double at10LeftMm, double at20LeftMm, double at30LeftMm)
     {
-        var sweep = SteerSweep.Of(Wheel(casterDeg, inclinationDeg, -1.5, 305, 60, 0));
+        var sweep = SteerSweep.Create(Wheel(casterDeg, inclinationDeg, -1.5, 305, 60, 0));
 
         Assert.All(
             ((double SteerDeg, double HeightMm)[])
@@ -36,7 +36,7 @@ public sealed class SteerSweepContactTests
         AnyWheel.Sample(toed =>
         {
             var wheel = toed with { ToeDeg = 0 };
-            var row = SteerSweep.Of(wheel).At(0)!.Value;
+            var row = SteerSweep.Create(wheel).At(0)!.Value;
             var (sin, cos) = Math.SinCos(double.DegreesToRadians(wheel.CamberDeg));
             var radiusMm = wheel.LoadedRadiusMm!.Value;
 
@@ -55,7 +55,7 @@ public sealed class SteerSweepContactTests
     public void The_height_of_the_contact_meets_its_closed_form() =>
         Gen.Select(AnyWheel, Gen.Double[-45, 45]).Sample((wheel, steerDeg) =>
         {
-            if (SteerSweep.Of(wheel).At(steerDeg) is not { } row) return;
+            if (SteerSweep.Create(wheel).At(steerDeg) is not { } row) return;
             var a = Math.Tan(double.DegreesToRadians(wheel.CasterDeg));
             var b = Math.Tan(double.DegreesToRadians(wheel.SteeringAxisInclinationDeg));
             var length = Math.Sqrt(1 + (a * a) + (b * b));
@@ -72,7 +72,7 @@ public sealed class SteerSweepContactTests
     public void Scrub_and_trail_follow_the_turned_wheel() =>
         Gen.Select(AnyWheel, Gen.Double[-45, 45]).Sample((wheel, steerDeg) =>
         {
-            if (SteerSweep.Of(wheel).At(steerDeg) is not { } row) return;
+            if (SteerSweep.Create(wheel).At(steerDeg) is not { } row) return;
             var axis = SteeringAxis.DirectionOf(wheel.CasterDeg, wheel.SteeringAxisInclinationDeg);
             var centre = Rotations.About(axis, row.RotationDeg, new(-wheel.WheelCentreTrailMm!.Value, wheel.SpindleOffsetMm!.Value, 0));
             var spin = Rotations.About(axis, row.RotationDeg, WheelPlane.SpinOf(wheel.CamberDeg, wheel.ToeDeg));
@@ -90,10 +90,10 @@ public sealed class SteerSweepContactTests
     {
         var wheel = Wheel(5, 12, -1, 305, 60, 2);
 
-        Assert.NotNull(SteerSweep.Of(wheel).At(10)!.Value.ContactHeightChangeMm);
-        Assert.Null(SteerSweep.Of(wheel with { LoadedRadiusMm = null }).At(10)!.Value.ContactHeightChangeMm);
-        Assert.Null(SteerSweep.Of(wheel with { SpindleOffsetMm = null }).At(10)!.Value.ScrubRadiusMm);
-        Assert.Null(SteerSweep.Of(wheel with { WheelCentreTrailMm = null }).At(10)!.Value.MechanicalTrailMm);
+        Assert.NotNull(SteerSweep.Create(wheel).At(10)!.Value.ContactHeightChangeMm);
+        Assert.Null(SteerSweep.Create(wheel with { LoadedRadiusMm = null }).At(10)!.Value.ContactHeightChangeMm);
+        Assert.Null(SteerSweep.Create(wheel with { SpindleOffsetMm = null }).At(10)!.Value.ScrubRadiusMm);
+        Assert.Null(SteerSweep.Create(wheel with { WheelCentreTrailMm = null }).At(10)!.Value.MechanicalTrailMm);
     }
 
     private static SteeredWheel Wheel(double casterDeg, double inclinationDeg, double camberDeg, double radiusMm, double offsetMm, double trailMm) => new()

@@ -23,7 +23,7 @@ public sealed class SteerSweepTests
         Assert.All(rows, row =>
         {
             var wheel = Wheel(row.Number("caster"), row.Number("inclination"), row.Number("camber_before"), row.Number("toe"));
-            var at = SteerSweep.Of(wheel).At(row.Number("steer"))!.Value;
+            var at = SteerSweep.Create(wheel).At(row.Number("steer"))!.Value;
 
             Assert.Equal(row.Number("rotation"), at.RotationDeg, 1e-6);
             Assert.Equal(row.Number("camber"), at.CamberDeg, 1e-6);
@@ -36,7 +36,7 @@ public sealed class SteerSweepTests
     public void A_rotation_library_turns_the_spin_axis_to_the_same_place() =>
         Gen.Select(AnyWheel, Gen.Double[-60, 60]).Sample((wheel, steerDeg) =>
         {
-            if (SteerSweep.Of(wheel).At(steerDeg) is not { } row) return;
+            if (SteerSweep.Create(wheel).At(steerDeg) is not { } row) return;
             var axis = Single(SteeringAxis.DirectionOf(wheel.CasterDeg, wheel.SteeringAxisInclinationDeg));
             var turn = Quaternion.CreateFromAxisAngle(axis, (float)double.DegreesToRadians(row.RotationDeg));
             var spin = Vector3.Transform(Single(WheelPlane.SpinOf(wheel.CamberDeg, wheel.ToeDeg)), turn);
@@ -51,7 +51,7 @@ public sealed class SteerSweepTests
     public void The_angle_between_axis_and_spin_axis_stays() =>
         Gen.Select(AnyWheel, Gen.Double[-60, 60]).Sample((wheel, steerDeg) =>
         {
-            if (SteerSweep.Of(wheel).At(steerDeg) is not { } row) return;
+            if (SteerSweep.Create(wheel).At(steerDeg) is not { } row) return;
             var axis = SteeringAxis.DirectionOf(wheel.CasterDeg, wheel.SteeringAxisInclinationDeg);
 
             Assert.Equal(
@@ -64,8 +64,8 @@ public sealed class SteerSweepTests
     public void Steering_there_and_back_ends_where_it_began() =>
         Gen.Select(AnyWheel, Gen.Double[-45, 45]).Sample((wheel, steerDeg) =>
         {
-            if (SteerSweep.Of(wheel).At(steerDeg) is not { } there) return;
-            var back = SteerSweep.Of(wheel with { CamberDeg = there.CamberDeg, ToeDeg = -steerDeg }).At(-wheel.ToeDeg)!.Value;
+            if (SteerSweep.Create(wheel).At(steerDeg) is not { } there) return;
+            var back = SteerSweep.Create(wheel with { CamberDeg = there.CamberDeg, ToeDeg = -steerDeg }).At(-wheel.ToeDeg)!.Value;
 
             Assert.Equal(wheel.CamberDeg, back.CamberDeg, 1e-9);
             Assert.Equal(-there.RotationDeg, back.RotationDeg, 1e-9);
@@ -76,7 +76,7 @@ public sealed class SteerSweepTests
     public void The_mirrored_corner_steered_the_other_way_has_the_same_camber() =>
         Gen.Select(AnyWheel, Gen.Double[-45, 45]).Sample((wheel, steerDeg) =>
         {
-            if (SteerSweep.Of(wheel).At(steerDeg) is not { } row) return;
+            if (SteerSweep.Create(wheel).At(steerDeg) is not { } row) return;
             var axis = SteeringAxis.DirectionOf(wheel.CasterDeg, wheel.SteeringAxisInclinationDeg).Mirrored;
             var spin = Rotations.About(axis, -row.RotationDeg, WheelPlane.SpinOf(wheel.CamberDeg, wheel.ToeDeg).Mirrored);
 
@@ -88,7 +88,7 @@ public sealed class SteerSweepTests
     public void Where_the_wheel_was_stated_nothing_has_changed() =>
         AnyWheel.Sample(wheel =>
         {
-            var row = SteerSweep.Of(wheel).At(-wheel.ToeDeg)!.Value;
+            var row = SteerSweep.Create(wheel).At(-wheel.ToeDeg)!.Value;
 
             Assert.Equal(0, row.RotationDeg, 1e-12);
             Assert.Equal(0, row.CamberChangeDeg, 1e-12);
@@ -99,7 +99,7 @@ public sealed class SteerSweepTests
         Gen.Select(Gen.Double[-1, 1], Gen.Double[-1, 1], Gen.Double[-1, 1], Gen.Double[-2, 2]).Sample(
             (casterDeg, inclinationDeg, camberDeg, steerDeg) =>
             {
-                var row = SteerSweep.Of(Wheel(casterDeg, inclinationDeg, camberDeg, 0)).At(steerDeg)!.Value;
+                var row = SteerSweep.Create(Wheel(casterDeg, inclinationDeg, camberDeg, 0)).At(steerDeg)!.Value;
 
                 // What the form leaves out is of third order: 2° × (1°)² and (2°)³, in radians, are under 0.003°.
                 Assert.Equal(row.CamberApproximationDeg, row.CamberDeg, 3e-3);
@@ -119,7 +119,7 @@ public sealed class SteerSweepTests
     [Fact]
     public void A_heading_the_axis_cannot_give_has_no_row()
     {
-        var sweep = SteerSweep.Of(Wheel(20, 40, 15, 0));
+        var sweep = SteerSweep.Create(Wheel(20, 40, 15, 0));
         var headings = Enumerable.Range(-1800, 3601).Select(tenth => Heading(Wheel(20, 40, 15, 0), tenth / 10.0)).ToArray();
 
         // Turned through a whole circle in tenths of a degree, the wheel's heading stays within these.
@@ -134,15 +134,15 @@ public sealed class SteerSweepTests
     [Fact]
     public void What_is_no_number_has_no_row()
     {
-        Assert.Null(SteerSweep.Of(Wheel(5, 12, -1, 0)).At(double.NaN));
-        Assert.Null(SteerSweep.Of(Wheel(double.NaN, 12, -1, 0)).At(10));
+        Assert.Null(SteerSweep.Create(Wheel(5, 12, -1, 0)).At(double.NaN));
+        Assert.Null(SteerSweep.Create(Wheel(double.NaN, 12, -1, 0)).At(10));
         Assert.Null(default(SteerSweep).At(10));
     }
 
     [Fact]
     public void A_row_costs_no_memory()
     {
-        var sweep = SteerSweep.Of(Wheel(5, 12, -1, 0.1) with { LoadedRadiusMm = 305, SpindleOffsetMm = 60, WheelCentreTrailMm = 0 });
+        var sweep = SteerSweep.Create(Wheel(5, 12, -1, 0.1) with { LoadedRadiusMm = 305, SpindleOffsetMm = 60, WheelCentreTrailMm = 0 });
         sweep.At(3);
 
         var before = GC.GetAllocatedBytesForCurrentThread();
@@ -153,7 +153,7 @@ public sealed class SteerSweepTests
 
     private static double WorkshopRuleDeg(in SteeredWheel wheel)
     {
-        var sweep = SteerSweep.Of(wheel);
+        var sweep = SteerSweep.Create(wheel);
         return 1.5 * (sweep.At(20)!.Value.CamberDeg - sweep.At(-20)!.Value.CamberDeg);
     }
 

@@ -10,22 +10,22 @@ public sealed class SteeringAxisContradictionsTests
     private static readonly Vector3 Centre = new(0, 751, 305);
 
     [Fact]
-    public void Plausible_points_have_none() => Assert.Empty(SteeringAxisContradictions.Of(Lower, Upper, Centre));
+    public void Plausible_points_have_none() => Assert.Empty(SteeringAxisContradictions.Find(Lower, Upper, Centre));
 
     [Fact]
-    public void One_point_has_no_axis() => Only("upper", "0.4 mm", SteeringAxisContradictions.Of(Lower, Lower + new Vector3(0, 0, 0.4), Centre));
+    public void One_point_has_no_axis() => Only("upper", "0.4 mm", SteeringAxisContradictions.Find(Lower, Lower + new Vector3(0, 0, 0.4), Centre));
 
     [Fact]
-    public void An_axis_upside_down_says_by_how_much() => Only("upper", "665.0 mm below", SteeringAxisContradictions.Of(Upper, Lower, Centre));
+    public void An_axis_upside_down_says_by_how_much() => Only("upper", "665.0 mm below", SteeringAxisContradictions.Find(Upper, Lower, Centre));
 
     [Fact]
-    public void A_level_axis_is_refused() => Only("upper", "0.4 mm above", SteeringAxisContradictions.Of(Lower, new(8, 600, 178.4), Centre));
+    public void A_level_axis_is_refused() => Only("upper", "0.4 mm above", SteeringAxisContradictions.Find(Lower, new(8, 600, 178.4), Centre));
 
     [Fact]
-    public void A_wheel_inboard_of_the_joint_says_by_how_much() => Only("wheelCentre", "16.0 mm", SteeringAxisContradictions.Of(Lower, Upper, Centre with { Y = 700 }));
+    public void A_wheel_inboard_of_the_joint_says_by_how_much() => Only("wheelCentre", "16.0 mm", SteeringAxisContradictions.Find(Lower, Upper, Centre with { Y = 700 }));
 
     [Fact]
-    public void Both_are_told_at_once() => Assert.Equal(2, SteeringAxisContradictions.Of(Upper, Lower, Centre with { Y = 500 }).Count);
+    public void Both_are_told_at_once() => Assert.Equal(2, SteeringAxisContradictions.Find(Upper, Lower, Centre with { Y = 500 }).Count);
 
     private static void Only(string member, string figure, IReadOnlyList<SetupService.Domain.Suspension.Points.Contradiction> found)
     {

@@ -25,7 +25,7 @@ public sealed class SteeringAxisFiguresTests
             var wheel = WheelPlane.At(new(Of("wc_x"), Of("wc_y"), Of("wc_z")), Of("camber"), Of("toe_in"));
             var axis = new SteeringAxis(wheel.Centre + new Vector3(Of("wc_trail"), -Of("spindle"), 0), SteeringAxis.DirectionOf(Of("caster"), Of("sai")));
 
-            var figures = SteeringAxisFigures.Of(axis, wheel, KinematicsCases.Setting(id).LoadedRadiusMm);
+            var figures = SteeringAxisFigures.Compute(axis, wheel, KinematicsCases.Setting(id).LoadedRadiusMm);
 
             Assert.Equal(Of("scrub"), figures.ScrubRadiusMm, 2e-6);
             Assert.Equal(Of("trail"), figures.MechanicalTrailMm, 2e-6);
@@ -46,7 +46,7 @@ public sealed class SteeringAxisFiguresTests
     public void Without_toe_scrub_and_trail_meet_their_formulas() =>
         Gen.Select(Corners, Gen.Double[-15, 15], Gen.Double[150, 600]).Sample((corner, camberDeg, radiusMm) =>
         {
-            var figures = SteeringAxisFigures.Of(corner.Axis, WheelPlane.At(corner.Centre, camberDeg, 0), radiusMm);
+            var figures = SteeringAxisFigures.Compute(corner.Axis, WheelPlane.At(corner.Centre, camberDeg, 0), radiusMm);
             var (sin, cos) = Math.SinCos(double.DegreesToRadians(camberDeg));
             var (caster, inclination) = (Math.Tan(double.DegreesToRadians(figures.CasterDeg)), Math.Tan(double.DegreesToRadians(figures.SteeringAxisInclinationDeg)));
 
@@ -58,7 +58,7 @@ public sealed class SteeringAxisFiguresTests
     public void Scrub_and_trail_are_the_way_from_axis_to_contact_on_the_ground() =>
         Gen.Select(Corners, Gen.Double[-15, 15], Gen.Double[-5, 5]).Sample((corner, camberDeg, toeDeg) =>
         {
-            var figures = SteeringAxisFigures.Of(corner.Axis, WheelPlane.At(corner.Centre, camberDeg, toeDeg), 310);
+            var figures = SteeringAxisFigures.Compute(corner.Axis, WheelPlane.At(corner.Centre, camberDeg, toeDeg), 310);
 
             Assert.Equal(figures.Contact.Z, figures.AxisAtGround.Z, 1e-9);
             Assert.Equal((figures.Contact - figures.AxisAtGround).Length, double.Hypot(figures.ScrubRadiusMm, figures.MechanicalTrailMm), 1e-9);
@@ -68,8 +68,8 @@ public sealed class SteeringAxisFiguresTests
     public void A_steer_sweep_from_these_figures_has_the_same_scrub_and_trail_where_it_begins() =>
         Gen.Select(Corners, Gen.Double[-15, 15], Gen.Double[-5, 5]).Sample((corner, camberDeg, toeDeg) =>
         {
-            var figures = SteeringAxisFigures.Of(corner.Axis, WheelPlane.At(corner.Centre, camberDeg, toeDeg), 310);
-            var row = SteerSweep.Of(new()
+            var figures = SteeringAxisFigures.Compute(corner.Axis, WheelPlane.At(corner.Centre, camberDeg, toeDeg), 310);
+            var row = SteerSweep.Create(new()
             {
                 CasterDeg = figures.CasterDeg,
                 SteeringAxisInclinationDeg = figures.SteeringAxisInclinationDeg,

@@ -27,7 +27,7 @@ public sealed class AntiFiguresTests
         var corner = MechanismBuilder.Build(KinematicsCases.Setting(id));
         var figures = WheelKinematics.Compute(corner, Walked.To(corner, 0, 0));
 
-        Assert.Equal(expectedPct, AntiFigures.Of(figures.ContactForwardSlope, figures.CentreForwardSlope, Front).AntiDivePct!.Value, 0.05);
+        Assert.Equal(expectedPct, AntiFigures.Compute(figures.ContactForwardSlope, figures.CentreForwardSlope, Front).AntiDivePct!.Value, 0.05);
     }
 
     // The handbook's picture: the force at the contact (at the wheel centre, for drive) against the line to the side-view instant
@@ -45,7 +45,7 @@ public sealed class AntiFiguresTests
             var braking = (heightMm - contact.Z) / (contact.X - alongMm);
             var full = 500.0 / 2600;
 
-            var (front, rear) = (AntiFigures.Of(figures.ContactForwardSlope, figures.CentreForwardSlope, Front), AntiFigures.Of(figures.ContactForwardSlope, figures.CentreForwardSlope, Rear));
+            var (front, rear) = (AntiFigures.Compute(figures.ContactForwardSlope, figures.CentreForwardSlope, Front), AntiFigures.Compute(figures.ContactForwardSlope, figures.CentreForwardSlope, Rear));
             Assert.Equal(65 * braking / full, front.AntiDivePct!.Value, 1e-6);
             Assert.Equal(-35 * braking / full, rear.AntiLiftPct!.Value, 1e-6);
             Assert.Equal(100 * state.PerTravel.Velocity.X / full, front.AntiLiftPct!.Value, 1e-6);
@@ -61,9 +61,9 @@ public sealed class AntiFiguresTests
         var corner = MechanismBuilder.Build(KinematicsCases.Setting("DW1"));
         var figures = WheelKinematics.Compute(corner, Walked.To(corner, 10, 0));
 
-        Assert.Equal(default, AntiFigures.Of(figures.ContactForwardSlope, figures.CentreForwardSlope, Front with { MovesOppositely = true }));
-        Assert.Equal(default, AntiFigures.Of(figures.ContactForwardSlope, figures.CentreForwardSlope, Rear with { MovesOppositely = true }));
-        Assert.NotNull(AntiFigures.Of(figures.ContactForwardSlope, figures.CentreForwardSlope, Rear).AntiLiftPct);
+        Assert.Equal(default, AntiFigures.Compute(figures.ContactForwardSlope, figures.CentreForwardSlope, Front with { MovesOppositely = true }));
+        Assert.Equal(default, AntiFigures.Compute(figures.ContactForwardSlope, figures.CentreForwardSlope, Rear with { MovesOppositely = true }));
+        Assert.NotNull(AntiFigures.Compute(figures.ContactForwardSlope, figures.CentreForwardSlope, Rear).AntiLiftPct);
     }
 
     [Fact]
@@ -72,13 +72,13 @@ public sealed class AntiFiguresTests
         var corner = MechanismBuilder.Build(KinematicsCases.Setting("DW1"));
         var figures = WheelKinematics.Compute(corner, Walked.To(corner, 10, 0));
 
-        Assert.Equal(default, AntiFigures.Of(figures.ContactForwardSlope, figures.CentreForwardSlope, Front with { IsFront = null }));
-        Assert.Equal(default, AntiFigures.Of(figures.ContactForwardSlope, figures.CentreForwardSlope, Front with { WheelbaseMm = null }));
-        Assert.Equal(default, AntiFigures.Of(figures.ContactForwardSlope, figures.CentreForwardSlope, Front with { CentreOfGravityHeightMm = null }));
-        Assert.Null(AntiFigures.Of(figures.ContactForwardSlope, figures.CentreForwardSlope, Front with { BrakeShareFrontPct = null }).AntiDivePct);
-        Assert.Null(AntiFigures.Of(figures.ContactForwardSlope, figures.CentreForwardSlope, Front with { Drive = AxleDrive.Shared }).AntiLiftPct);
-        Assert.Null(AntiFigures.Of(figures.ContactForwardSlope, figures.CentreForwardSlope, Front with { Drive = AxleDrive.None }).AntiLiftPct);
-        Assert.Null(AntiFigures.Of(figures.ContactForwardSlope, figures.CentreForwardSlope, Rear with { Drive = null }).AntiSquatPct);
-        Assert.NotNull(AntiFigures.Of(figures.ContactForwardSlope, figures.CentreForwardSlope, Front with { Drive = null }).AntiDivePct);
+        Assert.Equal(default, AntiFigures.Compute(figures.ContactForwardSlope, figures.CentreForwardSlope, Front with { IsFront = null }));
+        Assert.Equal(default, AntiFigures.Compute(figures.ContactForwardSlope, figures.CentreForwardSlope, Front with { WheelbaseMm = null }));
+        Assert.Equal(default, AntiFigures.Compute(figures.ContactForwardSlope, figures.CentreForwardSlope, Front with { CentreOfGravityHeightMm = null }));
+        Assert.Null(AntiFigures.Compute(figures.ContactForwardSlope, figures.CentreForwardSlope, Front with { BrakeShareFrontPct = null }).AntiDivePct);
+        Assert.Null(AntiFigures.Compute(figures.ContactForwardSlope, figures.CentreForwardSlope, Front with { Drive = AxleDrive.Shared }).AntiLiftPct);
+        Assert.Null(AntiFigures.Compute(figures.ContactForwardSlope, figures.CentreForwardSlope, Front with { Drive = AxleDrive.None }).AntiLiftPct);
+        Assert.Null(AntiFigures.Compute(figures.ContactForwardSlope, figures.CentreForwardSlope, Rear with { Drive = null }).AntiSquatPct);
+        Assert.NotNull(AntiFigures.Compute(figures.ContactForwardSlope, figures.CentreForwardSlope, Front with { Drive = null }).AntiDivePct);
     }
 }

@@ -40,7 +40,7 @@ public sealed class ReachedPositionsTests
         PlausibleCorners.Any.Sample(setting =>
         {
             var corner = MechanismBuilder.Build(setting);
-            var (fromMm, toMm) = ReachableTravel.Of(corner);
+            var (fromMm, toMm) = ReachableTravel.Find(corner);
             Assert.True(PoseContinuation.TryStart(corner, out var stated));
             var last = stated;
 

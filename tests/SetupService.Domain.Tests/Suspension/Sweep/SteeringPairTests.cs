@@ -55,9 +55,9 @@ public sealed class SteeringPairTests
         Assert.Null(Pair(4.99, 4.9, isLeft: true).AckermannPct);
         Assert.Null(Pair(4.99, 4.9, isLeft: true).TurningCircleM);
         Assert.NotNull(Pair(5.01, 4.9, isLeft: true).AckermannPct);
-        var withoutWheelbase = SteeringPair.Of(Wheel(-20), Wheel(18), AxisTrackMm, null);
+        var withoutWheelbase = SteeringPair.Compute(Wheel(-20), Wheel(18), AxisTrackMm, null);
         Assert.Equal((18, null, null), (withoutWheelbase.OtherSteerDeg, withoutWheelbase.AckermannPct, withoutWheelbase.TurningCircleM));
-        Assert.Null(SteeringPair.Of(Wheel(-20), Wheel(18), null, WheelbaseMm).AckermannPct);
+        Assert.Null(SteeringPair.Compute(Wheel(-20), Wheel(18), null, WheelbaseMm).AckermannPct);
     }
 
     // A wheel past square has no turn's centre; the tangents there would give any number.
@@ -65,15 +65,15 @@ public sealed class SteeringPairTests
     public void A_wheel_steered_square_or_beyond_has_no_figures() =>
         Gen.Select(Gen.Double[90, 170], Gen.Double[-170, 170]).Sample((innerDeg, outerDeg) =>
         {
-            var pair = SteeringPair.Of(Wheel(-innerDeg), Wheel(Math.Min(outerDeg, innerDeg)), AxisTrackMm, WheelbaseMm);
+            var pair = SteeringPair.Compute(Wheel(-innerDeg), Wheel(Math.Min(outerDeg, innerDeg)), AxisTrackMm, WheelbaseMm);
 
             Assert.Null(pair.AckermannPct);
             Assert.Null(pair.TurningCircleM);
         });
 
     private static SteeringPair Pair(double innerDeg, double outerDeg, bool isLeft) => isLeft
-        ? SteeringPair.Of(Wheel(-innerDeg), Wheel(outerDeg), AxisTrackMm, WheelbaseMm)
-        : SteeringPair.Of(Wheel(outerDeg), Wheel(-innerDeg), AxisTrackMm, WheelbaseMm);
+        ? SteeringPair.Compute(Wheel(-innerDeg), Wheel(outerDeg), AxisTrackMm, WheelbaseMm)
+        : SteeringPair.Compute(Wheel(outerDeg), Wheel(-innerDeg), AxisTrackMm, WheelbaseMm);
 
     private static (double ToeDeg, double? ContactForwardMm) Wheel(double toeDeg) => (toeDeg, 0);
 }
