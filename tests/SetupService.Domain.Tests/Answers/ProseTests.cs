@@ -50,7 +50,7 @@ public sealed class ProseTests
     }
 
     // Worked by hand with the definitions above: half away from zero, a pressure to be set is rounded up, a needless zero is left out where the
-    // remarks say so; 8 mm / 25.4 · 32 = 10.0787 thirty-seconds, 241.5 kPa / 6.894757 = 35.0266 psi, 57.15 mm = 2.25 in.
+    // remarks say so; 8 mm / 25.4 · 32 = 10.0787 thirty-seconds, 60 m / 0.3048 = 196.85 ft, 241.5 kPa / 6.894757 = 35.0266 psi, 57.15 mm = 2.25 in.
     [Theory]
     [InlineData("mm", 12.35, "12.4 mm", "0.49 in")]
     [InlineData("gap", 25.4, "25.4 mm", "1 in")]
@@ -73,6 +73,9 @@ public sealed class ProseTests
     [InlineData("kmh", 160.04, "160 km/h", "99 mph")]
     [InlineData("km", 1609.344, "1609 km", "1000 miles")]
     [InlineData("km", 12345.6, "12346 km", "7671 miles")]
+    [InlineData("m", 60.0, "60 m", "197 ft")]
+    [InlineData("m", 45.26, "45.3 m", "148 ft")]
+    [InlineData("cDiff", 1.26, "1.3 °C", "2.3 °F")]
     [InlineData("pct", 12.346, "12.35 %", "12.35 %")]
     [InlineData("pct0", 45.5, "46 %", "46 %")]
     [InlineData("angle", -1.26, "−1.3°", "−1.3°")]
@@ -102,6 +105,12 @@ public sealed class ProseTests
 
         Assert.Equal($"{text} 1.0 mm {text}", Prose.Write(UnitSystem.Metric, $"{text} {1.0:mm} {text}"));
     }
+
+    [Theory]
+    [InlineData("needs a", "a")]
+    [InlineData("needs a and b", "a", "b")]
+    [InlineData("needs a, b and c", "a", "b", "c")]
+    public void What_is_missing_is_listed(string expected, params string[] missing) => Assert.Equal(expected, Needs.Describe(missing));
 
     [Fact]
     public void Six_sentences_may_stand_in_each_other() =>

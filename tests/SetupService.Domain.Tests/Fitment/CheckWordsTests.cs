@@ -137,6 +137,23 @@ public sealed class CheckWordsTests
         Assert.Equal(isAssumed, FitmentAssumptions.ForCheck(car, DemoCar.Fitting()).Any(one => one.Input == "/vehicle/front/clearance/inboardAtFullLockMm"));
     }
 
+    // Gaps taken at ride height lead the wheel on through the bump stop: 45 mm where nobody measured it, of which 60 % give way (common practice, no source),
+    // so 18 mm are left; of 60 mm 24. Its motion ratio is the damper's where that is given, else a strut's usual 0.95.
+    [Theory]
+    [InlineData(null, null, 18.0, 0.95, "common practice, no source")]
+    [InlineData(60.0, null, 24.0, 0.95, "common practice, no source")]
+    [InlineData(60.0, 0.9, 24.0, 0.9, "the damper's motion ratio: the stop is taken to sit on its rod")]
+    public void What_is_taken_of_the_bump_stop_is_listed(double? lengthMm, double? damperRatio, double leftMm, double ratio, string source)
+    {
+        var axle = DemoCar.Axle();
+        axle = axle with { Clearance = axle.Clearance with { MeasuredAt = Domain.Vehicles.ClearanceMeasuredAt.RideHeight }, BumpStop = new() { LengthMm = lengthMm }, Damper = new() { MotionRatio = damperRatio } };
+        var assumed = FitmentAssumptions.ForCheck(DemoCar.Front(axle), DemoCar.Fitting()).Where(one => one.Input.Contains("/bumpStop/", StringComparison.Ordinal)).ToDictionary(one => one.Input.Split('/')[^1]);
+
+        Assert.Equal(lengthMm is null, assumed.ContainsKey("lengthMm"));
+        Assert.Equal(leftMm, assumed["compressedLengthMm"].Value!.Value, 1e-9);
+        Assert.Equal((ratio, source), (assumed["motionRatio"].Value, assumed["motionRatio"].Source));
+    }
+
     // A tyre whose index is beyond its speed symbol and fails says what is wanted; one that is only unknown does not.
     [Theory]
     [InlineData("225/45R17 76T", 870.0, true)]

@@ -132,6 +132,19 @@ public sealed class BrakeCheckTests
         Assert.Equal(CheckStatus.Unknown, DemoCar.Check(car, smaller)[CheckId.BrakeClearance].Status);
     }
 
+    // A level caliper of 10 mm beside a level wall at its own radius: it reaches as far as it may move, 10.5 mm inboard and 0.5 outboard, and no further.
+    [Theory]
+    [InlineData(30, 20, 19.5)]
+    [InlineData(10.4, 0.4, 0)]
+    [InlineData(-50, 20, 9.5)]
+    [InlineData(-40.4, 10.4, 0)]
+    public void A_level_piece_reaches_a_level_one_only_by_moving(double wallFromMm, double measuredMm, double movedMm)
+    {
+        var (measured, moved) = new OutlineDistance([new(0, 100), new(10, 100)], [new(wallFromMm, 100), new(wallFromMm + 30, 100)], 10.5, 0.5).Least();
+
+        Assert.Equal((measuredMm, movedMm), (Math.Round(measured, 9), Math.Round(moved, 9)));
+    }
+
     private static Gen<ProfilePoint[]> Outline(int low, int high, int first, int last) =>
         Gen.Select(Gen.Int[first, last], Gen.Int[low, high], (station, radius) => new ProfilePoint(station * 10, radius)).Array[1, 6]
             .Select(points => points.OrderBy(point => point.StationMm).ToArray());

@@ -54,6 +54,19 @@ public sealed class HubAndLoadTests
     public void The_speed_symbol_is_held_against_the_top_speed(string marking, CheckStatus expected) =>
         Assert.Equal(expected, DemoCar.Check(DemoCar.Front(), DemoCar.Fitting(marking: marking))[CheckId.SpeedRating].Status);
 
+    // A symbol allows its own speed (Y: 300 km/h, from memory, UN Regulation No. 30); in brackets it leaves open what lies above.
+    [Theory]
+    [InlineData("225/45R17 91Y", 300, CheckStatus.Pass)]
+    [InlineData("225/45R17 91Y", 300.5, CheckStatus.Fail)]
+    [InlineData("225/45ZR17 (91Y)", 300, CheckStatus.Pass)]
+    [InlineData("225/45ZR17 (91Y)", 300.5, CheckStatus.Unknown)]
+    public void A_symbol_allows_the_very_speed_it_stands_for(string marking, double topSpeedKmh, CheckStatus expected)
+    {
+        var car = FitmentContext.Prepare(DemoCar.Vehicle() with { TopSpeedKmh = topSpeedKmh }, CarAxle.Front, new CheckSettings());
+
+        Assert.Equal(expected, DemoCar.Check(car, DemoCar.Fitting(marking: marking))[CheckId.SpeedRating].Status);
+    }
+
     [Theory]
     [InlineData(63.4, CheckStatus.Pass)]
     [InlineData(63.3, CheckStatus.Fail)]

@@ -2,6 +2,7 @@ using SetupService.Domain.Answers;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Diagnosis;
 using SetupService.Domain.Wear.Readings;
+using SetupService.Domain.Wear.TreadWear;
 
 namespace SetupService.Domain.Tests.Wear.Diagnosis;
 
@@ -28,6 +29,55 @@ public sealed class WearActionsTests
 
     [Fact]
     public void Without_an_aim_no_amount_is_told() => Assert.Null(Assert.Single(Actions(new(200, 240, null, null))).ColdPressureKpa);
+
+    // The camber that lasts longest has no better one beside it: set so, the car is told to go no further; a degree off it, how far and what that brings.
+    [Fact]
+    public void More_camber_is_told_by_what_it_does_to_the_life()
+    {
+        var best = Axle(Axle(0).LongestLifeChangeDeg());
+        var upright = Axle(best.Axle.Left.CamberDeg + 1);
+
+        Assert.Equal(0, best.LongestLifeChangeDeg());
+        Assert.Equal(-1, upright.LongestLifeChangeDeg(), 1e-9);
+        Assert.True(upright.LifeRatio(-1) > 1);
+        Assert.Equal(1, upright.LifeRatio(-1) * best.LifeRatio(1), 1e-9);
+        Assert.EndsWith($"the axle's tyres wear out {Sooner(best.LifeRatio(-best.CamberShortDeg.Value))} at the use stated; they last longest with no more camber.", Text(best), StringComparison.Ordinal);
+        Assert.EndsWith(
+            $"wears out {Sooner(upright.LifeRatio(-upright.CamberShortDeg.Value))} at the use stated; it lasts longest with 1.0° more negative camber ({Sooner(upright.LifeRatio(-1))}).",
+            Text(upright),
+            StringComparison.Ordinal);
+
+        static string Text(LearnedTread learned) => Assert.Single(WearActions.Build(
+            new WearCase { Tyres = [] }, new CauseFinding(WearCause.LowNegativeCamber, CarAxle.Front, 0.6, [], []), learned, UnitSystem.Metric)).Text;
+
+        static string Sooner(double ratio) => ratio < 1 ? FormattableString.Invariant($"{100 * (1 - ratio):0} % sooner") : FormattableString.Invariant($"{100 * (ratio - 1):0} % later");
+    }
+
+    [Fact]
+    public void A_tyre_that_did_nothing_has_no_life_to_tell_of()
+    {
+        var idle = LearnedTread.Fit(Axle(-1).Axle, null, null, 0, 0)!;
+        var action = Assert.Single(WearActions.Build(new WearCase { Tyres = [] }, new CauseFinding(WearCause.LowNegativeCamber, CarAxle.Front, 0.6, [], []), idle, UnitSystem.Metric));
+
+        Assert.DoesNotContain("wear", action.Text, StringComparison.Ordinal);
+        Assert.Equal(-idle.CamberShortDeg.Value, action.CamberDeg!.Value.Value, 1e-12);
+    }
+
+    // Road wears most; the bends lean the outer wheel outward by 3°, the inner one inward: short of camber there, while the straight wants little.
+    private static LearnedTread Axle(double camberDeg)
+    {
+        var wheel = new WheelUse
+        {
+            Corners = [new(0.8, 5500, camberDeg + 3, 1, true), new(0.2, 1500, camberDeg - 3, 1, false)],
+            CamberDeg = camberDeg,
+            ToeDeg = 0.05,
+            LoadN = 3500,
+            TyreRateNPerMm = 210,
+            TreadWidthMm = 190,
+            RadiusMm = 305,
+        };
+        return LearnedTread.Fit(new AxleUse(CarAxle.Front, wheel, wheel), null, null, 20_000, 60)!;
+    }
 
     private static IReadOnlyList<WearAction> Actions(TyrePressures pressures)
     {

@@ -147,6 +147,38 @@ public sealed class WearDiagnosisTests
         }
     }
 
+    // Whatever drives the car, every other fault may be on either axle; only the front is over-driven by steering.
+    [Theory]
+    [InlineData(DrivenAxle.Front)]
+    [InlineData(DrivenAxle.Rear)]
+    public void Any_other_fault_may_be_on_an_axle_that_is_not_driven(DrivenAxle driven)
+    {
+        TyreReading[] tyres = [Reading(WheelPosition.FrontLeft, 5, 5, 5), Reading(WheelPosition.RearLeft, 5, 5, 5)];
+        var diagnosis = WearDiagnosis.Compute(new WearCase { Vehicle = new Vehicle { DrivenAxle = driven }, Use = new WearUse(3000, 90, 3), Tyres = tyres });
+        var free = driven == DrivenAxle.Front ? CarAxle.Rear : CarAxle.Front;
+
+        Assert.All(
+            Enum.GetValues<WearCause>().Where(cause => cause != WearCause.Wheelspin && (cause != WearCause.FrontOverdriven || free == CarAxle.Front)),
+            cause => Assert.True(diagnosis.Probability(cause, free) > 0, cause.ToString()));
+    }
+
+    // A tread in the middle of its window, on the road and on track, makes neither too cold nor too hot likelier than before it was read.
+    [Theory]
+    [InlineData(0)]
+    [InlineData(90)]
+    public void A_tread_in_the_middle_of_its_window_is_neither_cold_nor_hot(double laps)
+    {
+        var tyre = Reading(WheelPosition.FrontLeft, 5, 5, 5);
+        var read = tyre with { TemperatureC = new(82, 85, 88), TemperatureBy = Thermometer.Probe, TemperatureWindowC = (70, 100) };
+        var (before, after) = (Diagnose(tyre), Diagnose(read));
+
+        Assert.All(
+            new[] { WearCause.BelowTemperatureWindow, WearCause.AboveTemperatureWindow },
+            cause => Assert.True(after.Probability(cause, CarAxle.Front) < 0.5 * before.Probability(cause, CarAxle.Front), cause.ToString()));
+
+        WearDiagnosis Diagnose(TyreReading one) => WearDiagnosis.Compute(new WearCase { Use = new WearUse(3000, laps, 3), Tyres = [one] });
+    }
+
     // Of 100 laps 5 % more, and one for rounding, may be told by the history: 106. Of 1000 km 1051.
     [Theory]
     [InlineData(1051, 106, 0)]

@@ -52,7 +52,23 @@ public sealed class TreadForecastTests
         Assert.Null(outer.RatePer1000KmMm);
         Assert.Null(outer.KmLeft);
         Assert.Equal(0.03, outer.RatePerLapMm!.Value.Value, 1e-11);
+
+        // A single lap is a clock, and so is a single kilometre; none of both is none.
+        Assert.Equal(WearClock.Track, WearDesign.Create(Exact((500, 0), (500, 0.25), (500, 0.5), (500, 1))).Clock);
+        Assert.Equal(WearClock.Road, WearDesign.Create(Exact((500, 7), (500.5, 7), (501, 7))).Clock);
+        Assert.Equal(WearClock.None, WearDesign.Create(Exact((500, 7), (500, 7), (500, 7))).Clock);
     }
+
+    [Theory]
+    [InlineData(0, 60, 0.5, "after 30 more laps")]
+    [InlineData(0, 60, 0.0167, "after 1 more lap")]
+    [InlineData(0, 60, 0.008, "now")]
+    [InlineData(1200, 60, 0.5, "after 30 more laps with 600 km on the road")]
+    [InlineData(1, 60, 10, "after 600 more laps with 10 km on the road")]
+    [InlineData(1200, 0, 0.5, "after another 600 km")]
+    [InlineData(1200, 0, 0.0008, "now")]
+    public void When_it_is_due_is_told_by_the_clocks_that_run(double roadKm, double laps, double times, string words) =>
+        Assert.Equal(words, ForecastUnits.After(UnitSystem.Metric, new TyreUse(roadKm, laps), times));
 
     [Fact]
     public void Clocks_in_proportion_have_no_rates_of_their_own_but_what_is_left_of_both()
@@ -99,6 +115,7 @@ public sealed class TreadForecastTests
         Assert.Equal(3.4 / 1.8, turning.Change.LifeAsItIs, 1e-9);
         Assert.Equal(7.4 / 3.0, turning.Change.LifeWhenChanged, 1e-9);
         Assert.True(turning.IsShown);
+        Assert.Contains(" Turn the tyre on its rim ", ForecastWords.Summary(Of(readings), UnitSystem.Metric), StringComparison.Ordinal);
     }
 
     // A tyre of half the wear beside it: each goes on at the other's rates, and both are gone together at best.

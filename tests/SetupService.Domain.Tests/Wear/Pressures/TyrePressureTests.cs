@@ -37,6 +37,18 @@ public sealed class TyrePressureTests
         Assert.True(needed.Upper - needed.Value > needed.Value - needed.Lower);
     }
 
+    // On a day like the last there is nothing to follow: only the errors of the readings are left, alike either way.
+    [Fact]
+    public void A_day_like_the_last_leaves_the_errors_of_the_readings()
+    {
+        var told = TyrePressureBuilder.Build(Read(210, 260, aimHot: 245), Day with { NextColdC = Day.ColdC }, NoNeed, null);
+        var (needed, hot) = (told.ColdNext!.Value.NeededKpa!.Value, told.UntouchedHotKpa!.Value);
+
+        Assert.Equal(needed.Upper - needed.Value, needed.Value - needed.Lower, 1e-9);
+        Assert.Equal(hot.Upper - hot.Value, hot.Value - hot.Lower, 1e-9);
+        Assert.Equal(260, hot.Value, 1e-9);
+    }
+
     [Fact]
     public void The_setting_and_the_bleeding_stop_at_what_the_load_needs()
     {
@@ -86,6 +98,9 @@ public sealed class TyrePressureTests
 
         Assert.Equal(expected, told.Contradiction);
         Assert.Equal(expected == PressureContradiction.None, told.ColdNow is not null);
+        var words = PressureWords.Describe(told, Day, UnitSystem.Metric)[0];
+        Assert.Equal(expected == PressureContradiction.HotBelowCold, words.StartsWith("204 kPa hot is below 210 kPa cold", StringComparison.Ordinal));
+        Assert.Equal(expected == PressureContradiction.GasBeyondReason, words.StartsWith("From 100 kPa at 18 °C to 480 kPa the gas would be at a temperature no tyre has.", StringComparison.Ordinal));
     }
 
     [Fact]

@@ -81,6 +81,20 @@ public sealed class TreadFiguresTests
         Assert.Equal(errorMm, spread.StandardError, 5e-8);
     }
 
+    // By hand: outer depths 5.0, 5.1, 5.0, 4.9 round the tyre, the others alike, sum of squares 0.02. A gauge of 0.02 mm would cause 3 · (4 − 1) · 0.0004 =
+    // 0.0036 of that, 0.18, and leaves 0.4 of it open; one of 0.2 mm would cause all.
+    [Theory]
+    [InlineData(0.02, 0.072)]
+    [InlineData(0.2, 0.4)]
+    public void What_the_gauge_causes_is_open_in_the_share_once_round(double gaugeMm, double error)
+    {
+        AcrossTread<double>[] around = [new(5, 5, 5), new(5.1, 5, 5), new(5, 5, 5), new(4.9, 5, 5)];
+        var once = TreadFigures.Compute(Tyre(TreadZone.FromDepths(around[0])) with { AroundMm = around, GaugeErrorMm = gaugeMm })!.Value.OncePerTurnShare!.Value;
+
+        Assert.Equal(1, once.Value, 1e-9);
+        Assert.Equal(error, once.StandardError, 1e-9);
+    }
+
     [Fact]
     public void Three_hollows_do_not_go_once_round()
     {

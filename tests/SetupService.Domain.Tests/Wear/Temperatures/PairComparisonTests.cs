@@ -36,6 +36,8 @@ public sealed class PairComparisonTests
         Assert.Null(PairComparison.Compute(WheelPairs.FrontLessRear, car, null));
         Assert.Null(PairComparison.Compute(WheelPairs.RearLeftLessRight, car, null));
         Assert.NotNull(PairComparison.Compute(WheelPairs.FrontLeftLessRight, car, null));
+        Assert.Equal("front axle against rear axle needs the temperatures of all four treads", PairWords.Lacking(WheelPairs.FrontLessRear));
+        Assert.Equal("rear left tyre against rear right tyre needs the temperatures of both treads", PairWords.Lacking(WheelPairs.RearLeftLessRight));
     }
 
     [Fact]

@@ -17,6 +17,12 @@ public sealed class TemperatureFiguresTests
         Assert.Equal(12, TemperatureFigures.WidestSpreadC(tread).Value);
         Assert.Equal(-2, TemperatureFigures.CentreLessShouldersC(tread).Value);
         Assert.Equal(250 / 3.0, TemperatureFigures.MeanC(tread).Value, 1e-12);
+
+        // A degree a reading: a difference of two has √2, one less the mean of two √(1 + 1/2), and what all three share stays whole in their mean.
+        Assert.Equal(Math.Sqrt(2), TemperatureFigures.OuterLessInnerC(tread).StandardError, 1e-12);
+        Assert.Equal(Math.Sqrt(2), TemperatureFigures.WidestSpreadC(tread).StandardError, 1e-12);
+        Assert.Equal(Math.Sqrt(1.5), TemperatureFigures.CentreLessShouldersC(tread).StandardError, 1e-12);
+        Assert.Equal(1, TemperatureFigures.MeanC(tread).StandardError);
     }
 
     // Inner 3 to 8 °C hotter, spread to 10 °C, centre within 3 °C: common practice, no source. Both edges belong to the range.

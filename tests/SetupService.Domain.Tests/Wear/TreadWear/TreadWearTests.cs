@@ -165,6 +165,19 @@ public sealed class TreadWearTests
         Assert.Equal(cut.Diagnosis.NormalProbability, left.Diagnosis.NormalProbability);
     }
 
+    // 5,000 km of road, and 100 laps of 3 km where nobody told how long one is.
+    [Fact]
+    public void A_study_learns_from_the_use_stated()
+    {
+        var read = Read(Front(-1), 4.4, 5.2, 5.6);
+        var wear = new WearCase { Vehicle = new Vehicle(), Use = Use with { LapKm = null }, Tyres = read };
+        var car = WorkedCar.Make();
+        var learned = LearnedTread.Fit(TrackBends.Solve(car, wear.Vehicle, wear.Use)!.Value.Front, read[0], read[1], 5000, 300)!;
+
+        Assert.Equal(learned.WornMm(isLeft: true), WearStudy.Compute(wear, car).Front!.WornMm(isLeft: true));
+        Assert.Equal(learned.WornMm(isLeft: true), WearStudy.Compute(wear with { Use = Use with { TrackLaps = 200, LapKm = 1.5 } }, car).Front!.WornMm(isLeft: true));
+    }
+
     private static AxleUse Front(double camberDeg)
     {
         var car = WorkedCar.Make();
