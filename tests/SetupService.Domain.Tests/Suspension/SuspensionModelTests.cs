@@ -60,6 +60,51 @@ public sealed class SuspensionModelTests
 
         Assert.Equal(760, inTurn.HalfTrackMm);
         Assert.Equal(headingPerSteer, inTurn.HeadingPerSteer);
+        Assert.Equal(headingPerSteer * Math.Tan(double.DegreesToRadians(6)), inTurn.CamberPerSteer, 1e-12);
+    }
+
+    // About a swing arm of 3000 mm a wheel that rises by 30 mm turns by a hundredth of a radian; the heights of a roll centre 70 mm above the
+    // ground and half the track of 1520 mm give the slope of the contact's path. About an axis that leans inboard by 60° the wheel's own
+    // axle stays within 30° of it, and no turn heads the wheel straight to the side.
+    [Theory]
+    [InlineData(CarAxle.Front, 1)]
+    [InlineData(CarAxle.Rear, 0)]
+    public void A_few_figures_in_a_turn_move_the_wheel_about_its_swing_arm(CarAxle at, double perSteer)
+    {
+        var axle = WorkedCar.Make().Front with { LeftCamberDeg = -1, LeftToeDeg = 0.2, LeftCasterDeg = 30, SteeringAxisInclinationDeg = 60, RideHeightChangeMm = -10, MotionRatio = 0.9, DamperMotionRatio = 0.8 };
+        var motion = axle.Suspension.MotionOf(axle.SetupOf(at, WheelSide.Left))!;
+        var pose = motion.Origin;
+
+        Assert.True(motion.TryAt(20, 0, ref pose, out var ahead));
+        Assert.Equal(-1 - double.RadiansToDegrees(0.01), ahead.CamberDeg, 1e-12);
+        Assert.Equal(-double.RadiansToDegrees(1 / 3000.0), ahead.CamberPerTravel, 1e-12);
+        Assert.Equal(-0.2, ahead.HeadingDeg, 1e-12);
+        Assert.Equal(perSteer * Math.Tan(double.DegreesToRadians(30)), ahead.CamberPerSteer, 1e-12);
+        Assert.Equal(60 / 760.0, ahead.OutboardSlope, 1e-12);
+        Assert.Equal((20, 18, 0.9, 0.8), (ahead.ContactRiseMm, ahead.SpringTravelMm, ahead.SpringMotionRatio, ahead.DamperMotionRatio));
+        Assert.False(ahead.IsBeyondReadings);
+        Assert.Equal(perSteer == 0, motion.TryAt(20, 90, ref pose, out var aside));
+        Assert.Equal(perSteer == 0 ? -0.2 : 0, aside.HeadingDeg, 1e-12);
+        Assert.False(motion.TryAt(20, 0, ref pose, out _, new WorkBudget(0)));
+    }
+
+    // Read from −40 to 60 mm and carried on for 20 mm: further out the wheel stays as it is there.
+    [Theory]
+    [InlineData(80, false, 80)]
+    [InlineData(90, true, 80)]
+    [InlineData(-60, false, -60)]
+    [InlineData(-70, true, -60)]
+    public void Beyond_its_readings_a_wheel_in_a_turn_stays_as_it_is_at_their_end_and_says_so(double travelMm, bool isBeyond, double readAtMm)
+    {
+        var axle = WorkedCar.Make().Front with { Suspension = SuspensionModel.From(Readings) };
+        var motion = axle.Suspension.MotionOf(axle.SetupOf(CarAxle.Front, WheelSide.Left))!;
+        var pose = motion.Origin;
+
+        Assert.True(motion.TryAt(travelMm, 0, ref pose, out var there));
+        Assert.True(motion.TryAt(readAtMm, 0, ref pose, out var atEnd));
+        Assert.Equal((isBeyond, false), (there.IsBeyondReadings, atEnd.IsBeyondReadings));
+        Assert.Equal((atEnd.CamberDeg, atEnd.HeadingDeg), (there.CamberDeg, there.HeadingDeg));
+        Assert.Equal(travelMm, there.ContactRiseMm);
     }
 
     [Fact]
@@ -96,6 +141,10 @@ public sealed class SuspensionModelTests
         var pose = motion.Origin;
         Assert.True(motion.TryAt(10, 0, ref pose, out var inTurn));
         Assert.Equal(expected.CamberDeg, inTurn.CamberDeg, 1e-9);
+
+        // Rise and spring travel count from the ride height.
+        Assert.True(motion.TryAt(0, 0, ref pose, out var atRide));
+        Assert.Equal((0, 0), (atRide.ContactRiseMm, atRide.SpringTravelMm), (one, other) => Math.Abs(one.Item1 - other.Item1) < 1e-9 && Math.Abs(one.Item2 - other.Item2) < 1e-9);
     }
 
     [Fact]

@@ -47,6 +47,21 @@ public sealed class WheelPathTests
         Assert.Equal((SuspensionGapKind.NeedsPoints, "/suspension/points"), (path.SidewaysGap!.Kind, path.SidewaysGap.Needs.Single()));
     }
 
+    // Set elsewhere after it was read, the whole curve goes with it.
+    [Fact]
+    public void A_camber_set_otherwise_than_read_shifts_the_path_and_changes_no_lean() =>
+        Gen.Select(Gen.Double[-3, 1], Gen.Double[-40, 0], Gen.Double[0, 70]).Sample((camberDeg, fromMm, toMm) =>
+        {
+            var suspension = SuspensionModel.From(new CornerReadings { Travel = [new(-30, -0.4), new(0, -1), new(30, -1.6), new(60, -2.2)] });
+            var setup = new WheelSetup { CamberDeg = null, ToeDeg = 0 };
+            var (read, set) = (suspension.PathOver(setup, fromMm, toMm), suspension.PathOver(setup with { CamberDeg = camberDeg }, fromMm, toMm));
+
+            Assert.Equal(camberDeg, set.StatedCamberDeg, 1e-12);
+            Assert.Equal(read.Points.Count, set.Points.Count);
+            for (var i = 0; i < set.Points.Count; i++)
+                Assert.Equal(read.Points[i].CamberDeg - read.StatedCamberDeg, set.Points[i].CamberDeg - camberDeg, 1e-12);
+        });
+
     [Fact]
     public void A_path_beyond_the_readings_ends_with_the_reason()
     {

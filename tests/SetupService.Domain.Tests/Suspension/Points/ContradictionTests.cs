@@ -100,6 +100,18 @@ public sealed class ContradictionTests
         Assert.Equal(isAllowed, found.All(one => one.Member != "tieRodOuter"));
     }
 
+    // A millimetre to the left of the centre plane a wheel is on the left, and its other points are looked at for their side.
+    [Theory]
+    [InlineData(1, true)]
+    [InlineData(0.999, false)]
+    public void A_wheel_a_millimetre_left_of_the_centre_plane_is_on_the_left(double y, bool isLeft)
+    {
+        var found = Contradictions.Find(Strut with { WheelCentre = Strut.WheelCentre with { Y = y }, StrutTop = Strut.StrutTop.Mirrored });
+
+        Assert.Equal(isLeft, found.Any(one => one.Member == "strutTop" && one.Message.Contains("turn the sign of its y", StringComparison.Ordinal)));
+        Assert.Equal(!isLeft, found.Any(one => one.Member == "wheelCentre" && one.Message.Contains("the left corner's", StringComparison.Ordinal)));
+    }
+
     [Fact]
     public void Plausible_corners_have_none() => PlausibleCorners.Any.Sample(setting => Assert.Empty(Contradictions.Find(setting.Suspension)));
 

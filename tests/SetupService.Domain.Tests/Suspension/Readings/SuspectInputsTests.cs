@@ -109,15 +109,50 @@ public sealed class SuspectInputsTests
         Assert.Empty(SuspensionModel.FromFigures.Cautions("/vehicle/front"));
     }
 
+    // Wherever it stands in the list, at its ends too.
     [Theory]
     [InlineData(0)]
     [InlineData(0.1)]
     public void Of_many_readings_the_turned_one_is_found_too(double gaugeErrorDeg)
     {
-        TravelReading[] travel = [.. Enumerable.Range(0, 40).Select(i => new TravelReading(-60 + (3 * i), -1 - (0.02 * (-60 + (3 * i)))))];
-        travel[33] = travel[33] with { CamberDeg = -travel[33].CamberDeg };
+        TravelReading[] sound = [.. Enumerable.Range(0, 40).Select(i => new TravelReading(-60 + (3 * i), -1.4 - (0.02 * (-60 + (3 * i)))))];
+        int[] wellAwayFromZero = [.. Enumerable.Range(0, 40).Where(i => Math.Abs(sound[i].CamberDeg) > 0.6)];
+        Assert.InRange(wellAwayFromZero.Length, 20, 40);
+        Assert.All(wellAwayFromZero, index =>
+        {
+            var turned = sound[index] with { CamberDeg = -sound[index].CamberDeg };
+            TravelReading[] travel = [.. sound[..index], turned, .. sound[(index + 1)..]];
 
-        Assert.Equal(33, Assert.Single(Found(new() { Travel = travel, GaugeErrorDeg = gaugeErrorDeg })).Reading);
+            var one = Assert.Single(Found(new() { Travel = travel, GaugeErrorDeg = gaugeErrorDeg }));
+            Assert.Equal((index, true), (one.Reading, one.IsSignTurned));
+        });
+    }
+
+    // Camber that falls by a degree from one reading to the next: the turned one is nearer to its neighbour's value than any other is, and
+    // off the line through both all the same.
+    [Fact]
+    public void Of_many_readings_the_turned_one_is_found_although_camber_changes_much()
+    {
+        TravelReading[] travel = [.. Enumerable.Range(-7, 15).Select(i => new TravelReading(10 * i, -0.7 - i))];
+        travel[7] = new(0, 0.7);
+
+        var one = Assert.Single(Found(new() { Travel = travel }));
+        Assert.Equal((SuspectInputKind.CamberSign, 7), (one.Kind, one.Reading));
+        Assert.Equal(-0.7, one.ExpectedDeg, 0.1);
+    }
+
+    // The neighbours of a reading at the end are the next two. Thirteen readings that bend alike, of which twelve are looked at; the first,
+    // turned, lies near the line through the second and the fourth and off the one through the second and the third.
+    [Fact]
+    public void Of_many_readings_that_bend_a_turned_one_at_the_end_is_found()
+    {
+        const double StepMm = 40;
+        const double Bend = 5e-4;
+        var firstDeg = ((1.5 * Bend * StepMm * StepMm) + 0.05) / 2;
+        TravelReading[] travel = [.. Enumerable.Range(0, 13).Select(i => new TravelReading(StepMm * (i - 6), firstDeg - (0.14 * StepMm * i) + (Bend / 2 * StepMm * i * StepMm * i)))];
+        travel[0] = travel[0] with { CamberDeg = -firstDeg };
+
+        Assert.Equal((SuspectInputKind.CamberSign, 0), Assert.Single(Found(new() { Travel = travel, GaugeErrorDeg = 0 }).Select(one => (one.Kind, one.Reading))));
     }
 
     [Theory]

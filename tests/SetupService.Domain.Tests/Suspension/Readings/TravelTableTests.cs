@@ -39,6 +39,19 @@ public sealed class TravelTableTests
         Assert.Contains("-500 to 500 mm", faults[3], StringComparison.Ordinal);
     }
 
+    // The ranges of the contract's readings: 500 mm, 15° and 5° to either side.
+    [Theory]
+    [InlineData("500 15 5", "500.5 0", "the travel is 500.5 mm")]
+    [InlineData("-500 -15 -5", "0 15.5", "the camber is 15.5 °")]
+    [InlineData("0 0 5", "0 -15.5", "the camber is -15.5 °")]
+    [InlineData("0 15", "0 0 5.5", "the toe is 5.5 °")]
+    [InlineData("0 -15", "0 0 -5.5", "the toe is -5.5 °")]
+    public void A_reading_at_the_end_of_its_range_is_read_and_one_beyond_is_not(string atEnd, string beyond, string told)
+    {
+        Assert.Single(TravelTable.Read($"{atEnd}\n{beyond}", out var faults));
+        Assert.StartsWith($"line 2: {told};", Assert.Single(faults), StringComparison.Ordinal);
+    }
+
     [Theory]
     [InlineData("")]
     [InlineData("0 -0.9")]

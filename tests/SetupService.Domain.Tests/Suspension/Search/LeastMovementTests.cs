@@ -35,6 +35,38 @@ public sealed class LeastMovementTests
                 Assert.InRange(SizeMm(answered), 0, SizeMm(drawn.Adjustments) + 1e-3);
             });
 
+    // Toe too, by a shim: three angles by three adjusters, or toe alone.
+    [Fact]
+    public void Camber_caster_and_toe_that_a_movement_gives_are_reached_again() =>
+        Gen.Select(PlausibleCorners.Struts, Gen.Double[-1, 1].Array[3], Gen.Bool).Sample((setting, shares, isToeAlone) =>
+        {
+            var start = AdjustedCorner.AsStated(setting)!;
+            Adjustment[] moved = [new(Adjuster.HubShimCamber, 0.5 * shares[0]), new(Adjuster.StrutTopRearward, 6 * shares[1]), new(Adjuster.HubShimToe, 0.5 * shares[2])];
+            if (isToeAlone) moved = moved[2..];
+            var wanted = start.With(moved, resetToe: false)!;
+            var target = isToeAlone ? new AngleTarget(null, null, wanted.ToeDeg) : new AngleTarget(wanted.CamberDeg, wanted.CasterDeg, wanted.ToeDeg);
+
+            var found = LeastMovement.Find(start, [.. moved.Select(one => new AdjusterRoom(one, -20, 20))], target, archGapMm: null, resetToe: false)!;
+
+            Assert.True(found.IsReached);
+            for (var i = 0; i < moved.Length; i++) Assert.Equal(moved[i].Amount, found.Amounts[i], 1e-3);
+            Assert.Equal(wanted.ToeDeg!.Value, found.After.ToeDeg!.Value, AngleDeg);
+        });
+
+    [Theory]
+    [InlineData(2, 1)]
+    [InlineData(-2, -0.5)]
+    public void Toe_out_of_reach_leaves_its_shim_at_the_limit(double awayDeg, double atDeg) =>
+        PlausibleCorners.Any.Sample(setting =>
+        {
+            var start = AdjustedCorner.AsStated(setting)!;
+            var found = LeastMovement.Find(start, [new(new(Adjuster.HubShimToe, 0), -0.5, 1)], new(null, null, start.ToeDeg + awayDeg), archGapMm: null, resetToe: false)!;
+
+            Assert.False(found.IsReached);
+            Assert.Equal([new BindingLimit(Obstacle.Limit, 0)], found.BindingLimits);
+            Assert.Equal(atDeg, found.Amounts[0], 1e-9);
+        });
+
     [Fact]
     public void Out_of_reach_the_adjuster_stands_at_its_limit_and_is_named() =>
         PlausibleCorners.Any.Sample(setting =>
