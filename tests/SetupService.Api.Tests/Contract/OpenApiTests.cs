@@ -4,7 +4,6 @@ using SetupService.Api.Host;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Tests.Host;
-using SetupService.Api.Vehicles.Suspensions;
 
 namespace SetupService.Api.Tests.Contract;
 

@@ -1,6 +1,5 @@
 using System.Net;
 using Microsoft.AspNetCore.Mvc.Testing;
-using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Documents;
 
 namespace SetupService.Api.Tests.Host;

@@ -1,7 +1,6 @@
 using System.Text;
 using SetupService.Api.Host;
 using SetupService.Api.Http;
-using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Documents;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Tests.Vehicles;

@@ -43,16 +43,16 @@ public sealed class MeasuredTableTests
     [Theory]
     [InlineData(true, "/vehicle/front/suspension/table")]
     [InlineData(false, "/vehicle/front/suspension/readings")]
-    public void Assumptions_and_gaps_point_at_what_was_sent(bool isTable, string pointer)
+    public void Assumptions_and_gaps_point_at_what_was_sent(bool isTable, string place)
     {
         var model = SuspensionMapper.Model(
             isTable ? new MeasuredSuspensionDocument { Table = "-20 -0.4\n20 -1.3" } : new MeasuredSuspensionDocument { Readings = [new() { TravelMm = -20, CamberDeg = -0.4 }, new() { TravelMm = 20, CamberDeg = -1.3 }] },
             null);
         var setup = new WheelSetup { CamberDeg = null, ToeDeg = null, RideHeightChangeMm = -100 };
 
-        Assert.Equal(pointer, model.Assumptions("/vehicle/front", setup)[0].Input);
-        Assert.Equal(pointer, "/vehicle/front" + model.WhyNotAtRide(setup).Input);
-        Assert.Equal(pointer, "/vehicle/front" + model.PathOver(setup, 0, 200).Gap!.Needs[0]);
+        Assert.Equal(place, model.Assumptions("/vehicle/front", setup)[0].Input);
+        Assert.Equal(place, "/vehicle/front" + model.WhyNotAtRide(setup).Input);
+        Assert.Equal(place, "/vehicle/front" + model.PathOver(setup, 0, 200).Gap!.Needs[0]);
     }
 
     private static IReadOnlyList<Fault> Faults(string members) =>

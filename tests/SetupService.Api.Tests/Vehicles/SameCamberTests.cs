@@ -64,6 +64,49 @@ public sealed class SameCamberTests(ServiceFixture fixture) : IClassFixture<Serv
             Assert.Equal(byTable.CheckOf(place).Number("nominalMm"), byReadings.CheckOf(place).Number("nominalMm"), 1e-4);
     }
 
+    // For one bend the mean inclination is that of the outer wheel in this bend.
+    [Theory]
+    [MemberData(nameof(Suspensions))]
+    public async Task A_camber_target_of_one_bend_stands_on_the_inclination_of_the_turn(string suspension, double gaugeErrorDeg)
+    {
+        var front = Suspension(suspension, gaugeErrorDeg);
+        var turn = Whole("cornering", front).With("/lateralG", 0.5).With("/turn", "left");
+        var target = Whole("cornering", front).With("/lateralG", 0.5).With("/turn", "left").With("/axle", "front");
+        target.Remove("heldLateralG");
+
+        var turned = await fixture.Client.AnswerOf("/v1/handling/cornering", turn);
+        var wanted = await fixture.Client.AnswerOf("/v1/handling/camber-target", target);
+
+        Assert.Equal(turned.Number("wheels", "frontRight", "inclinationDeg"), wanted.Number("before", "meanInclinationDeg"), 0.03); // the tyres share the side force otherwise without heldLateralG
+    }
+
+    // As with the check: asked with the readings, and with the sweep's answer on them read without error. Both stand on the same camber.
+    [Theory]
+    [InlineData(0.1)]
+    [InlineData(0)]
+    public async Task Camber_target_and_diagnosis_stand_on_the_camber_of_the_sweep(double gaugeErrorDeg)
+    {
+        var front = Suspension(Outlying, gaugeErrorDeg);
+        front["readings"]!.AsArray().RemoveAt(5);
+        var swept = await Sweep(front, -75, 50, 2.5);
+        var table = new JsonObject
+        {
+            ["kind"] = "measured",
+            ["gaugeErrorDeg"] = 0,
+            ["readings"] = new JsonArray([.. swept.Select(row => (JsonNode)new JsonObject { ["travelMm"] = row.TravelMm, ["camberDeg"] = row.CamberDeg })]),
+        };
+
+        var (target, ofTable) = (await Wanted(front), await Wanted(table));
+        Assert.Equal(ofTable.Number("before", "meanInclinationDeg"), target.Number("before", "meanInclinationDeg"), 2e-3);
+        Assert.Equal(ofTable.Number("staticCamberDeg", "value"), target.Number("staticCamberDeg", "value"), 4e-3);
+        Assert.Equal(await ShortDeg(table), await ShortDeg(front), 4e-3);
+
+        async Task<JsonElement> Wanted(JsonObject suspension) => await fixture.Client.AnswerOf("/v1/handling/camber-target", Whole("camber-target", suspension));
+
+        async Task<double> ShortDeg(JsonObject suspension) =>
+            (await fixture.Client.AnswerOf("/v1/wear/diagnosis", Whole("wear-diagnosis", suspension))).GetProperty("wearModel")[0].Number("camberShortBeforehandDeg", "value");
+    }
+
     [Fact]
     public async Task Without_a_gauge_error_every_reading_is_met_and_else_within_two_and_a_half_of_them()
     {
@@ -123,7 +166,7 @@ public sealed class SameCamberTests(ServiceFixture fixture) : IClassFixture<Serv
     }
 
     private static string Caution(JsonElement answer, string code) =>
-        answer.GetProperty("cautions").EnumerateArray().Single(one => one.GetProperty("code").GetString() == code).GetProperty("text").GetString()!;
+        answer.GetProperty("cautions").EnumerateArray().First(one => one.GetProperty("code").GetString() == code).GetProperty("text").GetString()!;
 
     private static JsonObject Suspension(string text, double gaugeErrorDeg)
     {

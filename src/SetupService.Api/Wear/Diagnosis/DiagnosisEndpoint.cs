@@ -5,6 +5,7 @@ using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
 using SetupService.Api.Vehicles;
+using SetupService.Domain.Answers;
 using SetupService.Domain.Numerics;
 using SetupService.Domain.Vehicles;
 
@@ -30,13 +31,13 @@ internal static class DiagnosisEndpoint
     }
 
     private static Results<Answer<DiagnosisAnswer>, Problem> Diagnose(Body<DiagnosisRequest> body, QueryReader query, TimeProvider clock, CancellationToken cancellation) =>
-        TryDiagnose(body, clock, cancellation, out var car, out var problem) ? new Answer<DiagnosisAnswer>(DiagnosisAnswers.Create(car, query.Units)) : problem;
+        TryDiagnose(body, query.Units, clock, cancellation, out var car, out var problem) ? new Answer<DiagnosisAnswer>(DiagnosisAnswers.Create(car, query.Units)) : problem;
 
     private static Results<SvgAnswer, Problem> Chart(Body<DiagnosisRequest> body, QueryReader query, TimeProvider clock, CancellationToken cancellation) =>
-        TryDiagnose(body, clock, cancellation, out var car, out var problem) ? new SvgAnswer(TreadChart.Draw(car, query.Units)) : problem;
+        TryDiagnose(body, query.Units, clock, cancellation, out var car, out var problem) ? new SvgAnswer(TreadChart.Draw(car, query.Units)) : problem;
 
     private static bool TryDiagnose(
-        Body<DiagnosisRequest> body, TimeProvider clock, CancellationToken cancellation, [NotNullWhen(true)] out DiagnosedCar? car, [NotNullWhen(false)] out Problem? problem)
+        Body<DiagnosisRequest> body, UnitSystem units, TimeProvider clock, CancellationToken cancellation, [NotNullWhen(true)] out DiagnosedCar? car, [NotNullWhen(false)] out Problem? problem)
     {
         car = null;
         problem = body.Problem!;
@@ -51,7 +52,7 @@ internal static class DiagnosisEndpoint
         }
 
         var today = request.ReadOn is { } day ? DiagnosisMapper.Day(day)!.Value : DateOnly.FromDateTime(clock.GetUtcNow().Date);
-        car = DiagnosedCar.From(request, vehicle, today, WorkBudget.Generous(cancellation));
+        car = DiagnosedCar.From(request, vehicle, today, units, WorkBudget.Generous(cancellation));
         return true;
     }
 }

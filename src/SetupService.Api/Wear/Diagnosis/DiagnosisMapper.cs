@@ -1,4 +1,5 @@
 using System.Globalization;
+using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Numerics;
 using SetupService.Domain.Vehicles;
@@ -23,11 +24,11 @@ internal sealed record DiagnosedCar(DiagnosisRequest Request, WearStudy Study, R
     public Vehicle? Stated { get; private init; }
 
     /// <summary>Studies a request: causes always, the wear model where the car is known well enough.</summary>
-    public static DiagnosedCar From(DiagnosisRequest request, Vehicle? vehicle, DateOnly today, WorkBudget budget)
+    public static DiagnosedCar From(DiagnosisRequest request, Vehicle? vehicle, DateOnly today, UnitSystem units, WorkBudget budget)
     {
         var wear = DiagnosisMapper.Case(request, vehicle);
         var why = vehicle is null ? "needs a vehicle with axle loads, tracks, wheelbase and springs" : Lacks(vehicle);
-        var car = why is null && vehicle is not null ? HandlingCarBuilder.Build(vehicle) : null;
+        var car = why is null && vehicle is not null ? HandlingCarBuilder.Build(vehicle, units) : null;
         if (why is null && car is null) why = "the suspension's points do not hold the wheel where it is stated";
         if (why is null && wear.Use.TrackLaps is 0) (car, why) = (null, "the tyres are stated to have seen no track: camber short of the cornering is a matter of the track");
         var study = WearStudy.Compute(wear, car?.Car, budget);

@@ -11,7 +11,6 @@ using Microsoft.OpenApi;
 using SetupService.Api.Host;
 using SetupService.Api.Host.OpenApi;
 using SetupService.Api.Http;
-using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Documents;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
