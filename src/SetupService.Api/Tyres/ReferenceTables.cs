@@ -1,5 +1,5 @@
-using SetupService.Api.Http.Contract;
 using SetupService.Api.Http;
+using SetupService.Api.Http.Contract;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Tyres;
 

@@ -1,5 +1,5 @@
-using SetupService.Api.Http.Faults;
 using SetupService.Api.Http;
+using SetupService.Api.Http.Faults;
 using SetupService.Domain.Wheels;
 
 namespace SetupService.Api.Wheels;

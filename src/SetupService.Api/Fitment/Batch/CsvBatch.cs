@@ -1,12 +1,12 @@
 using System.Globalization;
 using Microsoft.AspNetCore.WebUtilities;
 using Microsoft.Net.Http.Headers;
+using nietras.SeparatedValues;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Documents;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
-using nietras.SeparatedValues;
 
 namespace SetupService.Api.Fitment.Batch;
 

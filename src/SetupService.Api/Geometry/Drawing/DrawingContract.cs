@@ -3,8 +3,8 @@ using FluentValidation;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Rules;
-using SetupService.Api.Vehicles.Suspensions;
 using SetupService.Api.Vehicles;
+using SetupService.Api.Vehicles.Suspensions;
 using SetupService.Domain.Suspension.Points;
 
 namespace SetupService.Api.Geometry.Drawing;

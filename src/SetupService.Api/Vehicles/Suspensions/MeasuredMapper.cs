@@ -1,5 +1,5 @@
-using SetupService.Api.Http.Faults;
 using SetupService.Api.Http;
+using SetupService.Api.Http.Faults;
 using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Suspension.Steering;
 

@@ -1,8 +1,8 @@
-using SetupService.Api.Http.Faults;
 using SetupService.Api.Http;
+using SetupService.Api.Http.Faults;
 using SetupService.Domain.Numerics;
-using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Suspension;
+using SetupService.Domain.Suspension.Points;
 
 namespace SetupService.Api.Vehicles.Suspensions;
 

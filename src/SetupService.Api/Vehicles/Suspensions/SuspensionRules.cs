@@ -1,5 +1,5 @@
-using FluentValidation.Results;
 using FluentValidation;
+using FluentValidation.Results;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Rules;
 using SetupService.Domain.Suspension.Points;

@@ -133,4 +133,5 @@ internal static class ForecastMapper
 
     private static double? Km(TyreUse mix, double mixes) => mix.RoadKm > 0 ? mix.RoadKm * mixes : null;
 
-    private static bool HasMix(TyreUse mix) => mix is { RoadKm: > 0, TrackLaps: > 0 };}
+    private static bool HasMix(TyreUse mix) => mix is { RoadKm: > 0, TrackLaps: > 0 };
+}

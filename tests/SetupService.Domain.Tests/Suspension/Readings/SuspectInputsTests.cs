@@ -2,8 +2,8 @@ using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Suspension.Steering;
-using SetupService.Domain.Tests.Suspension.Steering;
 using SetupService.Domain.Tests.Oracle;
+using SetupService.Domain.Tests.Suspension.Steering;
 
 namespace SetupService.Domain.Tests.Suspension.Readings;
 
