@@ -39,6 +39,10 @@ public sealed record TyreDocument
     [Range(50, 20000)]
     [Sample(1050.0)]
     public double? CorneringStiffnessNPerDeg { get; set; }
+
+    /// <summary>What the tyre is made for: it tells roughly how much it grips on a dry road.</summary>
+    [Sample("summer")]
+    public TyreCategory? Category { get; set; }
 }
 
 /// <summary>What a tyre's marking says, and what follows from it.</summary>

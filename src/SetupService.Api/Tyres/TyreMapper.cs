@@ -23,6 +23,7 @@ internal static class TyreMapper
             RimProtectorMm = document.RimProtectorMm,
             VerticalRateNPerMm = document.VerticalRateNPerMm,
             CorneringStiffnessNPerDeg = document.CorneringStiffnessNPerDeg,
+            Category = document.Category,
         };
     }
 }

@@ -14,6 +14,10 @@ public sealed record VehicleDocument
     [Sample("Aldermoor Tarn, road trim")]
     public string? Label { get; set; }
 
+    /// <summary>The shape of the body: where centreOfGravityHeightMm is not given, the height typical of it is taken.</summary>
+    [Sample("coupe")]
+    public CarBody? Body { get; set; }
+
     /// <summary>Which wheels are driven.</summary>
     [Sample("rear")]
     public DrivenAxle? DrivenAxle { get; set; }

@@ -34,6 +34,7 @@ internal static class VehicleMapper
 
         return new Vehicle
         {
+            Body = document.Body,
             DrivenAxle = document.DrivenAxle,
             TopSpeedKmh = document.TopSpeedKmh,
             WheelbaseMm = document.WheelbaseMm,

@@ -18,6 +18,28 @@ public sealed record Tyre(TyreMarking Marking)
 
     /// <summary>Side force per degree of slip angle at the working load, in N/deg.</summary>
     public double? CorneringStiffnessNPerDeg { get; init; }
+
+    /// <summary>What the tyre is made for, which tells roughly how much grip it has.</summary>
+    public TyreCategory? Category { get; init; }
+}
+
+/// <summary>What a tyre is made for, by grip on a dry road.</summary>
+public enum TyreCategory
+{
+    /// <summary>For every day and long life.</summary>
+    Touring,
+
+    /// <summary>A sporting road tyre for the warm months.</summary>
+    Summer,
+
+    /// <summary>A road tyre of soft rubber that lasts a track day.</summary>
+    TrackDay,
+
+    /// <summary>Legal on the road where local law says so, with hardly any tread pattern.</summary>
+    SemiSlick,
+
+    /// <summary>A racing tyre without pattern, not for the road.</summary>
+    Slick,
 }
 
 /// <summary>How the cords of a tyre's carcass lie.</summary>

@@ -25,6 +25,9 @@ public readonly record struct StaticLoads(double LeftN, double RightN)
     /// <summary>Mass of the whole car, kg; null where an axle's load is not known.</summary>
     public static double? CarMassKg(Vehicle vehicle) => (Compute(vehicle, CarAxle.Front)?.SumN + Compute(vehicle, CarAxle.Rear)?.SumN) / StandardGravity;
 
+    /// <summary>Mean static load of the four wheels, N; 0 where an axle's load is not known.</summary>
+    public static double MeanOfWheelsN(Vehicle vehicle) => CarMassKg(vehicle) is { } kg ? kg * StandardGravity / 4 : 0;
+
     /// <summary>True when half an axle's load is taken to be on each of its wheels because their scales were not read.</summary>
     public static bool AreHalved(Vehicle vehicle, CarAxle axle)
     {

@@ -5,6 +5,9 @@ namespace SetupService.Domain.Vehicles;
 /// <summary>A car, as far as it is known; what is not known is null.</summary>
 public sealed record Vehicle
 {
+    /// <summary>The shape of its body, which tells roughly how high its centre of gravity is.</summary>
+    public CarBody? Body { get; init; }
+
     /// <summary>Which axle the engine drives.</summary>
     public DrivenAxle? DrivenAxle { get; init; }
 

@@ -35,6 +35,9 @@ public sealed class EnumNamesTests
         Assert.Equal(["left", "right"], EnumNames<TurnDirection>.List);
         Assert.Equal(["noDifference", "uprightOrStrut", "towerOrArm", "both"], EnumNames<IncludedAngleHint>.List);
         Assert.Equal(["front", "rear"], EnumNames<CarAxle>.List);
+        Assert.Equal(["front", "rear", "unclear"], EnumNames<FirstAxle>.List);
+        Assert.Equal(["touring", "summer", "trackDay", "semiSlick", "slick"], EnumNames<TyreCategory>.List);
+        Assert.Equal(["sedan", "coupe", "hatchback", "wagon", "convertible", "suv", "pickup", "van"], EnumNames<CarBody>.List);
         Assert.Equal(["front", "rear", "both"], EnumNames<DrivenAxle>.List);
         Assert.Equal(["frontLeft", "frontRight", "rearLeft", "rearRight"], EnumNames<WheelPosition>.List);
         Assert.Equal(["worstTravel", "rideHeight"], EnumNames<ClearanceMeasuredAt>.List);

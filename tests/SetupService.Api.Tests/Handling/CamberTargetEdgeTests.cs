@@ -173,8 +173,8 @@ public sealed class CamberTargetEdgeTests(ServiceFixture fixture) : IClassFixtur
     }
 
     [Fact]
-    public async Task Tyres_said_to_hold_more_than_the_car_stands_are_named() =>
-        Assert.Equal("/heldLateralG", (await fixture.Client.NotComputableOf(Path, Single(0.9).With("/heldLateralG", 2.8).ToJsonString())).OnlyFault().GetProperty("pointer").GetString());
+    public async Task A_car_said_to_hold_more_than_it_stands_is_answered_and_told_so() =>
+        Assert.Contains((await Answer(Single(0.9).With("/heldLateralG", 2.8))).GetProperty("assumptions").EnumerateArray(), one => one.GetProperty("input").GetString() == "/heldLateralG");
 
     [Fact]
     public async Task Casters_keep_to_the_range_given()
@@ -200,6 +200,9 @@ public sealed class CamberTargetEdgeTests(ServiceFixture fixture) : IClassFixtur
     {
         var body = JsonNode.Parse(File.ReadAllText(ExampleCall.FileOf("camber-target.request.json")))!.AsObject();
         body.Remove("corners");
+
+        // On a car changed the scale of grip would be found anew.
+        body.Remove("heldLateralG");
         body.Remove("adjustable");
         body["lateralG"] = lateralG;
         body["cornerRadiusM"] = 60;

@@ -41,12 +41,16 @@ public class HandlingBenchmark
         return sum;
     }
 
-    /// <summary>A car and twelve changes of its front springs, each made ready and worked, with the gradient of understeer.</summary>
+    /// <summary>The limits of both axles, from the turn that was solved last.</summary>
+    [Benchmark]
+    public double Limits() => GripLimits.Solve(_solver, TurnPath.AtRadius(TurnDirection.Left, 60), 0.9).MarginG ?? throw new InvalidOperationException();
+
+    /// <summary>A car and twelve changes of its front springs, each made ready and worked, with the gradient of understeer and both limits.</summary>
     [Benchmark]
     public double WhatIf()
     {
         var vehicle = HandlingCars.Vehicle();
-        var study = WhatIfStudy.Compute(WhatIfCar.Create(vehicle)!, new(0.9, 60, TurnDirection.Left));
+        var study = WhatIfStudy.Compute(WhatIfCar.Create(vehicle)!, new(0.9, 60, TurnDirection.Left), GripScale.ByTyres);
         var sum = study.AsGiven()!.Value.Figures.RollDeg ?? 0;
         for (var i = 1; i <= 12; i++)
         {

@@ -27,6 +27,8 @@ internal static class WorkedCar
         UnsprungMassKg = 40,
         LoadedRadiusMm = 305,
         TyreRateNPerMm = tyreRateNPerMm,
+        TyreNominalLoadN = 3900,
+        TyreFriction = 1.05,
         SpringRateNPerMm = wheelRateNPerMm,
         MotionRatio = 1,
         DamperMotionRatio = 1,

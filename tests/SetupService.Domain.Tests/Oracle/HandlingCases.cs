@@ -58,6 +58,8 @@ internal static class HandlingCases
             UnsprungMassKg = axle.GetProperty("unsprungMassKg").GetDouble(),
             LoadedRadiusMm = stated.GetProperty(name).GetProperty("loadedRadiusMm").GetDouble(),
             TyreRateNPerMm = axle.GetProperty("tyre").GetProperty("verticalRateNPerMm").GetDouble(),
+            TyreNominalLoadN = stated.GetProperty(name).GetProperty("tyreNominalLoadN").GetDouble(),
+            TyreFriction = stated.GetProperty(name).GetProperty("tyreFriction").GetDouble(),
             CorneringStiffnessNPerDeg = Number(axle.GetProperty("tyre"), "corneringStiffnessNPerDeg"),
             SpringRateNPerMm = axle.GetProperty("spring").GetProperty("rateNPerMm").GetDouble(),
             MotionRatio = Number(axle.GetProperty("spring"), "motionRatio") ?? 1,

@@ -2,7 +2,7 @@
 
     python3 check.py          nothing but Python: the fittings worked again, and the turns, the steered wheels and the gaps of every case
                               held to what must be true of any of them (a few seconds)
-    /usr/bin/python3 check.py --all    with NumPy and SciPy: every case worked again (some seven minutes)
+    /usr/bin/python3 check.py --all    with NumPy and SciPy: every case worked again (some fifteen minutes)
 
 The short rules share nothing with the scripts: statics of a turn, and the rotation about an inclined axis after Rodrigues (1840).
 """

@@ -94,7 +94,7 @@ def read_axle(vehicle, stated, end, along, loads):
         extra["loadedRadiusMm"], axle["tyre"]["verticalRateNPerMm"], axle["spring"]["rateNPerMm"],
         axle.get("antiRollBar", {}).get("rollRateNmPerDeg", 0.0), compliance.get("camberDegPerKn", 0.0), compliance.get("toeDegPerKn", 0.0),
         axle.get("bumpTravelMm"), stop.get("rateNPerMm", 0.0), stop.get("lengthMm", 0.0), axle.get("reboundTravelMm"),
-        damper.get("motionRatio", 0.0), fitted(wheels[0].load + wheels[1].load, axle["tyre"].get("corneringStiffnessNPerDeg")), *wheels)
+        damper.get("motionRatio", 0.0), fitted(wheels[0].load + wheels[1].load, extra["tyreNominalLoadN"], extra["tyreFriction"], axle["tyre"].get("corneringStiffnessNPerDeg")), *wheels)
 
 
 def read_car(case):

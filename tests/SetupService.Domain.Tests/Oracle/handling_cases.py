@@ -7,7 +7,8 @@ from random import Random
 from geometry_hard import ARM, FIVE, STRUT, WISHBONE, WISHBONE_SPRING
 
 SEED = 20261125
-STATED = {"front": {"loadedRadiusMm": 302.0, "swingArmMm": 1700.0}, "rear": {"loadedRadiusMm": 306.0, "swingArmMm": 2100.0}}
+TYRE = {"tyreNominalLoadN": 3885.0, "tyreFriction": 1.05}
+STATED = {"front": {"loadedRadiusMm": 302.0, "swingArmMm": 1700.0} | TYRE, "rear": {"loadedRadiusMm": 306.0, "swingArmMm": 2100.0} | TYRE}
 STOPS = {"bumpStop": {"rateNPerMm": 90.0, "lengthMm": 45.0}, "damper": {"bumpNsPerM": 1500.0, "reboundNsPerM": 3200.0, "motionRatio": 0.94}}
 SPRUNG = WISHBONE | WISHBONE_SPRING
 
@@ -43,7 +44,7 @@ def worked(tyre_rate):
             "rearAxleLoadKg": 1180 * 1200 / 2600 + 80, "front": end(1520.0, 70.0, 28.0, 32990.167), "rear": end(1500.0, 110.0, 26.0, 12097.678)}
 
 
-UPRIGHT = {"front": {"loadedRadiusMm": 305.0, "swingArmMm": 1e9}, "rear": {"loadedRadiusMm": 305.0, "swingArmMm": 1e9}}
+UPRIGHT = {end: {"loadedRadiusMm": 305.0, "swingArmMm": 1e9} | TYRE for end in ("front", "rear")}
 BUMP = {"bumpTravelMm": 20.0} | STOPS
 SHORT_STOP = {"bumpTravelMm": 10.0, "bumpStop": {"rateNPerMm": 40.0, "lengthMm": 6.0}, "damper": STOPS["damper"]}
 STIFF = {"spring": {"rateNPerMm": 160.0, "motionRatio": 0.9}, "reboundTravelMm": 70.0}
@@ -77,9 +78,11 @@ def by_hand():
         case("right side differs", front={"alignment": {"right": {"camberDeg": -1.9, "casterDeg": 3.2, "toeDeg": -0.2}}}),
         case("right side differs, to the right", 0.9, "right", rear={"alignment": {"right": {"camberDeg": -0.2, "toeDeg": 0.35}}},
              front={"alignment": {"right": {"camberDeg": 0.6, "casterDeg": 7.5, "toeDeg": 0.0}}}),
-        case("held with ease", 0.5), case("held with more grip", 1.3, centreOfGravityHeightMm=430.0),
+        case("held with ease", 0.5), case("beyond the limit", 1.3, centreOfGravityHeightMm=430.0),
+        case("sticky tyres", 1.2, stated={"front": {"tyreFriction": 1.35}, "rear": {"tyreFriction": 1.3}}, centreOfGravityHeightMm=430.0),
+        case("wider behind", 0.9, stated={"rear": {"tyreNominalLoadN": 4880.0}}), case("small tyres", 0.9, stated={end: {"tyreNominalLoadN": 2900.0} for end in ("front", "rear")}),
         case("cornering stiffness", 0.7, front={"tyre": {"corneringStiffnessNPerDeg": 1350.0}}, rear={"tyre": {"corneringStiffnessNPerDeg": 1600.0}}),
-        case("cornering stiffness and more grip", 1.0, "right", front={"tyre": {"corneringStiffnessNPerDeg": 900.0}}, rear={"tyre": {"corneringStiffnessNPerDeg": 1200.0}}),
+        case("cornering stiffness, near the limit", 1.0, "right", front={"tyre": {"corneringStiffnessNPerDeg": 900.0}}, rear={"tyre": {"corneringStiffnessNPerDeg": 1200.0}}),
         case("compliance", front={"compliance": {"camberDegPerKn": 0.22, "toeDegPerKn": 0.09}}, rear={"compliance": {"camberDegPerKn": 0.15, "toeDegPerKn": -0.04}}),
         case("compliance, to the right", 1.0, "right", front={"compliance": {"camberDegPerKn": -0.1, "toeDegPerKn": 0.03}},
              rear={"compliance": {"camberDegPerKn": 0.3, "toeDegPerKn": 0.05}}),
@@ -89,8 +92,18 @@ def by_hand():
         case("short swing arms", stated={"front": {"swingArmMm": 900.0}, "rear": {"swingArmMm": 800.0}})]
 
 
-def at_random(count):
-    random = Random(SEED)
+def grip_cars(count):
+    """Cars drawn at random whose limits are sought: low enough not to lean over before, without droop stops (rigid here, not there)."""
+    cases = at_random(count, SEED + 1, (430, 540), (0.4, 0.95))
+    for number, one in enumerate(cases, 1):
+        one["name"] = f"grip {number}"
+        for end in ("front", "rear"):
+            del one["vehicle"][end]["reboundTravelMm"]
+    return cases
+
+
+def at_random(count, seed=SEED, heights=(430, 580), lateral=(0.2, 1.05)):
+    random = Random(seed)
 
     def between(low, high):
         return round(random.uniform(low, high), 3)
@@ -103,10 +116,11 @@ def at_random(count):
                               "steeringAxisInclinationDeg": between(7, 16) if front else 0.0},
                 "bumpTravelMm": between(25, 70), "reboundTravelMm": between(35, 90)} | STOPS
 
-    return [case(f"random {n}", between(0.2, 1.05), random.choice(["left", "right"]), between(25, 200),
-                 wheelbaseMm=between(2300, 2900), centreOfGravityHeightMm=between(430, 580), frontAxleLoadKg=between(480, 850),
+    return [case(f"random {n}", between(*lateral), random.choice(["left", "right"]), between(25, 200),
+                 wheelbaseMm=between(2300, 2900), centreOfGravityHeightMm=between(*heights), frontAxleLoadKg=between(480, 850),
                  rearAxleLoadKg=between(480, 850), front=end(True), rear=end(False),
-                 stated={name: {"loadedRadiusMm": between(280, 330), "swingArmMm": between(900, 4000)} for name in ("front", "rear")})
+                 stated={name: {"loadedRadiusMm": between(280, 330), "swingArmMm": between(900, 4000), "tyreNominalLoadN": between(3000, 5000), "tyreFriction": between(0.9, 1.35)}
+                         for name in ("front", "rear")})
             for n in range(1, count + 1)]
 
 
@@ -118,7 +132,7 @@ def pointed(points, radius, ratio, base, camber, toe, **change):
         del answer["spring"]["motionRatio"]
     else:
         answer["spring"]["motionRatio"] = ratio
-    return answer, {"loadedRadiusMm": radius}
+    return answer, {"loadedRadiusMm": radius} | TYRE
 
 
 def strut(camber=-0.75, toe=0.0, end="front", **change):

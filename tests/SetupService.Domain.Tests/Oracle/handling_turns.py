@@ -1,4 +1,4 @@
-"""From standstill to the turn asked for, with as much grip as it needs; the figures of the answer."""
+"""From standstill to the turn asked for; what of its grip each axle uses there, and where it uses all; the figures of the answer."""
 
 from dataclasses import replace
 from math import atan2, degrees, sqrt
@@ -6,13 +6,14 @@ from math import atan2, degrees, sqrt
 import numpy as np
 
 from handling_balance import WHEELS, Contact, NoBalance, Turn, balanced
-from handling_tyre import HELD_WITH, axle_peak
+from handling_tyre import MOST_USED, axle_peak
 
 STEP_G, DIFFERENCE_G = 0.1, 2e-3
 
 
-def with_grip(car, grip):
-    return replace(car, **{end: replace(getattr(car, end), tyre=replace(getattr(car, end).tyre, grip=grip)) for end in ("front", "rear")})
+def raised(car, by):
+    """The car whose axles' peaks are raised by these factors."""
+    return replace(car, **{end: replace(getattr(car, end), tyre=replace(getattr(car, end).tyre, raised=by[end])) for end in by})
 
 
 def start_of(car, radius_m):
@@ -49,32 +50,77 @@ class Search:
         return u, contacts
 
 
-def peaks(turn, states):
-    return {end: axle_peak(turn.axles[end].tyre, [(s.slip, s.load, s.camber_to_turn) for s in states[n:n + 2] if s.load > 0])
-            for n, end in ((0, "front"), (2, "rear"))}
+def used(turn, states):
+    """What each axle needs of the most its tyres, as they are, give together."""
+    answer = {}
+    for n, end in ((0, "front"), (2, "rear")):
+        tyre = replace(turn.axles[end].tyre, raised=1.0)
+        answer[end] = turn.demand(end) / axle_peak(tyre, [(s.slip, s.load, s.camber_to_turn) for s in states[n:n + 2] if s.load > 0])
+    return answer
 
 
-def settled(car, left, lateral_g, radius_m, grip=None):
-    """Equilibrium, its contacts, and the grip at which the tyres just hold it with 5 % to spare (1 where they do already)."""
-    held, factor, solved_with = grip is not None, grip or 1.2 + lateral_g, None
-    for _ in range(120):
-        search = Search(with_grip(car, factor), left, radius_m)
+def past_the_peak(turn, states):
+    """Whether an axle slips beyond its peak, where the same force is found a second time."""
+    for n, end in ((0, "front"), (2, "rear")):
+        tyre, wheels = turn.axles[end].tyre, [s for s in states[n:n + 2] if s.load > 0]
+        at, further = (sum(tyre.force(s.slip + more, s.load, s.camber_to_turn) for s in wheels) for more in (0.0, 0.01))
+        if further < at:
+            return True
+    return False
+
+
+def settled(car, left, lateral_g, radius_m, start=None):
+    """Equilibrium, its contacts and what each axle uses; an axle that needs more than 0.99 of its grip has its peak raised to that."""
+    by, solved_with = {end: 1.2 + lateral_g for end in ("front", "rear")} if start is None else start[3], None
+    for _ in range(200):
+        search = Search(raised(car, by), left, radius_m)
         try:
-            u, contacts = search.climb(lateral_g) if solved_with is None else balanced(search.turn(lateral_g), u, contacts)
+            if solved_with is not None:
+                u, contacts = balanced(search.turn(lateral_g), u, contacts)
+            else:
+                u, contacts = search.climb(lateral_g) if start is None else balanced(search.turn(lateral_g), *start[1:3])
         except NoBalance:
-            if solved_with is None or abs(factor - solved_with) < 1e-6:
+            if solved_with is None or max(abs(by[end] - solved_with[end]) for end in by) < 1e-6:
                 raise
-            factor = (factor + solved_with) / 2  # so much less grip at once leads away from the solution: go half as far
+            by = {end: (by[end] + solved_with[end]) / 2 for end in by}  # so much less grip at once leads away from the solution: go half as far
             continue
-        if held:
-            return search, u, contacts, factor
-        turn, solved_with = search.turn(lateral_g), factor
-        most = peaks(turn, turn.states(u, contacts))
-        wanted = max(1.0, factor * max(HELD_WITH * turn.demand(end) / most[end] for end in most))
-        if abs(wanted - factor) < 1e-14:
-            return search, u, contacts, factor
-        factor = wanted
+        turn = search.turn(lateral_g)
+        if abs(u[0]) > 60 or past_the_peak(turn, turn.states(u, contacts)):
+            raise NoBalance("another solution than the car's")
+        solved_with = by
+        needs = used(turn, turn.states(u, contacts))
+        wanted = {end: max(1.0, needs[end] / MOST_USED) for end in needs}
+        if max(abs(wanted[end] - by[end]) for end in by) < 1e-12:
+            return search, u, contacts, by, needs
+        by = wanted
     raise NoBalance("the grip does not settle")
+
+
+def grip_limit(car, left, radius_m, end, start_g):
+    """The lateral acceleration at which an axle needs all its tyres have: where what they hold, a / used, is a; checked by the way from standstill."""
+    for warm in (True, False):
+        try:
+            g = seek_limit(car, left, radius_m, end, start_g, warm)
+        except NoBalance:
+            continue
+        if abs(settled(car, left, g, radius_m)[4][end] - 1) < 1e-8:
+            return g
+    raise NoBalance("the limit is not found")
+
+
+def seek_limit(car, left, radius_m, end, start_g, warm):
+    """By secants, each turn solved from the last one (warm) or from standstill."""
+    answer = settled(car, left, start_g, radius_m)
+    points = [(start_g, start_g / answer[4][end])]
+    g = points[0][1]
+    for _ in range(30):
+        answer = settled(car, left, g, radius_m, answer if warm else None)
+        points.append((g, g / answer[4][end]))
+        (g0, held0), (g1, held1) = points[-2:]
+        if abs(held1 - g1) < 1e-11:
+            return g1
+        g = g1 - (held1 - g1) * (g1 - g0) / ((held1 - g1) - (held0 - g0))
+    raise NoBalance("the limit is not found")
 
 
 def axle_slips(turn, u, steer):
@@ -98,7 +144,7 @@ def understeer(turn, u, contacts, middle):
 
 
 def gradient(search, u, contacts, lateral_g, middle):
-    """Degrees per g with the radius and the grip held: differences at two widths, extrapolated."""
+    """Degrees per g with the radius held, and what the peaks are raised by: differences at two widths, extrapolated."""
     def across(width):
         values = []
         for g in (lateral_g - width, lateral_g + width):
@@ -114,7 +160,7 @@ def names(left):
 
 
 def answer(car, left, lateral_g, radius_m):
-    search, u, contacts, grip = settled(car, left, lateral_g, radius_m)
+    search, u, contacts, _, needs = settled(car, left, lateral_g, radius_m)
     turn, called, to_left = search.turn(lateral_g), names(left), 1 if left else -1
     states = dict(zip(WHEELS, turn.states(u, contacts)))
     wheels = {called[key]: {
@@ -129,13 +175,12 @@ def answer(car, left, lateral_g, radius_m):
         axles[end] = {"loadTransferN": moved, "unsprungN": unsprung, "geometricN": geometric, "elasticN": moved - unsprung - geometric,
                       "rollCentreHeightMm": axle.roll_centre, "trackMm": axle.track, "heaveMm": u[1] if end == "front" else u[2]}
         total += moved
-    most = peaks(turn, list(states.values()))
     for end in axles:
-        axles[end]["peakSideForceN"] = most[end]
+        axles[end]["gripUsed"] = needs[end]
     steer = {"rackMm": to_left * u[3]} if car.front.left.guide.has_points else {"steerDeg": to_left * u[3]}
     errors = [turn.wheel(end, side).guide.error(s.travel, 0.0 if end == "rear" else -side * u[3])
               for (end, side), s in states.items() if turn.wheel(end, side).guide.has_points]
-    return {"rollDeg": u[0], **steer, "turnCentreMm": 1000 * u[4], "gripFactor": grip, "wheels": wheels, "axles": axles,
+    return {"rollDeg": u[0], **steer, "turnCentreMm": 1000 * u[4], "wheels": wheels, "axles": axles,
             "balance": {"frontLoadTransferPct": 100 * axles["front"]["loadTransferN"] / total,
                         "understeerDegPerG": gradient(search, u, contacts, lateral_g, True),
                         "wheelSlipUndersteerDegPerG": gradient(search, u, contacts, lateral_g, False)},
@@ -143,9 +188,9 @@ def answer(car, left, lateral_g, radius_m):
 
 
 def last_g(car, left, radius_m):
-    """Lateral acceleration at which the last inner wheel leaves the ground, grip as needed."""
+    """Lateral acceleration at which the last inner wheel leaves the ground, whatever the tyres hold."""
     def inner_load(g):
-        search, u, contacts, _ = settled(car, left, g, radius_m)
+        search, u, contacts, _, _ = settled(car, left, g, radius_m)
         states = search.turn(g).states(u, contacts)
         return max(states[1].tyre_load, states[3].tyre_load)
 

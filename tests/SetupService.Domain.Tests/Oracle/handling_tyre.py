@@ -1,45 +1,52 @@
-"""Side force of the example tyre: the Magic Formula of Bakker, Nyborg and Pacejka (SAE 870421, 1987).
+"""Side force of the published tyre: the Magic Formula in its form of 2006, set A3.1 of Pacejka's book (205/60R15 91V, FZ0 = 4000 N).
 
-a0 to a8 as read in a university control project's file; the camber coefficients a9 to a12 from memory. Slip angle and inclination in
-degrees, positive towards the turn; load in N in, kN inside; force in N, positive towards the turn.
+PCY1 1.193, PDY1 0.99 (here the axle's friction), PDY2 -0.145, PEY1 -1.003, PEY2 -0.537, PKY1 14.95, PKY2 2.13, PKY6 0.92, PKY7 0.24; PKY4 = 2.
+Ply steer, conicity, PEY3, PEY4, PKY3 and PDY3 are left out; the last is replaced by a gain and a best lean (docs/methods/cornering). Another size has another
+FZ0. Slip angle and inclination in degrees, positive towards the turn; forces in N.
 """
 
-from dataclasses import dataclass
-from math import atan, sin
+from dataclasses import dataclass, replace
+from math import atan, pi, radians, sin, tan
 
 import numpy as np
 from scipy.optimize import minimize_scalar
 
-A = (1.30, -22.1, 1011.0, 1078.0, 1.82, 0.208, 0.0, -0.354, 0.707, 0.028, 0.0, 14.8, 0.022)
-HELD_WITH = 1.05
-
-
-def slope_at_no_camber(load_n):
-    """BCD in N/deg."""
-    return A[3] * sin(A[4] * atan(A[5] * load_n / 1000))
+PCY1, PDY2, PEY1, PEY2, PKY1, PKY2, PKY6, PKY7 = 1.193, 0.145 / 0.99, -1.003, -0.537, 803.01 / 4000, 2.13, 0.92, 0.24
+GAIN, BEST = 0.0053, 3.0
+MOST_USED = 0.99
 
 
 @dataclass(frozen=True)
 class Tyre:
-    """`stiffness` multiplies the slope BCD; `grip` the peak D with the slope kept."""
+    """`stiffness` multiplies the cornering stiffness, `friction` is the peak over the load at nominal load; `raised` multiplies the peak, the slope kept."""
 
+    nominal: float
+    friction: float
     stiffness: float = 1.0
-    grip: float = 1.0
+    raised: float = 1.0
 
-    def force(self, slip, load_n, camber):
-        load = load_n / 1000
-        peak = self.grip * load * (A[1] * load + A[2])
+    def slope(self, load):
+        """Cornering stiffness in N/rad: as PKY1 FZ0 sin(2 atan(FZ/(PKY2 FZ0))), PKY1 by way of the stiffness at nominal load."""
+        at_nominal = PKY1 * 180 / pi * self.nominal
+        return self.stiffness * at_nominal * sin(2 * atan(load / (PKY2 * self.nominal))) / sin(2 * atan(1 / PKY2))
+
+    def force(self, slip, load, lean):
+        more = load / self.nominal - 1
+        change = GAIN * (1 + more) ** 1.5 * (lean - lean ** 2 / (2 * BEST))
+        by_lean = 1 + change if change >= 0 else 1 / (1 - change)
+        peak = self.raised * self.friction * (1 - PDY2 * more) * load * by_lean
         if peak <= 0:
             return 0.0
-        steepness = self.stiffness * slope_at_no_camber(load_n) * (1 - A[12] * abs(camber)) / (A[0] * peak)
-        bend = A[6] * load ** 2 + A[7] * load + A[8]
-        at = steepness * (slip + A[9] * camber)
-        return peak * sin(A[0] * atan((1 - bend) * at + bend * atan(at))) + load * (A[10] * load + A[11]) * camber
+        bend = PEY1 + PEY2 * more
+        slope = self.slope(load)
+        at = slope / (PCY1 * peak) * (tan(radians(slip)) + (PKY6 + PKY7 * more) * load / slope * sin(radians(lean)))
+        return peak * sin(PCY1 * atan(at - bend * (at - atan(at))))
 
 
-def fitted(axle_load_n, cornering_stiffness=None):
+def fitted(axle_load_n, nominal, friction, cornering_stiffness=None):
     """The tyre whose slope at half the axle's static load is the stated one."""
-    return Tyre() if cornering_stiffness is None else Tyre(cornering_stiffness / slope_at_no_camber(axle_load_n / 2))
+    tyre = Tyre(nominal, friction)
+    return tyre if cornering_stiffness is None else replace(tyre, stiffness=cornering_stiffness * 180 / pi / tyre.slope(axle_load_n / 2))
 
 
 def axle_peak(tyre, wheels):
@@ -47,7 +54,7 @@ def axle_peak(tyre, wheels):
     def lost(more):
         return -sum(tyre.force(slip + more, load, camber) for slip, load, camber in wheels)
 
-    scan = np.linspace(-10, 90, 401)
+    scan = np.linspace(-20, 50, 281)
     best = min(scan, key=lost)
-    found = minimize_scalar(lost, bounds=(best - 0.25, best + 0.25), method="bounded", options={"xatol": 1e-9})
+    found = minimize_scalar(lost, bounds=(best - 0.5, best + 0.5), method="bounded", options={"xatol": 1e-9})
     return -min(found.fun, lost(best))

@@ -84,7 +84,7 @@ public sealed class WorkBudgetTests
     public void A_comparison_of_changes_says_that_it_was_cut_short()
     {
         var car = new WhatIfCar(new Vehicle(), new(WorkedCar.Make(), [], []));
-        var study = WhatIfStudy.Compute(car, new(0.9, 60, TurnDirection.Left), budget: new WorkBudget(2));
+        var study = WhatIfStudy.Compute(car, new(0.9, 60, TurnDirection.Left), GripScale.ByTyres, budget: new WorkBudget(2));
 
         Assert.Equal(CorneringFailure.WorkSpent, study.AsGiven()!.Value.Failure);
     }

@@ -13,7 +13,7 @@ internal static class CamberTargetAnswers
     private const string CommonPractice = "common practice, no source";
 
     /// <summary>The answer.</summary>
-    public static CamberTargetAnswer Create(CamberTargetRequest request, Vehicle vehicle, ResolvedHandlingCar reading, BendMixMapper corners, CamberTargetResult result, UnitSystem units)
+    public static CamberTargetAnswer Create(CamberTargetRequest request, Vehicle vehicle, ResolvedHandlingCar reading, in GripScale scale, BendMixMapper corners, CamberTargetResult result, UnitSystem units)
     {
         var target = request.TargetInclinationDeg ?? 0;
         var wanted = result.StaticCamberDeg.Value;
@@ -38,8 +38,8 @@ internal static class CamberTargetAnswers
             Unknown = [.. Gaps(result, straight, at)],
             Method = "camber-target",
             Edition = Edition.Current,
-            Assumptions = [.. Assumptions(request, vehicle, reading, corners, result)],
-            Cautions = CautionResponse.From([.. CamberTargetCautions.Build(wanted), .. vehicle.SuspensionCautions(units)]),
+            Assumptions = [.. Assumptions(request, vehicle, reading, scale, corners, result)],
+            Cautions = CautionResponse.From([.. CorneringCautions.OfAttitudes([.. result.Corners.Select(one => one.Attitude)]), .. CamberTargetCautions.Build(wanted), .. vehicle.SuspensionCautions(units)]),
         };
 
         CamberSettingResponse Setting(double camberDeg, double? meanInclinationDeg) => new()
@@ -138,10 +138,10 @@ internal static class CamberTargetAnswers
     }
 
     private static IEnumerable<AssumptionResponse> Assumptions(
-        CamberTargetRequest request, Vehicle vehicle, ResolvedHandlingCar reading, BendMixMapper corners, CamberTargetResult result)
+        CamberTargetRequest request, Vehicle vehicle, ResolvedHandlingCar reading, GripScale scale, BendMixMapper corners, CamberTargetResult result)
     {
         foreach (var one in reading.Assumed) yield return Scalar(one, result);
-        foreach (var one in CorneringAssumptions.Build(reading, result.PeakScale, result.PeakScale, request.HeldLateralG)) yield return AssumptionResponse.From(one);
+        foreach (var one in CorneringAssumptions.Build(reading, scale)) yield return AssumptionResponse.From(one);
         if (request.TargetInclinationDeg is null)
             yield return Assumption("/targetInclinationDeg", 0, null, "from memory: a loaded radial usually likes 0 to −3° to the road", "The tread is to be flat on the road; the angle this tyre works best at is not given.");
         if (corners.IsTurnAssumed)

@@ -33,7 +33,7 @@ internal static class CamberTargetEndpoint
             return body.Problem!;
         if (!VehicleMapper.Map(request.Vehicle).Under("vehicle").TryGet(out var vehicle, out var refusal))
             return body.Refuse(refusal);
-        if (HandlingCarBuilder.Build(vehicle, query.Units) is not { } reading)
+        if (HandlingCarBuilder.Build(vehicle, query.Units) is not { } stated)
             return HandlingProblems.NoCorner(vehicle);
 
         var corners = BendMixMapper.Map(request);
@@ -43,18 +43,12 @@ internal static class CamberTargetEndpoint
             Corners = corners.Corners,
             TargetInclinationDeg = request.TargetInclinationDeg ?? 0,
             Adjustable = request.Adjustable?.CamberDeg is { } range ? (range.From, range.To) : null,
-            HeldLateralG = request.HeldLateralG,
         };
-        var hardestG = demand.Hardest.Demand.LateralG;
-        if (request.HeldLateralG < hardestG)
-        {
-            return Refused(
-                "/heldLateralG",
-                FormattableString.Invariant($"the tyres are said to hold {request.HeldLateralG} g, and the hardest corner takes {hardestG} g."),
-                new FaultLimits { Minimum = hardestG, Unit = "g" });
-        }
-
-        if (CamberTargetSearch.Solve(reading, demand, Casters(request, reading.Car), WorkBudget.Generous(cancellation), out var failure) is not { } result)
+        var budget = WorkBudget.Generous(cancellation);
+        var hardest = demand.Hardest.Demand;
+        var scale = GripScale.Find(stated.Car, TurnPath.AtRadius(hardest.Turn, hardest.RadiusM), request.HeldLateralG, budget) ?? GripScale.ByTyres;
+        var reading = scale.Apply(stated);
+        if (CamberTargetSearch.Solve(reading, demand, Casters(request, reading.Car), budget, out var failure) is not { } result)
         {
             cancellation.ThrowIfCancellationRequested();
             return NoCamber(request, reading.Car, failure!.Value, query.Units);
@@ -62,7 +56,7 @@ internal static class CamberTargetEndpoint
 
         return Math.Abs(result.StaticCamberDeg.Value) > CamberTargetSearch.LargestDeg
             ? NoCamber(request, reading.Car, new(null, demand.Hardest.Demand), query.Units)
-            : new Answer<CamberTargetAnswer>(CamberTargetAnswers.Create(request, vehicle, reading, corners, result, query.Units));
+            : new Answer<CamberTargetAnswer>(CamberTargetAnswers.Create(request, vehicle, reading, scale, corners, result, query.Units));
     }
 
     /// <summary>The present caster and those asked for, or up to three degrees more as far as the range goes.</summary>
@@ -77,8 +71,7 @@ internal static class CamberTargetEndpoint
 
     private static Problem NoCamber(CamberTargetRequest request, HandlingCar car, in CamberTargetFailure failure, UnitSystem units)
     {
-        var place = failure.Reason is not null && failure.Corner.LateralG == request.HeldLateralG ? "/heldLateralG"
-            : request.LateralG is not null ? "/lateralG" : request.Corners is not null ? "/corners" : "/histogramCsv";
+        var place = request.LateralG is not null ? "/lateralG" : request.Corners is not null ? "/corners" : "/histogramCsv";
         if (failure.Reason is not { } reason)
             return Refused(place, FormattableString.Invariant($"no static camber within ±{CamberTargetSearch.LargestDeg}° gives the outer wheel this mean inclination."), null);
         var corner = failure.Corner;

@@ -42,7 +42,7 @@ public sealed record CamberTargetRequest
     [Sample(87.0)]
     public double? SpeedKmh { get; set; }
 
-    /// <summary>What the tyres are known to hold; counts where it is above the hardest corner.</summary>
+    /// <summary>The most lateral acceleration the car was measured to hold as given, in the hardest corner; the grip of all tyres is scaled to it. Left out, it goes by the tyres' category.</summary>
     [Range(0.05, 3)]
     [Sample(1.1)]
     public double? HeldLateralG { get; set; }

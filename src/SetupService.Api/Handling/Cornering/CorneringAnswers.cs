@@ -11,7 +11,8 @@ internal static class CorneringAnswers
     /// <summary>The answer of a turn that has an equilibrium.</summary>
     public static CorneringAnswer Create(CorneringEvaluation car, in SteadyTurn turn)
     {
-        var row = TurnAnswers.Row(car, turn);
+        var limits = car.Limits(turn.Attitude.Demand.LateralG);
+        var row = TurnAnswers.Row(car, turn, limits);
         return new CorneringAnswer
         {
             LateralG = row.LateralG,
@@ -21,16 +22,16 @@ internal static class CorneringAnswers
             RollDegPerG = row.RollDegPerG,
             SteerDeg = row.SteerDeg,
             SteeringWheelDeg = row.SteeringWheelDeg,
-            TyrePeakScale = row.TyrePeakScale,
             Wheels = row.Wheels,
             Axles = row.Axles,
             RollStiffnessFrontPct = row.RollStiffnessFrontPct,
             Balance = row.Balance,
-            Unknown = TurnGaps.Find(car.Reading.Car, [row], car.Units),
+            Limit = TurnAnswers.Limit(limits),
+            Unknown = TurnGaps.Find(car.Reading.Car, [row], limits, car.Units),
             Method = "cornering",
             Edition = Edition.Current,
-            Assumptions = TurnAssumptions.List(car, [turn], turn.Attitude, ""),
-            Cautions = CautionResponse.From([.. CorneringCautions.Build([turn], car.Run.RollOverWithin(row.LateralG, CorneringCautions.RollOverMarginG), car.HeldLateralG), .. car.Stated.SuspensionCautions(car.Units)]),
+            Assumptions = TurnAssumptions.List(car, limits, turn.Attitude, ""),
+            Cautions = CautionResponse.From([.. CorneringCautions.Build([turn.Attitude], car.Run.RollOverWithin(row.LateralG, CorneringCautions.RollOverMarginG)), .. car.Stated.SuspensionCautions(car.Units)]),
         };
     }
 }

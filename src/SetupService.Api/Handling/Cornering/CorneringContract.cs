@@ -20,6 +20,9 @@ public sealed record CorneringRequest : TurnRequest
 /// <summary>How the car stands in the turn, and what that rests on.</summary>
 public sealed record CorneringAnswer : TurnRow
 {
+    /// <summary>What each axle can hold at this radius or speed, and which gives up first.</summary>
+    public required LimitResponse Limit { get; init; }
+
     /// <summary>The figures left null, and why.</summary>
     public required UnknownResponse[] Unknown { get; init; }
 
@@ -31,7 +34,7 @@ public sealed record CorneringAnswer : TurnRow
     [Sample("2026.11")]
     public required string Edition { get; init; }
 
-    /// <summary>What was taken although nobody gave it; of a scalar also how far roll and the outer wheels' inclination move over its plausible range.</summary>
+    /// <summary>What was taken although nobody gave it; of a scalar also how far roll, the outer wheels' inclination and the limits move over its plausible range.</summary>
     public required AssumptionResponse[] Assumptions { get; init; }
 
     /// <summary>What can hurt somebody who acts on the answer.</summary>

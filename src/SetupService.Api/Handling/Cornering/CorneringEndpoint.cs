@@ -18,7 +18,7 @@ internal static class CorneringEndpoint
             .WithProblems(ProblemTypes.NotComputable)
             .WithName("cornering")
             .WithSummary("What do the body and each wheel do in this turn?")
-            .WithDescription("Equilibrium of body and four wheels in a steady turn: roll, wheel loads, travel, steer, and each wheel's inclination to the road as the sum of its contributions; load transfer by its parts, roll stiffness, balance. Missing figures get typical values, each listed with how far it moves the answer.");
+            .WithDescription("Equilibrium of body and four wheels in a steady turn: roll, wheel loads, travel, steer, and each wheel's inclination to the road as the sum of its contributions; load transfer by its parts, roll stiffness, what of its grip each axle uses, what each can hold and which gives up first. Missing figures get typical values, each listed with how far it moves the answer.");
 
     private static Results<Answer<CorneringAnswer>, Problem> Corner(Body<CorneringRequest> body, QueryReader query, CancellationToken cancellation)
     {

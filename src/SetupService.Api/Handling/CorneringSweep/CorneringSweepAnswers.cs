@@ -37,17 +37,19 @@ internal static class CorneringSweepAnswers
 
     private static CorneringSweepAnswer Create(CorneringEvaluation car, List<SteadyTurn> turns, List<CorneringObstacle> missed, List<UnreachableTurnResponse> unreachable)
     {
-        TurnRow[] rows = [.. turns.Select(turn => TurnAnswers.Row(car, turn))];
+        var limits = car.Limits(turns.Max(turn => turn.Attitude.Demand.LateralG));
+        TurnRow[] rows = [.. turns.Select(turn => TurnAnswers.Row(car, turn, limits))];
         var hardest = Array.IndexOf(rows, rows.MaxBy(row => row.LateralG));
         return new CorneringSweepAnswer
         {
             Rows = rows,
             Unreachable = [.. unreachable],
-            Unknown = TurnGaps.Find(car.Reading.Car, rows, car.Units),
+            Limit = TurnAnswers.Limit(limits),
+            Unknown = TurnGaps.Find(car.Reading.Car, rows, limits, car.Units),
             Method = "cornering",
             Edition = Edition.Current,
-            Assumptions = TurnAssumptions.List(car, turns, turns[hardest].Attitude, FormattableString.Invariant($"/rows/{hardest}")),
-            Cautions = CautionResponse.From([.. CorneringCautions.Build(turns, RollsOverAt(car, missed, rows[hardest].LateralG), car.HeldLateralG), .. car.Stated.SuspensionCautions(car.Units)]),
+            Assumptions = TurnAssumptions.List(car, limits, turns[hardest].Attitude, FormattableString.Invariant($"/rows/{hardest}")),
+            Cautions = CautionResponse.From([.. CorneringCautions.Build([.. turns.Select(turn => turn.Attitude)], RollsOverAt(car, missed, rows[hardest].LateralG)), .. car.Stated.SuspensionCautions(car.Units)]),
         };
     }
 

@@ -48,6 +48,9 @@ public sealed record CorneringSweepAnswer
     /// <summary>The turns it stands in, each as the single call answers it.</summary>
     public required TurnRow[] Rows { get; init; }
 
+    /// <summary>What each axle can hold at this radius or speed, and which gives up first.</summary>
+    public required LimitResponse Limit { get; init; }
+
     /// <summary>The turns it has no equilibrium in.</summary>
     public required UnreachableTurnResponse[] Unreachable { get; init; }
 
@@ -62,7 +65,7 @@ public sealed record CorneringSweepAnswer
     [Sample("2026.11")]
     public required string Edition { get; init; }
 
-    /// <summary>What was taken although nobody gave it; of a scalar also how far roll and the outer wheels' inclination of the hardest row move over its plausible range.</summary>
+    /// <summary>What was taken although nobody gave it; of a scalar also how far roll and the outer wheels' inclination of the hardest row, and the limits, move over its plausible range.</summary>
     public required AssumptionResponse[] Assumptions { get; init; }
 
     /// <summary>What can hurt somebody who acts on the answer.</summary>

@@ -17,7 +17,7 @@ internal static class RideAssumptions
     public static AssumptionResponse[] List(RideEvaluation car, RideEvaluation? before)
     {
         var list = new List<AssumptionResponse>();
-        foreach (var one in car.Reading.Assumed) list.Add(Scalar(car, one));
+        foreach (var one in car.Reading.Assumed.Where(one => !HandlingInputs.IsOfGrip(one.Input))) list.Add(Scalar(car, one));
         list.AddRange(AssumptionResponse.From(car.Reading.Notes));
         list.Add(AssumptionResponse.From(LinearSpring));
         if (before is not null && (car.HeightMm.Front is null || car.HeightMm.Rear is null))

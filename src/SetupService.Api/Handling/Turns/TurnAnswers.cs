@@ -10,7 +10,7 @@ namespace SetupService.Api.Handling.Turns;
 internal static class TurnAnswers
 {
     /// <summary>The row of a turn.</summary>
-    public static TurnRow Row(CorneringEvaluation car, in SteadyTurn turn)
+    public static TurnRow Row(CorneringEvaluation car, in SteadyTurn turn, LimitStudy? limits)
     {
         var attitude = turn.Attitude;
         var lateralG = attitude.Demand.LateralG;
@@ -23,22 +23,34 @@ internal static class TurnAnswers
             RollDegPerG = turn.RollDegPerG,
             SteerDeg = attitude.SteerToLeftDeg,
             SteeringWheelDeg = attitude.SteerToLeftDeg * car.SteeringRatio,
-            TyrePeakScale = attitude.PeakScale,
             Wheels = Wheels(attitude),
             Axles = new TurnAxlesResponse { Front = Axle(attitude.Front), Rear = Axle(attitude.Rear) },
             RollStiffnessFrontPct = car.RollStiffnessFrontPct,
-            Balance = Balance(car, turn),
+            Balance = Balance(car, turn, limits),
         };
     }
 
-    private static BalanceResponse Balance(CorneringEvaluation car, in SteadyTurn turn) => new()
+    private static BalanceResponse Balance(CorneringEvaluation car, in SteadyTurn turn, LimitStudy? limits) => new()
     {
         FrontLoadTransferPct = turn.Attitude.FrontLoadTransferPct,
         UndersteerDegPerG = turn.UndersteerDegPerG,
-        Text = CorneringWords.Balance(turn, IsGiven(car.Reading.Car.Front), IsGiven(car.Reading.Car.Rear)),
+        Text = CorneringWords.Balance(turn, limits, car.Reading.Car),
     };
 
-    private static bool IsGiven(Domain.Handling.Cars.HandlingAxle axle) => axle.CorneringStiffnessNPerDeg is not null;
+    /// <summary>What each axle can hold.</summary>
+    public static LimitResponse Limit(LimitStudy study) => new()
+    {
+        Front = UncertaintyResponse.From(study.Front) ?? WithoutRange(study.Limits.Front),
+        Rear = UncertaintyResponse.From(study.Rear) ?? WithoutRange(study.Limits.Rear),
+        Margin = UncertaintyResponse.From(study.Margin),
+        First = study.First,
+        FrontFirstPct = 100 * study.FrontFirst,
+        Text = CorneringWords.Limit(study),
+    };
+
+    // Where only one axle has a limit there are no joint draws: its range stays open.
+    private static UncertaintyResponse? WithoutRange(in AxleLimit limit) =>
+        limit.LimitG is { } g ? new() { Value = g, Lower = null, Upper = null, LevelPct = Uncertainty.NinetyPct } : null;
 
     private static TurnWheelsResponse Wheels(in CorneringAttitude attitude) => new()
     {
@@ -78,6 +90,7 @@ internal static class TurnAnswers
         GeometricN = axle.GeometricN,
         UnsprungN = axle.UnsprungN,
         HeaveMm = axle.HeaveMm,
+        GripUsedPct = 100 * axle.GripUsed,
         SlipDeg = axle.SlipDeg,
         RollCentreHeightMm = axle.RollCentreHeightMm,
     };
@@ -89,16 +102,19 @@ internal static class TurnGaps
     private static (string Output, Predicate<TurnRow> IsMissing, string Reason, string[] Needs)[] OfTurn(UnitSystem units) =>
     [
         ("cornerRadiusM", row => row.CornerRadiusM is null, "at this speed and lateral acceleration the path is all but straight", []),
-        ("rollDegPerG", row => row.RollDegPerG is null, "a turn a little harder has no equilibrium on the same tyres", []),
+        ("rollDegPerG", row => row.RollDegPerG is null, "a turn a little harder has no equilibrium", []),
         ("steeringWheelDeg", row => row.SteeringWheelDeg is null, "needs /vehicle/steeringRatio", ["/vehicle/steeringRatio"]),
         ("frontLoadTransferPct", row => row.Balance.FrontLoadTransferPct is null, "too little load is transferred to be shared out", []),
         ("inclinationDeg", row => IsBeyondReadings(row.Wheels), Prose.Write(units, $"an inner wheel is unloaded beyond its suspension's readings and the {MeasuredSuspension.ExtensionMm:gap} they are extended by; its camber is held there, which matters little as it gives little side force"), ["/vehicle/front/suspension/readings", "/vehicle/rear/suspension/readings"]),
-        ("understeerDegPerG", row => row.Balance.UndersteerDegPerG is null, "a turn a little harder has no equilibrium on the same tyres, or its steer is reached off ride height only", []),
+        ("understeerDegPerG", row => row.Balance.UndersteerDegPerG is null && IsNearLimit(row), "an axle uses more than nine tenths of its grip: there slip grows so fast that a gradient tells nothing of the balance; see limit", []),
+        ("understeerDegPerG", row => row.Balance.UndersteerDegPerG is null && !IsNearLimit(row) && HasLifted(row.Wheels), "a wheel has left the road: its axle's bar and springs move no more load, and a gradient tells nothing of the balance; see limit", []),
+        ("understeerDegPerG", row => row.Balance.UndersteerDegPerG is null && !IsNearLimit(row) && !HasLifted(row.Wheels), "a turn a little harder has no equilibrium, or its steer is reached off ride height only", []),
     ];
 
     /// <summary>The figures, each with how many rows lack it where that is not all.</summary>
-    public static UnknownResponse[] Find(HandlingCar car, IReadOnlyList<TurnRow> rows, UnitSystem units) =>
+    public static UnknownResponse[] Find(HandlingCar car, IReadOnlyList<TurnRow> rows, LimitStudy limits, UnitSystem units) =>
     [
+        .. OfLimits(limits),
         .. from figure in OfTurn(units)
            let count = rows.Count(row => figure.IsMissing(row))
            where count > 0
@@ -112,6 +128,17 @@ internal static class TurnGaps
         if (axle.BumpTravelMm is null) yield return UnknownResponse.Create("bumpLeftMm", $"of the {name} wheels needs /vehicle/{name}/bumpTravelMm", $"/vehicle/{name}/bumpTravelMm");
         if (axle.ReboundTravelMm is null) yield return UnknownResponse.Create("droopLeftMm", $"of the {name} wheels needs /vehicle/{name}/reboundTravelMm", $"/vehicle/{name}/reboundTravelMm");
     }
+
+    private static IEnumerable<UnknownResponse> OfLimits(LimitStudy study)
+    {
+        if (study.Limits.Front.LimitG is null) yield return UnknownResponse.Create("limit/front", CorneringWords.NoLimit(study.Limits.Front));
+        if (study.Limits.Rear.LimitG is null) yield return UnknownResponse.Create("limit/rear", CorneringWords.NoLimit(study.Limits.Rear));
+        if (study.Limits.MarginG is null) yield return UnknownResponse.Create("limit/margin", "needs both limits");
+    }
+
+    private static bool IsNearLimit(TurnRow row) => Math.Max(row.Axles.Front.GripUsedPct, row.Axles.Rear.GripUsedPct) > 100 * SteadyTurn.MostUsedForGradient;
+
+    private static bool HasLifted(TurnWheelsResponse wheels) => wheels.FrontLeft.IsLifted || wheels.FrontRight.IsLifted || wheels.RearLeft.IsLifted || wheels.RearRight.IsLifted;
 
     private static bool IsBeyondReadings(TurnWheelsResponse wheels) =>
         wheels.FrontLeft.InclinationDeg is null || wheels.FrontRight.InclinationDeg is null || wheels.RearLeft.InclinationDeg is null || wheels.RearRight.InclinationDeg is null;

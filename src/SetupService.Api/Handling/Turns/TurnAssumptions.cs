@@ -10,40 +10,49 @@ internal static class TurnAssumptions
 {
     /// <summary>All of it: the car's scalars, then what is no scalar.</summary>
     /// <param name="car">The car.</param>
-    /// <param name="turns">The turns answered, one at least.</param>
-    /// <param name="hardest">The one outputs are followed in.</param>
+    /// <param name="limits">Its limits with what moves them.</param>
+    /// <param name="hardest">The turn outputs are followed in.</param>
     /// <param name="place">JSON Pointer to it in the answer.</param>
-    public static AssumptionResponse[] List(CorneringEvaluation car, IReadOnlyList<SteadyTurn> turns, in CorneringAttitude hardest, string place)
+    public static AssumptionResponse[] List(CorneringEvaluation car, LimitStudy limits, in CorneringAttitude hardest, string place)
     {
         var (front, rear) = Outer(hardest.Demand.Turn);
-        return List(car, turns, hardest, ($"{place}/rollDeg", Inclination(front), Inclination(rear)));
+        return List(car, limits, hardest, new TurnOutputs($"{place}/rollDeg", Inclination(front), Inclination(rear), "/limit/front/value", "/limit/rear/value"));
 
         string Inclination(WheelPosition wheel) => $"{place}/wheels/{EnumNames<WheelPosition>.GetName(wheel)}/inclinationDeg";
     }
 
     /// <summary>The same for an answer that names these outputs otherwise.</summary>
-    public static AssumptionResponse[] List(
-        CorneringEvaluation car, IReadOnlyList<SteadyTurn> turns, in CorneringAttitude hardest, (string Roll, string FrontInclination, string RearInclination) outputs)
+    public static AssumptionResponse[] List(CorneringEvaluation car, LimitStudy limits, in CorneringAttitude hardest, TurnOutputs outputs)
     {
         var turn = hardest;
-        var effects = CorneringEffect.Compute(car.Reading, car.Path, turn.Demand.LateralG, car.HeldLateralG, car.Budget);
-        var rest = CorneringAssumptions.Build(
-            car.Reading, turns.Min(one => one.Attitude.PeakScale), turns.Max(one => one.Attitude.PeakScale), car.HeldLateralG);
-        return [.. effects.Select(one => Effect(one, turn.Demand.Turn, outputs)), .. AssumptionResponse.From(rest)];
+        var effects = CorneringEffect.Compute(car.Reading, car.Path, turn.Demand.LateralG, car.Budget);
+        return [.. effects.Select(one => Effect(one, limits, turn.Demand.Turn, outputs)), .. AssumptionResponse.From(CorneringAssumptions.Build(car.Reading, car.Scale))];
     }
 
-    private static AssumptionResponse Effect(CorneringEffect effect, TurnDirection turn, (string Roll, string FrontInclination, string RearInclination) outputs)
+    private static AssumptionResponse Effect(CorneringEffect effect, LimitStudy limits, TurnDirection turn, TurnOutputs outputs)
     {
         var (front, rear) = Outer(turn);
+        MoveResponse[] moves =
+        [
+            Move(effect, outputs.Roll, one => one.RollDeg),
+            Move(effect, outputs.FrontInclination, one => one.At(front).InclinationAngleDeg),
+            Move(effect, outputs.RearInclination, one => one.At(rear).InclinationAngleDeg),
+        ];
+        if (limits.Effects.FirstOrDefault(one => ReferenceEquals(one.Input, effect.Assumed.Input)) is { } moved)
+        {
+            var (frontG, rearG) = (limits.Limits.Front.LimitG, limits.Limits.Rear.LimitG);
+            moves =
+            [
+                .. moves,
+                new() { Output = outputs.FrontLimit, Lower = frontG + moved.AtLower.Front, Upper = frontG + moved.AtUpper.Front },
+                new() { Output = outputs.RearLimit, Lower = rearG + moved.AtLower.Rear, Upper = rearG + moved.AtUpper.Rear },
+            ];
+        }
+
         return AssumptionResponse.From(effect.Assumed.ToAssumption()) with
         {
             Plausible = new PlausibleResponse { Lower = effect.Assumed.Lower, Upper = effect.Assumed.Upper },
-            Moves =
-            [
-                Move(effect, outputs.Roll, one => one.RollDeg),
-                Move(effect, outputs.FrontInclination, one => one.At(front).InclinationAngleDeg),
-                Move(effect, outputs.RearInclination, one => one.At(rear).InclinationAngleDeg),
-            ],
+            Moves = moves,
         };
     }
 
@@ -58,3 +67,6 @@ internal static class TurnAssumptions
         Upper = effect.AtUpper is { } upper ? figure(upper) : null,
     };
 }
+
+/// <summary>JSON Pointers to the outputs of an answer that assumptions are followed in.</summary>
+internal sealed record TurnOutputs(string Roll, string FrontInclination, string RearInclination, string FrontLimit, string RearLimit);

@@ -1,6 +1,7 @@
 using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Shared;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Handling.Cornering;
 
@@ -29,7 +30,7 @@ public abstract record TurnRequest
     [Sample(87.0)]
     public double? SpeedKmh { get; set; }
 
-    /// <summary>The lateral acceleration the tyres are known to hold: their peak is scaled to it where it would be less. Left out, it is scaled to what the car does, where it must.</summary>
+    /// <summary>The most lateral acceleration the car was measured to hold as given: the grip of all tyres is scaled to it. Left out, it goes by the tyres' category.</summary>
     [Range(0.05, 3)]
     [Sample(1.1)]
     public double? HeldLateralG { get; set; }
@@ -72,11 +73,6 @@ public record TurnRow
     [JsonPropertyOrder(-1)]
     [Sample(48.3)]
     public required double? SteeringWheelDeg { get; init; }
-
-    /// <summary>By what the peak of all four tyres is scaled; 1 = not.</summary>
-    [JsonPropertyOrder(-1)]
-    [Sample(1.08)]
-    public required double TyrePeakScale { get; init; }
 
     /// <summary>Each wheel.</summary>
     [JsonPropertyOrder(-1)]
@@ -220,6 +216,10 @@ public sealed record TurnAxleResponse
     [Sample(1.2)]
     public required double HeaveMm { get; init; }
 
+    /// <summary>Share of the most its two tyres can give at one slip angle that its side force takes; above 100 they cannot hold the turn.</summary>
+    [Sample(88.0)]
+    public required double GripUsedPct { get; init; }
+
     /// <summary>Slip angle of the axle; positive = pulling into the turn.</summary>
     [Sample(4.0)]
     public required double SlipDeg { get; init; }
@@ -236,11 +236,36 @@ public sealed record BalanceResponse
     [Sample(54.0)]
     public required double? FrontLoadTransferPct { get; init; }
 
-    /// <summary>Change of steer per g beyond what the turn's own geometry takes, radius and tyres held, at the road wheels (ISO 8855's understeer gradient); positive = understeer. Null where there is no turn a little harder.</summary>
+    /// <summary>Change of steer per g beyond what the turn's own geometry takes, radius held, at the road wheels (ISO 8855's understeer gradient); positive = understeer. Null where an axle uses more than nine tenths of its grip, a wheel has lifted, or there is no turn a little harder.</summary>
     [Sample(1.3)]
     public required double? UndersteerDegPerG { get; init; }
 
-    /// <summary>Both in words, and whose tyres they are of.</summary>
-    [Sample("The car pushes wide (understeer): each 0.1 g more needs about 0.06° more steer at this radius. …")]
+    /// <summary>Which axle gives up first, what each uses of its grip here, how the steer grows, and whose tyres these are.</summary>
+    [Sample("The front gives up first, at 1.02 g; the rear holds 1.08 g. Here the front uses 88 % of its grip, the rear 82 %. …")]
+    public required string Text { get; init; }
+}
+
+/// <summary>What each axle can hold: the lateral acceleration at which its share of the mass needs the most its two tyres give, the other axle supplying what it needs.</summary>
+public sealed record LimitResponse
+{
+    /// <summary>The front axle's limit, g; null where the car has no equilibrium up to there.</summary>
+    public required UncertaintyResponse? Front { get; init; }
+
+    /// <summary>The rear axle's limit, g; null where the car has no equilibrium up to there.</summary>
+    public required UncertaintyResponse? Rear { get; init; }
+
+    /// <summary>The rear's limit less the front's, g, by joint draws of all inputs: what both have in common, such as the road, leaves it alone. Null where either is.</summary>
+    public required UncertaintyResponse? Margin { get; init; }
+
+    /// <summary>The axle that gives up first; unclear where neither does in nine draws of ten.</summary>
+    [Sample("front")]
+    public required FirstAxle First { get; init; }
+
+    /// <summary>Probability that the front gives up first, percent; null where the margin is not known.</summary>
+    [Sample(95.0)]
+    public required double? FrontFirstPct { get; init; }
+
+    /// <summary>The same in words.</summary>
+    [Sample("The front gives up first, at 1.02 g; the rear holds 1.08 g.")]
     public required string Text { get; init; }
 }

@@ -20,21 +20,32 @@ internal static class TurnMapper
 /// <param name="Reading">The car with what is assumed of it.</param>
 /// <param name="Path">Radius or speed, and which way.</param>
 /// <param name="Run">Solves its turns.</param>
-/// <param name="HeldLateralG">What its tyres are said to hold, g, or null.</param>
+/// <param name="Scale">The scale of grip.</param>
 /// <param name="SteeringRatio">Steering-wheel angle by road-wheel angle, or null.</param>
 /// <param name="Units">The units of what is said about it.</param>
 /// <param name="Budget">The work the request may take, in its turns and in the effects of what is assumed.</param>
-internal sealed record CorneringEvaluation(Vehicle Stated, ResolvedHandlingCar Reading, TurnPath Path, CorneringRun Run, double? HeldLateralG, double? SteeringRatio, UnitSystem Units, WorkBudget Budget)
+internal sealed record CorneringEvaluation(Vehicle Stated, ResolvedHandlingCar Reading, TurnPath Path, CorneringRun Run, GripScale Scale, double? SteeringRatio, UnitSystem Units, WorkBudget Budget)
 {
     /// <summary>Front axle's share of the roll stiffness, percent.</summary>
     public double RollStiffnessFrontPct { get; } = RollStiffness.FrontSharePct(Reading.Car);
+
+    /// <summary>Both limits along the path, with what the inputs leave open.</summary>
+    /// <param name="nearG">A lateral acceleration the search may begin at, g.</param>
+    public LimitStudy Limits(double nearG) => LimitStudy.Compute(Reading, Path, Math.Max(nearG, LeastGuessG), Scale.HeldLateralG, Budget)!;
+
+    private const double LeastGuessG = 0.5;
 
     /// <summary>The car of a request; null where its points hold no wheel.</summary>
     public static CorneringEvaluation? Create(TurnRequest request, Vehicle vehicle, UnitSystem units, WorkBudget budget)
     {
         var path = TurnMapper.Path(request);
-        return HandlingCarBuilder.Build(vehicle, units) is { } reading && CorneringRun.Create(reading.Car, path, request.HeldLateralG, budget) is { } run
-            ? new CorneringEvaluation(vehicle, reading, path, run, request.HeldLateralG, vehicle.SteeringRatio, units, budget)
+        if (HandlingCarBuilder.Build(vehicle, units) is not { } stated) return null;
+
+        // Where it is not found the work is spent, or the points hold no wheel, and the turns themselves say so.
+        var scale = GripScale.Find(stated.Car, path, request.HeldLateralG, budget) ?? GripScale.ByTyres;
+        var reading = scale.Apply(stated);
+        return CorneringRun.Create(reading.Car, path, budget) is { } run
+            ? new CorneringEvaluation(vehicle, reading, path, run, scale, vehicle.SteeringRatio, units, budget)
             : null;
     }
 }

@@ -12,8 +12,8 @@ namespace SetupService.Api.Handling.WhatIf;
 internal static class WhatIfAnswers
 {
     private static readonly Assumption SameRubber = new(
-        "/vehicle/front/tyre", null, "the same tyres, held to no less than the car as given takes", "so that a change is judged on the same rubber",
-        "Where a changed car asks more of its tyres than they give, their peak is scaled further until they hold it.");
+        "/vehicle/front/tyre", null, "one scale of grip, the car's as given", "so that a change is judged on the same rubber",
+        "The scale of grip found on the car as given holds for every change; a change of size or category acts beside it.");
 
     /// <summary>The answer.</summary>
     public static WhatIfAnswer Create(WhatIfRequest request, CorneringEvaluation car, in SteadyTurn turn, WhatIfOutcome asGiven, IReadOnlyList<WhatIfOutcome> alone, WhatIfOutcome together, IReadOnlyList<WhatIfCar> changed, UnitSystem units)
@@ -30,10 +30,12 @@ internal static class WhatIfAnswers
             Unknown = Gaps(asGiven, "/before"),
             Method = "what-if",
             Edition = Edition.Current,
-            Assumptions = [.. TurnAssumptions.List(car, [turn], turn.Attitude, ("/before/rollDeg", "/before/frontInclinationDeg", "/before/rearInclinationDeg")), AssumptionResponse.From(SameRubber), .. ChangeAssumptions(car.Reading, changed, alone.Count)],
-            Cautions = CautionResponse.From(WhatIfCautions.For(car.Stated, [.. changed.Take(alone.Count).Select(one => one.Stated)], changed[^1].Stated, units)),
+            Assumptions = [.. TurnAssumptions.List(car, car.Limits(turn.Attitude.Demand.LateralG), turn.Attitude, new TurnOutputs("/before/rollDeg", "/before/frontInclinationDeg", "/before/rearInclinationDeg", "/before/frontLimitG", "/before/rearLimitG")), AssumptionResponse.From(SameRubber), .. ChangeAssumptions(car.Reading, changed, alone.Count)],
+            Cautions = CautionResponse.From([.. CorneringCautions.OfAttitudes(Attitudes([asGiven, .. alone, together])), .. WhatIfCautions.For(car.Stated, [.. changed.Take(alone.Count).Select(one => one.Stated)], changed[^1].Stated, units)]),
         };
     }
+
+    private static CorneringAttitude[] Attitudes(IReadOnlyList<WhatIfOutcome> outcomes) => [.. outcomes.Select(one => one.Turn?.Attitude).OfType<CorneringAttitude>()];
 
     // A label left empty would leave a row of the table without a name.
     private static string Label(WhatIfChangeDocument change, int index) =>
@@ -76,12 +78,20 @@ internal static class WhatIfAnswers
         if (outcome.Failure is { } failure)
         {
             var reason = failure == CorneringFailure.RollsOver ? "the car would roll over in this turn" : "a wheel cannot follow this turn";
-            foreach (var output in (string[])["rollDeg", "frontInclinationDeg", "rearInclinationDeg", "frontLoadTransferPct", "understeerDegPerG", "frontBumpLeftMm", "rearBumpLeftMm"]) Add(output, reason);
+            foreach (var output in (string[])["rollDeg", "frontInclinationDeg", "rearInclinationDeg", "frontLoadTransferPct", "frontLimitG", "rearLimitG", "limitMarginG", "understeerDegPerG", "frontBumpLeftMm", "rearBumpLeftMm"]) Add(output, reason);
         }
         else
         {
             if (figures.FrontLoadTransferPct is null) Add("frontLoadTransferPct", "no load crosses without lateral acceleration");
-            if (figures.UndersteerDegPerG is null) Add("understeerDegPerG", "there is no equilibrium just beside this turn");
+            if (figures.FrontLimitG is null) Add("frontLimitG", "the car has no equilibrium up to the front axle's limit: it would roll over, or a wheel cannot follow");
+            if (figures.RearLimitG is null) Add("rearLimitG", "the car has no equilibrium up to the rear axle's limit: it would roll over, or a wheel cannot follow");
+            if (figures.LimitMarginG is null) Add("limitMarginG", "needs both limits");
+            if (outcome.Turn?.NoGradient is { } none) Add("understeerDegPerG", none switch
+            {
+                NoGradientReason.NearLimit => "an axle uses more than nine tenths of its grip: a gradient tells nothing there; see the limits",
+                NoGradientReason.WheelLifted => "a wheel has left the road: a gradient tells nothing there; see the limits",
+                _ => "there is no equilibrium just beside this turn",
+            });
             if (figures.FrontBumpLeftMm is null) Add("frontBumpLeftMm", "needs bumpTravelMm of the front axle", "/vehicle/front/bumpTravelMm");
             if (figures.RearBumpLeftMm is null) Add("rearBumpLeftMm", "needs bumpTravelMm of the rear axle", "/vehicle/rear/bumpTravelMm");
         }
@@ -101,6 +111,9 @@ internal static class WhatIfAnswers
         FrontInclinationDeg = figures.FrontInclinationDeg,
         RearInclinationDeg = figures.RearInclinationDeg,
         FrontLoadTransferPct = figures.FrontLoadTransferPct,
+        FrontLimitG = figures.FrontLimitG,
+        RearLimitG = figures.RearLimitG,
+        LimitMarginG = figures.LimitMarginG,
         UndersteerDegPerG = figures.UndersteerDegPerG,
         FrontBumpLeftMm = figures.FrontBumpLeftMm,
         RearBumpLeftMm = figures.RearBumpLeftMm,

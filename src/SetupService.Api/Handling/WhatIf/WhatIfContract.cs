@@ -124,7 +124,19 @@ public sealed record WhatIfFiguresResponse
     [Sample(56.0)]
     public required double? FrontLoadTransferPct { get; init; }
 
-    /// <summary>Understeer gradient at this turn.</summary>
+    /// <summary>Lateral acceleration the front axle can hold, the rear supplying what it needs.</summary>
+    [Sample(1.02)]
+    public required double? FrontLimitG { get; init; }
+
+    /// <summary>Lateral acceleration the rear axle can hold, the front supplying what it needs.</summary>
+    [Sample(1.08)]
+    public required double? RearLimitG { get; init; }
+
+    /// <summary>The rear's limit less the front's; positive = the front gives up first.</summary>
+    [Sample(0.06)]
+    public required double? LimitMarginG { get; init; }
+
+    /// <summary>Understeer gradient at this turn; null where an axle uses more than nine tenths of its grip or a wheel has lifted.</summary>
     [Sample(2.1)]
     public required double? UndersteerDegPerG { get; init; }
 

@@ -25,7 +25,7 @@ internal static class WhatIfEndpoint
             .WithProblems(ProblemTypes.NotComputable)
             .WithName("whatIf")
             .WithSummary("What would each of these changes do, alone and together?")
-            .WithDescription("A car in a steady turn and up to 24 named changes (partial vehicles, RFC 7396 without null): roll, inclination, load-transfer share, understeer, travel left, ride frequency, damping ratio and ride height, each change alone and all together, with a table to read.");
+            .WithDescription("A car in a steady turn and up to 24 named changes (partial vehicles, RFC 7396 without null): roll, inclination, load-transfer share, what each axle can hold, understeer, travel left, ride frequency, damping ratio and ride height, each change alone and all together, with a table to read.");
         group.MapPost("/what-if/chart", Chart)
             .WithQuery(QueryParameters.Units)
             .WithExample("what-if")
@@ -70,7 +70,7 @@ internal static class WhatIfEndpoint
         if (turned.Run.At(request.LateralG, out var obstacle) is not { } turn)
             return TurnProblems.NoEquilibrium(request, turned, obstacle!.Value);
 
-        var study = WhatIfStudy.Compute(car, turned.Path.At(request.LateralG), request.HeldLateralG, budget);
+        var study = WhatIfStudy.Compute(car, turned.Path.At(request.LateralG), turned.Scale, budget);
         var stated = contract.Changing(request.Vehicle, "/vehicle");
         var together = stated;
         var states = new List<WhatIfCar>(request.Changes.Length + 1);

@@ -19,9 +19,6 @@ public sealed record CamberDemand
     /// <summary>Static cambers that the adjustment reaches, degrees; null = any.</summary>
     public (double MinimumDeg, double MaximumDeg)? Adjustable { get; init; }
 
-    /// <summary>What the tyres are known to hold, g; null = nothing is known beyond the hardest corner.</summary>
-    public double? HeldLateralG { get; init; }
-
     /// <summary>The hardest of the corners.</summary>
     public BendShare Hardest => Corners.MaxBy(corner => corner.Demand.LateralG);
 

@@ -89,29 +89,11 @@ internal sealed class CamberSensitivities(ResolvedHandlingCar reading, CamberDem
         return list;
     }
 
-    /// <summary>True when an input can move the answer at all, so that nothing is solved for one that cannot.</summary>
-    private bool Matters(HandlingInput input, HandlingCar car)
-    {
-        var own = HandlingInputs.For(demand.Axle);
-        if (ReferenceEquals(input, own.Camber)) return false;
-        foreach (var at in (ReadOnlySpan<CarAxle>)[CarAxle.Front, CarAxle.Rear])
-        {
-            var (list, axle) = (HandlingInputs.For(at), car.At(at));
-            var tells = axle.Suspension.Tells;
-            if (ReferenceEquals(input, list.SwingArm) && tells.HasFlag(SuspensionFigures.CamberOverTravel)) return false;
-            if (ReferenceEquals(input, list.RollCentreHeight) && tells.HasFlag(SuspensionFigures.RollCentre)) return false;
-            if (ReferenceEquals(input, list.MotionRatio) && tells.HasFlag(SuspensionFigures.SpringMotionRatio)) return false;
-            if (ReferenceEquals(input, list.Inclination) && tells.HasFlag(SuspensionFigures.SteeringAxis)) return false;
-            if (at == CarAxle.Rear && (ReferenceEquals(input, list.Caster) || ReferenceEquals(input, list.Inclination))) return false;
-            if (axle.BumpTravelMm is null && (ReferenceEquals(input, list.StopRate) || ReferenceEquals(input, list.StopLength) || ReferenceEquals(input, list.DamperMotionRatio))) return false;
-        }
-
-        return true;
-    }
+    private bool Matters(HandlingInput input, HandlingCar car) => !ReferenceEquals(input, HandlingInputs.For(demand.Axle).Camber) && HandlingInputs.CanMatter(input, car);
 }
 
 /// <summary>
-/// Slope of the mean inclination by static camber, to either side of the solution: at zero inclination the example tyre's stiffness has a kink, so the two
+/// Slope of the mean inclination by static camber, to either side of the solution: with a stop met or a wheel lifted the two
 /// need not be alike.
 /// </summary>
 /// <param name="Below">Degrees of mean inclination per degree of camber towards more negative.</param>

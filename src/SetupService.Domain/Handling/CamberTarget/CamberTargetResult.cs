@@ -39,18 +39,16 @@ public sealed record CamberTargetResult
 
     /// <summary>The camber wanted with other casters; empty on an axle that does not steer.</summary>
     public required IReadOnlyList<CamberForCaster> WithCaster { get; init; }
-
-    /// <summary>Factor on the tyres' peak side force; 1 = unchanged.</summary>
-    public required double PeakScale { get; init; }
 }
 
 /// <summary>What the outer wheel does in one kind of corner.</summary>
 /// <param name="Corner">The corner.</param>
+/// <param name="Attitude">The car in it.</param>
 /// <param name="InclinationAngleDeg">Inclination to the road, degrees.</param>
 /// <param name="LoadN">Load, N.</param>
 /// <param name="SlipDeg">Slip angle, degrees.</param>
 /// <param name="Work">Share of the whole work, load times slip times time, 0 to 1.</param>
-public readonly record struct BendWork(BendShare Corner, double InclinationAngleDeg, double LoadN, double SlipDeg, double Work)
+public readonly record struct BendWork(BendShare Corner, CorneringAttitude Attitude, double InclinationAngleDeg, double LoadN, double SlipDeg, double Work)
 {
     /// <summary>The direction of turn.</summary>
     public TurnDirection Turn => Corner.Demand.Turn;

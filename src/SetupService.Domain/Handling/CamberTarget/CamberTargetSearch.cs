@@ -66,7 +66,6 @@ public sealed class CamberTargetSearch
         if (Find(car, null, out failure) is not { } found) return null;
         var set = With(car, found.CamberDeg);
         if (_series.Works(set) is not { } works) return Spent(out failure);
-        var peakScale = _series.PeakScale;
         if (_budget is { IsSpent: true }) return Spent(out failure);
         var nearest = _demand.Adjustable is { } reach ? Math.Clamp(found.CamberDeg, reach.MinimumDeg, reach.MaximumDeg) : found.CamberDeg;
         var meanAtNearest = nearest == found.CamberDeg ? _demand.TargetInclinationDeg : MeanDeg(car, nearest);
@@ -88,7 +87,6 @@ public sealed class CamberTargetSearch
             SavedPerCasterDeg = steers ? sensitivities.FirstOrDefault(one => one.Place == "/vehicle" + caster.Place)?.DegPerUnit : null,
             SavedPerCasterInTightestDeg = steers ? CamberSensitivities.SavedInTightest(_demand, set, _budget) : null,
             WithCaster = steers ? [.. castersDeg.Select(deg => new CamberForCaster(deg, CamberFor(car, deg, found, caster)))] : [],
-            PeakScale = peakScale,
         };
     }
 
@@ -155,7 +153,7 @@ internal sealed class BendSeries
     {
         (_demand, _budget) = (demand, budget);
 
-        // The hardest first: what its tyres must hold they hold in all.
+        // The hardest first.
         _corners = [.. demand.Corners.OrderByDescending(corner => corner.Demand.LateralG)];
         _stands = new CorneringSolver?[_corners.Length];
     }
@@ -164,9 +162,6 @@ internal sealed class BendSeries
 
     /// <summary>The corner that has no equilibrium; set where <see cref="Failure"/> is.</summary>
     public CorneringDemand Failed { get; private set; }
-
-    /// <summary>How far the tyres' peak was scaled in the last series.</summary>
-    public double PeakScale { get; private set; }
 
     /// <summary>The wheel in every corner with a car's own camber; null where a corner has no equilibrium. Later series start from this one's solutions.</summary>
     public BendWork[]? Works(HandlingCar car)
@@ -202,36 +197,23 @@ internal sealed class BendSeries
     {
         var works = new BendWork[_corners.Length];
         var sum = 0.0;
-        if (PeakOf(car) is not { } leastPeakScale) return null;
-        PeakScale = leastPeakScale;
         for (var i = 0; i < works.Length; i++)
         {
             var demand = _corners[i].Demand;
             if (Solver(car, i, keeps) is not { } solver) return null;
-            Failure = solver.Solve(demand.LateralG, demand.RadiusM, PeakScale);
+            Failure = solver.Solve(demand.LateralG, demand.RadiusM);
             Failed = demand;
             if (Failure is not null) return null;
             if (keeps) _stands[i] = solver;
             var attitude = solver.Attitude(demand);
-            if (i == 0) PeakScale = attitude.PeakScale;
             var wheel = attitude.Outer(_demand.Axle);
             var work = _corners[i].Share * wheel.LoadN * Math.Abs(wheel.SlipDeg);
-            works[i] = new(_corners[i], wheel.InclinationAngleDeg, wheel.LoadN, wheel.SlipDeg, work);
+            works[i] = new(_corners[i], attitude, wheel.InclinationAngleDeg, wheel.LoadN, wheel.SlipDeg, work);
             sum += work;
         }
 
         for (var i = 0; i < works.Length; i++) works[i] = works[i] with { Work = works[i].Work / sum };
         return works;
-    }
-
-    private double? PeakOf(HandlingCar car)
-    {
-        var hardest = _corners[0].Demand;
-        if (!(_demand.HeldLateralG > hardest.LateralG)) return 1;
-        if (Solver(car, 0, keeps: false) is not { } solver) return null;
-        Failure = solver.Solve(_demand.HeldLateralG.Value, hardest.RadiusM);
-        Failed = hardest with { LateralG = _demand.HeldLateralG.Value };
-        return Failure is null ? solver.Attitude(hardest).PeakScale : null;
     }
 
     private CorneringSolver? Solver(HandlingCar car, int index, bool keeps)

@@ -8,6 +8,7 @@ public static class CamberTargetWords
 {
     private const double NPerMmPerPoundPerInch = 0.1751268;
     private const double NmPerPoundFoot = 1.3558179;
+    private const double NewtonsPerPound = 4.4482216;
     private const double KgPerPound = 0.45359237;
     private const double MmPerInch = 25.4;
     private const double MPerFoot = 0.3048;
@@ -39,6 +40,18 @@ public static class CamberTargetWords
         ("/suspension", "length of the {0} front-view swing arm", 100, "100 mm", 5 * MmPerInch, "5 in"),
         ("/compliance/camberDegPerKn", "{0} camber compliance", 0.1, "0.1°/kN", 0.1, "0.1°/kN"),
         ("/compliance/toeDegPerKn", "{0} toe compliance", 0.1, "0.1°/kN", 0.1, "0.1°/kN"),
+        ("/tyre", "nominal load of the {0} tyres", 200, "200 N", 50 * NewtonsPerPound, "50 lb"),
+        ("/tyre/category", "friction of the {0} tyres", 0.05, "0.05", 0.05, "0.05"),
+        ("/tyreModel/gripFactor", "friction of all tyres", 0.05, "5 %", 0.05, "5 %"),
+        ("/tyreModel/nominalLoadFactor", "nominal load of all tyres", 0.1, "10 %", 0.1, "10 %"),
+        ("/tyreModel/stiffnessPerDeg", "cornering stiffness over load, per degree,", 0.02, "0.02", 0.02, "0.02"),
+        ("/tyreModel/stiffestLoads", "load of greatest cornering stiffness by nominal load", 0.1, "0.1", 0.1, "0.1"),
+        ("/tyreModel/loadSensitivity", "loss of friction per nominal load", 0.02, "0.02", 0.02, "0.02"),
+        ("/tyreModel/shape", "shape factor of the side force", 0.1, "0.1", 0.1, "0.1"),
+        ("/tyreModel/curvature", "curvature of the side force", 0.1, "0.1", 0.1, "0.1"),
+        ("/tyreModel/camberThrustPerDeg", "camber thrust over load, per degree,", 0.002, "0.002", 0.002, "0.002"),
+        ("/tyreModel/leanGainPerDeg", "gain of grip per degree of lean", 0.001, "0.001", 0.001, "0.001"),
+        ("/tyreModel/bestLeanDeg", "best lean of the tyre", 1, "1°", 1, "1°"),
         ("/lateralG", "lateral acceleration", 0.1, "0.1 g", 0.1, "0.1 g"),
         ("/cornerRadiusM", "radius of the bends", 10, "10 m", 30 * MPerFoot, "30 ft"),
         ("/speedKmh", "speed", 10, "10 km/h", 5 * KmhPerMph, "5 mph"),

@@ -31,10 +31,12 @@ public sealed class AxleInputList
         SwingArm = Make("/suspension", "Mm", one => one.SwingArmMm, (one, value) => one with { SwingArmMm = value }, 0, 0);
         CamberCompliance = Make("/compliance/camberDegPerKn", "DegPerKn", one => one.CamberComplianceDegPerKn, (one, value) => one with { CamberComplianceDegPerKn = value }, 0.2, 0);
         ToeCompliance = Make("/compliance/toeDegPerKn", "DegPerKn", one => one.ToeComplianceDegPerKn, (one, value) => one with { ToeComplianceDegPerKn = value }, 0.2, 0);
+        TyreNominalLoad = Make("/tyre", "N", one => one.TyreNominalLoadN, (one, value) => one with { TyreNominalLoadN = value }, 0.05, 0);
+        TyreFriction = Make("/tyre/category", "", one => one.TyreFriction, (one, value) => one with { TyreFriction = value }, 0.02, 0);
         All =
         [
             Load, Track, UnsprungMass, TyreRate, SpringRate, MotionRatio, DamperMotionRatio, BarRollRate, RollCentreHeight, StopRate, StopLength,
-            Camber, Toe, Caster, Inclination, SwingArm, CamberCompliance, ToeCompliance,
+            Camber, Toe, Caster, Inclination, SwingArm, CamberCompliance, ToeCompliance, TyreNominalLoad, TyreFriction,
         ];
     }
 
@@ -91,6 +93,12 @@ public sealed class AxleInputList
 
     /// <summary>Toe compliance, degrees per kN.</summary>
     public HandlingInput ToeCompliance { get; }
+
+    /// <summary>Nominal load of the tyres, N.</summary>
+    public HandlingInput TyreNominalLoad { get; }
+
+    /// <summary>Friction of the tyres of this axle against the other's.</summary>
+    public HandlingInput TyreFriction { get; }
 
     /// <summary>All.</summary>
     public IReadOnlyList<HandlingInput> All { get; }

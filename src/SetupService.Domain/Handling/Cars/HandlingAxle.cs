@@ -29,8 +29,14 @@ public sealed record HandlingAxle
     /// <summary>Vertical rate of one tyre, N/mm.</summary>
     public required double TyreRateNPerMm { get; init; }
 
-    /// <summary>Side force per degree of slip of one tyre at its static load, N/deg; null = as the example tyre.</summary>
+    /// <summary>Side force per degree of slip of one tyre at its static load, N/deg; null = as the published set.</summary>
     public double? CorneringStiffnessNPerDeg { get; init; }
+
+    /// <summary>Nominal load of the tyres, N: what makes their size.</summary>
+    public required double TyreNominalLoadN { get; init; }
+
+    /// <summary>Peak side force of a tyre over its load, at nominal load, upright.</summary>
+    public required double TyreFriction { get; init; }
 
     /// <summary>Rate at the spring, N/mm.</summary>
     public required double SpringRateNPerMm { get; init; }

@@ -1,6 +1,7 @@
 using SetupService.Domain.Answers;
 using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Points;
+using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Cars;
@@ -10,6 +11,9 @@ internal static class HandlingAxleBuilder
 {
     // Points and track that differ by more than this, mm, describe two states of the car.
     private const double TrackAgreementMm = 10;
+
+    // How far the friction of one axle's tyres may be off against the other's, as a share (90 %); judgement.
+    private const double OtherTyreShare = 0.03;
 
     /// <summary>The axle; null where its points or readings make no corner. Loads, track (or points) and spring rate are there.</summary>
     public static HandlingAxle? Build(Vehicle vehicle, CarAxle at, List<AssumedInput> assumed, List<Assumption> notes, UnitSystem units)
@@ -50,12 +54,15 @@ internal static class HandlingAxleBuilder
             LoadedRadiusMm = radiusMm,
             TyreRateNPerMm = tyreRate,
             CorneringStiffnessNPerDeg = axle.Tyre?.CorneringStiffnessNPerDeg,
+            TyreNominalLoadN = list.Add(list.Inputs.TyreNominalLoad, axle.Tyre is { } tyre ? TyreTypicals.NominalLoadN(tyre.Marking) : TyreTypicals.NominalLoadN(StaticLoads.MeanOfWheelsN(vehicle)),
+                "Value is the tyre's nominal load, N, the measure of its size: a larger tyre works at a lower share of it, and grips and steers better under the same load."),
+            TyreFriction = Friction(axle.Tyre?.Category, list),
             SpringRateNPerMm = axle.Spring.RateNPerMm ?? 0,
             MotionRatio = motionRatio,
             DamperMotionRatio = told.DamperMotionRatio ?? axle.Damper.MotionRatio ?? list.Add(list.Inputs.DamperMotionRatio, TypicalValues.DamperMotionRatio(suspension.Layout, motionRatio),
                 "Damper and bump stop act at the wheel with the square of their motion ratio."),
             BarRollRateNmPerDeg = axle.BarRollRateNmPerDeg ?? list.Add(list.Inputs.BarRollRate, TypicalValues.BarRollRateNmPerDeg(at, axle.Spring.RateNPerMm ?? 0, motionRatio, Track(axle, told, null)),
-                "No anti-roll bar is assumed where none is given; a bar lets the body roll less and moves load transfer to its axle."),
+                "No bar was given, and most cars have one: a typical one is taken. A bar lets the body roll less and moves load transfer to its axle; 0 says that there is none."),
             RollCentreHeightMm = told.RollCentreHeightMm ?? axle.RollCentreHeightMm ?? list.Add(list.Inputs.RollCentreHeight, TypicalValues.RollCentreHeightMm(suspension.Layout, at),
                 "The height of the roll centre decides what crosses the axle through the links and what rolls the body."),
             SwingArmMm = !suspension.Tells.HasFlag(SuspensionFigures.CamberOverTravel)
@@ -74,8 +81,8 @@ internal static class HandlingAxleBuilder
             LeftCasterDeg = caster,
             RightCasterDeg = tellsAxis ? caster : axle.Right.CasterDeg ?? caster,
             SteeringAxisInclinationDeg = inclination,
-            CamberComplianceDegPerKn = axle.Compliance.CamberDegPerKn ?? list.Add(list.Inputs.CamberCompliance, TypicalValues.CamberComplianceDegPerKn, "Rubber gives: side force leans the outer wheel out. Not known, it is left out."),
-            ToeComplianceDegPerKn = axle.Compliance.ToeDegPerKn ?? list.Add(list.Inputs.ToeCompliance, TypicalValues.ToeComplianceDegPerKn(at), "Rubber gives: side force turns the wheels. Not known, it is left out."),
+            CamberComplianceDegPerKn = axle.Compliance.CamberDegPerKn ?? list.Add(list.Inputs.CamberCompliance, TypicalValues.CamberComplianceDegPerKn, "Rubber gives: side force leans the outer wheel out."),
+            ToeComplianceDegPerKn = axle.Compliance.ToeDegPerKn ?? list.Add(list.Inputs.ToeCompliance, TypicalValues.ToeComplianceDegPerKn(at), "Rubber gives: side force turns the wheels."),
         };
     }
 
@@ -83,6 +90,15 @@ internal static class HandlingAxleBuilder
     {
         if (StandingRadius.Compute(vehicle, at) is not { } radius) return list.NoTyre(TypicalValues.LoadedRadiusMm);
         return radius.IsEstimated ? list.EstimatedRadius(radius.Mm) : radius.Mm;
+    }
+
+    // The kind of tyre is common to grip of both axles (HandlingInputs.Grip); here only what one axle's tyres differ from the other's by wear, warmth and pressure.
+    private static double Friction(TyreCategory? category, HandlingAxleAssumptions list)
+    {
+        var typical = TyreTypicals.Friction(category);
+        return list.Add(list.Inputs.TyreFriction, new(typical.Value, (1 - OtherTyreShare) * typical.Value, (1 + OtherTyreShare) * typical.Value, typical.Source), category is null
+            ? "Value is the peak friction of this axle's tyres at nominal load. What they are made for (category) was not given; the range is that against the other axle's."
+            : "Value is the peak friction of this axle's tyres at nominal load, as tyres of their category usually have it; the range is that against the other axle's.");
     }
 
     private static double Track(Axle axle, in StatedFigures told, HandlingAxleAssumptions? list)

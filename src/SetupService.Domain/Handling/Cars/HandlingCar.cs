@@ -1,3 +1,4 @@
+using SetupService.Domain.Handling.Tyres;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Cars;
@@ -16,6 +17,12 @@ public sealed record HandlingCar
 
     /// <summary>Height of the whole car's centre of gravity above the ground at the stated ride height, mm.</summary>
     public required double CentreOfGravityHeightMm { get; init; }
+
+    /// <summary>What the tyres of both axles have in common.</summary>
+    public TyreCoefficients TyreSet { get; init; } = TyreTypicals.Set;
+
+    /// <summary>Factor on the friction of all four tyres: the scale of grip, one for everything a request asks.</summary>
+    public double GripFactor { get; init; } = 1;
 
     /// <summary>The front axle.</summary>
     public required HandlingAxle Front { get; init; }
@@ -45,6 +52,13 @@ public sealed record HandlingCar
 
     /// <summary>One axle of the car.</summary>
     public HandlingAxle At(CarAxle axle) => axle == CarAxle.Front ? Front : Rear;
+
+    /// <summary>The tyres of one axle.</summary>
+    public AxleTyre TyreOf(HandlingAxle axle)
+    {
+        ArgumentNullException.ThrowIfNull(axle);
+        return new AxleTyre(TyreSet, axle.TyreNominalLoadN, GripFactor * axle.TyreFriction).WithStiffness(axle.CorneringStiffnessNPerDeg, axle.LoadN / 2);
+    }
 
     /// <summary>The same car with another axle.</summary>
     public HandlingCar With(CarAxle at, HandlingAxle axle) => at == CarAxle.Front ? this with { Front = axle } : this with { Rear = axle };

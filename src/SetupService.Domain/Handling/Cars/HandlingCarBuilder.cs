@@ -38,10 +38,11 @@ public static class HandlingCarBuilder
         var rear = HandlingAxleBuilder.Build(vehicle, CarAxle.Rear, assumed, notes, units);
         if (front is null || rear is null) return null;
         if (StaticLoads.AreHalved(vehicle, CarAxle.Front) || StaticLoads.AreHalved(vehicle, CarAxle.Rear)) notes.Add(HalvedLoads);
+        AddTyres(vehicle, assumed);
         return new(new HandlingCar
         {
             WheelbaseMm = vehicle.WheelbaseMm,
-            CentreOfGravityHeightMm = vehicle.CentreOfGravityHeightMm ?? Assumed(assumed, (front.TrackMm + rear.TrackMm) / 2),
+            CentreOfGravityHeightMm = vehicle.CentreOfGravityHeightMm ?? Assumed(assumed, (front.TrackMm + rear.TrackMm) / 2, vehicle.Body),
             Front = front,
             Rear = rear,
         }, assumed, notes);
@@ -51,9 +52,17 @@ public static class HandlingCarBuilder
         "/vehicle/cornerWeightsKg", null, "half of its axle's load on each wheel", "common practice, no source",
         "The wheels' scales were not read on both sides of an axle; a driver alone in the car moves some 20 kg to his side.");
 
-    private static double Assumed(List<AssumedInput> assumed, double meanTrackMm)
+    private static void AddTyres(Vehicle vehicle, List<AssumedInput> assumed)
     {
-        var typical = TypicalValues.CentreOfGravityHeightMm(meanTrackMm);
+        var (front, rear) = (TyreTypicals.Friction(vehicle.Front.Tyre?.Category), TyreTypicals.Friction(vehicle.Rear.Tyre?.Category));
+        assumed.Add(new(HandlingInputs.Grip, 1, Math.Min(front.Lower / front.Value, rear.Lower / rear.Value), Math.Max(front.Upper / front.Value, rear.Upper / rear.Value),
+            front.Source, "Value is a factor on the friction of all four tyres. Road, rubber and weather move both limits together; give heldLateralG, the most the car was measured to hold, to replace it."));
+        foreach (var (input, typical, reason) in HandlingInputs.TyreSet) assumed.Add(new(input, typical.Value, typical.Lower, typical.Upper, typical.Source, reason));
+    }
+
+    private static double Assumed(List<AssumedInput> assumed, double meanTrackMm, CarBody? body)
+    {
+        var typical = TypicalValues.CentreOfGravityHeightMm(meanTrackMm, body);
         assumed.Add(new(HandlingInputs.CentreOfGravityHeight, typical.Value, typical.Lower, typical.Upper, typical.Source,
             "The height of the centre of gravity decides how far the body rolls and how much load crosses the car."));
         return typical.Value;

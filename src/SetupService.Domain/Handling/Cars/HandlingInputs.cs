@@ -1,3 +1,5 @@
+using SetupService.Domain.Handling.Tyres;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Cars;
@@ -18,9 +20,61 @@ public static class HandlingInputs
     /// <summary>The rear axle's.</summary>
     public static AxleInputList Rear { get; } = new(CarAxle.Rear);
 
+    /// <summary>Factor on the friction of all four tyres: road, rubber and weather in common.</summary>
+    public static HandlingInput Grip { get; } = new("/tyreModel/gripFactor", "", car => car.GripFactor, (car, value) => car with { GripFactor = value }, 0.03, 0);
+
+    /// <summary>The coefficients of the tyre, each with its range; no member of the vehicle gives them.</summary>
+    public static IReadOnlyList<(HandlingInput Input, TypicalValue Typical, string Reason)> TyreSet { get; } =
+    [
+        Coefficient("nominalLoadFactor", "", set => set.NominalLoadFactor, (set, value) => set with { NominalLoadFactor = value }, TyreTypicals.NominalLoadFactor,
+            "Value is a factor on the nominal loads of all tyres: what share of a size's standard load they are."),
+        Coefficient("stiffnessPerDeg", "", set => set.StiffnessPerDeg, (set, value) => set with { StiffnessPerDeg = value }, TyreTypicals.StiffnessPerDeg,
+            "Cornering stiffness over load at nominal load: slip angles and steer go by it. Give corneringStiffnessNPerDeg of both axles to replace it."),
+        Coefficient("stiffestLoads", "", set => set.StiffestLoads, (set, value) => set with { StiffestLoads = value }, TyreTypicals.StiffestLoads,
+            "The load, in nominal loads, at which a tyre's cornering stiffness is greatest."),
+        Coefficient("loadSensitivity", "", set => set.LoadSensitivity, (set, value) => set with { LoadSensitivity = value }, TyreTypicals.LoadSensitivity,
+            "Share of its friction a tyre loses per nominal load more: why load transfer costs an axle grip."),
+        Coefficient("shape", "", set => set.Shape, (set, value) => set with { Shape = value }, TyreTypicals.Shape, "Shape of the side force towards its peak."),
+        Coefficient("curvature", "", set => set.Curvature, (set, value) => set with { Curvature = value }, TyreTypicals.Curvature, "Curvature of the side force at its peak."),
+        Coefficient("camberThrustPerDeg", "", set => set.CamberThrustPerDeg, (set, value) => set with { CamberThrustPerDeg = value }, TyreTypicals.CamberThrustPerDeg,
+            "Side force of a leaning tyre without slip, over its load and per degree."),
+        Coefficient("leanGainPerDeg", "", set => set.LeanGainPerDeg, (set, value) => set with { LeanGainPerDeg = value }, TyreTypicals.LeanGainPerDeg,
+            "Share of its peak a tyre gains per degree of lean into the turn, near upright."),
+        Coefficient("bestLeanDeg", "Deg", set => set.BestLeanDeg, (set, value) => set with { BestLeanDeg = value }, TyreTypicals.BestLeanDeg,
+            "The lean into the turn at which a tyre grips best; nobody has published one for road tyres, so this is judgement."),
+    ];
+
     /// <summary>All.</summary>
-    public static IReadOnlyList<HandlingInput> All { get; } = [CentreOfGravityHeight, .. Front.All, .. Rear.All];
+    public static IReadOnlyList<HandlingInput> All { get; } = [CentreOfGravityHeight, .. Front.All, .. Rear.All, Grip, .. TyreSet.Select(one => one.Input)];
 
     /// <summary>Those of one axle.</summary>
     public static AxleInputList For(CarAxle axle) => axle == CarAxle.Front ? Front : Rear;
+
+    /// <summary>True for what only the tyres' grip goes by: nothing that is asked of a car at rest.</summary>
+    public static bool IsOfGrip(HandlingInput input) =>
+        ReferenceEquals(input, Grip) || ReferenceEquals(input, Front.TyreFriction) || ReferenceEquals(input, Rear.TyreFriction)
+        || ReferenceEquals(input, Front.TyreNominalLoad) || ReferenceEquals(input, Rear.TyreNominalLoad) || TyreSet.Any(one => ReferenceEquals(one.Input, input));
+
+    /// <summary>True when an input can move how a car stands in a turn at all, so that nothing is solved for one that cannot.</summary>
+    public static bool CanMatter(HandlingInput input, HandlingCar car)
+    {
+        ArgumentNullException.ThrowIfNull(car);
+        foreach (var at in (ReadOnlySpan<CarAxle>)[CarAxle.Front, CarAxle.Rear])
+        {
+            var (list, axle) = (For(at), car.At(at));
+            var tells = axle.Suspension.Tells;
+            if (ReferenceEquals(input, list.SwingArm) && tells.HasFlag(SuspensionFigures.CamberOverTravel)) return false;
+            if (ReferenceEquals(input, list.RollCentreHeight) && tells.HasFlag(SuspensionFigures.RollCentre)) return false;
+            if (ReferenceEquals(input, list.MotionRatio) && tells.HasFlag(SuspensionFigures.SpringMotionRatio)) return false;
+            if (ReferenceEquals(input, list.Inclination) && tells.HasFlag(SuspensionFigures.SteeringAxis)) return false;
+            if (at == CarAxle.Rear && (ReferenceEquals(input, list.Caster) || ReferenceEquals(input, list.Inclination))) return false;
+            if (axle.BumpTravelMm is null && (ReferenceEquals(input, list.StopRate) || ReferenceEquals(input, list.StopLength) || ReferenceEquals(input, list.DamperMotionRatio))) return false;
+        }
+
+        return true;
+    }
+
+    private static (HandlingInput, TypicalValue, string) Coefficient(
+        string name, string unit, Func<TyreCoefficients, double> read, Func<TyreCoefficients, double, TyreCoefficients> put, TypicalValue typical, string reason) =>
+        (new("/tyreModel/" + name, unit, car => read(car.TyreSet), (car, value) => car with { TyreSet = put(car.TyreSet, value) }, 0.1, 0), typical, reason);
 }

@@ -63,14 +63,9 @@ internal readonly record struct BodyChange(
         Math.Max(Math.Max(Math.Abs(Front.Outer), Math.Abs(Front.Inner)), Math.Max(Math.Abs(Rear.Outer), Math.Abs(Rear.Inner)));
 }
 
-/// <summary>Rule for the factor on the tyres' peak side force.</summary>
-/// <param name="Least">Least factor.</param>
-/// <param name="IsHeld">True to use exactly the least factor.</param>
-internal readonly record struct PeakScaling(double Least, bool IsHeld);
-
 /// <summary>The change of steer that side forces and path need.</summary>
 /// <param name="Steer">Change of steer, in units of the input.</param>
-/// <param name="MovedN">Sum of the last changes of side forces, steer, turn centre and peak, the latter three as shares of the weight, N: 0 when converged.</param>
+/// <param name="MovedN">Sum of the last changes of side forces, steer and turn centre, the latter two as shares of the weight, N: 0 when converged.</param>
 internal readonly record struct SteerSolution(double Steer, double MovedN);
 
 /// <summary>Load, inclination and heading of a tyre, from which its side force and slip angle follow.</summary>

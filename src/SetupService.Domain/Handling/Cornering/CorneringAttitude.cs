@@ -20,9 +20,6 @@ public readonly record struct CorneringAttitude
     /// <summary>The same, positive = to the left.</summary>
     public double SteerToLeftDeg => Demand.Turn == TurnDirection.Left ? SteerDeg : 0 - SteerDeg;
 
-    /// <summary>Factor on the peak side force of all four tyres; 1 = unchanged.</summary>
-    public required double PeakScale { get; init; }
-
     /// <summary>The front axle.</summary>
     public required AxleAttitude Front { get; init; }
 
@@ -55,6 +52,12 @@ public readonly record struct CorneringAttitude
         _ => RearLeft,
     };
 
+    /// <summary>One axle.</summary>
+    public AxleAttitude At(CarAxle axle) => axle == CarAxle.Front ? Front : Rear;
+
+    /// <summary>True when a wheel has left the road.</summary>
+    public bool HasLiftedWheel => FrontLeft.IsLifted || FrontRight.IsLifted || RearLeft.IsLifted || RearRight.IsLifted;
+
     /// <summary>One wheel.</summary>
     public WheelAttitude At(WheelPosition wheel) => wheel switch
     {
@@ -79,6 +82,9 @@ public readonly record struct AxleAttitude
 
     /// <summary>Elastic part: by springs, bar and stops.</summary>
     public double ElasticN => LoadTransferN - GeometricN - UnsprungN;
+
+    /// <summary>Share of the most its two tyres can give at one slip angle that its side force takes; above 1 they cannot hold the turn.</summary>
+    public required double GripUsed { get; init; }
 
     /// <summary>How far the body rose at the axle, mm; positive = jacked up.</summary>
     public required double HeaveMm { get; init; }

@@ -10,7 +10,16 @@ namespace SetupService.Domain.Handling.Cornering;
 /// <summary>State of one axle during the iteration. Forces in N, lengths in mm; see docs/methods/cornering.</summary>
 internal sealed class CorneringAxle
 {
-    private const double UsualPeakDeg = 10;
+    /// <summary>
+    /// The largest share of its grip at which an axle's slip angle is sought on the tyres' own curves. An axle that needs more is taken with their peak raised to this share: it
+    /// supplies what the turn asks, and the attitude stays defined up to and beyond the limit.
+    /// </summary>
+    public const double MostUsed = 0.99;
+
+    private const double UsualPeakDeg = 14;
+
+    // Both tyres' own peaks lie at about the same slip, so that together they give at least this share of the sum.
+    private const double LeastOfSum = 0.75;
 
     private readonly HandlingAxle _axle;
     private readonly double _barNPerMm;
@@ -77,8 +86,9 @@ internal sealed class CorneringAxle
         if ((axle.IsSetAlike ? left : Motion(axle.Suspension, WheelSide.Right)) is not { } right) return null;
         var wheelbase = car.WheelbaseMm ?? 0;
         var station = at == CarAxle.Front ? (1 - car.ShareFront) * wheelbase : -car.ShareFront * wheelbase;
-        var leftWheel = new CorneringWheel(axle, left, WheelSide.Left, turn == TurnDirection.Right, budget);
-        var rightWheel = new CorneringWheel(axle, right, WheelSide.Right, turn == TurnDirection.Left, budget);
+        var tyre = car.TyreOf(axle);
+        var leftWheel = new CorneringWheel(axle, tyre, left, WheelSide.Left, turn == TurnDirection.Right, budget);
+        var rightWheel = new CorneringWheel(axle, tyre, right, WheelSide.Right, turn == TurnDirection.Left, budget);
         return turn == TurnDirection.Left ? new(axle, station, rightWheel, leftWheel) : new(axle, station, leftWheel, rightWheel);
 
         WheelMotion? Motion(SuspensionModel suspension, WheelSide side) => suspension.MotionOf(axle.SetupOf(at, side));
@@ -121,11 +131,11 @@ internal sealed class CorneringAxle
         Outer.TryPredict(travelsMm.Outer, heaveMm, rollSine, rollRad, steer) && Inner.TryPredict(travelsMm.Inner, heaveMm, rollSine, rollRad, steer);
 
     /// <summary>The tyres at the positions in use, each with its slip angle beyond the axle's, for a turn centred at this station and distance.</summary>
-    public TyrePair Tyres(double peakScale, double centreStationMm, double centreMm)
+    public TyrePair Tyres(double centreStationMm, double centreMm)
     {
         var meanDeg = TyreHeadingDeg;
         var ahead = StationMm - centreStationMm;
-        return new(Outer.Curve(peakScale), Inner.Curve(peakScale), Turn(Outer), Turn(Inner));
+        return new(Outer.Curve(), Inner.Curve(), Turn(Outer), Turn(Inner));
 
         double Turn(CorneringWheel wheel) => wheel.TyrePose.HeadingDeg - meanDeg + wheel.HeadingComplianceDeg + PathTurnDeg(wheel.Sign * HalfTrackMm);
 
@@ -133,15 +143,28 @@ internal sealed class CorneringAxle
         double PathTurnDeg(double outMm) => double.RadiansToDegrees(Math.Atan2(ahead * outMm, (centreMm * (centreMm + outMm)) + (ahead * ahead)));
     }
 
-    /// <summary>Factor on the tyres' peak that gives the side force needed with the reserve; stops searching at a factor that is already enough.</summary>
-    public double PeakNeed(in TyrePair tyres, double peakScale, double spare, double enough)
+    /// <summary>The most two other tyres would give together in the places of its own, N.</summary>
+    public double PeakN(in AxleTyre tyre, double centreStationMm, double centreMm)
     {
-        var askedN = peakScale * spare * SideForceN;
+        var slipDeg = _peakSlipDeg;
+        return (Tyres(centreStationMm, centreMm) with { Outer = Outer.Curve(tyre), Inner = Inner.Curve(tyre) }).PeakN(ref slipDeg);
+    }
 
-        // Each tyre's own peak bounds its part of the common peak, which is seldom below nine tenths of the sum.
-        if (enough * (tyres.Outer.MostN + tyres.Inner.MostN) > 1.25 * askedN) return enough;
-        var peak = tyres.PeakN(ref _peakSlipDeg, askedN / enough);
-        return peak > 0 ? askedN / peak : double.PositiveInfinity;
+    /// <summary>Share of the most its tyres can give together that the axle's side force takes, above 1 where they cannot hold it; infinite where both have left the road.</summary>
+    public double GripUsed(in TyrePair tyres)
+    {
+        var peak = tyres.PeakN(ref _peakSlipDeg);
+        return peak > 0 ? SideForceN / peak : double.PositiveInfinity;
+    }
+
+    /// <summary>The tyres that supply the side force: raised where they cannot by themselves. False where both have left the road.</summary>
+    public bool TryHold(ref TyrePair tyres)
+    {
+        if (SideForceN <= LeastOfSum * MostUsed * (tyres.Outer.PeakN + tyres.Inner.PeakN)) return true;
+        var used = GripUsed(tyres);
+        if (!double.IsFinite(used)) return false;
+        if (used > MostUsed) tyres = tyres.WithPeak(used / MostUsed);
+        return true;
     }
 
     /// <summary>The slip angle at which the two tyres give the side force, and each one's part; null where they cannot.</summary>
@@ -189,8 +212,9 @@ internal sealed class CorneringAxle
     public (double Outer, double Inner) Travels(double outerN, double innerN) =>
         (-((_outerPerOuter * outerN) + (_outerPerInner * innerN)), -((_innerPerOuter * outerN) + (_innerPerInner * innerN)));
 
-    public AxleAttitude Attitude() => new()
+    public AxleAttitude Attitude(double gripUsed) => new()
     {
+        GripUsed = gripUsed,
         LoadTransferN = MovedN,
         GeometricN = ((Outer.Slope * Outer.LinkForceN) + (Inner.Slope * Inner.LinkForceN)) / 2,
         UnsprungN = UnsprungTransferN,

@@ -17,13 +17,19 @@ public static class CorneringCautions
         "tryOnlyWhereLawful",
         "Try how a car behaves near its limit only where that is lawful and safe, on closed ground and building up step by step; what may be changed on a road car is decided by local law and those licensed to approve it.");
 
-    /// <summary>Those of turns solved, hardest last.</summary>
-    /// <param name="turns">The turns.</param>
+    // A road car that rolls more than this, degrees per g, is told wrong or has no roll stiffness left; 3 to 8 are usual (from memory, and cars that were measured).
+    private const double ImplausibleRollDegPerG = 8;
+    private const double LeastGForRoll = 0.2;
+    private const double AtLimit = 0.95;
+
+    // Rounding of a turn asked for right at the limit.
+    private const double Beyond = 1 + 1e-6;
+
+    /// <summary>Those of turns solved.</summary>
+    /// <param name="attitudes">The car in them.</param>
     /// <param name="rollsOverAtG">Lateral acceleration at which the car rolls over, g, where it is near or was asked beyond; else null.</param>
-    /// <param name="heldLateralG">What the tyres are said to hold, g, or null.</param>
-    public static IReadOnlyList<Caution> Build(IReadOnlyList<SteadyTurn> turns, double? rollsOverAtG, double? heldLateralG)
+    public static IReadOnlyList<Caution> Build(IReadOnlyList<CorneringAttitude> attitudes, double? rollsOverAtG)
     {
-        ArgumentNullException.ThrowIfNull(turns);
         var list = new List<Caution>();
         if (rollsOverAtG is { } limitG)
         {
@@ -31,6 +37,19 @@ public static class CorneringCautions
                 $"Stay well below {CorneringWords.G(limitG)}: by this model the car rolls over beyond it. A kerb, a rut, a soft edge or a swerve overturns it sooner."));
         }
 
+        list.AddRange(OfAttitudes(attitudes));
+        list.Add(SteadyTurnOnly);
+        list.Add(WhereLawful);
+        return list;
+    }
+
+    /// <summary>What the attitudes themselves warn of, alike in every call that solves turns: lifted wheels, stops reached, implausible roll, grip used up. Each once, of the easiest turn it happens in.</summary>
+    /// <param name="attitudes">The car in the turns, or the cars of several changes in one turn.</param>
+    public static IReadOnlyList<Caution> OfAttitudes(IReadOnlyList<CorneringAttitude> attitudes)
+    {
+        ArgumentNullException.ThrowIfNull(attitudes);
+        var list = new List<Caution>();
+        var turns = attitudes.OrderBy(one => one.Demand.LateralG).ToList();
         if (First(turns, wheel => wheel.IsLifted) is var (liftedG, lifted))
         {
             list.Add(new("wheelLifted",
@@ -43,34 +62,41 @@ public static class CorneringCautions
                 $"At {CorneringWords.G(pressedG)} the {pressed} wheel{(pressed.Contains(" and ") ? "s are on their bump stops" : " is on its bump stop")}; bumps will unsettle the car."));
         }
 
-        if (AtTheirLimit(turns, heldLateralG) is { } usedG)
+        if (turns.Exists(IsRollImplausible))
         {
-            list.Add(new("tyresAtTheirLimit",
-                $"At {CorneringWords.G(usedG)} the tyres have little grip left: a little more speed, water or a bump, and the car slides."));
+            var one = turns.Find(IsRollImplausible);
+            list.Add(new("implausibleRoll", FormattableString.Invariant(
+                $"The body rolls {one.RollDeg / one.Demand.LateralG:0.0}° per g; road cars roll 3 to 8. Check springs, motion ratios, anti-roll bars and the height of the centre of gravity before you trust this answer.")));
         }
 
-        list.Add(SteadyTurnOnly);
-        list.Add(WhereLawful);
+        if (turns.Exists(one => Used(one) > Beyond))
+        {
+            var one = turns.Find(attitude => Used(attitude) > Beyond);
+            list.Add(new("beyondLimit",
+                $"At {CorneringWords.G(one.Demand.LateralG)} the {CorneringWords.Name(one.Front.GripUsed >= one.Rear.GripUsed ? CarAxle.Front : CarAxle.Rear)} tyres would have to give more than they have: by this model the car slides before."));
+        }
+        else if (turns.Exists(one => Used(one) > AtLimit))
+        {
+            list.Add(new("tyresAtTheirLimit",
+                $"At {CorneringWords.G(turns.Find(one => Used(one) > AtLimit).Demand.LateralG)} the tyres have little grip left: a little more speed, water or a bump, and the car slides."));
+        }
+
         return list;
     }
 
-    private static (double LateralG, string Wheels)? First(IReadOnlyList<SteadyTurn> turns, Predicate<WheelAttitude> holds)
+    private static double Used(CorneringAttitude attitude) => Math.Max(attitude.Front.GripUsed, attitude.Rear.GripUsed);
+
+    private static bool IsRollImplausible(CorneringAttitude attitude) =>
+        attitude.Demand.LateralG >= LeastGForRoll && Math.Abs(attitude.RollDeg) > ImplausibleRollDegPerG * attitude.Demand.LateralG;
+
+    private static (double LateralG, string Wheels)? First(List<CorneringAttitude> turns, Predicate<WheelAttitude> holds)
     {
-        foreach (var turn in turns.OrderBy(turn => turn.Attitude.Demand.LateralG))
+        foreach (var attitude in turns)
         {
-            var attitude = turn.Attitude;
             var wheels = Array.FindAll(Enum.GetValues<WheelPosition>(), wheel => holds(attitude.At(wheel)));
             if (wheels.Length > 0) return (attitude.Demand.LateralG, CorneringWords.Wheels(wheels));
         }
 
         return null;
-    }
-
-    private static double? AtTheirLimit(IReadOnlyList<SteadyTurn> turns, double? heldLateralG)
-    {
-        var used = turns.Select(turn => turn.Attitude)
-            .Where(one => heldLateralG is { } held ? one.Demand.LateralG * CorneringSolver.GripReserve >= held : one.PeakScale > 1)
-            .Select(one => one.Demand.LateralG).ToList();
-        return used.Count > 0 ? used.Min() : null;
     }
 }

@@ -10,13 +10,13 @@ namespace SetupService.Domain.Handling.Cornering;
 public sealed record CorneringEffect(AssumedInput Assumed, CorneringAttitude? AtLower, CorneringAttitude? AtUpper)
 {
     /// <summary>Solves the turn at both ends of every assumed input's range, one input at a time; an end is null too where the work allowed is spent.</summary>
-    public static IReadOnlyList<CorneringEffect> Compute(ResolvedHandlingCar reading, TurnPath path, double lateralG, double? heldLateralG, WorkBudget? budget = null)
+    public static IReadOnlyList<CorneringEffect> Compute(ResolvedHandlingCar reading, TurnPath path, double lateralG, WorkBudget? budget = null)
     {
         ArgumentNullException.ThrowIfNull(reading);
         return [.. reading.Assumed.Select(one => new CorneringEffect(one, With(one, one.Lower), With(one, one.Upper)))];
 
         CorneringAttitude? With(AssumedInput one, double value) => CorneringSolver.Create(one.Input.Put(reading.Car, value), path.Turn, budget) is { } solver
-            ? SteadyTurn.SolveAttitude(solver, path.At(lateralG), heldLateralG, out _)
+            ? SteadyTurn.SolveAttitude(solver, path.At(lateralG), out _)
             : null;
     }
 }

@@ -16,21 +16,17 @@ public sealed class CorneringRun
 
     private readonly CorneringSolver _solver;
     private readonly TurnPath _path;
-    private readonly double? _heldLateralG;
     private readonly Dictionary<CorneringFailure, (double G, bool IsUnloaded)> _limits = [];
     private double _rollsOverAtG = double.PositiveInfinity;
-    private CorneringObstacle? _always;
 
-    private CorneringRun(CorneringSolver solver, TurnPath path, double? heldLateralG) =>
-        (_solver, _path, _heldLateralG) = (solver, path, heldLateralG);
+    private CorneringRun(CorneringSolver solver, TurnPath path) => (_solver, _path) = (solver, path);
 
     /// <summary>Creates a run; null where the hardpoints do not close at ride height. The car must have a wheelbase.</summary>
-    /// <param name="car">The car.</param>
+    /// <param name="car">The car, on its scale of grip.</param>
     /// <param name="path">Which way, and at which radius or speed.</param>
-    /// <param name="heldLateralG">What the tyres are known to hold, g; null = nothing is known beyond each turn.</param>
     /// <param name="budget">Work allowed for all turns together; null = any.</param>
-    public static CorneringRun? Create(HandlingCar car, in TurnPath path, double? heldLateralG, WorkBudget? budget = null) =>
-        CorneringSolver.Create(car, path.Turn, budget) is { } solver ? new(solver, path, heldLateralG) : null;
+    public static CorneringRun? Create(HandlingCar car, in TurnPath path, WorkBudget? budget = null) =>
+        CorneringSolver.Create(car, path.Turn, budget) is { } solver ? new(solver, path) : null;
 
     /// <summary>The car in the turn at a lateral acceleration, g, not negative; null where there is no equilibrium.</summary>
     /// <param name="lateralG">Lateral acceleration.</param>
@@ -39,7 +35,7 @@ public sealed class CorneringRun
     {
         obstacle = Known(lateralG);
         if (obstacle is not null) return null;
-        if (SteadyTurn.Solve(_solver, _path.At(lateralG), _heldLateralG, out var failure) is { } turn) return turn;
+        if (SteadyTurn.Solve(_solver, _path.At(lateralG), out var failure) is { } turn) return turn;
         obstacle = Met(failure!.Value, lateralG);
         return null;
     }
@@ -52,28 +48,16 @@ public sealed class CorneringRun
     }
 
     /// <summary>What earlier turns already decide: a car that rolled over does so in every harder turn.</summary>
-    private CorneringObstacle? Known(double lateralG)
-    {
-        if (lateralG > _heldLateralG) return new(CorneringFailure.GripExceeded, lateralG, IsAtHeld: false, _heldLateralG.Value, IsUnloadedThere: false);
-        if (_always is not null) return _always;
-        return lateralG >= _rollsOverAtG ? Obstacle(CorneringFailure.RollsOver, lateralG, isAtHeld: false, null) : null;
-    }
+    private CorneringObstacle? Known(double lateralG) => lateralG >= _rollsOverAtG ? Obstacle(CorneringFailure.RollsOver, lateralG, null) : null;
 
     private CorneringObstacle Met(CorneringFailure failure, double lateralG)
     {
         var beyond = _solver.BeyondReadings;
-        if (_heldLateralG is { } held && held > lateralG && _solver.Solve(held, _path.At(lateralG).RadiusM) is { } atHeld)
-        {
-            var whole = Obstacle(atHeld, held, isAtHeld: true, _solver.BeyondReadings);
-            if (atHeld == CorneringFailure.RollsOver) _always = whole;
-            return whole;
-        }
-
         if (failure == CorneringFailure.RollsOver) _rollsOverAtG = Math.Min(_rollsOverAtG, lateralG);
-        return Obstacle(failure, lateralG, isAtHeld: false, beyond);
+        return Obstacle(failure, lateralG, beyond);
     }
 
-    private CorneringObstacle Obstacle(CorneringFailure failure, double failedG, bool isAtHeld, WheelReach? beyond)
+    private CorneringObstacle Obstacle(CorneringFailure failure, double failedG, WheelReach? beyond)
     {
         if (!_limits.TryGetValue(failure, out var limit) || limit.G >= failedG)
         {
@@ -81,7 +65,7 @@ public sealed class CorneringRun
             _limits[failure] = limit = (limitG, IsUnloadedAt(limitG));
         }
 
-        return new(failure, failedG, isAtHeld, limit.G, limit.IsUnloaded) { BeyondReadings = beyond };
+        return new(failure, failedG, limit.G, limit.IsUnloaded) { BeyondReadings = beyond };
     }
 
     private bool IsUnloadedAt(double limitG)
@@ -103,20 +87,16 @@ public enum CorneringFailure
     /// <summary>The suspension, or its readings, do not reach the travel or steer the turn asks for.</summary>
     TravelNotReached,
 
-    /// <summary>The tyres, held to a fixed peak, cannot give the side force.</summary>
-    GripExceeded,
-
     /// <summary>The work allowed was spent, or the caller has gone.</summary>
     WorkSpent,
 }
 
 /// <summary>Why a car has no equilibrium in a turn, and how far it would have one.</summary>
 /// <param name="Failure">Why.</param>
-/// <param name="LateralG">At which lateral acceleration, g: the turn's, or what the tyres are said to hold.</param>
-/// <param name="IsAtHeld">True when it is the stated grip of the tyres that has no equilibrium.</param>
+/// <param name="LateralG">At which lateral acceleration, g.</param>
 /// <param name="LimitG">Up to which lateral acceleration along the same path there is an equilibrium, g.</param>
 /// <param name="IsUnloadedThere">True when the inner wheels carry hardly any load at that limit; else the iteration itself ends there.</param>
-public readonly record struct CorneringObstacle(CorneringFailure Failure, double LateralG, bool IsAtHeld, double LimitG, bool IsUnloadedThere)
+public readonly record struct CorneringObstacle(CorneringFailure Failure, double LateralG, double LimitG, bool IsUnloadedThere)
 {
     /// <summary>The outer wheel that would have to travel beyond what was read of it; null where that is not why.</summary>
     public WheelReach? BeyondReadings { get; init; }

@@ -1,4 +1,5 @@
 using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Handling.Tyres;
 using SetupService.Domain.Numerics;
 using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Vehicles;
@@ -7,14 +8,11 @@ namespace SetupService.Domain.Handling.Cornering;
 
 /// <summary>
 /// Solves the equilibrium of a car in a steady turn: body roll, heave at both axles, travel of the four wheels, slip and steer, so that
-/// loads, side forces and angles agree. Created once per car and direction of turn; each solution is the initial guess of the next, and
+/// loads, side forces and angles agree. Where an axle needs more grip than its tyres have it is given it, so that there is an equilibrium beyond the limit too; what it needs of what they have is told. Created once per car and direction of turn; each solution is the initial guess of the next, and
 /// solving allocates nothing. Not thread-safe. Model, derivation and limits: docs/methods/cornering.
 /// </summary>
 public sealed class CorneringSolver
 {
-    /// <summary>Peak side force the tyres must have, as a multiple of what the turn uses.</summary>
-    public const double GripReserve = 1.05;
-
     // Largest residual of a converged solution, as a share of the weight.
     private const double Tolerance = 1e-10;
 
@@ -44,7 +42,6 @@ public sealed class CorneringSolver
     private double _steer;
     private double _centreStationMm;
     private double _centreMm;
-    private double _peakScale = 1;
     private bool _needsPoses = true;
 
     private CorneringSolver(HandlingCar car, CorneringAxle front, CorneringAxle rear, TurnDirection turn, WorkBudget? budget) =>
@@ -71,19 +68,16 @@ public sealed class CorneringSolver
     /// <summary>Solves one turn from the last solution; where that does not converge, by continuation over lateral acceleration from rest.</summary>
     /// <param name="lateralG">Lateral acceleration, g, not negative.</param>
     /// <param name="radiusM">Radius, m.</param>
-    /// <param name="leastPeakScale">Least factor on the tyres' peak side force.</param>
-    /// <param name="isPeakHeld">True to use exactly that factor, even where the tyres then cannot hold the turn.</param>
     /// <returns>Null when solved, else the reason.</returns>
-    public CorneringFailure? Solve(double lateralG, double radiusM, double leastPeakScale = 1, bool isPeakHeld = false)
+    public CorneringFailure? Solve(double lateralG, double radiusM)
     {
-        var grip = new PeakScaling(leastPeakScale, isPeakHeld);
         BeyondReadings = null;
-        if (SolveFromCurrent(lateralG, radiusM, grip) is null) return Reached();
+        if (SolveFromCurrent(lateralG, radiusM) is null) return Reached();
 
         // Continuation in lateral acceleration gets past stops and lifting wheels.
         Reset();
         CorneringFailure? failure = null;
-        for (var stage = 1; stage <= ContinuationSteps && failure is null; stage++) failure = SolveFromCurrent(lateralG * stage / ContinuationSteps, radiusM, grip);
+        for (var stage = 1; stage <= ContinuationSteps && failure is null; stage++) failure = SolveFromCurrent(lateralG * stage / ContinuationSteps, radiusM);
         if (failure is null) return Reached();
         Reset();
         return _budget is { IsSpent: true } ? CorneringFailure.WorkSpent : failure;
@@ -111,9 +105,8 @@ public sealed class CorneringSolver
             Demand = demand,
             RollDeg = RollDeg,
             SteerDeg = _front.HeadingDeg,
-            PeakScale = _peakScale,
-            Front = _front.Attitude(),
-            Rear = _rear.Attitude(),
+            Front = _front.Attitude(GripUsed(CarAxle.Front)),
+            Rear = _rear.Attitude(GripUsed(CarAxle.Rear)),
             FrontLeft = leftIsOuter ? outerFront : innerFront,
             FrontRight = leftIsOuter ? innerFront : outerFront,
             RearLeft = leftIsOuter ? outerRear : innerRear,
@@ -130,13 +123,28 @@ public sealed class CorneringSolver
     /// <summary>Roll of the body in the turn last solved, degrees; positive = out of the turn.</summary>
     public double RollDeg => double.RadiansToDegrees(_rollRad);
 
+    /// <summary>Share of the most an axle's two tyres can give at one slip angle that the turn last solved takes; above 1 they cannot hold it.</summary>
+    public double GripUsed(CarAxle at)
+    {
+        var axle = at == CarAxle.Front ? _front : _rear;
+        return axle.GripUsed(axle.Tyres(_centreStationMm, _centreMm));
+    }
+
+    /// <summary>The same if both tyres were others, the attitude as it is.</summary>
+    public double GripUsed(CarAxle at, in AxleTyre tyre)
+    {
+        var axle = at == CarAxle.Front ? _front : _rear;
+        var peak = axle.PeakN(tyre, _centreStationMm, _centreMm);
+        return peak > 0 ? axle.SideForceN / peak : double.PositiveInfinity;
+    }
+
     /// <summary>Takes another solver's solution, of a similar car, as the initial guess of the next turn.</summary>
     public void StartFrom(CorneringSolver other)
     {
         ArgumentNullException.ThrowIfNull(other);
         _front.StartFrom(other._front);
         _rear.StartFrom(other._rear);
-        (_rollRad, _steer, _centreStationMm, _peakScale) = (other._rollRad, other._steer, other._centreStationMm, other._peakScale);
+        (_rollRad, _steer, _centreStationMm) = (other._rollRad, other._steer, other._centreStationMm);
         _needsPoses = true;
     }
 
@@ -144,15 +152,14 @@ public sealed class CorneringSolver
     {
         _front.Reset();
         _rear.Reset();
-        (_rollRad, _steer, _centreStationMm, _peakScale, _needsPoses) = (0, 0, 0, 1, true);
+        (_rollRad, _steer, _centreStationMm, _needsPoses) = (0, 0, 0, true);
     }
 
-    private CorneringFailure? SolveFromCurrent(double lateralG, double radiusM, in PeakScaling grip)
+    private CorneringFailure? SolveFromCurrent(double lateralG, double radiusM)
     {
         var acceleration = lateralG * HandlingCar.StandardGravity;
         _front.Demand(acceleration);
         _rear.Demand(acceleration);
-        _peakScale = grip.IsHeld ? grip.Least : Math.Max(_peakScale, grip.Least);
         _centreStationMm = Math.Clamp(_centreStationMm, -FurthestCentre * radiusM * 1000, FurthestCentre * radiusM * 1000);
         if (_needsPoses)
         {
@@ -161,20 +168,17 @@ public sealed class CorneringSolver
         }
 
         var weight = _front.StaticLoadN + _rear.StaticLoadN;
-        var isHeld = true;
         for (var step = 0; step < MostSteps; step++)
         {
             if (_budget is not null && !_budget.TrySpend()) return CorneringFailure.WorkSpent;
             var (sin, cos) = Math.SinCos(_rollRad);
             _front.ApplyBody(sin, cos);
             _rear.ApplyBody(sin, cos);
-            if (Steer(acceleration, radiusM * 1000, grip, 0) is not { } found)
-                return isHeld && _front.LoadN > 0 && _rear.LoadN > 0 ? CorneringFailure.GripExceeded : CorneringFailure.RollsOver;
+            if (Steer(acceleration, radiusM * 1000, 0) is not { } found) return CorneringFailure.RollsOver;
             var (residual, change) = BodyBalance.Compute(_car, _front, _rear, acceleration, sin, cos, 0);
-            isHeld = change.IsHeld;
             if (residual <= Tolerance && found.MovedN <= 10 * Tolerance * weight && step > 0) return change.IsHeld && IsStanding() ? null : CorneringFailure.RollsOver;
             change = change with { Steer = found.Steer };
-            if (residual <= PredictionTolerance && step < SmoothSteps && SteerAhead(change, cos, acceleration, radiusM * 1000, grip) is { } ahead)
+            if (residual <= PredictionTolerance && step < SmoothSteps && SteerAhead(change, cos, acceleration, radiusM * 1000) is { } ahead)
             {
                 change = BodyBalance.Compute(_car, _front, _rear, acceleration, sin, cos, ahead.Steer).Change;
             }
@@ -196,27 +200,17 @@ public sealed class CorneringSolver
 
     /// <summary>
     /// Solves slip angles and side forces of both axles at the predicted tyre positions, the turn's centre and the steer needed; null where
-    /// the tyres cannot hold the turn, and side forces then stay as they were.
+    /// an axle has left the road, and side forces then stay as they were.
     /// </summary>
     /// <param name="acceleration">Lateral acceleration, m/s².</param>
     /// <param name="radiusMm">Radius, mm.</param>
-    /// <param name="grip">How far the peak may be scaled.</param>
     /// <param name="predictedSteer">Steer already included in the predicted tyre positions, in units of the input.</param>
-    private SteerSolution? Steer(double acceleration, double radiusMm, in PeakScaling grip, double predictedSteer)
+    private SteerSolution? Steer(double acceleration, double radiusMm, double predictedSteer)
     {
         var centreMm = CentreMm(radiusMm);
-        var rear = _rear.Tyres(_peakScale, _centreStationMm, centreMm);
-        var front = _front.Tyres(_peakScale, _centreStationMm, centreMm);
-        var before = _peakScale;
-        if (!grip.IsHeld)
-        {
-            var enough = Math.Max(grip.Least, _front.PeakNeed(front, _peakScale, GripReserve, grip.Least));
-            enough = Math.Max(enough, _rear.PeakNeed(rear, _peakScale, GripReserve, enough));
-            if (!double.IsFinite(enough)) return null;
-            _peakScale = enough;
-            if (_peakScale != before) (front, rear) = (front.WithPeak(_peakScale / before), rear.WithPeak(_peakScale / before));
-        }
-
+        var rear = _rear.Tyres(_centreStationMm, centreMm);
+        var front = _front.Tyres(_centreStationMm, centreMm);
+        if (!_rear.TryHold(ref rear) || !_front.TryHold(ref front)) return null;
         if (_rear.SlipFor(rear) is not { } rearShared || _front.SlipFor(front) is not { } frontShared) return null;
         var movedN = _rear.ApplySideForce(rearShared, rear, acceleration) + _front.ApplySideForce(frontShared, front, acceleration);
 
@@ -230,22 +224,19 @@ public sealed class CorneringSolver
         var perSteer = HeadingPerSteer();
         return new(
             Math.Clamp((predictedSteer * perSteer) + headingDeg, -LongestSteerDeg, LongestSteerDeg) / perSteer,
-            movedN + ((Math.Abs(headingDeg) + centreMoved + Math.Abs((_peakScale / before) - 1)) * (_front.StaticLoadN + _rear.StaticLoadN)));
+            movedN + ((Math.Abs(headingDeg) + centreMoved) * (_front.StaticLoadN + _rear.StaticLoadN)));
     }
 
     /// <summary>
     /// Predicts steer and side forces at the end of a step, so that they do not lag behind it; null where that is not possible, and the
     /// present ones then stay.
     /// </summary>
-    private SteerSolution? SteerAhead(in BodyChange change, double cos, double acceleration, double radiusMm, in PeakScaling grip)
+    private SteerSolution? SteerAhead(in BodyChange change, double cos, double acceleration, double radiusMm)
     {
         var rollRad = change.RollSine / cos;
         if (!_front.TryPredict(change.Front, change.FrontHeaveMm, change.RollSine, rollRad, change.Steer)
             || !_rear.TryPredict(change.Rear, change.RearHeaveMm, change.RollSine, rollRad, 0)) return null;
-        var peakScale = _peakScale;
-        var found = Steer(acceleration, radiusMm, grip, change.Steer);
-        if (found is null) _peakScale = peakScale;
-        return found;
+        return Steer(acceleration, radiusMm, change.Steer);
     }
 
     /// <summary>How far the turn's centre lies to the side of the car.</summary>

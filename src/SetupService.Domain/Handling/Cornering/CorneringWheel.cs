@@ -21,7 +21,7 @@ internal sealed class CorneringWheel
     private readonly WorkBudget? _budget;
     private readonly double _halfTrackMm;
     private readonly double _springForceAtRestN;
-    private readonly TyreScale _tyreScale;
+    private readonly AxleTyre _tyre;
     private SuspensionPose _state;
     private SuspensionPose _goodState;
     private double _guidedAtMm;
@@ -34,15 +34,14 @@ internal sealed class CorneringWheel
     private double _springForcePerTravelNPerMm;
     private double _inclinedByComplianceDeg;
 
-    public CorneringWheel(HandlingAxle axle, WheelMotion motion, WheelSide side, bool isOuter, WorkBudget? budget)
+    public CorneringWheel(HandlingAxle axle, in AxleTyre tyre, WheelMotion motion, WheelSide side, bool isOuter, WorkBudget? budget)
     {
-        (_axle, _motion, IsOuter, Side, _budget) = (axle, motion, isOuter, side, budget);
+        (_axle, _tyre, _motion, IsOuter, Side, _budget) = (axle, tyre, motion, isOuter, side, budget);
         Sign = isOuter ? 1 : -1;
         _halfTrackMm = axle.TrackMm / 2;
         StaticLoadN = side == WheelSide.Left ? axle.LeftLoadN : axle.RightLoadN;
         CamberSetDeg = side == WheelSide.Left ? axle.LeftCamberDeg : axle.RightCamberDeg;
         WeightN = axle.UnsprungMassKg * HandlingCar.StandardGravity;
-        _tyreScale = ExampleTyre.Scale(axle.LoadN / 2, axle.CorneringStiffnessNPerDeg);
         _state = _goodState = motion.Origin;
         motion.TryAt(0, 0, ref _state, out var rest);
         RestPose = Pose = rest;
@@ -211,7 +210,11 @@ internal sealed class CorneringWheel
     /// <summary>Change of <see cref="SpringN"/> with a change of steer alone, N.</summary>
     public double SpringBySteerN(double steer) => -Sign * steer * _springForcePerTravelNPerMm * Pose.SpringTravelPerSteer;
 
-    public SideForceCurve Curve(double peakScale) => ExampleTyre.At(TyrePose.LoadN, -Sign * TyrePose.InclinationAngleDeg, _tyreScale with { Peak = peakScale });
+    /// <summary>Side force of the tyre at the position in use.</summary>
+    public SideForceCurve Curve() => Curve(_tyre);
+
+    /// <summary>Side force of another tyre in its place.</summary>
+    public SideForceCurve Curve(in AxleTyre tyre) => PassengerTyre.At(TyrePose.LoadN, -Sign * TyrePose.InclinationAngleDeg, tyre);
 
     /// <summary>Sets side force and slip angle; returns how much the force changed, N.</summary>
     public double ApplySideForce(double sideForceN, double slipDeg, double unsprungN)

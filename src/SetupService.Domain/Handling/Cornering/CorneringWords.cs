@@ -1,4 +1,5 @@
 using SetupService.Domain.Answers;
+using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Suspension;
 using SetupService.Domain.Vehicles;
 
@@ -19,23 +20,64 @@ public static class CorneringWords
                 units,
                 $"at {asked} the outer {Name(beyond.Axle)} wheel, {Name(beyond.Position)}, would be at {beyond.TravelMm:mm} of travel, beyond its readings and the {MeasuredSuspension.ExtensionMm:gap} they are extended by; up to {limit} no outer wheel is."),
             CorneringFailure.WorkSpent => $"at {asked} the work allowed for one request was spent before an equilibrium was found.",
-            CorneringFailure.TravelNotReached => $"at {asked} a wheel would travel or steer further than its suspension, or its readings, reach; up to {limit} it does not.",
-            _ when obstacle.LimitG > 0 && obstacle.LateralG > obstacle.LimitG && !obstacle.IsAtHeld => $"{asked} is more than the tyres can give; they hold {limit}.",
-            _ => $"at {asked} an axle's tyres carry too little load for the side force it needs.",
+            _ => $"at {asked} a wheel would travel or steer further than its suspension, or its readings, reach; up to {limit} it does not.",
         };
     }
 
-    /// <summary>What the balance says, and of which tyres.</summary>
-    public static string Balance(in SteadyTurn turn, bool isFrontGiven, bool isRearGiven)
+    /// <summary>What the balance says: which axle gives up first, how much of its grip each uses, how steer grows, and whose tyres these are.</summary>
+    /// <param name="turn">The turn.</param>
+    /// <param name="limits">The limits with their ranges; null where they were not found.</param>
+    /// <param name="car">The car.</param>
+    public static string Balance(in SteadyTurn turn, LimitStudy? limits, HandlingCar car)
     {
-        var share = turn.Attitude.FrontLoadTransferPct is { } pct
-            ? Prose.Write(UnitSystem.Metric, $"The front axle takes {pct:pct0} of the load transfer. ")
-            : "The load transfer is too small to give a share. ";
-        var gradient = turn.UndersteerDegPerG is not { } degrees ? "The understeer gradient has no value here."
-            : degrees > 0 ? Prose.Write(UnitSystem.Metric, $"The car pushes wide (understeer): each 0.1 g more needs about {degrees / 10:deg} more steer at this radius.")
-            : Prose.Write(UnitSystem.Metric, $"The rear goes wide first (oversteer): each 0.1 g more needs about {-degrees / 10:deg} less steer at this radius.");
-        return $"{gradient} {share}{Tyres(isFrontGiven, isRearGiven)}";
+        ArgumentNullException.ThrowIfNull(car);
+        var attitude = turn.Attitude;
+        var share = attitude.FrontLoadTransferPct is { } pct ? Prose.Write(UnitSystem.Metric, $"The front axle takes {pct:pct0} of the load transfer. ") : "";
+        var limit = limits is null ? "" : Limit(limits) + " ";
+        return $"{limit}{Used(attitude)} {Gradient(turn)} {share}{Tyres(car)}";
     }
+
+    /// <summary>Which axle gives up first, and at what lateral acceleration.</summary>
+    public static string Limit(LimitStudy study)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        var (front, rear) = (study.Limits.Front, study.Limits.Rear);
+        if ((front.LimitG, rear.LimitG) is not ({ } frontG, { } rearG))
+        {
+            var (known, axle) = front.LimitG is { } one ? (one, CarAxle.Front) : (rear.LimitG, CarAxle.Rear);
+            var ended = front.LimitG is null ? front : rear;
+            var end = NoLimit(ended);
+            return known is { } knownG ? $"The {Name(axle)} gives up first, at {G2(knownG)}; the other axle's limit is unknown: {end}." : $"Which axle gives up first is unknown: {end}.";
+        }
+
+        var (first, firstG, other, otherG) = frontG <= rearG ? ("front", frontG, "rear", rearG) : ("rear", rearG, "front", frontG);
+        if (study.First is not FirstAxle.Unclear) return $"The {first} gives up first, at {G2(firstG)}; the {other} holds {G2(otherG)}.";
+        var likely = 100 * (frontG <= rearG ? study.FrontFirst!.Value : 1 - study.FrontFirst!.Value);
+        return Prose.Write(UnitSystem.Metric, $"Which axle gives up first is unclear: probably the {first} ({likely:pct0}), at about ") + $"{G2(firstG)}; the {other} holds about {G2(otherG)}.";
+    }
+
+    /// <summary>Why an axle has no limit, as a clause.</summary>
+    public static string NoLimit(in AxleLimit limit) => limit.EndedBy switch
+    {
+        CorneringFailure.RollsOver => $"beyond {G2(limit.StandsToG)} the model finds no balance, as before a roll-over",
+        CorneringFailure.TravelNotReached => $"beyond {G2(limit.StandsToG)} a wheel would travel or steer further than its suspension, or its readings, reach",
+        _ => "the work allowed for one request was spent before it was found",
+    };
+
+    private static string Used(in CorneringAttitude attitude) =>
+        Prose.Write(UnitSystem.Metric, $"Here the front uses {100 * attitude.Front.GripUsed:pct0} of its grip, the rear {100 * attitude.Rear.GripUsed:pct0}.");
+
+    private static string Gradient(in SteadyTurn turn) => (turn.UndersteerDegPerG, turn.NoGradient) switch
+    {
+        ( > 0 and var degrees, _) => Prose.Write(UnitSystem.Metric, $"Taken harder at this radius the car needs more steer, about {degrees / 10:deg} for 0.1 g (understeer)."),
+        ({ } degrees, _) => Prose.Write(UnitSystem.Metric, $"Taken harder at this radius the car needs less steer, about {-degrees / 10:deg} for 0.1 g (oversteer)."),
+        (_, NoGradientReason.NearLimit) => "An understeer gradient tells nothing here: an axle uses more than nine tenths of its grip.",
+        (_, NoGradientReason.WheelLifted) => "An understeer gradient tells nothing here: a wheel has left the road.",
+        _ => "The understeer gradient has no value here: there is no equilibrium just beside this turn.",
+    };
+
+    // The digits in which a lateral acceleration can be measured in a car.
+    private static string G2(double lateralG) => FormattableString.Invariant($"{lateralG:0.00} g");
 
     /// <summary>A lateral acceleration.</summary>
     public static string G(double lateralG) => Prose.Write(UnitSystem.Metric, $"{lateralG:n} g");
@@ -55,11 +97,11 @@ public static class CorneringWords
         _ => "rear right",
     };
 
-    private static string Tyres(bool isFrontGiven, bool isRearGiven) => (isFrontGiven, isRearGiven) switch
+    private static string Tyres(HandlingCar car) => (car.Front.CorneringStiffnessNPerDeg is not null, car.Rear.CorneringStiffnessNPerDeg is not null) switch
     {
-        (true, true) => "The cornering stiffness is yours; how it falls off towards the peak is a published example tyre's.",
-        (false, false) => "The tyres are a published example, not yours: compare settings of this car by it, but do not predict the car.",
-        (true, false) => "The front's cornering stiffness is yours, the rear tyres are a published example: the balance is uncertain.",
-        _ => "The rear's cornering stiffness is yours, the front tyres are a published example: the balance is uncertain.",
+        (true, true) => "The cornering stiffness is yours; how it falls off towards the peak is a published tyre's, of your sizes.",
+        (false, false) => "The tyres are a published one in your sizes: trust differences between settings of this car more than the figures themselves.",
+        (true, false) => "The front's cornering stiffness is yours, the rear tyres are a published one in your size: the balance is uncertain.",
+        _ => "The rear's cornering stiffness is yours, the front tyres are a published one in your size: the balance is uncertain.",
     };
 }

@@ -9,6 +9,7 @@ public readonly record struct TyrePair(SideForceCurve Outer, SideForceCurve Inne
 {
     private const double LongestStepDeg = 2;
     private const double FurthestDeg = 60;
+    private const double UsualPeakDeg = 14;
     private const int MostSteps = 60;
 
     // Both searches go by the curve's slope and bend, so that a last step this short leaves some 1e-8 N for the force sought, 1e-5 N at
@@ -28,8 +29,26 @@ public readonly record struct TyrePair(SideForceCurve Outer, SideForceCurve Inne
         return force;
     }
 
-    /// <summary>The common slip angle on the rising side of the curve that gives a force, N, sought from a guess, degrees; null where none does.</summary>
-    public PairSlip? SlipFor(double forceN, double guessDeg)
+    /// <summary>The common slip angle up to the peak that gives a force, N, sought from a guess, degrees; null where none does.</summary>
+    public PairSlip? SlipFor(double forceN, double guessDeg) => Newton(forceN, guessDeg) ?? Halve(forceN, guessDeg);
+
+    // Tyres turned far apart fight each other, and their sum is flat where it meets a small force: there is no rising side to be found by its slope.
+    private PairSlip? Halve(double forceN, double guessDeg)
+    {
+        var (low, high) = (-FurthestDeg, Math.Clamp(guessDeg, 0, UsualPeakDeg));
+        if (PeakN(ref high) < forceN || ForceN(low, out _) > forceN) return null;
+        for (var step = 0; step < MostSteps; step++)
+        {
+            var middle = (low + high) / 2;
+            if (ForceN(middle, out _) < forceN) low = middle;
+            else high = middle;
+        }
+
+        var outer = Outer.ForceN(high + OuterTurnDeg);
+        return new(high, outer, forceN - outer);
+    }
+
+    private PairSlip? Newton(double forceN, double guessDeg)
     {
         var slip = guessDeg;
         var tolerance = 1e-11 * (Math.Abs(forceN) + 1);
@@ -61,16 +80,15 @@ public readonly record struct TyrePair(SideForceCurve Outer, SideForceCurve Inne
     /// <summary>The same tyres with their peak scaled.</summary>
     public TyrePair WithPeak(double factor) => this with { Outer = Outer.WithPeak(factor), Inner = Inner.WithPeak(factor) };
 
-    /// <summary>The most both give together at one common slip angle, N, or less than that where it is enough already.</summary>
+    /// <summary>The most both give together at one common slip angle, N.</summary>
     /// <param name="slipDeg">That angle, degrees: a guess first, then what was found.</param>
-    /// <param name="enoughN">What is enough, N.</param>
-    public double PeakN(ref double slipDeg, double enoughN = double.PositiveInfinity)
+    public double PeakN(ref double slipDeg)
     {
         // Newton's method for the slope's zero; where the curve is not bent down the way up it leads towards that.
         for (var step = 0; step < MostSteps && Math.Abs(slipDeg) < FurthestDeg; step++)
         {
             var force = ForceN(slipDeg, out var slope, out var bend);
-            if (slope == 0 || force >= enoughN) return force;
+            if (slope == 0) return force;
             var change = bend < 0 ? Math.Clamp(-slope / bend, -LongestStepDeg, LongestStepDeg) : Math.CopySign(LongestStepDeg, slope);
             slipDeg += change;
             if (Math.Abs(change) < LastPeakStepDeg) return force + (slope * change / 2);

@@ -15,7 +15,16 @@ public readonly record struct WhatIfFigures
     /// <summary>Front axle's share of the load transfer, percent.</summary>
     public required double? FrontLoadTransferPct { get; init; }
 
-    /// <summary>Understeer gradient, degrees per g.</summary>
+    /// <summary>Lateral acceleration the front axle can hold, g.</summary>
+    public required double? FrontLimitG { get; init; }
+
+    /// <summary>Lateral acceleration the rear axle can hold, g.</summary>
+    public required double? RearLimitG { get; init; }
+
+    /// <summary>The rear's limit less the front's, g; positive where the front gives up first.</summary>
+    public required double? LimitMarginG { get; init; }
+
+    /// <summary>Understeer gradient, degrees per g; null where an axle uses more than nine tenths of its grip or a wheel has lifted.</summary>
     public required double? UndersteerDegPerG { get; init; }
 
     /// <summary>Travel left to the bump stop at the outer front wheel in the turn, mm.</summary>
@@ -49,6 +58,9 @@ public readonly record struct WhatIfFigures
         FrontInclinationDeg = FrontInclinationDeg - other.FrontInclinationDeg,
         RearInclinationDeg = RearInclinationDeg - other.RearInclinationDeg,
         FrontLoadTransferPct = FrontLoadTransferPct - other.FrontLoadTransferPct,
+        FrontLimitG = FrontLimitG - other.FrontLimitG,
+        RearLimitG = RearLimitG - other.RearLimitG,
+        LimitMarginG = LimitMarginG - other.LimitMarginG,
         UndersteerDegPerG = UndersteerDegPerG - other.UndersteerDegPerG,
         FrontBumpLeftMm = FrontBumpLeftMm - other.FrontBumpLeftMm,
         RearBumpLeftMm = RearBumpLeftMm - other.RearBumpLeftMm,

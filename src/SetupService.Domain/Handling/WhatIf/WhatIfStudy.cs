@@ -8,33 +8,33 @@ using SetupService.Domain.Vehicles;
 namespace SetupService.Domain.Handling.WhatIf;
 
 /// <summary>
-/// Compares states of a car in one turn. The tyres of every state hold at least what those of the car as given must: a change is judged
-/// on the same rubber. Method page: docs/methods/what-if.
+/// Compares states of a car in one turn, all on the scale of grip of the car as given: a change is judged on the same rubber. Method page: docs/methods/what-if.
 /// </summary>
 public sealed class WhatIfStudy
 {
     private readonly WhatIfCar _car;
     private readonly CorneringDemand _demand;
-    private readonly double _peakScale;
+    private readonly GripScale _scale;
     private readonly CorneringSolver? _stand;
     private readonly WorkBudget? _budget;
 
-    private WhatIfStudy(WhatIfCar car, in CorneringDemand demand, double? heldLateralG, WorkBudget? budget)
+    private WhatIfStudy(WhatIfCar car, in CorneringDemand demand, in GripScale scale, WorkBudget? budget)
     {
-        (_car, _demand, _peakScale, _budget) = (car, demand, 1, budget);
-        if (CorneringSolver.Create(car.Reading.Car, demand.Turn, budget) is not { } solver) return;
-        if (SteadyTurn.SolveAttitude(solver, demand, heldLateralG, out _) is { } attitude) (_peakScale, _stand) = (attitude.PeakScale, solver);
+        (_car, _demand, _scale, _budget) = (car, demand, scale, budget);
+        if (CorneringSolver.Create(OnScale(car.Reading.Car), demand.Turn, budget) is not { } solver) return;
+        if (solver.Solve(demand.LateralG, demand.RadiusM) is null) _stand = solver;
     }
 
     /// <summary>Starts a study of a car in a turn; the car has a wheelbase. Where the work allowed is spent its turns fail with <see cref="CorneringFailure.WorkSpent"/>.</summary>
-    public static WhatIfStudy Compute(WhatIfCar car, in CorneringDemand demand, double? heldLateralG = null, WorkBudget? budget = null)
+    /// <param name="car">The car as given.</param>
+    /// <param name="demand">The turn.</param>
+    /// <param name="scale">The scale of grip of the car as given.</param>
+    /// <param name="budget">Work allowed; null = any.</param>
+    public static WhatIfStudy Compute(WhatIfCar car, in CorneringDemand demand, in GripScale scale, WorkBudget? budget = null)
     {
         ArgumentNullException.ThrowIfNull(car);
-        return new(car, demand, heldLateralG, budget);
+        return new(car, demand, scale, budget);
     }
-
-    /// <summary>By what the tyres' peak is scaled for the car as given; 1 = not.</summary>
-    public double PeakScale => _peakScale;
 
     /// <summary>What the car as given reaches.</summary>
     public WhatIfOutcome? AsGiven() => Outcome(_car, _car.Reading.Car, 0, 0);
@@ -48,20 +48,28 @@ public sealed class WhatIfStudy
             : null;
     }
 
+    private const double LeastGuessG = 0.5;
+
+    private HandlingCar OnScale(HandlingCar car) => car with { GripFactor = _scale.Factor };
+
     private WhatIfOutcome? Outcome(WhatIfCar car, HandlingCar stands, double? frontHeightMm, double? rearHeightMm)
     {
         if (RideAxleBuilder.Build(stands, CarAxle.Front, car.Stated.Front) is not { } front
             || RideAxleBuilder.Build(stands, CarAxle.Rear, car.Stated.Rear) is not { } rear
-            || CorneringSolver.Create(stands, _demand.Turn, _budget) is not { } solver) return null;
+            || CorneringSolver.Create(OnScale(stands), _demand.Turn, _budget) is not { } solver) return null;
         if (_stand is not null) solver.StartFrom(_stand);
-        var turn = SteadyTurn.WithPeak(solver, _demand, _peakScale, out var failure);
+        var turn = SteadyTurn.Solve(solver, _demand, out var failure);
         var attitude = turn?.Attitude;
+        var limits = failure is null ? GripLimits.Solve(solver, TurnPath.AtRadius(_demand.Turn, _demand.RadiusM), Math.Max(_demand.LateralG, LeastGuessG)) : default;
         return new(new WhatIfFigures
         {
             RollDeg = attitude?.RollDeg,
             FrontInclinationDeg = attitude?.Outer(CarAxle.Front).InclinationAngleDeg,
             RearInclinationDeg = attitude?.Outer(CarAxle.Rear).InclinationAngleDeg,
             FrontLoadTransferPct = attitude?.FrontLoadTransferPct,
+            FrontLimitG = limits.Front.LimitG,
+            RearLimitG = limits.Rear.LimitG,
+            LimitMarginG = limits.MarginG,
             UndersteerDegPerG = turn?.UndersteerDegPerG,
             FrontBumpLeftMm = attitude?.Outer(CarAxle.Front).BumpLeftMm,
             RearBumpLeftMm = attitude?.Outer(CarAxle.Rear).BumpLeftMm,
@@ -71,7 +79,7 @@ public sealed class WhatIfStudy
             RearDampingRatio = rear.MeanRatio,
             FrontRideHeightMm = frontHeightMm,
             RearRideHeightMm = rearHeightMm,
-        }, failure);
+        }, turn, failure);
     }
 }
 
@@ -86,5 +94,6 @@ public sealed record WhatIfCar(Vehicle Stated, ResolvedHandlingCar Reading)
 
 /// <summary>What one state of the car reaches: its figures, or why the turn has none.</summary>
 /// <param name="Figures">The figures; those of the turn are null where it has no equilibrium.</param>
+/// <param name="Turn">The turn; null where it has no equilibrium.</param>
 /// <param name="Failure">Why the turn has no equilibrium; null where it has one.</param>
-public readonly record struct WhatIfOutcome(WhatIfFigures Figures, CorneringFailure? Failure);
+public readonly record struct WhatIfOutcome(WhatIfFigures Figures, SteadyTurn? Turn, CorneringFailure? Failure);

@@ -53,10 +53,7 @@ public static class TrackBends
             var demand = turns[i].Demand;
             var isFirst = i == 0 || turns[i - 1].Demand.Turn != demand.Turn;
             solver = isFirst ? CorneringSolver.Create(car, demand.Turn, budget) : solver;
-
-            // The hardest corner comes first: what the tyres hold there they hold in all.
-            var held = isFirst ? 1 : list[i - 1].Item1.PeakScale;
-            if (solver?.Solve(demand.LateralG, demand.RadiusM, held) is not null || solver is null) return null;
+            if (solver?.Solve(demand.LateralG, demand.RadiusM) is not null || solver is null) return null;
             list[i] = (solver.Attitude(demand), turns[i].Share);
         }
 

@@ -64,37 +64,59 @@ public sealed class CorneringAssumptionTests(ServiceFixture fixture) : IClassFix
     [Fact]
     public async Task A_scalar_comes_with_its_range_and_how_far_the_answer_moves()
     {
-        var answer = await fixture.Client.AnswerOf(CorneringCalls.Turn, CorneringCalls.Example().Without("/vehicle/centreOfGravityHeightMm"));
+        var answer = await fixture.Client.AnswerOf(CorneringCalls.Turn, CorneringCalls.Example().Without("/heldLateralG").Without("/vehicle/centreOfGravityHeightMm"));
         var height = answer.Assumed("/vehicle/centreOfGravityHeightMm").Single();
         var roll = height.GetProperty("moves").EnumerateArray().Single(move => move.GetProperty("output").GetString() == "/rollDeg");
 
         Assert.InRange(height.Number("value"), height.Number("plausible", "lower"), height.Number("plausible", "upper"));
         Assert.InRange(answer.Number("rollDeg"), roll.Number("lower"), roll.Number("upper"));
         Assert.Equal(
-            ["/rollDeg", "/wheels/frontRight/inclinationDeg", "/wheels/rearRight/inclinationDeg"],
+            ["/rollDeg", "/wheels/frontRight/inclinationDeg", "/wheels/rearRight/inclinationDeg", "/limit/front/value", "/limit/rear/value"],
             height.GetProperty("moves").EnumerateArray().Select(move => move.GetProperty("output").GetString()));
 
         // What is said of the upper end is what that value gives.
         var upper = await fixture.Client.AnswerOf(
-            CorneringCalls.Turn, CorneringCalls.Example().With("/vehicle/centreOfGravityHeightMm", height.Number("plausible", "upper")));
+            CorneringCalls.Turn, CorneringCalls.Example().Without("/heldLateralG").With("/vehicle/centreOfGravityHeightMm", height.Number("plausible", "upper")));
         Assert.Equal(upper.Number("rollDeg"), roll.Number("upper"), 1e-7);
     }
 
     [Fact]
-    public async Task Tyres_that_would_not_hold_the_car_are_scaled_and_that_is_said()
+    public async Task One_scale_of_grip_is_found_on_the_car_and_listed_with_what_it_does_to_the_limits()
     {
-        var hard = await fixture.Client.AnswerOf(CorneringCalls.Turn, CorneringCalls.Example(1.1).Without("/heldLateralG"));
-        var scaled = hard.Assumed("/heldLateralG").Single();
-        Assert.Equal(hard.Number("tyrePeakScale"), scaled.Number("value"));
-        Assert.True(scaled.Number("value") > 1);
+        var hard = await fixture.Client.AnswerOf(CorneringCalls.Turn, CorneringCalls.Example(1));
+        var easy = await fixture.Client.AnswerOf(CorneringCalls.Turn, CorneringCalls.Example(0.5));
+        var grip = hard.Assumed("/vehicle/tyreModel/gripFactor").Single();
 
-        var easy = await fixture.Client.AnswerOf(CorneringCalls.Turn, CorneringCalls.Example(0.5).Without("/heldLateralG"));
-        Assert.Equal(1, easy.Number("tyrePeakScale"));
-        Assert.Empty(easy.Assumed("/heldLateralG"));
+        Assert.Equal(grip.Number("value"), easy.Assumed("/vehicle/tyreModel/gripFactor").Single().Number("value"));
+        Assert.Equal("heldLateralG", grip.GetProperty("source").GetString());
+        Assert.Equal(1.1, Math.Min(hard.GetProperty("limit").Number("front", "value"), hard.GetProperty("limit").Number("rear", "value")), 1e-6);
+        var front = grip.GetProperty("moves").EnumerateArray().Single(move => move.GetProperty("output").GetString() == "/limit/front/value");
+        Assert.InRange(hard.GetProperty("limit").Number("front", "value"), front.Number("lower"), front.Number("upper"));
+    }
 
-        var held = await fixture.Client.AnswerOf(CorneringCalls.Turn, CorneringCalls.Example(0.5).With("/heldLateralG", 1.1));
-        Assert.Equal(hard.Number("tyrePeakScale"), held.Number("tyrePeakScale"), 1e-6);
-        Assert.True(held.Wheel("frontRight").Number("slipDeg") < easy.Wheel("frontRight").Number("slipDeg"));
+    [Fact]
+    public async Task The_kind_of_tyre_scales_the_grip_where_nothing_was_measured()
+    {
+        var limits = new List<double>();
+        foreach (var category in (string[])["touring", "summer", "trackDay", "semiSlick", "slick"])
+        {
+            var body = CorneringCalls.Example(0.6).Without("/heldLateralG").With("/vehicle/front/tyre/category", category).With("/vehicle/rear/tyre/category", category);
+            limits.Add((await fixture.Client.AnswerOf(CorneringCalls.Turn, body)).GetProperty("limit").Number("front", "value"));
+        }
+
+        Assert.Equal(limits.Order(), limits);
+        Assert.InRange(limits[0], 0.78, 0.92);
+        Assert.InRange(limits[^1], 1.2, 1.5);
+    }
+
+    [Fact]
+    public async Task A_car_said_to_hold_more_than_it_stands_is_answered_and_told_so()
+    {
+        var answer = await fixture.Client.AnswerOf(CorneringCalls.Turn, CorneringCalls.Plain(0.5).With("/heldLateralG", 2.5));
+
+        Assert.InRange(answer.Assumed("/heldLateralG").Single().Number("value"), 1.2, 1.5);
+        Assert.Equal(JsonValueKind.Null, answer.GetProperty("limit").GetProperty("margin").ValueKind);
+        Assert.Contains(answer.GetProperty("unknown").EnumerateArray(), one => one.GetProperty("id").GetString() == "limit/margin");
     }
 
     private static System.Text.Json.Nodes.JsonObject Body(bool hasPoints)

@@ -99,24 +99,6 @@ public sealed class CorneringRefusalTests(ServiceFixture fixture) : IClassFixtur
     }
 
     [Fact]
-    public async Task More_than_the_tyres_are_said_to_hold_is_refused_with_what_they_hold()
-    {
-        var fault = (await fixture.Client.NotComputableOf(Turn, CorneringCalls.Example(1.2).ToJsonString())).OnlyFault();
-
-        Assert.Equal(("/lateralG", 1.1), (fault.GetProperty("pointer").GetString(), fault.Number("limits", "maximum")));
-    }
-
-    [Fact]
-    public async Task Tyres_said_to_hold_more_than_the_car_stands_are_named()
-    {
-        var fault = (await fixture.Client.NotComputableOf(Turn, CorneringCalls.Plain(0.5).With("/heldLateralG", 2.5).ToJsonString())).OnlyFault();
-
-        Assert.Equal("/heldLateralG", fault.GetProperty("pointer").GetString());
-        Assert.Contains("roll over", fault.Message(), StringComparison.Ordinal);
-        Assert.InRange(fault.GetProperty("limits").GetProperty("maximum").GetRawText().Count(char.IsDigit), 1, 10); // nine significant digits and the nought before the point
-    }
-
-    [Fact]
     public async Task A_suspension_that_does_not_reach_the_travel_is_named()
     {
         var body = CorneringCalls.Plain(0.9).Without("/heldLateralG").With("/vehicle/rear/suspension", JsonNode.Parse(

@@ -39,12 +39,19 @@ public sealed class CorneringSweepTests(ServiceFixture fixture) : IClassFixture<
     }
 
     [Fact]
-    public async Task Turns_beyond_what_the_tyres_are_said_to_hold_are_listed()
+    public async Task Turns_beyond_the_limit_are_answered_with_more_than_all_grip_and_no_gradient()
     {
         var answer = await fixture.Client.AnswerOf(CorneringCalls.Sweep, CorneringCalls.Swept(CorneringCalls.Example(), 0.9, 1.3, 0.1));
+        var rows = answer.GetProperty("rows").EnumerateArray().ToArray();
 
-        Assert.Equal(3, answer.GetProperty("rows").GetArrayLength());
-        Assert.All(answer.GetProperty("unreachable").EnumerateArray(), one => Assert.Equal(1.1, one.Number("limitG")));
+        Assert.Equal(5, rows.Length);
+        Assert.Contains("beyondLimit", answer.Codes());
+        Assert.All(rows, row =>
+        {
+            var used = Math.Max(row.GetProperty("axles").Number("front", "gripUsedPct"), row.GetProperty("axles").Number("rear", "gripUsedPct"));
+            Assert.Equal(row.Number("lateralG") > 1.101, used > 100.001);
+            Assert.Equal(used > 90, row.GetProperty("balance").GetProperty("understeerDegPerG").ValueKind == System.Text.Json.JsonValueKind.Null);
+        });
     }
 
     [Fact]

@@ -17,7 +17,7 @@ public sealed class CamberTargetSearchTests
             var axle = isFront ? CarAxle.Front : CarAxle.Rear;
             if (Found(car, AnyDemand.Of(corners, axle, targetDeg)) is not { } result) return;
 
-            Assert.Equal(targetDeg, MeanDeg(AnyDemand.Set(car, axle, result.StaticCamberDeg.Value), corners, axle, result.PeakScale), 1e-6);
+            Assert.Equal(targetDeg, MeanDeg(AnyDemand.Set(car, axle, result.StaticCamberDeg.Value), corners, axle), 1e-6);
             Assert.Equal(1, result.Corners.Sum(one => one.Work), 1e-12);
         }, iter: 150);
 
@@ -135,13 +135,13 @@ public sealed class CamberTargetSearchTests
         CamberTargetSearch.Solve(new(car, [], []), demand, [], default, out failure);
 
     /// <summary>Every corner from rest, by a solver of its own, weighted by share times load times slip.</summary>
-    private static double MeanDeg(HandlingCar car, BendShare[] corners, CarAxle axle, double peakScale)
+    private static double MeanDeg(HandlingCar car, BendShare[] corners, CarAxle axle)
     {
         var (sum, work) = (0.0, 0.0);
         foreach (var (demand, share, _) in corners)
         {
             var solver = CorneringSolver.Create(car, demand.Turn)!;
-            Assert.Null(solver.Solve(demand.LateralG, demand.RadiusM, peakScale));
+            Assert.Null(solver.Solve(demand.LateralG, demand.RadiusM));
             var wheel = solver.Attitude(demand).Outer(axle);
             sum += share * wheel.LoadN * Math.Abs(wheel.SlipDeg) * wheel.InclinationAngleDeg;
             work += share * wheel.LoadN * Math.Abs(wheel.SlipDeg);

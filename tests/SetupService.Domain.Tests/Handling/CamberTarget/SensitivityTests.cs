@@ -25,7 +25,8 @@ public sealed class SensitivityTests
 
         var moved = (Camber(input.Put(Car(), said.Value + step)) - Camber(input.Put(Car(), said.Value - step))) / (2 * step);
 
-        Assert.Equal(moved, said.DegPerUnit, (0.03 * Math.Abs(moved)) + 1e-6);
+        // What hardly moves it is told to 1e-5° of what it leaves open.
+        Assert.Equal(moved, said.DegPerUnit, (0.03 * Math.Abs(moved)) + 1e-6 + (1e-5 / said.StandardError));
     }
 
     [Fact]

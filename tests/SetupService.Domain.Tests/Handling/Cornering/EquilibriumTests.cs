@@ -11,20 +11,9 @@ namespace SetupService.Domain.Tests.Handling.Cornering;
 /// <summary>What must hold of any car in any turn.</summary>
 public sealed class EquilibriumTests
 {
-    private static readonly Gen<HandlingCar> Cars =
-        from springs in Gen.Select(Gen.Double[12, 120], Gen.Double[12, 120])
-        from bars in Gen.Select(Gen.Double[0, 900], Gen.Double[0, 600])
-        from height in Gen.Double[420, 620]
-        from rollCentres in Gen.Select(Gen.Double[-40, 160], Gen.Double[0, 250])
-        from tyre in Gen.Double[150, 400]
-        from loads in Gen.Select(Gen.Double[0.85, 1.15], Gen.Double[0.85, 1.15])
-        from camber in Gen.Double[-4, 1]
-        from bump in Gen.Double[10, 90]
-        select Make(springs, bars, height, rollCentres, tyre, loads, camber, bump);
-
     [Fact]
     public void Loads_carry_the_car_and_moments_close_or_the_refusal_is_named() =>
-        Gen.Select(Cars, Gen.Double[0, 1.6], Gen.Double[8, 300], Gen.Bool).Sample((car, lateralG, radiusM, isLeft) =>
+        Gen.Select(AnyCar.Cars, Gen.Double[0, 1.6], Gen.Double[8, 300], Gen.Bool).Sample((car, lateralG, radiusM, isLeft) =>
         {
             var turn = isLeft ? TurnDirection.Left : TurnDirection.Right;
             var solver = CorneringSolver.Create(car, turn)!;
@@ -58,14 +47,13 @@ public sealed class EquilibriumTests
     [Fact]
     public void A_body_that_its_springs_do_not_hold_falls_on_its_stops()
     {
-        var car = Make((3, 3), (0, 0), 620, (20, 20), 220, (1, 1), -1, 30);
+        var car = AnyCar.Make((3, 3), (0, 0), 620, (20, 20), 220, (1, 1), -1, 30);
         var solver = CorneringSolver.Create(car, TurnDirection.Left)!;
 
         Assert.Null(solver.Solve(0.2, 60));
         var attitude = solver.Attitude(new(0.2, 60, TurnDirection.Left));
         Assert.True(attitude.FrontRight.BumpLeftMm < 0 && attitude.RearRight.BumpLeftMm < 0);
         Assert.Equal(CorneringFailure.RollsOver, CorneringSolver.Create(WithoutStops(car), TurnDirection.Left)!.Solve(0.2, 60));
-        Assert.Equal(CorneringFailure.RollsOver, CorneringSolver.Create(WithoutStops(car), TurnDirection.Left)!.Solve(0.2, 60, 1.2, isPeakHeld: true));
 
         static HandlingCar WithoutStops(HandlingCar car) => car with
         {
@@ -140,27 +128,27 @@ public sealed class EquilibriumTests
     public void A_body_that_its_springs_do_not_hold_does_not_stand_upright() =>
         Assert.Equal(
             CorneringFailure.RollsOver,
-            CorneringSolver.Create(Make((3, 3), (0, 0), 620, (20, 20), 220, (1, 1), -1, 30), TurnDirection.Left)!.Solve(0, 60));
+            CorneringSolver.Create(AnyCar.Make((3, 3), (0, 0), 620, (20, 20), 220, (1, 1), -1, 30), TurnDirection.Left)!.Solve(0, 60));
 
-    // What the tyres were scaled to in the harder turn must not stand in the way of the easier one.
+    // What the tyres were raised to beyond the limit must not stand in the way of the easier turn.
     [Fact]
     public void An_easier_turn_after_a_hard_one_is_as_if_solved_alone() =>
         Gen.Select(Gen.Double[1.2, 1.6], Gen.Double[0.2, 1.2]).Sample((hardG, easyG) =>
         {
-            var car = Make((60, 60), (400, 300), 430, (60, 80), 250, (1, 1), -2, 80);
+            var car = AnyCar.Make((60, 60), (400, 300), 430, (60, 80), 250, (1, 1), -2, 80);
             var (after, alone) = (CorneringSolver.Create(car, TurnDirection.Left)!, CorneringSolver.Create(car, TurnDirection.Left)!);
             Assert.Null(after.Solve(hardG, 60));
             Assert.Null(after.Solve(easyG, 60));
             Assert.Null(alone.Solve(easyG, 60));
             var (one, other) = (after.Attitude(new(easyG, 60, TurnDirection.Left)), alone.Attitude(new(easyG, 60, TurnDirection.Left)));
-            Assert.Equal(other.PeakScale, one.PeakScale, 1e-8);
+            Assert.Equal(other.Front.GripUsed, one.Front.GripUsed, 1e-8);
             Assert.Equal(other.RollDeg, one.RollDeg, 1e-7);
             Assert.Equal(other.SteerDeg, one.SteerDeg, 1e-7);
         });
 
     [Fact]
     public void A_turn_to_the_right_is_the_mirror_of_one_to_the_left() =>
-        Gen.Select(Cars, Gen.Double[0.05, 1]).Sample((car, lateralG) =>
+        Gen.Select(AnyCar.Cars, Gen.Double[0.05, 1]).Sample((car, lateralG) =>
         {
             var mirror = car with { Front = Mirrored(car.Front), Rear = Mirrored(car.Rear) };
             var (left, right) = (CorneringSolver.Create(car, TurnDirection.Left)!, CorneringSolver.Create(mirror, TurnDirection.Right)!);
@@ -175,7 +163,7 @@ public sealed class EquilibriumTests
 
     [Fact]
     public void Stiffer_springs_let_the_body_roll_less_while_all_wheels_stand_and_springs_stay_seated() =>
-        Gen.Select(Cars, Gen.Double[0.1, 0.9]).Sample((car, lateralG) =>
+        Gen.Select(AnyCar.Cars, Gen.Double[0.1, 0.9]).Sample((car, lateralG) =>
         {
             var soft = car with { Front = Free(car.Front), Rear = Free(car.Rear) };
             var stiff = soft with { Front = soft.Front with { SpringRateNPerMm = 1.2 * soft.Front.SpringRateNPerMm } };
@@ -192,7 +180,7 @@ public sealed class EquilibriumTests
 
     [Fact]
     public void A_turn_solved_from_another_is_the_same_as_from_rest() =>
-        Gen.Select(Cars, Gen.Double[0, 1.2], Gen.Double[0, 1.2]).Sample((car, firstG, lateralG) =>
+        Gen.Select(AnyCar.Cars, Gen.Double[0, 1.2], Gen.Double[0, 1.2]).Sample((car, firstG, lateralG) =>
         {
             var (walked, fresh) = (CorneringSolver.Create(car, TurnDirection.Left)!, CorneringSolver.Create(car, TurnDirection.Left)!);
             walked.Solve(firstG, 50);
@@ -202,7 +190,7 @@ public sealed class EquilibriumTests
             var (a, b) = (walked.Attitude(new(lateralG, 50, TurnDirection.Left)), fresh.Attitude(new(lateralG, 50, TurnDirection.Left)));
             Assert.Equal(a.RollDeg, b.RollDeg, 1e-7);
             Assert.Equal(a.Outer(CarAxle.Front).InclinationAngleDeg, b.Outer(CarAxle.Front).InclinationAngleDeg, 1e-7);
-            Assert.Equal(a.PeakScale, b.PeakScale, 1e-7);
+            Assert.Equal(a.Front.GripUsed, b.Front.GripUsed, 1e-7);
         }, iter: 500);
 
     [Fact]
@@ -232,42 +220,12 @@ public sealed class EquilibriumTests
             Rear = even.Rear with { CorneringStiffnessNPerDeg = 1250, LeftCamberDeg = 0, RightCamberDeg = 0 },
         };
 
-        var turn = SteadyTurn.Solve(CorneringSolver.Create(car, TurnDirection.Left)!, new(0.005, 400, TurnDirection.Left), null, out _)!.Value;
+        var turn = SteadyTurn.Solve(CorneringSolver.Create(car, TurnDirection.Left)!, new(0.005, 400, TurnDirection.Left), out _)!.Value;
 
         Assert.Equal((car.Front.LoadN / 2000) - (car.Rear.LoadN / 2500), turn.UndersteerDegPerG!.Value, 0.03);
     }
 
     private static double Moved(HandlingAxle axle, WheelAttitude left, WheelAttitude right) => right.LoadN - left.LoadN - (axle.RightLoadN - axle.LeftLoadN);
-
-    private static HandlingCar Make(
-        (double Front, double Rear) springs, (double Front, double Rear) bars, double heightMm, (double Front, double Rear) rollCentres, double tyre,
-        (double Left, double Right) loads, double camberDeg, double bumpMm)
-    {
-        var car = WorkedCar.Make(tyre);
-        return car with
-        {
-            CentreOfGravityHeightMm = heightMm,
-            Front = car.Front with
-            {
-                SpringRateNPerMm = springs.Front,
-                BarRollRateNmPerDeg = bars.Front,
-                RollCentreHeightMm = rollCentres.Front,
-                LeftLoadN = car.Front.LeftLoadN * loads.Left,
-                LeftCamberDeg = camberDeg,
-                BumpTravelMm = bumpMm,
-                ReboundTravelMm = 2 * bumpMm,
-            },
-            Rear = car.Rear with
-            {
-                SpringRateNPerMm = springs.Rear,
-                BarRollRateNmPerDeg = bars.Rear,
-                RollCentreHeightMm = rollCentres.Rear,
-                RightLoadN = car.Rear.RightLoadN * loads.Right,
-                BumpTravelMm = bumpMm,
-                ReboundTravelMm = 60,
-            },
-        };
-    }
 
     private static HandlingAxle Mirrored(HandlingAxle axle) => axle with
     {

@@ -30,7 +30,7 @@ public sealed class RollStiffnessTests
     {
         var car = WorkedCar.Make();
         var solver = CorneringSolver.Create(car, TurnDirection.Left)!;
-        var turn = SteadyTurn.Solve(solver, new(0.05, 200, TurnDirection.Left), null, out _)!.Value;
+        var turn = SteadyTurn.Solve(solver, new(0.05, 200, TurnDirection.Left), out _)!.Value;
         var stiffness = PerRadian(RollStiffness.Compute(car.Front).TotalNmPerDeg + RollStiffness.Compute(car.Rear).TotalNmPerDeg);
         const double G = 9.80665;
         var series = double.RadiansToDegrees(1180 * G * 0.4415385 / (stiffness - (1180 * G * 0.4415385)));
@@ -43,12 +43,12 @@ public sealed class RollStiffnessTests
     public void The_roll_gradient_is_the_slope_of_roll_over_lateral_acceleration()
     {
         var solver = CorneringSolver.Create(WorkedCar.Make(), TurnDirection.Left)!;
-        var turn = SteadyTurn.Solve(solver, new(0.6, 200, TurnDirection.Left), 0.9, out _)!.Value;
+        var turn = SteadyTurn.Solve(solver, new(0.6, 200, TurnDirection.Left), out _)!.Value;
         var difference = Roll(0.61) - Roll(0.59);
 
         Assert.Equal(difference / 0.02, turn.RollDegPerG!.Value, 1e-3);
 
-        double Roll(double lateralG) => SteadyTurn.SolveAttitude(solver, new(lateralG, 200, TurnDirection.Left), 0.9, out _)!.Value.RollDeg;
+        double Roll(double lateralG) => SteadyTurn.SolveAttitude(solver, new(lateralG, 200, TurnDirection.Left), out _)!.Value.RollDeg;
     }
 
     private static double PerRadian(double perDegree) => double.RadiansToDegrees(perDegree);

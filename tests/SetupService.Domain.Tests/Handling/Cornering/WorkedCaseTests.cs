@@ -123,9 +123,9 @@ public sealed class WorkedCaseTests
     public void A_quiet_turn_has_no_caution_of_stops_or_lifted_wheels()
     {
         var solver = CorneringSolver.Create(WorkedCar.Make(), TurnDirection.Left)!;
-        var turn = SteadyTurn.Solve(solver, new(0.3, 60, TurnDirection.Left), null, out _)!.Value;
+        var turn = SteadyTurn.Solve(solver, new(0.3, 60, TurnDirection.Left), out _)!.Value;
 
-        Assert.DoesNotContain(CorneringCautions.Build([turn], null, null), one => one.Code is "onBumpStop" or "wheelLifted" or "nearRollOver");
+        Assert.DoesNotContain(CorneringCautions.Build([turn.Attitude], null), one => one.Code is "onBumpStop" or "wheelLifted" or "nearRollOver");
     }
 
     internal static CorneringAttitude Stand(HandlingCar car, double lateralG, double radiusM = 200, TurnDirection turn = TurnDirection.Left)

@@ -17,6 +17,9 @@ public sealed class WhatIfStudyTests
             FrontInclinationDeg = 0,
             RearInclinationDeg = 0,
             FrontLoadTransferPct = 0,
+            FrontLimitG = 0,
+            RearLimitG = 0,
+            LimitMarginG = 0,
             UndersteerDegPerG = 0,
             FrontBumpLeftMm = 0,
             RearBumpLeftMm = 0,
@@ -45,9 +48,26 @@ public sealed class WhatIfStudyTests
     {
         var car = new WhatIfCar(new Vehicle(), new(WorkedCar.Make(), [], []));
 
-        var figures = WhatIfStudy.Compute(car, new(0.3, 60, TurnDirection.Left)).AsGiven()!.Value.Figures;
+        var figures = WhatIfStudy.Compute(car, new(0.3, 60, TurnDirection.Left), GripScale.ByTyres).AsGiven()!.Value.Figures;
 
         Assert.Equal((0, 0), (figures.FrontRideHeightMm, figures.RearRideHeightMm));
+    }
+
+    // A wider tyre was answered with a little more understeer: the tyres of each state were raised to what it asked of them.
+    [Fact]
+    public void All_states_stand_on_the_scale_of_the_car_as_given()
+    {
+        var car = WorkedCar.Make();
+        var wider = car with { Front = car.Front with { TyreNominalLoadN = 1.2 * car.Front.TyreNominalLoadN } };
+        var scale = GripScale.Find(car, TurnPath.AtRadius(TurnDirection.Left, 60), 1.1)!.Value;
+        var study = WhatIfStudy.Compute(new WhatIfCar(new Vehicle(), new(car, [], [])), new(0.9, 60, TurnDirection.Left), scale);
+
+        var (before, after) = (study.AsGiven()!.Value.Figures, study.Changed(new WhatIfCar(new Vehicle(), new(wider, [], [])))!.Value.Figures);
+
+        Assert.Equal(1.1, Math.Min(before.FrontLimitG!.Value, before.RearLimitG!.Value), 1e-6);
+        Assert.True(after.FrontLimitG > before.FrontLimitG + 0.005);
+        Assert.Equal(before.RearLimitG!.Value, after.RearLimitG!.Value, 0.002);
+        Assert.True(after.UndersteerDegPerG < before.UndersteerDegPerG);
     }
 
     // Worked by hand: 30 kg more on each front wheel press a spring of 28 N/mm at the wheel by 30 · 9.80665 / 28 = 10.507 mm further; the tail stays.
@@ -56,7 +76,7 @@ public sealed class WhatIfStudyTests
     {
         var car = WorkedCar.Make();
         var heavier = car with { Front = car.Front with { LeftLoadN = car.Front.LeftLoadN + (30 * 9.80665), RightLoadN = car.Front.RightLoadN + (30 * 9.80665) } };
-        var study = WhatIfStudy.Compute(new WhatIfCar(Stated(), new(car, [], [])), new(0.3, 60, TurnDirection.Left));
+        var study = WhatIfStudy.Compute(new WhatIfCar(Stated(), new(car, [], [])), new(0.3, 60, TurnDirection.Left), GripScale.ByTyres);
 
         var figures = study.Changed(new WhatIfCar(Stated(), new(heavier, [], [])))!.Value.Figures;
 
