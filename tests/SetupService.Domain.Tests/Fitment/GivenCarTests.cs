@@ -103,6 +103,16 @@ public sealed class GivenCarTests
         Assert.DoesNotContain(GivenCautions.For(DemoCar.Front(), tyre), caution => caution.Code == "loadIndexUnlikeSize");
     }
 
+    // By the formula above 225/45R17 carries 596 kg: our bounds of 0.75 and 1.4 are 447 and 835 kg, between indices 79 (437 kg) and 80 (450 kg) and between
+    // 101 (825 kg) and 102 (850 kg).
+    [Theory]
+    [InlineData(79, true)]
+    [InlineData(80, false)]
+    [InlineData(101, false)]
+    [InlineData(102, true)]
+    public void A_load_index_unlike_its_size_is_told_beyond_the_bounds(int index, bool isTold) =>
+        Assert.Equal(isTold, GivenCautions.For(DemoCar.Front(), DemoCar.Tyre($"225/45R17 {index}W")).Any(caution => caution.Code == "loadIndexUnlikeSize"));
+
     [Theory]
     [InlineData(null, null, 63.4, UnknownReason.SpacerPilotMissing, CheckStatus.Caution)]
     [InlineData(63.4, null, 63.4, UnknownReason.SpacerPilotMissing, CheckStatus.Caution)]
