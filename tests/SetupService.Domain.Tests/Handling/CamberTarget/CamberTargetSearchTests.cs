@@ -99,6 +99,33 @@ public sealed class CamberTargetSearchTests
         Assert.All(result.WithCaster, one => Assert.Equal(CamberTargetSearch.CamberDeg(HandlingInputs.Front.Caster.Put(car, one.CasterDeg), demand, out _)!.Value, one.StaticCamberDeg!.Value, 1e-7));
     }
 
+    // Only the outer wheel is asked for: of left turns alone nothing is known of the left one.
+    [Theory]
+    [InlineData(TurnDirection.Left)]
+    [InlineData(TurnDirection.Right)]
+    public void Turns_to_one_side_alone_tell_nothing_of_their_inner_wheel(TurnDirection turn)
+    {
+        var result = Found(WorkedCar.Make(), AnyDemand.Of([AnyDemand.Corner(0.8, 40, turn), AnyDemand.Corner(0.5, 90, turn)]))!;
+        var (outer, inner) = turn == TurnDirection.Left ? (result.RightDeg, result.LeftDeg) : (result.LeftDeg, result.RightDeg);
+
+        Assert.Null(inner);
+        Assert.Equal(result.StaticCamberDeg.Value, outer!.Value, 1e-6);
+    }
+
+    // What each side wants for itself, to first order from the camber that serves both: against the turns to one side solved alone.
+    [Fact]
+    public void Each_side_wants_nearly_the_camber_of_its_own_turns_alone() =>
+        Gen.Select(AnyDemand.Cars, Gen.Double[15, 30], Gen.Double[60, 200]).Sample((car, tightM, wideM) =>
+        {
+            BendShare[] corners = [AnyDemand.Corner(0.7, tightM), AnyDemand.Corner(0.7, wideM, TurnDirection.Right)];
+            if (Found(car, AnyDemand.Of(corners)) is not { } both
+                || CamberTargetSearch.CamberDeg(car, AnyDemand.Of(corners[..1]), out _) is not { } tight
+                || CamberTargetSearch.CamberDeg(car, AnyDemand.Of(corners[1..]), out _) is not { } wide) return;
+
+            Assert.Equal(tight, both.RightDeg!.Value, 0.01 + (0.2 * Math.Abs(tight - both.StaticCamberDeg.Value)));
+            Assert.Equal(wide, both.LeftDeg!.Value, 0.01 + (0.2 * Math.Abs(wide - both.StaticCamberDeg.Value)));
+        }, iter: 60);
+
     [Fact]
     public void A_rear_axle_has_no_use_for_caster()
     {

@@ -3,6 +3,7 @@ using SetupService.Domain.Handling.CamberTarget;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Suspension;
 using SetupService.Domain.Tests.Fitment;
+using SetupService.Domain.Tests.Suspension;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Tests.Handling.Cars;
@@ -241,6 +242,20 @@ public sealed class TypicalValuesTests
 
         Assert.Equal(301.290, car.Front.LoadedRadiusMm, 5e-4);
         Assert.Equal(300, car.Rear.LoadedRadiusMm);
+    }
+
+    // The contact of a wheel leaning inboard by 1° on a radius of 300 mm, is 300 · sin 1° further out than its centre.
+    [Fact]
+    public void An_axle_known_by_points_stands_as_wide_as_they_say_where_nobody_does()
+    {
+        var setting = KinematicsCases.Setting("ST1");
+        var axle = new Axle { LoadKg = 600, LoadedRadiusMm = 300, Left = new() { CamberDeg = -1, ToeDeg = 0 }, Suspension = SuspensionModel.From(setting.Suspension), Spring = new Spring { RateNPerMm = 30 } };
+        var byPoints = 2 * (setting.Suspension.WheelCentre.Y + (300 * Math.Sin(double.DegreesToRadians(1))));
+
+        var car = HandlingCarBuilder.Build(new Domain.Vehicles.Vehicle { Front = axle, Rear = axle with { TrackMm = 1500 } })!.Car;
+
+        Assert.Equal(byPoints, car.Front.TrackMm, 1e-6);
+        Assert.Equal(1500, car.Rear.TrackMm);
     }
 
     private static void Same(TypicalValue typical, double value, double lower, double upper)
