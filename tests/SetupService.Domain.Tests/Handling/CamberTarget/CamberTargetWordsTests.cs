@@ -12,7 +12,7 @@ public sealed partial class CamberTargetWordsTests
     // The units' sizes: NIST, SP 811 (2008), appendix B; from memory.
     private static readonly Dictionary<string, double> InOwnUnit = new()
     {
-        ["in"] = 25.4, ["lb"] = 0.45359237, ["lb/in"] = 0.1751268, ["lb ft/deg"] = 1.3558179, ["ft"] = 0.3048, ["mph"] = 1.609344,
+        ["in"] = 25.4, ["lb"] = 0.45359237, ["lb/in"] = 0.1751268, ["lb ft/deg"] = 1.3558179, ["ft"] = 0.3048, ["mph"] = 1.609344, ["lb of force"] = 4.448222, ["%"] = 0.01,
     };
 
     public static TheoryData<string> Places() =>
@@ -27,7 +27,11 @@ public sealed partial class CamberTargetWordsTests
         {
             var step = Step().Match(CamberTargetWords.Explain(place, 1, units));
             Assert.True(step.Success);
-            var size = double.Parse(step.Groups["size"].Value, CultureInfo.InvariantCulture) * InOwnUnit.GetValueOrDefault(step.Groups["unit"].Value.Trim(), 1);
+            var unit = step.Groups["unit"].Value.Trim();
+
+            // A tyre's load is a force, an axle's is told as a mass.
+            if (unit == "lb" && place.EndsWith("/tyre", StringComparison.Ordinal)) unit = "lb of force";
+            var size = double.Parse(step.Groups["size"].Value, CultureInfo.InvariantCulture) * InOwnUnit.GetValueOrDefault(unit, 1);
 
             Assert.Contains("10.00° less negative", CamberTargetWords.Explain(place, 10 / size, units), StringComparison.Ordinal);
             Assert.Contains("10.00° more negative", CamberTargetWords.Explain(place, -10 / size, units), StringComparison.Ordinal);

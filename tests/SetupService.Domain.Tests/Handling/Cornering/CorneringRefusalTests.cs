@@ -1,4 +1,3 @@
-using CsCheck;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Suspension.Steering;
@@ -26,25 +25,14 @@ public sealed class CorneringRefusalTests
         Assert.Equal(alone.SteerDeg, after.SteerDeg, 1e-7);
     }
 
-    // A twentieth of the grip a tyre has holds no turn at 0.9 g, and the wheels stand.
-    [Fact]
-    public void Tyres_held_to_a_peak_that_is_too_little_are_named() =>
-        Gen.Select(Gen.Double[0.6, 0.9], Gen.Double[20, 200], Gen.Bool).Sample((lateralG, radiusM, isLeft) => Assert.Equal(
-            CorneringFailure.GripExceeded,
-            CorneringSolver.Create(WorkedCar.Make(), isLeft ? TurnDirection.Left : TurnDirection.Right)!.Solve(lateralG, radiusM, 0.05, isPeakHeld: true)));
-
     [Theory]
-    [InlineData(CorneringFailure.RollsOver, false, 0.9, true, "the inner wheels carry nothing")]
-    [InlineData(CorneringFailure.RollsOver, false, 0.9, false, "finds no balance")]
-    [InlineData(CorneringFailure.TravelNotReached, false, 0.9, false, "reach; up to 0.9")]
-    [InlineData(CorneringFailure.WorkSpent, false, 0.9, false, "work allowed")]
-    [InlineData(CorneringFailure.GripExceeded, false, 0.9, false, "more than the tyres can give; they hold 0.9")]
-    [InlineData(CorneringFailure.GripExceeded, true, 0.9, false, "too little load")]
-    [InlineData(CorneringFailure.GripExceeded, false, 0.0, false, "too little load")]
-    [InlineData(CorneringFailure.GripExceeded, false, 1.2, false, "too little load")]
-    public void Each_reason_has_its_own_words_with_the_acceleration_asked(CorneringFailure failure, bool isAtHeld, double limitG, bool isUnloaded, string said)
+    [InlineData(CorneringFailure.RollsOver, 0.9, true, "the inner wheels carry nothing")]
+    [InlineData(CorneringFailure.RollsOver, 0.9, false, "finds no balance")]
+    [InlineData(CorneringFailure.TravelNotReached, 0.9, false, "reach; up to 0.9")]
+    [InlineData(CorneringFailure.WorkSpent, 0.9, false, "work allowed")]
+    public void Each_reason_has_its_own_words_with_the_acceleration_asked(CorneringFailure failure, double limitG, bool isUnloaded, string said)
     {
-        var reason = CorneringWords.Reason(new(failure, 1.2, isAtHeld, limitG, isUnloaded), UnitSystem.Metric);
+        var reason = CorneringWords.Reason(new(failure, 1.2, limitG, isUnloaded), UnitSystem.Metric);
 
         Assert.Contains(said, reason, StringComparison.Ordinal);
         Assert.Contains("1.2", reason, StringComparison.Ordinal);
@@ -58,7 +46,7 @@ public sealed class CorneringRefusalTests
     [InlineData(CarAxle.Rear, WheelSide.Right, "rear right")]
     public void A_wheel_beyond_its_readings_is_named_by_its_place(CarAxle axle, WheelSide side, string name)
     {
-        var obstacle = new CorneringObstacle(CorneringFailure.TravelNotReached, 0.9, false, 0.5, false) { BeyondReadings = new(axle, side, 71.3) };
+        var obstacle = new CorneringObstacle(CorneringFailure.TravelNotReached, 0.9, 0.5, false) { BeyondReadings = new(axle, side, 71.3) };
 
         Assert.Contains($"{name}, would be at 71.3 mm of travel", CorneringWords.Reason(obstacle, UnitSystem.Metric), StringComparison.Ordinal);
     }
