@@ -63,7 +63,7 @@ public static class AlignmentGaps
         }
     }
 
-    // What is not given for the right is as on the left, so what lacks is the left's.
+    // What is not given for the right is as on the left, so what is missing is the left's.
     private static (string Input, double? Value) Toe(string axle, in WheelAngles angles) => ($"/vehicle{axle}/alignment/toeDeg", angles.ToeDeg);
 
     private static (string Input, double? Value) Camber(string axle, in WheelAngles angles) => ($"/vehicle{axle}/alignment/camberDeg", angles.CamberDeg);

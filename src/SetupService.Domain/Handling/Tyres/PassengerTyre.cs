@@ -4,14 +4,14 @@ namespace SetupService.Domain.Handling.Tyres;
 /// Side force of a passenger tyre by the Magic Formula in its form of 2006, made dimensionless by its nominal load (the formula's own scaling
 /// factor for the nominal load, the similarity method of its ch. 4), so that a tyre of another size is the same tyre at another load.
 /// Coefficients: a published set of a 205/60R15 91V at 2.2 bar, nominal load 4000 N (Pacejka, Tyre and Vehicle Dynamics, 2nd edition 2006, Appendix 3, Table A3.1; read in
-/// three independent transcriptions). Of four published passenger sets it is the one most surely transcribed, and its fall of friction with
+/// three independent copies). Of four published passenger sets it is the one most surely copied, and its fall of friction with
 /// load is near their middle (exponents −0.07, −0.13, −0.16, −0.17). Ply steer, conicity and what the set's inclination terms do to the peak are
 /// left out: the latter have no best inclination. Method page: docs/methods/cornering.
 /// </summary>
 public static class PassengerTyre
 {
     /// <summary>Where the set comes from, for an answer.</summary>
-    public const string Source = "Tyre and Vehicle Dynamics (2nd edition, 2006), Appendix 3, set of a 205/60R15 91V, as three transcriptions quote it";
+    public const string Source = "Tyre and Vehicle Dynamics (2nd edition, 2006), Appendix 3, set of a 205/60R15 91V, as three copies print it";
 
     /// <summary>Peak friction of the set itself at its nominal load, upright.</summary>
     public const double Friction = 0.99;

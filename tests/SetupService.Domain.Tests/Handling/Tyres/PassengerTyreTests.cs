@@ -8,7 +8,7 @@ namespace SetupService.Domain.Tests.Handling.Tyres;
 
 /// <summary>
 /// The tyre against figures worked in a separate program from published coefficients: set A is Pacejka, Tyre and Vehicle Dynamics, Appendix 3, Table A3.1
-/// (205/60R15 91V, quoted alike by three transcriptions), B the same size in a later edition, C and D a 235/60R16 and a 185/80R14 of public model files.
+/// (205/60R15 91V, quoted alike by three copies), B the same size in a later edition, C and D a 235/60R16 and a 185/80R14 of public model files.
 /// </summary>
 public sealed class PassengerTyreTests
 {

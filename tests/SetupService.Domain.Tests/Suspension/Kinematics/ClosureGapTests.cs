@@ -43,7 +43,7 @@ public sealed class ClosureGapTests
             Assert.False(gap.IsNone);
         });
 
-    // Where the parts do meet, nothing lacks, wherever the search begins.
+    // Where the parts do meet there is no gap, wherever the search begins.
     [Fact]
     public void Parts_that_meet_lack_nothing() =>
         Gen.Select(PlausibleCorners.Any, Gen.Double[-40, 40], Gen.Double[-5, 5].Array[2], Gen.Double[-0.02, 0.02].Array[3]).Sample((setting, travelMm, movedMm, turnedRad) =>
