@@ -41,8 +41,8 @@ await expect("steer sweep", post("/v1/geometry/steer-sweep/chart", "steer-sweep.
 await expect("readings", post("/v1/geometry/caster-from-readings", "caster-from-readings.request.json"), (body) => JSON.parse(body).casterDeg > 6);
 await expect("alignment", post("/v1/geometry/alignment", "alignment.request.json"), (body) => JSON.parse(body).thrustAngleDeg < 0);
 await expect("ride", post("/v1/handling/ride", "ride.request.json"), (body) => JSON.parse(body).front.dampers.verdict === "keep");
-await expect("camber target", post("/v1/handling/camber-target", "camber-target.request.json"), (body) => JSON.parse(body).staticCamberDeg < 0);
-await expect("what-if", post("/v1/handling/what-if", "what-if.request.json"), (body) => JSON.parse(body).alone.length === 8);
+await expect("camber target", post("/v1/handling/camber-target", "camber-target.request.json"), (body) => JSON.parse(body).staticCamberDeg.value < 0);
+await expect("what-if", post("/v1/handling/what-if", "what-if.request.json"), (body) => JSON.parse(body).changes.length === 8);
 await expect("what-if chart", post("/v1/handling/what-if/chart", "what-if.request.json"), (body) => body.startsWith("<svg"));
 await expect("cornering", post("/v1/handling/cornering", "cornering.request.json"), (body) => JSON.parse(body).wheels.frontRight.isOuter);
 await expect("cornering sweep", post("/v1/handling/cornering-sweep/chart", "cornering-sweep.request.json"), (body) => body.startsWith("<svg"));
@@ -51,7 +51,7 @@ await expect("treads", post("/v1/wear/diagnosis/chart", "wear-diagnosis.request.
 await expect("temperatures", post("/v1/wear/temperatures", "wear-temperatures.request.json"), (body) => JSON.parse(body).tyres[0].pressure.coldNow.setKpa > 150);
 await expect("forecast", post("/v1/wear/forecast", "wear-forecast.request.json"), (body) => JSON.parse(body).endsFirst.zone === "outer");
 await expect("forecast chart", post("/v1/wear/forecast/chart", "wear-forecast.request.json"), (body) => body.startsWith("<svg"));
-await expect("before and after", post("/v1/wear/before-after", "wear-before-after.request.json"), (body) => JSON.parse(body).zones.outer.rate.shown === true);
+await expect("before and after", post("/v1/wear/before-after", "wear-before-after.request.json"), (body) => JSON.parse(body).zones.outer.rate.isShown === true);
 await expect("drawing", post("/v1/fitment/drawing", "fitment-drawing.request.json"), (body) => body.startsWith("<svg"));
 await expect("batch", post("/v1/fitment/batch", "fitment-batch.request.ndjson", { "content-type": "application/x-ndjson" }),
   (body) => JSON.parse(body.trim().split("\n").at(-1)).summary.isComplete === true);
