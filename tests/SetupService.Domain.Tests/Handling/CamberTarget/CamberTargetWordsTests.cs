@@ -12,7 +12,14 @@ public sealed partial class CamberTargetWordsTests
     // The units' sizes: NIST, SP 811 (2008), appendix B; from memory.
     private static readonly Dictionary<string, double> InOwnUnit = new()
     {
-        ["in"] = 25.4, ["lb"] = 0.45359237, ["lb/in"] = 0.1751268, ["lb ft/deg"] = 1.3558179, ["ft"] = 0.3048, ["mph"] = 1.609344, ["lb of force"] = 4.448222, ["%"] = 0.01,
+        ["in"] = 25.4,
+        ["lb"] = 0.45359237,
+        ["lb/in"] = 0.1751268,
+        ["lb ft/deg"] = 1.3558179,
+        ["ft"] = 0.3048,
+        ["mph"] = 1.609344,
+        ["lb of force"] = 4.448222,
+        ["%"] = 0.01,
     };
 
     public static TheoryData<string> Places() =>
