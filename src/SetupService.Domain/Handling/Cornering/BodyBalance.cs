@@ -17,6 +17,18 @@ internal readonly record struct BodyBalance(double Residual, BodyChange Change)
     public static double RollArmMm(HandlingCar car, CorneringAxle front, CorneringAxle rear) =>
         car.SprungHeightMm - ((car.SprungShareFront * front.RollCentreHeightMm) + ((1 - car.SprungShareFront) * rear.RollCentreHeightMm));
 
+    /// <summary>Residual of the moment about the x axis, N mm: what these loads moved across each axle since rest, N, make less the car's own.</summary>
+    public static double MomentOffNmm(
+        HandlingCar car, CorneringAxle front, CorneringAxle rear, double acceleration, double sin, double cos, double frontMovedN, double rearMovedN)
+    {
+        var rollArmMm = RollArmMm(car, front, rear);
+        var mass = car.SprungMassKg;
+        var share = car.SprungShareFront;
+        var height = car.SprungHeightMm + (share * front.HeaveMm) + ((1 - share) * rear.HeaveMm) - (rollArmMm * (1 - cos));
+        var moment = (mass * acceleration * height) + (mass * HandlingCar.StandardGravity * rollArmMm * sin) + front.UnsprungMomentNmm + rear.UnsprungMomentNmm;
+        return (2 * frontMovedN * front.HalfTrackMm) + (2 * rearMovedN * rear.HalfTrackMm) - moment;
+    }
+
     /// <summary>Computes residual and step after this much more steer, at this sine and cosine of roll.</summary>
     public static BodyBalance Compute(HandlingCar car, CorneringAxle front, CorneringAxle rear, double acceleration, double sin, double cos, double steer)
     {
@@ -24,13 +36,11 @@ internal readonly record struct BodyBalance(double Residual, BodyChange Change)
         var mass = car.SprungMassKg;
         var share = car.SprungShareFront;
         var weight = mass * HandlingCar.StandardGravity;
-        var height = car.SprungHeightMm + (share * front.HeaveMm) + ((1 - share) * rear.HeaveMm) - (rollArmMm * (1 - cos));
-        var moment = (mass * acceleration * height) + (weight * rollArmMm * sin) + front.UnsprungMomentNmm + rear.UnsprungMomentNmm;
         var perRoll = (-mass * acceleration * rollArmMm * sin / cos) + (weight * rollArmMm);
 
         var frontBalance = AxleBalance.Create(front, steer);
         var rearBalance = AxleBalance.Create(rear, 0);
-        var momentOff = (2 * frontBalance.MovedN * front.HalfTrackMm) + (2 * rearBalance.MovedN * rear.HalfTrackMm) - moment;
+        var momentOff = MomentOffNmm(car, front, rear, acceleration, sin, cos, frontBalance.MovedN, rearBalance.MovedN);
 
         // Each axle's load equation gives its heave as a function of roll, which leaves one equation for roll.
         var frontHeave = frontBalance.HeaveFor(-frontBalance.OffN);

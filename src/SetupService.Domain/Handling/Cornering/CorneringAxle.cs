@@ -79,11 +79,16 @@ internal sealed class CorneringAxle
     private double UnsprungTransferN => UnsprungMomentNmm / _axle.TrackMm;
 
     /// <summary>Creates the axle; null where its hardpoints do not close.</summary>
-    public static CorneringAxle? Create(HandlingCar car, CarAxle at, TurnDirection turn, WorkBudget? budget = null)
+    /// <param name="car">The car.</param>
+    /// <param name="at">Which axle.</param>
+    /// <param name="turn">Which way it turns.</param>
+    /// <param name="budget">Work allowed; null = any.</param>
+    /// <param name="like">The same axle of a similar car, whose wheels' motions are taken where nothing about them differs; null = none.</param>
+    public static CorneringAxle? Create(HandlingCar car, CarAxle at, TurnDirection turn, WorkBudget? budget = null, CorneringAxle? like = null)
     {
         var axle = car.At(at);
-        if (Motion(axle.Suspension, WheelSide.Left) is not { } left) return null;
-        if ((axle.IsSetAlike ? left : Motion(axle.Suspension, WheelSide.Right)) is not { } right) return null;
+        if (Motion(WheelSide.Left) is not { } left) return null;
+        if ((axle.IsSetAlike ? left : Motion(WheelSide.Right)) is not { } right) return null;
         var wheelbase = car.WheelbaseMm ?? 0;
         var station = at == CarAxle.Front ? (1 - car.ShareFront) * wheelbase : -car.ShareFront * wheelbase;
         var tyre = car.TyreOf(axle);
@@ -91,8 +96,17 @@ internal sealed class CorneringAxle
         var rightWheel = new CorneringWheel(axle, tyre, right, WheelSide.Right, turn == TurnDirection.Left, budget);
         return turn == TurnDirection.Left ? new(axle, station, rightWheel, leftWheel) : new(axle, station, leftWheel, rightWheel);
 
-        WheelMotion? Motion(SuspensionModel suspension, WheelSide side) => suspension.MotionOf(axle.SetupOf(at, side));
+        WheelMotion? Motion(WheelSide side)
+        {
+            if (like is not null && ReferenceEquals(axle, like._axle)) return like.At(side).Motion;
+            var setup = axle.SetupOf(at, side);
+            return like is not null && ReferenceEquals(axle.Suspension, like._axle.Suspension) && setup == like._axle.SetupOf(at, side)
+                ? like.At(side).Motion
+                : axle.Suspension.MotionOf(setup);
+        }
     }
+
+    private CorneringWheel At(WheelSide side) => Outer.Side == side ? Outer : Inner;
 
     /// <summary>Mean heading that steer alone gives the wheels, degrees, positive = into the turn: at rest height, without toe.</summary>
     public double SteeredByDeg(double steer) => (Outer.SteeredByDeg(steer) + Inner.SteeredByDeg(steer)) / 2;
@@ -176,6 +190,15 @@ internal sealed class CorneringAxle
         SlipDeg = shared.SlipDeg;
         var unsprung = _axle.UnsprungMassKg * accelerationMs2;
         return Outer.ApplySideForce(shared.OuterN, SlipDeg + tyres.OuterTurnDeg, unsprung) + Inner.ApplySideForce(shared.InnerN, SlipDeg + tyres.InnerTurnDeg, unsprung);
+    }
+
+    /// <summary>Sets slip angle and side forces to a state that need not be in balance; the inner wheel has what of the axle's side force the outer one has not.</summary>
+    public void PlaceSideForce(double slipDeg, double outerN, double accelerationMs2)
+    {
+        SlipDeg = slipDeg;
+        var unsprung = _axle.UnsprungMassKg * accelerationMs2;
+        Outer.ApplySideForce(outerN, slipDeg, unsprung);
+        Inner.ApplySideForce(SideForceN - outerN, slipDeg, unsprung);
     }
 
     /// <summary>Residual at each wheel after this much more steer, N: the tyre's load less the load the suspension puts on it.</summary>

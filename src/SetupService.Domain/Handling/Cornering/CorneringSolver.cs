@@ -11,7 +11,7 @@ namespace SetupService.Domain.Handling.Cornering;
 /// loads, side forces and angles agree. Where an axle needs more grip than its tyres have it is given it, so that there is an equilibrium beyond the limit too; what it needs of what they have is told. Created once per car and direction of turn; each solution is the initial guess of the next, and
 /// solving allocates nothing. Not thread-safe. Model, derivation and limits: docs/methods/cornering.
 /// </summary>
-public sealed class CorneringSolver
+public sealed partial class CorneringSolver
 {
     // Largest residual of a converged solution, as a share of the weight.
     private const double Tolerance = 1e-10;
@@ -63,6 +63,16 @@ public sealed class CorneringSolver
         return CorneringAxle.Create(car, CarAxle.Front, turn, budget) is { } front && CorneringAxle.Create(car, CarAxle.Rear, turn, budget) is { } rear
             ? new(car, front, rear, turn, budget)
             : null;
+    }
+
+    /// <summary>A solver for a similar car in the same direction of turn, which begins at this one's solution and shares what does not differ; null where the hardpoints do not close at ride height.</summary>
+    public CorneringSolver? With(HandlingCar car)
+    {
+        ArgumentNullException.ThrowIfNull(car);
+        if (CorneringAxle.Create(car, CarAxle.Front, _turn, _budget, _front) is not { } front || CorneringAxle.Create(car, CarAxle.Rear, _turn, _budget, _rear) is not { } rear) return null;
+        var solver = new CorneringSolver(car, front, rear, _turn, _budget);
+        solver.StartFrom(this);
+        return solver;
     }
 
     /// <summary>Solves one turn from the last solution; where that does not converge, by continuation over lateral acceleration from rest.</summary>
@@ -215,8 +225,7 @@ public sealed class CorneringSolver
         var movedN = _rear.ApplySideForce(rearShared, rear, acceleration) + _front.ApplySideForce(frontShared, front, acceleration);
 
         // The turn's centre follows from the path of the rear wheels; bounded as for any slip angle a tyre can have.
-        var (sin, cos) = Math.SinCos(double.DegreesToRadians(_rear.TyreHeadingDeg - _rear.SlipDeg));
-        var station = Math.Clamp(_rear.StationMm - (centreMm * sin / cos), -FurthestCentre * radiusMm, FurthestCentre * radiusMm);
+        var station = Math.Clamp(CentreStationMm(centreMm), -FurthestCentre * radiusMm, FurthestCentre * radiusMm);
         var centreMoved = Math.Abs(station - _centreStationMm) / radiusMm;
         _centreStationMm = station;
         _centreMm = CentreMm(radiusMm);

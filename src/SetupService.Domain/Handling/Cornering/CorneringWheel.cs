@@ -33,6 +33,7 @@ internal sealed class CorneringWheel
     private double _groundRisePerSteer;
     private double _springForcePerTravelNPerMm;
     private double _inclinedByComplianceDeg;
+    private bool _isPlaced;
 
     public CorneringWheel(HandlingAxle axle, in AxleTyre tyre, WheelMotion motion, WheelSide side, bool isOuter, WorkBudget? budget)
     {
@@ -49,6 +50,9 @@ internal sealed class CorneringWheel
     }
 
     public bool IsOuter { get; }
+
+    /// <summary>How its suspension moves it.</summary>
+    public WheelMotion Motion => _motion;
 
     public WheelSide Side { get; }
 
@@ -124,16 +128,22 @@ internal sealed class CorneringWheel
         _state = _goodState = _motion.Origin;
         TravelMm = SideForceN = SlipDeg = _guidedAtMm = _guidedSteer = _ratioPerTravel = _riseBendPerMm = _slopePerTravel = 0;
         Pose = RestPose;
+        _isPlaced = false;
     }
 
     public void StartFrom(CorneringWheel other)
     {
         (TravelMm, SideForceN, SlipDeg) = (other.TravelMm, other.SideForceN, other.SlipDeg);
+        if (!ReferenceEquals(_motion, other._motion)) return;
+        (_state, _goodState, Pose, _isPlaced) = (other._state, other._goodState, other.Pose, other._isPlaced);
+        (_guidedAtMm, _guidedSteer, _ratioPerTravel, _riseBendPerMm, _slopePerTravel) =
+            (other._guidedAtMm, other._guidedSteer, other._ratioPerTravel, other._riseBendPerMm, other._slopePerTravel);
     }
 
     /// <summary>Updates the wheel's pose from the suspension; false where it cannot reach it.</summary>
     public bool TryUpdatePose(double steer)
     {
+        if (_isPlaced && TravelMm == _guidedAtMm && steer == _guidedSteer) return true;
         if (!_motion.TryAt(TravelMm, -Sign * steer, ref _state, out var pose, _budget))
         {
             _state = _goodState;
@@ -142,7 +152,7 @@ internal sealed class CorneringWheel
 
         _goodState = _state;
         Learn(pose, steer);
-        Pose = pose;
+        (Pose, _isPlaced) = (pose, true);
         return true;
     }
 

@@ -1,0 +1,88 @@
+using SetupService.Domain.Handling.Cars;
+
+namespace SetupService.Domain.Handling.Cornering;
+
+/// <summary>
+/// The equilibrium as a system of equations: its unknowns as a vector, and what is out of balance at any of their values, without solving. Whatever
+/// <see cref="Solve(double, double)"/> balances stands here too, so that derivatives of the system are derivatives of its solution.
+/// </summary>
+public sealed partial class CorneringSolver
+{
+    /// <summary>Number of unknowns, and of equations.</summary>
+    internal const int UnknownCount = 13;
+
+    /// <summary>
+    /// Steps, one an unknown, at which central differences of the residuals lose least to curvature and rounding: sine of roll; heave in front and behind, mm; travel
+    /// of the front outer, front inner, rear outer and rear inner wheel, mm; steer, in units of the input; station of the turn's centre, mm; slip
+    /// in front and behind, degrees; side force of the outer wheel in front and behind, N.
+    /// </summary>
+    internal static ReadOnlySpan<double> UnknownSteps => [1e-4, 0.02, 0.02, 0.02, 0.02, 0.02, 0.02, 0.01, 1, 1e-3, 1e-3, 1, 1];
+
+    /// <summary>Copies the unknowns as they are, in the order of <see cref="UnknownSteps"/>.</summary>
+    internal void CopyState(Span<double> state)
+    {
+        state[0] = Math.Sin(_rollRad);
+        (state[1], state[2]) = (_front.HeaveMm, _rear.HeaveMm);
+        (state[3], state[4], state[5], state[6]) = (_front.Outer.TravelMm, _front.Inner.TravelMm, _rear.Outer.TravelMm, _rear.Inner.TravelMm);
+        (state[7], state[8]) = (_steer, _centreStationMm);
+        (state[9], state[10]) = (_front.SlipDeg, _rear.SlipDeg);
+        (state[11], state[12]) = (_front.Outer.SideForceN, _rear.Outer.SideForceN);
+    }
+
+    /// <summary>
+    /// Puts the car into a state and computes what is out of balance there; all zero in a solution. What the solver tells afterwards (roll, grip used, attitude) is of this
+    /// state, and the next turn is solved from it. Allocates nothing.
+    /// </summary>
+    /// <param name="state">The unknowns, in the order of <see cref="UnknownSteps"/>.</param>
+    /// <param name="lateralG">Lateral acceleration, g, not negative.</param>
+    /// <param name="radiusM">Radius, m.</param>
+    /// <param name="residuals">
+    /// Receives, in this order: tyre load less suspension load of the four wheels, N; load of both axles less their static load, N; moment about the x axis, N at
+    /// half the sum of both tracks; heading of the front axle, degrees; station of the turn's centre, mm; side force by each of the four tyres less that of the state, N.
+    /// </param>
+    /// <returns>False where a wheel cannot be there, or both tyres of an axle have left the road.</returns>
+    internal bool TryResiduals(ReadOnlySpan<double> state, double lateralG, double radiusM, Span<double> residuals)
+    {
+        var acceleration = lateralG * HandlingCar.StandardGravity;
+        var radiusMm = radiusM * 1000;
+        _front.Demand(acceleration);
+        _rear.Demand(acceleration);
+        _rollRad = Math.Asin(Math.Clamp(state[0], -1, 1));
+        (_front.HeaveMm, _rear.HeaveMm) = (state[1], state[2]);
+        (_front.Outer.TravelMm, _front.Inner.TravelMm, _rear.Outer.TravelMm, _rear.Inner.TravelMm) = (state[3], state[4], state[5], state[6]);
+        _steer = state[7];
+        _centreStationMm = Math.Clamp(state[8], -FurthestCentre * radiusMm, FurthestCentre * radiusMm);
+        _centreMm = CentreMm(radiusMm);
+        _front.PlaceSideForce(state[9], state[11], acceleration);
+        _rear.PlaceSideForce(state[10], state[12], acceleration);
+        _needsPoses = !TryUpdatePoses();
+        if (_needsPoses) return false;
+
+        var (sin, cos) = Math.SinCos(_rollRad);
+        _front.ApplyBody(sin, cos);
+        _rear.ApplyBody(sin, cos);
+        (residuals[0], residuals[1]) = _front.Residuals(0);
+        (residuals[2], residuals[3]) = _rear.Residuals(0);
+        (residuals[4], residuals[5]) = (_front.LoadN - _front.StaticLoadN, _rear.LoadN - _rear.StaticLoadN);
+        residuals[6] = BodyBalance.MomentOffNmm(_car, _front, _rear, acceleration, sin, cos, _front.MovedN, _rear.MovedN) / (_front.HalfTrackMm + _rear.HalfTrackMm);
+        residuals[7] = _front.SlipDeg + PathDeg(_front, _centreMm) - _front.TyreHeadingDeg;
+        residuals[8] = _centreStationMm - CentreStationMm(_centreMm);
+        return TryTyreResiduals(_front, residuals[9..11]) && TryTyreResiduals(_rear, residuals[11..13]);
+    }
+
+    private bool TryTyreResiduals(CorneringAxle axle, Span<double> residuals)
+    {
+        var tyres = axle.Tyres(_centreStationMm, _centreMm);
+        if (!axle.TryHold(ref tyres)) return false;
+        residuals[0] = tyres.Outer.ForceN(axle.SlipDeg + tyres.OuterTurnDeg, out _) - axle.Outer.SideForceN;
+        residuals[1] = tyres.Inner.ForceN(axle.SlipDeg + tyres.InnerTurnDeg, out _) - axle.Inner.SideForceN;
+        return true;
+    }
+
+    /// <summary>Station of the turn's centre that the path of the rear wheels asks for, mm, the centre being this far to the side.</summary>
+    private double CentreStationMm(double centreMm)
+    {
+        var (sin, cos) = Math.SinCos(double.DegreesToRadians(_rear.TyreHeadingDeg - _rear.SlipDeg));
+        return _rear.StationMm - (centreMm * sin / cos);
+    }
+}
