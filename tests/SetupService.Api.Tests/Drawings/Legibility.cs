@@ -21,9 +21,9 @@ internal static class Legibility
         }
     }
 
-    public static void LettersHaveAtLeast(double pixels, SvgPicture picture)
+    public static void LettersHaveAtLeast(double pixels, SvgPicture picture, double widthPx = 400)
     {
-        var pixelsPerUnit = 400 / picture.ViewBox[2];
+        var pixelsPerUnit = widthPx / picture.ViewBox[2];
         Assert.All(picture.Texts, text => Assert.True(SvgPicture.Length(text, "font-size") * pixelsPerUnit >= pixels, text.Value));
     }
 

@@ -20,7 +20,12 @@ internal static class PlotSeries
 
     public static IEnumerable<Series> Build(ChartSeries series, SeriesStyle style)
     {
-        foreach (var run in Runs(series.Points, static point => point.HasBand)) yield return Band(run, style);
+        foreach (var run in Runs(series.Points, static point => point.HasBand))
+        {
+            if (series.IsJoined) yield return Band(run, style);
+            else foreach (var point in run) yield return Band([point], style);
+        }
+
         if (series.IsJoined) yield return Line(series, style);
         var dots = Dots(series);
         if (dots.Points.Count > 0) yield return Styled(dots, style);
@@ -64,7 +69,7 @@ internal static class PlotSeries
         return dots;
     }
 
-    /// <summary>The band over neighbouring points; over a single one it is an upright line.</summary>
+    /// <summary>The band over neighbouring points; over a single one, or a reading, it is an upright line.</summary>
     private static LineSeries Band(List<ChartPoint> run, SeriesStyle style)
     {
         if (run is [var only])

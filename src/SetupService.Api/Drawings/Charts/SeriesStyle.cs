@@ -17,12 +17,14 @@ internal sealed record SeriesStyle(InkRole Ink, double Width, double[] Dashes, M
         new(InkRole.Ink, 2.6, [2, 4], MarkerType.Triangle),
         new(InkRole.Candidate, 2.4, [5, 3], MarkerType.Square),
         new(InkRole.Current, 2.4, [12, 3, 2, 3, 2, 3], MarkerType.Circle),
+        new(InkRole.Third, 2.4, [3, 3], MarkerType.Triangle),
     ];
 
     private static readonly SeriesStyle[] Second =
     [
         new(InkRole.Current, 1.7, [6, 4], MarkerType.Square),
         new(InkRole.Third, 1.7, [3, 3], MarkerType.Diamond),
+        new(InkRole.Ink, 1.5, [8, 3, 2, 3], MarkerType.Triangle),
     ];
 
     /// <summary>

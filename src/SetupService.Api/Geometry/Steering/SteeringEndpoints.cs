@@ -26,7 +26,7 @@ internal static class SteeringEndpoints
             .WithSummary("How does camber change with steer?")
             .WithDescription("Exact rotation of a wheel about a fixed steering axis, with the handbooks' approximation for comparison; scrub radius, trail and height too where the wheel's position on the axis is given. At most 5,000 rows.");
         group.MapPost("/steer-sweep/chart", Chart)
-            .WithQuery(QueryParameters.Units)
+            .WithQuery(QueryParameters.Units, QueryParameters.WidthPx)
             .WithExample("steer-sweep")
             .WithProblems(ProblemTypes.NotComputable)
             .WithName("steerSweepChart")
@@ -51,7 +51,7 @@ internal static class SteeringEndpoints
         TrySweep(body, out var answer, out var problem) ? new Answer<SteerSweepAnswer>(answer) : problem;
 
     private static Results<SvgAnswer, Problem> Chart(Body<SteerSweepRequest> body, QueryReader query) =>
-        TrySweep(body, out _, out var problem) ? new SvgAnswer(ChartDrawing.Draw(SteerSweepChart.Build(body.Value!, query.Units))) : problem;
+        TrySweep(body, out _, out var problem) ? new SvgAnswer(ChartDrawing.Draw(SteerSweepChart.Build(body.Value!, query.Units), query.WidthPx)) : problem;
 
     private static bool TrySweep(
         Body<SteerSweepRequest> body, [NotNullWhen(true)] out SteerSweepAnswer? answer, [NotNullWhen(false)] out Problem? problem)

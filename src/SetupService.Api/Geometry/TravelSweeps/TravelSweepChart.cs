@@ -2,6 +2,7 @@ using SetupService.Api.Drawings.Charts;
 using SetupService.Api.Vehicles.Suspensions;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Suspension;
+using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Geometry.TravelSweeps;
@@ -11,9 +12,11 @@ internal static class TravelSweepChart
 {
     // Of a sweep over both, the curves at the ends and in the middle of the rack; more cannot be told apart.
     private const int MostRacks = 3;
+    private const string AsRead = "as read";
+    private const string GaugeError = "the gauge's error, 90 %";
 
     /// <summary>The picture.</summary>
-    public static string Draw(TravelSweepRequest request, TravelSweepAnswer answer, UnitSystem units)
+    public static string Draw(TravelSweepRequest request, TravelSweepAnswer answer, UnitSystem units, double widthPx)
     {
         var isOverRack = request.RackMm is { } rack && rack.ToRange().Count > 1 && request.TravelMm.ToRange().Count == 1;
         var positions = Positions(answer);
@@ -24,9 +27,9 @@ internal static class TravelSweepChart
             Across = isOverRack
                 ? new ChartAxis("rack travel", Length(units)) { Zero = "middle", Low = "right", High = "left" }
                 : new ChartAxis("wheel travel", Length(units)) { Zero = "stated position", Low = "droop", High = "bump" },
-            Panels = isOverRack ? OverRack(positions, units) : OverTravel(positions, units),
+            Panels = isOverRack ? OverRack(positions, units) : OverTravel(positions, (SuspensionMapper.Model(request.Suspension, null) as MeasuredSuspension)?.Readings, request.AxleDocument?.RideHeightChangeMm ?? 0, units),
             Notes = TravelSweepChartText.Notes(answer, units),
-        });
+        }, widthPx);
     }
 
     private static string Length(UnitSystem units) => units == UnitSystem.Us ? "in" : "mm";
@@ -41,18 +44,33 @@ internal static class TravelSweepChart
             .OrderBy(one => one.Item1).ThenBy(one => one.Item2),
     ];
 
-    private static List<ChartPanel> OverTravel(List<(double TravelMm, double RackMm, TravelSweepRow? Row)> positions, UnitSystem units)
+    private static List<ChartPanel> OverTravel(List<(double TravelMm, double RackMm, TravelSweepRow? Row)> positions, CornerReadings? readings, double rideHeightChangeMm, UnitSystem units)
     {
         var racks = Racks([.. positions.Select(one => one.RackMm).Distinct().Order()]);
         return
         [
-            Panel("camber", "°", "negative = top inboard", row => row.CamberDeg, 0.05, row => row.Ranges?.CamberDeg is { Lower: { } lower, Upper: { } upper } ? (lower, upper) : null),
-            Panel(racks.Count > 1 ? "steer of the left wheel" : "toe", "°", racks.Count > 1 ? "positive = to the left" : "positive = toe-in", row => racks.Count > 1 ? row.SteerDeg : row.ToeDeg, 0.05),
+            With(Read(one => one.CamberDeg, readings?.GaugeErrorDeg ?? 0), Panel("camber", "°", "negative = top inboard", row => row.CamberDeg, 0.05, row => row.Ranges?.CamberDeg is { Lower: { } lower, Upper: { } upper } ? (lower, upper) : null)),
+            With(racks.Count > 1 ? [] : Read(one => one.ToeDeg, readings?.ToeErrorDeg ?? readings?.GaugeErrorDeg ?? 0), Panel(racks.Count > 1 ? "steer of the left wheel" : "toe", "°", racks.Count > 1 ? "positive = to the left" : "positive = toe-in", row => racks.Count > 1 ? row.SteerDeg : row.ToeDeg, 0.05)),
             Panel("caster", "°", null, row => row.CasterDeg, 0.05),
             Panel("roll centre height", Length(units), "above the ground", row => row.RollCentreHeightMm is { } height ? InUnits(height, units) : null, 1),
             Panel("half-track change", Length(units), "positive = wider", row => row.HalfTrackChangeMm is { } change ? InUnits(change, units) : null, 0.1),
             Panel("spring motion ratio", "", "spring per wheel travel", row => row.SpringMotionRatio, 0.005),
         ];
+
+        static ChartPanel With(ChartPoint[] read, ChartPanel panel) =>
+            Array.Exists(read, point => point.Y is not null) ? panel with { Series = [.. panel.Series, new(AsRead, read) { IsJoined = false, IsMain = false, BandName = GaugeError }] } : panel;
+
+        // Readings are of the height they were taken at; travel counts from the height the car stands at now.
+        ChartPoint[] Read(Func<TravelReading, double?> value, double errorDeg)
+        {
+            var (from, to) = (positions.Min(one => one.TravelMm), positions.Max(one => one.TravelMm));
+            var wideDeg = Uncertainty.StandardErrorsAtNinetyPct * errorDeg;
+            return
+            [
+                .. (readings?.Travel ?? []).Select(one => (TravelMm: one.TravelMm + rideHeightChangeMm, Deg: value(one))).Where(one => one.TravelMm >= from && one.TravelMm <= to)
+                    .Select(one => new ChartPoint(InUnits(one.TravelMm, units), one.Deg) { Lower = one.Deg - wideDeg, Upper = one.Deg + wideDeg }),
+            ];
+        }
 
         ChartPanel Panel(
             string name, string unit, string? signs, Func<TravelSweepRow, double?> value, double leastSpan, Func<TravelSweepRow, (double Lower, double Upper)?>? band = null) =>

@@ -22,7 +22,7 @@ internal static class TravelSweepEndpoint
             .WithSummary("What does the wheel do over its travel and lock?")
             .WithDescription("Moves a corner over wheel travel and rack: angles, contact, instant and roll centres, motion ratios, bump steer, both wheels' steer. At most 5,000 rows.");
         group.MapPost("/travel-sweep/chart", Chart)
-            .WithQuery(QueryParameters.Units)
+            .WithQuery(QueryParameters.Units, QueryParameters.WidthPx)
             .WithExample("travel-sweep")
             .WithProblems(ProblemTypes.NotComputable)
             .WithName("travelSweepChart")
@@ -35,7 +35,7 @@ internal static class TravelSweepEndpoint
 
     private static Results<SvgAnswer, Problem> Chart(Body<TravelSweepRequest> body, QueryReader query, CancellationToken cancellation) =>
         TryCompute(body, query, cancellation, out var answer, out var problem)
-            ? new SvgAnswer(TravelSweepChart.Draw(body.Value!, answer, query.Units))
+            ? new SvgAnswer(TravelSweepChart.Draw(body.Value!, answer, query.Units, query.WidthPx))
             : problem;
 
     private static bool TryCompute(

@@ -6,12 +6,13 @@ using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Handling.CorneringSweep;
 
-/// <summary>Draws a sweep over turns: the whole car's roll, steer and load transfer, and each wheel's load, inclination and travel.</summary>
+/// <summary>Draws a sweep over turns: the whole car's roll, steer and load transfer, and each wheel's load, inclination and travel, and the grip each axle uses.</summary>
 internal static class CorneringChart
 {
     private const string WholeCar = "whole car";
     private const string Upright = "0°: upright on the road";
     private const string Stop = "bump or droop stop";
+    private const string AllGrip = "all the grip of an axle";
     private const int LevelPoints = 20;
     private const double NewtonsPerPound = 4.4482216152605;
 
@@ -19,7 +20,7 @@ internal static class CorneringChart
     private const double FurthestStop = 2.5;
 
     /// <summary>The picture.</summary>
-    public static string Draw(CorneringSweepRequest request, CorneringEvaluation car, CorneringSweepAnswer answer, UnitSystem units)
+    public static string Draw(CorneringSweepRequest request, CorneringEvaluation car, CorneringSweepAnswer answer, UnitSystem units, double widthPx)
     {
         List<(double LateralG, TurnRow? Row)> turns =
         [
@@ -41,9 +42,15 @@ internal static class CorneringChart
                 Wheels("inclination to the road", "°", "negative = top inboard", wheel => wheel.InclinationDeg, Level(Upright, 0)),
                 Wheels("wheel travel", length, "positive = bump", wheel => wheel.TravelMm / mm, [.. Stops(car, answer).Select(stop => Level(Stop, stop / mm)[0])]),
                 Car("front share of the load transfer", "%", null, row => row.Balance.FrontLoadTransferPct) with { LeastSpan = 1 },
+                new("grip used", "%",
+                [
+                    new("front axle", Points(row => row.Axles.Front.GripUsedPct)),
+                    new("rear axle", Points(row => row.Axles.Rear.GripUsedPct)),
+                    .. Level(AllGrip, 100),
+                ]) { LeastSpan = 1 },
             ],
             Notes = CorneringChartWords.Notes(answer),
-        });
+        }, widthPx);
 
         ChartPanel Car(string name, string unit, string? signs, Func<TurnRow, double?> value) =>
             new(name, unit, [new(WholeCar, Points(value))]) { Signs = signs, LeastSpan = 0.05 };

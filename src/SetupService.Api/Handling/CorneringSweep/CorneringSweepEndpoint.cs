@@ -24,7 +24,7 @@ internal static class CorneringSweepEndpoint
             .WithSummary("How do roll, wheel loads and balance change with lateral acceleration?")
             .WithDescription("Runs cornering over a range of lateral acceleration, at most 1,000 rows, each solved separately. Rows where the car would roll over or a wheel would leave its travel are listed with the limit.");
         group.MapPost("/cornering-sweep/chart", Chart)
-            .WithQuery(QueryParameters.Units)
+            .WithQuery(QueryParameters.Units, QueryParameters.WidthPx)
             .WithExample("cornering-sweep")
             .WithProblems(ProblemTypes.NotComputable)
             .WithName("corneringSweepChart")
@@ -37,7 +37,7 @@ internal static class CorneringSweepEndpoint
 
     private static Results<SvgAnswer, Problem> Chart(Body<CorneringSweepRequest> body, QueryReader query, CancellationToken cancellation) =>
         TrySweep(body, query.Units, cancellation, out var car, out var answer, out var problem)
-            ? new SvgAnswer(CorneringChart.Draw(body.Value!, car, answer, query.Units))
+            ? new SvgAnswer(CorneringChart.Draw(body.Value!, car, answer, query.Units, query.WidthPx))
             : problem;
 
     private static bool TrySweep(

@@ -29,7 +29,7 @@ internal static class RideAnswers
 
     private static FlatRideResponse Flat(RideEvaluation car)
     {
-        var flat = new FlatRide(car.Rear.RideFrequencyHz / car.Front.RideFrequencyHz);
+        var flat = car.FlatRide;
         return new FlatRideResponse { FrequencyRatio = flat.FrequencyRatio, IsFlat = flat.IsFlat, Text = RideWords.Flat(flat) };
     }
 

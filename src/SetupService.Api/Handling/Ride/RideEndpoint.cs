@@ -1,4 +1,6 @@
+using System.Diagnostics.CodeAnalysis;
 using Microsoft.AspNetCore.Http.HttpResults;
+using SetupService.Api.Drawings;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Documents;
 using SetupService.Api.Http.Problems;
@@ -11,7 +13,8 @@ namespace SetupService.Api.Handling.Ride;
 /// <summary>The call about springs, tyres and dampers.</summary>
 internal static class RideEndpoint
 {
-    public static void MapRide(this RouteGroupBuilder group) =>
+    public static void MapRide(this RouteGroupBuilder group)
+    {
         group.MapPost("/ride", Ride)
             .WithQuery(QueryParameters.Units)
             .WithExample("ride")
@@ -19,18 +22,48 @@ internal static class RideEndpoint
             .WithName("ride")
             .WithSummary("How stiff is the ride, and do the dampers suit the springs?")
             .WithDescription("Wheel and ride rates, frequencies, damping ratios, spring lengths and travel left, of the car as it is or after a change (a partial vehicle, RFC 7396 without null), with the verdict on keeping the dampers.");
+        group.MapPost("/ride/chart", Chart)
+            .WithQuery(QueryParameters.Units, QueryParameters.WidthPx)
+            .WithExample("ride")
+            .WithProblems(ProblemTypes.NotComputable)
+            .WithName("rideChart")
+            .WithSummary("Each end pushed down and let go, before and after the change")
+            .WithDescription("Takes the body of ride and draws the height of the front and of the rear over time after each is pushed down and let go, as springs and dampers move it, with the verdicts on the dampers beneath.");
+    }
 
-    private static Results<Answer<RideAnswer>, Problem> Ride(Body<RideRequest> body, JsonContract contract, QueryReader query)
+    private static Results<Answer<RideAnswer>, Problem> Ride(Body<RideRequest> body, JsonContract contract, QueryReader query) =>
+        TryEvaluate(body, contract, query, out var car, out var before, out var problem)
+            ? new Answer<RideAnswer>(RideAnswers.Create(car, before, RangeOf(body.Value!), query.Units))
+            : problem;
+
+    private static Results<SvgAnswer, Problem> Chart(Body<RideRequest> body, JsonContract contract, QueryReader query) =>
+        TryEvaluate(body, contract, query, out var car, out var before, out var problem)
+            ? new SvgAnswer(RideChart.Draw(car, before, body.Value!.Vehicle.Label, RangeOf(body.Value!), query.Units, query.WidthPx))
+            : problem;
+
+    private static DampingRange RangeOf(RideRequest request) =>
+        request.DampingRatioRange is { } asked ? new DampingRange(asked.From, asked.To, "the request") : DampingRange.RoadAndTrack;
+
+    private static bool TryEvaluate(
+        Body<RideRequest> body, JsonContract contract, QueryReader query, [NotNullWhen(true)] out RideEvaluation? car, out RideEvaluation? before, [NotNullWhen(false)] out Problem? problem)
     {
-        if (body.Value is not { } request)
-            return body.Problem!;
+        (car, before) = (null, null);
+        problem = body.Problem ?? Evaluate(body, body.Value!, contract, query, out car, out before);
+        return car is not null;
+    }
+
+    private static Problem? Evaluate(Body<RideRequest> body, RideRequest request, JsonContract contract, QueryReader query, out RideEvaluation? car, out RideEvaluation? before)
+    {
+        (car, before) = (null, null);
         if (!VehicleMapper.Map(request.Vehicle).Under("vehicle").TryGet(out var vehicle, out var refusal))
             return body.Refuse(refusal);
-        if (RideEvaluation.AsGiven(vehicle, query.Units) is not { } car)
+        if (RideEvaluation.AsGiven(vehicle, query.Units) is not { } given)
             return HandlingProblems.NoCorner(vehicle);
-        var range = request.DampingRatioRange is { } asked ? new DampingRange(asked.From, asked.To, "the request") : DampingRange.RoadAndTrack;
         if (request.Change is null)
-            return new Answer<RideAnswer>(RideAnswers.Create(car, null, range, query.Units));
+        {
+            car = given;
+            return null;
+        }
 
         var change = contract.Changing(request.Vehicle, "/vehicle").With(request.Change, "/change");
         if (!change.Read(RideRules.Changed).TryGet(out var document, out refusal)
@@ -39,8 +72,7 @@ internal static class RideEndpoint
             return body.Refuse(refusal);
         }
 
-        return car.Changed(changed, query.Units) is { } after
-            ? new Answer<RideAnswer>(RideAnswers.Create(after, car, range, query.Units))
-            : HandlingProblems.NoCorner(changed);
+        (car, before) = (given.Changed(changed, query.Units), given);
+        return car is null ? HandlingProblems.NoCorner(changed) : null;
     }
 }

@@ -16,6 +16,9 @@ internal sealed record RideEvaluation(Vehicle Stated, ResolvedHandlingCar Readin
     /// <summary>How much higher than before the change each end stands, mm; 0 without one, null where that is not known.</summary>
     public (double? Front, double? Rear) HeightMm { get; init; } = (0, 0);
 
+    /// <summary>Both ends against each other.</summary>
+    public FlatRide FlatRide => new(Rear.RideFrequencyHz / Front.RideFrequencyHz);
+
     private readonly double? _frontStopG = StopMetInTurn.LateralG(Stands, CarAxle.Front);
     private readonly double? _rearStopG = StopMetInTurn.LateralG(Stands, CarAxle.Rear);
 

@@ -27,6 +27,7 @@ public static class UnitOfName
         ("Kg", "kg"),
         ("Hz", "Hz"),
         ("In", "in"),
+        ("Px", "px"),
         ("M", "m"),
         ("N", "N"),
         ("C", "°C"),

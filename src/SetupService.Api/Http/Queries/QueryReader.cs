@@ -13,6 +13,8 @@ namespace SetupService.Api.Http.Queries;
 /// </summary>
 public sealed class QueryReader : IBindableFromHttpContext<QueryReader>, IEndpointParameterMetadataProvider
 {
+    private const double NarrowestPx = 400;
+
     private readonly IQueryCollection _query;
 
     private QueryReader(HttpContext context)
@@ -26,6 +28,9 @@ public sealed class QueryReader : IBindableFromHttpContext<QueryReader>, IEndpoi
 
     /// <summary>The units asked for by <see cref="QueryParameters.Units"/>; metric unless said otherwise.</summary>
     public UnitSystem Units => Word<UnitSystem>(QueryParameters.Units) ?? UnitSystem.Metric;
+
+    /// <summary>The width a picture will be shown at, by <see cref="QueryParameters.WidthPx"/>, pixels; the narrowest it is made for unless said otherwise.</summary>
+    public double WidthPx => Number(QueryParameters.WidthPx) ?? NarrowestPx;
 
     /// <inheritdoc />
     public static ValueTask<QueryReader?> BindAsync(HttpContext context, ParameterInfo parameter) =>

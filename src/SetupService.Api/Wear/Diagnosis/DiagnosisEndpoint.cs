@@ -23,7 +23,7 @@ internal static class DiagnosisEndpoint
             .WithSummary("Why do the tyres wear as they do?")
             .WithDescription("From depths, what eye and hand find, temperatures, pressures, alignment and history: the probability of each cause (several may apply), the evidence for and against it, what to do and by how much where that can be computed, and which measurement would tell most. With a whole vehicle also how many degrees of camber are missing, by the treads. What was not read is unknown.");
         group.MapPost("/diagnosis/chart", Chart)
-            .WithQuery(QueryParameters.Units)
+            .WithQuery(QueryParameters.Units, QueryParameters.WidthPx)
             .WithExample("wear-diagnosis")
             .WithName("wearDiagnosisChart")
             .WithSummary("The treads as a picture")
@@ -34,7 +34,7 @@ internal static class DiagnosisEndpoint
         TryDiagnose(body, query.Units, clock, cancellation, out var car, out var problem) ? new Answer<DiagnosisAnswer>(DiagnosisAnswers.Create(car, query.Units)) : problem;
 
     private static Results<SvgAnswer, Problem> Chart(Body<DiagnosisRequest> body, QueryReader query, TimeProvider clock, CancellationToken cancellation) =>
-        TryDiagnose(body, query.Units, clock, cancellation, out var car, out var problem) ? new SvgAnswer(TreadChart.Draw(car, query.Units)) : problem;
+        TryDiagnose(body, query.Units, clock, cancellation, out var car, out var problem) ? new SvgAnswer(TreadChart.Draw(car, query.Units, query.WidthPx)) : problem;
 
     private static bool TryDiagnose(
         Body<DiagnosisRequest> body, UnitSystem units, TimeProvider clock, CancellationToken cancellation, [NotNullWhen(true)] out DiagnosedCar? car, [NotNullWhen(false)] out Problem? problem)

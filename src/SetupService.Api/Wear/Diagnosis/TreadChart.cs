@@ -18,7 +18,7 @@ internal static class TreadChart
     private const double MillimetresPerInch = 25.4;
 
     /// <summary>The picture.</summary>
-    public static string Draw(DiagnosedCar car, UnitSystem units)
+    public static string Draw(DiagnosedCar car, UnitSystem units, double widthPx)
     {
         var (unit, scale) = units == UnitSystem.Us ? ("1/32 in", MillimetresPerInch / 32) : ("mm", 1.0);
         return ChartDrawing.Draw(new Chart
@@ -28,7 +28,7 @@ internal static class TreadChart
             Across = new ChartAxis("position across the tread", "%") { Low = "outer edge", High = "inner edge" },
             Panels = [.. car.Study.Case.Tyres.Select(tyre => Panel(car, tyre, unit, scale))],
             Notes = Notes(car),
-        });
+        }, widthPx);
     }
 
     private static ChartPanel Panel(DiagnosedCar car, TyreReading tyre, string unit, double scale)

@@ -23,7 +23,7 @@ internal static class ForecastChart
     private const double LeastMixes = 0.2;
 
     /// <summary>The picture.</summary>
-    public static string Draw(ForecastRequest request, TreadForecast forecast, ForecastAnswer answer, UnitSystem units)
+    public static string Draw(ForecastRequest request, TreadForecast forecast, ForecastAnswer answer, UnitSystem units, double widthPx)
     {
         var readings = DepthReadingDocument.ToDomain(request.Readings);
         var isTrack = forecast.Mix.TrackLaps > 0;
@@ -39,7 +39,7 @@ internal static class ForecastChart
             Across = across,
             Panels = [.. ((TreadPlace[])[TreadPlace.Outer, TreadPlace.Centre, TreadPlace.Inner]).Select(Panel)],
             Notes = [.. Notes(forecast, answer)],
-        });
+        }, widthPx);
 
         ChartPanel Panel(TreadPlace place)
         {

@@ -21,7 +21,7 @@ internal static class ForecastEndpoint
             .WithSummary("How fast does this tyre wear, and how long does it last?")
             .WithDescription("Wear per 1000 km of road and per lap for both shoulders and the centre, from tread depths read at several distances, with 90 % ranges; what is left to the limit, which zone ends the tyre, what turning it on its rim or swapping it gains, what a lap costs. Fewer than four readings at different distances give the wear so far and no forecast.");
         group.MapPost("/forecast/chart", Chart)
-            .WithQuery(QueryParameters.Units)
+            .WithQuery(QueryParameters.Units, QueryParameters.WidthPx)
             .WithExample("wear-forecast")
             .WithName("wearForecastChart")
             .WithSummary("The forecast as charts")
@@ -38,7 +38,7 @@ internal static class ForecastEndpoint
         if (!TryForecast(body, out var forecast, out var problem))
             return problem;
         var answer = ForecastMapper.ToAnswer(body.Value!, forecast, query.Units);
-        return new SvgAnswer(ForecastChart.Draw(body.Value!, forecast, answer, query.Units));
+        return new SvgAnswer(ForecastChart.Draw(body.Value!, forecast, answer, query.Units, query.WidthPx));
     }
 
     private static bool TryForecast(

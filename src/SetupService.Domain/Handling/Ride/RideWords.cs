@@ -32,17 +32,17 @@ public static class RideWords
     public static string? Feel(RideAxle now)
     {
         ArgumentNullException.ThrowIfNull(now);
-        if (now is not { MeanRatio: { } ratio, ReboundRatio: { } rebound }) return null;
-        if (ratio >= 1) return "After a bump the body returns without overshoot. Over a row of small bumps it rides hard, and the wheel is slow to follow the road.";
-        var overshoot = 100 * Math.Exp(-Math.PI * ratio / Math.Sqrt(1 - (ratio * ratio)));
-        var swing = FormattableString.Invariant($"Pushed down and let go, the body overshoots its height by {overshoot:0} % of the push, swinging {now.SpringFrequencyHz:0.0} times a second at first. ");
-        return swing + ratio switch
-        {
-            < 0.2 => "It floats on after bumps, and takes time to settle as it turns in.",
-            < 0.35 => "It settles after a swing or two: comfortable, a little loose on track.",
-            < 0.7 => "It settles at once and answers the wheel promptly.",
-            _ => "It is tightly damped; short bumps come through to the seat.",
-        } + (rebound > 1 ? " Rebound damping is so strong that over a row of bumps the wheel may not return in time and the body sinks." : "");
+        if (ReleasedBody.From(now) is not { } body || now is not { MeanRatio: { } ratio, ReboundRatio: { } rebound }) return null;
+        return (body.Overshoot > 0
+            ? FormattableString.Invariant($"Pushed down and let go, the body rises past its height by {100 * body.Overshoot:0} % of the push. ")
+            : "Pushed down and let go, the body comes back without rising past its height. ") + ratio switch
+            {
+                < 0.2 => "It floats on after bumps, and takes time to settle as it turns in.",
+                < 0.35 => "It settles after a swing or two: comfortable, a little loose on track.",
+                < 0.7 => "It settles at once and answers the wheel promptly.",
+                < 1 => "It is tightly damped; short bumps come through to the seat.",
+                _ => "Over a row of small bumps it rides hard, and the wheel is slow to follow the road.",
+            } + (rebound > 1 ? " Rebound damping is so strong that over a row of bumps the wheel may not return in time and the body sinks." : "");
     }
 
     /// <summary>What the frequencies of both ends say.</summary>

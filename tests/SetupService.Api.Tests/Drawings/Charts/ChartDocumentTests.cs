@@ -37,6 +37,33 @@ public sealed class ChartDocumentTests
         Assert.Contains(picture.TextsOf("panel-1"), text => text == "−0.75° at 0 mm");
     }
 
+    [Theory]
+    [InlineData(399, 1)]
+    [InlineData(799, 1)]
+    [InlineData(800, 2)]
+    [InlineData(1199, 2)]
+    [InlineData(1200, 3)]
+    [InlineData(4000, 3)]
+    public void A_wider_picture_has_its_panels_side_by_side(double widthPx, int columns)
+    {
+        var chart = SampleCharts.Of([.. Enumerable.Range(0, 6).Select(i => SampleCharts.Panel($"quantity {i}", "°", travel => travel))]);
+        var (wide, narrow) = (SampleCharts.Draw(chart, widthPx), SampleCharts.Draw(chart));
+
+        Assert.Equal(columns * narrow.ViewBox[2], wide.ViewBox[2]);
+        Assert.Equal(columns, wide.Texts.Count(text => text.Value == "wheel travel, mm"));
+        Assert.True(columns == 1 || wide.ViewBox[3] < 0.75 * narrow.ViewBox[3]);
+    }
+
+    [Fact]
+    public void Readings_have_each_their_own_error_bar_and_no_band_between_them()
+    {
+        var read = new ChartSeries("as read", [new(-20, 1) { Lower = 0.5, Upper = 1.5 }, new(20, 2) { Lower = 1.5, Upper = 2.5 }]) { IsJoined = false, BandName = "the gauge's error, 90 %" };
+        var picture = SampleCharts.Draw(SampleCharts.Of(SampleCharts.Panel("camber", "°", read)));
+
+        Assert.Equal(2, picture.Group("panel-1").Elements(SvgPicture.Svg + "path").Count(path => path.Attribute("stroke-opacity")?.Value == "0.5"));
+        Assert.Contains(picture.Texts, text => text.Value == "as read, with the gauge's error, 90 %");
+    }
+
     [Fact]
     public void A_level_line_is_called_level()
     {
@@ -66,15 +93,15 @@ public sealed class ChartDocumentTests
     [Fact]
     public void Lines_differ_by_more_than_colour_and_are_named()
     {
-        var names = Enumerable.Range(1, 7).Select(i => $"rack {10 * i} mm").ToList();
+        var names = Enumerable.Range(1, 8).Select(i => $"rack {10 * i} mm").ToList();
         var picture = SampleCharts.Draw(SampleCharts.Of(SampleCharts.Panel("camber", "°", [.. names.Select((name, i) => SampleCharts.Series(name, travel => i + travel))])));
         var dashes = picture.Group("panel-1").Elements(SvgPicture.Svg + "path").Where(path => path.Attribute("stroke-opacity") is null && path.Attribute("stroke") is not null)
             .Select(path => path.Attribute("stroke-dasharray")?.Value ?? "full").ToList();
 
-        Assert.Equal(6, dashes.Count);
+        Assert.Equal(7, dashes.Count);
         Assert.Equal(dashes.Distinct(), dashes);
-        Assert.Equal(names[..6], picture.TextsOf("legend"));
-        Assert.Contains("Not drawn, because so many lines cannot be told apart: rack 70 mm.", picture.Description, StringComparison.Ordinal);
+        Assert.Equal(names[..7], picture.TextsOf("legend"));
+        Assert.Contains("Not drawn, because so many lines cannot be told apart: rack 80 mm.", picture.Description, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -33,16 +33,26 @@ public sealed class ChartLegibilityTests
             Notes = [second],
         });
 
+    private static readonly Gen<double> AnyWidth = Gen.Double[400, 2000];
+
     [Fact]
     public void Texts_keep_clear_of_the_edge_and_of_each_other() => AnyChart.Sample(chart => Legibility.TextsKeepClear(SampleCharts.Draw(chart)));
+
+    [Fact]
+    public void Texts_keep_clear_of_each_other_where_panels_stand_side_by_side() =>
+        Gen.Select(AnyChart, AnyWidth).Sample((chart, widthPx) => Legibility.TextsKeepClear(SampleCharts.Draw(chart, widthPx)));
 
     [Fact]
     public void Every_letter_has_twelve_pixels_where_the_picture_is_400_wide() => AnyChart.Sample(chart => Legibility.LettersHaveAtLeast(12, SampleCharts.Draw(chart)));
 
     [Fact]
-    public void Everything_drawn_is_inside_the_picture() => AnyChart.Sample(chart =>
+    public void Every_letter_has_twelve_pixels_at_the_width_the_picture_is_drawn_for() =>
+        Gen.Select(AnyChart, AnyWidth).Sample((chart, widthPx) => Legibility.LettersHaveAtLeast(12, SampleCharts.Draw(chart, widthPx), widthPx));
+
+    [Fact]
+    public void Everything_drawn_is_inside_the_picture() => Gen.Select(AnyChart, AnyWidth).Sample((chart, widthPx) =>
     {
-        var picture = SampleCharts.Draw(chart);
+        var picture = SampleCharts.Draw(chart, widthPx);
         var (width, height) = (picture.ViewBox[2], picture.ViewBox[3]);
         foreach (var (x, y) in picture.Root.Descendants(SvgPicture.Svg + "path").SelectMany(SvgPicture.Points))
         {

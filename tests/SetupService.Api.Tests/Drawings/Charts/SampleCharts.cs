@@ -7,7 +7,7 @@ internal static class SampleCharts
 {
     public static readonly ChartAxis Travel = new("wheel travel", "mm") { Zero = "stated position", Low = "rebound", High = "bump" };
 
-    public static SvgPicture Draw(Chart chart) => new(ChartDrawing.Draw(chart));
+    public static SvgPicture Draw(Chart chart, double widthPx = 400) => new(ChartDrawing.Draw(chart, widthPx));
 
     public static Chart Of(params ChartPanel[] panels) => new() { Heading = "Front left wheel over its travel", Across = Travel, Panels = panels };
 
