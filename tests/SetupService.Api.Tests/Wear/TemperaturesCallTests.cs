@@ -28,7 +28,7 @@ public sealed class TemperaturesCallTests(ServiceFixture fixture) : IClassFixtur
             {
                 var body = new JsonObject
                 {
-                    ["readings"] = new JsonArray(new JsonObject
+                    ["tyres"] = new JsonArray(new JsonObject
                     {
                         ["position"] = "rearLeft",
                         ["temperatureC"] = new JsonObject { ["outer"] = c[0], ["centre"] = c[1], ["inner"] = c[2] },
@@ -93,11 +93,21 @@ public sealed class TemperaturesCallTests(ServiceFixture fixture) : IClassFixtur
         var answer = await Answer(One("""{"position":"rearRight"}""", null));
 
         var unknown = answer.GetProperty("unknown").EnumerateArray().ToDictionary(one => one.GetProperty("id").GetString()! + one.GetProperty("reason").GetString(), one => one);
-        Assert.Contains("/tyres/0/treadneeds /readings/0/temperatureC", unknown.Keys);
-        Assert.Contains("/tyres/0/pressureneeds /readings/0/pressureKpa", unknown.Keys);
+        Assert.Contains("/tyres/0/treadneeds /tyres/0/temperatureC", unknown.Keys);
+        Assert.Contains("/tyres/0/pressureneeds /tyres/0/pressureKpa", unknown.Keys);
         Assert.Empty(answer.GetProperty("comparisons").EnumerateArray());
         Assert.Equal("All readings are as usual.", answer.GetProperty("summary").GetString());
         Assert.Contains(answer.GetProperty("cautions").EnumerateArray(), one => one.GetProperty("code").GetString() == "hotParts");
+    }
+
+    // The reading of a diagnosis is taken as it is, and what is unsafe in it is not passed over.
+    [Fact]
+    public async Task A_reading_of_a_diagnosis_is_taken_and_its_unsafe_tyre_named_first()
+    {
+        var answer = await Answer(One("""{"position":"rearRight","depthMm":{"outer":1.2,"centre":4,"inner":4},"damage":["bulge"],"patterns":[],"pressureKpa":{"hot":250}}""", null));
+
+        Assert.Equal("damagedTyre", answer.GetProperty("cautions")[0].GetProperty("code").GetString());
+        Assert.Contains(answer.GetProperty("cautions").EnumerateArray(), one => one.GetProperty("code").GetString() == "wornOut");
     }
 
     [Fact]
@@ -105,7 +115,7 @@ public sealed class TemperaturesCallTests(ServiceFixture fixture) : IClassFixtur
     {
         var answer = await Answer(One("""{"position":"rearRight","temperatureC":{"outer":80,"centre":84,"inner":86}}""", null));
 
-        Assert.Contains(answer.GetProperty("assumptions").EnumerateArray(), one => one.GetProperty("input").GetString() == "/readings/0/temperatureBy" && one.GetProperty("text").GetString() == "infrared");
+        Assert.Contains(answer.GetProperty("assumptions").EnumerateArray(), one => one.GetProperty("input").GetString() == "/tyres/0/temperatureBy" && one.GetProperty("text").GetString() == "infrared");
         var mean = answer.GetProperty("tyres")[0].GetProperty("tread").GetProperty("meanC");
         Assert.Equal(1.6448536 * 2.5, mean.GetProperty("upper").GetDouble() - mean.GetProperty("value").GetDouble(), 1e-6);
     }
@@ -137,7 +147,7 @@ public sealed class TemperaturesCallTests(ServiceFixture fixture) : IClassFixtur
     {
         const string Body =
             """
-            {"readings":[
+            {"tyres":[
               {"position":"frontLeft","temperatureWindowC":{"from":90,"to":80}},
               {"position":"frontLeft","pressureKpa":{"cold":79,"aimCold":230,"aimHot":220}},
               {"position":"spare","temperatureC":{"outer":251,"centre":80}}],
@@ -151,20 +161,20 @@ public sealed class TemperaturesCallTests(ServiceFixture fixture) : IClassFixtur
             .Select(one => one.GetProperty("pointer").GetString() + " " + one.GetProperty("code").GetString());
         Assert.Equal(
             [
-                "/airPressureKpa inconsistent", "/coldTempC unknownMember", "/readings/0/temperatureWindowC/to inconsistent", "/readings/1/position inconsistent",
-                "/readings/1/pressureKpa/aimHot inconsistent", "/readings/1/pressureKpa/cold outOfRange", "/readings/2/position unknownWord",
-                "/readings/2/temperatureC/inner required", "/readings/2/temperatureC/outer outOfRange",
+                "/airPressureKpa inconsistent", "/coldTempC unknownMember", "/tyres/0/temperatureWindowC/to inconsistent", "/tyres/1/position inconsistent",
+                "/tyres/1/pressureKpa/aimHot inconsistent", "/tyres/1/pressureKpa/cold outOfRange", "/tyres/2/position unknownWord",
+                "/tyres/2/temperatureC/inner required", "/tyres/2/temperatureC/outer outOfRange",
             ],
             faults.Order(StringComparer.Ordinal));
     }
 
     [Theory]
-    [InlineData("""{"readings":[]}""", "/readings", "tooFew")]
-    [InlineData("""{"readings":[null]}""", "/readings/0", "required")]
-    [InlineData("""{}""", "/readings", "required")]
-    [InlineData("""{"readings":[{"position":"frontLeft"}],"altitudeM":5000.1}""", "/altitudeM", "outOfRange")]
-    [InlineData("""{"readings":[{"position":"frontLeft","secondsAfterLap":-1}]}""", "/readings/0/secondsAfterLap", "outOfRange")]
-    [InlineData("""{"readings":[{"position":"frontLeft"}],"vehicle":{"front":{"tyre":{"marking":"round"}}}}""", "/vehicle/front/tyre/marking", "unreadable")]
+    [InlineData("""{"tyres":[]}""", "/tyres", "tooFew")]
+    [InlineData("""{"tyres":[null]}""", "/tyres/0", "required")]
+    [InlineData("""{}""", "/tyres", "required")]
+    [InlineData("""{"tyres":[{"position":"frontLeft"}],"altitudeM":5000.1}""", "/altitudeM", "outOfRange")]
+    [InlineData("""{"tyres":[{"position":"frontLeft","secondsAfterLap":-1}]}""", "/tyres/0/secondsAfterLap", "outOfRange")]
+    [InlineData("""{"tyres":[{"position":"frontLeft"}],"vehicle":{"front":{"tyre":{"marking":"round"}}}}""", "/vehicle/front/tyre/marking", "unreadable")]
     public async Task A_fault_is_told_where_it_stands(string body, string place, string code)
     {
         using var response = await fixture.Client.PostAsync(Path, body);
@@ -191,7 +201,7 @@ public sealed class TemperaturesCallTests(ServiceFixture fixture) : IClassFixtur
         }
     }
 
-    private static string One(string reading, string? more) => $$"""{"readings":[{{reading}}]{{(more is null ? "" : "," + more)}}}""";
+    private static string One(string reading, string? more) => $$"""{"tyres":[{{reading}}]{{(more is null ? "" : "," + more)}}}""";
 
     private async Task<JsonElement> Answer(string body)
     {

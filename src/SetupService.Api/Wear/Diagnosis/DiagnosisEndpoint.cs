@@ -51,7 +51,7 @@ internal static class DiagnosisEndpoint
             return false;
         }
 
-        var today = request.ReadOn is { } day ? DiagnosisMapper.Day(day)!.Value : DateOnly.FromDateTime(clock.GetUtcNow().Date);
+        var today = request.ReadOn is { } day ? TyreReadingMapper.Day(day)!.Value : DateOnly.FromDateTime(clock.GetUtcNow().Date);
         car = DiagnosedCar.From(request, vehicle, today, units, WorkBudget.Generous(cancellation));
         return true;
     }

@@ -8,7 +8,8 @@ namespace SetupService.Api.Wear.Temperatures;
 /// <summary>A request on temperatures and pressures, mapped to domain values.</summary>
 /// <param name="Request">The request.</param>
 /// <param name="Vehicle">Its car; null where none is given.</param>
-internal sealed record HeatReadings(TemperaturesRequest Request, Vehicle? Vehicle)
+/// <param name="Today">The day of the readings.</param>
+internal sealed record HeatReadings(TemperaturesRequest Request, Vehicle? Vehicle, DateOnly Today)
 {
     // Errors of the air pressure, one standard deviation, kPa: as a station reads it, and where not even the altitude is given, since most
     // places lie within some 5 kPa of each other.
@@ -32,10 +33,10 @@ internal sealed record HeatReadings(TemperaturesRequest Request, Vehicle? Vehicl
             PressureErrors.UsualColdErrorC));
 
     /// <summary>The treads that were read.</summary>
-    public IReadOnlyList<TreadReading> Treads { get; } = [.. Request.Readings.Select(TreadOf).OfType<TreadReading>()];
+    public IReadOnlyList<TreadReading> Treads { get; } = [.. Request.Tyres.Select(TreadOf).OfType<TreadReading>()];
 
     /// <summary>A tyre's tread; null where it was not read.</summary>
-    public static TreadReading? TreadOf(TyreHeatDocument reading) => reading.TemperatureC is not { } temperatures ? null : new TreadReading(
+    public static TreadReading? TreadOf(TyreReadingDocument reading) => reading.TemperatureC is not { } temperatures ? null : new TreadReading(
         reading.Position,
         temperatures.ToDomain(),
         reading.TemperatureBy ?? AssumedThermometer,
@@ -43,6 +44,6 @@ internal sealed record HeatReadings(TemperaturesRequest Request, Vehicle? Vehicl
         reading.TemperatureWindowC is { } window ? new TemperatureRange(window.From, window.To) : null);
 
     /// <summary>What follows from a tyre's pressures; null where none is given.</summary>
-    public TyrePressure? PressureOf(TyreHeatDocument reading) => reading.PressureKpa is not { } pressures ? null : TyrePressureBuilder.Build(
+    public TyrePressure? PressureOf(TyreReadingDocument reading) => reading.PressureKpa is not { } pressures ? null : TyrePressureBuilder.Build(
         pressures.ToDomain(), Conditions, LoadNeed.Compute(Vehicle, reading.Position), TreadOf(reading)?.MeanC);
 }

@@ -14,7 +14,7 @@ internal static class TemperaturesAssumptions
     private const string CommonPractice = "common practice, no source";
 
     private static readonly Assumption DryGas = new(
-        "/readings", null, "dry ideal gas in a fixed room, hot pressures read right after the lap", "ideal gas law",
+        "/tyres", null, "dry ideal gas in a fixed room, hot pressures read right after the lap", "ideal gas law",
         "Moist air rises a little more, as water in the tyre turns to vapour; a tyre that stretches rises a little less; gas read late has cooled.");
 
     /// <summary>All of it.</summary>
@@ -32,14 +32,14 @@ internal static class TemperaturesAssumptions
     {
         for (var i = 0; i < tyres.Length; i++)
         {
-            if (tyres[i].Tread is null || readings.Request.Readings[i].TemperatureBy is not null) continue;
-            list.Add(Part(FormattableString.Invariant($"/readings/{i}/temperatureBy"), null, "infrared", CommonPractice, "What it was read with is not given; infrared is the less exact."));
+            if (tyres[i].Tread is null || readings.Request.Tyres[i].TemperatureBy is not null) continue;
+            list.Add(Part(FormattableString.Invariant($"/tyres/{i}/temperatureBy"), null, "infrared", CommonPractice, "What it was read with is not given; infrared is the less exact."));
         }
 
         foreach (var by in readings.Treads.Select(tread => tread.By).Distinct().Order())
         {
             var with = by == Thermometer.Probe ? "with a needle" : "by infrared";
-            list.Add(Part("/readings", ThermometerErrors.StandardErrorC(by), null, ThermometerErrors.Source, $"Value is one standard deviation, in °C, of one reading {with}; every range of the tread rests on it."));
+            list.Add(Part("/tyres", ThermometerErrors.StandardErrorC(by), null, ThermometerErrors.Source, $"Value is one standard deviation, in °C, of one reading {with}; every range of the tread rests on it."));
         }
 
         if (tyres.All(tyre => tyre.Tread?.AtLapEndC is null)) return;
@@ -49,7 +49,7 @@ internal static class TemperaturesAssumptions
         {
             var (leastS, mostS) = TreadCooling.PlausibleTimeConstantS(by);
             var with = by == Thermometer.Probe ? ", as a needle reads it under the surface," : ", as infrared reads its surface,";
-            list.Add(Part("/readings", TreadCooling.TimeConstantS(by), null, TreadCooling.Source, $"Value is the time, in s, in which the tread{with} loses all but 37 % of its excess over the air; only atLapEndC rests on it.") with
+            list.Add(Part("/tyres", TreadCooling.TimeConstantS(by), null, TreadCooling.Source, $"Value is the time, in s, in which the tread{with} loses all but 37 % of its excess over the air; only atLapEndC rests on it.") with
             {
                 Plausible = new PlausibleResponse { Lower = leastS, Upper = mostS },
             });
@@ -88,7 +88,7 @@ internal static class TemperaturesAssumptions
             if (pressures[i]?.Need is not { LeastColdKpa: not null } need) continue;
             isToldAnywhere = true;
             if (!need.IsAsDriven) continue;
-            var wheel = readings.Request.Readings[i].Position;
+            var wheel = readings.Request.Tyres[i].Position;
             var axle = WheelPositions.AxleOf(wheel) == CarAxle.Front ? "front" : "rear";
             list.Add(Part($"/vehicle/{axle}/maximumAxleLoadKg", 2 * need.LoadKg, null, "the load as driven", $"The axle's greatest load is not given; the {CorneringWords.Name(wheel)} tyre's least pressure is that of the load as driven."));
         }

@@ -26,14 +26,14 @@ internal static class TemperaturesGaps
 
     private static void AddTread(List<UnknownResponse> gaps, HeatReadings readings, TyreHeatResponse tyre, int index)
     {
-        var (output, input) = (FormattableString.Invariant($"/tyres/{index}/tread"), FormattableString.Invariant($"/readings/{index}"));
+        var (output, input) = (FormattableString.Invariant($"/tyres/{index}/tread"), FormattableString.Invariant($"/tyres/{index}"));
         if (tyre.Tread is not { } tread)
         {
             gaps.Add(Lacking(output, input + "/temperatureC"));
             return;
         }
 
-        var reading = HeatReadings.TreadOf(readings.Request.Readings[index])!.Value;
+        var reading = HeatReadings.TreadOf(readings.Request.Tyres[index])!.Value;
         if (tread.AtLapEndC is null)
         {
             var missing = new List<string>();
@@ -48,7 +48,7 @@ internal static class TemperaturesGaps
 
     private static void AddPressure(List<UnknownResponse> gaps, HeatReadings readings, TyrePressure? tyre, int index)
     {
-        var (output, input) = (FormattableString.Invariant($"/tyres/{index}/pressure"), FormattableString.Invariant($"/readings/{index}/pressureKpa"));
+        var (output, input) = (FormattableString.Invariant($"/tyres/{index}/pressure"), FormattableString.Invariant($"/tyres/{index}/pressureKpa"));
         if (tyre is null)
         {
             gaps.Add(Lacking(output, input));

@@ -1,5 +1,6 @@
 using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
+using SetupService.Domain.Wear.Cautions;
 using SetupService.Domain.Wear.Pressures;
 using SetupService.Domain.Wear.Temperatures;
 
@@ -11,11 +12,11 @@ internal static class TemperaturesMapper
     /// <summary>The answer.</summary>
     public static TemperaturesAnswer ToAnswer(HeatReadings readings, UnitSystem units)
     {
-        TyrePressure?[] pressures = [.. readings.Request.Readings.Select(readings.PressureOf)];
-        TyreHeatResponse[] tyres = [.. readings.Request.Readings.Select((reading, index) => Tyre(readings, reading, pressures[index], units))];
+        TyrePressure?[] pressures = [.. readings.Request.Tyres.Select(readings.PressureOf)];
+        TyreHeatResponse[] tyres = [.. readings.Request.Tyres.Select((reading, index) => Tyre(readings, reading, pressures[index], units))];
         PairComparison[] compared = [.. Enum.GetValues<WheelPairs>().Select(one => PairComparison.Compute(one, readings.Treads, readings.AirC)).OfType<PairComparison>()];
         PairResponse[] pairs = [.. compared.Select(one => PairResponse.From(one, units))];
-        TyreHeat[] heats = [.. readings.Request.Readings.Select((reading, index) => new TyreHeat(reading.Position, HeatReadings.TreadOf(reading), pressures[index]))];
+        TyreHeat[] heats = [.. readings.Request.Tyres.Select((reading, index) => new TyreHeat(reading.Position, HeatReadings.TreadOf(reading), pressures[index]))];
         return new TemperaturesAnswer
         {
             Summary = HeatSummary.Write(heats, compared, readings.Conditions, readings.AirC, units),
@@ -26,11 +27,11 @@ internal static class TemperaturesMapper
             Method = "tread-temperatures",
             Edition = Edition.Current,
             Assumptions = TemperaturesAssumptions.List(readings, pressures, tyres),
-            Cautions = CautionResponse.From(PressureCautions.For([.. pressures.OfType<TyrePressure>()])),
+            Cautions = CautionResponse.From([.. TyreCautions.Build([.. readings.Request.Tyres.Select(tyre => TyreReadingMapper.Condition(tyre, readings.Today))], units), .. PressureCautions.For([.. pressures.OfType<TyrePressure>()])]),
         };
     }
 
-    private static TyreHeatResponse Tyre(HeatReadings readings, TyreHeatDocument reading, TyrePressure? pressure, UnitSystem units) => new()
+    private static TyreHeatResponse Tyre(HeatReadings readings, TyreReadingDocument reading, TyrePressure? pressure, UnitSystem units) => new()
     {
         Position = reading.Position,
         Tread = HeatReadings.TreadOf(reading) is { } tread ? Tread(tread, readings.AirC, units) : null,

@@ -5,22 +5,25 @@ using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Rules;
 using SetupService.Api.Vehicles;
-using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Pressures;
-using SetupService.Domain.Wear.Readings;
 
 namespace SetupService.Api.Wear.Temperatures;
 
 /// <summary>Tread temperatures and pressures after driving, with the air they were read in.</summary>
-public sealed record TemperaturesRequest
+public sealed record TemperaturesRequest : ITyreReadings
 {
     /// <summary>The car: of each axle the tyre's marking and the load, which tell the least pressure; without it that is unknown.</summary>
     public VehicleDocument? Vehicle { get; set; }
 
-    /// <summary>The tyres, each wheel once.</summary>
+    /// <summary>The tyres, each wheel once, read as for a diagnosis. This call uses temperatures and pressures, and for cautions depths, damage and week of making.</summary>
     [JsonRequired]
     [Count(1, 4)]
-    public TyreHeatDocument[] Readings { get; set; } = [];
+    public TyreReadingDocument[] Tyres { get; set; } = [];
+
+    /// <summary>The day of the readings, year-month-day; the service's day where left out. Tells the tyres' age.</summary>
+    [StringLength(10)]
+    [Sample("2026-11-20")]
+    public string? ReadOn { get; set; }
 
     /// <summary>Temperature of the tyres, and so of the gas in them, when the cold pressures were set.</summary>
     [Range(-40, 250)]
@@ -53,33 +56,6 @@ public sealed record TemperaturesRequest
     public double? GaugeErrorKpa { get; set; }
 }
 
-/// <summary>What was read of one tyre after driving.</summary>
-public sealed record TyreHeatDocument
-{
-    /// <summary>Which wheel it is on.</summary>
-    [JsonRequired]
-    [Sample("frontLeft")]
-    public WheelPosition Position { get; set; }
-
-    /// <summary>Across the tread.</summary>
-    public TreadTemperaturesDocument? TemperatureC { get; set; }
-
-    /// <summary>What that was read with; infrared, the less exact, where left out.</summary>
-    [Sample("probe")]
-    public Thermometer? TemperatureBy { get; set; }
-
-    /// <summary>From the end of the last quick lap to the reading.</summary>
-    [Range(0, 3600)]
-    [Sample(25.0)]
-    public double? SecondsAfterLap { get; set; }
-
-    /// <summary>The temperatures the tyre works at.</summary>
-    public TemperatureWindowDocument? TemperatureWindowC { get; set; }
-
-    /// <summary>Pressures, gauge.</summary>
-    public PressuresDocument? PressureKpa { get; set; }
-}
-
 /// <summary>What readings must keep beyond types and ranges: each wheel once, windows and aims that have an inside, air that belongs to the place.</summary>
 public sealed class TemperaturesRules : AbstractValidator<TemperaturesRequest>
 {
@@ -89,24 +65,11 @@ public sealed class TemperaturesRules : AbstractValidator<TemperaturesRequest>
     /// <summary>Creates the rules; they hold no state.</summary>
     public TemperaturesRules()
     {
-        RuleForEach(request => request.Readings).SetValidator(new TyreHeatRules());
+        RuleForEach(request => request.Tyres).SetValidator(new TyreReadingRules());
+        RuleFor(request => request.ReadOn).IsADay();
         RuleFor(request => request.AirPressureKpa).Must((request, airKpa) => !(Math.Abs(airKpa - StandardKpa(request) ?? 0) > WeatherMostKpa))
             .Says(FaultCodes.Inconsistent, (request, airKpa) => FormattableString.Invariant($"{airKpa} kPa is not the pressure at {request.AltitudeM} m, where it is about {StandardKpa(request):0.0}: weather services reduce it to sea level. Give the pressure at the place, or leave it out."));
     }
 
     private static double? StandardKpa(TemperaturesRequest request) => request.AltitudeM is { } altitudeM ? StandardAtmosphere.PressureKpa(altitudeM) : null;
-}
-
-/// <summary>What the readings of one tyre must keep: its wheel once, a window and aims that have an inside.</summary>
-public sealed class TyreHeatRules : AbstractValidator<TyreHeatDocument>
-{
-    /// <summary>Creates the rules; they hold no state.</summary>
-    public TyreHeatRules()
-    {
-        RuleFor(reading => reading.Position).IsGivenOnce<TemperaturesRequest, TyreHeatDocument>(request => request.Readings, reading => reading.Position, nameof(TemperaturesRequest.Readings));
-        RuleFor(reading => reading.TemperatureWindowC!.To).GreaterThanOrEqualTo(reading => reading.TemperatureWindowC!.From).When(reading => reading.TemperatureWindowC is not null)
-            .Says(FaultCodes.Inconsistent, (reading, to) => FormattableString.Invariant($"to is {to} °C, below from, which is {reading.TemperatureWindowC!.From} °C.")).WhenRead(nameof(TyreHeatDocument.TemperatureWindowC));
-        RuleFor(reading => reading.PressureKpa!.AimHot).Must((reading, aimHot) => !(aimHot < reading.PressureKpa!.AimCold)).When(reading => reading.PressureKpa is not null)
-            .Says(FaultCodes.Inconsistent, (reading, aimHot) => FormattableString.Invariant($"aimHot is {aimHot} kPa, below aimCold, which is {reading.PressureKpa!.AimCold} kPa: a tyre that gets warm gains pressure."));
-    }
 }
