@@ -88,4 +88,35 @@ public readonly record struct CheckIdSet(uint Bits)
 
     /// <summary>The set without the check.</summary>
     public CheckIdSet Without(CheckId id) => new(Bits & ~(1u << (int)id));
+
+    /// <summary>The checks in their order, as a list.</summary>
+    public CheckId[] ToArray()
+    {
+        var list = new CheckId[Count];
+        var next = 0;
+        foreach (var id in this) list[next++] = id;
+        return list;
+    }
+
+    /// <summary>The checks in their order.</summary>
+    public Enumerator GetEnumerator() => new(Bits);
+
+    /// <summary>Walks through a set.</summary>
+    /// <param name="bits">The set's bits.</param>
+    public struct Enumerator(uint bits)
+    {
+        private uint _left = bits;
+
+        /// <summary>The check reached.</summary>
+        public CheckId Current { get; private set; }
+
+        /// <summary>Goes to the next check; false where there is none.</summary>
+        public bool MoveNext()
+        {
+            if (_left == 0) return false;
+            Current = (CheckId)BitOperations.TrailingZeroCount(_left);
+            _left &= _left - 1;
+            return true;
+        }
+    }
 }

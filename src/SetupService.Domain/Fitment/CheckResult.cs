@@ -20,6 +20,9 @@ public readonly record struct CheckResult
     /// <summary>The margin of a check of room; null for the others.</summary>
     public Margin? Margin { get; init; }
 
+    /// <summary>By how much more room than the wheel and tyre fitted now the candidate takes at this place, mm; negative = less. Null where the room itself is known, and where it cannot be told.</summary>
+    public double? MoreRoomMm { get; init; }
+
     internal static CheckResult Unknown(UnknownReason reason) => new() { Status = CheckStatus.Unknown, Reason = reason };
 
     internal static CheckResult From(bool passes, double value, double? limit) => new()

@@ -16,8 +16,14 @@ public sealed class CheckSheet
     /// <summary>The checks that failed.</summary>
     public CheckIdSet Failed { get; private set; }
 
+    /// <summary>The checks that came out as cautions.</summary>
+    public CheckIdSet Cautioned { get; private set; }
+
     /// <summary>The checks that came out unknown.</summary>
     public CheckIdSet Unknown { get; private set; }
+
+    /// <summary>The checks the verdict was made by: what failed, else what is unknown and required, else what is a caution; empty where all is well.</summary>
+    public CheckIdSet DecidedBy { get; private set; }
 
     /// <summary>The gravest status among the checks that apply, an unknown counting only where it is required.</summary>
     public CheckStatus Verdict { get; private set; }
@@ -38,7 +44,7 @@ public sealed class CheckSheet
         Applicable = applicable;
         var failed = default(CheckIdSet);
         var unknown = default(CheckIdSet);
-        var anyCaution = false;
+        var cautioned = default(CheckIdSet);
         for (var id = CheckId.InboardClearance; id <= CheckId.ArchCover; id++)
         {
             if (!applicable.Contains(id)) continue;
@@ -46,17 +52,17 @@ public sealed class CheckSheet
             {
                 case CheckStatus.Fail: failed = failed.With(id); break;
                 case CheckStatus.Unknown: unknown = unknown.With(id); break;
-                case CheckStatus.Caution: anyCaution = true; break;
+                case CheckStatus.Caution: cautioned = cautioned.With(id); break;
                 default: break;
             }
         }
 
-        Failed = failed;
-        Unknown = unknown;
+        (Failed, Cautioned, Unknown) = (failed, cautioned, unknown);
         Governing = Tightest(applicable);
-        if (failed.Count > 0) Verdict = CheckStatus.Fail;
-        else if ((unknown.Bits & required.Bits) != 0) Verdict = CheckStatus.Unknown;
-        else Verdict = anyCaution ? CheckStatus.Caution : CheckStatus.Pass;
+        var missing = new CheckIdSet(unknown.Bits & required.Bits);
+        (Verdict, DecidedBy) = failed.Count > 0 ? (CheckStatus.Fail, failed)
+            : missing.Count > 0 ? (CheckStatus.Unknown, missing)
+            : (cautioned.Count > 0 ? CheckStatus.Caution : CheckStatus.Pass, cautioned);
     }
 
     private CheckId? Tightest(CheckIdSet applicable)

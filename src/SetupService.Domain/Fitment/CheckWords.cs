@@ -27,8 +27,30 @@ public static class CheckWords
         _ => ClearanceWords.Explain(car, Envelope.Compute(candidate), id, result, units),
     };
 
+    /// <summary>What the check is about, in a few words.</summary>
+    public static string Title(CheckId id) => id switch
+    {
+        CheckId.InboardClearance => "Room inboard",
+        CheckId.OutboardClearance => "Room at the arch lip",
+        CheckId.RadialClearance => "Room over the tread",
+        CheckId.FullLockClearance => "Room inboard at full lock",
+        CheckId.SpringSeatClearance => "Room under the spring seat",
+        CheckId.RimDiameter => "Tyre and rim of one diameter",
+        CheckId.RimWidth => "Rim width for the tyre",
+        CheckId.LoadCapacity => "Load the tyre carries",
+        CheckId.SpeedRating => "Speed symbol",
+        CheckId.WheelLoadRating => "Load the wheel carries",
+        CheckId.BoltCircle => "Bolt circle",
+        CheckId.CentreBore => "Centre bore",
+        CheckId.Fastener => "Wheel fasteners",
+        CheckId.BrakeClearance => "Room over the brake",
+        CheckId.AxleDiameterMatch => "Front and rear roll alike",
+        CheckId.OverallDiameter => "Overall diameter and speedometer",
+        _ => "Cover by the arch",
+    };
+
     /// <summary>What the check is based on, with its source.</summary>
-    public static string Basis(in Fitting candidate, CheckId id) => id switch
+    public static string Basis(in Fitting candidate, CheckId id, in CheckResult result) => result.Reason == UnknownReason.InsidePresent ? ClearanceWords.InsideBasis : id switch
     {
         CheckId.RimDiameter => RimWords.DiameterBasis,
         CheckId.RimWidth => RimWords.WidthBasis(candidate),

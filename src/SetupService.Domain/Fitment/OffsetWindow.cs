@@ -42,7 +42,7 @@ public readonly record struct OffsetWindow
         for (var place = CheckId.InboardClearance; place <= CheckId.SpringSeatClearance; place++)
         {
             if (!car.Applicable.Contains(place) || !ClearanceChecks.TryBudget(car, atZero, place, out var budget, out _)) continue;
-            var probableMm = budget.Margin.ProbableMm;
+            var probableMm = Math.Max(budget.Margin.ProbableMm, InsideRoomMm(car, atZero, place));
             switch (place)
             {
                 case CheckId.OutboardClearance:
@@ -52,7 +52,7 @@ public readonly record struct OffsetWindow
                     if (probableMm < 0) return window with { Status = WindowStatus.Fail, BlockedBy = place };
                     break;
                 case CheckId.SpringSeatClearance:
-                    if (SeatLimit(car, atZero, budget) is not { } seatMm)
+                    if (SeatLimit(car, atZero, probableMm) is not { } seatMm)
                     {
                         return window with { Status = WindowStatus.Fail, BlockedBy = place };
                     }
@@ -70,6 +70,10 @@ public readonly record struct OffsetWindow
         return ends with { Status = empty ? WindowStatus.Fail : WindowStatus.Pass };
     }
 
+    /// <summary>How much less room than the present fitting it takes at a place, mm, which passes however small the gap; minus infinity where that cannot be told.</summary>
+    private static double InsideRoomMm(FitmentContext car, in Envelope atZero, CheckId place) =>
+        ClearanceChecks.MoreRoom(car, atZero, place) is { } more ? -(more.NominalMm + Math.Max(0, more.GrowthMm)) : double.NegativeInfinity;
+
     private OffsetWindow WithEnd(double offsetMm, CheckId place) =>
         ToOffsetMm <= offsetMm ? this : this with { ToOffsetMm = offsetMm, ToLimitedBy = place };
 
@@ -77,10 +81,10 @@ public readonly record struct OffsetWindow
     /// The greatest offset at the spring seat, mm. Only movement inboard uses room there, and only a part of it; null where even a wheel
     /// no further inboard than the present one probably touches.
     /// </summary>
-    private static double? SeatLimit(FitmentContext car, in Envelope atZero, in ClearanceBudget budget)
+    private static double? SeatLimit(FitmentContext car, in Envelope atZero, double probableMm)
     {
         var inboardAtZeroMm = car.PresentEnvelope.InboardMm - atZero.InboardMm;
-        var roomMm = budget.Margin.ProbableMm + (ClearanceChecks.ObliqueShare * Math.Max(0, inboardAtZeroMm));
+        var roomMm = probableMm + (ClearanceChecks.ObliqueShare * Math.Max(0, inboardAtZeroMm));
         return roomMm < 0 ? null : (roomMm / ClearanceChecks.ObliqueShare) - inboardAtZeroMm;
     }
 }

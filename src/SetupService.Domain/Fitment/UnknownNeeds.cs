@@ -1,3 +1,4 @@
+using SetupService.Domain.Answers;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Fitment;
@@ -29,6 +30,27 @@ public static class UnknownNeeds
             CheckId.OverallDiameter => [axle + "/tyre/marking"],
             _ => [],
         };
+    }
+
+    /// <summary>The inputs that would settle everything unknown on a sheet: those that the verdict waits for first, no input twice.</summary>
+    public static IReadOnlyList<string> All(FitmentContext car, in Fitting candidate, CheckSheet sheet)
+    {
+        ArgumentNullException.ThrowIfNull(sheet);
+        var list = new List<string>();
+        if (sheet.Verdict == CheckStatus.Unknown) Add(sheet.DecidedBy, car, candidate);
+        Add(sheet.Unknown, car, candidate);
+        return list;
+
+        void Add(CheckIdSet checks, FitmentContext of, in Fitting fitting)
+        {
+            foreach (var id in checks)
+            {
+                foreach (var pointer in Find(of, fitting, id, sheet[id]))
+                {
+                    if (!list.Contains(pointer)) list.Add(pointer);
+                }
+            }
+        }
     }
 
     private static string[] ForClearance(FitmentContext car, string axle, CheckId place, UnknownReason reason)

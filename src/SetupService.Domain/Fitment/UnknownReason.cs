@@ -104,4 +104,7 @@ public enum UnknownReason
 
     /// <summary>The hub's bolt circle is taken from the wheel fitted now.</summary>
     FromPresentWheel,
+
+    /// <summary>The candidate takes no more room at this place than the wheel and tyre fitted now.</summary>
+    InsidePresent,
 }

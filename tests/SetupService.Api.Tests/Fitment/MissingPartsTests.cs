@@ -71,7 +71,7 @@ public sealed class MissingPartsTests(ServiceFixture fixture) : IClassFixture<Se
     [InlineData("/vehicle/rear/tyre", "axleDiameterMatch", false)]
     public async Task What_a_missing_measurement_leaves_unknown_is_listed(string member, string check, bool isDecisive)
     {
-        var answer = await fixture.Client.AnswerOf(Calls.Check, Requests.Check().Without(member));
+        var answer = await fixture.Client.AnswerOf(Calls.Check, Larger().Without(member));
 
         Assert.Equal("unknown", answer.CheckOf(check).GetProperty("status").GetString());
         Assert.Contains(check, answer.UnknownChecks());
@@ -111,13 +111,44 @@ public sealed class MissingPartsTests(ServiceFixture fixture) : IClassFixture<Se
     public async Task Ride_height_gaps_without_travel_are_unknown_and_worst_travel_is_said_to_be_assumed()
     {
         var rideHeight = await fixture.Client.AnswerOf(
-            Calls.Check, Requests.Check().With("/vehicle/front/clearance/measuredAt", "rideHeight").Without("/vehicle/front/bumpTravelMm"));
+            Calls.Check, Larger().With("/vehicle/front/clearance/measuredAt", "rideHeight").Without("/vehicle/front/bumpTravelMm"));
         var silent = await fixture.Client.AnswerOf(Calls.Check, Requests.Check().Without("/vehicle/front/clearance/measuredAt"));
 
         Assert.Equal("unknown", rideHeight.CheckOf("inboardClearance").GetProperty("status").GetString());
         Assert.Contains(
             silent.GetProperty("assumptions").EnumerateArray(),
             one => one.GetProperty("input").GetString()!.EndsWith("/clearance/measuredAt", StringComparison.Ordinal) && one.GetProperty("text").GetString() == "worstTravel");
+    }
+
+    /// <summary>A candidate that takes more room than the present fitting everywhere, on a car that has room enough: what takes no more needs no gap.</summary>
+    private static JsonObject Larger()
+    {
+        var body = Requests.Check().With("/candidate/wheel/offsetMm", 43).With("/candidate/tyre/marking", "225/45R17 94W XL M+S");
+        foreach (var gap in new[] { "inboardMm", "outboardMm", "radialMm", "inboardAtFullLockMm", "springSeatMm" }) body = body.With("/vehicle/front/clearance/" + gap, 60);
+        return body;
+    }
+
+    [Fact]
+    public async Task What_takes_no_more_room_than_the_present_fitting_needs_no_gap()
+    {
+        var body = Requests.Check().Without("/vehicle/front/clearance").Without("/camberChange");
+        var now = JsonNode.Parse(body["vehicle"]!["front"]!["tyre"]!.ToJsonString());
+        var answer = await fixture.Client.AnswerOf(Calls.Check, body.With("/candidate/wheel/rimWidthIn", 7.5).With("/candidate/wheel/offsetMm", 45).With("/candidate/tyre", now));
+
+        Assert.Equal("pass", answer.GetProperty("verdict").GetString());
+        Assert.StartsWith("Fits: it takes no more room than the wheel and tyre fitted now.", answer.GetProperty("summary").GetString(), StringComparison.Ordinal);
+        Assert.DoesNotContain("inboardClearance", answer.UnknownChecks());
+    }
+
+    [Fact]
+    public async Task What_takes_more_says_by_how_much_and_what_to_measure_first()
+    {
+        var answer = await fixture.Client.AnswerOf(Calls.Check, Larger().Without("/vehicle/front/clearance"));
+        var inboard = answer.GetProperty("unknown").EnumerateArray().Single(one => one.GetProperty("id").GetString() == "inboardClearance");
+
+        Assert.InRange(inboard.GetProperty("moreRoomMm").GetDouble(), 1, 10);
+        Assert.Equal(["/vehicle/front/clearance/inboardMm", "/vehicle/front/clearance/outboardMm"], answer.GetProperty("needs").Strings().Take(2));
+        Assert.Equal(["inboardClearance", "outboardClearance"], answer.GetProperty("decidedBy").Strings());
     }
 
     /// <summary>The verdict and the list of unknowns follow from the checks by the contract's rule.</summary>

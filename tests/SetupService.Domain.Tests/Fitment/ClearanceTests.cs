@@ -120,8 +120,10 @@ public sealed class ClearanceTests
         var axle = DemoCar.Axle();
         axle = axle with { Clearance = axle.Clearance with { MeasuredAt = ClearanceMeasuredAt.RideHeight, RadialMm = 110 } };
 
-        var withTravel = DemoCar.Check(DemoCar.Front(axle), DemoCar.Fitting());
-        var without = DemoCar.Check(DemoCar.Front(axle with { BumpTravelMm = null }), DemoCar.Fitting());
+        // Wider and taller than the present one: what takes no more room than that needs no gap.
+        var candidate = DemoCar.Fitting(widthIn: 8.5, marking: "235/45R17 94W");
+        var withTravel = DemoCar.Check(DemoCar.Front(axle), candidate);
+        var without = DemoCar.Check(DemoCar.Front(axle with { BumpTravelMm = null }), candidate);
 
         Assert.Equal(UnknownReason.CamberCurveMissing, withTravel[CheckId.InboardClearance].Reason);
         Assert.NotNull(withTravel[CheckId.RadialClearance].Margin);

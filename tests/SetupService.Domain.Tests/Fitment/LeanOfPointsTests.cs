@@ -102,15 +102,18 @@ public sealed class LeanOfPointsTests
             _ => ByPoints("ST1", 500),
         };
         var car = DemoCar.Front(axle);
-        var sheet = Check(car);
+
+        // Wider and taller than the present one: what takes no more room than that needs no lean.
+        var candidate = DemoCar.Fitting(widthIn: 8.5, marking: "235/45R17 94W");
+        var sheet = DemoCar.Check(car, candidate);
 
         foreach (var place in Leaning)
         {
-            var text = CheckWords.Explanation(car, DemoCar.Fitting(), place, sheet[place], UnitSystem.Metric);
+            var text = CheckWords.Explanation(car, candidate, place, sheet[place], UnitSystem.Metric);
             Assert.Equal((CheckStatus.Unknown, expected), (sheet[place].Status, sheet[place].Reason));
             Assert.True(sheet.Unknown.Contains(place));
             Assert.Contains(words, text, StringComparison.Ordinal);
-            Assert.DoesNotMatch(@"\d mm", CheckWords.Explanation(car, DemoCar.Fitting(), place, sheet[place], UnitSystem.Us));
+            Assert.DoesNotMatch(@"\d mm", CheckWords.Explanation(car, candidate, place, sheet[place], UnitSystem.Us));
         }
 
         Assert.NotNull(sheet[CheckId.RadialClearance].Margin);

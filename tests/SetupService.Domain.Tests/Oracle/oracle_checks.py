@@ -6,7 +6,8 @@ Each check returns a dict with its status and, where it has them, value and limi
 from math import hypot, sqrt
 
 import oracle_tyres as tyres
-from oracle_clearance import DEFAULT_MINIMUM_MARGIN_MM, DEFAULT_UNCERTAINTY_MM, Unknown, fitting, margin, status_of
+from oracle_clearance import (
+    DEFAULT_MINIMUM_MARGIN_MM, DEFAULT_UNCERTAINTY_MM, Contradiction, Unknown, fitting, is_inside, margin, status_of)
 
 # The order of gravity, and what must be known for a verdict unless asked otherwise.
 GRAVITY = ("pass", "caution", "unknown", "fail")
@@ -349,10 +350,14 @@ def check(request):
     for place in places:
         try:
             room = margin(place, axle, candidate, request.get("camberChange"))
+            status = "pass" if is_inside(place, axle, candidate, request.get("camberChange")) else status_of(room, minimum)
             checks[place + "Clearance"] = answer(
-                status_of(room, minimum), room[2], minimum, nominalMm=room[0], probableMm=room[1], worstCaseMm=room[2])
-        except Unknown:
+                status, room[2], minimum, nominalMm=room[0], probableMm=room[1], worstCaseMm=room[2])
+        except Contradiction:
             checks[place + "Clearance"] = unknown()
+        except Unknown:
+            inside = is_inside(place, axle, candidate, request.get("camberChange"))
+            checks[place + "Clearance"] = answer("pass") if inside else unknown()
     checks["rimDiameter"] = rim_diameter(candidate)
     checks["rimWidth"] = rim_width(candidate)
     checks["loadCapacity"] = load_capacity(candidate, axle, top_speed, vehicle.get(request["axle"] + "AxleLoadKg"))
@@ -367,7 +372,8 @@ def check(request):
     try:
         checks["archCover"] = arch_cover(margin("outboard", axle, candidate, request.get("camberChange"), standing=True)[0])
     except Unknown:
-        checks["archCover"] = unknown()
+        inside = is_inside("outboard", axle, candidate, request.get("camberChange"))
+        checks["archCover"] = answer("pass") if inside else unknown()
     required = request.get("required")
     if required is None:
         required = list(REQUIRED)

@@ -34,6 +34,10 @@ class Unknown(Exception):
     """A part of the answer that cannot be told."""
 
 
+class Contradiction(Unknown):
+    """Two measurements that cannot both be right."""
+
+
 @dataclass(frozen=True)
 class Fitting:
     """A wheel with its tyre, as the request gives them."""
@@ -285,12 +289,36 @@ def margin(place, axle, candidate, change=None, standing=False):
         except Unknown:
             own = 0.0
         if gap + axle["clearance"].get("uncertaintyMm", DEFAULT_UNCERTAINTY_MM) - own < 0:
-            raise Unknown("the measurements contradict each other")
+            raise Contradiction("the measurements contradict each other")
     nominal = (gap - candidate_takes(place, current, candidate)
                - camber_takes(place, change, axle, candidate)
                - (0.0 if standing else travel_takes(place, axle, candidate)))
     parts = tolerances(place, current, candidate, axle)
     return nominal, nominal - sqrt(sum(part * part for part in parts)), nominal - sum(parts)
+
+
+def room_spared(place, axle, candidate, change=None):
+    """How much less room than the present fitting it takes, new or grown in service, whichever is less; Unknown where that is."""
+    current = fitting(axle.get("wheel"), axle.get("tyre"))
+    if current is None:
+        raise Unknown("none to compare with")
+    try:
+        travel = travel_takes(place, axle, candidate) - travel_takes(place, axle, current) if axle.get("clearance") else 0.0
+    except Unknown:
+        if candidate.radius > current.radius:
+            raise
+        travel = 0.0
+    more = candidate_takes(place, current, candidate) + camber_takes(place, change, axle, candidate) + travel
+    grown = (more + spread(place, candidate.growth_of_edge, candidate.growth_of_radius)
+             - spread(place, current.growth_of_edge, current.growth_of_radius))
+    return -max(more, grown)
+
+
+def is_inside(place, axle, candidate, change=None):
+    try:
+        return room_spared(place, axle, candidate, change) >= -1e-9
+    except Unknown:
+        return False
 
 
 def status_of(margins, minimum):
@@ -307,9 +335,13 @@ def window(axle_name, axle, tyre_document, rim_width_in):
 
     def probable(place):
         try:
-            return margin(place, axle, at_zero)[1]
+            left = margin(place, axle, at_zero)[1]
         except Unknown:
             return None
+        try:
+            return max(left, room_spared(place, axle, at_zero))  # what takes no more room than the present one passes
+        except Unknown:
+            return left
 
     least = probable("outboard")
     least = None if least is None else -least

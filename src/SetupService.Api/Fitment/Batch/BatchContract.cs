@@ -71,6 +71,10 @@ public sealed record BatchAnswerLine
     [Sample("caution")]
     public CheckStatus? Verdict { get; init; }
 
+    /// <summary>The checks the verdict was made by, as in the single call.</summary>
+    [Sample("fullLockClearance")]
+    public CheckId[]? DecidedBy { get; init; }
+
     /// <summary>The place with least room in the worst case; null where no room is known.</summary>
     [Sample("inboardClearance")]
     public CheckId? Governing { get; init; }
@@ -86,6 +90,10 @@ public sealed record BatchAnswerLine
     /// <summary>The checks that failed.</summary>
     [Sample("fullLockClearance")]
     public CheckId[]? Failed { get; init; }
+
+    /// <summary>The checks that are cautions.</summary>
+    [Sample("outboardClearance")]
+    public CheckId[]? Cautioned { get; init; }
 
     /// <summary>The checks that could not be told.</summary>
     [Sample("springSeatClearance")]

@@ -40,6 +40,7 @@ internal static class BatchEndpoint
                 A batch changes nothing, so sending it again is safe.
                 """);
         group.MapPost("/batch/csv", StartTable)
+            .WithQuery(QueryParameters.Units)
             .WithMetadata(new AcceptsMetadata([CsvBatch.RequestMediaType], typeof(string)))
             .WithMediaTypes(CsvBatch.MediaType)
             .WithProblems(Refusals)
@@ -51,7 +52,7 @@ internal static class BatchEndpoint
                 Checks a table of candidates of any length, a row a line, in the same order, in constant memory. Send multipart/form-data with
                 the part car (JSON of vehicle and axle) before the part candidates (text/csv with a header of the wheel's and tyre's
                 member names in any order; the two masses are wheel.massKg and tyre.massKg). The answer is text/csv, sent in blocks of some tens
-                of KiB. A row may have 64 KiB, and the service waits 30 s for the next bytes.
+                of KiB; its column reasons says in a sentence or two what decided a row that is no pass. A row may have 64 KiB, and the service waits 30 s for the next bytes.
                 Both sides stream: read answers while you write. A batch changes nothing, so sending it again is safe.
                 """);
     }
@@ -79,7 +80,7 @@ internal static class BatchEndpoint
         var boundary = HeaderUtilities.RemoveQuotes(type.Boundary).ToString();
         return boundary.Length is 0 or > CsvBatch.LongestBoundary
             ? Problem.Create(ProblemTypes.UnsupportedMediaType, "The Content-Type multipart/form-data names no boundary of 1 to 70 characters.")
-            : new CsvBatch(contract, settings, boundary);
+            : new CsvBatch(contract, settings, boundary, query.Units);
     }
 
     private static Problem? EncodedBody(HttpContext context) =>

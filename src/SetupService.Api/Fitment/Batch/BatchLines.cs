@@ -20,10 +20,12 @@ internal sealed class BatchLines : IDisposable
     private static readonly JsonEncodedText Line = JsonEncodedText.Encode("line");
     private static readonly JsonEncodedText Id = JsonEncodedText.Encode("id");
     private static readonly JsonEncodedText Verdict = JsonEncodedText.Encode("verdict");
+    private static readonly JsonEncodedText DecidedBy = JsonEncodedText.Encode("decidedBy");
     private static readonly JsonEncodedText Governing = JsonEncodedText.Encode("governing");
     private static readonly JsonEncodedText ProbableMm = JsonEncodedText.Encode("probableMm");
     private static readonly JsonEncodedText WorstCaseMm = JsonEncodedText.Encode("worstCaseMm");
     private static readonly JsonEncodedText Failed = JsonEncodedText.Encode("failed");
+    private static readonly JsonEncodedText Cautioned = JsonEncodedText.Encode("cautioned");
     private static readonly JsonEncodedText Unknown = JsonEncodedText.Encode("unknown");
     private static readonly JsonEncodedText Result = JsonEncodedText.Encode("result");
     private static readonly JsonEncodedText ProblemName = JsonEncodedText.Encode("problem");
@@ -58,6 +60,7 @@ internal sealed class BatchLines : IDisposable
     {
         Begin(lineNumber, id);
         _writer.WriteString(Verdict, EnumNames<CheckStatus>.EncodedOf(sheet.Verdict));
+        WriteNames(DecidedBy, sheet.DecidedBy);
         if (sheet.GoverningMargin is { } margin)
         {
             _writer.WriteString(Governing, EnumNames<CheckId>.EncodedOf(sheet.Governing!.Value));
@@ -74,6 +77,7 @@ internal sealed class BatchLines : IDisposable
         }
 
         WriteNames(Failed, sheet.Failed);
+        WriteNames(Cautioned, sheet.Cautioned);
         WriteNames(Unknown, sheet.Unknown);
         if (result is not null)
         {
@@ -117,8 +121,8 @@ internal sealed class BatchLines : IDisposable
     private void WriteNames(JsonEncodedText name, CheckIdSet set)
     {
         _writer.WriteStartArray(name);
-        for (var bits = set.Bits; bits != 0; bits &= bits - 1)
-            _writer.WriteStringValue(EnumNames<CheckId>.EncodedOf((CheckId)System.Numerics.BitOperations.TrailingZeroCount(bits)));
+        foreach (var id in set)
+            _writer.WriteStringValue(EnumNames<CheckId>.EncodedOf(id));
         _writer.WriteEndArray();
     }
 

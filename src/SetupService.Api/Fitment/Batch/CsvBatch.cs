@@ -7,11 +7,12 @@ using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Documents;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
+using SetupService.Domain.Answers;
 
 namespace SetupService.Api.Fitment.Batch;
 
 /// <summary>Answers a table of candidates with a table, one row for each, as they arrive.</summary>
-internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, string boundary) : IResult
+internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, string boundary, UnitSystem units) : IResult
 {
     /// <summary>The media type of the answer, and of the part with the candidates.</summary>
     public const string MediaType = "text/csv";
@@ -30,7 +31,7 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
         BatchTransport.Prepare(httpContext, MediaType + "; charset=utf-8; header=present");
         using ReadTimeout timeout = new(settings.ReadTimeout, httpContext.RequestAborted);
         MultipartReader parts = new(boundary, httpContext.Request.Body);
-        CsvRows rows = new(httpContext.Response, _run);
+        CsvRows rows = new(httpContext.Response, _run, units);
         try
         {
             var problem = await SetCarAsync(parts, timeout).ConfigureAwait(false)
@@ -138,7 +139,7 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
         Refusal? refusal = null;
         if (isSound && row.IsComplete && _run.TryEvaluate(row.Candidate, out refusal))
         {
-            rows.Write(table.LineSent(line), row.Id, _run.Sheet);
+            rows.Write(table.LineSent(line), row.Id);
             _run.CountAnswered();
             return;
         }

@@ -1,17 +1,17 @@
 using System.Buffers;
 using System.Globalization;
-using System.Numerics;
 using System.Text;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
+using SetupService.Domain.Fitment.Words;
 
 namespace SetupService.Api.Fitment.Batch;
 
 /// <summary>Writes the answer rows of a table (RFC 4180) and sends them.</summary>
-internal sealed class CsvRows(HttpResponse response, BatchRun run)
+internal sealed class CsvRows(HttpResponse response, BatchRun run, UnitSystem units)
 {
     private static readonly byte[][] Verdicts = Utf8(EnumNames<CheckStatus>.List);
     private static readonly byte[][] Names = Utf8(EnumNames<CheckId>.List);
@@ -31,13 +31,16 @@ internal sealed class CsvRows(HttpResponse response, BatchRun run)
     public void Start()
     {
         IsStarted = true;
-        _buffer.Write("line,id,verdict,governing,probableMm,worstCaseMm,failed,unknown,problem\r\n"u8);
+        _buffer.Write("line,id,verdict,decidedBy,governing,probableMm,worstCaseMm,failed,cautioned,unknown,reasons,problem\r\n"u8);
     }
 
-    public void Write(long line, string? id, CheckSheet sheet)
+    public void Write(long line, string? id)
     {
+        var sheet = run.Sheet;
         Begin(line, id);
         _buffer.Write(Verdicts[(int)sheet.Verdict]);
+        Comma();
+        Set(sheet.DecidedBy);
         Comma();
         if (sheet.GoverningMargin is { } margin)
         {
@@ -55,14 +58,19 @@ internal sealed class CsvRows(HttpResponse response, BatchRun run)
         Comma();
         Set(sheet.Failed);
         Comma();
+        Set(sheet.Cautioned);
+        Comma();
         Set(sheet.Unknown);
+        Comma();
+        if (sheet.DecidedBy.Count > 0)
+            Text(string.Join(' ', SummaryWords.Reasons(run.Car!, run.Candidate, sheet, units)));
         _buffer.Write(",\r\n"u8);
     }
 
     public void Write(long line, string? id, Problem problem)
     {
         Begin(line, id);
-        _buffer.Write(",,,,,,"u8);
+        _buffer.Write(",,,,,,,,,"u8);
         Text(problem.Errors.Count == 0 ? problem.Detail : string.Join(" | ", problem.Errors.Select(Sentence)));
         _buffer.Write("\r\n"u8);
     }
@@ -102,11 +110,13 @@ internal sealed class CsvRows(HttpResponse response, BatchRun run)
 
     private void Set(CheckIdSet set)
     {
-        for (var bits = set.Bits; bits != 0; bits &= bits - 1)
+        var isFirst = true;
+        foreach (var id in set)
         {
-            if (bits != set.Bits)
+            if (!isFirst)
                 _buffer.Write(" "u8);
-            _buffer.Write(Names[BitOperations.TrailingZeroCount(bits)]);
+            _buffer.Write(Names[(int)id]);
+            isFirst = false;
         }
     }
 

@@ -3,6 +3,7 @@ using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
+using SetupService.Domain.Fitment.Words;
 
 namespace SetupService.Api.Fitment.Check;
 
@@ -12,7 +13,10 @@ internal static class CheckAnswers
     /// <summary>The answer: numbers in the units of their names, texts in the caller's units.</summary>
     public static CheckAnswer Create(FitmentContext car, in Fitting candidate, CheckSheet sheet, UnitSystem units) => new()
     {
+        Summary = SummaryWords.Write(car, candidate, sheet, units),
         Verdict = sheet.Verdict,
+        DecidedBy = sheet.DecidedBy.ToArray(),
+        Needs = [.. UnknownNeeds.All(car, candidate, sheet)],
         Governing = sheet.Governing,
         Unknown = Unknown(car, candidate, sheet, units),
         Checks = Items(car, candidate, sheet, units),
@@ -54,6 +58,7 @@ internal static class CheckAnswers
     private static CheckItem Item(FitmentContext car, in Fitting candidate, CheckId id, in CheckResult result, UnitSystem units) => new()
     {
         Id = id,
+        Title = CheckWords.Title(id),
         Status = result.Status,
         Value = result.Value,
         Limit = result.Limit,
@@ -63,7 +68,7 @@ internal static class CheckAnswers
         NominalMm = result.Margin?.NominalMm,
         ProbableMm = result.Margin?.ProbableMm,
         WorstCaseMm = result.Margin?.WorstCaseMm,
-        Basis = CheckWords.Basis(candidate, id),
+        Basis = CheckWords.Basis(candidate, id, result),
         Explanation = CheckWords.Explanation(car, candidate, id, result, units),
     };
 
@@ -72,6 +77,7 @@ internal static class CheckAnswers
         Id = id,
         Code = EnumNames<UnknownReason>.GetName(result.Reason) ?? "valueMissing",
         Reason = CheckWords.Explanation(car, candidate, id, result, units),
+        MoreRoomMm = result.MoreRoomMm,
         Needs = [.. UnknownNeeds.Find(car, candidate, id, result)],
     };
 }

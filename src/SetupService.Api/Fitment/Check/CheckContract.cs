@@ -40,9 +40,21 @@ public sealed record CheckRequest
 /// <summary>The answer to a fitment check.</summary>
 public sealed record CheckAnswer
 {
+    /// <summary>The answer for a customer: the verdict, what decided it, what to do by hand; at most five sentences.</summary>
+    [Sample("Fits, with 11.6 mm inboard and 5.6 mm to the arch lip. Turn the wheel by hand over full travel and lock before driving.")]
+    public required string Summary { get; init; }
+
     /// <summary>The gravest status among the checks, in the order fail, unknown, caution, pass; an unknown counts only where it is required.</summary>
     [Sample("caution")]
     public required CheckStatus Verdict { get; init; }
+
+    /// <summary>The checks the verdict was made by: what failed, else what is unknown and required, else the cautions; empty for a pass.</summary>
+    [Sample("outboardClearance")]
+    public required CheckId[] DecidedBy { get; init; }
+
+    /// <summary>JSON Pointers to the inputs that would settle what is unknown, those the verdict waits for first.</summary>
+    [Sample("/vehicle/front/clearance/springSeatMm")]
+    public required string[] Needs { get; init; }
 
     /// <summary>The place with least room in the worst case; null where no room is known.</summary>
     [Sample("inboardClearance")]
@@ -78,6 +90,10 @@ public sealed record CheckItem
     /// <summary>Which check.</summary>
     [Sample("inboardClearance")]
     public required CheckId Id { get; init; }
+
+    /// <summary>What the check is about, in a few words.</summary>
+    [Sample("Room inboard")]
+    public required string Title { get; init; }
 
     /// <summary>How it turned out.</summary>
     [Sample("caution")]
@@ -138,6 +154,10 @@ public sealed record UnknownCheck
     /// <summary>Why it could not be told.</summary>
     [Sample("The gap to the spring seat was not measured.")]
     public required string Reason { get; init; }
+
+    /// <summary>Checks of room: by how much more room than the wheel and tyre fitted now the candidate takes there; null where that cannot be told either, and for the others.</summary>
+    [Sample(5.2)]
+    public required double? MoreRoomMm { get; init; }
 
     /// <summary>JSON Pointers to the inputs that would settle it; where measurements contradict each other, to those.</summary>
     [Sample("/vehicle/front/clearance/springSeatMm")]

@@ -1,3 +1,4 @@
+using SetupService.Domain.Answers;
 using SetupService.Domain.Suspension;
 using SetupService.Domain.Vehicles;
 
@@ -16,11 +17,31 @@ public static class ClearanceChecks
     /// </summary>
     public const double ObliqueShare = 0.6427876096865393;
 
-    /// <summary>Judges the room at a place.</summary>
-    public static CheckResult Evaluate(FitmentContext car, in Envelope candidate, CheckId place) =>
-        TryBudget(car, candidate, place, out var budget, out var missing)
+    /// <summary>Judges the room at a place: where the candidate takes no more of it than the wheel and tyre fitted now, it passes whether the gap was measured or not.</summary>
+    public static CheckResult Evaluate(FitmentContext car, in Envelope candidate, CheckId place)
+    {
+        var result = TryBudget(car, candidate, place, out var budget, out var missing)
             ? CheckResult.Room(budget.Margin, car.MinimumMarginMm)
             : CheckResult.Unknown(missing);
+        if (result.Status == CheckStatus.Pass || missing == UnknownReason.MeasurementsContradict || MoreRoom(car, candidate, place) is not { } more) return result;
+        return more.IsInside
+            ? result with { Status = CheckStatus.Pass, Reason = UnknownReason.InsidePresent, MoreRoomMm = more.NominalMm }
+            : result.Status == CheckStatus.Unknown ? result with { MoreRoomMm = more.NominalMm } : result;
+    }
+
+    /// <summary>What the candidate, the camber change and travel take at a place beyond what the wheel and tyre fitted now take; null where these are not described or a height is missing.</summary>
+    internal static MoreRoom? MoreRoom(FitmentContext car, in Envelope candidate, CheckId place)
+    {
+        if (car.Present is null || CamberTakes(car, candidate, place) is not { } camberMm) return null;
+        ref readonly var present = ref car.PresentEnvelope;
+        var travelMm = Travel(car, candidate, place) - Travel(car, present, place);
+
+        // Where the wheel's way is not known, a tyre of no greater radius takes no more of it; of a greater one it cannot be told.
+        if (travelMm is null && candidate.RadiusMm > present.RadiusMm) return null;
+        var takes = Takes(present, candidate, place);
+        var growthMm = Growth(candidate, takes) - Growth(present, takes);
+        return new(takes.Mm + camberMm + (travelMm ?? 0), growthMm);
+    }
 
     /// <summary>
     /// The terms that make up the room at a place; false with the reason where one of them is not known.
@@ -80,28 +101,40 @@ public static class ClearanceChecks
         _ => clearance.SpringSeatMm,
     };
 
+    /// <summary>The sum of the tolerances at a place, mm, without what errors of the suspension's points add.</summary>
+    internal static double TolerancesMm(FitmentContext car, in Envelope candidate, CheckId place) => Budget(car, candidate, place).SumMm;
+
     private static ClearanceBudget Budget(FitmentContext car, in Envelope candidate, CheckId place)
     {
         ref readonly var present = ref car.PresentEnvelope;
+        var takes = Takes(present, candidate, place);
+        return new ClearanceBudget
+        {
+            GapMm = 0,
+            CandidateMm = takes.Mm,
+            GrowthMm = Growth(candidate, takes),
+            ProductionMm = Combined(takes.AlongWidth * present.WidthShortfallMm, takes.AlongRadius * present.RadiusShortfallMm),
+            MeasuringMm = car.MeasuringErrorMm,
+        };
+    }
+
+    /// <summary>What the candidate's nominal envelope takes at a place beyond the present one's, mm, and what shares of width and radius act there.</summary>
+    private static (double Mm, double AlongWidth, double AlongRadius) Takes(in Envelope present, in Envelope candidate, CheckId place)
+    {
         var inboardMm = present.InboardMm - candidate.InboardMm;
         var radialMm = candidate.RadiusMm - present.RadiusMm;
-        var (takesMm, alongWidth, alongRadius) = place switch
+        return place switch
         {
-            CheckId.InboardClearance => (inboardMm, 1.0, 0.0),
+            CheckId.InboardClearance => (inboardMm, 1, 0),
             CheckId.OutboardClearance => (candidate.OutboardMm - present.OutboardMm, 1, 0),
             CheckId.RadialClearance => (radialMm, 0, 1),
             CheckId.FullLockClearance => (inboardMm + (ObliqueShare * Math.Max(0, radialMm)), 1, ObliqueShare),
             _ => (radialMm + (ObliqueShare * Math.Max(0, inboardMm)), ObliqueShare, 1),
         };
-        return new ClearanceBudget
-        {
-            GapMm = 0,
-            CandidateMm = takesMm,
-            GrowthMm = Combined(alongWidth * candidate.WidthGrowthMm, alongRadius * candidate.RadiusGrowthMm),
-            ProductionMm = Combined(alongWidth * present.WidthShortfallMm, alongRadius * present.RadiusShortfallMm),
-            MeasuringMm = car.MeasuringErrorMm,
-        };
     }
+
+    private static double Growth(in Envelope fitting, (double Mm, double AlongWidth, double AlongRadius) takes) =>
+        Combined(takes.AlongWidth * fitting.WidthGrowthMm, takes.AlongRadius * fitting.RadiusGrowthMm);
 
     /// <summary>What travel uses of the gap at a place, mm, at least 0; null where it is not known.</summary>
     internal static double? Travel(FitmentContext car, in Envelope candidate, CheckId place) => place switch
@@ -165,4 +198,16 @@ public static class ClearanceChecks
     private static double? Positive(double? mm) => mm is { } known ? Math.Max(0, known) : null;
 
     private static double Combined(double a, double b) => Math.Sqrt((a * a) + (b * b));
+}
+
+/// <summary>Room a candidate takes at a place beyond what the wheel and tyre fitted now take, mm; negative = less.</summary>
+/// <param name="NominalMm">By nominal sizes.</param>
+/// <param name="GrowthMm">How much more than the present ones it may grow in service.</param>
+internal readonly record struct MoreRoom(double NominalMm, double GrowthMm)
+{
+    // What the order of adding up leaves of nothing, mm.
+    private const double RoundingMm = 1e-9;
+
+    /// <summary>True when it takes no more room, new or grown.</summary>
+    public bool IsInside => NominalMm <= RoundingMm && NominalMm + GrowthMm <= RoundingMm;
 }

@@ -19,7 +19,9 @@ public static class CoverCheck
     {
         if (!ClearanceChecks.TryBudget(car, candidate, CheckId.OutboardClearance, standing: true, out var budget, out var missing))
         {
-            return CheckResult.Unknown(missing);
+            return ClearanceChecks.MoreRoom(car, candidate, CheckId.OutboardClearance) is { IsInside: true }
+                ? new() { Status = CheckStatus.Pass, Reason = UnknownReason.InsidePresent }
+                : CheckResult.Unknown(missing);
         }
 
         // At worst travel a gap has the way up to the stop in it, and more with it.

@@ -10,14 +10,40 @@ internal static class ClearanceWords
         "Measured gap less the change of nominal envelope (design section width by a UN regulation's clause, as quoted; rim over flanges by JIS D 4218:2021), "
         + "camber and travel; in-service growth and production tolerance of UN R30 from memory; probable = root-sum-square, worst = sum.";
 
+    public const string InsideBasis =
+        "The nominal envelope, and what it may grow in service, against those of the wheel and tyre fitted now: what takes no more room fits where they fit.";
+
     public static string Explain(FitmentContext car, in Envelope candidate, CheckId place, in CheckResult result, UnitSystem units)
     {
-        if (!ClearanceChecks.TryBudget(car, candidate, place, out var budget, out var missing)) return Missing(car, place, missing, units);
+        if (!ClearanceChecks.TryBudget(car, candidate, place, out var budget, out var missing))
+        {
+            return result.Reason == UnknownReason.InsidePresent ? Inside(place, result.MoreRoomMm ?? 0, units) : $"{Missing(car, place, missing, units)}{Wanted(car, candidate, place, result, units)}";
+        }
+
+        if (result.Reason == UnknownReason.InsidePresent)
+        {
+            return Prose.Write(units, $"{Inside(place, result.MoreRoomMm ?? 0, units)} By the gap of {budget.GapMm:gap} measured there {budget.Margin.WorstCaseMm:gap} would be left in the worst case, under the {car.MinimumMarginMm:gap} wanted: look whether it touches today.");
+        }
+
         var margin = budget.Margin;
         var uses = Uses(budget, units, car.Settings.CamberChange is { ChangeDeg: not 0, At: not CamberChangePlace.StrutToKnuckle });
         return Prose.Write(
             units,
             $"{Judgement(result, margin, car.MinimumMarginMm, units)} Of the {budget.GapMm:gap} measured {Place(place)}, {uses}: {margin.NominalMm:gap} nominal, {margin.ProbableMm:gap} probable. Tolerances: growth in service {budget.GrowthMm:gap}, production of the present tyre {budget.ProductionMm:gap}, measuring {budget.MeasuringMm:gap}.");
+    }
+
+    private static string Inside(CheckId place, double moreMm, UnitSystem units) => moreMm > -0.05
+        ? $"It fits as the wheel and tyre fitted now do: it takes as much room {Place(place)}."
+        : Prose.Write(units, $"It fits as the wheel and tyre fitted now do: it takes {-moreMm:gap} less room {Place(place)}.");
+
+    /// <summary>What a gap nobody measured would have to be.</summary>
+    private static string Wanted(FitmentContext car, in Envelope candidate, CheckId place, in CheckResult result, UnitSystem units)
+    {
+        if (result is not { Reason: UnknownReason.GapMissing, MoreRoomMm: { } moreMm }) return "";
+        var neededMm = moreMm + ClearanceChecks.TolerancesMm(car, candidate, place) + car.MinimumMarginMm;
+        return moreMm > 0.05
+            ? Prose.Write(units, $" The new wheel and tyre take {moreMm:gap} more room there than those fitted now: with a gap of {neededMm:gap} or more it passes.")
+            : Prose.Write(units, $" The new wheel and tyre may grow into more room there than those fitted now: with a gap of {neededMm:gap} or more it passes.");
     }
 
     public static string Missing(FitmentContext car, CheckId place, UnknownReason missing, UnitSystem units)
@@ -78,7 +104,8 @@ internal static class ClearanceWords
         _ => Prose.Write(units, $"It fits: {margin.WorstCaseMm:gap} in the worst case, at least the {minimumMarginMm:gap} wanted."),
     };
 
-    private static string Place(CheckId place) => place switch
+    /// <summary>Where a gap was measured, behind "the gap".</summary>
+    public static string Place(CheckId place) => place switch
     {
         CheckId.InboardClearance => "inboard",
         CheckId.OutboardClearance => "to the arch lip",

@@ -10,6 +10,11 @@ internal static class CoverWords
 
     public static string Explain(FitmentContext car, in CheckResult result, UnitSystem units)
     {
+        if (result.Reason == UnknownReason.InsidePresent)
+        {
+            return "The outer edge stands no further out than that of the wheel and tyre fitted now, so the arch covers it as it covers them; local law decides.";
+        }
+
         if (result.Value is not { } insideMm)
         {
             return result.Reason is UnknownReason.GapMissing or UnknownReason.PresentFittingMissing

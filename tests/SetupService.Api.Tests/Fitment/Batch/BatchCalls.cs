@@ -47,7 +47,7 @@ internal static class BatchCalls
         using var form = Form(table, car ?? CarLine());
         using var response = await client.PostAsync(new Uri(Calls.BatchCsv, UriKind.Relative), form);
         var rows = CsvText.Read(await Calls.Text(response));
-        Assert.Equal("line,id,verdict,governing,probableMm,worstCaseMm,failed,unknown,problem", string.Join(',', rows[0]));
+        Assert.Equal("line,id,verdict,decidedBy,governing,probableMm,worstCaseMm,failed,cautioned,unknown,reasons,problem", string.Join(',', rows[0]));
         Assert.All(rows, row => Assert.Equal(rows[0].Length, row.Length));
         return rows[1..];
     }

@@ -17,7 +17,7 @@ public sealed class BatchLinesTests(ServiceFixture fixture) : IClassFixture<Serv
         var lines = await fixture.Client.LinesOf($"{Car}\n{BatchCalls.CandidateLine("a")}\n");
 
         Assert.Equal(
-            ["line", "id", "verdict", "governing", "probableMm", "worstCaseMm", "failed", "unknown"],
+            ["line", "id", "verdict", "decidedBy", "governing", "probableMm", "worstCaseMm", "failed", "cautioned", "unknown"],
             lines[0].EnumerateObject().Select(member => member.Name));
         Assert.Equal("a", lines[0].GetProperty("id").GetString());
         BatchCalls.AssertSummary(lines, answered: 1, refused: 0);

@@ -94,7 +94,7 @@ public sealed class BatchParityTests(ServiceFixture fixture) : IClassFixture<Ser
             var faults = Faults(single);
             Assert.Equal(faults, Faults(compact.GetProperty("problem")));
             Assert.Equal(faults, Faults(full.GetProperty("problem")));
-            Assert.Equal(string.Join(" | ", single.GetProperty("errors").EnumerateArray().Select(fault => $"{fault.GetProperty("code")} {fault.GetProperty("pointer")}: {fault.GetProperty("message")}").Order(StringComparer.Ordinal)), string.Join(" | ", row[8].Split(" | ").Order(StringComparer.Ordinal)));
+            Assert.Equal(string.Join(" | ", single.GetProperty("errors").EnumerateArray().Select(fault => $"{fault.GetProperty("code")} {fault.GetProperty("pointer")}: {fault.GetProperty("message")}").Order(StringComparer.Ordinal)), string.Join(" | ", row[11].Split(" | ").Order(StringComparer.Ordinal)));
             return false;
         }
 
@@ -103,25 +103,34 @@ public sealed class BatchParityTests(ServiceFixture fixture) : IClassFixture<Ser
         string[] expected =
         [
             single.GetProperty("verdict").GetString()!,
+            string.Join(' ', single.GetProperty("decidedBy").Strings()),
             governing ?? "",
             governing is null ? "" : single.CheckOf(governing).GetProperty("probableMm").GetRawText(),
             governing is null ? "" : single.CheckOf(governing).GetProperty("worstCaseMm").GetRawText(),
-            string.Join(' ', single.GetProperty("checks").EnumerateArray().Where(one => one.GetProperty("status").GetString() == "fail").Select(one => one.GetProperty("id").GetString())),
+            Having("fail"),
+            Having("caution"),
             string.Join(' ', single.UnknownChecks()),
         ];
         Assert.Equal(expected, Compact(compact));
         Assert.Equal(expected, Compact(full));
-        Assert.Equal([.. expected, ""], row[2..]);
+        Assert.Equal(expected, row[2..10]);
+        Assert.Equal(expected[1].Length > 0, row[10].Length > 0);
+        Assert.Contains(row[10], single.GetProperty("summary").GetString(), StringComparison.Ordinal);
+        Assert.Equal("", row[11]);
         return true;
+
+        string Having(string status) => string.Join(' ', single.GetProperty("checks").EnumerateArray().Where(one => one.GetProperty("status").GetString() == status).Select(one => one.GetProperty("id").GetString()));
     }
 
     private static string[] Compact(JsonElement line) =>
     [
         line.GetProperty("verdict").GetString()!,
+        string.Join(' ', line.GetProperty("decidedBy").Strings()),
         line.GetProperty("governing").GetString() ?? "",
         line.GetProperty("probableMm") is { ValueKind: JsonValueKind.Number } probable ? probable.GetRawText() : "",
         line.GetProperty("worstCaseMm") is { ValueKind: JsonValueKind.Number } worst ? worst.GetRawText() : "",
         string.Join(' ', line.GetProperty("failed").Strings()),
+        string.Join(' ', line.GetProperty("cautioned").Strings()),
         string.Join(' ', line.GetProperty("unknown").Strings()),
     ];
 

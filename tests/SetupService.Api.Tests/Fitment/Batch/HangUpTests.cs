@@ -100,7 +100,7 @@ public sealed class HangUpTests
         var rows = CsvText.Read(await batch.ReadToEndAsync());
 
         Assert.Equal("0", rows[1][1]);
-        Assert.Contains("/candidates", rows[^1][8], StringComparison.Ordinal);
+        Assert.Contains("/candidates", rows[^1][11], StringComparison.Ordinal);
     }
 
     [Fact]

@@ -64,9 +64,9 @@ public sealed class TableTests(ServiceFixture fixture) : IClassFixture<ServiceFi
     {
         var rows = await fixture.Client.RowsOf($"{Header}\n{bad}\n{Row}\n");
 
-        Assert.StartsWith(fault, rows[0][8], StringComparison.Ordinal);
-        Assert.Equal("2,a,,,,,,", string.Join(',', rows[0][..8]));
-        Assert.Equal(("3", ""), (rows[1][0], rows[1][8]));
+        Assert.StartsWith(fault, rows[0][11], StringComparison.Ordinal);
+        Assert.Equal("2,a,,,,,,,,,", string.Join(',', rows[0][..11]));
+        Assert.Equal(("3", ""), (rows[1][0], rows[1][11]));
         Assert.NotEqual("", rows[1][2]);
     }
 
@@ -75,7 +75,7 @@ public sealed class TableTests(ServiceFixture fixture) : IClassFixture<ServiceFi
     {
         var rows = await fixture.Client.RowsOf($"{Header},boltCircle,fastenerSeat\na,30,21,999,45Q17,round,square\n");
 
-        var faults = rows[0][8].Split(" | ");
+        var faults = rows[0][11].Split(" | ");
         Assert.Equal(6, faults.Length);
         Assert.All(new[] { "rimDiameterIn", "rimWidthIn", "offsetMm", "marking", "boltCircle", "fastenerSeat" }, name => Assert.Contains(faults, fault => fault.Contains("/" + name + ":", StringComparison.Ordinal)));
     }
@@ -163,8 +163,8 @@ public sealed class TableTests(ServiceFixture fixture) : IClassFixture<ServiceFi
 
         var rows = CsvText.Read(await Calls.Text(response));
         Assert.Equal(3, rows.Length);
-        Assert.Equal("", rows[1][8]);
-        Assert.StartsWith("unknownMember /tolerances: ", rows[2][8], StringComparison.Ordinal);
+        Assert.Equal("", rows[1][11]);
+        Assert.StartsWith("unknownMember /tolerances: ", rows[2][11], StringComparison.Ordinal);
     }
 
     [Fact]
@@ -182,7 +182,7 @@ public sealed class TableTests(ServiceFixture fixture) : IClassFixture<ServiceFi
         using var response = await fixture.Client.PostAsync(Calls.BatchCsv, body, "multipart/form-data; boundary=edge");
 
         var rows = CsvText.Read(await Calls.Text(response));
-        Assert.Contains("/candidates", rows[^1][8], StringComparison.Ordinal);
+        Assert.Contains("/candidates", rows[^1][11], StringComparison.Ordinal);
     }
 
     [Fact]
