@@ -214,6 +214,8 @@ internal sealed class HardpointMotion : WheelMotion
             HalfTrackMm = contact.Y,
             OutboardSlope = Math.Abs(byTravel.Z) > WheelKinematics.LeastRise ? byTravel.Y / byTravel.Z : 0,
             RisePerTravel = byTravel.Z,
+            ContactForwardPerTravel = byTravel.X,
+            CentreForwardPerTravel = pose.PerTravel.Velocity.X,
             RisePerSteer = bySteer.Z,
             OutboardPerSteer = bySteer.Y,
             SpringMotionRatio = spring?.MotionRatio ?? _motionRatio,

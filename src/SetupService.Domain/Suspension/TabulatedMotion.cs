@@ -60,6 +60,8 @@ internal sealed class TabulatedMotion : WheelMotion
             HeadingDeg = (_setup.IsSteered ? steer : 0) - ToeAt(readAtMm),
             HeadingPerTravel = 0,
             HeadingPerSteer = _setup.IsSteered ? 1 : 0,
+            ContactForwardPerTravel = 0,
+            CentreForwardPerTravel = 0,
             RisePerSteer = 0,
             OutboardPerSteer = 0,
             SpringTravelPerSteer = 0,

@@ -39,6 +39,12 @@ public readonly record struct WheelPose
     /// <summary>Movement of the contact outboard per unit of steer input, mm.</summary>
     public required double OutboardPerSteer { get; init; }
 
+    /// <summary>Movement of the upright's point at the contact forward per mm of wheel travel: what braking meets, its torque held by the upright.</summary>
+    public required double ContactForwardPerTravel { get; init; }
+
+    /// <summary>Movement of the wheel centre forward per mm of wheel travel: what driving through half-shafts meets.</summary>
+    public required double CentreForwardPerTravel { get; init; }
+
     /// <summary>Spring travel by wheel travel.</summary>
     public required double SpringMotionRatio { get; init; }
 

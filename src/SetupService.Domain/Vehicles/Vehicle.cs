@@ -26,6 +26,15 @@ public sealed record Vehicle
     /// <summary>Front axle's share of the braking force, percent.</summary>
     public double? BrakeShareFrontPct { get; init; }
 
+    /// <summary>Front axle's share of the driving force, percent, where both axles are driven.</summary>
+    public double? DriveShareFrontPct { get; init; }
+
+    /// <summary>The differential of each driven axle.</summary>
+    public Differential? Differential { get; init; }
+
+    /// <summary>What the air does to it.</summary>
+    public Aero? Aero { get; init; }
+
     /// <summary>Steering-wheel angle by mean road-wheel angle.</summary>
     public double? SteeringRatio { get; init; }
 

@@ -65,6 +65,9 @@ public sealed record HandlingAxle
     /// <summary>Rate at the bump stop, N/mm.</summary>
     public required double StopRateNPerMm { get; init; }
 
+    /// <summary>Force over compression of the bump stop, rising, in place of one rate and a length; empty where it is not known. Beyond its end the stop is solid.</summary>
+    public IReadOnlyList<StopForce> StopCurve { get; init; } = [];
+
     /// <summary>Length of the bump stop, mm; pressed flat it is solid.</summary>
     public required double StopLengthMm { get; init; }
 

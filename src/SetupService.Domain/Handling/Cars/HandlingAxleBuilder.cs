@@ -70,8 +70,9 @@ internal static class HandlingAxleBuilder
                 : TypicalValues.SwingArmMm(suspension.Layout, at).Value,
             BumpTravelMm = axle.BumpTravelMm ?? list.NoBumpStop(),
             ReboundTravelMm = axle.ReboundTravelMm ?? list.NoDroopStop(),
-            StopRateNPerMm = axle.BumpStop.RateNPerMm ?? list.Add(list.Inputs.StopRate, TypicalValues.StopRateNPerMm, "It counts only where a bump stop is reached."),
-            StopLengthMm = axle.BumpStop.LengthMm ?? list.Add(list.Inputs.StopLength, TypicalValues.StopLengthMm, "It counts only where a bump stop is pressed flat."),
+            StopCurve = axle.BumpStop.ForceCurve,
+            StopRateNPerMm = axle.BumpStop.ForceCurve.Count > 0 ? TypicalValues.StopRateNPerMm.Value : axle.BumpStop.RateNPerMm ?? list.Add(list.Inputs.StopRate, TypicalValues.StopRateNPerMm, "It counts only where a bump stop is reached."),
+            StopLengthMm = axle.BumpStop.ForceCurve.Count > 0 ? TypicalValues.StopLengthMm.Value : axle.BumpStop.LengthMm ?? list.Add(list.Inputs.StopLength, TypicalValues.StopLengthMm, "It counts only where a bump stop is pressed flat."),
             RideHeightChangeMm = axle.RideHeightChangeMm ?? 0,
             LeftCamberDeg = leftCamber,
             // Readings and what is stated for the left are put together above; the right keeps its difference from what is stated.

@@ -24,6 +24,18 @@ public sealed record HandlingCar
     /// <summary>Factor on the friction of all four tyres: the scale of grip, one for everything a request asks.</summary>
     public double GripFactor { get; init; } = 1;
 
+    /// <summary>Front axle's share of the braking force, percent.</summary>
+    public double BrakeShareFrontPct { get; init; } = TypicalValues.BrakeShareFrontPct.Value;
+
+    /// <summary>Front axle's share of the driving force, percent: 100 or 0 where one axle is driven; null where nobody said which is.</summary>
+    public double? DriveShareFrontPct { get; init; }
+
+    /// <summary>The differential of each driven axle.</summary>
+    public Differential Differential { get; init; } = Differential.Open;
+
+    /// <summary>What the air does to it; null where that is not known and counts as nothing.</summary>
+    public Aero? Aero { get; init; }
+
     /// <summary>The front axle.</summary>
     public required HandlingAxle Front { get; init; }
 
@@ -49,6 +61,9 @@ public sealed record HandlingCar
     public double SprungHeightMm =>
         (((MassKg * CentreOfGravityHeightMm)
             - (2 * Front.UnsprungMassKg * Front.LoadedRadiusMm) - (2 * Rear.UnsprungMassKg * Rear.LoadedRadiusMm)) / SprungMassKg) + HeightChangeMm;
+
+    /// <summary>Height of the whole car's centre of gravity above the ground at the present ride height, mm.</summary>
+    public double PresentHeightMm => CentreOfGravityHeightMm + (HeightChangeMm * SprungMassKg / MassKg);
 
     /// <summary>One axle of the car.</summary>
     public HandlingAxle At(CarAxle axle) => axle == CarAxle.Front ? Front : Rear;

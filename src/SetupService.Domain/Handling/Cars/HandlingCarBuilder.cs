@@ -43,6 +43,16 @@ public static class HandlingCarBuilder
         {
             WheelbaseMm = vehicle.WheelbaseMm,
             CentreOfGravityHeightMm = vehicle.CentreOfGravityHeightMm ?? Assumed(assumed, (front.TrackMm + rear.TrackMm) / 2, vehicle.Body),
+            BrakeShareFrontPct = vehicle.BrakeShareFrontPct ?? TypicalValues.BrakeShareFrontPct.Value,
+            DriveShareFrontPct = vehicle.DrivenAxle switch
+            {
+                DrivenAxle.Front => 100,
+                DrivenAxle.Rear => 0,
+                DrivenAxle.Both => vehicle.DriveShareFrontPct ?? TypicalValues.DriveShareFrontPct.Value,
+                _ => null,
+            },
+            Differential = vehicle.Differential ?? Differential.Open,
+            Aero = vehicle.Aero,
             Front = front,
             Rear = rear,
         }, assumed, notes);

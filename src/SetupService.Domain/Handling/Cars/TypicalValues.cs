@@ -80,6 +80,12 @@ public static class TypicalValues
             : "median and 5 to 95 % of static stability factors by body, 1270 public measurements of cars from 2001 to 2021 (open study, 2022); vans: vans and minivans together");
     }
 
+    /// <summary>Front axle's share of the braking force, percent.</summary>
+    public static TypicalValue BrakeShareFrontPct { get; } = new(68, 60, 78, ThreeCars + ": 76, 66 and 64 %");
+
+    /// <summary>Front axle's share of the driving force where both axles are driven, percent.</summary>
+    public static TypicalValue DriveShareFrontPct { get; } = new(50, 35, 70, CommonPractice);
+
     /// <summary>Unsprung mass of a wheel, kg, by the mass of the car.</summary>
     public static TypicalValue UnsprungMassKg(double carMassKg, SuspensionLayout? layout) => new(
         0.0275 * carMassKg, 0.022 * carMassKg, (layout is SuspensionLayout.TwistBeam ? 0.038 : 0.035) * carMassKg,

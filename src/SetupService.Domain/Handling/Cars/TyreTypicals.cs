@@ -26,6 +26,9 @@ public static class TyreTypicals
         CamberThrustPerDeg = CamberThrustPerDeg.Value,
         LeanGainPerDeg = LeanGainPerDeg.Value,
         BestLeanDeg = BestLeanDeg.Value,
+        LongitudinalFriction = LongitudinalFriction.Value,
+        LongitudinalLoadSensitivity = LongitudinalLoadSensitivity.Value,
+        CombinedExponent = CombinedExponent.Value,
     };
 
     /// <summary>Factor on nominal loads: of the standard load the published set has 0.663 as nominal, two others 0.62 and 0.63.</summary>
@@ -54,6 +57,16 @@ public static class TyreTypicals
 
     /// <summary>The best lean. No published set has one inside what it was measured for.</summary>
     public static TypicalValue BestLeanDeg { get; } = new(3, 1, 8, "judgement: radial road tyres are said to like 0 to 3° into the turn (from memory), published sets still rise at 5°");
+
+    /// <summary>Longitudinal by lateral peak friction.</summary>
+    public static TypicalValue LongitudinalFriction { get; } = new(1.21 / 0.99, 1.11, 1.23, FourSets + " (1.22, 1.19, 1.12, 1.16)");
+
+    /// <summary>Share of longitudinal friction lost per nominal load more.</summary>
+    public static TypicalValue LongitudinalLoadSensitivity { get; } = new(0.037 / 1.21, 0.03, 0.14, FourSets + " (0.031, 0.079, 0.140, 0.073)");
+
+    /// <summary>Exponent of the friction ellipse: 2, and what the four sets' own combined slip has in its place.</summary>
+    public static TypicalValue CombinedExponent { get; } = new(
+        2, 1.8, 2.9, "friction ellipse (Theory of Ground Vehicles; Tyre and Vehicle Dynamics, ch. 1); range of what four published sets' combined slip keeps beside 0.8 of the longitudinal peak");
 
     /// <summary>
     /// Nominal load of a size, N: 0.663 of its standard load, as of the published set (two others 0.62 and 0.63). The standard load is 0.01361 S^0.74 H^0.93 D^0.77 N with section

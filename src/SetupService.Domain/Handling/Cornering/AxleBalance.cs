@@ -16,7 +16,7 @@ internal readonly record struct AxleBalance
         _axle = axle;
         var (outer, inner) = axle.Residuals(steer);
         var (outerBySteer, innerBySteer) = (axle.Outer.LoadBySteerN(steer), axle.Inner.LoadBySteerN(steer));
-        OffN = axle.LoadN + outerBySteer + innerBySteer - axle.StaticLoadN;
+        OffN = axle.LoadN + outerBySteer + innerBySteer - axle.AskedLoadN;
         MovedN = axle.MovedN + ((outerBySteer - innerBySteer) / 2);
         Largest = Math.Max(Math.Abs(outer), Math.Abs(inner));
         axle.Linearise();

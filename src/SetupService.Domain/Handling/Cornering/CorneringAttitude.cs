@@ -14,6 +14,9 @@ public readonly record struct CorneringAttitude
     /// <summary>Roll of the body, degrees; positive = out of the turn.</summary>
     public required double RollDeg { get; init; }
 
+    /// <summary>Pitch of the body between its axles, degrees; positive = the nose down (ISO 8855).</summary>
+    public double PitchDeg { get; init; }
+
     /// <summary>Mean steer of the front wheels, degrees, positive = into the turn.</summary>
     public required double SteerDeg { get; init; }
 
@@ -86,6 +89,15 @@ public readonly record struct AxleAttitude
     /// <summary>Share of the most its two tyres can give at one slip angle that its side force takes; above 1 they cannot hold the turn.</summary>
     public required double GripUsed { get; init; }
 
+    /// <summary>Force along the car of both tyres, N; negative = braking.</summary>
+    public double LongitudinalN { get; init; }
+
+    /// <summary>That force by the most the tyres could give as brakes or differential share it; above 1 they cannot.</summary>
+    public double LongitudinalUsed { get; init; }
+
+    /// <summary>Load that braking, driving and the air add to the axle, N.</summary>
+    public double LongitudinalLoadN { get; init; }
+
     /// <summary>How far the body rose at the axle, mm; positive = jacked up.</summary>
     public required double HeaveMm { get; init; }
 
@@ -113,6 +125,9 @@ public readonly record struct WheelAttitude
 
     /// <summary>Side force, N, positive = into the turn.</summary>
     public required double SideForceN { get; init; }
+
+    /// <summary>Force along the car, N; negative = braking.</summary>
+    public double LongitudinalN { get; init; }
 
     /// <summary>The inclination to the road by its causes.</summary>
     public required CamberContributions Camber { get; init; }

@@ -23,6 +23,8 @@ internal sealed class CorneringAxle
 
     private readonly HandlingAxle _axle;
     private readonly double _barNPerMm;
+    private readonly Differential _differential;
+    private double _massForceN;
     private double _peakSlipDeg = UsualPeakDeg;
     private double _det;
     private double _outerPerOuter;
@@ -30,9 +32,10 @@ internal sealed class CorneringAxle
     private double _innerPerOuter;
     private double _innerPerInner;
 
-    private CorneringAxle(HandlingAxle axle, double stationMm, CorneringWheel outer, CorneringWheel inner)
+    private CorneringAxle(HandlingAxle axle, in Differential differential, double stationMm, CorneringWheel outer, CorneringWheel inner)
     {
-        (_axle, StationMm, Outer, Inner) = (axle, stationMm, outer, inner);
+        (_axle, _differential, StationMm, Outer, Inner) = (axle, differential, stationMm, outer, inner);
+        AskedLoadN = axle.LoadN;
         HalfTrackMm = axle.TrackMm / 2;
         RollCentreHeightMm = (outer.RestPose.OutboardSlope + inner.RestPose.OutboardSlope) / 2 * HalfTrackMm;
         _barNPerMm = double.RadiansToDegrees(1000 * axle.BarRollRateNmPerDeg) / (axle.TrackMm * axle.TrackMm);
@@ -73,6 +76,18 @@ internal sealed class CorneringAxle
 
     public double StaticLoadN => _axle.LoadN;
 
+    /// <summary>The load the axle has to carry, N: the static one, and what braking, driving and the air add.</summary>
+    public double AskedLoadN { get; private set; }
+
+    /// <summary>Force along the car that its tyres must give, N; negative = braking.</summary>
+    public double LongitudinalN { get; private set; }
+
+    /// <summary>That force by the most its tyres could give so shared, above 1 where they cannot.</summary>
+    public double LongitudinalUsed { get; private set; }
+
+    /// <summary>Moment of both wheels' longitudinal forces about the axle's middle, N mm, positive = into the turn.</summary>
+    public double YawMomentNmm => (Outer.LongitudinalN - Inner.LongitudinalN) * HalfTrackMm;
+
     /// <summary>Load transferred from the inner to the outer wheel since rest, N.</summary>
     public double MovedN => ((Outer.LoadN - Inner.LoadN) - (Outer.StaticLoadN - Inner.StaticLoadN)) / 2;
 
@@ -94,7 +109,7 @@ internal sealed class CorneringAxle
         var tyre = car.TyreOf(axle);
         var leftWheel = new CorneringWheel(axle, tyre, left, WheelSide.Left, turn == TurnDirection.Right, budget);
         var rightWheel = new CorneringWheel(axle, tyre, right, WheelSide.Right, turn == TurnDirection.Left, budget);
-        return turn == TurnDirection.Left ? new(axle, station, rightWheel, leftWheel) : new(axle, station, leftWheel, rightWheel);
+        return turn == TurnDirection.Left ? new(axle, car.Differential, station, rightWheel, leftWheel) : new(axle, car.Differential, station, leftWheel, rightWheel);
 
         WheelMotion? Motion(WheelSide side)
         {
@@ -126,11 +141,35 @@ internal sealed class CorneringAxle
         (HeaveMm, SlipDeg) = (other.HeaveMm, other.SlipDeg);
     }
 
-    public void Demand(double accelerationMs2)
+    /// <summary>Sets what the turn asks.</summary>
+    /// <param name="accelerationMs2">Lateral acceleration.</param>
+    /// <param name="longitudinalN">Force along the car.</param>
+    /// <param name="addedLoadN">Load added to the static one.</param>
+    /// <param name="forwardMs2">Longitudinal acceleration.</param>
+    public void Demand(double accelerationMs2, double longitudinalN, double addedLoadN, double forwardMs2)
     {
-        SideForceN = _axle.LoadN / HandlingCar.StandardGravity * accelerationMs2;
+        _massForceN = SideForceN = _axle.LoadN / HandlingCar.StandardGravity * accelerationMs2;
         UnsprungMomentNmm = 2 * _axle.UnsprungMassKg * accelerationMs2 * _axle.LoadedRadiusMm;
+        (LongitudinalN, AskedLoadN) = (longitudinalN, _axle.LoadN + addedLoadN);
+        Outer.UnsprungForwardN = Inner.UnsprungForwardN = _axle.UnsprungMassKg * forwardMs2;
     }
+
+    /// <summary>Shares the longitudinal force between the wheels at the tyre positions in use; returns how much their forces changed, N.</summary>
+    public double ShareLongitudinal()
+    {
+        if (LongitudinalN == 0 && Outer.LongitudinalN == 0 && Inner.LongitudinalN == 0)
+        {
+            LongitudinalUsed = 0;
+            return 0;
+        }
+
+        var shared = LongitudinalShare.Compute(LongitudinalN, Outer.LongitudinalHoldsN, Inner.LongitudinalHoldsN, _differential);
+        LongitudinalUsed = shared.Used;
+        return Outer.ApplyLongitudinal(shared.FirstN) + Inner.ApplyLongitudinal(shared.SecondN);
+    }
+
+    /// <summary>Adds to the side force of the axle's mass what holds a yaw moment, N, positive = into the turn.</summary>
+    public void HoldYaw(double byYawN) => SideForceN = _massForceN + byYawN;
 
     public bool TryUpdatePose(double steer) => Outer.TryUpdatePose(steer) && Inner.TryUpdatePose(steer);
 
@@ -215,7 +254,7 @@ internal sealed class CorneringAxle
 
     /// <summary>The part of a wheel's load carried by spring, stops and bar, N.</summary>
     public double SuspendedN(CorneringWheel wheel) =>
-        wheel.LoadN - (wheel.WeightN + (wheel.Sign * UnsprungTransferN) + (wheel.Sign * wheel.Slope * wheel.LinkForceN));
+        wheel.LoadN - (wheel.WeightN + (wheel.Sign * UnsprungTransferN) + (wheel.Sign * wheel.Slope * wheel.LinkForceN) + wheel.ForwardLinkN);
 
     /// <summary>Inverts the two-by-two Jacobian of the wheels' residuals by their travels.</summary>
     public void Linearise()
@@ -227,7 +266,7 @@ internal sealed class CorneringAxle
         (_innerPerOuter, _innerPerInner) = (-innerByOuter / _det, outer / _det);
 
         // The suspended load is taken at equilibrium: far from it a solid stop may push with any force.
-        double ByTravel(CorneringWheel wheel) => (-wheel.TyreRateNPerMm * wheel.Rise) - wheel.LinkRateNPerMm
+        double ByTravel(CorneringWheel wheel) => (-wheel.TyreRateNPerMm * wheel.Rise) - wheel.LinkRateNPerMm - wheel.ForwardLinkRateNPerMm
             - ((wheel.SpringRateNPerMm + _barNPerMm - (SuspendedN(wheel) * wheel.RiseBendByTravel)) / wheel.Rise);
     }
 
@@ -238,6 +277,9 @@ internal sealed class CorneringAxle
     public AxleAttitude Attitude(double gripUsed) => new()
     {
         GripUsed = gripUsed,
+        LongitudinalN = LongitudinalN,
+        LongitudinalUsed = LongitudinalUsed,
+        LongitudinalLoadN = AskedLoadN - StaticLoadN,
         LoadTransferN = MovedN,
         GeometricN = ((Outer.Slope * Outer.LinkForceN) + (Inner.Slope * Inner.LinkForceN)) / 2,
         UnsprungN = UnsprungTransferN,
@@ -253,6 +295,7 @@ internal sealed class CorneringAxle
         SteerDeg = (wheel.HeadingDeg + wheel.HeadingComplianceDeg) * (Outer.Side == WheelSide.Right ? 1 : -1),
         SlipDeg = wheel.SlipDeg,
         SideForceN = wheel.SideForceN,
+        LongitudinalN = wheel.LongitudinalN,
         Camber = wheel.Contributions(steer),
         BumpLeftMm = _axle.BumpLeftMm - wheel.TravelMm,
         DroopLeftMm = _axle.DroopLeftMm + wheel.TravelMm,

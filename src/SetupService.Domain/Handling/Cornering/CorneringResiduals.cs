@@ -4,7 +4,7 @@ namespace SetupService.Domain.Handling.Cornering;
 
 /// <summary>
 /// The equilibrium as a system of equations: its unknowns as a vector, and what is out of balance at any of their values, without solving. Whatever
-/// <see cref="Solve(double, double)"/> balances stands here too, so that derivatives of the system are derivatives of its solution.
+/// <see cref="Solve(in CorneringDemand)"/> balances stands here too, so that derivatives of the system are derivatives of its solution.
 /// </summary>
 public sealed partial class CorneringSolver
 {
@@ -29,41 +29,52 @@ public sealed partial class CorneringSolver
         (state[11], state[12]) = (_front.Outer.SideForceN, _rear.Outer.SideForceN);
     }
 
+    /// <summary>The same of a turn that is neither braked nor driven: lateral acceleration in g, radius in m.</summary>
+    internal bool TryResiduals(ReadOnlySpan<double> state, double lateralG, double radiusM, Span<double> residuals) =>
+        TryResiduals(state, new CorneringDemand(lateralG, radiusM, _turn), residuals);
+
     /// <summary>
     /// Puts the car into a state and computes what is out of balance there; all zero in a solution. What the solver tells afterwards (roll, grip used, attitude) is of this
     /// state, and the next turn is solved from it. Allocates nothing.
     /// </summary>
     /// <param name="state">The unknowns, in the order of <see cref="UnknownSteps"/>.</param>
-    /// <param name="lateralG">Lateral acceleration, g, not negative.</param>
-    /// <param name="radiusM">Radius, m.</param>
+    /// <param name="demand">The turn; its direction is the solver's.</param>
     /// <param name="residuals">
-    /// Receives, in this order: tyre load less suspension load of the four wheels, N; load of both axles less their static load, N; moment about the x axis, N at
+    /// Receives, in this order: tyre load less suspension load of the four wheels, N; load of both axles less what they have to carry, N; moment about the x axis, N at
     /// half the sum of both tracks; heading of the front axle, degrees; station of the turn's centre, mm; side force by each of the four tyres less that of the state, N.
     /// </param>
     /// <returns>False where a wheel cannot be there, or both tyres of an axle have left the road.</returns>
-    internal bool TryResiduals(ReadOnlySpan<double> state, double lateralG, double radiusM, Span<double> residuals)
+    internal bool TryResiduals(ReadOnlySpan<double> state, in CorneringDemand demand, Span<double> residuals)
     {
-        var acceleration = lateralG * HandlingCar.StandardGravity;
-        var radiusMm = radiusM * 1000;
-        _front.Demand(acceleration);
-        _rear.Demand(acceleration);
+        var acceleration = demand.LateralG * HandlingCar.StandardGravity;
+        var radiusMm = demand.RadiusM * 1000;
+        var forces = LongitudinalForces.Compute(_car, demand);
+        Demand(acceleration, forces);
         _rollRad = Math.Asin(Math.Clamp(state[0], -1, 1));
         (_front.HeaveMm, _rear.HeaveMm) = (state[1], state[2]);
         (_front.Outer.TravelMm, _front.Inner.TravelMm, _rear.Outer.TravelMm, _rear.Inner.TravelMm) = (state[3], state[4], state[5], state[6]);
         _steer = state[7];
         _centreStationMm = Math.Clamp(state[8], -FurthestCentre * radiusMm, FurthestCentre * radiusMm);
         _centreMm = CentreMm(radiusMm);
-        _front.PlaceSideForce(state[9], state[11], acceleration);
-        _rear.PlaceSideForce(state[10], state[12], acceleration);
+        var (sin, cos) = Math.SinCos(_rollRad);
         _needsPoses = !TryUpdatePoses();
         if (_needsPoses) return false;
 
-        var (sin, cos) = Math.SinCos(_rollRad);
+        // How longitudinal forces are shared goes by the loads alone; what they turn the car by is part of the side forces.
+        if (!forces.AreNone)
+        {
+            _front.ApplyBody(sin, cos);
+            _rear.ApplyBody(sin, cos);
+            ShareLongitudinal();
+        }
+
+        _front.PlaceSideForce(state[9], state[11], acceleration);
+        _rear.PlaceSideForce(state[10], state[12], acceleration);
         _front.ApplyBody(sin, cos);
         _rear.ApplyBody(sin, cos);
         (residuals[0], residuals[1]) = _front.Residuals(0);
         (residuals[2], residuals[3]) = _rear.Residuals(0);
-        (residuals[4], residuals[5]) = (_front.LoadN - _front.StaticLoadN, _rear.LoadN - _rear.StaticLoadN);
+        (residuals[4], residuals[5]) = (_front.LoadN - _front.AskedLoadN, _rear.LoadN - _rear.AskedLoadN);
         residuals[6] = BodyBalance.MomentOffNmm(_car, _front, _rear, acceleration, sin, cos, _front.MovedN, _rear.MovedN) / (_front.HalfTrackMm + _rear.HalfTrackMm);
         residuals[7] = _front.SlipDeg + PathDeg(_front, _centreMm) - _front.TyreHeadingDeg;
         residuals[8] = _centreStationMm - CentreStationMm(_centreMm);

@@ -44,7 +44,7 @@ public sealed class CorneringRun
     public double? RollOverWithin(double lateralG, double moreG)
     {
         var failedG = lateralG + moreG;
-        return _solver.Solve(failedG, _path.At(failedG).RadiusM) is CorneringFailure.RollsOver ? RollOver.LimitG(_solver, _path, failedG) : null;
+        return _solver.Solve(_path.At(failedG)) is CorneringFailure.RollsOver ? RollOver.LimitG(_solver, _path, failedG) : null;
     }
 
     /// <summary>What earlier turns already decide: a car that rolled over does so in every harder turn.</summary>
@@ -71,7 +71,7 @@ public sealed class CorneringRun
     private bool IsUnloadedAt(double limitG)
     {
         var demand = _path.At(Math.Max(0, limitG - JustShortG));
-        if (_solver.Solve(demand.LateralG, demand.RadiusM) is not null) return false;
+        if (_solver.Solve(demand) is not null) return false;
         var turn = _solver.Attitude(demand);
         WheelAttitude[] wheels = [turn.FrontLeft, turn.FrontRight, turn.RearLeft, turn.RearRight];
         return wheels.Where(wheel => !wheel.IsOuter).Sum(wheel => wheel.LoadN) < HardlyAnything * wheels.Sum(wheel => wheel.LoadN);
@@ -86,6 +86,9 @@ public enum CorneringFailure
 
     /// <summary>The suspension, or its readings, do not reach the travel or steer the turn asks for.</summary>
     TravelNotReached,
+
+    /// <summary>Braking or driving so hard, an axle would carry nothing.</summary>
+    AxleUnloaded,
 
     /// <summary>The work allowed was spent, or the caller has gone.</summary>
     WorkSpent,

@@ -79,15 +79,29 @@ public sealed partial class CorneringSolver
     /// <param name="lateralG">Lateral acceleration, g, not negative.</param>
     /// <param name="radiusM">Radius, m.</param>
     /// <returns>Null when solved, else the reason.</returns>
-    public CorneringFailure? Solve(double lateralG, double radiusM)
+    public CorneringFailure? Solve(double lateralG, double radiusM) => Solve(new CorneringDemand(lateralG, radiusM, _turn));
+
+    /// <summary>Solves one turn, braked or driven, from the last solution; where that does not converge, by continuation from rest over all that the turn asks.</summary>
+    /// <param name="demand">The turn; its direction is the solver's.</param>
+    /// <returns>Null when solved, else the reason.</returns>
+    public CorneringFailure? Solve(in CorneringDemand demand)
     {
         BeyondReadings = null;
-        if (SolveFromCurrent(lateralG, radiusM) is null) return Reached();
+        var (lateralG, radiusM) = (demand.LateralG, demand.RadiusM);
+        var forces = LongitudinalForces.Compute(_car, demand);
+        if (_front.StaticLoadN + forces.FrontLoadN <= 0 || _rear.StaticLoadN + forces.RearLoadN <= 0) return CorneringFailure.AxleUnloaded;
+        if (SolveFromCurrent(lateralG, radiusM, forces) is null) return Reached();
 
         // Continuation in lateral acceleration gets past stops and lifting wheels.
         Reset();
         CorneringFailure? failure = null;
-        for (var stage = 1; stage <= ContinuationSteps && failure is null; stage++) failure = SolveFromCurrent(lateralG * stage / ContinuationSteps, radiusM);
+        for (var stage = 1; stage <= ContinuationSteps && failure is null; stage++)
+        {
+            var share = (double)stage / ContinuationSteps;
+            failure = SolveFromCurrent(lateralG * stage / ContinuationSteps, radiusM, stage == ContinuationSteps ? forces : forces.Scaled(share));
+        }
+
+
         if (failure is null) return Reached();
         Reset();
         return _budget is { IsSpent: true } ? CorneringFailure.WorkSpent : failure;
@@ -114,6 +128,7 @@ public sealed partial class CorneringSolver
         {
             Demand = demand,
             RollDeg = RollDeg,
+            PitchDeg = _car.WheelbaseMm is { } wheelbaseMm ? double.RadiansToDegrees(Math.Atan((_rear.HeaveMm - _front.HeaveMm) / wheelbaseMm)) : 0,
             SteerDeg = _front.HeadingDeg,
             Front = _front.Attitude(GripUsed(CarAxle.Front)),
             Rear = _rear.Attitude(GripUsed(CarAxle.Rear)),
@@ -165,11 +180,10 @@ public sealed partial class CorneringSolver
         (_rollRad, _steer, _centreStationMm, _needsPoses) = (0, 0, 0, true);
     }
 
-    private CorneringFailure? SolveFromCurrent(double lateralG, double radiusM)
+    private CorneringFailure? SolveFromCurrent(double lateralG, double radiusM, in LongitudinalForces forces)
     {
         var acceleration = lateralG * HandlingCar.StandardGravity;
-        _front.Demand(acceleration);
-        _rear.Demand(acceleration);
+        Demand(acceleration, forces);
         _centreStationMm = Math.Clamp(_centreStationMm, -FurthestCentre * radiusM * 1000, FurthestCentre * radiusM * 1000);
         if (_needsPoses)
         {
@@ -218,11 +232,12 @@ public sealed partial class CorneringSolver
     private SteerSolution? Steer(double acceleration, double radiusMm, double predictedSteer)
     {
         var centreMm = CentreMm(radiusMm);
+        var forwardMovedN = ShareLongitudinal();
         var rear = _rear.Tyres(_centreStationMm, centreMm);
         var front = _front.Tyres(_centreStationMm, centreMm);
         if (!_rear.TryHold(ref rear) || !_front.TryHold(ref front)) return null;
         if (_rear.SlipFor(rear) is not { } rearShared || _front.SlipFor(front) is not { } frontShared) return null;
-        var movedN = _rear.ApplySideForce(rearShared, rear, acceleration) + _front.ApplySideForce(frontShared, front, acceleration);
+        var movedN = forwardMovedN + _rear.ApplySideForce(rearShared, rear, acceleration) + _front.ApplySideForce(frontShared, front, acceleration);
 
         // The turn's centre follows from the path of the rear wheels; bounded as for any slip angle a tyre can have.
         var station = Math.Clamp(CentreStationMm(centreMm), -FurthestCentre * radiusMm, FurthestCentre * radiusMm);
@@ -234,6 +249,23 @@ public sealed partial class CorneringSolver
         return new(
             Math.Clamp((predictedSteer * perSteer) + headingDeg, -LongestSteerDeg, LongestSteerDeg) / perSteer,
             movedN + ((Math.Abs(headingDeg) + centreMoved) * (_front.StaticLoadN + _rear.StaticLoadN)));
+    }
+
+    private void Demand(double acceleration, in LongitudinalForces forces)
+    {
+        _front.Demand(acceleration, forces.FrontN, forces.FrontLoadN, forces.AccelerationMs2);
+        _rear.Demand(acceleration, forces.RearN, forces.RearLoadN, forces.AccelerationMs2);
+    }
+
+    /// <summary>Shares longitudinal forces between the wheels of each axle; what they turn the car by, the axles' side forces hold.</summary>
+    private double ShareLongitudinal()
+    {
+        var movedN = _front.ShareLongitudinal() + _rear.ShareLongitudinal();
+        var yawNmm = _front.YawMomentNmm + _rear.YawMomentNmm;
+        var byYawN = yawNmm == 0 ? 0 : yawNmm / (_front.StationMm - _rear.StationMm);
+        _front.HoldYaw(-byYawN);
+        _rear.HoldYaw(byYawN);
+        return movedN;
     }
 
     /// <summary>

@@ -29,6 +29,8 @@ internal sealed class CorneringWheel
     private double _ratioPerTravel;
     private double _riseBendPerMm;
     private double _slopePerTravel;
+    private double _contactForwardBend;
+    private double _centreForwardBend;
     private double _slopeByTravel;
     private double _groundRisePerSteer;
     private double _springForcePerTravelNPerMm;
@@ -112,6 +114,26 @@ internal sealed class CorneringWheel
 
     public double SpringRateNPerMm { get; private set; }
 
+    /// <summary>Force along the car, N; negative = braking.</summary>
+    public double LongitudinalN { get; private set; }
+
+    /// <summary>The most of it that the tyre holds at the position in use, N.</summary>
+    public double LongitudinalHoldsN => PassengerTyre.LongitudinalPeakN(TyrePose.LoadN, _tyre);
+
+    /// <summary>
+    /// Part of the load that the links take of braking and driving, N: by the contact's way forward where the brake's torque is held by the upright, by the wheel centre's
+    /// where the drive's is held by the body; the unsprung mass takes its own part at the wheel centre.
+    /// </summary>
+    public double ForwardLinkN => -ForwardWork(Pose.ContactForwardPerTravel, Pose.CentreForwardPerTravel) / Rise;
+
+    /// <summary>Change of <see cref="ForwardLinkN"/> per mm of travel, as those ways bend.</summary>
+    public double ForwardLinkRateNPerMm => -(ForwardWork(_contactForwardBend, _centreForwardBend) + (ForwardLinkN * RiseBendByTravel)) / Rise;
+
+    private double ForwardWork(double byContact, double byCentre) => (LongitudinalN * (LongitudinalN < 0 ? byContact : byCentre)) - (UnsprungForwardN * byCentre);
+
+    /// <summary>Force that accelerates the unsprung mass along the car, N.</summary>
+    public double UnsprungForwardN { get; set; }
+
     /// <summary>Side force that the links transmit to the body, N.</summary>
     public double LinkForceN { get; private set; }
 
@@ -126,18 +148,18 @@ internal sealed class CorneringWheel
     public void Reset()
     {
         _state = _goodState = _motion.Origin;
-        TravelMm = SideForceN = SlipDeg = _guidedAtMm = _guidedSteer = _ratioPerTravel = _riseBendPerMm = _slopePerTravel = 0;
+        TravelMm = SideForceN = SlipDeg = _guidedAtMm = _guidedSteer = _ratioPerTravel = _riseBendPerMm = _slopePerTravel = _contactForwardBend = _centreForwardBend = LongitudinalN = 0;
         Pose = RestPose;
         _isPlaced = false;
     }
 
     public void StartFrom(CorneringWheel other)
     {
-        (TravelMm, SideForceN, SlipDeg) = (other.TravelMm, other.SideForceN, other.SlipDeg);
+        (TravelMm, SideForceN, SlipDeg, LongitudinalN) = (other.TravelMm, other.SideForceN, other.SlipDeg, other.LongitudinalN);
         if (!ReferenceEquals(_motion, other._motion)) return;
         (_state, _goodState, Pose, _isPlaced) = (other._state, other._goodState, other.Pose, other._isPlaced);
-        (_guidedAtMm, _guidedSteer, _ratioPerTravel, _riseBendPerMm, _slopePerTravel) =
-            (other._guidedAtMm, other._guidedSteer, other._ratioPerTravel, other._riseBendPerMm, other._slopePerTravel);
+        (_guidedAtMm, _guidedSteer, _ratioPerTravel, _riseBendPerMm, _slopePerTravel, _contactForwardBend, _centreForwardBend) =
+            (other._guidedAtMm, other._guidedSteer, other._ratioPerTravel, other._riseBendPerMm, other._slopePerTravel, other._contactForwardBend, other._centreForwardBend);
     }
 
     /// <summary>Updates the wheel's pose from the suspension; false where it cannot reach it.</summary>
@@ -165,6 +187,8 @@ internal sealed class CorneringWheel
             _ratioPerTravel = (next.SpringMotionRatio - Pose.SpringMotionRatio) / wayMm;
             _riseBendPerMm = (next.RisePerTravel - Pose.RisePerTravel) / wayMm;
             _slopePerTravel = (next.OutboardSlope - Pose.OutboardSlope) / wayMm;
+            _contactForwardBend = (next.ContactForwardPerTravel - Pose.ContactForwardPerTravel) / wayMm;
+            _centreForwardBend = (next.CentreForwardPerTravel - Pose.CentreForwardPerTravel) / wayMm;
         }
 
         (_guidedAtMm, _guidedSteer) = (TravelMm, steer);
@@ -223,8 +247,22 @@ internal sealed class CorneringWheel
     /// <summary>Side force of the tyre at the position in use.</summary>
     public SideForceCurve Curve() => Curve(_tyre);
 
-    /// <summary>Side force of another tyre in its place.</summary>
-    public SideForceCurve Curve(in AxleTyre tyre) => PassengerTyre.At(TyrePose.LoadN, -Sign * TyrePose.InclinationAngleDeg, tyre);
+    /// <summary>Side force of another tyre in its place, beside the same longitudinal force.</summary>
+    public SideForceCurve Curve(in AxleTyre tyre)
+    {
+        var curve = PassengerTyre.At(TyrePose.LoadN, -Sign * TyrePose.InclinationAngleDeg, tyre);
+        return LongitudinalN == 0 || curve.PeakN <= 0
+            ? curve
+            : curve.WithPeak(PassengerTyre.SideShare(Math.Abs(LongitudinalN) / PassengerTyre.LongitudinalPeakN(TyrePose.LoadN, tyre), tyre.Set.CombinedExponent));
+    }
+
+    /// <summary>Sets the longitudinal force; returns how much it changed, N.</summary>
+    public double ApplyLongitudinal(double forceN)
+    {
+        var before = LongitudinalN;
+        LongitudinalN = forceN;
+        return Math.Abs(forceN - before);
+    }
 
     /// <summary>Sets side force and slip angle; returns how much the force changed, N.</summary>
     public double ApplySideForce(double sideForceN, double slipDeg, double unsprungN)
@@ -240,17 +278,15 @@ internal sealed class CorneringWheel
     public void Spring()
     {
         var ratio = Pose.SpringMotionRatio;
-        var force = _springForceAtRestN + (_axle.SpringRateNPerMm * Pose.SpringTravelMm);
-        var isPressed = force > 0;
+        var springN = _springForceAtRestN + (_axle.SpringRateNPerMm * Pose.SpringTravelMm);
+        var isPressed = springN > 0;
         _springForcePerTravelNPerMm = isPressed ? _axle.SpringRateNPerMm * ratio : 0;
-        (SpringN, SpringRateNPerMm) = isPressed ? (force * ratio, (_springForcePerTravelNPerMm * ratio) + (force * _ratioPerTravel)) : (0, 0);
+        (SpringN, SpringRateNPerMm) = isPressed ? (springN * ratio, (_springForcePerTravelNPerMm * ratio) + (springN * _ratioPerTravel)) : (0, 0);
         if (_axle.BumpLeftMm is { } bump && TravelMm > bump)
         {
-            var rate = _axle.StopRateNPerMm * Pose.DamperMotionRatio * Pose.DamperMotionRatio;
-            var soft = Math.Min(TravelMm - bump, _axle.StopLengthMm / Pose.DamperMotionRatio);
-            var solid = TravelMm - bump - soft;
-            SpringN += (rate * soft) + (SolidRateNPerMm * solid);
-            SpringRateNPerMm += solid > 0 ? SolidRateNPerMm : rate;
+            var (force, rate) = Stop(TravelMm - bump);
+            SpringN += force;
+            SpringRateNPerMm += rate;
         }
 
         if (_axle.DroopLeftMm is { } droop && TravelMm < -droop)
@@ -258,6 +294,29 @@ internal sealed class CorneringWheel
             SpringN += SolidRateNPerMm * (TravelMm + droop);
             SpringRateNPerMm += SolidRateNPerMm;
         }
+    }
+
+    // Force and rate at the wheel of a bump stop pressed this far, mm of wheel travel: by its curve, straight between its points, else by its one rate; then solid.
+    private (double ForceN, double RateNPerMm) Stop(double pressedMm)
+    {
+        var ratio = Pose.DamperMotionRatio;
+        if (_axle.StopCurve is not { Count: > 0 } curve)
+        {
+            var rate = _axle.StopRateNPerMm * ratio * ratio;
+            var soft = Math.Min(pressedMm, _axle.StopLengthMm / ratio);
+            var solid = pressedMm - soft;
+            return ((rate * soft) + (SolidRateNPerMm * solid), solid > 0 ? SolidRateNPerMm : rate);
+        }
+
+        var (atMm, atN) = (0.0, 0.0);
+        for (var i = 0; i < curve.Count; i++)
+        {
+            var rate = (curve[i].ForceN - atN) / (curve[i].CompressionMm - atMm);
+            if (pressedMm * ratio <= curve[i].CompressionMm) return (ratio * (atN + (rate * ((pressedMm * ratio) - atMm))), ratio * ratio * rate);
+            (atMm, atN) = (curve[i].CompressionMm, curve[i].ForceN);
+        }
+
+        return ((ratio * atN) + (SolidRateNPerMm * (pressedMm - (atMm / ratio))), SolidRateNPerMm);
     }
 
     /// <summary>The parts of the inclination; evaluates the suspension once more, without steer.</summary>

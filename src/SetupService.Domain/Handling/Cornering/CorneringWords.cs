@@ -19,6 +19,7 @@ public static class CorneringWords
             CorneringFailure.TravelNotReached when obstacle.BeyondReadings is { } beyond => Prose.Write(
                 units,
                 $"at {asked} the outer {Name(beyond.Axle)} wheel, {Name(beyond.Position)}, would be at {beyond.TravelMm:mm} of travel, beyond its readings and the {MeasuredSuspension.ExtensionMm:gap} they are extended by; up to {limit} no outer wheel is."),
+            CorneringFailure.AxleUnloaded => $"braked or driven so hard, at {asked} an axle would carry nothing.",
             CorneringFailure.WorkSpent => $"at {asked} the work allowed for one request was spent before an equilibrium was found.",
             _ => $"at {asked} a wheel would travel or steer further than its suspension, or its readings, reach; up to {limit} it does not.",
         };
@@ -61,6 +62,7 @@ public static class CorneringWords
     {
         CorneringFailure.RollsOver => $"beyond {G2(limit.StandsToG)} the model finds no balance, as before a roll-over",
         CorneringFailure.TravelNotReached => $"beyond {G2(limit.StandsToG)} a wheel would travel or steer further than its suspension, or its readings, reach",
+        CorneringFailure.AxleUnloaded => "braked or driven so hard, an axle would carry nothing",
         _ => "the work allowed for one request was spent before it was found",
     };
 

@@ -61,7 +61,7 @@ public readonly record struct GripLimits(AxleLimit Front, AxleLimit Rear)
                 var nextG = Next(at);
                 var ceiling = Math.Min(high, _failsG);
                 if (!(nextG > low && nextG < ceiling)) nextG = double.IsFinite(_failsG) && ceiling == _failsG ? (Math.Max(low, _standsG) + ceiling) / 2 : Math.Clamp(nextG, low + ((ceiling - low) / 16), ceiling - ((ceiling - low) / 16));
-                if (_solver.Solve(nextG, _path.At(nextG).RadiusM) is { } failure)
+                if (_solver.Solve(_path.At(nextG)) is { } failure)
                 {
                     (_failsG, _failure) = (nextG, failure);
                     if (failure is CorneringFailure.WorkSpent) return new(null, failure, _standsG);

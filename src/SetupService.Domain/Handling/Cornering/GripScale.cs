@@ -39,7 +39,7 @@ public readonly record struct GripScale(double Factor, double? HeldLateralG = nu
         for (var tries = 0; tries < MostTries; tries++)
         {
             if (CorneringSolver.Create(car with { GripFactor = factor }, path.Turn, budget) is not { } solver) return null;
-            if (solver.Solve(atG, path.At(atG).RadiusM) is { } failure)
+            if (solver.Solve(path.At(atG)) is { } failure)
             {
                 if (failure is CorneringFailure.WorkSpent || standsTo is not null) return null;
                 var limitG = RollOver.LimitG(solver, path, atG);

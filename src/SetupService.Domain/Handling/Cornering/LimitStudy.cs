@@ -197,7 +197,7 @@ public sealed record LimitStudy
         private (double Front, double Rear) Moved(double front, double rear) => ((front - Front) / (1 - FrontSlope), (rear - Rear) / (1 - RearSlope));
 
         private static (double Front, double Rear)? Solve(CorneringSolver solver, in TurnPath path, double g) =>
-            solver.Solve(g, path.At(g).RadiusM) is null ? (g / solver.GripUsed(CarAxle.Front), g / solver.GripUsed(CarAxle.Rear)) : null;
+            solver.Solve(path.At(g)) is null ? (g / solver.GripUsed(CarAxle.Front), g / solver.GripUsed(CarAxle.Rear)) : null;
     }
 }
 

@@ -17,7 +17,7 @@ public static class RollOver
         while (fails - stands > AgreedG)
         {
             var middle = (stands + fails) / 2;
-            var failure = solver.Solve(middle, path.At(middle).RadiusM);
+            var failure = solver.Solve(path.At(middle));
             if (failure is CorneringFailure.WorkSpent) break;
             if (failure is null) stands = middle;
             else fails = middle;

@@ -25,9 +25,9 @@ public readonly record struct SteadyTurn(CorneringAttitude Attitude, double? Und
         if (SolveAttitude(solver, demand, out failure) is not { } attitude) return null;
         var from = Math.Max(0, demand.LateralG - StepG);
         var to = demand.LateralG + StepG;
-        if (solver.Solve(to, demand.RadiusM) is not null) return new(attitude, null, NoGradientReason.NoEquilibriumBeside, null);
+        if (solver.Solve(demand with { LateralG = to }) is not null) return new(attitude, null, NoGradientReason.NoEquilibriumBeside, null);
         var (steerDeg, rollDeg) = (solver.SteerBeyondTurnDeg, solver.RollDeg);
-        if (solver.Solve(from, demand.RadiusM) is not null) return new(attitude, null, NoGradientReason.NoEquilibriumBeside, null);
+        if (solver.Solve(demand with { LateralG = from }) is not null) return new(attitude, null, NoGradientReason.NoEquilibriumBeside, null);
 
         // Not finite where the rack reaches this steer only away from rest height.
         var steerDegPerG = (steerDeg - solver.SteerBeyondTurnDeg) / (to - from);
@@ -41,7 +41,7 @@ public readonly record struct SteadyTurn(CorneringAttitude Attitude, double? Und
     public static CorneringAttitude? SolveAttitude(CorneringSolver solver, in CorneringDemand demand, out CorneringFailure? failure)
     {
         ArgumentNullException.ThrowIfNull(solver);
-        failure = solver.Solve(demand.LateralG, demand.RadiusM);
+        failure = solver.Solve(demand);
         return failure is null ? solver.Attitude(demand) : null;
     }
 }

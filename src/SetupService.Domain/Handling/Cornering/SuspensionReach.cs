@@ -26,5 +26,5 @@ public static class SuspensionReach
     private static HandlingCar Free(HandlingCar car, CarAxle at) => car.With(at, car.At(at) with { Suspension = SuspensionModel.FromFigures });
 
     private static bool IsReached(HandlingCar car, in TurnPath path, double lateralG) =>
-        CorneringSolver.Create(car, path.Turn) is { } solver && solver.Solve(lateralG, path.At(lateralG).RadiusM) is not CorneringFailure.TravelNotReached;
+        CorneringSolver.Create(car, path.Turn) is { } solver && solver.Solve(path.At(lateralG)) is not CorneringFailure.TravelNotReached;
 }

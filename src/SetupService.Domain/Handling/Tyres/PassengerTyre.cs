@@ -43,6 +43,28 @@ public static class PassengerTyre
             thrustNPerDeg / stiffnessNPerDeg * Math.Sin(double.DegreesToRadians(leanDeg)));
     }
 
+    /// <summary>
+    /// The most braking or driving force of a tyre that gives no side force, N, at a load, N: the set's own (PDX1, PDX2) by its lateral friction, whatever its inclination.
+    /// </summary>
+    public static double LongitudinalPeakN(double loadN, in AxleTyre tyre)
+    {
+        if (!(loadN > 0)) return 0;
+        var lost = tyre.Set.LongitudinalLoadSensitivity * (Math.Min(loadN / tyre.NominalLoadN, MostLoads) - 1);
+        return loadN * tyre.Friction * tyre.Set.LongitudinalFriction * Math.Max(LeastFriction, 1 - lost);
+    }
+
+    /// <summary>
+    /// Share of its peak side force a tyre keeps beside a longitudinal force: (1 − u^n)^(1/n), with n = 2 the friction ellipse (Wong, Theory of Ground Vehicles; Pacejka, Tyre and
+    /// Vehicle Dynamics, ch. 1). Not below <see cref="LeastBeside"/>, so that an equilibrium stays defined. The slope at no slip is kept.
+    /// </summary>
+    /// <param name="used">Longitudinal force by the most there is of it, not negative; 1 and above = all of it.</param>
+    /// <param name="exponent">The exponent n, above 0.</param>
+    public static double SideShare(double used, double exponent) =>
+        used < 1 ? Math.Max(LeastBeside, Math.Pow(1 - Math.Pow(used, exponent), 1 / exponent)) : LeastBeside;
+
+    /// <summary>Share of the peak side force counted for a tyre that uses all its longitudinal force.</summary>
+    public const double LeastBeside = 0.02;
+
     // However much it is overloaded, a tyre keeps this share of its friction; judgement.
     private const double LeastFriction = 0.3;
 
@@ -94,6 +116,15 @@ public readonly record struct TyreCoefficients
 
     /// <summary>The lean into the turn with the highest peak, degrees; above 0.</summary>
     public required double BestLeanDeg { get; init; }
+
+    /// <summary>Peak friction along the wheel by that across it, at nominal load.</summary>
+    public required double LongitudinalFriction { get; init; }
+
+    /// <summary>Share of its longitudinal friction a tyre loses per nominal load more.</summary>
+    public required double LongitudinalLoadSensitivity { get; init; }
+
+    /// <summary>Exponent of the curve on which longitudinal and side force share the grip; 2 = ellipse.</summary>
+    public required double CombinedExponent { get; init; }
 }
 
 /// <summary>The tyre of one axle.</summary>
