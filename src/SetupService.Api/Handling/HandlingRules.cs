@@ -5,6 +5,7 @@ using SetupService.Api.Http.Rules;
 using SetupService.Api.Vehicles;
 using SetupService.Api.Vehicles.Suspensions;
 using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Handling;
 
@@ -18,6 +19,7 @@ public sealed class HandlingRules : AbstractValidator<VehicleDocument>
         RuleFor(car => car.Front!.Suspension).WithoutContradictions().When(car => car.Front is not null);
         RuleFor(car => car.Rear!.Suspension).WithoutContradictions().When(car => car.Rear is not null);
         RuleFor(car => car.CornerWeightsKg!).SetValidator(new CornerWeightsRules()).When(car => car.CornerWeightsKg is not null);
+        Include(new DriveRules());
         RuleFor(car => car.WheelbaseMm)
             .NotNull().When(_ => needsWheelbase)
             .WithErrorCode(FaultCodes.Required)
@@ -66,6 +68,44 @@ public sealed class HandlingRules : AbstractValidator<VehicleDocument>
         Suspension = axle.Suspension is MeasuredSuspensionDocument ? null : axle.Suspension,
         Spring = axle.Spring,
     };
+}
+
+/// <summary>What of drive, air and bump stops means something only together.</summary>
+public sealed class DriveRules : AbstractValidator<VehicleDocument>
+{
+    /// <summary>Makes the rules; they hold no state.</summary>
+    public DriveRules()
+    {
+        RuleFor(car => car.DrivenAxle).NotNull()
+            .When((car, context) => (car.DriveShareFrontPct is not null || car.Differential is not null) && !context.IsRefused(context.PropertyChain.BuildPropertyPath(nameof(VehicleDocument.DrivenAxle))))
+            .Says(FaultCodes.Required, "drivenAxle is missing; beside driveShareFrontPct or differential it is needed.");
+        RuleFor(car => car.DriveShareFrontPct)
+            .Must((car, share) => share == (car.DrivenAxle == DrivenAxle.Front ? 100 : 0))
+            .When(car => car is { DriveShareFrontPct: not null, DrivenAxle: DrivenAxle.Front or DrivenAxle.Rear })
+            .Says(FaultCodes.Inconsistent, "driveShareFrontPct belongs to a car whose drivenAxle is both; where one axle is driven it has all of it.");
+        RuleFor(car => car.Differential!.BiasRatio).NotNull()
+            .When((car, context) => car.Differential is { Kind: DifferentialKind.LimitedSlip } && !context.IsRefused(context.PropertyChain.BuildPropertyPath("Differential.BiasRatio")))
+            .Says(FaultCodes.Required, "biasRatio is missing; a limited-slip differential is told by it.");
+        RuleFor(car => car.Differential!.BiasRatio).Null()
+            .When(car => car.Differential is { Kind: not DifferentialKind.LimitedSlip })
+            .Says(FaultCodes.Inconsistent, "biasRatio belongs to a limitedSlip differential.");
+        RuleFor(car => car.Aero!.FrontDownforceN).NotNull()
+            .When((car, context) => car.Aero is { RearDownforceN: not null } && !context.IsRefused(context.PropertyChain.BuildPropertyPath("Aero.FrontDownforceN")))
+            .Says(FaultCodes.Required, "frontDownforceN is missing; beside rearDownforceN it is needed: one axle's alone would tip the balance.");
+        RuleFor(car => car.Aero!.RearDownforceN).NotNull()
+            .When((car, context) => car.Aero is { FrontDownforceN: not null } && !context.IsRefused(context.PropertyChain.BuildPropertyPath("Aero.RearDownforceN")))
+            .Says(FaultCodes.Required, "rearDownforceN is missing; beside frontDownforceN it is needed: one axle's alone would tip the balance.");
+        RuleFor(car => car.Front!.BumpStop!.ForceCurve).Must(Rises).When(car => car.Front?.BumpStop?.ForceCurve is not null).Says(FaultCodes.Inconsistent, NotRising);
+        RuleFor(car => car.Rear!.BumpStop!.ForceCurve).Must(Rises).When(car => car.Rear?.BumpStop?.ForceCurve is not null).Says(FaultCodes.Inconsistent, NotRising);
+    }
+
+    private const string NotRising = "compressionMm and forceN must both rise from point to point of forceCurve.";
+
+    private static bool Rises(StopForceDocument?[]? curve)
+    {
+        StopForceDocument?[] points = [.. (curve ?? []).Where(point => point is { CompressionMm: > 0, ForceN: > 0 })];
+        return points.Zip(points.Skip(1)).All(pair => pair.Second!.CompressionMm > pair.First!.CompressionMm && pair.Second.ForceN > pair.First.ForceN);
+    }
 }
 
 /// <summary>The scales of an axle tell its load only together.</summary>

@@ -67,6 +67,7 @@ namespace SetupService.Api.Host;
         typeof(EnumNameConverter<CamberChangePlace>),
         typeof(EnumNameConverter<CarAxle>),
         typeof(EnumNameConverter<DrivenAxle>),
+        typeof(EnumNameConverter<DifferentialKind>),
         typeof(EnumNameConverter<CarBody>),
         typeof(EnumNameConverter<FastenerKind>),
         typeof(EnumNameConverter<ClearanceMeasuredAt>),

@@ -1,4 +1,5 @@
 using System.ComponentModel.DataAnnotations;
+using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 
 namespace SetupService.Api.Vehicles;
@@ -64,6 +65,10 @@ public sealed record BumpStopDocument
     [Sample(90.0)]
     public double? RateNPerMm { get; set; }
 
+    /// <summary>Force over compression from the first touch, both rising; takes the place of rate and length in a turn. Beyond its last point the stop is solid.</summary>
+    [Count(1, 40)]
+    public StopForceDocument[]? ForceCurve { get; set; }
+
     /// <summary>Length without load.</summary>
     [Range(1, 300)]
     [Sample(45.0)]
@@ -78,6 +83,22 @@ public sealed record BumpStopDocument
     [Range(0.1, 2)]
     [Sample(0.94)]
     public double? MotionRatio { get; set; }
+}
+
+/// <summary>A point of a bump stop's force curve, at the stop.</summary>
+public sealed record StopForceDocument
+{
+    /// <summary>Compression from the first touch.</summary>
+    [JsonRequired]
+    [Range(0.1, 200)]
+    [Sample(10.0)]
+    public double CompressionMm { get; set; }
+
+    /// <summary>Force there.</summary>
+    [JsonRequired]
+    [Range(1, 200000)]
+    [Sample(400.0)]
+    public double ForceN { get; set; }
 }
 
 /// <summary>The anti-roll bar of one axle.</summary>

@@ -55,6 +55,17 @@ public sealed record VehicleDocument
     [Sample(66.0)]
     public double? BrakeShareFrontPct { get; set; }
 
+    /// <summary>Front axle's share of the driving force, where both axles are driven.</summary>
+    [Range(0, 100)]
+    [Sample(40.0)]
+    public double? DriveShareFrontPct { get; set; }
+
+    /// <summary>The differential of each driven axle; needs drivenAxle.</summary>
+    public DifferentialDocument? Differential { get; set; }
+
+    /// <summary>What the air does to the car.</summary>
+    public AeroDocument? Aero { get; set; }
+
     /// <summary>Steering-wheel angle divided by mean road-wheel angle.</summary>
     [Range(1, 50)]
     [Sample(14.2)]
@@ -73,6 +84,45 @@ public sealed record VehicleDocument
 /// </summary>
 [JsonConverter(typeof(DocumentChangeConverter<VehicleChange, VehicleDocument>))]
 public sealed class VehicleChange : DocumentChange<VehicleDocument>;
+
+/// <summary>How a driven axle shares torque between its wheels.</summary>
+public sealed record DifferentialDocument
+{
+    /// <summary>Its kind.</summary>
+    [JsonRequired]
+    [Sample("limitedSlip")]
+    public DifferentialKind Kind { get; set; }
+
+    /// <summary>The most torque of one wheel by that of the other; of a limited-slip differential, which needs it.</summary>
+    [Range(1, 20)]
+    [Sample(2.0)]
+    public double? BiasRatio { get; set; }
+}
+
+/// <summary>Forces of the air at a reference speed, as measured at the wheels; they grow with the square of speed.</summary>
+public sealed record AeroDocument
+{
+    /// <summary>Speed at which the forces are stated.</summary>
+    [JsonRequired]
+    [Range(20, 500)]
+    [Sample(160.0)]
+    public double ReferenceSpeedKmh { get; set; }
+
+    /// <summary>Load added to the front axle; negative = lift. With rearDownforceN.</summary>
+    [Range(-10000, 50000)]
+    [Sample(120.0)]
+    public double? FrontDownforceN { get; set; }
+
+    /// <summary>Load added to the rear axle; negative = lift. With frontDownforceN.</summary>
+    [Range(-10000, 50000)]
+    [Sample(180.0)]
+    public double? RearDownforceN { get; set; }
+
+    /// <summary>Drag; left out, none is counted.</summary>
+    [Range(0, 20000)]
+    [Sample(600.0)]
+    public double? DragN { get; set; }
+}
 
 /// <summary>Load on each wheel's scale, in kg, of the whole car as driven, level.</summary>
 public sealed record CornerWeightsDocument

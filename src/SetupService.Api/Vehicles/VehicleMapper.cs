@@ -43,6 +43,9 @@ internal static class VehicleMapper
                 ? new CornerWeights(weights.FrontLeft, weights.FrontRight, weights.RearLeft, weights.RearRight)
                 : null,
             BrakeShareFrontPct = document.BrakeShareFrontPct,
+            DriveShareFrontPct = document.DriveShareFrontPct,
+            Differential = document.Differential is { } differential ? Drive(differential) : null,
+            Aero = document.Aero is { } aero ? new Aero(aero.ReferenceSpeedKmh, aero.FrontDownforceN ?? 0, aero.RearDownforceN ?? 0, aero.DragN ?? 0) : null,
             SteeringRatio = document.SteeringRatio,
             Front = front!,
             Rear = rear!,
@@ -153,8 +156,16 @@ internal static class VehicleMapper
         MotionRatio = document.MotionRatio,
     };
 
+    private static Differential Drive(DifferentialDocument document) => document.Kind switch
+    {
+        DifferentialKind.Locked => Differential.Locked,
+        DifferentialKind.LimitedSlip => Differential.LimitedSlip(document.BiasRatio ?? 1),
+        _ => Differential.Open,
+    };
+
     private static BumpStop BumpStop(BumpStopDocument? document) => new()
     {
+        ForceCurve = document?.ForceCurve is { } curve ? [.. curve.Where(static point => point is not null).Select(static point => new StopForce(point.CompressionMm, point.ForceN))] : [],
         RateNPerMm = document?.RateNPerMm,
         LengthMm = document?.LengthMm,
         CompressedLengthMm = document?.CompressedLengthMm,

@@ -19,7 +19,7 @@ HERE = Path(__file__).parent
 DATA = HERE.parent / "TestData"
 GRAVITY = 9.80665
 AGAIN = [("fitment_oracle.py", "Oracle/fitment_cases.json")]
-AGAIN_WITH_SCIPY = [("geometry_oracle.py", "Oracle/geometry_cases.json"), ("handling_equilibrium.py", "TestData/handling_oracle.json")]
+AGAIN_WITH_SCIPY = [("geometry_oracle.py", "Oracle/geometry_cases.json"), ("handling_equilibrium.py", "TestData/handling_oracle.json"), ("handling_bend.py", "TestData/bend_oracle.json")]
 # What another processor and another SciPy leave of a solution to 1e-10; least movements are good to 1e-5 (README.md).
 RELATIVE, ABSOLUTE = 1e-6, 1e-5
 

@@ -6,7 +6,7 @@ springs are slack and which stops are touched is stated before each solution (`C
 corrected after it until it fits. A stop pressed solid leaves no travel unknown; its force takes that place.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import asin, atan, atan2, cos, degrees, radians, sin, sqrt, tan
 
 import numpy as np
@@ -45,21 +45,37 @@ class WheelState:
     spring: float
     stop: float
     camber_to_turn: float
+    lever: float
+    ahead: tuple  # movement forward, per mm of travel, of the upright's point at the contact and of the wheel centre
+    tyre: object
+    along: float = 0.0
+    forward: float = 0.0
+    used: float = 0.0
 
 
 class Turn:
     """One car in one turn."""
 
-    def __init__(self, car, left, lateral_g, radius_m):
+    def __init__(self, car, left, lateral_g, radius_m, longitudinal_g=0.0):
         self.car, self.left, self.a, self.radius = car, left, lateral_g * GRAVITY, radius_m * 1000
         self.axles = {"front": car.front, "rear": car.rear}
+        self.forward = longitudinal_g * GRAVITY
+        reference, down_front, down_rear, drag = car.drive.air or (100.0, 0.0, 0.0, 0.0)
+        blow, mass, base = self.a * radius_m / (reference / 3.6) ** 2, car.weight / GRAVITY, car.front.along - car.rear.along
+        tyres, moved = mass * self.forward + blow * drag, mass * self.forward * car.height / base
+        front = (car.drive.brake_front if tyres < 0 else car.drive.drive_front) / 100
+        self.along = {"front": front * tyres, "rear": (1 - front) * tyres}
+        self.added = {"front": blow * down_front - moved, "rear": blow * down_rear + moved}
 
     def wheel(self, end, side):
         axle = self.axles[end]
         return axle.right if (side > 0) == self.left else axle.left
 
-    def demand(self, end):
-        return self.axles[end].load / GRAVITY * self.a
+    def demand(self, end, states):
+        """Side force of an axle: its mass's, and what holds the yaw moment of unlike longitudinal forces."""
+        yaw = sum((states[n].along - states[n + 1].along) * self.axles[at].track / 2 for n, at in ((0, "front"), (2, "rear")))
+        by_yaw = yaw / (self.car.front.along - self.car.rear.along)
+        return self.axles[end].load / GRAVITY * self.a + (-by_yaw if end == "front" else by_yaw)
 
     def slip(self, axle, side, heading, station):
         across = sqrt(self.radius ** 2 - station ** 2)
@@ -112,8 +128,16 @@ class Turn:
                      "steer": place.camber - place.unsteered, "compliance": leaned}
             heading = side * toe
             answer.append(WheelState(travel, force, load, tyre_load, self.slip(axle, side, heading, station), heading, inclination, parts,
-                                     suspension / lever, geometric, spring, stop, -side * inclination))
-        return answer
+                                     suspension / lever, geometric, spring, stop, -side * inclination, lever, (place.contact_ahead, place.centre_ahead), axle.tyre))
+        return [state for n in (0, 2) for state in self.driven(WHEELS[n][0], answer[n:n + 2])]
+
+    def driven(self, end, pair):
+        """The two wheels of an axle with their longitudinal forces: braked at the upright, driven through half-shafts."""
+        axle, force = self.axles[end], self.along[end]
+        shares, used = self.car.drive.shared(force, [axle.tyre.along(state.load) for state in pair]) if force else ((0.0, 0.0), 0.0)
+        return [replace(state, along=along, used=used, tyre=axle.tyre.beside(along, state.load) if along and state.load > 0 else axle.tyre,
+                        forward=-(along * state.ahead[0 if along < 0 else 1] - axle.unsprung * self.forward * state.ahead[1]) / state.lever)
+                for state, along in zip(pair, shares)]
 
     def residuals(self, u, contacts):
         states = self.states(u, contacts)
@@ -121,13 +145,13 @@ class Turn:
         for (end, side), state in zip(WHEELS, states):
             axle = self.axles[end]
             carried = axle.unsprung * GRAVITY + side * 2 * axle.unsprung * axle.radius * self.a / axle.track
-            answer.append((state.load - carried - state.suspension - side * state.geometric) / 1000)
-            answer.append((state.force - (axle.tyre.force(state.slip, state.load, state.camber_to_turn) if state.load > 0 else 0.0)) / 1000)
+            answer.append((state.load - carried - state.suspension - side * state.geometric - state.forward) / 1000)
+            answer.append((state.force - (state.tyre.force(state.slip, state.load, state.camber_to_turn) if state.load > 0 else 0.0)) / 1000)
         moment = 0.0
         for n, end in ((0, "front"), (2, "rear")):
             outer, inner, axle = states[n], states[n + 1], self.axles[end]
-            answer.append((outer.load + inner.load - axle.load) / 1000)
-            answer.append((outer.force + inner.force - self.demand(end)) / 1000)
+            answer.append((outer.load + inner.load - axle.load - self.added[end]) / 1000)
+            answer.append((outer.force + inner.force - self.demand(end, states)) / 1000)
             moment += self.moved(end, outer, inner) * axle.track - 2 * axle.unsprung * axle.radius * self.a
         mass, height, share, arm = self.car.sprung
         roll, lift = radians(u[0]), share * u[1] + (1 - share) * u[2]

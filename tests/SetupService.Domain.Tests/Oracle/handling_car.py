@@ -2,6 +2,7 @@
 
 import json
 from dataclasses import dataclass
+from math import inf
 
 from handling_guides import StraightGuide, point_guide
 from handling_tyre import Tyre, fitted
@@ -45,10 +46,33 @@ class Axle:
 
 
 @dataclass(frozen=True)
+class Drive:
+    """What brakes and drives the car, and the air: shares of the front in percent; `air` holds reference speed in km/h, both downforces and drag."""
+
+    brake_front: float = 68.0
+    drive_front: float = 0.0
+    kind: str = "open"
+    bias: float = 1.0
+    air: tuple | None = None
+
+    def shared(self, force, holds):
+        """An axle's force by its two wheels: halves, what the weaker tyre cannot hold given to the other; locked as they hold. And the share used."""
+        if force > 0 and self.kind == "locked":
+            return [force * hold / sum(holds) for hold in holds], force / sum(holds)
+        size, weak = abs(force), min(holds)
+        over = max(0.0, size / 2 - weak)
+        most = sum(holds) if force < 0 else min(sum(holds), (1 + (self.bias if self.kind == "limitedSlip" else 1.0)) * weak)
+        signed = 1 if force > 0 else -1
+        first_weak = holds[0] < holds[1]
+        return [signed * (size / 2 - over if weaker else size / 2 + over) for weaker in (first_weak, not first_weak)], size / most if most > 0 else inf
+
+
+@dataclass(frozen=True)
 class Car:
     front: Axle
     rear: Axle
     height: float
+    drive: Drive = Drive()
 
     @property
     def weight(self):
@@ -103,4 +127,11 @@ def read_car(case):
     total = front + loads["rearLeft"] + loads["rearRight"]
     base = vehicle["wheelbaseMm"]
     return Car(read_axle(vehicle, case["stated"], "front", base * (1 - front / total), loads),
-               read_axle(vehicle, case["stated"], "rear", -base * front / total, loads), vehicle["centreOfGravityHeightMm"])
+               read_axle(vehicle, case["stated"], "rear", -base * front / total, loads), vehicle["centreOfGravityHeightMm"], read_drive(vehicle))
+
+
+def read_drive(vehicle):
+    given, air = vehicle.get("differential", {}), vehicle.get("aero")
+    driven = {"front": 100.0, "rear": 0.0}.get(vehicle.get("drivenAxle"), vehicle.get("driveShareFrontPct", 0.0))
+    return Drive(vehicle.get("brakeShareFrontPct", 68.0), driven, given.get("kind", "open"), given.get("biasRatio", 1.0),
+                 None if air is None else tuple(air[name] for name in ("referenceSpeedKmh", "frontDownforceN", "rearDownforceN", "dragN")))

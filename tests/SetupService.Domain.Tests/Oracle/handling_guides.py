@@ -34,6 +34,8 @@ class Place:
     slope: float
     shortened: float
     ratio: float
+    contact_ahead: float = 0.0  # movement forward per mm of travel: of the upright's point at the contact
+    centre_ahead: float = 0.0  # of the wheel centre
 
 
 def spin_of(camber, toe):
@@ -75,7 +77,7 @@ class StraightGuide:
         return Place(camber, unsteered, self.toe + steer, travel, 0.0, 1.0, self.slope, self.ratio * travel, self.ratio)
 
 
-FIGURES = ("camber", "toe", "rise", "half", "up", "across", "length", "ratio")
+FIGURES = ("camber", "toe", "rise", "half", "up", "across", "length", "ratio", "contact_ahead", "centre_ahead")
 
 
 class PointGuide:
@@ -105,7 +107,7 @@ class PointGuide:
         return {name: float(value) for name, value in zip(FIGURES, (
             position.camber_deg, position.toe_deg, position.contact[2] + self.corner.request["loadedRadiusMm"] * self.tilt, contact[1],
             velocity[2], velocity[1], spring["springLengthMm"] if sprung else -self.stated_ratio * travel,
-            spring["springMotionRatio"] if sprung else self.stated_ratio))}
+            spring["springMotionRatio"] if sprung else self.stated_ratio, velocity[0], position.by_travel[0]))}
 
     @property
     def tilt(self):
@@ -121,7 +123,7 @@ class PointGuide:
         now = self.read(travel, steer)
         unsteered = self.read(travel, 0.0)["camber"] if steer else now["camber"]
         return Place(now["camber"], unsteered, now["toe"], now["rise"], now["half"], now["up"], now["across"] / now["up"],
-                     self.rest["length"] - now["length"], now["ratio"])
+                     self.rest["length"] - now["length"], now["ratio"], now["contact_ahead"], now["centre_ahead"])
 
     def error(self, travel, steer):
         """Largest error of the polynomial there."""

@@ -28,11 +28,11 @@ def start_of(car, radius_m):
 class Search:
     """Follows one car's equilibrium over lateral acceleration."""
 
-    def __init__(self, car, left, radius_m):
-        self.car, self.left, self.radius_m = car, left, radius_m
+    def __init__(self, car, left, radius_m, longitudinal_g=0.0):
+        self.car, self.left, self.radius_m, self.longitudinal_g = car, left, radius_m, longitudinal_g
 
     def turn(self, lateral_g):
-        return Turn(self.car, self.left, lateral_g, self.radius_m)
+        return Turn(self.car, self.left, lateral_g, self.radius_m, self.longitudinal_g)
 
     def climb(self, lateral_g):
         """By steps, halved where one fails."""
@@ -54,26 +54,27 @@ def used(turn, states):
     """What each axle needs of the most its tyres, as they are, give together."""
     answer = {}
     for n, end in ((0, "front"), (2, "rear")):
-        tyre = replace(turn.axles[end].tyre, raised=1.0)
-        answer[end] = turn.demand(end) / axle_peak(tyre, [(s.slip, s.load, s.camber_to_turn) for s in states[n:n + 2] if s.load > 0])
+        raised = turn.axles[end].tyre.raised
+        wheels = [(replace(s.tyre, raised=s.tyre.raised / raised), s.slip, s.load, s.camber_to_turn) for s in states[n:n + 2] if s.load > 0]
+        answer[end] = turn.demand(end, states) / axle_peak(wheels)
     return answer
 
 
 def past_the_peak(turn, states):
     """Whether an axle slips beyond its peak, where the same force is found a second time."""
     for n, end in ((0, "front"), (2, "rear")):
-        tyre, wheels = turn.axles[end].tyre, [s for s in states[n:n + 2] if s.load > 0]
-        at, further = (sum(tyre.force(s.slip + more, s.load, s.camber_to_turn) for s in wheels) for more in (0.0, 0.01))
+        wheels = [s for s in states[n:n + 2] if s.load > 0]
+        at, further = (sum(s.tyre.force(s.slip + more, s.load, s.camber_to_turn) for s in wheels) for more in (0.0, 0.01))
         if further < at:
             return True
     return False
 
 
-def settled(car, left, lateral_g, radius_m, start=None):
+def settled(car, left, lateral_g, radius_m, start=None, longitudinal_g=0.0):
     """Equilibrium, its contacts and what each axle uses; an axle that needs more than 0.99 of its grip has its peak raised to that."""
     by, solved_with = {end: 1.2 + lateral_g for end in ("front", "rear")} if start is None else start[3], None
     for _ in range(200):
-        search = Search(raised(car, by), left, radius_m)
+        search = Search(raised(car, by), left, radius_m, longitudinal_g)
         try:
             if solved_with is not None:
                 u, contacts = balanced(search.turn(lateral_g), u, contacts)
@@ -96,25 +97,31 @@ def settled(car, left, lateral_g, radius_m, start=None):
     raise NoBalance("the grip does not settle")
 
 
-def grip_limit(car, left, radius_m, end, start_g):
+def grip_limit(car, left, radius_m, end, start_g, longitudinal_g=0.0):
     """The lateral acceleration at which an axle needs all its tyres have: where what they hold, a / used, is a; checked by the way from standstill."""
     for warm in (True, False):
         try:
-            g = seek_limit(car, left, radius_m, end, start_g, warm)
+            g = seek_limit(car, left, radius_m, end, start_g, warm, longitudinal_g)
         except NoBalance:
             continue
-        if abs(settled(car, left, g, radius_m)[4][end] - 1) < 1e-8:
+        if abs(settled(car, left, g, radius_m, longitudinal_g=longitudinal_g)[4][end] - 1) < 1e-8:
             return g
     raise NoBalance("the limit is not found")
 
 
-def seek_limit(car, left, radius_m, end, start_g, warm):
+def seek_limit(car, left, radius_m, end, start_g, warm, longitudinal_g=0.0):
     """By secants, each turn solved from the last one (warm) or from standstill."""
-    answer = settled(car, left, start_g, radius_m)
+    answer = settled(car, left, start_g, radius_m, longitudinal_g=longitudinal_g)
     points = [(start_g, start_g / answer[4][end])]
     g = points[0][1]
     for _ in range(30):
-        answer = settled(car, left, g, radius_m, answer if warm else None)
+        try:
+            answer = settled(car, left, g, radius_m, answer if warm else None, longitudinal_g)
+        except NoBalance:
+            if abs(g - points[-1][0]) < 1e-3:
+                raise
+            g = (g + points[-1][0]) / 2  # too far at once: where the secant leads there is no equilibrium
+            continue
         points.append((g, g / answer[4][end]))
         (g0, held0), (g1, held1) = points[-2:]
         if abs(held1 - g1) < 1e-11:
@@ -159,8 +166,8 @@ def names(left):
     return {(end, side): end + ("Right" if (side > 0) == left else "Left") for end, side in WHEELS}
 
 
-def answer(car, left, lateral_g, radius_m):
-    search, u, contacts, _, needs = settled(car, left, lateral_g, radius_m)
+def answer(car, left, lateral_g, radius_m, longitudinal_g=0.0):
+    search, u, contacts, _, needs = settled(car, left, lateral_g, radius_m, longitudinal_g=longitudinal_g)
     turn, called, to_left = search.turn(lateral_g), names(left), 1 if left else -1
     states = dict(zip(WHEELS, turn.states(u, contacts)))
     wheels = {called[key]: {

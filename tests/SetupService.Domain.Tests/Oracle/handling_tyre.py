@@ -13,6 +13,7 @@ from scipy.optimize import minimize_scalar
 
 PCY1, PDY2, PEY1, PEY2, PKY1, PKY2, PKY6, PKY7 = 1.193, 0.145 / 0.99, -1.003, -0.537, 803.01 / 4000, 2.13, 0.92, 0.24
 GAIN, BEST = 0.0053, 3.0
+ALONG, PDX2, EXPONENT, LEAST_BESIDE = 1.21 / 0.99, 0.037 / 1.21, 2.0, 0.02  # PDX1 by PDY1, PDX2 by PDX1; the friction ellipse
 MOST_USED = 0.99
 
 
@@ -29,6 +30,16 @@ class Tyre:
         """Cornering stiffness in N/rad: as PKY1 FZ0 sin(2 atan(FZ/(PKY2 FZ0))), PKY1 by way of the stiffness at nominal load."""
         at_nominal = PKY1 * 180 / pi * self.nominal
         return self.stiffness * at_nominal * sin(2 * atan(load / (PKY2 * self.nominal))) / sin(2 * atan(1 / PKY2))
+
+    def along(self, load):
+        """The most longitudinal force, without side force."""
+        return self.friction * ALONG * (1 - PDX2 * (load / self.nominal - 1)) * load
+
+    def beside(self, along, load):
+        """The tyre beside a longitudinal force: what the ellipse leaves of its peak."""
+        most = self.along(load)
+        left = 1 - (abs(along) / most) ** EXPONENT if most > 0 else 0.0
+        return replace(self, raised=self.raised * (max(LEAST_BESIDE, left ** (1 / EXPONENT)) if left > 0 else LEAST_BESIDE))
 
     def force(self, slip, load, lean):
         more = load / self.nominal - 1
@@ -49,10 +60,10 @@ def fitted(axle_load_n, nominal, friction, cornering_stiffness=None):
     return tyre if cornering_stiffness is None else replace(tyre, stiffness=cornering_stiffness * 180 / pi / tyre.slope(axle_load_n / 2))
 
 
-def axle_peak(tyre, wheels):
-    """Most that two wheels (slip, load, inclination) give together when the same slip is added to both."""
+def axle_peak(wheels):
+    """Most that two wheels (tyre, slip, load, inclination) give together when the same slip is added to both."""
     def lost(more):
-        return -sum(tyre.force(slip + more, load, camber) for slip, load, camber in wheels)
+        return -sum(tyre.force(slip + more, load, camber) for tyre, slip, load, camber in wheels)
 
     scan = np.linspace(-20, 50, 281)
     best = min(scan, key=lost)

@@ -7,7 +7,7 @@ using SetupService.Api.Http.Shared;
 
 namespace SetupService.Api.Handling.Cornering;
 
-/// <summary>A car in a steady turn on a level road.</summary>
+/// <summary>A car in a steady turn on a level road, braked or driven through it where longitudinalG says so.</summary>
 public sealed record CorneringRequest : TurnRequest
 {
     /// <summary>Lateral acceleration, taken as what the car does.</summary>
@@ -15,6 +15,11 @@ public sealed record CorneringRequest : TurnRequest
     [Range(0, 3)]
     [Sample(0.9)]
     public double LateralG { get; set; }
+
+    /// <summary>Longitudinal acceleration kept up through the turn; positive = driven, which needs drivenAxle, negative = braked. Left out, 0.</summary>
+    [Range(-2, 2)]
+    [Sample(-0.3)]
+    public double? LongitudinalG { get; set; }
 }
 
 /// <summary>How the car stands in the turn, and what that rests on.</summary>
@@ -45,5 +50,9 @@ public sealed record CorneringAnswer : TurnRow
 public sealed class CorneringRules : AbstractValidator<CorneringRequest>
 {
     /// <summary>Makes the rules; they hold no state.</summary>
-    public CorneringRules() => this.TurnsAreWhole(request => request.LateralG);
+    public CorneringRules()
+    {
+        this.TurnsAreWhole(request => request.LateralG);
+        this.DrivenAxleIsKnown(request => request.LongitudinalG > 0);
+    }
 }

@@ -18,7 +18,7 @@ internal static class CorneringEndpoint
             .WithProblems(ProblemTypes.NotComputable)
             .WithName("cornering")
             .WithSummary("What do the body and each wheel do in this turn?")
-            .WithDescription("Equilibrium of body and four wheels in a steady turn: roll, wheel loads, travel, steer, and each wheel's inclination to the road as the sum of its contributions; load transfer by its parts, roll stiffness, what of its grip each axle uses, what each can hold and which gives up first. Missing figures get typical values, each listed with how far it moves the answer.");
+            .WithDescription("Equilibrium of body and four wheels in a steady turn: roll, wheel loads, travel, steer, and each wheel's inclination to the road as the sum of its contributions; load transfer by its parts, roll stiffness, what of its grip each axle uses, what each can hold and which gives up first. With longitudinalG the car is braked or driven through it, quasi-steady: load transfer, pitch, dive, brake and drive shares, combined slip; yaw acceleration, engine limit, banking and crests stay out. Missing figures get typical values, each listed with how far it moves the answer.");
 
     private static Results<Answer<CorneringAnswer>, Problem> Corner(Body<CorneringRequest> body, QueryReader query, CancellationToken cancellation)
     {
@@ -26,7 +26,7 @@ internal static class CorneringEndpoint
             return body.Problem!;
         if (!VehicleMapper.Map(request.Vehicle).Under("vehicle").TryGet(out var vehicle, out var refusal))
             return body.Refuse(refusal);
-        if (CorneringEvaluation.Create(request, vehicle, query.Units, WorkBudget.Generous(cancellation)) is not { } car)
+        if (CorneringEvaluation.Create(request, vehicle, query.Units, WorkBudget.Generous(cancellation), request.LongitudinalG) is not { } car)
             return HandlingProblems.NoCorner(vehicle);
         var turn = car.Run.At(request.LateralG, out var obstacle);
         cancellation.ThrowIfCancellationRequested();

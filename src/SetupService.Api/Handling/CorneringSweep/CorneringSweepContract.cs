@@ -15,6 +15,11 @@ public sealed record CorneringSweepRequest : TurnRequest
     /// <summary>Lateral acceleration, each taken as what the car does.</summary>
     [JsonRequired]
     public LateralRangeDocument LateralG { get; set; } = null!;
+
+    /// <summary>Longitudinal acceleration kept up through the turn; positive = driven, which needs drivenAxle, negative = braked. Left out, 0.</summary>
+    [Range(-2, 2)]
+    [Sample(-0.3)]
+    public double? LongitudinalG { get; set; }
 }
 
 /// <summary>Lateral acceleration from one end to the other, g.</summary>
@@ -98,6 +103,7 @@ public sealed class CorneringSweepRules : AbstractValidator<CorneringSweepReques
     public CorneringSweepRules()
     {
         this.TurnsAreWhole(request => request.LateralG?.ToRange() is { Step: not 0, Count: > 0 } range ? Math.Max(range[0], range[range.Count - 1]) : null);
+        this.DrivenAxleIsKnown(request => request.LongitudinalG > 0);
         this.LeadsToItsEnd(nameof(CorneringSweepRequest.LateralG), static request => request.LateralG?.ToRange(), MostRows);
     }
 }

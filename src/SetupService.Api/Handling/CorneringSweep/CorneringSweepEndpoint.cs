@@ -59,7 +59,7 @@ internal static class CorneringSweepEndpoint
             return false;
         }
 
-        car = CorneringEvaluation.Create(request, vehicle, units, WorkBudget.Generous(cancellation));
+        car = CorneringEvaluation.Create(request, vehicle, units, WorkBudget.Generous(cancellation), request.LongitudinalG);
         if (car is null)
         {
             problem = HandlingProblems.NoCorner(vehicle);

@@ -14,17 +14,20 @@ internal static class TurnAnswers
     {
         var attitude = turn.Attitude;
         var lateralG = attitude.Demand.LateralG;
+        var isAlong = attitude.Demand.LongitudinalG != 0 || car.Reading.Car.Aero is not null;
         return new TurnRow
         {
             LateralG = lateralG,
             SpeedKmh = car.Path.SpeedKmh(lateralG),
             CornerRadiusM = car.Path.RadiusM(lateralG),
+            LongitudinalG = isAlong ? attitude.Demand.LongitudinalG : null,
+            PitchDeg = isAlong ? attitude.PitchDeg : null,
             RollDeg = attitude.RollDeg,
             RollDegPerG = turn.RollDegPerG,
             SteerDeg = attitude.SteerToLeftDeg,
             SteeringWheelDeg = attitude.SteerToLeftDeg * car.SteeringRatio,
-            Wheels = Wheels(attitude),
-            Axles = new TurnAxlesResponse { Front = Axle(attitude.Front), Rear = Axle(attitude.Rear) },
+            Wheels = Wheels(attitude, isAlong),
+            Axles = new TurnAxlesResponse { Front = Axle(attitude.Front, isAlong), Rear = Axle(attitude.Rear, isAlong) },
             RollStiffnessFrontPct = car.RollStiffnessFrontPct,
             Balance = Balance(car, turn, limits),
         };
@@ -52,15 +55,15 @@ internal static class TurnAnswers
     private static UncertaintyResponse? WithoutRange(in AxleLimit limit) =>
         limit.LimitG is { } g ? new() { Value = g, Lower = null, Upper = null, LevelPct = Uncertainty.NinetyPct } : null;
 
-    private static TurnWheelsResponse Wheels(in CorneringAttitude attitude) => new()
+    private static TurnWheelsResponse Wheels(in CorneringAttitude attitude, bool isAlong) => new()
     {
-        FrontLeft = Wheel(attitude.FrontLeft),
-        FrontRight = Wheel(attitude.FrontRight),
-        RearLeft = Wheel(attitude.RearLeft),
-        RearRight = Wheel(attitude.RearRight),
+        FrontLeft = Wheel(attitude.FrontLeft, isAlong),
+        FrontRight = Wheel(attitude.FrontRight, isAlong),
+        RearLeft = Wheel(attitude.RearLeft, isAlong),
+        RearRight = Wheel(attitude.RearRight, isAlong),
     };
 
-    private static TurnWheelResponse Wheel(in WheelAttitude wheel) => new()
+    private static TurnWheelResponse Wheel(in WheelAttitude wheel, bool isAlong) => new()
     {
         IsOuter = wheel.IsOuter,
         LoadN = wheel.LoadN,
@@ -68,6 +71,7 @@ internal static class TurnAnswers
         SteerDeg = wheel.SteerDeg,
         SlipDeg = wheel.SlipDeg,
         SideForceN = wheel.SideForceN,
+        LongitudinalForceN = isAlong ? wheel.LongitudinalN : null,
         InclinationDeg = wheel.IsBeyondReadings ? null : wheel.InclinationAngleDeg,
         Contributions = new InclinationContributionsResponse
         {
@@ -83,8 +87,11 @@ internal static class TurnAnswers
         IsLifted = wheel.IsLifted,
     };
 
-    private static TurnAxleResponse Axle(in AxleAttitude axle) => new()
+    private static TurnAxleResponse Axle(in AxleAttitude axle, bool isAlong) => new()
     {
+        AddedLoadN = isAlong ? axle.LongitudinalLoadN : null,
+        LongitudinalForceN = isAlong ? axle.LongitudinalN : null,
+        LongitudinalUsedPct = isAlong && double.IsFinite(axle.LongitudinalUsed) ? 100 * axle.LongitudinalUsed : null,
         LoadTransferN = axle.LoadTransferN,
         ElasticN = axle.ElasticN,
         GeometricN = axle.GeometricN,

@@ -54,6 +54,18 @@ public record TurnRow
     [Sample(60.0)]
     public required double? CornerRadiusM { get; init; }
 
+    /// <summary>Longitudinal acceleration; negative = braked. Only where it is asked for, or the air acts.</summary>
+    [JsonPropertyOrder(-1)]
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    [Sample(-0.3)]
+    public double? LongitudinalG { get; init; }
+
+    /// <summary>Pitch of the body between its axles; positive = nose down (ISO 8855). Only with longitudinalG.</summary>
+    [JsonPropertyOrder(-1)]
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    [Sample(0.7)]
+    public double? PitchDeg { get; init; }
+
     /// <summary>Roll of the body; positive = leaning out of the turn.</summary>
     [JsonPropertyOrder(-1)]
     [Sample(3.1)]
@@ -135,6 +147,11 @@ public sealed record TurnWheelResponse
     [Sample(4700.0)]
     public required double SideForceN { get; init; }
 
+    /// <summary>Force along the car; negative = braked. Only with longitudinalG.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    [Sample(-1100.0)]
+    public double? LongitudinalForceN { get; init; }
+
     /// <summary>Inclination to the road; negative = top towards the car's centre plane. Null where an inner wheel is beyond what was read of its suspension.</summary>
     [Sample(0.4)]
     public required double? InclinationDeg { get; init; }
@@ -211,6 +228,21 @@ public sealed record TurnAxleResponse
     /// <summary>What the unsprung masses move across by themselves.</summary>
     [Sample(160.0)]
     public required double UnsprungN { get; init; }
+
+    /// <summary>Load that braking, driving and the air add to the axle. Only with longitudinalG.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    [Sample(770.0)]
+    public double? AddedLoadN { get; init; }
+
+    /// <summary>Force along the car of both tyres; negative = braked. Only with longitudinalG.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    [Sample(-2600.0)]
+    public double? LongitudinalForceN { get; init; }
+
+    /// <summary>That force by the most the tyres could give as brakes or differential share it; above 100 they cannot. Null where they hold nothing, or without longitudinalG.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    [Sample(25.0)]
+    public double? LongitudinalUsedPct { get; init; }
 
     /// <summary>How far the body rose at this axle; positive = jacked up.</summary>
     [Sample(1.2)]

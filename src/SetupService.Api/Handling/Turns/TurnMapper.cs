@@ -36,14 +36,17 @@ internal sealed record CorneringEvaluation(Vehicle Stated, ResolvedHandlingCar R
     private const double LeastGuessG = 0.5;
 
     /// <summary>The car of a request; null where its points hold no wheel.</summary>
-    public static CorneringEvaluation? Create(TurnRequest request, Vehicle vehicle, UnitSystem units, WorkBudget budget)
+    public static CorneringEvaluation? Create(TurnRequest request, Vehicle vehicle, UnitSystem units, WorkBudget budget, double? longitudinalG = null) =>
+        Create(TurnMapper.Path(request).WithLongitudinal(longitudinalG ?? 0), request.HeldLateralG, vehicle, units, budget);
+
+    /// <summary>The car along a path; null where its points hold no wheel.</summary>
+    public static CorneringEvaluation? Create(TurnPath path, double? heldLateralG, Vehicle vehicle, UnitSystem units, WorkBudget budget)
     {
-        var path = TurnMapper.Path(request);
         if (HandlingCarBuilder.Build(vehicle, units) is not { } stated) return null;
 
-        // Where it is not found the work is spent, or the points hold no wheel, and the turns themselves say so.
-        var scale = GripScale.Find(stated.Car, path, request.HeldLateralG, budget) ?? GripScale.ByTyres;
-        var reading = scale.Apply(stated);
+        // What a car was measured to hold it held unbraked. Where no scale is found the work is spent, or the points hold no wheel, and the turns themselves say so.
+        var scale = GripScale.Find(stated.Car, path.WithLongitudinal(0), heldLateralG, budget) ?? GripScale.ByTyres;
+        var reading = LongitudinalAssumptions.Add(scale.Apply(stated), vehicle, path, path.LongitudinalG, path.LongitudinalG);
         return CorneringRun.Create(reading.Car, path, budget) is { } run
             ? new CorneringEvaluation(vehicle, reading, path, run, scale, vehicle.SteeringRatio, units, budget)
             : null;

@@ -19,6 +19,7 @@ internal static class TurnProblems
 
     private static IReadOnlyList<string> Places(TurnRequest request, CorneringEvaluation car, in CorneringObstacle obstacle)
     {
+        if (obstacle.Failure == CorneringFailure.AxleUnloaded) return ["/longitudinalG"];
         if (obstacle.Failure != CorneringFailure.TravelNotReached) return ["/lateralG"];
         var lacking = SuspensionReach.Lacking(car.Reading.Car, car.Path, obstacle.LateralG);
         return lacking.Count > 0

@@ -38,6 +38,14 @@ internal static class TurnRules
             .WithMessage((request, speedKmh) => TooSlow(speedKmh!.Value, hardestG(request)!.Value));
     }
 
+    /// <summary>Adds that driving needs a driven axle.</summary>
+    public static void DrivenAxleIsKnown<T>(this AbstractValidator<T> rules, Func<T, bool> isDriven)
+        where T : TurnRequest =>
+        rules.RuleFor(request => request.Vehicle.DrivenAxle).NotNull()
+            .When((request, context) => request.Vehicle is not null && isDriven(request) && !context.IsRefused("Vehicle.DrivenAxle"))
+            .WithErrorCode(FaultCodes.Required)
+            .WithMessage("drivenAxle is missing; driving (longitudinalG above 0) is asked for, and only the driven wheels can give it.");
+
     // What was refused was still sent.
     private static bool IsRadiusSent<T>(T request, ValidationContext<T> context)
         where T : TurnRequest => request.CornerRadiusM is not null || context.IsRefused(nameof(TurnRequest.CornerRadiusM));

@@ -44,7 +44,29 @@ public static class HandlingInputs
             "The lean into the turn at which a tyre grips best; nobody has published one for road tyres, so this is judgement."),
     ];
 
-    /// <summary>All.</summary>
+    /// <summary>Front axle's share of the braking force, percent.</summary>
+    public static HandlingInput BrakeShareFront { get; } = new(
+        "/brakeShareFrontPct", "Pct", car => car.BrakeShareFrontPct, (car, value) => car with { BrakeShareFrontPct = value }, 0, 2);
+
+    /// <summary>Front axle's share of the driving force, percent; 0 where nobody said which axle is driven.</summary>
+    public static HandlingInput DriveShareFront { get; } = new(
+        "/driveShareFrontPct", "Pct", car => car.DriveShareFrontPct ?? 0, (car, value) => car with { DriveShareFrontPct = value }, 0, 0);
+
+    /// <summary>The coefficients of the tyre that count only beside a longitudinal force.</summary>
+    public static IReadOnlyList<(HandlingInput Input, TypicalValue Typical, string Reason)> LongitudinalTyreSet { get; } =
+    [
+        Coefficient("longitudinalFriction", "", set => set.LongitudinalFriction, (set, value) => set with { LongitudinalFriction = value }, TyreTypicals.LongitudinalFriction,
+            "Peak friction along the wheel by that across it: how much braking or driving there is, and so what share of it is used."),
+        Coefficient("longitudinalLoadSensitivity", "", set => set.LongitudinalLoadSensitivity, (set, value) => set with { LongitudinalLoadSensitivity = value }, TyreTypicals.LongitudinalLoadSensitivity,
+            "Share of its longitudinal friction a tyre loses per nominal load more."),
+        Coefficient("combinedExponent", "", set => set.CombinedExponent, (set, value) => set with { CombinedExponent = value }, TyreTypicals.CombinedExponent,
+            "How braking or driving and side force share the grip: 2 is the friction ellipse, more leaves more side force."),
+    ];
+
+    /// <summary>What counts only beside braking or driving: brake and drive shares, and the tyre's coefficients for it.</summary>
+    public static IReadOnlyList<HandlingInput> Longitudinal { get; } = [BrakeShareFront, DriveShareFront, .. LongitudinalTyreSet.Select(one => one.Input)];
+
+    /// <summary>All, but for <see cref="Longitudinal"/>.</summary>
     public static IReadOnlyList<HandlingInput> All { get; } = [CentreOfGravityHeight, .. Front.All, .. Rear.All, Grip, .. TyreSet.Select(one => one.Input)];
 
     /// <summary>Those of one axle.</summary>
@@ -53,7 +75,8 @@ public static class HandlingInputs
     /// <summary>True for what only the tyres' grip goes by: nothing that is asked of a car at rest.</summary>
     public static bool IsOfGrip(HandlingInput input) =>
         ReferenceEquals(input, Grip) || ReferenceEquals(input, Front.TyreFriction) || ReferenceEquals(input, Rear.TyreFriction)
-        || ReferenceEquals(input, Front.TyreNominalLoad) || ReferenceEquals(input, Rear.TyreNominalLoad) || TyreSet.Any(one => ReferenceEquals(one.Input, input));
+        || ReferenceEquals(input, Front.TyreNominalLoad) || ReferenceEquals(input, Rear.TyreNominalLoad) || TyreSet.Any(one => ReferenceEquals(one.Input, input))
+        || LongitudinalTyreSet.Any(one => ReferenceEquals(one.Input, input));
 
     /// <summary>True when an input can move how a car stands in a turn at all, so that nothing is solved for one that cannot.</summary>
     public static bool CanMatter(HandlingInput input, HandlingCar car)

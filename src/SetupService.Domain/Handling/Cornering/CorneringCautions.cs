@@ -13,6 +13,10 @@ public static class CorneringCautions
         "steadyTurnOnly",
         "This is a steady turn on a level, even, dry road, without braking, wind or kerbs. A real bend asks more: keep a margin to every limit named here.");
 
+    private static readonly Caution QuasiSteady = new(
+        "quasiSteady",
+        "This is a turn braked or driven evenly on a level, even, dry road. Turning in, lifting off and a change of pedal upset the car before it settles, brakes fade and bends have bumps: keep a margin to every limit named here.");
+
     private static readonly Caution WhereLawful = new(
         "tryOnlyWhereLawful",
         "Try how a car behaves near its limit only where that is lawful and safe, on closed ground and building up step by step; what may be changed on a road car is decided by local law and those licensed to approve it.");
@@ -38,7 +42,7 @@ public static class CorneringCautions
         }
 
         list.AddRange(OfAttitudes(attitudes));
-        list.Add(SteadyTurnOnly);
+        list.Add(attitudes.Any(one => one.Demand.LongitudinalG != 0) ? QuasiSteady : SteadyTurnOnly);
         list.Add(WhereLawful);
         return list;
     }
@@ -69,6 +73,15 @@ public static class CorneringCautions
                 $"The body rolls {one.RollDeg / one.Demand.LateralG:0.0}° per g; road cars roll 3 to 8. Check springs, motion ratios, anti-roll bars and the height of the centre of gravity before you trust this answer.")));
         }
 
+        if (turns.Exists(one => Along(one) > Beyond))
+        {
+            var one = turns.Find(attitude => Along(attitude) > Beyond);
+            var axle = CorneringWords.Name(one.Front.LongitudinalUsed >= one.Rear.LongitudinalUsed ? CarAxle.Front : CarAxle.Rear);
+            list.Add(new("beyondLongitudinalGrip", one.Front.LongitudinalN + one.Rear.LongitudinalN < 0
+                ? $"At {CorneringWords.G(one.Demand.LateralG)} the {axle} tyres cannot brake so hard: they lock, or an anti-lock system lets go, and they steer and hold no more."
+                : $"At {CorneringWords.G(one.Demand.LateralG)} the {axle} tyres cannot drive so hard as the differential shares it: a wheel spins."));
+        }
+
         if (turns.Exists(one => Used(one) > Beyond))
         {
             var one = turns.Find(attitude => Used(attitude) > Beyond);
@@ -83,6 +96,8 @@ public static class CorneringCautions
 
         return list;
     }
+
+    private static double Along(CorneringAttitude attitude) => Math.Max(attitude.Front.LongitudinalUsed, attitude.Rear.LongitudinalUsed);
 
     private static double Used(CorneringAttitude attitude) => Math.Max(attitude.Front.GripUsed, attitude.Rear.GripUsed);
 

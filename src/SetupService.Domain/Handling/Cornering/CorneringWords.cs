@@ -19,7 +19,7 @@ public static class CorneringWords
             CorneringFailure.TravelNotReached when obstacle.BeyondReadings is { } beyond => Prose.Write(
                 units,
                 $"at {asked} the outer {Name(beyond.Axle)} wheel, {Name(beyond.Position)}, would be at {beyond.TravelMm:mm} of travel, beyond its readings and the {MeasuredSuspension.ExtensionMm:gap} they are extended by; up to {limit} no outer wheel is."),
-            CorneringFailure.AxleUnloaded => $"braked or driven so hard, at {asked} an axle would carry nothing.",
+            CorneringFailure.AxleUnloaded => $"at {asked}, braked or driven so hard, an axle would carry nothing.",
             CorneringFailure.WorkSpent => $"at {asked} the work allowed for one request was spent before an equilibrium was found.",
             _ => $"at {asked} a wheel would travel or steer further than its suspension, or its readings, reach; up to {limit} it does not.",
         };
@@ -35,7 +35,7 @@ public static class CorneringWords
         var attitude = turn.Attitude;
         var share = attitude.FrontLoadTransferPct is { } pct ? Prose.Write(UnitSystem.Metric, $"The front axle takes {pct:pct0} of the load transfer. ") : "";
         var limit = limits is null ? "" : Limit(limits) + " ";
-        return $"{limit}{Used(attitude)} {Gradient(turn)} {share}{Tyres(car)}";
+        return $"{limit}{Used(attitude)} {Along(attitude)}{Gradient(turn)} {share}{Tyres(car)}";
     }
 
     /// <summary>Which axle gives up first, and at what lateral acceleration.</summary>
@@ -68,6 +68,19 @@ public static class CorneringWords
 
     private static string Used(in CorneringAttitude attitude) =>
         Prose.Write(UnitSystem.Metric, $"Here the front uses {100 * attitude.Front.GripUsed:pct0} of its grip, the rear {100 * attitude.Rear.GripUsed:pct0}.");
+
+    // What braking or driving takes beside the side force.
+    private static string Along(in CorneringAttitude attitude)
+    {
+        var (front, rear) = (attitude.Front.LongitudinalUsed, attitude.Rear.LongitudinalUsed);
+        if (front == 0 && rear == 0) return "";
+        var braked = attitude.Front.LongitudinalN + attitude.Rear.LongitudinalN < 0;
+        return (braked ? "Braking" : "Driving") + " takes " + string.Join(", ", ((string Axle, double Used)[])[("front", front), ("rear", rear)] is var both
+            ? both.Where(one => one.Used > 0).Select(one => double.IsFinite(one.Used)
+                ? Prose.Write(UnitSystem.Metric, $"{100 * one.Used:pct0} of what the {one.Axle} tyres hold lengthwise")
+                : $"more than the {one.Axle} tyres hold lengthwise")
+            : []) + ". ";
+    }
 
     private static string Gradient(in SteadyTurn turn) => (turn.UndersteerDegPerG, turn.NoGradient) switch
     {

@@ -80,7 +80,7 @@ public sealed record LimitStudy
     private static List<LimitEffect> Effect(ResolvedHandlingCar reading, in TurnPath path, CorneringSolver stand, in Held held, WorkBudget? budget)
     {
         var list = new List<LimitEffect>();
-        foreach (var input in HandlingInputs.All)
+        foreach (var input in LongitudinalForces.AreAsked(reading.Car, path) ? [.. HandlingInputs.All, .. HandlingInputs.Longitudinal] : HandlingInputs.All)
         {
             if (!HandlingInputs.CanMatter(input, reading.Car)) continue;
             var value = input.Read(reading.Car);
