@@ -155,6 +155,9 @@ public sealed partial class CorneringSolver
         return axle.GripUsed(axle.Tyres(_centreStationMm, _centreMm));
     }
 
+    /// <summary>An axle's longitudinal force in the turn last solved by the most its tyres could give as brakes or differential share it; above 1 they cannot.</summary>
+    public double LongitudinalUsed(CarAxle at) => (at == CarAxle.Front ? _front : _rear).LongitudinalUsed;
+
     /// <summary>The same if both tyres were others, the attitude as it is.</summary>
     public double GripUsed(CarAxle at, in AxleTyre tyre)
     {

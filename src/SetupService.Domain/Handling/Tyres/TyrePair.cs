@@ -84,12 +84,17 @@ public readonly record struct TyrePair(SideForceCurve Outer, SideForceCurve Inne
     /// <param name="slipDeg">That angle, degrees: a guess first, then what was found.</param>
     public double PeakN(ref double slipDeg)
     {
-        // Newton's method for the slope's zero; where the curve is not bent down the way up it leads towards that.
+        // Newton's method for the slope's zero; where the curve is not bent down the way up it leads towards that. A step over a peak that was passed already is halved back to it.
+        var (rising, falling) = (double.NegativeInfinity, double.PositiveInfinity);
         for (var step = 0; step < MostSteps && Math.Abs(slipDeg) < FurthestDeg; step++)
         {
             var force = ForceN(slipDeg, out var slope, out var bend);
             if (slope == 0) return force;
             var change = bend < 0 ? Math.Clamp(-slope / bend, -LongestStepDeg, LongestStepDeg) : Math.CopySign(LongestStepDeg, slope);
+            if (slope > 0) rising = slipDeg;
+            else falling = slipDeg;
+            var next = slipDeg + change;
+            if (double.IsFinite(falling - rising) && rising < falling && !(next >= rising && next <= falling)) change = ((rising + falling) / 2) - slipDeg;
             slipDeg += change;
             if (Math.Abs(change) < LastPeakStepDeg) return force + (slope * change / 2);
         }

@@ -1,6 +1,7 @@
 using CsCheck;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Tests.Handling.Cornering;
 
@@ -24,6 +25,21 @@ public sealed class ResidualTests
             state[unknown] += 100 * CorneringSolver.UnknownSteps[unknown];
             if (solver.TryResiduals(state, lateralG, radiusM, residuals)) Assert.True(Largest(residuals) > 1000 * before, $"{unknown}: {before}, {Largest(residuals)}");
         }, iter: 500);
+
+    [Fact]
+    public void The_system_of_a_turn_braked_or_driven_through_is_balanced_too() =>
+        Gen.Select(AnyCar.Cars, Gen.Double[0.1, 0.7], Gen.Double[-0.5, 0.3], Gen.Double[0, 100]).Sample((car, lateralG, longitudinalG, share) =>
+        {
+            car = car with { DriveShareFrontPct = share, Differential = Differential.LimitedSlip(2), Aero = new(120, 200, 300, 400) };
+            var demand = TurnPath.AtRadius(TurnDirection.Left, 60).WithLongitudinal(longitudinalG).At(lateralG);
+            var solver = CorneringSolver.Create(car, TurnDirection.Left)!;
+            if (solver.Solve(demand) is not null) return;
+            var (state, residuals) = (new double[CorneringSolver.UnknownCount], new double[CorneringSolver.UnknownCount]);
+            solver.CopyState(state);
+
+            Assert.True(solver.TryResiduals(state, demand, residuals));
+            Assert.InRange(Largest(residuals), 0, 1e-7 * car.MassKg * HandlingCar.StandardGravity);
+        }, iter: 300);
 
     [Fact]
     public void Putting_a_car_into_a_state_allocates_nothing_and_the_next_turn_is_solved_from_there()
