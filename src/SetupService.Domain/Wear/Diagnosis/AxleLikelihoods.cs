@@ -3,6 +3,7 @@ namespace SetupService.Domain.Wear.Diagnosis;
 /// <summary>
 /// How likely an axle's signs and marks are under a combination of causes. A combination is grown cause by cause: its state holds the log-likelihood, then each
 /// sign's mean, variance and log-likelihood, then each mark's chance to be missing, so that a cause costs only what it touches.
+/// More of a sign never speaks against a cause that moves it that way: see <see cref="Inverse"/>.
 /// </summary>
 internal sealed class AxleLikelihoods
 {
@@ -11,6 +12,11 @@ internal sealed class AxleLikelihoods
 
     // Degrees of freedom of the signs' spread: readings and cars lie further out than a normal distribution has it.
     private const double Freedom = 7;
+
+    // One worn shoulder takes the mean of both with it: by so much of the shoulders' difference the centre looks less worn, and so uncertain that is. A tread worn evenly askew has
+    // none of it, one worn at one edge alone a half; judgement, held to simulated cars.
+    private const double CrownByShoulder = 0.15;
+    private const double CrownByShoulderSpread = 0.2;
 
     private const int Means = 1;
     private const int Variances = Means + AxleSigns.SignCount;
@@ -23,22 +29,32 @@ internal sealed class AxleLikelihoods
 
     private readonly double[] _values = new double[AxleSigns.SignCount];
     private readonly double[] _errors = new double[AxleSigns.SignCount];
+    private readonly double[] _baseMeans = new double[AxleSigns.SignCount];
+    private readonly double[] _baseVariances = new double[AxleSigns.SignCount];
+    private readonly double[] _baseInverses = new double[AxleSigns.SignCount];
     private readonly bool?[] _marks = new bool?[AxleSigns.MarkCount];
     private readonly Effect[][] _allEffects = new Effect[AxlePosterior.CauseCount][];
     private readonly Effect[][] _seenEffects = new Effect[AxlePosterior.CauseCount][];
     private readonly MarkEffect[][] _seenChances = new MarkEffect[AxlePosterior.CauseCount][];
     private readonly double _trackShare;
-    private readonly double _ofTrack;
 
-    public AxleLikelihoods(AxleSigns signs, in TrackShare share)
+    public AxleLikelihoods(AxleSigns signs, AxleSetting setting)
     {
-        _trackShare = share.Value;
-        _ofTrack = share.SeesTrack switch { true => 1, false => 0, null => 0.5 };
+        _trackShare = setting.Track.Value;
         for (var sign = 0; sign < AxleSigns.SignCount; sign++)
         {
             var read = signs[(WearSign)sign];
             _values[sign] = read?.Value ?? double.NaN;
             _errors[sign] = read is { } known ? known.StandardError * known.StandardError : 0;
+        }
+
+        TellCrownWithShoulder(WearSign.CrownDifference, WearSign.ShoulderDifference, CrownByShoulder);
+        TellCrownWithShoulder(WearSign.CrownDifferenceAcrossAxle, WearSign.ShoulderDifferenceAcrossAxle, 0);
+        foreach (var baseline in WearTable.Baselines)
+        {
+            var sign = (int)baseline.Sign;
+            (_baseMeans[sign], _baseVariances[sign]) = setting.Baseline(baseline);
+            if (IsRead(sign)) _baseInverses[sign] = Raw(sign, _values[sign], _baseMeans[sign], _baseVariances[sign]);
         }
 
         for (var mark = 0; mark < AxleSigns.MarkCount; mark++) _marks[mark] = signs[(WearMark)mark];
@@ -54,13 +70,11 @@ internal sealed class AxleLikelihoods
     public void Start(Span<double> state)
     {
         state.Clear();
-        foreach (var baseline in WearTable.Baselines)
+        for (var sign = 0; sign < AxleSigns.SignCount; sign++)
         {
-            var sign = (int)baseline.Sign;
-            var spreadOfTrack = baseline.TrackSpread * _trackShare;
-            state[Means + sign] = baseline.Mean + (_ofTrack * baseline.OfTrack);
-            state[Variances + sign] = (baseline.Spread * baseline.Spread) + (spreadOfTrack * spreadOfTrack);
-            state[Logs + sign] = IsRead(sign) ? SignLogLikelihood(sign, state[Means + sign], state[Variances + sign]) : 0;
+            state[Means + sign] = _baseMeans[sign];
+            state[Variances + sign] = _baseVariances[sign];
+            state[Logs + sign] = IsRead(sign) ? -0.5 * Math.Log(_baseInverses[sign]) : 0;
             state[0] += state[Logs + sign];
         }
 
@@ -144,17 +158,43 @@ internal sealed class AxleLikelihoods
 
     private double ShareOf(UseShare by) => by switch { UseShare.Track => _trackShare, UseShare.Road => 1 - _trackShare, _ => 1 };
 
-    /// <summary>Student's distribution scaled to a variance: −½ ln s − (n + 1)/2 ln(1 + x²/(n s)), whose two logarithms are one for n = 7.</summary>
     private double SignLogLikelihood(int sign, double mean, double variance) => -0.5 * Math.Log(Inverse(sign, mean, variance));
 
-    /// <summary>One by the square of that density, but for a constant.</summary>
+    /// <summary>
+    /// One by the square of a sign's density, but for a constant: Student's distribution scaled to a variance. Against the density without any cause it is held where it
+    /// would turn: further out than that a reading is as much for the cause as there, and on the other side as much against it. The two turning points are the roots of
+    /// δu² − (7(s₁ − s₀) + δ²)u − 7s₀δ = 0, u counted from the mean without a cause.
+    /// </summary>
     private double Inverse(int sign, double mean, double variance)
     {
-        var off = _values[sign] - mean;
-        var scaled = (variance + _errors[sign]) * ((Freedom - 2) / Freedom);
+        var shift = mean - _baseMeans[sign];
+        if (shift == 0) return Raw(sign, _values[sign], mean, variance);
+        var (without, with) = (Freedom * Scaled(sign, _baseVariances[sign]), Freedom * Scaled(sign, variance));
+        var half = with - without + (shift * shift);
+        var furthest = (half + Math.Sqrt((half * half) + (4 * without * shift * shift))) / (2 * shift);
+        var nearest = -without / furthest;
+        var held = _baseMeans[sign] + Math.Clamp(_values[sign] - _baseMeans[sign], Math.Min(nearest, furthest), Math.Max(nearest, furthest));
+        return _baseInverses[sign] * (Raw(sign, held, mean, variance) / Raw(sign, held, _baseMeans[sign], _baseVariances[sign]));
+    }
+
+    /// <summary>−½ ln s − (n + 1)/2 ln(1 + x²/(n s)), whose two logarithms are one for n = 7.</summary>
+    private double Raw(int sign, double value, double mean, double variance)
+    {
+        var off = value - mean;
+        var scaled = Scaled(sign, variance);
         var tail = 1 + (off * off / (Freedom * scaled));
         var fourth = tail * tail * tail * tail;
         return scaled * fourth * fourth;
+    }
+
+    private double Scaled(int sign, double variance) => (variance + _errors[sign]) * ((Freedom - 2) / Freedom);
+
+    private void TellCrownWithShoulder(WearSign crown, WearSign shoulder, double by)
+    {
+        if (!IsRead((int)crown) || !IsRead((int)shoulder)) return;
+        var one = Math.Abs(_values[(int)shoulder]);
+        _values[(int)crown] += by * one;
+        _errors[(int)crown] += CrownByShoulderSpread * CrownByShoulderSpread * one * one;
     }
 
     private double MarkLogLikelihood(int mark, double miss) => _marks[mark] switch

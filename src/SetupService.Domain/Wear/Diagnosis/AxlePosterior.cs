@@ -1,5 +1,4 @@
 using System.Numerics;
-using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Wear.Diagnosis;
 
@@ -41,13 +40,11 @@ internal sealed class AxlePosterior
 
     /// <summary>Computes it.</summary>
     /// <param name="signs">What is known of the axle.</param>
-    /// <param name="at">Which axle it is.</param>
-    /// <param name="share">The track's share of the wear.</param>
-    /// <param name="driven">Which axle is driven; null = not known.</param>
-    public static AxlePosterior Compute(AxleSigns signs, CarAxle at, in TrackShare share, DrivenAxle? driven)
+    /// <param name="setting">Which axle it is, and what it is used for.</param>
+    public static AxlePosterior Compute(AxleSigns signs, AxleSetting setting)
     {
-        var posterior = new AxlePosterior(new AxleLikelihoods(signs, share));
-        posterior.Admit(at, share, driven);
+        var posterior = new AxlePosterior(new AxleLikelihoods(signs, setting));
+        posterior.Admit(setting);
         posterior.Combine();
         return posterior;
     }
@@ -83,26 +80,15 @@ internal sealed class AxlePosterior
         return _masks[best];
     }
 
-    private void Admit(CarAxle at, in TrackShare share, DrivenAxle? driven)
+    private void Admit(AxleSetting setting)
     {
         foreach (var prior in WearTable.Priors)
         {
-            var chance = at == CarAxle.Front ? prior.Front : prior.Rear;
-            chance *= share.SeesTrack switch { true => 1, false => prior.RoadOnly, null => (1 + prior.RoadOnly) / 2 };
-            if (prior.IsOfDrive) chance *= IsDriven(at, driven) switch { true => 1, false => 0, null => 0.5 };
-            if (chance <= 0) continue;
+            if (setting.Prior(prior) is not (> 0 and var chance)) continue;
             _possible[_possibleCount++] = (int)prior.Cause;
             _logOdds[(int)prior.Cause] = Math.Log(chance / (1 - chance));
         }
     }
-
-    private static bool? IsDriven(CarAxle at, DrivenAxle? driven) => driven switch
-    {
-        null => null,
-        DrivenAxle.Both => true,
-        DrivenAxle.Front => at == CarAxle.Front,
-        _ => at == CarAxle.Rear,
-    };
 
     private void Combine()
     {

@@ -11,15 +11,15 @@ internal static class CauseScope
     private const double PressureShare = 0.07;
 
     /// <summary>The tyres; all of the axle that were read where none shows it alone, and both where none was read.</summary>
-    public static IReadOnlyList<WheelPosition> FindTyres(WearCase wear, CarAxle at, WearCause cause)
+    public static IReadOnlyList<WheelPosition> FindTyres(WornHere worn, CarAxle at, WearCause cause)
     {
         WheelPosition[] axle = at == CarAxle.Front ? [WheelPosition.FrontLeft, WheelPosition.FrontRight] : [WheelPosition.RearLeft, WheelPosition.RearRight];
         var (read, showing) = (new List<WheelPosition>(2), new List<WheelPosition>(2));
         foreach (var position in axle)
         {
-            if (wear.At(position) is not { } tyre) continue;
-            read.Add(position);
-            if (Shows(tyre, cause)) showing.Add(position);
+            if (worn.TyreOf(position, cause) is not { } tyre) continue;
+            read.Add(tyre.Position);
+            if (Shows(tyre, cause)) showing.Add(tyre.Position);
         }
 
         return showing.Count > 0 ? showing : read.Count > 0 ? read : axle;

@@ -26,37 +26,43 @@ internal static class EvidenceExtractor
     private const double DepthsApartMm = 1;
 
     /// <summary>The signs and marks of one axle.</summary>
-    public static AxleSigns Extract(WearCase wear, CarAxle at, Estimate? camberShortDeg)
+    /// <param name="wear">What was read.</param>
+    /// <param name="at">Which axle.</param>
+    /// <param name="car">What the car itself tells of it.</param>
+    public static AxleSigns Extract(WearCase wear, CarAxle at, in CarSigns car) => Extract(wear, new WornHere(wear), at, car);
+
+    /// <summary>The same with the wear already assigned to its places.</summary>
+    public static AxleSigns Extract(WearCase wear, WornHere worn, CarAxle at, in CarSigns car)
     {
         var signs = new AxleSigns();
-        var (left, right) = Pair(wear, at);
-        var (otherLeft, otherRight) = Pair(wear, at == CarAxle.Front ? CarAxle.Rear : CarAxle.Front);
-        Tread(signs, Figures(left), Figures(right), Figures(otherLeft), Figures(otherRight));
-        Heat(signs, left, right, otherLeft, otherRight);
-        Pressure(signs, left, right);
-        Alignment(signs, wear.Vehicle.At(at), camberShortDeg);
-        Marks(signs, wear.Vehicle.At(at), left, right);
+        var (left, right) = Pair(at);
+        var (otherLeft, otherRight) = Pair(at == CarAxle.Front ? CarAxle.Rear : CarAxle.Front);
+        Tread(signs, worn, left, right, worn.FiguresAt(otherLeft), worn.FiguresAt(otherRight));
+        Heat(signs, wear.At(left), wear.At(right), wear.At(otherLeft), wear.At(otherRight));
+        Pressure(signs, wear.At(left), wear.At(right));
+        Alignment(signs, wear.Vehicle.At(at), car.CamberShortDeg);
+        signs[WearSign.DampingRatio] = car.DampingRatio is { } ratio ? new Estimate(ratio, 0) : null;
+        Marks(signs, wear.Vehicle.At(at), wear.At(left), wear.At(right), worn.TyreAt(left), worn.TyreAt(right));
         return signs;
     }
 
-    private static (TyreReading? Left, TyreReading? Right) Pair(WearCase wear, CarAxle at) => at == CarAxle.Front
-        ? (wear.At(WheelPosition.FrontLeft), wear.At(WheelPosition.FrontRight))
-        : (wear.At(WheelPosition.RearLeft), wear.At(WheelPosition.RearRight));
+    private static (WheelPosition Left, WheelPosition Right) Pair(CarAxle at) =>
+        at == CarAxle.Front ? (WheelPosition.FrontLeft, WheelPosition.FrontRight) : (WheelPosition.RearLeft, WheelPosition.RearRight);
 
-    private static TreadFigures? Figures(TyreReading? tyre) => tyre is null ? null : TreadFigures.Compute(tyre);
-
-    private static void Tread(AxleSigns signs, TreadFigures? left, TreadFigures? right, TreadFigures? otherLeft, TreadFigures? otherRight)
+    private static void Tread(AxleSigns signs, WornHere worn, WheelPosition leftAt, WheelPosition rightAt, TreadFigures? otherLeft, TreadFigures? otherRight)
     {
-        signs[WearSign.ShoulderDifference] = Mean(left?.ShoulderDifference, right?.ShoulderDifference);
-        signs[WearSign.CrownDifference] = Mean(left?.CrownDifference, right?.CrownDifference);
+        var (left, right) = (worn.FiguresAt(leftAt), worn.FiguresAt(rightAt));
+        var (leftShoulder, rightShoulder) = (worn.ShoulderDifference(leftAt), worn.ShoulderDifference(rightAt));
+        var (leftCrown, rightCrown) = (worn.CrownDifference(leftAt), worn.CrownDifference(rightAt));
+        signs[WearSign.ShoulderDifference] = Mean(leftShoulder, rightShoulder);
+        signs[WearSign.CrownDifference] = Mean(leftCrown, rightCrown);
         var rounder = Worse(left, right);
         signs[WearSign.SpreadAround] = rounder?.RoundSpreadMm;
         signs[WearSign.OncePerTurnShare] = rounder?.OncePerTurnShare;
         signs[WearSign.AxleWearRatio] = LogRatio(WearRead.MeanOf(left, right), WearRead.MeanOf(otherLeft, otherRight));
-        if (left is not { } l || right is not { } r) return;
-        signs[WearSign.ShoulderDifferenceAcrossAxle] = Difference(l.ShoulderDifference, r.ShoulderDifference);
-        signs[WearSign.CrownDifferenceAcrossAxle] = Difference(l.CrownDifference, r.CrownDifference);
-        signs[WearSign.SideWearRatio] = LogRatio(WearRead.MeanOf(l, null), WearRead.MeanOf(r, null));
+        signs[WearSign.ShoulderDifferenceAcrossAxle] = Minus(leftShoulder, rightShoulder);
+        signs[WearSign.CrownDifferenceAcrossAxle] = Minus(leftCrown, rightCrown);
+        if (left is { } l && right is { } r) signs[WearSign.SideWearRatio] = LogRatio(WearRead.MeanOf(l, null), WearRead.MeanOf(r, null));
     }
 
     private static void Heat(AxleSigns signs, TyreReading? left, TyreReading? right, TyreReading? otherLeft, TyreReading? otherRight)
@@ -107,12 +113,12 @@ internal static class EvidenceExtractor
         static Estimate? Set(double? deg, double errorDeg) => deg is { } value ? new(value, errorDeg) : null;
     }
 
-    private static void Marks(AxleSigns signs, Axle axle, TyreReading? left, TyreReading? right)
+    private static void Marks(AxleSigns signs, Axle axle, TyreReading? left, TyreReading? right, TyreReading? wornLeft, TyreReading? wornRight)
     {
-        if (left?.Patterns is not null || right?.Patterns is not null)
+        if (wornLeft?.Patterns is not null || wornRight?.Patterns is not null)
         {
             for (var pattern = TreadPattern.FeatheredSharpInboard; pattern <= TreadPattern.DiagonalScallop; pattern++)
-                signs[(WearMark)pattern] = Has(left, pattern) || Has(right, pattern);
+                signs[(WearMark)pattern] = Has(wornLeft, pattern) || Has(wornRight, pattern);
         }
 
         if (axle.Wheel is { } wheel && axle.Tyre is { } tyre)
@@ -197,11 +203,16 @@ internal static class EvidenceExtractor
     }
 }
 
+/// <summary>What the car itself tells of an axle, beside its angles; what is not known is null.</summary>
+/// <param name="CamberShortDeg">By how much the camber is less negative than the cornering needs, by a cornering model, degrees; negative = it is more.</param>
+/// <param name="DampingRatio">Damping ratio of the dampers stated.</param>
+public readonly record struct CarSigns(Estimate? CamberShortDeg, double? DampingRatio);
+
 /// <summary>What is known of one axle's signs and marks.</summary>
 internal sealed class AxleSigns
 {
     /// <summary>How many signs there are.</summary>
-    public const int SignCount = (int)WearSign.CamberDifference + 1;
+    public const int SignCount = (int)WearSign.DampingRatio + 1;
 
     /// <summary>How many marks there are.</summary>
     public const int MarkCount = (int)WearMark.TyresDiffer + 1;

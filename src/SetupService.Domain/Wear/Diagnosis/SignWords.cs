@@ -47,6 +47,7 @@ public static class SignWords
             WearSign.CamberSet => Prose.Write(units, $"{end}: camber is set to {value:angle}"),
             WearSign.CamberShort when value >= 0 => Prose.Write(units, $"{end}: the model asks for {value:angle} more negative camber"),
             WearSign.CamberShort => Prose.Write(units, $"{end}: the model asks for {-value:angle} less negative camber"),
+            WearSign.DampingRatio => Prose.Write(units, $"{end}: the dampers stated have a damping ratio of {value:n}"),
             _ => Prose.Write(units, $"{end}: camber differs by {Math.Abs(value):angle} from left to right; the {(value < 0 ? "left" : "right")} wheel leans in more"),
         };
     }

@@ -17,11 +17,12 @@ public sealed class WearDiagnosis
     private const double Noticeable = 0.05;
 
     private readonly WearCase _wear;
+    private readonly WornHere _worn;
     private readonly AxleFinding[] _axles;
 
-    private WearDiagnosis(WearCase wear, AxleFinding[] axles)
+    private WearDiagnosis(WearCase wear, WornHere worn, AxleFinding[] axles)
     {
-        (_wear, _axles) = (wear, axles);
+        (_wear, _worn, _axles) = (wear, worn, axles);
         NormalProbability = 1;
         foreach (var axle in axles) NormalProbability *= axle.Posterior.NormalProbability;
         Causes = Rank();
@@ -42,20 +43,20 @@ public sealed class WearDiagnosis
 
     /// <summary>Diagnoses a car.</summary>
     /// <param name="wear">What was read.</param>
-    /// <param name="camberShortDeg">By how much each axle's camber is less negative than its cornering needs, degrees, where a cornering model is available; negative = it is more.</param>
-    public static WearDiagnosis Compute(WearCase wear, Func<CarAxle, Estimate?>? camberShortDeg = null)
+    /// <param name="car">What the car itself tells of each axle; null = nothing.</param>
+    public static WearDiagnosis Compute(WearCase wear, Func<CarAxle, CarSigns>? car = null)
     {
         ArgumentNullException.ThrowIfNull(wear);
-        var share = TrackShare.Compute(wear.Use);
-        CarAxle[] looked = [.. ((CarAxle[])[CarAxle.Front, CarAxle.Rear]).Where(at => wear.Tyres.Count == 0 || wear.Tyres.Any(tyre => tyre.Axle == at))];
+        var worn = new WornHere(wear);
+        CarAxle[] looked = [.. ((CarAxle[])[CarAxle.Front, CarAxle.Rear]).Where(at => wear.Tyres.Count == 0 || worn.Tells(at))];
         var axles = new AxleFinding[looked.Length];
         for (var i = 0; i < looked.Length; i++)
         {
-            var signs = EvidenceExtractor.Extract(wear, looked[i], camberShortDeg?.Invoke(looked[i]));
-            axles[i] = new(looked[i], signs, AxlePosterior.Compute(signs, looked[i], share, wear.Vehicle.DrivenAxle));
+            var signs = EvidenceExtractor.Extract(wear, worn, looked[i], car?.Invoke(looked[i]) ?? default);
+            axles[i] = new(looked[i], signs, AxlePosterior.Compute(signs, AxleSetting.From(wear, looked[i])));
         }
 
-        return new(wear, axles);
+        return new(wear, worn, axles);
     }
 
     /// <summary>How likely a cause is on an axle; null where none of its tyres was looked at.</summary>
@@ -100,7 +101,7 @@ public sealed class WearDiagnosis
             {
                 var probability = axle.Posterior.Probability(cause);
                 if (probability < Tellable || axle.Posterior.LikeliestWith(cause) is not { } mask) continue;
-                list.Add(new(cause, axle.Axle, probability, CauseScope.FindTyres(_wear, axle.Axle, cause), Contrast(axle, mask, mask & ~(1 << (int)cause))));
+                list.Add(new(cause, axle.Axle, probability, CauseScope.FindTyres(_worn, axle.Axle, cause), Contrast(axle, mask, mask & ~(1 << (int)cause))));
             }
         }
 

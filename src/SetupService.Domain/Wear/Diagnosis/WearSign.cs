@@ -59,6 +59,9 @@ public enum WearSign
 
     /// <summary>Difference of camber between left and right, degrees.</summary>
     CamberDifference,
+
+    /// <summary>Damping ratio of the axle's dampers as they are stated, bump and rebound averaged.</summary>
+    DampingRatio,
 }
 
 /// <summary>What is either there or not. The first ten are the patterns of <see cref="Readings.TreadPattern"/> in their order.</summary>

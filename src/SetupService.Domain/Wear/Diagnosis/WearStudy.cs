@@ -33,7 +33,7 @@ public sealed record WearStudy(WearCase Case, WearDiagnosis Diagnosis, LearnedTr
         var rear = Learn(use.Rear, WheelPosition.RearLeft, WheelPosition.RearRight);
 
         // The causes weigh the treads themselves: of the model they get what it knows without them.
-        return new(wear, WearDiagnosis.Compute(wear, at => Beforehand(at == CarAxle.Front ? use.Front : use.Rear)), front, rear) { IsWorkSpent = budget is { IsSpent: true } };
+        return new(wear, WearDiagnosis.Compute(wear, at => new CarSigns(Beforehand(at == CarAxle.Front ? use.Front : use.Rear), null)), front, rear) { IsWorkSpent = budget is { IsSpent: true } };
 
         LearnedTread? Learn(AxleUse axle, WheelPosition left, WheelPosition right) =>
             LearnedTread.Fit(axle, wear.At(left), wear.At(right), wear.Use.RoadKm ?? 0, (wear.Use.TrackLaps ?? 0) * (wear.Use.LapKm ?? TrackShare.UsualLapKm), budget);

@@ -68,7 +68,7 @@ public sealed class EvidenceExtractorTests
         Equal(-0.1, 0.04 / Math.Sqrt(2), signs[WearSign.ToeSet]);
         Equal(0.2, 0.04, signs[WearSign.ThrustSet]);
 
-        var known = EvidenceExtractor.Extract(new WearCase { Vehicle = new Vehicle { Front = axle }, Tyres = [] }, CarAxle.Front, new Estimate(0.4, 0.7));
+        var known = EvidenceExtractor.Extract(new WearCase { Vehicle = new Vehicle { Front = axle }, Tyres = [] }, CarAxle.Front, new CarSigns(new Estimate(0.4, 0.7), null));
         Equal(0.4, 0.7, known[WearSign.CamberShort]);
         Assert.Null(known[WearSign.CamberSet]);
 
@@ -125,7 +125,7 @@ public sealed class EvidenceExtractorTests
         Assert.Equal(isOutside, Extract([], DemoCar.Axle() with { Wheel = DemoCar.Wheel(widthIn) })[WearMark.RimOutsidePermitted]);
 
     private static AxleSigns Extract(TyreReading[] tyres, Axle? front = null) =>
-        EvidenceExtractor.Extract(new WearCase { Vehicle = new Vehicle { Front = front ?? new Axle() }, Tyres = tyres }, CarAxle.Front, null);
+        EvidenceExtractor.Extract(new WearCase { Vehicle = new Vehicle { Front = front ?? new Axle() }, Tyres = tyres }, CarAxle.Front, default);
 
     // The mean of two values made of readings whose variances add up to as many times that of one.
     private static double Mean(double left, double right, double variances) => Math.Sqrt(variances * ((left * left) + (right * right))) / 2;
