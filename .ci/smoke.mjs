@@ -45,6 +45,7 @@ await expect("camber target", post("/v1/handling/camber-target", "camber-target.
 await expect("what-if", post("/v1/handling/what-if", "what-if.request.json"), (body) => JSON.parse(body).changes.length === 8);
 await expect("what-if chart", post("/v1/handling/what-if/chart", "what-if.request.json"), (body) => body.startsWith("<svg"));
 await expect("cornering", post("/v1/handling/cornering", "cornering.request.json"), (body) => JSON.parse(body).wheels.frontRight.isOuter);
+await expect("envelope", post("/v1/handling/envelope", "envelope.request.json"), (body) => JSON.parse(body).straight.brakingG < -0.5);
 await expect("cornering sweep", post("/v1/handling/cornering-sweep/chart", "cornering-sweep.request.json"), (body) => body.startsWith("<svg"));
 await expect("diagnosis", post("/v1/wear/diagnosis", "wear-diagnosis.request.json"), (body) => JSON.parse(body).causes[0].cause === "lowNegativeCamber");
 await expect("treads", post("/v1/wear/diagnosis/chart", "wear-diagnosis.request.json"), (body) => body.startsWith("<svg"));

@@ -1,6 +1,7 @@
 using SetupService.Api.Handling.CamberTarget;
 using SetupService.Api.Handling.Cornering;
 using SetupService.Api.Handling.CorneringSweep;
+using SetupService.Api.Handling.Envelope;
 using SetupService.Api.Handling.Ride;
 using SetupService.Api.Handling.WhatIf;
 
@@ -15,6 +16,7 @@ internal static class HandlingEndpoints
         group.MapRide();
         group.MapCornering();
         group.MapCorneringSweep();
+        group.MapEnvelope();
         group.MapCamberTarget();
         group.MapWhatIf();
     }

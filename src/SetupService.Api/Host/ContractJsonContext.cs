@@ -12,6 +12,7 @@ using SetupService.Api.Geometry.TravelSweeps;
 using SetupService.Api.Handling.CamberTarget;
 using SetupService.Api.Handling.Cornering;
 using SetupService.Api.Handling.CorneringSweep;
+using SetupService.Api.Handling.Envelope;
 using SetupService.Api.Handling.Ride;
 using SetupService.Api.Handling.WhatIf;
 using SetupService.Api.Http.Contract;
@@ -26,6 +27,7 @@ using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
 using SetupService.Domain.Geometry.Alignment;
 using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Handling.Envelope;
 using SetupService.Domain.Handling.Ride;
 using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Suspension.Search;
@@ -82,6 +84,7 @@ namespace SetupService.Api.Host;
         typeof(EnumNameConverter<IncludedAngleHint>),
         typeof(EnumNameConverter<TurnDirection>),
         typeof(EnumNameConverter<FirstAxle>),
+        typeof(EnumNameConverter<EnvelopeEnd>),
         typeof(EnumNameConverter<TyreCategory>),
         typeof(EnumNameConverter<DamperVerdict>),
         typeof(EnumNameConverter<WheelPosition>),
@@ -137,6 +140,8 @@ namespace SetupService.Api.Host;
 [JsonSerializable(typeof(CorneringAnswer))]
 [JsonSerializable(typeof(CorneringSweepRequest))]
 [JsonSerializable(typeof(CorneringSweepAnswer))]
+[JsonSerializable(typeof(EnvelopeRequest))]
+[JsonSerializable(typeof(EnvelopeAnswer))]
 [JsonSerializable(typeof(TemperaturesRequest))]
 [JsonSerializable(typeof(TemperaturesAnswer))]
 [JsonSerializable(typeof(ForecastRequest))]

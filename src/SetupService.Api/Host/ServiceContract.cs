@@ -12,6 +12,7 @@ using SetupService.Api.Geometry.TravelSweeps;
 using SetupService.Api.Handling.CamberTarget;
 using SetupService.Api.Handling.Cornering;
 using SetupService.Api.Handling.CorneringSweep;
+using SetupService.Api.Handling.Envelope;
 using SetupService.Api.Handling.Ride;
 using SetupService.Api.Handling.WhatIf;
 using SetupService.Api.Http.Documents;
@@ -46,6 +47,7 @@ public static class ServiceContract
         new CamberTargetRules(),
         new CorneringRules(),
         new CorneringSweepRules(),
+        new EnvelopeRules(),
         new DiagnosisRules(),
         new TemperaturesRules(),
         new ForecastRules(),
@@ -70,6 +72,7 @@ public static class ServiceContract
         OfCar<CamberTargetRequest>(static one => one.Vehicle),
         OfCar<CorneringRequest>(static one => one.Vehicle),
         OfCar<CorneringSweepRequest>(static one => one.Vehicle),
+        OfCar<EnvelopeRequest>(static one => one.Vehicle),
         OfCar<DiagnosisRequest>(static one => one.Vehicle),
         OfCar<TemperaturesRequest>(static one => one.Vehicle),
     ];

@@ -17,6 +17,7 @@ public sealed class ChartCallTests(ServiceFixture fixture) : IClassFixture<Servi
         { "/v1/geometry/travel-sweep", "travel-sweep.request.json" },
         { "/v1/geometry/steer-sweep", "steer-sweep.request.json" },
         { "/v1/handling/cornering-sweep", "cornering-sweep.request.json" },
+        { "/v1/handling/envelope", "envelope.request.json" },
         { "/v1/handling/ride", "ride.request.json" },
         { "/v1/handling/what-if", "what-if.request.json" },
         { "/v1/wear/diagnosis", "wear-diagnosis.request.json" },

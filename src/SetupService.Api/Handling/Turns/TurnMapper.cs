@@ -37,16 +37,22 @@ internal sealed record CorneringEvaluation(Vehicle Stated, ResolvedHandlingCar R
 
     /// <summary>The car of a request; null where its points hold no wheel.</summary>
     public static CorneringEvaluation? Create(TurnRequest request, Vehicle vehicle, UnitSystem units, WorkBudget budget, double? longitudinalG = null) =>
-        Create(TurnMapper.Path(request).WithLongitudinal(longitudinalG ?? 0), request.HeldLateralG, vehicle, units, budget);
+        Create(TurnMapper.Path(request).WithLongitudinal(longitudinalG ?? 0), request.HeldLateralG, vehicle, units, budget, (longitudinalG ?? 0, longitudinalG ?? 0));
 
     /// <summary>The car along a path; null where its points hold no wheel.</summary>
-    public static CorneringEvaluation? Create(TurnPath path, double? heldLateralG, Vehicle vehicle, UnitSystem units, WorkBudget budget)
+    /// <param name="path">The path.</param>
+    /// <param name="heldLateralG">What it was measured to hold, g, neither braked nor driven; null = not known.</param>
+    /// <param name="vehicle">The car as stated.</param>
+    /// <param name="units">The units of what is said about it.</param>
+    /// <param name="budget">The work the request may take.</param>
+    /// <param name="longitudinalG">The least and the greatest longitudinal acceleration asked for, g.</param>
+    public static CorneringEvaluation? Create(TurnPath path, double? heldLateralG, Vehicle vehicle, UnitSystem units, WorkBudget budget, (double From, double To) longitudinalG)
     {
         if (HandlingCarBuilder.Build(vehicle, units) is not { } stated) return null;
 
         // What a car was measured to hold it held unbraked. Where no scale is found the work is spent, or the points hold no wheel, and the turns themselves say so.
         var scale = GripScale.Find(stated.Car, path.WithLongitudinal(0), heldLateralG, budget) ?? GripScale.ByTyres;
-        var reading = LongitudinalAssumptions.Add(scale.Apply(stated), vehicle, path, path.LongitudinalG, path.LongitudinalG);
+        var reading = LongitudinalAssumptions.Add(scale.Apply(stated), vehicle, path, longitudinalG.From, longitudinalG.To);
         return CorneringRun.Create(reading.Car, path, budget) is { } run
             ? new CorneringEvaluation(vehicle, reading, path, run, scale, vehicle.SteeringRatio, units, budget)
             : null;

@@ -47,6 +47,10 @@ public static class CorneringCautions
         return list;
     }
 
+    /// <summary>Those of the points of an envelope, each at the car's limit: what may surprise there, and that it is one.</summary>
+    public static IReadOnlyList<Caution> AtTheLimit(IReadOnlyList<CorneringAttitude> attitudes) =>
+        [.. OfAttitudes(attitudes).Where(one => one.Code is "wheelLifted" or "onBumpStop" or "implausibleRoll"), QuasiSteady, WhereLawful];
+
     /// <summary>What the attitudes themselves warn of, alike in every call that solves turns: lifted wheels, stops reached, implausible roll, grip used up. Each once, of the easiest turn it happens in.</summary>
     /// <param name="attitudes">The car in the turns, or the cars of several changes in one turn.</param>
     public static IReadOnlyList<Caution> OfAttitudes(IReadOnlyList<CorneringAttitude> attitudes)

@@ -105,6 +105,26 @@ public sealed class GripEnvelopeTests
     }
 
     [Fact]
+    public void A_car_whose_rear_locks_first_is_warned_of()
+    {
+        Assert.Contains("lock before the front", EnvelopeWords.Cautions(Envelope(Car() with { BrakeShareFrontPct = 55 }).Straight(braking: true))[0].Text, StringComparison.Ordinal);
+        Assert.Empty(EnvelopeWords.Cautions(Envelope(Car() with { BrakeShareFrontPct = 85 }).Straight(braking: true)));
+    }
+
+    [Fact]
+    public void Words_name_what_ends_a_point_and_the_whole()
+    {
+        var envelope = Envelope(Car());
+        EnvelopePoint[] points = [.. new[] { -1.5, -0.3, 0, 0.2 }.Select(envelope.At)];
+
+        Assert.Equal("Braking at 1.50 g is more than the rear tyres hold, even straight ahead.", EnvelopeWords.End(points[0]));
+        Assert.StartsWith("Driving at 0.20 g it holds ", EnvelopeWords.End(points[3]), StringComparison.Ordinal);
+        var summary = EnvelopeWords.Summary(points, envelope.Straight(true), envelope.Straight(false));
+        Assert.StartsWith("Most of all: ", summary, StringComparison.Ordinal);
+        Assert.Contains("engine permitting", summary, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_car_that_leans_over_first_ends_there()
     {
         var point = Envelope(Car() with { CentreOfGravityHeightMm = 800, GripFactor = 1.6 }).At(-0.2);
