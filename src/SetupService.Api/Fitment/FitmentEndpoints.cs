@@ -1,4 +1,5 @@
 using SetupService.Api.Fitment.Batch;
+using SetupService.Api.Fitment.CarCheck;
 using SetupService.Api.Fitment.Check;
 using SetupService.Api.Fitment.Compare;
 using SetupService.Api.Fitment.Window;
@@ -13,6 +14,7 @@ internal static class FitmentEndpoints
         var group = routes.MapGroup("/v1/fitment").WithTags("Fitment");
         group.MapComparison();
         group.MapCheck();
+        group.MapCarCheck();
         group.MapWindow();
         group.MapFitmentBatch();
     }

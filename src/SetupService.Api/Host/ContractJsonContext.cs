@@ -1,6 +1,7 @@
 using System.Text.Json;
 using System.Text.Json.Serialization;
 using SetupService.Api.Fitment.Batch;
+using SetupService.Api.Fitment.CarCheck;
 using SetupService.Api.Fitment.Check;
 using SetupService.Api.Fitment.Compare;
 using SetupService.Api.Fitment.Window;
@@ -113,6 +114,8 @@ namespace SetupService.Api.Host;
 [JsonSerializable(typeof(ComparisonAnswer))]
 [JsonSerializable(typeof(CheckRequest))]
 [JsonSerializable(typeof(CheckAnswer))]
+[JsonSerializable(typeof(CarCheckRequest))]
+[JsonSerializable(typeof(CarCheckAnswer))]
 [JsonSerializable(typeof(WindowRequest))]
 [JsonSerializable(typeof(WindowAnswer))]
 [JsonSerializable(typeof(TravelSweepRequest))]

@@ -47,7 +47,7 @@ public class CheckCallBenchmark : IDisposable
     /// <summary>Maps to the domain, evaluates, and words the answer.</summary>
     [Benchmark]
     public CheckAnswer Answer() => CheckedFitting.Evaluate(_request).TryGet(out var done, out _)
-        ? done.ToAnswer(UnitSystem.Metric)
+        ? done.ToAnswer(UnitSystem.Metric, CheckDetail.Full)
         : throw new InvalidOperationException("The example does not evaluate.");
 
     /// <summary>Maps to the domain and evaluates.</summary>

@@ -45,16 +45,6 @@ public sealed record BatchCandidateLine
     public FittingDocument Candidate { get; set; } = null!;
 }
 
-/// <summary>How much a line of a batch's answer tells.</summary>
-public enum BatchDetail
-{
-    /// <summary>Verdict, governing place and its room, what failed and what is unknown.</summary>
-    Compact,
-
-    /// <summary>The whole answer of the single call as well.</summary>
-    Full,
-}
-
 // Describes the lines; BatchLines writes them.
 /// <summary>A line of a batch's answer: a verdict, a problem, or the closing summary. What a kind of line has not is left out.</summary>
 public sealed record BatchAnswerLine
@@ -99,7 +89,7 @@ public sealed record BatchAnswerLine
     [Sample("springSeatClearance")]
     public CheckId[]? Unknown { get; init; }
 
-    /// <summary>With <c>detail=full</c>: the answer of the single call.</summary>
+    /// <summary>With <c>detail=checks</c> or <c>detail=full</c>: the answer of the single call in that detail.</summary>
     public CheckAnswer? Result { get; init; }
 
     /// <summary>Why the line could not be answered.</summary>

@@ -1,5 +1,6 @@
 using Microsoft.AspNetCore.Http.Metadata;
 using Microsoft.Net.Http.Headers;
+using SetupService.Api.Fitment.Check;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Documents;
@@ -11,7 +12,7 @@ namespace SetupService.Api.Fitment.Batch;
 /// <summary>The calls that check many candidates in one request: a stream of JSON lines, or a table.</summary>
 internal static class BatchEndpoint
 {
-    private static readonly EnumParameter Detail = new("detail", "How much an answer line tells.", EnumNames<BatchDetail>.List, Default: "compact");
+    private static readonly EnumParameter Detail = new("detail", "How much an answer line tells: the verdict and what decided it, or the answer of the single call in that detail as well.", EnumNames<CheckDetail>.List, Default: "verdict");
 
     private static readonly ProblemType[] Refusals =
         [ProblemTypes.InvalidRequest, ProblemTypes.RequestTimeout, ProblemTypes.TooLarge, ProblemTypes.UnsupportedMediaType];
@@ -63,7 +64,7 @@ internal static class BatchEndpoint
             return problem;
         return TypeOf(context, NdjsonBatch.MediaType) is null
             ? Problem.Create(ProblemTypes.UnsupportedMediaType, "The body's Content-Type is not application/x-ndjson. A table goes to /v1/fitment/batch/csv.")
-            : new NdjsonBatch(contract, settings, query.Word<BatchDetail>(Detail) ?? BatchDetail.Compact, query.Units);
+            : new NdjsonBatch(contract, settings, query.Word<CheckDetail>(Detail) ?? CheckDetail.Verdict, query.Units);
     }
 
     private static IResult StartTable(HttpContext context, QueryReader query, JsonContract contract, BatchSettings settings)

@@ -13,7 +13,7 @@ namespace SetupService.Api.Fitment.Batch;
 /// Answers a stream of lines with a stream of lines: reads what has come, answers every whole line of it, sends the answers,
 /// and waits for more. A caller that goes away ends it within a line.
 /// </summary>
-internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings, BatchDetail detail, UnitSystem units) : IResult
+internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings, CheckDetail detail, UnitSystem units) : IResult
 {
     /// <summary>The media type of the lines, both ways.</summary>
     public const string MediaType = "application/x-ndjson";
@@ -122,9 +122,7 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
         }
         else if (_run.TryEvaluate(line.Candidate, out var refusal))
         {
-            var result = detail == BatchDetail.Full
-                ? CheckAnswers.Create(_run.Car, _run.Candidate, _run.Sheet, units)
-                : null;
+            var result = detail == CheckDetail.Verdict ? null : CheckAnswers.Create(_run.Car, _run.Candidate, _run.Sheet, units, detail);
             lines.Write(lineNumber, line.Id, _run.Sheet, result);
             _run.CountAnswered();
         }

@@ -60,13 +60,15 @@ public sealed record CheckAnswer
     [Sample("inboardClearance")]
     public required CheckId? Governing { get; init; }
 
-    /// <summary>The checks that could not be told, why, and what would settle them.</summary>
-    public required UnknownCheck[] Unknown { get; init; }
+    /// <summary>The checks that could not be told, why, and what would settle them; left out with <c>detail=verdict</c>.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public required UnknownCheck[]? Unknown { get; init; }
 
-    /// <summary>Every check that applies to the axle.</summary>
-    public required CheckItem[] Checks { get; init; }
+    /// <summary>Every check that applies to the axle; left out with <c>detail=verdict</c>.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public required CheckItem[]? Checks { get; init; }
 
-    /// <summary>What changes against the wheel and tyre fitted now; null where they are not both described.</summary>
+    /// <summary>What changes against the wheel and tyre fitted now; null where they are not both described, and with less than <c>detail=full</c>.</summary>
     public required ComparisonResponse? Comparison { get; init; }
 
     /// <summary>The page under /docs/methods that says how each check is made.</summary>
@@ -77,11 +79,31 @@ public sealed record CheckAnswer
     [Sample("2026.11")]
     public required string Edition { get; init; }
 
-    /// <summary>What was taken although nobody gave it.</summary>
-    public required AssumptionResponse[] Assumptions { get; init; }
+    /// <summary>What was taken although nobody gave it; with <c>detail=full</c>.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public required AssumptionResponse[]? Assumptions { get; init; }
 
-    /// <summary>What can hurt somebody who acts on the answer; gravest first.</summary>
-    public required CautionResponse[] Cautions { get; init; }
+    /// <summary>What can hurt somebody who acts on the answer, gravest first; with <c>detail=full</c>.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public required CautionResponse[]? Cautions { get; init; }
+
+    /// <summary>The codes of the cautions, with less than <c>detail=full</c>; docs/methods/fitment-check has their texts.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    [Sample("wheelFasteners")]
+    public required string[]? CautionCodes { get; init; }
+}
+
+/// <summary>How much the answer of a check tells.</summary>
+public enum CheckDetail
+{
+    /// <summary>Summary, verdict, what decided it, what is needed, and the cautions by code.</summary>
+    Verdict,
+
+    /// <summary>Every check and every unknown as well.</summary>
+    Checks,
+
+    /// <summary>Comparison, assumptions and the cautions in words as well.</summary>
+    Full,
 }
 
 /// <summary>One check of a fitment.</summary>

@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using SetupService.Api.Drawings;
 using SetupService.Api.Http;
+using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
 
@@ -9,10 +10,16 @@ namespace SetupService.Api.Fitment.Check;
 /// <summary>The call that checks a fitting against an axle, and the one that draws it.</summary>
 internal static class CheckEndpoint
 {
+    /// <summary><c>detail</c>: how much of the answer is sent.</summary>
+    public static EnumParameter Detail { get; } = new("detail", "How much the answer tells: the verdict and what decided it, every check as well, or all of it.", EnumNames<CheckDetail>.List, Default: "full");
+
+    /// <summary>How much of the answer was asked for.</summary>
+    public static CheckDetail DetailOf(QueryReader query) => query.Word<CheckDetail>(Detail) ?? CheckDetail.Full;
+
     public static void MapCheck(this RouteGroupBuilder group)
     {
         group.MapPost("/check", Check)
-            .WithQuery(QueryParameters.Units)
+            .WithQuery(QueryParameters.Units, Detail)
             .WithExample("fitment-check")
             .WithName("fitmentCheck")
             .WithSummary("Does this wheel and tyre fit this axle, and carry it?")
@@ -30,7 +37,7 @@ internal static class CheckEndpoint
         if (body.Value is not { } request)
             return body.Problem!;
         return CheckedFitting.Evaluate(request).TryGet(out var done, out var refusal)
-            ? new Answer<CheckAnswer>(done.ToAnswer(query.Units))
+            ? new Answer<CheckAnswer>(done.ToAnswer(query.Units, DetailOf(query)))
             : body.Refuse(refusal);
     }
 

@@ -9,7 +9,8 @@ namespace SetupService.Api.Fitment.Check;
 /// <summary>A request for a check, mapped and evaluated.</summary>
 internal sealed class CheckedFitting
 {
-    private CheckedFitting(FitmentContext car, in Fitting candidate)
+    /// <summary>Evaluates a candidate on an axle of a car.</summary>
+    public CheckedFitting(FitmentContext car, in Fitting candidate)
     {
         Car = car;
         Candidate = candidate;
@@ -31,7 +32,17 @@ internal sealed class CheckedFitting
         return new CheckedFitting(FitmentContext.Prepare(inputs.Vehicle, request.Axle, settings), inputs.Candidate);
     }
 
-    public CheckAnswer ToAnswer(UnitSystem units) => CheckAnswers.Create(Car, Candidate, Sheet, units);
+    /// <summary>The answer, in as much detail as asked for.</summary>
+    /// <param name="units">Units of its texts.</param>
+    /// <param name="detail">How much it tells.</param>
+    /// <param name="member">Where the candidate stands in the request, as a JSON Pointer.</param>
+    public CheckAnswer ToAnswer(UnitSystem units, CheckDetail detail, string member = CheckAnswers.Candidate) => CheckAnswers.Create(Car, Candidate, Sheet, units, detail, member);
+
+    /// <summary>The inputs that would settle what is unknown.</summary>
+    public IEnumerable<string> Needs(string member) => UnknownNeeds.All(Car, Candidate, Sheet).Select(need => CheckAnswers.Placed(need, member));
+
+    /// <summary>One check as it stands in an answer.</summary>
+    public CheckItem ToItem(CheckId id, UnitSystem units) => CheckAnswers.Item(Car, Candidate, id, Sheet[id], units);
 }
 
 /// <summary>Maps the request of a check to domain values.</summary>

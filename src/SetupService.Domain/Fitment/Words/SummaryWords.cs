@@ -44,12 +44,12 @@ public static class SummaryWords
     {
         CheckStatus.Fail => "Does not fit.",
         CheckStatus.Unknown => "Not known to fit yet.",
-        CheckStatus.Caution => $"Fits, {Room(car, sheet, units)}but look at this first.",
-        _ => Room(car, sheet, units) is { Length: > 0 } room ? $"Fits, {room.TrimEnd(',', ' ')}." : "Fits: it takes no more room than the wheel and tyre fitted now.",
+        CheckStatus.Caution => Room(car, sheet, units) is { } left ? $"Fits, with {left}, but look at this first." : "Fits, but look at this first.",
+        _ => Room(car, sheet, units) is { } room ? $"Fits, with {room}." : "Fits: it takes no more room than the wheel and tyre fitted now.",
     };
 
-    /// <summary>"with 11 mm to the strut and 5 mm to the arch lip, ", as probable; empty where neither gap was measured.</summary>
-    private static string Room(FitmentContext car, CheckSheet sheet, UnitSystem units)
+    /// <summary>"11 mm to the strut and 5 mm to the arch lip", as probable; null where neither gap was measured.</summary>
+    internal static string? Room(FitmentContext car, CheckSheet sheet, UnitSystem units)
     {
         var inboard = Left(CheckId.InboardClearance, car.Axle.Clearance.InboardTo switch
         {
@@ -59,9 +59,7 @@ public static class SummaryWords
             _ => "inboard",
         });
         var outboard = Left(CheckId.OutboardClearance, "to the arch lip");
-        return inboard is not null && outboard is not null ? $"with {inboard} and {outboard}, "
-            : (inboard ?? outboard) is { } only ? $"with {only}, "
-            : "";
+        return inboard is not null && outboard is not null ? $"{inboard} and {outboard}" : inboard ?? outboard;
 
         string? Left(CheckId place, string where) => sheet[place] is { Status: not CheckStatus.Unknown, Margin: { ProbableMm: var mm } } ? Prose.Write(units, $"{mm:gap} {where}") : null;
     }
