@@ -62,11 +62,11 @@ public sealed record CheckAnswer
 
     /// <summary>The checks that could not be told, why, and what would settle them; left out with <c>detail=verdict</c>.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
-    public required UnknownCheck[]? Unknown { get; init; }
+    public UnknownCheck[]? Unknown { get; init; }
 
     /// <summary>Every check that applies to the axle; left out with <c>detail=verdict</c>.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
-    public required CheckItem[]? Checks { get; init; }
+    public CheckItem[]? Checks { get; init; }
 
     /// <summary>What changes against the wheel and tyre fitted now; null where they are not both described, and with less than <c>detail=full</c>.</summary>
     public required ComparisonResponse? Comparison { get; init; }
@@ -81,16 +81,16 @@ public sealed record CheckAnswer
 
     /// <summary>What was taken although nobody gave it; with <c>detail=full</c>.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
-    public required AssumptionResponse[]? Assumptions { get; init; }
+    public AssumptionResponse[]? Assumptions { get; init; }
 
     /// <summary>What can hurt somebody who acts on the answer, gravest first; with <c>detail=full</c>.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
-    public required CautionResponse[]? Cautions { get; init; }
+    public CautionResponse[]? Cautions { get; init; }
 
     /// <summary>The codes of the cautions, with less than <c>detail=full</c>; docs/methods/fitment-check has their texts.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     [Sample("wheelFasteners")]
-    public required string[]? CautionCodes { get; init; }
+    public string[]? CautionCodes { get; init; }
 }
 
 /// <summary>How much the answer of a check tells.</summary>
