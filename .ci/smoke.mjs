@@ -42,7 +42,7 @@ await expect("readings", post("/v1/geometry/caster-from-readings", "caster-from-
 await expect("alignment", post("/v1/geometry/alignment", "alignment.request.json"), (body) => JSON.parse(body).thrustAngleDeg < 0);
 await expect("ride", post("/v1/handling/ride", "ride.request.json"), (body) => JSON.parse(body).front.dampers.verdict === "keep");
 await expect("camber target", post("/v1/handling/camber-target", "camber-target.request.json"), (body) => JSON.parse(body).staticCamberDeg.value < 0);
-await expect("what-if", post("/v1/handling/what-if", "what-if.request.json"), (body) => JSON.parse(body).changes.length === 8);
+await expect("what-if", post("/v1/handling/what-if", "what-if.request.json"), (body) => JSON.parse(body).changes.length === 9);
 await expect("what-if chart", post("/v1/handling/what-if/chart", "what-if.request.json"), (body) => body.startsWith("<svg"));
 await expect("cornering", post("/v1/handling/cornering", "cornering.request.json"), (body) => JSON.parse(body).wheels.frontRight.isOuter);
 await expect("envelope", post("/v1/handling/envelope", "envelope.request.json"), (body) => JSON.parse(body).straight.brakingG < -0.5);

@@ -72,6 +72,23 @@ public sealed class HardpointSuspension : SuspensionModel
     }
 
     /// <inheritdoc />
+    public override double? ScrubRadiusMm(WheelSetup setup)
+    {
+        ArgumentNullException.ThrowIfNull(setup);
+        var corner = Mechanism(setup);
+        return PoseContinuation.TryStart(corner, out var pose) && (setup.RideHeightChangeMm == 0 || PoseContinuation.TryMove(corner, -setup.RideHeightChangeMm, 0, ref pose))
+            ? WheelKinematics.Compute(corner, pose).ScrubRadiusMm
+            : null;
+    }
+
+    /// <inheritdoc />
+    public override SuspensionModel WithWheelMoved(double outboardMm, WheelSetup setup)
+    {
+        ArgumentNullException.ThrowIfNull(setup);
+        return new HardpointSuspension(Points with { WheelCentre = Points.WheelCentre + (outboardMm * WheelPlane.SpinOf(setup.CamberDeg ?? 0, setup.ToeDeg ?? 0)) }, PointErrorMm);
+    }
+
+    /// <inheritdoc />
     public override StatedFigures? AtStated(WheelSetup setup)
     {
         var corner = Mechanism(setup);

@@ -83,6 +83,27 @@ public sealed class MeasuredSuspension : SuspensionModel
     public override string SweepMethod => "measured-corner";
 
     /// <inheritdoc />
+    public override SuspensionModel WithWheelMoved(double outboardMm, WheelSetup setup)
+    {
+        if (Corner?.CamberDegAt(0) is not { } statedDeg) return this;
+
+        // A place further out along the spin axis stands lower by its share of the axis' slope, the sine of camber.
+        var stated = Math.Sin(double.DegreesToRadians(statedDeg));
+        return From(Readings with
+        {
+            Travel = [.. Readings.Travel.Select(one => one with { TravelMm = one.TravelMm - (outboardMm * (Math.Sin(double.DegreesToRadians(one.CamberDeg)) - stated)) })],
+        });
+    }
+
+    /// <inheritdoc />
+    public override SuspensionModel WithCamberSet(double changeDeg) => From(Readings with
+    {
+        Travel = [.. Readings.Travel.Select(one => one with { CamberDeg = one.CamberDeg + changeDeg })],
+        Steer = [.. Readings.Steer.Select(one => one with { CamberDeg = one.CamberDeg + changeDeg })],
+        TopMount = [.. Readings.TopMount.Select(one => one with { CamberDeg = one.CamberDeg + changeDeg })],
+    });
+
+    /// <inheritdoc />
     public override double? ReadCamberDeg => Corner?.CamberDegAt(0);
 
     /// <inheritdoc />

@@ -86,6 +86,18 @@ public abstract class SuspensionModel
     /// <summary>True where toe at other travels follows from it.</summary>
     public virtual bool TellsToe => true;
 
+    /// <summary>Scrub radius at the ride height the wheel is set to, mm; null where the points do not tell it.</summary>
+    public virtual double? ScrubRadiusMm(WheelSetup setup) => null;
+
+    /// <summary>The same suspension with its wheel mounted further out along its spin axis, as another offset or a spacer stands it; travel is then counted at the wheel's new place.</summary>
+    /// <param name="outboardMm">How much further out, mm; negative = further in.</param>
+    /// <param name="setup">How the wheel is set; of it only camber and toe are looked at.</param>
+    public virtual SuspensionModel WithWheelMoved(double outboardMm, WheelSetup setup) => this;
+
+    /// <summary>The same suspension after its camber was set to another value at the stated position: what was read of it was read at the camber before.</summary>
+    /// <param name="changeDeg">How much more camber, degrees; negative = further in at the top.</param>
+    public virtual SuspensionModel WithCamberSet(double changeDeg) => this;
+
     /// <summary>JSON pointer within the axle to its readings over travel, as they were sent.</summary>
     public virtual string ReadingsPointer => "/suspension/readings";
 

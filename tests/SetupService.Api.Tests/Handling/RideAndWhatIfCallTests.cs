@@ -41,7 +41,7 @@ public sealed class RideAndWhatIfCallTests(ServiceFixture fixture) : IClassFixtu
     public async Task Stiffer_springs_at_the_same_dampers_lower_the_ratio_by_the_root_of_their_rates()
     {
         var body = Example("ride.request.json");
-        body["change"] = JsonNode.Parse("""{"rear":{"spring":{"rateNPerMm":69}}}""");
+        body["change"] = JsonNode.Parse("""{"vehicle":{"rear":{"spring":{"rateNPerMm":69}}}}""");
 
         var answer = await Answer("/v1/handling/ride", body);
 
@@ -53,7 +53,7 @@ public sealed class RideAndWhatIfCallTests(ServiceFixture fixture) : IClassFixtu
     public async Task A_longer_spring_in_the_same_seats_raises_the_car_by_its_length_over_the_motion_ratio()
     {
         var body = Example("ride.request.json");
-        body["change"] = JsonNode.Parse("""{"rear":{"spring":{"freeLengthMm":297.8}}}""");
+        body["change"] = JsonNode.Parse("""{"vehicle":{"rear":{"spring":{"freeLengthMm":297.8}}}}""");
 
         Assert.Equal(10, (await Answer("/v1/handling/ride", body)).GetProperty("rear").GetProperty("rideHeightChangeMm").GetDouble(), 1e-6);
     }
@@ -82,9 +82,9 @@ public sealed class RideAndWhatIfCallTests(ServiceFixture fixture) : IClassFixtu
     }
 
     [Theory]
-    [InlineData("/v1/handling/ride", "ride.request.json", """{"front":{"spring":{"freeLengthMm":90}}}""", "/vehicle/front/spring/solidLengthMm")]
-    [InlineData("/v1/handling/ride", "ride.request.json", """{"front":{"spring":{"rateNPerMm":0}}}""", "/change/front/spring/rateNPerMm")]
-    [InlineData("/v1/handling/ride", "ride.request.json", """{"front":{"sprung":{}}}""", "/change/front/sprung")]
+    [InlineData("/v1/handling/ride", "ride.request.json", """{"vehicle":{"front":{"spring":{"freeLengthMm":90}}}}""", "/vehicle/front/spring/solidLengthMm")]
+    [InlineData("/v1/handling/ride", "ride.request.json", """{"vehicle":{"front":{"spring":{"rateNPerMm":0}}}}""", "/change/vehicle/front/spring/rateNPerMm")]
+    [InlineData("/v1/handling/ride", "ride.request.json", """{"vehicle":{"front":{"sprung":{}}}}""", "/change/vehicle/front/sprung")]
     public async Task A_change_that_makes_no_car_is_refused_in_its_own_place(string path, string example, string change, string place)
     {
         var body = Example(example);
@@ -147,7 +147,7 @@ public sealed class RideAndWhatIfCallTests(ServiceFixture fixture) : IClassFixtu
     {
         var body = Example("ride.request.json");
         body["vehicle"]!["rear"]!["spring"]!["installedLengthMm"] = 213;
-        body["change"] = JsonNode.Parse("""{"rear":{"spring":{"freeLengthMm":262,"rateNPerMm":62}}}""");
+        body["change"] = JsonNode.Parse("""{"vehicle":{"rear":{"spring":{"freeLengthMm":262,"rateNPerMm":62}}}}""");
 
         var rear = (await Answer("/v1/handling/ride", body)).GetProperty("rear");
 
@@ -161,7 +161,7 @@ public sealed class RideAndWhatIfCallTests(ServiceFixture fixture) : IClassFixtu
         foreach (var units in (string[])["metric", "us"])
         {
             var table = JsonDocument.Parse(await Calls.Text(await fixture.Client.PostAsync("/v1/handling/what-if?units=" + units, body))).RootElement.GetProperty("table").GetString()!;
-            Assert.Equal(13, table.Split('\n').Length);
+            Assert.Equal(14, table.Split('\n').Length);
             Assert.Contains(units == "us" ? " in " : " mm ", table.Split('\n')[1] + " ", StringComparison.Ordinal);
         }
     }

@@ -1,5 +1,6 @@
 using SetupService.Domain.Handling.CamberTarget;
 using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Handling.Ride;
 using SetupService.Domain.Handling.WhatIf;
 using SetupService.Domain.Numerics;
 using SetupService.Domain.Suspension;
@@ -83,9 +84,9 @@ public sealed class WorkBudgetTests
     [Fact]
     public void A_comparison_of_changes_says_that_it_was_cut_short()
     {
-        var car = new WhatIfCar(new Vehicle(), new(WorkedCar.Make(), [], []));
-        var study = WhatIfStudy.Compute(car, new(0.9, 60, TurnDirection.Left), GripScale.ByTyres, budget: new WorkBudget(2));
+        var car = StandingCar.Create(new Vehicle(), new(WorkedCar.Make(), [], []), WorkedCar.Make(), out _)!;
+        var study = WhatIfStudy.Compute(car, TurnPath.AtRadius(TurnDirection.Left, 60), 0.9, GripScale.ByTyres, budget: new WorkBudget(2));
 
-        Assert.Equal(CorneringFailure.WorkSpent, study.AsGiven()!.Value.Failure);
+        Assert.Equal(CorneringFailure.WorkSpent, study.Given.Obstacle!.Value.Failure);
     }
 }

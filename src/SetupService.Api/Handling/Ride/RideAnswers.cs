@@ -20,7 +20,7 @@ internal static class RideAnswers
             Rear = Axle(before, null, CarAxle.Rear, range),
             FlatRide = Flat(before),
         },
-        Unknown = [.. RideGaps.Find(car, before)],
+        Unknown = [.. RideGaps.Find(car, before), .. car.Car.Unknown.Select(RideGaps.OfChange)],
         Method = "ride",
         Edition = Edition.Current,
         Assumptions = RideAssumptions.List(car, before),
@@ -79,6 +79,12 @@ internal static class RideGaps
     /// <summary>Of the car, and of the car before where something was changed.</summary>
     public static IEnumerable<UnknownResponse> Find(RideEvaluation car, RideEvaluation? before) =>
         Find(car, "").Concat(before is null ? [] : Find(before, "/before"));
+
+    /// <summary>What a change moves by an amount nobody can tell.</summary>
+    public static UnknownResponse OfChange(ChangeGap gap) => UnknownResponse.Create(
+        $"/change/vehicle{CarChange.PlaceOf(gap.At)}/{gap.Figure switch { FollowingFigure.Track => "trackMm", FollowingFigure.UnsprungMass => "unsprungMassKg", _ => "rideHeightChangeMm" }}",
+        gap.Reason,
+        [.. gap.Needs.Select(need => "/vehicle" + need)]);
 
     private static IEnumerable<UnknownResponse> Find(RideEvaluation car, string place) =>
         Find(car, CarAxle.Front, $"{place}/front").Concat(Find(car, CarAxle.Rear, $"{place}/rear"));

@@ -30,10 +30,11 @@ internal static class RideAssumptions
         {
             if (before is null || !SpringHeight.KeepsFreeLength(before.Stated.At(at).Spring, car.Stated.At(at).Spring)) continue;
             list.Add(AssumptionResponse.From(new Assumption(
-                at == CarAxle.Front ? "/change/front/spring/freeLengthMm" : "/change/rear/spring/freeLengthMm", car.Stated.At(at).Spring.FreeLengthMm, null, "the spring before",
+                at == CarAxle.Front ? "/change/vehicle/front/spring/freeLengthMm" : "/change/vehicle/rear/spring/freeLengthMm", car.Stated.At(at).Spring.FreeLengthMm, null, "the spring before",
                 "The change gives another rate and no free length; the new spring is taken to be as long as the one before, which decides the ride height.")));
         }
 
+        list.AddRange(car.Car.Followed.Select(one => AssumptionResponse.From(one with { Input = "/change" + one.Input })));
         return [.. list];
     }
 

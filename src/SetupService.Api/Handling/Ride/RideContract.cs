@@ -15,7 +15,7 @@ public sealed record RideRequest
     public VehicleDocument Vehicle { get; set; } = null!;
 
     /// <summary>What is changed; the answer is then for the car after it, with the car before beside it.</summary>
-    public VehicleChange? Change { get; set; }
+    public CarChangeDocument? Change { get; set; }
 
     /// <summary>The damping ratios, bump and rebound averaged, that serve; 0.25 to 0.7 where left out.</summary>
     public DampingRatioRangeDocument? DampingRatioRange { get; set; }

@@ -21,7 +21,7 @@ internal static class RideEndpoint
             .WithProblems(ProblemTypes.NotComputable)
             .WithName("ride")
             .WithSummary("How stiff is the ride, and do the dampers suit the springs?")
-            .WithDescription("Wheel and ride rates, frequencies, damping ratios, spring lengths and travel left, of the car as it is or after a change (a partial vehicle, RFC 7396 without null), with the verdict on keeping the dampers.");
+            .WithDescription("Wheel and ride rates, frequencies, damping ratios, spring lengths and travel left, of the car as it is or after a change (values set by a partial vehicle, RFC 7396 without null; parts taken off; spring seats trimmed to keep the ride height), with the verdict on keeping the dampers.");
         group.MapPost("/ride/chart", Chart)
             .WithQuery(QueryParameters.Units, QueryParameters.WidthPx)
             .WithExample("ride")
@@ -65,14 +65,16 @@ internal static class RideEndpoint
             return null;
         }
 
-        var change = contract.Changing(request.Vehicle, "/vehicle").With(request.Change, "/change");
-        if (!change.Read(RideRules.Changed).TryGet(out var document, out refusal)
-            || !VehicleMapper.Map(document).Under("change").TryGet(out var changed, out refusal))
+        if (!CarChangeMapper.Make(contract.Changing(request.Vehicle, "/vehicle"), request.Change, "/change").TryGet(out var made, out refusal)
+            || !made.Document.Read(RideRules.Changed).TryGet(out var document, out refusal)
+            || !VehicleMapper.Map(document).Under("change/vehicle").TryGet(out var merged, out refusal))
         {
             return body.Refuse(refusal);
         }
 
-        (car, before) = (given.Changed(changed, query.Units), given);
-        return car is null ? HandlingProblems.NoCorner(changed) : null;
+        before = given;
+        if (given.Car.Changed(merged, made.Change, out var fault, query.Units) is not { } after) return ChangeProblems.CannotStand(fault!, made.Change, "/change", query.Units);
+        car = new RideEvaluation(after);
+        return null;
     }
 }

@@ -17,7 +17,7 @@ public sealed class RideRules : AbstractValidator<RideRequest>
     public RideRules()
     {
         RuleFor(request => request.Vehicle).SetValidator(Car).When(request => request.Vehicle is not null);
-        RuleFor(request => request.Change).ChangesSoundly(request => request.Vehicle, nameof(RideRequest.Vehicle), Changed);
+        RuleFor(request => request.Change!.Vehicle).ChangesSoundly(request => request.Vehicle, nameof(RideRequest.Vehicle), Changed).When(request => request.Change is not null);
         RuleFor(request => request.DampingRatioRange!.To)
             .Must((request, to) => to > request.DampingRatioRange!.From)
             .When(request => request.DampingRatioRange is not null)

@@ -31,10 +31,10 @@ internal static class WhatIfChart
         var bars = new List<TornadoBar>();
         foreach (var one in answer.Changes)
         {
-            if (column.ValueIn(one.Change, units) is { } change && Shows(change)) bars.Add(new TornadoBar(one.Label, change));
+            if (one.Change is { } moved && column.ValueIn(moved, units) is { } change && Shows(change)) bars.Add(new TornadoBar(one.Label, change));
         }
 
-        var all = column.ValueIn(answer.Together.Change, units);
+        var all = answer.Together is null ? null : column.ValueIn(answer.Together.Change, units);
         if (bars.Count == 0 && !(all is { } sum && Shows(sum))) return null;
         if (all is { } together) bars.Add(new TornadoBar("all together", together, IsTogether: true));
         return new TornadoPanel(column.Name, column.UnitIn(units), given, bars);

@@ -4,6 +4,7 @@ using FluentValidation;
 using SetupService.Api.Handling.Turns;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Documents;
+using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Shared;
 using SetupService.Api.Vehicles;
 
@@ -21,24 +22,11 @@ public sealed record WhatIfRequest : TurnRequest
     [Sample(0.9)]
     public double LateralG { get; set; }
 
-    /// <summary>The changes, each worked alone and all together in this order.</summary>
+    /// <summary>The changes, each worked alone and all together in this order. The faults of one are told in its own answer.</summary>
     [JsonRequired]
     [Count(1, MostChanges)]
-    public WhatIfChangeDocument[] Changes { get; set; } = [];
-}
-
-/// <summary>One change of the car.</summary>
-public sealed record WhatIfChangeDocument
-{
-    /// <summary>What the caller calls it.</summary>
-    [JsonRequired]
-    [StringLength(80)]
-    [Sample("front springs 40 N/mm")]
-    public string Label { get; set; } = "";
-
-    /// <summary>What is changed.</summary>
-    [JsonRequired]
-    public VehicleChange Vehicle { get; set; } = null!;
+    [KeepsFaults<CarChangeDocument>]
+    public CarChangeDocument[] Changes { get; set; } = [];
 }
 
 /// <summary>What each change does alone, and all of them together.</summary>
@@ -50,14 +38,14 @@ public sealed record WhatIfAnswer
     /// <summary>Each change alone, in the order asked.</summary>
     public required WhatIfChangeResponse[] Changes { get; init; }
 
-    /// <summary>All changes, one after the other: where two set the same, the later stands.</summary>
-    public required WhatIfTogetherResponse Together { get; init; }
+    /// <summary>All changes, one after the other: where two set the same, the later stands. Null where one of them, or all together, cannot be answered; unknown says why.</summary>
+    public required WhatIfTogetherResponse? Together { get; init; }
 
     /// <summary>The same as a table for a person: plain text in columns, for a typeface of one width.</summary>
     [Sample("                        roll")]
     public required string Table { get; init; }
 
-    /// <summary>What is null for the car as given, and why.</summary>
+    /// <summary>What is null for the car as given, and all together, and why.</summary>
     public required UnknownResponse[] Unknown { get; init; }
 
     /// <summary>Key of the method page.</summary>
@@ -75,34 +63,65 @@ public sealed record WhatIfAnswer
     public required CautionResponse[] Cautions { get; init; }
 }
 
-/// <summary>The car with one change.</summary>
+/// <summary>The car with one change, or why it is not answered.</summary>
 public sealed record WhatIfChangeResponse
 {
     /// <summary>What the caller calls the change.</summary>
     [Sample("front springs 40 N/mm")]
     public required string Label { get; init; }
 
-    /// <summary>The figures of the car with it.</summary>
-    public required WhatIfFiguresResponse After { get; init; }
+    /// <summary>What it does, in at most three sentences; null where problem is not.</summary>
+    [Sample("The front can hold 1.12 g (+0.024), the rear about 1.12 g as before. …")]
+    public required string? Text { get; init; }
 
-    /// <summary>How far they move: after less before.</summary>
-    public required WhatIfFiguresResponse Change { get; init; }
+    /// <summary>The figures of the car with it; null where problem says why.</summary>
+    public required WhatIfFiguresResponse? After { get; init; }
+
+    /// <summary>How far they move: after less before; null where problem says why.</summary>
+    public required WhatIfFiguresResponse? Change { get; init; }
+
+    /// <summary>How far it moves what each axle can hold, with what the tyres leave open; null where a limit is not known, and where problem says why.</summary>
+    public required LimitChangeResponse? Ranges { get; init; }
 
     /// <summary>What is null, and why; places relative to this object.</summary>
     public required UnknownResponse[] Unknown { get; init; }
+
+    /// <summary>Why this change is not answered: it cannot be read, the car cannot stand with it, or it cannot hold the turn. Left out where it is answered.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public Problem? Problem { get; init; }
 }
 
 /// <summary>The car with all changes.</summary>
 public sealed record WhatIfTogetherResponse
 {
+    /// <summary>What they do, in at most three sentences.</summary>
+    [Sample("Both axles can hold more: the front 1.14 g (+0.042), the rear 1.16 g (+0.037). …")]
+    public required string Text { get; init; }
+
     /// <summary>The figures of the car with them.</summary>
     public required WhatIfFiguresResponse After { get; init; }
 
     /// <summary>How far they move: after less before.</summary>
     public required WhatIfFiguresResponse Change { get; init; }
 
+    /// <summary>How far they move what each axle can hold, with what the tyres leave open; null where a limit is not known.</summary>
+    public required LimitChangeResponse? Ranges { get; init; }
+
     /// <summary>What is null, and why; places relative to this object.</summary>
     public required UnknownResponse[] Unknown { get; init; }
+}
+
+/// <summary>How far a change moves the limits, g, by joint draws of what is not known of the tyres: a range that holds 0 is too little to tell.</summary>
+public sealed record LimitChangeResponse
+{
+    /// <summary>What the front axle can hold.</summary>
+    public required UncertaintyResponse FrontLimitG { get; init; }
+
+    /// <summary>What the rear axle can hold.</summary>
+    public required UncertaintyResponse RearLimitG { get; init; }
+
+    /// <summary>The rear's less the front's.</summary>
+    public required UncertaintyResponse LimitMarginG { get; init; }
 }
 
 /// <summary>What a change is judged by: values of a car, or how far a change moves them; null where a figure is not known.</summary>
@@ -164,13 +183,49 @@ public sealed record WhatIfFiguresResponse
     [Sample(0.3)]
     public required double? RearDampingRatio { get; init; }
 
-    /// <summary>How much higher the front stands than the car as given.</summary>
+    /// <summary>How much higher over the ground the front of the body stands than that of the car as given.</summary>
     [Sample(-12.0)]
     public required double? FrontRideHeightChangeMm { get; init; }
 
-    /// <summary>How much higher the rear stands than the car as given.</summary>
+    /// <summary>How much higher over the ground the rear of the body stands than that of the car as given.</summary>
     [Sample(-8.0)]
     public required double? RearRideHeightChangeMm { get; init; }
+
+    /// <summary>Camber of the front wheels standing, mean of both.</summary>
+    [Sample(-0.7)]
+    public required double? FrontCamberDeg { get; init; }
+
+    /// <summary>Camber of the rear wheels standing, mean of both.</summary>
+    [Sample(-1.4)]
+    public required double? RearCamberDeg { get; init; }
+
+    /// <summary>Height of the front roll centre above the ground, standing.</summary>
+    [Sample(55.0)]
+    public required double? FrontRollCentreHeightMm { get; init; }
+
+    /// <summary>Height of the rear roll centre above the ground, standing.</summary>
+    [Sample(95.0)]
+    public required double? RearRollCentreHeightMm { get; init; }
+
+    /// <summary>Front track.</summary>
+    [Sample(1510.0)]
+    public required double? FrontTrackMm { get; init; }
+
+    /// <summary>Rear track.</summary>
+    [Sample(1500.0)]
+    public required double? RearTrackMm { get; init; }
+
+    /// <summary>Scrub radius of the front wheels, standing; positive = the steering axis meets the ground inboard of the contact.</summary>
+    [Sample(9.0)]
+    public required double? FrontScrubRadiusMm { get; init; }
+
+    /// <summary>Unsprung mass of a front wheel.</summary>
+    [Sample(38.0)]
+    public required double? FrontUnsprungMassKg { get; init; }
+
+    /// <summary>Unsprung mass of a rear wheel.</summary>
+    [Sample(36.0)]
+    public required double? RearUnsprungMassKg { get; init; }
 }
 
 /// <summary>What a comparison of changes must keep beyond types and ranges: a whole turn, and a whole car after each change and after all.</summary>
@@ -184,6 +239,6 @@ public sealed class WhatIfRules : AbstractValidator<WhatIfRequest>
     {
         this.TurnsAreWhole(request => request.LateralG);
         RuleFor(request => request.Changes).EachChangesSoundly(
-            one => one.Vehicle, nameof(WhatIfChangeDocument.Vehicle), request => request.Vehicle, nameof(WhatIfRequest.Vehicle), Car);
+            one => one.Vehicle, nameof(CarChangeDocument.Vehicle), request => request.Vehicle, nameof(WhatIfRequest.Vehicle), Car);
     }
 }

@@ -7,6 +7,7 @@ using SetupService.Api.Http.Documents;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
 using SetupService.Api.Vehicles;
+using SetupService.Domain.Handling.Ride;
 using SetupService.Domain.Handling.WhatIf;
 using SetupService.Domain.Numerics;
 
@@ -25,7 +26,7 @@ internal static class WhatIfEndpoint
             .WithProblems(ProblemTypes.NotComputable)
             .WithName("whatIf")
             .WithSummary("What would each of these changes do, alone and together?")
-            .WithDescription("A car in a steady turn and up to 24 named changes (partial vehicles, RFC 7396 without null): roll, inclination, load-transfer share, what each axle can hold, understeer, travel left, ride frequency, damping ratio and ride height, each change alone and all together, with a table to read.");
+            .WithDescription("A car in a steady turn and up to 24 changes (values set by a partial vehicle, RFC 7396 without null; parts taken off; spring seats trimmed to keep the ride height): what each axle can hold and which gives up first, roll, inclination, travel left, ride frequency and what else moves, each change alone and all together, in words, figures and a table. A change that cannot be answered says why in its own place.");
         group.MapPost("/what-if/chart", Chart)
             .WithQuery(QueryParameters.Units)
             .WithExample("what-if")
@@ -65,31 +66,28 @@ internal static class WhatIfEndpoint
         if (!VehicleMapper.Map(request.Vehicle).Under("vehicle").TryGet(out var vehicle, out var refusal))
             return body.Refuse(refusal);
         var budget = WorkBudget.Generous(cancellation);
-        if (WhatIfCar.Create(vehicle, query.Units) is not { } car || CorneringEvaluation.Create(request, vehicle, query.Units, budget) is not { } turned)
+        if (StandingCar.AsGiven(vehicle, query.Units) is not { } car || CorneringEvaluation.Create(request, vehicle, query.Units, budget) is not { } turned)
             return HandlingProblems.NoCorner(vehicle);
         if (turned.Run.At(request.LateralG, out var obstacle) is not { } turn)
             return TurnProblems.NoEquilibrium(request, turned, obstacle!.Value);
 
-        var study = WhatIfStudy.Compute(car, turned.Path.At(request.LateralG), turned.Scale, budget);
-        var stated = contract.Changing(request.Vehicle, "/vehicle");
-        var together = stated;
-        var states = new List<WhatIfCar>(request.Changes.Length + 1);
-        var outcomes = new List<WhatIfOutcome>(request.Changes.Length + 1);
-        for (var i = 0; i <= request.Changes.Length; i++)
+        var study = WhatIfStudy.Compute(car, turned.Path, request.LateralG, turned.Scale, budget);
+        var states = new WhatIfStates(car, study, contract.Changing(request.Vehicle, "/vehicle"), query.Units);
+        var alone = new List<WhatIfState>(request.Changes.Length);
+        for (var i = 0; i < request.Changes.Length; i++)
         {
             cancellation.ThrowIfCancellationRequested();
-            var place = FormattableString.Invariant($"changes/{Math.Min(i, request.Changes.Length - 1)}/vehicle");
-            if (i < request.Changes.Length) together = together.With(request.Changes[i].Vehicle, "/" + place);
-            var changed = i < request.Changes.Length ? stated.With(request.Changes[i].Vehicle, "/" + place) : together;
-            if (!changed.Read(WhatIfRules.Car).TryGet(out var document, out refusal) || !VehicleMapper.Map(document).Under(place).TryGet(out var after, out refusal))
-                return body.Refuse(refusal);
-            if (WhatIfCar.Create(after, query.Units) is not { } state || study.Changed(state) is not { } outcome)
-                return HandlingProblems.NoCorner(after);
-            states.Add(state);
-            outcomes.Add(outcome);
+            alone.Add(states.Alone(request.Changes[i], i));
         }
 
-        answer = WhatIfAnswers.Create(request, turned, turn, study.AsGiven()!.Value, outcomes[..^1], outcomes[^1], states, query.Units);
+        WhatIfState? together = null;
+        for (var i = 0; i < request.Changes.Length && alone.TrueForAll(one => one.Problem is null) && together?.Problem is null; i++)
+        {
+            cancellation.ThrowIfCancellationRequested();
+            together = states.Together(request.Changes[i], i, i == request.Changes.Length - 1);
+        }
+
+        answer = WhatIfAnswers.Create(request, turned, turn, car, study.Given, alone, together, query.Units);
         return null;
     }
 }

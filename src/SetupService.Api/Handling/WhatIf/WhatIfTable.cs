@@ -11,15 +11,15 @@ internal static class WhatIfTable
     private const int Column = 11;
     private const string Nothing = "–";
 
-    public static string Write(WhatIfFiguresResponse before, IReadOnlyList<WhatIfChangeResponse> changes, WhatIfTogetherResponse together, UnitSystem units)
+    public static string Write(WhatIfFiguresResponse before, IReadOnlyList<WhatIfChangeResponse> changes, WhatIfTogetherResponse? together, UnitSystem units)
     {
-        var columns = FigureColumn.All.Where(column => column.Read(before) is not null || changes.Any(one => column.Read(one.After) is not null)).ToArray();
+        var columns = FigureColumn.All.Where(column => column.Read(before) is not null || changes.Any(one => one.After is { } after && column.Read(after) is not null)).ToArray();
         var text = new StringBuilder();
         Row(text, "", columns.Select(column => column.Short));
         Row(text, "", columns.Select(column => column.UnitIn(units)));
         Row(text, "as given", columns.Select(column => Number(column.ValueIn(before, units), column.DecimalsIn(units), isChange: false)));
-        foreach (var one in changes) Row(text, one.Label, columns.Select(column => Number(column.ValueIn(one.Change, units), column.DecimalsIn(units), isChange: true)));
-        Row(text, "all together", columns.Select(column => Number(column.ValueIn(together.Change, units), column.DecimalsIn(units), isChange: true)));
+        foreach (var one in changes) Row(text, one.Label, one.Change is { } moved ? columns.Select(column => Number(column.ValueIn(moved, units), column.DecimalsIn(units), isChange: true)) : ["not answered"]);
+        Row(text, "all together", together is { } all ? columns.Select(column => Number(column.ValueIn(all.Change, units), column.DecimalsIn(units), isChange: true)) : ["not answered"]);
         return text.ToString();
     }
 
@@ -74,6 +74,15 @@ internal sealed record FigureColumn(string Name, string Short, string Unit, int 
         new("damping ratio, rear", "damp.rear", "", 2, false, one => one.RearDampingRatio),
         new("ride height, front", "height fr.", "mm", 1, true, one => one.FrontRideHeightChangeMm),
         new("ride height, rear", "height re.", "mm", 1, true, one => one.RearRideHeightChangeMm),
+        new("camber standing, front", "camber fr.", "°", 2, false, one => one.FrontCamberDeg),
+        new("camber standing, rear", "camber re.", "°", 2, false, one => one.RearCamberDeg),
+        new("roll centre, front", "rc front", "mm", 1, true, one => one.FrontRollCentreHeightMm),
+        new("roll centre, rear", "rc rear", "mm", 1, true, one => one.RearRollCentreHeightMm),
+        new("track, front", "track fr.", "mm", 1, true, one => one.FrontTrackMm),
+        new("track, rear", "track re.", "mm", 1, true, one => one.RearTrackMm),
+        new("scrub radius, front", "scrub", "mm", 1, true, one => one.FrontScrubRadiusMm),
+        new("unsprung mass, front", "unspr.fr.", "kg", 1, false, one => one.FrontUnsprungMassKg),
+        new("unsprung mass, rear", "unspr.re.", "kg", 1, false, one => one.RearUnsprungMassKg),
     ];
 
     public string UnitIn(UnitSystem units) => IsLength && units == UnitSystem.Us ? "in" : Unit;

@@ -20,12 +20,12 @@ public static class ChangeRules
     /// <param name="document">The document, a member of the request.</param>
     /// <param name="name">The name of that member.</param>
     /// <param name="rules">What the document must keep for this call; the rules of its type where left out.</param>
-    public static void ChangesSoundly<T, TDocument>(
+    public static IRuleBuilderOptionsConditions<T, DocumentChange<TDocument>?> ChangesSoundly<T, TDocument>(
         this IRuleBuilder<T, DocumentChange<TDocument>?> rule, Func<T, TDocument?> document, string name, IValidator<TDocument>? rules = null)
         where TDocument : class
     {
         ArgumentNullException.ThrowIfNull(rule);
-        rule.Make(document, name, rules, static (change, path) => [(path, change)]);
+        return rule.Make(document, name, rules, static (change, path) => [(path, change)]);
     }
 
     /// <summary>Several changes to a document, each made alone and, where that can be done, all of them one after the other.</summary>
@@ -64,7 +64,7 @@ public static class ChangeRules
     /// faults as those documents have, each with its own code and limits and at the place of the body where the caller wrote what is wrong,
     /// in a change or in the document; the library's other rules tell one fault at the member they stand on.
     /// </summary>
-    private static void Make<T, TProperty, TDocument>(
+    private static IRuleBuilderOptionsConditions<T, TProperty> Make<T, TProperty, TDocument>(
         this IRuleBuilder<T, TProperty> rule,
         Func<T, TDocument?> document,
         string name,

@@ -35,8 +35,14 @@ public sealed class ChangedDocument<T>
     }
 
     /// <summary>The document with one change more, which stood at a place of the body.</summary>
-    public ChangedDocument<T> With(DocumentChange<T> change, string pointer) =>
-        new(this, JsonMerge.Apply(_schema, _members.Value, change.Members), new SentText(new(change.Members), pointer));
+    public ChangedDocument<T> With(DocumentChange<T> change, string pointer) => With(change.Members, pointer);
+
+    /// <summary>The document with some members set, for which something at a place of the body stood.</summary>
+    internal ChangedDocument<T> With(JsonElement members, string pointer) =>
+        new(this, JsonMerge.Apply(_schema, _members.Value, members), new SentText(new(members), pointer));
+
+    /// <summary>Whether the document has a value at a JSON Pointer (RFC 6901) within it.</summary>
+    internal bool Has(string pointer) => SentText.Reaches(_members.Value, pointer);
 
     /// <summary>The document as changed; refused where it does not keep the contract, each fault at its place of the body.</summary>
     /// <param name="rules">The rules it must keep; those of its type where left out.</param>

@@ -18,6 +18,9 @@ public abstract class DocumentChange<T>
     /// <summary>The members named, plainly spelled, without nulls.</summary>
     internal JsonElement Members { get; init; }
 
+    /// <summary>Whether it names a member, by its JSON Pointer (RFC 6901) within the document.</summary>
+    internal bool Names(string pointer) => SentText.Reaches(Members, pointer);
+
     /// <summary>Whether they keep types and limits; only what is left of a refused body can hold some that do not.</summary>
     internal bool IsSound { get; init; }
 }

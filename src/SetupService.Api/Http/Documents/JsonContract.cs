@@ -35,7 +35,7 @@ public sealed class JsonContract
         _written.Converters.Add(new AnswerNumberConverter());
         _strict = new JsonSerializerOptions(types.Options)
         {
-            TypeInfoResolver = ((IJsonTypeInfoResolver)types).WithAddedModifier(ContractModifiers.Enforce),
+            TypeInfoResolver = ((IJsonTypeInfoResolver)types).WithAddedModifier(ContractModifiers.Enforce).WithAddedModifier(KeepFaults),
         };
         _lenient = new JsonSerializerOptions(types.Options)
         {
@@ -104,6 +104,23 @@ public sealed class JsonContract
         lock (_building)
         {
             return _schemas.Types.Contains(type);
+        }
+    }
+
+    private void KeepFaults(JsonTypeInfo info)
+    {
+        if (info.Kind != JsonTypeInfoKind.Object) return;
+        foreach (var property in info.Properties)
+        {
+            if (property.Find<KeepsFaultsAttribute>() is { } kept) property.CustomConverter = kept.Create(SchemaOf, _lenient);
+        }
+    }
+
+    private ContractSchema SchemaOf(Type type)
+    {
+        lock (_building)
+        {
+            return _schemas.Build(type);
         }
     }
 

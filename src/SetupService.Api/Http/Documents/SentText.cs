@@ -20,11 +20,15 @@ internal sealed record SentText(Lazy<JsonElement> Members, string Pointer)
         return texts.MaxBy(text => text.Steps(told))!.Pointer + pointer;
     }
 
-    /// <summary>How many steps of a JSON Pointer (RFC 6901) lead somewhere in the text.</summary>
-    private int Steps(string pointer)
+    /// <summary>True where a JSON Pointer (RFC 6901) leads to a value.</summary>
+    public static bool Reaches(in JsonElement members, string pointer) => Steps(members, pointer) == pointer.Count(letter => letter == '/');
+
+    /// <summary>How many steps of a JSON Pointer lead somewhere in the text.</summary>
+    private int Steps(string pointer) => Steps(Members.Value, pointer);
+
+    private static int Steps(JsonElement at, string pointer)
     {
         var steps = 0;
-        var at = Members.Value;
         foreach (var step in pointer.Split('/').Skip(1))
         {
             var name = step.Replace("~1", "/", StringComparison.Ordinal).Replace("~0", "~", StringComparison.Ordinal);

@@ -20,18 +20,21 @@ public static class SpringHeight
     /// <param name="after">The spring after; a member not changed is the one before.</param>
     /// <param name="forceAfterN">Its static force, N.</param>
     /// <param name="motionRatio">Spring travel by wheel travel.</param>
-    /// <param name="reboundTravelMm">Travel to full droop before, mm; null where it is not known.</param>
-    public static double? HeightChangeMm(Spring before, double forceBeforeN, Spring after, double forceAfterN, double motionRatio, double? reboundTravelMm)
+    /// <param name="droopLeftMm">Travel left to full droop before, mm; null where it is not known.</param>
+    /// <param name="isLengthStated">True where the change states the length at ride height, be it the one before.</param>
+    /// <param name="isPreloadStated">True where it states the preload, be it the one before.</param>
+    public static double? HeightChangeMm(
+        Spring before, double forceBeforeN, Spring after, double forceAfterN, double motionRatio, double? droopLeftMm, bool isLengthStated = false, bool isPreloadStated = false)
     {
         ArgumentNullException.ThrowIfNull(before);
         ArgumentNullException.ThrowIfNull(after);
         var (pressedBefore, pressedAfter) = (forceBeforeN / before.RateNPerMm, forceAfterN / after.RateNPerMm);
-        if (after.InstalledLengthMm is { } installed && installed != before.InstalledLengthMm)
+        if (after.InstalledLengthMm is { } installed && (isLengthStated || installed != before.InstalledLengthMm))
             return (installed - LengthMm(before, forceBeforeN)) / motionRatio;
-        if (after.PreloadMm is { } preload && preload != before.PreloadMm)
+        if (after.PreloadMm is { } preload && (isPreloadStated || preload != before.PreloadMm))
         {
             // Pressed together by preload at full droop, by its force at ride height: the wheel hangs the difference below.
-            var preloadBefore = before.PreloadMm ?? pressedBefore - (motionRatio * reboundTravelMm);
+            var preloadBefore = before.PreloadMm ?? pressedBefore - (motionRatio * droopLeftMm);
             return ((pressedBefore - preloadBefore) - (pressedAfter - preload)) / motionRatio;
         }
 
@@ -39,17 +42,6 @@ public static class SpringHeight
         if (after.FreeLengthMm is null && after.RateNPerMm != before.RateNPerMm) return null;
         if (before.FreeLengthMm is null != after.FreeLengthMm is null) return null;
         return ((after.FreeLengthMm ?? 0) - (before.FreeLengthMm ?? 0) + (pressedBefore ?? 0) - (pressedAfter ?? 0)) / motionRatio;
-    }
-
-    /// <summary>
-    /// The spring after a change, without the length at ride height that was measured of the one before: it holds only where the change itself states it, or
-    /// changes nothing of the spring.
-    /// </summary>
-    public static Spring WithoutOldLength(Spring before, Spring after)
-    {
-        ArgumentNullException.ThrowIfNull(before);
-        ArgumentNullException.ThrowIfNull(after);
-        return before != after && before.InstalledLengthMm == after.InstalledLengthMm ? after with { InstalledLengthMm = null } : after;
     }
 
     /// <summary>True when a change of rate kept the free length of the spring before, which a person may not have meant.</summary>

@@ -51,6 +51,33 @@ public readonly record struct WhatIfFigures
     /// <summary>Rear ride height less that of the car as given, mm.</summary>
     public required double? RearRideHeightMm { get; init; }
 
+    /// <summary>Camber of the front wheels standing, mean of both, degrees.</summary>
+    public required double? FrontCamberDeg { get; init; }
+
+    /// <summary>Camber of the rear wheels standing, mean of both, degrees.</summary>
+    public required double? RearCamberDeg { get; init; }
+
+    /// <summary>Height of the front roll centre above the ground, standing, mm.</summary>
+    public required double? FrontRollCentreHeightMm { get; init; }
+
+    /// <summary>Height of the rear roll centre above the ground, standing, mm.</summary>
+    public required double? RearRollCentreHeightMm { get; init; }
+
+    /// <summary>Front track, mm.</summary>
+    public required double? FrontTrackMm { get; init; }
+
+    /// <summary>Rear track, mm.</summary>
+    public required double? RearTrackMm { get; init; }
+
+    /// <summary>Scrub radius of the front wheels, standing, mm; positive = the steering axis meets the ground inboard of the contact.</summary>
+    public required double? FrontScrubRadiusMm { get; init; }
+
+    /// <summary>Unsprung mass of a front wheel, kg.</summary>
+    public required double? FrontUnsprungMassKg { get; init; }
+
+    /// <summary>Unsprung mass of a rear wheel, kg.</summary>
+    public required double? RearUnsprungMassKg { get; init; }
+
     /// <summary>These figures less others; null where either is not known.</summary>
     public WhatIfFigures Less(in WhatIfFigures other) => new()
     {
@@ -70,5 +97,24 @@ public readonly record struct WhatIfFigures
         RearDampingRatio = RearDampingRatio - other.RearDampingRatio,
         FrontRideHeightMm = FrontRideHeightMm - other.FrontRideHeightMm,
         RearRideHeightMm = RearRideHeightMm - other.RearRideHeightMm,
+        FrontCamberDeg = FrontCamberDeg - other.FrontCamberDeg,
+        RearCamberDeg = RearCamberDeg - other.RearCamberDeg,
+        FrontRollCentreHeightMm = FrontRollCentreHeightMm - other.FrontRollCentreHeightMm,
+        RearRollCentreHeightMm = RearRollCentreHeightMm - other.RearRollCentreHeightMm,
+        FrontTrackMm = FrontTrackMm - other.FrontTrackMm,
+        RearTrackMm = RearTrackMm - other.RearTrackMm,
+        FrontScrubRadiusMm = FrontScrubRadiusMm - other.FrontScrubRadiusMm,
+        FrontUnsprungMassKg = FrontUnsprungMassKg - other.FrontUnsprungMassKg,
+        RearUnsprungMassKg = RearUnsprungMassKg - other.RearUnsprungMassKg,
     };
+
+    /// <summary>True when every one of these differences is as good as nothing, or not known.</summary>
+    public bool AreNothing => Array.TrueForAll(
+        (double?[])
+        [
+            RollDeg, FrontInclinationDeg, RearInclinationDeg, FrontLoadTransferPct, FrontLimitG, RearLimitG, UndersteerDegPerG, FrontBumpLeftMm, RearBumpLeftMm, FrontRideFrequencyHz,
+            RearRideFrequencyHz, FrontDampingRatio, RearDampingRatio, FrontRideHeightMm, RearRideHeightMm, FrontCamberDeg, RearCamberDeg, FrontRollCentreHeightMm, RearRollCentreHeightMm,
+            FrontTrackMm, RearTrackMm, FrontScrubRadiusMm, FrontUnsprungMassKg, RearUnsprungMassKg,
+        ],
+        one => one is null || Math.Abs(one.Value) < 1e-6);
 }

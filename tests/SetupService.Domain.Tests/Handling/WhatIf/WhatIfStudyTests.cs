@@ -1,4 +1,6 @@
+using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Handling.Ride;
 using SetupService.Domain.Handling.WhatIf;
 using SetupService.Domain.Vehicles;
 
@@ -29,9 +31,18 @@ public sealed class WhatIfStudyTests
             RearDampingRatio = 0,
             FrontRideHeightMm = 0,
             RearRideHeightMm = 0,
+            FrontCamberDeg = 0,
+            RearCamberDeg = 0,
+            FrontRollCentreHeightMm = 0,
+            RearRollCentreHeightMm = 0,
+            FrontTrackMm = 0,
+            RearTrackMm = 0,
+            FrontScrubRadiusMm = 0,
+            FrontUnsprungMassKg = 0,
+            RearUnsprungMassKg = 0,
         };
         object before = (WhatIfFigures)after;
-        var figures = typeof(WhatIfFigures).GetProperties();
+        var figures = Array.FindAll(typeof(WhatIfFigures).GetProperties(), figure => figure.CanWrite);
         for (var i = 0; i < figures.Length; i++)
         {
             figures[i].SetValue(after, 100.0 + i);
@@ -46,9 +57,7 @@ public sealed class WhatIfStudyTests
     [Fact]
     public void The_car_as_given_stands_at_its_own_height()
     {
-        var car = new WhatIfCar(new Vehicle(), new(WorkedCar.Make(), [], []));
-
-        var figures = WhatIfStudy.Compute(car, new(0.3, 60, TurnDirection.Left), GripScale.ByTyres).AsGiven()!.Value.Figures;
+        var figures = WhatIfStudy.Compute(Standing(WorkedCar.Make()), TurnPath.AtRadius(TurnDirection.Left, 60), 0.3, GripScale.ByTyres).Given.Figures;
 
         Assert.Equal((0, 0), (figures.FrontRideHeightMm, figures.RearRideHeightMm));
     }
@@ -59,10 +68,10 @@ public sealed class WhatIfStudyTests
     {
         var car = WorkedCar.Make();
         var wider = car with { Front = car.Front with { TyreNominalLoadN = 1.2 * car.Front.TyreNominalLoadN } };
-        var scale = GripScale.Find(car, TurnPath.AtRadius(TurnDirection.Left, 60), 1.1)!.Value;
-        var study = WhatIfStudy.Compute(new WhatIfCar(new Vehicle(), new(car, [], [])), new(0.9, 60, TurnDirection.Left), scale);
+        var path = TurnPath.AtRadius(TurnDirection.Left, 60);
+        var study = WhatIfStudy.Compute(Standing(car), path, 0.9, GripScale.Find(car, path, 1.1)!.Value);
 
-        var (before, after) = (study.AsGiven()!.Value.Figures, study.Changed(new WhatIfCar(new Vehicle(), new(wider, [], [])))!.Value.Figures);
+        var (before, after) = (study.Given.Figures, study.Changed(Standing(wider)).Figures);
 
         Assert.Equal(1.1, Math.Min(before.FrontLimitG!.Value, before.RearLimitG!.Value), 1e-6);
         Assert.True(after.FrontLimitG > before.FrontLimitG + 0.005);
@@ -70,19 +79,5 @@ public sealed class WhatIfStudyTests
         Assert.True(after.UndersteerDegPerG < before.UndersteerDegPerG);
     }
 
-    // Worked by hand: 30 kg more on each front wheel press a spring of 28 N/mm at the wheel by 30 · 9.80665 / 28 = 10.507 mm further; the tail stays.
-    [Fact]
-    public void A_heavier_front_sinks_by_its_springs()
-    {
-        var car = WorkedCar.Make();
-        var heavier = car with { Front = car.Front with { LeftLoadN = car.Front.LeftLoadN + (30 * 9.80665), RightLoadN = car.Front.RightLoadN + (30 * 9.80665) } };
-        var study = WhatIfStudy.Compute(new WhatIfCar(Stated(), new(car, [], [])), new(0.3, 60, TurnDirection.Left), GripScale.ByTyres);
-
-        var figures = study.Changed(new WhatIfCar(Stated(), new(heavier, [], [])))!.Value.Figures;
-
-        Assert.Equal(-10.507, figures.FrontRideHeightMm!.Value, 5e-4);
-        Assert.Equal(0, figures.RearRideHeightMm);
-
-        static Vehicle Stated() => new() { Front = new Axle { Spring = new Spring { RateNPerMm = 28 } }, Rear = new Axle { Spring = new Spring { RateNPerMm = 26 } } };
-    }
+    private static StandingCar Standing(HandlingCar car) => StandingCar.Create(new Vehicle(), new(car, [], []), car, out _)!;
 }
