@@ -2,6 +2,7 @@ using BenchmarkDotNet.Attributes;
 using SetupService.Domain.Handling.CamberTarget;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Handling.Ride;
 using SetupService.Domain.Handling.WhatIf;
 using SetupService.Domain.Vehicles;
 
@@ -50,12 +51,14 @@ public class HandlingBenchmark
     public double WhatIf()
     {
         var vehicle = HandlingCars.Vehicle();
-        var study = WhatIfStudy.Compute(WhatIfCar.Create(vehicle)!, new(0.9, 60, TurnDirection.Left), GripScale.ByTyres);
-        var sum = study.AsGiven()!.Value.Figures.RollDeg ?? 0;
+        var given = StandingCar.AsGiven(vehicle)!;
+        var study = WhatIfStudy.Compute(given, TurnPath.AtRadius(TurnDirection.Left, 60), 0.9, GripScale.ByTyres);
+        var sum = study.Given.Figures.RollDeg ?? 0;
+        var change = new CarChange { States = place => place == "/front/spring/rateNPerMm" };
         for (var i = 1; i <= 12; i++)
         {
-            var changed = vehicle with { Front = vehicle.Front with { Spring = vehicle.Front.Spring with { RateNPerMm = 27 + i } } };
-            sum += study.Changed(WhatIfCar.Create(changed)!)!.Value.Figures.RollDeg ?? 0;
+            var merged = vehicle with { Front = vehicle.Front with { Spring = vehicle.Front.Spring with { RateNPerMm = 27 + i } } };
+            sum += study.Changed(given.Changed(merged, change, out _)!).Figures.RollDeg ?? 0;
         }
 
         return sum;
