@@ -103,14 +103,17 @@ public sealed record StandingCar
     }
 
     /// <summary>What was assumed of the car as given and still is, since nobody gave it with the change; its range goes with its value.</summary>
-    private IEnumerable<AssumedInput> Kept(Vehicle merged, HandlingCar car)
+    private List<AssumedInput> Kept(Vehicle merged, HandlingCar car)
     {
-        if (merged.CentreOfGravityHeightMm is null && Assumed(HandlingInputs.CentreOfGravityHeight) is { } height) yield return height;
-        foreach (var at in (CarAxle[])[CarAxle.Front, CarAxle.Rear])
+        var list = new List<AssumedInput>();
+        if (merged.CentreOfGravityHeightMm is null && Assumed(HandlingInputs.CentreOfGravityHeight) is { } height) list.Add(height);
+        foreach (var at in (ReadOnlySpan<CarAxle>)[CarAxle.Front, CarAxle.Rear])
         {
-            if (merged.At(at).UnsprungMassKg is null && Assumed(HandlingInputs.For(at).UnsprungMass) is { } mass) yield return mass;
-            if (merged.At(at).BarRollRateNmPerDeg is null && Assumed(HandlingInputs.For(at).BarRollRate) is { } bar) yield return bar;
+            if (merged.At(at).UnsprungMassKg is null && Assumed(HandlingInputs.For(at).UnsprungMass) is { } mass) list.Add(mass);
+            if (merged.At(at).BarRollRateNmPerDeg is null && Assumed(HandlingInputs.For(at).BarRollRate) is { } bar) list.Add(bar);
         }
+
+        return list;
 
         AssumedInput? Assumed(HandlingInput input) => Reading.AssumedFor(input) is { } one && input.Read(car) - one.Value is var more
             ? one with { Value = one.Value + more, Lower = one.Lower + more, Upper = one.Upper + more }
