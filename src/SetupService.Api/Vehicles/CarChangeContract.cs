@@ -19,7 +19,7 @@ public sealed record CarChangeDocument : IKeepsFaults
     /// <summary>The members set; the rest stays as it is.</summary>
     public VehicleChange? Vehicle { get; set; }
 
-    /// <summary>Parts taken off, each as a JSON Pointer within the vehicle: an anti-roll bar, a bump stop, a spacer (spacerMm of a wheel). A part taken off counts as none; one never given is not the same, it is assumed as typical.</summary>
+    /// <summary>Parts taken off, each as a JSON Pointer within the vehicle: an anti-roll bar, a bump stop, a spacer (spacerMm of a wheel), aerodynamic parts. A part taken off counts as none; one never given is not the same, it is assumed as typical.</summary>
     [StringLength(100)]
     [Count(0, MostRemoved)]
     [Sample("/front/antiRollBar")]

@@ -17,6 +17,7 @@ internal static class CarChangeMapper
             new($"/{axle}/bumpStop", null),
             new($"/{axle}/wheel/spacerMm", JsonElement.Parse("{\"" + axle + "\":{\"wheel\":{\"spacerMm\":0}}}")),
         ]),
+        new("/aero", JsonElement.Parse("""{"aero":{"frontDownforceN":0,"rearDownforceN":0,"dragN":0}}""")),
     ];
 
     /// <summary>The document with the change made; refused with every fault of the change, each at its place of the body.</summary>

@@ -99,7 +99,7 @@ internal sealed class LimitSpread
     }
 
     private static (double Front, double Rear)? Held(CorneringSolver solver, in TurnPath path, double g) =>
-        solver.Solve(g, path.At(g).RadiusM) is null ? (g / solver.GripUsed(CarAxle.Front), g / solver.GripUsed(CarAxle.Rear)) : null;
+        solver.Solve(path.At(g)) is null ? (g / solver.GripUsed(CarAxle.Front), g / solver.GripUsed(CarAxle.Rear)) : null;
 
     private static Uncertainty Range(double value, Span<double> draws)
     {
