@@ -50,9 +50,9 @@ await expect("cornering sweep", post("/v1/handling/cornering-sweep/chart", "corn
 await expect("diagnosis", post("/v1/wear/diagnosis", "wear-diagnosis.request.json"), (body) => JSON.parse(body).causes[0].cause === "lowNegativeCamber");
 await expect("treads", post("/v1/wear/diagnosis/chart", "wear-diagnosis.request.json"), (body) => body.startsWith("<svg"));
 await expect("temperatures", post("/v1/wear/temperatures", "wear-temperatures.request.json"), (body) => JSON.parse(body).tyres[0].pressure.coldNow.setKpa > 150);
-await expect("forecast", post("/v1/wear/forecast", "wear-forecast.request.json"), (body) => JSON.parse(body).endsFirst.zone === "outer");
+await expect("forecast", post("/v1/wear/forecast", "wear-forecast.request.json"), (body) => JSON.parse(body).tyres[0].endsFirst.zone === "outer");
 await expect("forecast chart", post("/v1/wear/forecast/chart", "wear-forecast.request.json"), (body) => body.startsWith("<svg"));
-await expect("before and after", post("/v1/wear/before-after", "wear-before-after.request.json"), (body) => JSON.parse(body).zones.outer.rate.isShown === true);
+await expect("before and after", post("/v1/wear/before-after", "wear-before-after.request.json"), (body) => JSON.parse(body).outcome === "better");
 await expect("drawing", post("/v1/fitment/drawing", "fitment-drawing.request.json"), (body) => body.startsWith("<svg"));
 await expect("batch", post("/v1/fitment/batch", "fitment-batch.request.ndjson", { "content-type": "application/x-ndjson" }),
   (body) => JSON.parse(body.trim().split("\n").at(-1)).summary.isComplete === true);

@@ -22,7 +22,7 @@ internal static class TyreReadingMapper
     {
         Position = tyre.Position,
         NewDepthMm = tyre.NewDepthMm,
-        Zones = Zones(tyre),
+        Zones = Across(tyre.DepthMm, tyre.AroundMm, tyre.Zones),
         AroundMm = tyre is { AroundMm: { } around, DepthMm: { } depth } ? [depth.ToDomain(), .. around.Select(one => one.ToDomain())] : [],
         Patterns = tyre.Patterns,
         TemperatureC = tyre.TemperatureC?.ToDomain(),
@@ -35,13 +35,14 @@ internal static class TyreReadingMapper
         MadeInWeek = Week(tyre) is { } week ? ((week.Year - FirstYear) * WeeksPerYear) + week.Week : null,
     };
 
-    private static TreadZone[] Zones(TyreReadingDocument tyre)
+    /// <summary>Depths across a tread, however they were given, the mean of all places round it; empty where none were.</summary>
+    public static TreadZone[] Across(DepthsDocument? depthMm, DepthsDocument[]? aroundMm, ZoneDocument[]? zones)
     {
-        if (tyre.Zones is { } zones) return [.. zones.Select(zone => new TreadZone(zone.AcrossPct, zone.DepthMm))];
-        if (tyre.DepthMm is not { } depth) return [];
-        var all = new List<DepthsDocument> { depth };
-        if (tyre.AroundMm is { } around) all.AddRange(around);
-        return TreadZone.FromDepths(new AcrossTread<double>(all.Average(one => one.Outer), all.Average(one => one.Centre), all.Average(one => one.Inner)));
+        if (zones is not null) return [.. zones.Select(zone => new TreadZone(zone.AcrossPct, zone.DepthMm))];
+        if (depthMm is not { } depth) return [];
+        var (outer, centre, inner, count) = (depth.Outer, depth.Centre, depth.Inner, 1);
+        foreach (var one in aroundMm ?? []) (outer, centre, inner, count) = (outer + one.Outer, centre + one.Centre, inner + one.Inner, count + 1);
+        return TreadZone.FromDepths(new AcrossTread<double>(outer / count, centre / count, inner / count));
     }
 
     /// <summary>The state of a tyre, for its cautions.</summary>

@@ -49,15 +49,7 @@ public sealed class ZoneRules : AbstractValidator<ZoneDocument>
     /// <summary>Creates the rules; they hold no state.</summary>
     public ZoneRules()
     {
-        RuleFor(zone => zone.AcrossPct).Must((zone, acrossPct, context) =>
-        {
-            if (context.Parent<TyreReadingDocument>() is not { Zones: { } zones }) return true;
-            var index = Array.FindIndex(zones, other => ReferenceEquals(other, zone));
-            if (index < 1 || zones[index - 1] is not { } before || acrossPct > before.AcrossPct) return true;
-            var place = context.PropertyChain.ToString();
-            context.MessageFormatter.AppendArgument("Here", FormattableString.Invariant($"{acrossPct}")).AppendArgument("Before", FormattableString.Invariant($"{before.AcrossPct}"));
-            return context.IsRefused(place) || context.IsRefused(FormattableString.Invariant($"{place[..place.LastIndexOf('[')]}[{index - 1}]"));
-        }).Says(FaultCodes.Inconsistent, "{Here} is not beyond {Before}, the zone before it: zones go from the outer edge inwards, each place once.");
+        RuleFor(zone => zone.AcrossPct).IsBeyondTheOneBefore(context => context.Parent<TyreReadingDocument>()?.Zones);
         RuleFor(zone => zone.DepthMm).IsNoDeeperThanNew();
     }
 }
@@ -93,4 +85,18 @@ internal static class DayRules
 {
     public static void IsADay<T>(this IRuleBuilder<T, string?> rule) => rule.Must(static text => text is null || TyreReadingMapper.Day(text) is not null)
         .Says(FaultCodes.Unreadable, (_, text) => $"{TokenText.Quote(text!)} is no day; it is written year-month-day, as 2026-11-20.").WhenRead("ReadOn");
+}
+
+/// <summary>Zones across a tread go from the outer edge inwards.</summary>
+internal static class ZoneOrderRules
+{
+    public static void IsBeyondTheOneBefore(this IRuleBuilder<ZoneDocument, double> rule, Func<IValidationContext, ZoneDocument[]?> list) => rule.Must((zone, acrossPct, context) =>
+    {
+        if (list(context) is not { } zones) return true;
+        var index = Array.FindIndex(zones, other => ReferenceEquals(other, zone));
+        if (index < 1 || zones[index - 1] is not { } before || acrossPct > before.AcrossPct) return true;
+        var place = context.PropertyChain.ToString();
+        context.MessageFormatter.AppendArgument("Here", FormattableString.Invariant($"{acrossPct}")).AppendArgument("Before", FormattableString.Invariant($"{before.AcrossPct}"));
+        return context.IsRefused(place) || context.IsRefused(FormattableString.Invariant($"{place[..place.LastIndexOf('[')]}[{index - 1}]"));
+    }).Says(FaultCodes.Inconsistent, "{Here} is not beyond {Before}, the zone before it: zones go from the outer edge inwards, each place once.");
 }

@@ -1,11 +1,58 @@
 using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
+using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Readings;
 
 namespace SetupService.Api.Wear;
 
-/// <summary>Tread depths of one tyre, read when its two clocks stood where they did.</summary>
+/// <summary>The readings of one tyre as its clocks ran on; each has the members a single reading has in the other wear calls.</summary>
+public sealed record TyreReadingsDocument
+{
+    /// <summary>Where it is on the car.</summary>
+    [JsonRequired]
+    [Sample("frontLeft")]
+    public WheelPosition Position { get; set; }
+
+    /// <summary>Depth when new; needed for the cost, and for the wear so far of a single reading.</summary>
+    [Range(1, 20)]
+    [Sample(7.8)]
+    public double? NewDepthMm { get; set; }
+
+    /// <summary>Standard deviation of one depth reading; 0.25 where left out, and from four readings on their own scatter counts.</summary>
+    [Range(0.01, 2)]
+    [Sample(0.15)]
+    public double? GaugeErrorMm { get; set; }
+
+    /// <summary>The readings in the order they were taken.</summary>
+    [JsonRequired]
+    [Count(1, 200)]
+    public DepthReadingDocument[] Readings { get; set; } = [];
+
+    internal DepthReading[] ToDomain()
+    {
+        var list = new DepthReading[Readings.Length];
+        for (var i = 0; i < list.Length; i++) list[i] = Readings[i].ToDomain();
+        return list;
+    }
+
+    /// <summary>The session of each reading, numbered.</summary>
+    internal int[] Sessions()
+    {
+        var names = new List<string>();
+        var list = new int[Readings.Length];
+        for (var i = 0; i < list.Length; i++)
+        {
+            var name = Readings[i].Session ?? "";
+            if (names.IndexOf(name) < 0) names.Add(name);
+            list[i] = names.IndexOf(name);
+        }
+
+        return list;
+    }
+}
+
+/// <summary>Tread depths of one tyre, read when its clocks stood where they did; depths stand either in depthMm or in zones.</summary>
 public sealed record DepthReadingDocument
 {
     /// <summary>The most kilometres a tyre is taken to have run.</summary>
@@ -14,30 +61,36 @@ public sealed record DepthReadingDocument
     /// <summary>The most laps a tyre is taken to have run.</summary>
     public const double MostLaps = 100_000;
 
-    /// <summary>Kilometres on the road until this reading, in all; where they begin does not matter.</summary>
-    [JsonRequired]
+    /// <summary>Kilometres on the road until this reading, in all; where they begin does not matter. Left out in all readings: not counted.</summary>
     [Range(0, MostRoadKm)]
     [Sample(2350.0)]
-    public double RoadKm { get; set; }
+    public double? RoadKm { get; set; }
 
-    /// <summary>Laps on track until this reading, in all.</summary>
-    [JsonRequired]
+    /// <summary>Laps on track until this reading, in all. Left out in all readings: not counted.</summary>
     [Range(0, MostLaps)]
     [Sample(41.0)]
-    public double TrackLaps { get; set; }
+    public double? TrackLaps { get; set; }
 
-    /// <summary>Tread depth across the tyre; best the mean of several places round it.</summary>
-    [JsonRequired]
-    public DepthsDocument DepthMm { get; set; } = null!;
+    /// <summary>The session (track day, trip) that the use since the reading before was in, any name; before-after counts readings of one name, or of none, as one session.</summary>
+    [StringLength(60)]
+    [Sample("2026-05-16")]
+    public string? Session { get; set; }
 
-    internal DepthReading ToDomain() => new(RoadKm, TrackLaps, DepthMm.ToDomain());
+    /// <summary>Depth in the outer, middle and inner groove.</summary>
+    public DepthsDocument? DepthMm { get; set; }
 
-    internal static DepthReading[] ToDomain(DepthReadingDocument[]? readings)
-    {
-        var list = new DepthReading[readings?.Length ?? 0];
-        for (var i = 0; i < list.Length; i++) list[i] = readings![i].ToDomain();
-        return list;
-    }
+    /// <summary>Depth at any three or more places across, from the outer edge inwards.</summary>
+    [Count(3, TyreReadingDocument.MostPlaces)]
+    public ZoneDocument[]? Zones { get; set; }
+
+    /// <summary>The same three grooves at further places round the tyre, beside depthMm; their mean counts.</summary>
+    [Count(1, TyreReadingDocument.MostPlaces)]
+    public DepthsDocument[]? AroundMm { get; set; }
+
+    internal DepthReading ToDomain() => new(RoadKm ?? 0, TrackLaps ?? 0, Depths());
+
+    private AcrossTread<double> Depths() =>
+        TreadFigures.Compute(new TyreReading { Position = default, Zones = TyreReadingMapper.Across(DepthMm, AroundMm, Zones) }) is { } figures ? figures.DepthMm : default;
 }
 
 /// <summary>Tread depth at three places across a tyre; outer and inner are away from and towards the car's centre.</summary>

@@ -1,11 +1,12 @@
 using BenchmarkDotNet.Attributes;
+using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.BeforeAfter;
 using SetupService.Domain.Wear.Forecast;
 using SetupService.Domain.Wear.Readings;
 
 namespace SetupService.Benchmarks.Wear;
 
-/// <summary>A forecast from eight readings over two clocks, alone and with a tyre to swap with, and a comparison that plans a session.</summary>
+/// <summary>A forecast from eight readings over two clocks, of one tyre and of four, a rough one of four, and a comparison that plans a session.</summary>
 [MemoryDiagnoser]
 public class ForecastBenchmark
 {
@@ -13,20 +14,33 @@ public class ForecastBenchmark
     private static readonly DepthReading[] Others = Tyre(0.02);
 
     private readonly ForecastQuestion _alone = new() { Readings = Readings, GaugeErrorMm = 0.15 };
-    private readonly ForecastQuestion _withOther = new() { Readings = Readings, GaugeErrorMm = 0.15, OtherReadings = Others };
+    private readonly (WheelPosition, ForecastQuestion)[] _car = Car(8);
+    private readonly (WheelPosition, ForecastQuestion)[] _rough = Car(3);
     private readonly ComparisonQuestion _comparison = new() { Before = Readings, After = Others, ExpectedRatio = 0.5 };
 
     /// <summary>One tyre.</summary>
     [Benchmark]
     public double Forecast() => TreadForecast.Compute(_alone).Ending?.Probability ?? throw new InvalidOperationException();
 
-    /// <summary>With turning and swapping against another.</summary>
+    /// <summary>Four tyres, with turning and swapping.</summary>
     [Benchmark]
-    public double WithOther() => TreadForecast.Compute(_withOther).Swapping?.Change.Gain ?? throw new InvalidOperationException();
+    public double FourTyres() => CarForecast.Compute(_car).Swaps[0].Swapping.Change.Gain;
 
-    /// <summary>Before and after, with the further laps of three zones.</summary>
+    /// <summary>Four tyres read three times.</summary>
     [Benchmark]
-    public double Comparison() => WearComparison.Compute(_comparison).Zones?.Outer.LeastUse ?? throw new InvalidOperationException();
+    public double FourRough() => CarForecast.Compute(_rough).Tyres[0].Tread.Ending?.Probability ?? throw new InvalidOperationException();
+
+    /// <summary>Before and after, with what would show it in three zones.</summary>
+    [Benchmark]
+    public double Comparison() => WearComparison.Compute(_comparison).Zones?.Outer.FurtherSessions ?? throw new InvalidOperationException();
+
+    private static (WheelPosition, ForecastQuestion)[] Car(int readings) =>
+    [
+        (WheelPosition.FrontLeft, new() { Readings = Readings.AsMemory(0, readings), GaugeErrorMm = 0.15 }),
+        (WheelPosition.FrontRight, new() { Readings = Readings.AsMemory(0, readings), GaugeErrorMm = 0.15 }),
+        (WheelPosition.RearLeft, new() { Readings = Others.AsMemory(0, readings), GaugeErrorMm = 0.15 }),
+        (WheelPosition.RearRight, new() { Readings = Others.AsMemory(0, readings), GaugeErrorMm = 0.15 }),
+    ];
 
     private static DepthReading[] Tyre(double perLapMm)
     {

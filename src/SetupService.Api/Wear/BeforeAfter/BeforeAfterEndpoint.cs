@@ -1,35 +1,35 @@
 using Microsoft.AspNetCore.Http.HttpResults;
+using SetupService.Api.Drawings;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
-using SetupService.Domain.Wear.BeforeAfter;
 
 namespace SetupService.Api.Wear.BeforeAfter;
 
-/// <summary>The call that compares wear before and after a change.</summary>
+/// <summary>The calls that compare wear before and after a change and draw it.</summary>
 internal static class BeforeAfterEndpoint
 {
-    public static void MapBeforeAfter(this RouteGroupBuilder group) =>
+    public static void MapBeforeAfter(this RouteGroupBuilder group)
+    {
         group.MapPost("/before-after", Compare)
             .WithQuery(QueryParameters.Units)
             .WithExample("wear-before-after")
             .WithName("wearBeforeAfter")
             .WithSummary("Did the change alter how the tread wears?")
-            .WithDescription("Wear of both shoulders and the centre before and after a change: the ratio of the rates with its 90 % range, whether the data show a change, the shoulders against the centre, and how many more laps would show the change seen or hoped for. Without readings after the change it plans the session. Too few readings give unknown with the reason.");
-
-    private static Results<Answer<BeforeAfterAnswer>, Problem> Compare(Body<BeforeAfterRequest> body, QueryReader query)
-    {
-        if (body.Value is not { } request)
-            return body.Problem!;
-        var question = new ComparisonQuestion
-        {
-            Before = DepthReadingDocument.ToDomain(request.Before),
-            After = DepthReadingDocument.ToDomain(request.After),
-            GaugeErrorMm = request.GaugeErrorMm,
-            ExpectedRatio = request.ExpectedRatio,
-            PlannedReadings = request.PlannedReadings ?? ComparisonQuestion.UsualReadings,
-            PlannedLaps = request.PlannedLaps,
-        };
-        return new Answer<BeforeAfterAnswer>(BeforeAfterMapper.ToAnswer(request, question, WearComparison.Compute(question), query.Units));
+            .WithDescription("For up to four tyres, the shoulders against the centre before and after a change, then the wear of both shoulders and the centre: the ratio of the rates with its 90 % range, whether the data show a change beyond what sessions vary with nothing changed, and how many more sessions, or laps, would show the change seen or hoped for. Without readings after the change it plans the session. Too few readings give unknown with the reason.");
+        group.MapPost("/before-after/chart", Chart)
+            .WithQuery(QueryParameters.Units, QueryParameters.WidthPx)
+            .WithExample("wear-before-after")
+            .WithName("wearBeforeAfterChart")
+            .WithSummary("Wear before and after as charts")
+            .WithDescription("Takes the body of before-after and draws for each tyre how fast outer shoulder, centre and inner shoulder wore before and after, with 90 % ranges.");
     }
+
+    private static Results<Answer<BeforeAfterAnswer>, Problem> Compare(Body<BeforeAfterRequest> body, QueryReader query) => body.Value is { } request
+        ? new Answer<BeforeAfterAnswer>(BeforeAfterMapper.ToAnswer(request, BeforeAfterMapper.Compute(request), query.Units))
+        : body.Problem!;
+
+    private static Results<SvgAnswer, Problem> Chart(Body<BeforeAfterRequest> body, QueryReader query) => body.Value is { } request
+        ? new SvgAnswer(BeforeAfterChart.Draw(BeforeAfterMapper.Compute(request), query.Units, query.WidthPx))
+        : body.Problem!;
 }

@@ -1,50 +1,27 @@
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Shared;
+using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Forecast;
 using SetupService.Domain.Wear.Readings;
 
 namespace SetupService.Api.Wear.Forecast;
 
-/// <summary>How a tyre wears and how long it lasts.</summary>
+/// <summary>How a car's tyres wear and how long they last.</summary>
 public sealed record ForecastAnswer
 {
-    /// <summary>What ends the tyre and when, how fast it wears, and what gains most, in at most five sentences.</summary>
-    [Sample("The outer shoulder ends the tyre first (probability 97 %): it has 4.5 mm, and the limit is 1.6 mm.")]
+    /// <summary>The tyre that is done first and when, how fast it wears, and what gains most, in at most five sentences.</summary>
+    [Sample("Front left: The outer shoulder ends the tyre first (probability 97 %): it has 4.5 mm, and the limit is 1.6 mm.")]
     public required string Summary { get; init; }
 
-    /// <summary>Each zone across the tread.</summary>
-    public required ForecastZonesResponse Zones { get; init; }
+    /// <summary>Each tyre, in the order of the request.</summary>
+    public required TyreForecastResponse[] Tyres { get; init; }
 
-    /// <summary>The zone that ends the tyre; null where none is estimated to.</summary>
-    public required EndingZoneResponse? EndsFirst { get; init; }
+    /// <summary>Pairs of tyres that may change places: front with rear on one side, left with right on one axle; those of which it is told what it brings.</summary>
+    public required SwappingResponse[] Swaps { get; init; }
 
-    /// <summary>Depth at which the tyre is done.</summary>
+    /// <summary>Depth at which a tyre is done.</summary>
     [Sample(1.6)]
     public required double LimitDepthMm { get; init; }
-
-    /// <summary>How many readings stand at different distances.</summary>
-    [Sample(7)]
-    public required int DistinctReadings { get; init; }
-
-    /// <summary>Scatter of one reading about straight wear, one standard deviation over all zones; null without a forecast.</summary>
-    [Sample(0.12)]
-    public required double? ScatterMm { get; init; }
-
-    /// <summary>Readings the scatter rests on, beyond those the lines use up.</summary>
-    [Sample(12)]
-    public required int? DegreesOfFreedom { get; init; }
-
-    /// <summary>Readings further from straight wear than the gauge errs.</summary>
-    public required MisfitResponse[] Misfits { get; init; }
-
-    /// <summary>What turning the tyre on its rim brings; null where it is not told.</summary>
-    public required TurningResponse? Turning { get; init; }
-
-    /// <summary>What swapping with the other tyre brings; null where it is not told or no other is given.</summary>
-    public required SwappingResponse? Swapping { get; init; }
-
-    /// <summary>What wear costs; null where price or new depth is not given or nothing is estimated.</summary>
-    public required WearCostResponse? Cost { get; init; }
 
     /// <summary>What treadwear grades say; null where none is given.</summary>
     public required TreadwearResponse? Treadwear { get; init; }
@@ -67,6 +44,49 @@ public sealed record ForecastAnswer
     public required CautionResponse[] Cautions { get; init; }
 }
 
+/// <summary>How one tyre wears and how long it lasts.</summary>
+public sealed record TyreForecastResponse
+{
+    /// <summary>Where it is on the car.</summary>
+    [Sample("frontLeft")]
+    public required WheelPosition Position { get; init; }
+
+    /// <summary>What ends it and when; what has worn so far where there is no forecast.</summary>
+    [Sample("The outer shoulder ends the tyre first (probability 97 %): it has 4.5 mm, and the limit is 1.6 mm.")]
+    public required string Text { get; init; }
+
+    /// <summary>Each zone across the tread.</summary>
+    public required ForecastZonesResponse Zones { get; init; }
+
+    /// <summary>The zone that ends the tyre; null where none is estimated to.</summary>
+    public required EndingZoneResponse? EndsFirst { get; init; }
+
+    /// <summary>Whether the readings show that wear slows or quickens; rates are then those of the later half of the way.</summary>
+    [Sample(false)]
+    public required bool IsCurved { get; init; }
+
+    /// <summary>How many readings stand at different distances.</summary>
+    [Sample(7)]
+    public required int DistinctReadings { get; init; }
+
+    /// <summary>Scatter of one reading about the fitted wear, one standard deviation over all zones; null where no zone is estimated.</summary>
+    [Sample(0.12)]
+    public required double? ScatterMm { get; init; }
+
+    /// <summary>Readings the scatter rests on, beyond those the lines use up.</summary>
+    [Sample(12)]
+    public required int? DegreesOfFreedom { get; init; }
+
+    /// <summary>Readings further from the fitted wear than the gauge errs.</summary>
+    public required MisfitResponse[] Misfits { get; init; }
+
+    /// <summary>What turning the tyre on its rim brings; null where it is not told.</summary>
+    public required TurningResponse? Turning { get; init; }
+
+    /// <summary>What wear costs; null where price or new depth is not given or nothing is forecast.</summary>
+    public required WearCostResponse? Cost { get; init; }
+}
+
 /// <summary>The three zones across the tread.</summary>
 public sealed record ForecastZonesResponse
 {
@@ -83,12 +103,12 @@ public sealed record ForecastZonesResponse
 /// <summary>How one zone wears and how long it lasts.</summary>
 public sealed record ForecastZoneResponse
 {
-    /// <summary>Whether the readings carry a forecast.</summary>
+    /// <summary>What carries the forecast: the readings' own scatter (estimated), or the gauge's error and a usual wear rate, where there are two or three readings (rough).</summary>
     [Sample("estimated")]
     public required ForecastStatus Status { get; init; }
 
     /// <summary>Why there is no forecast; null where there is one.</summary>
-    [Sample("A forecast needs 4 readings at different distances; there are 3.")]
+    [Sample("One reading tells no wear rate: read again after more use.")]
     public required string? Reason { get; init; }
 
     /// <summary>How fast it wears on road and track; why that is unknown without a forecast.</summary>
@@ -99,13 +119,13 @@ public sealed record ForecastZoneResponse
     [Sample(2.1)]
     public required double WornMm { get; init; }
 
-    /// <summary>Depth at the last reading by the straight line; null without a forecast.</summary>
+    /// <summary>Depth at the last reading by the fit; null without a forecast.</summary>
     public required UncertaintyResponse? DepthNowMm { get; init; }
 
-    /// <summary>Wear per 1000 km on the road; null where the readings do not tell it apart.</summary>
+    /// <summary>Wear per 1000 km on the road, never below 0; null where the readings do not tell it apart.</summary>
     public required UncertaintyResponse? RatePer1000KmMm { get; init; }
 
-    /// <summary>Wear per lap on track; null where the readings do not tell it apart.</summary>
+    /// <summary>Wear per lap on track, never below 0; null where the readings do not tell it apart.</summary>
     public required UncertaintyResponse? RatePerLapMm { get; init; }
 
     /// <summary>Kilometres left if it sees nothing but road; upper is null where the wear is not shown to be above zero, the whole where the rate is not known or depth grows.</summary>
@@ -151,11 +171,11 @@ public sealed record EndingZoneResponse
     public required bool IsToldApart { get; init; }
 }
 
-/// <summary>A reading further from straight wear than the gauge errs.</summary>
+/// <summary>A reading further from the fitted wear than the gauge errs.</summary>
 public sealed record MisfitResponse
 {
     /// <summary>JSON Pointer to the depth in the request.</summary>
-    [Sample("/readings/3/depthMm/inner")]
+    [Sample("/tyres/0/readings/3/depthMm/inner")]
     public required string Input { get; init; }
 
     /// <summary>The zone.</summary>
@@ -258,27 +278,35 @@ public sealed record TurningResponse
     public required bool IsShown { get; init; }
 }
 
-/// <summary>What swapping with the other tyre brings, each going on at the other's rates; outer stays outer. By the estimates, in this tyre's proportion of road and track.</summary>
+/// <summary>What it brings that two tyres change places, each going on at the other's rates; outer stays outer. By the estimates, in the first tyre's proportion of road and track.</summary>
 public sealed record SwappingResponse
 {
+    /// <summary>The first of the two.</summary>
+    [Sample("frontLeft")]
+    public required WheelPosition One { get; init; }
+
+    /// <summary>The other.</summary>
+    [Sample("rearLeft")]
+    public required WheelPosition Other { get; init; }
+
     /// <summary>What each tyre lasts in either place, and when to swap them.</summary>
-    [Sample("Swap them after 12 more laps: the first replacement comes 34 laps later.")]
+    [Sample("Swap the front left with the rear left after 12 more laps, where both are of one size: the first replacement comes 34 laps later.")]
     public required string Text { get; init; }
 
     /// <summary>The best time, and how long until the first of both is done.</summary>
     public required ChangeOfPlaceResponse Change { get; init; }
 
-    /// <summary>This tyre where it is.</summary>
-    public required TyreLifeResponse ThisHere { get; init; }
+    /// <summary>The first where it is.</summary>
+    public required TyreLifeResponse OneAsItIs { get; init; }
 
-    /// <summary>This tyre in the other's place from now on.</summary>
-    public required TyreLifeResponse ThisThere { get; init; }
+    /// <summary>The first in the other's place from now on.</summary>
+    public required TyreLifeResponse OneSwapped { get; init; }
 
-    /// <summary>The other tyre where it is.</summary>
-    public required TyreLifeResponse OtherThere { get; init; }
+    /// <summary>The other where it is.</summary>
+    public required TyreLifeResponse OtherAsItIs { get; init; }
 
-    /// <summary>The other tyre in this one's place from now on.</summary>
-    public required TyreLifeResponse OtherHere { get; init; }
+    /// <summary>The other in the first's place from now on.</summary>
+    public required TyreLifeResponse OtherSwapped { get; init; }
 }
 
 /// <summary>A life in laps and kilometres, by the estimates.</summary>

@@ -1,11 +1,8 @@
-using System.Diagnostics.CodeAnalysis;
 using Microsoft.AspNetCore.Http.HttpResults;
 using SetupService.Api.Drawings;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
-using SetupService.Domain.Wear.Forecast;
-using SetupService.Domain.Wear.Readings;
 
 namespace SetupService.Api.Wear.Forecast;
 
@@ -18,8 +15,8 @@ internal static class ForecastEndpoint
             .WithQuery(QueryParameters.Units)
             .WithExample("wear-forecast")
             .WithName("wearForecast")
-            .WithSummary("How fast does this tyre wear, and how long does it last?")
-            .WithDescription("Wear per 1000 km of road and per lap for both shoulders and the centre, from tread depths read at several distances, with 90 % ranges; what is left to the limit, which zone ends the tyre, what turning it on its rim or swapping it gains, what a lap costs. Fewer than four readings at different distances give the wear so far and no forecast.");
+            .WithSummary("How fast do these tyres wear, and how long do they last?")
+            .WithDescription("For up to four tyres, wear per 1000 km of road and per lap for both shoulders and the centre, from tread depths read at several distances, with 90 % ranges; what is left to the limit, which zone ends a tyre, what turning it on its rim or swapping two gains, what a lap costs. Where wear slows, the later rate counts. Two or three readings give a rough forecast from the gauge's error and a usual rate, one gives the wear so far.");
         group.MapPost("/forecast/chart", Chart)
             .WithQuery(QueryParameters.Units, QueryParameters.WidthPx)
             .WithExample("wear-forecast")
@@ -28,33 +25,15 @@ internal static class ForecastEndpoint
             .WithDescription("Takes the body of forecast and draws the depths read, the lines fitted to them and their 90 % ranges down to the limit.");
     }
 
-    private static Results<Answer<ForecastAnswer>, Problem> Forecast(Body<ForecastRequest> body, QueryReader query) =>
-        TryForecast(body, out var forecast, out var problem)
-            ? new Answer<ForecastAnswer>(ForecastMapper.ToAnswer(body.Value!, forecast, query.Units))
-            : problem;
+    private static Results<Answer<ForecastAnswer>, Problem> Forecast(Body<ForecastRequest> body, QueryReader query) => body.Value is { } request
+        ? new Answer<ForecastAnswer>(ForecastMapper.ToAnswer(request, ForecastMapper.Compute(request), query.Units))
+        : body.Problem!;
 
     private static Results<SvgAnswer, Problem> Chart(Body<ForecastRequest> body, QueryReader query)
     {
-        if (!TryForecast(body, out var forecast, out var problem))
-            return problem;
-        var answer = ForecastMapper.ToAnswer(body.Value!, forecast, query.Units);
-        return new SvgAnswer(ForecastChart.Draw(body.Value!, forecast, answer, query.Units, query.WidthPx));
-    }
-
-    private static bool TryForecast(
-        Body<ForecastRequest> body, [NotNullWhen(true)] out TreadForecast? forecast, [NotNullWhen(false)] out Problem? problem)
-    {
-        forecast = null;
-        problem = body.Problem!;
         if (body.Value is not { } request)
-            return false;
-        forecast = TreadForecast.Compute(new ForecastQuestion
-        {
-            Readings = DepthReadingDocument.ToDomain(request.Readings),
-            LimitDepthMm = request.LimitDepthMm ?? TreadDepths.LegalLeastMm,
-            GaugeErrorMm = request.GaugeErrorMm,
-            OtherReadings = DepthReadingDocument.ToDomain(request.OtherTyre?.Readings),
-        });
-        return true;
+            return body.Problem!;
+        var car = ForecastMapper.Compute(request);
+        return new SvgAnswer(ForecastChart.Draw(request, car, query.Units, query.WidthPx));
     }
 }

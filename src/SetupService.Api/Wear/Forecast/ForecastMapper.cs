@@ -8,13 +8,40 @@ namespace SetupService.Api.Wear.Forecast;
 /// <summary>Maps a forecast to the answer.</summary>
 internal static class ForecastMapper
 {
-    /// <summary>The answer.</summary>
-    public static ForecastAnswer ToAnswer(ForecastRequest request, TreadForecast forecast, UnitSystem units)
+    /// <summary>The forecast of a request.</summary>
+    public static CarForecast Compute(ForecastRequest request) => CarForecast.Compute([.. request.Tyres.Select(tyre => (tyre.Position, new ForecastQuestion
     {
-        var treadwear = Treadwear(request, units);
-        return new ForecastAnswer
+        Readings = tyre.ToDomain(),
+        LimitDepthMm = request.LimitDepthMm ?? TreadDepths.LegalLeastMm,
+        GaugeErrorMm = tyre.GaugeErrorMm,
+        NewDepthMm = tyre.NewDepthMm,
+    }))]);
+
+    /// <summary>The answer.</summary>
+    public static ForecastAnswer ToAnswer(ForecastRequest request, CarForecast car, UnitSystem units) => new()
+    {
+        Summary = ForecastWords.Summary(car, units),
+        Tyres = [.. car.Tyres.Select((tyre, index) => Tyre(request, tyre, index, units))],
+        Swaps = [.. car.Swaps.Select(swap => Swapping(swap, units))],
+        LimitDepthMm = request.LimitDepthMm ?? TreadDepths.LegalLeastMm,
+        Treadwear = Treadwear(request, units),
+        Unknown = ForecastGaps.Find(request, car),
+        Method = "wear-forecast",
+        Edition = Edition.Current,
+        Assumptions = ForecastAssumptions.List(request, car),
+        Cautions = CautionResponse.From(ForecastCautions.Build(car, units)),
+    };
+
+    /// <summary>The name of a zone as the contract's members have it.</summary>
+    public static string Word(TreadPlace place) => place switch { TreadPlace.Outer => "outer", TreadPlace.Centre => "centre", _ => "inner" };
+
+    private static TyreForecastResponse Tyre(ForecastRequest request, TyreForecast tyre, int index, UnitSystem units)
+    {
+        var forecast = tyre.Tread;
+        return new TyreForecastResponse
         {
-            Summary = ForecastWords.Summary(forecast, units),
+            Position = tyre.Position,
+            Text = ForecastWords.Describe(forecast, units),
             Zones = new ForecastZonesResponse
             {
                 Outer = Zone(forecast, TreadPlace.Outer, units),
@@ -22,33 +49,29 @@ internal static class ForecastMapper
                 Inner = Zone(forecast, TreadPlace.Inner, units),
             },
             EndsFirst = forecast.Ending is { } ending ? new() { Zone = ending.Place, Probability = ending.Probability, IsToldApart = ending.IsToldApart } : null,
-            LimitDepthMm = forecast.LimitDepthMm,
+            IsCurved = forecast.IsCurved,
             DistinctReadings = forecast.DistinctReadings,
             ScatterMm = forecast.Fit?.Scatter.StandardDeviationMm,
             DegreesOfFreedom = forecast.Fit?.Scatter.DegreesOfFreedom,
-            Misfits = [.. forecast.Misfits.Select(one => new MisfitResponse { Input = $"/readings/{one.Reading}/depthMm/{Word(one.Place)}", Zone = one.Place, AboveLineMm = one.AboveLineMm })],
+            Misfits = [.. forecast.Misfits.Select(one => new MisfitResponse { Input = Depth(request, index, one.Reading, one.Place), Zone = one.Place, AboveLineMm = one.AboveLineMm })],
             Turning = forecast.Turning is { } turning ? new() { Text = ForecastWords.Turning(forecast, units)!, Change = Change(forecast.Mix, turning.Change), IsShown = turning.IsShown } : null,
-            Swapping = forecast.Swapping is { } swapping ? Swapping(forecast, swapping, units) : null,
-            Cost = Cost(request, forecast),
-            Treadwear = treadwear,
-            Unknown = ForecastGaps.Find(request, forecast),
-            Method = "wear-forecast",
-            Edition = Edition.Current,
-            Assumptions = ForecastAssumptions.List(request, forecast),
-            Cautions = CautionResponse.From(ForecastCautions.Build(forecast, units)),
+            Cost = Cost(request, index, forecast),
         };
     }
 
-    /// <summary>The name of a zone as the contract's members have it.</summary>
-    public static string Word(TreadPlace place) => place switch { TreadPlace.Outer => "outer", TreadPlace.Centre => "centre", _ => "inner" };
+    private static string Depth(ForecastRequest request, int tyre, int reading, TreadPlace place)
+    {
+        var path = FormattableString.Invariant($"/tyres/{tyre}/readings/{reading}/");
+        return request.Tyres[tyre].Readings[reading].Zones is null ? $"{path}depthMm/{Word(place)}" : path + "zones";
+    }
 
     private static ForecastZoneResponse Zone(TreadForecast forecast, TreadPlace place, UnitSystem units)
     {
-        var zone = forecast.Zones?.At(place);
+        var zone = forecast.Zones.At(place);
         return new ForecastZoneResponse
         {
-            Status = forecast.Status,
-            Reason = forecast.Status == ForecastStatus.Unknown ? ForecastWords.NoForecast(forecast) : null,
+            Status = forecast.Status(place),
+            Reason = zone is null ? ForecastWords.NoForecast(forecast, place) : null,
             Text = ForecastWords.Rates(forecast, place, units),
             WornMm = forecast.WornMm.At(place),
             DepthNowMm = UncertaintyResponse.From(zone?.DepthNowMm),
@@ -56,31 +79,30 @@ internal static class ForecastMapper
             RatePerLapMm = UncertaintyResponse.From(zone?.RatePerLapMm),
             KmLeft = UncertaintyResponse.From(zone?.KmLeft),
             LapsLeft = UncertaintyResponse.From(zone?.LapsLeft),
-            SameMix = zone is { } known && HasMix(forecast.Mix) ? SameMix(forecast, known, place) : null,
+            SameMix = zone is { } known && HasMix(forecast.Mix) ? SameMix(forecast.Mix, known) : null,
         };
     }
 
-    private static SameMixResponse SameMix(TreadForecast forecast, in ZoneForecast zone, TreadPlace place)
+    private static SameMixResponse SameMix(TyreUse mix, in ZoneForecast zone) => new()
     {
-        var mix = forecast.Mix;
-        return new SameMixResponse
-        {
-            RoadPerLapKm = mix.RoadKm / mix.TrackLaps,
-            WearPerLapMm = UncertaintyResponse.From(PerLapOfMix(forecast, place)),
-            LapsLeft = UncertaintyResponse.From(zone.MixesLeft.Times(mix.TrackLaps)),
-            KmLeft = UncertaintyResponse.From(zone.MixesLeft.Times(mix.RoadKm)),
-        };
+        RoadPerLapKm = mix.RoadKm / mix.TrackLaps,
+        WearPerLapMm = UncertaintyResponse.From(PerLapOfMix(mix, zone)),
+        LapsLeft = UncertaintyResponse.From(zone.MixesLeft.Times(mix.TrackLaps)),
+        KmLeft = UncertaintyResponse.From(zone.MixesLeft.Times(mix.RoadKm)),
+    };
+
+    private static Uncertainty PerLapOfMix(TyreUse mix, in ZoneForecast zone)
+    {
+        var wear = zone.WearPerMixMm;
+        return new(wear.Value / mix.TrackLaps, wear.Lower / mix.TrackLaps, wear.Upper / mix.TrackLaps, wear.LevelPct);
     }
 
-    private static Uncertainty PerLapOfMix(TreadForecast forecast, TreadPlace place) =>
-        forecast.Fit!.Wear(place, new TyreUse(forecast.Mix.RoadKm / forecast.Mix.TrackLaps, 1))!.Value;
-
-    private static WearCostResponse? Cost(ForecastRequest request, TreadForecast forecast)
+    private static WearCostResponse? Cost(ForecastRequest request, int index, TreadForecast forecast)
     {
-        if (request is not { TyrePrice: { } price, NewDepthMm: { } newMm } || forecast is not { Ending: { } ending, Zones: { } zones }) return null;
+        if (request.TyrePrice is not { } price || request.Tyres[index].NewDepthMm is not { } newMm || forecast.Ending is not { } ending) return null;
         var usableMm = newMm - forecast.LimitDepthMm;
         if (usableMm <= 0) return null;
-        var zone = zones.At(ending.Place);
+        var zone = forecast.Zones.At(ending.Place)!.Value;
         return new WearCostResponse
         {
             Currency = price.Currency,
@@ -88,7 +110,7 @@ internal static class ForecastMapper
             UsableDepthMm = usableMm,
             PerLapAmount = Amount(zone.RatePerLapMm),
             Per1000KmAmount = Amount(zone.RatePer1000KmMm),
-            PerLapOfMixAmount = HasMix(forecast.Mix) ? Amount(PerLapOfMix(forecast, ending.Place)) : null,
+            PerLapOfMixAmount = HasMix(forecast.Mix) ? Amount(PerLapOfMix(forecast.Mix, zone)) : null,
         };
 
         UncertaintyResponse? Amount(Uncertainty? wearMm) => wearMm is { } wear ? UncertaintyResponse.From(RunningCost.Compute(wear, usableMm, price.Amount)) : null;
@@ -107,15 +129,21 @@ internal static class ForecastMapper
         };
     }
 
-    private static SwappingResponse Swapping(TreadForecast forecast, in SwappingTyres swapping, UnitSystem units) => new()
+    private static SwappingResponse Swapping(TyreSwap swap, UnitSystem units)
     {
-        Text = ForecastWords.Swapping(forecast, units)!,
-        Change = Change(forecast.Mix, swapping.Change),
-        ThisHere = Life(forecast.Mix, swapping.ThisAsItIs),
-        ThisThere = Life(forecast.Mix, swapping.ThisAtOthersPlace),
-        OtherThere = Life(forecast.Mix, swapping.OtherAsItIs),
-        OtherHere = Life(forecast.Mix, swapping.OtherAtThisPlace),
-    };
+        var (mix, swapping) = (swap.One.Tread.Mix, swap.Swapping);
+        return new SwappingResponse
+        {
+            One = swap.One.Position,
+            Other = swap.Other.Position,
+            Text = ForecastWords.Swapping(swap, units),
+            Change = Change(mix, swapping.Change),
+            OneAsItIs = Life(mix, swapping.ThisAsItIs),
+            OneSwapped = Life(mix, swapping.ThisAtOthersPlace),
+            OtherAsItIs = Life(mix, swapping.OtherAsItIs),
+            OtherSwapped = Life(mix, swapping.OtherAtThisPlace),
+        };
+    }
 
     private static ChangeOfPlaceResponse Change(TyreUse mix, in PlaceChange change) => new()
     {

@@ -7,44 +7,31 @@ using SetupService.Api.Http.Rules;
 
 namespace SetupService.Api.Wear.Forecast;
 
-/// <summary>Tread depths of one tyre as its clocks ran on, and what else is known of it.</summary>
-public sealed record ForecastRequest
+/// <summary>Tread depths of a car's tyres as their clocks ran on, and what else is known of them.</summary>
+public sealed record ForecastRequest : ITyreHistories
 {
-    /// <summary>The readings in the order they were taken; four at different distances carry a forecast.</summary>
+    /// <summary>The tyres, each wheel once. Four readings at different distances carry a forecast, two or three a rough one.</summary>
     [JsonRequired]
-    [Count(2, 200)]
-    public DepthReadingDocument[] Readings { get; set; } = [];
+    [Count(1, 4)]
+    public TyreReadingsDocument[] Tyres { get; set; } = [];
 
-    /// <summary>Depth at which the tyre is done; 1.6 where left out.</summary>
+    /// <summary>Depth at which a tyre is done; 1.6 where left out.</summary>
     [Range(0, 20)]
     [Sample(1.6)]
     public double? LimitDepthMm { get; set; }
 
-    /// <summary>Error of one reading, one standard deviation; the readings' own scatter tells it where left out.</summary>
-    [Range(0.01, 2)]
-    [Sample(0.15)]
-    public double? GaugeErrorMm { get; set; }
-
-    /// <summary>Depth of the tread when new; needed for the cost.</summary>
-    [Range(0, 20)]
-    [Sample(8.0)]
-    public double? NewDepthMm { get; set; }
-
-    /// <summary>Price of the tyre; needed for the cost.</summary>
+    /// <summary>Price of one tyre; needed for the cost.</summary>
     public TyrePriceDocument? TyrePrice { get; set; }
 
-    /// <summary>The treadwear grade on the tyre's side.</summary>
+    /// <summary>The treadwear grade on the tyres' sides.</summary>
     [Range(1, 2000)]
     [Sample(240.0)]
     public double? TreadwearGrade { get; set; }
 
-    /// <summary>The treadwear grade of a tyre thought of in its place.</summary>
+    /// <summary>The treadwear grade of tyres thought of in their place.</summary>
     [Range(1, 2000)]
     [Sample(300.0)]
     public double? OtherTreadwearGrade { get; set; }
-
-    /// <summary>A tyre of the car this one may change places with.</summary>
-    public OtherTyreDocument? OtherTyre { get; set; }
 }
 
 /// <summary>What a tyre costs, fitted or not as the caller sees it.</summary>
@@ -63,36 +50,28 @@ public sealed record TyrePriceDocument
     public string Currency { get; set; } = null!;
 }
 
-/// <summary>Another tyre of the same car.</summary>
-public sealed record OtherTyreDocument
-{
-    /// <summary>Its readings, like the first tyre's.</summary>
-    [JsonRequired]
-    [Count(2, 200)]
-    public DepthReadingDocument[] Readings { get; set; } = [];
-}
-
 /// <summary>What a forecast must keep beyond types and ranges: readings of one tyre, a limit below them, a price in a currency.</summary>
 public sealed class ForecastRules : AbstractValidator<ForecastRequest>
 {
     /// <summary>Creates the rules; they hold no state.</summary>
     public ForecastRules()
     {
-        RuleFor(request => request.Readings).AreOfOneTyre(request => request.GaugeErrorMm, request => request.NewDepthMm);
-        RuleFor(request => request.OtherTyre!.Readings).AreOfOneTyre(request => request.GaugeErrorMm).When(request => request.OtherTyre is not null);
-        RuleFor(request => request.LimitDepthMm).Must((request, limitMm) => !(request.NewDepthMm <= limitMm))
-            .Says(FaultCodes.Inconsistent, (request, limitMm) => FormattableString.Invariant($"limitDepthMm is {limitMm} mm, not below newDepthMm, which is {request.NewDepthMm}: nothing could ever be worn."))
+        RuleForEach(request => request.Tyres).SetValidator(new TyreReadingsRules());
+        RuleFor(request => request.LimitDepthMm).Must((request, limitMm) => limitMm is null || !request.Tyres.Any(tyre => tyre?.NewDepthMm <= limitMm))
+            .Says(FaultCodes.Inconsistent, (request, limitMm) => FormattableString.Invariant($"limitDepthMm is {limitMm} mm, not below newDepthMm, which is {request.Tyres.Min(tyre => tyre?.NewDepthMm)}: nothing could ever be worn."))
             .WhenRead(nameof(ForecastRequest.LimitDepthMm));
-        RuleFor(request => request.LimitDepthMm).Must((request, limitMm) => !(DeepestMm(request) <= limitMm))
-            .Says(FaultCodes.Inconsistent, (request, limitMm) => FormattableString.Invariant($"limitDepthMm is {limitMm} mm, and no depth read is above it (the deepest is {DeepestMm(request)}): by this limit the tyre was worn out at the first reading."))
-            .WhenRead(nameof(ForecastRequest.LimitDepthMm), nameof(ForecastRequest.Readings));
+        RuleFor(request => request.LimitDepthMm).Must((request, limitMm) => limitMm is null || !request.Tyres.Any(tyre => DeepestMm(tyre) <= limitMm))
+            .Says(FaultCodes.Inconsistent, (request, limitMm) => FormattableString.Invariant($"limitDepthMm is {limitMm} mm, and no depth read of a tyre is above it (the deepest is {request.Tyres.Min(DeepestMm)}): by this limit it was worn out at the first reading."))
+            .WhenRead(nameof(ForecastRequest.LimitDepthMm), nameof(ForecastRequest.Tyres));
         RuleFor(request => request.TyrePrice!.Currency).Must(currency => currency is { Length: 3 } && currency.All(char.IsAsciiLetterUpper)).When(request => request.TyrePrice?.Currency is not null)
             .Says(FaultCodes.Unreadable, "currency must be a code of three capital letters, as ISO 4217 has them.").WhenRead("TyrePrice.Currency");
         RuleFor(request => request.TreadwearGrade).NotNull().When(request => request.OtherTreadwearGrade is not null)
             .Says(FaultCodes.Required, "treadwearGrade is needed beside otherTreadwearGrade: a grade tells something against another one only.").WhenRead(nameof(ForecastRequest.TreadwearGrade));
     }
 
-    private static double? DeepestMm(ForecastRequest request) => request.Readings is { Length: > 0 } readings && !readings.Any(static one => one?.DepthMm is null)
-        ? readings.Max(static one => Math.Max(one.DepthMm.Outer, Math.Max(one.DepthMm.Centre, one.DepthMm.Inner)))
-        : null;
+    private static double? DeepestMm(TyreReadingsDocument? tyre)
+    {
+        if (tyre?.Readings is not { Length: > 0 } readings || readings.Any(static one => one is null || (one.DepthMm is null && one.Zones is null))) return null;
+        return readings.Max(static one => one.DepthMm is { } depth ? Math.Max(depth.Outer, Math.Max(depth.Centre, depth.Inner)) : one.Zones!.Max(static zone => zone?.DepthMm ?? 0));
+    }
 }

@@ -1,4 +1,5 @@
 using SetupService.Domain.Answers;
+using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Wear.Readings;
 
 namespace SetupService.Domain.Wear.BeforeAfter;
@@ -8,27 +9,47 @@ public static class ComparisonWords
 {
     private const double KmPerMile = 1.609344;
 
-    /// <summary>What it means in at most five sentences: the shoulders against the centre first, then the zone that wore fastest before.</summary>
-    public static string Summary(WearComparison comparison, ComparisonQuestion question, UnitSystem units)
+    /// <summary>What it means in at most five sentences: did it work, by the shoulders against the centre; the other tyres; what would settle it.</summary>
+    public static string Summary(IReadOnlyList<TyreComparison> tyres, UnitSystem units)
     {
-        ArgumentNullException.ThrowIfNull(comparison);
-        ArgumentNullException.ThrowIfNull(question);
-        if (comparison.Zones is not { } zones) return NoComparison(comparison);
-        var list = new List<string>();
-        if (comparison.After is null) list.Add(NoAfter(comparison));
-        if (Shoulder("outer", comparison.Outer) is { } outer) list.Add(outer);
-        if (Shoulder("inner", comparison.Inner) is { } inner) list.Add(inner);
-        var fastest = ((TreadPlace[])[TreadPlace.Outer, TreadPlace.Centre, TreadPlace.Inner]).MaxBy(place => zones.At(place).Main?.BeforeMm.Value ?? double.NegativeInfinity);
-        list.Add(Zone(comparison, question, fastest, units));
+        ArgumentNullException.ThrowIfNull(tyres);
+        var outcome = ChangeOutcomes.Judge(tyres);
+        var lead = tyres.FirstOrDefault(tyre => outcome == ChangeOutcome.Worse ? tyre.Wear.Outcome == outcome : tyre.Wear.Outcome is ChangeOutcome.Better or ChangeOutcome.Mixed)
+            ?? tyres.Where(tyre => tyre.Wear.Outcome == outcome && tyre.Wear.Zones is not null).MaxBy(tyre => Largest(tyre.Wear)) ?? tyres.FirstOrDefault(tyre => tyre.Wear.Zones is not null) ?? tyres[0];
+        var list = new List<string>
+        {
+            outcome switch
+            {
+                ChangeOutcome.Better => "It worked.",
+                ChangeOutcome.Worse => "It made the wear worse.",
+                ChangeOutcome.Mixed => "It helped in one place and hurt in another.",
+                ChangeOutcome.NotShown => "Not shown: what changed is within what sessions vary with nothing changed, and what the gauge errs.",
+                _ => "It cannot be told yet.",
+            },
+            $"{Capital(CorneringWords.Name(lead.Position))}: {Describe(lead, units)}",
+        };
+        var others = tyres.Where(tyre => tyre != lead && tyre.Wear.Outcome is not ChangeOutcome.Unknown).Select(tyre => $"{CorneringWords.Name(tyre.Position)} {Word(tyre.Wear.Outcome)}").ToList();
+        if (others.Count > 0) list.Add($"The others: {string.Join(", ", others)}.");
+        if (outcome == ChangeOutcome.NotShown && Settles(lead.Wear) is { } settles) list.Add(settles);
         return string.Join(' ', list);
     }
 
-    /// <summary>What happened to one zone's wear, and what more use would show.</summary>
-    public static string Zone(WearComparison comparison, ComparisonQuestion question, TreadPlace place, UnitSystem units)
+    /// <summary>One tyre in one sentence: the worse shoulder against the centre, else the zone that wore fastest before.</summary>
+    public static string Describe(TyreComparison tyre, UnitSystem units)
     {
-        ArgumentNullException.ThrowIfNull(comparison);
-        ArgumentNullException.ThrowIfNull(question);
-        return comparison.Zones is { } zones ? Zone(comparison, question, place, zones.At(place), units) : NoComparison(comparison);
+        ArgumentNullException.ThrowIfNull(tyre);
+        var wear = tyre.Wear;
+        if (wear.Zones is not { } zones) return NoComparison(wear);
+        if (ChangeOutcomes.Telling(wear) is { } telling && Shoulder(telling == TreadPlace.Outer ? "outer" : "inner", ChangeOutcomes.Shoulder(wear, telling)) is { } told) return told;
+        var fastest = ((TreadPlace[])[TreadPlace.Outer, TreadPlace.Centre, TreadPlace.Inner]).MaxBy(place => zones.At(place).Main?.BeforeMm.Value ?? double.NegativeInfinity);
+        return wear.After is null ? $"{NoAfter(wear)} {Zone(tyre, fastest, units)}" : Zone(tyre, fastest, units);
+    }
+
+    /// <summary>What happened to one zone's wear, and what more would show.</summary>
+    public static string Zone(TyreComparison tyre, TreadPlace place, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(tyre);
+        return tyre.Wear.Zones is { } zones ? Zone(tyre.Wear, tyre.Question, place, zones.At(place), units) : NoComparison(tyre.Wear);
     }
 
     /// <summary>Why nothing can be compared.</summary>
@@ -55,12 +76,40 @@ public static class ComparisonWords
         if (zone.SoughtRatio is not { } ratio) return "needs expectedRatio, the change hoped for, or enough readings after the change";
         if (ratio == 1) return "no change to find: more laps will not help";
         return zone.Main?.BeforeMm.Value > 0
-            ? "the rate before the change is too uncertain for any further use to show this"
+            ? "more use in the sessions there are would not show it: sessions vary too much, or the rate before is too uncertain"
             : "no wear was measured before the change, so there is no ratio";
+    }
+
+    /// <summary>Why it is not known how many sessions would show a change; null where it is known.</summary>
+    public static string? NoSessions(WearComparison comparison, in ZoneComparison zone)
+    {
+        if (zone.FurtherSessions is not null) return null;
+        return zone is { SoughtRatio: { } and not 1, Main.BeforeMm.Value: > 0 }
+            ? FormattableString.Invariant($"no number of sessions up to {ShoulderChange.MostSessions} would show so small a change")
+            : NoPlan(comparison, zone with { LeastUse = null });
     }
 
     private static string Few(string when, int count) => FormattableString.Invariant(
         $"A rate with its range needs {WearComparison.FewestReadings} readings at different distances, and one more where both clocks move; {when} the change there are {count}.");
+
+    private static double Largest(WearComparison wear) => Math.Max(Effect(wear.Outer), Effect(wear.Inner));
+
+    private static double Effect(ShoulderChange? change) => change is { Before.Value: { } before and > 0, After.Value: { } after and > 0 } ? Math.Abs(Math.Log(after / before)) : 0;
+
+    private static string Word(ChangeOutcome outcome) => outcome switch
+    {
+        ChangeOutcome.Better => "better",
+        ChangeOutcome.Worse => "worse",
+        ChangeOutcome.Mixed => "better in one place, worse in another",
+        _ => "not shown",
+    };
+
+    private static string? Settles(WearComparison wear)
+    {
+        var sessions = ChangeOutcomes.Telling(wear) is { } telling ? ChangeOutcomes.Shoulder(wear, telling)?.FurtherSessions : null;
+        return sessions is not { } more ? "So small a change is not worth chasing: no sensible number of sessions would show it."
+            : FormattableString.Invariant($"{more} more {(more == 1 ? "session" : "sessions")} before and after, not more laps in one, would show a change of this size four times in five.");
+    }
 
     private static string Zone(WearComparison comparison, ComparisonQuestion question, TreadPlace place, in ZoneComparison zone, UnitSystem units)
     {
@@ -70,29 +119,36 @@ public static class ComparisonWords
             return Prose.Write(units, $"Before the change the {name} lost {Rate(comparison.Clock, main.BeforeMm.Value, units)}. {Plan(comparison, question, zone, units)}");
         var range = ratio switch
         {
-            { Value: { } value, Lower: { } least, Upper: { } most } => FormattableString.Invariant($"{value:0.00} times (90 % range {least:0.00} to {most:0.00})"),
+            { Value: { } value, Lower: { } least, Upper: { } most } => FormattableString.Invariant($"{value:0.00} times (90 % range {least:0.00} to {most:0.00}, with what sessions vary)"),
             { Lower: { } least } => FormattableString.Invariant($"at least {least:0.00} times, without an upper bound because wear before is not measurably above zero"),
             _ => "an unknown ratio, because wear before is not measurably above zero",
         };
-        var shown = isShown ? "The readings show a change." : Prose.Write(units, $"The readings do not show a change. {Plan(comparison, question, zone, units)}");
+        var shown = isShown ? "That is a change." : Prose.Write(units, $"No change is shown. {Plan(comparison, question, zone, units)}");
         return Prose.Write(units, $"At the {name} wear went from {Rate(comparison.Clock, main.BeforeMm.Value, units)} to {Rate(comparison.Clock, after.Value, units)}: {range}. {shown}");
     }
 
     private static string Plan(WearComparison comparison, ComparisonQuestion question, in ZoneComparison zone, UnitSystem units)
     {
-        if (zone is not { SoughtRatio: { } ratio, LeastUse: { } use }) return "How much more use would show a change is unknown: " + NoPlan(comparison, zone) + ".";
+        if (zone.SoughtRatio is not { } ratio) return "How much more use would show a change is unknown: " + NoPlan(comparison, zone) + ".";
         var planned = zone.PlannedPower is { } power && question.PlannedLaps is { } plan
             ? Prose.Write(units, $" The {Use(comparison.Clock, plan, units)} planned would show it with a probability of {100 * power:pct0}.")
             : "";
-        return use <= 0
-            ? Prose.Write(units, $"{question.PlannedReadings} more readings now would show a ratio of {ratio:n} four times in five.{planned}")
-            : Prose.Write(units, $"About {Use(comparison.Clock, use, units, " more")}, read {question.PlannedReadings} times, would show a ratio of {ratio:n} four times in five.{planned}");
+        if (zone.LeastUse is { } use)
+        {
+            return use <= 0
+                ? Prose.Write(units, $"{question.PlannedReadings} more readings now would show a ratio of {ratio:n} four times in five.{planned}")
+                : Prose.Write(units, $"About {Use(comparison.Clock, use, units, " more")}, read {question.PlannedReadings} times, would show a ratio of {ratio:n} four times in five.{planned}");
+        }
+
+        return zone.FurtherSessions is { } sessions
+            ? Prose.Write(units, $"More use in the same sessions would not show a ratio of {ratio:n}; {sessions} more {(sessions == 1 ? "session" : "sessions")} on each side would, four times in five.{planned}")
+            : Prose.Write(units, $"No sensible number of sessions would show a ratio of {ratio:n}.{planned}");
     }
 
     private static string? Shoulder(string name, ShoulderChange? change)
     {
         if (change is not { Before: { Value: { } before }, After: { Value: { } after }, IsShown: { } isShown }) return null;
-        return FormattableString.Invariant($"The {name} shoulder wears {after:0.00} times as fast as the centre, {before:0.00} times before; the readings {(isShown ? "show" : "do not show")} a change of this pattern.");
+        return FormattableString.Invariant($"the {name} shoulder wears {after:0.00} times as fast as the centre, {before:0.00} times before the change, {(isShown ? "more than sessions vary" : "within what sessions vary")}.");
     }
 
     private static string Use(ComparedClock clock, double use, UnitSystem units, string more = "")
@@ -116,4 +172,6 @@ public static class ComparisonWords
         TreadPlace.Centre => "centre",
         _ => "inner shoulder",
     };
+
+    private static string Capital(string text) => char.ToUpperInvariant(text[0]) + text[1..];
 }

@@ -21,6 +21,7 @@ public sealed class FurtherReadings
     private readonly WearFit _before;
     private readonly TyreUse _unit;
     private readonly double _beforeVariance;
+    private readonly SessionVariance _sessions;
     private readonly DepthReading[] _after;
     private readonly int _there;
 
@@ -32,11 +33,13 @@ public sealed class FurtherReadings
     /// <param name="after">The readings after that are there.</param>
     /// <param name="unit">The use rates are compared by.</param>
     /// <param name="count">How many further readings; at least 2.</param>
-    public FurtherReadings(WearFit before, ReadOnlySpan<DepthReading> after, TyreUse unit, int count)
+    /// <param name="sessions">What sessions add; further use is in the sessions there are.</param>
+    public FurtherReadings(WearFit before, ReadOnlySpan<DepthReading> after, TyreUse unit, int count, SessionVariance sessions)
     {
         ArgumentNullException.ThrowIfNull(before);
         _before = before;
         _unit = unit;
+        _sessions = sessions;
         _beforeVariance = before.Design.Share(unit) is { } share ? before.Design.Variance(share) : double.PositiveInfinity;
         _there = after.Length;
         _after = new DepthReading[after.Length + count];
@@ -66,6 +69,23 @@ public sealed class FurtherReadings
         return design.Share(_unit) is { } share ? Power(place, ratio, design.Variance(share), design.UnknownCount) : 0;
     }
 
+    /// <summary>
+    /// How many further sessions on each side find the change four times in five, each as long and as closely read as the present ones; null where
+    /// no number up to <see cref="ShoulderChange.MostSessions"/> does.
+    /// </summary>
+    /// <param name="place">The zone.</param>
+    /// <param name="ratio">Rate after over rate before that is looked for; not 1.</param>
+    /// <param name="present">Sessions on the side that has fewer.</param>
+    public int? Sessions(TreadPlace place, double ratio, int present)
+    {
+        if (_before.Wear(place, _unit) is not { Value: > 0 } rate) return null;
+        var design = WearDesign.Create(_after.AsSpan(0, _there));
+        var afterVariance = _there > design.UnknownCount && design.Share(_unit) is { } share ? design.Variance(share) : _beforeVariance;
+        var gaugeMm2 = _before.Scatter.StandardDeviationMm * _before.Scatter.StandardDeviationMm * (_beforeVariance + afterVariance);
+        var error = Math.Sqrt((gaugeMm2 / (rate.Value * rate.Value)) + _sessions.Before + (ratio * ratio * _sessions.After));
+        return ShoulderChange.Further(ratio - 1, error, _before.Scatter.Quantile, present);
+    }
+
     /// <summary>The least further use, in units, that finds the change four times in five; null where no use does.</summary>
     public double? LeastUse(TreadPlace place, double ratio)
     {
@@ -93,7 +113,9 @@ public sealed class FurtherReadings
         if (_before.Wear(place, _unit) is not { Value: > 0 } rate) return 0;
         var ofBefore = WearFit.ZoneCount * (_before.Design.Count - _before.Design.UnknownCount);
         var degrees = ofBefore + (WearFit.ZoneCount * Math.Max(0, _after.Length - unknowns));
-        var shift = Math.Abs(ratio - 1) * rate.Value / (_before.Scatter.StandardDeviationMm * Math.Sqrt(_beforeVariance + afterVariance));
+        var gaugeMm2 = _before.Scatter.StandardDeviationMm * _before.Scatter.StandardDeviationMm * (_beforeVariance + afterVariance);
+        var sessionsMm2 = rate.Value * rate.Value * (_sessions.Before + (ratio * ratio * _sessions.After));
+        var shift = Math.Abs(ratio - 1) * rate.Value / Math.Sqrt(gaugeMm2 + sessionsMm2);
         if (_test.DegreesOfFreedom != degrees) _test = (degrees, StudentT.UpperQuantile(GaugeScatter.UpperShare, degrees));
         return StudentT.AboveShifted(_test.Quantile, shift, degrees);
     }

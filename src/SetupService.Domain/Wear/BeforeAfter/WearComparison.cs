@@ -36,6 +36,12 @@ public sealed record WearComparison
     /// <summary>The inner shoulder against the centre; null in the same case.</summary>
     public ShoulderChange? Inner { get; init; }
 
+    /// <summary>Sessions on the side that has fewer; those after count as one where nothing was read there.</summary>
+    public int SessionCount { get; init; }
+
+    /// <summary>What became of the wear, by the shoulder that differed most from the centre before.</summary>
+    public ChangeOutcome Outcome => ChangeOutcomes.Judge(this);
+
     /// <summary>The comparison.</summary>
     public static WearComparison Compute(ComparisonQuestion question)
     {
@@ -51,23 +57,40 @@ public sealed record WearComparison
         if (before is null) return none;
         var (clock, unit) = Compared(before.Design, after?.Design);
         if (clock == ComparedClock.None) return none;
-        var further = new FurtherReadings(before, question.After.Span, unit, question.PlannedReadings);
+        var main = SessionsOf(unit.TrackLaps > 0);
+        var sessionCount = Math.Min(Sessions.Count(question.BeforeSessions.Span), after is null ? 1 : Sessions.Count(question.AfterSessions.Span));
+        var further = new FurtherReadings(before, question.After.Span, unit, question.PlannedReadings, main);
         return none with
         {
             Clock = clock,
             Unit = unit,
             Zones = new(Zone(TreadPlace.Outer), Zone(TreadPlace.Centre), Zone(TreadPlace.Inner)),
-            Outer = ShoulderChange.Compute(before, after, TreadPlace.Outer, unit),
-            Inner = ShoulderChange.Compute(before, after, TreadPlace.Inner, unit),
+            Outer = ShoulderChange.Compute(before, after, TreadPlace.Outer, unit, main, sessionCount),
+            Inner = ShoulderChange.Compute(before, after, TreadPlace.Inner, unit, main, sessionCount),
+            SessionCount = sessionCount,
         };
 
         ZoneComparison Zone(TreadPlace place)
         {
-            var main = RateChange.Compute(before, after, place, unit);
-            var road = clock == ComparedClock.Track ? RateChange.Compute(before, after, place, TyreUse.Road1000Km) : null;
-            var sought = question.ExpectedRatio ?? main?.Ratio?.Value;
-            if (sought is not { } ratio || ratio == 1 || !(main?.BeforeMm.Value > 0)) return new(main, road, sought, null, null);
-            return new(main, road, ratio, further.LeastUse(place, ratio), clock != ComparedClock.Road && question.PlannedLaps is { } laps ? further.Power(place, ratio, laps) : null);
+            var rate = RateChange.Compute(before, after, place, unit, main);
+            var road = clock == ComparedClock.Track ? RateChange.Compute(before, after, place, TyreUse.Road1000Km, SessionsOf(isTrack: false)) : null;
+            var sought = question.ExpectedRatio ?? rate?.Ratio?.Value;
+            if (sought is not { } ratio || ratio == 1 || !(rate?.BeforeMm.Value > 0)) return new(rate, road, sought, null, null, null);
+            return new(
+                rate,
+                road,
+                ratio,
+                further.LeastUse(place, ratio),
+                clock != ComparedClock.Road && question.PlannedLaps is { } laps ? further.Power(place, ratio, laps) : null,
+                rate.Value.IsShown == true ? 0 : further.Sessions(place, ratio, sessionCount));
+        }
+
+        SessionVariance SessionsOf(bool isTrack)
+        {
+            var variance = question.BetweenSessions * question.BetweenSessions;
+            return new(
+                variance * Sessions.SquaredWeights(before.Design, question.Before.Span, question.BeforeSessions.Span, isTrack),
+                after is null ? variance : variance * Sessions.SquaredWeights(after.Design, question.After.Span, question.AfterSessions.Span, isTrack));
         }
     }
 
@@ -128,6 +151,15 @@ public sealed record ComparisonQuestion
     /// <summary>Readings after it; empty where there are none yet. Their clocks may restart at zero.</summary>
     public ReadOnlyMemory<DepthReading> After { get; init; }
 
+    /// <summary>The session of each reading before; empty = all in one.</summary>
+    public ReadOnlyMemory<int> BeforeSessions { get; init; }
+
+    /// <summary>The session of each reading after; empty = all in one.</summary>
+    public ReadOnlyMemory<int> AfterSessions { get; init; }
+
+    /// <summary>How much rates vary between sessions with nothing changed, one standard deviation as a share.</summary>
+    public double BetweenSessions { get; init; } = Sessions.UsualSpread;
+
     /// <summary>Stated standard deviation of one reading, mm; null where it is not stated.</summary>
     public double? GaugeErrorMm { get; init; }
 
@@ -147,4 +179,5 @@ public sealed record ComparisonQuestion
 /// <param name="SoughtRatio">The ratio further readings are to show: the one expected, or the one seen; null where there is none.</param>
 /// <param name="LeastUse">Further use that would show it four times in five, in units of the clock; null where none would, or nothing is sought.</param>
 /// <param name="PlannedPower">How often the planned use would show it, 0 to 1; null where none is planned or nothing is sought.</param>
-public readonly record struct ZoneComparison(RateChange? Main, RateChange? Road, double? SoughtRatio, double? LeastUse, double? PlannedPower);
+/// <param name="FurtherSessions">Further sessions on each side that would show it four times in five; 0 where it is shown, null where none would or nothing is sought.</param>
+public readonly record struct ZoneComparison(RateChange? Main, RateChange? Road, double? SoughtRatio, double? LeastUse, double? PlannedPower, int? FurtherSessions);

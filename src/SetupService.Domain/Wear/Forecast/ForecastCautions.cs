@@ -1,4 +1,6 @@
 using SetupService.Domain.Answers;
+using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Readings;
 
 namespace SetupService.Domain.Wear.Forecast;
@@ -21,34 +23,50 @@ public static class ForecastCautions
         "Turn a tyre on its rim, or move it to the other side of the car, only if its tread has no direction of rotation and no side marked outside. Have a tyre workshop do it: mounting under pressure can kill.");
 
     /// <summary>The caution of a tyre at or past the legal limit by a reading; null where it is above.</summary>
+    /// <param name="position">Where it is on the car.</param>
     /// <param name="leastMm">Its least depth, mm.</param>
     /// <param name="units">Units of the sentence.</param>
-    public static Caution? WornOut(double leastMm, UnitSystem units) => leastMm > TreadDepths.LegalLeastMm ? null : new(
+    public static Caution? WornOut(WheelPosition position, double leastMm, UnitSystem units) => leastMm > TreadDepths.LegalLeastMm ? null : new(
         "wornOut",
-        Prose.Write(units, $"Do not drive on this tyre to gather readings: a zone is down to {leastMm:tread}, at or below the {TreadDepths.LegalLeastMm:tread} most countries require. Have a tyre professional replace it; local law decides."));
+        Prose.Write(units, $"Do not drive on the {CorneringWords.Name(position)} tyre to gather readings: a zone is down to {leastMm:tread}, at or below the {TreadDepths.LegalLeastMm:tread} most countries require. Have a tyre professional replace it; local law decides."));
 
-    /// <summary>The cautions of a forecast.</summary>
-    /// <param name="forecast">The forecast.</param>
+    /// <summary>The cautions of a car's forecast, the gravest kind first, within a kind in the order of the tyres.</summary>
+    /// <param name="car">The forecast.</param>
     /// <param name="units">Units of the sentences.</param>
-    public static IReadOnlyList<Caution> Build(TreadForecast forecast, UnitSystem units)
+    public static IReadOnlyList<Caution> Build(CarForecast car, UnitSystem units)
     {
-        ArgumentNullException.ThrowIfNull(forecast);
+        ArgumentNullException.ThrowIfNull(car);
         var list = new List<Caution>();
-        var leastMm = forecast.LimitDepthMm;
-        var worn = Places.Where(place => forecast.LeastDepthMm(place) <= leastMm).ToList();
-        if (worn.Count > 0)
-            list.Add(new("wornOut", Prose.Write(units, $"Have a tyre professional replace this tyre: the {Names(worn)} {(worn.Count == 1 ? "is" : "are")} at or past the limit of {leastMm:tread} (least {worn.Min(forecast.LeastDepthMm):tread}). Do not drive it on track, nor on the road where the law asks for more.")));
-        if (leastMm < TreadDepths.LegalLeastMm)
-            list.Add(new("limitBelowLaw", Prose.Write(units, $"The limit of {leastMm:tread} is below the {TreadDepths.LegalLeastMm:tread} most countries require on the road; the legal life left is shorter than shown here.")));
-        foreach (var place in Places.Where(place => place != TreadPlace.Centre && forecast.LeastDepthMm(place) < NearCordsMm))
-            list.Add(new("shoulderNearCords", Prose.Write(units, $"Do not use this tyre: its {ForecastUnits.Name(place)} is down to {forecast.LeastDepthMm(place):tread}. Cords may show within a session, and a tyre that shows them can burst.")));
-        var wet = Places.Where(place => forecast.LeastDepthMm(place) is var depthMm && depthMm > leastMm && depthMm < TreadDepths.WetGripMm).ToList();
-        if (wet.Count > 0)
-            list.Add(new("wetGrip", Prose.Write(units, $"Slow down in the wet: the {Names(wet)} {(wet.Count == 1 ? "has" : "have")} less than {TreadDepths.WetGripMm:tread} left (least {wet.Min(forecast.LeastDepthMm):tread}). The tyre grips less and aquaplanes at lower speed, even where the law still allows it.")));
-        if (forecast.Turning is not null || forecast.Swapping is not null) list.Add(TurningOnRim);
+        foreach (var tyre in car.Tyres)
+        {
+            var forecast = tyre.Tread;
+            var worn = Places.Where(place => forecast.LeastDepthMm(place) <= forecast.LimitDepthMm).ToList();
+            if (worn.Count > 0)
+                list.Add(new("wornOut", Prose.Write(units, $"Have a tyre professional replace the {Name(tyre)} tyre: the {Names(worn)} {(worn.Count == 1 ? "is" : "are")} at or past the limit of {forecast.LimitDepthMm:tread} (least {worn.Min(forecast.LeastDepthMm):tread}). Do not drive it on track, nor on the road where the law asks for more.")));
+        }
+
+        if (car.Tyres[0].Tread.LimitDepthMm < TreadDepths.LegalLeastMm)
+            list.Add(new("limitBelowLaw", Prose.Write(units, $"The limit of {car.Tyres[0].Tread.LimitDepthMm:tread} is below the {TreadDepths.LegalLeastMm:tread} most countries require on the road; the legal life left is shorter than shown here.")));
+        foreach (var tyre in car.Tyres)
+        {
+            foreach (var place in Places.Where(place => place != TreadPlace.Centre && tyre.Tread.LeastDepthMm(place) < NearCordsMm))
+                list.Add(new("shoulderNearCords", Prose.Write(units, $"Do not use the {Name(tyre)} tyre: its {ForecastUnits.Name(place)} is down to {tyre.Tread.LeastDepthMm(place):tread}. Cords may show within a session, and a tyre that shows them can burst.")));
+        }
+
+        foreach (var tyre in car.Tyres)
+        {
+            var forecast = tyre.Tread;
+            var wet = Places.Where(place => forecast.LeastDepthMm(place) is var depthMm && depthMm > forecast.LimitDepthMm && depthMm < TreadDepths.WetGripMm).ToList();
+            if (wet.Count > 0)
+                list.Add(new("wetGrip", Prose.Write(units, $"Slow down in the wet: the {Names(wet)} of the {Name(tyre)} tyre {(wet.Count == 1 ? "has" : "have")} less than {TreadDepths.WetGripMm:tread} left (least {wet.Min(forecast.LeastDepthMm):tread}). It grips less and aquaplanes at lower speed, even where the law still allows it.")));
+        }
+
+        if (car.Swaps.Count > 0 || car.Tyres.Any(tyre => tyre.Tread.Turning is not null)) list.Add(TurningOnRim);
         list.Add(Inspection);
         return list;
     }
+
+    private static string Name(TyreForecast tyre) => CorneringWords.Name(tyre.Position);
 
     private static string Names(List<TreadPlace> places) => string.Join(" and the ", places.Select(ForecastUnits.Name));
 }

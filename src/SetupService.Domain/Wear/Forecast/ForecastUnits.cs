@@ -4,10 +4,11 @@ using SetupService.Domain.Wear.Readings;
 namespace SetupService.Domain.Wear.Forecast;
 
 /// <summary>Names and quantities of wear as a person reads them.</summary>
-internal static class ForecastUnits
+public static class ForecastUnits
 {
     private const double KmPerMile = 1.609344;
 
+    /// <summary>A place across the tread.</summary>
     public static string Name(TreadPlace place) => place switch
     {
         TreadPlace.Outer => "outer shoulder",

@@ -1,3 +1,4 @@
+using SetupService.Domain.Wear.Readings;
 using SetupService.Domain.Wear.StraightWear;
 
 namespace SetupService.Domain.Wear.Forecast;
@@ -18,7 +19,8 @@ public readonly record struct TurningOnRim(PlaceChange Change, bool IsShown)
             new(tread.OverLimitMm.Centre, tread.LostMm.Centre, tread.LostMm.Centre),
             new(tread.OverLimitMm.Inner, tread.LostMm.Inner, tread.LostMm.Outer),
         ]);
-        var error = fit.Scatter.StandardDeviationMm * Math.Sqrt(2 * fit.Design.Variance(fit.Design.Share(fit.Design.Mix)!.Value));
+        var mix = fit.Design.Share(fit.Design.Mix)!.Value;
+        var error = Math.Sqrt(fit.LostVarianceMm2(TreadPlace.Outer, mix) + fit.LostVarianceMm2(TreadPlace.Inner, mix));
         return new(change, Math.Abs(tread.LostMm.Outer - tread.LostMm.Inner) > fit.Scatter.Quantile * error);
     }
 }

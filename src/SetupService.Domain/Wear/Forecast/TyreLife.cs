@@ -15,17 +15,13 @@ internal readonly record struct TyreLife(AcrossTread<double> OverLimitMm, Across
         if (fit.Design.Share(use) is not { } share) return null;
         foreach (var place in (ReadOnlySpan<TreadPlace>)[TreadPlace.Outer, TreadPlace.Centre, TreadPlace.Inner])
         {
-            if (fit.Zones.At(place).EndDepthMm <= limitMm || fit.Left(place, limitMm, use) is not { IsBounded: true }) return null;
+            if (fit.EndMm(place) <= limitMm || !(fit.LostMm(place, share) > 0) || fit.Left(place, limitMm, use) is not { IsBounded: true }) return null;
         }
 
         return new(
-            new(Over(fit.Zones.Outer), Over(fit.Zones.Centre), Over(fit.Zones.Inner)),
-            new(Lost(fit.Zones.Outer, share), Lost(fit.Zones.Centre, share), Lost(fit.Zones.Inner, share)));
-
-        double Over(in ZoneWear zone) => zone.EndDepthMm - limitMm;
+            new(fit.EndMm(TreadPlace.Outer) - limitMm, fit.EndMm(TreadPlace.Centre) - limitMm, fit.EndMm(TreadPlace.Inner) - limitMm),
+            new(fit.LostMm(TreadPlace.Outer, share), fit.LostMm(TreadPlace.Centre, share), fit.LostMm(TreadPlace.Inner, share)));
     }
-
-    private static double Lost(in ZoneWear zone, in MixShare share) => zone.LostOfMixMm.Dot(share);
 }
 
 /// <summary>What wear costs in money: the share of the usable depth a use takes, times the price.</summary>

@@ -19,12 +19,12 @@ public readonly record struct Misfit(int Reading, TreadPlace Place, double Above
         var furthestMm = DepthReadingCheck.Furthest(WearFit.ZoneCount * readings.Length) * gaugeErrorMm;
         for (var i = 0; i < readings.Length; i++)
         {
-            var free = 1 - fit.Design.Leverage(readings[i]);
+            var free = 1 - fit.Leverage(readings[i]);
             if (free < LeastFree) continue;
             var allowedMm = furthestMm * Math.Sqrt(free);
             foreach (var place in (ReadOnlySpan<TreadPlace>)[TreadPlace.Outer, TreadPlace.Centre, TreadPlace.Inner])
             {
-                var aboveMm = readings[i].DepthMm.At(place) - fit.Design.DepthMm(fit.Zones.At(place), readings[i]);
+                var aboveMm = readings[i].DepthMm.At(place) - fit.DepthMm(place, readings[i]);
                 if (Math.Abs(aboveMm) > allowedMm) (list ??= []).Add(new(i, place, aboveMm));
             }
         }

@@ -19,6 +19,9 @@ public sealed class WearDesign
 
     private readonly double _meanRoadKm;
     private readonly double _meanLaps;
+    private readonly double _squaresRoad;
+    private readonly double _products;
+    private readonly double _squaresTrack;
     private readonly double _factorRoad;
     private readonly double _factorBoth;
     private readonly double _factorTrack;
@@ -56,6 +59,7 @@ public sealed class WearDesign
             track += v * v;
         }
 
+        (_squaresRoad, _products, _squaresTrack) = (road, both, track);
         if (Clock == WearClock.Both && (road * track) - (both * both) <= ToldApart * road * track) Clock = WearClock.InProportion;
         (_factorRoad, _factorBoth, _factorTrack) = Clock switch
         {
@@ -82,6 +86,9 @@ public sealed class WearDesign
 
     /// <summary>Laps at the last reading.</summary>
     public double LastLaps { get; }
+
+    /// <summary>Where the fitted clocks are at the last reading, about their means in units of the mix.</summary>
+    internal MixShare End => new(_endRoad, _endTrack);
 
     /// <summary>How many figures a zone's fit finds: its depth, and a rate for each separable clock.</summary>
     public int UnknownCount => Clock switch { WearClock.None => 1, WearClock.Both => 3, _ => 2 };
@@ -129,6 +136,17 @@ public sealed class WearDesign
     public double EndCovariance(in MixShare share) =>
         -((_endRoad * ((_factorRoad * share.Road) + (_factorBoth * share.Track))) + (_endTrack * ((_factorBoth * share.Road) + (_factorTrack * share.Track))));
 
+    /// <summary>The combination of columns that fits values with these sums of products with both clocks.</summary>
+    internal MixShare Solve(double road, double track) => new((_factorRoad * road) + (_factorBoth * track), (_factorBoth * road) + (_factorTrack * track));
+
+    /// <summary>How much larger the sum of squares is where the wear of the mix is off its least-squares value by this much, mm².</summary>
+    internal double Squares(in MixShare offMm) => Clock == WearClock.InProportion
+        ? offMm.Road * offMm.Road / _factorRoad
+        : (offMm.Road * offMm.Road * _squaresRoad) + (2 * offMm.Road * offMm.Track * _products) + (offMm.Track * offMm.Track * _squaresTrack);
+
+    /// <summary>Variance of a fitted depth at a place, per that of one reading.</summary>
+    internal double DepthVariance(double road, double track) => (1.0 / Count) + Variance(road, track);
+
     /// <summary>How much of its own error the fit takes over at a reading: 1 where it follows that reading alone.</summary>
     public double Leverage(in DepthReading reading)
     {
@@ -136,7 +154,10 @@ public sealed class WearDesign
         return (1.0 / Count) + Variance(road, track);
     }
 
-    /// <summary>Fits one zone.</summary>
+    /// <summary>
+    /// Fits one zone twice: freely, which says how well the readings determine the rates, and with no rate below zero, since no use makes a
+    /// tread grow.
+    /// </summary>
     public ZoneWear Fit(ReadOnlySpan<DepthReading> readings, TreadPlace place)
     {
         var meanMm = 0.0;
@@ -150,16 +171,26 @@ public sealed class WearDesign
             track += v * lostMm;
         }
 
-        var lostOfMix = new MixShare((_factorRoad * road) + (_factorBoth * track), (_factorBoth * road) + (_factorTrack * track));
-        var zone = new ZoneWear(meanMm, lostOfMix, meanMm - lostOfMix.Dot(_endRoad, _endTrack), 0);
+        var free = Solve(road, track);
+        var lost = NotNegative(free, road, track);
         var squares = 0.0;
         foreach (var one in readings)
         {
-            var missMm = one.DepthMm.At(place) - DepthMm(zone, one);
+            var (u, v) = Place(one);
+            var missMm = one.DepthMm.At(place) - meanMm + free.Dot(u, v);
             squares += missMm * missMm;
         }
 
-        return zone with { SquaresMm2 = squares };
+        return new(meanMm, lost, meanMm - lost.Dot(_endRoad, _endTrack), squares) { FreeLostOfMixMm = free, FreeEndDepthMm = meanMm - free.Dot(_endRoad, _endTrack) };
+    }
+
+    /// <summary>Least squares with neither rate below zero: where the free minimum has one, the minimum is on an edge.</summary>
+    private MixShare NotNegative(in MixShare free, double road, double track)
+    {
+        if (free is { Road: >= 0, Track: >= 0 }) return free;
+        if (Clock != WearClock.Both) return new(Math.Max(0, free.Road), Math.Max(0, free.Track));
+        var (byRoad, byTrack) = (Math.Max(0, road / _squaresRoad), Math.Max(0, track / _squaresTrack));
+        return byRoad * byRoad * _squaresRoad >= byTrack * byTrack * _squaresTrack ? new(byRoad, 0) : new(0, byTrack);
     }
 
     /// <summary>The fitted depth of a zone at the clocks of a reading, mm.</summary>
@@ -181,7 +212,8 @@ public sealed class WearDesign
         Mix.RoadKm > 0 ? (reading.RoadKm - _meanRoadKm) / Mix.RoadKm : 0,
         Mix.TrackLaps > 0 ? (reading.TrackLaps - _meanLaps) / Mix.TrackLaps : 0);
 
-    private (double Road, double Track) Place(in DepthReading reading)
+    /// <summary>Where both clocks are at a reading, about their means in units of the mix; where they move in proportion the first holds their mean.</summary>
+    internal (double Road, double Track) Place(in DepthReading reading)
     {
         var (road, track) = Raw(reading);
         return Clock == WearClock.InProportion ? ((road + track) / 2, 0) : (road, track);

@@ -48,16 +48,32 @@ public sealed class PublishedTreadTests
         Assert.Contains(misfits, one => one.Reading == 0 && one.AboveLineMm > 0.8);
     }
 
+    // The same data: read so closely, they show that wear slows; the late rate is well below the line's (7.281 mil), near the 4.4 of their last four readings.
+    [Fact]
+    public void The_bend_of_a_textbooks_groove_is_seen_and_the_late_rate_used()
+    {
+        var readings = CsvTable.Rows("groove-depth.csv")
+            .Select(row => Reading(1000 * KmPerMile * row.Number("thousandMiles"), 0, MmPerMil * row.Number("depthMil"))).ToArray();
+
+        var fit = WearFit.FitLate(readings, 0.05)!;
+
+        Assert.True(fit.Curve!.IsShown);
+        var rate = fit.Wear(TreadPlace.Centre, new TyreUse(1000 * KmPerMile, 0))!.Value;
+        Assert.InRange(rate.Value / MmPerMil, 3.9, 5.2);
+        Assert.True(rate.Upper / MmPerMil < 7.281);
+        Assert.False(WearFit.FitLate([.. Enumerable.Range(0, 9).Select(i => Reading(4000 * i, 0, 8 - (0.4 * i) + (0.02 * (i % 2))))], 0.05)!.Curve!.IsShown);
+    }
+
     // fastR2::TireWear (Stichler, Richey and Mandel 1953): weight = 1.3265 + 1.1369 groove.
     [Fact]
     public void Two_ways_of_measuring_give_the_line_between_them()
     {
         var readings = CsvTable.Rows("tread-wear-methods.csv").Select(row => Reading(row.Number("groove"), 0, row.Number("weight"))).ToArray();
 
-        var fit = WearFit.Fit(readings, null)!;
+        var fit = WearFit.Fit([.. readings.Select(one => Reading(one.RoadKm, 0, -one.DepthMm.Centre))], null)!;
 
-        Assert.Equal(1.1369, -fit.Wear(TreadPlace.Centre, new(1, 0))!.Value.Value, 5e-5);
-        Assert.Equal(1.3265, fit.Design.DepthMm(fit.Zones.Centre, Reading(0, 0, 0)), 5e-5);
+        Assert.Equal(1.1369, fit.Wear(TreadPlace.Centre, new(1, 0))!.Value.Value, 5e-5);
+        Assert.Equal(1.3265, -fit.Design.DepthMm(fit.Zones.Centre, Reading(0, 0, 0)), 5e-5);
     }
 
     // Two clocks that move as somebody drives to track days, against the multiple regression of MathNet.Numerics.
