@@ -53,6 +53,7 @@ await expect("temperatures", post("/v1/wear/temperatures", "wear-temperatures.re
 await expect("forecast", post("/v1/wear/forecast", "wear-forecast.request.json"), (body) => JSON.parse(body).tyres[0].endsFirst.zone === "outer");
 await expect("forecast chart", post("/v1/wear/forecast/chart", "wear-forecast.request.json"), (body) => body.startsWith("<svg"));
 await expect("before and after", post("/v1/wear/before-after", "wear-before-after.request.json"), (body) => JSON.parse(body).outcome === "better");
+await expect("before and after chart", post("/v1/wear/before-after/chart", "wear-before-after.request.json"), (body) => body.startsWith("<svg"));
 await expect("drawing", post("/v1/fitment/drawing", "fitment-drawing.request.json"), (body) => body.startsWith("<svg"));
 await expect("batch", post("/v1/fitment/batch", "fitment-batch.request.ndjson", { "content-type": "application/x-ndjson" }),
   (body) => JSON.parse(body.trim().split("\n").at(-1)).summary.isComplete === true);

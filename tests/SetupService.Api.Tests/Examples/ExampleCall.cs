@@ -55,6 +55,7 @@ internal sealed record ExampleCall(string Method, string Path, string? Request, 
         new("POST", "/v1/wear/forecast", "wear-forecast.request.json", "wear-forecast.answer.json"),
         new("POST", "/v1/wear/forecast/chart", "wear-forecast.request.json", "wear-forecast.answer.svg"),
         new("POST", "/v1/wear/before-after", "wear-before-after.request.json", "wear-before-after.answer.json"),
+        new("POST", "/v1/wear/before-after/chart", "wear-before-after.request.json", "wear-before-after.answer.svg"),
     ];
 
     public static string FileOf(string name) => ContractFile.Path(System.IO.Path.Combine("examples", name));
