@@ -47,8 +47,9 @@ public sealed class HardpointSuspension : SuspensionModel
     };
 
     /// <inheritdoc />
-    public override SuspensionFigures Tells => SuspensionFigures.CamberOverTravel | SuspensionFigures.RollCentre | SuspensionFigures.SpringMotionRatio
-        | SuspensionFigures.SteeringAxis | SuspensionFigures.SteeringLinkage | SuspensionFigures.Track;
+    public override SuspensionFigures Tells => SuspensionFigures.CamberOverTravel | SuspensionFigures.RollCentre
+        | SuspensionFigures.SteeringAxis | SuspensionFigures.SteeringLinkage | SuspensionFigures.Track
+        | (Points.Spring is not null || Points is MacPhersonStrut ? SuspensionFigures.SpringMotionRatio : SuspensionFigures.None);
 
     /// <inheritdoc />
     public override IReadOnlyList<Contradiction> Contradictions => _contradictions.Value;

@@ -25,7 +25,7 @@ internal static class TurnAssumptions
     public static AssumptionResponse[] List(CorneringEvaluation car, LimitStudy limits, in CorneringAttitude hardest, TurnOutputs outputs)
     {
         var turn = hardest;
-        var effects = CorneringEffect.Compute(car.Reading, car.Path, turn.Demand.LateralG, car.Budget);
+        var effects = car.Run.Effects(car.Reading, turn.Demand.LateralG);
         return [.. effects.Select(one => Effect(one, limits, turn.Demand.Turn, outputs)), .. AssumptionResponse.From(CorneringAssumptions.Build(car.Reading, car.Scale))];
     }
 
@@ -35,8 +35,8 @@ internal static class TurnAssumptions
         MoveResponse[] moves =
         [
             Move(effect, outputs.Roll, one => one.RollDeg),
-            Move(effect, outputs.FrontInclination, one => one.At(front).InclinationAngleDeg),
-            Move(effect, outputs.RearInclination, one => one.At(rear).InclinationAngleDeg),
+            Move(effect, outputs.FrontInclination, one => one.InclinationAngleDeg(front)),
+            Move(effect, outputs.RearInclination, one => one.InclinationAngleDeg(rear)),
         ];
         if (limits.Effects.FirstOrDefault(one => ReferenceEquals(one.Input, effect.Assumed.Input)) is { } moved)
         {
@@ -60,7 +60,7 @@ internal static class TurnAssumptions
         ? (WheelPosition.FrontRight, WheelPosition.RearRight)
         : (WheelPosition.FrontLeft, WheelPosition.RearLeft);
 
-    private static MoveResponse Move(CorneringEffect effect, string output, Func<CorneringAttitude, double> figure) => new()
+    private static MoveResponse Move(CorneringEffect effect, string output, Func<TurnFigures, double> figure) => new()
     {
         Output = output,
         Lower = effect.AtLower is { } lower ? figure(lower) : null,

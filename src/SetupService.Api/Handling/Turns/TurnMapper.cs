@@ -23,15 +23,14 @@ internal static class TurnMapper
 /// <param name="Scale">The scale of grip.</param>
 /// <param name="SteeringRatio">Steering-wheel angle by road-wheel angle, or null.</param>
 /// <param name="Units">The units of what is said about it.</param>
-/// <param name="Budget">The work the request may take, in its turns and in the effects of what is assumed.</param>
-internal sealed record CorneringEvaluation(Vehicle Stated, ResolvedHandlingCar Reading, TurnPath Path, CorneringRun Run, GripScale Scale, double? SteeringRatio, UnitSystem Units, WorkBudget Budget)
+internal sealed record CorneringEvaluation(Vehicle Stated, ResolvedHandlingCar Reading, TurnPath Path, CorneringRun Run, GripScale Scale, double? SteeringRatio, UnitSystem Units)
 {
     /// <summary>Front axle's share of the roll stiffness, percent.</summary>
     public double RollStiffnessFrontPct { get; } = RollStiffness.FrontSharePct(Reading.Car);
 
     /// <summary>Both limits along the path, with what the inputs leave open.</summary>
     /// <param name="nearG">A lateral acceleration the search may begin at, g.</param>
-    public LimitStudy Limits(double nearG) => LimitStudy.Compute(Reading, Path, Math.Max(nearG, LeastGuessG), Scale.HeldLateralG, Budget)!;
+    public LimitStudy Limits(double nearG) => Run.Limits(Reading, Math.Max(nearG, LeastGuessG), Scale.HeldLateralG);
 
     private const double LeastGuessG = 0.5;
 
@@ -54,7 +53,7 @@ internal sealed record CorneringEvaluation(Vehicle Stated, ResolvedHandlingCar R
         var scale = GripScale.Find(stated.Car, path.WithLongitudinal(0), heldLateralG, budget) ?? GripScale.ByTyres;
         var reading = LongitudinalAssumptions.Add(scale.Apply(stated), vehicle, path, longitudinalG.From, longitudinalG.To);
         return CorneringRun.Create(reading.Car, path, budget) is { } run
-            ? new CorneringEvaluation(vehicle, reading, path, run, scale, vehicle.SteeringRatio, units, budget)
+            ? new CorneringEvaluation(vehicle, reading, path, run, scale, vehicle.SteeringRatio, units)
             : null;
     }
 }

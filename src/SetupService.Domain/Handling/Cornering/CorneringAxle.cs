@@ -107,8 +107,8 @@ internal sealed class CorneringAxle
         var wheelbase = car.WheelbaseMm ?? 0;
         var station = at == CarAxle.Front ? (1 - car.ShareFront) * wheelbase : -car.ShareFront * wheelbase;
         var tyre = car.TyreOf(axle);
-        var leftWheel = new CorneringWheel(axle, tyre, left, WheelSide.Left, turn == TurnDirection.Right, budget);
-        var rightWheel = new CorneringWheel(axle, tyre, right, WheelSide.Right, turn == TurnDirection.Left, budget);
+        var leftWheel = new CorneringWheel(axle, tyre, left, WheelSide.Left, turn == TurnDirection.Right, budget, like?.At(WheelSide.Left));
+        var rightWheel = new CorneringWheel(axle, tyre, right, WheelSide.Right, turn == TurnDirection.Left, budget, like?.At(WheelSide.Right));
         return turn == TurnDirection.Left ? new(axle, car.Differential, station, rightWheel, leftWheel) : new(axle, car.Differential, station, leftWheel, rightWheel);
 
         WheelMotion? Motion(WheelSide side)
@@ -121,7 +121,8 @@ internal sealed class CorneringAxle
         }
     }
 
-    private CorneringWheel At(WheelSide side) => Outer.Side == side ? Outer : Inner;
+    /// <summary>The wheel on a side of the car.</summary>
+    public CorneringWheel At(WheelSide side) => Outer.Side == side ? Outer : Inner;
 
     /// <summary>Mean heading that steer alone gives the wheels, degrees, positive = into the turn: at rest height, without toe.</summary>
     public double SteeredByDeg(double steer) => (Outer.SteeredByDeg(steer) + Inner.SteeredByDeg(steer)) / 2;

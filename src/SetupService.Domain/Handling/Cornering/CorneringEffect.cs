@@ -1,22 +1,31 @@
 using SetupService.Domain.Handling.Cars;
-using SetupService.Domain.Numerics;
 
 namespace SetupService.Domain.Handling.Cornering;
 
-/// <summary>The car in a turn at both ends of an assumed input's plausible range.</summary>
+/// <summary>The car in a turn at both ends of an assumed input's plausible range, the other inputs unchanged.</summary>
 /// <param name="Assumed">The input.</param>
 /// <param name="AtLower">At the lower end; null where there is no equilibrium.</param>
 /// <param name="AtUpper">At the upper end; null where there is no equilibrium.</param>
-public sealed record CorneringEffect(AssumedInput Assumed, CorneringAttitude? AtLower, CorneringAttitude? AtUpper)
+public sealed record CorneringEffect(AssumedInput Assumed, TurnFigures? AtLower, TurnFigures? AtUpper)
 {
-    /// <summary>Solves the turn at both ends of every assumed input's range, one input at a time; an end is null too where the work allowed is spent.</summary>
-    public static IReadOnlyList<CorneringEffect> Compute(ResolvedHandlingCar reading, TurnPath path, double lateralG, WorkBudget? budget = null)
+    /// <summary>The turn at both ends of every assumed input's range, one input at a time, by <see cref="EquilibriumDerivatives"/>; none of it where the turn itself has no equilibrium or the work allowed is spent.</summary>
+    /// <param name="reading">The car.</param>
+    /// <param name="solver">Its solver for the direction of the turn.</param>
+    /// <param name="path">Radius or speed of the turn.</param>
+    /// <param name="lateralG">Its lateral acceleration, g.</param>
+    public static IReadOnlyList<CorneringEffect> Compute(ResolvedHandlingCar reading, CorneringSolver solver, in TurnPath path, double lateralG)
     {
         ArgumentNullException.ThrowIfNull(reading);
-        return [.. reading.Assumed.Select(one => new CorneringEffect(one, With(one, one.Lower), With(one, one.Upper)))];
+        ArgumentNullException.ThrowIfNull(solver);
+        var nearby = solver.Solve(path.At(lateralG)) is null ? EquilibriumDerivatives.Create(solver, reading.Car, path, lateralG) : null;
+        var list = new List<CorneringEffect>(reading.Assumed.Count);
+        foreach (var one in reading.Assumed)
+        {
+            list.Add(HandlingInputs.CanMatter(one.Input, reading.Car) ? new(one, At(one, one.Lower), At(one, one.Upper)) : new(one, nearby?.Figures, nearby?.Figures));
+        }
 
-        CorneringAttitude? With(AssumedInput one, double value) => CorneringSolver.Create(one.Input.Put(reading.Car, value), path.Turn, budget) is { } solver
-            ? SteadyTurn.SolveAttitude(solver, path.At(lateralG), out _)
-            : null;
+        return list;
+
+        TurnFigures? At(AssumedInput one, double value) => nearby is not null && solver.With(one.Input.Put(reading.Car, value)) is { } other ? nearby.At(other) : null;
     }
 }

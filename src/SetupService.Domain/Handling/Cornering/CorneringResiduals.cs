@@ -1,4 +1,6 @@
 using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Suspension.Steering;
+using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Cornering;
 
@@ -16,7 +18,7 @@ public sealed partial class CorneringSolver
     /// of the front outer, front inner, rear outer and rear inner wheel, mm; steer, in units of the input; station of the turn's centre, mm; slip
     /// in front and behind, degrees; side force of the outer wheel in front and behind, N.
     /// </summary>
-    internal static ReadOnlySpan<double> UnknownSteps => [1e-4, 0.02, 0.02, 0.02, 0.02, 0.02, 0.02, 0.01, 1, 1e-3, 1e-3, 1, 1];
+    internal static ReadOnlySpan<double> UnknownSteps => [2e-6, 2e-3, 2e-3, 2e-3, 2e-3, 2e-3, 2e-3, 2e-3, 0.2, 2e-4, 2e-4, 0.1, 0.1];
 
     /// <summary>Copies the unknowns as they are, in the order of <see cref="UnknownSteps"/>.</summary>
     internal void CopyState(Span<double> state)
@@ -43,8 +45,9 @@ public sealed partial class CorneringSolver
     /// Receives, in this order: tyre load less suspension load of the four wheels, N; load of both axles less what they have to carry, N; moment about the x axis, N at
     /// half the sum of both tracks; heading of the front axle, degrees; station of the turn's centre, mm; side force by each of the four tyres less that of the state, N.
     /// </param>
+    /// <param name="atPeak">The axle whose tyres are raised as they are where it uses all its grip, whatever it uses in this state, so that nothing kinks about its limit; null = none.</param>
     /// <returns>False where a wheel cannot be there, or both tyres of an axle have left the road.</returns>
-    internal bool TryResiduals(ReadOnlySpan<double> state, in CorneringDemand demand, Span<double> residuals)
+    internal bool TryResiduals(ReadOnlySpan<double> state, in CorneringDemand demand, Span<double> residuals, CarAxle? atPeak = null)
     {
         var acceleration = demand.LateralG * HandlingCar.StandardGravity;
         var radiusMm = demand.RadiusM * 1000;
@@ -78,13 +81,44 @@ public sealed partial class CorneringSolver
         residuals[6] = BodyBalance.MomentOffNmm(_car, _front, _rear, acceleration, sin, cos, _front.MovedN, _rear.MovedN) / (_front.HalfTrackMm + _rear.HalfTrackMm);
         residuals[7] = _front.SlipDeg + PathDeg(_front, _centreMm) - _front.TyreHeadingDeg;
         residuals[8] = _centreStationMm - CentreStationMm(_centreMm);
-        return TryTyreResiduals(_front, residuals[9..11]) && TryTyreResiduals(_rear, residuals[11..13]);
+        return TryTyreResiduals(_front, atPeak == CarAxle.Front, residuals[9..11]) && TryTyreResiduals(_rear, atPeak == CarAxle.Rear, residuals[11..13]);
     }
 
-    private bool TryTyreResiduals(CorneringAxle axle, Span<double> residuals)
+    /// <summary>True where a state in which nothing is out of balance is an equilibrium: springs, bars or stops resist roll, the inner side stands, and no outer wheel is beyond what was read of it.</summary>
+    internal bool IsSolution(double lateralG)
+    {
+        var (sin, cos) = Math.SinCos(_rollRad);
+        return IsStanding() && Reached() is null && BodyBalance.Compute(_car, _front, _rear, lateralG * HandlingCar.StandardGravity, sin, cos, 0).Change.IsHeld;
+    }
+
+    /// <summary>The figures inputs are followed in, of the turn last solved or the state last put. Allocates nothing.</summary>
+    internal TurnFigures Figures()
+    {
+        var figures = new TurnFigures { RollDeg = RollDeg, SteerDeg = _front.HeadingDeg, FrontGripUsed = GripUsed(CarAxle.Front), RearGripUsed = GripUsed(CarAxle.Rear) };
+        foreach (var position in (ReadOnlySpan<WheelPosition>)[WheelPosition.FrontLeft, WheelPosition.FrontRight, WheelPosition.RearLeft, WheelPosition.RearRight])
+            figures.Set(position, Wheel(position).LoadN, Wheel(position).InclinationAngleDeg);
+        return figures;
+    }
+
+    /// <summary>Inclination of a wheel to the road, degrees, in the turn last solved or the state last put.</summary>
+    internal double InclinationAngleDeg(WheelPosition wheel) => Wheel(wheel).InclinationAngleDeg;
+
+    /// <summary>Side forces of both tyres of an axle, N, in the turn last solved or the state last put.</summary>
+    internal (double OuterN, double InnerN) SideForcesN(CarAxle at) => at == CarAxle.Front ? (_front.Outer.SideForceN, _front.Inner.SideForceN) : (_rear.Outer.SideForceN, _rear.Inner.SideForceN);
+
+    private CorneringWheel Wheel(WheelPosition position) => position switch
+    {
+        WheelPosition.FrontLeft => _front.At(WheelSide.Left),
+        WheelPosition.FrontRight => _front.At(WheelSide.Right),
+        WheelPosition.RearLeft => _rear.At(WheelSide.Left),
+        _ => _rear.At(WheelSide.Right),
+    };
+
+    private bool TryTyreResiduals(CorneringAxle axle, bool isAtPeak, Span<double> residuals)
     {
         var tyres = axle.Tyres(_centreStationMm, _centreMm);
-        if (!axle.TryHold(ref tyres)) return false;
+        if (isAtPeak) tyres = tyres.WithPeak(1 / CorneringAxle.MostUsed);
+        else if (!axle.TryHold(ref tyres)) return false;
         residuals[0] = tyres.Outer.ForceN(axle.SlipDeg + tyres.OuterTurnDeg, out _) - axle.Outer.SideForceN;
         residuals[1] = tyres.Inner.ForceN(axle.SlipDeg + tyres.InnerTurnDeg, out _) - axle.Inner.SideForceN;
         return true;

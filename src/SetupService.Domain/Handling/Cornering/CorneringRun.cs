@@ -47,6 +47,17 @@ public sealed class CorneringRun
         return _solver.Solve(_path.At(failedG)) is CorneringFailure.RollsOver ? RollOver.LimitG(_solver, _path, failedG) : null;
     }
 
+    /// <summary>What every assumed input does to the car in a turn of this lateral acceleration, g.</summary>
+    /// <param name="reading">The car with what was assumed of it.</param>
+    /// <param name="lateralG">Lateral acceleration.</param>
+    public IReadOnlyList<CorneringEffect> Effects(ResolvedHandlingCar reading, double lateralG) => CorneringEffect.Compute(reading, _solver, _path, lateralG);
+
+    /// <summary>Both limits along the path, with what the inputs leave open.</summary>
+    /// <param name="reading">The car with what was assumed of it.</param>
+    /// <param name="guessG">Where to begin, g, above 0.</param>
+    /// <param name="heldLateralG">What the car was measured to hold, g; null = not known.</param>
+    public LimitStudy Limits(ResolvedHandlingCar reading, double guessG, double? heldLateralG) => LimitStudy.Compute(reading, _solver, _path, guessG, heldLateralG);
+
     /// <summary>What earlier turns already decide: a car that rolled over does so in every harder turn.</summary>
     private CorneringObstacle? Known(double lateralG) => lateralG >= _rollsOverAtG ? Obstacle(CorneringFailure.RollsOver, lateralG, null) : null;
 

@@ -37,7 +37,7 @@ internal sealed class CorneringWheel
     private double _inclinedByComplianceDeg;
     private bool _isPlaced;
 
-    public CorneringWheel(HandlingAxle axle, in AxleTyre tyre, WheelMotion motion, WheelSide side, bool isOuter, WorkBudget? budget)
+    public CorneringWheel(HandlingAxle axle, in AxleTyre tyre, WheelMotion motion, WheelSide side, bool isOuter, WorkBudget? budget, CorneringWheel? like = null)
     {
         (_axle, _tyre, _motion, IsOuter, Side, _budget) = (axle, tyre, motion, isOuter, side, budget);
         Sign = isOuter ? 1 : -1;
@@ -46,7 +46,9 @@ internal sealed class CorneringWheel
         CamberSetDeg = side == WheelSide.Left ? axle.LeftCamberDeg : axle.RightCamberDeg;
         WeightN = axle.UnsprungMassKg * HandlingCar.StandardGravity;
         _state = _goodState = motion.Origin;
-        motion.TryAt(0, 0, ref _state, out var rest);
+        var rest = default(WheelPose);
+        if (like is not null && ReferenceEquals(motion, like._motion)) rest = like.RestPose;
+        else motion.TryAt(0, 0, ref _state, out rest);
         RestPose = Pose = rest;
         _springForceAtRestN = (StaticLoadN - WeightN) * rest.RisePerTravel / rest.SpringMotionRatio;
     }

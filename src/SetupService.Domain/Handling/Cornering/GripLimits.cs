@@ -12,6 +12,7 @@ public readonly record struct GripLimits(AxleLimit Front, AxleLimit Rear)
 {
     // How closely a limit is found, as a share of it, and how closely the place is where the equilibrium itself ends, g.
     private const double Agreed = 1e-9;
+    private const double NearlyAgreed = 1e-6;
     private const double EndAgreedG = 1e-3;
     private const int MostTries = 40;
 
@@ -59,6 +60,9 @@ public readonly record struct GripLimits(AxleLimit Front, AxleLimit Rear)
             {
                 if (_failsG - _standsG < EndAgreedG && low >= _standsG) return new(null, _failure, _standsG);
                 var nextG = Next(at);
+
+                // What a secant this short leaves is smaller by orders.
+                if (_before.G > 0 && Math.Abs(nextG - _last.G) <= NearlyAgreed * nextG && nextG < _failsG) return new(nextG, null, _standsG);
                 var ceiling = Math.Min(high, _failsG);
                 if (!(nextG > low && nextG < ceiling)) nextG = double.IsFinite(_failsG) && ceiling == _failsG ? (Math.Max(low, _standsG) + ceiling) / 2 : Math.Clamp(nextG, low + ((ceiling - low) / 16), ceiling - ((ceiling - low) / 16));
                 if (_solver.Solve(_path.At(nextG)) is { } failure)

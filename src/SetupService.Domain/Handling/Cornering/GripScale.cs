@@ -36,9 +36,13 @@ public readonly record struct GripScale(double Factor, double? HeldLateralG = nu
         if (heldLateralG is not { } held) return ByTyres;
         var (factor, atG) = (1.0, held);
         double? standsTo = null;
+        CorneringSolver? last = null;
         for (var tries = 0; tries < MostTries; tries++)
         {
-            if (CorneringSolver.Create(car with { GripFactor = factor }, path.Turn, budget) is not { } solver) return null;
+            // The attitude hardly hangs on friction: the last one's is the next one's but for slip.
+            var scaled = car with { GripFactor = factor };
+            if ((last is null ? CorneringSolver.Create(scaled, path.Turn, budget) : last.With(scaled)) is not { } solver) return null;
+            last = solver;
             if (solver.Solve(path.At(atG)) is { } failure)
             {
                 if (failure is CorneringFailure.WorkSpent || standsTo is not null) return null;

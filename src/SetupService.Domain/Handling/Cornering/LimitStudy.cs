@@ -1,6 +1,6 @@
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cars;
-using SetupService.Domain.Numerics;
+using SetupService.Domain.Handling.Tyres;
 using SetupService.Domain.Numerics.Statistics;
 using SetupService.Domain.Vehicles;
 
@@ -14,10 +14,13 @@ public sealed record LimitStudy
 {
     // Which axle gives up first is said where at least this share of the draws agree.
     private const double Clear = 0.9;
-    private const int Draws = 1024;
-    private const double SlopeStepG = 0.02;
+    private const int Draws = HypercubeColumns.Draws;
 
-    private static readonly double[] Quantiles = [.. Enumerable.Range(0, Draws).Select(i => NormalDistribution.Quantile((i + 0.5) / Draws))];
+    // What moves a limit by less, g, is rounding.
+    private const double LeastG = 1e-8;
+
+    // What moves both limits by less than this, g, shows in no range.
+    private const double LeastDrawnG = 1e-5;
 
     private LimitStudy(GripLimits limits, IReadOnlyList<LimitEffect> effects) => (Limits, Effects) = (limits, effects);
 
@@ -49,20 +52,88 @@ public sealed record LimitStudy
         _ => FirstAxle.Unclear,
     };
 
-    /// <summary>Finds limits and ranges; null where the points do not close.</summary>
+    /// <summary>Finds limits and ranges.</summary>
     /// <param name="reading">The car on its scale of grip, with what was assumed.</param>
+    /// <param name="solver">The car's solver for the path's direction.</param>
     /// <param name="path">Radius or speed that stays.</param>
     /// <param name="guessG">Where to begin, g, above 0.</param>
     /// <param name="heldLateralG">What the car was measured to hold, g: then every draw is scaled to it, as the car is; null = not known.</param>
-    /// <param name="budget">Work allowed; null = any.</param>
-    public static LimitStudy? Compute(ResolvedHandlingCar reading, in TurnPath path, double guessG, double? heldLateralG, WorkBudget? budget = null)
+    public static LimitStudy Compute(ResolvedHandlingCar reading, CorneringSolver solver, TurnPath path, double guessG, double? heldLateralG)
     {
         ArgumentNullException.ThrowIfNull(reading);
-        if (CorneringSolver.Create(reading.Car, path.Turn, budget) is not { } solver) return null;
+        ArgumentNullException.ThrowIfNull(solver);
         var limits = GripLimits.Solve(solver, path, guessG);
-        if (limits is not { Front.LimitG: { } frontG, Rear.LimitG: { } rearG } || Held.Create(solver, path, limits.LowerG!.Value) is not { } held) return new(limits, []);
-        var effects = Effect(reading, path, solver, held, budget);
+        if (limits is not { Front.LimitG: { } frontG, Rear.LimitG: { } rearG }) return new(limits, []);
+
+        // Each axle's limit moves as the turn in which it is at it moves. The rear's last, so that the solver stands in it.
+        if (AtLimit(CarAxle.Front, frontG) is not { } front || AtLimit(CarAxle.Rear, rearG) is not { } rear) return new(limits, []);
+        IReadOnlyList<HandlingInput> inputs = LongitudinalForces.AreAsked(reading.Car, path) ? [.. HandlingInputs.All, .. HandlingInputs.Longitudinal] : HandlingInputs.All;
+        var effects = new List<LimitEffect>(inputs.Count);
+        var usedInFront = GripUsed(front, CarAxle.Front);
+        var usedBehind = GripUsed(rear, CarAxle.Rear);
+        for (var i = 0; i < inputs.Count; i++)
+        {
+            var input = inputs[i];
+            if (!HandlingInputs.CanMatter(input, reading.Car)) continue;
+            var (lower, upper, isAssumed) = Ends(input, reading);
+            var isOfGrip = KeepsAttitude(input);
+            var above = isOfGrip ? OfGrip(input, upper, usedInFront[i].AtUpper, usedBehind[i].AtUpper) : OfCar(input.Put(reading.Car, upper), !isAssumed);
+
+            // The error of a value that was given is small: first order is enough, and the same to either side.
+            var below = !isAssumed ? (-above.Front, -above.Rear)
+                : isOfGrip ? OfGrip(input, lower, usedInFront[i].AtLower, usedBehind[i].AtLower)
+                : OfCar(input.Put(reading.Car, lower), false);
+            if (above != (0, 0) || below != (0, 0)) effects.Add(new(input, isAssumed, lower, upper, below, above));
+        }
+
+        rear.Restore();
+        effects.Sort((one, other) => other.OnMargin.CompareTo(one.OnMargin));
         return Drawn(new(limits, effects), frontG, rearG, heldLateralG);
+
+        EquilibriumDerivatives? AtLimit(CarAxle at, double limitG) =>
+            solver.Solve(path.At(limitG)) is null ? EquilibriumDerivatives.Create(solver, reading.Car, path, limitG, at) : null;
+
+        // What other tyres would use in the turn at the limit itself, for each input of grip, in order of all inputs.
+        (double AtLower, double AtUpper)[] GripUsed(EquilibriumDerivatives nearby, CarAxle at)
+        {
+            nearby.Restore();
+            var used = new (double AtLower, double AtUpper)[inputs.Count];
+            for (var i = 0; i < used.Length; i++)
+            {
+                if (!KeepsAttitude(inputs[i])) continue;
+                var (lower, upper, _) = Ends(inputs[i], reading);
+                used[i] = (solver.GripUsed(at, Tyre(inputs[i], lower, at)), solver.GripUsed(at, Tyre(inputs[i], upper, at)));
+            }
+
+            return used;
+        }
+
+        AxleTyre Tyre(HandlingInput input, double value, CarAxle at) => input.Put(reading.Car, value) is var car ? car.TyreOf(car.At(at)) : default;
+
+        (double Front, double Rear) OfGrip(HandlingInput input, double value, double inFront, double behind) => (
+            From(front.LimitWith(Tyre(input, value, CarAxle.Front), inFront), frontG), From(rear.LimitWith(Tyre(input, value, CarAxle.Rear), behind), rearG));
+
+        (double Front, double Rear) OfCar(HandlingCar car, bool isFirstOrder)
+        {
+            if (solver.With(car) is not { } other) return (0, 0);
+            return isFirstOrder
+                ? (From(front.Beside(other)?.LateralG, frontG), From(rear.Beside(other)?.LateralG, rearG))
+                : (From(front.At(other)?.LateralG, frontG), From(rear.At(other)?.LateralG, rearG));
+        }
+
+        // A tyre that is another but for its friction, by which the limits move far, is looked at in the attitudes of the car as it is.
+        static bool KeepsAttitude(HandlingInput input) => HandlingInputs.IsOfGrip(input) && !ReferenceEquals(input, HandlingInputs.Grip)
+            && !ReferenceEquals(input, HandlingInputs.Front.TyreFriction) && !ReferenceEquals(input, HandlingInputs.Rear.TyreFriction);
+
+        static double From(double? otherG, double limitG) => otherG - limitG is { } change && Math.Abs(change) > LeastG ? change : 0;
+    }
+
+    private static (double Lower, double Upper, bool IsAssumed) Ends(HandlingInput input, ResolvedHandlingCar reading)
+    {
+        if (reading.AssumedFor(input) is { } assumed) return (assumed.Lower, assumed.Upper, true);
+        var value = input.Read(reading.Car);
+        var error = Uncertainty.StandardErrorsAtNinetyPct * input.ErrorOf(value);
+        return (value - error, value + error, false);
     }
 
     // Whatever an input is, the car was measured to hold what it was: the scale of grip takes up what the lower limit moves.
@@ -77,44 +148,21 @@ public sealed record LimitStudy
         }
     }
 
-    private static List<LimitEffect> Effect(ResolvedHandlingCar reading, in TurnPath path, CorneringSolver stand, in Held held, WorkBudget? budget)
-    {
-        var list = new List<LimitEffect>();
-        foreach (var input in LongitudinalForces.AreAsked(reading.Car, path) ? [.. HandlingInputs.All, .. HandlingInputs.Longitudinal] : HandlingInputs.All)
-        {
-            if (!HandlingInputs.CanMatter(input, reading.Car)) continue;
-            var value = input.Read(reading.Car);
-            var error = Uncertainty.StandardErrorsAtNinetyPct * input.ErrorOf(value);
-            var assumed = reading.AssumedFor(input);
-            var (lower, upper) = assumed is null ? (value - error, value + error) : (assumed.Lower, assumed.Upper);
-            var isOfGrip = HandlingInputs.IsOfGrip(input);
-            var above = held.Change(input.Put(reading.Car, upper), isOfGrip, path, stand, budget);
-
-            // The error of a value that was given is small: what it does is the same to either side.
-            var below = assumed is null ? (-above.Front, -above.Rear) : held.Change(input.Put(reading.Car, lower), isOfGrip, path, stand, budget);
-            if (above != (0, 0) || below != (0, 0)) list.Add(new(input, assumed is not null, lower, upper, below, above));
-        }
-
-        list.Sort((one, other) => other.OnMargin.CompareTo(one.OnMargin));
-        return list;
-    }
-
     private static LimitStudy Drawn(LimitStudy study, double frontG, double rearG, double? heldLateralG)
     {
         var (fronts, rears, margins) = (new double[Draws], new double[Draws], new double[Draws]);
         Array.Fill(fronts, frontG);
         Array.Fill(rears, rearG);
-        Span<int> order = stackalloc int[Draws];
-        for (var i = 0; i < Draws; i++) order[i] = i;
-        var state = 0x9E3779B97F4A7C15UL;
+        LimitEffect? measured = null;
+        var count = 0;
         foreach (var effect in study.Effects)
         {
-            if (heldLateralG is not null && ReferenceEquals(effect.Input, HandlingInputs.Grip)) continue;
-            Add(effect, Shuffled(order, ref state), fronts, rears);
+            if (heldLateralG is not null && ReferenceEquals(effect.Input, HandlingInputs.Grip)) measured = effect;
+            else if (effect.Largest > LeastDrawnG) Add(effect, HypercubeColumns.At(count++), fronts, rears);
         }
 
         // A measured limit is the lower of both, whatever else is not known; what the measurement leaves open comes last.
-        if (heldLateralG is not null && study.Effects.FirstOrDefault(one => ReferenceEquals(one.Input, HandlingInputs.Grip)) is { } grip)
+        if (measured is not null)
         {
             for (var i = 0; i < Draws; i++)
             {
@@ -122,7 +170,7 @@ public sealed record LimitStudy
                 (fronts[i], rears[i]) = (fronts[i] * scale, rears[i] * scale);
             }
 
-            Add(grip, Shuffled(order, ref state), fronts, rears);
+            Add(measured, HypercubeColumns.At(count), fronts, rears);
         }
 
         var frontFirst = 0.0;
@@ -136,68 +184,54 @@ public sealed record LimitStudy
         return study with { Effects = effects, Front = Range(frontG, fronts), Rear = Range(rearG, rears), Margin = Range(rearG - frontG, margins), FrontFirst = frontFirst / Draws };
     }
 
-    private static void Add(LimitEffect effect, ReadOnlySpan<int> order, double[] fronts, double[] rears)
+    private static void Add(LimitEffect effect, ReadOnlySpan<double> ends, double[] fronts, double[] rears)
     {
-        for (var i = 0; i < order.Length; i++)
+        var ((frontBelow, rearBelow), (frontAbove, rearAbove)) = (effect.AtLower, effect.AtUpper);
+        for (var i = 0; i < ends.Length; i++)
         {
-            var ends = Quantiles[order[i]] / Uncertainty.StandardErrorsAtNinetyPct;
-            var (front, rear) = ends < 0 ? effect.AtLower : effect.AtUpper;
-            fronts[i] += Math.Abs(ends) * front;
-            rears[i] += Math.Abs(ends) * rear;
+            var (below, above) = (Math.Max(-ends[i], 0), Math.Max(ends[i], 0));
+            fronts[i] += (below * frontBelow) + (above * frontAbove);
+            rears[i] += (below * rearBelow) + (above * rearAbove);
         }
     }
 
-    // Each input takes every quantile once, in an order of its own: a Latin hypercube. The order is the same in every answer (xorshift of a fixed seed).
-    private static Span<int> Shuffled(Span<int> order, ref ulong state)
+    private static Uncertainty Range(double value, double[] draws)
     {
-        for (var i = order.Length - 1; i > 0; i--)
+        const double tail = (100 - Uncertainty.NinetyPct) / 200;
+        const int rank = (int)(tail * Draws);
+        return new(value, Math.Min(value, OrderStatistic.Select(draws, rank)), Math.Max(value, OrderStatistic.Select(draws, Draws - 1 - rank)), Uncertainty.NinetyPct);
+    }
+}
+
+/// <summary>
+/// Draws of independent inputs, each in parts of the distance to the end of its range on that side: a Latin hypercube of normal quantiles, in which each input takes every quantile once, in an
+/// order of its own. The orders are the same in every answer (xorshift of a fixed seed) and made once.
+/// </summary>
+internal static class HypercubeColumns
+{
+    private static readonly Lazy<double[]>[] Columns = [.. Enumerable.Range(0, HandlingInputs.All.Count + HandlingInputs.Longitudinal.Count).Select(column => new Lazy<double[]>(() => Make(column), LazyThreadSafetyMode.PublicationOnly))];
+
+    /// <summary>How many draws there are.</summary>
+    public const int Draws = 1024;
+
+    /// <summary>The draws of one input, of at most as many as the model has.</summary>
+    public static ReadOnlySpan<double> At(int column) => Columns[column].Value;
+
+    private static double[] Make(int column)
+    {
+        var draws = new double[Draws];
+        for (var i = 0; i < Draws; i++) draws[i] = NormalDistribution.Quantile((i + 0.5) / Draws) / Uncertainty.StandardErrorsAtNinetyPct;
+        var state = 0x9E3779B97F4A7C15UL * (ulong)(column + 1);
+        for (var i = Draws - 1; i > 0; i--)
         {
             state ^= state << 13;
             state ^= state >> 7;
             state ^= state << 17;
             var other = (int)(state % (ulong)(i + 1));
-            (order[i], order[other]) = (order[other], order[i]);
+            (draws[i], draws[other]) = (draws[other], draws[i]);
         }
 
-        return order;
-    }
-
-    private static Uncertainty Range(double value, double[] draws)
-    {
-        Array.Sort(draws);
-        const double tail = (100 - Uncertainty.NinetyPct) / 200;
-        return new(value, Math.Min(value, draws[(int)(tail * Draws)]), Math.Max(value, draws[^(1 + (int)(tail * Draws))]), Uncertainty.NinetyPct);
-    }
-
-    /// <summary>What the tyres of both axles hold at the lower limit and how that falls on, so that another car's limits follow from one attitude.</summary>
-    private readonly record struct Held(double AtG, double Front, double Rear, double FrontSlope, double RearSlope)
-    {
-        public static Held? Create(CorneringSolver solver, in TurnPath path, double atG)
-        {
-            var beforeG = atG - Math.Min(SlopeStepG, atG / 2);
-            if (Solve(solver, path, beforeG) is not { } before || Solve(solver, path, atG) is not { } at) return null;
-            return new(atG, at.Front, at.Rear, (at.Front - before.Front) / (atG - beforeG), (at.Rear - before.Rear) / (atG - beforeG));
-        }
-
-        /// <summary>Change of both limits of a car a little different, g; none where it has no equilibrium there.</summary>
-        /// <param name="car">The other car.</param>
-        /// <param name="isOfGrip">True where only its tyres differ: what moves the body is the force they give, which is the same, so that the attitude is kept.</param>
-        /// <param name="path">Radius or speed.</param>
-        /// <param name="stand">The car itself at the lower limit.</param>
-        /// <param name="budget">Work allowed.</param>
-        public (double Front, double Rear) Change(HandlingCar car, bool isOfGrip, in TurnPath path, CorneringSolver stand, WorkBudget? budget)
-        {
-            if (isOfGrip) return Moved(AtG / stand.GripUsed(CarAxle.Front, car.TyreOf(car.Front)), AtG / stand.GripUsed(CarAxle.Rear, car.TyreOf(car.Rear)));
-            if (CorneringSolver.Create(car, path.Turn, budget) is not { } solver) return (0, 0);
-            solver.StartFrom(stand);
-            if (Solve(solver, path, AtG) is not { } other) return (0, 0);
-            return Moved(other.Front, other.Rear);
-        }
-
-        private (double Front, double Rear) Moved(double front, double rear) => ((front - Front) / (1 - FrontSlope), (rear - Rear) / (1 - RearSlope));
-
-        private static (double Front, double Rear)? Solve(CorneringSolver solver, in TurnPath path, double g) =>
-            solver.Solve(path.At(g)) is null ? (g / solver.GripUsed(CarAxle.Front), g / solver.GripUsed(CarAxle.Rear)) : null;
+        return draws;
     }
 }
 
@@ -223,6 +257,9 @@ public enum FirstAxle
 /// <param name="AtUpper">Change of both limits at the upper end.</param>
 public sealed record LimitEffect(HandlingInput Input, bool IsAssumed, double Lower, double Upper, (double Front, double Rear) AtLower, (double Front, double Rear) AtUpper)
 {
+    /// <summary>The largest change of a limit, g, without its sign.</summary>
+    public double Largest => Math.Max(Math.Max(Math.Abs(AtLower.Front), Math.Abs(AtLower.Rear)), Math.Max(Math.Abs(AtUpper.Front), Math.Abs(AtUpper.Rear)));
+
     /// <summary>The larger change of the margin, g, without its sign.</summary>
     public double OnMargin => Math.Max(Math.Abs(AtLower.Rear - AtLower.Front), Math.Abs(AtUpper.Rear - AtUpper.Front));
 }

@@ -84,6 +84,9 @@ public readonly record struct TyrePair(SideForceCurve Outer, SideForceCurve Inne
     /// <param name="slipDeg">That angle, degrees: a guess first, then what was found.</param>
     public double PeakN(ref double slipDeg)
     {
+        // A guess from an attitude far off may lie where nothing leads back.
+        if (!(Math.Abs(slipDeg) < FurthestDeg)) slipDeg = UsualPeakDeg;
+
         // Newton's method for the slope's zero; where the curve is not bent down the way up it leads towards that. A step over a peak that was passed already is halved back to it.
         var (rising, falling) = (double.NegativeInfinity, double.PositiveInfinity);
         for (var step = 0; step < MostSteps && Math.Abs(slipDeg) < FurthestDeg; step++)

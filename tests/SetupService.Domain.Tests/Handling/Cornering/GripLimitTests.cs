@@ -190,7 +190,7 @@ public sealed class GripLimitTests
     [Fact]
     public void Friction_in_common_moves_both_limits_and_leaves_their_margin()
     {
-        var study = Study(0.9, Assumed(HandlingInputs.Grip, 1, 0.8, 1.2))!;
+        var study = Study(0.9, Assumed(HandlingInputs.Grip, 1, 0.8, 1.2));
 
         var grip = study.Effects.Single(one => ReferenceEquals(one.Input, HandlingInputs.Grip));
         Assert.Equal(grip.AtUpper.Front, grip.AtUpper.Rear, 0.03);
@@ -204,7 +204,7 @@ public sealed class GripLimitTests
         var scale = GripScale.Find(car, Left60, 1.05)!.Value;
         var reading = scale.Apply(new(car, [Assumed(HandlingInputs.Grip, 1, 0.8, 1.2), Assumed(HandlingInputs.CentreOfGravityHeight, car.CentreOfGravityHeightMm, 430, 620)], []));
 
-        var study = LimitStudy.Compute(reading, Left60, 0.9, 1.05)!;
+        var study = Study(reading, 0.9, 1.05);
 
         var lower = study.Limits.Front.LimitG < study.Limits.Rear.LimitG ? study.Front!.Value : study.Rear!.Value;
         Assert.Equal(1.05, lower.Value, 1e-6);
@@ -216,7 +216,7 @@ public sealed class GripLimitTests
     public void What_an_input_does_to_the_limits_is_what_the_limits_found_with_it_say()
     {
         var car = WorkedCar.Make();
-        var study = Study(0.9)!;
+        var study = Study(0.9);
 
         Assert.All(study.Effects, effect =>
         {
@@ -230,16 +230,19 @@ public sealed class GripLimitTests
     public void An_axle_far_ahead_is_named_and_one_hardly_ahead_is_not()
     {
         var car = WorkedCar.Make();
-        Assert.Equal(FirstAxle.Front, LimitStudy.Compute(new(car with { Front = car.Front with { TyreFriction = 0.9 } }, [], []), Left60, 0.9, null)!.First);
-        Assert.Equal(FirstAxle.Rear, LimitStudy.Compute(new(car with { Rear = car.Rear with { TyreFriction = 0.9 } }, [], []), Left60, 0.9, null)!.First);
+        Assert.Equal(FirstAxle.Front, Study(new(car with { Front = car.Front with { TyreFriction = 0.9 } }, [], []), 0.9).First);
+        Assert.Equal(FirstAxle.Rear, Study(new(car with { Rear = car.Rear with { TyreFriction = 0.9 } }, [], []), 0.9).First);
         var even = car with { Front = car.Front with { TyreFriction = car.Front.TyreFriction * Limits(car, 0.9).Rear.LimitG!.Value / Limits(car, 0.9).Front.LimitG!.Value } };
-        var study = LimitStudy.Compute(new(even, [], []), Left60, 0.9, null)!;
+        var study = Study(new(even, [], []), 0.9);
         Assert.Equal(FirstAxle.Unclear, study.First);
         Assert.InRange(study.FrontFirst!.Value, 0.2, 0.8);
         Assert.Contains("unclear", CorneringWords.Limit(study), StringComparison.Ordinal);
     }
 
-    private static LimitStudy? Study(double guessG, params AssumedInput[] assumed) => LimitStudy.Compute(new(WorkedCar.Make(), assumed, []), Left60, guessG, null);
+    private static LimitStudy Study(double guessG, params AssumedInput[] assumed) => Study(new(WorkedCar.Make(), assumed, []), guessG);
+
+    private static LimitStudy Study(ResolvedHandlingCar reading, double guessG, double? heldG = null) =>
+        LimitStudy.Compute(reading, CorneringSolver.Create(reading.Car, TurnDirection.Left)!, Left60, guessG, heldG);
 
     private static AssumedInput Assumed(HandlingInput input, double value, double lower, double upper) => new(input, value, lower, upper, "a test", "a test");
 

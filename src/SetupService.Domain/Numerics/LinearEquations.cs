@@ -1,0 +1,96 @@
+namespace SetupService.Domain.Numerics;
+
+/// <summary>
+/// A square system of a few linear equations, factorised once and solved for any number of right-hand sides: LU factorisation with row pivoting, rows and columns
+/// scaled to a largest coefficient of 1 first (Golub and Van Loan, Matrix Computations, ch. 3, from memory). Solving allocates nothing.
+/// </summary>
+internal sealed class LinearEquations
+{
+    // A pivot this small, all coefficients being at most 1, is the rounding of equations that depend on each other.
+    private const double SmallestPivot = 1e-14;
+
+    private readonly int _count;
+    private readonly double[] _factors;
+    private readonly int[] _order;
+    private readonly double[] _rowScale;
+    private readonly double[] _columnScale;
+
+    private LinearEquations(int count, double[] factors, double[] rowScale, double[] columnScale)
+    {
+        (_count, _factors, _rowScale, _columnScale) = (count, factors, rowScale, columnScale);
+        _order = new int[count];
+        for (var i = 0; i < count; i++) _order[i] = i;
+    }
+
+    /// <summary>Factorises; null where the equations depend on each other or a coefficient is not finite.</summary>
+    /// <param name="count">Number of equations and of unknowns.</param>
+    /// <param name="coefficients">Coefficients, row by row; left as they are.</param>
+    public static LinearEquations? Factorise(int count, ReadOnlySpan<double> coefficients)
+    {
+        var (rowScale, columnScale) = (new double[count], new double[count]);
+        var factors = coefficients[..(count * count)].ToArray();
+        for (var row = 0; row < count; row++)
+        {
+            for (var column = 0; column < count; column++) rowScale[row] = Math.Max(rowScale[row], Math.Abs(factors[(row * count) + column]));
+        }
+
+        for (var column = 0; column < count; column++)
+        {
+            for (var row = 0; row < count; row++) columnScale[column] = Math.Max(columnScale[column], Math.Abs(factors[(row * count) + column] / rowScale[row]));
+            for (var row = 0; row < count; row++) factors[(row * count) + column] /= rowScale[row] * columnScale[column];
+        }
+
+        var equations = new LinearEquations(count, factors, rowScale, columnScale);
+        return equations.TryEliminate() ? equations : null;
+    }
+
+    /// <summary>Solves for one right-hand side.</summary>
+    /// <param name="right">Right-hand side.</param>
+    /// <param name="x">Receives the unknowns; another place than <paramref name="right"/>.</param>
+    public void Solve(ReadOnlySpan<double> right, Span<double> x)
+    {
+        for (var row = 0; row < _count; row++)
+        {
+            var sum = right[_order[row]] / _rowScale[_order[row]];
+            for (var column = 0; column < row; column++) sum -= _factors[(row * _count) + column] * x[column];
+            x[row] = sum;
+        }
+
+        for (var row = _count - 1; row >= 0; row--)
+        {
+            var sum = x[row];
+            for (var column = row + 1; column < _count; column++) sum -= _factors[(row * _count) + column] * x[column];
+            x[row] = sum / _factors[(row * _count) + row];
+        }
+
+        for (var column = 0; column < _count; column++) x[column] /= _columnScale[column];
+    }
+
+    private bool TryEliminate()
+    {
+        for (var column = 0; column < _count; column++)
+        {
+            var pivot = column;
+            for (var row = column + 1; row < _count; row++)
+            {
+                if (Math.Abs(_factors[(row * _count) + column]) > Math.Abs(_factors[(pivot * _count) + column])) pivot = row;
+            }
+
+            if (!(Math.Abs(_factors[(pivot * _count) + column]) > SmallestPivot)) return false;
+            if (pivot != column)
+            {
+                for (var i = 0; i < _count; i++) (_factors[(pivot * _count) + i], _factors[(column * _count) + i]) = (_factors[(column * _count) + i], _factors[(pivot * _count) + i]);
+                (_order[pivot], _order[column]) = (_order[column], _order[pivot]);
+            }
+
+            for (var row = column + 1; row < _count; row++)
+            {
+                var share = _factors[(row * _count) + column] /= _factors[(column * _count) + column];
+                if (share == 0) continue;
+                for (var next = column + 1; next < _count; next++) _factors[(row * _count) + next] -= share * _factors[(column * _count) + next];
+            }
+        }
+
+        return true;
+    }
+}

@@ -1,0 +1,177 @@
+using CsCheck;
+using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Numerics;
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Domain.Tests.Handling.Cornering;
+
+/// <summary>What an input does to a turn, by the equilibrium's own derivatives, against the turn solved again with that input moved.</summary>
+public sealed class EquilibriumDerivativesTests
+{
+    private const double Radius = 60;
+    private static readonly int[] Followed = [0, .. Enum.GetValues<WheelPosition>().Select(TurnFigures.InclinationIndex)];
+    private static readonly TurnPath Left = TurnPath.AtRadius(TurnDirection.Left, Radius);
+
+    public static TheoryData<string, TurnDirection, double> Turns()
+    {
+        var turns = new TheoryData<string, TurnDirection, double>();
+        foreach (var name in FollowedCars.Names)
+        {
+            foreach (var turn in (TurnDirection[])[TurnDirection.Left, TurnDirection.Right])
+            {
+                foreach (var lateralG in (double[])[0.4, 0.8]) turns.Add(name, turn, lateralG);
+            }
+        }
+
+        return turns;
+    }
+
+    // Fourth-order differences of turns solved again. A figure that hardly hangs on an input (an elasticity below 5e-3) is held to what that elasticity would be.
+    [Theory]
+    [MemberData(nameof(Turns))]
+    public void Each_derivative_is_that_of_turns_solved_again(string name, TurnDirection turn, double lateralG)
+    {
+        var car = FollowedCars.Named(name).Car;
+        var derivatives = Derivatives(car, turn, lateralG);
+
+        Assert.All(HandlingInputs.All.Where(input => HandlingInputs.CanMatter(input, car)), input =>
+        {
+            // Half a step of the lean gain crosses where a lean stops to gain; every other input is smooth over this width.
+            var value = input.Read(car);
+            var step = Math.Max(4e-3 * Math.Abs(value), IsNearZero(input) ? 1e-3 : 0);
+            var by = derivatives.ByInput(input, step / 40)!.Value;
+            var (near, far) = (Difference(step / 2), Difference(step));
+            for (var figure = 0; figure < TurnFigures.Count; figure++)
+            {
+                var again = ((4 * near[figure]) - far[figure]) / 3;
+                var floor = 5e-8 * Math.Max(Math.Abs(derivatives.Figures[figure]), 0.1) / Math.Max(Math.Abs(value), 0.1);
+                Assert.True(Math.Abs(by[figure] - again) <= Math.Max(1e-5 * Math.Abs(again), floor), $"{input.Place} {figure}: {by[figure]} and {again}");
+            }
+
+            double[] Difference(double half)
+            {
+                var (more, less) = (Solved(input.Put(car, value + half), turn, lateralG), Solved(input.Put(car, value - half), turn, lateralG));
+                return [.. Enumerable.Range(0, TurnFigures.Count).Select(figure => (more[figure] - less[figure]) / (2 * half))];
+            }
+        });
+
+        static bool IsNearZero(HandlingInput input) => input.Unit is "Deg" or "DegPerKn";
+    }
+
+    // Roll and the inclinations, which are followed: within 2 % of what the input does to them, or 0.02°, a fifth of what a gauge shows.
+    [Theory]
+    [MemberData(nameof(Turns))]
+    public void Both_ends_of_every_assumed_range_are_the_turn_solved_again(string name, TurnDirection turn, double lateralG)
+    {
+        var reading = FollowedCars.Named(name);
+        var here = Solved(reading.Car, turn, lateralG);
+
+        var effects = CorneringEffect.Compute(reading, CorneringSolver.Create(reading.Car, turn)!, TurnPath.AtRadius(turn, Radius), lateralG);
+
+        Assert.Equal(reading.Assumed, effects.Select(effect => effect.Assumed));
+        Assert.All(effects, effect =>
+        {
+            Hold(effect.AtLower, effect.Assumed.Lower);
+            Hold(effect.AtUpper, effect.Assumed.Upper);
+
+            void Hold(TurnFigures? figures, double value)
+            {
+                var again = SolvedOrNull(effect.Assumed.Input.Put(reading.Car, value), turn, lateralG);
+                Assert.Equal(again is null, figures is null);
+                if (again is not { } expected) return;
+                foreach (var figure in Followed) Assert.Equal(expected[figure], figures!.Value[figure], (0.02 * Math.Abs(expected[figure] - here[figure])) + 0.02);
+            }
+        });
+    }
+
+    // Stops met and wheels lifted within the range: where the corrections do not converge the turn is solved again.
+    [Fact]
+    public void An_input_moved_by_up_to_three_tenths_is_answered_as_if_solved() =>
+        Gen.Select(AnyCar.Cars, Gen.Int[0, HandlingInputs.All.Count - 1], Gen.Double[0.7, 1.3], Gen.Double[0.2, 1.2]).Sample((car, index, factor, lateralG) =>
+        {
+            var input = HandlingInputs.All[index];
+            var other = input.Put(car, factor * input.Read(car));
+            var solver = CorneringSolver.Create(car, TurnDirection.Left)!;
+            if (solver.Solve(lateralG, Radius) is not null || EquilibriumDerivatives.Create(solver, car, Left, lateralG) is not { } derivatives) return;
+            if (derivatives.At(solver.With(other)!) is not { } figures || SolvedOrNull(other, TurnDirection.Left, lateralG) is not { } again) return;
+            foreach (var figure in Followed) Assert.Equal(again[figure], figures[figure], (0.1 * Math.Abs(again[figure] - derivatives.Figures[figure])) + 0.05);
+        }, iter: 500);
+
+    [Fact]
+    public void A_car_that_would_roll_over_has_no_figures()
+    {
+        var car = WorkedCar.Make();
+        var solver = CorneringSolver.Create(car, TurnDirection.Left)!;
+        Assert.Null(solver.Solve(0.9, Radius));
+        var derivatives = EquilibriumDerivatives.Create(solver, car, Left, 0.9)!;
+
+        Assert.Null(derivatives.At(solver.With(car with { CentreOfGravityHeightMm = 1200 })!));
+    }
+
+    [Fact]
+    public void The_solver_stays_in_its_turn()
+    {
+        var car = WorkedCar.Make();
+        var solver = CorneringSolver.Create(car, TurnDirection.Left)!;
+        Assert.Null(solver.Solve(0.7, Radius));
+        var rollDeg = solver.RollDeg;
+        var derivatives = EquilibriumDerivatives.Create(solver, car, Left, 0.7)!;
+        derivatives.Beside(solver.With(car with { CentreOfGravityHeightMm = 560 })!);
+        derivatives.At(solver.With(car with { CentreOfGravityHeightMm = 600 })!);
+
+        Assert.Equal(rollDeg, solver.RollDeg, 1e-12);
+        Assert.Equal(rollDeg, derivatives.Figures.RollDeg, 1e-12);
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public void By_lateral_acceleration_is_the_slope_along_the_path(bool isAtRadius)
+    {
+        var car = FollowedCars.Named("figures").Car;
+        var path = isAtRadius ? TurnPath.AtRadius(TurnDirection.Right, Radius) : TurnPath.AtSpeed(TurnDirection.Right, 70);
+        var solver = CorneringSolver.Create(car, TurnDirection.Right)!;
+        var demand = path.At(0.6);
+        Assert.Null(solver.Solve(0.6, demand.RadiusM));
+
+        var by = EquilibriumDerivatives.Create(solver, car, path, 0.6)!.ByLateralG();
+
+        var (more, less) = (At(0.601), At(0.599));
+        for (var figure = 0; figure < TurnFigures.Count; figure++) Assert.Equal((more[figure] - less[figure]) / 0.002, by[figure], 1e-6 + (1e-4 * Math.Abs(by[figure])));
+
+        TurnFigures At(double g)
+        {
+            Assert.Null(solver.Solve(g, path.At(g).RadiusM));
+            return solver.Figures() with { LateralG = g };
+        }
+    }
+
+    [Fact]
+    public void Work_that_is_spent_ends_it()
+    {
+        var reading = FollowedCars.Named("figures");
+        var budget = new WorkBudget(200);
+        var solver = CorneringSolver.Create(reading.Car, TurnDirection.Left, budget)!;
+
+        var effects = CorneringEffect.Compute(reading, solver, Left, 0.6);
+
+        Assert.True(budget.IsSpent);
+        Assert.Contains(effects, effect => effect.AtLower is null && effect.AtUpper is null);
+    }
+
+    private static EquilibriumDerivatives Derivatives(HandlingCar car, TurnDirection turn, double lateralG)
+    {
+        var solver = CorneringSolver.Create(car, turn)!;
+        Assert.Null(solver.Solve(lateralG, Radius));
+        return EquilibriumDerivatives.Create(solver, car, TurnPath.AtRadius(turn, Radius), lateralG)!;
+    }
+
+    private static TurnFigures Solved(HandlingCar car, TurnDirection turn, double lateralG) => SolvedOrNull(car, turn, lateralG)!.Value;
+
+    private static TurnFigures? SolvedOrNull(HandlingCar car, TurnDirection turn, double lateralG)
+    {
+        var solver = CorneringSolver.Create(car, turn)!;
+        return solver.Solve(lateralG, Radius) is null ? solver.Figures() with { LateralG = lateralG } : null;
+    }
+}
