@@ -23,7 +23,8 @@ internal static class TurnMapper
 /// <param name="Scale">The scale of grip.</param>
 /// <param name="SteeringRatio">Steering-wheel angle by road-wheel angle, or null.</param>
 /// <param name="Units">The units of what is said about it.</param>
-internal sealed record CorneringEvaluation(Vehicle Stated, ResolvedHandlingCar Reading, TurnPath Path, CorneringRun Run, GripScale Scale, double? SteeringRatio, UnitSystem Units)
+/// <param name="Budget">The work the request may take.</param>
+internal sealed record CorneringEvaluation(Vehicle Stated, ResolvedHandlingCar Reading, TurnPath Path, CorneringRun Run, GripScale Scale, double? SteeringRatio, UnitSystem Units, WorkBudget Budget)
 {
     /// <summary>Front axle's share of the roll stiffness, percent.</summary>
     public double RollStiffnessFrontPct { get; } = RollStiffness.FrontSharePct(Reading.Car);
@@ -53,7 +54,7 @@ internal sealed record CorneringEvaluation(Vehicle Stated, ResolvedHandlingCar R
         var scale = GripScale.Find(stated.Car, path.WithLongitudinal(0), heldLateralG, budget) ?? GripScale.ByTyres;
         var reading = LongitudinalAssumptions.Add(scale.Apply(stated), vehicle, path, longitudinalG.From, longitudinalG.To);
         return CorneringRun.Create(reading.Car, path, budget) is { } run
-            ? new CorneringEvaluation(vehicle, reading, path, run, scale, vehicle.SteeringRatio, units)
+            ? new CorneringEvaluation(vehicle, reading, path, run, scale, vehicle.SteeringRatio, units, budget)
             : null;
     }
 }

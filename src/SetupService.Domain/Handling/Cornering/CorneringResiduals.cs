@@ -103,6 +103,9 @@ public sealed partial class CorneringSolver
     /// <summary>Inclination of a wheel to the road, degrees, in the turn last solved or the state last put.</summary>
     internal double InclinationAngleDeg(WheelPosition wheel) => Wheel(wheel).InclinationAngleDeg;
 
+    /// <summary>What carries the four wheels, in the state last put.</summary>
+    internal int Contacts => _front.Outer.Contacts | (_front.Inner.Contacts << 4) | (_rear.Outer.Contacts << 8) | (_rear.Inner.Contacts << 12);
+
     /// <summary>Side forces of both tyres of an axle, N, in the turn last solved or the state last put.</summary>
     internal (double OuterN, double InnerN) SideForcesN(CarAxle at) => at == CarAxle.Front ? (_front.Outer.SideForceN, _front.Inner.SideForceN) : (_rear.Outer.SideForceN, _rear.Inner.SideForceN);
 

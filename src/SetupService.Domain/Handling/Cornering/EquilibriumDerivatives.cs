@@ -21,10 +21,7 @@ internal sealed class EquilibriumDerivatives
     private const double LeastDeg = 1e-3;
     private const double LeastG = 1e-5;
 
-    // Nor is one the last that did not shrink to this share of the one before: past the kink of a lifting wheel corrections shrink slowly, and many small ones are left.
-    private const double MostLeft = 0.4;
-
-    // Corrections tried before a turn is solved again; two to four do, but over the kink of a stop or of a lifting wheel.
+    // Corrections tried before a turn is solved again; one to three do.
     private const int MostCorrections = 12;
 
     // A limit further off than this share is looked for from there.
@@ -42,6 +39,7 @@ internal sealed class EquilibriumDerivatives
     private readonly double[] _alongPath = new double[N];
     private readonly double[] _moves = new double[N * (MostCorrections + 1)];
     private LinearEquations? _byState;
+    private int _contacts;
 
     private EquilibriumDerivatives(CorneringSolver solver, HandlingCar car, in TurnPath path, CarAxle? limitOf) => (_solver, _car, _path, _limitOf) = (solver, car, path, limitOf);
 
@@ -173,6 +171,7 @@ internal sealed class EquilibriumDerivatives
 
         if (!TryResiduals(_solver, _state, ahead)) return false;
         Figures = FiguresOf(_solver, _state);
+        _contacts = _solver.Contacts;
         _byState = LinearEquations.Factorise(N, coefficients);
         if (_byState is null) return false;
 
@@ -208,7 +207,6 @@ internal sealed class EquilibriumDerivatives
         Span<double> squares = stackalloc double[MostCorrections + 1];
         Span<double> steps = stackalloc double[N];
         Span<double> unimproved = stackalloc double[N];
-        var (size, sizeBefore) = (0.0, 0.0);
         _state.CopyTo(state);
         if (_limitOf is not null)
         {
@@ -224,11 +222,13 @@ internal sealed class EquilibriumDerivatives
         for (var count = 0; count <= MostCorrections; count++)
         {
             if (!(state[Last] >= 0) || !TryResiduals(other, state, residuals)) return null;
+
+            // Past the kink of a stop or of a lifting wheel the Jacobian is another one, by which a small correction may leave much.
+            if (count > 0 && other.Contacts != _contacts) return null;
             var move = _moves.AsSpan(count * N, N);
             _byState!.Solve(residuals, move);
             for (var unknown = 0; unknown < N; unknown++) move[unknown] /= -Step(unknown);
             for (var unknown = 0; unknown < N; unknown++) unimproved[unknown] = move[unknown] * Step(unknown);
-            (sizeBefore, size) = (size, Dot(move, move));
             for (var earlier = 0; earlier + 1 < count; earlier++)
             {
                 var share = Dot(_moves.AsSpan(earlier * N, N), move) / squares[earlier];
@@ -244,8 +244,7 @@ internal sealed class EquilibriumDerivatives
             squares[count] = Dot(move, move);
             if (!double.IsFinite(squares[count])) return null;
             for (var unknown = 0; unknown < N; unknown++) steps[unknown] = move[unknown] * Step(unknown);
-            var shrinks = count == 0 || size <= MostLeft * MostLeft * sizeBefore;
-            if (shrinks && IsLast(other, state, steps) && IsLast(other, state, unimproved)) return other.IsSolution(state[Last]) ? Moved(FiguresOf(other, state), steps) : null;
+            if (IsLast(other, state, steps) && IsLast(other, state, unimproved)) return other.IsSolution(state[Last]) ? Moved(FiguresOf(other, state), steps) : null;
             for (var unknown = 0; unknown < N; unknown++) state[unknown] += steps[unknown];
         }
 
