@@ -27,7 +27,7 @@ internal static class DrawingNotes
     private static void AddRimMismatch(CornerView view, List<string> notes)
     {
         var (tyreIn, rimIn) = (view.Candidate.Tyre.Marking.RimDiameterIn, view.Candidate.Wheel.RimDiameterIn);
-        if (tyreIn == rimIn) return;
+        if (view.Candidate.Tyre.Marking.FitsRimDiameter(rimIn)) return;
         notes.Add(Prose.Write(
             view.Units, $"The tyre is made for {tyreIn:in} and the rim is {rimIn:in}: it must not be mounted. Drawn on a rim of the tyre's own diameter."));
     }

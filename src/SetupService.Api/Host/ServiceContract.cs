@@ -61,7 +61,7 @@ public static class ServiceContract
         DocumentMapping.Create<ComparisonRequest, (Fitting, Fitting)>(CompareMapper.Map),
         DocumentMapping.Create<CheckRequest, (Vehicle, Fitting)>(CheckMapper.Map),
         DocumentMapping.Create<WindowRequest, (Vehicle, Tyre)>(WindowMapper.Map),
-        OfCar<BatchCarLine>(static one => one.Vehicle),
+        DocumentMapping.OfMember<BatchCarLine, VehicleDocument, Vehicle>("vehicle", static one => one.Vehicle, VehicleMapper.MapForFitment),
         DocumentMapping.OfMember<BatchCandidateLine, FittingDocument, Fitting>("candidate", static line => line.Candidate, FitmentMapper.Map),
         OfCar<TravelSweepRequest>(static one => one.Vehicle),
         OfCar<AdjustmentRequest>(static one => one.Vehicle),

@@ -31,7 +31,20 @@ internal static class TyreAnswers
         Reason = "The loaded radius of the standing tyre depends on its vertical rate, which was not given; against one published set of rates the formula is 1 to 13 % low.",
     };
 
-    public static TyreAnswer Create(TyreMarking marking, TyreInUseResponse? inUse, double? verticalRateNPerMm) => new()
+    private static readonly CautionResponse Spare = new()
+    {
+        Code = "temporarySpare",
+        Text = "A temporary spare is made for the way to a workshop. Its sidewall and the car's handbook give its pressure, usually 420 kPa (60 psi) cold, and its speed, usually 80 km/h (50 mph); put the proper wheel back at once.",
+    };
+
+    public static TyreAnswer Create(TyreMarking marking, TyreInUseResponse? inUse, double? verticalRateNPerMm)
+    {
+        TyreDimensions? dimensions = marking.HasDimensions ? marking.Dimensions : null;
+        double? rollingMm = marking.HasDimensions ? marking.RollingCircumferenceMm : null;
+        return Create(marking, dimensions, rollingMm, inUse, verticalRateNPerMm);
+    }
+
+    private static TyreAnswer Create(TyreMarking marking, TyreDimensions? dimensions, double? rollingMm, TyreInUseResponse? inUse, double? verticalRateNPerMm) => new()
     {
         Marking = marking.Text,
         StandardMarking = marking.StandardText,
@@ -45,30 +58,59 @@ internal static class TyreAnswers
         SpeedSymbol = marking.SpeedSymbol?.Letter.ToString(),
         MaximumSpeedKmh = marking.MaximumSpeedKmh,
         IsSpeedOpenEnded = marking.IsSpeedOpenEnded,
+        SpeedInSize = marking.SpeedInSize,
+        SecondServiceDescription = marking.SecondServiceDescription is { } second ? Second(second) : null,
+        LoadRange = marking.LoadRange?.ToString(),
+        PlyRating = marking.PlyRating,
         LoadVersion = Mark(marking.LoadVersion),
         IsRunFlat = marking.IsRunFlat,
+        IsTubeless = marking.IsTubeless,
+        IsTemporarySpare = marking.IsTemporarySpare,
+        TemporarySpare = marking.IsTemporarySpare ? UsualOfSpares : null,
         SnowMarks = SnowMarks(marking),
-        OverallDiameterMm = marking.Dimensions.OverallDiameterMm,
-        MaximumOverallDiameterMm = marking.Dimensions.MaximumOverallDiameterMm,
-        SectionHeightMm = marking.Dimensions.SectionHeightMm,
-        RimDiameterMm = marking.Dimensions.RimDiameterMm,
-        DesignSectionWidthMm = marking.Dimensions.DesignSectionWidthMm,
-        MaximumSectionWidthMm = marking.Dimensions.MaximumSectionWidthOnRimMm(marking.Dimensions.MeasuringRimWidthIn),
-        MeasuringRimWidthIn = marking.Dimensions.MeasuringRimWidthIn,
-        PermittedRimWidthIn = new PermittedRimWidthResponse
+        OverallDiameterMm = dimensions?.OverallDiameterMm,
+        MaximumOverallDiameterMm = dimensions?.MaximumOverallDiameterMm,
+        SectionHeightMm = dimensions?.SectionHeightMm,
+        RimDiameterMm = TyreDimensionRules.RimDiameterMm(marking.RimDiameterIn),
+        DesignSectionWidthMm = dimensions?.DesignSectionWidthMm,
+        MaximumSectionWidthMm = dimensions is { } widest ? widest.MaximumSectionWidthOnRimMm(widest.MeasuringRimWidthIn) : null,
+        MeasuringRimWidthIn = dimensions?.MeasuringRimWidthIn,
+        PermittedRimWidthIn = dimensions is null ? null : new PermittedRimWidthResponse
         {
             From = marking.PermittedRimWidth.MinimumIn,
             To = marking.PermittedRimWidth.MaximumIn,
             Source = marking.PermittedRimWidth.Source,
         },
-        RollingCircumferenceMm = marking.RollingCircumferenceMm,
-        RevolutionsPerKm = RollingCircumference.RevolutionsPerKm(marking.RollingCircumferenceMm),
+        RollingCircumferenceMm = rollingMm,
+        RevolutionsPerKm = rollingMm is { } circumferenceMm ? RollingCircumference.RevolutionsPerKm(circumferenceMm) : null,
         InUse = inUse,
         UnreadMarks = [.. marking.UnreadMarks],
+        Unknown = dimensions is null ? [UnknownResponse.Create("overallDiameterMm", $"{SizeWithoutRule(marking)}; its maker's table has its diameter, width and rims.")] : [],
         Method = "tyre-marking",
         Edition = Edition.Current,
-        Assumptions = inUse is not null && verticalRateNPerMm is null ? [Dimensions, Radius] : [Dimensions],
-        Cautions = [Rating],
+        Assumptions = dimensions is null ? [] : inUse is not null && verticalRateNPerMm is null ? [Dimensions, Radius] : [Dimensions],
+        Cautions = marking.IsTemporarySpare ? [Spare, Rating] : [Rating],
+    };
+
+    /// <summary>Why a size has no dimensions, without a full stop.</summary>
+    public static string SizeWithoutRule(TyreMarking marking) =>
+        $"No rule that could be read says how high and wide a tyre {marking.StandardText} is";
+
+    private static TemporarySpareResponse UsualOfSpares { get; } = new()
+    {
+        UsualPressureKpa = TemporarySpare.UsualPressureKpa,
+        UsualMaximumSpeedKmh = TemporarySpare.UsualMaximumSpeedKmh,
+        UsualTreadLifeKm = TemporarySpare.UsualTreadLifeKm,
+        Source = TemporarySpare.Source,
+    };
+
+    private static SecondServiceDescriptionResponse Second(ServiceDescription second) => new()
+    {
+        LoadIndex = second.LoadIndex,
+        LoadIndexDual = second.LoadIndexDual,
+        LoadCapacityKg = second.LoadCapacityKg,
+        SpeedSymbol = second.SpeedSymbol.Letter.ToString(),
+        MaximumSpeedKmh = second.SpeedSymbol.MaximumKmh,
     };
 
     /// <summary>A load version as the trade marks it.</summary>

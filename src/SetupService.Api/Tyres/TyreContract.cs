@@ -68,7 +68,7 @@ public sealed record TyreAnswer
     [Sample("radial")]
     public required TyreConstruction Construction { get; init; }
 
-    /// <summary>Nominal rim diameter code.</summary>
+    /// <summary>Nominal rim diameter code; of a rim marked in mm (190/65R390), the same in inches.</summary>
     [Sample(17.0)]
     public required double RimDiameterIn { get; init; }
 
@@ -96,29 +96,55 @@ public sealed record TyreAnswer
     [Sample(false)]
     public required bool IsSpeedOpenEnded { get; init; }
 
+    /// <summary>The speed letters within the size (SR, HR, VR, ZR); null without them. VR stands for more than 210 km/h and ZR for more than 240, without saying how much.</summary>
+    [Sample("ZR")]
+    public required string? SpeedInSize { get; init; }
+
+    /// <summary>A second service description beside the first, for another use of a commercial tyre; null without one. The checks go by the first.</summary>
+    public required SecondServiceDescriptionResponse? SecondServiceDescription { get; init; }
+
+    /// <summary>Load range, A to N, as marked or as the ply rating stands for; null without either. It does not fix the pressure.</summary>
+    [Sample("E")]
+    public required string? LoadRange { get; init; }
+
+    /// <summary>Ply rating, as marked or as the load range stands for; null without either.</summary>
+    [Sample(10)]
+    public required int? PlyRating { get; init; }
+
     /// <summary>Load version, as the trade marks it; SL where none is marked.</summary>
     [Sample("XL")]
     public required string LoadVersion { get; init; }
 
-    /// <summary>Whether the tyre is marked to run without air for a limited distance.</summary>
+    /// <summary>Whether the tyre is marked to run without air for a limited distance; null where letters stand unread that may be a maker's code for it.</summary>
     [Sample(false)]
-    public required bool IsRunFlat { get; init; }
+    public required bool? IsRunFlat { get; init; }
+
+    /// <summary>Whether the tyre is marked for use without a tube (TL) or with one (TT); null where it says neither.</summary>
+    [Sample(true)]
+    public required bool? IsTubeless { get; init; }
+
+    /// <summary>Whether this is a temporary spare, marked T before the size.</summary>
+    [Sample(false)]
+    public required bool IsTemporarySpare { get; init; }
+
+    /// <summary>What owners' manuals usually say of temporary spares; null for other tyres.</summary>
+    public required TemporarySpareResponse? TemporarySpare { get; init; }
 
     /// <summary>Snow marks on the tyre: M+S, 3PMSF.</summary>
     [Sample("M+S")]
     public required string[] SnowMarks { get; init; }
 
-    /// <summary>Overall diameter, new and unloaded, by the standard's rule.</summary>
+    /// <summary>Overall diameter, new and unloaded, by the standard's rule; null, as every dimension that goes by the height, where no rule for the size is known: <c>unknown</c> then says so.</summary>
     [Sample(634.0)]
-    public required double OverallDiameterMm { get; init; }
+    public required double? OverallDiameterMm { get; init; }
 
     /// <summary>The largest overall diameter in service.</summary>
     [Sample(642.1)]
-    public required double MaximumOverallDiameterMm { get; init; }
+    public required double? MaximumOverallDiameterMm { get; init; }
 
     /// <summary>Section height.</summary>
     [Sample(101.0)]
-    public required double SectionHeightMm { get; init; }
+    public required double? SectionHeightMm { get; init; }
 
     /// <summary>Diameter of the rim at the bead seat.</summary>
     [Sample(432.0)]
@@ -126,33 +152,36 @@ public sealed record TyreAnswer
 
     /// <summary>Section width on the measuring rim.</summary>
     [Sample(225.0)]
-    public required double DesignSectionWidthMm { get; init; }
+    public required double? DesignSectionWidthMm { get; init; }
 
     /// <summary>The largest section width in service on the measuring rim.</summary>
     [Sample(234.0)]
-    public required double MaximumSectionWidthMm { get; init; }
+    public required double? MaximumSectionWidthMm { get; init; }
 
     /// <summary>The rim on which the section width is measured.</summary>
     [Sample(7.5)]
-    public required double MeasuringRimWidthIn { get; init; }
+    public required double? MeasuringRimWidthIn { get; init; }
 
     /// <summary>The rim widths the tyre may be fitted to, in inches.</summary>
-    public required PermittedRimWidthResponse PermittedRimWidthIn { get; init; }
+    public required PermittedRimWidthResponse? PermittedRimWidthIn { get; init; }
 
     /// <summary>Distance rolled in one turn at 60 km/h.</summary>
     [Sample(1933.7)]
-    public required double RollingCircumferenceMm { get; init; }
+    public required double? RollingCircumferenceMm { get; init; }
 
     /// <summary>Turns per kilometre at 60 km/h.</summary>
     [Sample(517.1)]
-    public required double RevolutionsPerKm { get; init; }
+    public required double? RevolutionsPerKm { get; init; }
 
     /// <summary>What the marking gives on a given rim, pressure, speed or load; null where none was asked for.</summary>
     public required TyreInUseResponse? InUse { get; init; }
 
-    /// <summary>Marks in the text that mean nothing here, in order.</summary>
+    /// <summary>Marks in the text that mean nothing here, in order: a vehicle maker's mark of approval, groups of capitals.</summary>
     [Sample("FR")]
     public required string[] UnreadMarks { get; init; }
+
+    /// <summary>What the marking does not tell, and why.</summary>
+    public required UnknownResponse[] Unknown { get; init; }
 
     /// <summary>The page under /docs/methods that says how markings are read; dimensions and loads have their own.</summary>
     [Sample("tyre-marking")]
@@ -167,6 +196,50 @@ public sealed record TyreAnswer
 
     /// <summary>What can hurt somebody who acts on the answer.</summary>
     public required CautionResponse[] Cautions { get; init; }
+}
+
+/// <summary>A second service description of a commercial tyre.</summary>
+public sealed record SecondServiceDescriptionResponse
+{
+    /// <summary>Load index in single fitment.</summary>
+    [Sample(115)]
+    public required int LoadIndex { get; init; }
+
+    /// <summary>Load index in twin fitment; null where only one is marked.</summary>
+    [Sample(113)]
+    public required int? LoadIndexDual { get; init; }
+
+    /// <summary>The load the index stands for.</summary>
+    [Sample(1215.0)]
+    public required double LoadCapacityKg { get; init; }
+
+    /// <summary>Speed symbol.</summary>
+    [Sample("N")]
+    public required string SpeedSymbol { get; init; }
+
+    /// <summary>The speed the symbol stands for.</summary>
+    [Sample(140.0)]
+    public required double MaximumSpeedKmh { get; init; }
+}
+
+/// <summary>What owners' manuals usually say of temporary spares. The sidewall and the car's own handbook decide.</summary>
+public sealed record TemporarySpareResponse
+{
+    /// <summary>The usual cold pressure.</summary>
+    [Sample(420.0)]
+    public required double UsualPressureKpa { get; init; }
+
+    /// <summary>The usual top speed, whatever the speed symbol says.</summary>
+    [Sample(80.0)]
+    public required double UsualMaximumSpeedKmh { get; init; }
+
+    /// <summary>About how far the tread lasts.</summary>
+    [Sample(5000.0)]
+    public required double UsualTreadLifeKm { get; init; }
+
+    /// <summary>Where the figures come from.</summary>
+    [Sample("vehicle owners' manuals, five on pressure")]
+    public required string Source { get; init; }
 }
 
 /// <summary>The rim widths a tyre may be fitted to.</summary>

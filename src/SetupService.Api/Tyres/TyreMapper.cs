@@ -1,4 +1,5 @@
 using SetupService.Api.Http;
+using SetupService.Api.Http.Faults;
 using SetupService.Domain.Tyres;
 
 namespace SetupService.Api.Tyres;
@@ -9,12 +10,16 @@ internal static class TyreMapper
     private static readonly ParseCache<TyreMarking> Markings = new(TyreMarkingReader.Read);
 
     /// <summary>The tyre; refused where its marking cannot be read.</summary>
-    public static MapResult<Tyre> Map(TyreDocument? document)
+    /// <param name="document">The tyre as sent.</param>
+    /// <param name="needsDimensions">True for a call that cannot do without the tyre's dimensions: sizes whose height no rule gives are refused there.</param>
+    public static MapResult<Tyre> Map(TyreDocument? document, bool needsDimensions = false)
     {
         if (document?.Marking is not { } text)
             return Refusal.Missing();
         if (!Markings.Map(text).Under("marking").TryGet(out var marking, out var refusal))
             return refusal;
+        if (needsDimensions && !marking.HasDimensions)
+            return new Refusal(Fault.At("/marking", FaultCodes.Unreadable, $"{TyreAnswers.SizeWithoutRule(marking)}, and this call needs it."));
 
         return new Tyre(marking)
         {

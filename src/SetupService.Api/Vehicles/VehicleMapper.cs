@@ -21,14 +21,19 @@ internal static class VehicleMapper
     private static readonly Refusal Contradicting = new(Fault.At(
         "/suspension", FaultCodes.Inconsistent, MeasuredWords.Fault(CornerReadingsFault.CamberContradicts).Message));
 
-    /// <summary>The car; refused where a marking, bolt circle or thread cannot be read or what was measured contradicts itself.</summary>
-    public static MapResult<Vehicle> Map(VehicleDocument? document)
+    /// <summary>The car; refused where a marking, bolt circle or thread cannot be read, no rule gives the dimensions of a tyre's size, or what was measured contradicts itself.</summary>
+    public static MapResult<Vehicle> Map(VehicleDocument? document) => Map(document, needsDimensions: true);
+
+    /// <summary>The car for the calls of fitment, which answer what goes by the dimensions of a tyre as unknown where its size has no rule for them.</summary>
+    public static MapResult<Vehicle> MapForFitment(VehicleDocument? document) => Map(document, needsDimensions: false);
+
+    private static MapResult<Vehicle> Map(VehicleDocument? document, bool needsDimensions)
     {
         if (document is null)
             return Refusal.Missing();
         Refusal? refusal = null;
-        var front = MapAxle(document.Front, document.FrontAxleLoadKg).Take("front", ref refusal);
-        var rear = MapAxle(document.Rear, document.RearAxleLoadKg).Take("rear", ref refusal);
+        var front = MapAxle(document.Front, document.FrontAxleLoadKg, needsDimensions).Take("front", ref refusal);
+        var rear = MapAxle(document.Rear, document.RearAxleLoadKg, needsDimensions).Take("rear", ref refusal);
         if (refusal is not null)
             return refusal;
 
@@ -52,12 +57,12 @@ internal static class VehicleMapper
         };
     }
 
-    private static MapResult<DomainAxle> MapAxle(AxleDocument? document, double? loadKg)
+    private static MapResult<DomainAxle> MapAxle(AxleDocument? document, double? loadKg, bool needsDimensions)
     {
         document ??= new AxleDocument();
         Refusal? refusal = null;
         var wheel = document.Wheel is null ? null : WheelMapper.Map(document.Wheel).Take("wheel", ref refusal);
-        var tyre = document.Tyre is null ? null : TyreMapper.Map(document.Tyre).Take("tyre", ref refusal);
+        var tyre = document.Tyre is null ? null : TyreMapper.Map(document.Tyre, needsDimensions).Take("tyre", ref refusal);
         if (MeasuredMapper.Refuse(document.Suspension)?.Under("suspension") is { } unread)
             refusal = refusal?.And(unread) ?? unread;
         else if (!IsConsistent(document.Suspension))

@@ -23,9 +23,21 @@ public sealed record WheelAnswer
     [Sample(44.0)]
     public required double? OffsetMm { get; init; }
 
-    /// <summary>Holes and their circle; null where none is stamped.</summary>
+    /// <summary>Holes and their circle in mm, both circles of a wheel drilled for two; null where none is stamped.</summary>
     [Sample("5x108")]
     public required string? BoltCircle { get; init; }
+
+    /// <summary>Diameter of the centre hole; null where none is stamped.</summary>
+    [Sample(66.6)]
+    public required double? CentreBoreMm { get; init; }
+
+    /// <summary>Load the wheel is rated for; null where none is stamped.</summary>
+    [Sample(690.0)]
+    public required double? LoadRatingKg { get; init; }
+
+    /// <summary>The marking in its usual spelling.</summary>
+    [Sample("8.5Jx18 ET44")]
+    public required string StandardMarking { get; init; }
 
     /// <summary>Flange contour as stamped; null where none is.</summary>
     [Sample("J")]
@@ -66,6 +78,9 @@ public sealed record WheelAnswer
         RimWidthIn = marking.RimWidthIn,
         OffsetMm = marking.OffsetMm,
         BoltCircle = marking.BoltCircle?.ToString(),
+        CentreBoreMm = marking.CentreBoreMm,
+        LoadRatingKg = marking.LoadRatingKg,
+        StandardMarking = marking.StandardText,
         Contour = marking.Contour,
         Hump = marking.Hump,
         OverFlangesMm = marking.OverFlangesMm,

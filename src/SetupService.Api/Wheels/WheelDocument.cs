@@ -5,26 +5,28 @@ using SetupService.Domain.Wheels;
 
 namespace SetupService.Api.Wheels;
 
-/// <summary>A wheel, with the spacer fitted under it.</summary>
+/// <summary>A wheel, with the spacer fitted under it. Diameter, width and offset are needed: as three members, or from its marking.</summary>
 public sealed record WheelDocument
 {
-    /// <summary>Nominal rim diameter code.</summary>
-    [JsonRequired]
+    /// <summary>What is stamped on the wheel, as people type it: size and offset, with bolt circle, centre bore and load rating where it has them. What it says need not be given again; members that contradict it are refused.</summary>
+    [StringLength(WheelMarkingReader.MaximumLength)]
+    [Sample("7.5Jx17 ET45")]
+    public string? Marking { get; set; }
+
+    /// <summary>Nominal rim diameter code. Needed where no marking tells it.</summary>
     [Range(8, 26)]
     [Sample(17.0)]
-    public double RimDiameterIn { get; set; }
+    public double? RimDiameterIn { get; set; }
 
-    /// <summary>Rim width between the flanges.</summary>
-    [JsonRequired]
+    /// <summary>Rim width between the flanges. Needed where no marking tells it.</summary>
     [Range(3, 16)]
     [Sample(7.5)]
-    public double RimWidthIn { get; set; }
+    public double? RimWidthIn { get; set; }
 
-    /// <summary>Wheel offset: positive = mounting face outboard of the rim's centre plane.</summary>
-    [JsonRequired]
+    /// <summary>Wheel offset: positive = mounting face outboard of the rim's centre plane. Needed where no marking tells it.</summary>
     [Range(-150, 150)]
     [Sample(45.0)]
-    public double OffsetMm { get; set; }
+    public double? OffsetMm { get; set; }
 
     /// <summary>Thickness of a spacer between hub and wheel; none where left out.</summary>
     [Range(0, 80)]

@@ -22,7 +22,7 @@ internal static class WheelEndpoints
             .WithExample("wheel-decode")
             .WithName("wheelDecode")
             .WithSummary("What does this wheel marking say?")
-            .WithDescription("Reads a wheel's marking as stamped: width, flange, diameter, hump, offset, bolt circle; with backspacing and frontspacing over the flanges.");
+            .WithDescription("Reads a wheel's marking as stamped: width, flange, diameter, hump, offset, bolt circle, centre bore, load rating; with backspacing and frontspacing over the flanges.");
 
     private static Results<Answer<WheelAnswer>, Problem> Decode(QueryReader query)
     {

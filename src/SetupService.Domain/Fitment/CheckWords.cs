@@ -12,6 +12,7 @@ public static class CheckWords
     /// <summary>Why the check turned out as it did, in the caller's units.</summary>
     public static string Explanation(FitmentContext car, in Fitting candidate, CheckId id, in CheckResult result, UnitSystem units) => id switch
     {
+        _ when result.Reason == UnknownReason.TyreSizeUnknown => SizeWords.Explain(car, candidate, id),
         CheckId.RimDiameter => RimWords.Diameter(candidate, result, units),
         CheckId.RimWidth => RimWords.Width(candidate, result, units),
         CheckId.LoadCapacity => LoadWords.Capacity(car, candidate, result, units),

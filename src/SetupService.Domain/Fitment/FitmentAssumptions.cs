@@ -53,7 +53,8 @@ public static class FitmentAssumptions
     /// <summary>What a check of a candidate assumed.</summary>
     public static IReadOnlyList<Assumption> ForCheck(FitmentContext car, in Fitting candidate, UnitSystem units = UnitSystem.Metric)
     {
-        var list = new List<Assumption>(16) { Flange };
+        var list = new List<Assumption>(16);
+        if (candidate.Wheel.StampedFlange is null) list.Add(Flange);
         AddForCar(car, list);
         if (candidate.Tyre.RimProtectorMm is null) list.Add(NoProtector);
         if (candidate.Wheel is { SpacerMm: > 0, SpacerHasOwnFasteners: null }) list.Add(ThroughSpacer);
@@ -123,6 +124,7 @@ public static class FitmentAssumptions
 
     private static void AddForRims(TyreMarking marking, string input, List<Assumption> list)
     {
+        if (!marking.HasDimensions) return;
         var permitted = marking.PermittedRimWidth;
         list.Add(new Assumption(
             input, null, Prose.Write(UnitSystem.Metric, $"rims from {permitted.MinimumIn:in} to {permitted.MaximumIn:in}"), permitted.Source,

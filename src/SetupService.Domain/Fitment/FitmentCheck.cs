@@ -11,12 +11,8 @@ public static class FitmentCheck
     /// </summary>
     public static void Evaluate(FitmentContext car, in Fitting candidate, CheckSheet sheet)
     {
-        var envelope = Envelope.Compute(candidate);
-        for (var place = CheckId.InboardClearance; place <= CheckId.SpringSeatClearance; place++)
-        {
-            sheet.Set(place, ClearanceChecks.Evaluate(car, envelope, place));
-        }
-
+        if (candidate.Tyre.Marking.HasDimensions) SetBySize(car, Envelope.Compute(candidate), sheet);
+        else SetWithoutSize(sheet);
         sheet.Set(CheckId.RimDiameter, RimChecks.Diameter(candidate));
         sheet.Set(CheckId.RimWidth, RimChecks.Width(candidate));
         sheet.Set(CheckId.LoadCapacity, LoadChecks.Capacity(car, candidate));
@@ -26,9 +22,31 @@ public static class FitmentCheck
         sheet.Set(CheckId.CentreBore, HubChecks.CentreBore(car, candidate));
         sheet.Set(CheckId.Fastener, HubChecks.Fastener(car, candidate));
         sheet.Set(CheckId.BrakeClearance, BrakeCheck.Evaluate(car, candidate));
+        sheet.Conclude(car.Applicable, car.RequiredFor(candidate));
+    }
+
+    private static void SetBySize(FitmentContext car, in Envelope envelope, CheckSheet sheet)
+    {
+        for (var place = CheckId.InboardClearance; place <= CheckId.SpringSeatClearance; place++)
+        {
+            sheet.Set(place, ClearanceChecks.Evaluate(car, envelope, place));
+        }
+
         sheet.Set(CheckId.AxleDiameterMatch, RollingChecks.AxleMatch(car, envelope));
         sheet.Set(CheckId.OverallDiameter, RollingChecks.Diameter(car, envelope));
         sheet.Set(CheckId.ArchCover, CoverCheck.Evaluate(car, envelope));
-        sheet.Conclude(car.Applicable, car.RequiredFor(candidate));
+    }
+
+    private static void SetWithoutSize(CheckSheet sheet)
+    {
+        var unknown = CheckResult.Unknown(UnknownReason.TyreSizeUnknown);
+        for (var place = CheckId.InboardClearance; place <= CheckId.SpringSeatClearance; place++)
+        {
+            sheet.Set(place, unknown);
+        }
+
+        sheet.Set(CheckId.AxleDiameterMatch, unknown);
+        sheet.Set(CheckId.OverallDiameter, unknown);
+        sheet.Set(CheckId.ArchCover, unknown);
     }
 }

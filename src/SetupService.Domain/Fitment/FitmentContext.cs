@@ -26,15 +26,15 @@ public sealed class FitmentContext
         Travel = TravelAllowance.Compute(Axle, LoadedRadius?.Mm);
         LoadPerWheelKg = Axle.MaximumLoadKg is { } plateKg ? Math.Max(plateKg, Axle.LoadKg ?? 0) / 2 : null;
         if (Axle.RideHeightChangeMm is { } higherMm && higherMm != 0) Standing = WheelTravelPath.At(Axle, -higherMm);
-        if (Axle is { Wheel: { } wheel, Tyre: { } tyre })
+        if (Axle is { Wheel: { } wheel, Tyre: { Marking.HasDimensions: true } tyre })
         {
             Present = new Fitting(wheel, tyre);
             _presentEnvelope = Envelope.Compute(Present.Value);
             Contradicting = ContradictingGaps();
         }
 
-        OtherCircumferenceMm = vehicle.Opposite(position).Tyre?.Marking.RollingCircumferenceMm;
-        PresentDifferencePct = 100 * ((Axle.Tyre?.Marking.RollingCircumferenceMm / OtherCircumferenceMm) - 1);
+        OtherCircumferenceMm = Circumference(vehicle.Opposite(position).Tyre);
+        PresentDifferencePct = 100 * ((Circumference(Axle.Tyre) / OtherCircumferenceMm) - 1);
         HubBoltCircle = Axle.Hub.BoltCircle ?? Axle.Wheel?.BoltCircle;
         PresentEngagementMm = Axle.Wheel?.SpacerHasOwnFasteners == true ? null : Axle.Hub.FastenerLengthMm - Axle.Wheel?.PadThicknessMm - Axle.Wheel?.SpacerMm;
         Applicable = ApplicableChecks();
@@ -67,7 +67,7 @@ public sealed class FitmentContext
     /// </summary>
     public double? LoadPerWheelKg { get; }
 
-    /// <summary>Wheel and tyre fitted now; null where either is not described.</summary>
+    /// <summary>Wheel and tyre fitted now; null where either is not described, or the tyre's size has no rule for its height.</summary>
     public Fitting? Present { get; }
 
     /// <summary>The checks that apply to this axle.</summary>
@@ -113,6 +113,9 @@ public sealed class FitmentContext
         var isSmaller = candidate.Wheel.RimDiameterIn < Axle.Wheel?.RimDiameterIn;
         return isSmaller ? CheckIdSet.RequiredByDefault.With(CheckId.BrakeClearance) : CheckIdSet.RequiredByDefault;
     }
+
+    private static double? Circumference(Tyres.Tyre? tyre) =>
+        tyre is { Marking: { HasDimensions: true } marking } ? marking.RollingCircumferenceMm : null;
 
     private CheckIdSet ContradictingGaps()
     {

@@ -29,13 +29,14 @@ public static class GivenCautions
         var list = new List<Caution>();
         var name = car.Position == CarAxle.Front ? "front" : "rear";
         var axle = car.Axle;
-        if (axle is { Wheel: { } wheel, Tyre.Marking: var marking } && marking.RimDiameterIn != wheel.RimDiameterIn)
+        AddSpares(list, car, candidate, units);
+        if (axle is { Wheel: { } wheel, Tyre.Marking: var marking } && !marking.FitsRimDiameter(wheel.RimDiameterIn))
         {
             list.Add(new("presentRimMismatch", Prose.Write(
                 units,
                 $"The {name} axle's present tyre {marking.StandardText} (tyre.marking) is for a rim of {marking.RimDiameterIn:in} and its present wheel (wheel.rimDiameterIn) is {wheel.RimDiameterIn:in}: one of them is wrong, and the gaps are compared with both.")));
         }
-        else if (axle is { Wheel: { } rim, Tyre.Marking: var tyre } && !tyre.PermittedRimWidth.Includes(rim.RimWidthIn))
+        else if (axle is { Wheel: { } rim, Tyre.Marking: { HasDimensions: true } tyre } && !tyre.PermittedRimWidth.Includes(rim.RimWidthIn))
         {
             list.Add(new("presentRimWidthOutside", Prose.Write(
                 units,
@@ -60,6 +61,20 @@ public static class GivenCautions
         if (axle.Tyre is { } present) AddForTyre(list, present, $"The {name} axle's present tyre", units);
         if (candidate is not null) AddForTyre(list, candidate, "The new tyre", units);
         return list;
+    }
+
+    private static void AddSpares(List<Caution> list, FitmentContext car, Tyre? candidate, UnitSystem units)
+    {
+        var (axle, other) = car.Position == CarAxle.Front ? ("front", "rear") : ("rear", "front");
+        var present = car.Axle.Tyre;
+        var opposite = car.Vehicle.Opposite(car.Position).Tyre;
+        if (candidate?.Marking.IsTemporarySpare == true) Add($"The new tyre {candidate.Marking.StandardText} is a temporary spare");
+        if (present?.Marking.IsTemporarySpare == true) Add($"The {axle} axle's present tyre {present.Marking.StandardText} is a temporary spare");
+        if (opposite?.Marking.IsTemporarySpare == true) Add($"The {other} axle's tyre {opposite.Marking.StandardText} is a temporary spare");
+
+        void Add(string whose) => list.Add(new("temporarySpare", Prose.Write(
+            units,
+            $"{whose}, made for the way to a workshop and not for the road from day to day. Keep to the pressure and speed on its sidewall and in the car's handbook: usually {TemporarySpare.UsualPressureKpa:kPa} cold and {TemporarySpare.UsualMaximumSpeedKmh:kmh} (owners' manuals). It carries no snow chain. Put the proper wheel back at once.")));
     }
 
     private static void AddForTyre(List<Caution> list, Tyre tyre, string name, UnitSystem units)

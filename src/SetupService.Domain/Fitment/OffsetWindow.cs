@@ -35,9 +35,10 @@ public readonly record struct OffsetWindow
     /// <summary>The window of one rim width, without a spacer.</summary>
     public static OffsetWindow Compute(FitmentContext car, Tyre tyre, double rimWidthIn)
     {
+        var window = new OffsetWindow { RimWidthIn = rimWidthIn, Status = WindowStatus.Unknown };
+        if (!tyre.Marking.HasDimensions) return window;
         var wheel = new Wheel { RimDiameterIn = tyre.Marking.RimDiameterIn, RimWidthIn = rimWidthIn, OffsetMm = 0 };
         var atZero = Envelope.Compute(new Fitting(wheel, tyre));
-        var window = new OffsetWindow { RimWidthIn = rimWidthIn, Status = WindowStatus.Unknown };
         var ends = window;
         for (var place = CheckId.InboardClearance; place <= CheckId.SpringSeatClearance; place++)
         {

@@ -14,6 +14,8 @@ public static class UnknownNeeds
         var other = car.Position == CarAxle.Front ? "/vehicle/rear" : "/vehicle/front";
         return id switch
         {
+            _ when result.Reason == UnknownReason.TyreSizeUnknown =>
+                [!candidate.Tyre.Marking.HasDimensions ? "/candidate/tyre/marking" : (id == CheckId.AxleDiameterMatch ? other : axle) + "/tyre/marking"],
             <= CheckId.SpringSeatClearance => ForClearance(car, axle, id, result.Reason),
             CheckId.ArchCover => ForClearance(car, axle, CheckId.OutboardClearance, result.Reason),
             CheckId.LoadCapacity => ForLoad(car, candidate, axle, result),

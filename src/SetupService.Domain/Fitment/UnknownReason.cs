@@ -9,6 +9,9 @@ public enum UnknownReason
     /// <summary>The wheel and tyre fitted now are not described.</summary>
     PresentFittingMissing,
 
+    /// <summary>The height of a tyre does not follow from its size by any rule that could be read (6.00-16).</summary>
+    TyreSizeUnknown,
+
     /// <summary>The gap at this place was not measured.</summary>
     GapMissing,
 

@@ -13,11 +13,12 @@ public static class LoadCapacity
 
     /// <summary>
     /// The cold pressure in kPa at which the load index is reached and above which the load no longer grows: 250 standard and
-    /// light load, 290 extra and high load; 240 and 280 P-metric. Null for C, CP and LT tyres, whose pressure is marked on the
-    /// sidewall.
+    /// light load, 290 extra and high load; 240 and 280 P-metric. Null for C, CP and LT tyres, temporary spares and sizes in inches, whose pressure is
+    /// marked on the sidewall or stands in tables that could not be read.
     /// </summary>
     public static double? ReferencePressureKpa(TyreMarking marking) => marking.LoadVersion switch
     {
+        _ when marking.IsTemporarySpare || !marking.HasDimensions => null,
         LoadVersion.StandardLoad or LoadVersion.LightLoad => marking.IsPMetric ? 240 : 250,
         LoadVersion.ExtraLoad or LoadVersion.HighLoad => marking.IsPMetric ? 280 : 290,
         _ => null,

@@ -3,9 +3,12 @@ using SetupService.Domain.Answers;
 namespace SetupService.Domain.Tyres;
 
 /// <summary>A place in a marking's text, moving on as parts are read. Letters match in either case, digits are ASCII only.</summary>
-internal ref struct MarkingCursor(ReadOnlySpan<char> text)
+/// <param name="plain">The text to be read, in plain characters (<see cref="TypedText"/>), without spaces at its end.</param>
+/// <param name="shown">The text as typed, which faults quote; its characters stand where those of the plain text do.</param>
+internal ref struct MarkingCursor(ReadOnlySpan<char> plain, ReadOnlySpan<char> shown)
 {
-    private readonly ReadOnlySpan<char> _typed = text;
+    private readonly ReadOnlySpan<char> _typed = plain;
+    private readonly ReadOnlySpan<char> _shown = shown;
 
     public int Position { get; private set; }
 
@@ -14,6 +17,25 @@ internal ref struct MarkingCursor(ReadOnlySpan<char> text)
     public readonly char Current => AtEnd ? '\0' : _typed[Position];
 
     public readonly bool AtDigit => char.IsAsciiDigit(Current);
+
+    /// <summary>True where no letter or digit stands right before this place.</summary>
+    public readonly bool AtPartStart => Position == 0 || !char.IsAsciiLetterOrDigit(_typed[Position - 1]);
+
+    /// <summary>True where a part ends here: at the end, a space, or a sign that separates parts.</summary>
+    public readonly bool AtPartEnd => AtEnd || char.IsWhiteSpace(Current) || Current is ',' or '/' or '(' or ')' or '*';
+
+    /// <summary>The first character from here on that is no space; NUL at the end.</summary>
+    public readonly char AfterSpaces
+    {
+        get
+        {
+            var rest = _typed[Math.Min(Position, _typed.Length)..].TrimStart();
+            return rest.IsEmpty ? '\0' : rest[0];
+        }
+    }
+
+    /// <summary>The character a number of places further on; NUL beyond the end.</summary>
+    public readonly char Ahead(int places) => Position + places < _typed.Length ? _typed[Position + places] : '\0';
 
     public void SkipSpaces()
     {
@@ -49,6 +71,29 @@ internal ref struct MarkingCursor(ReadOnlySpan<char> text)
 
         Position = end;
         return true;
+    }
+
+    /// <summary>
+    /// Takes words in either case that mean something only together, with spaces or a hyphen between them or none, where no further letter or digit
+    /// follows the last.
+    /// </summary>
+    public bool TryTakeWords(string first, string second)
+    {
+        var start = Position;
+        if (_typed[Position..].StartsWith(first, StringComparison.OrdinalIgnoreCase))
+        {
+            Position += first.Length;
+            SkipSpaces();
+            TryTakeAnyOf("-");
+            SkipSpaces();
+            if (TryTakeWord(second))
+            {
+                return true;
+            }
+        }
+
+        Position = start;
+        return false;
     }
 
     /// <summary>The run of letters A to Z in either case that begins here, in the text's own case; empty where there is none.</summary>
@@ -90,6 +135,15 @@ internal ref struct MarkingCursor(ReadOnlySpan<char> text)
         return Position > start;
     }
 
+    /// <summary>The whole number before the comma of one just taken, the cursor then standing at the comma; false where it has no comma.</summary>
+    public bool TryReadAgainBeforeComma(TyreMarkingNumber number, out TyreMarkingNumber whole)
+    {
+        var comma = _typed[number.Start..number.End].IndexOf(',');
+        whole = new TyreMarkingNumber(Math.Floor(number.Value), number.Start, number.Start + Math.Max(comma, 0));
+        Position = comma < 0 ? Position : whole.End;
+        return comma >= 0;
+    }
+
     /// <summary>A fault about the piece from <paramref name="start"/> to the next space after the cursor, which is not what was expected.</summary>
     public readonly ParseFault NotRead(int start, string expected)
     {
@@ -99,7 +153,7 @@ internal ref struct MarkingCursor(ReadOnlySpan<char> text)
             end++;
         }
 
-        var part = _typed[start..end].ToString();
+        var part = _shown[start..end].ToString();
         var message = part.Length == 0
             ? $"The marking ends where {expected} was expected."
             : $"“{part}” is not {expected}.";
@@ -112,7 +166,7 @@ internal ref struct MarkingCursor(ReadOnlySpan<char> text)
     /// <summary>A fault about a piece that was read but is not valid.</summary>
     public readonly ParseFault Refused(int start, int end, string reason)
     {
-        var part = _typed[start..end].ToString();
+        var part = _shown[start..end].ToString();
         return new ParseFault(part, start, $"“{part}” {reason}.");
     }
 }

@@ -1,6 +1,6 @@
 namespace SetupService.Domain.Tyres;
 
-/// <summary>A tyre on a given rim, at a given pressure, speed or load. What was not asked for, or cannot be known, is null.</summary>
+/// <summary>A tyre on a given rim, at a given pressure, speed or load. What was not asked for, or cannot be known, is null; so is all that goes by dimensions where the size has no rule for them.</summary>
 public sealed record TyreInUse
 {
     private const double StandardGravity = 9.80665;
@@ -36,11 +36,11 @@ public sealed record TyreInUse
         TyreMarking marking, double? rimWidthIn, double? pressureKpa, double? topSpeedKmh, double? loadKg, double? verticalRateNPerMm)
     {
         var speedKmh = topSpeedKmh ?? marking.MaximumSpeedKmh;
-        var dimensions = marking.Dimensions;
+        TyreDimensions? dimensions = marking.HasDimensions ? marking.Dimensions : null;
         return new TyreInUse
         {
-            SectionWidthOnRimMm = rimWidthIn is { } rim ? dimensions.SectionWidthOnRimMm(rim) : null,
-            MaximumSectionWidthOnRimMm = rimWidthIn is { } widest ? dimensions.MaximumSectionWidthOnRimMm(widest) : null,
+            SectionWidthOnRimMm = rimWidthIn is { } rim ? dimensions?.SectionWidthOnRimMm(rim) : null,
+            MaximumSectionWidthOnRimMm = rimWidthIn is { } widest ? dimensions?.MaximumSectionWidthOnRimMm(widest) : null,
             LoadCapacityAtPressureKg = pressureKpa >= LoadCapacity.LowestTabulatedPressureKpa && speedKmh is { } speed
                 ? LoadCapacity.AtKg(marking, pressureKpa.Value, speed)
                 : null,
@@ -49,12 +49,13 @@ public sealed record TyreInUse
                 : null,
             SpeedPressureAdditionKpa = speedKmh is { } top ? LoadCapacity.SpeedPressureAdditionKpa(marking, top) : null,
             LoadedRadiusMm = Radius(marking, loadKg, pressureKpa, verticalRateNPerMm),
-            RollingCircumferenceAtSpeedMm = topSpeedKmh is { } rolling ? RollingCircumference.AtSpeedMm(marking.RollingCircumferenceMm, rolling) : null,
+            RollingCircumferenceAtSpeedMm = topSpeedKmh is { } rolling && marking.HasDimensions ? RollingCircumference.AtSpeedMm(marking.RollingCircumferenceMm, rolling) : null,
         };
     }
 
     private static double? Radius(TyreMarking marking, double? loadKg, double? pressureKpa, double? rateNPerMm)
     {
+        if (!marking.HasDimensions) return null;
         if (rateNPerMm is not { } rate) return LoadedRadius.StaticEstimateMm(marking, loadKg * StandardGravity, pressureKpa);
         if (loadKg is not { } load) return null;
         var radiusMm = LoadedRadius.FromVerticalRateMm(marking.Dimensions.OverallDiameterMm, load * StandardGravity, rate);

@@ -3,7 +3,8 @@ using SetupService.Domain.Answers;
 namespace SetupService.Domain.Tyres;
 
 /// <summary>
-/// Reads one mark beside the service description: load version, run-flat, snow, or a group of capitals that is kept unread.
+/// Reads one mark beside the service description: load version and range, run-flat, snow, tube, or a mark of approval or group of capitals that is kept
+/// unread.
 /// </summary>
 internal static class TyreMarkReader
 {
@@ -12,6 +13,7 @@ internal static class TyreMarkReader
     private static readonly (string Mark, LoadVersion Version)[] LoadVersionMarks =
     [
         ("REINFORCED", LoadVersion.ExtraLoad),
+        ("REINF", LoadVersion.ExtraLoad),
         ("XL", LoadVersion.ExtraLoad),
         ("RF", LoadVersion.ExtraLoad),
         ("SL", LoadVersion.StandardLoad),
@@ -25,20 +27,31 @@ internal static class TyreMarkReader
     /// <summary>True when the mark for severe snow stands here; it begins with a digit and is no load index.</summary>
     public static bool TryReadMountain(ref MarkingCursor cursor, TyreMarkingParts parts)
     {
-        var isThere = cursor.TryTakeWord("3PMSF");
+        var isThere = cursor.TryTakeWords("3", "PMSF");
         parts.HasMountainMark |= isThere;
         return isThere;
     }
 
     public static ParseFault? Read(ref MarkingCursor cursor, TyreMarkingParts parts)
     {
-        if (TryReadMudAndSnow(ref cursor, parts) || TryReadRunFlat(ref cursor, parts) || TryReadLoadRange(ref cursor, parts))
+        if (TryReadApproval(ref cursor, parts) || TryReadMudAndSnow(ref cursor, parts) || TryReadRunFlat(ref cursor, parts)
+            || LoadRangeReader.TryReadBareLetter(ref cursor, parts))
         {
             return null;
         }
 
+        if (LoadRangeReader.TryReadRange(ref cursor, parts, out var rangeFault))
+        {
+            return rangeFault;
+        }
+
         var start = cursor.Position;
-        if (TryTakePair(ref cursor, "EXTRA", "LOAD"))
+        if (TryReadTube(ref cursor) is { } isTubeless)
+        {
+            return SetTubeless(cursor, parts, isTubeless, start);
+        }
+
+        if (cursor.TryTakeWords("EXTRA", "LOAD"))
         {
             return SetLoadVersion(cursor, parts, LoadVersion.ExtraLoad, start);
         }
@@ -54,7 +67,8 @@ internal static class TyreMarkReader
         return ReadUnread(ref cursor, parts);
     }
 
-    private static ParseFault? SetLoadVersion(MarkingCursor cursor, TyreMarkingParts parts, LoadVersion version, int start)
+    /// <summary>Takes a load version; the fault where it contradicts an earlier one, or the size.</summary>
+    public static ParseFault? SetLoadVersion(MarkingCursor cursor, TyreMarkingParts parts, LoadVersion version, int start)
     {
         if (parts.LoadVersion is { } earlier && earlier != version)
         {
@@ -62,9 +76,9 @@ internal static class TyreMarkReader
                 start, cursor.Position, $"contradicts the earlier mark for {Words(earlier)}; a tyre has one load version");
         }
 
-        if (parts.IsPMetric && version is (LoadVersion.Commercial or LoadVersion.CommercialCamper or LoadVersion.LightTruck))
+        if ((parts.IsPMetric || parts.IsTemporarySpare) && version is (LoadVersion.Commercial or LoadVersion.CommercialCamper or LoadVersion.LightTruck))
         {
-            return cursor.Refused(start, cursor.Position, "contradicts the P before the size, which marks a car tyre");
+            return cursor.Refused(start, cursor.Position, $"contradicts the {(parts.IsPMetric ? 'P' : 'T')} before the size, which marks a {(parts.IsPMetric ? "car tyre" : "temporary spare")}");
         }
 
         parts.LoadVersion = version;
@@ -83,8 +97,9 @@ internal static class TyreMarkReader
         if (cursor.TryTakeWord("M"))
         {
             cursor.SkipSpaces();
-            if (cursor.TryTakeAnyOf("+&/"))
+            if (cursor.TryTakeAnyOf("+&/.-"))
             {
+                cursor.TryTakeAnyOf("+&/.-");
                 cursor.SkipSpaces();
                 if (cursor.TryTakeWord("S"))
                 {
@@ -100,47 +115,60 @@ internal static class TyreMarkReader
 
     private static bool TryReadRunFlat(ref MarkingCursor cursor, TyreMarkingParts parts)
     {
-        var isThere = cursor.TryTakeWord("RFT") || cursor.TryTakeWord("RUNFLAT") || TryTakePair(ref cursor, "RUN", "FLAT");
+        var isThere = cursor.TryTakeWord("RFT") || cursor.TryTakeWords("RUN", "FLAT");
         parts.IsRunFlat |= isThere;
         return isThere;
     }
 
-    // Two words that mean something only together, with spaces or a hyphen between them.
-    private static bool TryTakePair(ref MarkingCursor cursor, string first, string second)
+    /// <summary>True for a tyre without tube, false for one with it; null where no such mark stands here.</summary>
+    private static bool? TryReadTube(ref MarkingCursor cursor)
+    {
+        if (cursor.TryTakeWord("TUBELESS") || cursor.TryTakeWords("TUBE", "LESS") || cursor.TryTakeWord("TL"))
+        {
+            return true;
+        }
+
+        return cursor.TryTakeWords("TUBE", "TYPE") || cursor.TryTakeWord("TUBED") || cursor.TryTakeWord("TT") ? false : null;
+    }
+
+    private static ParseFault? SetTubeless(MarkingCursor cursor, TyreMarkingParts parts, bool isTubeless, int start)
+    {
+        if (parts.IsTubeless is { } earlier && earlier != isTubeless)
+        {
+            return cursor.Refused(start, cursor.Position, "contradicts the earlier mark; a tyre is made for use with a tube or without");
+        }
+
+        parts.IsTubeless = isTubeless;
+        return null;
+    }
+
+    // A vehicle maker's mark of approval: stars, or capitals and one digit. Who means what by it is not known here.
+    private static bool TryReadApproval(ref MarkingCursor cursor, TyreMarkingParts parts)
     {
         var start = cursor.Position;
-        if (cursor.TryTakeWord(first))
+        var mark = new string(cursor.PeekLetters());
+        var digit = cursor.Ahead(mark.Length);
+        if (mark.Length is > 0 and <= LongestUnreadMark && !mark.AsSpan().ContainsAnyExceptInRange('A', 'Z') && char.IsAsciiDigit(digit) && cursor.AtPartStart)
         {
-            cursor.SkipSpaces();
-            cursor.TryTakeAnyOf("-");
-            cursor.SkipSpaces();
-            if (cursor.TryTakeWord(second))
+            cursor.MoveTo(start + mark.Length + 1);
+            mark += digit;
+        }
+        else
+        {
+            while (cursor.TryTakeAnyOf("*"))
             {
-                return true;
             }
+
+            mark = new string('*', cursor.Position - start);
+        }
+
+        if (cursor.Position > start && cursor.AtPartEnd)
+        {
+            parts.UnreadMarks.Add(mark);
+            return true;
         }
 
         cursor.MoveTo(start);
-        return false;
-    }
-
-    // On a light-truck tyre a single C, D or E is the load range of its family, not the European C.
-    private static bool TryReadLoadRange(ref MarkingCursor cursor, TyreMarkingParts parts)
-    {
-        if (parts.LoadVersion != LoadVersion.LightTruck)
-        {
-            return false;
-        }
-
-        foreach (var letter in (ReadOnlySpan<string>)["C", "D", "E"])
-        {
-            if (cursor.TryTakeWord(letter))
-            {
-                parts.UnreadMarks.Add(letter);
-                return true;
-            }
-        }
-
         return false;
     }
 
@@ -161,15 +189,14 @@ internal static class TyreMarkReader
         var start = cursor.Position;
         var letters = cursor.PeekLetters();
         cursor.MoveTo(start + letters.Length);
-        var endsCleanly = cursor.AtEnd || char.IsWhiteSpace(cursor.Current);
 
-        // RUN and EXTRA are halves of known marks; kept unread they could meet their other half in the standard spelling.
-        var isHalfOfPair = letters is "RUN" or "EXTRA";
-        if (letters.IsEmpty || letters.Length > LongestUnreadMark || letters.ContainsAnyExceptInRange('A', 'Z') || !endsCleanly || isHalfOfPair)
+        // Halves of known marks: kept unread they could meet their other half in the standard spelling.
+        var isHalf = letters is "RUN" or "EXTRA" or "LOAD" or "RANGE" or "LR" or "TUBE" or "PLY" or "PR";
+        if (letters.IsEmpty || letters.Length > LongestUnreadMark || letters.ContainsAnyExceptInRange('A', 'Z') || !cursor.AtPartEnd || isHalf)
         {
             return cursor.NotRead(
                 start,
-                $"a mark that is read here (such as 94W, XL, C, M+S, 3PMSF, RFT); other marks must be one to {LongestUnreadMark} capital letters");
+                $"a mark that is read here (such as 94W, XL, C, M+S, 3PMSF, RFT, LRE, 10PR, TL); other marks must be stars, or one to {LongestUnreadMark} capital letters with a digit or none");
         }
 
         parts.UnreadMarks.Add(letters.ToString());

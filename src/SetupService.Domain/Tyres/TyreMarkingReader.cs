@@ -4,8 +4,8 @@ using SetupService.Domain.Answers;
 namespace SetupService.Domain.Tyres;
 
 /// <summary>
-/// Reads a tyre's sidewall marking as people type it: letters in either case (unknown marks in capitals only), spaces or none,
-/// decimal point or comma. Never throws on any text; what cannot be read is named in the fault.
+/// Reads a tyre's sidewall marking as people type and paste it: letters in either case (unknown marks in capitals only), spaces or none, decimal
+/// point or comma, any dash, quotes and separators. Never throws on any text; what cannot be read is named in the fault.
 /// </summary>
 public static class TyreMarkingReader
 {
@@ -30,9 +30,15 @@ public static class TyreMarkingReader
     /// <summary>The largest rim diameter read, in inches.</summary>
     public const double MaximumRimDiameterIn = 26;
 
+    /// <summary>The smallest rim diameter read in mm, for tyres of millimetre rims; our choice, well below the 365 mm in use.</summary>
+    public const double MinimumRimDiameterMm = 280;
+
+    /// <summary>The largest rim diameter read in mm; our choice, above every size in use.</summary>
+    public const double MaximumRimDiameterMm = 660;
+
     /// <summary>
-    /// Reads a marking such as "225/45R17 94W XL", "LT265/70R17 121/118S", "215/65R16C 109/107T", "31x10.50R15LT 109Q" or
-    /// "195R14C 106/104S". Positions in a fault count from the start of <paramref name="text"/>.
+    /// Reads a marking such as "225/45R17 94W XL", "LT265/70R17 121/118S LRE", "215/65R16C 109/107T (112N)", "31x10.50R15LT 109Q", "T125/70D17 98M",
+    /// "155SR13" or "6.00-16 6PR". Positions in a fault count from the start of <paramref name="text"/>.
     /// </summary>
     public static ParseResult<TyreMarking> Read(string text)
     {
@@ -48,12 +54,16 @@ public static class TyreMarkingReader
         }
 
         var parts = new TyreMarkingParts();
-        var cursor = new MarkingCursor(text.AsSpan().TrimEnd());
+        var cursor = new MarkingCursor(TypedText.Plain(text).AsSpan().TrimEnd(), text);
         cursor.SkipSpaces();
         var fault = TyreSizeReader.Read(ref cursor, parts) ?? ReadBesideSize(ref cursor, parts);
-        return fault is null
-            ? ParseResult.Success(new TyreMarking(trimmed.ToString(), parts))
-            : ParseResult.Failure<TyreMarking>(fault.Part, fault.Position, fault.Message);
+        if (fault is not null)
+        {
+            return ParseResult.Failure<TyreMarking>(fault.Part, fault.Position, fault.Message);
+        }
+
+        parts.Conclude();
+        return ParseResult.Success(new TyreMarking(trimmed.ToString(), parts));
     }
 
     private static ParseFault? ReadBesideSize(ref MarkingCursor cursor, TyreMarkingParts parts)
@@ -61,15 +71,9 @@ public static class TyreMarkingReader
         cursor.SkipSpaces();
         while (!cursor.AtEnd)
         {
-            if (!TyreMarkReader.TryReadMountain(ref cursor, parts))
+            if (!TryTakeSeparator(ref cursor, parts) && ReadPart(ref cursor, parts) is { } fault)
             {
-                var fault = cursor.AtDigit || cursor.Current == '('
-                    ? ServiceDescriptionReader.Read(ref cursor, parts)
-                    : TyreMarkReader.Read(ref cursor, parts);
-                if (fault is not null)
-                {
-                    return fault;
-                }
+                return fault;
             }
 
             cursor.SkipSpaces();
@@ -77,13 +81,53 @@ public static class TyreMarkingReader
 
         return null;
     }
+
+    // Commas, slashes between marks (XL/FR), and brackets round a mark: (XL).
+    private static bool TryTakeSeparator(ref MarkingCursor cursor, TyreMarkingParts parts)
+    {
+        var next = cursor.Ahead(1);
+        var isSeparator = cursor.Current switch
+        {
+            ',' => true,
+            '/' => char.IsAsciiLetterOrDigit(next),
+            '(' => char.IsAsciiLetter(next),
+            ')' => parts.IsBracketOpen,
+            _ => false,
+        };
+        if (!isSeparator)
+        {
+            return false;
+        }
+
+        parts.IsBracketOpen = cursor.Current == '(' || (parts.IsBracketOpen && cursor.Current != ')');
+        cursor.MoveTo(cursor.Position + 1);
+        return true;
+    }
+
+    private static ParseFault? ReadPart(ref MarkingCursor cursor, TyreMarkingParts parts)
+    {
+        if (TyreMarkReader.TryReadMountain(ref cursor, parts))
+        {
+            return null;
+        }
+
+        if (!cursor.AtDigit && cursor.Current != '(')
+        {
+            return TyreMarkReader.Read(ref cursor, parts);
+        }
+
+        return LoadRangeReader.TryReadPly(ref cursor, parts, out var fault) ? fault : ServiceDescriptionReader.Read(ref cursor, parts);
+    }
 }
 
 /// <summary>What has been read of a marking so far; the reader fills it part by part.</summary>
 internal sealed class TyreMarkingParts
 {
-    /// <summary>Section width in mm where the size is metric, in inches where an outer diameter is marked.</summary>
+    /// <summary>Section width in mm where the size is metric, in inches where it is not.</summary>
     public double SectionWidth { get; set; }
+
+    /// <summary>True where the width is in inches and nothing tells the height (6.00-16).</summary>
+    public bool IsInchWidth { get; set; }
 
     /// <summary>Outer diameter in inches, only on high-flotation sizes.</summary>
     public double? OverallDiameterIn { get; set; }
@@ -95,9 +139,17 @@ internal sealed class TyreMarkingParts
 
     public double RimDiameterIn { get; set; }
 
+    /// <summary>Rim diameter in mm where it is marked so (R390).</summary>
+    public double? RimDiameterMm { get; set; }
+
     public bool IsZr { get; set; }
 
+    /// <summary>The speed letter before the R of an old size (155SR13); null without one. Z has its own flag.</summary>
+    public char? SizeSpeedLetter { get; set; }
+
     public bool IsPMetric { get; set; }
+
+    public bool IsTemporarySpare { get; set; }
 
     public LoadVersion? LoadVersion { get; set; }
 
@@ -109,6 +161,14 @@ internal sealed class TyreMarkingParts
 
     public bool IsSpeedOpenEnded { get; set; }
 
+    public ServiceDescription? SecondServiceDescription { get; set; }
+
+    public char? LoadRange { get; set; }
+
+    public int? PlyRating { get; set; }
+
+    public bool? IsTubeless { get; set; }
+
     public bool IsRunFlat { get; set; }
 
     public bool HasMudAndSnowMark { get; set; }
@@ -116,6 +176,28 @@ internal sealed class TyreMarkingParts
     public bool HasMountainMark { get; set; }
 
     public List<string> UnreadMarks { get; } = [];
+
+    /// <summary>True after a bracket that opens round a mark, until it closes.</summary>
+    public bool IsBracketOpen { get; set; }
+
+    /// <summary>True where no published rule gives the tyre's height: a width in inches alone, or a rim in mm without an aspect ratio.</summary>
+    public bool LacksHeight => IsInchWidth || (RimDiameterMm is not null && MarkedAspectPct is null);
+
+    /// <summary>Settles what only the whole marking tells: a single letter on a light-truck tyre is its load range, also where LT comes after it.</summary>
+    public void Conclude()
+    {
+        if (LoadVersion != Tyres.LoadVersion.LightTruck)
+        {
+            return;
+        }
+
+        if (LoadRange is null && PlyRating is null && UnreadMarks.Find(static mark => mark is "C" or "D" or "E") is { } letter)
+        {
+            LoadRange = letter[0];
+        }
+
+        UnreadMarks.RemoveAll(mark => mark is "C" or "D" or "E" && mark[0] == LoadRange);
+    }
 }
 
 /// <summary>A number found in a marking.</summary>

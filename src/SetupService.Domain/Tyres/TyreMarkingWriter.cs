@@ -11,9 +11,17 @@ internal static class TyreMarkingWriter
         var text = new StringBuilder();
         WriteSize(text, parts);
         WriteServiceDescription(text, parts);
+        if (parts.SecondServiceDescription is { } second)
+        {
+            text.Append(CultureInfo.InvariantCulture, $" ({second.LoadIndex}{Dual(second.LoadIndexDual)}{second.SpeedSymbol.Letter})");
+        }
+
         WriteMark(text, parts.LoadVersion == LoadVersion.ExtraLoad, "XL");
         WriteMark(text, parts.LoadVersion == LoadVersion.LightLoad, "LL");
         WriteMark(text, parts.LoadVersion == LoadVersion.HighLoad && parts.IsPMetric, "HL");
+        WriteMark(text, parts.LoadRange is not null, $"LR{parts.LoadRange}");
+        WriteMark(text, parts.PlyRating is not null, string.Create(CultureInfo.InvariantCulture, $"{parts.PlyRating}PR"));
+        WriteMark(text, parts.IsTubeless is not null, parts.IsTubeless == true ? "TL" : "TT");
         WriteMark(text, parts.IsRunFlat, "RFT");
         WriteMark(text, parts.HasMudAndSnowMark, "M+S");
         WriteMark(text, parts.HasMountainMark, "3PMSF");
@@ -29,10 +37,15 @@ internal static class TyreMarkingWriter
     {
         var isLightTruck = parts.LoadVersion == LoadVersion.LightTruck;
         text.Append(parts.IsPMetric ? "P" : string.Empty);
+        text.Append(parts.IsTemporarySpare ? "T" : string.Empty);
         text.Append(parts.LoadVersion == LoadVersion.HighLoad && !parts.IsPMetric ? "HL" : string.Empty);
         if (parts.OverallDiameterIn is { } overallDiameterIn)
         {
             text.Append(CultureInfo.InvariantCulture, $"{overallDiameterIn:0.##}x{parts.SectionWidth:0.00}");
+        }
+        else if (parts.IsInchWidth)
+        {
+            text.Append(CultureInfo.InvariantCulture, $"{parts.SectionWidth:0.00}");
         }
         else
         {
@@ -46,21 +59,21 @@ internal static class TyreMarkingWriter
         }
 
         text.Append(ConstructionMark(parts));
-        text.Append(CultureInfo.InvariantCulture, $"{parts.RimDiameterIn:0.#}");
+        text.Append(CultureInfo.InvariantCulture, $"{parts.RimDiameterMm ?? parts.RimDiameterIn:0.#}");
         text.Append(parts.LoadVersion switch
         {
             LoadVersion.Commercial => "C",
             LoadVersion.CommercialCamper => "CP",
-            LoadVersion.LightTruck when parts.OverallDiameterIn is not null => "LT",
+            LoadVersion.LightTruck when parts.OverallDiameterIn is not null || parts.IsInchWidth => "LT",
             _ => string.Empty,
         });
     }
 
     private static string ConstructionMark(TyreMarkingParts parts) => parts.Construction switch
     {
-        TyreConstruction.Radial => parts.IsZr ? "ZR" : "R",
+        TyreConstruction.Radial => parts.IsZr ? "ZR" : $"{parts.SizeSpeedLetter}R",
         TyreConstruction.BiasBelted => "B",
-        _ => "-",
+        _ => parts.IsTemporarySpare ? "D" : "-",
     };
 
     private static void WriteServiceDescription(StringBuilder text, TyreMarkingParts parts)
@@ -70,10 +83,11 @@ internal static class TyreMarkingWriter
             return;
         }
 
-        var dual = parts.LoadIndexDual is { } index ? string.Create(CultureInfo.InvariantCulture, $"/{index}") : string.Empty;
         var (open, close) = parts.IsSpeedOpenEnded ? ("(", ")") : (string.Empty, string.Empty);
-        text.Append(CultureInfo.InvariantCulture, $" {open}{parts.LoadIndex}{dual}{symbol.Letter}{close}");
+        text.Append(CultureInfo.InvariantCulture, $" {open}{parts.LoadIndex}{Dual(parts.LoadIndexDual)}{symbol.Letter}{close}");
     }
+
+    private static string Dual(int? index) => index is { } twin ? string.Create(CultureInfo.InvariantCulture, $"/{twin}") : string.Empty;
 
     private static void WriteMark(StringBuilder text, bool isThere, string mark)
     {

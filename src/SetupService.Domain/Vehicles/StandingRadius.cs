@@ -12,14 +12,14 @@ public readonly record struct StandingRadius(double Mm, bool IsEstimated)
 
     /// <summary>
     /// As measured; else from the tyre's vertical rate and the mean load of the axle's wheels; else the static estimate of <see cref="LoadedRadius"/>. Never below
-    /// the rim's radius. Null without a tyre.
+    /// the rim's radius. Null without a tyre, and where its size has no rule for its height.
     /// </summary>
     public static StandingRadius? Compute(Vehicle vehicle, CarAxle at)
     {
         ArgumentNullException.ThrowIfNull(vehicle);
         var axle = vehicle.At(at);
         if (axle.LoadedRadiusMm is { } measuredMm) return new(measuredMm, false);
-        if (axle.Tyre is not { } tyre) return null;
+        if (axle.Tyre is not { Marking.HasDimensions: true } tyre) return null;
         var loadN = StaticLoads.Compute(vehicle, at)?.SumN / 2;
         var dimensions = tyre.Marking.Dimensions;
         return tyre.VerticalRateNPerMm is { } rate && loadN is { } pressing

@@ -13,13 +13,30 @@ public sealed record BoltCircle(int HoleCount, double DiameterMm)
     /// </summary>
     public const double MatchToleranceMm = 0.35;
 
-    /// <summary>True when this and another are the same circle: equal counts, diameters within <see cref="MatchToleranceMm"/>.</summary>
+    /// <summary>The second circle of a wheel drilled for two, as in 4x100/4x108; null where there is one.</summary>
+    public BoltCircle? Second { get; init; }
+
+    /// <summary>
+    /// True when this and another are the same circle: equal counts, diameters within <see cref="MatchToleranceMm"/>. Of a wheel drilled for two, one of
+    /// them is enough.
+    /// </summary>
     public bool Matches(BoltCircle other)
     {
         ArgumentNullException.ThrowIfNull(other);
-        return HoleCount == other.HoleCount && Math.Abs(DiameterMm - other.DiameterMm) <= MatchToleranceMm;
+        return IsSame(other) || Second?.Matches(other) == true || (other.Second is { } second && Matches(second));
     }
 
-    /// <summary>As people write it: 5x114.3.</summary>
-    public override string ToString() => string.Create(CultureInfo.InvariantCulture, $"{HoleCount}x{DiameterMm}");
+    /// <summary>Of a wheel drilled for two, the circle that matches another; the first where none does, or there is one.</summary>
+    public BoltCircle For(BoltCircle other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        return Second is { } second && !IsSame(other) && second.Matches(other) ? second : this;
+    }
+
+    /// <summary>As people write it: 5x114.3, or 4x100/4x108.</summary>
+    public override string ToString() => Second is null
+        ? string.Create(CultureInfo.InvariantCulture, $"{HoleCount}x{DiameterMm}")
+        : string.Create(CultureInfo.InvariantCulture, $"{HoleCount}x{DiameterMm}/{Second}");
+
+    private bool IsSame(BoltCircle other) => HoleCount == other.HoleCount && Math.Abs(DiameterMm - other.DiameterMm) <= MatchToleranceMm;
 }

@@ -4,10 +4,10 @@ using SetupService.Domain.Answers;
 
 namespace SetupService.Domain.Wheels;
 
-/// <summary>A place in a wheel's text, moving on as pieces are taken. Every expression given to it begins with \G.</summary>
+/// <summary>A place in a wheel's text, in plain characters, moving on as pieces are taken. Every expression given to it begins with \G.</summary>
 internal sealed class MarkingScanner(string text)
 {
-    private readonly string _typed = text.TrimEnd();
+    private readonly string _typed = TypedText.Plain(text).TrimEnd();
 
     public int Position { get; private set; }
 
@@ -28,6 +28,13 @@ internal sealed class MarkingScanner(string text)
         }
 
         return match.Success;
+    }
+
+    /// <summary>A fault found in the plain text, quoting what was typed there.</summary>
+    public static ParseFault AsTyped(ParseFault fault, string text)
+    {
+        var typed = text.Substring(fault.Position, fault.Part.Length);
+        return fault with { Part = typed, Message = fault.Message.Replace($"“{fault.Part}”", $"“{typed}”", StringComparison.Ordinal) };
     }
 
     /// <summary>A fault about a text that as a whole is not what was expected.</summary>

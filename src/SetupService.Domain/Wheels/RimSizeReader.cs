@@ -4,7 +4,7 @@ using SetupService.Domain.Answers;
 namespace SetupService.Domain.Wheels;
 
 /// <summary>
-/// Reads the rim's width and diameter in either order: 8.5Jx18 (DIN 7817), 15 x 6 J (ISO 4000-2), 18x8.5. The number beside a
+/// Reads the rim's width and diameter in either order: 8.5Jx18 (DIN 7817), 15 x 6 J (ISO 4000-2), 18x8.5, 8.5J18. The number beside a
 /// contour letter is the width; without a letter the larger number is the diameter.
 /// </summary>
 internal static partial class RimSizeReader
@@ -18,8 +18,10 @@ internal static partial class RimSizeReader
             return scanner.NotRead(scanner.Position, Expected);
         }
 
+        // The contour letter parts the two numbers already: 8.5J18, 6J-15.
         var isLetterAfterFirst = scanner.TryTake(ContourLetter(), out var letter);
-        if (!scanner.TryTake(Cross(), out _) || !scanner.TryTake(Inches(), out var second))
+        var isParted = scanner.TryTake(isLetterAfterFirst ? CrossOrDash() : Cross(), out _) || isLetterAfterFirst;
+        if (!isParted || !scanner.TryTake(Inches(), out var second))
         {
             return scanner.NotRead(first.Index, Expected);
         }
@@ -61,12 +63,15 @@ internal static partial class RimSizeReader
 
     private static string Capitals(Match letter) => letter.Value.ToUpperInvariant();
 
-    [GeneratedRegex(@"\G(?:(?<number>[0-9]+)(?:\s*(?<fraction>[¼½¾])|\s+(?<fraction>[13]/4|1/2))|(?<number>[0-9]+(?:[.,][0-9]+)?))", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"\G(?:(?<number>[0-9]+)(?:\s*(?<fraction>[¼½¾])|\s+(?<fraction>[13]/4|1/2))|(?<number>[0-9]+(?:[.,][0-9]+)?))(?:\s*(?i:inches|inch|in)(?!\p{L}))?", RegexOptions.CultureInvariant)]
     private static partial Regex Inches();
 
     [GeneratedRegex(@"\G(?i:JJ|JK|J|B|K|L)(?![\p{L}-[xX]])", RegexOptions.CultureInvariant)]
     private static partial Regex ContourLetter();
 
-    [GeneratedRegex(@"\G[xX×*]", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"\G[xX*]", RegexOptions.CultureInvariant)]
     private static partial Regex Cross();
+
+    [GeneratedRegex(@"\G[xX*\-]", RegexOptions.CultureInvariant)]
+    private static partial Regex CrossOrDash();
 }

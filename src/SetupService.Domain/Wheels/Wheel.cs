@@ -54,11 +54,14 @@ public sealed record Wheel
     /// <summary>Rim width in mm between the flanges.</summary>
     public double RimWidthMm => RimWidth.Mm(RimWidthIn);
 
+    /// <summary>The flange of the contour stamped in the wheel's marking; null where that is not known.</summary>
+    public RimFlange? StampedFlange { get; init; }
+
     /// <summary>
-    /// The wheel from flange edge to flange edge in mm: rim width plus two flanges of contour J, 11.0 mm each at least. J is
-    /// taken for every wheel (common practice, no source for the choice); the width is from JIS D 4218:2021, Table 3.
+    /// The wheel from flange edge to flange edge in mm: rim width plus two flanges of the stamped contour, else of J, 11.0 mm each at least (J is
+    /// common practice, no source for the choice); the width is from JIS D 4218:2021, Table 3.
     /// </summary>
-    public double OverFlangesMm => RimWidth.OverFlangesMm(RimWidthIn, RimFlangeTable.J);
+    public double OverFlangesMm => RimWidth.OverFlangesMm(RimWidthIn, StampedFlange ?? RimFlangeTable.J);
 
     /// <summary>Mounting face to the inboard flange edge in mm, without any spacer.</summary>
     public double BackspacingMm => RimWidth.BackspacingMm(OverFlangesMm, OffsetMm);

@@ -1,3 +1,5 @@
+using System.Globalization;
+
 namespace SetupService.Domain.Wheels;
 
 /// <summary>A wheel's stamped marking, read by <see cref="WheelMarkingReader"/>.</summary>
@@ -24,6 +26,25 @@ public sealed record WheelMarking
     /// <summary>The holes' circle; null where none is stamped.</summary>
     public BoltCircle? BoltCircle { get; init; }
 
+    /// <summary>Diameter of the centre bore in mm; null where none is stamped.</summary>
+    public double? CentreBoreMm { get; init; }
+
+    /// <summary>The load the wheel is rated for, in kg; null where none is stamped.</summary>
+    public double? LoadRatingKg { get; init; }
+
+    /// <summary>
+    /// The marking in its usual spelling, such as "8.5Jx18 H2 ET44 5x112 CB66.6". Reading it gives the same marking again.
+    /// </summary>
+    public string StandardText => string.Join(' ', new[]
+    {
+        string.Create(CultureInfo.InvariantCulture, $"{RimWidthIn:0.#########}{Contour}x{RimDiameterIn:0.#}"),
+        Hump,
+        OffsetMm is { } offsetMm ? string.Create(CultureInfo.InvariantCulture, $"ET{offsetMm:0.#########}") : null,
+        BoltCircle?.ToString(),
+        CentreBoreMm is { } boreMm ? string.Create(CultureInfo.InvariantCulture, $"CB{boreMm:0.#########}") : null,
+        LoadRatingKg is { } loadKg ? string.Create(CultureInfo.InvariantCulture, $"{loadKg:0}kg") : null,
+    }.Where(static part => part is not null));
+
     /// <summary>
     /// The flange whose width is counted: that of the stamped contour, or J where none is stamped or the standard's table does
     /// not have it.
@@ -42,5 +63,6 @@ public sealed record WheelMarking
     /// <summary>Mounting face to the outboard flange edge in mm; null without an offset.</summary>
     public double? FrontspacingMm => OffsetMm is { } offset ? RimWidth.FrontspacingMm(OverFlangesMm, offset) : null;
 
-    private RimFlange? StampedFlange => Contour is null ? null : RimFlangeTable.Find(Contour);
+    /// <summary>The flange of the stamped contour; null where none is stamped or the standard's table does not have it.</summary>
+    public RimFlange? StampedFlange => Contour is null ? null : RimFlangeTable.Find(Contour);
 }

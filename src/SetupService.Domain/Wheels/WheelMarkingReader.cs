@@ -27,26 +27,36 @@ public static class WheelMarkingReader
     public const double MaximumOffsetMm = 150;
 
     /// <summary>
-    /// Reads a marking such as "8.5Jx18 H2 ET44 5x112", "8 1/2 J x 18", "18x8.5 +44", "15 x 6 J" or "7½Jx17 ET-12". The marks
+    /// Reads a marking such as "8.5Jx18 H2 ET44 5x112 CB66.6", "8 1/2 J x 18", "18x8.5 +44 LK 112/5", "15 x 6 J" or "7½Jx17 ET-12". The marks
     /// after the size may stand in any order. Positions in a fault count from the start of <paramref name="text"/>.
     /// </summary>
     public static ParseResult<WheelMarking> Read(string text)
     {
         ArgumentNullException.ThrowIfNull(text);
         var parts = new WheelMarkingParts();
-        var fault = TextLength.Check(text, MaximumLength) ?? ReadParts(new MarkingScanner(text), parts);
-        return fault is null
-            ? ParseResult.Success(new WheelMarking
-            {
-                Text = text.Trim(),
-                RimDiameterIn = parts.RimDiameterIn,
-                RimWidthIn = parts.RimWidthIn,
-                Contour = parts.Contour,
-                Hump = parts.Hump,
-                OffsetMm = parts.OffsetMm,
-                BoltCircle = parts.BoltCircle,
-            })
-            : ParseResult.Failure<WheelMarking>(fault.Part, fault.Position, fault.Message);
+        if (TextLength.Check(text, MaximumLength) is { } tooLong)
+        {
+            return ParseResult.Failure<WheelMarking>(tooLong.Part, tooLong.Position, tooLong.Message);
+        }
+
+        if (ReadParts(new MarkingScanner(text), parts) is { } found)
+        {
+            var fault = MarkingScanner.AsTyped(found, text);
+            return ParseResult.Failure<WheelMarking>(fault.Part, fault.Position, fault.Message);
+        }
+
+        return ParseResult.Success(new WheelMarking
+        {
+            Text = text.Trim(),
+            RimDiameterIn = parts.RimDiameterIn,
+            RimWidthIn = parts.RimWidthIn,
+            Contour = parts.Contour,
+            Hump = parts.Hump,
+            OffsetMm = parts.OffsetMm,
+            BoltCircle = parts.BoltCircle,
+            CentreBoreMm = parts.CentreBoreMm,
+            LoadRatingKg = parts.LoadRatingKg,
+        });
     }
 
     private static ParseFault? ReadParts(MarkingScanner scanner, WheelMarkingParts parts)
@@ -75,4 +85,8 @@ internal sealed class WheelMarkingParts
     public double? OffsetMm { get; set; }
 
     public BoltCircle? BoltCircle { get; set; }
+
+    public double? CentreBoreMm { get; set; }
+
+    public double? LoadRatingKg { get; set; }
 }

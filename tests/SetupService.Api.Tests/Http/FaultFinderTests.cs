@@ -92,7 +92,7 @@ public class FaultFinderTests
     }
 
     [Fact]
-    public void Every_fault_comes_in_the_order_of_the_text_and_what_is_missing_at_the_end_of_its_object()
+    public void Every_fault_comes_in_the_order_of_the_text_and_what_only_the_mapping_tells_after_it()
     {
         const string Body =
             """
@@ -104,12 +104,12 @@ public class FaultFinderTests
             [
                 ("/front/wheel/rimWidthIn", FaultCodes.OutOfRange),
                 ("/front/wheel/colour", FaultCodes.UnknownMember),
-                ("/front/wheel/rimDiameterIn", FaultCodes.Required),
-                ("/front/wheel/offsetMm", FaultCodes.Required),
                 ("/front/tyre/pressureKpa", FaultCodes.WrongType),
                 ("/drivenAxle", FaultCodes.UnknownWord),
                 ("/wheelbaseMm", FaultCodes.NotFinite),
                 ("/front", FaultCodes.DuplicateMember),
+                ("/front/wheel/rimDiameterIn", FaultCodes.Required),
+                ("/front/wheel/offsetMm", FaultCodes.Required),
                 ("/front/tyre/marking", FaultCodes.Unreadable),
             ],
             Refused(Body).Select(fault => (fault.Pointer!, fault.Code)));

@@ -26,9 +26,9 @@ public sealed class MapResultTests
             Vehicle = new VehicleDocument
             {
                 Front = new AxleDocument { Tyre = new TyreDocument { Marking = "no tyre" }, Hub = new HubDocument { FastenerThread = "no thread", BoltCircle = "no circle" } },
-                Rear = new AxleDocument { Wheel = new WheelDocument { RimDiameterIn = 17, RimWidthIn = 8, InnerProfile = [new ProfilePointDocument { RadiusMm = 400 }] } },
+                Rear = new AxleDocument { Wheel = new WheelDocument { RimDiameterIn = 17, RimWidthIn = 8, OffsetMm = 40, InnerProfile = [new ProfilePointDocument { RadiusMm = 400 }] } },
             },
-            Candidate = new FittingDocument { Wheel = new WheelDocument { RimDiameterIn = 17, BoltCircle = "5 of them" }, Tyre = new TyreDocument { Marking = "none" } },
+            Candidate = new FittingDocument { Wheel = new WheelDocument { RimDiameterIn = 17, RimWidthIn = 8, OffsetMm = 40, BoltCircle = "5 of them" }, Tyre = new TyreDocument { Marking = "none" } },
         };
 
         Assert.False(CheckMapper.Map(request).TryGet(out _, out var refusal));

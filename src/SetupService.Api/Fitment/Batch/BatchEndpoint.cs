@@ -52,7 +52,7 @@ internal static class BatchEndpoint
             .WithDescription("""
                 Checks a table of candidates of any length, a row a line, in the same order, in constant memory. Send multipart/form-data with
                 the part car (JSON of vehicle and axle) before the part candidates (text/csv with a header of the wheel's and tyre's
-                member names in any order; the two masses are wheel.massKg and tyre.massKg). The answer is text/csv, sent in blocks of some tens
+                member names in any order; the two masses are wheel.massKg and tyre.massKg, the markings wheelMarking and tyreMarking). The answer is text/csv, sent in blocks of some tens
                 of KiB; its column reasons says in a sentence or two what decided a row that is no pass. A row may have 64 KiB, and the service waits 30 s for the next bytes.
                 Both sides stream: read answers while you write. A batch changes nothing, so sending it again is safe.
                 """);

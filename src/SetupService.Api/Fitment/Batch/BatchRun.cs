@@ -43,7 +43,7 @@ internal sealed class BatchRun(JsonContract contract)
         if (!_cars.Read(utf8, out var line, out refusal))
             return false;
 
-        if (!VehicleMapper.Map(line.Vehicle).Under("vehicle").TryGet(out var vehicle, out var found))
+        if (!VehicleMapper.MapForFitment(line.Vehicle).Under("vehicle").TryGet(out var vehicle, out var found))
         {
             refusal = _cars.Refuse(utf8, found);
             return false;

@@ -137,7 +137,7 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
         }
 
         Refusal? refusal = null;
-        if (isSound && row.IsComplete && _run.TryEvaluate(row.Candidate, out refusal))
+        if (isSound && row.HasTyre && _run.TryEvaluate(row.Candidate, out refusal))
         {
             rows.Write(table.LineSent(line), row.Id);
             _run.CountAnswered();

@@ -25,13 +25,11 @@ internal sealed class CsvColumns
     {
         _known.Add("id", new CsvColumn("id", new LineIdSchema(LineId.MaximumLength), text: static (row, text) => (row.Id = text) is not null));
         var wheel = contract.SchemaOf<WheelDocument>();
+        var wheelMarking = new CsvColumn(WheelMarking, Member(wheel, "marking"), text: static (row, text) => (row.Wheel.Marking = text) is not null);
+        Know(wheelMarking, "wheelMarking");
         Number(wheel, "rimDiameterIn", static (row, value) => row.Wheel.RimDiameterIn = value);
         Number(wheel, "rimWidthIn", static (row, value) => row.Wheel.RimWidthIn = value);
-        Number(wheel, "offsetMm", static (row, value) =>
-        {
-            row.Wheel.OffsetMm = value;
-            row.HasOffset = true;
-        });
+        Number(wheel, "offsetMm", static (row, value) => row.Wheel.OffsetMm = value);
         Number(wheel, "spacerMm", static (row, value) => row.Wheel.SpacerMm = value);
         Number(wheel, "spacerPilotBoreMm", static (row, value) => row.Wheel.SpacerPilotBoreMm = value);
         Number(wheel, "spacerPilotDiameterMm", static (row, value) => row.Wheel.SpacerPilotDiameterMm = value);
@@ -44,6 +42,7 @@ internal sealed class CsvColumns
         Number(wheel, "padThicknessMm", static (row, value) => row.Wheel.PadThicknessMm = value);
         var tyre = contract.SchemaOf<TyreDocument>();
         Text(tyre, "marking", static (row, text) => (row.Tyre.Marking = text) is not null);
+        _known.Add("tyreMarking", _known["tyre.marking"]);
         Number(tyre, "massKg", static (row, value) => row.Tyre.MassKg = value);
         Number(tyre, "pressureKpa", static (row, value) => row.Tyre.PressureKpa = value);
         Number(tyre, "rimProtectorMm", static (row, value) => row.Tyre.RimProtectorMm = value);
@@ -51,8 +50,10 @@ internal sealed class CsvColumns
         Number(tyre, "corneringStiffnessNPerDeg", static (row, value) => row.Tyre.CorneringStiffnessNPerDeg = value);
     }
 
-    /// <summary>The names without which no row can be a candidate.</summary>
+    /// <summary>The names without which no row can be a candidate; a column for the wheel's marking stands for the wheel's three.</summary>
     public static IReadOnlyList<string> Required { get; } = ["wheel.rimDiameterIn", "wheel.rimWidthIn", "wheel.offsetMm", "tyre.marking"];
+
+    private const string WheelMarking = "wheel.marking";
 
     /// <summary>Every full name a column may have.</summary>
     public IReadOnlyList<string> Names => _names;
@@ -74,7 +75,8 @@ internal sealed class CsvColumns
                 read.Add(column);
         }
 
-        foreach (var name in Required.Where(name => !read.Exists(column => column.Name == name)))
+        var hasWheelMarking = read.Exists(static column => column.Name == WheelMarking);
+        foreach (var name in Required.Where(name => !read.Exists(column => column.Name == name) && !(hasWheelMarking && name.StartsWith("wheel.", StringComparison.Ordinal))))
             found.Add(Fault.At("/candidates", FaultCodes.Required, $"The header has no column for {name}, which every candidate needs."));
         refusal = Refusal.From(found.ToList());
         columns = refusal is null ? [.. read] : null;
@@ -113,7 +115,7 @@ internal sealed class CsvColumns
 
     private void Add(ObjectSchema owner, string member, Func<ContractSchema, CsvColumn> make)
     {
-        var column = make(owner.Members.Single(known => known.Name == member).Schema);
+        var column = make(Member(owner, member));
         _known.Add(column.Name, column);
         _names.Add(column.Name);
         if (!_twice.Contains(member) && !_known.TryAdd(member, column))
@@ -122,6 +124,16 @@ internal sealed class CsvColumns
             _twice.Add(member);
         }
     }
+
+    /// <summary>A column with a plain name of its own, because the member's is the other part's too.</summary>
+    private void Know(CsvColumn column, string plainName)
+    {
+        _known.Add(column.Name, column);
+        _known.Add(plainName, column);
+        _names.Add(column.Name);
+    }
+
+    private static ContractSchema Member(ObjectSchema owner, string member) => owner.Members.Single(known => known.Name == member).Schema;
 
     private static string Prefix(ObjectSchema owner) => owner.Type == typeof(WheelDocument) ? "wheel." : "tyre.";
 }

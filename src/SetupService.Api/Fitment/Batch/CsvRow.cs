@@ -24,17 +24,13 @@ internal sealed class CsvRow
 
     public FittingDocument Candidate { get; } = new();
 
-    /// <summary>True when every cell a candidate needs was filled; a wheel with width or diameter 0 counts as not filled.</summary>
-    public bool IsComplete => Wheel.RimDiameterIn > 0 && Wheel.RimWidthIn > 0 && HasOffset && Tyre.Marking.Length > 0;
-
-    /// <summary>True when an offset was given; 0 is a valid offset.</summary>
-    public bool HasOffset { get; set; }
+    /// <summary>True when the cell of the tyre's marking was filled, without which there is no tyre to map; what a wheel lacks its mapping tells.</summary>
+    public bool HasTyre => Tyre.Marking.Length > 0;
 
     /// <summary>Empties every member.</summary>
     public void Clear()
     {
         Id = null;
-        HasOffset = false;
         Wheel = new WheelDocument();
         Tyre = new TyreDocument();
         Candidate.Wheel = Wheel;

@@ -54,7 +54,7 @@ internal sealed class CheckedCar
     public static MapResult<CheckedCar> Evaluate(CarCheckRequest request)
     {
         Refusal? refusal = null;
-        var vehicle = VehicleMapper.Map(request.Vehicle).Take("vehicle", ref refusal);
+        var vehicle = VehicleMapper.MapForFitment(request.Vehicle).Take("vehicle", ref refusal);
         Fitting? front = request.Front is null ? (Fitting?)null : FitmentMapper.Map(request.Front).Take("front", ref refusal);
         Fitting? rear = request.Rear is null ? (Fitting?)null : FitmentMapper.Map(request.Rear).Take("rear", ref refusal);
         if (front is null && rear is null && refusal is null)

@@ -27,7 +27,7 @@ internal static class CheckAnswers
             Governing = sheet.Governing,
             Unknown = detail == CheckDetail.Verdict ? null : Unknown(car, candidate, sheet, units, member),
             Checks = detail == CheckDetail.Verdict ? null : Items(car, candidate, sheet, units),
-            Comparison = isFull && car.Present is { } present ? ComparisonResponse.From(Comparison.Between(present, candidate, car.Axle.Left.SteeringAxisInclinationDeg)) : null,
+            Comparison = isFull && car.Present is { } present && candidate.Tyre.Marking.HasDimensions ? ComparisonResponse.From(Comparison.Between(present, candidate, car.Axle.Left.SteeringAxisInclinationDeg)) : null,
             Method = "fitment-check",
             Edition = Edition.Current,
             Assumptions = isFull ? AssumptionResponse.From([.. FitmentAssumptions.ForCheck(car, candidate, units).Select(one => one with { Input = Placed(one.Input, member) })]) : null,

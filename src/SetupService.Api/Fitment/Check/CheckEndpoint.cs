@@ -27,6 +27,7 @@ internal static class CheckEndpoint
         group.MapPost("/drawing", Draw)
             .WithQuery(QueryParameters.Units)
             .WithExample("fitment-drawing")
+            .WithProblems(ProblemTypes.NotComputable)
             .WithName("fitmentDrawing")
             .WithSummary("The corner as a picture")
             .WithDescription("The left corner seen from behind as SVG in millimetres, the current and the candidate wheel over each other, gaps dimensioned. Takes the body of the check.");
@@ -45,8 +46,10 @@ internal static class CheckEndpoint
     {
         if (body.Value is not { } request)
             return body.Problem!;
-        return CheckedFitting.Evaluate(request).TryGet(out var done, out var refusal)
+        if (!CheckedFitting.Evaluate(request).TryGet(out var done, out var refusal))
+            return body.Refuse(refusal);
+        return done.Candidate.Tyre.Marking.HasDimensions
             ? new SvgAnswer(CornerDrawing.Draw(done.Car, done.Candidate, done.Sheet, query.Units))
-            : body.Refuse(refusal);
+            : SizeProblems.NotKnown(("/candidate", done.Candidate.Tyre));
     }
 }

@@ -52,7 +52,7 @@ internal static class CheckMapper
     public static MapResult<(Vehicle Vehicle, Fitting Candidate)> Map(CheckRequest request)
     {
         Refusal? refusal = null;
-        var vehicle = VehicleMapper.Map(request.Vehicle).Take("vehicle", ref refusal);
+        var vehicle = VehicleMapper.MapForFitment(request.Vehicle).Take("vehicle", ref refusal);
         var candidate = FitmentMapper.Map(request.Candidate).Take("candidate", ref refusal);
         if (refusal is not null)
             return refusal;

@@ -11,6 +11,7 @@ internal static class CompareEndpoint
     public static void MapComparison(this RouteGroupBuilder group) =>
         group.MapPost("/comparison", Compare)
             .WithExample("fitment-comparison")
+            .WithProblems(ProblemTypes.NotComputable)
             .WithName("fitmentComparison")
             .WithSummary("What changes with another wheel and tyre?")
             .WithDescription("Compares two fittings on one hub: edges, track, scrub radius, diameter, gearing, mass and true speed. Nominal figures.");
@@ -22,6 +23,8 @@ internal static class CompareEndpoint
         if (!CompareMapper.Map(request).TryGet(out var fittings, out var refusal))
             return body.Refuse(refusal);
 
+        if (fittings is not { Current.Tyre.Marking.HasDimensions: true, Candidate.Tyre.Marking.HasDimensions: true })
+            return SizeProblems.NotKnown(("/current", fittings.Current.Tyre), ("/candidate", fittings.Candidate.Tyre));
         var indicatedKmh = request.IndicatedKmh ?? Comparison.DefaultIndicatedKmh;
         return new Answer<ComparisonAnswer>(
             ComparisonAnswer.From(Comparison.Between(fittings.Current, fittings.Candidate, request.SteeringAxisInclinationDeg, indicatedKmh)));

@@ -18,7 +18,7 @@ internal static class WindowMapper
     public static MapResult<(Vehicle Vehicle, Tyre Tyre)> Map(WindowRequest request)
     {
         Refusal? refusal = null;
-        var vehicle = VehicleMapper.Map(request.Vehicle).Take("vehicle", ref refusal);
+        var vehicle = VehicleMapper.MapForFitment(request.Vehicle).Take("vehicle", ref refusal);
         var tyre = TyreMapper.Map(request.Tyre).Take("tyre", ref refusal);
         if (refusal is not null)
             return refusal;

@@ -63,7 +63,7 @@ public static class ClearanceChecks
 
         if (car.Present is null)
         {
-            missing = UnknownReason.PresentFittingMissing;
+            missing = car.Axle is { Wheel: not null, Tyre.Marking.HasDimensions: false } ? UnknownReason.TyreSizeUnknown : UnknownReason.PresentFittingMissing;
             return false;
         }
 

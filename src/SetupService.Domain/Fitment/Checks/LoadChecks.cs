@@ -9,9 +9,6 @@ public static class LoadChecks
     /// <summary>Slowest winter tyre that may do under a faster car, km/h: Q. The French order of 24 Oct 1994, art. 3, names Q; that faster symbols do as well is ours.</summary>
     private const double LeastSnowTyreKmh = 160;
 
-    /// <summary>Speed above which a tyre is marked ZR, km/h (note to Annex I of the same order).</summary>
-    internal const double ZrAboveKmh = 240;
-
     /// <summary>
     /// The tyre's capacity at its pressure and the car's top speed against half of the axle's maximum load; kg.
     /// Standard and extra-load tyres by the standard's pressure formula; docs/methods/tyre-load.md.
@@ -52,8 +49,8 @@ public static class LoadChecks
         if (car.Vehicle.TopSpeedKmh is not { } topSpeedKmh) return CheckResult.Unknown(UnknownReason.ValueMissing) with { Value = marking.MaximumSpeedKmh };
         if (marking.MaximumSpeedKmh is not { } allowedKmh)
         {
-            return marking.IsZr && topSpeedKmh <= ZrAboveKmh
-                ? CheckResult.From(true, ZrAboveKmh, topSpeedKmh)
+            return topSpeedKmh <= marking.SpeedAboveKmh
+                ? CheckResult.From(true, marking.SpeedAboveKmh.Value, topSpeedKmh)
                 : CheckResult.Unknown(UnknownReason.MarkingSilent) with { Limit = topSpeedKmh };
         }
 

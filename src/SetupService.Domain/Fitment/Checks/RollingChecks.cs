@@ -27,7 +27,7 @@ public static class RollingChecks
     /// <summary>Rolling circumference against the other axle's; percent of it.</summary>
     public static CheckResult AxleMatch(FitmentContext car, in Envelope candidate)
     {
-        if (car.OtherCircumferenceMm is not { } otherMm) return CheckResult.Unknown(UnknownReason.ValueMissing);
+        if (car.OtherCircumferenceMm is not { } otherMm) return CheckResult.Unknown(WithoutSize(car.Vehicle.Opposite(car.Position).Tyre) ?? UnknownReason.ValueMissing);
         var differencePct = 100 * ((candidate.RollingCircumferenceMm / otherMm) - 1);
         var size = Math.Abs(differencePct);
         var bothDriven = car.Vehicle.DrivenAxle == DrivenAxle.Both;
@@ -45,12 +45,14 @@ public static class RollingChecks
     /// </summary>
     public static CheckResult Diameter(FitmentContext car, in Envelope candidate)
     {
-        if (car.Axle.Tyre is not { Marking: var present }) return CheckResult.Unknown(UnknownReason.PresentFittingMissing);
+        if (car.Axle.Tyre is not { Marking: { HasDimensions: true } present }) return CheckResult.Unknown(WithoutSize(car.Axle.Tyre) ?? UnknownReason.PresentFittingMissing);
         var changePct = 100 * ((candidate.OverallDiameterMm / present.Dimensions.OverallDiameterMm) - 1);
         var ratio = candidate.RollingCircumferenceMm / present.RollingCircumferenceMm;
         var result = CheckResult.From(ratio <= LargestRatio && ratio >= SmallestRatio, changePct, 0);
         return result.Status == CheckStatus.Pass && ratio > 1 ? result with { Status = CheckStatus.Caution } : result;
     }
+
+    private static UnknownReason? WithoutSize(Tyres.Tyre? tyre) => tyre is null ? null : UnknownReason.TyreSizeUnknown;
 
     /// <summary>Ratio above which even a speedometer at the upper end of its permitted error would show less than the true speed.</summary>
     private static double LargestRatio => HighestTestKmh * (1 + OverreadShare) / (HighestTestKmh - OverreadKmh);

@@ -53,6 +53,7 @@ internal static class ClearanceWords
         return missing switch
         {
             UnknownReason.GapMissing => $"{gap} was not measured.",
+            UnknownReason.TyreSizeUnknown => $"{gap} was measured with a tyre whose size has no rule for its height, so there is nothing to compare the new one with.",
             UnknownReason.PresentFittingMissing => $"{gap} was measured with a wheel and tyre that are not both described, so there is nothing to compare the new ones with.",
             UnknownReason.MeasurementsContradict => Contradiction(car, place, units),
             UnknownReason.BumpTravelMissing => $"{gap} was measured at ride height and the bump travel is not given, so what travel takes of it is not known.",

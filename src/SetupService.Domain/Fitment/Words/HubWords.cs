@@ -84,7 +84,11 @@ internal static class HubWords
         };
     }
 
-    private static string Circle(BoltCircle circle, UnitSystem units) => Prose.Write(units, $"{circle.HoleCount} holes on {circle.DiameterMm:fit}");
+    private static string Circle(BoltCircle circle, UnitSystem units)
+    {
+        var first = Prose.Write(units, $"{circle.HoleCount} holes on {circle.DiameterMm:fit}");
+        return circle.Second is { } second ? $"{first} and {Circle(second, units)}" : first;
+    }
 
     private static string Seat(FastenerSeat? seat) => seat switch
     {

@@ -66,7 +66,7 @@ internal static class LoadWords
         if (marking.SpeedSymbol is null)
         {
             return result.Status == CheckStatus.Pass
-                ? Prose.Write(units, $"ZR stands for more than {LoadChecks.ZrAboveKmh:kmh}; the car reaches {topKmh:kmh}.")
+                ? Prose.Write(units, $"{marking.SpeedInSize ?? ""} stands for more than {marking.SpeedAboveKmh ?? 0:kmh}; the car reaches {topKmh:kmh}.")
                 : Prose.Write(units, $"“{marking.Text}” carries no speed symbol, so whether it may do {topKmh:kmh} is not known.");
         }
 

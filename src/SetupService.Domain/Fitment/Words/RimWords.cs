@@ -16,7 +16,7 @@ internal static class RimWords
             : Prose.Write(units, $"It must not be mounted: the tyre is made for {tyreIn:in} and the rim is {rimIn:in}.");
     }
 
-    public static string WidthBasis(in Fitting candidate) => candidate.Tyre.Marking.PermittedRimWidth.Source;
+    public static string WidthBasis(in Fitting candidate) => candidate.Tyre.Marking is { HasDimensions: true } marking ? marking.PermittedRimWidth.Source : SizeWords.Basis;
 
     public static string Width(in Fitting candidate, in CheckResult result, UnitSystem units)
     {

@@ -24,7 +24,7 @@ namespace SetupService.Api.Tests.Http.Changes;
 public sealed class DescribedChangeTests : IAsyncLifetime
 {
     private static readonly string[] Parts =
-        ["VehicleChange", "AxleChange", "WheelChange", "TyreChange", "SuspensionChange", "SuspensionPointsChange", "PointChange"];
+        ["VehicleChange", "AxleChange", "TyreChange", "SuspensionChange", "SuspensionPointsChange", "PointChange"];
 
     private JsonObject _schemas = [];
 
@@ -63,7 +63,6 @@ public sealed class DescribedChangeTests : IAsyncLifetime
     [Theory]
     [InlineData(nameof(VehicleDocument), "VehicleChange")]
     [InlineData(nameof(AxleDocument), "AxleChange")]
-    [InlineData("WheelDocument", "WheelChange")]
     [InlineData("TyreDocument", "TyreChange")]
     [InlineData(nameof(PointDocument), "PointChange")]
     public void A_change_has_the_members_limits_and_sentences_of_what_it_changes(string whole, string change)

@@ -41,7 +41,7 @@ public sealed class MergedFaultTests
     public void The_fast_path_refuses_what_breaks_the_contract_when_merged()
     {
         var request = Read("""{ "vehicle": {} }""");
-        var isBound = ChangeContract.ReaderOf<ChangeRequest>().TryRead("""{ "vehicle": {}, "change": { "front": { "wheel": { "offsetMm": 35 } } } }"""u8, out var bound);
+        var isBound = ChangeContract.ReaderOf<ChangeRequest>().TryRead("""{ "vehicle": {}, "change": { "front": { "tyre": { "pressureKpa": 230 } } } }"""u8, out var bound);
 
         Assert.True(isBound);
         Assert.False(ChangeContract.Changing(request.Vehicle, "/vehicle").With(bound!.Change!, "/change").Read().TryGet(out _, out _));
