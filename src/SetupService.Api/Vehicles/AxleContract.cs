@@ -89,6 +89,98 @@ public sealed record AxleDocument
     [Range(-150, 150)]
     [Sample(-15.0)]
     public double? RideHeightChangeMm { get; set; }
+
+    /// <summary>How far the wheel angles can be set with the parts fitted.</summary>
+    public AdjustableDocument? Adjustable { get; set; }
+}
+
+/// <summary>
+/// How far each wheel angle can be set with the parts fitted: a range, or null where it cannot be set at all. Left out, the kind of suspension tells: a twist beam and a trailing arm have
+/// nothing to set, of other kinds nobody knows.
+/// </summary>
+public sealed record AdjustableDocument
+{
+    private CamberRangeDocument? _camberDeg;
+    private ToeRangeDocument? _toeDeg;
+    private CasterRangeDocument? _casterDeg;
+
+    /// <summary>Camber; null = not at all.</summary>
+    public CamberRangeDocument? CamberDeg
+    {
+        get => _camberDeg;
+        set => (_camberDeg, IsCamberSaid) = (value, true);
+    }
+
+    /// <summary>Toe of each wheel; null = not at all.</summary>
+    public ToeRangeDocument? ToeDeg
+    {
+        get => _toeDeg;
+        set => (_toeDeg, IsToeSaid) = (value, true);
+    }
+
+    /// <summary>Caster; null = not at all.</summary>
+    public CasterRangeDocument? CasterDeg
+    {
+        get => _casterDeg;
+        set => (_casterDeg, IsCasterSaid) = (value, true);
+    }
+
+    /// <summary>Whether camber was sent, as a range or as null.</summary>
+    internal bool IsCamberSaid { get; private set; }
+
+    /// <summary>Whether toe was sent.</summary>
+    internal bool IsToeSaid { get; private set; }
+
+    /// <summary>Whether caster was sent.</summary>
+    internal bool IsCasterSaid { get; private set; }
+}
+
+/// <summary>Ends of a camber setting.</summary>
+public sealed record CamberRangeDocument
+{
+    /// <summary>The most negative.</summary>
+    [JsonRequired]
+    [Range(-15, 15)]
+    [Sample(-3.0)]
+    public double From { get; set; }
+
+    /// <summary>The least negative.</summary>
+    [JsonRequired]
+    [Range(-15, 15)]
+    [Sample(0.0)]
+    public double To { get; set; }
+}
+
+/// <summary>Ends of a toe setting of each wheel; positive = toe-in.</summary>
+public sealed record ToeRangeDocument
+{
+    /// <summary>The lowest.</summary>
+    [JsonRequired]
+    [Range(-5, 5)]
+    [Sample(-0.5)]
+    public double From { get; set; }
+
+    /// <summary>The highest.</summary>
+    [JsonRequired]
+    [Range(-5, 5)]
+    [Sample(0.5)]
+    public double To { get; set; }
+}
+
+/// <summary>Ends of a caster setting.</summary>
+public sealed record CasterRangeDocument
+{
+    /// <summary>Least.</summary>
+    [JsonRequired]
+    [Range(-5, 20)]
+    [Sample(5.0)]
+    public double From { get; set; }
+
+    /// <summary>Most.</summary>
+    [JsonRequired]
+    [Range(-5, 20)]
+    [Sample(8.0)]
+    public double To { get; set; }
 }
 
 /// <summary>Wheel and steering-axis angles at ride height: the left wheel's, and the right's where they differ.</summary>

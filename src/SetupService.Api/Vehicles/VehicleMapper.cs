@@ -95,8 +95,17 @@ internal static class VehicleMapper
             BumpTravelMm = document.BumpTravelMm,
             ReboundTravelMm = document.ReboundTravelMm,
             RideHeightChangeMm = document.RideHeightChangeMm,
+            AdjustableAsStated = Adjustable(document.Adjustable),
         };
     }
+
+    // A range whose ends are the wrong way round is refused by the calls that use it.
+    private static AdjustableAngles Adjustable(AdjustableDocument? document) => document is null ? new AdjustableAngles() : new AdjustableAngles
+    {
+        Camber = document.CamberDeg is { } camber ? AngleReach.Between(camber.From, Math.Max(camber.From, camber.To)) : document.IsCamberSaid ? AngleReach.None : null,
+        Toe = document.ToeDeg is { } toe ? AngleReach.Between(toe.From, Math.Max(toe.From, toe.To)) : document.IsToeSaid ? AngleReach.None : null,
+        Caster = document.CasterDeg is { } caster ? AngleReach.Between(caster.From, Math.Max(caster.From, caster.To)) : document.IsCasterSaid ? AngleReach.None : null,
+    };
 
     private static MapResult<Hub> MapHub(HubDocument? document)
     {

@@ -11,15 +11,15 @@ public static class SteeringCautions
 
     private static readonly Caution AxisStandsStill = new(
         "axisStandsStill",
-        "The axis is taken to stand still and the parts to be stiff: bushes that give, and a linkage whose axis wanders, show on the car and not here. Turn and lift the wheel by hand over the whole travel and lock before driving with anything changed.");
+        "This takes the steering axis as fixed and the parts as stiff. On the car bushes give and links move the axis. Before driving with anything changed, turn and lift the wheel by hand over its whole travel, to both locks.");
 
     private static readonly Caution ReadingsOnly = new(
         "readingsOnly",
-        "Caster read this way says nothing about parts that may be bent or loose. Have a licensed workshop measure before anything is adjusted; local law decides what may be changed.");
+        "These readings cannot show bent or loose parts. Have a licensed workshop measure before anything is adjusted; local law decides what may be changed.");
 
     private static readonly Caution CarOnPlates = new(
         "carOnPlates",
-        "Read with the car level on its wheels, the brakes held and the other wheels chocked, and keep hands and feet away from the plates while the steering is turned.");
+        "Take readings with the car level on its wheels, the brakes held and the other wheels chocked. Keep hands and feet away from the plates while the steering is turned.");
 
     /// <summary>With a sweep of angles: it changes nothing on a car.</summary>
     public static IReadOnlyList<Caution> ForSweep { get; } = [AxisStandsStill];
@@ -42,9 +42,9 @@ public static class SteeringCautions
 
     private static Caution Unusual(double casterDeg, double inclinationDeg) => new("unusualAxis", Prose.Write(
         UnitSystem.Metric,
-        $"A caster of {casterDeg:deg} with a steering-axis inclination of {inclinationDeg:deg} is outside what cars have (caster {UsualAxis.LeastCasterDeg:n} to {UsualAxis.GreatestCasterDeg:n}°, inclination {UsualAxis.LeastInclinationDeg:n} to {UsualAxis.GreatestInclinationDeg:n}°). Suspect what was given first: measure again, look at the signs and at the side, and do nothing on the car until it is clear."));
+        $"A caster of {casterDeg:deg} with a steering-axis inclination of {inclinationDeg:deg} is outside what cars have (caster {UsualAxis.LeastCasterDeg:n} to {UsualAxis.GreatestCasterDeg:n}°, inclination {UsualAxis.LeastInclinationDeg:n} to {UsualAxis.GreatestInclinationDeg:n}°). Check what was given first: measure again, look at the signs and at the side, and change nothing on the car until it is clear."));
 
     private static Caution Scattered(double scatterDeg, double gaugeErrorDeg) => new("scatteredReadings", Prose.Write(
         UnitSystem.Metric,
-        $"The readings scatter by {scatterDeg:deg} about the fit, more than {GreatestScatter:n} times the gauge's error of {gaugeErrorDeg:deg}, so the axis is less certain than its ranges say. Read again, with the plates level and free and the brakes held."));
+        $"The readings scatter by {scatterDeg:deg} about the fit, more than {GreatestScatter:n} times the gauge's error of {gaugeErrorDeg:deg}, so the axis is less certain than its ranges say. Read again with the plates level and free and the brakes held."));
 }

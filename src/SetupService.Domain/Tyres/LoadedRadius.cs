@@ -15,7 +15,7 @@ public static class LoadedRadius
 
     /// <summary>
     /// The standing height where no vertical rate is known, an estimate to be listed: half the outer diameter less load / rate, with the rate k of the formula
-    /// 0.00028 p √((1.03 − 0.004 A) S (S A / 50 + d)) + 3.45 kg/mm, p in kPa, aspect A in percent, width S and rim diameter d in mm (Rhyne 2005, from
+    /// 0.00028 p √((1.03 − 0.004 A) S (S A / 50 + d)) + 3.45 kg/mm, p in kPa, aspect A in percent, width S and rim diameter d in mm (Tire Science and Technology 33(3), 2005, from
     /// memory; against one published set of rates 1 to 13 % low). It is never let onto the rim.
     /// </summary>
     /// <param name="marking">The tyre.</param>

@@ -72,4 +72,10 @@ public sealed record Axle
 
     /// <summary>How much higher the body stands at this axle than where points, angles and travels are stated, mm; negative = lowered.</summary>
     public double? RideHeightChangeMm { get; init; }
+
+    /// <summary>How far its wheel angles can be set, as far as somebody said.</summary>
+    public AdjustableAngles AdjustableAsStated { get; init; } = new();
+
+    /// <summary>The same, completed by what the kind of its suspension tells.</summary>
+    public AdjustableAngles Adjustable => AdjustableAsStated.Or(AdjustableAngles.ByKind(Suspension.Layout));
 }

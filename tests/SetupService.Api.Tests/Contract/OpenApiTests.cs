@@ -25,7 +25,7 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
         ["CornerWeightsDocument", "FaultLimits", "AssumptionResponse", "CheckItem", "UncertaintyResponse", "TravelRangeDocument", "RackRangeDocument", "RangeResponse",
          "SteerRangeDocument", "MovementRangeDocument", "ShimRangeDocument", "AngleRangeDocument", "PlausibleResponse", "MoveResponse",
          "InclinationContributionsResponse", "LateralRangeDocument", "LongitudinalRangeDocument", "SensitivityResponse", "DepthsDocument", "DepthsResponse",
-         "OffsetRange", "DampingRatioRangeDocument", "CamberRangeDocument", "CasterRangeDocument", "PermittedRimWidthResponse", "TreadTemperaturesDocument", "TemperatureWindowDocument", "PressuresDocument"];
+         "OffsetRange", "DampingRatioRangeDocument", "CamberRangeDocument", "ToeRangeDocument", "CasterRangeDocument", "CamberRangeChange", "ToeRangeChange", "CasterRangeChange", "PermittedRimWidthResponse", "TreadTemperaturesDocument", "TemperatureWindowDocument", "PressuresDocument"];
 
     /// <summary>Writes the file anew where it differs, so that a change of the contract is one commit away and seen in it.</summary>
     [Theory]

@@ -179,17 +179,17 @@ public sealed class CamberTargetEdgeTests(ServiceFixture fixture) : IClassFixtur
     [Fact]
     public async Task Casters_keep_to_the_range_given()
     {
-        var within = await Answer(Single(0.9).With("/adjustable", JsonNode.Parse("""{ "casterDeg": { "from": 5, "to": 8 } }""")));
+        var within = await Answer(Single(0.9).With("/vehicle/front/adjustable", JsonNode.Parse("""{ "casterDeg": { "from": 5, "to": 8 } }""")));
         Assert.All(within.GetProperty("withCaster").EnumerateArray(), one => Assert.InRange(one.Number("casterDeg"), 5, 8));
 
-        var outside = Single(0.9).With("/adjustable", JsonNode.Parse("""{ "casterDeg": { "from": 5, "to": 8 } }""")).With("/castersDeg", JsonNode.Parse("[7, 15]"));
+        var outside = Single(0.9).With("/vehicle/front/adjustable", JsonNode.Parse("""{ "casterDeg": { "from": 5, "to": 8 } }""")).With("/castersDeg", JsonNode.Parse("[7, 15]"));
         Assert.Equal(["/castersDeg/1 inconsistent"], (await fixture.Client.RefusalOf(Path, outside.ToJsonString())).FaultsOf());
     }
 
     [Fact]
     public async Task What_remains_at_the_nearest_setting_is_what_the_car_does_with_it()
     {
-        var answer = await Answer(Single(0.9).With("/adjustable", JsonNode.Parse("""{ "camberDeg": { "from": -2.5, "to": -0.5 } }""")));
+        var answer = await Answer(Single(0.9).With("/vehicle/front/adjustable", JsonNode.Parse("""{ "camberDeg": { "from": -2.5, "to": -0.5 } }""")));
         var set = await Answer(Single(0.9).With("/vehicle/front/alignment/camberDeg", answer.GetProperty("nearest").Number("staticCamberDeg")));
 
         Assert.Equal((-2.5, false), (answer.GetProperty("nearest").Number("staticCamberDeg"), answer.GetProperty("isReachable").GetBoolean()));
@@ -203,7 +203,7 @@ public sealed class CamberTargetEdgeTests(ServiceFixture fixture) : IClassFixtur
 
         // On a car changed the scale of grip would be found anew.
         body.Remove("heldLateralG");
-        body.Remove("adjustable");
+        body["vehicle"]!["front"]!.AsObject().Remove("adjustable");
         body["lateralG"] = lateralG;
         body["cornerRadiusM"] = 60;
         return body;

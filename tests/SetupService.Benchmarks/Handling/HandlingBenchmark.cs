@@ -64,12 +64,8 @@ public class HandlingBenchmark
         return sum;
     }
 
-    /// <summary>Only the camber.</summary>
+    /// <summary>The camber that is flat and the one of most grip, with sensitivities, intervals and four other casters.</summary>
     [Benchmark]
-    public double CamberTarget() => CamberTargetSearch.CamberDeg(_reading.Car, _demand, out _) ?? throw new InvalidOperationException();
-
-    /// <summary>With sensitivities, interval and four other casters.</summary>
-    [Benchmark]
-    public double CamberTargetWhole() =>
+    public double CamberTarget() =>
         CamberTargetSearch.Solve(_reading, _demand, [4, 5, 6, 7], default, out _)?.StaticCamberDeg.Value ?? throw new InvalidOperationException();
 }

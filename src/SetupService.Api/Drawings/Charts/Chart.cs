@@ -15,6 +15,9 @@ public sealed record Chart
     /// <summary>The panels from above. One without a single known value is not drawn but named in a note.</summary>
     public required IReadOnlyList<ChartPanel> Panels { get; init; }
 
+    /// <summary>Stretches of the shared axis, each with its own words, under the panels.</summary>
+    public IReadOnlyList<ChartSpan> Spans { get; init; } = [];
+
     /// <summary>Sentences under the panels: assumptions, cautions, why positions are missing.</summary>
     public IReadOnlyList<string> Notes { get; init; } = [];
 }

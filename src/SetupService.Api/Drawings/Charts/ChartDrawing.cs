@@ -63,6 +63,7 @@ internal sealed class ChartLayout
         AddHead();
         for (var row = 0; row < _rows && panels > 0; row++) AddRow(row);
         if (panels > 0) AddFeet();
+        if (panels > 0 && view.Chart.Spans.Count > 0) AddSpans();
         AddNotes();
     }
 
@@ -117,6 +118,18 @@ internal sealed class ChartLayout
     }
 
     private void PaintFoot(SvgWriter svg, double left, double top) => _foot.Paint(svg, left + _frame.LeftUnits, left + ColumnUnits - _frame.RightUnits, top);
+
+    // Dealt out to the columns, each under that column's axis.
+    private void AddSpans()
+    {
+        var each = (_view.Chart.Spans.Count + _columns - 1) / _columns;
+        var columns = _view.Chart.Spans.Chunk(each).Select(spans => new SpanRows(spans, _view.Across, ColumnTextUnits)).ToList();
+        _parts.Add((BlockGap, columns.Max(one => one.HeightUnits), (svg, y) =>
+        {
+            for (var column = 0; column < columns.Count; column++)
+                columns[column].Paint(svg, (column * ColumnUnits) + Edge, (column * ColumnUnits) + _frame.LeftUnits, ((column + 1) * ColumnUnits) - _frame.RightUnits, y);
+        }));
+    }
 
     private void AddNotes()
     {

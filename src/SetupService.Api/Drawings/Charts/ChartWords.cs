@@ -19,6 +19,7 @@ internal static class ChartWords
         var sentences = chart.Lines.Select(Sentence).ToList();
         if (view.Panels.Count > 0) sentences.Add(Sentence($"Horizontal axis: {Axis(view)}"));
         sentences.AddRange(view.Panels.Select(panel => Panel(panel, view)));
+        sentences.AddRange(chart.Spans.Select(span => Sentence(span.Words)));
         sentences.AddRange(Notes(view));
         return string.Join(' ', sentences);
     }

@@ -4,11 +4,20 @@ using SetupService.Domain.Handling.Cornering;
 
 namespace SetupService.Api.Handling.CamberTarget;
 
-/// <summary>The static camber that stands the outer tyre as wanted, and what it rests on.</summary>
+/// <summary>The static camber to run, by three answers side by side, the first step to take, and what all rests on.</summary>
 public sealed record CamberTargetAnswer
 {
-    /// <summary>Static camber of both wheels of the axle, with the range that what the inputs leave open gives.</summary>
+    /// <summary>The first step to take.</summary>
+    public required CamberStepResponse Recommended { get; init; }
+
+    /// <summary>Static camber of both wheels of the axle with which the outer tyre is flat on the road, or leans as targetInclinationDeg asks; the range is what the inputs leave open.</summary>
     public required UncertaintyResponse StaticCamberDeg { get; init; }
+
+    /// <summary>Static camber at which the axle's tyres give most side force over the same corners, in half degrees. Judgement: nobody has published at which lean a road tyre grips best, so the range is wide.</summary>
+    public required UncertaintyResponse BestGripCamberDeg { get; init; }
+
+    /// <summary>What each camber does to grip and braking, against the camber as set; the most negative first.</summary>
+    public required TradeOffResponse[] TradeOff { get; init; }
 
     /// <summary>Static camber the left wheel wants, by right turns alone; null where there are none.</summary>
     [Sample(-2.5)]
@@ -21,11 +30,11 @@ public sealed record CamberTargetAnswer
     /// <summary>The camber set now.</summary>
     public required CamberSettingResponse Before { get; init; }
 
-    /// <summary>Whether the adjustment reaches the camber wanted; null where <c>adjustable</c> gives no range.</summary>
+    /// <summary>Whether the adjustment reaches the flat camber; null where neither <c>adjustable</c> nor the kind of suspension tells.</summary>
     [Sample(false)]
     public required bool? IsReachable { get; init; }
 
-    /// <summary>The setting nearest to the camber wanted that the adjustment reaches; that camber itself where no range is given.</summary>
+    /// <summary>The setting nearest to the flat camber that the adjustment reaches; that camber itself where nothing tells how far it reaches, the camber set where it cannot be set.</summary>
     public required CamberSettingResponse Nearest { get; init; }
 
     /// <summary>The static camber with other casters; empty on an axle that does not steer.</summary>
@@ -48,8 +57,8 @@ public sealed record CamberTargetAnswer
     /// <summary>Each corner with the camber found, the hardest first.</summary>
     public required BendMixResponse[] Corners { get; init; }
 
-    /// <summary>What it means, in at most five sentences.</summary>
-    [Sample("−2.6° of static camber keeps the outer front tyre flat on the road, on average over its work (90 % range −3.1° to −2.1°).")]
+    /// <summary>What to do and why, in at most five sentences.</summary>
+    [Sample("Set the front camber to −2.2°, 1.5° more negative than now.")]
     public required string Summary { get; init; }
 
     /// <summary>What is null above, and why.</summary>
@@ -68,6 +77,40 @@ public sealed record CamberTargetAnswer
 
     /// <summary>What can hurt somebody.</summary>
     public required CautionResponse[] Cautions { get; init; }
+}
+
+/// <summary>The first step to take with the camber, and what to read before the next.</summary>
+public sealed record CamberStepResponse
+{
+    /// <summary>What to set both wheels to; what is set now where it is to be left. Null where that was not measured.</summary>
+    [Sample(-2.2)]
+    public required double? CamberDeg { get; init; }
+
+    /// <summary>Change from the camber set now, at most 1.5°; 0 = leave it. Null where that was not measured.</summary>
+    [Sample(-1.5)]
+    public required double? StepDeg { get; init; }
+
+    /// <summary>What to do, what to read before the next step, and what limits it.</summary>
+    [Sample("Set the front camber to −2.2°, 1.5° more negative than now. The outer tyre is flat on the road at −3.7° (−4.2° to −3.2°).")]
+    public required string Text { get; init; }
+}
+
+/// <summary>What one static camber of both wheels does, against the camber as set.</summary>
+public sealed record TradeOffResponse
+{
+    /// <summary>Static camber.</summary>
+    [Sample(-2.5)]
+    public required double StaticCamberDeg { get; init; }
+
+    /// <summary>Change of the most side force the axle's tyres give in these corners; the range follows the tyre's inclination effect, which is judgement beyond a few degrees.</summary>
+    public required UncertaintyResponse GripChangePct { get; init; }
+
+    /// <summary>Change of the most the axle's tyres can brake with on the straight; judgement, and the range includes none. Null where no tyre is given.</summary>
+    public required UncertaintyResponse? BrakingChangePct { get; init; }
+
+    /// <summary>Whether it can be set; null where neither <c>adjustable</c> nor the kind of suspension tells.</summary>
+    [Sample(true)]
+    public required bool? IsReachable { get; init; }
 }
 
 /// <summary>One setting of the static camber, and what it gives.</summary>
@@ -139,10 +182,6 @@ public sealed record StraightRunningResponse
     /// <summary>Share of the load on the outer third.</summary>
     [Sample(27.0)]
     public required double OuterShoulderLoadPct { get; init; }
-
-    /// <summary>Contact area left to brake on, by that of the tyre upright.</summary>
-    [Sample(99.5)]
-    public required double BrakingPatchPct { get; init; }
 
     /// <summary>Road wear of the inner third by the mean of the tread; its range is that of the background slip of a rolling tread.</summary>
     public required UncertaintyResponse InnerShoulderWearRatio { get; init; }

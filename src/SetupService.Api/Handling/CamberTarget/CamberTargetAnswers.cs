@@ -18,15 +18,17 @@ internal static class CamberTargetAnswers
         var target = request.TargetInclinationDeg ?? 0;
         var wanted = result.StaticCamberDeg.Value;
         var at = request.Axle;
-        var input = HandlingInputs.For(at).Camber;
         var straight = Straight(vehicle, reading.Car, at, wanted);
         return new CamberTargetAnswer
         {
-            StaticCamberDeg = UncertaintyResponse.From(result.StaticCamberDeg.Ninety),
+            Recommended = new() { CamberDeg = result.Advice.CamberDeg, StepDeg = result.Advice.StepDeg, Text = result.Advice.Text },
+            StaticCamberDeg = UncertaintyResponse.From(result.StaticCamberDeg),
+            BestGripCamberDeg = UncertaintyResponse.From(result.BestGripCamberDeg),
+            TradeOff = [.. CamberTradeOff.Compute(result, vehicle.At(at).Adjustable.Camber, reading.Car, at, vehicle.At(at).Tyre).Select(Row)],
             LeftStaticCamberDeg = result.LeftDeg,
             RightStaticCamberDeg = result.RightDeg,
-            Before = Setting(input.Read(reading.Car), result.MeanInclinationNowDeg),
-            IsReachable = request.Adjustable?.CamberDeg is null ? null : result.NearestCamberDeg == wanted,
+            Before = Setting(result.SetCamberDeg, result.MeanInclinationNowDeg),
+            IsReachable = vehicle.At(at).Adjustable.Camber is null ? null : result.NearestCamberDeg == wanted,
             Nearest = Setting(result.NearestCamberDeg, result.MeanInclinationAtNearestDeg),
             WithCaster = [.. result.WithCaster.Select(one => new CamberForCasterResponse { CasterDeg = one.CasterDeg, StaticCamberDeg = one.StaticCamberDeg })],
             CasterSaving = result.SavedPerCasterDeg,
@@ -39,7 +41,7 @@ internal static class CamberTargetAnswers
             Method = "camber-target",
             Edition = Edition.Current,
             Assumptions = [.. Assumptions(request, vehicle, reading, scale, corners, result)],
-            Cautions = CautionResponse.From([.. CorneringCautions.OfAttitudes([.. result.Corners.Select(one => one.Attitude)]), .. CamberTargetCautions.Build(wanted), .. vehicle.SuspensionCautions(units)]),
+            Cautions = CautionResponse.From([.. CorneringCautions.OfAttitudes([.. result.Corners.Select(one => one.Attitude)]), .. CamberTargetCautions.Build(Math.Min(wanted, result.SetCamberDeg)), .. vehicle.SuspensionCautions(units)]),
         };
 
         CamberSettingResponse Setting(double camberDeg, double? meanInclinationDeg) => new()
@@ -50,29 +52,37 @@ internal static class CamberTargetAnswers
         };
     }
 
+    private static TradeOffResponse Row(CamberTradeOff one) => new()
+    {
+        StaticCamberDeg = one.StaticCamberDeg,
+        GripChangePct = UncertaintyResponse.From(one.GripChangePct),
+        BrakingChangePct = UncertaintyResponse.From(one.BrakingChangePct),
+        IsReachable = one.IsReachable,
+    };
+
     private static SensitivityResponse Sensitivity(CamberSensitivity one, CamberTargetRequest request, UnitSystem units)
     {
         var input = one.Place is "/lateralG" or "/cornerRadiusM" ? CorneringPointer(one.Place, request) : LoadPointer(one.Place, request);
         return input == "/speedKmh"
             ? BySpeed(one, request.SpeedKmh!.Value, units)
-            : Sensitivity(input, one.Unit, one.Value, one.DegPerUnit, one.StandardError, CamberTargetWords.Explain(one.Place, one.DegPerUnit, units));
+            : Sensitivity(input, one.Unit, one.Value, one.DegPerUnit, one.StandardError, one.LeavesOpenDeg, CamberTargetWords.Explain(one.Place, one.DegPerUnit, units));
     }
 
     /// <summary>With the lateral acceleration as it is the radius goes with the square of the speed.</summary>
     private static SensitivityResponse BySpeed(CamberSensitivity one, double speedKmh, UnitSystem units)
     {
         var mPerKmh = 2 * one.Value / speedKmh;
-        return Sensitivity("/speedKmh", "Kmh", speedKmh, one.DegPerUnit * mPerKmh, one.StandardError / mPerKmh, CamberTargetWords.Explain("/speedKmh", one.DegPerUnit * mPerKmh, units));
+        return Sensitivity("/speedKmh", "Kmh", speedKmh, one.DegPerUnit * mPerKmh, one.StandardError / mPerKmh, one.LeavesOpenDeg, CamberTargetWords.Explain("/speedKmh", one.DegPerUnit * mPerKmh, units));
     }
 
-    private static SensitivityResponse Sensitivity(string input, string unit, double value, double degPerUnit, double standardError, string text) => new()
+    private static SensitivityResponse Sensitivity(string input, string unit, double value, double degPerUnit, double standardError, double leavesOpenDeg, string text) => new()
     {
         Input = input,
         Unit = unit,
         Value = value,
         DegPerUnit = degPerUnit,
         StandardError = standardError,
-        LeavesOpenDeg = Math.Abs(degPerUnit) * standardError,
+        LeavesOpenDeg = leavesOpenDeg,
         Text = text,
     };
 
@@ -108,7 +118,6 @@ internal static class CamberTargetAnswers
         {
             InnerShoulderLoadPct = runs.InnerShoulderLoadPct,
             OuterShoulderLoadPct = runs.OuterShoulderLoadPct,
-            BrakingPatchPct = runs.BrakingPatchPct,
             InnerShoulderWearRatio = UncertaintyResponse.From(runs.InnerShoulderWearRatio),
         };
     }
@@ -117,6 +126,7 @@ internal static class CamberTargetAnswers
     {
         if (result.LeftDeg is null) yield return Gap("leftStaticCamberDeg", "no right turn is asked for", "/turn");
         if (result.RightDeg is null) yield return Gap("rightStaticCamberDeg", "no left turn is asked for", "/turn");
+        if (result.Advice.CamberDeg is null) yield return Gap("recommended/camberDeg", "the camber set now was not given", at == CarAxle.Front ? "/vehicle/front/alignment/camberDeg" : "/vehicle/rear/alignment/camberDeg");
         if (result.MeanInclinationAtNearestDeg is null) yield return Gap("nearest/meanInclinationDeg", "set so, the car has no equilibrium in one of the corners");
         if (at == CarAxle.Rear)
         {
@@ -131,7 +141,9 @@ internal static class CamberTargetAnswers
 
         if (straight is null)
         {
-            yield return Gap("straight", "needs the tyre's marking", at == CarAxle.Front ? "/vehicle/front/tyre" : "/vehicle/rear/tyre");
+            var place = at == CarAxle.Front ? "/vehicle/front/tyre" : "/vehicle/rear/tyre";
+            yield return Gap("straight", "needs the tyre's marking", place);
+            yield return Gap("tradeOff/brakingChangePct", "needs the tyre's marking", place);
         }
 
         static UnknownResponse Gap(string output, string reason, params string[] needs) => UnknownResponse.Create(output, reason, needs);
@@ -148,23 +160,32 @@ internal static class CamberTargetAnswers
             yield return Assumption("/turn", null, "left", CommonPractice, "Corners that do not say their direction are taken as left ones; it matters only where the car differs from side to side.");
         if (request.LateralG is null && Math.Abs(corners.ShareSum - 100) > 0.5)
             yield return Assumption(request.Corners is null ? "/histogramCsv" : "/corners", corners.ShareSum, null, "the request", "The shares do not make 100; they are taken as ratios.");
+        if (vehicle.At(request.Axle).AdjustableAsStated.Camber is null)
+        {
+            var place = $"/vehicle/{CorneringWords.Name(request.Axle)}/adjustable/camberDeg";
+            yield return vehicle.At(request.Axle).Adjustable.Camber is null
+                ? Assumption(place, null, "can be set as far as it takes", CommonPractice, "How far the camber can be set was not given, and this kind of suspension does not tell.")
+                : Assumption(place, null, "cannot be set", CommonPractice, "How far the camber can be set was not given; this kind of suspension has nothing to set it with.");
+        }
+
         yield return Assumption("/corners", null, "weighted by load times slip times time", "work of the tread against the road", "A corner counts by the work the outer tyre does in it; how closely lateral acceleration (0.03 g) and radius (10 %) are known is common practice, no source.");
         if (vehicle.At(request.Axle).Tyre is { } tyre)
         {
             var tread = TreadWidth.Mm(tyre);
-            yield return Assumption($"/vehicle/{(request.Axle == CarAxle.Front ? "front" : "rear")}/tyre", tread.Value, null, tread.Source, "Value is the width of the tread on the road in mm; with it the load moves across the tread on the straight.");
+            yield return Assumption($"/vehicle/{CorneringWords.Name(request.Axle)}/tyre", tread.Value, null, tread.Source, "Value is the width of the tread on the road in mm; with it the load moves across the tread on the straight.");
+            yield return Assumption($"/vehicle/{CorneringWords.Name(request.Axle)}/tyre", 0.147, null, "judgement, 0 to 0.45; three of four published sets have no effect of inclination on the braking peak", "Value is the share of its friction a part of the tread loses where its pressure doubles: braking over camber goes by it.");
         }
     }
 
-    /// <summary>To first order: the sensitivity times the way to either end of the range.</summary>
+    /// <summary>The camber wanted at both ends of an assumed input's range.</summary>
     private static AssumptionResponse Scalar(AssumedInput one, CamberTargetResult result)
     {
-        var slope = result.Sensitivities.FirstOrDefault(other => other.Place == "/vehicle" + one.Input.Place)?.DegPerUnit ?? 0;
+        var effect = result.Sensitivities.FirstOrDefault(other => other.Place == "/vehicle" + one.Input.Place);
         var wanted = result.StaticCamberDeg.Value;
         return AssumptionResponse.From(one.ToAssumption()) with
         {
             Plausible = new PlausibleResponse { Lower = one.Lower, Upper = one.Upper },
-            Moves = slope == 0 ? [] : [new MoveResponse { Output = "/staticCamberDeg/value", Lower = wanted + (slope * (one.Lower - one.Value)), Upper = wanted + (slope * (one.Upper - one.Value)) }],
+            Moves = effect is null ? [] : [new MoveResponse { Output = "/staticCamberDeg/value", Lower = wanted + effect.AtLowerDeg, Upper = wanted + effect.AtUpperDeg }],
         };
     }
 

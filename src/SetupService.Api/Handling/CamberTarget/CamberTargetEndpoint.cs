@@ -1,4 +1,6 @@
+using System.Diagnostics.CodeAnalysis;
 using Microsoft.AspNetCore.Http.HttpResults;
+using SetupService.Api.Drawings;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
@@ -9,6 +11,7 @@ using SetupService.Domain.Handling.CamberTarget;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Numerics;
+using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Handling.CamberTarget;
 
@@ -18,54 +21,93 @@ internal static class CamberTargetEndpoint
     // The most caster the contract knows, degrees.
     private const double MostCasterDeg = 20;
 
-    public static void MapCamberTarget(this RouteGroupBuilder group) =>
+    public static void MapCamberTarget(this RouteGroupBuilder group)
+    {
         group.MapPost("/camber-target", Find)
             .WithQuery(QueryParameters.Units)
             .WithExample("camber-target")
             .WithProblems(ProblemTypes.NotComputable)
             .WithName("camberTarget")
-            .WithSummary("How much static camber does this cornering need?")
-            .WithDescription("The static camber with which the outer wheel's inclination to the road, weighted by load times slip, averages the target: for one lateral acceleration, a list of corners, or a histogram as CSV text. With its interval, its sensitivities, other casters, and what it does on the straight.");
+            .WithSummary("How much static camber should I run?")
+            .WithDescription("For one lateral acceleration, a list of corners, or a histogram as CSV text: the static camber with which the outer tyre is flat on the road (or at the target), the one of most grip, what every camber between does to grip and braking, and the first step to take. Each with its interval; with sensitivities, other casters, and what it does on the straight.");
+        group.MapPost("/camber-target/chart", Chart)
+            .WithQuery(QueryParameters.Units, QueryParameters.WidthPx)
+            .WithExample("camber-target")
+            .WithProblems(ProblemTypes.NotComputable)
+            .WithName("camberTargetChart")
+            .WithSummary("Grip and braking over static camber as a chart")
+            .WithDescription("Takes the body of camber-target and draws grip in the bends and braking over static camber, with what is set, what is recommended, and how far it can be set.");
+    }
 
-    private static Results<Answer<CamberTargetAnswer>, Problem> Find(Body<CamberTargetRequest> body, QueryReader query, CancellationToken cancellation)
+    private static Results<Answer<CamberTargetAnswer>, Problem> Find(Body<CamberTargetRequest> body, QueryReader query, CancellationToken cancellation) =>
+        TryFind(body, query.Units, cancellation, out var found, out var problem) ? new Answer<CamberTargetAnswer>(found.Answer) : problem;
+
+    private static Results<SvgAnswer, Problem> Chart(Body<CamberTargetRequest> body, QueryReader query, CancellationToken cancellation) =>
+        TryFind(body, query.Units, cancellation, out var found, out var problem) ? new SvgAnswer(CamberChart.Draw(body.Value!, found.Answer, found.SetRange, found.Reach, query.WidthPx)) : problem;
+
+    private static bool TryFind(Body<CamberTargetRequest> body, UnitSystem units, CancellationToken cancellation, out Found found, [NotNullWhen(false)] out Problem? problem)
     {
+        (found, problem) = (default, body.Problem!);
         if (body.Value is not { } request)
-            return body.Problem!;
+            return false;
         if (!VehicleMapper.Map(request.Vehicle).Under("vehicle").TryGet(out var vehicle, out var refusal))
-            return body.Refuse(refusal);
-        if (HandlingCarBuilder.Build(vehicle, query.Units) is not { } stated)
-            return HandlingProblems.NoCorner(vehicle);
+        {
+            problem = body.Refuse(refusal);
+            return false;
+        }
+
+        if (HandlingCarBuilder.Build(vehicle, units) is not { } stated)
+        {
+            problem = HandlingProblems.NoCorner(vehicle);
+            return false;
+        }
 
         var corners = BendMixMapper.Map(request);
+        var adjustable = vehicle.At(request.Axle).Adjustable;
         var demand = new CamberDemand
         {
             Axle = request.Axle,
             Corners = corners.Corners,
             TargetInclinationDeg = request.TargetInclinationDeg ?? 0,
-            Adjustable = request.Adjustable?.CamberDeg is { } range ? (range.From, range.To) : null,
+            Reach = adjustable.Camber,
         };
         var budget = WorkBudget.Generous(cancellation);
         var hardest = demand.Hardest.Demand;
         var scale = GripScale.Find(stated.Car, TurnPath.AtRadius(hardest.Turn, hardest.RadiusM), request.HeldLateralG, budget) ?? GripScale.ByTyres;
         var reading = scale.Apply(stated);
-        if (CamberTargetSearch.Solve(reading, demand, Casters(request, reading.Car), budget, out var failure) is not { } result)
+        if (CamberTargetSearch.Solve(reading, demand, Casters(request, reading.Car, adjustable.Caster), budget, out var failure) is not { } result)
         {
             cancellation.ThrowIfCancellationRequested();
-            return NoCamber(request, reading.Car, failure!.Value, query.Units);
+            problem = NoCamber(request, reading.Car, failure!.Value, units);
+        }
+        else if (Math.Abs(result.StaticCamberDeg.Value) > CamberTargetSearch.LargestDeg)
+        {
+            problem = NoCamber(request, reading.Car, new(null, demand.Hardest.Demand), units);
+        }
+        else
+        {
+            var camber = HandlingInputs.For(request.Axle).Camber;
+            var setRange = Uncertainty.Ninety(result.SetCamberDeg, reading.ErrorOf(camber));
+            found = new(CamberTargetAnswers.Create(request, vehicle, reading, scale, corners, result, units), reading.AssumedFor(camber) is null ? setRange : null, demand.Reach);
+            problem = null;
         }
 
-        return Math.Abs(result.StaticCamberDeg.Value) > CamberTargetSearch.LargestDeg
-            ? NoCamber(request, reading.Car, new(null, demand.Hardest.Demand), query.Units)
-            : new Answer<CamberTargetAnswer>(CamberTargetAnswers.Create(request, vehicle, reading, scale, corners, result, query.Units));
+        return problem is null;
     }
 
+    /// <summary>The answer, and what its picture shows beside it.</summary>
+    /// <param name="Answer">The answer.</param>
+    /// <param name="SetRange">The camber set now with the gauge's error; null where nobody measured it.</param>
+    /// <param name="Reach">How far camber can be set; null where nobody said.</param>
+    private readonly record struct Found(CamberTargetAnswer Answer, Uncertainty? SetRange, AngleReach? Reach);
+
     /// <summary>The present caster and those asked for, or up to three degrees more as far as the range goes.</summary>
-    private static List<double> Casters(CamberTargetRequest request, HandlingCar car)
+    private static List<double> Casters(CamberTargetRequest request, HandlingCar car, AngleReach? reach)
     {
         var now = HandlingInputs.For(request.Axle).Caster.Read(car);
         var list = new List<double> { now };
         if (request.CastersDeg is { } asked) list.AddRange(asked);
-        else list.AddRange(new[] { now + 1, now + 2, now + 3 }.Where(one => one <= MostCasterDeg && (request.Adjustable?.CasterDeg is not { } range || (one >= range.From && one <= range.To))));
+        else list.AddRange(new[] { now + 1, now + 2, now + 3 }.Where(one => one <= MostCasterDeg && reach?.Holds(one) != false));
         return list;
     }
 

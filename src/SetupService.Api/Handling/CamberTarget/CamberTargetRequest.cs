@@ -61,10 +61,7 @@ public sealed record CamberTargetRequest
     [Sample("lateralG,sharePct\n0.7,40\n0.9,60\n")]
     public string? HistogramCsv { get; set; }
 
-    /// <summary>How far camber and caster can be set.</summary>
-    public AdjustableAnglesDocument? Adjustable { get; set; }
-
-    /// <summary>Casters to answer for beside the present one; one, two and three degrees more where left out.</summary>
+    /// <summary>Casters to answer for beside the present one; one, two and three degrees more, as far as the axle's adjustable goes, where left out.</summary>
     [Count(1, 8)]
     [Range(-5, 20)]
     [Sample(6.0)]
@@ -99,46 +96,4 @@ public sealed record BendMixEntry
     /// <summary>Which way; the request's where left out.</summary>
     [Sample("right")]
     public TurnDirection? Turn { get; set; }
-}
-
-/// <summary>How far the angles can be set.</summary>
-public sealed record AdjustableAnglesDocument
-{
-    /// <summary>Static camber.</summary>
-    public CamberRangeDocument? CamberDeg { get; set; }
-
-    /// <summary>Caster.</summary>
-    public CasterRangeDocument? CasterDeg { get; set; }
-}
-
-/// <summary>Ends of a camber setting, degrees.</summary>
-public sealed record CamberRangeDocument
-{
-    /// <summary>The most negative.</summary>
-    [JsonRequired]
-    [Range(-15, 15)]
-    [Sample(-2.5)]
-    public double From { get; set; }
-
-    /// <summary>The least negative.</summary>
-    [JsonRequired]
-    [Range(-15, 15)]
-    [Sample(-0.5)]
-    public double To { get; set; }
-}
-
-/// <summary>Ends of a caster setting, degrees.</summary>
-public sealed record CasterRangeDocument
-{
-    /// <summary>Least.</summary>
-    [JsonRequired]
-    [Range(-5, 20)]
-    [Sample(5.0)]
-    public double From { get; set; }
-
-    /// <summary>Most.</summary>
-    [JsonRequired]
-    [Range(-5, 20)]
-    [Sample(8.0)]
-    public double To { get; set; }
 }

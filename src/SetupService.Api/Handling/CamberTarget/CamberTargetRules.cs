@@ -3,6 +3,9 @@ using FluentValidation.Results;
 using SetupService.Api.Handling.Turns;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Rules;
+using SetupService.Api.Vehicles;
+using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Handling.CamberTarget;
 
@@ -12,6 +15,7 @@ public sealed class CamberTargetRules : AbstractValidator<CamberTargetRequest>
     private const int MostFaultsOfBends = 20;
 
     private static readonly HandlingRules Car = new(needsWheelbase: true);
+    private static readonly AdjustableRules Ends = new();
 
     /// <summary>Makes the rules; they hold no state.</summary>
     public CamberTargetRules()
@@ -34,22 +38,17 @@ public sealed class CamberTargetRules : AbstractValidator<CamberTargetRequest>
             .WithErrorCode(FaultCodes.Inconsistent)
             .WithMessage(TurnRules.OneOfBoth);
         RuleFor(request => request).Custom(AddFaultsOfBends);
-        RuleFor(request => request.Adjustable!.CamberDeg!.To)
-            .Must(static (request, to) => to >= request.Adjustable!.CamberDeg!.From)
-            .When(request => request.Adjustable?.CamberDeg is not null)
-            .WithErrorCode(FaultCodes.Inconsistent)
-            .WithMessage((request, to) => FormattableString.Invariant($"to is {to}, below from, which is {request.Adjustable!.CamberDeg!.From}."));
-        RuleFor(request => request.Adjustable!.CasterDeg!.To)
-            .Must(static (request, to) => to >= request.Adjustable!.CasterDeg!.From)
-            .When(request => request.Adjustable?.CasterDeg is not null)
-            .WithErrorCode(FaultCodes.Inconsistent)
-            .WithMessage((request, to) => FormattableString.Invariant($"to is {to}, below from, which is {request.Adjustable!.CasterDeg!.From}."));
+        RuleFor(request => request.Vehicle.Front!.Adjustable!).SetValidator(Ends).When(request => request.Vehicle?.Front?.Adjustable is not null);
+        RuleFor(request => request.Vehicle.Rear!.Adjustable!).SetValidator(Ends).When(request => request.Vehicle?.Rear?.Adjustable is not null);
         RuleForEach(request => request.CastersDeg)
-            .Must(static (request, casterDeg) => casterDeg >= request.Adjustable!.CasterDeg!.From && casterDeg <= request.Adjustable.CasterDeg.To)
-            .When(static (request, context) => request.Adjustable?.CasterDeg is { } range && range.From <= range.To && !context.IsRefused("Adjustable.CasterDeg"))
+            .Must(static (request, casterDeg) => Caster(request) is not { } range || (casterDeg >= range.From && casterDeg <= range.To))
+            .When(static (request, context) => Caster(request) is { } range && range.From <= range.To && !context.IsRefused($"Vehicle.{request.Axle}.Adjustable.CasterDeg"))
             .WithErrorCode(FaultCodes.Inconsistent)
-            .WithMessage((request, casterDeg) => FormattableString.Invariant($"{casterDeg}° is outside adjustable.casterDeg, which is {request.Adjustable!.CasterDeg!.From} to {request.Adjustable.CasterDeg.To}°."));
+            .WithMessage((request, casterDeg) => FormattableString.Invariant($"{casterDeg}° is outside adjustable.casterDeg of the {CorneringWords.Name(request.Axle)} axle, which is {Caster(request)!.From} to {Caster(request)!.To}°."));
     }
+
+    private static CasterRangeDocument? Caster(CamberTargetRequest request) =>
+        (request.Axle == CarAxle.Front ? request.Vehicle?.Front : request.Vehicle?.Rear)?.Adjustable?.CasterDeg;
 
     // What was refused was still sent.
     private static List<string> FormsSent(CamberTargetRequest request, ValidationContext<CamberTargetRequest> context)
@@ -76,4 +75,18 @@ public sealed class CamberTargetRules : AbstractValidator<CamberTargetRequest>
         foreach (var (place, code, message) in BendMixMapper.Map(request).Faults.Where(one => !context.IsRefused(one.Place)).Take(MostFaultsOfBends))
             context.AddFailure(new ValidationFailure(place, message) { ErrorCode = code });
     }
+}
+
+/// <summary>The ends of each range an angle can be set in, the lower one first.</summary>
+public sealed class AdjustableRules : AbstractValidator<AdjustableDocument>
+{
+    /// <summary>Makes the rules; they hold no state.</summary>
+    public AdjustableRules()
+    {
+        RuleFor(one => one.CamberDeg!.To).Must(static (one, to) => to >= one.CamberDeg!.From).When(one => one.CamberDeg is not null).Says(FaultCodes.Inconsistent, static (one, to) => Below(one.CamberDeg!.From, to));
+        RuleFor(one => one.ToeDeg!.To).Must(static (one, to) => to >= one.ToeDeg!.From).When(one => one.ToeDeg is not null).Says(FaultCodes.Inconsistent, static (one, to) => Below(one.ToeDeg!.From, to));
+        RuleFor(one => one.CasterDeg!.To).Must(static (one, to) => to >= one.CasterDeg!.From).When(one => one.CasterDeg is not null).Says(FaultCodes.Inconsistent, static (one, to) => Below(one.CasterDeg!.From, to));
+    }
+
+    private static string Below(double from, double to) => FormattableString.Invariant($"to is {to}, below from, which is {from}.");
 }

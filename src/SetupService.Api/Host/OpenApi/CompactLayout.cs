@@ -11,7 +11,7 @@ namespace SetupService.Api.Host.OpenApi;
 internal static class CompactLayout
 {
     /// <summary>The most characters a line has, unless a single value is longer.</summary>
-    private const int LineLength = 160;
+    private const int LineLength = 240;
 
     /// <summary>Lays out a whole document.</summary>
     /// <param name="json">The document; its values keep their own text.</param>

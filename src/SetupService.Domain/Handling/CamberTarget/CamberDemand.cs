@@ -16,8 +16,8 @@ public sealed record CamberDemand
     /// <summary>Inclination to the road that the mean is to have, degrees; negative = top towards the car's centre.</summary>
     public double TargetInclinationDeg { get; init; }
 
-    /// <summary>Static cambers that the adjustment reaches, degrees; null = any.</summary>
-    public (double MinimumDeg, double MaximumDeg)? Adjustable { get; init; }
+    /// <summary>How far the axle's camber can be set; null = nobody said.</summary>
+    public AngleReach? Reach { get; init; }
 
     /// <summary>The hardest of the corners.</summary>
     public BendShare Hardest => Corners.MaxBy(corner => corner.Demand.LateralG);

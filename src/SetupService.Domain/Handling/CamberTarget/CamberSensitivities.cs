@@ -10,15 +10,21 @@ internal sealed class CamberSensitivities(ResolvedHandlingCar reading, CamberDem
 {
     private const double RelativeStep = 1e-3;
 
+    // What leaves less open, degrees, is rounding of the solver.
+    private const double Unmoved = 1e-8;
+
+    // An assumed input whose range moves the camber by less, degrees, by its slope is not solved at its ends.
+    private const double LeastSolvedDeg = 0.02;
+
     /// <summary>Degrees of static camber that one more degree of caster saves in the tightest corner alone; null where it has no equilibrium then.</summary>
-    public static double? SavedInTightest(CamberDemand demand, HandlingCar car, WorkBudget? budget)
+    public double? SavedInTightest(HandlingCar car)
     {
-        var tightest = new BendSeries(demand with { Corners = [demand.Tightest] }, budget);
+        var tightest = demand.Tightest.Demand;
         var caster = HandlingInputs.For(demand.Axle).Caster;
         var camber = HandlingInputs.For(demand.Axle).Camber;
-        return tightest.VariedMeanDeg(car) is { } now
-            && tightest.VariedMeanDeg(caster.Put(car, caster.Read(car) + 1)) is { } more
-            && tightest.VariedMeanDeg(camber.Put(car, camber.Read(car) + 0.1)) is { } leaned
+        return series.VariedMeanDeg(car, tightest) is { } now
+            && series.VariedMeanDeg(caster.Put(car, caster.Read(car) + 1), tightest) is { } more
+            && series.VariedMeanDeg(camber.Put(car, camber.Read(car) + 0.1), tightest) is { } leaned
             ? -(more - now) / ((leaned - now) / 0.1)
             : null;
     }
@@ -40,15 +46,32 @@ internal sealed class CamberSensitivities(ResolvedHandlingCar reading, CamberDem
             var error = reading.ErrorOf(input);
             var step = Math.Max(RelativeStep * Math.Abs(value), 0.02 * error);
             if (step == 0 || series.VariedMeanDeg(input.Put(car, value + step)) is not { } moved) continue;
-            list.Add(CamberSensitivity.Create(input, value, slopes.TakingBack(moved - mean) / step, error));
+            list.Add(WithEnds(new("/vehicle" + input.Place, input.Unit, value, slopes.TakingBack(moved - mean) / step, error), input, car, mean, slopes));
         }
 
         AddPoints(list, car, CarAxle.Front, slopes);
         AddPoints(list, car, CarAxle.Rear, slopes);
         list.AddRange(DemandSensitivities(car, mean, slopes));
-        list.RemoveAll(one => one.DegPerUnit == 0);
+        list.RemoveAll(one => one.LeavesOpenDeg < Unmoved);
         list.Sort((one, other) => other.LeavesOpenDeg.CompareTo(one.LeavesOpenDeg));
         return list;
+    }
+
+    /// <summary>
+    /// An assumed input's effect at both ends of its range: solved there where it matters, as neither the range nor what it does need be alike to both sides. A value given is known
+    /// so closely that its slope tells; so does that of an input that hardly acts.
+    /// </summary>
+    private CamberSensitivity WithEnds(CamberSensitivity one, HandlingInput input, HandlingCar car, double mean, in CamberSlopes slopes)
+    {
+        if (reading.AssumedFor(input) is not { } assumed) return one;
+        var (lower, upper) = (one.DegPerUnit * (assumed.Lower - one.Value), one.DegPerUnit * (assumed.Upper - one.Value));
+        if (Math.Max(Math.Abs(lower), Math.Abs(upper)) >= LeastSolvedDeg)
+        {
+            if (series.VariedMeanDeg(input.Put(car, assumed.Lower)) is { } below) lower = slopes.TakingBack(below - mean);
+            if (series.VariedMeanDeg(input.Put(car, assumed.Upper)) is { } above) upper = slopes.TakingBack(above - mean);
+        }
+
+        return one with { AtLowerDeg = lower, AtUpperDeg = upper };
     }
 
     /// <summary>
@@ -79,11 +102,11 @@ internal sealed class CamberSensitivities(ResolvedHandlingCar reading, CamberDem
         const double errorG = 0.03;
         const double errorOfRadius = 0.1;
         var hardest = demand.Hardest.Demand;
-        var harder = new BendSeries(demand with { Corners = [.. demand.Corners.Select(one => one.Harder(1 + step))] }, budget);
+        var harder = new BendSeries(demand with { Corners = [.. demand.Corners.Select(one => one.Harder(1 + step))] }, series);
         if (harder.VariedMeanDeg(car) is { } moved)
             list.Add(new("/lateralG", "G", hardest.LateralG, slopes.TakingBack(moved - mean) / (step * hardest.LateralG), errorG));
         var tightest = demand.Tightest.Demand;
-        var wider = new BendSeries(demand with { Corners = [.. demand.Corners.Select(one => one with { Demand = one.Demand with { RadiusM = one.Demand.RadiusM * (1 + step) } })] }, budget);
+        var wider = new BendSeries(demand with { Corners = [.. demand.Corners.Select(one => one with { Demand = one.Demand with { RadiusM = one.Demand.RadiusM * (1 + step) } })] }, series);
         if (wider.VariedMeanDeg(car) is { } widened)
             list.Add(new("/cornerRadiusM", "M", tightest.RadiusM, slopes.TakingBack(widened - mean) / (step * tightest.RadiusM), errorOfRadius * tightest.RadiusM));
         return list;

@@ -7,8 +7,23 @@ namespace SetupService.Domain.Handling.CamberTarget;
 /// <summary>The static camber that gives the wanted inclination, and what it depends on.</summary>
 public sealed record CamberTargetResult
 {
-    /// <summary>Static camber of both wheels, degrees, with what the inputs leave uncertain.</summary>
-    public required Estimate StaticCamberDeg { get; init; }
+    /// <summary>Static camber of both wheels that gives the inclination wanted, degrees, with the 90 % range the inputs leave, skewed where theirs are.</summary>
+    public required Uncertainty StaticCamberDeg { get; init; }
+
+    /// <summary>
+    /// Static camber of both wheels at which the axle's tyres give most side force over the same bends, degrees, in half degrees: judgement, as nobody has published a best inclination
+    /// of road tyres.
+    /// </summary>
+    public required Uncertainty BestGripCamberDeg { get; init; }
+
+    /// <summary>The camber set now, mean of both wheels, degrees.</summary>
+    public required double SetCamberDeg { get; init; }
+
+    /// <summary>What to do first.</summary>
+    public required CamberAdvice Advice { get; init; }
+
+    /// <summary>The axle's grip over the same bends at any static camber.</summary>
+    public required CamberGrip Grip { get; init; }
 
     /// <summary>Static camber by right turns alone, which load the left wheel, degrees; null where there are none.</summary>
     public required double? LeftDeg { get; init; }
@@ -67,11 +82,14 @@ public readonly record struct CamberForCaster(double CasterDeg, double? StaticCa
 /// <param name="StandardError">How closely the input is known, in its unit.</param>
 public sealed record CamberSensitivity(string Place, string Unit, double Value, double DegPerUnit, double StandardError)
 {
-    /// <summary>What that leaves uncertain of the camber wanted, degrees, one standard error.</summary>
-    public double LeavesOpenDeg => Math.Abs(DegPerUnit) * StandardError;
+    /// <summary>Change of the camber wanted, degrees, with the input at the lower end of its 90 % range.</summary>
+    public double AtLowerDeg { get; init; } = -Uncertainty.StandardErrorsAtNinetyPct * StandardError * DegPerUnit;
 
-    internal static CamberSensitivity Create(HandlingInput input, double value, double degPerUnit, double standardError) =>
-        new("/vehicle" + input.Place, input.Unit, value, degPerUnit, standardError);
+    /// <summary>The same with the input at the upper end.</summary>
+    public double AtUpperDeg { get; init; } = Uncertainty.StandardErrorsAtNinetyPct * StandardError * DegPerUnit;
+
+    /// <summary>What that leaves uncertain of the camber wanted, degrees, one standard error: the mean of both sides.</summary>
+    public double LeavesOpenDeg => (Math.Abs(AtLowerDeg) + Math.Abs(AtUpperDeg)) / (2 * Uncertainty.StandardErrorsAtNinetyPct);
 }
 
 /// <summary>Why no static camber is found.</summary>

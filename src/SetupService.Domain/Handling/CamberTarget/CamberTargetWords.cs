@@ -57,17 +57,18 @@ public static class CamberTargetWords
         ("/speedKmh", "speed", 10, "10 km/h", 5 * KmhPerMph, "5 mph"),
     ];
 
-    /// <summary>At most four sentences: the camber, the setting now, how far the adjustment goes, what caster does.</summary>
+    /// <summary>At most five sentences: what to do, the camber that is flat, the one of most grip, how it is now, how far the adjustment goes or what caster does.</summary>
     public static string Summarize(CamberTargetResult result, double targetDeg, CarAxle axle)
     {
         ArgumentNullException.ThrowIfNull(result);
-        var range = result.StaticCamberDeg.Ninety;
+        var (flat, best) = (result.StaticCamberDeg, result.BestGripCamberDeg);
         var sentences = new List<string>
         {
-            Prose.Write(UnitSystem.Metric, $"{range.Value:angle} of static camber keeps the outer {(axle == CarAxle.Front ? "front" : "rear")} tyre {(Math.Abs(targetDeg) < Upright ? "flat on the road" : Lean("leaning", targetDeg))}, on average over its work (90 % range {range.Lower:angle} to {range.Upper:angle})."),
-            $"Set as it is now, the tyre {Lean("leans", result.MeanInclinationNowDeg)} on average.",
+            result.Advice.Verdict,
+            Prose.Write(UnitSystem.Metric, $"{flat.Value:angle} of static camber keeps the outer {(axle == CarAxle.Front ? "front" : "rear")} tyre {(Math.Abs(targetDeg) < Upright ? "flat on the road" : Lean("leaning", targetDeg))}, on average over its work (90 % range {flat.Lower:angle} to {flat.Upper:angle}); set as it is now, it {Lean("leans", result.MeanInclinationNowDeg)}."),
+            $"Most grip may lie about {CamberAdvice.Half(best.Value)} ({CamberAdvice.Half(best.Lower)} to {CamberAdvice.Half(best.Upper)}): that is judgement, as nobody has published it for road tyres.",
         };
-        if (result.NearestCamberDeg != range.Value)
+        if (result.NearestCamberDeg != flat.Value && result.NearestCamberDeg != result.SetCamberDeg)
         {
             var left = result.MeanInclinationAtNearestDeg is { } deg ? $"; there the tyre {Lean("leans", deg)} on average" : "";
             sentences.Add(Prose.Write(UnitSystem.Metric, $"The adjustment stops at {result.NearestCamberDeg:angle}{left}."));

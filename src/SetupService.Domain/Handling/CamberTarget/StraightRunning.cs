@@ -24,8 +24,8 @@ public readonly record struct StraightRunning
     /// <summary>Share of the load on the outer third, percent.</summary>
     public required double OuterShoulderLoadPct { get; init; }
 
-    /// <summary>Contact area by that of the tyre upright, percent: what is left to brake on.</summary>
-    public required double BrakingPatchPct { get; init; }
+    /// <summary>Mean square of what the pressure differs from its mean across the tread, over that mean squared; 0 upright.</summary>
+    public required double PressureSpread { get; init; }
 
     /// <summary>
     /// Wear of the inner third by the mean of the tread, wear taken as pressure times slip; its range is between the least and the most
@@ -45,14 +45,13 @@ public readonly record struct StraightRunning
         var lean = -Math.Sin(double.DegreesToRadians(camberDeg));
         var middleMm = Middle(Math.Abs(lean), loadN / rateNPerMm, treadWidthMm);
         var toe = double.DegreesToRadians(toeDeg);
-        var (inner, outer, all, area, uprightArea) = (0.0, 0.0, 0.0, 0.0, 0.0);
+        var (inner, outer, all, squares) = (0.0, 0.0, 0.0, 0.0);
         for (var i = 0; i < Strips; i++)
         {
             var y = treadWidthMm * (((i + 0.5) / Strips) - 0.5);
             var pressed = Math.Max(0, middleMm + (lean * y));
             all += pressed;
-            area += Math.Sqrt(2 * radiusMm * pressed);
-            uprightArea += Math.Sqrt(2 * radiusMm * loadN / rateNPerMm);
+            squares += pressed * pressed;
             if (i >= 2 * Strips / 3) inner += pressed;
             if (i < Strips / 3) outer += pressed;
         }
@@ -61,7 +60,7 @@ public readonly record struct StraightRunning
         {
             InnerShoulderLoadPct = 100 * inner / all,
             OuterShoulderLoadPct = 100 * outer / all,
-            BrakingPatchPct = 100 * area / uprightArea,
+            PressureSpread = (Strips * squares / (all * all)) - 1,
             InnerShoulderWearRatio = WearRatio(),
         };
 

@@ -82,7 +82,8 @@ internal static class HandlingAxleBuilder
             LeftCasterDeg = caster,
             RightCasterDeg = tellsAxis ? caster : axle.Right.CasterDeg ?? caster,
             SteeringAxisInclinationDeg = inclination,
-            CamberComplianceDegPerKn = axle.Compliance.CamberDegPerKn ?? list.Add(list.Inputs.CamberCompliance, TypicalValues.CamberComplianceDegPerKn, "Rubber gives: side force leans the outer wheel out."),
+            CamberComplianceDegPerKn = axle.Compliance.CamberDegPerKn ?? list.Add(list.Inputs.CamberCompliance, TypicalValues.CamberComplianceDegPerKn(suspension.Layout),
+                "Rubber and metal give: side force leans the outer wheel out. Nobody measured it here; none at all would be unusual."),
             ToeComplianceDegPerKn = axle.Compliance.ToeDegPerKn ?? list.Add(list.Inputs.ToeCompliance, TypicalValues.ToeComplianceDegPerKn(at), "Rubber gives: side force turns the wheels."),
         };
     }

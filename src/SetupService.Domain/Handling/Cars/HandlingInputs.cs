@@ -66,6 +66,12 @@ public static class HandlingInputs
     /// <summary>What counts only beside braking or driving: brake and drive shares, and the tyre's coefficients for it.</summary>
     public static IReadOnlyList<HandlingInput> Longitudinal { get; } = [BrakeShareFront, DriveShareFront, .. LongitudinalTyreSet.Select(one => one.Input)];
 
+    /// <summary>Gain of grip per degree of lean into the turn.</summary>
+    public static HandlingInput LeanGain { get; } = TyreSet.Single(one => one.Input.Place == "/tyreModel/leanGainPerDeg").Input;
+
+    /// <summary>The lean into the turn at which a tyre grips best, degrees.</summary>
+    public static HandlingInput BestLean { get; } = TyreSet.Single(one => one.Input.Place == "/tyreModel/bestLeanDeg").Input;
+
     /// <summary>All, but for <see cref="Longitudinal"/>.</summary>
     public static IReadOnlyList<HandlingInput> All { get; } = [CentreOfGravityHeight, .. Front.All, .. Rear.All, Grip, .. TyreSet.Select(one => one.Input)];
 

@@ -34,9 +34,22 @@ public static class TypicalValues
     /// <summary>Length of a bump stop, mm.</summary>
     public static TypicalValue StopLengthMm { get; } = new(45, 25, 70, CommonPractice);
 
-    /// <summary>Camber compliance, degrees per kN; positive = leans out under side force.</summary>
-    public static TypicalValue CamberComplianceDegPerKn { get; } = new(
-        0.15, 0.04, 0.3, "Trans. JSME 89(919), 2023, Table 2, quoted: median 0.17 of four axles; one large car's model data: 0.04 and 0.06");
+    /// <summary>
+    /// Camber compliance, degrees per kN; positive = leans out under side force. Nothing or next to it up to 0.3 is usual. The four axles' kinds are not named where they are quoted:
+    /// that a strut gives more, as it bends, and linked wheels give less is common practice.
+    /// </summary>
+    public static TypicalValue CamberComplianceDegPerKn(SuspensionLayout? layout)
+    {
+        var (usual, least, most) = layout switch
+        {
+            SuspensionLayout.MacPhersonStrut => (0.18, 0.06, 0.3),
+            SuspensionLayout.DoubleWishbone => (0.12, 0.03, 0.3),
+            SuspensionLayout.FiveLink => (0.1, 0.03, 0.3),
+            SuspensionLayout.SemiTrailingArm or SuspensionLayout.TwistBeam => (0.1, 0.02, 0.3),
+            _ => (0.15, 0.02, 0.3),
+        };
+        return new(usual, least, most, "Trans. JSME 89(919), 2023, Table 2, quoted: median 0.17 of four axles; one large car's model data: 0.04 and 0.06; by kind common practice, no source");
+    }
 
     /// <summary>Toe compliance, degrees per kN; positive = toes out under side force.</summary>
     public static TypicalValue ToeComplianceDegPerKn(CarAxle axle) => axle == CarAxle.Front
@@ -126,16 +139,20 @@ public static class TypicalValues
         _ => new(12.5, 8, 16, ChassisHandbook + ": passenger cars 11 to 15.5°"),
     };
 
-    /// <summary>Front-view swing arm, mm.</summary>
-    public static TypicalValue SwingArmMm(SuspensionLayout? layout, CarAxle axle) => (layout, axle) switch
+    /// <summary>Front-view swing arm, mm. Camber goes by its reciprocal, so the value is the middle of the range in 1/length.</summary>
+    public static TypicalValue SwingArmMm(SuspensionLayout? layout, CarAxle axle)
     {
-        (SuspensionLayout.MacPhersonStrut, CarAxle.Front) => new(1800, 1200, 4000, ThreeCars + ": two front axles, 1604 and 2540 mm"),
-        (SuspensionLayout.MacPhersonStrut, _) => new(3000, 1500, 8000, ThreeCars + ": one rear axle, 4763 mm"),
-        (SuspensionLayout.DoubleWishbone or SuspensionLayout.FiveLink, _) => new(1700, 1000, 3500, CommonPractice),
-        (SuspensionLayout.SemiTrailingArm, _) => new(1150, 800, 2000, ThreeCars + ": one rear axle, 1104 mm"),
-        (SuspensionLayout.TwistBeam, _) => new(1700, 1100, 4000, CommonPractice),
-        _ => new(2000, 1000, 6000, ThreeCars + ": 1104 to 4763 mm"),
-    };
+        var (shortestMm, longestMm, source) = (layout, axle) switch
+        {
+            (SuspensionLayout.MacPhersonStrut, CarAxle.Front) => (1200.0, 4000.0, ThreeCars + ": two front axles, 1604 and 2540 mm"),
+            (SuspensionLayout.MacPhersonStrut, _) => (1900, 9000, ThreeCars + ": one rear axle, 4763 mm"),
+            (SuspensionLayout.DoubleWishbone or SuspensionLayout.FiveLink, _) => (1100, 3500, CommonPractice),
+            (SuspensionLayout.SemiTrailingArm, _) => (800, 2000, ThreeCars + ": one rear axle, 1104 mm"),
+            (SuspensionLayout.TwistBeam, _) => (1100, 4000, CommonPractice),
+            _ => (1100, 6000, ThreeCars + ": 1104 to 4763 mm"),
+        };
+        return new(2 / ((1 / shortestMm) + (1 / longestMm)), shortestMm, longestMm, source);
+    }
 
     /// <summary>
     /// Roll rate of a bar that is not given, N m/deg, by its share of its axle's roll stiffness: in front 0.30 (0.15 to 0.45), behind 0.12, from none to 0.45.

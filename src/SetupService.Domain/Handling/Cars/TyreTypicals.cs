@@ -5,7 +5,7 @@ namespace SetupService.Domain.Handling.Cars;
 
 /// <summary>
 /// Values and ranges of the tyre's coefficients. "Four sets" are four published Magic Formula sets of passenger tyres: 205/60R15 in two editions
-/// of Pacejka's book, 235/60R16 and 185/80R14 in public model files; where no other source is named the range spans them.
+/// of one book (Tyre and Vehicle Dynamics, 2006 and 2012), 235/60R16 and 185/80R14 in public model files; where no other source is named the range spans them.
 /// </summary>
 public static class TyreTypicals
 {

@@ -55,6 +55,15 @@ public readonly record struct CorneringAttitude
         _ => RearLeft,
     };
 
+    /// <summary>The inner wheel of an axle.</summary>
+    public WheelAttitude Inner(CarAxle axle) => (axle, Demand.Turn) switch
+    {
+        (CarAxle.Front, TurnDirection.Left) => FrontLeft,
+        (CarAxle.Front, _) => FrontRight,
+        (_, TurnDirection.Left) => RearLeft,
+        _ => RearRight,
+    };
+
     /// <summary>One axle.</summary>
     public AxleAttitude At(CarAxle axle) => axle == CarAxle.Front ? Front : Rear;
 

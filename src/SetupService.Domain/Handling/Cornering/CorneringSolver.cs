@@ -166,6 +166,13 @@ public sealed partial class CorneringSolver
         return peak > 0 ? axle.SideForceN / peak : double.PositiveInfinity;
     }
 
+    /// <summary>What the outer wheel of an axle does in the turn last solved: inclination to the road and slip angle, degrees, and load, N. Allocates nothing.</summary>
+    public (double InclinationAngleDeg, double SlipDeg, double LoadN) OuterWheel(CarAxle at)
+    {
+        var wheel = (at == CarAxle.Front ? _front : _rear).Outer;
+        return (wheel.InclinationAngleDeg, wheel.SlipDeg, wheel.LoadN);
+    }
+
     /// <summary>Takes another solver's solution, of a similar car, as the initial guess of the next turn.</summary>
     public void StartFrom(CorneringSolver other)
     {

@@ -14,7 +14,7 @@ public sealed record LimitStudy
 {
     // Which axle gives up first is said where at least this share of the draws agree.
     private const double Clear = 0.9;
-    private const int Draws = HypercubeColumns.Draws;
+    private const int Draws = JointDraws.Count;
 
     // What moves a limit by less, g, is rounding.
     private const double LeastG = 1e-8;
@@ -158,7 +158,7 @@ public sealed record LimitStudy
         foreach (var effect in study.Effects)
         {
             if (heldLateralG is not null && ReferenceEquals(effect.Input, HandlingInputs.Grip)) measured = effect;
-            else if (effect.Largest > LeastDrawnG) Add(effect, HypercubeColumns.At(count++), fronts, rears);
+            else if (effect.Largest > LeastDrawnG) Add(effect, count++, fronts, rears);
         }
 
         // A measured limit is the lower of both, whatever else is not known; what the measurement leaves open comes last.
@@ -170,7 +170,7 @@ public sealed record LimitStudy
                 (fronts[i], rears[i]) = (fronts[i] * scale, rears[i] * scale);
             }
 
-            Add(measured, HypercubeColumns.At(count), fronts, rears);
+            Add(measured, count, fronts, rears);
         }
 
         var frontFirst = 0.0;
@@ -184,54 +184,16 @@ public sealed record LimitStudy
         return study with { Effects = effects, Front = Range(frontG, fronts), Rear = Range(rearG, rears), Margin = Range(rearG - frontG, margins), FrontFirst = frontFirst / Draws };
     }
 
-    private static void Add(LimitEffect effect, ReadOnlySpan<double> ends, double[] fronts, double[] rears)
+    private static void Add(LimitEffect effect, int input, double[] fronts, double[] rears)
     {
-        var ((frontBelow, rearBelow), (frontAbove, rearAbove)) = (effect.AtLower, effect.AtUpper);
-        for (var i = 0; i < ends.Length; i++)
-        {
-            var (below, above) = (Math.Max(-ends[i], 0), Math.Max(ends[i], 0));
-            fronts[i] += (below * frontBelow) + (above * frontAbove);
-            rears[i] += (below * rearBelow) + (above * rearAbove);
-        }
+        JointDraws.Add(input, effect.AtLower.Front, effect.AtUpper.Front, fronts);
+        JointDraws.Add(input, effect.AtLower.Rear, effect.AtUpper.Rear, rears);
     }
 
     private static Uncertainty Range(double value, double[] draws)
     {
-        const double tail = (100 - Uncertainty.NinetyPct) / 200;
-        const int rank = (int)(tail * Draws);
-        return new(value, Math.Min(value, OrderStatistic.Select(draws, rank)), Math.Max(value, OrderStatistic.Select(draws, Draws - 1 - rank)), Uncertainty.NinetyPct);
-    }
-}
-
-/// <summary>
-/// Draws of independent inputs, each in parts of the distance to the end of its range on that side: a Latin hypercube of normal quantiles, in which each input takes every quantile once, in an
-/// order of its own. The orders are the same in every answer (xorshift of a fixed seed) and made once.
-/// </summary>
-internal static class HypercubeColumns
-{
-    private static readonly Lazy<double[]>[] Columns = [.. Enumerable.Range(0, HandlingInputs.All.Count + HandlingInputs.Longitudinal.Count).Select(column => new Lazy<double[]>(() => Make(column), LazyThreadSafetyMode.PublicationOnly))];
-
-    /// <summary>How many draws there are.</summary>
-    public const int Draws = 1024;
-
-    /// <summary>The draws of one input, of at most as many as the model has.</summary>
-    public static ReadOnlySpan<double> At(int column) => Columns[column].Value;
-
-    private static double[] Make(int column)
-    {
-        var draws = new double[Draws];
-        for (var i = 0; i < Draws; i++) draws[i] = NormalDistribution.Quantile((i + 0.5) / Draws) / Uncertainty.StandardErrorsAtNinetyPct;
-        var state = 0x9E3779B97F4A7C15UL * (ulong)(column + 1);
-        for (var i = Draws - 1; i > 0; i--)
-        {
-            state ^= state << 13;
-            state ^= state >> 7;
-            state ^= state << 17;
-            var other = (int)(state % (ulong)(i + 1));
-            (draws[i], draws[other]) = (draws[other], draws[i]);
-        }
-
-        return draws;
+        var (lower, upper) = JointDraws.Ends(draws);
+        return new(value, Math.Min(value, lower), Math.Max(value, upper), Uncertainty.NinetyPct);
     }
 }
 

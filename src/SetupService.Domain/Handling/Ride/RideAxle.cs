@@ -85,7 +85,7 @@ public readonly record struct TravelRate(double TravelMm, double MotionRatio, do
 /// <param name="FrequencyRatio">Rear ride frequency by that of the front.</param>
 public readonly record struct FlatRide(double FrequencyRatio)
 {
-    /// <summary>Least ratio of a flat ride; from memory (Olley, as Milliken and Gillespie quote him: front some 30 % softer).</summary>
+    /// <summary>Least ratio of a flat ride; from memory (Fundamentals of Vehicle Dynamics, 1992: front some 30 % softer).</summary>
     public const double Least = 1.05;
 
     /// <summary>Most; from memory, as <see cref="Least"/>.</summary>

@@ -3,7 +3,7 @@ namespace SetupService.Domain.Handling.Tyres;
 /// <summary>
 /// Side force of a passenger tyre by the Magic Formula in its form of 2006, made dimensionless by its nominal load (the formula's own scaling
 /// factor for the nominal load, the similarity method of its ch. 4), so that a tyre of another size is the same tyre at another load.
-/// Coefficients: a published set of a 205/60R15 91V at 2.2 bar, nominal load 4000 N (Pacejka, Tyre and Vehicle Dynamics, 2nd edition 2006, Appendix 3, Table A3.1; read in
+/// Coefficients: a published set of a 205/60R15 91V at 2.2 bar, nominal load 4000 N (Tyre and Vehicle Dynamics, 2nd edition 2006, Appendix 3, Table A3.1; read in
 /// three independent copies). Of four published passenger sets it is the one most surely copied, and its fall of friction with
 /// load is near their middle (exponents −0.07, −0.13, −0.16, −0.17). Ply steer, conicity and what the set's inclination terms do to the peak are
 /// left out: the latter have no best inclination. Method page: docs/methods/cornering.

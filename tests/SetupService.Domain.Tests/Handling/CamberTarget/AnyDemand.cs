@@ -28,6 +28,10 @@ internal static class AnyDemand
     public static CamberDemand Of(BendShare[] corners, CarAxle axle = CarAxle.Front, double targetDeg = 0) =>
         new() { Axle = axle, Corners = corners, TargetInclinationDeg = targetDeg };
 
+    /// <summary>The camber alone, as the whole search finds it; null with the failure where there is none.</summary>
+    public static double? CamberDeg(HandlingCar car, CamberDemand demand, out CamberTargetFailure? failure) =>
+        CamberTargetSearch.Solve(new(car, [], []), demand, [], null, out failure)?.StaticCamberDeg.Value;
+
     public static BendShare Corner(double lateralG, double radiusM, TurnDirection turn = TurnDirection.Left, double share = 1) =>
         new(new(lateralG, radiusM, turn), share);
 

@@ -26,7 +26,7 @@ public sealed class CamberTargetSearchTests
         Gen.Select(AnyDemand.Cars, AnyDemand.Mixes, Gen.Double[-4, 2]).Sample((car, corners, camberDeg) =>
         {
             var demand = AnyDemand.Of(corners);
-            if (CamberTargetSearch.CamberDeg(car, demand, out _) is not { } one || CamberTargetSearch.CamberDeg(AnyDemand.Set(car, CarAxle.Front, camberDeg), demand, out _) is not { } other) return;
+            if (AnyDemand.CamberDeg(car, demand, out _) is not { } one || AnyDemand.CamberDeg(AnyDemand.Set(car, CarAxle.Front, camberDeg), demand, out _) is not { } other) return;
             Assert.Equal(one, other, 1e-6);
         }, iter: 100);
 
@@ -34,8 +34,8 @@ public sealed class CamberTargetSearchTests
     public void Shares_count_by_their_ratios_alone() =>
         Gen.Select(AnyDemand.Cars, AnyDemand.Mixes, Gen.Double[0.01, 1000]).Sample((car, corners, scale) =>
         {
-            var one = CamberTargetSearch.CamberDeg(car, AnyDemand.Of(corners), out _);
-            var other = CamberTargetSearch.CamberDeg(car, AnyDemand.Of([.. corners.Select(corner => corner with { Share = corner.Share * scale })]), out _);
+            var one = AnyDemand.CamberDeg(car, AnyDemand.Of(corners), out _);
+            var other = AnyDemand.CamberDeg(car, AnyDemand.Of([.. corners.Select(corner => corner with { Share = corner.Share * scale })]), out _);
             Assert.Equal(one is null, other is null);
             if (one is not null) Assert.Equal(one.Value, other!.Value, 1e-8);
         }, iter: 60);
@@ -46,8 +46,8 @@ public sealed class CamberTargetSearchTests
         {
             var first = corners[0];
             BendShare[] split = [first with { Share = first.Share * part }, first with { Share = first.Share * (1 - part) }, .. corners[1..]];
-            var one = CamberTargetSearch.CamberDeg(car, AnyDemand.Of(corners), out _);
-            if (one is not null) Assert.Equal(one.Value, CamberTargetSearch.CamberDeg(car, AnyDemand.Of(split), out _)!.Value, 1e-7);
+            var one = AnyDemand.CamberDeg(car, AnyDemand.Of(corners), out _);
+            if (one is not null) Assert.Equal(one.Value, AnyDemand.CamberDeg(car, AnyDemand.Of(split), out _)!.Value, 1e-7);
         }, iter: 60);
 
     [Fact]
@@ -71,7 +71,7 @@ public sealed class CamberTargetSearchTests
             var soft = car with { CentreOfGravityHeightMm = Math.Max(520, car.CentreOfGravityHeightMm) };
             var stiff = soft with { Front = soft.Front with { SpringRateNPerMm = factor * soft.Front.SpringRateNPerMm } };
             if (!IsSeated(soft, corners) || !IsSeated(stiff, corners)) return;
-            if (CamberTargetSearch.CamberDeg(soft, AnyDemand.Of(corners), out _) is { } before && CamberTargetSearch.CamberDeg(stiff, AnyDemand.Of(corners), out _) is { } after)
+            if (AnyDemand.CamberDeg(soft, AnyDemand.Of(corners), out _) is { } before && AnyDemand.CamberDeg(stiff, AnyDemand.Of(corners), out _) is { } after)
                 Assert.True(after > before, $"{before} then {after}");
         }, iter: 100);
 
@@ -96,7 +96,7 @@ public sealed class CamberTargetSearchTests
 
         Assert.Equal([4, 6, 9], result.WithCaster.Select(one => one.CasterDeg));
         Assert.Equal(result.StaticCamberDeg.Value, result.WithCaster[1].StaticCamberDeg!.Value, 1e-7);
-        Assert.All(result.WithCaster, one => Assert.Equal(CamberTargetSearch.CamberDeg(HandlingInputs.Front.Caster.Put(car, one.CasterDeg), demand, out _)!.Value, one.StaticCamberDeg!.Value, 1e-7));
+        Assert.All(result.WithCaster, one => Assert.Equal(AnyDemand.CamberDeg(HandlingInputs.Front.Caster.Put(car, one.CasterDeg), demand, out _)!.Value, one.StaticCamberDeg!.Value, 1e-7));
     }
 
     // Only the outer wheel is asked for: of left turns alone nothing is known of the left one.
@@ -119,8 +119,8 @@ public sealed class CamberTargetSearchTests
         {
             BendShare[] corners = [AnyDemand.Corner(0.7, tightM), AnyDemand.Corner(0.7, wideM, TurnDirection.Right)];
             if (Found(car, AnyDemand.Of(corners)) is not { } both
-                || CamberTargetSearch.CamberDeg(car, AnyDemand.Of(corners[..1]), out _) is not { } tight
-                || CamberTargetSearch.CamberDeg(car, AnyDemand.Of(corners[1..]), out _) is not { } wide) return;
+                || AnyDemand.CamberDeg(car, AnyDemand.Of(corners[..1]), out _) is not { } tight
+                || AnyDemand.CamberDeg(car, AnyDemand.Of(corners[1..]), out _) is not { } wide) return;
 
             Assert.Equal(tight, both.RightDeg!.Value, 0.01 + (0.2 * Math.Abs(tight - both.StaticCamberDeg.Value)));
             Assert.Equal(wide, both.LeftDeg!.Value, 0.01 + (0.2 * Math.Abs(wide - both.StaticCamberDeg.Value)));

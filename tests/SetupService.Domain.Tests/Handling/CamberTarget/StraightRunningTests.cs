@@ -19,7 +19,7 @@ public sealed class StraightRunningTests
 
         Assert.Equal(100 / 3.0, runs.InnerShoulderLoadPct, 1e-9);
         Assert.Equal(100 / 3.0, runs.OuterShoulderLoadPct, 1e-9);
-        Assert.Equal(100, runs.BrakingPatchPct, 1e-9);
+        Assert.Equal(0, runs.PressureSpread, 1e-9);
         Assert.Equal(1, runs.InnerShoulderWearRatio.Value, 1e-9);
     }
 
@@ -50,16 +50,17 @@ public sealed class StraightRunningTests
         Assert.Equal(100 * share, At(camberDeg).InnerShoulderLoadPct, 0.05);
     }
 
-    // ∫√(1 + c u) du over −1 … 1, halved, c = s w/(2 δ): ((1 + c)^1.5 − (1 − c)^1.5)/(3 c).
+    // A linear pressure 1 + c u over −1 … 1, c = s w/(2 δ), differs from its mean by c²/3 in mean square.
     [Theory]
+    [InlineData(0)]
     [InlineData(-1)]
     [InlineData(-4)]
     [InlineData(4)]
-    public void The_patch_left_to_brake_on_is_the_integral_of_its_length(double camberDeg)
+    public void Pressure_spreads_as_a_linear_one_does(double camberDeg)
     {
         var c = Math.Sin(double.DegreesToRadians(Math.Abs(camberDeg))) * WidthMm / (2 * DeflectionMm);
 
-        Assert.Equal(100 * (Math.Pow(1 + c, 1.5) - Math.Pow(1 - c, 1.5)) / (3 * c), At(camberDeg).BrakingPatchPct, 0.01);
+        Assert.Equal(c * c / 3, At(camberDeg).PressureSpread, 1e-4);
     }
 
     [Fact]
@@ -68,7 +69,7 @@ public sealed class StraightRunningTests
         {
             var (one, other) = (At(camberDeg), At(-camberDeg));
             Assert.Equal(one.InnerShoulderLoadPct, other.OuterShoulderLoadPct, 1e-9);
-            Assert.Equal(one.BrakingPatchPct, other.BrakingPatchPct, 1e-9);
+            Assert.Equal(one.PressureSpread, other.PressureSpread, 1e-9);
         });
 
     [Fact]

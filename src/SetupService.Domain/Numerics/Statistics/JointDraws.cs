@@ -1,0 +1,48 @@
+namespace SetupService.Domain.Numerics.Statistics;
+
+/// <summary>
+/// Joint draws of independent inputs, each with the effect it has at both ends of its 90 % range. The draws are the points of a rank-1 lattice of prime order (a rule of Korobov's kind): every
+/// input takes every quantile of the normal distribution once, and for each draw there is the opposite one, so that inputs alike to both sides give a range alike to both sides. An effect grows
+/// in proportion to the distance from the middle, on either side by that side's own end: a range that is skewed gives skewed draws. Nothing random: the same in every run.
+/// </summary>
+public static class JointDraws
+{
+    /// <summary>How many draws there are.</summary>
+    public const int Count = Order - 1;
+
+    // The generator is the one of all that comes nearest to the normal distribution's 95 % quantile for sums of 2 to 45 inputs of like and of falling weight (within 4.5 %, on average 1.2 %).
+    private const int Order = 1021;
+    private const int Generator = 235;
+
+    // Distance from the middle to an end of a 90 % range, in standard errors: the 95 % quantile of the normal distribution.
+    private const double EndErrors = 1.6448536269514722;
+
+    private static readonly double[] Places = [0, .. Enumerable.Range(1, Count).Select(i => NormalDistribution.Quantile(i / (double)Order) / EndErrors)];
+
+    /// <summary>Adds to every draw what one input does.</summary>
+    /// <param name="input">Its number among the inputs drawn together, from 0; each number has its own order, the first few the most even together.</param>
+    /// <param name="atLower">Its effect at the lower end of its range.</param>
+    /// <param name="atUpper">Its effect at the upper end.</param>
+    /// <param name="draws">The draws, <see cref="Count"/> of them.</param>
+    public static void Add(int input, double atLower, double atUpper, Span<double> draws)
+    {
+        var step = 1;
+        for (var i = 0; i < input; i++) step = step * Generator % Order;
+        var at = 0;
+        for (var i = 0; i < draws.Length; i++)
+        {
+            at += step;
+            if (at >= Order) at -= Order;
+            var place = Places[at];
+            draws[i] += place < 0 ? -place * atLower : place * atUpper;
+        }
+    }
+
+    /// <summary>The ends between which nine draws in ten lie; reorders them.</summary>
+    public static (double Lower, double Upper) Ends(Span<double> draws)
+    {
+        const int tail = Count / 20;
+        var lower = OrderStatistic.Select(draws, tail);
+        return (lower, OrderStatistic.Select(draws, Count - 1 - tail));
+    }
+}
