@@ -101,6 +101,21 @@ public sealed class TypicalValuesTests
         Assert.Equal(0.45, bar.Upper / (bar.Upper + ofSprings), 1e-9);
     }
 
+    // What nobody gave is listed with its range: bars of both axles, and give by the kind of suspension.
+    [Fact]
+    public void Bars_and_give_nobody_gave_are_assumed_with_their_ranges()
+    {
+        var axle = new Axle { LoadKg = 600, TrackMm = 1500, Spring = new Spring { RateNPerMm = 30, MotionRatio = 0.9 }, Suspension = SuspensionModel.FromFiguresOf(SuspensionLayout.FiveLink) };
+        var car = HandlingCarBuilder.Build(new Domain.Vehicles.Vehicle { Front = axle, Rear = axle })!;
+
+        foreach (var at in Enum.GetValues<CarAxle>())
+        {
+            var (bar, give) = (car.AssumedFor(HandlingInputs.For(at).BarRollRate)!, car.AssumedFor(HandlingInputs.For(at).CamberCompliance)!);
+            Assert.Equal(TypicalValues.BarRollRateNmPerDeg(at, 30, 0.9, 1500), new TypicalValue(bar.Value, bar.Lower, bar.Upper, bar.Source));
+            Assert.Equal((0.1, 0.03, 0.3), (give.Value, give.Lower, give.Upper));
+        }
+    }
+
     [Fact]
     public void Each_value_lies_in_its_range()
     {
