@@ -152,6 +152,26 @@ public sealed class WhatIfChangeTests(ServiceFixture fixture) : IClassFixture<Se
         Assert.Equal(answer.GetProperty("before").GetProperty("front").GetProperty("bumpLeftMm").GetDouble(), answer.GetProperty("front").GetProperty("bumpLeftMm").GetDouble(), 1e-6);
     }
 
+    // Short enough to look at: 24 changes are at most six times as high as wide, and labels are whole.
+    [Theory]
+    [InlineData(3, 400, 1.9)]
+    [InlineData(12, 400, 3.6)]
+    [InlineData(24, 400, 6)]
+    [InlineData(24, 900, 1.8)]
+    public async Task The_picture_is_short_and_its_labels_are_whole(int count, int widthPx, double mostHigh)
+    {
+        const string Label = "a label of eighty letters that somebody wrote about tyres wider in front and rear";
+        using var response = await fixture.Client.PostAsync(
+            FormattableString.Invariant($"/v1/handling/what-if/chart?widthPx={widthPx}"), Body([.. Enumerable.Repeat(Bar, count - 1), $$"""{"label":"{{Label[..80]}}","remove":["/rear/antiRollBar"]}"""]));
+
+        var picture = System.Xml.Linq.XDocument.Parse(await Calls.Text(response));
+        var box = picture.Root!.Attribute("viewBox")!.Value.Split(' ').Select(one => double.Parse(one, System.Globalization.CultureInfo.InvariantCulture)).ToArray();
+        Assert.InRange(box[3] / box[2], 0.1, mostHigh);
+        var words = string.Join(' ', picture.Descendants().Where(one => one.Name.LocalName == "text").Select(one => one.Value));
+        Assert.Contains(Label[..80], words, StringComparison.Ordinal);
+        Assert.Contains("better", words, StringComparison.Ordinal);
+    }
+
     private static string Body(params string[] changes)
     {
         var body = JsonNode.Parse(File.ReadAllText(ExampleCall.FileOf("what-if.request.json")))!;

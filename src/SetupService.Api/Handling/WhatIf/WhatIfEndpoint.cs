@@ -28,12 +28,12 @@ internal static class WhatIfEndpoint
             .WithSummary("What would each of these changes do, alone and together?")
             .WithDescription("A car in a steady turn and up to 24 changes (values set by a partial vehicle, RFC 7396 without null; parts taken off; spring seats trimmed to keep the ride height): what each axle can hold and which gives up first, roll, inclination, travel left, ride frequency and what else moves, each change alone and all together, in words, figures and a table. A change that cannot be answered says why in its own place.");
         group.MapPost("/what-if/chart", Chart)
-            .WithQuery(QueryParameters.Units)
+            .WithQuery(QueryParameters.Units, QueryParameters.WidthPx)
             .WithExample("what-if")
             .WithProblems(ProblemTypes.NotComputable)
             .WithName("whatIfChart")
-            .WithSummary("The effects of the changes as a tornado chart")
-            .WithDescription("Takes the body of what-if and draws a panel for each figure: a bar for each change, the largest effect first, all together at the foot.");
+            .WithSummary("What each change does, as a picture")
+            .WithDescription("Takes the body of what-if and draws a block for each change with what a person buys by first: what both axles can hold and their margin, lean of the outer tyres, travel left, ride frequency and roll, better and worse told apart. The other figures are in what-if.");
     }
 
     private static Results<Answer<WhatIfAnswer>, Problem> Compare(
@@ -43,7 +43,7 @@ internal static class WhatIfEndpoint
     private static Results<SvgAnswer, Problem> Chart(
         Body<WhatIfRequest> body, JsonContract contract, QueryReader query, CancellationToken cancellation) =>
         TryCompare(body, contract, query, cancellation, out var answer, out var problem)
-            ? new SvgAnswer(WhatIfChart.Draw(body.Value!, answer, query.Units))
+            ? new SvgAnswer(WhatIfChart.Draw(body.Value!, answer, query.Units, query.WidthPx))
             : problem;
 
     private static bool TryCompare(

@@ -46,43 +46,42 @@ internal static class WhatIfTable
 }
 
 /// <summary>One figure as people read it: its name, unit and decimals.</summary>
-/// <param name="Name">In a chart.</param>
 /// <param name="Short">Over a column.</param>
 /// <param name="Unit">Its unit.</param>
 /// <param name="Decimals">Decimals shown.</param>
 /// <param name="IsLength">Whether it is a length in mm, told in inches where asked.</param>
 /// <param name="Read">Its value.</param>
-internal sealed record FigureColumn(string Name, string Short, string Unit, int Decimals, bool IsLength, Func<WhatIfFiguresResponse, double?> Read)
+internal sealed record FigureColumn(string Short, string Unit, int Decimals, bool IsLength, Func<WhatIfFiguresResponse, double?> Read)
 {
     private const double MmPerInch = 25.4;
 
     public static IReadOnlyList<FigureColumn> All { get; } =
     [
-        new("roll of the body", "roll", "°", 2, false, one => one.RollDeg),
-        new("inclination, outer front", "incl.front", "°", 2, false, one => one.FrontInclinationDeg),
-        new("inclination, outer rear", "incl.rear", "°", 2, false, one => one.RearInclinationDeg),
-        new("front share of load transfer", "transfer", "%", 1, false, one => one.FrontLoadTransferPct),
-        new("what the front can hold", "hold front", "g", 3, false, one => one.FrontLimitG),
-        new("what the rear can hold", "hold rear", "g", 3, false, one => one.RearLimitG),
-        new("rear's limit less the front's", "margin", "g", 3, false, one => one.LimitMarginG),
-        new("understeer", "understeer", "°/g", 2, false, one => one.UndersteerDegPerG),
-        new("travel left, outer front", "left front", "mm", 1, true, one => one.FrontBumpLeftMm),
-        new("travel left, outer rear", "left rear", "mm", 1, true, one => one.RearBumpLeftMm),
-        new("ride frequency, front", "ride front", "Hz", 2, false, one => one.FrontRideFrequencyHz),
-        new("ride frequency, rear", "ride rear", "Hz", 2, false, one => one.RearRideFrequencyHz),
-        new("damping ratio, front", "damp.front", "", 2, false, one => one.FrontDampingRatio),
-        new("damping ratio, rear", "damp.rear", "", 2, false, one => one.RearDampingRatio),
-        new("ride height, front", "height fr.", "mm", 1, true, one => one.FrontRideHeightChangeMm),
-        new("ride height, rear", "height re.", "mm", 1, true, one => one.RearRideHeightChangeMm),
-        new("camber standing, front", "camber fr.", "°", 2, false, one => one.FrontCamberDeg),
-        new("camber standing, rear", "camber re.", "°", 2, false, one => one.RearCamberDeg),
-        new("roll centre, front", "rc front", "mm", 1, true, one => one.FrontRollCentreHeightMm),
-        new("roll centre, rear", "rc rear", "mm", 1, true, one => one.RearRollCentreHeightMm),
-        new("track, front", "track fr.", "mm", 1, true, one => one.FrontTrackMm),
-        new("track, rear", "track re.", "mm", 1, true, one => one.RearTrackMm),
-        new("scrub radius, front", "scrub", "mm", 1, true, one => one.FrontScrubRadiusMm),
-        new("unsprung mass, front", "unspr.fr.", "kg", 1, false, one => one.FrontUnsprungMassKg),
-        new("unsprung mass, rear", "unspr.re.", "kg", 1, false, one => one.RearUnsprungMassKg),
+        new("roll", "°", 2, false, one => one.RollDeg),
+        new("incl.front", "°", 2, false, one => one.FrontInclinationDeg),
+        new("incl.rear", "°", 2, false, one => one.RearInclinationDeg),
+        new("transfer", "%", 1, false, one => one.FrontLoadTransferPct),
+        new("hold front", "g", 3, false, one => one.FrontLimitG),
+        new("hold rear", "g", 3, false, one => one.RearLimitG),
+        new("margin", "g", 3, false, one => one.LimitMarginG),
+        new("understeer", "°/g", 2, false, one => one.UndersteerDegPerG),
+        new("left front", "mm", 1, true, one => one.FrontBumpLeftMm),
+        new("left rear", "mm", 1, true, one => one.RearBumpLeftMm),
+        new("ride front", "Hz", 2, false, one => one.FrontRideFrequencyHz),
+        new("ride rear", "Hz", 2, false, one => one.RearRideFrequencyHz),
+        new("damp.front", "", 2, false, one => one.FrontDampingRatio),
+        new("damp.rear", "", 2, false, one => one.RearDampingRatio),
+        new("height fr.", "mm", 1, true, one => one.FrontRideHeightChangeMm),
+        new("height re.", "mm", 1, true, one => one.RearRideHeightChangeMm),
+        new("camber fr.", "°", 2, false, one => one.FrontCamberDeg),
+        new("camber re.", "°", 2, false, one => one.RearCamberDeg),
+        new("rc front", "mm", 1, true, one => one.FrontRollCentreHeightMm),
+        new("rc rear", "mm", 1, true, one => one.RearRollCentreHeightMm),
+        new("track fr.", "mm", 1, true, one => one.FrontTrackMm),
+        new("track re.", "mm", 1, true, one => one.RearTrackMm),
+        new("scrub", "mm", 1, true, one => one.FrontScrubRadiusMm),
+        new("unspr.fr.", "kg", 1, false, one => one.FrontUnsprungMassKg),
+        new("unspr.re.", "kg", 1, false, one => one.RearUnsprungMassKg),
     ];
 
     public string UnitIn(UnitSystem units) => IsLength && units == UnitSystem.Us ? "in" : Unit;
