@@ -144,7 +144,7 @@ public sealed partial class WhatIfStoryTests
     {
         var given = StandingCar.AsGiven(Car())!;
         var outcome = Study(given, Left).Changed(given.Changed(given.Stated with { Front = given.Stated.Front with { BarRollRateNmPerDeg = 500 } }, Change("/front/antiRollBar"), out _)!);
-        var limits = LimitStudy.Compute(given.Reading, Left, 0.8, null)!;
+        var limits = Limits(given);
 
         var (difference, whole) = (outcome.LimitChange!.Front, limits.Front!.Value);
         Assert.True(difference.Upper - difference.Lower < 0.25 * (whole.Upper - whole.Lower));
@@ -183,8 +183,10 @@ public sealed partial class WhatIfStoryTests
         var study = Study(given, Left);
         var changed = given.Changed(change(given.Stated), Change(states) with { KeepsRideHeight = keeps }, out _)!;
         var after = study.Changed(changed);
-        return (after.Figures.Less(study.Given.Figures), WhatIfWords.Describe(given, study.Given, LimitStudy.Compute(given.Reading, Left, 0.8, null)!, changed, after, UnitSystem.Metric));
+        return (after.Figures.Less(study.Given.Figures), WhatIfWords.Describe(given, study.Given, Limits(given), changed, after, UnitSystem.Metric));
     }
+
+    private static LimitStudy Limits(StandingCar given) => LimitStudy.Compute(given.Reading, CorneringSolver.Create(given.Reading.Car, TurnDirection.Left)!, Left, 0.8, null)!;
 
     private static WhatIfStudy Study(StandingCar given, TurnPath path) => WhatIfStudy.Compute(given, path, 0.75, GripScale.ByTyres);
 
