@@ -27,7 +27,7 @@ internal static class CorneringAnswers
             RollStiffnessFrontPct = row.RollStiffnessFrontPct,
             Balance = row.Balance,
             Limit = TurnAnswers.Limit(limits),
-            Unknown = TurnGaps.Find(car.Reading.Car, [row], limits, car.Units),
+            Unknown = TurnGaps.Find(car, [row], limits),
             Method = "cornering",
             Edition = Edition.Current,
             Assumptions = TurnAssumptions.List(car, limits, turn.Attitude, ""),

@@ -45,7 +45,7 @@ internal static class CorneringSweepAnswers
             Rows = rows,
             Unreachable = [.. unreachable],
             Limit = TurnAnswers.Limit(limits),
-            Unknown = TurnGaps.Find(car.Reading.Car, rows, limits, car.Units),
+            Unknown = TurnGaps.Find(car, rows, limits),
             Method = "cornering",
             Edition = Edition.Current,
             Assumptions = TurnAssumptions.List(car, limits, turns[hardest].Attitude, FormattableString.Invariant($"/rows/{hardest}")),

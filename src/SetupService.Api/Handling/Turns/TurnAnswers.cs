@@ -25,7 +25,7 @@ internal static class TurnAnswers
             RollDeg = attitude.RollDeg,
             RollDegPerG = turn.RollDegPerG,
             SteerDeg = attitude.SteerToLeftDeg,
-            SteeringWheelDeg = attitude.SteerToLeftDeg * car.SteeringRatio,
+            SteeringWheelDeg = double.IsFinite(attitude.SteeredDeg) ? attitude.SteeredToLeftDeg * car.SteeringRatio : null,
             Wheels = Wheels(attitude, isAlong),
             Axles = new TurnAxlesResponse { Front = Axle(attitude.Front, isAlong), Rear = Axle(attitude.Rear, isAlong) },
             RollStiffnessFrontPct = car.RollStiffnessFrontPct,
@@ -106,11 +106,12 @@ internal static class TurnAnswers
 /// <summary>The figures that turns lack, each with the reason, so that no null stands without one.</summary>
 internal static class TurnGaps
 {
-    private static (string Output, Predicate<TurnRow> IsMissing, string Reason, string[] Needs)[] OfTurn(UnitSystem units) =>
+    private static (string Output, Predicate<TurnRow> IsMissing, string Reason, string[] Needs)[] OfTurn(UnitSystem units, bool hasSteeringRatio) =>
     [
         ("cornerRadiusM", row => row.CornerRadiusM is null, "at this speed and lateral acceleration the path is all but straight", []),
         ("rollDegPerG", row => row.RollDegPerG is null, "a turn a little harder has no equilibrium", []),
-        ("steeringWheelDeg", row => row.SteeringWheelDeg is null, "needs /vehicle/steeringRatio", ["/vehicle/steeringRatio"]),
+        ("steeringWheelDeg", row => row.SteeringWheelDeg is null && !hasSteeringRatio, "needs /vehicle/steeringRatio", ["/vehicle/steeringRatio"]),
+        ("steeringWheelDeg", row => row.SteeringWheelDeg is null && hasSteeringRatio, "the wheels are steered so far off ride height only", []),
         ("frontLoadTransferPct", row => row.Balance.FrontLoadTransferPct is null, "too little load is transferred to be shared out", []),
         ("inclinationDeg", row => IsBeyondReadings(row.Wheels), Prose.Write(units, $"an inner wheel is unloaded beyond its suspension's readings and the {MeasuredSuspension.ExtensionMm:gap} they are extended by; its camber is held there, which matters little as it gives little side force"), ["/vehicle/front/suspension/readings", "/vehicle/rear/suspension/readings"]),
         ("understeerDegPerG", row => row.Balance.UndersteerDegPerG is null && IsNearLimit(row), "an axle uses more than nine tenths of its grip: there slip grows so fast that a gradient tells nothing of the balance; see limit", []),
@@ -119,15 +120,15 @@ internal static class TurnGaps
     ];
 
     /// <summary>The figures, each with how many rows lack it where that is not all.</summary>
-    public static UnknownResponse[] Find(HandlingCar car, IReadOnlyList<TurnRow> rows, LimitStudy limits, UnitSystem units) =>
+    public static UnknownResponse[] Find(CorneringEvaluation car, IReadOnlyList<TurnRow> rows, LimitStudy limits) =>
     [
         .. OfLimits(limits),
-        .. from figure in OfTurn(units)
+        .. from figure in OfTurn(car.Units, car.SteeringRatio is not null)
            let count = rows.Count(row => figure.IsMissing(row))
            where count > 0
            select UnknownResponse.Create(figure.Output, count == rows.Count ? figure.Reason : FormattableString.Invariant($"in {count} of {rows.Count} rows {figure.Reason}"), figure.Needs),
-        .. OfAxle(car.Front, "front"),
-        .. OfAxle(car.Rear, "rear"),
+        .. OfAxle(car.Reading.Car.Front, "front"),
+        .. OfAxle(car.Reading.Car.Rear, "rear"),
     ];
 
     private static IEnumerable<UnknownResponse> OfAxle(HandlingAxle axle, string name)

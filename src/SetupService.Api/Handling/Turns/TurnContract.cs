@@ -81,7 +81,7 @@ public record TurnRow
     [Sample(3.4)]
     public required double SteerDeg { get; init; }
 
-    /// <summary>Angle of the steering wheel; positive = left. Null where steeringRatio is not given.</summary>
+    /// <summary>Angle of the steering wheel that the driver turns, bump steer and give of both axles included; positive = left. Null where steeringRatio is not given.</summary>
     [JsonPropertyOrder(-1)]
     [Sample(48.3)]
     public required double? SteeringWheelDeg { get; init; }

@@ -20,7 +20,16 @@ public readonly record struct CorneringAttitude
     /// <summary>Mean steer of the front wheels, degrees, positive = into the turn.</summary>
     public required double SteerDeg { get; init; }
 
+    /// <summary>
+    /// What of the steer the driver gives, degrees at the road wheels, positive = into the turn: the mean heading that this much rack gives the front wheels at rest height, without toe. More than
+    /// <see cref="SteerDeg"/> where travel in roll steers the wheels out. NaN where the wheels cannot be steered so far at rest height.
+    /// </summary>
+    public required double SteeredDeg { get; init; }
+
     /// <summary>The same, positive = to the left.</summary>
+    public double SteeredToLeftDeg => Demand.Turn == TurnDirection.Left ? SteeredDeg : 0 - SteeredDeg;
+
+    /// <summary>The mean steer, positive = to the left.</summary>
     public double SteerToLeftDeg => Demand.Turn == TurnDirection.Left ? SteerDeg : 0 - SteerDeg;
 
     /// <summary>The front axle.</summary>

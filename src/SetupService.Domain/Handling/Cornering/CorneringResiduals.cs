@@ -103,6 +103,9 @@ public sealed partial class CorneringSolver
     /// <summary>Inclination of a wheel to the road, degrees, in the turn last solved or the state last put.</summary>
     internal double InclinationAngleDeg(WheelPosition wheel) => Wheel(wheel).InclinationAngleDeg;
 
+    /// <summary>Travel of an axle's outer wheel left to its bump stop, mm, negative = compressed, in the turn last solved or the state last put; null where none is known.</summary>
+    internal double? BumpLeftMm(CarAxle at) => (at == CarAxle.Front ? _front : _rear).OuterBumpLeftMm;
+
     /// <summary>What carries the four wheels, in the state last put.</summary>
     internal int Contacts => _front.Outer.Contacts | (_front.Inner.Contacts << 4) | (_rear.Outer.Contacts << 8) | (_rear.Inner.Contacts << 12);
 

@@ -130,6 +130,7 @@ public sealed partial class CorneringSolver
             RollDeg = RollDeg,
             PitchDeg = _car.WheelbaseMm is { } wheelbaseMm ? double.RadiansToDegrees(Math.Atan((_rear.HeaveMm - _front.HeaveMm) / wheelbaseMm)) : 0,
             SteerDeg = _front.HeadingDeg,
+            SteeredDeg = _front.SteeredByDeg(_steer),
             Front = _front.Attitude(GripUsed(CarAxle.Front)),
             Rear = _rear.Attitude(GripUsed(CarAxle.Rear)),
             FrontLeft = leftIsOuter ? outerFront : innerFront,

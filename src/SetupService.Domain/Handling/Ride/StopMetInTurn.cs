@@ -5,40 +5,74 @@ using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Ride;
 
-/// <summary>How hard the car may turn before an axle's outer wheel meets its bump stop.</summary>
-public static class StopMetInTurn
+/// <summary>
+/// How hard the car may turn before an axle's outer wheel meets its bump stop, g: the root of the travel left there, by secants, each turn solved from the last. Null where no
+/// stop is known, the car has no wheelbase or rolls over first, no car turns so hard, or the work allowed is spent.
+/// </summary>
+/// <param name="FrontG">The front's.</param>
+/// <param name="RearG">The rear's.</param>
+public readonly record struct StopMetInTurn(double? FrontG, double? RearG)
 {
     private const double HardestG = 3;
-    private const double AgreedG = 1e-4;
+
+    // How closely the place is found where the stop is met, as travel left, mm, and in g, and where the equilibrium itself ends, g.
+    private const double AgreedMm = 1e-8;
+    private const double AgreedG = 1e-10;
+    private const double EndAgreedG = 1e-4;
+    private const int MostTries = 60;
+
+    // A turn most cars take without meeting a stop.
+    private const double FirstG = 0.5;
 
     // A radius at which steer is small; the stop does not depend on it.
     private const double RadiusM = 60;
 
-    /// <summary>The lateral acceleration, g; null where no stop is known, the car has no wheelbase, or it rolls over first, or the work allowed is spent.</summary>
-    public static double? LateralG(HandlingCar car, CarAxle axle, WorkBudget? budget = null)
+    /// <summary>Finds both.</summary>
+    public static StopMetInTurn Compute(HandlingCar car, WorkBudget? budget = null)
     {
         ArgumentNullException.ThrowIfNull(car);
-        if (car.At(axle).BumpLeftMm is not { } left || car.WheelbaseMm is null || CorneringSolver.Create(car, TurnDirection.Left, budget) is not { } solver) return null;
+        var isKnown = car.WheelbaseMm is not null && (car.Front.BumpLeftMm is not null || car.Rear.BumpLeftMm is not null);
+        return isKnown && CorneringSolver.Create(car, TurnDirection.Left, budget) is { } solver
+            ? new(LateralG(solver, car.Front.BumpLeftMm, CarAxle.Front), LateralG(solver, car.Rear.BumpLeftMm, CarAxle.Rear))
+            : default;
+    }
+
+    private static double? LateralG(CorneringSolver solver, double? leftMm, CarAxle axle)
+    {
+        if (leftMm is not { } left) return null;
         if (left <= 0) return 0;
-        var (clear, met) = (0.0, HardestG);
-        var isMet = false;
-        while (met - clear > AgreedG)
+        var (clearG, metG, failsG) = (0.0, double.PositiveInfinity, double.PositiveInfinity);
+        var (beforeG, beforeMm) = (0.0, left);
+        var g = FirstG;
+        for (var tries = 0; tries < MostTries; tries++)
         {
-            var middle = (clear + met) / 2;
-            var failure = solver.Solve(middle, RadiusM);
-            if (failure is CorneringFailure.WorkSpent) return null;
-            var failed = failure is not null;
-            if (!failed && solver.Attitude(new(middle, RadiusM, TurnDirection.Left)).Outer(axle).BumpLeftMm > 0)
+            if (solver.Solve(g, RadiusM) is { } failure)
             {
-                clear = middle;
+                if (failure is CorneringFailure.WorkSpent) return null;
+                failsG = Math.Min(failsG, g);
+                g = Between(clearG, failsG);
+            }
+            else if (solver.BumpLeftMm(axle) is not { } nowMm || (nowMm > 0 && g >= HardestG))
+            {
+                return null;
             }
             else
             {
-                met = middle;
-                isMet |= !failed;
+                if (Math.Abs(nowMm) <= AgreedMm) return g;
+                if (nowMm > 0) clearG = g;
+                else metG = g;
+                var nextG = g - (nowMm * (g - beforeG) / (nowMm - beforeMm));
+                (beforeG, beforeMm) = (g, nowMm);
+                var ceilingG = Math.Min(Math.Min(metG, failsG), HardestG);
+                g = nextG > clearG && nextG < ceilingG ? nextG : double.IsFinite(Math.Min(metG, failsG)) ? Between(clearG, ceilingG) : ceilingG;
             }
+
+            if (metG - clearG <= AgreedG) return metG;
+            if (failsG - clearG <= EndAgreedG && !double.IsFinite(metG)) return null;
         }
 
-        return isMet ? met : null;
+        return double.IsFinite(metG) ? metG : null;
+
+        static double Between(double one, double other) => (one + other) / 2;
     }
 }
