@@ -71,8 +71,20 @@ internal sealed class CorneringAxle
 
     public double LoadN => Outer.LoadN + Inner.LoadN;
 
-    /// <summary>Travel of the outer wheel from where its suspension was read, mm, where that is beyond what was read; else null.</summary>
-    public double? BeyondReadingsMm => Outer.Pose.IsBeyondReadings ? Outer.TravelMm - _axle.RideHeightChangeMm : null;
+    /// <summary>The outer wheel where it is beyond what was read of its suspension; else null.</summary>
+    public WheelReach? BeyondReadings(CarAxle at) => Outer.Pose.IsBeyondReadings ? Reach(at, Outer, Outer.TravelMm, 0) : null;
+
+    /// <summary>The wheel, the outer one first, that cannot be at the travel it is asked for, mm from ride height; null where both can.</summary>
+    public WheelReach? NotReached(CarAxle at, double outerMm, double innerMm) =>
+        !Outer.Reaches(outerMm, 0) ? Reach(at, Outer, outerMm, 0) : !Inner.Reaches(innerMm, 0) ? Reach(at, Inner, innerMm, 0) : null;
+
+    /// <summary>The wheel that the search last wanted where its suspension does not have it; null where there is none, or it was its steer.</summary>
+    public WheelReach? Missed(CarAxle at) =>
+        Outer.Missed is { } outer ? Reach(at, Outer, outer.TravelMm, outer.Steer) : Inner.Missed is { } inner ? Reach(at, Inner, inner.TravelMm, inner.Steer) : null;
+
+    private WheelReach? Reach(CarAxle at, CorneringWheel wheel, double travelMm, double steer) => wheel.ReachMm(travelMm, steer) is { } reachMm
+        ? new(at, wheel.Side, travelMm - _axle.RideHeightChangeMm, reachMm - _axle.RideHeightChangeMm, _axle.Suspension.Tells.HasFlag(SuspensionFigures.RollCentre))
+        : null;
 
     public double StaticLoadN => _axle.LoadN;
 

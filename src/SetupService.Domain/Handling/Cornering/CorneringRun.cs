@@ -15,18 +15,19 @@ public sealed class CorneringRun
     private const double JustShortG = 0.005;
 
     private readonly CorneringSolver _solver;
+    private readonly HandlingCar _car;
     private readonly TurnPath _path;
     private readonly Dictionary<CorneringFailure, (double G, bool IsUnloaded)> _limits = [];
     private double _rollsOverAtG = double.PositiveInfinity;
 
-    private CorneringRun(CorneringSolver solver, TurnPath path) => (_solver, _path) = (solver, path);
+    private CorneringRun(CorneringSolver solver, HandlingCar car, TurnPath path) => (_solver, _car, _path) = (solver, car, path);
 
     /// <summary>Creates a run; null where the hardpoints do not close at ride height. The car must have a wheelbase.</summary>
     /// <param name="car">The car, on its scale of grip.</param>
     /// <param name="path">Which way, and at which radius or speed.</param>
     /// <param name="budget">Work allowed for all turns together; null = any.</param>
     public static CorneringRun? Create(HandlingCar car, in TurnPath path, WorkBudget? budget = null) =>
-        CorneringSolver.Create(car, path.Turn, budget) is { } solver ? new(solver, path) : null;
+        CorneringSolver.Create(car, path.Turn, budget) is { } solver ? new(solver, car, path) : null;
 
     /// <summary>The car in the turn at a lateral acceleration, g, not negative; null where there is no equilibrium.</summary>
     /// <param name="lateralG">Lateral acceleration.</param>
@@ -76,7 +77,7 @@ public sealed class CorneringRun
             _limits[failure] = limit = (limitG, IsUnloadedAt(limitG));
         }
 
-        return new(failure, failedG, limit.G, limit.IsUnloaded) { BeyondReadings = beyond };
+        return new(failure, failedG, limit.G, limit.IsUnloaded) { Reach = failure == CorneringFailure.TravelNotReached ? beyond ?? SuspensionReach.Find(_car, _path, failedG) : null };
     }
 
     private bool IsUnloadedAt(double limitG)
@@ -112,6 +113,6 @@ public enum CorneringFailure
 /// <param name="IsUnloadedThere">True when the inner wheels carry hardly any load at that limit; else the iteration itself ends there.</param>
 public readonly record struct CorneringObstacle(CorneringFailure Failure, double LateralG, double LimitG, bool IsUnloadedThere)
 {
-    /// <summary>The outer wheel that would have to travel beyond what was read of it; null where that is not why.</summary>
-    public WheelReach? BeyondReadings { get; init; }
+    /// <summary>The wheel that would have to travel further than its points close, or an outer one further than was read of it; null where that is not why.</summary>
+    public WheelReach? Reach { get; init; }
 }

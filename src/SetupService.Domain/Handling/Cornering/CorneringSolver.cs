@@ -43,6 +43,7 @@ public sealed partial class CorneringSolver
     private double _centreStationMm;
     private double _centreMm;
     private bool _needsPoses = true;
+    private bool _isHeldBack;
 
     private CorneringSolver(HandlingCar car, CorneringAxle front, CorneringAxle rear, TurnDirection turn, WorkBudget? budget) =>
         (_car, _front, _rear, _turn, _budget) = (car, front, rear, turn, budget);
@@ -104,16 +105,28 @@ public sealed partial class CorneringSolver
 
         if (failure is null) return Reached();
         Reset();
-        return _budget is { IsSpent: true } ? CorneringFailure.WorkSpent : failure;
+        if (_budget is { IsSpent: true }) return CorneringFailure.WorkSpent;
+
+        // In so small a turn more than the last no step leads a wheel astray: where one had to be shortened, it is the suspension that ends.
+        return failure is CorneringFailure.RollsOver && _isHeldBack ? CorneringFailure.TravelNotReached : failure;
     }
 
     // On the way to the equilibrium, and of an inner wheel, what was read is carried on; an outer wheel beyond it would be a guess.
     private CorneringFailure? Reached()
     {
-        var outerSide = _turn == TurnDirection.Left ? WheelSide.Right : WheelSide.Left;
-        if (_front.BeyondReadingsMm is { } frontMm) BeyondReadings = new(CarAxle.Front, outerSide, frontMm);
-        else if (_rear.BeyondReadingsMm is { } rearMm) BeyondReadings = new(CarAxle.Rear, outerSide, rearMm);
+        BeyondReadings = _front.BeyondReadings(CarAxle.Front) ?? _rear.BeyondReadings(CarAxle.Rear);
         return BeyondReadings is null ? null : CorneringFailure.TravelNotReached;
+    }
+
+    /// <summary>The wheel that the search last wanted where its suspension does not have it; null where there is none.</summary>
+    internal WheelReach? Missed => _front.Missed(CarAxle.Front) ?? _rear.Missed(CarAxle.Rear);
+
+    /// <summary>The wheel of an axle whose suspension does not reach the travel another car's wheels have in a turn; null where both do.</summary>
+    internal WheelReach? NotReached(CarAxle at, in CorneringAttitude wanted)
+    {
+        var (left, right) = at == CarAxle.Front ? (wanted.FrontLeft, wanted.FrontRight) : (wanted.RearLeft, wanted.RearRight);
+        var (outer, inner) = _turn == TurnDirection.Left ? (right, left) : (left, right);
+        return (at == CarAxle.Front ? _front : _rear).NotReached(at, outer.TravelMm, inner.TravelMm);
     }
 
     /// <summary>The turn last solved.</summary>
@@ -202,6 +215,8 @@ public sealed partial class CorneringSolver
             _needsPoses = false;
         }
 
+        _isHeldBack = false;
+        _front.Outer.Missed = _front.Inner.Missed = _rear.Outer.Missed = _rear.Inner.Missed = null;
         var weight = _front.StaticLoadN + _rear.StaticLoadN;
         for (var step = 0; step < MostSteps; step++)
         {
@@ -305,6 +320,7 @@ public sealed partial class CorneringSolver
         {
             Move(change, share);
             if (TryUpdatePoses()) return true;
+            _isHeldBack = true;
             Move(change, -share);
             share /= 2;
         }

@@ -16,6 +16,9 @@ internal sealed class CorneringWheel
     // Differences over a shorter travel than this, mm, are rounding and give no slope.
     private const double LeastLearntMm = 1e-3;
 
+    // How closely the end of a suspension is told, mm.
+    private const double ReachAgreedMm = 0.05;
+
     private readonly HandlingAxle _axle;
     private readonly WheelMotion _motion;
     private readonly WorkBudget? _budget;
@@ -174,6 +177,7 @@ internal sealed class CorneringWheel
         if (!_motion.TryAt(TravelMm, -Sign * steer, ref _state, out var pose, _budget))
         {
             _state = _goodState;
+            Missed = (TravelMm, steer);
             return false;
         }
 
@@ -337,6 +341,32 @@ internal sealed class CorneringWheel
 
         return new(
             CamberSetDeg, unsteered - CamberSetDeg, InclinationAngleDeg - (steered + CamberComplianceDeg), steered - unsteered, CamberComplianceDeg);
+    }
+
+    /// <summary>Travel, mm from ride height, and steer at which the search last wanted it and its suspension did not have it; null where there was none.</summary>
+    public (double TravelMm, double Steer)? Missed { get; set; }
+
+    /// <summary>True where its suspension reaches a travel, mm from ride height, at a steer, and tells of it.</summary>
+    public bool Reaches(double travelMm, double steer)
+    {
+        var state = _motion.Origin;
+        return _motion.TryAt(travelMm, -Sign * steer, ref state, out var pose) && !pose.IsBeyondReadings;
+    }
+
+    /// <summary>How far it comes on the way to a travel it does not reach, mm from ride height; null where the steer alone is beyond it.</summary>
+    public double? ReachMm(double travelMm, double steer)
+    {
+        // From where its suspension is stated, which it reaches whatever its ride height is now.
+        if (!Reaches(_axle.RideHeightChangeMm, steer)) return null;
+        var (reached, missed) = (_axle.RideHeightChangeMm, travelMm);
+        while (Math.Abs(missed - reached) > ReachAgreedMm)
+        {
+            var middle = (reached + missed) / 2;
+            if (Reaches(middle, steer)) reached = middle;
+            else missed = middle;
+        }
+
+        return reached;
     }
 
     /// <summary>Heading that steer alone gives the wheel, degrees, positive = into the turn; NaN where it cannot be steered so far at rest height.</summary>

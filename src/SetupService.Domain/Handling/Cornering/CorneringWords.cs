@@ -16,9 +16,11 @@ public static class CorneringWords
         {
             CorneringFailure.RollsOver when !obstacle.IsUnloadedThere => $"at {asked} the model finds no balance, as before a roll-over; up to {limit} it does.",
             CorneringFailure.RollsOver => $"at {asked} the inner wheels carry nothing and the car would roll over; up to {limit} it stays upright.",
-            CorneringFailure.TravelNotReached when obstacle.BeyondReadings is { } beyond => Prose.Write(
+            CorneringFailure.TravelNotReached when obstacle.Reach is { IsOfPoints: true } reach => Prose.Write(
+                units, $"at {asked} the {Name(reach.Position)} wheel would need some {reach.TravelMm:mm} of travel; its suspension's points reach {reach.ReachMm:mm}; up to {limit} every wheel has travel enough."),
+            CorneringFailure.TravelNotReached when obstacle.Reach is { } beyond => Prose.Write(
                 units,
-                $"at {asked} the outer {Name(beyond.Axle)} wheel, {Name(beyond.Position)}, would be at {beyond.TravelMm:mm} of travel, beyond its readings and the {MeasuredSuspension.ExtensionMm:gap} they are extended by; up to {limit} no outer wheel is."),
+                $"at {asked} the outer {Name(beyond.Axle)} wheel, {Name(beyond.Position)}, would be at {beyond.TravelMm:mm} of travel, beyond its readings and the {MeasuredSuspension.ExtensionMm:gap} they are extended by, which reach {beyond.ReachMm:mm}; up to {limit} no outer wheel is."),
             CorneringFailure.AxleUnloaded => $"at {asked}, braked or driven so hard, an axle would carry nothing.",
             CorneringFailure.WorkSpent => $"at {asked} the work allowed for one request was spent before an equilibrium was found.",
             _ => $"at {asked} a wheel would travel or steer further than its suspension, or its readings, reach; up to {limit} it does not.",

@@ -23,6 +23,25 @@ public static class SuspensionReach
         return lacking.Count == 0 && IsReached(Free(Free(car, CarAxle.Front), CarAxle.Rear), path, lateralG) ? [CarAxle.Front, CarAxle.Rear] : lacking;
     }
 
+    /// <summary>
+    /// The wheel whose suspension does not reach the travel it would have if it moved on evenly, else the one at which the search ended; null where it is not travel that keeps the turn
+    /// from being solved.
+    /// </summary>
+    public static WheelReach? Find(HandlingCar car, in TurnPath path, double lateralG)
+    {
+        ArgumentNullException.ThrowIfNull(car);
+        if (CorneringSolver.Create(car, path.Turn) is not { } solver) return null;
+        var demand = path.At(lateralG);
+        foreach (var free in (ReadOnlySpan<HandlingCar>)[Free(car, CarAxle.Front), Free(car, CarAxle.Rear), Free(Free(car, CarAxle.Front), CarAxle.Rear)])
+        {
+            if (CorneringSolver.Create(free, path.Turn) is not { } moved || moved.Solve(demand) is not null) continue;
+            var wanted = moved.Attitude(demand);
+            if ((solver.NotReached(CarAxle.Front, wanted) ?? solver.NotReached(CarAxle.Rear, wanted)) is { } reach) return reach;
+        }
+
+        return solver.Solve(demand) is CorneringFailure.TravelNotReached ? solver.Missed : null;
+    }
+
     private static HandlingCar Free(HandlingCar car, CarAxle at) => car.With(at, car.At(at) with { Suspension = SuspensionModel.FromFigures });
 
     private static bool IsReached(HandlingCar car, in TurnPath path, double lateralG) =>

@@ -1,5 +1,8 @@
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension;
+using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Vehicles;
 
@@ -46,8 +49,41 @@ public sealed class CorneringRefusalTests
     [InlineData(CarAxle.Rear, WheelSide.Right, "rear right")]
     public void A_wheel_beyond_its_readings_is_named_by_its_place(CarAxle axle, WheelSide side, string name)
     {
-        var obstacle = new CorneringObstacle(CorneringFailure.TravelNotReached, 0.9, 0.5, false) { BeyondReadings = new(axle, side, 71.3) };
+        var obstacle = new CorneringObstacle(CorneringFailure.TravelNotReached, 0.9, 0.5, false) { Reach = new(axle, side, 71.3, 52) };
 
         Assert.Contains($"{name}, would be at 71.3 mm of travel", CorneringWords.Reason(obstacle, UnitSystem.Metric), StringComparison.Ordinal);
+        Assert.Contains("which reach 52.0 mm", CorneringWords.Reason(obstacle, UnitSystem.Metric), StringComparison.Ordinal);
+        var ofPoints = obstacle with { Reach = new(axle, side, 71.3, 52, IsOfPoints: true) };
+        Assert.Contains($"the {name} wheel would need some 71.3 mm of travel; its suspension's points reach 52.0 mm", CorneringWords.Reason(ofPoints, UnitSystem.Metric), StringComparison.Ordinal);
+    }
+
+    // An arm of 160 mm: its ball joint comes to the end of its arc where the wheel has risen some 50 mm.
+    [Theory]
+    [InlineData(28, 0.9)]
+    [InlineData(28, 1.2)]
+    [InlineData(12, 0.6)]
+    public void Points_that_end_before_the_turn_are_no_roll_over_and_the_wheel_is_named_with_the_travel_it_needs_and_has(double rateNPerMm, double lateralG)
+    {
+        Vector3 top = new(-67, 561, 843), lower = new(-14, 628, 405);
+        var strut = new MacPhersonStrut
+        {
+            LowerArm = new(new(12, 560, 192), new(-312, 560, 196), new(8, 716, 178)),
+            StrutTop = top,
+            StrutLower = lower,
+            StrutAxis = (top - lower).Unit(),
+            TieRod = new(new(-148, 335, 232), new(-138, 697, 224)),
+            WheelCentre = new(0, 751, 305),
+        };
+        var car = WorkedCar.Make();
+        car = car with { Front = car.Front with { Suspension = SuspensionModel.From(strut), TrackMm = 1502, SpringRateNPerMm = rateNPerMm, BarRollRateNmPerDeg = 0 }, Rear = car.Rear with { BarRollRateNmPerDeg = 0 } };
+        var run = CorneringRun.Create(car, TurnPath.AtRadius(TurnDirection.Left, 80))!;
+
+        Assert.Null(run.At(lateralG, out var obstacle));
+
+        Assert.Equal(CorneringFailure.TravelNotReached, obstacle!.Value.Failure);
+        var reach = obstacle.Value.Reach!.Value;
+        Assert.True(reach.IsOfPoints && reach.Axle == CarAxle.Front);
+        Assert.True(Math.Abs(reach.TravelMm) > Math.Abs(reach.ReachMm) && Math.Sign(reach.TravelMm) == Math.Sign(reach.ReachMm), $"{reach}");
+        Assert.Contains("its suspension's points reach", CorneringWords.Reason(obstacle.Value, UnitSystem.Metric), StringComparison.Ordinal);
     }
 }

@@ -97,6 +97,10 @@ public sealed class EquilibriumTests
         var beyond = solver.BeyondReadings!.Value;
         Assert.Equal(WheelPosition.FrontRight, beyond.Position);
         Assert.InRange(beyond.TravelMm, 20, 80);
+
+        // Read to 0 mm, extended by 20.
+        Assert.Equal(20, beyond.ReachMm, 0.1);
+        Assert.False(beyond.IsOfPoints);
     }
 
     [Fact]
