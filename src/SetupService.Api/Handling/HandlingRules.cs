@@ -87,7 +87,7 @@ public sealed class DriveRules : AbstractValidator<VehicleDocument>
             .When((car, context) => car.Differential is { Kind: DifferentialKind.LimitedSlip } && !context.IsRefused(context.PropertyChain.BuildPropertyPath("Differential.BiasRatio")))
             .Says(FaultCodes.Required, "biasRatio is missing; a limited-slip differential is told by it.");
         RuleFor(car => car.Differential!.BiasRatio).Null()
-            .When(car => car.Differential is { Kind: not DifferentialKind.LimitedSlip })
+            .When((car, context) => car.Differential is { Kind: not DifferentialKind.LimitedSlip } && !context.IsRefused(context.PropertyChain.BuildPropertyPath("Differential.Kind")))
             .Says(FaultCodes.Inconsistent, "biasRatio belongs to a limitedSlip differential.");
         RuleFor(car => car.Aero!.FrontDownforceN).NotNull()
             .When((car, context) => car.Aero is { RearDownforceN: not null } && !context.IsRefused(context.PropertyChain.BuildPropertyPath("Aero.FrontDownforceN")))

@@ -12,6 +12,7 @@ public sealed class OtherCallsNeverFailTests(ServiceFixture fixture) : IClassFix
     [InlineData("/v1/handling/ride", "ride.request.json")]
     [InlineData("/v1/handling/camber-target", "camber-target.request.json")]
     [InlineData("/v1/handling/what-if", "what-if.request.json")]
+    [InlineData("/v1/handling/envelope", "envelope.request.json")]
     public async Task Any_value_anywhere_gets_an_answer_or_a_reason(string path, string example)
     {
         var text = await File.ReadAllTextAsync(ExampleCall.FileOf(example));

@@ -6,6 +6,7 @@ its own, and those with points; longitudinal forces are shared, and grip beside 
 
 import json
 from pathlib import Path
+from multiprocessing import Pool
 from random import Random
 
 import handling_cases
@@ -64,8 +65,10 @@ def stands(case):
 
 def main():
     random = Random(SEED)
-    parts = {"limits": [limits_of(along(random, case)) for case in handling_cases.grip_cars(GRIP_CASES)],
-             "withPoints": [stands(along(random, case)) for case in handling_cases.with_points() if case["name"] in WITH_POINTS]}
+    cars = [along(random, case) for case in handling_cases.grip_cars(GRIP_CASES)]
+    drawn = [along(random, case) for case in handling_cases.with_points() if case["name"] in WITH_POINTS]
+    with Pool(3) as pool:
+        parts = {"limits": pool.map(limits_of, cars, 1), "withPoints": pool.map(stands, drawn, 1)}
     lines = [f'"{name}":[\n' + ",\n".join(json.dumps(case, separators=(",", ":"), allow_nan=False, default=plain) for case in part if case) + "\n]" for name, part in parts.items()]
     Path(__file__).parent.with_name("TestData").joinpath("bend_oracle.json").write_text("{\n" + ",\n".join(lines) + "\n}\n", encoding="utf-8", newline="\n")
 

@@ -60,8 +60,11 @@ class Drive:
         if force > 0 and self.kind == "locked":
             return [force * hold / sum(holds) for hold in holds], force / sum(holds)
         size, weak = abs(force), min(holds)
-        over = max(0.0, size / 2 - weak)
         most = sum(holds) if force < 0 else min(sum(holds), (1 + (self.bias if self.kind == "limitedSlip" else 1.0)) * weak)
+        if size > most > 0:  # more than they hold: in the proportion of what they do
+            parts, _ = self.shared(force * most / size * (1 - 1e-15), holds)
+            return [part * size / most for part in parts], size / most
+        over = max(0.0, size / 2 - weak)
         signed = 1 if force > 0 else -1
         first_weak = holds[0] < holds[1]
         return [signed * (size / 2 - over if weaker else size / 2 + over) for weaker in (first_weak, not first_weak)], size / most if most > 0 else inf

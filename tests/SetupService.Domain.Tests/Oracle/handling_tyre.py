@@ -13,7 +13,7 @@ from scipy.optimize import minimize_scalar
 
 PCY1, PDY2, PEY1, PEY2, PKY1, PKY2, PKY6, PKY7 = 1.193, 0.145 / 0.99, -1.003, -0.537, 803.01 / 4000, 2.13, 0.92, 0.24
 GAIN, BEST = 0.0053, 3.0
-ALONG, PDX2, EXPONENT, LEAST_BESIDE = 1.21 / 0.99, 0.037 / 1.21, 2.0, 0.02  # PDX1 by PDY1, PDX2 by PDX1; the friction ellipse
+ALONG, PDX2, EXPONENT, LEAST_BESIDE = 1.21 / 0.99, 0.037 / 1.21, 2.0, 0.1  # PDX1 by PDY1, PDX2 by PDX1; the friction ellipse
 MOST_USED = 0.99
 
 

@@ -18,6 +18,8 @@ internal static class CorneringAnswers
             LateralG = row.LateralG,
             SpeedKmh = row.SpeedKmh,
             CornerRadiusM = row.CornerRadiusM,
+            LongitudinalG = row.LongitudinalG,
+            PitchDeg = row.PitchDeg,
             RollDeg = row.RollDeg,
             RollDegPerG = row.RollDegPerG,
             SteerDeg = row.SteerDeg,

@@ -49,7 +49,7 @@ public readonly record struct LongitudinalForces(double AccelerationMs2, double 
 /// <param name="Used">The axle's force by the most it could have this way, not negative; above 1 the tyres do not hold it, infinite where they hold none.</param>
 public readonly record struct LongitudinalShare(double FirstN, double SecondN, double Used)
 {
-    /// <summary>Shares a force: evenly as far as the weaker tyre holds it, what is more to the other tyre, as far as the differential lets it; locked in proportion to what the tyres hold.</summary>
+    /// <summary>Shares a force: evenly as far as the weaker tyre holds it, what is more to the other tyre, as far as the differential lets it; locked, and beyond what they hold, in proportion.</summary>
     /// <param name="forceN">The axle's force, N; negative = braking, each wheel by its own brake, which an anti-lock system holds at what its tyre holds.</param>
     /// <param name="firstHoldsN">The most the one tyre holds, N, not negative.</param>
     /// <param name="secondHoldsN">The most the other holds, N.</param>
@@ -67,8 +67,12 @@ public readonly record struct LongitudinalShare(double FirstN, double SecondN, d
 
         var (weakerN, strongerN) = firstHoldsN < secondHoldsN ? (firstHoldsN, secondHoldsN) : (secondHoldsN, firstHoldsN);
         var mostN = forceN < 0 ? bothN : weakerN + Math.Min(strongerN, differential.BiasRatio * weakerN);
-        var ofWeaker = Math.CopySign(Math.Min(Math.Abs(forceN) / 2, weakerN), forceN);
-        var used = mostN > 0 ? Math.Abs(forceN) / mostN : double.PositiveInfinity;
+        if (!(mostN > 0)) return new(forceN / 2, forceN / 2, double.PositiveInfinity);
+
+        // More than they hold is shared in the proportion of what they do.
+        var used = Math.Abs(forceN) / mostN;
+        var heldN = Math.CopySign(Math.Min(Math.Abs(forceN), mostN), forceN);
+        var ofWeaker = Math.CopySign(Math.Min(Math.Abs(heldN) / 2, weakerN), forceN) * Math.Max(1, used);
         return firstHoldsN < secondHoldsN ? new(ofWeaker, forceN - ofWeaker, used) : new(forceN - ofWeaker, ofWeaker, used);
     }
 }

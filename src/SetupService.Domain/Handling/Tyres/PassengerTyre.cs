@@ -63,7 +63,7 @@ public static class PassengerTyre
         used < 1 ? Math.Max(LeastBeside, Math.Pow(1 - Math.Pow(used, exponent), 1 / exponent)) : LeastBeside;
 
     /// <summary>Share of the peak side force counted for a tyre that uses all its longitudinal force.</summary>
-    public const double LeastBeside = 0.02;
+    public const double LeastBeside = 0.1;
 
     // However much it is overloaded, a tyre keeps this share of its friction; judgement.
     private const double LeastFriction = 0.3;

@@ -74,7 +74,8 @@ public sealed class LongitudinalTests
     {
         Assert.Equal(new(500, 500, 0.5), LongitudinalShare.Compute(1000, 3000, 1000, Differential.Open));
         Assert.Equal(new(1000, 1000, 1), LongitudinalShare.Compute(2000, 3000, 1000, Differential.Open));
-        Assert.Equal(1.5, LongitudinalShare.Compute(3000, 3000, 1000, Differential.Open).Used);
+        Assert.Equal(new(1500, 1500, 1.5), LongitudinalShare.Compute(3000, 3000, 1000, Differential.Open));
+        Assert.Equal(new(-6000, -2000, 2), LongitudinalShare.Compute(-8000, 3000, 1000, Differential.Open));
         Assert.Equal(new(750, 250, 0.25), LongitudinalShare.Compute(1000, 3000, 1000, Differential.Locked));
         Assert.Equal(new(2000, 1000, 1), LongitudinalShare.Compute(3000, 3000, 1000, Differential.LimitedSlip(2)));
         Assert.Equal(new(500, 500, 1.0 / 3), LongitudinalShare.Compute(1000, 3000, 1000, Differential.LimitedSlip(2)));
@@ -245,6 +246,31 @@ public sealed class LongitudinalTests
         Assert.Null(solver.Solve(path.WithLongitudinal(-0.3).At(0.4)));
         var braked = solver.Attitude(path.WithLongitudinal(-0.3).At(0.4));
         Assert.Equal(1600 - (0.3 * G * car.MassKg), braked.Front.LongitudinalN + braked.Rear.LongitudinalN, 1e-6);
+    }
+
+    [Theory]
+    [InlineData(40, 0)]
+    [InlineData(40, 0.15)]
+    [InlineData(68, 0.15)]
+    [InlineData(85, 0)]
+    public void Beyond_what_the_tyres_hold_lengthwise_there_is_an_equilibrium_and_it_says_so(double brakeSharePct, double toeDeg)
+    {
+        var car = WorkedCar.Make() with { BrakeShareFrontPct = brakeSharePct, DriveShareFrontPct = 0 };
+        car = car with { Rear = car.Rear with { LeftToeDeg = toeDeg, RightToeDeg = toeDeg } };
+        var last = 0.0;
+        foreach (var longitudinalG in new[] { -0.7, -0.8, -0.9, -1.0, -1.1, -1.2, -1.4 })
+        {
+            foreach (var lateralG in new[] { 0, 0.1, 0.3, 0.5, 0.8, 1.1 })
+            {
+                var at = Solve(car, lateralG, longitudinalG);
+                var used = Math.Max(at.Front.LongitudinalUsed, at.Rear.LongitudinalUsed);
+                if (lateralG == 0) Assert.True(used > last);
+                if (lateralG == 0) last = used;
+            }
+        }
+
+        Assert.True(last > 1);
+        foreach (var longitudinalG in new[] { 0.5, 0.7, 1.0, 1.4 }) Solve(car, 0.8, longitudinalG);
     }
 
     [Fact]

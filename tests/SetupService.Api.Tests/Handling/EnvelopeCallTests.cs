@@ -1,0 +1,56 @@
+using System.Text.Json.Nodes;
+using SetupService.Api.Tests.Contract;
+using SetupService.Api.Tests.Fitment;
+using SetupService.Api.Tests.Geometry;
+using SetupService.Api.Tests.Handling.Cornering;
+using SetupService.Api.Tests.Host;
+
+namespace SetupService.Api.Tests.Handling;
+
+/// <summary>The grip envelope, over HTTP.</summary>
+public sealed class EnvelopeCallTests(ServiceFixture fixture) : IClassFixture<ServiceFixture>
+{
+    private const string Path = "/v1/handling/envelope";
+
+    [Fact]
+    public async Task The_row_without_longitudinal_acceleration_is_what_cornering_calls_the_lower_limit()
+    {
+        var body = Example();
+        var answer = await fixture.Client.AnswerOf(Path, body);
+        var turn = body.DeepClone().AsObject().Without("/longitudinalG").With("/lateralG", 0.8).With("/turn", "left");
+        var limit = (await fixture.Client.AnswerOf(CorneringCalls.Turn, turn)).GetProperty("limit");
+
+        var row = Assert.Single(answer.GetProperty("rows").EnumerateArray(), one => one.Number("longitudinalG") == 0);
+        Assert.Equal(Math.Min(limit.Number("front", "value"), limit.Number("rear", "value")), row.Number("lateralG"), 1e-6);
+    }
+
+    [Fact]
+    public async Task Without_a_driven_axle_braking_is_answered_and_driving_is_unknown_with_what_would_settle_it()
+    {
+        var answer = await fixture.Client.AnswerOf(Path, Example().Without("/vehicle/drivenAxle").Without("/vehicle/differential"));
+
+        Assert.All(answer.GetProperty("rows").EnumerateArray(), row => Assert.Equal(row.Number("longitudinalG") > 0, row.GetProperty("limitedBy").GetString() == "drivenAxleUnknown"));
+        Assert.Contains(answer.GetProperty("unknown").EnumerateArray(), one => one.GetProperty("id").GetString() == "drivingG" && one.GetProperty("needs")[0].GetString() == "/vehicle/drivenAxle");
+    }
+
+    [Fact]
+    public async Task Turn_and_speed_may_be_left_out_and_are_then_listed()
+    {
+        var answer = await fixture.Client.AnswerOf(Path, Example().Without("/speedKmh"));
+
+        Assert.Single(answer.Assumed("/speedKmh"));
+        Assert.Single(answer.Assumed("/turn"));
+        Assert.Empty((await fixture.Client.AnswerOf(Path, Example().With("/turn", "right"))).Assumed("/turn"));
+    }
+
+    [Theory]
+    [InlineData("/cornerRadiusM", "60", "/speedKmh inconsistent")]
+    [InlineData("/longitudinalG", """{ "from": -1, "to": 0, "step": -0.1 }""", "/longitudinalG/step inconsistent")]
+    [InlineData("/longitudinalG", """{ "from": -1, "to": 0, "step": 0 }""", "/longitudinalG/step inconsistent")]
+    [InlineData("/longitudinalG/from", "-2.5", "/longitudinalG/from outOfRange")]
+    [InlineData("/vehicle/wheelbaseMm", "null", "/vehicle/wheelbaseMm required")]
+    public async Task What_cannot_be_is_refused_at_its_place(string place, string raw, string expected) =>
+        Assert.Equal([expected], (await fixture.Client.RefusalOf(Path, Example().WithRaw(place, raw))).FaultsOf());
+
+    private static JsonObject Example() => JsonNode.Parse(File.ReadAllText(ContractFile.Path("examples/envelope.request.json")))!.AsObject();
+}
