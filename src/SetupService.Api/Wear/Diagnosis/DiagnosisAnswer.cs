@@ -3,6 +3,7 @@ using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Diagnosis;
+using SetupService.Domain.Wear.Diagnosis.Advice;
 
 namespace SetupService.Api.Wear.Diagnosis;
 
@@ -18,6 +19,9 @@ public sealed record DiagnosisAnswer
 
     /// <summary>The causes, the likeliest first; unlikely ones are left out, normal is always there.</summary>
     public required CauseResponse[] Causes { get; init; }
+
+    /// <summary>What to do at each axle, and whether it is done.</summary>
+    public required AxlesAdviceResponse Axles { get; init; }
 
     /// <summary>Each tyre's tread.</summary>
     public required TreadResponse[] Tread { get; init; }
@@ -46,6 +50,56 @@ public sealed record DiagnosisAnswer
     public required AssumptionResponse[] Assumptions { get; init; }
 }
 
+/// <summary>What to do at each axle.</summary>
+public sealed record AxlesAdviceResponse
+{
+    /// <summary>At the front.</summary>
+    public required AxleAdviceResponse Front { get; init; }
+
+    /// <summary>At the rear.</summary>
+    public required AxleAdviceResponse Rear { get; init; }
+}
+
+/// <summary>What to do at one axle, and whether it is done.</summary>
+public sealed record AxleAdviceResponse
+{
+    /// <summary>By how many degrees the static camber is short, in two voices and together.</summary>
+    public required CamberShortResponse CamberShortDeg { get; init; }
+
+    /// <summary>Whether the treads are worn evenly within what the use explains, with nothing else to act on.</summary>
+    [Sample(false)]
+    public required bool IsDone { get; init; }
+
+    /// <summary>What to do, or when to read again.</summary>
+    [Sample("Nothing to change. Read again in 40 laps.")]
+    public required string Text { get; init; }
+
+    internal static AxleAdviceResponse From(AxleAdvice advice) => new()
+    {
+        CamberShortDeg = new CamberShortResponse
+        {
+            ByTreads = UncertaintyResponse.From(advice.CamberShort.ByTreads),
+            ByModel = UncertaintyResponse.From(advice.CamberShort.ByModel),
+            Together = UncertaintyResponse.From(advice.CamberShort.Together),
+        },
+        IsDone = advice.IsDone,
+        Text = advice.Text,
+    };
+}
+
+/// <summary>By how many degrees the static camber is less negative than wanted; negative = more negative than wanted. Null where a voice cannot tell.</summary>
+public sealed record CamberShortResponse
+{
+    /// <summary>By the treads: what would even the shoulders out at the same use, by the strip-wear law with its coefficients over their ranges.</summary>
+    public required UncertaintyResponse? ByTreads { get; init; }
+
+    /// <summary>By the cornering model: what would keep the outer tread flat in the bends of the track, before any tread is read.</summary>
+    public required UncertaintyResponse? ByModel { get; init; }
+
+    /// <summary>Both weighted by their precision; the treads' alone where the two differ by more than two joint errors, which text says.</summary>
+    public required UncertaintyResponse? Together { get; init; }
+}
+
 /// <summary>A cause, with how likely it is. Causes may hold together, so probabilities need not add up to 1.</summary>
 public sealed record CauseResponse
 {
@@ -71,7 +125,7 @@ public sealed record CauseResponse
     /// <summary>What speaks for and against it, the heaviest first.</summary>
     public required EvidenceResponse[] Evidence { get; init; }
 
-    /// <summary>What to do about it.</summary>
+    /// <summary>What to do about it; empty where a likelier cause that shows in the same wear is acted on first. An unsafe or too old tyre comes before all else.</summary>
     public required ActionResponse[] Actions { get; init; }
 }
 
@@ -91,28 +145,67 @@ public sealed record EvidenceResponse
     public required double Weight { get; init; }
 }
 
-/// <summary>What to do about a cause; amounts are null where physics gives none from what is known.</summary>
+/// <summary>What to do about a cause: the step for now, the setting it leads to, what to read before the next, and the whole change it is heading for. Null where nothing known gives an amount.</summary>
 public sealed record ActionResponse
 {
     /// <summary>As an instruction.</summary>
-    [Sample("Set the front camber 1.2° more negative (with 90 % between 0.4° and 2.0°).")]
+    [Sample("Set the front camber to −2.2°, 1.5° more negative than now, and read the treads again in 25 laps.")]
     public required string Text { get; init; }
 
-    /// <summary>Change of the static camber of each wheel; negative = more negative.</summary>
+    /// <summary>The change of camber, or of toe per wheel, to make now: of the angle whose whole change is given; at most 1.5° of camber.</summary>
+    [Sample(-1.5)]
+    public required double? StepDeg { get; init; }
+
+    /// <summary>The change of total toe across the rims to make now, at most 2 mm.</summary>
+    [Sample(-2.0)]
+    public required double? StepMm { get; init; }
+
+    /// <summary>The change of the cold pressure to make now, at most 20 kPa.</summary>
+    [Sample(-20.0)]
+    public required double? StepKpa { get; init; }
+
+    /// <summary>The camber, or toe per wheel, that the step leads to; null where the present one is not known or differs from left to right.</summary>
+    [Sample(-2.2)]
+    public required double? SettingDeg { get; init; }
+
+    /// <summary>The total toe across the rims that the step leads to.</summary>
+    [Sample(0.9)]
+    public required double? SettingMm { get; init; }
+
+    /// <summary>The cold pressure that the step leads to.</summary>
+    [Sample(200.0)]
+    public required double? SettingKpa { get; init; }
+
+    /// <summary>What to read before the next step; null where there is no step.</summary>
+    [Sample("Read the depths across both front treads in 25 laps, before the next step.")]
+    public required string? Until { get; init; }
+
+    /// <summary>What cambers on the way do: as now, after the step, where it is heading; empty for other actions.</summary>
+    public required CamberTradeResponse[] TradeOff { get; init; }
+
+    /// <summary>The whole change of the static camber of each wheel that the steps are heading for; negative = more negative.</summary>
     public required UncertaintyResponse? CamberDeg { get; init; }
 
-    /// <summary>Change of the toe of each wheel; positive = towards toe-in.</summary>
+    /// <summary>The whole change of the toe of each wheel; positive = towards toe-in.</summary>
     public required UncertaintyResponse? ToeDeg { get; init; }
 
     /// <summary>The same as the change of total toe across the rims.</summary>
     public required UncertaintyResponse? TotalToeMm { get; init; }
 
-    /// <summary>Change of the cold pressure.</summary>
+    /// <summary>The whole change of the cold pressure.</summary>
     public required UncertaintyResponse? ColdPressureKpa { get; init; }
 
     internal static ActionResponse From(WearAction action) => new()
     {
         Text = action.Text,
+        StepDeg = action.StepDeg,
+        StepMm = action.StepMm,
+        StepKpa = action.StepKpa,
+        SettingDeg = action.SettingDeg,
+        SettingMm = action.SettingMm,
+        SettingKpa = action.SettingKpa,
+        Until = action.Until,
+        TradeOff = [.. action.TradeOff.Select(CamberTradeResponse.From)],
         CamberDeg = Part(action.CamberDeg),
         ToeDeg = Part(action.ToeDeg),
         TotalToeMm = Part(action.TotalToeMm),
@@ -120,6 +213,29 @@ public sealed record ActionResponse
     };
 
     private static UncertaintyResponse? Part(Estimate? estimate) => UncertaintyResponse.From(estimate);
+}
+
+/// <summary>What a static camber does at the same use, against the present one.</summary>
+public sealed record CamberTradeResponse
+{
+    /// <summary>Change of the static camber of each wheel; negative = more negative.</summary>
+    [Sample(-1.5)]
+    public required double CamberChangeDeg { get; init; }
+
+    /// <summary>The static camber; null where the present one is not known.</summary>
+    [Sample(-2.2)]
+    public required double? StaticCamberDeg { get; init; }
+
+    /// <summary>By what the life of the axle's fastest-worn place is multiplied; null where no tread tells.</summary>
+    [Sample(1.2)]
+    public required double? TreadLifeFactor { get; init; }
+
+    internal static CamberTradeResponse From(CamberTrade trade) => new()
+    {
+        CamberChangeDeg = trade.ChangeDeg,
+        StaticCamberDeg = trade.StaticCamberDeg,
+        TreadLifeFactor = trade.TreadLifeFactor,
+    };
 }
 
 /// <summary>What the depths of one tyre come down to; null where it was not read.</summary>

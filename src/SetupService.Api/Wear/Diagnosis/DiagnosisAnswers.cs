@@ -2,6 +2,7 @@ using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Wear.Cautions;
 using SetupService.Domain.Wear.Diagnosis;
+using SetupService.Domain.Wear.Diagnosis.Advice;
 using SetupService.Domain.Wear.Readings;
 using SetupService.Domain.Wear.TreadWear;
 
@@ -17,10 +18,12 @@ internal static class DiagnosisAnswers
     {
         var study = car.Study;
         var diagnosis = study.Diagnosis;
+        var advice = WearAdvice.Create(study, car.Conditions, units);
         return new DiagnosisAnswer
         {
-            Summary = DiagnosisWords.Summary(study, car.Conditions, units),
-            Causes = [.. diagnosis.Causes.Select(cause => Cause(study, cause, units))],
+            Summary = DiagnosisWords.Summary(advice),
+            Causes = [.. diagnosis.Causes.Select(cause => Cause(advice, cause, units))],
+            Axles = new AxlesAdviceResponse { Front = AxleAdviceResponse.From(advice.Axles[0]), Rear = AxleAdviceResponse.From(advice.Axles[1]) },
             Tread = [.. car.Request.Tyres.Select((tyre, i) => Tread(car, tyre, study.Case.Tyres[i], car.Conditions[i]))],
             WearModel = [.. ((LearnedTread?[])[study.Front, study.Rear]).OfType<LearnedTread>().Select(learned => Axle(car, learned))],
             NextCheck = new NextCheckResponse
@@ -29,17 +32,18 @@ internal static class DiagnosisAnswers
                 Text = NextCheckWords.Describe(diagnosis.Next.Check),
                 ExpectedInformation = diagnosis.Next.ExpectedBits,
             },
-            Contradictions = [.. ReadingContradictions.Find(study.Case, units).Select(one => new ContradictionResponse { Position = one.Position, Text = one.Text })],
+            Contradictions = [.. advice.Contradictions.Select(one => new ContradictionResponse { Position = one.Position, Text = one.Text })],
             Unknown = DiagnosisGaps.Find(car),
             Method = "wear-diagnosis",
             Edition = Edition.Current,
             Assumptions = DiagnosisAssumptions.List(car),
-            Cautions = CautionResponse.From([.. WearDiagnosisCautions.Build(car.Conditions, study, units), .. car.Stated?.SuspensionCautions(units) ?? []]),
+            Cautions = CautionResponse.From([.. WearDiagnosisCautions.Build(car.Conditions, advice, units), .. car.Stated?.SuspensionCautions(units) ?? []]),
         };
     }
 
-    private static CauseResponse Cause(WearStudy study, CauseFinding finding, UnitSystem units)
+    private static CauseResponse Cause(WearAdvice advice, CauseFinding finding, UnitSystem units)
     {
+        var diagnosis = advice.Study.Diagnosis;
         return new CauseResponse
         {
             Cause = finding.Cause,
@@ -48,12 +52,12 @@ internal static class DiagnosisAnswers
             Meaning = CauseWords.Describe(finding.Cause, finding.Axle),
             Tyres = [.. finding.Tyres],
             Evidence = [.. finding.Evidence.Select(one => new EvidenceResponse { Observation = Words(one), Supports = one.Weight > 0, Weight = Math.Abs(one.Weight) })],
-            Actions = [.. WearActions.Build(study.Case, finding, finding.Axle is { } axle ? study.At(axle) : null, units).Select(ActionResponse.From)],
+            Actions = [.. advice.ActionsFor(finding).Select(ActionResponse.From)],
         };
 
         string Words(Evidence one) => one.Sign is { } sign
-            ? SignWords.Describe(sign, study.Diagnosis.Sign(one.Axle, sign)!.Value.Value, one.Axle, units)
-            : SignWords.Describe(one.Mark!.Value, study.Diagnosis.Mark(one.Axle, one.Mark.Value) is true, one.Axle);
+            ? SignWords.Describe(sign, diagnosis.Sign(one.Axle, sign)!.Value.Value, diagnosis.Sign(one.Axle, WearSign.ShoulderDifference)?.Value ?? 0, one.Axle, units)
+            : SignWords.Describe(one.Mark!.Value, diagnosis.Mark(one.Axle, one.Mark.Value) is true, one.Axle);
     }
 
     private static TreadResponse Tread(DiagnosedCar car, TyreReadingDocument request, TyreReading tyre, TyreCondition condition)

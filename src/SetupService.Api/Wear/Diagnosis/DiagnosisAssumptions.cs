@@ -2,6 +2,7 @@ using System.Globalization;
 using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Wear.Diagnosis;
+using SetupService.Domain.Wear.Diagnosis.Advice;
 using SetupService.Domain.Wear.Readings;
 using SetupService.Domain.Wear.TreadWear;
 
@@ -20,7 +21,7 @@ internal static class DiagnosisAssumptions
         var use = car.Request.Use;
         var share = TrackShare.Compute(car.Study.Case.Use);
         if (use?.RoadKm is null || use.TrackLaps is null)
-            list.Add(Part("/use", share.Value, null, Judgement, "Value is the share of wear taken to come from the track, because the road distance or the laps are not given; track causes are weighted by it."));
+            list.Add(Part("/use", share.Value, null, Judgement, "Value is the share of wear expected of the track, because the road distance or the laps are not given; a clock not given is unknown, so that what is ordinary is taken wider."));
         else if (use.TrackLaps > 0)
             list.Add(Part("/use", share.Value, null, Judgement, FormattableString.Invariant($"Value is the share of wear that comes of the track, a given distance of it taken to wear {TrackShare.TrackByRoad:0} times as fast as one of road.")));
         if (use is { TrackLaps: > 0, LapKm: null }) list.Add(Part("/use/lapKm", TrackShare.UsualLapKm, null, Judgement, "The length of a lap is not given."));
@@ -43,6 +44,12 @@ internal static class DiagnosisAssumptions
                 list.Add(Part(place + "/gaugeErrorMm", TreadDepths.UsualGaugeErrorMm, null, Judgement, "A hand gauge in ordinary use; a laboratory's reading is good to 0.044 mm, 0.06/32 in (Tire Sci. Technol. 4(2))."));
             if (tyre.DepthMm is not null)
                 list.Add(Part(place + "/depthMm", TreadZone.UsualPct.Outer, null, CommonPractice, "Value is where outer was read, percent across from the outer edge; centre is taken at 50, inner at 85."));
+            if (tyre.PressureKpa is { Cold: null, Hot: not null, AimHot: not null })
+            {
+                list.Add(Part(place + "/pressureKpa/cold", PressureSteps.ColdByHot, null, CommonPractice, "Without the cold pressure the warming is unknown. Value is the change of the cold setting by the change hot that it makes: 20 °C to 60 °C of gas, by absolute temperatures.")
+                    with { Plausible = new PlausibleResponse { Lower = PressureSteps.LeastColdByHot, Upper = PressureSteps.MostColdByHot } });
+            }
+
             if (tyre is { TemperatureC: not null, TemperatureBy: null })
                 list.Add(Part(place + "/temperatureBy", null, "infrared", Judgement, "The less exact thermometer is taken."));
             if (tyre is { TemperatureC: not null, SecondsAfterLap: null })
@@ -53,7 +60,7 @@ internal static class DiagnosisAssumptions
     private static void AddModel(List<AssumptionResponse> list, DiagnosedCar car)
     {
         if (car.Car is not { } reading) return;
-        if (car.Request.Use?.LateralG is null) list.Add(Part("/use/lateralG", TrackBends.UsualLateralG, null, CommonPractice, "Corners of the track are taken at 1.1, 0.95 and 0.75 times this, left and right alike; the wear model counts what that misses as 0.7° of inclination."));
+        if (car.Request.Use?.LateralG is null) list.Add(Part("/use/lateralG", TrackBends.UsualLateralG, null, CommonPractice, "Corners of the track are taken at 1.1, 0.95 and 0.75 times this, left and right alike; the wear model counts what that misses, and what nobody told, as 1.8° of inclination."));
         if (car.Request.Use?.CornerRadiusM is null) list.Add(Part("/use/cornerRadiusM", TrackBends.UsualRadiusM, null, CommonPractice, "Tighter corners steer the wheels more, and lean them by their caster."));
         list.Add(Part("/use/leftShare", 0.5, null, Judgement, "Left and right corners are taken to be equally many; a track with more of one kind wears one side more."));
         list.AddRange(reading.Assumed.Select(one => AssumptionResponse.From(one.ToAssumption()) with { Plausible = new PlausibleResponse { Lower = one.Lower, Upper = one.Upper } }));

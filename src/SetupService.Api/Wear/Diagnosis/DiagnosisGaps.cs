@@ -15,7 +15,7 @@ internal static class DiagnosisGaps
     {
         var list = new List<UnknownResponse>();
         if (!car.Study.Diagnosis.IsAnythingRead) list.Add(Gap("causes", "nothing was read that shows wear: the probabilities are only how often each cause occurs on cars whose owners ask", "/tyres"));
-        if (car.NoModel is { } why) list.Add(Gap(Model, why, "/vehicle", "/use"));
+        if (car.NoModel is { } why) list.Add(Gap(Model, why.Reason, why.Needs));
         foreach (var axle in (CarAxle[])[CarAxle.Front, CarAxle.Rear])
         {
             if (car.Car is not null && car.Study.At(axle) is null)
@@ -31,13 +31,13 @@ internal static class DiagnosisGaps
             else if (isUnread) list.Add(Gap(place + ".depthMm, wornMm, outerLessInnerPct, centreLessShouldersPct", "the zones are too close together for a profile", read + "/zones"));
             if (tyre.AroundMm is null) list.Add(Gap(place + ".roundTyreMm", "needs aroundMm: depths at further places round the tyre", read + "/aroundMm"));
             if (tyre.MadeWeek is null) list.Add(Gap(place + ".ageYears", "needs madeWeek", read + "/madeWeek"));
-            if (car.Car is null || isUnread) list.Add(Gap(place + ".predictedDepthMm", "needs the wear model, and depths across the tread", "/vehicle", read + "/depthMm", read + "/zones"));
+            if (car.Car is null || isUnread) list.Add(Gap(place + ".predictedDepthMm", "needs the wear model, and depths across the tread", [.. car.NoModel?.Needs ?? [], .. isUnread ? new[] { read + "/depthMm", read + "/zones" } : []]));
         }
 
         if (car.Car is not null)
         {
             list.Add(Gap(Model, "what it cannot know: wear rates are of the roads, tracks, season and driver the tyres saw; the same tyre wears up to a third faster or slower weeks apart (Tire Sci. Technol. 13(1))"));
-            list.Add(Gap(Model, "outer wear shows camber and hard cornering together, so the model cannot separate them; the cornering model is trusted to 0.7°"));
+            list.Add(Gap(Model, "outer wear shows camber and hard cornering together, so the model cannot separate them; the cornering model is trusted to 1.5°"));
         }
 
         return [.. list];

@@ -1,7 +1,7 @@
 using SetupService.Api.Drawings.Charts;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cornering;
-using SetupService.Domain.Wear.Diagnosis;
+using SetupService.Domain.Wear.Diagnosis.Advice;
 using SetupService.Domain.Wear.Readings;
 
 namespace SetupService.Api.Wear.Diagnosis;
@@ -24,7 +24,7 @@ internal static class TreadChart
         return ChartDrawing.Draw(new Chart
         {
             Heading = "Tread depth across each tyre",
-            Lines = [DiagnosisWords.Summary(car.Study, car.Conditions, units)],
+            Lines = [DiagnosisWords.Summary(WearAdvice.Create(car.Study, car.Conditions, units))],
             Across = new ChartAxis("position across the tread", "%") { Low = "outer edge", High = "inner edge" },
             Panels = [.. car.Study.Case.Tyres.Select(tyre => Panel(car, tyre, unit, scale))],
             Notes = Notes(car),

@@ -20,12 +20,12 @@ public static class TyreCautions
     // A shoulder this thin, mm, may be through to the cords by the next look; judgement.
     private const double ThinShoulderMm = 1;
 
-    /// <summary>The gravest caution where it says not to drive on a tyre; null where none does.</summary>
+    /// <summary>The gravest caution where it says not to drive on a tyre, or to replace it; null where none does.</summary>
     public static Caution? Unsafe(IReadOnlyList<TyreCondition> tyres, UnitSystem units)
     {
         foreach (var caution in Build(tyres, units))
         {
-            if (caution.Code is "damagedTyre" or "thinShoulder" or "wornOut") return caution;
+            if (caution.Code is "damagedTyre" or "thinShoulder" or "wornOut" or "tooOld") return caution;
         }
 
         return null;

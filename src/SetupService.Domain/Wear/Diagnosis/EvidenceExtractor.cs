@@ -1,6 +1,7 @@
 using SetupService.Domain.Answers;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Readings;
+using SetupService.Domain.Wear.TreadWear;
 
 namespace SetupService.Domain.Wear.Diagnosis;
 
@@ -25,6 +26,9 @@ internal static class EvidenceExtractor
     private const double WeeksApart = 26;
     private const double DepthsApartMm = 1;
 
+    // One tyre of an axle that has run so many times as far as the other is not of the same age.
+    private const double RunApart = 1.5;
+
     /// <summary>The signs and marks of one axle.</summary>
     /// <param name="wear">What was read.</param>
     /// <param name="at">Which axle.</param>
@@ -40,7 +44,7 @@ internal static class EvidenceExtractor
         Tread(signs, worn, left, right, worn.FiguresAt(otherLeft), worn.FiguresAt(otherRight));
         Heat(signs, wear.At(left), wear.At(right), wear.At(otherLeft), wear.At(otherRight));
         Pressure(signs, wear.At(left), wear.At(right));
-        Alignment(signs, wear.Vehicle.At(at), car.CamberShortDeg);
+        Alignment(signs, wear.Vehicle.At(at), AxleSetting.From(wear, at), car.CamberShortDeg);
         signs[WearSign.DampingRatio] = car.DampingRatio is { } ratio ? new Estimate(ratio, 0) : null;
         Marks(signs, wear.Vehicle.At(at), wear.At(left), wear.At(right), worn.TyreAt(left), worn.TyreAt(right));
         return signs;
@@ -95,14 +99,16 @@ internal static class EvidenceExtractor
         static Estimate? Off(TyreReading? tyre) => tyre?.Pressure.OffShare is { } share ? new(100 * share, PressureErrorPct) : null;
     }
 
-    private static void Alignment(AxleSigns signs, Axle axle, Estimate? camberShortDeg)
+    private static void Alignment(AxleSigns signs, Axle axle, AxleSetting setting, Estimate? camberShortDeg)
     {
         var (left, right) = (axle.Left, axle.Right);
         signs[WearSign.ToeSet] = Mean(Set(left.ToeDeg, ToeErrorDeg), Set(right.ToeDeg, ToeErrorDeg));
 
-        // A cornering model knows more than the bare angle does.
-        if (camberShortDeg is { } shortDeg) signs[WearSign.CamberShort] = shortDeg;
-        else signs[WearSign.CamberSet] = Mean(Set(left.CamberDeg, CamberErrorDeg), Set(right.CamberDeg, CamberErrorDeg));
+        // A cornering model knows more than the bare angle does. The tread speaks first: where the shoulders are worn evenly, neither of the two makes the camber too little.
+        var (sign, read) = camberShortDeg is not null ? (WearSign.CamberShort, camberShortDeg) : (WearSign.CamberSet, Mean(Set(left.CamberDeg, CamberErrorDeg), Set(right.CamberDeg, CamberErrorDeg)));
+        signs.IsCamberRead = read is not null;
+        var isEven = signs[WearSign.ShoulderDifference] is { } shoulders && EvenWear.IsEven(shoulders);
+        if (read is { } camber && !(isEven && camber.Value > setting.Baseline(WearTable.BaselineOf(sign)).Mean)) signs[sign] = camber;
 
         // Equal to the last digit means stated once for both sides, which says nothing about their difference.
         if (left.ToeDeg is { } leftToe && right.ToeDeg is { } rightToe && leftToe != rightToe)
@@ -157,10 +163,21 @@ internal static class EvidenceExtractor
     {
         bool? made = left?.MadeInWeek is { } one && right?.MadeInWeek is { } other ? Math.Abs(one - other) > WeeksApart : null;
         bool? depth = left?.NewDepthMm is { } leftMm && right?.NewDepthMm is { } rightMm ? Math.Abs(leftMm - rightMm) >= DepthsApartMm : null;
-        return made is true || depth is true ? true : made;
+        bool? run = TotalKm(left) is { } leftKm && TotalKm(right) is { } rightKm ? Math.Max(leftKm, rightKm) > RunApart * Math.Min(leftKm, rightKm) : null;
+        return made is true || depth is true || run is true ? true : made;
+
+        // Road and track of a tyre's history, as road.
+        static double? TotalKm(TyreReading? tyre)
+        {
+            if (tyre is null || tyre.History.Count == 0) return null;
+            var km = 0.0;
+            foreach (var leg in tyre.History) km += (leg.RoadKm ?? 0) + TrackShare.TrackAsRoadKm(leg.TrackLaps ?? 0, null);
+            return km > 0 ? km : null;
+        }
     }
 
-    private static Estimate? Mean(Estimate? one, Estimate? other) => (one, other) switch
+    /// <summary>The mean of two readings; the one there is where there is only one.</summary>
+    public static Estimate? Mean(Estimate? one, Estimate? other) => (one, other) switch
     {
         ({ } a, { } b) => new((a.Value + b.Value) / 2, Math.Sqrt((a.StandardError * a.StandardError) + (b.StandardError * b.StandardError)) / 2),
         _ => one ?? other,
@@ -233,6 +250,9 @@ internal sealed class AxleSigns
         get => _marks[(int)mark];
         set => _marks[(int)mark] = value;
     }
+
+    /// <summary>True when the camber was read, whether or not it is a sign of anything.</summary>
+    public bool IsCamberRead { get; set; }
 
     /// <summary>True when anything at all is known.</summary>
     public bool IsEmpty => Array.TrueForAll(_signs, sign => sign is null) && Array.TrueForAll(_marks, mark => mark is null);

@@ -49,7 +49,7 @@ internal static class ExpectedInformation
     /// <summary>True when a check was done although a sign of it is open: angles stated alike for both sides.</summary>
     private static bool IsDone(AxleSigns signs, WearCheck check) => check switch
     {
-        WearCheck.Camber => signs[WearSign.CamberSet] is not null || signs[WearSign.CamberShort] is not null,
+        WearCheck.Camber => signs.IsCamberRead,
         WearCheck.Toe => signs[WearSign.ToeSet] is not null,
         _ => false,
     };

@@ -9,8 +9,16 @@ public static class SignWords
     // Less than this, percent, reads as nothing.
     private const double Alike = 0.5;
 
+    // A centre less worn than the mean of the shoulders by up to this share of their difference: one shoulder is worn, not both.
+    private const double OneSided = 0.6;
+
     /// <summary>A sign as a clause without full stop, with its number in the units of the text.</summary>
-    public static string Describe(WearSign sign, double value, CarAxle at, UnitSystem units)
+    /// <param name="sign">The sign.</param>
+    /// <param name="value">Its value.</param>
+    /// <param name="shoulders">The shoulders' difference beside it, by which one worn shoulder is told from two; 0 where it is not known.</param>
+    /// <param name="at">Which axle.</param>
+    /// <param name="units">Units of the text.</param>
+    public static string Describe(WearSign sign, double value, double shoulders, CarAxle at, UnitSystem units)
     {
         var end = Name(at);
         var pct = Math.Abs(100 * value);
@@ -21,6 +29,8 @@ public static class SignWords
             WearSign.ShoulderDifference when value >= 0 => Prose.Write(units, $"{end}: the outer shoulder is worn more than the inner one, by {pct:pct0} of the mean wear"),
             WearSign.ShoulderDifference => Prose.Write(units, $"{end}: the inner shoulder is worn more than the outer one, by {pct:pct0} of the mean wear"),
             WearSign.ShoulderDifferenceAcrossAxle => Prose.Write(units, $"{end}: worn unevenly, left to right; the {Side(value)} tyre more on its outer shoulder, by {pct:pct0} of the mean wear"),
+            WearSign.CrownDifference when value < 0 && -value <= OneSided * Math.Abs(shoulders) =>
+                Prose.Write(units, $"{end}: only the {(shoulders > 0 ? "outer" : "inner")} shoulder is worn more than the centre, not both"),
             WearSign.CrownDifference when value >= 0 => Prose.Write(units, $"{end}: the centre is worn more than the shoulders, by {pct:pct0} of the mean wear"),
             WearSign.CrownDifference => Prose.Write(units, $"{end}: the shoulders are worn more than the centre, by {pct:pct0} of the mean wear"),
             WearSign.CrownDifferenceAcrossAxle => Prose.Write(units, $"{end}: the {Side(value)} tyre is worn more in its centre than the other, by {pct:pct0} of the mean wear"),

@@ -47,7 +47,12 @@ public sealed class WearDiagnosis
     public static WearDiagnosis Compute(WearCase wear, Func<CarAxle, CarSigns>? car = null)
     {
         ArgumentNullException.ThrowIfNull(wear);
-        var worn = new WornHere(wear);
+        return Compute(wear, new WornHere(wear), car);
+    }
+
+    /// <summary>The same with the wear already assigned to its places.</summary>
+    internal static WearDiagnosis Compute(WearCase wear, WornHere worn, Func<CarAxle, CarSigns>? car)
+    {
         CarAxle[] looked = [.. ((CarAxle[])[CarAxle.Front, CarAxle.Rear]).Where(at => wear.Tyres.Count == 0 || worn.Tells(at))];
         var axles = new AxleFinding[looked.Length];
         for (var i = 0; i < looked.Length; i++)
@@ -161,6 +166,9 @@ public sealed class WearDiagnosis
     }
 
     private static int Heavier(Evidence one, Evidence other) => Math.Abs(other.Weight).CompareTo(Math.Abs(one.Weight));
+
+    /// <summary>The likeliest causes of an axle that are at least as likely as that, the likeliest first.</summary>
+    public IReadOnlyList<CauseFinding> CausesOf(CarAxle at, double least) => [.. Causes.Where(cause => cause.Axle == at && cause.Probability >= least)];
 
     private NextCheck Choose()
     {

@@ -1,5 +1,7 @@
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Handling.Ride;
 using SetupService.Domain.Numerics;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Readings;
@@ -17,27 +19,94 @@ public sealed record WearStudy(WearCase Case, WearDiagnosis Diagnosis, LearnedTr
     /// <summary>True where the work allowed was spent, or the caller had gone, before both wear models were learned.</summary>
     public bool IsWorkSpent { get; init; }
 
+    /// <summary>Why the car has no equilibrium in its bends; null where it has, or was not asked.</summary>
+    public CorneringObstacle? Obstacle { get; init; }
+
+    /// <summary>By how many degrees the front camber is short, by the treads and by the model.</summary>
+    public required CamberVoices FrontShort { get; init; }
+
+    /// <summary>The same at the rear.</summary>
+    public required CamberVoices RearShort { get; init; }
+
+    /// <summary>By how many degrees an axle's camber is short.</summary>
+    public CamberVoices ShortAt(CarAxle axle) => axle == CarAxle.Front ? FrontShort : RearShort;
+
     /// <summary>The wear model of an axle.</summary>
     public LearnedTread? At(CarAxle axle) => axle == CarAxle.Front ? Front : Rear;
 
     /// <summary>Studies a car.</summary>
     /// <param name="wear">What was read.</param>
-    /// <param name="car">The car ready for the cornering model, with a wheelbase; null where it is not known well enough, or sees no track.</param>
+    /// <param name="car">The car ready for the cornering model, with a wheelbase; null where it is not known well enough.</param>
     /// <param name="budget">Work allowed for the cornering and wear models; null = no limit.</param>
     public static WearStudy Compute(WearCase wear, HandlingCar? car, WorkBudget? budget = null)
     {
         ArgumentNullException.ThrowIfNull(wear);
-        if (car is null || wear.Use.TrackLaps is 0 || TrackBends.Solve(car, wear.Vehicle, wear.Use, budget) is not { } use)
-            return new(wear, WearDiagnosis.Compute(wear), null, null) { IsWorkSpent = budget is { IsSpent: true } };
-        var front = Learn(use.Front, WheelPosition.FrontLeft, WheelPosition.FrontRight);
-        var rear = Learn(use.Rear, WheelPosition.RearLeft, WheelPosition.RearRight);
+        var worn = new WornHere(wear);
 
-        // The causes weigh the treads themselves: of the model they get what it knows without them.
-        return new(wear, WearDiagnosis.Compute(wear, at => new CarSigns(Beforehand(at == CarAxle.Front ? use.Front : use.Rear), null)), front, rear) { IsWorkSpent = budget is { IsSpent: true } };
+        // Only a track that was driven shows in the treads how the car corners there.
+        var onTrack = car is not null && wear.Use.TrackLaps > 0 ? car : null;
+        var use = onTrack is null ? null : TrackBends.Solve(onTrack, wear.Vehicle, wear.Use, budget);
+        var front = use is { } f ? Learn(f.Front, WheelPosition.FrontLeft, WheelPosition.FrontRight) : null;
+        var rear = use is { } r ? Learn(r.Rear, WheelPosition.RearLeft, WheelPosition.RearRight) : null;
+        var (frontShort, rearShort) = (Short(CarAxle.Front, use?.Front), Short(CarAxle.Rear, use?.Rear));
 
-        LearnedTread? Learn(AxleUse axle, WheelPosition left, WheelPosition right) =>
-            LearnedTread.Fit(axle, wear.At(left), wear.At(right), wear.Use.RoadKm ?? 0, (wear.Use.TrackLaps ?? 0) * (wear.Use.LapKm ?? TrackShare.UsualLapKm), budget);
+        // The causes weigh the treads themselves: of the model they get what it knows without them, unless the treads refute it.
+        var diagnosis = WearDiagnosis.Compute(wear, worn, at => new(at == CarAxle.Front ? frontShort.Beforehand : rearShort.Beforehand, Damping(car, wear.Vehicle, at)));
+        var isSpent = budget is { IsSpent: true };
+        return new(wear, diagnosis, front, rear)
+        {
+            FrontShort = frontShort,
+            RearShort = rearShort,
+            IsWorkSpent = isSpent,
+            Obstacle = onTrack is not null && use is null && !isSpent ? TrackBends.FindObstacle(onTrack, wear.Use, budget) : null,
+        };
+
+        LearnedTread? Learn(AxleUse axle, WheelPosition left, WheelPosition right) => LearnedTread.Fit(
+            axle, worn.StayedAt(left), worn.StayedAt(right), wear.Use.RoadKm ?? 0, (wear.Use.TrackLaps ?? 0) * (wear.Use.LapKm ?? TrackShare.UsualLapKm), budget);
+
+        CamberVoices Short(CarAxle at, AxleUse? axle)
+        {
+            var perDeg = EvenWear.DifferencePerDeg(axle ?? AxleUse.Typical(at), TrackShare.Compute(wear.Use).Value);
+            var difference = worn.ShoulderDifference(at);
+            return new(difference, perDeg, difference is { } read ? EvenWear.CamberShortDeg(read, perDeg) : null, axle?.CamberShortDeg);
+        }
     }
 
-    private static Estimate? Beforehand(AxleUse axle) => axle.CamberShortDeg;
+    private static double? Damping(HandlingCar? car, Vehicle vehicle, CarAxle at) =>
+        car is not null && vehicle.At(at).Damper is { BumpNsPerM: not null, ReboundNsPerM: not null } ? RideAxleBuilder.Build(car, at, vehicle.At(at))?.MeanRatio : null;
+}
+
+/// <summary>
+/// By how many degrees an axle's static camber is less negative than wanted, in two voices: what its treads say, and what the cornering model expects. Negative = more negative
+/// than wanted.
+/// </summary>
+/// <param name="Shoulders">Wear of the outer shoulder less that of the inner one, by the mean wear, of the axle's treads; null = not read.</param>
+/// <param name="DifferencePerDeg">What a degree of camber does to that.</param>
+/// <param name="ByTreads">By the treads; null = not read.</param>
+/// <param name="ByModel">By the cornering model; null = it cannot tell.</param>
+public sealed record CamberVoices(Estimate? Shoulders, double DifferencePerDeg, Estimate? ByTreads, Estimate? ByModel)
+{
+    // Further apart than so many joint errors, the treads are right and the model wrong.
+    private const double MostErrors = 2;
+
+    /// <summary>True where the voices differ by more than their errors explain.</summary>
+    public bool Disagree => (ByTreads, ByModel) is ({ } treads, { } model) &&
+        Math.Abs(treads.Value - model.Value) > MostErrors * Math.Sqrt((treads.StandardError * treads.StandardError) + (model.StandardError * model.StandardError));
+
+    /// <summary>What the model expects where the treads do not refute it.</summary>
+    public Estimate? Beforehand => Disagree ? null : ByModel;
+
+    /// <summary>Both weighted by their precision; the treads' alone where the two differ by more than two joint errors, or the model is silent.</summary>
+    public Estimate? Together
+    {
+        get
+        {
+            if ((ByTreads, Beforehand) is not ({ } treads, { } model)) return ByTreads ?? ByModel;
+            var (one, other) = (1 / (treads.StandardError * treads.StandardError), 1 / (model.StandardError * model.StandardError));
+            return new(((one * treads.Value) + (other * model.Value)) / (one + other), 1 / Math.Sqrt(one + other));
+        }
+    }
+
+    /// <summary>True where the shoulders are worn evenly within what a sound car's use explains; null where that is not known.</summary>
+    public bool? IsEven => Shoulders is { } read && EvenWear.IsKnown(read) ? EvenWear.IsEven(read) : null;
 }

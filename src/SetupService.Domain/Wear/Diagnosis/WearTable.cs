@@ -23,18 +23,18 @@ public static class WearTable
     /// <summary>How often each cause holds.</summary>
     public static IReadOnlyList<CausePrior> Priors { get; } =
     [
-        new(LowNegativeCamber, 0.35, 0.25, 0.3, false, Judgement),
+        new(LowNegativeCamber, 0.36, 0.26, 0.3, false, Judgement),
         new(HighNegativeCamber, 0.08, 0.08, 1, false, Judgement),
         new(ToeIn, 0.08, 0.08, 1, false, Judgement),
         new(ToeOut, 0.08, 0.08, 1, false, Judgement),
-        new(UnderInflation, 0.12, 0.12, 1, false, "26 % of cars had a tyre a quarter or more below the placard (NHTSA, tyre-pressure rule); halved for people who ask"),
+        new(UnderInflation, 0.13, 0.13, 1, false, "26 % of cars had a tyre a quarter or more below the placard (NHTSA, tyre-pressure rule); halved for people who ask"),
         new(OverInflation, 0.08, 0.08, 1, false, Judgement),
         new(WeakDamping, 0.05, 0.05, 1, false, Judgement),
         new(Imbalance, 0.04, 0.04, 1, false, Judgement),
         new(WheelLocking, 0.065, 0.02, 1, false, Judgement),
-        new(Wheelspin, 0.06, 0.06, 1, true, Judgement),
-        new(FrontOverdriven, 0.09, 0, 0.1, false, Judgement),
-        new(MixedTyres, 0.05, 0.05, 1, false, Judgement),
+        new(Wheelspin, 0.07, 0.07, 1, true, Judgement),
+        new(FrontOverdriven, 0.10, 0, 0.1, false, Judgement),
+        new(MixedTyres, 0.055, 0.055, 1, false, Judgement),
         new(SideDifference, 0.05, 0.05, 1, false, Judgement),
         new(AxleMisaligned, 0.02, 0.08, 1, false, Judgement),
         new(BelowTemperatureWindow, 0.06, 0.06, 0.1, false, Judgement),
@@ -50,7 +50,7 @@ public static class WearTable
         new(CrownDifference, -0.08, -0.02, 0.105, 0.04, Service + ": shoulders by cornering"),
         new(CrownDifferenceAcrossAxle, 0, 0, 0.06, 0.04, Practice),
         new(SideWearRatio, 0, 0, 0.10, 0.10, Practice),
-        new(AxleWearRatio, 0, 0, 0.27, 0.10, Practice + "; the driven axle beside it, FrontByRear"),
+        new(AxleWearRatio, 0, 0, 0.31, 0.10, Practice + "; the driven axle beside it, FrontByRear"),
         new(SpreadAround, 0.09, 0, 0.055, 0, "averaged readings of six places differ by 0.05 mm (Tire Sci. Technol. 4(2))"),
         new(OncePerTurnShare, 0.45, 0, 0.20, 0, Judgement),
         new(ShoulderTemperatureDifference, -3.5, 0, 1.8, 1, Memory),
@@ -78,6 +78,17 @@ public static class WearTable
         DrivenAxle.Both => 0.15,
         _ => 0.12,
     };
+
+    /// <summary>What one sign is where nothing is wrong.</summary>
+    public static SignBaseline BaselineOf(WearSign sign)
+    {
+        foreach (var baseline in Baselines)
+        {
+            if (baseline.Sign == sign) return baseline;
+        }
+
+        throw new ArgumentOutOfRangeException(nameof(sign));
+    }
 
     /// <summary>How far each cause moves each sign.</summary>
     public static IReadOnlyList<SignShift> Shifts { get; } =
@@ -132,8 +143,8 @@ public static class WearTable
         new(WheelLocking, SpreadAround, 0.07, 0.13, Any, Service + ": flat spot by a locked wheel"),
         new(WheelLocking, SideWearRatio, 0, 0.05, Any, Judgement),
 
-        new(Wheelspin, CrownDifference, 0.16, 0.09, Any, Service + ": centre by hard driving torque"),
-        new(Wheelspin, AxleWearRatio, 0.56, 0.18, Any, Judgement),
+        new(Wheelspin, CrownDifference, 0.19, 0.09, Any, Service + ": centre by hard driving torque"),
+        new(Wheelspin, AxleWearRatio, 0.48, 0.20, Any, Judgement),
         new(Wheelspin, AxleTemperatureDifference, 7, 6, Any, Memory),
 
         new(FrontOverdriven, ShoulderDifference, 0.12, 0.15, Any, Service + ": shoulders by hard cornering"),
@@ -142,7 +153,7 @@ public static class WearTable
         new(FrontOverdriven, AxleTemperatureDifference, 15, 7, Any, Memory),
 
         new(MixedTyres, SideWearRatio, 0, 0.35, Any, Practice),
-        new(MixedTyres, ShoulderDifferenceAcrossAxle, 0, 0.22, Any, Practice),
+        new(MixedTyres, ShoulderDifferenceAcrossAxle, 0, 0.16, Any, Practice),
         new(MixedTyres, CrownDifferenceAcrossAxle, 0, 0.08, Any, Judgement),
         new(MixedTyres, ShoulderDifference, 0, 0.12, Any, Judgement),
 

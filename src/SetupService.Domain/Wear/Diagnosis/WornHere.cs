@@ -80,6 +80,22 @@ internal sealed class WornHere
         return null;
     }
 
+    /// <summary>The tyre on a wheel, where it was mostly worn there; null else.</summary>
+    public TyreReading? StayedAt(WheelPosition position)
+    {
+        foreach (var (tyre, legs, _) in _tyres)
+        {
+            if (tyre.Position == position && ShareAt(legs, position, false) >= Mostly) return tyre;
+        }
+
+        return null;
+    }
+
+    /// <summary>The shoulders' difference of both wheels of an axle.</summary>
+    public Estimate? ShoulderDifference(CarAxle at) => at == CarAxle.Front
+        ? EvidenceExtractor.Mean(ShoulderDifference(WheelPosition.FrontLeft), ShoulderDifference(WheelPosition.FrontRight))
+        : EvidenceExtractor.Mean(ShoulderDifference(WheelPosition.RearLeft), ShoulderDifference(WheelPosition.RearRight));
+
     /// <summary>Wear of the outer shoulder of a wheel's tyre less that of the inner one, by the mean wear.</summary>
     public Estimate? ShoulderDifference(WheelPosition position) => Pool(position, ShoulderScatter, turns: true, figures => figures.ShoulderDifference);
 

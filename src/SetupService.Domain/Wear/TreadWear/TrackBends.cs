@@ -31,7 +31,20 @@ public static class TrackBends
         ArgumentNullException.ThrowIfNull(vehicle);
         var turns = Turns(use);
         if (Attitudes(car, turns, budget) is not { } now || Attitudes(Leaned(car), turns, budget) is not { } leaned) return null;
-        return (Axle(car, vehicle, CarAxle.Front, now, leaned), Axle(car, vehicle, CarAxle.Rear, now, leaned));
+        var areTold = use.LateralG is not null;
+        return (Axle(car, vehicle, CarAxle.Front, now, leaned) with { AreBendsTold = areTold }, Axle(car, vehicle, CarAxle.Rear, now, leaned) with { AreBendsTold = areTold });
+    }
+
+    /// <summary>Why the car has no equilibrium in these bends, as the cornering call says it; null where it has, or the work allowed is spent.</summary>
+    public static CorneringObstacle? FindObstacle(HandlingCar car, in WearUse use, WorkBudget? budget = null)
+    {
+        foreach (var (demand, _) in Turns(use))
+        {
+            if (CorneringRun.Create(car, TurnPath.AtRadius(demand.Turn, demand.RadiusM), budget) is not { } run) return null;
+            if (run.At(demand.LateralG, out var obstacle) is null && budget is not { IsSpent: true }) return obstacle;
+        }
+
+        return null;
     }
 
     private static (CorneringDemand Demand, double Share)[] Turns(in WearUse use)

@@ -57,10 +57,20 @@ public sealed class CalibrationTests
         Assert.True(Math.Abs(bin.Told - bin.Found) <= points, told);
     }
 
-    /// <summary>Where asked, the picture and the table of docs/methods/wear-diagnosis.</summary>
+    /// <summary>Where asked, the picture of docs/methods/wear-diagnosis, and the figures behind it by bin and by cause.</summary>
     private static void Write(Reliability reliability)
     {
         if (Environment.GetEnvironmentVariable("SETUP_SERVICE_WRITE_CALIBRATION") is not { Length: > 0 } folder) return;
         File.WriteAllText(Path.Combine(folder, "wear-calibration.svg"), ReliabilityPicture.Draw(reliability.Bins, ManyCars));
+        File.WriteAllLines(Path.Combine(folder, "wear-calibration.txt"),
+        [
+            "told    found   of      by probability told",
+            .. reliability.Bins.Select(Line),
+            "",
+            "told    found   of      by cause",
+            .. reliability.ByCause.Select(one => $"{Line(one.Bin)}{one.Cause}"),
+        ]);
+
+        static string Line(Reliability.Bin bin) => string.Create(CultureInfo.InvariantCulture, $"{bin.Told:0.000}   {bin.Found:0.000}   {bin.Count,-8}");
     }
 }

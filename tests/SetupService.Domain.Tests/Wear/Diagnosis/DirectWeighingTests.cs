@@ -204,7 +204,7 @@ public sealed class DirectWeighingTests
         var bits = new double[ExpectedInformation.CheckCount];
         foreach (var row in CheckTable.Signs)
         {
-            var isDone = (row.Check == WearCheck.Camber && (signs[WearSign.CamberSet] ?? signs[WearSign.CamberShort]) is not null) || (row.Check == WearCheck.Toe && signs[WearSign.ToeSet] is not null);
+            var isDone = (row.Check == WearCheck.Camber && signs.IsCamberRead) || (row.Check == WearCheck.Toe && signs[WearSign.ToeSet] is not null);
             if (signs[row.Sign] is null && !isDone) bits[(int)row.Check] += OfSign(combinations, row, place);
         }
 

@@ -10,6 +10,7 @@ internal sealed class Reliability
     private const int BinCount = 10;
 
     private readonly Bin[] _bins = new Bin[BinCount];
+    private readonly Bin[] _byCause = new Bin[(int)WearCause.Normal];
 
     /// <summary>Diagnoses cars, each axle looked at and each cause counted.</summary>
     public static Reliability Of(IReadOnlyList<SimulatedCar> cars)
@@ -21,6 +22,9 @@ internal sealed class Reliability
 
     /// <summary>The bins, of tenths of probability, all causes together.</summary>
     public IReadOnlyList<Bin> Bins => _bins;
+
+    /// <summary>Told against found by cause, both axles together.</summary>
+    public IEnumerable<(WearCause Cause, Bin Bin)> ByCause => _byCause.Select((bin, cause) => ((WearCause)cause, bin));
 
     private void Count(SimulatedCar car)
     {
@@ -35,6 +39,8 @@ internal sealed class Reliability
                 var hits = car.Faults.Contains((cause, axle)) ? 1 : 0;
                 ref var bin = ref _bins[index];
                 bin = bin with { Count = bin.Count + 1, Sum = bin.Sum + told, Hits = bin.Hits + hits };
+                ref var ofCause = ref _byCause[(int)cause];
+                ofCause = ofCause with { Count = ofCause.Count + 1, Sum = ofCause.Sum + told, Hits = ofCause.Hits + hits };
                 surplus[index] += told - hits;
             }
         }

@@ -1,88 +1,165 @@
 using SetupService.Domain.Answers;
+using SetupService.Domain.Suspension;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Diagnosis;
+using SetupService.Domain.Wear.Diagnosis.Advice;
 using SetupService.Domain.Wear.Readings;
 using SetupService.Domain.Wear.TreadWear;
+using SetupService.Domain.Wheels;
 
 namespace SetupService.Domain.Tests.Wear.Diagnosis;
 
-/// <summary>By how much a cold pressure is to be changed, worked by hand.</summary>
+/// <summary>Steps and where they are heading, worked by hand.</summary>
 public sealed class WearActionsTests
 {
     // Absolute pressures scale alike when a tyre warms (ideal gas law at constant volume), so a change hot is (200 + 101.325) / (240 + 101.325)
-    // = 0.882810 of it cold; without a cold pressure the usual share of 0.88 (20 °C to 60 °C: 293 / 333 K = 0.880).
+    // = 0.882810 of it cold; without a cold pressure the usual share of 0.88 (20 °C to 60 °C: 293 / 333 K = 0.880). A step is at most 20 kPa.
     [Theory]
-    [InlineData(200.0, 240.0, 220.0, -20 * 0.882810)]
-    [InlineData(200.0, 240.0, 250.0, 10 * 0.882810)]
-    [InlineData(null, 240.0, 220.0, -20 * 0.88)]
-    public void A_hot_aim_changes_the_cold_setting_by_the_warming(double? coldKpa, double hotKpa, double aimHotKpa, double changeKpa)
+    [InlineData(200.0, 240.0, 220.0, -20 * 0.882810, -18, 182.0)]
+    [InlineData(200.0, 240.0, 200.0, -40 * 0.882810, -20, 180.0)]
+    [InlineData(null, 240.0, 220.0, -20 * 0.88, -18, null)]
+    [InlineData(null, 300.0, 240.0, -60 * 0.88, -20, null)]
+    public void A_hot_aim_changes_the_cold_setting_by_the_warming(double? coldKpa, double hotKpa, double aimHotKpa, double wholeKpa, double stepKpa, double? settingKpa)
     {
-        var action = Assert.Single(Actions(new(coldKpa, hotKpa, null, aimHotKpa)));
+        var action = Assert.Single(Pressures(WearCause.OverInflation, new(coldKpa, hotKpa, null, aimHotKpa)));
 
-        Assert.Equal(changeKpa, action.ColdPressureKpa!.Value.Value, 1e-4);
-        Assert.Contains("never below what the load needs", action.Text, StringComparison.Ordinal);
+        Assert.Equal(wholeKpa, action.ColdPressureKpa!.Value.Value, 1e-4);
+        Assert.Equal((stepKpa, settingKpa), (action.StepKpa, action.SettingKpa));
+        Assert.Contains("Never go below what the load needs", action.Text, StringComparison.Ordinal);
+        Assert.NotNull(action.Until);
     }
+
+    // Without the cold pressure the change is open by the warming: 60 kPa times 0.94 less 0.83, of which 90 % is the whole width, beside the gauge's 3 kPa.
+    [Fact]
+    public void A_warming_that_nobody_told_widens_the_change() =>
+        Assert.Equal(Math.Sqrt(9 + Math.Pow(60 * 0.11 / (2 * 1.6448536), 2)), Assert.Single(Pressures(WearCause.OverInflation, new(null, 300, null, 240))).ColdPressureKpa!.Value.StandardError, 1e-5);
 
     [Fact]
     public void A_cold_aim_counts_before_a_hot_one() =>
-        Assert.Equal(15, Assert.Single(Actions(new(200, 240, 215, 250))).ColdPressureKpa!.Value.Value, 1e-12);
+        Assert.Equal(15, Assert.Single(Pressures(WearCause.UnderInflation, new(200, 240, 215, 250))).ColdPressureKpa!.Value.Value, 1e-12);
 
     [Fact]
-    public void Without_an_aim_no_amount_is_told() => Assert.Null(Assert.Single(Actions(new(200, 240, null, null))).ColdPressureKpa);
+    public void Without_an_aim_no_amount_is_told() => Assert.Null(Assert.Single(Pressures(WearCause.UnderInflation, new(200, 240, null, null))).ColdPressureKpa);
 
-    // The camber that lasts longest has no better one beside it: set so, the car is told to go no further; a degree off it, how far and what that brings.
+    // The tread says too little air, the gauge more than the aim: neither is acted on.
     [Fact]
-    public void More_camber_is_told_by_what_it_does_to_the_life()
+    public void Against_the_gauge_no_pressure_is_set()
     {
-        var best = Axle(Axle(0).LongestLifeChangeDeg());
-        var upright = Axle(best.Axle.Left.CamberDeg + 1);
+        var action = Assert.Single(Pressures(WearCause.UnderInflation, new(240, null, 215, null)));
 
-        Assert.Equal(0, best.LongestLifeChangeDeg());
-        Assert.Equal(-1, upright.LongestLifeChangeDeg(), 1e-9);
-        Assert.True(upright.LifeRatio(-1) > 1);
-        Assert.Equal(1, upright.LifeRatio(-1) * best.LifeRatio(1), 1e-9);
-        Assert.EndsWith($"the axle's tyres wear out {Sooner(best.LifeRatio(-best.CamberShortDeg.Value))} at the use stated; they last longest with no more camber.", Text(best), StringComparison.Ordinal);
-        Assert.EndsWith(
-            $"wears out {Sooner(upright.LifeRatio(-upright.CamberShortDeg.Value))} at the use stated; it lasts longest with 1.0° more negative camber ({Sooner(upright.LifeRatio(-1))}).",
-            Text(upright),
-            StringComparison.Ordinal);
-
-        static string Text(LearnedTread learned) => Assert.Single(WearActions.Build(
-            new WearCase { Tyres = [] }, new CauseFinding(WearCause.LowNegativeCamber, CarAxle.Front, 0.6, [], []), learned, UnitSystem.Metric)).Text;
-
-        static string Sooner(double ratio) => ratio < 1 ? FormattableString.Invariant($"{100 * (1 - ratio):0} % sooner") : FormattableString.Invariant($"{100 * (ratio - 1):0} % later");
+        Assert.Null(action.StepKpa);
+        Assert.StartsWith("Check the gauge", action.Text, StringComparison.Ordinal);
     }
 
+    // 0.40° of toe-in against some 0.05° in front: 0.35° a wheel is 2 · 431.8 mm · tan 0.35° = 5.3 mm across a 17 in rim, of which 2 mm now: 0.13° a wheel.
     [Fact]
-    public void A_tyre_that_did_nothing_has_no_life_to_tell_of()
+    public void Toe_is_set_in_steps_of_two_millimetres()
     {
-        var idle = LearnedTread.Fit(Axle(-1).Axle, null, null, 0, 0)!;
-        var action = Assert.Single(WearActions.Build(new WearCase { Tyres = [] }, new CauseFinding(WearCause.LowNegativeCamber, CarAxle.Front, 0.6, [], []), idle, UnitSystem.Metric));
+        var action = Toe(new Axle { Left = new() { ToeDeg = 0.4 }, Right = new() { ToeDeg = 0.4 }, Wheel = new Wheel { RimDiameterIn = 17, RimWidthIn = 7.5, OffsetMm = 45 } }, WearCause.ToeIn);
 
-        Assert.DoesNotContain("wear", action.Text, StringComparison.Ordinal);
-        Assert.Equal(-idle.CamberShortDeg.Value, action.CamberDeg!.Value.Value, 1e-12);
+        Assert.Equal(-0.13, action.StepDeg!.Value, 1e-9);
+        Assert.Equal(0.27, action.SettingDeg!.Value, 1e-9);
+        Assert.InRange(action.StepMm!.Value, -2, -1.9);
+        Assert.Equal(-2 * 431.8 * Math.Tan(0.35 * Math.PI / 180), action.TotalToeMm!.Value.Value, 0.01);
     }
 
-    // Road wears most; the bends lean the outer wheel outward by 3°, the inner one inward: short of camber there, while the straight wants little.
-    private static LearnedTread Axle(double camberDeg)
+    [Theory]
+    [InlineData(-0.2, WearCause.ToeIn)]
+    [InlineData(0.3, WearCause.ToeOut)]
+    [InlineData(0.05, WearCause.ToeIn)]
+    public void Toe_is_never_set_against_the_gauge(double toeDeg, WearCause cause)
     {
-        var wheel = new WheelUse
-        {
-            Corners = [new(0.8, 5500, camberDeg + 3, 1, true), new(0.2, 1500, camberDeg - 3, 1, false)],
-            CamberDeg = camberDeg,
-            ToeDeg = 0.05,
-            LoadN = 3500,
-            TyreRateNPerMm = 210,
-            TreadWidthMm = 190,
-            RadiusMm = 305,
-        };
-        return LearnedTread.Fit(new AxleUse(CarAxle.Front, wheel, wheel), null, null, 20_000, 60)!;
+        var action = Toe(new Axle { Left = new() { ToeDeg = toeDeg }, Right = new() { ToeDeg = toeDeg } }, cause);
+
+        Assert.Null(action.StepDeg);
+        Assert.Contains("measured again", action.Text, StringComparison.Ordinal);
     }
 
-    private static IReadOnlyList<WearAction> Actions(TyrePressures pressures)
+    // However much the treads ask for, a step is a degree and a half; the setting is the present one and the step.
+    [Fact]
+    public void Camber_is_set_in_steps_of_a_degree_and_a_half()
     {
-        var tyre = new TyreReading { Position = WheelPosition.FrontLeft, GaugeErrorMm = 0.2, Zones = TreadZone.FromDepths(new AcrossTread<double>(5, 5, 5)), Pressure = pressures };
-        var finding = new CauseFinding(WearCause.UnderInflation, CarAxle.Front, 0.6, [WheelPosition.FrontLeft], []);
-        return WearActions.Build(new WearCase { Use = new WearUse(1000, 10, 3), Tyres = [tyre] }, finding, null, UnitSystem.Metric);
+        var action = Camber(new Axle { Left = Aligned(-0.5), Right = Aligned(-0.5) }, new WearUse(500, 200, 3), 2.5, 5.5);
+
+        Assert.Equal((-1.5, -2), (action.StepDeg, action.SettingDeg));
+        Assert.True(action.CamberDeg!.Value.Value < -1.5);
+        Assert.Equal([0, -1.5, action.CamberDeg.Value.Value], action.TradeOff.Select(trade => trade.ChangeDeg));
+        Assert.NotNull(action.Until);
     }
+
+    // A beam has no adjuster, and an arm none of its own.
+    [Theory]
+    [InlineData(SuspensionLayout.TwistBeam, "shims")]
+    [InlineData(SuspensionLayout.SemiTrailingArm, "eccentric bushes")]
+    public void What_cannot_be_set_is_not_and_the_part_that_would_allow_it_is_named(SuspensionLayout layout, string part)
+    {
+        var action = Camber(new Axle { Left = Aligned(-0.5), Right = Aligned(-0.5), Suspension = SuspensionModel.FromFiguresOf(layout) }, new WearUse(500, 200, 3), 2.5, 5.5);
+
+        Assert.Null(action.StepDeg);
+        Assert.Contains(part, action.Text, StringComparison.Ordinal);
+    }
+
+    // Evenly worn: nothing is set, whatever the cause is taken to be.
+    [Fact]
+    public void Even_treads_are_left_alone() =>
+        Assert.Null(Camber(new Axle { Left = Aligned(-0.5), Right = Aligned(-0.5) }, new WearUse(500, 200, 3), 5, 5).StepDeg);
+
+    // Worn evenly but for the convoys' 10 % the difference is 0.112; a degree moves it by 2 · 0.7 · 1.5 · lean, where the lean of 3500 N on 210 N/mm over 185 mm is
+    // 92.5 mm · tan 1° · 210 / 3500 = 0.0969: 0.2034 a degree on the road.
+    [Fact]
+    public void A_degree_of_camber_moves_the_shoulders_by_the_lean_of_a_bed()
+    {
+        var perDeg = EvenWear.DifferencePerDeg(AxleUse.Typical(CarAxle.Front), 0);
+
+        Assert.Equal(2 * 0.7 * 1.5 * 92.5 * Math.Tan(Math.PI / 180) * 210 / 3500, perDeg, 1e-9);
+        var askedDeg = EvenWear.CamberShortDeg(new(0.112 + (2 * perDeg), 0.1), perDeg);
+        Assert.Equal(2, askedDeg.Value, 1e-9);
+        Assert.Equal(Math.Sqrt(Math.Pow(0.1 / perDeg, 2) + Math.Pow(1.4 * 0.11 / perDeg, 2) + Math.Pow(2 * 0.5, 2)), askedDeg.StandardError, 1e-9);
+    }
+
+    // Shoulders 1.3 and 0.7 of the mean, centre 1; a degree of 0.2 makes them 1.2 and 0.8: the worst lasts 1.3 / 1.2 as long. Beyond even it turns.
+    [Theory]
+    [InlineData(-1, 1.3 / 1.2)]
+    [InlineData(-3, 1.3)]
+    [InlineData(-6, 1.0)]
+    [InlineData(1, 1.3 / 1.4)]
+    public void The_life_is_that_of_the_worst_place(double changeDeg, double ratio) => Assert.Equal(ratio, EvenWear.LifeRatio(0.6, 0, 0.2, changeDeg), 1e-12);
+
+    // Weighted by 1 / σ²; the treads' alone where two joint errors part them: √(1 + 1) · 2 = 2.83.
+    [Theory]
+    [InlineData(1, 2.0, 1.5, false)]
+    [InlineData(1, 3.8, 2.4, false)]
+    [InlineData(1, 3.9, 1.0, true)]
+    [InlineData(1, null, 1.0, false)]
+    public void Two_voices_are_joined_or_the_treads_are_heard_alone(double byTreads, double? byModel, double together, bool disagree)
+    {
+        var voices = new CamberVoices(null, 0.2, new(byTreads, 1), byModel is { } model ? new Estimate(model, 1) : null);
+
+        Assert.Equal(together, voices.Together!.Value.Value, 1e-12);
+        Assert.Equal(disagree, voices.Disagree);
+    }
+
+    private static WheelAlignment Aligned(double camberDeg) => new() { CamberDeg = camberDeg, ToeDeg = 0.05 };
+
+    private static WearAction Camber(Axle front, WearUse use, double outerMm, double innerMm)
+    {
+        TyreReading[] tyres = [.. new[] { WheelPosition.FrontLeft, WheelPosition.FrontRight }.Select(at => Tyre(at, outerMm, innerMm))];
+        var study = WearStudy.Compute(new WearCase { Vehicle = new Vehicle { Front = front }, Use = use, Tyres = tyres }, null);
+        return Assert.Single(WearActions.Build(study, new CauseFinding(WearCause.LowNegativeCamber, CarAxle.Front, 0.9, [], []), UnitSystem.Metric));
+    }
+
+    private static WearAction Toe(Axle front, WearCause cause)
+    {
+        var study = WearStudy.Compute(new WearCase { Vehicle = new Vehicle { Front = front }, Tyres = [] }, null);
+        return Assert.Single(WearActions.Build(study, new CauseFinding(cause, CarAxle.Front, 0.9, [], []), UnitSystem.Metric));
+    }
+
+    private static IReadOnlyList<WearAction> Pressures(WearCause cause, TyrePressures pressures)
+    {
+        var study = WearStudy.Compute(new WearCase { Use = new WearUse(1000, 10, 3), Tyres = [Tyre(WheelPosition.FrontLeft, 5, 5) with { Pressure = pressures }] }, null);
+        return WearActions.Build(study, new CauseFinding(cause, CarAxle.Front, 0.6, [WheelPosition.FrontLeft], []), UnitSystem.Metric);
+    }
+
+    private static TyreReading Tyre(WheelPosition at, double outerMm, double innerMm) =>
+        new() { Position = at, NewDepthMm = 8, GaugeErrorMm = 0.15, Zones = TreadZone.FromDepths(new AcrossTread<double>(outerMm, 5, innerMm)) };
 }

@@ -3,6 +3,7 @@ using SetupService.Domain.Answers;
 using SetupService.Domain.Tests.Fitment;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Diagnosis;
+using SetupService.Domain.Wear.Diagnosis.Advice;
 using SetupService.Domain.Wear.Readings;
 
 namespace SetupService.Domain.Tests.Wear.Diagnosis;
@@ -196,5 +197,5 @@ public sealed class WearDiagnosisTests
     [InlineData(12, "front: pressure 12 % above its aim")]
     [InlineData(-12, "front: pressure 12 % below its aim")]
     public void A_pressure_is_told_against_its_aim(double value, string words) =>
-        Assert.EndsWith(words, SignWords.Describe(WearSign.PressureDeviation, value, CarAxle.Front, UnitSystem.Metric), StringComparison.OrdinalIgnoreCase);
+        Assert.EndsWith(words, SignWords.Describe(WearSign.PressureDeviation, value, 0, CarAxle.Front, UnitSystem.Metric), StringComparison.OrdinalIgnoreCase);
 }

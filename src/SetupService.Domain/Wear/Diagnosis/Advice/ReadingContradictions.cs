@@ -2,7 +2,7 @@ using SetupService.Domain.Answers;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Readings;
 
-namespace SetupService.Domain.Wear.Diagnosis;
+namespace SetupService.Domain.Wear.Diagnosis.Advice;
 
 /// <summary>Finds readings that contradict each other.</summary>
 public static class ReadingContradictions
@@ -37,21 +37,21 @@ public static class ReadingContradictions
         var (inboard, outboard) = (patterns.Contains(TreadPattern.FeatheredSharpInboard), patterns.Contains(TreadPattern.FeatheredSharpOutboard));
         if (inboard && outboard)
         {
-            list.Add(new(tyre.Position, "Stroke the tread again, from the centre outwards and back: its edges cannot feel sharp both towards the car's centre and away from it."));
+            list.Add(new(tyre.Position, ContradictionOf.Toe, "Stroke the tread again, from the centre outwards and back: its edges cannot feel sharp both towards the car's centre and away from it."));
             return;
         }
 
         if ((tyre.IsLeft ? axle.Left : axle.Right).ToeDeg is not { } toeDeg) return;
         if (inboard && toeDeg < -ToeBeyondDoubtDeg)
-            list.Add(new(tyre.Position, Prose.Write(units, $"Edges sharp towards the car's centre point to toe-in, but the stated toe is {-toeDeg:deg} out. One of the two was read wrongly, or the toe changes when the wheel is loaded.")));
+            list.Add(new(tyre.Position, ContradictionOf.Toe, Prose.Write(units, $"Edges sharp towards the car's centre point to toe-in, but the stated toe is {-toeDeg:deg} out. One of the two was read wrongly, or the toe changes when the wheel is loaded.")));
         if (outboard && toeDeg > ToeBeyondDoubtDeg)
-            list.Add(new(tyre.Position, Prose.Write(units, $"Edges sharp away from the car point to toe-out, but the stated toe is {toeDeg:deg} in. One of the two was read wrongly, or the toe changes when the wheel is loaded.")));
+            list.Add(new(tyre.Position, ContradictionOf.Toe, Prose.Write(units, $"Edges sharp away from the car point to toe-out, but the stated toe is {toeDeg:deg} in. One of the two was read wrongly, or the toe changes when the wheel is loaded.")));
     }
 
     private static void Pressure(List<ReadingContradiction> list, TyreReading tyre, UnitSystem units)
     {
         if (tyre.Pressure is not { ColdKpa: { } coldKpa, HotKpa: { } hotKpa } || hotKpa >= coldKpa - GaugeKpa) return;
-        list.Add(new(tyre.Position, Prose.Write(units, $"{hotKpa:kPa} hot is less than {coldKpa:kPa} cold, but a tyre gains pressure as it warms. It was bled, leaks, or was read wrongly.")));
+        list.Add(new(tyre.Position, ContradictionOf.Pressure, Prose.Write(units, $"{hotKpa:kPa} hot is less than {coldKpa:kPa} cold, but a tyre gains pressure as it warms. It was bled, leaks, or was read wrongly.")));
     }
 
     private static void Heat(List<ReadingContradiction> list, TyreReading tyre, UnitSystem units)
@@ -60,7 +60,7 @@ public static class ReadingContradictions
         var (tiltC, tilt) = (heat.Outer - heat.Inner, figures.ShoulderDifference.Value);
         if (Math.Abs(tiltC) < HeatBeyondDoubtC || Math.Abs(tilt) < TiltBeyondDoubt + figures.ShoulderDifference.StandardError || tiltC > 0 == tilt > 0) return;
         var (hotter, worn) = tiltC > 0 ? ("outer", "inner") : ("inner", "outer");
-        list.Add(new(tyre.Position, Prose.Write(units, $"The {hotter} shoulder is {Math.Abs(tiltC):cDiff} hotter, but the {worn} one is worn more. Heat shows the last laps, wear the tyre's whole life: its setting or position changed since, or one was read from the wrong side.")));
+        list.Add(new(tyre.Position, ContradictionOf.Shoulders, Prose.Write(units, $"The {hotter} shoulder is {Math.Abs(tiltC):cDiff} hotter, but the {worn} one is worn more. Heat shows the last laps, wear the tyre's whole life: its setting or position changed since, or one was read from the wrong side.")));
     }
 
     private static void History(List<ReadingContradiction> list, TyreReading tyre, in WearUse use, UnitSystem units)
@@ -68,13 +68,30 @@ public static class ReadingContradictions
         var (roadKm, laps) = (0.0, 0.0);
         foreach (var leg in tyre.History) (roadKm, laps) = (roadKm + (leg.RoadKm ?? 0), laps + (leg.TrackLaps ?? 0));
         if (use.RoadKm is { } road && roadKm > (MoreByHistory * road) + 1)
-            list.Add(new(tyre.Position, Prose.Write(units, $"Its history adds up to {roadKm:km} of road, more than the {road:km} stated for the tyres.")));
+            list.Add(new(tyre.Position, ContradictionOf.History, Prose.Write(units, $"Its history adds up to {roadKm:km} of road, more than the {road:km} stated for the tyres.")));
         if (use.TrackLaps is { } all && laps > (MoreByHistory * all) + 1)
-            list.Add(new(tyre.Position, Prose.Write(units, $"Its history adds up to {laps:n} laps, more than the {all:n} stated for the tyres.")));
+            list.Add(new(tyre.Position, ContradictionOf.History, Prose.Write(units, $"Its history adds up to {laps:n} laps, more than the {all:n} stated for the tyres.")));
     }
 }
 
 /// <summary>Readings that cannot well be true together, or that no cause explains.</summary>
 /// <param name="Position">The tyre they are of; null = of the whole car.</param>
+/// <param name="Subject">What it makes doubtful: nothing is set by readings it names.</param>
 /// <param name="Text">What contradicts what, as a sentence.</param>
-public sealed record ReadingContradiction(WheelPosition? Position, string Text);
+public sealed record ReadingContradiction(WheelPosition? Position, ContradictionOf Subject, string Text);
+
+/// <summary>What a contradiction makes doubtful.</summary>
+public enum ContradictionOf
+{
+    /// <summary>Which way toe is off.</summary>
+    Toe,
+
+    /// <summary>The pressures.</summary>
+    Pressure,
+
+    /// <summary>Which shoulder works harder, and so camber and toe.</summary>
+    Shoulders,
+
+    /// <summary>How far the tyre ran where.</summary>
+    History,
+}

@@ -2,7 +2,7 @@ using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.CamberTarget;
 using SetupService.Domain.Wear.Cautions;
 
-namespace SetupService.Domain.Wear.Diagnosis;
+namespace SetupService.Domain.Wear.Diagnosis.Advice;
 
 /// <summary>The cautions of a diagnosis: the tyres' own first, then those of the work it leads to.</summary>
 public static class WearDiagnosisCautions
@@ -10,14 +10,15 @@ public static class WearDiagnosisCautions
     private const double Likely = 0.2;
 
     /// <summary>All.</summary>
-    public static IReadOnlyList<Caution> Build(IReadOnlyList<TyreCondition> tyres, WearStudy study, UnitSystem units)
+    public static IReadOnlyList<Caution> Build(IReadOnlyList<TyreCondition> tyres, WearAdvice advice, UnitSystem units)
     {
-        ArgumentNullException.ThrowIfNull(study);
-        var diagnosis = study.Diagnosis;
+        ArgumentNullException.ThrowIfNull(advice);
+        var diagnosis = advice.Study.Diagnosis;
         var list = new List<Caution>(TyreCautions.Build(tyres, units));
+        if (WearAdvice.Overloaded(advice.Study.Case.Vehicle, units) is { } overloaded) list.Add(overloaded);
         list.Add(new("notAnInspection", "This is no inspection: a diagnosis from numbers is never certain and cannot see damage. Have a tyre professional look at tyres that worry you; local law decides what may be driven."));
         if (Has(diagnosis, WearCause.LowNegativeCamber, WearCause.HighNegativeCamber, WearCause.ToeIn, WearCause.ToeOut, WearCause.AxleMisaligned))
-            list.AddRange(CamberTargetCautions.Build(CamberToSetDeg(study)));
+            list.AddRange(CamberTargetCautions.Build(CamberToSetDeg(advice)));
         if (Has(diagnosis, WearCause.UnderInflation, WearCause.OverInflation))
             list.Add(new("pressureForLoad", "Never set a pressure below what the car's plate asks for its load; set road pressures again before driving home."));
         if (Has(diagnosis, WearCause.WeakDamping)) list.Add(CommonCautions.SpringsUnderLoad);
@@ -26,14 +27,16 @@ public static class WearDiagnosisCautions
         return list;
     }
 
-    /// <summary>The most negative camber that an action against too little of it leads to, degrees; 0 where none does.</summary>
-    private static double CamberToSetDeg(WearStudy study)
+    /// <summary>The most negative camber that a step leads to, degrees; 0 where none does.</summary>
+    private static double CamberToSetDeg(WearAdvice advice)
     {
         var mostDeg = 0.0;
-        foreach (var finding in study.Diagnosis.Causes)
+        foreach (var axle in advice.Axles)
         {
-            if (finding is not { Cause: WearCause.LowNegativeCamber, Axle: { } axle, Probability: >= Likely } || study.At(axle) is not { } learned) continue;
-            mostDeg = Math.Min(mostDeg, Math.Min(learned.Axle.Left.CamberDeg, learned.Axle.Right.CamberDeg) - learned.CamberShortDeg.Value);
+            foreach (var action in axle.Actions)
+            {
+                if (action.CamberDeg is not null) mostDeg = Math.Min(mostDeg, action.SettingDeg ?? 0);
+            }
         }
 
         return mostDeg;

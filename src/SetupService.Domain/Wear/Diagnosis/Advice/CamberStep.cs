@@ -1,0 +1,154 @@
+using SetupService.Domain.Answers;
+using SetupService.Domain.Suspension;
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Domain.Wear.Diagnosis.Advice;
+
+/// <summary>
+/// The step of camber an axle gets: what treads and model want together, at most a degree and a half at a time, possible on the suspension, and on a car used mostly on the road
+/// none that shortens the tread's life.
+/// </summary>
+internal static class CamberStep
+{
+    /// <summary>The most of one step, degrees.</summary>
+    public const double MostDeg = 1.5;
+
+    // The most of a step where the amount is not known to be one, degrees; judgement.
+    private const double UnsureDeg = 0.5;
+
+    // As a camber gauge shows it, degrees.
+    private const double GaugeDeg = 0.1;
+
+    // Where the steps end whatever the treads ask for, degrees: hardly a car is set beyond (common practice, no source).
+    private const double MostUprightDeg = -0.5;
+    private const double MostLeanedDeg = -4;
+
+    // From this difference of left and right, degrees, no one setting is named for both.
+    private const double UnlikeDeg = 0.2;
+
+    /// <summary>The action.</summary>
+    /// <param name="study">The diagnosis.</param>
+    /// <param name="at">Which axle.</param>
+    /// <param name="isMore">True where more negative camber is called for, false where less.</param>
+    /// <param name="units">Units of the text.</param>
+    public static WearAction Build(WearStudy study, CarAxle at, bool isMore, UnitSystem units)
+    {
+        var end = at == CarAxle.Front ? "front" : "rear";
+        var again = NextReading.When(study.Case, at, units);
+        var voices = study.ShortAt(at);
+        var way = isMore ? -1 : 1;
+        var word = isMore ? "more" : "less";
+        if (voices.IsEven is true)
+            return new($"Leave the {end} camber as it is: the shoulders are worn evenly. Read again {again}.");
+        if (voices is { IsEven: null, Shoulders: not null })
+            return new($"Leave the {end} camber as it is for now: too little is worn, or read too roughly, to tell. Read again {again}.");
+        if (voices.Together is { } asked && -asked.Value * way <= 0)
+        {
+            return new(isMore
+                ? $"Check how hard the bends are taken, and the {end} camber as set, before adding any: the treads do not ask for more. Read again {again}."
+                : $"Leave the {end} camber as it is: the treads do not ask for less. Read again {again}.");
+        }
+
+        var axle = study.Case.Vehicle.At(at);
+        if (!isMore && (axle.Left.ToeDeg is null || axle.Right.ToeDeg is null))
+            return new($"Have the {end} toe measured and set first, and read the treads again {again}. Camber with toe wears the inner shoulder much faster than camber alone.");
+
+        if (Fixed(axle.Suspension.Layout, end) is { } cannot) return new($"{cannot} Until then swap the {end} tyres with the others where sizes and treads allow, and read again {again}.");
+        var whole = voices.Together is { } known ? new Estimate(-known.Value, known.StandardError) : (Estimate?)null;
+        var wantedDeg = whole is { } change ? Rounded(Math.Abs(change.Value)) : UnsureDeg;
+        var isSure = whole is { } sure && Math.Abs(sure.Value) > Uncertainty.StandardErrorsAtNinetyPct * sure.StandardError;
+        var headingDeg = way * Allowed(study, at, way, Room(axle, way, wantedDeg));
+        var stepDeg = way * Math.Min(Math.Abs(headingDeg), isSure || whole is null ? MostDeg : Math.Max(UnsureDeg, Rounded(wantedDeg / 2)));
+        if (stepDeg == 0)
+            return new($"Leave the {end} camber as it is: {word} negative camber is beyond what cars are set to, or would wear these treads out sooner on the road, where this car is mostly driven. Turn or swap the tyres to even them out, and read again {again}.");
+        var (nowDeg, settingDeg) = Setting(axle, stepDeg);
+        var to = settingDeg is { } set ? Prose.Write(units, $"Set the {end} camber to {set:angle}, {Math.Abs(stepDeg):angle} {word} negative than now")
+            : Prose.Write(units, $"Set the {end} camber {Math.Abs(stepDeg):angle} {word} negative on each wheel");
+        var trades = Trades(study, at, nowDeg, [0, stepDeg, headingDeg]);
+        return new($"{to}, and read the treads again {again}. Have toe set afterwards: it moves with camber.{Heading(stepDeg, headingDeg, nowDeg, word, units)}{Life(trades[1], units)}")
+        {
+            CamberDeg = new(headingDeg, whole?.StandardError ?? UnsureDeg),
+            StepDeg = Tidy(stepDeg),
+            SettingDeg = settingDeg,
+            Until = $"Read the depths across both {end} treads {again}, before the next step.",
+            TradeOff = trades,
+        };
+    }
+
+    /// <summary>Why the camber of a suspension cannot be set, and which part would allow it; null where it may be.</summary>
+    private static string? Fixed(SuspensionLayout? layout, string end) => layout switch
+    {
+        SuspensionLayout.TwistBeam => $"The {end} camber cannot be set on a twist beam: wedge-shaped shims between beam and stub axle would allow it, where the car's maker and local law do.",
+        SuspensionLayout.SemiTrailingArm => $"The {end} camber cannot be set on a trailing arm as it is: eccentric bushes or brackets would allow it, where the car's maker and local law do.",
+        _ => null,
+    };
+
+    /// <summary>How far the change may go, degrees, not negative: all of it, but on a car used mostly on the road no further than the treads last as long as now.</summary>
+    private static double Allowed(WearStudy study, CarAxle at, int way, double wantedDeg)
+    {
+        if (!IsMostlyRoad(study)) return wantedDeg;
+        var allowed = 0.0;
+        for (var tenths = 1; tenths <= (int)Math.Round(wantedDeg / GaugeDeg); tenths++)
+        {
+            if (Life(study, at, way * tenths * GaugeDeg) is < 1) continue;
+            allowed = tenths * GaugeDeg;
+        }
+
+        return allowed;
+    }
+
+    /// <summary>How much of a change the present camber leaves room for, degrees, not negative.</summary>
+    private static double Room(Axle axle, int way, double wantedDeg) => Setting(axle, 0).NowDeg is not { } now ? wantedDeg
+        : Math.Clamp(Rounded(way < 0 ? now - MostLeanedDeg : MostUprightDeg - now), 0, wantedDeg);
+
+    private static bool IsMostlyRoad(WearStudy study) => TrackShare.Compute(study.Case.Use).Value < 0.5;
+
+    /// <summary>By what a change multiplies the life of the axle's fastest-worn place: by the wear model learned, else by the shoulders read; null where neither is there.</summary>
+    private static double? Life(WearStudy study, CarAxle at, double changeDeg)
+    {
+        if (study.At(at) is { HasUse: true, ReadingCount: > 0 } learned) return learned.LifeRatio(changeDeg);
+        var voices = study.ShortAt(at);
+        return voices.Shoulders is { } shoulders
+            ? TreadWear.EvenWear.LifeRatio(shoulders.Value, study.Diagnosis.Sign(at, WearSign.CrownDifference)?.Value ?? 0, voices.DifferencePerDeg, changeDeg)
+            : null;
+    }
+
+    private static (double? NowDeg, double? SettingDeg) Setting(Axle axle, double stepDeg)
+    {
+        if ((axle.Left.CamberDeg, axle.Right.CamberDeg) is not ({ } left, { } right) || Math.Abs(left - right) > UnlikeDeg) return (null, null);
+        var now = (left + right) / 2;
+        return (now, Tidy(now + stepDeg));
+    }
+
+    private static List<CamberTrade> Trades(WearStudy study, CarAxle at, double? nowDeg, ReadOnlySpan<double> changesDeg)
+    {
+        var trades = new List<CamberTrade>();
+        foreach (var changeDeg in changesDeg)
+        {
+            if (trades.Count > 0 && trades[^1].ChangeDeg == Tidy(changeDeg)) continue;
+            trades.Add(new(Tidy(changeDeg), nowDeg is { } now ? Tidy(now + changeDeg) : null, Life(study, at, changeDeg)));
+        }
+
+        return trades;
+    }
+
+    private static string Heading(double stepDeg, double headingDeg, double? nowDeg, string word, UnitSystem units)
+    {
+        if (Math.Abs(headingDeg) < Math.Abs(stepDeg) + (GaugeDeg / 2)) return "";
+        return nowDeg is { } now
+            ? Prose.Write(units, $" It is heading for about {now + headingDeg:angle}, if the treads go on asking for it.")
+            : Prose.Write(units, $" It is heading for about {Math.Abs(headingDeg):angle} {word} negative in all, if the treads go on asking for it.");
+    }
+
+    private static string Life(in CamberTrade step, UnitSystem units) => step.TreadLifeFactor is not { } factor ? "" : Math.Round(100 * (factor - 1), MidpointRounding.AwayFromZero) switch
+    {
+        < 0 => Prose.Write(units, $" With this step the fastest-worn place wears out {100 * (1 - factor):pct0} sooner at the same use."),
+        > 0 => Prose.Write(units, $" With this step the fastest-worn place lasts {100 * (factor - 1):pct0} longer at the same use."),
+        _ => " This step does not change how long the treads last.",
+    };
+
+    private static double Rounded(double deg) => Math.Round(deg / GaugeDeg) * GaugeDeg;
+
+    /// <summary>Without the rounding error of tenths, and without a negative nothing.</summary>
+    private static double Tidy(double deg) => Math.Round(deg, 6) + 0.0;
+}

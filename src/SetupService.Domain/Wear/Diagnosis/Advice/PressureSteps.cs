@@ -1,0 +1,87 @@
+using SetupService.Domain.Answers;
+using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wear.Pressures;
+using SetupService.Domain.Wear.Readings;
+
+namespace SetupService.Domain.Wear.Diagnosis.Advice;
+
+/// <summary>
+/// The steps of pressure the tyres of an axle get: towards their aim, at most 20 kPa at a time, and never against the gauge. A tyre below the cold pressure stated for it is set to
+/// that at once: nobody drives on too little air to see what it does.
+/// </summary>
+public static class PressureSteps
+{
+    /// <summary>The most of one step, kPa.</summary>
+    public const double MostKpa = 20;
+
+    /// <summary>
+    /// A change of the cold setting by the change of the hot pressure it makes, where nobody told how the tyre warms: absolute pressures scale with absolute temperature at constant
+    /// volume, so 293 K by 333 K, from some 20 °C to some 60 °C of gas; 0.83 where it warms to 80 °C, 0.94 to 40 °C (common practice, no source).
+    /// </summary>
+    public const double ColdByHot = 0.88;
+
+    /// <inheritdoc cref="ColdByHot" />
+    public const double LeastColdByHot = 0.83;
+
+    /// <inheritdoc cref="ColdByHot" />
+    public const double MostColdByHot = 0.94;
+
+    private const double GaugeErrorKpa = 3;
+
+    /// <summary>One action for each tyre that has an aim; one without an amount where none has.</summary>
+    internal static IReadOnlyList<WearAction> Build(WearCase wear, CauseFinding finding, UnitSystem units)
+    {
+        var (list, isUnder) = (new List<WearAction>(), finding.Cause == WearCause.UnderInflation);
+        foreach (var position in finding.Tyres)
+        {
+            if (wear.At(position) is { } tyre && Of(tyre, $"the {CorneringWords.Name(position)} tyre", isUnder, NextReading.When(wear, tyre.Axle, units), units) is { } action) list.Add(action);
+        }
+
+        // Both tyres of an axle alike are told at once.
+        if (list.Count == 2 && list[0] with { Text = "" } == list[1] with { Text = "" } && wear.At(finding.Tyres[0]) is { } one)
+            return [Of(one, $"both {(one.Axle == CarAxle.Front ? "front" : "rear")} tyres", isUnder, NextReading.When(wear, one.Axle, units), units)!];
+        if (list.Count == 0) list.Add(new("Set the cold pressure the car's plate states for the load. How far it is off is unknown until cold and hot pressures are given with their aim."));
+        return list;
+    }
+
+    private static WearAction? Of(TyreReading tyre, string which, bool isUnder, string again, UnitSystem units)
+    {
+        var (coldKpa, byHot) = (tyre.Pressure.ColdKpa, false);
+        Estimate change;
+        if (tyre.Pressure is { ColdKpa: { } cold, AimColdKpa: { } aimCold })
+        {
+            change = new(aimCold - cold, GaugeErrorKpa);
+        }
+        else if (tyre.Pressure is { HotKpa: { } hot, AimHotKpa: { } aimHot })
+        {
+            // At the same warming gauge pressure and its change scale alike, nearly: both are counted from the atmosphere's.
+            var byWarming = coldKpa is { } now ? (now + StandardAtmosphere.SeaLevelKpa) / (hot + StandardAtmosphere.SeaLevelKpa) : ColdByHot;
+            var ofWarming = coldKpa is null ? (aimHot - hot) * (MostColdByHot - LeastColdByHot) / (2 * Uncertainty.StandardErrorsAtNinetyPct) : 0;
+            (change, byHot) = (new((aimHot - hot) * byWarming, Math.Sqrt((GaugeErrorKpa * GaugeErrorKpa) + (ofWarming * ofWarming))), true);
+        }
+        else
+        {
+            return null;
+        }
+
+        if (isUnder != change.Value > 0 || Math.Abs(change.Value) < GaugeErrorKpa)
+            return new($"Check the gauge, and read the pressures of {which} and their aim again: the tread points to {(isUnder ? "too little" : "too much")} air, the readings do not.");
+        var stepKpa = Math.Round(byHot || change.Value < 0 ? Math.Clamp(change.Value, -MostKpa, MostKpa) : change.Value);
+        var amount = Math.Abs(stepKpa);
+        var settingKpa = coldKpa + stepKpa;
+        var what = settingKpa is { } set ? Prose.Write(units, $"Set {which} to {set:kPa} cold, {amount:kPa} {(stepKpa < 0 ? "less" : "more")} than now")
+            : Prose.Write(units, $"{(stepKpa < 0 ? "Lower" : "Raise")} the cold setting of {which} by {amount:kPa}");
+        var heading = Math.Abs(change.Value) <= amount + 0.5 ? ""
+            : coldKpa is null ? " More steps will follow; how many is known once the cold pressure is read too."
+            : Prose.Write(units, $" It is heading for {Math.Abs(change.Value):kPa} in all, one step at a time.");
+        var hotText = byHot ? " Never go below what the load needs: the temperatures call works it out for the day." : "";
+        return new($"{what}, and read the pressure again straight after driving.{heading}{hotText}")
+        {
+            ColdPressureKpa = change,
+            StepKpa = stepKpa,
+            SettingKpa = settingKpa,
+            Until = $"Read cold and hot pressures at the next drive, and the depths {again}, before the next step.",
+        };
+    }
+}

@@ -1,0 +1,206 @@
+using SetupService.Domain.Answers;
+using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wear.Cautions;
+using SetupService.Domain.Wear.TreadWear;
+
+namespace SetupService.Domain.Wear.Diagnosis.Advice;
+
+/// <summary>
+/// What a diagnosis comes down to: what to do, one thing at a time where causes overlap, agreeing with every reading, and when it is done. An unsafe or over-aged tyre comes
+/// before everything else.
+/// </summary>
+public sealed class WearAdvice
+{
+    /// <summary>A cause at least this likely is acted on; judgement.</summary>
+    public const double Likely = 0.5;
+
+    // The same where the shoulders are known to be worn unevenly, so that something wears them; judgement.
+    private const double LikelyOfUneven = 0.3;
+
+    // Against a cause less likely than this nothing is told to be done; judgement.
+    private const double LeastLikely = 0.2;
+
+    // Causes of one group show in the same wear: to act against two of them at once is to act twice.
+    private static readonly WearCause[][] Groups =
+    [
+        [
+            WearCause.LowNegativeCamber, WearCause.HighNegativeCamber, WearCause.ToeIn, WearCause.ToeOut, WearCause.FrontOverdriven, WearCause.SideDifference,
+            WearCause.AxleMisaligned, WearCause.MixedTyres,
+        ],
+        [WearCause.UnderInflation, WearCause.OverInflation, WearCause.Wheelspin, WearCause.RimWidthMismatch],
+        [WearCause.WeakDamping, WearCause.Imbalance, WearCause.WheelLocking],
+        [WearCause.BelowTemperatureWindow, WearCause.AboveTemperatureWindow],
+    ];
+
+    private readonly UnitSystem _units;
+    private readonly IReadOnlyList<ReadingContradiction> _contradictions;
+    private readonly List<CauseFinding> _acted = [];
+
+    private WearAdvice(WearStudy study, IReadOnlyList<TyreCondition> tyres, UnitSystem units)
+    {
+        (Study, _units) = (study, units);
+        _contradictions = ReadingContradictions.Find(study.Case, units);
+        Unsafe = (TyreCautions.Unsafe(tyres, units) ?? Overloaded(study.Case.Vehicle, units)) is { } caution ? Sentences.First(caution.Text) : null;
+        Axles = [Advise(CarAxle.Front), Advise(CarAxle.Rear)];
+        _acted.Sort((one, other) => other.Probability.CompareTo(one.Probability));
+    }
+
+    /// <summary>The diagnosis.</summary>
+    public WearStudy Study { get; }
+
+    /// <summary>What to do at the front, then at the rear.</summary>
+    public IReadOnlyList<AxleAdvice> Axles { get; }
+
+    /// <summary>The causes acted on, the likeliest first.</summary>
+    public IReadOnlyList<CauseFinding> Acted => _acted;
+
+    /// <summary>Readings that contradict each other; nothing is set by them.</summary>
+    public IReadOnlyList<ReadingContradiction> Contradictions => _contradictions;
+
+    /// <summary>What makes a tyre unsafe or too old to go on, as a sentence; null where nothing does.</summary>
+    public string? Unsafe { get; }
+
+    /// <summary>The advice on a diagnosis.</summary>
+    /// <param name="study">The diagnosis.</param>
+    /// <param name="tyres">The state of each tyre.</param>
+    /// <param name="units">Units of the texts.</param>
+    public static WearAdvice Create(WearStudy study, IReadOnlyList<TyreCondition> tyres, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(study);
+        return new(study, tyres, units);
+    }
+
+    /// <summary>The actions against a cause; empty where it is unlikely, or a likelier one that shows in the same wear is acted on first.</summary>
+    public IReadOnlyList<WearAction> ActionsFor(CauseFinding finding)
+    {
+        ArgumentNullException.ThrowIfNull(finding);
+        var isLeft = finding.Cause != WearCause.Normal && !_acted.Contains(finding)
+            && (finding.Probability < LeastLikely || _acted.Exists(other => other.Axle == finding.Axle && IsSameGroup(other.Cause, finding.Cause)));
+        var actions = isLeft ? [] : Of(finding);
+        return Unsafe is { } first && ReferenceEquals(finding, Study.Diagnosis.Causes[0]) ? [new(first), .. actions] : actions;
+    }
+
+    /// <summary>The caution of tyres whose load index carries less than their axle's load; null where they carry it, or load or index is not known.</summary>
+    public static Caution? Overloaded(Vehicle vehicle, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(vehicle);
+        foreach (var at in (ReadOnlySpan<CarAxle>)[CarAxle.Front, CarAxle.Rear])
+        {
+            if (vehicle.At(at).Tyre?.Marking is not { LoadCapacityKg: { } eachKg, LoadIndex: { } index } || StaticLoads.Compute(vehicle, at) is not { } loads) continue;
+            var axleKg = loads.SumN / HandlingCar.StandardGravity;
+            if (axleKg <= 2 * eachKg) continue;
+            return new("overloadedTyres", Prose.Write(
+                units, $"Replace the {(at == CarAxle.Front ? "front" : "rear")} tyres before driving: two of load index {index} carry {2 * eachKg:kg}, less than the {axleKg:kg} on the axle. Ask a tyre professional for the index the car's papers require; local law decides."));
+        }
+
+        return null;
+    }
+
+    private IReadOnlyList<WearAction> Of(CauseFinding finding) =>
+        Doubt(finding) is { } doubt ? [new(doubt)] : WearActions.Build(Study, finding, _units);
+
+    private static bool IsSameGroup(WearCause one, WearCause other) => Array.Exists(Groups, group => group.Contains(one) && group.Contains(other));
+
+    /// <summary>What to measure again where the readings a cause rests on contradict each other; null where they do not.</summary>
+    private string? Doubt(CauseFinding finding)
+    {
+        foreach (var one in _contradictions)
+        {
+            var isOfAxle = one.Position is not { } position || finding.Tyres.Contains(position);
+            var isOfCause = one.Subject switch
+            {
+                ContradictionOf.Toe => finding.Cause is WearCause.ToeIn or WearCause.ToeOut,
+                ContradictionOf.Pressure => finding.Cause is WearCause.UnderInflation or WearCause.OverInflation,
+                ContradictionOf.Shoulders => finding.Cause is WearCause.LowNegativeCamber or WearCause.HighNegativeCamber or WearCause.ToeIn or WearCause.ToeOut,
+                _ => finding.Cause is WearCause.MixedTyres,
+            };
+            if (isOfAxle && isOfCause && finding.Cause != WearCause.Normal)
+                return MeasureAgain(one);
+        }
+
+        return null;
+    }
+
+    private AxleAdvice Advise(CarAxle at)
+    {
+        var voices = Study.ShortAt(at);
+        var end = at == CarAxle.Front ? "front" : "rear";
+        var again = NextReading.When(Study.Case, at, _units);
+        var actions = ActionsAt(at, voices);
+        var voice = Voices(voices, _units);
+        if (actions.Count > 0) return new(at, voices, false, actions, $"{actions[0].Text}{voice}", Sentences.First(actions[0].Text));
+        return voices.IsEven switch
+        {
+            true => new(at, voices, true, [], $"Nothing to change. Read again {again}.{voice}", $"The {end} treads are even: nothing to change, read again {again}."),
+            false => new(
+                at, voices, false, [], $"The {Worn(voices)} shoulders are worn more than the use explains, but no cause stands out: have camber and toe measured, change nothing yet and read again {again}.{voice}",
+                $"The {end} {Worn(voices)} shoulders are worn more than the use explains, but no cause stands out: have camber and toe measured, change nothing yet and read again {again}."),
+            null when voices.Shoulders is not null => new(at, voices, false, [], $"Too little is worn, or read too roughly, to tell. Change nothing yet and read again {again}.{voice}", null),
+            null => new(at, voices, false, [], $"The depths across the {end} treads were not read.{voice}", null),
+        };
+    }
+
+    private List<WearAction> ActionsAt(CarAxle at, CamberVoices voices)
+    {
+        var actions = new List<WearAction>();
+        if (Doubted(at) is { } doubt) actions.Add(new(doubt));
+        foreach (var finding in Study.Diagnosis.CausesOf(at, LikelyOfUneven))
+        {
+            // Even shoulders end the search for camber, whatever a model expects; shoulders known to be uneven have a cause, and its likeliest is acted on.
+            if (IsSettled(finding) || _acted.Exists(other => other.Axle == at && IsSameGroup(other.Cause, finding.Cause))) continue;
+            if (finding.Probability < Likely && !(voices.IsEven is false && Groups[0].Contains(finding.Cause))) continue;
+            if (actions.Count > 0 && Doubt(finding) is not null) continue;
+            _acted.Add(finding);
+            actions.AddRange(Of(finding));
+        }
+
+        return actions;
+    }
+
+    /// <summary>True of too little or too much camber on an axle whose shoulders are worn evenly: there is nothing to act on.</summary>
+    public bool IsSettled(CauseFinding finding)
+    {
+        ArgumentNullException.ThrowIfNull(finding);
+        return finding is { Axle: { } at, Cause: WearCause.LowNegativeCamber or WearCause.HighNegativeCamber } && Study.ShortAt(at).IsEven is true;
+    }
+
+    /// <summary>What to measure again at an axle before anything is set by it; null where its readings agree.</summary>
+    private string? Doubted(CarAxle at)
+    {
+        foreach (var one in _contradictions)
+        {
+            if (one is { Position: { } position, Subject: not ContradictionOf.History } && WheelPositions.AxleOf(position) == at) return MeasureAgain(one);
+        }
+
+        return null;
+    }
+
+    private static string MeasureAgain(ReadingContradiction one) =>
+        $"Measure again{(one.Position is { } at ? " at the " + CorneringWords.Name(at) + " wheel" : "")} before changing anything. {one.Text}";
+
+    private static string Voices(CamberVoices voices, UnitSystem units)
+    {
+        if (!voices.Disagree || (voices.ByTreads, voices.ByModel) is not ({ } treads, { } model)) return "";
+        return Prose.Write(units, $" The cornering model expects {Asks(model, units)}, the treads {Asks(treads, units)}: the treads count.");
+    }
+
+    private static string Worn(CamberVoices voices) => voices.Shoulders is { Value: var difference } && difference < EvenWear.Usual.Value ? "inner" : "outer";
+
+    private static string Asks(in Estimate shortDeg, UnitSystem units) => Math.Round(shortDeg.Value, 1) switch
+    {
+        > 0 => Prose.Write(units, $"{shortDeg.Value:angle} more negative camber"),
+        < 0 => Prose.Write(units, $"{-shortDeg.Value:angle} less negative camber"),
+        _ => "the camber as it is",
+    };
+}
+
+/// <summary>What to do at one axle.</summary>
+/// <param name="Axle">Which axle.</param>
+/// <param name="CamberShort">By how much its camber is short, by the treads and by the model.</param>
+/// <param name="IsDone">True where its treads are even within what the use explains, and nothing else stands out.</param>
+/// <param name="Actions">What to do now; empty where nothing is.</param>
+/// <param name="Text">As sentences.</param>
+/// <param name="Summary">As one sentence that names the axle; null where there is nothing to say.</param>
+public sealed record AxleAdvice(CarAxle Axle, CamberVoices CamberShort, bool IsDone, IReadOnlyList<WearAction> Actions, string Text, string? Summary);
