@@ -14,8 +14,8 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
     private static readonly string[] Dimensionless =
         ["trackLaps", "lapsLeft", "bestAfterLaps", "gainedLaps", "lapsToShow", "plannedLaps", "plannedReadings", "plannedPower", "expectedRatio", "soughtRatio",
          "distinctReadings", "degreesOfFreedom", "probability", "amount", "treadwearGrade", "otherTreadwearGrade", "grade", "otherGrade",
-         "lifeRatio", "weight", "expectedInformation",
-         "motionRatio", "steeringRatio", "biasRatio", "minimumLoadIndex", "loadIndex", "loadIndexDual", "plyRating", "status", "line", "column", "minimum", "maximum",
+          "lifeRatio", "treadLifeFactor", "weight", "expectedInformation",
+          "motionRatio", "steeringRatio", "biasRatio", "minimumLoadIndex", "loadIndex", "loadIndexDual", "plyRating", "status", "line", "column", "minimum", "maximum",
          "springMotionRatio", "damperMotionRatio", "camberGainPerRoll", "link", "bump", "rebound", "mean", "frequencyRatio",
          "frontDampingRatio", "rearDampingRatio", "casterSaving", "casterSavingInTightest",
          "ageYears", "secondsAfterLap", "kmLeft", "kmToShow"]; // years, and words that say their unit in front

@@ -17,22 +17,22 @@ public sealed record DiagnosisAnswer
     /// <summary>What can hurt somebody, worn out and unsafe first.</summary>
     public required CautionResponse[] Cautions { get; init; }
 
-    /// <summary>The causes, the likeliest first; unlikely ones are left out, normal is always there.</summary>
+    /// <summary>The causes, the likeliest first; normal is always there.</summary>
     public required CauseResponse[] Causes { get; init; }
 
-    /// <summary>What to do at each axle, and whether it is done.</summary>
+    /// <summary>What to do at each axle.</summary>
     public required AxlesAdviceResponse Axles { get; init; }
 
     /// <summary>Each tyre's tread.</summary>
     public required TreadResponse[] Tread { get; init; }
 
-    /// <summary>The wear model of each axle; empty where the car is not known well enough.</summary>
+    /// <summary>The wear model of each axle, where there is one.</summary>
     public required AxleWearResponse[] WearModel { get; init; }
 
     /// <summary>What to measure next.</summary>
     public required NextCheckResponse NextCheck { get; init; }
 
-    /// <summary>Readings that cannot well be true together; empty where there are none.</summary>
+    /// <summary>Readings that cannot well be true together.</summary>
     public required ContradictionResponse[] Contradictions { get; init; }
 
     /// <summary>What the answer cannot tell, and why.</summary>
@@ -60,13 +60,13 @@ public sealed record AxlesAdviceResponse
     public required AxleAdviceResponse Rear { get; init; }
 }
 
-/// <summary>What to do at one axle, and whether it is done.</summary>
+/// <summary>What to do at one axle.</summary>
 public sealed record AxleAdviceResponse
 {
-    /// <summary>By how many degrees the static camber is short, in two voices and together.</summary>
+    /// <summary>By how much the static camber is less negative than wanted.</summary>
     public required CamberShortResponse CamberShortDeg { get; init; }
 
-    /// <summary>Whether the treads are worn evenly within what the use explains, with nothing else to act on.</summary>
+    /// <summary>Whether the treads are even within what the use explains.</summary>
     [Sample(false)]
     public required bool IsDone { get; init; }
 
@@ -87,20 +87,20 @@ public sealed record AxleAdviceResponse
     };
 }
 
-/// <summary>By how many degrees the static camber is less negative than wanted; negative = more negative than wanted. Null where a voice cannot tell.</summary>
+/// <summary>By how much the static camber is less negative than wanted; null where it cannot be told.</summary>
 public sealed record CamberShortResponse
 {
-    /// <summary>By the treads: what would even the shoulders out at the same use, by the strip-wear law with its coefficients over their ranges.</summary>
+    /// <summary>What would even the shoulders out.</summary>
     public required UncertaintyResponse? ByTreads { get; init; }
 
-    /// <summary>By the cornering model: what would keep the outer tread flat in the bends of the track, before any tread is read.</summary>
+    /// <summary>What the cornering model expects.</summary>
     public required UncertaintyResponse? ByModel { get; init; }
 
-    /// <summary>Both weighted by their precision; the treads' alone where the two differ by more than two joint errors, which text says.</summary>
+    /// <summary>Both by their precision; the treads' alone where they disagree.</summary>
     public required UncertaintyResponse? Together { get; init; }
 }
 
-/// <summary>A cause, with how likely it is. Causes may hold together, so probabilities need not add up to 1.</summary>
+/// <summary>A cause, with how likely it is; several may hold together.</summary>
 public sealed record CauseResponse
 {
     /// <summary>Which.</summary>
@@ -119,17 +119,17 @@ public sealed record CauseResponse
     [Sample("too little negative camber at the front for the cornering done")]
     public required string Meaning { get; init; }
 
-    /// <summary>The tyres that show it; those of its axle where none shows it alone.</summary>
+    /// <summary>The tyres that show it.</summary>
     public required WheelPosition[] Tyres { get; init; }
 
     /// <summary>What speaks for and against it, the heaviest first.</summary>
     public required EvidenceResponse[] Evidence { get; init; }
 
-    /// <summary>What to do about it; empty where a likelier cause that shows in the same wear is acted on first. An unsafe or too old tyre comes before all else.</summary>
+    /// <summary>What to do; empty where a likelier cause in the same wear comes first.</summary>
     public required ActionResponse[] Actions { get; init; }
 }
 
-/// <summary>One observation for or against a cause, beside the other causes most likely at work.</summary>
+/// <summary>One observation for or against a cause.</summary>
 public sealed record EvidenceResponse
 {
     /// <summary>What was observed, with its numbers.</summary>
@@ -140,59 +140,59 @@ public sealed record EvidenceResponse
     [Sample(true)]
     public required bool Supports { get; init; }
 
-    /// <summary>How heavily: common logarithm of how many times as likely the observation is one way as the other; 1 = ten times, 0.3 = twice.</summary>
+    /// <summary>How heavily: common logarithm of the likelihood ratio; 1 = ten times, 0.3 = twice.</summary>
     [Sample(0.8)]
     public required double Weight { get; init; }
 }
 
-/// <summary>What to do about a cause: the step for now, the setting it leads to, what to read before the next, and the whole change it is heading for. Null where nothing known gives an amount.</summary>
+/// <summary>What to do about a cause; amounts are null where nothing known gives one.</summary>
 public sealed record ActionResponse
 {
     /// <summary>As an instruction.</summary>
-    [Sample("Set the front camber to −2.2°, 1.5° more negative than now, and read the treads again in 25 laps.")]
+    [Sample("Set the front camber to −2.2°, 1.5° more negative than now.")]
     public required string Text { get; init; }
 
-    /// <summary>The change of camber, or of toe per wheel, to make now: of the angle whose whole change is given; at most 1.5° of camber.</summary>
+    /// <summary>Change to make now: of camber, or of toe per wheel.</summary>
     [Sample(-1.5)]
     public required double? StepDeg { get; init; }
 
-    /// <summary>The change of total toe across the rims to make now, at most 2 mm.</summary>
+    /// <summary>The same as total toe.</summary>
     [Sample(-2.0)]
     public required double? StepMm { get; init; }
 
-    /// <summary>The change of the cold pressure to make now, at most 20 kPa.</summary>
+    /// <summary>Change of the cold pressure to make now.</summary>
     [Sample(-20.0)]
     public required double? StepKpa { get; init; }
 
-    /// <summary>The camber, or toe per wheel, that the step leads to; null where the present one is not known or differs from left to right.</summary>
+    /// <summary>Angle it leads to; null where left and right differ.</summary>
     [Sample(-2.2)]
     public required double? SettingDeg { get; init; }
 
-    /// <summary>The total toe across the rims that the step leads to.</summary>
+    /// <summary>Total toe it leads to.</summary>
     [Sample(0.9)]
     public required double? SettingMm { get; init; }
 
-    /// <summary>The cold pressure that the step leads to.</summary>
+    /// <summary>Cold pressure it leads to.</summary>
     [Sample(200.0)]
     public required double? SettingKpa { get; init; }
 
-    /// <summary>What to read before the next step; null where there is no step.</summary>
-    [Sample("Read the depths across both front treads in 25 laps, before the next step.")]
+    /// <summary>What to read before the next step.</summary>
+    [Sample("Read both front treads in 25 laps.")]
     public required string? Until { get; init; }
 
-    /// <summary>What cambers on the way do: as now, after the step, where it is heading; empty for other actions.</summary>
+    /// <summary>Cambers as now, after the step, where it is heading.</summary>
     public required CamberTradeResponse[] TradeOff { get; init; }
 
-    /// <summary>The whole change of the static camber of each wheel that the steps are heading for; negative = more negative.</summary>
+    /// <summary>Whole change of the static camber it is heading for.</summary>
     public required UncertaintyResponse? CamberDeg { get; init; }
 
-    /// <summary>The whole change of the toe of each wheel; positive = towards toe-in.</summary>
+    /// <summary>Whole change of the toe of each wheel.</summary>
     public required UncertaintyResponse? ToeDeg { get; init; }
 
-    /// <summary>The same as the change of total toe across the rims.</summary>
+    /// <summary>The same as total toe across the rims.</summary>
     public required UncertaintyResponse? TotalToeMm { get; init; }
 
-    /// <summary>The whole change of the cold pressure.</summary>
+    /// <summary>Whole change of the cold pressure.</summary>
     public required UncertaintyResponse? ColdPressureKpa { get; init; }
 
     internal static ActionResponse From(WearAction action) => new()
@@ -215,18 +215,18 @@ public sealed record ActionResponse
     private static UncertaintyResponse? Part(Estimate? estimate) => UncertaintyResponse.From(estimate);
 }
 
-/// <summary>What a static camber does at the same use, against the present one.</summary>
+/// <summary>What a static camber does at the same use.</summary>
 public sealed record CamberTradeResponse
 {
-    /// <summary>Change of the static camber of each wheel; negative = more negative.</summary>
+    /// <summary>Change of the static camber.</summary>
     [Sample(-1.5)]
     public required double CamberChangeDeg { get; init; }
 
-    /// <summary>The static camber; null where the present one is not known.</summary>
+    /// <summary>The static camber.</summary>
     [Sample(-2.2)]
     public required double? StaticCamberDeg { get; init; }
 
-    /// <summary>By what the life of the axle's fastest-worn place is multiplied; null where no tread tells.</summary>
+    /// <summary>By what the tread's life is multiplied.</summary>
     [Sample(1.2)]
     public required double? TreadLifeFactor { get; init; }
 
@@ -238,14 +238,14 @@ public sealed record CamberTradeResponse
     };
 }
 
-/// <summary>What the depths of one tyre come down to; null where it was not read.</summary>
+/// <summary>What the depths of one tyre come down to.</summary>
 public sealed record TreadResponse
 {
     /// <summary>Which wheel.</summary>
     [Sample("frontLeft")]
     public required WheelPosition Position { get; init; }
 
-    /// <summary>Depth at the grooves next to the shoulders and in the middle, by a parabola through what was read.</summary>
+    /// <summary>Depth across, by a parabola through what was read.</summary>
     public required DepthsResponse? DepthMm { get; init; }
 
     /// <summary>The least depth read anywhere.</summary>
@@ -261,7 +261,7 @@ public sealed record TreadResponse
     /// <summary>Wear of the centre less the mean of the shoulders', as a share of the mean wear.</summary>
     public required UncertaintyResponse? CentreLessShouldersPct { get; init; }
 
-    /// <summary>Root-mean-square difference of depth round the tyre beyond the gauge's error.</summary>
+    /// <summary>RMS difference of depth round the tyre beyond the gauge's error.</summary>
     public required UncertaintyResponse? RoundTyreMm { get; init; }
 
     /// <summary>Depth the wear model predicts after it learned from the axle.</summary>
@@ -279,7 +279,7 @@ public sealed record AxleWearResponse
     [Sample("front")]
     public required CarAxle Axle { get; init; }
 
-    /// <summary>By how many degrees the static camber is less negative than what stands the outer tread flat on average of its work; negative = it is more.</summary>
+    /// <summary>By how much the static camber is less negative than what keeps the outer tread flat in its bends.</summary>
     public required UncertaintyResponse CamberShortDeg { get; init; }
 
     /// <summary>The same before the treads were looked at: by the cornering model alone.</summary>
@@ -295,14 +295,14 @@ public sealed record AxleWearResponse
     [Sample(6)]
     public required int DepthsLearnedFromCount { get; init; }
 
-    /// <summary>What a static camber set by that much would do at the same use; null where no use is told.</summary>
+    /// <summary>What a camber set by that much would do at the same use.</summary>
     public required CamberEffectResponse? WithCamberSet { get; init; }
 
-    /// <summary>The camber with which the axle's fastest-worn place lasts longest at the same use, within 5° of the present one; null where no use is told.</summary>
+    /// <summary>The camber within 5° with which the axle's fastest-worn place lasts longest.</summary>
     public required CamberEffectResponse? LongestLife { get; init; }
 }
 
-/// <summary>What another static camber does to the wear of an axle, by the wear model, at the same use.</summary>
+/// <summary>What another static camber does to the wear at the same use.</summary>
 public sealed record CamberEffectResponse
 {
     /// <summary>Change of the static camber of each wheel; negative = more negative.</summary>
@@ -331,7 +331,7 @@ public sealed record NextCheckResponse
     [Sample("Have the toe of each wheel measured, left and right apart, with the car loaded as driven.")]
     public required string Text { get; init; }
 
-    /// <summary>How much it is expected to tell about the causes, in bits; null where all that is told apart here is read already.</summary>
+    /// <summary>How much it is expected to tell, in bits; null where all is read already.</summary>
     [Sample(0.42)]
     public required double? ExpectedInformation { get; init; }
 }

@@ -21,7 +21,7 @@ internal static class DiagnosisEndpoint
             .WithExample("wear-diagnosis")
             .WithName("wearDiagnosis")
             .WithSummary("Why do the tyres wear as they do?")
-            .WithDescription("From depths, what eye and hand find, temperatures, pressures, alignment and history: the probability of each cause (several may apply), the evidence for and against it, what to do and by how much where that can be computed, and which measurement would tell most. With a whole vehicle also how many degrees of camber are missing, by the treads. What was not read is unknown.");
+            .WithDescription("From depths, what eye and hand find, temperatures, pressures, alignment and history: how likely each cause is and why, what to do now in a step one would dare, whether an axle is done, and which measurement would tell most. With a whole vehicle also what the cornering model expects of the camber. What was not read is unknown.");
         group.MapPost("/diagnosis/chart", Chart)
             .WithQuery(QueryParameters.Units, QueryParameters.WidthPx)
             .WithExample("wear-diagnosis")

@@ -70,7 +70,7 @@ internal static class CamberStep
             CamberDeg = new(headingDeg, whole?.StandardError ?? UnsureDeg),
             StepDeg = Tidy(stepDeg),
             SettingDeg = settingDeg,
-            Until = $"Read the depths across both {end} treads {again}, before the next step.",
+            Until = $"Read both {end} treads again {again}.",
             TradeOff = trades,
         };
     }

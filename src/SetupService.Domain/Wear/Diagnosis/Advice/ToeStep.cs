@@ -49,7 +49,7 @@ internal static class ToeStep
             ToeDeg = change,
             StepDeg = stepDeg,
             SettingDeg = settingDeg,
-            Until = $"Feel and read both {end} treads {again}, before the next step.",
+            Until = $"Feel and read both {end} treads again {again}.",
         };
         return axle.Wheel is null ? step : step with
         {

@@ -130,7 +130,7 @@ public sealed class WearAdvice
         var again = NextReading.When(Study.Case, at, _units);
         var actions = ActionsAt(at, voices);
         var voice = Voices(voices, _units);
-        if (actions.Count > 0) return new(at, voices, false, actions, $"{actions[0].Text}{voice}", Sentences.First(actions[0].Text));
+        if (actions.Count > 0) return new(at, voices, false, actions, Sentences.First(actions[0].Text) + voice, Sentences.First(actions[0].Text));
         return voices.IsEven switch
         {
             true => new(at, voices, true, [], $"Nothing to change. Read again {again}.{voice}", $"The {end} treads are even: nothing to change, read again {again}."),
