@@ -11,8 +11,23 @@ public static class FitmentCheck
     /// </summary>
     public static void Evaluate(FitmentContext car, in Fitting candidate, CheckSheet sheet)
     {
-        if (candidate.Tyre.Marking.HasDimensions) SetBySize(car, Envelope.Compute(candidate), sheet);
-        else SetWithoutSize(sheet);
+        if (candidate.Tyre.Marking.HasDimensions)
+        {
+            var envelope = Envelope.Compute(candidate);
+            for (var place = CheckId.InboardClearance; place <= CheckId.SpringSeatClearance; place++)
+            {
+                sheet.Set(place, ClearanceChecks.Evaluate(car, envelope, place));
+            }
+
+            sheet.Set(CheckId.AxleDiameterMatch, RollingChecks.AxleMatch(car, envelope));
+            sheet.Set(CheckId.OverallDiameter, RollingChecks.Diameter(car, envelope));
+            sheet.Set(CheckId.ArchCover, CoverCheck.Evaluate(car, envelope));
+        }
+        else
+        {
+            SetWithoutSize(sheet);
+        }
+
         sheet.Set(CheckId.RimDiameter, RimChecks.Diameter(candidate));
         sheet.Set(CheckId.RimWidth, RimChecks.Width(candidate));
         sheet.Set(CheckId.LoadCapacity, LoadChecks.Capacity(car, candidate));
@@ -23,18 +38,6 @@ public static class FitmentCheck
         sheet.Set(CheckId.Fastener, HubChecks.Fastener(car, candidate));
         sheet.Set(CheckId.BrakeClearance, BrakeCheck.Evaluate(car, candidate));
         sheet.Conclude(car.Applicable, car.RequiredFor(candidate));
-    }
-
-    private static void SetBySize(FitmentContext car, in Envelope envelope, CheckSheet sheet)
-    {
-        for (var place = CheckId.InboardClearance; place <= CheckId.SpringSeatClearance; place++)
-        {
-            sheet.Set(place, ClearanceChecks.Evaluate(car, envelope, place));
-        }
-
-        sheet.Set(CheckId.AxleDiameterMatch, RollingChecks.AxleMatch(car, envelope));
-        sheet.Set(CheckId.OverallDiameter, RollingChecks.Diameter(car, envelope));
-        sheet.Set(CheckId.ArchCover, CoverCheck.Evaluate(car, envelope));
     }
 
     private static void SetWithoutSize(CheckSheet sheet)

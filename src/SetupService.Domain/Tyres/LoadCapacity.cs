@@ -16,13 +16,16 @@ public static class LoadCapacity
     /// light load, 290 extra and high load; 240 and 280 P-metric. Null for C, CP and LT tyres, temporary spares and sizes in inches, whose pressure is
     /// marked on the sidewall or stands in tables that could not be read.
     /// </summary>
-    public static double? ReferencePressureKpa(TyreMarking marking) => marking.LoadVersion switch
+    public static double? ReferencePressureKpa(TyreMarking marking)
     {
-        _ when marking.IsTemporarySpare || !marking.HasDimensions => null,
-        LoadVersion.StandardLoad or LoadVersion.LightLoad => marking.IsPMetric ? 240 : 250,
-        LoadVersion.ExtraLoad or LoadVersion.HighLoad => marking.IsPMetric ? 280 : 290,
-        _ => null,
-    };
+        if (marking.IsTemporarySpare || !marking.HasDimensions) return null;
+        return marking.LoadVersion switch
+        {
+            LoadVersion.StandardLoad or LoadVersion.LightLoad => marking.IsPMetric ? 240 : 250,
+            LoadVersion.ExtraLoad or LoadVersion.HighLoad => marking.IsPMetric ? 280 : 290,
+            _ => null,
+        };
+    }
 
     /// <summary>
     /// How load goes with pressure: 0.8 for metric tyres (reproduces the handbook table), 0.5 for P-metric ones (the formula of

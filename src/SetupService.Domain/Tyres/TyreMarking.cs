@@ -1,3 +1,5 @@
+using System.Diagnostics.CodeAnalysis;
+
 namespace SetupService.Domain.Tyres;
 
 /// <summary>
@@ -12,7 +14,9 @@ public sealed class TyreMarking : IEquatable<TyreMarking>
     /// <summary>Speed above which a tyre was marked VR, km/h ("Automotive Engineering: Powertrain, Chassis System and Vehicle Body", p. 289).</summary>
     public const double VrAboveKmh = 210;
 
-    private readonly Sized? _sized;
+    private readonly TyreDimensions _dimensions;
+    private readonly PermittedRimWidth _permittedRimWidth;
+    private readonly double _rollingCircumferenceMm;
 
     internal TyreMarking(string text, TyreMarkingParts parts)
     {
@@ -42,7 +46,14 @@ public sealed class TyreMarking : IEquatable<TyreMarking>
         LoadCapacityKg = LoadIndex is { } index ? LoadIndexTable.CapacityKg(index) : null;
         AspectRatioPct = parts.MarkedAspectPct;
         NominalSectionWidthMm = parts.IsInchWidth || parts.OverallDiameterIn is not null ? parts.SectionWidth * TyreDimensions.MmPerInch : parts.SectionWidth;
-        _sized = parts.LacksHeight ? null : new Sized(this, parts);
+        HasDimensions = !parts.LacksHeight;
+        if (HasDimensions)
+        {
+            _dimensions = DesignDimensions(parts);
+            _permittedRimWidth = PermittedRimWidthTable.For(NominalSectionWidthMm, AspectRatioPct, RimDiameterIn, _dimensions.MeasuringRimWidthIn);
+            _rollingCircumferenceMm = RollingCircumference.Mm(_dimensions, Construction);
+        }
+
         StandardText = TyreMarkingWriter.Write(parts);
     }
 
@@ -137,15 +148,29 @@ public sealed class TyreMarking : IEquatable<TyreMarking>
     /// True where the tyre's dimensions follow from its size. False for widths in inches alone (6.00-16) and for rims in mm without an aspect ratio
     /// (165-380): no rule for their height could be read.
     /// </summary>
-    public bool HasDimensions => _sized is not null;
+    public bool HasDimensions { get; }
 
     /// <summary>Design dimensions and their limits. Only where <see cref="HasDimensions"/>.</summary>
     /// <exception cref="InvalidOperationException">The size has no rule for its height.</exception>
-    public TyreDimensions Dimensions => Known.Dimensions;
+    public TyreDimensions Dimensions
+    {
+        get
+        {
+            if (!HasDimensions) RefuseDimensions();
+            return _dimensions;
+        }
+    }
 
     /// <summary>The rim widths the tyre may be fitted to. Only where <see cref="HasDimensions"/>.</summary>
     /// <exception cref="InvalidOperationException">The size has no rule for its height.</exception>
-    public PermittedRimWidth PermittedRimWidth => Known.PermittedRimWidth;
+    public PermittedRimWidth PermittedRimWidth
+    {
+        get
+        {
+            if (!HasDimensions) RefuseDimensions();
+            return _permittedRimWidth;
+        }
+    }
 
     /// <summary>The load the index stands for, in kg; null without one.</summary>
     public double? LoadCapacityKg { get; }
@@ -155,9 +180,14 @@ public sealed class TyreMarking : IEquatable<TyreMarking>
 
     /// <summary>Distance covered in one turn in mm, at maximum load, specified pressure and 60 km/h. Only where <see cref="HasDimensions"/>.</summary>
     /// <exception cref="InvalidOperationException">The size has no rule for its height.</exception>
-    public double RollingCircumferenceMm => Known.RollingCircumferenceMm;
-
-    private Sized Known => _sized ?? throw new InvalidOperationException($"The size of {StandardText} has no rule for its height; ask HasDimensions first.");
+    public double RollingCircumferenceMm
+    {
+        get
+        {
+            if (!HasDimensions) RefuseDimensions();
+            return _rollingCircumferenceMm;
+        }
+    }
 
     /// <summary>True when the tyre goes on a rim of this diameter code. A hundredth of an inch is allowed for rims in mm, which inches write unevenly.</summary>
     public bool FitsRimDiameter(double rimDiameterIn) => Math.Abs(RimDiameterIn - rimDiameterIn) < 0.01;
@@ -178,28 +208,12 @@ public sealed class TyreMarking : IEquatable<TyreMarking>
     private static SpeedSymbol? SymbolInSize(char? letter) =>
         letter is { } known and not 'V' && SpeedSymbolTable.TryGet(known, out var symbol) ? symbol : null;
 
-    /// <summary>What follows from a size whose height is known.</summary>
-    private sealed class Sized
-    {
-        public Sized(TyreMarking marking, TyreMarkingParts parts)
-        {
-            Dimensions = parts.OverallDiameterIn is { } overallDiameterIn
-                ? TyreDimensionRules.ForFlotation(overallDiameterIn, parts.SectionWidth, parts.RimDiameterIn, parts.Construction, marking.IsSnowTyre)
-                : TyreDimensionRules.ForMetric(
-                    parts.SectionWidth,
-                    parts.MarkedAspectPct ?? TyreDimensionRules.UnmarkedAspectRatioPct,
-                    parts.RimDiameterIn,
-                    parts.Construction,
-                    marking.IsSnowTyre);
-            PermittedRimWidth = PermittedRimWidthTable.For(
-                marking.NominalSectionWidthMm, parts.MarkedAspectPct, parts.RimDiameterIn, Dimensions.MeasuringRimWidthIn);
-            RollingCircumferenceMm = RollingCircumference.Mm(Dimensions, parts.Construction);
-        }
+    private TyreDimensions DesignDimensions(TyreMarkingParts parts) => parts.OverallDiameterIn is { } overallDiameterIn
+        ? TyreDimensionRules.ForFlotation(overallDiameterIn, parts.SectionWidth, RimDiameterIn, Construction, IsSnowTyre)
+        : TyreDimensionRules.ForMetric(
+            parts.SectionWidth, parts.MarkedAspectPct ?? TyreDimensionRules.UnmarkedAspectRatioPct, RimDiameterIn, Construction, IsSnowTyre);
 
-        public TyreDimensions Dimensions { get; }
-
-        public PermittedRimWidth PermittedRimWidth { get; }
-
-        public double RollingCircumferenceMm { get; }
-    }
+    // Apart from the getters, so that these stay small enough to be inlined.
+    [DoesNotReturn]
+    private void RefuseDimensions() => throw new InvalidOperationException($"The size of {StandardText} has no rule for its height; ask HasDimensions first.");
 }
