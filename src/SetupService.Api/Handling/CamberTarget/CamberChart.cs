@@ -1,7 +1,6 @@
 using SetupService.Api.Drawings.Charts;
 using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
-using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Vehicles;
 

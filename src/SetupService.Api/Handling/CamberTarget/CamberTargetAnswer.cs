@@ -163,7 +163,7 @@ public sealed record SensitivityResponse
     [Sample(0.8)]
     public required double StandardError { get; init; }
 
-    /// <summary>What that leaves open of the static camber, one standard error.</summary>
+    /// <summary>What that leaves open of the static camber, one standard error: the mean of both sides where an assumed range is skewed.</summary>
     [Sample(0.025)]
     public required double LeavesOpenDeg { get; init; }
 

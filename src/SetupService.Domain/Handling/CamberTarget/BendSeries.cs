@@ -1,7 +1,6 @@
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Numerics;
-using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.CamberTarget;
 

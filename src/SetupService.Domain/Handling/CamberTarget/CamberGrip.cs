@@ -1,6 +1,5 @@
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cars;
-using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Handling.Tyres;
 using SetupService.Domain.Numerics.Statistics;
 using SetupService.Domain.Vehicles;
@@ -96,9 +95,6 @@ public sealed class CamberGrip
             ToldDeg * Math.Ceiling((value + upper) / ToldDeg),
             Uncertainty.NinetyPct);
     }
-
-    /// <summary>The axle's grip with a camber added to both wheels, degrees, over that as set.</summary>
-    public double Relative(double addedDeg) => 1 + Gain(addedDeg, 0, _tyre);
 
     // The share of grip gained by a camber added to both wheels, their tops leaning out by so much more than solved, with these tyres.
     private double Gain(double addedDeg, double leansOutDeg, in AxleTyre tyre)

@@ -112,7 +112,7 @@ public sealed class CamberTargetSearch
     }
 
     /// <summary>The 90 % range by joint draws of all inputs, skewed where theirs are.</summary>
-    private static Uncertainty Range(double camberDeg, IReadOnlyList<CamberSensitivity> sensitivities)
+    private static Uncertainty Range(double camberDeg, List<CamberSensitivity> sensitivities)
     {
         var draws = new double[JointDraws.Count];
         for (var i = 0; i < sensitivities.Count; i++) JointDraws.Add(i, sensitivities[i].AtLowerDeg, sensitivities[i].AtUpperDeg, draws);

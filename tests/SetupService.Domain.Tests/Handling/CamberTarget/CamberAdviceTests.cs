@@ -1,5 +1,4 @@
 using CsCheck;
-using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.CamberTarget;
 using SetupService.Domain.Suspension;
 using SetupService.Domain.Vehicles;
