@@ -37,7 +37,7 @@ internal static class DrawingNotes
         var byReason = new SortedDictionary<UnknownReason, List<string>>();
         for (var place = CheckId.InboardClearance; place <= CheckId.SpringSeatClearance; place++)
         {
-            if (!view.Sheet.Unknown.Contains(place)) continue;
+            if (!view.Sheet.Applicable.Contains(place) || view.Sheet[place].Margin is not null) continue;
             var reason = view.Sheet[place].Reason;
             if (!byReason.TryGetValue(reason, out var places)) byReason.Add(reason, places = []);
             places.Add(DrawingWords.Place(place));
@@ -49,6 +49,7 @@ internal static class DrawingNotes
     private static string Reason(UnknownReason reason) => reason switch
     {
         UnknownReason.GapMissing => "Not measured",
+        UnknownReason.InsidePresent => "Not measured, and no more room taken there than now",
         UnknownReason.PresentFittingMissing => "Not known without the wheel and tyre fitted now",
         UnknownReason.MeasurementsContradict => "Not known: the gap and the travel contradict each other",
         UnknownReason.BumpTravelMissing => "Not known without the bump travel",

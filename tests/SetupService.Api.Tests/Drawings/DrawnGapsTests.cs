@@ -81,12 +81,12 @@ public sealed class DrawnGapsTests
     [Fact]
     public void A_gap_that_was_not_measured_is_named_and_not_drawn()
     {
-        var picture = DrawnCar.Picture(DrawnCar.Fitting(), DrawnCar.Axle(new Clearance { OutboardMm = 18 }));
+        var picture = DrawnCar.Picture(DrawnCar.Fitting(offsetMm: 62.2), DrawnCar.Axle(new Clearance { OutboardMm = 18 }));
 
         Assert.Null(picture.Find("strut"));
         Assert.Null(picture.Find("arch-crown"));
         Assert.NotNull(picture.Find("arch-lip"));
-        Assert.Contains("Not measured: inboard, over the tread, at full lock, spring seat.", picture.Find("drawing-description")!.Value, StringComparison.Ordinal);
+        Assert.Contains("Not measured: inboard, at full lock, spring seat. Not measured, and no more room taken there than now: over the tread.", picture.Find("drawing-description")!.Value, StringComparison.Ordinal);
     }
 
     // 14 of room, and an offset 17.2 greater: 3.2 too much.

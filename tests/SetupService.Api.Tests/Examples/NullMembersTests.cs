@@ -9,9 +9,11 @@ using SetupService.Api.Tests.Host;
 
 namespace SetupService.Api.Tests.Examples;
 
-/// <summary>Null means "left out" in every request, whichever member it stands at.</summary>
+/// <summary>Null means "left out" in every request, whichever member it stands at, but in <c>adjustable</c>, where it says "not at all".</summary>
 public sealed class NullMembersTests(ServiceFixture fixture) : IClassFixture<ServiceFixture>
 {
+    private const string NullSaysNone = "adjustable";
+
     private static readonly SchemaBuilder Schemas = new(ContractJsonContext.Default.Options);
 
     /// <summary>The examples whose requests name every member there is.</summary>
@@ -69,7 +71,7 @@ public sealed class NullMembersTests(ServiceFixture fixture) : IClassFixture<Ser
             return 0;
 
         var added = 0;
-        foreach (var member in known.Members)
+        foreach (var member in known.Members.Where(member => member.Name != NullSaysNone))
         {
             if (document.TryGetPropertyValue(member.Name, out var value))
             {
@@ -90,7 +92,7 @@ public sealed class NullMembersTests(ServiceFixture fixture) : IClassFixture<Ser
         if (schema is ArraySchema list && node is JsonArray elements)
             return elements.SelectMany(element => Optional(element, list.Element));
         return node is JsonObject document && ObjectOf(document, schema) is { } known
-            ? known.Members.Where(member => document.ContainsKey(member.Name)).SelectMany(member =>
+            ? known.Members.Where(member => member.Name != NullSaysNone && document.ContainsKey(member.Name)).SelectMany(member =>
                 Optional(document[member.Name], member.Schema).Concat(member.IsRequired ? [] : [(document, member.Name)]))
             : [];
     }

@@ -74,10 +74,10 @@ public sealed class CorneringAssumptionTests(ServiceFixture fixture) : IClassFix
             ["/rollDeg", "/wheels/frontRight/inclinationDeg", "/wheels/rearRight/inclinationDeg", "/limit/front/value", "/limit/rear/value"],
             height.GetProperty("moves").EnumerateArray().Select(move => move.GetProperty("output").GetString()));
 
-        // What is said of the upper end is what that value gives.
+        // What is said of the upper end, by the equilibrium's derivatives and one correction, is what that value gives.
         var upper = await fixture.Client.AnswerOf(
             CorneringCalls.Turn, CorneringCalls.Example().Without("/heldLateralG").With("/vehicle/centreOfGravityHeightMm", height.Number("plausible", "upper")));
-        Assert.Equal(upper.Number("rollDeg"), roll.Number("upper"), 1e-7);
+        Assert.Equal(upper.Number("rollDeg"), roll.Number("upper"), 1e-4);
     }
 
     [Fact]

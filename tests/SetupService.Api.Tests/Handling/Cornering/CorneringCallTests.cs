@@ -124,8 +124,11 @@ public sealed class CorneringCallTests(ServiceFixture fixture) : IClassFixture<S
     [Fact]
     public async Task The_steering_wheel_is_turned_by_the_ratio()
     {
+        // What travel and side force turn at the road wheels the driver does not: the wheel's angle is the rack's times the ratio, near the mean steer's.
         var answer = await fixture.Client.AnswerOf(CorneringCalls.Turn, CorneringCalls.Example());
-        Assert.Equal(14.2 * answer.Number("steerDeg"), answer.Number("steeringWheelDeg"), 1e-6);
+        var quicker = await fixture.Client.AnswerOf(CorneringCalls.Turn, CorneringCalls.Example().With("/vehicle/steeringRatio", 7.1));
+        Assert.Equal(answer.Number("steeringWheelDeg") / 2, quicker.Number("steeringWheelDeg"), 1e-6);
+        Assert.Equal(14.2 * answer.Number("steerDeg"), answer.Number("steeringWheelDeg"), 3.0);
 
         var without = await fixture.Client.AnswerOf(CorneringCalls.Turn, CorneringCalls.Example().Without("/vehicle/steeringRatio"));
         Assert.Equal(JsonValueKind.Null, without.GetProperty("steeringWheelDeg").ValueKind);

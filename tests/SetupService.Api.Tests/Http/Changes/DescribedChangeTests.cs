@@ -24,7 +24,10 @@ namespace SetupService.Api.Tests.Http.Changes;
 public sealed class DescribedChangeTests : IAsyncLifetime
 {
     private static readonly string[] Parts =
-        ["VehicleChange", "AxleChange", "TyreChange", "SuspensionChange", "SuspensionPointsChange", "PointChange"];
+    [
+        "VehicleChange", "AxleChange", "TyreChange", "SuspensionChange", "SuspensionPointsChange", "PointChange", "AeroChange", "DifferentialChange",
+        "AdjustableChange", "CamberRangeChange", "CasterRangeChange", "ToeRangeChange",
+    ];
 
     private JsonObject _schemas = [];
 
