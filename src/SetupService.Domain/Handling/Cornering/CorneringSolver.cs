@@ -1,7 +1,6 @@
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Tyres;
 using SetupService.Domain.Numerics;
-using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Cornering;
