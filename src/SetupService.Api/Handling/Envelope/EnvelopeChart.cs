@@ -54,7 +54,7 @@ internal static class EnvelopeChart
         }
     }
 
-    private static IReadOnlyList<string> Notes(EnvelopeAnswer answer)
+    private static List<string> Notes(EnvelopeAnswer answer)
     {
         var notes = new List<string> { answer.Text };
         notes.AddRange(answer.Rows.Where(row => row.LateralG is null).GroupBy(row => row.LimitedBy).Select(missed => missed.First().Text));

@@ -305,17 +305,13 @@ public sealed class LongitudinalTests
             Assert.Equal(force, at.FrontRight.LoadN - (40 * G) - at.Front.UnsprungN - links - spring - bar, 0.01);
         }
 
-        Assert.Equal(2200 / 25.5, Rate(car with { Front = car.Front with { StopCurve = [new(25.5, 2200)] } }), 1e-6);
-        Assert.Equal(2200 / 25.5, Rate(car with { Front = car.Front with { StopCurve = [], StopRateNPerMm = 2200 / 25.5, StopLengthMm = 25.5 } }), 1e-6);
-
         // One straight line of a curve is one rate over a length: the same attitude.
-        double Rate(HandlingCar one)
-        {
-            var at = Solve(one, 0.9, 0);
-            var same = Solve(one with { Front = one.Front with { StopCurve = [], StopRateNPerMm = 2200 / 25.5, StopLengthMm = 25.5 } }, 0.9, 0);
-            Assert.Equal(same.RollDeg, at.RollDeg, 1e-9);
-            return 2200 / 25.5;
-        }
+        var (curved, rated) = (Solve(WithFront(car.Front with { StopCurve = [new(25.5, 2200)] }), 0.9, 0), Solve(WithFront(car.Front with { StopCurve = [], StopRateNPerMm = 2200 / 25.5, StopLengthMm = 25.5 }), 0.9, 0));
+        Assert.True(curved.FrontRight.BumpLeftMm < -1);
+        Assert.Equal(rated.RollDeg, curved.RollDeg, 1e-9);
+        Assert.Equal(rated.FrontRight.LoadN, curved.FrontRight.LoadN, 1e-6);
+
+        HandlingCar WithFront(HandlingAxle front) => car with { Front = front };
     }
 
     // The lower arm's rear point raised turns its axis, so that the upright swings about a point behind: anti-dive.
