@@ -64,10 +64,12 @@ class Drive:
         if size > most > 0:  # more than they hold: in the proportion of what they do
             parts, _ = self.shared(force * most / size * (1 - 1e-15), holds)
             return [part * size / most for part in parts], size / most
+        if most == 0:
+            return [force / 2, force / 2], inf
         over = max(0.0, size / 2 - weak)
         signed = 1 if force > 0 else -1
         first_weak = holds[0] < holds[1]
-        return [signed * (size / 2 - over if weaker else size / 2 + over) for weaker in (first_weak, not first_weak)], size / most if most > 0 else inf
+        return [signed * (size / 2 - over if weaker else size / 2 + over) for weaker in (first_weak, not first_weak)], size / most
 
 
 @dataclass(frozen=True)
