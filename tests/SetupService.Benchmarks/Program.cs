@@ -14,6 +14,7 @@ return args switch
     ["rows", var url] => await RowRatio.RunAsync(new Uri(url)),
     ["corners", var cpp, var python, var script] => CornerRatio.Run(cpp, python, script),
     ["bend"] => BendRatio.Run(),
+    ["what-if"] => WhatIfTime.Run(),
     ["read-and-write-lines", var input, var output] => LinePeer.Run(input, output),
     ["kernel", .. var rest] => Kernel(rest),
     _ => Usage(),
@@ -31,6 +32,6 @@ static int Kernel(string[] args)
 
 static int Usage()
 {
-    Console.Error.WriteLine("kernel | serve | calls URL PID | lines URL PID | rows URL | corners CPP PYTHON SCRIPT | bend | read-and-write-lines INPUT OUTPUT; run.sh puts them together.");
+    Console.Error.WriteLine("kernel | serve | calls URL PID | lines URL PID | rows URL | corners CPP PYTHON SCRIPT | bend | what-if | read-and-write-lines INPUT OUTPUT; run.sh puts them together.");
     return 1;
 }
