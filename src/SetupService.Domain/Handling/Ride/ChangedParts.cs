@@ -2,7 +2,6 @@ using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
-using SetupService.Domain.Wheels;
 
 namespace SetupService.Domain.Handling.Ride;
 

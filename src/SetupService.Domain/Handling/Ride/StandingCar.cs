@@ -1,6 +1,5 @@
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cars;
-using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Vehicles;
 
