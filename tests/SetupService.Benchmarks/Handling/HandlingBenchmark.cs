@@ -46,6 +46,18 @@ public class HandlingBenchmark
     [Benchmark]
     public double Limits() => GripLimits.Solve(_solver, TurnPath.AtRadius(TurnDirection.Left, 60), 0.9).MarginG ?? throw new InvalidOperationException();
 
+    /// <summary>The same with what every input does to them, and their ranges by joint draws.</summary>
+    [Benchmark]
+    public double LimitsWithRanges() => LimitStudy.Compute(_reading, _solver, TurnPath.AtRadius(TurnDirection.Left, 60), 0.9, null).FrontFirst ?? throw new InvalidOperationException();
+
+    /// <summary>What both ends of every assumed input's range do to a turn.</summary>
+    [Benchmark]
+    public int Effects() => CorneringEffect.Compute(_reading, _solver, TurnPath.AtRadius(TurnDirection.Left, 60), 0.8).Count;
+
+    /// <summary>The lateral acceleration at which both axles meet their bump stops.</summary>
+    [Benchmark]
+    public double StopMet() => StopMetInTurn.Compute(_reading.Car).FrontG ?? 0;
+
     /// <summary>A car and twelve changes of its front springs, each made ready and worked, with the gradient of understeer and both limits.</summary>
     [Benchmark]
     public double WhatIf()

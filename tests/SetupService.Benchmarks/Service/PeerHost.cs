@@ -1,5 +1,7 @@
 using SetupService.Api.Fitment.Check;
 using SetupService.Api.Geometry.TravelSweeps;
+using SetupService.Api.Handling.Cornering;
+using SetupService.Api.Handling.Ride;
 using SetupService.Api.Host;
 
 namespace SetupService.Benchmarks.Service;
@@ -19,6 +21,12 @@ internal static class PeerHost
         TravelSweepAnswer? sweep = null;
         app.MapPost(PeeredCall.Sweep.PreparePath, (TravelSweepAnswer answer) => { sweep = answer; });
         app.MapPost(PeeredCall.Sweep.PeerPath, (TravelSweepRequest request) => TypedResults.Ok(sweep));
+        CorneringAnswer? cornering = null;
+        app.MapPost(PeeredCall.Cornering.PreparePath, (CorneringAnswer answer) => { cornering = answer; });
+        app.MapPost(PeeredCall.Cornering.PeerPath, (CorneringRequest request) => TypedResults.Ok(cornering));
+        RideAnswer? ride = null;
+        app.MapPost(PeeredCall.Ride.PreparePath, (RideAnswer answer) => { ride = answer; });
+        app.MapPost(PeeredCall.Ride.PeerPath, (RideRequest request) => TypedResults.Ok(ride));
         app.Run();
         return 0;
     }

@@ -15,7 +15,11 @@ internal sealed record PeeredCall(string Path, string Peer, string Example)
 
     public static PeeredCall Sweep { get; } = new("/v1/geometry/travel-sweep", "travel-sweep", "travel-sweep.request.json");
 
-    public static IReadOnlyList<PeeredCall> All { get; } = [Check, Sweep];
+    public static PeeredCall Cornering { get; } = new("/v1/handling/cornering", "cornering", "cornering.request.json");
+
+    public static PeeredCall Ride { get; } = new("/v1/handling/ride", "ride", "ride.request.json");
+
+    public static IReadOnlyList<PeeredCall> All { get; } = [Check, Sweep, Cornering, Ride];
 
     public string PeerPath => "/peer/" + Peer;
 

@@ -52,13 +52,14 @@ public sealed class WorkBudgetTests
     }
 
     [Fact]
-    public void A_search_for_a_movement_says_that_it_was_cut_short()
+    public void A_search_for_a_movement_ends_where_the_work_is_spent()
     {
         var start = AdjustedCorner.AsStated(KinematicsCases.Setting("ST1"))!;
+        var budget = new WorkBudget(1);
         var found = LeastMovement.Find(
-            start, [new(new(Adjuster.StrutTopInboard, 0), -40, 40)], new(start.CamberDeg - 1.5, null), archGapMm: null, resetToe: true, new WorkBudget(1))!;
+            start, [new(new(Adjuster.StrutTopInboard, 0), -40, 40)], new(start.CamberDeg - 1.5, null), archGapMm: null, resetToe: true, budget)!;
 
-        Assert.True(found.IsWorkSpent);
+        Assert.True(budget.IsSpent);
         Assert.False(found.IsReached);
     }
 

@@ -229,12 +229,24 @@ internal sealed class CorneringAxle
     /// <summary>The tyres that supply the side force: raised where they cannot by themselves. False where both have left the road.</summary>
     public bool TryHold(ref TyrePair tyres)
     {
+        IsRaised = false;
         if (SideForceN <= LeastOfSum * MostUsed * (tyres.Outer.PeakN + tyres.Inner.PeakN)) return true;
         var used = GripUsed(tyres);
         if (!double.IsFinite(used)) return false;
-        if (used > MostUsed) tyres = tyres.WithPeak(used / MostUsed);
+        IsRaised = used > MostUsed;
+        if (IsRaised) tyres = tyres.WithPeak(used / MostUsed);
         return true;
     }
+
+    /// <summary>The tyres raised as they are where the axle uses all its grip.</summary>
+    public void RaiseToPeak(ref TyrePair tyres)
+    {
+        IsRaised = true;
+        tyres = tyres.WithPeak(1 / MostUsed);
+    }
+
+    /// <summary>True where its tyres were raised when they were last asked to hold the side force.</summary>
+    public bool IsRaised { get; private set; }
 
     /// <summary>The slip angle at which the two tyres give the side force, and each one's part; null where they cannot.</summary>
     public PairSlip? SlipFor(in TyrePair tyres) => tyres.SlipFor(SideForceN, SlipDeg);

@@ -106,8 +106,8 @@ public sealed partial class CorneringSolver
     /// <summary>Travel of an axle's outer wheel left to its bump stop, mm, negative = compressed, in the turn last solved or the state last put; null where none is known.</summary>
     internal double? BumpLeftMm(CarAxle at) => (at == CarAxle.Front ? _front : _rear).OuterBumpLeftMm;
 
-    /// <summary>What carries the four wheels, in the state last put.</summary>
-    internal int Contacts => _front.Outer.Contacts | (_front.Inner.Contacts << 4) | (_rear.Outer.Contacts << 8) | (_rear.Inner.Contacts << 12);
+    /// <summary>What carries the four wheels, and which axle's tyres are raised, in the state last put.</summary>
+    internal int Contacts => (_front.IsRaised ? 1 << 16 : 0) | (_rear.IsRaised ? 1 << 17 : 0) | _front.Outer.Contacts | (_front.Inner.Contacts << 4) | (_rear.Outer.Contacts << 8) | (_rear.Inner.Contacts << 12);
 
     /// <summary>Side forces of both tyres of an axle, N, in the turn last solved or the state last put.</summary>
     internal (double OuterN, double InnerN) SideForcesN(CarAxle at) => at == CarAxle.Front ? (_front.Outer.SideForceN, _front.Inner.SideForceN) : (_rear.Outer.SideForceN, _rear.Inner.SideForceN);
@@ -123,7 +123,7 @@ public sealed partial class CorneringSolver
     private bool TryTyreResiduals(CorneringAxle axle, bool isAtPeak, Span<double> residuals)
     {
         var tyres = axle.Tyres(_centreStationMm, _centreMm);
-        if (isAtPeak) tyres = tyres.WithPeak(1 / CorneringAxle.MostUsed);
+        if (isAtPeak) axle.RaiseToPeak(ref tyres);
         else if (!axle.TryHold(ref tyres)) return false;
         residuals[0] = tyres.Outer.ForceN(axle.SlipDeg + tyres.OuterTurnDeg, out _) - axle.Outer.SideForceN;
         residuals[1] = tyres.Inner.ForceN(axle.SlipDeg + tyres.InnerTurnDeg, out _) - axle.Inner.SideForceN;

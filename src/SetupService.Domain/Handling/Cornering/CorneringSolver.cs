@@ -47,9 +47,6 @@ public sealed partial class CorneringSolver
     private CorneringSolver(HandlingCar car, CorneringAxle front, CorneringAxle rear, TurnDirection turn, WorkBudget? budget) =>
         (_car, _front, _rear, _turn, _budget) = (car, front, rear, turn, budget);
 
-    /// <summary>Height of the sprung centre of gravity above the roll axis at rest, mm.</summary>
-    public double RollArmMm => BodyBalance.RollArmMm(_car, _front, _rear);
-
     /// <summary>The outer wheel that the turn last solved takes beyond what was read of its suspension, and its travel from where that was read; null where none is.</summary>
     public WheelReach? BeyondReadings { get; private set; }
 

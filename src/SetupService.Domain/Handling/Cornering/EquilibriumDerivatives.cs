@@ -223,7 +223,7 @@ internal sealed class EquilibriumDerivatives
         {
             if (!(state[Last] >= 0) || !TryResiduals(other, state, residuals)) return null;
 
-            // Past the kink of a stop or of a lifting wheel the Jacobian is another one, by which a small correction may leave much.
+            // Past the kink of a stop, of a lifting wheel or of tyres at their limit the Jacobian is another one, by which a small correction may leave much.
             if (count > 0 && other.Contacts != _contacts) return null;
             var move = _moves.AsSpan(count * N, N);
             _byState!.Solve(residuals, move);
@@ -244,11 +244,29 @@ internal sealed class EquilibriumDerivatives
             squares[count] = Dot(move, move);
             if (!double.IsFinite(squares[count])) return null;
             for (var unknown = 0; unknown < N; unknown++) steps[unknown] = move[unknown] * Step(unknown);
-            if (IsLast(other, state, steps) && IsLast(other, state, unimproved)) return other.IsSolution(state[Last]) ? Moved(FiguresOf(other, state), steps) : null;
+            if (IsLast(other, state, steps) && IsLast(other, state, unimproved))
+            {
+                var figures = Moved(FiguresOf(other, state), steps);
+                return other.IsSolution(state[Last]) && KeepsContacts(figures) ? figures : null;
+            }
+
             for (var unknown = 0; unknown < N; unknown++) state[unknown] += steps[unknown];
         }
 
         return null;
+    }
+
+    // The last correction, to first order, may itself lead past a kink.
+    private bool KeepsContacts(in TurnFigures figures)
+    {
+        if (_limitOf is not null) return true;
+        foreach (var wheel in (ReadOnlySpan<WheelPosition>)[WheelPosition.FrontLeft, WheelPosition.FrontRight, WheelPosition.RearLeft, WheelPosition.RearRight])
+        {
+            if (figures.LoadN(wheel) > 0 != Figures.LoadN(wheel) > 0) return false;
+        }
+
+        return figures.FrontGripUsed > CorneringAxle.MostUsed == Figures.FrontGripUsed > CorneringAxle.MostUsed
+            && figures.RearGripUsed > CorneringAxle.MostUsed == Figures.RearGripUsed > CorneringAxle.MostUsed;
     }
 
     // Followed are the limit, where that is what is asked, else roll and the inclinations. Asked of the correction as it is and as it is improved, lest only the improvement makes it small.

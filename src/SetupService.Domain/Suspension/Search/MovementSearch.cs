@@ -50,9 +50,6 @@ public sealed class MovementSearch
     /// <summary>Whether the target is met.</summary>
     public bool IsReached { get; private set; }
 
-    /// <summary>Whether the work allowed was spent, or the caller has gone, before the search came to rest.</summary>
-    public bool IsWorkSpent => _budget is { IsSpent: true };
-
     /// <summary>What stands in the way where it is not.</summary>
     public IReadOnlyList<BindingLimit> BindingLimits { get; private set; } = [];
 

@@ -85,7 +85,7 @@ public sealed class EquilibriumDerivativesTests
         });
     }
 
-    // Stops met and wheels lifted within the range: where the corrections do not converge the turn is solved again.
+    // Stops met, wheels lifted and limits passed within the range: where that is so the turn is solved again. Within a tenth of the effect, or what a gauge shows (0.1°).
     [Fact]
     public void An_input_moved_by_up_to_three_tenths_is_answered_as_if_solved() =>
         Gen.Select(AnyCar.Cars, Gen.Int[0, HandlingInputs.All.Count - 1], Gen.Double[0.7, 1.3], Gen.Double[0.2, 1.2]).Sample((car, index, factor, lateralG) =>
@@ -97,7 +97,11 @@ public sealed class EquilibriumDerivativesTests
             var resolved = solver.With(other)!;
             if (derivatives.At(solver.With(other)!) is not { } figures || resolved.Solve(lateralG, Radius) is not null) return;
             var again = resolved.Figures();
-            foreach (var figure in Followed) Assert.Equal(again[figure], figures[figure], (0.1 * Math.Abs(again[figure] - derivatives.Figures[figure])) + 0.05);
+            foreach (var figure in Followed)
+            {
+                var allowed = (0.1 * Math.Abs(again[figure] - derivatives.Figures[figure])) + 0.1;
+                Assert.True(Math.Abs(again[figure] - figures[figure]) <= allowed, $"{input.Place} × {factor} at {lateralG} g, figure {figure}: {again[figure]}, answered {figures[figure]}, before {derivatives.Figures[figure]}; grip used {again.FrontGripUsed}, {again.RearGripUsed}, answered {figures.FrontGripUsed}, {figures.RearGripUsed}, before {derivatives.Figures.FrontGripUsed}, {derivatives.Figures.RearGripUsed}");
+            }
         }, iter: 1000);
 
     [Fact]

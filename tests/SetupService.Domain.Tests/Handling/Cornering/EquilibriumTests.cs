@@ -31,9 +31,10 @@ public sealed class EquilibriumTests
             // mass moved sideways and up by roll and heave.
             var sine = Math.Sin(double.DegreesToRadians(a.RollDeg));
             var share = car.SprungShareFront;
-            var rise = (share * a.Front.HeaveMm) + ((1 - share) * a.Rear.HeaveMm) - (solver.RollArmMm * (1 - Math.Sqrt(1 - (sine * sine))));
+            var rollArmMm = RollArmMm(car, a);
+            var rise = (share * a.Front.HeaveMm) + ((1 - share) * a.Rear.HeaveMm) - (rollArmMm * (1 - Math.Sqrt(1 - (sine * sine))));
             var moment = (car.MassKg * acceleration * car.CentreOfGravityHeightMm)
-                + (car.SprungMassKg * ((acceleration * (rise + car.HeightChangeMm)) + (HandlingCar.StandardGravity * solver.RollArmMm * sine)));
+                + (car.SprungMassKg * ((acceleration * (rise + car.HeightChangeMm)) + (HandlingCar.StandardGravity * rollArmMm * sine)));
             var sign = isLeft ? 1 : -1;
             var loads = sign * ((Moved(car.Front, a.FrontLeft, a.FrontRight) * car.Front.TrackMm) + (Moved(car.Rear, a.RearLeft, a.RearRight) * car.Rear.TrackMm)) / 2;
             Assert.Equal(moment, loads, 1e-9 * weight * 1500);
@@ -176,8 +177,9 @@ public sealed class EquilibriumTests
             double? Roll(HandlingCar one)
             {
                 var solver = CorneringSolver.Create(one, TurnDirection.Left)!;
-                if (solver.Solve(lateralG, 80) is not null || solver.RollArmMm < 50) return null;
+                if (solver.Solve(lateralG, 80) is not null) return null;
                 var attitude = solver.Attitude(new(lateralG, 80, TurnDirection.Left));
+                if (RollArmMm(one, attitude) < 50) return null;
                 return !attitude.FrontLeft.IsLifted && !attitude.RearLeft.IsLifted && IsSeated(one.Front, attitude.FrontLeft) && IsSeated(one.Rear, attitude.RearLeft) ? attitude.RollDeg : null;
             }
         }, iter: 300);
@@ -242,4 +244,8 @@ public sealed class EquilibriumTests
     private static bool IsSeated(HandlingAxle axle, WheelAttitude inner) => -inner.TravelMm * axle.SpringRateNPerMm < 0.95 * (axle.LeftLoadN - (axle.UnsprungMassKg * HandlingCar.StandardGravity));
 
     private static HandlingAxle Free(HandlingAxle axle) => axle with { BumpTravelMm = null, ReboundTravelMm = null };
+
+    // Height of the sprung centre of gravity above the line through both roll centres.
+    private static double RollArmMm(HandlingCar car, in CorneringAttitude attitude) =>
+        car.SprungHeightMm - (car.SprungShareFront * attitude.Front.RollCentreHeightMm) - ((1 - car.SprungShareFront) * attitude.Rear.RollCentreHeightMm);
 }
