@@ -11,7 +11,7 @@ namespace SetupService.Api.Wear.Diagnosis;
 public sealed record DiagnosisAnswer
 {
     /// <summary>The answer in one or two sentences.</summary>
-    [Sample("Most likely (86 %): too little negative camber at the front for the cornering done.")]
+    [Sample("Most likely (86 %): the front has too little negative camber.")]
     public required string Summary { get; init; }
 
     /// <summary>What can hurt somebody, worn out and unsafe first.</summary>
@@ -116,7 +116,7 @@ public sealed record CauseResponse
     public required double Probability { get; init; }
 
     /// <summary>The same in plain words.</summary>
-    [Sample("too little negative camber at the front for the cornering done")]
+    [Sample("the front has too little negative camber")]
     public required string Meaning { get; init; }
 
     /// <summary>The tyres that show it.</summary>
@@ -133,7 +133,7 @@ public sealed record CauseResponse
 public sealed record EvidenceResponse
 {
     /// <summary>What was observed, with its numbers.</summary>
-    [Sample("front: the outer shoulder is worn more than the inner one, by 61 % of the mean wear")]
+    [Sample("front: the outer shoulder is worn more than the inner one")]
     public required string Observation { get; init; }
 
     /// <summary>Whether it speaks for the cause.</summary>
@@ -328,7 +328,7 @@ public sealed record NextCheckResponse
     public required WearCheck Check { get; init; }
 
     /// <summary>How it is done.</summary>
-    [Sample("Have the toe of each wheel measured, left and right apart, with the car loaded as driven.")]
+    [Sample("Have the toe of each wheel measured.")]
     public required string Text { get; init; }
 
     /// <summary>How much it is expected to tell, in bits; null where all is read already.</summary>
@@ -344,6 +344,6 @@ public sealed record ContradictionResponse
     public required WheelPosition? Position { get; init; }
 
     /// <summary>What contradicts what.</summary>
-    [Sample("Edges sharp towards the car's centre point to toe-in, but the stated toe is 0.20° out.")]
+    [Sample("Edges point to toe-in, the stated toe is 0.20° out.")]
     public required string Text { get; init; }
 }

@@ -21,13 +21,13 @@ internal static class DiagnosisEndpoint
             .WithExample("wear-diagnosis")
             .WithName("wearDiagnosis")
             .WithSummary("Why do the tyres wear as they do?")
-            .WithDescription("From depths, what eye and hand find, temperatures, pressures, alignment and history: how likely each cause is and why, what to do now in a step one would dare, whether an axle is done, and which measurement would tell most. With a whole vehicle also what the cornering model expects of the camber. What was not read is unknown.");
+            .WithDescription("How likely each cause is and why, what to do now in a step one would dare, whether an axle is done, and which measurement would tell most. What was not read is unknown.");
         group.MapPost("/diagnosis/chart", Chart)
             .WithQuery(QueryParameters.Units, QueryParameters.WidthPx)
             .WithExample("wear-diagnosis")
             .WithName("wearDiagnosisChart")
             .WithSummary("The treads as a picture")
-            .WithDescription("Takes the body of diagnosis and draws the depth across each tread: the readings, the curve fitted to them, and what the wear model predicts.");
+            .WithDescription("The depth across each tread: the readings, the curve fitted to them, and what the wear model predicts.");
     }
 
     private static Results<Answer<DiagnosisAnswer>, Problem> Diagnose(Body<DiagnosisRequest> body, QueryReader query, TimeProvider clock, CancellationToken cancellation) =>

@@ -9,7 +9,7 @@ namespace SetupService.Api.Wear.Diagnosis;
 /// <summary>What was read of a car's tyres.</summary>
 public sealed record DiagnosisRequest : ITyreReadings
 {
-    /// <summary>The car, as far as it is known; no part of it is needed. With loads, tracks, wheelbase and springs a cornering model tells how many degrees the camber is short.</summary>
+    /// <summary>The car, as far as it is known; no part of it is needed.</summary>
     public VehicleDocument? Vehicle { get; set; }
 
     /// <summary>What the tyres did.</summary>

@@ -136,8 +136,8 @@ internal static class CamberStep
     {
         if (Math.Abs(headingDeg) < Math.Abs(stepDeg) + (GaugeDeg / 2)) return "";
         return nowDeg is { } now
-            ? Prose.Write(units, $" It is heading for about {now + headingDeg:angle}, if the treads go on asking for it.")
-            : Prose.Write(units, $" It is heading for about {Math.Abs(headingDeg):angle} {word} negative in all, if the treads go on asking for it.");
+            ? Prose.Write(units, $" It is heading for about {now + headingDeg:angle}, if the treads still ask for it.")
+            : Prose.Write(units, $" It is heading for about {Math.Abs(headingDeg):angle} {word} negative in all, if the treads still ask for it.");
     }
 
     private static string Life(in CamberTrade step, UnitSystem units) => step.TreadLifeFactor is not { } factor ? "" : Math.Round(100 * (factor - 1), MidpointRounding.AwayFromZero) switch
