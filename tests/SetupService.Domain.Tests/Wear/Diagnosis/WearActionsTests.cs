@@ -99,6 +99,56 @@ public sealed class WearActionsTests
         Assert.Contains(part, action.Text, StringComparison.Ordinal);
     }
 
+    // Between −2° and −1° there is half a degree from −1.5°, however much is wanted.
+    [Fact]
+    public void The_step_ends_where_the_adjustment_does()
+    {
+        var axle = new Axle { Left = Aligned(-1.5), Right = Aligned(-1.5), AdjustableAsStated = new() { Camber = AngleReach.Between(-2, -1) } };
+
+        Assert.Equal((-0.5, -2.0), (Camber(axle, new WearUse(500, 200, 3), 2.5, 5.5).StepDeg!.Value, Camber(axle, new WearUse(500, 200, 3), 2.5, 5.5).SettingDeg!.Value));
+    }
+
+    // One shoulder worn on the road: alignment first, no camber before toe is known.
+    [Fact]
+    public void On_the_road_toe_is_measured_before_camber_is_set()
+    {
+        var action = Camber(new Axle { Left = new() { CamberDeg = -0.3 }, Right = new() { CamberDeg = -0.3 } }, new WearUse(15_000, 0, null), 4.2, 5.5);
+
+        Assert.Null(action.StepDeg);
+        Assert.StartsWith("Have the front toe measured", action.Text, StringComparison.Ordinal);
+    }
+
+    // 2.0 mm left of 8 after 38,000 km: 0.4 mm to the legal limit are 2533 km at that rate, so no reading later than 2500 km; new tyres lead.
+    [Fact]
+    public void No_interval_reaches_beyond_what_the_tread_has_left()
+    {
+        TyreReading[] tyres = [.. Enum.GetValues<WheelPosition>().Select(at => new TyreReading { Position = at, NewDepthMm = 8, GaugeErrorMm = 0.25, Zones = TreadZone.FromDepths(new AcrossTread<double>(2.1, 2, 2.1)) })];
+        var study = WearStudy.Compute(new WearCase { Use = new WearUse(38_000, 0, null), Tyres = tyres }, null);
+        var advice = WearAdvice.Create(study, [], UnitSystem.Metric);
+
+        Assert.StartsWith("Plan new tyres before changing anything: 2.0 mm is left", DiagnosisWords.Summary(advice), StringComparison.Ordinal);
+        Assert.EndsWith("Read again in 2500 km.", advice.Axles[0].Text, StringComparison.Ordinal);
+    }
+
+    // Rears 6.2, 5.6 and 3.9 mm on track at −3.6°: no cause need stand out for the treads to ask for less, one step; without toe, toe first.
+    [Theory]
+    [InlineData(0.1, true)]
+    [InlineData(null, false)]
+    public void Uneven_shoulders_are_acted_on_by_what_they_ask_for(double? toeDeg, bool isSet)
+    {
+        TyreReading[] tyres =
+        [
+            .. new[] { WheelPosition.FrontLeft, WheelPosition.FrontRight }.Select(at => Tyre(at, 5, 5)),
+            .. new[] { WheelPosition.RearLeft, WheelPosition.RearRight }.Select(at => Tyre(at, 6.2, 3.9) with { Zones = TreadZone.FromDepths(new AcrossTread<double>(6.2, 5.6, 3.9)) }),
+        ];
+        var aligned = new WheelAlignment { CamberDeg = -3.6, ToeDeg = toeDeg };
+        var study = WearStudy.Compute(new WearCase { Vehicle = new Vehicle { Rear = new Axle { Left = aligned, Right = aligned } }, Use = new WearUse(2000, 75, 3), Tyres = tyres }, null);
+        var action = Assert.Single(WearAdvice.Create(study, [], UnitSystem.Metric).Axles[1].Actions);
+
+        Assert.Equal(isSet, action.StepDeg > 0);
+        Assert.Equal(!isSet, action.Text.StartsWith("Have the rear toe measured", StringComparison.Ordinal));
+    }
+
     // Evenly worn: nothing is set, whatever the cause is taken to be.
     [Fact]
     public void Even_treads_are_left_alone() =>

@@ -50,10 +50,10 @@ internal static class CamberStep
         }
 
         var axle = study.Case.Vehicle.At(at);
-        if (!isMore && (axle.Left.ToeDeg is null || axle.Right.ToeDeg is null))
-            return new($"Have the {end} toe measured and set first, and read the treads again {again}. Camber with toe wears the inner shoulder much faster than camber alone.");
 
-        if (Fixed(axle.Suspension.Layout, end) is { } cannot) return new($"{cannot} Until then swap the {end} tyres with the others where sizes and treads allow, and read again {again}.");
+        // One shoulder worn on the road is a matter of the alignment before it is one of the cornering.
+        if ((!isMore || TrackShare.Compute(study.Case.Use).SeesTrack < 1) && (axle.Left.ToeDeg is null || axle.Right.ToeDeg is null)) return ToeFirst(end, again);
+        if (axle.Adjustable.Camber is { CanBeSet: false } && Cannot(axle.Suspension.Layout, end) is var cannot) return new($"{cannot} Until then swap the {end} tyres with the others where sizes and treads allow, and read again {again}.");
         var whole = voices.Together is { } known ? new Estimate(-known.Value, known.StandardError) : (Estimate?)null;
         var wantedDeg = whole is { } change ? Rounded(Math.Abs(change.Value)) : UnsureDeg;
         var isSure = whole is { } sure && Math.Abs(sure.Value) > Uncertainty.StandardErrorsAtNinetyPct * sure.StandardError;
@@ -75,12 +75,16 @@ internal static class CamberStep
         };
     }
 
-    /// <summary>Why the camber of a suspension cannot be set, and which part would allow it; null where it may be.</summary>
-    private static string? Fixed(SuspensionLayout? layout, string end) => layout switch
+    /// <summary>Has toe measured before any camber is set.</summary>
+    public static WearAction ToeFirst(string end, string again) =>
+        new($"Have the {end} toe measured and set first, and read the treads again {again}. Toe wears a shoulder much faster than camber alone.");
+
+    /// <summary>Why the camber of a suspension cannot be set, and which part would allow it.</summary>
+    private static string Cannot(SuspensionLayout? layout, string end) => layout switch
     {
         SuspensionLayout.TwistBeam => $"The {end} camber cannot be set on a twist beam: wedge-shaped shims between beam and stub axle would allow it, where the car's maker and local law do.",
         SuspensionLayout.SemiTrailingArm => $"The {end} camber cannot be set on a trailing arm as it is: eccentric bushes or brackets would allow it, where the car's maker and local law do.",
-        _ => null,
+        _ => $"The {end} camber is said not to be adjustable: eccentric bolts, bushes or an adjustable mount would allow it, where the car's maker and local law do.",
     };
 
     /// <summary>How far the change may go, degrees, not negative: all of it, but on a car used mostly on the road no further than the treads last as long as now.</summary>
@@ -97,9 +101,14 @@ internal static class CamberStep
         return allowed;
     }
 
-    /// <summary>How much of a change the present camber leaves room for, degrees, not negative.</summary>
-    private static double Room(Axle axle, int way, double wantedDeg) => Setting(axle, 0).NowDeg is not { } now ? wantedDeg
-        : Math.Clamp(Rounded(way < 0 ? now - MostLeanedDeg : MostUprightDeg - now), 0, wantedDeg);
+    /// <summary>How much of a change the present camber, and what it can be set to, leave room for, degrees, not negative.</summary>
+    private static double Room(Axle axle, int way, double wantedDeg)
+    {
+        if (Setting(axle, 0).NowDeg is not { } now) return wantedDeg;
+        var toDeg = Math.Clamp(now + (way * wantedDeg), Math.Min(now, MostLeanedDeg), Math.Max(now, MostUprightDeg));
+        var reached = axle.Adjustable.Camber is { CanBeSet: true } reach ? reach.Nearest(toDeg, now) : toDeg;
+        return Math.Clamp(Math.Floor((way * (reached - now) / GaugeDeg) + 1e-6) * GaugeDeg, 0, wantedDeg);
+    }
 
     private static bool IsMostlyRoad(WearStudy study) => TrackShare.Compute(study.Case.Use).Value < 0.5;
 

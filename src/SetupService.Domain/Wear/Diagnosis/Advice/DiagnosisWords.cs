@@ -14,7 +14,7 @@ public static class DiagnosisWords
         ArgumentNullException.ThrowIfNull(advice);
         var diagnosis = advice.Study.Diagnosis;
         var sentences = new List<string>();
-        if (advice.Unsafe is { } first) sentences.Add(first);
+        if (advice.Lead is { } first) sentences.Add(first);
         sentences.Add(Verdict(advice));
         if (diagnosis.IsAnythingRead)
         {

@@ -4,17 +4,14 @@ using SetupService.Domain.Wear.Readings;
 
 namespace SetupService.Domain.Wear.Diagnosis.Advice;
 
-/// <summary>When to read an axle's treads again: once so much more is worn that the gauge can tell it.</summary>
+/// <summary>When to read an axle's treads again: once so much more is worn that the gauge can tell it, and never beyond what the tread has left.</summary>
 internal static class NextReading
 {
     // The wear a reading must show beyond its error: four gauge errors, and half a millimetre; judgement.
     private const double GaugeErrors = 4;
     private const double LeastMm = 0.5;
 
-    // Never sooner or later than this; tyres are usually looked at, and changed over, at 8000 km (owners' manuals: 5000 to 7500 miles).
-    // From this share of the wear on the track it is counted in laps.
-    private const double CountsByLaps = 0.25;
-
+    // Never sooner or later than this while there is tread; tyres are usually looked at, and changed over, at 8000 km (owners' manuals: 5000 to 7500 miles).
     private const double LeastLaps = 10;
     private const double MostLaps = 100;
     private const double LapSteps = 5;
@@ -22,31 +19,67 @@ internal static class NextReading
     private const double MostKm = 8000;
     private const double KmSteps = 500;
 
-    /// <summary>As the end of a sentence: "in 40 laps", "in 4000 km", "after the next session".</summary>
+    // From this share of the wear on the track it is counted in laps.
+    private const double CountsByLaps = 0.25;
+
+    // A tread this little above the depth that serves in the wet, mm, is taken to be there.
+    private const double NearMm = 0.3;
+
+    /// <summary>As the end of a sentence: "in 40 laps", "in 4000 km", "before the next drive", "after the next session".</summary>
     public static string When(WearCase wear, CarAxle at, UnitSystem units)
     {
-        var (needMm, wornMm) = (0.0, 0.0);
+        var (needMm, wornMm, mostWornMm, leftMm) = (0.0, 0.0, 0.0, double.PositiveInfinity);
         foreach (var tyre in wear.Tyres)
         {
             if (tyre.Axle != at || TreadFigures.Compute(tyre) is not { } figures) continue;
+            var leastMm = ShallowestMm(tyre);
             needMm = Math.Max(LeastMm, GaugeErrors * (tyre.GaugeErrorMm ?? TreadDepths.UsualGaugeErrorMm));
             wornMm = Math.Max(wornMm, figures.WornMm.Value);
+            mostWornMm = Math.Max(mostWornMm, (tyre.NewDepthMm ?? TreadFigures.UsualNewDepthMm.Value) - leastMm);
+            leftMm = Math.Min(leftMm, leastMm - (IsNearItsEnd(leastMm) ? TreadDepths.LegalLeastMm : TreadDepths.WetGripMm));
         }
 
-        if (wornMm > 0 && wear.Use.TrackLaps is > 0 and var laps && TrackShare.Compute(wear.Use).Value >= CountsByLaps)
+        if (wornMm > 0)
         {
-            var count = Rounded(laps * needMm / wornMm, LapSteps, LeastLaps, MostLaps);
-            return Prose.Write(units, $"in {count:n} laps");
-        }
-
-        if (wornMm > 0 && wear.Use.RoadKm is > 0 and var roadKm)
-        {
-            var km = Rounded(roadKm * needMm / wornMm, KmSteps, LeastKm, MostKm);
-            return Prose.Write(units, $"in {km:km}");
+            var ofRest = leftMm / Math.Max(mostWornMm, wornMm);
+            if (wear.Use.TrackLaps is > 0 and var laps && TrackShare.Compute(wear.Use).Value >= CountsByLaps)
+                return Bounded(laps * needMm / wornMm, laps * ofRest, LapSteps, LeastLaps, MostLaps) is { } count ? Prose.Write(units, $"in {count:n} laps") : Now;
+            if (wear.Use.RoadKm is > 0 and var roadKm)
+                return Bounded(roadKm * needMm / wornMm, roadKm * ofRest, KmSteps, LeastKm, MostKm) is { } km ? Prose.Write(units, $"in {km:km}") : Now;
+            if (IsNearItsEnd(leftMm + TreadDepths.LegalLeastMm)) return Now;
         }
 
         return "after the next session or a few weeks on the road";
     }
 
-    private static double Rounded(double value, double step, double least, double most) => Math.Clamp(Math.Ceiling(value / step) * step, least, most);
+    /// <summary>The shallowest place of an axle's treads where they are near their end, mm; null where they are not, or were not read.</summary>
+    public static double? EndMm(WearCase wear, CarAxle at)
+    {
+        var leastMm = double.PositiveInfinity;
+        foreach (var tyre in wear.Tyres)
+        {
+            if (tyre.Axle == at) leastMm = Math.Min(leastMm, ShallowestMm(tyre));
+        }
+
+        return IsNearItsEnd(leastMm) ? leastMm : null;
+    }
+
+    private const string Now = "before the next drive";
+
+    private static bool IsNearItsEnd(double leastMm) => leastMm < TreadDepths.WetGripMm + NearMm;
+
+    private static double ShallowestMm(TyreReading tyre)
+    {
+        var leastMm = double.PositiveInfinity;
+        foreach (var zone in tyre.Zones) leastMm = Math.Min(leastMm, zone.DepthMm);
+        foreach (var place in tyre.AroundMm) leastMm = Math.Min(leastMm, Math.Min(place.Outer, Math.Min(place.Centre, place.Inner)));
+        return leastMm;
+    }
+
+    /// <summary>The use until the next reading, no more than the tread has left; null where it has less than a step.</summary>
+    private static double? Bounded(double wanted, double left, double step, double least, double most)
+    {
+        var rounded = Math.Min(Math.Clamp(Math.Ceiling(wanted / step) * step, least, most), Math.Floor(left / step) * step);
+        return rounded >= step ? rounded : null;
+    }
 }

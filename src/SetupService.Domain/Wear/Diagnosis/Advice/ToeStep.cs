@@ -37,8 +37,8 @@ internal static class ToeStep
                 $"Have the {end} toe measured again, loaded as driven: the tread points to too much {(isIn ? "toe-in" : "toe-out")}, the gauge reads {Math.Abs(nowDeg):deg} of {(nowDeg < 0 ? "toe-out" : "toe-in")} per wheel. Check tie rods and bushes for play, and change nothing before the two agree."));
         }
 
-        if (axle.Suspension.Layout is Suspension.SuspensionLayout.TwistBeam)
-            return new($"The {end} toe cannot be set on a twist beam: shims between beam and stub axle would allow it, where the car's maker and local law do. Have the beam and its bushes checked first.");
+        if (axle.Adjustable.Toe is { CanBeSet: false })
+            return new($"The {end} toe cannot be set on this suspension: shims or eccentric bushes would allow it, where the car's maker and local law do. Have its mounts and bushes checked first.");
         var mmPerDeg = 2 * ToeUnits.MillimetresFromDegrees(1, (axle.Wheel?.RimDiameterIn ?? TypicalRimIn) * MillimetresPerInch);
         var stepDeg = Math.Round(Math.Clamp(change.Value, -MostMm / mmPerDeg, MostMm / mmPerDeg), 2);
         var settingDeg = Math.Round(nowDeg + stepDeg, 2);

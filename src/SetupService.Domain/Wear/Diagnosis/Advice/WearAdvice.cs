@@ -3,6 +3,7 @@ using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Cautions;
+using SetupService.Domain.Wear.Readings;
 using SetupService.Domain.Wear.TreadWear;
 
 namespace SetupService.Domain.Wear.Diagnosis.Advice;
@@ -42,7 +43,7 @@ public sealed class WearAdvice
     {
         (Study, _units) = (study, units);
         _contradictions = ReadingContradictions.Find(study.Case, units);
-        Unsafe = (TyreCautions.Unsafe(tyres, units) ?? Overloaded(study.Case.Vehicle, units)) is { } caution ? Sentences.First(caution.Text) : null;
+        Lead = (TyreCautions.Unsafe(tyres, units) ?? Overloaded(study.Case.Vehicle, units)) is { } caution ? Sentences.First(caution.Text) : End(study.Case, units);
         Axles = [Advise(CarAxle.Front), Advise(CarAxle.Rear)];
         _acted.Sort((one, other) => other.Probability.CompareTo(one.Probability));
     }
@@ -59,8 +60,8 @@ public sealed class WearAdvice
     /// <summary>Readings that contradict each other; nothing is set by them.</summary>
     public IReadOnlyList<ReadingContradiction> Contradictions => _contradictions;
 
-    /// <summary>What makes a tyre unsafe or too old to go on, as a sentence; null where nothing does.</summary>
-    public string? Unsafe { get; }
+    /// <summary>What makes a tyre unsafe, too old or too worn to go on, as a sentence; null where nothing does.</summary>
+    public string? Lead { get; }
 
     /// <summary>The advice on a diagnosis.</summary>
     /// <param name="study">The diagnosis.</param>
@@ -79,7 +80,18 @@ public sealed class WearAdvice
         var isLeft = finding.Cause != WearCause.Normal && !_acted.Contains(finding)
             && (finding.Probability < LeastLikely || _acted.Exists(other => other.Axle == finding.Axle && IsSameGroup(other.Cause, finding.Cause)));
         var actions = isLeft ? [] : Of(finding);
-        return Unsafe is { } first && ReferenceEquals(finding, Study.Diagnosis.Causes[0]) ? [new(first), .. actions] : actions;
+        return Lead is { } first && ReferenceEquals(finding, Study.Diagnosis.Causes[0]) ? [new(first), .. actions] : actions;
+    }
+
+    /// <summary>That tyres are near their end; null where they are not.</summary>
+    private static string? End(WearCase wear, UnitSystem units)
+    {
+        var (front, rear) = (Left(CarAxle.Front), Left(CarAxle.Rear));
+        if (Math.Min(front, rear) >= TreadDepths.WetGripMm) return null;
+        var which = Math.Max(front, rear) < TreadDepths.WetGripMm ? "" : front < rear ? "front " : "rear ";
+        return Prose.Write(units, $"Plan new {which}tyres before changing anything: {Math.Min(front, rear):tread} is left at the shallowest, and below {TreadDepths.WetGripMm:tread} a tyre aquaplanes much sooner.");
+
+        double Left(CarAxle at) => NextReading.EndMm(wear, at) ?? double.PositiveInfinity;
     }
 
     /// <summary>The caution of tyres whose load index carries less than their axle's load; null where they carry it, or load or index is not known.</summary>
@@ -129,10 +141,14 @@ public sealed class WearAdvice
         var end = at == CarAxle.Front ? "front" : "rear";
         var again = NextReading.When(Study.Case, at, _units);
         var actions = ActionsAt(at, voices);
+        if (actions.Count == 0 && voices.IsEven is false && ByTreads(at, voices) is { } step) actions.Add(step);
         var voice = Voices(voices, _units);
         if (actions.Count > 0) return new(at, voices, false, actions, Sentences.First(actions[0].Text) + voice, Sentences.First(actions[0].Text));
         return voices.IsEven switch
         {
+            true when NextReading.EndMm(Study.Case, at) is { } leftMm => new(
+                at, voices, true, [], Prose.Write(_units, $"Plan new tyres: {leftMm:tread} is left at the shallowest, and below {TreadDepths.WetGripMm:tread} a tyre aquaplanes much sooner. Nothing else to change. Read again {again}.{voice}"),
+                $"The {end} treads are even: nothing else to change, read again {again}."),
             true => new(at, voices, true, [], $"Nothing to change. Read again {again}.{voice}", $"The {end} treads are even: nothing to change, read again {again}."),
             false => new(
                 at, voices, false, [], $"The {Worn(voices)} shoulders are worn more than the use explains, but no cause stands out: have camber and toe measured, change nothing yet and read again {again}.{voice}",
@@ -157,6 +173,17 @@ public sealed class WearAdvice
         }
 
         return actions;
+    }
+
+    /// <summary>
+    /// Where shoulders are uneven and no cause stands out, what the treads themselves ask for: toe measured first; then less negative camber, or more on a car driven on track.
+    /// </summary>
+    private WearAction? ByTreads(CarAxle at, CamberVoices voices)
+    {
+        if (voices.Together is not { } asked || Study.Case.Vehicle.At(at).Left.CamberDeg is null) return null;
+        var axle = Study.Case.Vehicle.At(at);
+        if (axle.Left.ToeDeg is null || axle.Right.ToeDeg is null) return CamberStep.ToeFirst(at == CarAxle.Front ? "front" : "rear", NextReading.When(Study.Case, at, _units));
+        return asked.Value < 0 || Study.Case.Use.TrackLaps > 0 ? CamberStep.Build(Study, at, isMore: asked.Value > 0, _units) : null;
     }
 
     /// <summary>True of too little or too much camber on an axle whose shoulders are worn evenly: there is nothing to act on.</summary>
