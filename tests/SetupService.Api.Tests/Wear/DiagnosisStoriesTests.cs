@@ -206,6 +206,9 @@ public sealed class DiagnosisStoriesTests(ServiceFixture fixture) : IClassFixtur
         Assert.Equal(-0.7 + first.GetProperty("stepDeg").GetDouble(), first.GetProperty("settingDeg").GetDouble(), 1e-9);
         Assert.NotEmpty(first.GetProperty("until").GetString()!);
         Assert.True(first.GetProperty("tradeOff").EnumerateArray().Last().GetProperty("treadLifeFactor").GetDouble() > 1);
+        var step = first.GetProperty("tradeOff")[1];
+        Assert.True(step.GetProperty("gripChangePct").GetProperty("value").GetDouble() > 0);
+        Assert.True(step.GetProperty("brakingChangePct").GetProperty("value").GetDouble() < 0);
         var shortDeg = answer.GetProperty("axles").GetProperty("front").GetProperty("camberShortDeg");
         Assert.All(new[] { "byTreads", "byModel", "together" }, voice => Assert.True(shortDeg.GetProperty(voice).GetProperty("value").GetDouble() > 0.5));
         Assert.False(answer.GetProperty("axles").GetProperty("front").GetProperty("isDone").GetBoolean());

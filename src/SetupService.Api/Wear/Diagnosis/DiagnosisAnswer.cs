@@ -230,8 +230,16 @@ public sealed record CamberTradeResponse
     [Sample(1.2)]
     public required double? TreadLifeFactor { get; init; }
 
+    /// <summary>Change of the axle's grip in its bends.</summary>
+    public required UncertaintyResponse? GripChangePct { get; init; }
+
+    /// <summary>Change of the most its tyres brake with.</summary>
+    public required UncertaintyResponse? BrakingChangePct { get; init; }
+
     internal static CamberTradeResponse From(CamberTrade trade) => new()
     {
+        GripChangePct = UncertaintyResponse.From(trade.GripChangePct),
+        BrakingChangePct = UncertaintyResponse.From(trade.BrakingChangePct),
         CamberChangeDeg = trade.ChangeDeg,
         StaticCamberDeg = trade.StaticCamberDeg,
         TreadLifeFactor = trade.TreadLifeFactor,

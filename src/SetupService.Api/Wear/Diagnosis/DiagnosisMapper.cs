@@ -40,7 +40,8 @@ internal sealed record DiagnosedCar(DiagnosisRequest Request, WearStudy Study, R
             _ when study is { Front: null, Rear: null } => new("the wear model does not come to rest on these readings"),
             _ => null,
         };
-        return new(request, study, why is null ? car : null, why, today) { Stated = vehicle };
+        var told = why is null ? car : null;
+        return new(request, study with { Car = told }, told, why, today) { Stated = vehicle };
     }
 
     private static ModelGap? Missing(Vehicle vehicle)

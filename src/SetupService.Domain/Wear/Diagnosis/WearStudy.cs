@@ -22,6 +22,9 @@ public sealed record WearStudy(WearCase Case, WearDiagnosis Diagnosis, LearnedTr
     /// <summary>Why the car has no equilibrium in its bends; null where it has, or was not asked.</summary>
     public CorneringObstacle? Obstacle { get; init; }
 
+    /// <summary>The car with what was assumed of it, by which a camber's grip and braking are told; null where they are not.</summary>
+    public ResolvedHandlingCar? Car { get; init; }
+
     /// <summary>By how many degrees the front camber is short, by the treads and by the model.</summary>
     public required CamberVoices FrontShort { get; init; }
 

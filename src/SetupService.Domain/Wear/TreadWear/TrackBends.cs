@@ -47,6 +47,9 @@ public static class TrackBends
         return null;
     }
 
+    /// <summary>These bends as the camber target of an axle has them.</summary>
+    public static CamberDemand Demand(CarAxle at, in WearUse use) => new() { Axle = at, Corners = [.. Turns(use).Select(one => new BendShare(one.Demand, one.Share))] };
+
     private static (CorneringDemand Demand, double Share)[] Turns(in WearUse use)
     {
         var (usualG, radiusM) = (use.LateralG ?? UsualLateralG, use.CornerRadiusM ?? UsualRadiusM);

@@ -65,7 +65,7 @@ internal static class CamberStep
         var to = settingDeg is { } set ? Prose.Write(units, $"Set the {end} camber to {set:angle}, {Math.Abs(stepDeg):angle} {word} negative than now")
             : Prose.Write(units, $"Set the {end} camber {Math.Abs(stepDeg):angle} {word} negative on each wheel");
         var trades = Trades(study, at, nowDeg, [0, stepDeg, headingDeg]);
-        return new($"{to}, and read the treads again {again}. Have toe set afterwards: it moves with camber.{Heading(stepDeg, headingDeg, nowDeg, word, units)}{Life(trades[1], units)}")
+        return new($"{to}, and read the treads again {again}. Have toe set afterwards: it moves with camber.{Heading(stepDeg, headingDeg, nowDeg, word, units)}{Life(trades[1], units)}{Handling(trades[1], units)}")
         {
             CamberDeg = new(headingDeg, whole?.StandardError ?? UnsureDeg),
             StepDeg = Tidy(stepDeg),
@@ -132,10 +132,11 @@ internal static class CamberStep
     private static List<CamberTrade> Trades(WearStudy study, CarAxle at, double? nowDeg, ReadOnlySpan<double> changesDeg)
     {
         var trades = new List<CamberTrade>();
+        var handling = CamberHandling.Create(study, at);
         foreach (var changeDeg in changesDeg)
         {
             if (trades.Count > 0 && trades[^1].ChangeDeg == Tidy(changeDeg)) continue;
-            trades.Add(new(Tidy(changeDeg), nowDeg is { } now ? Tidy(now + changeDeg) : null, Life(study, at, changeDeg)));
+            trades.Add(new(Tidy(changeDeg), nowDeg is { } now ? Tidy(now + changeDeg) : null, Life(study, at, changeDeg), handling?.GripChangePct(changeDeg), handling?.BrakingChangePct(changeDeg)));
         }
 
         return trades;
@@ -154,6 +155,20 @@ internal static class CamberStep
         < 0 => Prose.Write(units, $" With this step the fastest-worn place wears out {100 * (1 - factor):pct0} sooner at the same use."),
         > 0 => Prose.Write(units, $" With this step the fastest-worn place lasts {100 * (factor - 1):pct0} longer at the same use."),
         _ => " This step does not change how long the treads last.",
+    };
+
+    private static string Handling(in CamberTrade step, UnitSystem units) => (step.GripChangePct, step.BrakingChangePct) switch
+    {
+        ({ } grip, { } braking) => Prose.Write(units, $" Grip in bends: {Change(grip.Value)}; braking: {Change(braking.Value)}."),
+        ({ } grip, null) => Prose.Write(units, $" Grip in bends: {Change(grip.Value)}."),
+        _ => "",
+    };
+
+    private static string Change(double pct) => Math.Round(pct, MidpointRounding.AwayFromZero) switch
+    {
+        > 0 => Prose.Write(UnitSystem.Metric, $"{pct:pct0} more"),
+        < 0 => Prose.Write(UnitSystem.Metric, $"{-pct:pct0} less"),
+        _ => "as now",
     };
 
     private static double Rounded(double deg) => Math.Round(deg / GaugeDeg) * GaugeDeg;

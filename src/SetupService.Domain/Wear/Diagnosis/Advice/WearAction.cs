@@ -47,4 +47,6 @@ public sealed record WearAction(string Text)
 /// <param name="ChangeDeg">Change of the static camber, degrees; negative = more negative.</param>
 /// <param name="StaticCamberDeg">The camber, degrees; null where the present one is not known.</param>
 /// <param name="TreadLifeFactor">By what the life of the axle's fastest-worn place is multiplied at the same use; null where no tread tells.</param>
-public readonly record struct CamberTrade(double ChangeDeg, double? StaticCamberDeg, double? TreadLifeFactor);
+/// <param name="GripChangePct">Change of the axle's grip in the bends of the track, percent; null where no cornering model tells.</param>
+/// <param name="BrakingChangePct">Change of the most its tyres can brake with on the straight, percent; null where car or tyre is not known.</param>
+public readonly record struct CamberTrade(double ChangeDeg, double? StaticCamberDeg, double? TreadLifeFactor, Uncertainty? GripChangePct, Uncertainty? BrakingChangePct);
