@@ -102,6 +102,7 @@ namespace SetupService.Api.Host;
         typeof(EnumNameConverter<PressureContradiction>),
         typeof(EnumNameConverter<TreadPlace>),
         typeof(EnumNameConverter<ForecastStatus>),
+        typeof(EnumNameConverter<HeatActionKind>),
         typeof(EnumNameConverter<ChangeOutcome>),
     ])]
 [JsonSerializable(typeof(HealthAnswer))]

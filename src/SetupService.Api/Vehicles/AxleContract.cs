@@ -27,6 +27,11 @@ public sealed record AxleDocument
     [Sample(870.0)]
     public double? MaximumAxleLoadKg { get; set; }
 
+    /// <summary>Cold tyre pressure the car's plate states for this axle, for the load it is mostly driven with.</summary>
+    [Range(80, 500)]
+    [Sample(230.0)]
+    public double? PlacardPressureKpa { get; set; }
+
     /// <summary>Lowest tyre load index the car's papers allow.</summary>
     [Range(0, 200)]
     [Sample(87)]

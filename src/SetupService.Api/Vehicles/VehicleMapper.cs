@@ -78,6 +78,7 @@ internal static class VehicleMapper
             LoadedRadiusMm = document.LoadedRadiusMm,
             LoadKg = loadKg,
             MaximumLoadKg = document.MaximumAxleLoadKg,
+            PlacardPressureKpa = document.PlacardPressureKpa,
             MinimumLoadIndex = document.MinimumLoadIndex,
             Hub = hub!,
             Clearance = Gaps(document.Clearance),

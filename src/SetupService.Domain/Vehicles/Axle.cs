@@ -22,6 +22,9 @@ public sealed record Axle
     /// <summary>The greatest load the axle may carry, kg, as the car's plate states it.</summary>
     public double? MaximumLoadKg { get; init; }
 
+    /// <summary>Cold gauge pressure the car's plate states for the axle, kPa.</summary>
+    public double? PlacardPressureKpa { get; init; }
+
     /// <summary>The lowest load index the car's papers allow.</summary>
     public int? MinimumLoadIndex { get; init; }
 

@@ -88,6 +88,32 @@ public sealed class TemperaturesCallTests(ServiceFixture fixture) : IClassFixtur
     }
 
     [Fact]
+    public async Task Two_floors_stand_side_by_side_and_actions_come_first()
+    {
+        var answer = await Answer(await File.ReadAllTextAsync(ExampleCall.FileOf("wear-temperatures.request.json")));
+
+        Assert.Equal(["summary", "actions"], answer.EnumerateObject().Take(2).Select(member => member.Name));
+        Assert.InRange(answer.GetProperty("actions").GetArrayLength(), 1, 5);
+        var pressure = answer.GetProperty("tyres")[0].GetProperty("pressure");
+        Assert.Equal(230, pressure.GetProperty("plateKpa").GetDouble());
+        Assert.True(pressure.GetProperty("leastColdKpa").GetDouble() < 230);
+        foreach (var action in answer.GetProperty("actions").EnumerateArray())
+        {
+            foreach (var step in action.GetProperty("steps").EnumerateArray())
+                Assert.InRange(Math.Abs(step.GetProperty("toKpa").GetDouble() - step.GetProperty("fromKpa").GetDouble()), 0, 20);
+        }
+    }
+
+    [Fact]
+    public async Task A_hot_pressure_alone_lists_the_usual_rise_with_its_range()
+    {
+        var answer = await Answer(One("""{"position":"frontLeft","pressureKpa":{"hot":262,"aimHot":245}}""", null));
+
+        Assert.Contains(answer.GetProperty("assumptions").EnumerateArray(), one => one.GetProperty("value").ValueKind == JsonValueKind.Number && one.GetProperty("value").GetDouble() == 45 && one.GetProperty("plausible").GetProperty("upper").GetDouble() == 70);
+        Assert.Equal("setPressure", answer.GetProperty("actions")[0].GetProperty("kind").GetString());
+    }
+
+    [Fact]
     public async Task What_is_not_given_is_unknown_with_the_reason()
     {
         var answer = await Answer(One("""{"position":"rearRight"}""", null));

@@ -37,7 +37,7 @@ internal static class TreadChart
         if (TreadFigures.Compute(tyre) is not { } figures) return new(name, unit, []);
         var series = new List<ChartSeries>
         {
-            new(Curve, Line(figures.DepthMm)),
+            new(Curve, Line(figures.DepthMm, tyre.Zones.Min(zone => zone.DepthMm))),
             new(Read, [.. tyre.Zones.Select(zone => new ChartPoint(zone.AcrossPct, zone.DepthMm / scale))]) { IsJoined = false },
         };
         if (car.Study.At(tyre.Axle) is { ReadingCount: > 0 } learned)
@@ -50,14 +50,15 @@ internal static class TreadChart
         series.Add(new(Limit, Level(TreadDepths.LegalLeastMm)) { IsMain = false });
         return new(name, unit, series) { LeastSpan = 1 };
 
-        // A parabola through the depths at the three places, in the unit of the chart.
-        ChartPoint[] Line(AcrossTread<double> depthMm) => [.. Enumerable.Range(0, CurvePoints).Select(i =>
+        // A parabola through the depths at the three places, in the unit of the chart; from the outermost reading to the innermost, and no shallower than the
+        // least depth read, so that it reaches the limit where the cautions say so.
+        ChartPoint[] Line(AcrossTread<double> depthMm, double leastMm = 0) => [.. Enumerable.Range(0, CurvePoints).Select(i =>
         {
-            var acrossPct = 100.0 * i / (CurvePoints - 1);
+            var acrossPct = tyre.Zones[0].AcrossPct + ((tyre.Zones[^1].AcrossPct - tyre.Zones[0].AcrossPct) * i / (CurvePoints - 1));
             var at = (acrossPct - TreadZone.UsualPct.Centre) / (TreadZone.UsualPct.Inner - TreadZone.UsualPct.Centre);
             var slope = (depthMm.Inner - depthMm.Outer) / 2;
             var bend = ((depthMm.Inner + depthMm.Outer) / 2) - depthMm.Centre;
-            return new ChartPoint(acrossPct, (depthMm.Centre + (slope * at) + (bend * at * at)) / scale);
+            return new ChartPoint(acrossPct, Math.Max(leastMm, depthMm.Centre + (slope * at) + (bend * at * at)) / scale);
         })];
 
         ChartPoint[] Level(double depthMm) => [.. Enumerable.Range(0, CurvePoints).Select(i => new ChartPoint(100.0 * i / (CurvePoints - 1), depthMm / scale))];

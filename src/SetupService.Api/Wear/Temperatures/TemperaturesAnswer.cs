@@ -14,6 +14,9 @@ public sealed record TemperaturesAnswer
     [Sample("Front left: the outer shoulder is 13 °C hotter than the inner one, as with too little negative camber for these corners or toe-in.")]
     public required string Summary { get; init; }
 
+    /// <summary>What to do, at most five, in the order a careful technician does it; pressures by steps of at most 20 kPa, but at once to what the load needs or to a cold aim that was stated.</summary>
+    public required HeatActionResponse[] Actions { get; init; }
+
     /// <summary>Each tyre, in the order of the readings.</summary>
     public required TyreHeatResponse[] Tyres { get; init; }
 
@@ -40,6 +43,56 @@ public sealed record TemperaturesAnswer
 
     /// <summary>What can hurt somebody.</summary>
     public required CautionResponse[] Cautions { get; init; }
+}
+
+/// <summary>One thing to do.</summary>
+public sealed record HeatActionResponse
+{
+    /// <summary>What kind of thing.</summary>
+    [Sample("setPressure")]
+    public required HeatActionKind Kind { get; init; }
+
+    /// <summary>As an instruction.</summary>
+    [Sample("Set cold: front left from 230 kPa to 218 kPa. Drive, read hot again, then take the next step.")]
+    public required string Text { get; init; }
+
+    /// <summary>The tyres it is about; empty where it is about none or all.</summary>
+    public required WheelPosition[] Tyres { get; init; }
+
+    /// <summary>The pressures to set.</summary>
+    public required PressureStepResponse[] Steps { get; init; }
+
+    internal static HeatActionResponse From(HeatAction action) => new()
+    {
+        Kind = action.Kind,
+        Text = action.Text,
+        Tyres = [.. action.Tyres],
+        Steps = [.. action.Steps.Select(step => new PressureStepResponse { Position = step.Position, FromKpa = step.FromKpa, ToKpa = step.ToKpa, TowardsKpa = step.TowardsKpa, IsHot = step.IsHot })],
+    };
+}
+
+/// <summary>A pressure to set; gauge.</summary>
+public sealed record PressureStepResponse
+{
+    /// <summary>Of which wheel's tyre.</summary>
+    [Sample("frontLeft")]
+    public required WheelPosition Position { get; init; }
+
+    /// <summary>What it has; before the next session what it reads then if nothing is done.</summary>
+    [Sample(230.0)]
+    public required double FromKpa { get; init; }
+
+    /// <summary>What to set now.</summary>
+    [Sample(218.0)]
+    public required double ToKpa { get; init; }
+
+    /// <summary>Where that is going.</summary>
+    [Sample(218.0)]
+    public required double TowardsKpa { get; init; }
+
+    /// <summary>Whether both are while it is as hot as read; else cold.</summary>
+    [Sample(false)]
+    public required bool IsHot { get; init; }
 }
 
 /// <summary>What the readings of one tyre say.</summary>
@@ -176,9 +229,13 @@ public sealed record PairResponse
 /// <summary>What a tyre's pressures tell; gauge pressures.</summary>
 public sealed record TyrePressureResponse
 {
-    /// <summary>The least cold pressure the load needs; null where that is not told.</summary>
+    /// <summary>The least cold pressure the load as driven needs, or where that load is not given, half the axle's greatest; null where neither is told. No setting goes below it.</summary>
     [Sample(193.0)]
     public required double? LeastColdKpa { get; init; }
+
+    /// <summary>What the car's plate states, cold; null where it is not given. Without leastColdKpa no setting goes below it; on the road it comes first.</summary>
+    [Sample(230.0)]
+    public required double? PlateKpa { get; init; }
 
     /// <summary>Temperature of the gas when hot, by the ideal gas law.</summary>
     public required UncertaintyResponse? HotGasC { get; init; }
@@ -231,12 +288,17 @@ public sealed record ColdSettingResponse
     [Sample(false)]
     public required bool IsHeldByLoad { get; init; }
 
+    /// <summary>By how much the hot aim is then passed; 0 where it is reached.</summary>
+    [Sample(0.0)]
+    public required double OverAimKpa { get; init; }
+
     internal static ColdSettingResponse? From(ColdSetting? setting) => setting is not { } one ? null : new()
     {
         SetKpa = one.SetKpa,
         NeededKpa = UncertaintyResponse.From(one.NeededKpa),
         HotThenKpa = UncertaintyResponse.From(one.HotThenKpa),
         IsHeldByLoad = one.IsHeldByLoad,
+        OverAimKpa = one.OverAimKpa,
     };
 }
 

@@ -24,6 +24,14 @@ internal static class TemperaturesAssumptions
         AddTreads(list, readings, tyres);
         TyrePressure[] given = [.. pressures.OfType<TyrePressure>()];
         if (given.Any(tyre => tyre.Reading is { ColdKpa: not null, HotKpa: not null })) AddGas(list, readings, given);
+        if (given.Any(tyre => tyre.IsRiseAssumed))
+        {
+            list.Add(Part("/tyres", TypicalRise.RiseC, null, TypicalRise.Source, "Value is how much hotter, in °C, the gas gets than the cold tyre, where only the hot pressure was read: what is left cold rests on it.") with
+            {
+                Plausible = new PlausibleResponse { Lower = TypicalRise.LeastRiseC, Upper = TypicalRise.MostRiseC },
+            });
+        }
+
         AddLoads(list, readings, pressures);
         return [.. list];
     }
@@ -87,10 +95,10 @@ internal static class TemperaturesAssumptions
         {
             if (pressures[i]?.Need is not { LeastColdKpa: not null } need) continue;
             isToldAnywhere = true;
-            if (!need.IsAsDriven) continue;
+            if (need.IsAsDriven) continue;
             var wheel = readings.Request.Tyres[i].Position;
             var axle = WheelPositions.AxleOf(wheel) == CarAxle.Front ? "front" : "rear";
-            list.Add(Part($"/vehicle/{axle}/maximumAxleLoadKg", 2 * need.LoadKg, null, "the load as driven", $"The axle's greatest load is not given; the {CorneringWords.Name(wheel)} tyre's least pressure is that of the load as driven."));
+            list.Add(Part($"/vehicle/{axle}AxleLoadKg", 2 * need.LoadKg, null, "the axle's greatest load", $"The load as driven is not given; the {CorneringWords.Name(wheel)} tyre's least pressure is that of half the axle's greatest."));
         }
 
         if (isToldAnywhere && readings.Vehicle?.TopSpeedKmh is null)

@@ -1,5 +1,6 @@
 using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
+using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Pressures;
 using SetupService.Domain.Wear.Temperatures;
 
@@ -56,6 +57,7 @@ internal static class TemperaturesGaps
         }
 
         if (tyre.Need.Gap != LoadGap.None) gaps.Add(Gap(output + "/leastColdKpa", PressureWords.Gap(tyre.Need.Gap)));
+        if (tyre.Need.PlateKpa is null) gaps.Add(Lacking(output + "/plateKpa", FormattableString.Invariant($"/vehicle/{(WheelPositions.AxleOf(readings.Request.Tyres[index].Position) == CarAxle.Front ? "front" : "rear")}/placardPressureKpa")));
         var (cold, hot) = ((input + "/cold", tyre.Reading.ColdKpa), (input + "/hot", tyre.Reading.HotKpa));
         var aimHot = (input + "/aimHot", tyre.Reading.AimHotKpa);
         var coldC = ("/coldTemperatureC", readings.Request.ColdTemperatureC);
@@ -69,7 +71,7 @@ internal static class TemperaturesGaps
         Add(tyre.ColdNext is { NeededKpa: null }, "/coldNext/neededKpa", OutsideTold);
         Add(tyre.UntouchedColdKpa is null, "/untouchedColdKpa", OutsideTold, cold, hot, coldC, nextC);
         Add(tyre.UntouchedHotKpa is null, "/untouchedHotKpa", OutsideTold, cold, hot, coldC, nextC);
-        Add(tyre.HotNow is null, "/hotNow", "the cold or the hot pressure would be outside the plausible range", cold, hot, aimHot);
+        Add(tyre.HotNow is null, "/hotNow", "the cold or the hot pressure would be outside the plausible range", hot, aimHot);
         Add(tyre.HotOnColdAimKpa is null, "/hotOnColdAimKpa", null, cold, hot, (input + "/aimCold", tyre.Reading.AimColdKpa));
 
         void Add(bool isMissing, string member, string? otherwise, params ReadOnlySpan<(string Input, double? Value)> inputs)

@@ -17,9 +17,12 @@ internal static class TemperaturesMapper
         PairComparison[] compared = [.. Enum.GetValues<WheelPairs>().Select(one => PairComparison.Compute(one, readings.Treads, readings.AirC)).OfType<PairComparison>()];
         PairResponse[] pairs = [.. compared.Select(one => PairResponse.From(one, units))];
         TyreHeat[] heats = [.. readings.Request.Tyres.Select((reading, index) => new TyreHeat(reading.Position, HeatReadings.TreadOf(reading), pressures[index]))];
+        TyreCondition[] states = [.. readings.Request.Tyres.Select(tyre => TyreReadingMapper.Condition(tyre, readings.Today))];
+        var actions = HeatActions.List(heats, TyreCautions.Unsafe(states, units)?.Text, readings.Conditions, readings.AirC, units);
         return new TemperaturesAnswer
         {
-            Summary = HeatSummary.Write(heats, compared, readings.Conditions, readings.AirC, units),
+            Summary = HeatSummary.Write(heats, compared, actions, readings.AirC, units),
+            Actions = [.. actions.Select(HeatActionResponse.From)],
             Tyres = tyres,
             Comparisons = pairs,
             AirPressureKpa = readings.Conditions.AirKpa,
@@ -27,7 +30,7 @@ internal static class TemperaturesMapper
             Method = "tread-temperatures",
             Edition = Edition.Current,
             Assumptions = TemperaturesAssumptions.List(readings, pressures, tyres),
-            Cautions = CautionResponse.From([.. TyreCautions.Build([.. readings.Request.Tyres.Select(tyre => TyreReadingMapper.Condition(tyre, readings.Today))], units), .. PressureCautions.For([.. pressures.OfType<TyrePressure>()])]),
+            Cautions = CautionResponse.From([.. TyreCautions.Build(states, units), .. PressureCautions.For([.. pressures.OfType<TyrePressure>()])]),
         };
     }
 
@@ -73,6 +76,7 @@ internal static class TemperaturesMapper
     private static TyrePressureResponse Pressure(TyrePressure tyre, in PressureConditions conditions, UnitSystem units) => new()
     {
         LeastColdKpa = tyre.Need.LeastColdKpa,
+        PlateKpa = tyre.Need.PlateKpa,
         HotGasC = UncertaintyResponse.From(tyre.HotGasC),
         ColdNow = ColdSettingResponse.From(tyre.ColdNow),
         ColdNext = ColdSettingResponse.From(tyre.ColdNext),

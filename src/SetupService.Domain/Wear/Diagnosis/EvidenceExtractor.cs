@@ -1,6 +1,7 @@
 using SetupService.Domain.Answers;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Readings;
+using SetupService.Domain.Wear.Temperatures;
 using SetupService.Domain.Wear.TreadWear;
 
 namespace SetupService.Domain.Wear.Diagnosis;
@@ -14,10 +15,6 @@ internal static class EvidenceExtractor
 
     // A pressure gauge's error by the usual pressure, percent; common practice, no source.
     private const double PressureErrorPct = 1;
-
-    // Readings of a needle, and of a thermometer that sees the surface, °C; common practice, no source.
-    private const double ProbeErrorC = 1.5;
-    private const double SurfaceErrorC = 2.5;
 
     // What a minute's wait adds, °C; judgement.
     private const double ErrorOfWaitCPerS = 0.012;
@@ -88,7 +85,7 @@ internal static class EvidenceExtractor
     }
 
     private static double ErrorC(TyreReading tyre) =>
-        (tyre.TemperatureBy == Thermometer.Probe ? ProbeErrorC : SurfaceErrorC) + (ErrorOfWaitCPerS * (tyre.SecondsAfterLap ?? UsualWaitS));
+        ThermometerErrors.StandardErrorC(tyre.TemperatureBy ?? Thermometer.Infrared) + (ErrorOfWaitCPerS * (tyre.SecondsAfterLap ?? UsualWaitS));
 
     private static void Pressure(AxleSigns signs, TyreReading? left, TyreReading? right)
     {

@@ -9,19 +9,28 @@ namespace SetupService.Domain.Wear.Pressures;
 /// </summary>
 /// <param name="LeastColdKpa">Gauge pressure, kPa; null where it is not known.</param>
 /// <param name="LoadKg">The load taken, kg; null where it is not known.</param>
-/// <param name="IsAsDriven">True when that is the load as driven for want of the axle's greatest.</param>
+/// <param name="IsAsDriven">True when that is the load as driven, false when it is half the axle's greatest for want of it.</param>
 /// <param name="Gap">Why it is not known.</param>
 public sealed record LoadNeed(double? LeastColdKpa, double? LoadKg, bool IsAsDriven, LoadGap Gap)
 {
+    /// <summary>What the car's plate states for the axle, cold gauge pressure, kPa; null where it is not given.</summary>
+    public double? PlateKpa { get; init; }
+
+    /// <summary>No setting goes below this: what the load as driven needs, or, where that is not known, what the plate states; null where neither is.</summary>
+    public double? FloorKpa => LeastColdKpa ?? PlateKpa;
+
     /// <summary>What a wheel's tyre needs.</summary>
-    public static LoadNeed Compute(Vehicle? vehicle, WheelPosition at)
+    public static LoadNeed Compute(Vehicle? vehicle, WheelPosition at) =>
+        ByLoad(vehicle, at) with { PlateKpa = vehicle?.At(WheelPositions.AxleOf(at)).PlacardPressureKpa };
+
+    private static LoadNeed ByLoad(Vehicle? vehicle, WheelPosition at)
     {
         if (vehicle is null) return Unknown(LoadGap.NoVehicle);
         var axle = vehicle.At(WheelPositions.AxleOf(at));
         if (axle.Tyre?.Marking is not { } marking) return Unknown(LoadGap.NoTyre);
         var drivenKg = ScaleKg(vehicle.CornerWeights, at) ?? axle.LoadKg / 2;
         var greatestKg = axle.MaximumLoadKg / 2;
-        if ((greatestKg is null ? drivenKg : Math.Max(greatestKg.Value, drivenKg ?? 0)) is not { } loadKg) return Unknown(LoadGap.NoLoad);
+        if ((drivenKg ?? greatestKg) is not { } loadKg) return Unknown(LoadGap.NoLoad);
         if (marking.LoadCapacityKg is not { } capacityKg || marking.SpeedSymbol is null) return Unknown(LoadGap.MarkingSilent);
         if (loadKg > capacityKg) return Unknown(LoadGap.BeyondLoad);
         if (LoadCapacity.ReferencePressureKpa(marking) is not { } referenceKpa) return Unknown(LoadGap.ReferenceUnknown);
@@ -31,7 +40,7 @@ public sealed record LoadNeed(double? LeastColdKpa, double? LoadKg, bool IsAsDri
             return Unknown(vehicle.TopSpeedKmh is { } topKmh && LoadCapacity.SpeedFactor(marking, topKmh) is null ? LoadGap.BeyondSpeed : LoadGap.BeyondLoad);
         }
 
-        return new LoadNeed(Math.Min(carriesKpa + (use.SpeedPressureAdditionKpa ?? 0), referenceKpa), loadKg, greatestKg is null, LoadGap.None);
+        return new LoadNeed(Math.Min(carriesKpa + (use.SpeedPressureAdditionKpa ?? 0), referenceKpa), loadKg, drivenKg is not null, LoadGap.None);
 
         static LoadNeed Unknown(LoadGap gap) => new(null, null, false, gap);
     }

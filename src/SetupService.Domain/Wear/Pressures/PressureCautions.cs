@@ -41,7 +41,7 @@ public static class PressureCautions
         if (tyres.Any(tyre => tyre.Need.Gap == LoadGap.BeyondLoad)) list.Add(BeyondTyre);
         if (tyres.Any(tyre => tyre.IsColdBelowLoad || tyre.Reading.AimColdKpa < tyre.Need.LeastColdKpa)) list.Add(BelowLoad);
         if (tyres.Any(tyre => tyre.Contradiction == PressureContradiction.HotBelowCold)) list.Add(LostAir);
-        if (tyres.Any(tyre => tyre.Need.LeastColdKpa is null)) list.Add(LoadUnchecked);
+        if (tyres.Any(tyre => tyre.Need.FloorKpa is null)) list.Add(LoadUnchecked);
         list.Add(HotParts);
         if (tyres.Count > 0)
         {

@@ -50,7 +50,13 @@ public static class PressureWords
     private static void AddLoad(List<string> list, TyrePressure tyre, UnitSystem units)
     {
         if (tyre.Need.Gap == LoadGap.BeyondLoad) list.Add("No pressure lets this tyre carry the load: do not drive on it.");
-        if (tyre.Need is not { LeastColdKpa: { } leastKpa, LoadKg: { } loadKg }) return;
+        if (tyre.Need is not { LeastColdKpa: { } leastKpa, LoadKg: { } loadKg })
+        {
+            if (tyre.Need.PlateKpa is { } plate) list.Add(Prose.Write(units, $"The car's plate states {plate:kPa} cold; what the load as driven needs is not known."));
+            return;
+        }
+
+        if (tyre.Need.PlateKpa is { } plateKpa) list.Add(Prose.Write(units, $"The load as driven needs {leastKpa:kPaUp} cold, the car's plate states {plateKpa:kPa}: go back to the plate's before driving on the road."));
         if (tyre.IsColdBelowLoad) list.Add(Prose.Write(units, $"Raise the pressure before driving: {tyre.Reading.ColdKpa ?? 0:kPa} cold is below the {leastKpa:kPaUp} that {loadKg:kg} on this tyre needs."));
         if (tyre.Reading.AimColdKpa < leastKpa) list.Add(Prose.Write(units, $"Do not set the aim of {tyre.Reading.AimColdKpa ?? 0:kPa} cold: it is below the {leastKpa:kPaUp} that {loadKg:kg} on this tyre needs."));
     }
@@ -76,7 +82,7 @@ public static class PressureWords
 
         if (setting.IsHeldByLoad)
         {
-            return Prose.Write(units, $"{when} {setKpa:kPaUp} cold is the safe minimum, so {aimKpa:kPa} hot is out of reach; expect {hot.Value:kPa} hot ({hot.Lower:kPa} to {hot.Upper:kPa}).");
+            return Prose.Write(units, $"{when} {setKpa:kPaUp} cold is the safe minimum{Of(tyre)}, so {aimKpa:kPa} hot is out of reach by {setting.OverAimKpa:kPa}; expect {hot.Value:kPa} hot ({hot.Lower:kPa} to {hot.Upper:kPa}).");
         }
 
         var needed = setting.NeededKpa!.Value;
@@ -90,10 +96,14 @@ public static class PressureWords
             : hot.ChangeKpa > 0
                 ? Prose.Write(units, $"While it is as hot as read, put {hot.ChangeKpa:kPa} in, to {hot.HotThenKpa:kPaUp}, never above the maximum on its sidewall")
                 : Prose.Write(units, $"It is at its hot aim of {hot.HotThenKpa:kPa}");
-        var cold = Prose.Write(units, $"; cold it will then read {hot.ColdThenKpa.Value:kPa} ({hot.ColdThenKpa.Lower:kPa} to {hot.ColdThenKpa.Upper:kPa}).");
-        var held = hot.IsHeldByLoad ? Prose.Write(units, $" The aim of {tyre.Reading.AimHotKpa ?? 0:kPa} hot would leave less than the {tyre.Need.LeastColdKpa ?? 0:kPaUp} cold its load needs.") : "";
+        var cold = tyre.IsRiseAssumed
+            ? Prose.Write(units, $"; cold it will then read about {hot.ColdThenKpa.Value:kPa} ({hot.ColdThenKpa.Lower:kPa} to {hot.ColdThenKpa.Upper:kPa}), by how much tyres usually warm: measure it cold before driving again.")
+            : Prose.Write(units, $"; cold it will then read {hot.ColdThenKpa.Value:kPa} ({hot.ColdThenKpa.Lower:kPa} to {hot.ColdThenKpa.Upper:kPa}).");
+        var held = hot.IsHeldByLoad ? Prose.Write(units, $" The aim of {tyre.Reading.AimHotKpa ?? 0:kPa} hot is out of reach by {hot.HotThenKpa - (tyre.Reading.AimHotKpa ?? 0):kPa}: it would leave less than the {tyre.Need.FloorKpa ?? 0:kPaUp} cold {(tyre.Need.LeastColdKpa is null ? "the plate states" : "its load needs")}.") : "";
         return Prose.Write(units, $"{does}{cold}{held}{Unchecked(tyre)}");
     }
 
-    private static string Unchecked(TyrePressure tyre) => tyre.Need.LeastColdKpa is null ? " The load was not checked." : "";
+    private static string Of(TyrePressure tyre) => tyre.Need.LeastColdKpa is null ? " (the plate's)" : "";
+
+    private static string Unchecked(TyrePressure tyre) => tyre.Need.FloorKpa is null ? " The load was not checked." : "";
 }

@@ -36,6 +36,9 @@ public sealed record TyrePressure
     /// <summary>What the cold aim reaches hot on a day like this, kPa.</summary>
     public Estimate? HotOnColdAimKpa { get; init; }
 
+    /// <summary>True when only the hot pressure was read, so that what it leaves cold rests on the usual rise.</summary>
+    public bool IsRiseAssumed => Reading.ColdKpa is null && HotNow is not null;
+
     /// <summary>True when the cold pressure is below what the load needs.</summary>
     public bool IsColdBelowLoad => Reading.ColdKpa < Need.LeastColdKpa;
 

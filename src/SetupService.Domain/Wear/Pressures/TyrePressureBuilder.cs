@@ -28,6 +28,8 @@ public static class TyrePressureBuilder
     {
         ArgumentNullException.ThrowIfNull(need);
         var told = new TyrePressure { Reading = reading, Need = need };
+        if (reading is { ColdKpa: null, HotKpa: { } onlyHotKpa, AimHotKpa: { } onlyAimKpa })
+            return told with { HotNow = FromHotAlone(onlyHotKpa, onlyAimKpa, conditions, need) };
         if (reading is not { ColdKpa: { } coldKpa, HotKpa: { } hotKpa }) return told;
         var rise = new PressureRise(coldKpa, hotKpa, conditions.AirKpa);
         var contradiction = Contradiction(rise, conditions, treadC);
@@ -51,19 +53,30 @@ public static class TyrePressureBuilder
     }
 
     private static ColdSetting Now(PressureRise rise, PressureErrors errors, double aimKpa, LoadNeed need) => ColdSetting.Compute(
+        aimKpa,
         errors.Propagate(rise, one => one.ColdForHotKpa(aimKpa)).Ninety,
-        need.LeastColdKpa,
+        need.FloorKpa,
         coldKpa => errors.Propagate(rise, one => one.HotForColdKpa(coldKpa)).Ninety);
 
     private static HotAdjustment? WhileHot(in PressureRise rise, in PressureErrors errors, double aimKpa, LoadNeed need)
     {
-        var leastHotKpa = need.LeastColdKpa is { } leastKpa ? rise.HotForColdKpa(leastKpa) : (double?)null;
+        var leastHotKpa = need.FloorKpa is { } leastKpa ? rise.HotForColdKpa(leastKpa) : (double?)null;
         var isHeld = leastHotKpa > aimKpa;
         var hotThenKpa = isHeld ? leastHotKpa!.Value : aimKpa;
         var coldThen = errors.Propagate(rise, one => one.ColdForHotKpa(hotThenKpa));
         return PlausiblePressures.Include(coldThen.Value) && PlausiblePressures.Include(hotThenKpa)
             ? new HotAdjustment(hotThenKpa - rise.HotKpa, hotThenKpa, coldThen.Ninety, isHeld)
             : null;
+    }
+
+    /// <summary>What to let out where the cold pressure was not read: what it leaves cold is known by the usual rise only.</summary>
+    private static HotAdjustment? FromHotAlone(double hotKpa, double aimKpa, in PressureConditions conditions, LoadNeed need)
+    {
+        var leastHotKpa = need.FloorKpa is { } floorKpa ? TypicalRise.HotForCold(floorKpa, conditions.AirKpa, conditions.ColdC) : (double?)null;
+        var isHeld = leastHotKpa > aimKpa;
+        var hotThenKpa = isHeld ? leastHotKpa!.Value : aimKpa;
+        var coldThen = TypicalRise.ColdForHot(hotThenKpa, conditions.AirKpa, conditions.ColdC);
+        return PlausiblePressures.Include(coldThen.Value) && PlausiblePressures.Include(hotThenKpa) ? new HotAdjustment(hotThenKpa - hotKpa, hotThenKpa, coldThen, isHeld) : null;
     }
 
     private static TyrePressure Next(TyrePressure told, PressureRise rise, PressureErrors errors, double coldC, double nextC)
@@ -76,8 +89,9 @@ public static class TyrePressureBuilder
             UntouchedHotKpa = PlausiblePressures.Include(hot.Value) ? hot : null,
             ColdNext = told.Reading.AimHotKpa is { } aimKpa
                 ? ColdSetting.Compute(
+                    aimKpa,
                     Following(follows => errors.Propagate(rise, coldC, (one, fromC) => one.NextColdForHotKpa(aimKpa, fromC, nextC, follows))),
-                    told.Need.LeastColdKpa,
+                    told.Need.FloorKpa,
                     setKpa => Following(follows => errors.Propagate(rise, coldC, (one, fromC) => one.NextHotForColdKpa(setKpa, fromC, nextC, follows))))
                 : null,
         };

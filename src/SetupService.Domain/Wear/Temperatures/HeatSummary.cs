@@ -15,25 +15,31 @@ public readonly record struct TyreHeat(WheelPosition Position, TreadReading? Tre
 public static class HeatSummary
 {
     private const string NothingStandsOut = "All readings are as usual.";
+    private const int MostSentences = 5;
+
+    // Texts of actions the summary has in its own words, or leaves to the list.
+    private static readonly HeatActionKind[] Led = [HeatActionKind.MakeSafe, HeatActionKind.RaisePressure, HeatActionKind.SetPressure];
 
     /// <summary>The sentences, as one text.</summary>
     /// <param name="tyres">The tyres, in the order of the readings.</param>
     /// <param name="pairs">Axles and sides against each other.</param>
-    /// <param name="conditions">Air and temperatures of the pressures.</param>
+    /// <param name="actions">What to do.</param>
     /// <param name="airC">Air around the treads, °C; null where it is not known.</param>
     /// <param name="units">Units of the text.</param>
-    public static string Write(IReadOnlyList<TyreHeat> tyres, IReadOnlyList<PairComparison> pairs, in PressureConditions conditions, double? airC, UnitSystem units)
+    public static string Write(IReadOnlyList<TyreHeat> tyres, IReadOnlyList<PairComparison> pairs, IReadOnlyList<HeatAction> actions, double? airC, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(tyres);
         ArgumentNullException.ThrowIfNull(pairs);
+        ArgumentNullException.ThrowIfNull(actions);
         var list = new List<string>();
         AddUnsafe(list, tyres);
         AddContradictions(list, tyres, airC);
         AddStandingOut(list, tyres, pairs, units);
-        AddCold(list, tyres, conditions, units);
-        AddHot(list, tyres, units);
-        return list.Count == 0 ? NothingStandsOut : string.Join(' ', list);
+        list.AddRange(actions.Where(action => Led.Contains(action.Kind)).Select(action => FirstSentence(action.Text)));
+        return list.Count == 0 ? NothingStandsOut : string.Join(' ', list.Take(MostSentences));
     }
+
+    private static string FirstSentence(string text) => text.IndexOf(". ", StringComparison.Ordinal) is var end and >= 0 ? text[..(end + 1)] : text;
 
     private static void AddUnsafe(List<string> list, IReadOnlyList<TyreHeat> tyres)
     {
@@ -82,34 +88,6 @@ public static class HeatSummary
         var beyondC = Math.Max(range.FromC - finding.FigureC.Value, finding.FigureC.Value - range.ToC);
         var first = finding is { Aspect: TreadAspect.MeanInWindow, Verdict: RangeVerdict.Above } ? 1000 : finding.Aspect == TreadAspect.WidestSpread ? -1000 : 0;
         return first + (beyondC / Math.Max(1, range.ToC - range.FromC));
-    }
-
-    private static void AddCold(List<string> list, IReadOnlyList<TyreHeat> tyres, in PressureConditions conditions, UnitSystem units)
-    {
-        var isNext = conditions.NextColdC is not null && tyres.Any(tyre => tyre.Pressure?.ColdNext?.SetKpa is not null);
-        var settings = new List<string>();
-        foreach (var tyre in tyres)
-        {
-            if ((isNext ? tyre.Pressure?.ColdNext : tyre.Pressure?.ColdNow) is not { SetKpa: { } setKpa } setting) continue;
-            settings.Add(Prose.Write(units, $"{CorneringWords.Name(tyre.Position)} {(setting.IsHeldByLoad ? Prose.Write(units, $"{setKpa:kPaUp} (the safe minimum)") : Prose.Write(units, $"{setKpa:kPa}"))}"));
-        }
-
-        if (settings.Count == 0) return;
-        list.Add(isNext
-            ? Prose.Write(units, $"For the next session, at {conditions.NextColdC ?? 0:c}, set cold: {string.Join(", ", settings)}.")
-            : $"On a day like this set cold: {string.Join(", ", settings)}.");
-    }
-
-    private static void AddHot(List<string> list, IReadOnlyList<TyreHeat> tyres, UnitSystem units)
-    {
-        var changes = new List<string>();
-        foreach (var tyre in tyres)
-        {
-            if (tyre.Pressure?.HotNow is not { ChangeKpa: not 0 } hot) continue;
-            changes.Add(Prose.Write(units, $"{CorneringWords.Name(tyre.Position)} to {hot.HotThenKpa:kPaUp}"));
-        }
-
-        if (changes.Count > 0) list.Add($"Or change them now while they are as hot as read: {string.Join(", ", changes)}.");
     }
 
     private static string Names(IReadOnlyList<TyreHeat> tyres, Func<TyreHeat, bool> isMeant) =>

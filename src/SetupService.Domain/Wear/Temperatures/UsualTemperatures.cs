@@ -25,8 +25,8 @@ public static class UsualTemperatures
 public static class ThermometerErrors
 {
     /// <summary>Where the errors come from.</summary>
-    public const string Source = "common practice, no source: ±1 to 2 °C with a needle, ±3 to 5 °C by infrared";
+    public const string Source = "common practice, no source: ±2 to 3 °C with a needle, ±3 to 5 °C by infrared";
 
-    /// <summary>The error of one reading: 1 °C with a needle, 2.5 °C by infrared, which nine times in ten is ±1.6 and ±4.1 °C.</summary>
-    public static double StandardErrorC(Thermometer by) => by == Thermometer.Probe ? 1 : 2.5;
+    /// <summary>The error of one reading: 1.5 °C with a needle, 2.5 °C by infrared, which nine times in ten is ±2.5 and ±4.1 °C.</summary>
+    public static double StandardErrorC(Thermometer by) => by == Thermometer.Probe ? 1.5 : 2.5;
 }

