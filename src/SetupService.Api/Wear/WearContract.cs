@@ -71,7 +71,7 @@ public sealed record DepthReadingDocument
     [Sample(41.0)]
     public double? TrackLaps { get; set; }
 
-    /// <summary>The session (track day, trip) that the use since the reading before was in, any name; before-after counts readings of one name, or of none, as one session.</summary>
+    /// <summary>The session the use since the reading before was in, any name; before-after counts one name, or none, as one session.</summary>
     [StringLength(60)]
     [Sample("2026-05-16")]
     public string? Session { get; set; }

@@ -18,7 +18,7 @@ public sealed class WearForecastCallTests(ServiceFixture fixture) : IClassFixtur
     [Fact]
     public async Task The_example_is_estimated_in_every_zone_with_ranges_in_order()
     {
-        var answer = await Answer(Example());
+        var answer = await Answer(Example().With("/treadwearGrade", 240).With("/otherTreadwearGrade", 300));
 
         Assert.Equal(["frontLeft", "frontRight", "rearLeft", "rearRight"], answer.GetProperty("tyres").EnumerateArray().Select(tyre => tyre.GetProperty("position").GetString()!));
         foreach (var tyre in answer.GetProperty("tyres").EnumerateArray())

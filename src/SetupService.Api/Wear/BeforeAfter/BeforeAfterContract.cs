@@ -18,7 +18,7 @@ public sealed record BeforeAfterRequest
     [JsonRequired]
     public TyreSetDocument Before { get; set; } = null!;
 
-    /// <summary>The same places after it, with the same tyres or others; their clocks may start anew. Left out before the session that is to show it.</summary>
+    /// <summary>The same places after it; clocks may start anew. Left out while the session is planned.</summary>
     public TyreSetDocument? After { get; set; }
 
     /// <summary>How much wear rates vary between sessions with nothing changed, one standard deviation; 20 where left out.</summary>
@@ -180,7 +180,7 @@ public sealed record ZoneChangeResponse
     [Sample(0.8)]
     public required double? SoughtRatio { get; init; }
 
-    /// <summary>Further laps in the sessions there are that would show it four times in five; null where the road is compared, or no use would.</summary>
+    /// <summary>Further laps in these sessions that would show it four times in five; null where none would.</summary>
     [Sample(38.0)]
     public required double? LapsToShow { get; init; }
 
@@ -188,7 +188,7 @@ public sealed record ZoneChangeResponse
     [Sample(2100.0)]
     public required double? KmToShow { get; init; }
 
-    /// <summary>Further sessions on each side that would show it four times in five; 0 where it is shown, null where none would.</summary>
+    /// <summary>Further sessions a side that would show it four times in five; 0 where shown, null where none would.</summary>
     [Sample(2)]
     public required int? FurtherSessionCount { get; init; }
 
@@ -206,10 +206,10 @@ public sealed record RateChangeResponse
     /// <summary>The same after; null where the readings after do not tell it.</summary>
     public required UncertaintyResponse? AfterMm { get; init; }
 
-    /// <summary>After over before; upper is null where the rate before is not shown to be above zero, the whole where the readings after do not tell it.</summary>
+    /// <summary>After over before; upper is null where the rate before is not shown to be above zero.</summary>
     public required UncertaintyResponse? Ratio { get; init; }
 
-    /// <summary>Whether the 90 % range of the ratio, which holds what sessions vary, leaves 1 out; null where the readings after do not tell.</summary>
+    /// <summary>Whether the range of the ratio, which holds what sessions vary, leaves 1 out.</summary>
     [Sample(true)]
     public required bool? IsShown { get; init; }
 
@@ -231,11 +231,11 @@ public sealed record ShoulderChangeResponse
     /// <summary>The same after; null where the readings after do not tell it.</summary>
     public required UncertaintyResponse? After { get; init; }
 
-    /// <summary>Whether a change of it beyond what sessions vary is shown at 90 %; null where a rate is not shown to be above zero.</summary>
+    /// <summary>Whether a change beyond what sessions vary is shown at 90 %.</summary>
     [Sample(false)]
     public required bool? IsShown { get; init; }
 
-    /// <summary>Further sessions on each side that would show a change of this size four times in five; 0 where it is shown, null where none would.</summary>
+    /// <summary>Further sessions a side that would show it four times in five; 0 where shown, null where none would.</summary>
     [Sample(2)]
     public required int? FurtherSessionCount { get; init; }
 

@@ -16,7 +16,7 @@ internal static class BeforeAfterEndpoint
             .WithExample("wear-before-after")
             .WithName("wearBeforeAfter")
             .WithSummary("Did the change alter how the tread wears?")
-            .WithDescription("For up to four tyres, the shoulders against the centre before and after a change, then the wear of both shoulders and the centre: the ratio of the rates with its 90 % range, whether the data show a change beyond what sessions vary with nothing changed, and how many more sessions, or laps, would show the change seen or hoped for. Without readings after the change it plans the session. Too few readings give unknown with the reason.");
+            .WithDescription("The shoulders against the centre and each rate before and after, beyond what sessions vary; how many more sessions would show it. Without readings after it plans.");
         group.MapPost("/before-after/chart", Chart)
             .WithQuery(QueryParameters.Units, QueryParameters.WidthPx)
             .WithExample("wear-before-after")

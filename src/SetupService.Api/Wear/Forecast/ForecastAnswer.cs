@@ -16,7 +16,7 @@ public sealed record ForecastAnswer
     /// <summary>Each tyre, in the order of the request.</summary>
     public required TyreForecastResponse[] Tyres { get; init; }
 
-    /// <summary>Pairs of tyres that may change places: front with rear on one side, left with right on one axle; those of which it is told what it brings.</summary>
+    /// <summary>Front with rear on one side, left with right on one axle, where it is told what swapping brings.</summary>
     public required SwappingResponse[] Swaps { get; init; }
 
     /// <summary>Depth at which a tyre is done.</summary>
@@ -61,7 +61,7 @@ public sealed record TyreForecastResponse
     /// <summary>The zone that ends the tyre; null where none is estimated to.</summary>
     public required EndingZoneResponse? EndsFirst { get; init; }
 
-    /// <summary>Whether the readings show that wear slows or quickens; rates are then those of the later half of the way.</summary>
+    /// <summary>Whether wear is shown to slow or quicken; rates are then the later half's.</summary>
     [Sample(false)]
     public required bool IsCurved { get; init; }
 
@@ -103,7 +103,7 @@ public sealed record ForecastZonesResponse
 /// <summary>How one zone wears and how long it lasts.</summary>
 public sealed record ForecastZoneResponse
 {
-    /// <summary>What carries the forecast: the readings' own scatter (estimated), or the gauge's error and a usual wear rate, where there are two or three readings (rough).</summary>
+    /// <summary>By the readings' own scatter (estimated), or from two or three readings by gauge error and a usual rate (rough).</summary>
     [Sample("estimated")]
     public required ForecastStatus Status { get; init; }
 
@@ -128,17 +128,17 @@ public sealed record ForecastZoneResponse
     /// <summary>Wear per lap on track, never below 0; null where the readings do not tell it apart.</summary>
     public required UncertaintyResponse? RatePerLapMm { get; init; }
 
-    /// <summary>Kilometres left if it sees nothing but road; upper is null where the wear is not shown to be above zero, the whole where the rate is not known or depth grows.</summary>
+    /// <summary>Kilometres left on road alone; upper is null where wear is not shown to be above zero, the whole where the rate is unknown.</summary>
     public required UncertaintyResponse? KmLeft { get; init; }
 
-    /// <summary>Laps left if it sees nothing but track; upper is null where the wear is not shown to be above zero, the whole where the rate is not known or depth grows.</summary>
+    /// <summary>Laps left on track alone; null likewise.</summary>
     public required UncertaintyResponse? LapsLeft { get; init; }
 
     /// <summary>What is left if road and track go on in the proportion they had; null without a forecast or where one clock stands still.</summary>
     public required SameMixResponse? SameMix { get; init; }
 }
 
-/// <summary>What is left with road and track in the proportion they had between the first reading and the last: kilometres and laps are both driven.</summary>
+/// <summary>What is left with road and track in the proportion they had.</summary>
 public sealed record SameMixResponse
 {
     /// <summary>Road driven for each lap.</summary>
@@ -212,7 +212,7 @@ public sealed record WearCostResponse
     public required UncertaintyResponse? PerLapOfMixAmount { get; init; }
 }
 
-/// <summary>What treadwear grades say. A weak guide: each maker grades its own tyres on a road course, and nothing of it is a track.</summary>
+/// <summary>What treadwear grades say: a weak guide, and none to a track.</summary>
 public sealed record TreadwearResponse
 {
     /// <summary>The grade of this tyre.</summary>
@@ -235,7 +235,7 @@ public sealed record TreadwearResponse
     public required string Text { get; init; }
 }
 
-/// <summary>When a change of places is best and what it gains, by the estimates; road and track in the proportion they had. A clock that stands still has null.</summary>
+/// <summary>When a change of places is best and what it gains, by the estimates; null for a clock that stands still.</summary>
 public sealed record ChangeOfPlaceResponse
 {
     /// <summary>The best time, laps from now.</summary>
@@ -278,7 +278,7 @@ public sealed record TurningResponse
     public required bool IsShown { get; init; }
 }
 
-/// <summary>What it brings that two tyres change places, each going on at the other's rates; outer stays outer. By the estimates, in the first tyre's proportion of road and track.</summary>
+/// <summary>What swapping two tyres brings, each going on at the other's rates, in the first one's proportion of road and track.</summary>
 public sealed record SwappingResponse
 {
     /// <summary>The first of the two.</summary>

@@ -16,7 +16,7 @@ internal static class ForecastEndpoint
             .WithExample("wear-forecast")
             .WithName("wearForecast")
             .WithSummary("How fast do these tyres wear, and how long do they last?")
-            .WithDescription("For up to four tyres, wear per 1000 km of road and per lap for both shoulders and the centre, from tread depths read at several distances, with 90 % ranges; what is left to the limit, which zone ends a tyre, what turning it on its rim or swapping two gains, what a lap costs. Where wear slows, the later rate counts. Two or three readings give a rough forecast from the gauge's error and a usual rate, one gives the wear so far.");
+            .WithDescription("Wear per 1000 km and per lap across up to four treads, with 90 % ranges; what is left, what ends a tyre, what swapping gains. Two readings give a rough forecast.");
         group.MapPost("/forecast/chart", Chart)
             .WithQuery(QueryParameters.Units, QueryParameters.WidthPx)
             .WithExample("wear-forecast")

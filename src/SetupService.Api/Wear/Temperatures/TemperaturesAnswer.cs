@@ -14,7 +14,7 @@ public sealed record TemperaturesAnswer
     [Sample("Front left: the outer shoulder is 13 °C hotter than the inner one, as with too little negative camber for these corners or toe-in.")]
     public required string Summary { get; init; }
 
-    /// <summary>What to do, at most five, in the order a careful technician does it; pressures by steps of at most 20 kPa, but at once to what the load needs or to a cold aim that was stated.</summary>
+    /// <summary>What to do first, at most five; pressures by steps of at most 20 kPa, but at once to what the load needs or to a stated cold aim.</summary>
     public required HeatActionResponse[] Actions { get; init; }
 
     /// <summary>Each tyre, in the order of the readings.</summary>
@@ -229,11 +229,11 @@ public sealed record PairResponse
 /// <summary>What a tyre's pressures tell; gauge pressures.</summary>
 public sealed record TyrePressureResponse
 {
-    /// <summary>The least cold pressure the load as driven needs, or where that load is not given, half the axle's greatest; null where neither is told. No setting goes below it.</summary>
+    /// <summary>The least cold pressure the load as driven needs, else half the axle's greatest; no setting goes below it.</summary>
     [Sample(193.0)]
     public required double? LeastColdKpa { get; init; }
 
-    /// <summary>What the car's plate states, cold; null where it is not given. Without leastColdKpa no setting goes below it; on the road it comes first.</summary>
+    /// <summary>What the car's plate states, cold; on the road it comes first.</summary>
     [Sample(230.0)]
     public required double? PlateKpa { get; init; }
 

@@ -16,7 +16,7 @@ internal static class TemperaturesEndpoint
             .WithExample("wear-temperatures")
             .WithName("wearTemperatures")
             .WithSummary("What do tread temperatures and hot pressures say, and which cold pressure to set?")
-            .WithDescription("Per tyre the spread across the tread, its middle and mean against usual ranges, each with the thermometer's error and a rough estimate of the tread at the end of the lap; front against rear and left against right. From cold and hot pressure the gas temperature; from a hot aim the cold setting now and at another temperature, and what to let out, never below what the load needs. What is not given is unknown.");
+            .WithDescription("What to do first; per tyre spread, middle and mean against usual ranges; from a hot aim the cold setting, never below what the load needs.");
 
     private static Results<Answer<TemperaturesAnswer>, Problem> Read(Body<TemperaturesRequest> body, QueryReader query, TimeProvider clock)
     {

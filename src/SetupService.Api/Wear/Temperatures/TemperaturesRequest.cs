@@ -15,7 +15,7 @@ public sealed record TemperaturesRequest : ITyreReadings
     /// <summary>The car: of each axle the tyre's marking and the load, which tell the least pressure; without it that is unknown.</summary>
     public VehicleDocument? Vehicle { get; set; }
 
-    /// <summary>The tyres, each wheel once, read as for a diagnosis. This call uses temperatures and pressures, and for cautions depths, damage and week of making.</summary>
+    /// <summary>The tyres, each wheel once, read as for a diagnosis; depths, damage and week of making bring cautions.</summary>
     [JsonRequired]
     [Count(1, 4)]
     public TyreReadingDocument[] Tyres { get; set; } = [];
