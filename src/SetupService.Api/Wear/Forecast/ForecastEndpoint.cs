@@ -16,7 +16,7 @@ internal static class ForecastEndpoint
             .WithExample("wear-forecast")
             .WithName("wearForecast")
             .WithSummary("How fast do these tyres wear, and how long do they last?")
-            .WithDescription("Wear per 1000 km and per lap across up to four treads, with 90 % ranges; what is left, what ends a tyre, what swapping gains. Two readings give a rough forecast.");
+            .WithDescription("Wear per 1000 km and per lap across up to four treads, with 90 % ranges; what is left, what ends a tyre, what swapping gains. Two readings: roughly.");
         group.MapPost("/forecast/chart", Chart)
             .WithQuery(QueryParameters.Units, QueryParameters.WidthPx)
             .WithExample("wear-forecast")

@@ -16,7 +16,7 @@ internal static class TemperaturesEndpoint
             .WithExample("wear-temperatures")
             .WithName("wearTemperatures")
             .WithSummary("What do tread temperatures and hot pressures say, and which cold pressure to set?")
-            .WithDescription("What to do first; per tyre spread, middle and mean against usual ranges; from a hot aim the cold setting, never below what the load needs.");
+            .WithDescription("What to do first; per tyre spread, middle and mean against usual ranges; from a hot aim a cold setting, never below the load's need.");
 
     private static Results<Answer<TemperaturesAnswer>, Problem> Read(Body<TemperaturesRequest> body, QueryReader query, TimeProvider clock)
     {
