@@ -68,6 +68,9 @@ internal sealed class ToldAgainstTrue
         [.. _statements.Where(one => cause is null || one.Cause == cause).GroupBy(one => Math.Min(9, (int)(one.Told * 10))).OrderBy(bin => bin.Key)
             .Select(bin => new ToldBin(bin.Average(one => one.Told), bin.Average(one => one.IsTrue ? 1.0 : 0), bin.Count()))];
 
+    /// <summary>Mean of how far the bins are off, in points, every statement alike.</summary>
+    public double MeanOffPointsOfStatements() => Bins().Sum(bin => bin.OffPoints * bin.Count) / Math.Max(1, Count);
+
     /// <summary>Mean of how far the bins that count are off, in points, every bin alike.</summary>
     public double MeanOffPoints() => Bins().Where(bin => bin.Count >= LeastCount).Select(bin => bin.OffPoints).DefaultIfEmpty(double.NaN).Average();
 
@@ -78,8 +81,8 @@ internal sealed class ToldAgainstTrue
     public string Report()
     {
         var text = new StringBuilder();
-        text.AppendLine(CultureInfo.InvariantCulture, $"{Count} statements, {TrueCount} true; bins of {LeastCount}: mean {MeanOffPoints():0.0} points off, most {MostOffPoints():0.0}");
-        text.AppendLine(CultureInfo.InvariantCulture, $"every statement alike: mean {Bins().Sum(bin => bin.OffPoints * bin.Count) / Math.Max(1, Count):0.0} points off");
+        text.AppendLine(CultureInfo.InvariantCulture, $"{Count} statements, {TrueCount} true; every statement alike: mean {MeanOffPointsOfStatements():0.0} points off (target 5)");
+        text.AppendLine(CultureInfo.InvariantCulture, $"bins of {LeastCount}, every bin alike: mean {MeanOffPoints():0.0} points off; the most {MostOffPoints():0.0} (target 12)");
         text.AppendLine(CultureInfo.InvariantCulture, $"left out as unlikely: {_leftOut}, of them true {100.0 * _leftOutTrue / Math.Max(1, _leftOut):0.0} %");
         Write(null);
         foreach (var cause in Enum.GetValues<WearCause>()) Write(cause);
