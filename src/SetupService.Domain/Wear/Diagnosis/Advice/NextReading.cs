@@ -22,9 +22,6 @@ internal static class NextReading
     // From this share of the wear on the track it is counted in laps.
     private const double CountsByLaps = 0.25;
 
-    // A tread this little above the depth that serves in the wet, mm, is taken to be there.
-    private const double NearMm = 0.3;
-
     /// <summary>As the end of a sentence: "in 40 laps", "in 4000 km", "before the next drive", "after the next session".</summary>
     public static string When(WearCase wear, CarAxle at, UnitSystem units)
     {
@@ -33,10 +30,10 @@ internal static class NextReading
         {
             if (tyre.Axle != at || TreadFigures.Compute(tyre) is not { } figures) continue;
             var leastMm = ShallowestMm(tyre);
-            needMm = Math.Max(LeastMm, GaugeErrors * (tyre.GaugeErrorMm ?? TreadDepths.UsualGaugeErrorMm));
+            needMm = NeedMm(tyre);
             wornMm = Math.Max(wornMm, figures.WornMm.Value);
             mostWornMm = Math.Max(mostWornMm, (tyre.NewDepthMm ?? TreadFigures.UsualNewDepthMm.Value) - leastMm);
-            leftMm = Math.Min(leftMm, leastMm - (IsNearItsEnd(leastMm) ? TreadDepths.LegalLeastMm : TreadDepths.WetGripMm));
+            leftMm = Math.Min(leftMm, leastMm - (IsNearItsEnd(leastMm, needMm) ? TreadDepths.LegalLeastMm : TreadDepths.WetGripMm));
         }
 
         if (wornMm > 0)
@@ -46,27 +43,29 @@ internal static class NextReading
                 return Bounded(laps * needMm / wornMm, laps * ofRest, LapSteps, LeastLaps, MostLaps) is { } count ? Prose.Write(units, $"in {count:n} laps") : Now;
             if (wear.Use.RoadKm is > 0 and var roadKm)
                 return Bounded(roadKm * needMm / wornMm, roadKm * ofRest, KmSteps, LeastKm, MostKm) is { } km ? Prose.Write(units, $"in {km:km}") : Now;
-            if (IsNearItsEnd(leftMm + TreadDepths.LegalLeastMm)) return Now;
+            if (leftMm < needMm) return Now;
         }
 
         return "after the next session or a few weeks on the road";
     }
 
-    /// <summary>The shallowest place of an axle's treads where they are near their end, mm; null where they are not, or were not read.</summary>
+    /// <summary>The shallowest place of an axle's treads where the next reading finds them below what serves in the wet, mm; null where it does not, or they were not read.</summary>
     public static double? EndMm(WearCase wear, CarAxle at)
     {
-        var leastMm = double.PositiveInfinity;
+        var (leastMm, needMm) = (double.PositiveInfinity, LeastMm);
         foreach (var tyre in wear.Tyres)
         {
-            if (tyre.Axle == at) leastMm = Math.Min(leastMm, ShallowestMm(tyre));
+            if (tyre.Axle == at) (leastMm, needMm) = (Math.Min(leastMm, ShallowestMm(tyre)), Math.Max(needMm, NeedMm(tyre)));
         }
 
-        return IsNearItsEnd(leastMm) ? leastMm : null;
+        return IsNearItsEnd(leastMm, needMm) ? leastMm : null;
     }
 
     private const string Now = "before the next drive";
 
-    private static bool IsNearItsEnd(double leastMm) => leastMm < TreadDepths.WetGripMm + NearMm;
+    private static bool IsNearItsEnd(double leastMm, double needMm) => leastMm < TreadDepths.WetGripMm + needMm;
+
+    private static double NeedMm(TyreReading tyre) => Math.Max(LeastMm, GaugeErrors * (tyre.GaugeErrorMm ?? TreadDepths.UsualGaugeErrorMm));
 
     private static double ShallowestMm(TyreReading tyre)
     {

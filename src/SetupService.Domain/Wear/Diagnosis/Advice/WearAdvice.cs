@@ -143,13 +143,10 @@ public sealed class WearAdvice
         var actions = ActionsAt(at, voices);
         if (actions.Count == 0 && voices.IsEven is false && ByTreads(at, voices) is { } step) actions.Add(step);
         var voice = Voices(voices, _units);
-        if (actions.Count > 0) return new(at, voices, false, actions, Sentences.First(actions[0].Text) + voice, Sentences.First(actions[0].Text));
+        if (actions.Count > 0) return new(at, voices, false, actions, Sentences.First(actions[0].Text) + voice + NearEnd(at), Sentences.First(actions[0].Text));
         return voices.IsEven switch
         {
-            true when NextReading.EndMm(Study.Case, at) is { } leftMm => new(
-                at, voices, true, [], Prose.Write(_units, $"Plan new tyres: {leftMm:tread} is left at the shallowest, and below {TreadDepths.WetGripMm:tread} a tyre aquaplanes much sooner. Nothing else to change. Read again {again}.{voice}"),
-                $"The {end} treads are even: nothing else to change, read again {again}."),
-            true => new(at, voices, true, [], $"Nothing to change. Read again {again}.{voice}", $"The {end} treads are even: nothing to change, read again {again}."),
+            true => new(at, voices, true, [], $"Nothing to change. Read again {again}.{voice}{NearEnd(at)}", $"The {end} treads are even: nothing to change, read again {again}."),
             false => new(
                 at, voices, false, [], $"The {Worn(voices)} shoulders are worn more than the use explains, but no cause stands out: have camber and toe measured, change nothing yet and read again {again}.{voice}",
                 $"The {end} {Worn(voices)} shoulders are worn more than the use explains, but no cause stands out: have camber and toe measured, change nothing yet and read again {again}."),
@@ -212,6 +209,9 @@ public sealed class WearAdvice
         if (!voices.Disagree || (voices.ByTreads, voices.ByModel) is not ({ } treads, { } model)) return "";
         return Prose.Write(units, $" The cornering model expects {Asks(model, units)}, the treads {Asks(treads, units)}: the treads count.");
     }
+
+    private string NearEnd(CarAxle at) => NextReading.EndMm(Study.Case, at) is { } leftMm
+        ? Prose.Write(_units, $" Plan new tyres: {leftMm:tread} is left at the shallowest, and below {TreadDepths.WetGripMm:tread} a tyre aquaplanes much sooner.") : "";
 
     private static string Worn(CamberVoices voices) => voices.Shoulders is { Value: var difference } && difference < EvenWear.Usual.Value ? "inner" : "outer";
 
