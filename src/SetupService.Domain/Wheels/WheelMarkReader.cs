@@ -31,8 +31,9 @@ internal static partial class WheelMarkReader
 
         if (scanner.TryTake(Hump(), out var hump))
         {
-            var isAgain = parts.Hump is null || parts.Hump == hump.Value.ToUpperInvariant();
-            parts.Hump = hump.Value.ToUpperInvariant();
+            var mark = hump.Value.ToUpperInvariant();
+            var isAgain = parts.Hump is null || parts.Hump == mark;
+            parts.Hump = mark;
             return isAgain ? null : MarkingScanner.Refused(hump, "is a second hump; a marking has one");
         }
 

@@ -67,7 +67,7 @@ public sealed record LimitStudy
 
         // Each axle's limit moves as the turn in which it is at it moves. The rear's last, so that the solver stands in it.
         if (AtLimit(CarAxle.Front, frontG) is not { } front || AtLimit(CarAxle.Rear, rearG) is not { } rear) return new(limits, []);
-        IReadOnlyList<HandlingInput> inputs = LongitudinalForces.AreAsked(reading.Car, path) ? [.. HandlingInputs.All, .. HandlingInputs.Longitudinal] : HandlingInputs.All;
+        var inputs = LongitudinalForces.AreAsked(reading.Car, path) ? [.. HandlingInputs.All, .. HandlingInputs.Longitudinal] : HandlingInputs.All;
         var effects = new List<LimitEffect>(inputs.Count);
         var usedInFront = GripUsed(front, CarAxle.Front);
         var usedBehind = GripUsed(rear, CarAxle.Rear);

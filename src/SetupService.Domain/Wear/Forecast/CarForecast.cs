@@ -1,5 +1,4 @@
 using SetupService.Domain.Vehicles;
-using SetupService.Domain.Wear.Readings;
 
 namespace SetupService.Domain.Wear.Forecast;
 

@@ -1,4 +1,3 @@
-using SetupService.Domain.Answers;
 using SetupService.Domain.Numerics.Statistics;
 using SetupService.Domain.Wear.Readings;
 
