@@ -15,10 +15,10 @@ public readonly record struct StopMetInTurn(double? FrontG, double? RearG)
 {
     private const double HardestG = 3;
 
-    // How closely the place is found where the stop is met, as travel left, mm, and in g, and where the equilibrium itself ends, g.
+    // How closely the place is found where the stop is met, as travel left, mm, and in g, and where the equilibrium itself ends, g: a turn without one costs as much as fifty others.
     private const double AgreedMm = 1e-8;
     private const double AgreedG = 1e-10;
-    private const double EndAgreedG = 1e-4;
+    private const double EndAgreedG = 0.002;
     private const int MostTries = 60;
 
     // A turn most cars take without meeting a stop.
@@ -32,16 +32,18 @@ public readonly record struct StopMetInTurn(double? FrontG, double? RearG)
     {
         ArgumentNullException.ThrowIfNull(car);
         var isKnown = car.WheelbaseMm is not null && (car.Front.BumpLeftMm is not null || car.Rear.BumpLeftMm is not null);
-        return isKnown && CorneringSolver.Create(car, TurnDirection.Left, budget) is { } solver
-            ? new(LateralG(solver, car.Front.BumpLeftMm, CarAxle.Front), LateralG(solver, car.Rear.BumpLeftMm, CarAxle.Rear))
-            : default;
+        if (!isKnown || CorneringSolver.Create(car, TurnDirection.Left, budget) is not { } solver) return default;
+        var (standsG, failsG) = (0.0, double.PositiveInfinity);
+        var front = LateralG(solver, car.Front.BumpLeftMm, CarAxle.Front, ref standsG, ref failsG);
+        return new(front, LateralG(solver, car.Rear.BumpLeftMm, CarAxle.Rear, ref standsG, ref failsG));
     }
 
-    private static double? LateralG(CorneringSolver solver, double? leftMm, CarAxle axle)
+    // The hardest turn that stands and the easiest that does not are the same for both axles.
+    private static double? LateralG(CorneringSolver solver, double? leftMm, CarAxle axle, ref double standsG, ref double failsG)
     {
         if (leftMm is not { } left) return null;
         if (left <= 0) return 0;
-        var (clearG, metG, failsG) = (0.0, double.PositiveInfinity, double.PositiveInfinity);
+        var (clearG, metG) = (0.0, double.PositiveInfinity);
         var (beforeG, beforeMm) = (0.0, left);
         var g = FirstG;
         for (var tries = 0; tries < MostTries; tries++)
@@ -50,7 +52,7 @@ public readonly record struct StopMetInTurn(double? FrontG, double? RearG)
             {
                 if (failure is CorneringFailure.WorkSpent) return null;
                 failsG = Math.Min(failsG, g);
-                g = Between(clearG, failsG);
+                g = Between(Math.Max(clearG, Math.Min(standsG, failsG)), failsG);
             }
             else if (solver.BumpLeftMm(axle) is not { } nowMm || (nowMm > 0 && g >= HardestG))
             {
@@ -58,6 +60,7 @@ public readonly record struct StopMetInTurn(double? FrontG, double? RearG)
             }
             else
             {
+                standsG = Math.Max(standsG, g);
                 if (Math.Abs(nowMm) <= AgreedMm) return g;
                 if (nowMm > 0) clearG = g;
                 else metG = g;
