@@ -39,14 +39,14 @@ public sealed class WhatIfChangeTests(ServiceFixture fixture) : IClassFixture<Se
     [InlineData("""{"vehicle":{"front":{"spring":{"rateNPerMm":150}}}}""", 422, "/changes/1/vehicle/front/spring", FaultCodes.Unreachable)]
     [InlineData("""{"vehicle":{"front":{"suspension":{"points":{"strutTop":{"yMm":1900}}}}}}""", 422, "/changes/1/vehicle/front/suspension", FaultCodes.Unreachable)]
     [InlineData("""{"vehicle":{"centreOfGravityHeightMm":1500}}""", 422, "/changes/1", FaultCodes.Unreachable)]
-    public async Task A_faulty_change_says_so_in_its_own_place_and_the_others_are_answered(string faulty, int status, string pointer, string code)
+    public async Task A_faulty_change_says_so_in_its_own_place_and_the_others_are_answered(string faulty, int status, string place, string code)
     {
         var answer = await Compare(Bar, faulty, Bar);
 
         var changes = answer.GetProperty("changes");
         var problem = changes[1].GetProperty("problem");
         Assert.Equal(status, problem.GetProperty("status").GetInt32());
-        Assert.Contains(problem.GetProperty("errors").EnumerateArray(), one => one.GetProperty("pointer").GetString() == pointer && one.GetProperty("code").GetString() == code);
+        Assert.Contains(problem.GetProperty("errors").EnumerateArray(), one => one.GetProperty("pointer").GetString() == place && one.GetProperty("code").GetString() == code);
         Assert.Equal(JsonValueKind.Null, changes[1].GetProperty("after").ValueKind);
         Assert.Equal(JsonValueKind.Null, changes[1].GetProperty("text").ValueKind);
         Assert.Equal(changes[0].GetProperty("after").GetRawText(), changes[2].GetProperty("after").GetRawText());
@@ -128,7 +128,7 @@ public sealed class WhatIfChangeTests(ServiceFixture fixture) : IClassFixture<Se
     [InlineData("""{"front":{"spring":{"rateNPerMm":30}}}""", "/change/front", FaultCodes.UnknownMember)]
     [InlineData("""{"remove":["/front/spring"]}""", "/change/remove/0", FaultCodes.UnknownWord)]
     [InlineData("""{"vehicle":{"rear":{"rideHeightChangeMm":-10}},"keepRideHeight":true}""", "/change/keepRideHeight", FaultCodes.Inconsistent)]
-    public async Task Ride_takes_the_same_form_and_refuses_what_it_cannot_do(string change, string pointer, string code)
+    public async Task Ride_takes_the_same_form_and_refuses_what_it_cannot_do(string change, string place, string code)
     {
         var body = JsonNode.Parse(File.ReadAllText(ExampleCall.FileOf("ride.request.json")))!;
         body["change"] = JsonNode.Parse(change);
@@ -137,7 +137,7 @@ public sealed class WhatIfChangeTests(ServiceFixture fixture) : IClassFixture<Se
         Assert.Equal(400, (int)response.StatusCode);
         Assert.Contains(
             JsonDocument.Parse(await response.Content.ReadAsStringAsync()).RootElement.GetProperty("errors").EnumerateArray(),
-            one => one.GetProperty("pointer").GetString() == pointer && one.GetProperty("code").GetString() == code);
+            one => one.GetProperty("pointer").GetString() == place && one.GetProperty("code").GetString() == code);
     }
 
     [Fact]

@@ -1,5 +1,4 @@
 using System.Text.Json;
-using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Vehicles;
 

@@ -104,7 +104,8 @@ internal sealed class ChartLayout
         _parts.Add((PanelGap, headerUnits + HeaderGap + _plotUnits, (svg, y) =>
         {
             foreach (var (column, index, header) in panels) Panel(svg, index, column * ColumnUnits, header, y + headerUnits - header.HeightUnits, y + headerUnits + HeaderGap);
-        }));
+        }
+        ));
     }
 
     // The room for them is under the last row; a column that ends a row early has its foot under its own last panel.
@@ -114,7 +115,8 @@ internal sealed class ChartLayout
         _parts.Add((PanelPlot.NumbersBelowUnits, _foot.HeightUnits, (svg, y) =>
         {
             for (var column = 0; column < full; column++) PaintFoot(svg, column * ColumnUnits, y);
-        }));
+        }
+        ));
     }
 
     private void PaintFoot(SvgWriter svg, double left, double top) => _foot.Paint(svg, left + _frame.LeftUnits, left + ColumnUnits - _frame.RightUnits, top);
@@ -128,7 +130,8 @@ internal sealed class ChartLayout
         {
             for (var column = 0; column < columns.Count; column++)
                 columns[column].Paint(svg, (column * ColumnUnits) + Edge, (column * ColumnUnits) + _frame.LeftUnits, ((column + 1) * ColumnUnits) - _frame.RightUnits, y);
-        }));
+        }
+        ));
     }
 
     private void AddNotes()

@@ -55,8 +55,8 @@ internal sealed class CheckedCar
     {
         Refusal? refusal = null;
         var vehicle = VehicleMapper.MapForFitment(request.Vehicle).Take("vehicle", ref refusal);
-        Fitting? front = request.Front is null ? (Fitting?)null : FitmentMapper.Map(request.Front).Take("front", ref refusal);
-        Fitting? rear = request.Rear is null ? (Fitting?)null : FitmentMapper.Map(request.Rear).Take("rear", ref refusal);
+        var front = request.Front is null ? (Fitting?)null : FitmentMapper.Map(request.Front).Take("front", ref refusal);
+        var rear = request.Rear is null ? (Fitting?)null : FitmentMapper.Map(request.Rear).Take("rear", ref refusal);
         if (front is null && rear is null && refusal is null)
             refusal = new(Fault.At("/front", FaultCodes.Required, "front is missing: give the wheel and tyre for the front, the rear or both."));
         if (refusal is not null)

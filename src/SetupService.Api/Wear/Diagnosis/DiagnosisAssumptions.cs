@@ -47,7 +47,8 @@ internal static class DiagnosisAssumptions
             if (tyre.PressureKpa is { Cold: null, Hot: not null, AimHot: not null })
             {
                 list.Add(Part(place + "/pressureKpa/cold", PressureSteps.ColdByHot, null, CommonPractice, "Without the cold pressure the warming is unknown. Value is the change of the cold setting by the change hot that it makes: 20 °C to 60 °C of gas, by absolute temperatures.")
-                    with { Plausible = new PlausibleResponse { Lower = PressureSteps.LeastColdByHot, Upper = PressureSteps.MostColdByHot } });
+                    with
+                { Plausible = new PlausibleResponse { Lower = PressureSteps.LeastColdByHot, Upper = PressureSteps.MostColdByHot } });
             }
 
             if (tyre is { TemperatureC: not null, TemperatureBy: null })

@@ -154,7 +154,8 @@ internal static class RoughForecast
                 isBoth || IsTrack ? Scaled(ofTrack, 1 / mix.TrackLaps) : null,
                 isRoad ? Left(static lost => lost.Road, mix.RoadKm) : null,
                 isBoth || IsTrack ? Left(static lost => lost.Track, mix.TrackLaps) : null,
-                Left(static lost => lost.Road + lost.Track, 1)) { WearPerMixMm = Quantiles(static (end, lost) => lost.Road + lost.Track) };
+                Left(static lost => lost.Road + lost.Track, 1))
+            { WearPerMixMm = Quantiles(static (end, lost) => lost.Road + lost.Track) };
         }
 
         private MixShare Lost(int i, int j) => IsTrack ? new(0, _one[i].Mm) : new(_one[i].Mm, _two[j].Mm);

@@ -1,6 +1,5 @@
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Suspension;
-using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Tests.Suspension.Points;
 using SetupService.Domain.Tyres;

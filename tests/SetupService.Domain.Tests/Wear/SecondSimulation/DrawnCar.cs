@@ -75,8 +75,15 @@ internal sealed class DrawnCar
         foreach (var axle in (CarAxle[])[CarAxle.Front, CarAxle.Rear]) Set(chance, kind, axle, habit, category, isLowered, pressures, faults[(int)axle], wheels);
         var car = new DrawnCar
         {
-            Kind = kind, Driver = driver, Wheels = wheels, Faults = faults, Category = category, Habit = habit, AirC = chance.Between(4, 30),
-            LapKm = habit == 3 ? chance.Between(0.7, 2.4) : chance.Between(1.8, 5.2), Legs = DrawLegs(chance, habit),
+            Kind = kind,
+            Driver = driver,
+            Wheels = wheels,
+            Faults = faults,
+            Category = category,
+            Habit = habit,
+            AirC = chance.Between(4, 30),
+            LapKm = habit == 3 ? chance.Between(0.7, 2.4) : chance.Between(1.8, 5.2),
+            Legs = DrawLegs(chance, habit),
         };
         car.Use(chance);
         return car;
@@ -142,7 +149,8 @@ internal sealed class DrawnCar
                 camber + (sign * camberSplit) - (isBent && drag == 0 ? (chance.Of(0.5) ? 1 : -1) * chance.Between(0.8, 2) : 0),
                 toe + (sign * toeSplit) + (isBent && drag == 0 && chance.Of(0.6) ? (chance.Of(0.5) ? 1 : -1) * chance.Between(0.2, 0.5) : 0),
                 (CarKind.At(axle, kind.RightKpa) - (habit switch { 0 => 0, 1 => 8, _ => 25 })) * (1 + pressureOff[first + side]),
-                tyre with { CrownMm = tyre.CrownMm + crown }) { DragShare = isBent ? drag : 0 };
+                tyre with { CrownMm = tyre.CrownMm + crown })
+            { DragShare = isBent ? drag : 0 };
         }
     }
 
