@@ -67,7 +67,7 @@ public sealed class AnswersKeepTheirSchemasTests(ServiceFixture fixture) : IClas
 
         var lines = (await Calls.Text(response)).Split('\n', StringSplitOptions.RemoveEmptyEntries);
 
-        Assert.Equal(4, lines.Length);
+        Assert.Equal(5, lines.Length);
         Assert.All(lines, line => Assert.Null(schemas.FaultOf("BatchAnswerLine", line)));
     }
 
