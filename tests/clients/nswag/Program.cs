@@ -10,11 +10,11 @@ VehicleDocument vehicle = new()
     Front = new AxleDocument { Wheel = Wheel(7.5, 45), Tyre = new TyreDocument { Marking = "225/45R17 91W" } },
 };
 FittingDocument candidate = new() { Wheel = Wheel(8, 40), Tyre = new TyreDocument { Marking = "225/45R17 94W XL" } };
-var check = await client.FitmentCheckAsync(units: null, new CheckRequest { Axle = CarAxle.Front, Vehicle = vehicle, Candidate = candidate });
+var check = await client.FitmentCheckAsync(units: null, detail: null, new CheckRequest { Axle = CarAxle.Front, Vehicle = vehicle, Candidate = candidate });
 
 // Speed symbol W stands for 270 km/h (the handbook "Automotive Engineering: Powertrain, Chassis System and Vehicle Body",
 // chapter 10.1, p. 291).
-Expect("speed rating in km/h", check.Checks.Single(item => item.Id == CheckId.SpeedRating).Value, 270);
+Expect("speed rating in km/h", check.Checks!.Single(item => item.Id == CheckId.SpeedRating).Value, 270);
 
 MacPhersonStrutDocument strut = new()
 {

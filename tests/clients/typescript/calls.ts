@@ -22,7 +22,7 @@ const check = await client.POST("/v1/fitment/check", {
 });
 // Speed symbol W stands for 270 km/h (the handbook "Automotive Engineering: Powertrain, Chassis System and Vehicle Body",
 // chapter 10.1, p. 291).
-expect("speed rating in km/h", check.data?.checks.find((item) => item.id === "speedRating")?.value, 270);
+expect("speed rating in km/h", check.data?.checks?.find((item) => item.id === "speedRating")?.value, 270);
 
 const strut: Schemas["MacPhersonStrutDocument"] = {
   kind: "macPhersonStrut",
