@@ -69,7 +69,7 @@ public readonly record struct LongitudinalShare(double FirstN, double SecondN, d
         var mostN = forceN < 0 ? bothN : weakerN + Math.Min(strongerN, differential.BiasRatio * weakerN);
         if (!(mostN > 0)) return new(forceN / 2, forceN / 2, double.PositiveInfinity);
 
-        // More than they hold is shared in the proportion of what they do.
+        // What goes beyond the grip of both is shared in the proportion of what each has.
         var used = Math.Abs(forceN) / mostN;
         var heldN = Math.CopySign(Math.Min(Math.Abs(forceN), mostN), forceN);
         var ofWeaker = Math.CopySign(Math.Min(Math.Abs(heldN) / 2, weakerN), forceN) * Math.Max(1, used);

@@ -146,7 +146,7 @@ public sealed class GripEnvelope
         return low;
     }
 
-    /// <summary>By how much brakes or driven wheels need more than they hold, as a share; bounded, so that a lifted wheel, whose axle holds nothing, does not hide the rest.</summary>
+    /// <summary>By how much brakes or driven wheels need more grip than they have, as a share; bounded, so that a lifted wheel, whose axle has no grip, does not hide the rest.</summary>
     private double Missing(in TurnPath path, double lateralG) => _solver.Solve(path.At(lateralG)) is null ? Math.Min(Along(), 2) - 1 : 1;
 }
 

@@ -82,7 +82,7 @@ public static class PressureWords
 
         if (setting.IsHeldByLoad)
         {
-            return Prose.Write(units, $"{when} {setKpa:kPaUp} cold is the safe minimum{Of(tyre)}, so {aimKpa:kPa} hot is out of reach by {setting.OverAimKpa:kPa}; expect {hot.Value:kPa} hot ({hot.Lower:kPa} to {hot.Upper:kPa}).");
+            return Prose.Write(units, $"{when} {setKpa:kPaUp} cold is the safe minimum{WhoseFloor(tyre)}, so {aimKpa:kPa} hot is out of reach by {setting.OverAimKpa:kPa}; expect {hot.Value:kPa} hot ({hot.Lower:kPa} to {hot.Upper:kPa}).");
         }
 
         var needed = setting.NeededKpa!.Value;
@@ -103,7 +103,7 @@ public static class PressureWords
         return Prose.Write(units, $"{does}{cold}{held}{Unchecked(tyre)}");
     }
 
-    private static string Of(TyrePressure tyre) => tyre.Need.LeastColdKpa is null ? " (the plate's)" : "";
+    private static string WhoseFloor(TyrePressure tyre) => tyre.Need.LeastColdKpa is null ? " (the plate's)" : "";
 
     private static string Unchecked(TyrePressure tyre) => tyre.Need.FloorKpa is null ? " The load was not checked." : "";
 }

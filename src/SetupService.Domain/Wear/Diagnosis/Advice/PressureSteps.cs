@@ -35,17 +35,17 @@ public static class PressureSteps
         var (list, isUnder) = (new List<WearAction>(), finding.Cause == WearCause.UnderInflation);
         foreach (var position in finding.Tyres)
         {
-            if (wear.At(position) is { } tyre && Of(tyre, $"the {CorneringWords.Name(position)} tyre", isUnder, NextReading.When(wear, tyre.Axle, units), units) is { } action) list.Add(action);
+            if (wear.At(position) is { } tyre && Create(tyre, $"the {CorneringWords.Name(position)} tyre", isUnder, NextReading.When(wear, tyre.Axle, units), units) is { } action) list.Add(action);
         }
 
         // Both tyres of an axle alike are told at once.
         if (list.Count == 2 && list[0] with { Text = "" } == list[1] with { Text = "" } && wear.At(finding.Tyres[0]) is { } one)
-            return [Of(one, $"both {(one.Axle == CarAxle.Front ? "front" : "rear")} tyres", isUnder, NextReading.When(wear, one.Axle, units), units)!];
+            return [Create(one, $"both {(one.Axle == CarAxle.Front ? "front" : "rear")} tyres", isUnder, NextReading.When(wear, one.Axle, units), units)!];
         if (list.Count == 0) list.Add(new("Set the cold pressure the car's plate states for the load. How far it is off is unknown until cold and hot pressures are given with their aim."));
         return list;
     }
 
-    private static WearAction? Of(TyreReading tyre, string which, bool isUnder, string again, UnitSystem units)
+    private static WearAction? Create(TyreReading tyre, string which, bool isUnder, string again, UnitSystem units)
     {
         var (coldKpa, byHot) = (tyre.Pressure.ColdKpa, false);
         Estimate change;
