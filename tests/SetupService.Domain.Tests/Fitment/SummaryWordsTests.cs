@@ -12,13 +12,13 @@ public sealed class SummaryWordsTests
     [Fact]
     public void A_fitment_that_passes_says_how_much_room_is_left_and_to_try_by_hand() => Assert.Equal(
         "Fits, with 11.6 mm inboard and 5.6 mm to the arch lip. Turn the wheel by hand over full travel and lock before driving.",
-        Of(DemoCar.Front(), DemoCar.Fitting(widthIn: 8, offsetMm: 40)));
+        Summary(DemoCar.Front(), DemoCar.Fitting(widthIn: 8, offsetMm: 40)));
 
     [Fact]
     public void A_wheel_that_does_not_go_on_says_so_first()
     {
         var wrong = DemoCar.Fitting();
-        var text = Of(DemoCar.Front(), wrong with { Wheel = wrong.Wheel with { BoltCircle = new(4, 100) } });
+        var text = Summary(DemoCar.Front(), wrong with { Wheel = wrong.Wheel with { BoltCircle = new(4, 100) } });
 
         Assert.Equal("Does not fit. The wheel does not go on and must not be forced on: it has 4 holes on 100 mm, the hub has 5 holes on 108 mm.", text);
     }
@@ -26,14 +26,14 @@ public sealed class SummaryWordsTests
     [Fact]
     public void What_is_tight_is_named_with_its_place()
     {
-        var text = Of(DemoCar.Front(), DemoCar.Fitting(offsetMm: 50));
+        var text = Summary(DemoCar.Front(), DemoCar.Fitting(offsetMm: 50));
 
         Assert.StartsWith("Fits, with 4.3 mm inboard and 18.3 mm to the arch lip, but look at this first. It is tight inboard: 2.4 mm in the worst case.", text, StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_car_nobody_measured_is_not_known_to_fit() =>
-        Assert.StartsWith("Not known to fit yet.", Of(FitmentContext.Prepare(new Vehicle(), CarAxle.Front, new CheckSettings()), DemoCar.Fitting()), StringComparison.Ordinal);
+        Assert.StartsWith("Not known to fit yet.", Summary(FitmentContext.Prepare(new Vehicle(), CarAxle.Front, new CheckSettings()), DemoCar.Fitting()), StringComparison.Ordinal);
 
     [Fact]
     public void It_never_has_more_than_five_sentences_nor_contradicts_the_verdict() =>
@@ -51,5 +51,5 @@ public sealed class SummaryWordsTests
             if (isUs) Assert.DoesNotContain(" mm", text, StringComparison.Ordinal);
         });
 
-    private static string Of(FitmentContext car, in Fitting candidate) => SummaryWords.Write(car, candidate, DemoCar.Check(car, candidate), UnitSystem.Metric);
+    private static string Summary(FitmentContext car, in Fitting candidate) => SummaryWords.Write(car, candidate, DemoCar.Check(car, candidate), UnitSystem.Metric);
 }

@@ -61,7 +61,7 @@ class Drive:
             return [force * hold / sum(holds) for hold in holds], force / sum(holds)
         size, weak = abs(force), min(holds)
         most = sum(holds) if force < 0 else min(sum(holds), (1 + (self.bias if self.kind == "limitedSlip" else 1.0)) * weak)
-        if size > most > 0:  # more than they hold: in the proportion of what they do
+        if size > most > 0:  # beyond the grip of both: in the proportion of what each has
             parts, _ = self.shared(force * most / size * (1 - 1e-15), holds)
             return [part * size / most for part in parts], size / most
         if most == 0:

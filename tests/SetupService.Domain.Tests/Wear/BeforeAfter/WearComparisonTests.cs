@@ -17,7 +17,7 @@ public sealed class WearComparisonTests
     [Fact]
     public void Exact_wear_gives_back_the_ratio()
     {
-        var result = Of(Laps(5, 0.03, 0.02), Laps(5, 0.021, 0.02));
+        var result = Compare(Laps(5, 0.03, 0.02), Laps(5, 0.021, 0.02));
 
         Assert.Equal(ComparedClock.Track, result.Clock);
         var outer = result.Zones!.Value.Outer.Main!.Value;
@@ -34,7 +34,7 @@ public sealed class WearComparisonTests
     public void Shown_is_what_the_range_says() => Gen.Select(Gen.Int[0, int.MaxValue], Gen.Double[0.4, 1.6]).Sample((seed, ratio) =>
     {
         var random = new Random(seed);
-        var main = Of(Noisy(random, 5, 0.02, 0.15), Noisy(random, 5, 0.02 * ratio, 0.15)).Zones!.Value.Outer.Main!.Value;
+        var main = Compare(Noisy(random, 5, 0.02, 0.15), Noisy(random, 5, 0.02 * ratio, 0.15)).Zones!.Value.Outer.Main!.Value;
         var range = main.Ratio!.Value;
         if (!range.IsBounded) return;
         Assert.Equal(range.Lower > 1 || range.Upper < 1, main.IsShown);
@@ -158,7 +158,7 @@ public sealed class WearComparisonTests
         {
             var after = new DepthReading[count];
             for (var k = 0; k < count; k++) after[k] = Read(random, laps * k / (count - 1), PerLapMm * ratio, GaugeMm);
-            if (Of(Noisy(random, count, PerLapMm, GaugeMm), after).Zones!.Value.Outer.Main!.Value.IsShown == true) found++;
+            if (Compare(Noisy(random, count, PerLapMm, GaugeMm), after).Zones!.Value.Outer.Main!.Value.IsShown == true) found++;
         }
 
         Assert.Equal((double)found / Cases, Told(count, ratio, laps, PerLapMm, GaugeMm), 0.03);
@@ -204,7 +204,7 @@ public sealed class WearComparisonTests
         static DepthReading[] Tyre(double perLapMm, double perKmMm) =>
             [.. new[] { (0.0, 0.0), (300, 20), (2000, 25), (2400, 50), (4000, 60) }.Select(at => Alike(at.Item1, at.Item2, 8 - (perLapMm * at.Item2) - (perKmMm * at.Item1)))];
 
-        var zone = Of(Tyre(0.02, 0.0002), Tyre(0.03, 0.0001)).Zones!.Value.Centre;
+        var zone = Compare(Tyre(0.02, 0.0002), Tyre(0.03, 0.0001)).Zones!.Value.Centre;
 
         Assert.Equal(1.5, zone.Main!.Value.Ratio!.Value.Value!.Value, 1e-8);
         Assert.Equal(0.5, zone.Road!.Value.Ratio!.Value.Value!.Value, 1e-8);
@@ -216,8 +216,8 @@ public sealed class WearComparisonTests
         static DepthReading[] Tyre(double kmPerLap) =>
             [.. Enumerable.Range(0, 5).Select(i => Alike(kmPerLap * 15 * i, 15 * i, 8 - (0.4 * i)))];
 
-        Assert.Equal(ComparedClock.SameMix, Of(Tyre(50), Tyre(50)).Clock);
-        Assert.Equal(ComparedClock.None, Of(Tyre(50), Tyre(20)).Clock);
+        Assert.Equal(ComparedClock.SameMix, Compare(Tyre(50), Tyre(50)).Clock);
+        Assert.Equal(ComparedClock.None, Compare(Tyre(50), Tyre(20)).Clock);
     }
 
     [Fact]
@@ -253,7 +253,7 @@ public sealed class WearComparisonTests
     }
 
     // The gauge alone: sessions that do not vary.
-    private static WearComparison Of(DepthReading[] before, DepthReading[] after) => WearComparison.Compute(new() { Before = before, After = after, BetweenSessions = 0 });
+    private static WearComparison Compare(DepthReading[] before, DepthReading[] after) => WearComparison.Compute(new() { Before = before, After = after, BetweenSessions = 0 });
 
     private static DepthReading[] Laps(int count, double outerPerLapMm, double otherPerLapMm) =>
         [.. Enumerable.Range(0, count).Select(i => new DepthReading(0, 15 * i, new(8 - (15 * i * outerPerLapMm), 8 - (15 * i * otherPerLapMm), 8 - (15 * i * otherPerLapMm))))];
