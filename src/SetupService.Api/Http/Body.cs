@@ -57,7 +57,8 @@ public sealed class Body<T> : IBindableFromHttpContext<Body<T>>, IEndpointParame
         {
             while (true)
             {
-                var read = await pipe.ReadAsync(context.RequestAborted).ConfigureAwait(false);
+                // Not cancelled by RequestAborted: a caller who goes away ends the read by itself, and a cancelled one hides how.
+                var read = await pipe.ReadAsync(CancellationToken.None).ConfigureAwait(false);
                 var isTooLarge = read.Buffer.Length > ServiceLimits.BodyBytes;
                 if (isTooLarge)
                     body.Problem = Problem.Create(ProblemTypes.TooLarge);
@@ -72,7 +73,7 @@ public sealed class Body<T> : IBindableFromHttpContext<Body<T>>, IEndpointParame
         }
         catch (IOException broken) when (!HangUps.Explain(broken, context))
         {
-            body.Problem = BrokenBody.Refusal(broken);
+            body.Problem = BrokenBody.Refusal(broken, context);
             return body;
         }
     }

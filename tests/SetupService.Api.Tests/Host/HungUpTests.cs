@@ -40,6 +40,27 @@ public sealed class HungUpTests : IAsyncLifetime
         await IsQuiet(2);
     }
 
+    [Theory]
+    [InlineData(Calls.Check, "application/json", "{\"vehicle\":")]
+    [InlineData(Calls.Batch, BatchCalls.Ndjson, "{\"vehicle\":")]
+    [InlineData(Calls.Batch, BatchCalls.Ndjson, "\n")]
+    [InlineData(Calls.BatchCsv, "multipart/form-data; boundary=edge", "--edge\r\nContent-Disposition: form-data; name=\"car\"\r\n\r\n{")]
+    public async Task An_end_while_the_rest_of_a_body_is_awaited(string path, string mediaType, string body)
+    {
+        const int Times = 20;
+        for (var i = 0; i < Times; i++)
+        {
+            var head = i % 2 == 0 ? $"Content-Length: {body.Length + 1000}\r\n\r\n{body}" : $"Transfer-Encoding: chunked\r\n\r\n{body.Length:x}\r\n{body}\r\n";
+            using var connection = await RawConnection.OpenAsync(_service.Client);
+            await connection.SendAsync($"POST {path} HTTP/1.1\r\nHost: test\r\nExpect: 100-continue\r\nContent-Type: {mediaType}\r\n{head}");
+            await connection.ReadUntilAsync("HTTP/1.1 100 Continue");
+            await Task.Delay(i % 5);
+            connection.EndSending();
+        }
+
+        await IsQuiet(Times);
+    }
+
     [Fact]
     public async Task A_reset_after_the_first_answers_of_a_batch()
     {

@@ -41,15 +41,19 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
         }
         catch (Exception broken) when (IsMalformed(broken, httpContext) && !httpContext.Response.HasStarted)
         {
+            BrokenBody.EndConnection(httpContext);
             var malformed = Problem.Invalid(Fault.At("", FaultCodes.Syntax, "The body is not multipart/form-data with the boundary its Content-Type names, or its chunks (Transfer-Encoding) are malformed."));
             await malformed.ExecuteAsync(httpContext).ConfigureAwait(false);
         }
         catch (OperationCanceledException) when (timeout.IsExpired && !rows.IsStarted)
         {
+            BrokenBody.EndConnection(httpContext);
             await Problem.Create(ProblemTypes.RequestTimeout).ExecuteAsync(httpContext).ConfigureAwait(false);
         }
         catch (Exception cut) when (IsMalformed(cut, httpContext) || timeout.IsExpired)
         {
+            BrokenBody.EndConnection(httpContext);
+
             // Rows are already sent: a last row with a problem says that the table was cut off.
             rows.Write(rows.LastLine + 1, id: null, Problem.Invalid(Fault.At("/candidates", FaultCodes.Syntax, "The table broke off, or nothing came in time; the rows up to here stand.")));
             await rows.SendAsync().ConfigureAwait(false);

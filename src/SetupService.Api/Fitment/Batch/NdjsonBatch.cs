@@ -51,16 +51,18 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
         }
         catch (OperationCanceledException) when (timeout.IsExpired)
         {
+            BrokenBody.EndConnection(httpContext);
             cutShort = BatchProblems.NothingCame(settings.ReadTimeout);
         }
         catch (IOException broken) when (!HangUps.Explain(broken, httpContext))
         {
             if (!_run.HasAnswers)
             {
-                await BrokenBody.Refusal(broken).ExecuteAsync(httpContext).ConfigureAwait(false);
+                await BrokenBody.Refusal(broken, httpContext).ExecuteAsync(httpContext).ConfigureAwait(false);
                 return;
             }
 
+            BrokenBody.EndConnection(httpContext);
             cutShort = BrokenBody.Message;
         }
         finally

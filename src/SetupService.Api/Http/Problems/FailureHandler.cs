@@ -13,7 +13,7 @@ internal sealed partial class FailureHandler(ILogger<FailureHandler> logger) : I
         Problem problem;
         if (exception is BadHttpRequestException refusal)
         {
-            problem = BrokenBody.Refusal(refusal);
+            problem = BrokenBody.Refusal(refusal, httpContext);
         }
         else
         {

@@ -27,6 +27,7 @@ internal static partial class HangUps
         catch (Exception exception) when (Explain(exception, context))
         {
             // Else the server would try to read the rest of the body, and log that it cannot.
+            BrokenBody.EndConnection(context);
             context.Abort();
             Log(context);
         }
