@@ -31,9 +31,15 @@ internal static class AnswerOrReason
         Assert.DoesNotContain("NaN", text, StringComparison.Ordinal);
         Assert.DoesNotContain("Infinity", text, StringComparison.Ordinal);
         if (status == 200)
+        {
+            UnknownIds.Check(Calls.Parse(text));
             moreOf?.Invoke(Calls.Parse(text), body);
+        }
         else
+        {
             Assert.NotEmpty((await Problems.Read(response, ProblemTypes.ForStatus(status))).GetProperty("errors").EnumerateArray());
+        }
+
         return status;
     }
 

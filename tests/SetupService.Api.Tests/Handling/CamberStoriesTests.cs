@@ -152,7 +152,7 @@ public sealed class CamberStoriesTests(ServiceFixture fixture) : IClassFixture<S
 
         Assert.Null(Recommended(answer).Camber);
         Says(Recommended(answer).Text, "Measure the front camber first");
-        Assert.Contains(answer.GetProperty("unknown").EnumerateArray(), one => one.GetProperty("id").GetString() == "recommended/camberDeg" && one.GetProperty("needs")[0].GetString() == "/vehicle/front/alignment/camberDeg");
+        Assert.Contains(answer.GetProperty("unknown").EnumerateArray(), one => one.GetProperty("id").GetString() == "/recommended/camberDeg" && one.GetProperty("needs")[0].GetString() == "/vehicle/front/alignment/camberDeg");
     }
 
     // One story of braking: what the rows say the caution must not contradict, and both leave room for none.

@@ -30,7 +30,7 @@ public sealed class EnvelopeCallTests(ServiceFixture fixture) : IClassFixture<Se
         var answer = await fixture.Client.AnswerOf(Path, Example().Without("/vehicle/drivenAxle").Without("/vehicle/differential"));
 
         Assert.All(answer.GetProperty("rows").EnumerateArray(), row => Assert.Equal(row.Number("longitudinalG") > 0, row.GetProperty("limitedBy").GetString() == "drivenAxleUnknown"));
-        Assert.Contains(answer.GetProperty("unknown").EnumerateArray(), one => one.GetProperty("id").GetString() == "drivingG" && one.GetProperty("needs")[0].GetString() == "/vehicle/drivenAxle");
+        Assert.Contains(answer.GetProperty("unknown").EnumerateArray(), one => one.GetProperty("id").GetString() == "/straight/drivingG" && one.GetProperty("needs")[0].GetString() == "/vehicle/drivenAxle");
     }
 
     [Fact]

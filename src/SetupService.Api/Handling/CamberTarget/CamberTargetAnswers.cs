@@ -124,26 +124,26 @@ internal static class CamberTargetAnswers
 
     private static IEnumerable<UnknownResponse> Gaps(CamberTargetResult result, StraightRunningResponse? straight, CarAxle at)
     {
-        if (result.LeftDeg is null) yield return Gap("leftStaticCamberDeg", "no right turn is asked for", "/turn");
-        if (result.RightDeg is null) yield return Gap("rightStaticCamberDeg", "no left turn is asked for", "/turn");
-        if (result.Advice.CamberDeg is null) yield return Gap("recommended/camberDeg", "the camber set now was not given", at == CarAxle.Front ? "/vehicle/front/alignment/camberDeg" : "/vehicle/rear/alignment/camberDeg");
-        if (result.MeanInclinationAtNearestDeg is null) yield return Gap("nearest/meanInclinationDeg", "set so, the car has no equilibrium in one of the corners");
+        if (result.LeftDeg is null) yield return Gap("/leftStaticCamberDeg", "no right turn is asked for", "/turn");
+        if (result.RightDeg is null) yield return Gap("/rightStaticCamberDeg", "no left turn is asked for", "/turn");
+        if (result.Advice.CamberDeg is null) yield return Gap("/recommended/camberDeg", "the camber set now was not given", at == CarAxle.Front ? "/vehicle/front/alignment/camberDeg" : "/vehicle/rear/alignment/camberDeg");
+        if (result.MeanInclinationAtNearestDeg is null) yield return Gap("/nearest/meanInclinationDeg", "set so, the car has no equilibrium in one of the corners");
         if (at == CarAxle.Rear)
         {
-            yield return Gap("casterSaving", "the rear axle does not steer");
-            yield return Gap("casterSavingInTightest", "the rear axle does not steer");
+            yield return Gap("/casterSaving", "the rear axle does not steer");
+            yield return Gap("/casterSavingInTightest", "the rear axle does not steer");
         }
         else
         {
-            if (result.SavedPerCasterDeg is null) yield return Gap("casterSaving", "caster does not move the camber wanted, or the car has no equilibrium with a little more of it");
-            if (result.SavedPerCasterInTightestDeg is null) yield return Gap("casterSavingInTightest", "the tightest corner has no equilibrium with more caster");
+            if (result.SavedPerCasterDeg is null) yield return Gap("/casterSaving", "caster does not move the camber wanted, or the car has no equilibrium with a little more of it");
+            if (result.SavedPerCasterInTightestDeg is null) yield return Gap("/casterSavingInTightest", "the tightest corner has no equilibrium with more caster");
         }
 
         if (straight is null)
         {
             var place = at == CarAxle.Front ? "/vehicle/front/tyre" : "/vehicle/rear/tyre";
-            yield return Gap("straight", "needs the tyre's marking", place);
-            yield return Gap("tradeOff/brakingChangePct", "needs the tyre's marking", place);
+            yield return Gap("/straight", "needs the tyre's marking", place);
+            yield return Gap("brakingChangePct", "needs the tyre's marking", place);
         }
 
         static UnknownResponse Gap(string output, string reason, params string[] needs) => UnknownResponse.Create(output, reason, needs);

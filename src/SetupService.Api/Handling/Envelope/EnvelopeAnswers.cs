@@ -86,7 +86,7 @@ internal static class EnvelopeAnswers
         Add("frontLimitG", row => row.FrontLimitG, "the car has no equilibrium up to the front axle's own limit");
         Add("rearLimitG", row => row.RearLimitG, "the car has no equilibrium up to the rear axle's own limit");
         Add("cornerRadiusM", row => row.CornerRadiusM, "at this speed so little lateral acceleration makes a path all but straight");
-        if (drivingG is null) list.Add(UnknownResponse.Create("drivingG", "only the driven wheels can give it, and nobody said which they are", "/vehicle/drivenAxle"));
+        if (drivingG is null) list.Add(UnknownResponse.Create("/straight/drivingG", "only the driven wheels can give it, and nobody said which they are", "/vehicle/drivenAxle"));
         return [.. list];
 
         void Add(string id, Func<EnvelopeRow, double?> figure, string reason)

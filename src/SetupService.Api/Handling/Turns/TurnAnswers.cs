@@ -139,9 +139,9 @@ internal static class TurnGaps
 
     private static IEnumerable<UnknownResponse> OfLimits(LimitStudy study)
     {
-        if (study.Limits.Front.LimitG is null) yield return UnknownResponse.Create("limit/front", CorneringWords.NoLimit(study.Limits.Front));
-        if (study.Limits.Rear.LimitG is null) yield return UnknownResponse.Create("limit/rear", CorneringWords.NoLimit(study.Limits.Rear));
-        if (study.Limits.MarginG is null) yield return UnknownResponse.Create("limit/margin", "needs both limits");
+        if (study.Limits.Front.LimitG is null) yield return UnknownResponse.Create("/limit/front", CorneringWords.NoLimit(study.Limits.Front));
+        if (study.Limits.Rear.LimitG is null) yield return UnknownResponse.Create("/limit/rear", CorneringWords.NoLimit(study.Limits.Rear));
+        if (study.Limits.MarginG is null) yield return UnknownResponse.Create("/limit/margin", "needs both limits");
     }
 
     private static bool IsNearLimit(TurnRow row) => Math.Max(row.Axles.Front.GripUsedPct, row.Axles.Rear.GripUsedPct) > 100 * SteadyTurn.MostUsedForGradient;

@@ -8,7 +8,7 @@ namespace SetupService.Api.Http.Shared;
 /// <summary>A value the answer used although nobody gave it.</summary>
 public sealed record AssumptionResponse
 {
-    /// <summary>JSON Pointer to where the value would stand in the request.</summary>
+    /// <summary>JSON Pointer to where the value, or what would tell it, stands in the request. Under /vehicle/tyreModel are coefficients of the method's own tyre, which no request sets.</summary>
     [Sample("/vehicle/front/clearance/uncertaintyMm")]
     public required string Input { get; init; }
 
@@ -101,7 +101,7 @@ public sealed record CautionResponse
 /// <summary>What the answer cannot tell, why, and what would settle it.</summary>
 public sealed record UnknownResponse
 {
-    /// <summary>The member that is null, or a word for what is not told.</summary>
+    /// <summary>JSON Pointer to the member that is null, within the object that holds this list; without a slash the name of a check, or of a member of many rows or wheels.</summary>
     [Sample("antiDivePct")]
     public required string Id { get; init; }
 

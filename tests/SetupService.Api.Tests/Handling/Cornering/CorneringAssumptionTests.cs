@@ -116,7 +116,7 @@ public sealed class CorneringAssumptionTests(ServiceFixture fixture) : IClassFix
 
         Assert.InRange(answer.Assumed("/heldLateralG").Single().Number("value"), 1.2, 1.5);
         Assert.Equal(JsonValueKind.Null, answer.GetProperty("limit").GetProperty("margin").ValueKind);
-        Assert.Contains(answer.GetProperty("unknown").EnumerateArray(), one => one.GetProperty("id").GetString() == "limit/margin");
+        Assert.Contains(answer.GetProperty("unknown").EnumerateArray(), one => one.GetProperty("id").GetString() == "/limit/margin");
     }
 
     private static System.Text.Json.Nodes.JsonObject Body(bool hasPoints)
