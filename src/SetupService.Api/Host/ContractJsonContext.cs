@@ -17,6 +17,7 @@ using SetupService.Api.Handling.Envelope;
 using SetupService.Api.Handling.Ride;
 using SetupService.Api.Handling.WhatIf;
 using SetupService.Api.Http.Contract;
+using SetupService.Api.Plans.Ranking;
 using SetupService.Api.Tyres;
 using SetupService.Api.Vehicles;
 using SetupService.Api.Wear.BeforeAfter;
@@ -30,6 +31,7 @@ using SetupService.Domain.Geometry.Alignment;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Handling.Envelope;
 using SetupService.Domain.Handling.Ride;
+using SetupService.Domain.Planning.Ranking;
 using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Suspension.Search;
 using SetupService.Domain.Suspension.Steering;
@@ -87,6 +89,11 @@ namespace SetupService.Api.Host;
         typeof(EnumNameConverter<FirstAxle>),
         typeof(EnumNameConverter<EnvelopeEnd>),
         typeof(EnumNameConverter<TyreCategory>),
+        typeof(EnumNameConverter<TyreCriterion>),
+        typeof(EnumNameConverter<TractionGrade>),
+        typeof(EnumNameConverter<TemperatureGrade>),
+        typeof(EnumNameConverter<LabelClass>),
+        typeof(EnumNameConverter<NoiseClass>),
         typeof(EnumNameConverter<DamperVerdict>),
         typeof(EnumNameConverter<WheelPosition>),
         typeof(EnumNameConverter<Thermometer>),
@@ -133,6 +140,8 @@ namespace SetupService.Api.Host;
 [JsonSerializable(typeof(AlignmentRequest))]
 [JsonSerializable(typeof(AlignmentAnswer))]
 [JsonSerializable(typeof(DrawingRequest))]
+[JsonSerializable(typeof(TyreRankingRequest))]
+[JsonSerializable(typeof(TyreRankingAnswer))]
 [JsonSerializable(typeof(RideRequest))]
 [JsonSerializable(typeof(RideAnswer))]
 [JsonSerializable(typeof(WhatIfRequest))]

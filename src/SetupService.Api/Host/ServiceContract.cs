@@ -16,6 +16,7 @@ using SetupService.Api.Handling.Envelope;
 using SetupService.Api.Handling.Ride;
 using SetupService.Api.Handling.WhatIf;
 using SetupService.Api.Http.Documents;
+using SetupService.Api.Plans.Ranking;
 using SetupService.Api.Vehicles;
 using SetupService.Api.Wear.BeforeAfter;
 using SetupService.Api.Wear.Diagnosis;
@@ -24,6 +25,7 @@ using SetupService.Api.Wear.Temperatures;
 using SetupService.Domain.Fitment;
 using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wheels;
 
 namespace SetupService.Api.Host;
 
@@ -51,6 +53,7 @@ public static class ServiceContract
         new DiagnosisRules(),
         new TemperaturesRules(),
         new ForecastRules(),
+        new TyreRankingRules(),
         new BeforeAfterRules(),
     ];
 
@@ -61,6 +64,7 @@ public static class ServiceContract
         DocumentMapping.Create<ComparisonRequest, (Fitting, Fitting)>(CompareMapper.Map),
         DocumentMapping.Create<CheckRequest, (Vehicle, Fitting)>(CheckMapper.Map),
         DocumentMapping.Create<WindowRequest, (Vehicle, Tyre)>(WindowMapper.Map),
+        DocumentMapping.Create<TyreRankingRequest, (Tyre[], Vehicle?, Wheel?)>(TyreRankingMapper.Read),
         DocumentMapping.OfMember<BatchCarLine, VehicleDocument, Vehicle>("vehicle", static one => one.Vehicle, VehicleMapper.MapForFitment),
         DocumentMapping.OfMember<BatchCandidateLine, FittingDocument, Fitting>("candidate", static line => line.Candidate, FitmentMapper.Map),
         OfCar<TravelSweepRequest>(static one => one.Vehicle),

@@ -5,6 +5,7 @@ using SetupService.Api.Handling;
 using SetupService.Api.Host.OpenApi;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
+using SetupService.Api.Plans.Ranking;
 using SetupService.Api.Tyres;
 using SetupService.Api.Wear;
 using SetupService.Api.Wheels;
@@ -88,6 +89,7 @@ public static class SetupServiceHost
         app.MapService();
         app.MapPages();
         app.MapTyres();
+        app.MapTyreRanking();
         app.MapWheels();
         app.MapFitment();
         app.MapGeometry();

@@ -60,13 +60,19 @@ public sealed class Body<T> : IBindableFromHttpContext<Body<T>>, IEndpointParame
                 // Not cancelled by RequestAborted: a caller who goes away ends the read by itself, and a cancelled one hides how.
                 var read = await pipe.ReadAsync(CancellationToken.None).ConfigureAwait(false);
                 var isTooLarge = read.Buffer.Length > ServiceLimits.BodyBytes;
-                if (isTooLarge)
-                    body.Problem = Problem.Create(ProblemTypes.TooLarge);
-                else if (read.IsCompleted)
-                    body.Bind(read.Buffer);
+                try
+                {
+                    if (isTooLarge)
+                        body.Problem = Problem.Create(ProblemTypes.TooLarge);
+                    else if (read.IsCompleted)
+                        body.Bind(read.Buffer);
+                }
+                finally
+                {
+                    // Nothing is consumed: Refuse may want to read the same bytes again.
+                    pipe.AdvanceTo(read.Buffer.Start, read.Buffer.End);
+                }
 
-                // Nothing is consumed: Refuse may want to read the same bytes again.
-                pipe.AdvanceTo(read.Buffer.Start, read.Buffer.End);
                 if (isTooLarge || read.IsCompleted)
                     return body;
             }

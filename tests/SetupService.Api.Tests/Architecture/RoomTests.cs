@@ -25,7 +25,8 @@ public sealed class RoomTests
         ["Geometry"] = ["Http", "Wheels", "Tyres", "Vehicles", "Drawings"],
         ["Handling"] = ["Http", "Wheels", "Tyres", "Vehicles", "Drawings", "Geometry"],
         ["Wear"] = ["Http", "Wheels", "Tyres", "Vehicles", "Drawings", "Geometry", "Handling"],
-        ["Host"] = ["Http", "Wheels", "Tyres", "Vehicles", "Drawings", "Fitment", "Geometry", "Handling", "Wear"],
+        ["Plans"] = ["Http", "Wheels", "Tyres", "Vehicles", "Drawings", "Fitment", "Geometry", "Handling", "Wear"],
+        ["Host"] = ["Http", "Wheels", "Tyres", "Vehicles", "Drawings", "Fitment", "Geometry", "Handling", "Wear", "Plans"],
     };
 
     public static TheoryData<string, string> Forbidden()

@@ -14,7 +14,7 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
     private static readonly string[] Dimensionless =
         ["trackLaps", "lapsLeft", "bestAfterLaps", "gainedLaps", "lapsToShow", "plannedLaps", "plannedReadings", "plannedPower", "expectedRatio", "soughtRatio",
          "distinctReadings", "degreesOfFreedom", "probability", "amount", "treadwearGrade", "otherTreadwearGrade", "grade", "otherGrade",
-          "lifeRatio", "treadLifeFactor", "weight", "expectedInformation",
+          "lifeRatio", "place", "points", "merit", "lifeLaps", "treadLifeFactor", "weight", "expectedInformation",
           "motionRatio", "steeringRatio", "biasRatio", "minimumLoadIndex", "loadIndex", "loadIndexDual", "plyRating", "status", "line", "column", "minimum", "maximum",
          "springMotionRatio", "damperMotionRatio", "camberGainPerRoll", "link", "bump", "rebound", "mean", "frequencyRatio",
          "frontDampingRatio", "rearDampingRatio", "casterSaving", "casterSavingInTightest",
@@ -25,7 +25,7 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
         ["CornerWeightsDocument", "FaultLimits", "AssumptionResponse", "CheckItem", "UncertaintyResponse", "TravelRangeDocument", "RackRangeDocument", "RangeResponse",
          "SteerRangeDocument", "MovementRangeDocument", "ShimRangeDocument", "AngleRangeDocument", "PlausibleResponse", "MoveResponse",
          "InclinationContributionsResponse", "LateralRangeDocument", "LongitudinalRangeDocument", "SensitivityResponse", "DepthsDocument", "DepthsResponse",
-         "OffsetRange", "DampingRatioRangeDocument", "CamberRangeDocument", "ToeRangeDocument", "CasterRangeDocument", "CamberRangeChange", "ToeRangeChange", "CasterRangeChange", "PermittedRimWidthResponse", "TreadTemperaturesDocument", "TemperatureWindowDocument", "PressuresDocument"];
+         "OffsetRange", "DampingRatioRangeDocument", "CamberRangeDocument", "ToeRangeDocument", "CasterRangeDocument", "CamberRangeChange", "ToeRangeChange", "CasterRangeChange", "PermittedRimWidthResponse", "TreadTemperaturesDocument", "TemperatureWindowDocument", "PressuresDocument", "CriterionWeightsDocument"];
 
     /// <summary>Writes the file anew where it differs, so that a change of the contract is one commit away and seen in it.</summary>
     [Theory]

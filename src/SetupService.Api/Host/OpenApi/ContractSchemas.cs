@@ -42,7 +42,7 @@ internal sealed class ContractSchemas(JsonContract contract) : IOpenApiSchemaTra
     private static void DescribeWords(OpenApiSchema schema, Type type)
     {
         schema.Type = JsonSchemaType.String;
-        schema.Enum = [.. Enum.GetNames(type).Select(name => (JsonNode)JsonNamingPolicy.CamelCase.ConvertName(name))];
+        schema.Enum = [.. Enum.GetNames(type).Select(name => (JsonNode)EnumNames.WordFor(name))];
         (schema.Metadata ??= new Dictionary<string, object>())[PlainReferences.SetName] = type.Name;
     }
 

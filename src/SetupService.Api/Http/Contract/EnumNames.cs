@@ -3,6 +3,14 @@ using System.Text.Json.Serialization;
 
 namespace SetupService.Api.Http.Contract;
 
+/// <summary>How the contract spells the members of enums.</summary>
+public static class EnumNames
+{
+    /// <summary>The word of a member: in camelCase; a grade or class in capitals (AA) as it is printed.</summary>
+    /// <param name="name">The member's name.</param>
+    public static string WordFor(string name) => name.All(char.IsAsciiLetterUpper) ? name : JsonNamingPolicy.CamelCase.ConvertName(name);
+}
+
 /// <summary>The words of a closed set: the members of an enum, spelled in camelCase as the contract writes them.</summary>
 /// <typeparam name="T">The enum.</typeparam>
 public static class EnumNames<T>
@@ -61,7 +69,7 @@ public static class EnumNames<T>
         return index >= 0 ? Encoded[index] : throw new JsonException($"The value {value} has no word.");
     }
 
-    private static string[] All() => Array.ConvertAll(Enum.GetNames<T>(), JsonNamingPolicy.CamelCase.ConvertName);
+    private static string[] All() => Array.ConvertAll(Enum.GetNames<T>(), EnumNames.WordFor);
 }
 
 /// <summary>

@@ -43,7 +43,7 @@ internal sealed class SchemaBuilder(JsonSerializerOptions options)
         if (bare == typeof(LineId))
             return new LineIdSchema(LineId.MaximumLength);
         if (bare.IsEnum)
-            return new EnumSchema(Array.ConvertAll(Enum.GetNames(bare), JsonNamingPolicy.CamelCase.ConvertName));
+            return new EnumSchema(Array.ConvertAll(Enum.GetNames(bare), EnumNames.WordFor));
 
         var info = options.GetTypeInfo(bare);
         if (info.Converter is IDocumentChangeConverter change)

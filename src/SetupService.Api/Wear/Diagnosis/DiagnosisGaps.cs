@@ -9,6 +9,8 @@ namespace SetupService.Api.Wear.Diagnosis;
 internal static class DiagnosisGaps
 {
     private const string Model = "wearModel";
+    private static readonly string[] OfProfile = ["depthMm", "wornMm", "outerLessInnerPct", "centreLessShouldersPct"];
+    private static readonly string[] OfDepths = [.. OfProfile, "leastDepthMm"];
 
     /// <summary>All of them.</summary>
     public static UnknownResponse[] Find(DiagnosedCar car)
@@ -25,13 +27,13 @@ internal static class DiagnosisGaps
         for (var i = 0; i < car.Request.Tyres.Length; i++)
         {
             var tyre = car.Request.Tyres[i];
-            var (place, read) = (FormattableString.Invariant($"tread[{i}]"), FormattableString.Invariant($"/tyres/{i}"));
+            var (place, read) = (FormattableString.Invariant($"/tread/{i}"), FormattableString.Invariant($"/tyres/{i}"));
             var isUnread = TreadFigures.Compute(car.Study.Case.Tyres[i]) is null;
-            if (tyre is { DepthMm: null, Zones: null }) list.Add(Gap(place + ".depthMm, leastDepthMm, wornMm, outerLessInnerPct, centreLessShouldersPct", "needs depths across the tread", read + "/depthMm", read + "/zones"));
-            else if (isUnread) list.Add(Gap(place + ".depthMm, wornMm, outerLessInnerPct, centreLessShouldersPct", "the zones are too close together for a profile", read + "/zones"));
-            if (tyre.AroundMm is null) list.Add(Gap(place + ".roundTyreMm", "needs aroundMm: depths at further places round the tyre", read + "/aroundMm"));
-            if (tyre.MadeWeek is null) list.Add(Gap(place + ".ageYears", "needs madeWeek", read + "/madeWeek"));
-            if (car.Car is null || isUnread) list.Add(Gap(place + ".predictedDepthMm", "needs the wear model, and depths across the tread", [.. car.NoModel?.Needs ?? [], .. isUnread ? new[] { read + "/depthMm", read + "/zones" } : []]));
+            if (tyre is { DepthMm: null, Zones: null }) list.AddRange(OfDepths.Select(one => Gap($"{place}/{one}", "needs depths across the tread", read + "/depthMm", read + "/zones")));
+            else if (isUnread) list.AddRange(OfProfile.Select(one => Gap($"{place}/{one}", "the zones are too close together for a profile", read + "/zones")));
+            if (tyre.AroundMm is null) list.Add(Gap(place + "/roundTyreMm", "needs aroundMm: depths at further places round the tyre", read + "/aroundMm"));
+            if (tyre.MadeWeek is null) list.Add(Gap(place + "/ageYears", "needs madeWeek", read + "/madeWeek"));
+            if (car.Car is null || isUnread) list.Add(Gap(place + "/predictedDepthMm", "needs the wear model, and depths across the tread", [.. car.NoModel?.Needs ?? [], .. isUnread ? new[] { read + "/depthMm", read + "/zones" } : []]));
         }
 
         if (car.Car is not null)
