@@ -1,15 +1,24 @@
+using System.Text.Json;
 using System.Text.Json.Nodes;
 
 namespace SetupService.Api.Host.OpenApi;
 
-/// <summary>Shortens an example answer for the description: one row of every list.</summary>
+/// <summary>Shortens an example answer for the description: one row of every list, the beginning of every long text.</summary>
 internal static class ShortExample
 {
-    /// <summary>Shortens an answer; what is no list in it stays as it is, so that it still keeps its schema.</summary>
+    private const int LongestText = 72;
+
+    /// <summary>Shortens an answer; what is neither list nor long text stays as it is, so that it still keeps its schema. A table is its own text and stays whole.</summary>
     public static JsonNode? From(JsonNode? answer) => answer switch
     {
-        JsonObject group => new JsonObject(group.Select(member => KeyValuePair.Create(member.Key, From(member.Value)))),
-        JsonArray list => new JsonArray([.. list.Take(1).Select(From)]),
+        JsonObject group => new JsonObject(group.Select(member => KeyValuePair.Create(member.Key, Text(member.Value) ?? From(member.Value)))),
+        JsonArray list => new JsonArray([.. list.Take(1).Select(one => Text(one) ?? From(one))]),
         _ => answer?.DeepClone(),
     };
+
+    private static JsonNode? Text(JsonNode? value) =>
+        value is JsonValue && value.GetValueKind() == JsonValueKind.String && value.GetValue<string>() is { Length: > LongestText } text ? JsonValue.Create(Beginning(text)) : null;
+
+    // Cut between two words; a marking or pointer without spaces is never that long.
+    private static string Beginning(string text) => text.LastIndexOf(' ', LongestText) is > 0 and var end ? text[..end] + " …" : text;
 }
