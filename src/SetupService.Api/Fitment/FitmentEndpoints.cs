@@ -1,5 +1,6 @@
 using SetupService.Api.Fitment.Batch;
 using SetupService.Api.Fitment.CarCheck;
+using SetupService.Api.Fitment.Catalogue;
 using SetupService.Api.Fitment.Check;
 using SetupService.Api.Fitment.Compare;
 using SetupService.Api.Fitment.Window;
@@ -17,5 +18,6 @@ internal static class FitmentEndpoints
         group.MapCarCheck();
         group.MapWindow();
         group.MapFitmentBatch();
+        group.MapCatalogue();
     }
 }

@@ -2,6 +2,7 @@ using System.Text.Json;
 using System.Text.Json.Serialization;
 using SetupService.Api.Fitment.Batch;
 using SetupService.Api.Fitment.CarCheck;
+using SetupService.Api.Fitment.Catalogue;
 using SetupService.Api.Fitment.Check;
 using SetupService.Api.Fitment.Compare;
 using SetupService.Api.Fitment.Window;
@@ -165,4 +166,6 @@ namespace SetupService.Api.Host;
 [JsonSerializable(typeof(BatchCarLine))]
 [JsonSerializable(typeof(BatchCandidateLine))]
 [JsonSerializable(typeof(BatchAnswerLine))]
+[JsonSerializable(typeof(CatalogueCarLine))]
+[JsonSerializable(typeof(CatalogueAnswerLine))]
 internal sealed partial class ContractJsonContext : JsonSerializerContext;

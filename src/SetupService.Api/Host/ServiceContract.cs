@@ -1,6 +1,7 @@
 using FluentValidation;
 using SetupService.Api.Fitment;
 using SetupService.Api.Fitment.Batch;
+using SetupService.Api.Fitment.Catalogue;
 using SetupService.Api.Fitment.Check;
 using SetupService.Api.Fitment.Compare;
 using SetupService.Api.Fitment.Window;
@@ -23,6 +24,7 @@ using SetupService.Api.Wear.Diagnosis;
 using SetupService.Api.Wear.Forecast;
 using SetupService.Api.Wear.Temperatures;
 using SetupService.Domain.Fitment;
+using SetupService.Domain.Fitment.Cars;
 using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wheels;
@@ -66,7 +68,8 @@ public static class ServiceContract
         DocumentMapping.Create<WindowRequest, (Vehicle, Tyre)>(WindowMapper.Map),
         DocumentMapping.Create<TyreRankingRequest, (Tyre[], Vehicle?, Wheel?)>(TyreRankingMapper.Read),
         DocumentMapping.OfMember<BatchCarLine, VehicleDocument, Vehicle>("vehicle", static one => one.Vehicle, VehicleMapper.MapForFitment),
-        DocumentMapping.OfMember<BatchCandidateLine, FittingDocument, Fitting>("candidate", static line => line.Candidate, FitmentMapper.Map),
+        DocumentMapping.Create<BatchCandidateLine, CarCandidate>(CandidateMapper.Map),
+        DocumentMapping.Create<CatalogueCarLine, FitmentCar>(CatalogueMapper.Map),
         OfCar<TravelSweepRequest>(static one => one.Vehicle),
         OfCar<AdjustmentRequest>(static one => one.Vehicle),
         OfCar<DrawingRequest>(static one => one.Vehicle),

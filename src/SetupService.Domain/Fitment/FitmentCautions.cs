@@ -55,7 +55,7 @@ public static class FitmentCautions
         }
 
         cautions.AddRange(GivenCautions.For(car, candidate.Tyre, units));
-        if (car.Vehicle.Opposite(car.Position).Tyre is { } other && other.Marking.Construction != candidate.Tyre.Marking.Construction) cautions.Add(MixedConstruction);
+        if (car.OppositeTyre is { } other && other.Marking.Construction != candidate.Tyre.Marking.Construction) cautions.Add(MixedConstruction);
         if (candidate.Wheel.SpacerMm > 0) cautions.Add(Spacer);
         cautions.Add(Fasteners);
         cautions.Add(TryByHand);

@@ -33,9 +33,10 @@ public sealed class FitmentContext
             Contradicting = ContradictingGaps();
         }
 
-        OtherCircumferenceMm = Circumference(vehicle.Opposite(position).Tyre);
+        OppositeTyre = vehicle.Opposite(position).Tyre;
+        OtherCircumferenceMm = Circumference(OppositeTyre);
         PresentDifferencePct = 100 * ((Circumference(Axle.Tyre) / OtherCircumferenceMm) - 1);
-        HubBoltCircle = Axle.Hub.BoltCircle ?? Axle.Wheel?.BoltCircle;
+        HubBoltCircle = HubCircle(Axle);
         PresentEngagementMm = Axle.Wheel?.SpacerHasOwnFasteners == true ? null : Axle.Hub.FastenerLengthMm - Axle.Wheel?.PadThicknessMm - Axle.Wheel?.SpacerMm;
         Applicable = ApplicableChecks();
     }
@@ -92,7 +93,10 @@ public sealed class FitmentContext
 
     internal TravelAllowance Travel { get; }
 
-    internal double? OtherCircumferenceMm { get; }
+    /// <summary>The tyre on the other axle, which this one is held against; null where it is not described.</summary>
+    public Tyres.Tyre? OppositeTyre { get; private set; }
+
+    internal double? OtherCircumferenceMm { get; private set; }
 
     internal double? PresentDifferencePct { get; }
 
@@ -102,6 +106,18 @@ public sealed class FitmentContext
 
     /// <summary>Computes for one axle of a car what its checks share.</summary>
     public static FitmentContext Prepare(Vehicle vehicle, CarAxle position, CheckSettings settings) => new(vehicle, position, settings);
+
+    /// <summary>The same axle of the car after the tyre on the other axle is changed; how far front and rear differ today stays as it is.</summary>
+    public FitmentContext WithOpposite(Tyres.Tyre tyre)
+    {
+        var changed = (FitmentContext)MemberwiseClone();
+        changed.OppositeTyre = tyre;
+        changed.OtherCircumferenceMm = Circumference(tyre);
+        return changed;
+    }
+
+    /// <summary>The bolt circle of an axle's hub, else that of the wheel fitted now.</summary>
+    internal static Wheels.BoltCircle? HubCircle(Axle axle) => axle.Hub.BoltCircle ?? axle.Wheel?.BoltCircle;
 
     /// <summary>
     /// The checks that must be known for a verdict: the caller's, else the usual ones, and the brake where the candidate's rim is smaller than

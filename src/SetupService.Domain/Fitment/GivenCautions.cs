@@ -67,7 +67,7 @@ public static class GivenCautions
     {
         var (axle, other) = car.Position == CarAxle.Front ? ("front", "rear") : ("rear", "front");
         var present = car.Axle.Tyre;
-        var opposite = car.Vehicle.Opposite(car.Position).Tyre;
+        var opposite = car.OppositeTyre;
         if (candidate?.Marking.IsTemporarySpare == true) Add($"The new tyre {candidate.Marking.StandardText} is a temporary spare");
         if (present?.Marking.IsTemporarySpare == true) Add($"The {axle} axle's present tyre {present.Marking.StandardText} is a temporary spare");
         if (opposite?.Marking.IsTemporarySpare == true) Add($"The {other} axle's tyre {opposite.Marking.StandardText} is a temporary spare");

@@ -31,6 +31,7 @@ internal sealed record ExampleCall(string Method, string Path, string? Request, 
         new("POST", "/v1/fitment/drawing", "fitment-drawing.request.json", "fitment-drawing.answer.svg"),
         new("POST", "/v1/fitment/batch", "fitment-batch.request.ndjson", "fitment-batch.answer.ndjson"),
         new("POST", "/v1/fitment/batch/csv", "fitment-batch.request.csv", "fitment-batch.answer.csv"),
+        new("POST", "/v1/fitment/catalogue", "fitment-catalogue.request.csv", "fitment-catalogue.answer.ndjson"),
         new("POST", "/v1/geometry/travel-sweep", "travel-sweep.request.json", "travel-sweep.answer.json"),
         new("POST", "/v1/geometry/travel-sweep/chart", "travel-sweep.request.json", "travel-sweep.answer.svg"),
         new("POST", "/v1/geometry/drawing", "geometry-drawing.request.json", "geometry-drawing.answer.svg"),
@@ -84,15 +85,18 @@ internal sealed record ExampleCall(string Method, string Path, string? Request, 
         return Typed(await File.ReadAllTextAsync(FileOf(Request)), type);
     }
 
-    /// <summary>The car goes before the table; it stands in the file beside it.</summary>
+    /// <summary>The car, or the cars of a catalogue, go before the table; they stand in the file beside it.</summary>
     private static async Task<HttpContent> FormAsync(string table)
     {
+        var cars = table.Replace(".request.csv", ".cars.ndjson", StringComparison.Ordinal);
         var car = table.Replace(".request.csv", ".car.json", StringComparison.Ordinal);
-        return new MultipartFormDataContent
-        {
-            { Typed(await File.ReadAllTextAsync(FileOf(car)), "application/json"), "car" },
-            { Typed(await File.ReadAllTextAsync(FileOf(table)), "text/csv"), "candidates" },
-        };
+        MultipartFormDataContent form = [];
+        if (File.Exists(FileOf(cars)))
+            form.Add(Typed(await File.ReadAllTextAsync(FileOf(cars)), "application/x-ndjson"), "cars");
+        else
+            form.Add(Typed(await File.ReadAllTextAsync(FileOf(car)), "application/json"), "car");
+        form.Add(Typed(await File.ReadAllTextAsync(FileOf(table)), "text/csv"), "candidates");
+        return form;
     }
 
     private static StringContent Typed(string text, string type) => new(text, Encoding.UTF8, new MediaTypeHeaderValue(type));

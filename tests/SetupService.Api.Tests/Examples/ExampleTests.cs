@@ -49,7 +49,7 @@ public sealed class ExampleTests(ServiceFixture fixture) : IClassFixture<Service
     [Fact]
     public void Every_file_kept_is_sent_or_answered()
     {
-        var known = ExampleCall.All.SelectMany(call => new[] { call.Request, call.Answer }).OfType<string>().Append("fitment-batch.car.json").Distinct();
+        var known = ExampleCall.All.SelectMany(call => new[] { call.Request, call.Answer }).OfType<string>().Append("fitment-batch.car.json").Append("fitment-catalogue.cars.ndjson").Distinct();
         var kept = Directory.GetFiles(ExampleCall.FileOf("")).Select(Path.GetFileName).OfType<string>();
 
         Assert.Equal(known.Order(StringComparer.Ordinal), kept.Order(StringComparer.Ordinal));

@@ -33,7 +33,9 @@ public sealed class ExamplesInDescriptionTests(ServiceFixture fixture) : IClassF
             var isTable = call.Request.EndsWith(".csv", StringComparison.Ordinal);
             var example = Shown(document, content.GetProperty(isTable ? "multipart/form-data" : MediaTypeOf(call.Request)))!.Value;
             await Same(call.Request, isTable ? example.GetProperty("candidates") : example, rows: int.MaxValue);
-            if (isTable)
+            if (isTable && example.TryGetProperty("cars", out var cars))
+                await Same("fitment-catalogue.cars.ndjson", cars, rows: int.MaxValue);
+            else if (isTable)
                 await Same("fitment-batch.car.json", example.GetProperty("car"), rows: int.MaxValue);
         }
     }

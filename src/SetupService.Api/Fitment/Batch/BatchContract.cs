@@ -1,4 +1,5 @@
 using System.Text.Json.Serialization;
+using SetupService.Api.Fitment.CarCheck;
 using SetupService.Api.Fitment.Check;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Problems;
@@ -16,12 +17,12 @@ public sealed record BatchCarLine
     [JsonRequired]
     public VehicleDocument Vehicle { get; set; } = null!;
 
-    /// <summary>Which axle.</summary>
+    /// <summary>Which axle a <c>candidate</c> goes on.</summary>
     [JsonRequired]
     [Sample("front")]
     public CarAxle Axle { get; set; }
 
-    /// <summary>A change of static camber made at the same time.</summary>
+    /// <summary>A change of static camber made at the same time at that axle.</summary>
     public CamberChangeDocument? CamberChange { get; set; }
 
     /// <summary>What the caller wants of the margins.</summary>
@@ -33,16 +34,21 @@ public sealed record BatchCarLine
     public CheckId[]? Required { get; set; }
 }
 
-/// <summary>A line that asks about one candidate on the car set before it.</summary>
+/// <summary>A line that asks about one candidate: <c>candidate</c>, or <c>front</c>, <c>rear</c> or both of them.</summary>
 public sealed record BatchCandidateLine
 {
     /// <summary>What the caller calls this candidate: a text or a whole number, given back as it came.</summary>
     [Sample("wheel-17-8-42")]
     public LineId? Id { get; set; }
 
-    /// <summary>The wheel and tyre to be checked.</summary>
-    [JsonRequired]
-    public FittingDocument Candidate { get; set; } = null!;
+    /// <summary>The wheel and tyre for the axle that the car's line names; in a catalogue, where it names none, for all four wheels.</summary>
+    public FittingDocument? Candidate { get; set; }
+
+    /// <summary>What goes on the front of the whole car; where left out it stays as it is.</summary>
+    public FittingDocument? Front { get; set; }
+
+    /// <summary>What goes on the rear of the whole car; where left out it stays as it is.</summary>
+    public FittingDocument? Rear { get; set; }
 }
 
 // Describes the lines; BatchLines writes them.
@@ -57,7 +63,7 @@ public sealed record BatchAnswerLine
     [Sample("wheel-17-8-42")]
     public LineId? Id { get; init; }
 
-    /// <summary>The gravest status, as in the single call.</summary>
+    /// <summary>The gravest status, as in the single call. For a whole car the members down to <c>unknown</c> are of both axles together.</summary>
     [Sample("caution")]
     public CheckStatus? Verdict { get; init; }
 
@@ -89,8 +95,17 @@ public sealed record BatchAnswerLine
     [Sample("springSeatClearance")]
     public CheckId[]? Unknown { get; init; }
 
+    /// <summary>Of a whole car: the front axle.</summary>
+    public BatchAxleResponse? Front { get; init; }
+
+    /// <summary>Of a whole car: the rear axle.</summary>
+    public BatchAxleResponse? Rear { get; init; }
+
     /// <summary>With <c>detail=checks</c> or <c>detail=full</c>: the answer of the single call in that detail.</summary>
     public CheckAnswer? Result { get; init; }
+
+    /// <summary>The same of a whole car.</summary>
+    public CarCheckAnswer? CarResult { get; init; }
 
     /// <summary>Why the line could not be answered.</summary>
     public Problem? Problem { get; init; }
@@ -99,10 +114,46 @@ public sealed record BatchAnswerLine
     public BatchSummary? Summary { get; init; }
 }
 
+/// <summary>One axle of a whole car in a batch's answer.</summary>
+public sealed record BatchAxleResponse
+{
+    /// <summary>The axle's own verdict.</summary>
+    [Sample("caution")]
+    public required CheckStatus Verdict { get; init; }
+
+    /// <summary>The checks it was made by.</summary>
+    [Sample("outboardClearance")]
+    public required CheckId[] DecidedBy { get; init; }
+
+    /// <summary>The least probable room; null where no room is known.</summary>
+    [Sample(4.3)]
+    public required double? ProbableMm { get; init; }
+}
+
+/// <summary>How many there are of each verdict, sent or not.</summary>
+public sealed record VerdictCounts
+{
+    /// <summary>How many pass.</summary>
+    [Sample(1)]
+    public required long PassCount { get; init; }
+
+    /// <summary>How many are cautions.</summary>
+    [Sample(1)]
+    public required long CautionCount { get; init; }
+
+    /// <summary>How many fail.</summary>
+    [Sample(0)]
+    public required long FailCount { get; init; }
+
+    /// <summary>How many are unknown.</summary>
+    [Sample(0)]
+    public required long UnknownCount { get; init; }
+}
+
 /// <summary>The counts of a batch.</summary>
 public sealed record BatchSummary
 {
-    /// <summary>Number of lines that got an answer line: answered and refused together.</summary>
+    /// <summary>Number of lines answered and refused together, sent or not.</summary>
     [Sample(3)]
     public required long LineCount { get; init; }
 
@@ -113,6 +164,9 @@ public sealed record BatchSummary
     /// <summary>Number of lines answered with a problem.</summary>
     [Sample(1)]
     public required long RefusedCount { get; init; }
+
+    /// <summary>The verdicts of the lines answered.</summary>
+    public required VerdictCounts Verdicts { get; init; }
 
     /// <summary>True when everything sent was read to its end; false when the service stopped waiting for a line.</summary>
     [Sample(true)]

@@ -24,7 +24,7 @@ internal static class BatchEndpoint
         contract.ReaderOf<BatchCarLine>();
         contract.ReaderOf<BatchCandidateLine>();
         group.MapPost("/batch", StartLines)
-            .WithQuery(Detail, QueryParameters.Units)
+            .WithQuery(Detail, VerdictFilter.Parameter, QueryParameters.Units)
             .WithMetadata(new AcceptsMetadata([NdjsonBatch.MediaType], typeof(string)))
             .WithMediaTypes(NdjsonBatch.MediaType)
             .WithProblems(Refusals)
@@ -34,15 +34,15 @@ internal static class BatchEndpoint
             .WithSummary("Many candidates in one request, as JSON lines")
             .WithDescription("""
                 Checks a stream of candidates of any length, in order, in constant memory. A line {"vehicle", "axle"} sets the car for the
-                lines after it (schema BatchCarLine); a line {"id", "candidate"} gets one answer line (BatchCandidateLine, BatchAnswerLine),
-                bad lines included. The last line is a summary; without it the answer was cut off. A body without a line is refused.
+                lines after it (schema BatchCarLine); a line {"id", "candidate"}, or {"id", "front", "rear"} for the whole car, gets one answer
+                line (BatchCandidateLine, BatchAnswerLine), bad lines included. The last line is a summary; without it the answer was cut off. A body without a line is refused.
                 A line may have 64 KiB, and the service waits 30 s for the next bytes.
                 Both sides stream: read answers while you write, or both ends wait for each other once their buffers are full.
                 A batch changes nothing, so sending it again is safe.
                 """);
         group.MapPost("/batch/csv", StartTable)
-            .WithQuery(QueryParameters.Units)
-            .WithMetadata(new AcceptsMetadata([CsvBatch.RequestMediaType], typeof(string)))
+            .WithQuery(VerdictFilter.Parameter, QueryParameters.Units)
+            .WithMetadata(new AcceptsMetadata([FormParts.MediaType], typeof(string)))
             .WithMediaTypes(CsvBatch.MediaType)
             .WithProblems(Refusals)
             .WithSchemas(typeof(BatchCarLine))
@@ -50,10 +50,12 @@ internal static class BatchEndpoint
             .WithName("fitmentBatchCsv")
             .WithSummary("Many candidates in one request, as a table")
             .WithDescription("""
-                Checks a table of candidates of any length, a row a line, in the same order, in constant memory. Send multipart/form-data with
+                Checks a table of candidates of any length, a row a line, in the same order. Send multipart/form-data with
                 the part car (JSON of vehicle and axle) before the part candidates (text/csv with a header of the wheel's and tyre's
-                member names in any order; the two masses are wheel.massKg and tyre.massKg, the markings wheelMarking and tyreMarking). The answer is text/csv, sent in blocks of some tens
-                of KiB; its column reasons says in a sentence or two what decided a row that is no pass. A row may have 64 KiB, and the service waits 30 s for the next bytes.
+                member names in any order; the two masses are wheel.massKg and tyre.massKg, the markings wheelMarking and tyreMarking). Commas,
+                semicolons or tabs stand between columns, as the header has them; where no comma does, numbers may have a decimal comma. Columns of your own
+                are passed through, unless their name is near a known one; rows without a filled cell are left out. The answer is text/csv with the same
+                separator and decimal mark, sent in blocks of some tens of KiB; its column reasons says what decided a row that is no pass. A row may have 64 KiB, and the service waits 30 s for the next bytes.
                 Both sides stream: read answers while you write. A batch changes nothing, so sending it again is safe.
                 """);
     }
@@ -64,25 +66,31 @@ internal static class BatchEndpoint
             return problem;
         return TypeOf(context, NdjsonBatch.MediaType) is null
             ? Problem.Create(ProblemTypes.UnsupportedMediaType, "The body's Content-Type is not application/x-ndjson. A table goes to /v1/fitment/batch/csv.")
-            : new NdjsonBatch(contract, settings, query.Word<CheckDetail>(Detail) ?? CheckDetail.Verdict, query.Units);
+            : new NdjsonBatch(contract, settings, query.Word<CheckDetail>(Detail) ?? CheckDetail.Verdict, VerdictFilter.From(query), query.Units);
     }
 
     private static IResult StartTable(HttpContext context, QueryReader query, JsonContract contract, BatchSettings settings)
     {
-        if ((query.Problem ?? EncodedBody(context)) is { } problem)
+        if ((query.Problem ?? FindFormProblem(context, "car and candidates")) is { } problem)
             return problem;
-        if (TypeOf(context, CsvBatch.RequestMediaType) is not { } type)
-        {
-            return Problem.Create(
-                ProblemTypes.UnsupportedMediaType,
-                "The body's Content-Type is not multipart/form-data with the parts car and candidates. JSON lines go to /v1/fitment/batch.");
-        }
-
-        var boundary = HeaderUtilities.RemoveQuotes(type.Boundary).ToString();
-        return boundary.Length is 0 or > CsvBatch.LongestBoundary
-            ? Problem.Create(ProblemTypes.UnsupportedMediaType, "The Content-Type multipart/form-data names no boundary of 1 to 70 characters.")
-            : new CsvBatch(contract, settings, boundary, query.Units);
+        return new CsvBatch(contract, settings, BoundaryOf(context)!, VerdictFilter.From(query), query.Units);
     }
+
+    /// <summary>Why a body is not read as a form; null where it is.</summary>
+    internal static Problem? FindFormProblem(HttpContext context, string parts)
+    {
+        if (EncodedBody(context) is { } encoded)
+            return encoded;
+        if (TypeOf(context, FormParts.MediaType) is null)
+            return Problem.Create(ProblemTypes.UnsupportedMediaType, $"The body's Content-Type is not multipart/form-data with the parts {parts}. JSON lines go to /v1/fitment/batch.");
+        return BoundaryOf(context) is null
+            ? Problem.Create(ProblemTypes.UnsupportedMediaType, "The Content-Type multipart/form-data names no boundary of 1 to 70 characters.")
+            : null;
+    }
+
+    /// <summary>What stands between the parts of a form; null where its Content-Type does not say.</summary>
+    internal static string? BoundaryOf(HttpContext context) =>
+        HeaderUtilities.RemoveQuotes(TypeOf(context, FormParts.MediaType)?.Boundary ?? default).ToString() is { Length: > 0 and <= FormParts.LongestBoundary } boundary ? boundary : null;
 
     private static Problem? EncodedBody(HttpContext context) =>
         BodyHeaders.IsEncoded(context.Request.Headers.ContentEncoding)

@@ -2,12 +2,14 @@ using System.Buffers;
 using System.Text.Encodings.Web;
 using System.Text.Json;
 using System.Text.Json.Serialization.Metadata;
+using SetupService.Api.Fitment.CarCheck;
 using SetupService.Api.Fitment.Check;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Documents;
 using SetupService.Api.Http.Problems;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
+using SetupService.Domain.Fitment.Cars;
 
 namespace SetupService.Api.Fitment.Batch;
 
@@ -27,6 +29,9 @@ internal sealed class BatchLines : IDisposable
     private static readonly JsonEncodedText Failed = JsonEncodedText.Encode("failed");
     private static readonly JsonEncodedText Cautioned = JsonEncodedText.Encode("cautioned");
     private static readonly JsonEncodedText Unknown = JsonEncodedText.Encode("unknown");
+    private static readonly JsonEncodedText Front = JsonEncodedText.Encode("front");
+    private static readonly JsonEncodedText Rear = JsonEncodedText.Encode("rear");
+    private static readonly JsonEncodedText CarResult = JsonEncodedText.Encode("carResult");
     private static readonly JsonEncodedText Result = JsonEncodedText.Encode("result");
     private static readonly JsonEncodedText ProblemName = JsonEncodedText.Encode("problem");
     private static readonly JsonEncodedText SummaryName = JsonEncodedText.Encode("summary");
@@ -34,6 +39,7 @@ internal sealed class BatchLines : IDisposable
     private readonly ArrayBufferWriter<byte> _buffer = new(2 * BatchLimits.FlushBytes);
     private readonly Utf8JsonWriter _writer;
     private readonly JsonTypeInfo<CheckAnswer> _answer;
+    private readonly JsonTypeInfo<CarCheckAnswer> _carAnswer;
     private readonly JsonTypeInfo<BatchSummary> _summary;
 
     public BatchLines(JsonContract contract)
@@ -44,6 +50,7 @@ internal sealed class BatchLines : IDisposable
             SkipValidation = true,
         });
         _answer = contract.TypeOf<CheckAnswer>();
+        _carAnswer = contract.TypeOf<CarCheckAnswer>();
         _summary = contract.TypeOf<BatchSummary>();
     }
 
@@ -56,35 +63,36 @@ internal sealed class BatchLines : IDisposable
     /// <summary>Empties the buffer once its bytes are sent.</summary>
     public void Clear() => _buffer.ResetWrittenCount();
 
-    public void Write(long lineNumber, LineId? id, CheckSheet sheet, CheckAnswer? result)
+    /// <summary>Writes a verdict, of a whole car with each axle's.</summary>
+    public void Write(long lineNumber, LineId? id, CarSheet sheet, bool isWhole)
     {
-        Begin(lineNumber, id);
-        _writer.WriteString(Verdict, EnumNames<CheckStatus>.EncodedOf(sheet.Verdict));
-        WriteNames(DecidedBy, sheet.DecidedBy);
-        if (sheet.GoverningMargin is { } margin)
+        Begin(lineNumber, id, sheet);
+        if (isWhole)
         {
-            _writer.WriteString(Governing, EnumNames<CheckId>.EncodedOf(sheet.Governing!.Value));
-            _writer.WritePropertyName(ProbableMm);
-            AnswerNumberConverter.Write(_writer, margin.ProbableMm);
-            _writer.WritePropertyName(WorstCaseMm);
-            AnswerNumberConverter.Write(_writer, margin.WorstCaseMm);
-        }
-        else
-        {
-            _writer.WriteNull(Governing);
-            _writer.WriteNull(ProbableMm);
-            _writer.WriteNull(WorstCaseMm);
+            WriteAxle(Front, sheet.Front);
+            WriteAxle(Rear, sheet.Rear);
         }
 
-        WriteNames(Failed, sheet.Failed);
-        WriteNames(Cautioned, sheet.Cautioned);
-        WriteNames(Unknown, sheet.Unknown);
-        if (result is not null)
-        {
-            _writer.WritePropertyName(Result);
-            JsonSerializer.Serialize(_writer, result, _answer);
-        }
+        End();
+    }
 
+    /// <summary>Writes a verdict with the answer of the single check.</summary>
+    public void Write(long lineNumber, LineId? id, CarSheet sheet, CheckAnswer result)
+    {
+        Begin(lineNumber, id, sheet);
+        _writer.WritePropertyName(Result);
+        JsonSerializer.Serialize(_writer, result, _answer);
+        End();
+    }
+
+    /// <summary>Writes the verdict on a whole car with the answer of its single check.</summary>
+    public void Write(long lineNumber, LineId? id, CarSheet sheet, CarCheckAnswer result)
+    {
+        Begin(lineNumber, id, sheet);
+        WriteAxle(Front, sheet.Front);
+        WriteAxle(Rear, sheet.Rear);
+        _writer.WritePropertyName(CarResult);
+        JsonSerializer.Serialize(_writer, result, _carAnswer);
         End();
     }
 
@@ -105,6 +113,50 @@ internal sealed class BatchLines : IDisposable
     }
 
     public void Dispose() => _writer.Dispose();
+
+    private void Begin(long lineNumber, LineId? id, CarSheet sheet)
+    {
+        Begin(lineNumber, id);
+        WriteVerdict(sheet.Verdict, sheet.DecidedBy);
+        if (sheet.Governing is { } place)
+            _writer.WriteString(Governing, EnumNames<CheckId>.EncodedOf(place));
+        else
+            _writer.WriteNull(Governing);
+        WriteRoom(sheet.GoverningMargin?.ProbableMm, ProbableMm);
+        WriteRoom(sheet.GoverningMargin?.WorstCaseMm, WorstCaseMm);
+        WriteNames(Failed, sheet.Failed);
+        WriteNames(Cautioned, sheet.Cautioned);
+        WriteNames(Unknown, sheet.Unknown);
+    }
+
+    private void WriteAxle(JsonEncodedText name, in CheckedAxle? axle)
+    {
+        if (axle is not { Sheet: var sheet })
+            return;
+        _writer.WriteStartObject(name);
+        WriteVerdict(sheet.Verdict, sheet.DecidedBy);
+        WriteRoom(sheet.GoverningMargin?.ProbableMm, ProbableMm);
+        _writer.WriteEndObject();
+    }
+
+    private void WriteVerdict(CheckStatus verdict, CheckIdSet decidedBy)
+    {
+        _writer.WriteString(Verdict, EnumNames<CheckStatus>.EncodedOf(verdict));
+        WriteNames(DecidedBy, decidedBy);
+    }
+
+    private void WriteRoom(double? roomMm, JsonEncodedText name)
+    {
+        if (roomMm is { } mm)
+        {
+            _writer.WritePropertyName(name);
+            AnswerNumberConverter.Write(_writer, mm);
+        }
+        else
+        {
+            _writer.WriteNull(name);
+        }
+    }
 
     private void Begin(long lineNumber, LineId? id)
     {

@@ -3,7 +3,7 @@ using System.Diagnostics.Metrics;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Documents;
 using SetupService.Api.Vehicles;
-using SetupService.Domain.Fitment;
+using SetupService.Domain.Fitment.Cars;
 
 namespace SetupService.Api.Fitment.Batch;
 
@@ -14,27 +14,26 @@ namespace SetupService.Api.Fitment.Batch;
 internal sealed class BatchRun(JsonContract contract)
 {
     private readonly ContractReader<BatchCarLine> _cars = contract.ReaderOf<BatchCarLine>();
-    private readonly ContractReader<BatchCandidateLine> _candidates = contract.ReaderOf<BatchCandidateLine>();
+    private readonly VerdictCounter _verdicts = new();
+    private long _answered;
     private long _metered;
 
     /// <summary>The sheet of the candidate evaluated last.</summary>
-    public CheckSheet Sheet { get; } = new();
+    public CarSheet Sheet { get; } = new();
 
     /// <summary>The car set last; null before the first and after one that could not be read.</summary>
-    public FitmentContext? Car { get; private set; }
+    public FitmentCar? Car { get; private set; }
 
     /// <summary>The candidate evaluated last.</summary>
-    public Fitting Candidate { get; private set; }
-
-    public long AnsweredCount { get; private set; }
+    public CarCandidate Candidate { get; private set; }
 
     public long RefusedCount { get; private set; }
 
     /// <summary>True when any line has been answered or refused.</summary>
-    public bool HasAnswers => AnsweredCount + RefusedCount > 0;
+    public bool HasAnswers => _answered + RefusedCount > 0;
 
     /// <summary>The reader of candidate lines, whose faults are those of the single call.</summary>
-    public ContractReader<BatchCandidateLine> Candidates => _candidates;
+    public ContractReader<BatchCandidateLine> Candidates { get; } = contract.ReaderOf<BatchCandidateLine>();
 
     /// <summary>Sets the car; false with every fault where the line is not valid, which also removes the car before it.</summary>
     public bool TrySetCar(ReadOnlySpan<byte> utf8, [NotNullWhen(false)] out Refusal? refusal)
@@ -49,7 +48,7 @@ internal sealed class BatchRun(JsonContract contract)
             return false;
         }
 
-        Car = FitmentContext.Prepare(vehicle, line.Axle, FitmentMapper.Settings(line.Tolerances, line.Required, line.CamberChange));
+        Car = new FitmentCar(vehicle, line.Axle, FitmentMapper.Settings(line.Tolerances, line.Required, line.CamberChange));
         return true;
     }
 
@@ -57,18 +56,22 @@ internal sealed class BatchRun(JsonContract contract)
     public void UnsetCar() => Car = null;
 
     /// <summary>Evaluates a candidate on the car; false where its mapping is refused. A car must be set.</summary>
-    public bool TryEvaluate(FittingDocument document, [NotNullWhen(false)] out Refusal? refusal)
+    public bool TryEvaluate(BatchCandidateLine line, [NotNullWhen(false)] out Refusal? refusal)
     {
-        if (!FitmentMapper.Map(document).Under("candidate").TryGet(out var candidate, out refusal))
+        if (!CandidateMapper.Map(line).TryGet(out var candidate, out refusal))
             return false;
 
         Candidate = candidate;
-        FitmentCheck.Evaluate(Car!, candidate, Sheet);
+        Sheet.Evaluate(Car!, candidate);
         return true;
     }
 
-    /// <summary>Counts a line answered with a verdict.</summary>
-    public void CountAnswered() => AnsweredCount++;
+    /// <summary>Counts a line answered with the verdict of the sheet.</summary>
+    public void CountAnswered()
+    {
+        _answered++;
+        _verdicts.Count(Sheet.Verdict);
+    }
 
     /// <summary>Counts a line answered with a problem.</summary>
     public void CountRefused() => RefusedCount++;
@@ -76,7 +79,7 @@ internal sealed class BatchRun(JsonContract contract)
     /// <summary>Adds the lines answered since the last call to the meter.</summary>
     public void Meter()
     {
-        var lineCount = AnsweredCount + RefusedCount;
+        var lineCount = _answered + RefusedCount;
         BatchMeter.Count(lineCount - _metered);
         _metered = lineCount;
     }
@@ -85,9 +88,10 @@ internal sealed class BatchRun(JsonContract contract)
     /// <param name="reason">Why the batch is not complete; null where it is.</param>
     public BatchSummary Summary(string? reason) => new()
     {
-        LineCount = AnsweredCount + RefusedCount,
-        AnsweredCount = AnsweredCount,
+        LineCount = _answered + RefusedCount,
+        AnsweredCount = _answered,
         RefusedCount = RefusedCount,
+        Verdicts = _verdicts.ToCounts(),
         IsComplete = reason is null,
         Reason = reason,
     };
@@ -105,5 +109,9 @@ internal static class BatchMeter
     private static readonly Meter Meter = new(Name);
     private static readonly Counter<long> Lines = Meter.CreateCounter<long>("batch.lines", "{line}", "Lines of batches answered, bad ones included.");
 
-    public static void Count(long lines) => Lines.Add(lines);
+    public static void Count(long lines)
+    {
+        if (lines > 0)
+            Lines.Add(lines);
+    }
 }

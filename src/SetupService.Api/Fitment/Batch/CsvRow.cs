@@ -18,23 +18,27 @@ internal sealed class CsvRow
 
     public string? Id { get; set; }
 
+    /// <summary>True where the number read last, of this row or one before it, had a decimal comma.</summary>
+    public bool HasDecimalComma { get; set; }
+
     public WheelDocument Wheel { get; private set; } = new();
 
     public TyreDocument Tyre { get; private set; } = new();
 
-    public FittingDocument Candidate { get; } = new();
+    /// <summary>The row as the line of a batch.</summary>
+    public BatchCandidateLine Line { get; } = new() { Candidate = new() };
 
     /// <summary>True when the cell of the tyre's marking was filled, without which there is no tyre to map; what a wheel lacks its mapping tells.</summary>
     public bool HasTyre => Tyre.Marking.Length > 0;
 
-    /// <summary>Empties every member.</summary>
+    /// <summary>Empties every member of the candidate.</summary>
     public void Clear()
     {
         Id = null;
         Wheel = new WheelDocument();
         Tyre = new TyreDocument();
-        Candidate.Wheel = Wheel;
-        Candidate.Tyre = Tyre;
+        Line.Candidate!.Wheel = Wheel;
+        Line.Candidate.Tyre = Tyre;
     }
 
     /// <summary>The text of a cell, made once for all the rows that repeat it.</summary>
@@ -60,41 +64,41 @@ internal static class CsvRowJson
     /// <summary>A number that JSON can write and a double cannot hold.</summary>
     private const string TooLarge = "1e999";
 
-    public static ReadOnlyMemory<byte> Write(SepReader.Row row, CsvColumn[] columns)
+    public static ReadOnlyMemory<byte> Write(SepReader.Row row, CsvColumn[] columns, TableSeparator separator)
     {
         ArrayBufferWriter<byte> buffer = new(512);
         using Utf8JsonWriter writer = new(buffer);
         writer.WriteStartObject();
-        Cells(writer, row, columns, "id", "");
+        Cells(writer, row, columns, separator, "id", "");
         writer.WriteStartObject("candidate");
-        Part(writer, row, columns, "wheel");
-        Part(writer, row, columns, "tyre");
+        Part(writer, row, columns, separator, "wheel");
+        Part(writer, row, columns, separator, "tyre");
         writer.WriteEndObject();
         writer.WriteEndObject();
         writer.Flush();
         return buffer.WrittenMemory;
     }
 
-    private static void Part(Utf8JsonWriter writer, SepReader.Row row, CsvColumn[] columns, string part)
+    private static void Part(Utf8JsonWriter writer, SepReader.Row row, CsvColumn[] columns, TableSeparator separator, string part)
     {
         writer.WriteStartObject(part);
-        Cells(writer, row, columns, part + ".", part + ".");
+        Cells(writer, row, columns, separator, part + ".", part + ".");
         writer.WriteEndObject();
     }
 
-    private static void Cells(Utf8JsonWriter writer, SepReader.Row row, CsvColumn[] columns, string start, string prefix)
+    private static void Cells(Utf8JsonWriter writer, SepReader.Row row, CsvColumn[] columns, TableSeparator separator, string start, string prefix)
     {
         for (var i = 0; i < columns.Length && i < row.ColCount; i++)
         {
             var column = columns[i];
-            var cell = row[i].Span;
-            if (!column.Name.StartsWith(start, StringComparison.Ordinal) || cell.IsEmpty)
+            var cell = row[i].Span.Trim();
+            if (column.IsFurther || !column.Name.StartsWith(start, StringComparison.Ordinal) || cell.IsEmpty)
                 continue;
 
             writer.WritePropertyName(column.Name[prefix.Length..]);
             if (column.IsFlag && bool.TryParse(cell, out var flag))
                 writer.WriteBooleanValue(flag);
-            else if (!column.IsNumber || !CsvColumn.TryReadNumber(cell, out var value))
+            else if (!column.IsNumber || !CsvColumn.TryReadNumber(cell, separator, out var value))
                 writer.WriteStringValue(cell);
             else if (double.IsFinite(value))
                 writer.WriteNumberValue(value);

@@ -1,6 +1,8 @@
 using System.Buffers;
+using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Text;
+using SetupService.Api.Http;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
@@ -10,103 +12,182 @@ using SetupService.Domain.Fitment.Words;
 
 namespace SetupService.Api.Fitment.Batch;
 
-/// <summary>Writes the answer rows of a table (RFC 4180) and sends them.</summary>
-internal sealed class CsvRows(HttpResponse response, BatchRun run, UnitSystem units)
+/// <summary>
+/// Writes the answer rows of a table (RFC 4180) and sends them: with the separator, and the decimal mark, that the table sent has, and with the caller's further
+/// columns behind the answer's.
+/// </summary>
+internal sealed class CsvRows(HttpResponse response, BatchRun run, VerdictFilter only, UnitSystem units) : ITableAnswers
 {
+    private const int VerdictColumn = 2;
+
     private static readonly byte[][] Verdicts = Utf8(EnumNames<CheckStatus>.List);
     private static readonly byte[][] Names = Utf8(EnumNames<CheckId>.List);
-    private static readonly SearchValues<char> NeedsQuotes = SearchValues.Create("\",\r\n ");
 
     private readonly ArrayBufferWriter<byte> _buffer = new(2 * BatchLimits.FlushBytes);
+    private SearchValues<char> _needsQuotes = SearchValues.Create("");
+    private int[] _further = [];
+    private byte _separator;
+    private bool _hasDecimalComma;
+    private long _lastLine = 1;
+
+    /// <summary>The columns of the answer, before the caller's further ones.</summary>
+    public static IReadOnlyList<string> AnswerColumns { get; } =
+        ["line", "id", "verdict", "decidedBy", "governing", "probableMm", "worstCaseMm", "failed", "cautioned", "unknown", "reasons", "problem"];
+
     /// <summary>True when the header is written; until then a problem may replace the table.</summary>
     public bool IsStarted { get; private set; }
 
-    /// <summary>Number of bytes gathered and not yet sent.</summary>
-    public int Length => _buffer.WrittenCount;
-
-    /// <summary>The line of the row written last; the header's before the first.</summary>
-    public long LastLine { get; private set; } = 1;
-
-    /// <summary>Writes the header.</summary>
-    public void Start()
+    /// <inheritdoc />
+    public void Start(IReadOnlyList<string> header, CsvColumn[] columns, TableSeparator separator)
     {
         IsStarted = true;
-        _buffer.Write("line,id,verdict,decidedBy,governing,probableMm,worstCaseMm,failed,cautioned,unknown,reasons,problem\r\n"u8);
+        _separator = (byte)separator.Letter;
+        _needsQuotes = SearchValues.Create("\"\r\n " + separator.Letter);
+        _further = [.. Enumerable.Range(0, columns.Length).Where(i => columns[i].IsFurther)];
+        for (var i = 0; i < AnswerColumns.Count; i++)
+        {
+            if (i > 0)
+                Next();
+            Text(AnswerColumns[i]);
+        }
+
+        foreach (var i in _further)
+        {
+            Next();
+            Text(header[i]);
+        }
+
+        _buffer.Write("\r\n"u8);
     }
 
-    public void Write(long line, string? id)
+    /// <inheritdoc />
+    public bool TryAnswer(in TableRow row, CsvRow candidate, [NotNullWhen(false)] out Refusal? refusal)
+    {
+        _lastLine = row.Line;
+        if (!run.TryEvaluate(candidate.Line, out refusal))
+            return false;
+        run.CountAnswered();
+        _hasDecimalComma = candidate.HasDecimalComma;
+        if (only.Keeps(run.Sheet.Verdict))
+            Write(row);
+        return true;
+    }
+
+    /// <inheritdoc />
+    public void Refuse(in TableRow row, Problem problem)
+    {
+        _lastLine = row.Line;
+        Begin(row.Line, row.Id);
+        Nothing(problem);
+        Further(row);
+        run.CountRefused();
+    }
+
+    /// <summary>Writes a row behind the last of the table.</summary>
+    public void WriteLast(Problem problem)
+    {
+        Begin(_lastLine + 1, "");
+        Nothing(problem);
+        foreach (var _ in _further)
+            Next();
+        _buffer.Write("\r\n"u8);
+    }
+
+    /// <inheritdoc />
+    public ValueTask SendMuchAsync() => _buffer.WrittenCount >= BatchLimits.FlushBytes ? SendAsync() : ValueTask.CompletedTask;
+
+    /// <inheritdoc />
+    public ValueTask SendAllAsync() => IsStarted ? SendAsync() : ValueTask.CompletedTask;
+
+    public async ValueTask SendAsync()
+    {
+        response.HttpContext.RequestAborted.ThrowIfCancellationRequested();
+        run.Meter();
+        if (_buffer.WrittenCount == 0)
+            return;
+        await response.BodyWriter.WriteAsync(_buffer.WrittenMemory, response.HttpContext.RequestAborted).ConfigureAwait(false);
+        _buffer.ResetWrittenCount();
+    }
+
+    private void Write(in TableRow row)
     {
         var sheet = run.Sheet;
-        Begin(line, id);
+        Begin(row.Line, row.Id);
         _buffer.Write(Verdicts[(int)sheet.Verdict]);
-        Comma();
+        Next();
         Set(sheet.DecidedBy);
-        Comma();
+        Next();
         if (sheet.GoverningMargin is { } margin)
         {
             _buffer.Write(Names[(int)sheet.Governing!.Value]);
-            Comma();
+            Next();
             Number(margin.ProbableMm);
-            Comma();
+            Next();
             Number(margin.WorstCaseMm);
         }
         else
         {
-            _buffer.Write(",,"u8);
+            Next();
+            Next();
         }
 
-        Comma();
+        Next();
         Set(sheet.Failed);
-        Comma();
+        Next();
         Set(sheet.Cautioned);
-        Comma();
+        Next();
         Set(sheet.Unknown);
-        Comma();
+        Next();
         if (sheet.DecidedBy.Count > 0)
-            Text(string.Join(' ', SummaryWords.Reasons(run.Car!, run.Candidate, sheet, units)));
-        _buffer.Write(",\r\n"u8);
+        {
+            var axle = sheet.OneAxle;
+            Text(string.Join(' ', SummaryWords.Reasons(axle.Car, axle.Candidate, axle.Sheet, units)));
+        }
+
+        Next();
+        Further(row);
     }
 
-    public void Write(long line, string? id, Problem problem)
+    /// <summary>Leaves the columns of a verdict empty and says why there is none.</summary>
+    private void Nothing(Problem problem)
     {
-        Begin(line, id);
-        _buffer.Write(",,,,,,,,,"u8);
+        for (var column = VerdictColumn; column < AnswerColumns.Count - 1; column++)
+            Next();
         Text(problem.Errors.Count == 0 ? problem.Detail : string.Join(" | ", problem.Errors.Select(Sentence)));
-        _buffer.Write("\r\n"u8);
     }
 
-    /// <summary>Sends what is gathered once the header is written; until then a problem may still replace the table.</summary>
-    public ValueTask SendIfStartedAsync() => IsStarted ? SendAsync() : ValueTask.CompletedTask;
-
-    public async ValueTask SendAsync()
+    /// <summary>The caller's further cells and the end of the row; a row of another width has none to pass through.</summary>
+    private void Further(in TableRow row)
     {
-        if (_buffer.WrittenCount == 0)
-            return;
-        run.Meter();
-        await response.BodyWriter.WriteAsync(_buffer.WrittenMemory, response.HttpContext.RequestAborted).ConfigureAwait(false);
-        _buffer.ResetWrittenCount();
+        foreach (var i in _further)
+        {
+            Next();
+            if (row.IsWhole)
+                Text(row.Cells[i].Span);
+        }
+
+        _buffer.Write("\r\n"u8);
     }
 
     private static string Sentence(Fault fault) => fault.Pointer is "" ? $"{fault.Code}: {fault.Message}" : $"{fault.Code} {fault.Pointer}: {fault.Message}";
 
     private void Begin(long line, string? id)
     {
-        LastLine = line;
-        Number(line);
-        Comma();
-        if (id is not null)
-            Text(id);
-        Comma();
-    }
-
-    private void Number<T>(T value)
-        where T : IUtf8SpanFormattable
-    {
-        value.TryFormat(_buffer.GetSpan(32), out var written, default, CultureInfo.InvariantCulture);
+        line.TryFormat(_buffer.GetSpan(32), out var written, default, CultureInfo.InvariantCulture);
         _buffer.Advance(written);
+        Next();
+        Text(id);
+        Next();
     }
 
-    private void Number(double value) => _buffer.Advance(AnswerNumberConverter.Format(_buffer.GetSpan(AnswerNumberConverter.MaximumLength), value));
+    private void Number(double value)
+    {
+        var digits = _buffer.GetSpan(AnswerNumberConverter.MaximumLength);
+        var length = AnswerNumberConverter.Format(digits, value);
+        if (_hasDecimalComma)
+            digits[..length].Replace((byte)'.', (byte)',');
+        _buffer.Advance(length);
+    }
 
     private void Set(CheckIdSet set)
     {
@@ -120,14 +201,19 @@ internal sealed class CsvRows(HttpResponse response, BatchRun run, UnitSystem un
         }
     }
 
-    private void Text(string text)
+    private void Text(ReadOnlySpan<char> text)
     {
-        var isQuoted = text.AsSpan().ContainsAny(NeedsQuotes);
-        var cell = isQuoted ? $"\"{text.Replace("\"", "\"\"", StringComparison.Ordinal)}\"" : text;
-        Encoding.UTF8.GetBytes(cell, _buffer);
+        if (!text.ContainsAny(_needsQuotes))
+            Encoding.UTF8.GetBytes(text, _buffer);
+        else
+            Encoding.UTF8.GetBytes($"\"{text.ToString().Replace("\"", "\"\"", StringComparison.Ordinal)}\"", _buffer);
     }
 
-    private void Comma() => _buffer.Write(","u8);
+    private void Next()
+    {
+        _buffer.GetSpan(1)[0] = _separator;
+        _buffer.Advance(1);
+    }
 
     private static byte[][] Utf8(IReadOnlyList<string> words) => [.. words.Select(Encoding.UTF8.GetBytes)];
 }

@@ -1,5 +1,6 @@
 using System.Buffers;
 using System.IO.Pipelines;
+using SetupService.Api.Http.Documents;
 
 namespace SetupService.Api.Fitment.Batch;
 
@@ -10,6 +11,7 @@ namespace SetupService.Api.Fitment.Batch;
 internal sealed class LineFeed(PipeReader pipe)
 {
     private ReadOnlySequence<byte> _buffer;
+    private byte[] _scratch = [];
     private bool _skipping;
     private bool _isReading;
 
@@ -68,6 +70,21 @@ internal sealed class LineFeed(PipeReader pipe)
             return true;
         }
     }
+
+    /// <summary>The bytes of a line in one piece, without a byte order mark; they hold until the next line is taken.</summary>
+    public ReadOnlySpan<byte> Text(in ReadOnlySequence<byte> line)
+    {
+        if (line.IsSingleSegment)
+            return ByteOrderMark.Skip(line.FirstSpan);
+
+        if (_scratch.Length == 0)
+            _scratch = new byte[BatchLimits.LineBytes];
+        line.CopyTo(_scratch);
+        return ByteOrderMark.Skip(_scratch.AsSpan(0, (int)line.Length));
+    }
+
+    /// <summary>True when there is nothing on a line.</summary>
+    public static bool IsBlank(ReadOnlySpan<byte> utf8) => utf8.IndexOfAnyExcept(" \t\r"u8) < 0;
 
     /// <summary>Drops bytes of a line that is too long and has no end yet; true when the line is reported now.</summary>
     private bool TakeExcess(out ReadOnlySequence<byte> start)

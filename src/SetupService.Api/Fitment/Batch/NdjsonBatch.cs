@@ -1,11 +1,13 @@
 using System.Buffers;
 using System.Text.Json;
+using SetupService.Api.Fitment.CarCheck;
 using SetupService.Api.Fitment.Check;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Documents;
 using SetupService.Api.Http.Problems;
 using SetupService.Domain.Answers;
+using SetupService.Domain.Fitment.Cars;
 
 namespace SetupService.Api.Fitment.Batch;
 
@@ -13,13 +15,12 @@ namespace SetupService.Api.Fitment.Batch;
 /// Answers a stream of lines with a stream of lines: reads what has come, answers every whole line of it, sends the answers,
 /// and waits for more. A caller that goes away ends it within a line.
 /// </summary>
-internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings, CheckDetail detail, UnitSystem units) : IResult
+internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings, CheckDetail detail, VerdictFilter only, UnitSystem units) : IResult
 {
     /// <summary>The media type of the lines, both ways.</summary>
     public const string MediaType = "application/x-ndjson";
 
     private readonly BatchRun _run = new(contract);
-    private byte[] _scratch = [];
     private bool _hasLines;
 
     /// <inheritdoc />
@@ -82,24 +83,24 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
 
     private async ValueTask SendAsync(HttpContext context, BatchLines lines)
     {
+        _run.Meter();
         if (lines.Length == 0)
             return;
-        _run.Meter();
         await context.Response.BodyWriter.WriteAsync(lines.Bytes, context.RequestAborted).ConfigureAwait(false);
         lines.Clear();
     }
 
     private void Answer(in ReadOnlySequence<byte> line, LineFeed feed, BatchLines lines)
     {
-        var utf8 = ByteOrderMark.Skip(Contiguous(line));
-        _hasLines |= feed.IsTooLong || !IsBlank(utf8);
+        var utf8 = feed.Text(line);
+        _hasLines |= feed.IsTooLong || !LineFeed.IsBlank(utf8);
         if (feed.IsTooLong)
         {
             RefuseTooLong(utf8, feed.LineNumber, lines);
             return;
         }
 
-        if (IsBlank(utf8))
+        if (LineFeed.IsBlank(utf8))
             return;
         if (_run.Candidates.TryRead(utf8, out var candidate))
         {
@@ -122,16 +123,29 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
         {
             Refuse(lines, lineNumber, line.Id, BatchProblems.NoCar());
         }
-        else if (_run.TryEvaluate(line.Candidate, out var refusal))
+        else if (_run.TryEvaluate(line, out var refusal))
         {
-            var result = detail == CheckDetail.Verdict ? null : CheckAnswers.Create(_run.Car, _run.Candidate, _run.Sheet, units, detail);
-            lines.Write(lineNumber, line.Id, _run.Sheet, result);
             _run.CountAnswered();
+            if (only.Keeps(_run.Sheet.Verdict))
+                Write(line.Id, lineNumber, lines);
         }
         else
         {
             Refuse(lines, lineNumber, line.Id, Problem.Invalid(_run.Candidates.Refuse(utf8, refusal)));
         }
+    }
+
+    private void Write(LineId? id, long lineNumber, BatchLines lines)
+    {
+        var isWhole = _run.Candidate.IsWhole(_run.Car!);
+        if (detail == CheckDetail.Verdict)
+            lines.Write(lineNumber, id, _run.Sheet, isWhole);
+        else if (isWhole)
+            lines.Write(lineNumber, id, _run.Sheet, CheckedCar.From(_run.Sheet).ToAnswer(units, detail));
+        else
+            lines.Write(lineNumber, id, _run.Sheet, Answer(_run.Sheet.OneAxle));
+
+        CheckAnswer Answer(CheckedAxle axle) => CheckAnswers.Create(axle.Car, axle.Candidate, axle.Sheet, units, detail);
     }
 
     private void SetCar(ReadOnlySpan<byte> utf8, long lineNumber, LineId? id, BatchLines lines)
@@ -154,51 +168,38 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
             _run.UnsetCar();
         Refuse(lines, lineNumber, id, BatchProblems.LineTooLong());
     }
+}
 
-    private ReadOnlySpan<byte> Contiguous(in ReadOnlySequence<byte> line)
+/// <summary>Determines the kind of a line that is not a valid candidate.</summary>
+internal static class LineClassifier
+{
+    /// <summary>True when the line has a member vehicle and so sets a car; and its id, null where none can be read.</summary>
+    public static (bool IsCar, LineId? Id) Classify(ReadOnlySpan<byte> utf8)
     {
-        if (line.IsSingleSegment)
-            return line.FirstSpan;
-
-        if (_scratch.Length == 0)
-            _scratch = new byte[BatchLimits.LineBytes];
-        line.CopyTo(_scratch);
-        return _scratch.AsSpan(0, (int)line.Length);
-    }
-
-    private static bool IsBlank(ReadOnlySpan<byte> utf8) => utf8.IndexOfAnyExcept(" \t\r"u8) < 0;
-
-    /// <summary>Determines the kind of a line that is not a valid candidate.</summary>
-    private static class LineClassifier
-    {
-        /// <summary>True when the line has a member vehicle and so sets a car; and its id, null where none can be read.</summary>
-        public static (bool IsCar, LineId? Id) Classify(ReadOnlySpan<byte> utf8)
+        var isCar = false;
+        LineId? id = null;
+        try
         {
-            var isCar = false;
-            LineId? id = null;
-            try
+            Utf8JsonReader reader = new(utf8, new JsonReaderOptions { MaxDepth = Http.ServiceLimits.JsonDepth });
+            if (!reader.Read() || reader.TokenType != JsonTokenType.StartObject)
+                return default;
+            while (reader.Read() && reader.TokenType == JsonTokenType.PropertyName)
             {
-                Utf8JsonReader reader = new(utf8, new JsonReaderOptions { MaxDepth = Http.ServiceLimits.JsonDepth });
-                if (!reader.Read() || reader.TokenType != JsonTokenType.StartObject)
-                    return default;
-                while (reader.Read() && reader.TokenType == JsonTokenType.PropertyName)
-                {
-                    var isId = reader.ValueTextEquals("id"u8);
-                    isCar |= reader.ValueTextEquals("vehicle"u8);
-                    reader.Read();
-                    if (isId && reader.TokenType == JsonTokenType.String && reader.GetString() is { Length: <= LineId.MaximumLength } text)
-                        id = new LineId { Text = text };
-                    else if (isId && reader.TokenType == JsonTokenType.Number && reader.TryGetInt64(out var number))
-                        id = new LineId { Number = number };
-                    reader.Skip();
-                }
+                var isId = reader.ValueTextEquals("id"u8);
+                isCar |= reader.ValueTextEquals("vehicle"u8);
+                reader.Read();
+                if (isId && reader.TokenType == JsonTokenType.String && reader.GetString() is { Length: <= LineId.MaximumLength } text)
+                    id = new LineId { Text = text };
+                else if (isId && reader.TokenType == JsonTokenType.Number && reader.TryGetInt64(out var number))
+                    id = new LineId { Number = number };
+                reader.Skip();
             }
-            catch (Exception unreadable) when (unreadable is JsonException or InvalidOperationException)
-            {
-                // What was read up to there counts; the reader of the line reports the fault itself.
-            }
-
-            return (isCar, id);
         }
+        catch (Exception unreadable) when (unreadable is JsonException or InvalidOperationException)
+        {
+            // What was read up to there counts; the reader of the line reports the fault itself.
+        }
+
+        return (isCar, id);
     }
 }

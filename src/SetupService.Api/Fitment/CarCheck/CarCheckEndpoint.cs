@@ -7,6 +7,7 @@ using SetupService.Api.Http.Queries;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
+using SetupService.Domain.Fitment.Cars;
 using SetupService.Domain.Fitment.Words;
 using SetupService.Domain.Vehicles;
 
@@ -62,18 +63,14 @@ internal sealed class CheckedCar
         if (refusal is not null)
             return refusal;
 
-        var settings = FitmentMapper.Settings(request.Tolerances, request.Required, change: null);
-        return new CheckedCar(At(CarAxle.Front, front, rear), At(CarAxle.Rear, rear, front));
-
-        // The other axle has what is put on it.
-        CheckedFitting? At(CarAxle axle, Fitting? candidate, Fitting? other)
-        {
-            if (candidate is not { } fitting) return null;
-            var opposite = axle == CarAxle.Front ? CarAxle.Rear : CarAxle.Front;
-            var car = other is { } changed ? vehicle!.With(opposite, vehicle!.At(opposite) with { Wheel = changed.Wheel, Tyre = changed.Tyre }) : vehicle!;
-            return new CheckedFitting(FitmentContext.Prepare(car, axle, settings), fitting);
-        }
+        var sheet = new CarSheet();
+        sheet.Evaluate(new FitmentCar(vehicle!, axle: null, FitmentMapper.Settings(request.Tolerances, request.Required, change: null)), new CarCandidate(front, rear));
+        return From(sheet);
     }
+
+    /// <summary>A car as it stands on a sheet.</summary>
+    public static CheckedCar From(CarSheet sheet) => new(
+        sheet.Front is { } front ? new CheckedFitting(front) : null, sheet.Rear is { } rear ? new CheckedFitting(rear) : null);
 
     public CarCheckAnswer ToAnswer(UnitSystem units, CheckDetail detail)
     {

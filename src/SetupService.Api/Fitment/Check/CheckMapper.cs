@@ -2,6 +2,7 @@ using SetupService.Api.Http;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
+using SetupService.Domain.Fitment.Cars;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Fitment.Check;
@@ -9,19 +10,18 @@ namespace SetupService.Api.Fitment.Check;
 /// <summary>A request for a check, mapped and evaluated.</summary>
 internal sealed class CheckedFitting
 {
+    /// <summary>An axle that was evaluated.</summary>
+    public CheckedFitting(in CheckedAxle axle) => (Car, Candidate, Sheet) = (axle.Car, axle.Candidate, axle.Sheet);
+
     /// <summary>Evaluates a candidate on an axle of a car.</summary>
     public CheckedFitting(FitmentContext car, in Fitting candidate)
-    {
-        Car = car;
-        Candidate = candidate;
-        FitmentCheck.Evaluate(car, candidate, Sheet);
-    }
+        : this(new CheckedAxle(car, candidate, new CheckSheet())) => FitmentCheck.Evaluate(car, candidate, Sheet);
 
     public FitmentContext Car { get; }
 
     public Fitting Candidate { get; }
 
-    public CheckSheet Sheet { get; } = new();
+    public CheckSheet Sheet { get; }
 
     /// <summary>Evaluates a request; refused where its mapping is.</summary>
     public static MapResult<CheckedFitting> Evaluate(CheckRequest request)

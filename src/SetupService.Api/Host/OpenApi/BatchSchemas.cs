@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
 using SetupService.Api.Fitment.Batch;
+using SetupService.Api.Fitment.Catalogue;
 
 namespace SetupService.Api.Host.OpenApi;
 
@@ -16,8 +17,8 @@ internal sealed class BatchSchemas : IOpenApiOperationTransformer
             return Task.CompletedTask;
 
         OpenApiSchemaReference car = new(nameof(BatchCarLine), context.Document);
-        if (sent.TryGetValue(CsvBatch.RequestMediaType, out var form))
-            DescribeForm(form, car);
+        if (sent.TryGetValue(FormParts.MediaType, out var form))
+            DescribeForm(form, operation, car, context.Document!);
         if (!sent.TryGetValue(NdjsonBatch.MediaType, out var lines))
             return Task.CompletedTask;
 
@@ -50,26 +51,36 @@ internal sealed class BatchSchemas : IOpenApiOperationTransformer
         return new OpenApiSchemaReference(name, document);
     }
 
-    private static void DescribeForm(OpenApiMediaType form, IOpenApiSchema car)
+    private static void DescribeForm(OpenApiMediaType form, OpenApiOperation operation, IOpenApiSchema car, OpenApiDocument document)
+    {
+        if (operation.Responses?["200"].Content?.TryGetValue(NdjsonBatch.MediaType, out var answers) != true)
+        {
+            DescribeForm(form, ("car", car, "application/json"), (CsvBatch.MediaType, "The table: a header of member names, then a candidate a row."));
+            return;
+        }
+
+        var cars = Lines(document, "CatalogueCarLines", "Lines, a car each.", new OpenApiSchemaReference(nameof(CatalogueCarLine), document));
+        DescribeForm(form, ("cars", cars, NdjsonBatch.MediaType), ($"{NdjsonBatch.MediaType}, {CsvBatch.MediaType}", "The candidates: lines of BatchCandidateLine, or a table with a candidate a row."));
+        answers!.Schema = Lines(
+            document, "CatalogueAnswerLines", "Lines, one for each pair kept and each car and candidate that cannot be read; the last is the summary.", new OpenApiSchemaReference(nameof(CatalogueAnswerLine), document));
+    }
+
+    private static void DescribeForm(OpenApiMediaType form, (string Name, IOpenApiSchema Schema, string Type) first, (string Type, string Description) candidates)
     {
         form.Schema = new OpenApiSchema
         {
             Type = JsonSchemaType.Object,
             Properties = new Dictionary<string, IOpenApiSchema>
             {
-                ["car"] = car,
-                ["candidates"] = new OpenApiSchema
-                {
-                    Type = JsonSchemaType.String,
-                    Description = "The table: a header of member names, then a candidate a row.",
-                },
+                [first.Name] = first.Schema,
+                ["candidates"] = new OpenApiSchema { Type = JsonSchemaType.String, Description = candidates.Description },
             },
-            Required = new HashSet<string> { "car", "candidates" },
+            Required = new HashSet<string> { first.Name, "candidates" },
         };
         form.Encoding = new Dictionary<string, OpenApiEncoding>
         {
-            ["car"] = new() { ContentType = "application/json" },
-            ["candidates"] = new() { ContentType = CsvBatch.MediaType },
+            [first.Name] = new() { ContentType = first.Type },
+            ["candidates"] = new() { ContentType = candidates.Type },
         };
     }
 }

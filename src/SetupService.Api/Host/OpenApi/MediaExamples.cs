@@ -49,7 +49,7 @@ internal sealed class MediaExamples : IOpenApiOperationTransformer
     {
         foreach ((var type, var media) in content ?? new Dictionary<string, OpenApiMediaType>())
         {
-            var isForm = type == CsvBatch.RequestMediaType;
+            var isForm = type == FormParts.MediaType;
             var file = $"{name}.request.{(isForm ? "csv" : Endings.GetValueOrDefault(type))}";
             if ((isForm ? Form(name) : ExampleFiles.Find(file)) is { } example)
                 Share(media, document, file, example);
@@ -76,11 +76,15 @@ internal sealed class MediaExamples : IOpenApiOperationTransformer
         media.Examples = new Dictionary<string, IOpenApiExample> { ["demo"] = new OpenApiExampleReference(same ?? file, document) };
     }
 
-    /// <summary>The parts of a table's request, each under its name.</summary>
-    private static JsonObject? Form(string name) =>
-        ExampleFiles.Find(name + ".car.json") is { } car && ExampleFiles.Find(name + ".request.csv") is { } candidates
-            ? new JsonObject { ["car"] = car, ["candidates"] = candidates }
-            : null;
+    /// <summary>The parts of a form, each under its name.</summary>
+    private static JsonObject? Form(string name)
+    {
+        if (ExampleFiles.Find(name + ".request.csv") is not { } candidates)
+            return null;
+        if (ExampleFiles.Find(name + ".car.json") is { } car)
+            return new JsonObject { ["car"] = car, ["candidates"] = candidates };
+        return ExampleFiles.Find(name + ".cars.ndjson") is { } cars ? new JsonObject { ["cars"] = cars, ["candidates"] = candidates } : null;
+    }
 
     private static void ShowPage(OpenApiOperation operation, string resource, string page)
     {

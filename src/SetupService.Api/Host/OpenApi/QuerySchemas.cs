@@ -18,6 +18,7 @@ internal static class QuerySchemas
             : parameter.Description,
         Required = parameter.IsRequired,
         Schema = SchemaOf(parameter),
+        Explode = parameter is not WordsParameter,
         Example = SampleOf(parameter),
     };
 
@@ -36,14 +37,21 @@ internal static class QuerySchemas
             Enum = [.. word.Words.Select(one => (JsonNode)one)],
             Default = word.Default is null ? null : JsonValue.Create(word.Default),
         },
+        WordsParameter words => new OpenApiSchema
+        {
+            Type = JsonSchemaType.Array,
+            MinItems = 1,
+            Items = new OpenApiSchema { Type = JsonSchemaType.String, Enum = [.. words.Words.Select(one => (JsonNode)one)] },
+        },
         _ => throw new InvalidOperationException($"{parameter.Name} is of no known kind."),
     };
 
-    private static JsonValue? SampleOf(QueryParameter parameter) => parameter switch
+    private static JsonNode? SampleOf(QueryParameter parameter) => parameter switch
     {
         TextParameter text => JsonValue.Create(text.Sample),
         NumberParameter number => JsonValue.Create(number.Sample),
         EnumParameter word => JsonValue.Create(word.Default ?? word.Words[0]),
+        WordsParameter words => new JsonArray(JsonValue.Create(words.Words[0])),
         _ => null,
     };
 }

@@ -56,6 +56,13 @@ internal sealed class SharedParts : IOpenApiDocumentTransformer
     /// <summary>A parameter's closed set of words gets a schema of its own.</summary>
     private static void NameWords(OpenApiDocument document, OpenApiParameter parameter, string operation)
     {
+        if (parameter.Schema is OpenApiSchema { Items.Enum: { Count: > 0 } words } list)
+        {
+            // Several words are those of a set that answers have too.
+            var known = document.Components!.Schemas!.First(one => one.Value.Enum is { } others && others.Select(word => word?.ToString()).SequenceEqual(words.Select(word => word?.ToString())));
+            list.Items = new OpenApiSchemaReference(known.Key, document);
+        }
+
         if (parameter.Schema is not OpenApiSchema { Enum.Count: > 0 } schema)
             return;
 

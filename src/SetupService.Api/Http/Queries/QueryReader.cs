@@ -65,6 +65,14 @@ public sealed class QueryReader : IBindableFromHttpContext<QueryReader>, IEndpoi
         return Find(parameter) is { } text && EnumNames<T>.TryGet(text, out var word) ? word : null;
     }
 
+    /// <summary>The words given as members of their enum, or null where none are.</summary>
+    public IReadOnlyList<T>? Words<T>(WordsParameter parameter)
+        where T : struct, Enum
+    {
+        ArgumentNullException.ThrowIfNull(parameter);
+        return Find(parameter) is { } text ? Array.ConvertAll(WordsParameter.Read(text), static word => EnumNames<T>.TryGet(word, out var value) ? value : default) : null;
+    }
+
     /// <summary>The 400 for a text that could not be read.</summary>
     public static Problem Unreadable(TextParameter parameter, ParseFault fault)
     {

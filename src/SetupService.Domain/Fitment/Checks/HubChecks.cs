@@ -18,7 +18,7 @@ public static class HubChecks
         if (car.HubBoltCircle is not { } hub) return CheckResult.Unknown(UnknownReason.ValueMissing) with { Value = candidate.Wheel.BoltCircle?.DiameterMm };
         if (candidate.Wheel.BoltCircle is not { } wheel) return CheckResult.Unknown(UnknownReason.ValueMissing) with { Limit = hub.DiameterMm };
         var reason = car.Axle.Hub.BoltCircle is null ? UnknownReason.FromPresentWheel : UnknownReason.Computed;
-        var (on, one) = wheel.Second is null && hub.Second is null ? (wheel, hub) : (wheel.For(hub), hub.For(wheel));
+        var (on, one) = wheel.Second is null && hub.Second is null ? (wheel, hub) : (wheel.For(hub), hub.For(wheel.For(hub)));
         return CheckResult.From(on.Matches(one), on.DiameterMm, one.DiameterMm) with { Reason = reason };
     }
 

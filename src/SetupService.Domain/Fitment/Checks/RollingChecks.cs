@@ -27,7 +27,7 @@ public static class RollingChecks
     /// <summary>Rolling circumference against the other axle's; percent of it.</summary>
     public static CheckResult AxleMatch(FitmentContext car, in Envelope candidate)
     {
-        if (car.OtherCircumferenceMm is not { } otherMm) return CheckResult.Unknown(WithoutSize(car.Vehicle.Opposite(car.Position).Tyre) ?? UnknownReason.ValueMissing);
+        if (car.OtherCircumferenceMm is not { } otherMm) return CheckResult.Unknown(WithoutSize(car.OppositeTyre) ?? UnknownReason.ValueMissing);
         var differencePct = 100 * ((candidate.RollingCircumferenceMm / otherMm) - 1);
         var size = Math.Abs(differencePct);
         var bothDriven = car.Vehicle.DrivenAxle == DrivenAxle.Both;
@@ -55,8 +55,8 @@ public static class RollingChecks
     private static UnknownReason? WithoutSize(Tyres.Tyre? tyre) => tyre is null ? null : UnknownReason.TyreSizeUnknown;
 
     /// <summary>Ratio above which even a speedometer at the upper end of its permitted error would show less than the true speed.</summary>
-    private static double LargestRatio => HighestTestKmh * (1 + OverreadShare) / (HighestTestKmh - OverreadKmh);
+    internal static double LargestRatio => HighestTestKmh * (1 + OverreadShare) / (HighestTestKmh - OverreadKmh);
 
     /// <summary>Ratio below which even a speedometer that is exact now would show more than the rule allows.</summary>
-    private static double SmallestRatio => HighestTestKmh / ((HighestTestKmh * (1 + OverreadShare)) + OverreadKmh);
+    internal static double SmallestRatio => HighestTestKmh / ((HighestTestKmh * (1 + OverreadShare)) + OverreadKmh);
 }

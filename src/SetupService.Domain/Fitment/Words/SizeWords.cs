@@ -11,7 +11,7 @@ internal static class SizeWords
     public static string Explain(FitmentContext car, in Fitting candidate, CheckId id)
     {
         if (!candidate.Tyre.Marking.HasDimensions) return $"{Size(candidate.Tyre.Marking)}, so {About(id)} is not known. Its maker's table has its diameter, width and rims.";
-        var other = id == CheckId.AxleDiameterMatch ? car.Vehicle.Opposite(car.Position).Tyre : car.Axle.Tyre;
+        var other = id == CheckId.AxleDiameterMatch ? car.OppositeTyre : car.Axle.Tyre;
         var whose = id == CheckId.AxleDiameterMatch ? "the tyre on the other axle" : "the tyre fitted now";
         return other is null ? Basis : $"{Size(other.Marking)}, and it is {whose}, so there is nothing to compare the new tyre with.";
     }

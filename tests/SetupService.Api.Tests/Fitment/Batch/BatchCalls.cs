@@ -10,6 +10,9 @@ internal static class BatchCalls
 {
     public const string Ndjson = "application/x-ndjson";
 
+    /// <summary>The header of an answer without further columns.</summary>
+    public const string Header = "line,id,verdict,decidedBy,governing,probableMm,worstCaseMm,failed,cautioned,unknown,reasons,problem";
+
     private static readonly JsonSerializerOptions OneLine = new() { Encoder = System.Text.Encodings.Web.JavaScriptEncoder.UnsafeRelaxedJsonEscaping };
 
     /// <summary>The line that sets the demo car.</summary>
@@ -44,12 +47,19 @@ internal static class BatchCalls
     /// <summary>The rows answered to a table, the header left out.</summary>
     public static async Task<string[][]> RowsOf(this HttpClient client, string table, string? car = null)
     {
-        using var form = Form(table, car ?? CarLine());
-        using var response = await client.PostAsync(new Uri(Calls.BatchCsv, UriKind.Relative), form);
-        var rows = CsvText.Read(await Calls.Text(response));
-        Assert.Equal("line,id,verdict,decidedBy,governing,probableMm,worstCaseMm,failed,cautioned,unknown,reasons,problem", string.Join(',', rows[0]));
-        Assert.All(rows, row => Assert.Equal(rows[0].Length, row.Length));
+        var rows = await client.TableOf(table, car: car);
+        Assert.Equal(Header, string.Join(',', rows[0]));
         return rows[1..];
+    }
+
+    /// <summary>The answer to a table, the header first.</summary>
+    public static async Task<string[][]> TableOf(this HttpClient client, string table, char separator = ',', string query = "", string? car = null)
+    {
+        using var form = Form(table, car ?? CarLine());
+        using var response = await client.PostAsync(new Uri(Calls.BatchCsv + query, UriKind.Relative), form);
+        var rows = CsvText.Read(await Calls.Text(response), separator);
+        Assert.All(rows, row => Assert.Equal(rows[0].Length, row.Length));
+        return rows;
     }
 
     public static MultipartFormDataContent Form(string table, string car) => new()

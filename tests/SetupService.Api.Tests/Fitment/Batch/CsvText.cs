@@ -5,7 +5,7 @@ namespace SetupService.Api.Tests.Fitment.Batch;
 /// <summary>Reads and writes tables by RFC 4180, independently of the service.</summary>
 internal static class CsvText
 {
-    public static string[][] Read(string text)
+    public static string[][] Read(string text, char separator = ',')
     {
         List<string[]> rows = [];
         List<string> cells = [];
@@ -18,7 +18,7 @@ internal static class CsvText
                 cell.Append(text[i++]);
             else if (letter == '"')
                 isQuoted = !isQuoted;
-            else if (letter == ',' && !isQuoted)
+            else if (letter == separator && !isQuoted)
                 EndCell(cells, cell);
             else if (letter == '\r' && !isQuoted && i + 1 < text.Length && text[i + 1] == '\n')
                 continue;

@@ -67,7 +67,7 @@ public sealed class HangUpTests
 
         var lines = (await batch.ReadToEndAsync()).Split('\n', StringSplitOptions.RemoveEmptyEntries);
 
-        Assert.Equal("""{"summary":{"lineCount":1,"answeredCount":1,"refusedCount":0,"isComplete":false,"reason":"No bytes came for 1 s, so the service stopped waiting. Send the lines after the last one answered again."}}""", lines[^1]);
+        Assert.Equal("""{"summary":{"lineCount":1,"answeredCount":1,"refusedCount":0,"verdicts":{"passCount":0,"cautionCount":1,"failCount":0,"unknownCount":0},"isComplete":false,"reason":"No bytes came for 1 s, so the service stopped waiting. Send the lines after the last one answered again."}}""", lines[^1]);
         Assert.Equal(2, lines.Length);
     }
 
@@ -86,7 +86,7 @@ public sealed class HangUpTests
         }
 
         await batch.EndAsync();
-        Assert.Contains("\"answeredCount\":1,\"refusedCount\":0,\"isComplete\":true", await batch.ReadToEndAsync(), StringComparison.Ordinal);
+        Assert.Contains("\"answeredCount\":1,\"refusedCount\":0,\"verdicts\":{\"passCount\":0,\"cautionCount\":1,\"failCount\":0,\"unknownCount\":0},\"isComplete\":true", await batch.ReadToEndAsync(), StringComparison.Ordinal);
     }
 
     [Fact]

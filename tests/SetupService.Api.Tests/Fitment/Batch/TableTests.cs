@@ -58,8 +58,8 @@ public sealed class TableTests(ServiceFixture fixture) : IClassFixture<ServiceFi
     [InlineData("a,17,8,,225/45R17 94W", "required /candidate/wheel/offsetMm: ")]
     [InlineData("a,17,8,40,", "required /candidate/tyre/marking: ")]
     [InlineData("a,17,8,40,45Q17", "unreadable /candidate/tyre/marking: ")]
-    [InlineData("a,17,8,40", "inconsistent: The row has 4 cells and the header 5.")]
-    [InlineData("a,17,8,40,225/45R17 94W,more", "inconsistent: The row has 6 cells and the header 5.")]
+    [InlineData("a,17,8,40", "inconsistent: The row has 4 cells and the header 5, with a comma between them.")]
+    [InlineData("a,17,8,40,225/45R17 94W,more", "inconsistent: The row has 6 cells and the header 5, with a comma between them.")]
     public async Task A_bad_row_is_answered_in_place_with_its_faults_and_the_next_is_answered(string bad, string fault)
     {
         var rows = await fixture.Client.RowsOf($"{Header}\n{bad}\n{Row}\n");
@@ -102,7 +102,7 @@ public sealed class TableTests(ServiceFixture fixture) : IClassFixture<ServiceFi
     // The reader of tables keeps one instance of each short name, by which a comparer of instances took two columns for one.
     [Theory]
     [InlineData("rimDiameterIn,rimWidthIn,offsetMm,marking,,", "unknownMember")]
-    [InlineData("x,rimDiameterIn,rimWidthIn,offsetMm,marking,x", "unknownMember")]
+    [InlineData("x,rimDiameterIn,rimWidthIn,offsetMm,marking,x", "duplicateMember")]
     [InlineData("rimDiameterIn,rimWidthIn,offsetMm,marking,id,id", "duplicateMember")]
     [InlineData("\"\",rimDiameterIn,rimWidthIn,\"\",offsetMm,marking", "unknownMember")]
     public async Task Names_that_stand_twice_in_the_header_are_faults(string header, string code)

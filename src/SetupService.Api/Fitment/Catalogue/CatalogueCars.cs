@@ -1,0 +1,117 @@
+using System.Buffers;
+using System.Globalization;
+using System.IO.Pipelines;
+using SetupService.Api.Fitment.Batch;
+using SetupService.Api.Http;
+using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Documents;
+using SetupService.Api.Http.Faults;
+using SetupService.Api.Http.Problems;
+using SetupService.Api.Vehicles;
+using SetupService.Domain.Fitment.Cars;
+
+namespace SetupService.Api.Fitment.Catalogue;
+
+/// <summary>The limits of a catalogue's cars, which are held in memory; the number of candidates is not limited.</summary>
+internal static class CatalogueLimits
+{
+    /// <summary>The most cars of one request.</summary>
+    public const int Cars = 1000;
+
+    /// <summary>The most bytes of their lines (4 MiB); a whole car takes about 4 KiB.</summary>
+    public const int CarBytes = 4_194_304;
+}
+
+/// <summary>The cars of a catalogue as they were read: those that every candidate is held against, and the lines that are no car.</summary>
+internal sealed class CatalogueCars(JsonContract contract)
+{
+    private readonly ContractReader<CatalogueCarLine> _reader = contract.ReaderOf<CatalogueCarLine>();
+    private readonly Dictionary<LineId, long> _lines = [];
+    private readonly List<LineId> _ids = [];
+    private readonly List<FitmentCar> _cars = [];
+    private readonly List<(long Line, LineId? Id, Problem Problem)> _refused = [];
+
+    /// <summary>The cars, in order.</summary>
+    public IReadOnlyList<FitmentCar> Cars => _cars;
+
+    /// <summary>Their ids.</summary>
+    public IReadOnlyList<LineId> Ids => _ids;
+
+    /// <summary>The lines that could not be read.</summary>
+    public IReadOnlyList<(long Line, LineId? Id, Problem Problem)> Refused => _refused;
+
+    /// <summary>Number of lines, read or not.</summary>
+    public int Count => _cars.Count + _refused.Count;
+
+    /// <summary>Reads every line; a problem where there is none, or more than is held.</summary>
+    public async Task<Problem?> ReadAsync(Stream part, ReadTimeout timeout)
+    {
+        LineFeed feed = new(PipeReader.Create(part, new StreamPipeReaderOptions(leaveOpen: true)));
+        long bytes = 0;
+        do
+        {
+            await timeout.WaitAsync(feed.WaitAsync).ConfigureAwait(false);
+            while (feed.TryTake(out var line))
+            {
+                bytes += line.Length;
+                Read(line, feed);
+                if (Count > CatalogueLimits.Cars || bytes > CatalogueLimits.CarBytes)
+                    return TooMany();
+            }
+        }
+        while (!feed.IsCompleted);
+
+        return Count > 0 ? null : FormParts.Missing("/cars", "The part cars has no line: send one with id and vehicle for each car.");
+    }
+
+    private void Read(in ReadOnlySequence<byte> line, LineFeed feed)
+    {
+        var utf8 = feed.Text(line);
+        if (feed.IsTooLong)
+            _refused.Add((feed.LineNumber, LineClassifier.Classify(utf8).Id, BatchProblems.LineTooLong()));
+        else if (!LineFeed.IsBlank(utf8))
+            Read(utf8, feed.LineNumber);
+    }
+
+    private void Read(ReadOnlySpan<byte> utf8, long lineNumber)
+    {
+        if (!_reader.Read(utf8, out var line, out var refusal))
+            _refused.Add((lineNumber, LineClassifier.Classify(utf8).Id, Problem.Invalid(refusal)));
+        else if (!CatalogueMapper.Map(line).TryGet(out var car, out refusal))
+            _refused.Add((lineNumber, line.Id, Problem.Invalid(_reader.Refuse(utf8, refusal))));
+        else if (!_lines.TryAdd(line.Id, lineNumber))
+            _refused.Add((lineNumber, line.Id, Problem.Invalid(SameId(_lines[line.Id]))));
+        else
+            Add(line.Id, car);
+    }
+
+    private void Add(LineId id, FitmentCar car)
+    {
+        _ids.Add(id);
+        _cars.Add(car);
+    }
+
+    private static Fault SameId(long line) => Fault.At(
+        "/id", FaultCodes.Inconsistent, string.Create(CultureInfo.InvariantCulture, $"The car of line {line} has this id too: give each one of its own, or its pairs could not be told apart."));
+
+    private static Problem TooMany() => Problem.Create(
+        ProblemTypes.TooLarge,
+        string.Create(CultureInfo.InvariantCulture, $"The part cars may have {CatalogueLimits.Cars} cars and {CatalogueLimits.CarBytes} bytes; send the others with another request."),
+        [Fault.At("/cars", FaultCodes.TooMany, "There are more cars than are held at once.", new FaultLimits { Maximum = CatalogueLimits.Cars })]);
+}
+
+/// <summary>Maps the lines of a catalogue's cars.</summary>
+internal static class CatalogueMapper
+{
+    private static readonly Refusal CamberWithoutAxle = new(Fault.At("/camberChange", FaultCodes.Inconsistent, "camberChange is made at one axle: name it in axle."));
+
+    /// <summary>The car of a line.</summary>
+    public static MapResult<FitmentCar> Map(CatalogueCarLine line)
+    {
+        var refusal = line is { CamberChange: not null, Axle: null } ? CamberWithoutAxle : null;
+        var vehicle = VehicleMapper.MapForFitment(line.Vehicle).Take("vehicle", ref refusal);
+        if (refusal is not null)
+            return refusal;
+        return new FitmentCar(vehicle!, line.Axle, FitmentMapper.Settings(line.Tolerances, line.Required, line.CamberChange));
+    }
+}

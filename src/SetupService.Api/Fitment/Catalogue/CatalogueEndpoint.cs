@@ -1,0 +1,37 @@
+using Microsoft.AspNetCore.Http.Metadata;
+using SetupService.Api.Fitment.Batch;
+using SetupService.Api.Http;
+using SetupService.Api.Http.Documents;
+using SetupService.Api.Http.Problems;
+using SetupService.Api.Http.Queries;
+
+namespace SetupService.Api.Fitment.Catalogue;
+
+/// <summary>The call that holds a catalogue of wheels and tyres against many cars.</summary>
+internal static class CatalogueEndpoint
+{
+    public static void MapCatalogue(this IEndpointRouteBuilder group)
+    {
+        group.ServiceProvider.GetRequiredService<JsonContract>().ReaderOf<CatalogueCarLine>();
+        group.MapPost("/catalogue", Start)
+            .WithQuery(VerdictFilter.Parameter)
+            .WithMetadata(new AcceptsMetadata([FormParts.MediaType], typeof(string)))
+            .WithMediaTypes(NdjsonBatch.MediaType)
+            .WithProblems(ProblemTypes.InvalidRequest, ProblemTypes.RequestTimeout, ProblemTypes.TooLarge, ProblemTypes.UnsupportedMediaType)
+            .WithSchemas(typeof(CatalogueCarLine), typeof(CatalogueAnswerLine))
+            .WithExample("fitment-catalogue")
+            .WithName("fitmentCatalogue")
+            .WithSummary("A catalogue of wheels and tyres against many cars")
+            .WithDescription("""
+                Asks every pair of candidate and car. Send multipart/form-data with the part cars (JSON lines, CatalogueCarLine; at most 1000 and 4 MiB) before the
+                part candidates, of any length (JSON lines, BatchCandidateLine, or the table of /v1/fitment/batch/csv). The answer has a line for each pair with the
+                verdict of the single check, by candidates, then cars. A car or candidate that cannot be read is told once. The last line counts everything; without it
+                the answer was cut off. Both sides stream: read answers while you write.
+                """);
+    }
+
+    private static IResult Start(HttpContext context, QueryReader query, JsonContract contract, BatchSettings settings) =>
+        (query.Problem ?? BatchEndpoint.FindFormProblem(context, "cars and candidates")) is { } problem
+            ? problem
+            : new CatalogueAnswer(contract, settings, BatchEndpoint.BoundaryOf(context)!, VerdictFilter.From(query));
+}
