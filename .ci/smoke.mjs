@@ -57,3 +57,8 @@ await expect("before and after chart", post("/v1/wear/before-after/chart", "wear
 await expect("drawing", post("/v1/fitment/drawing", "fitment-drawing.request.json"), (body) => body.startsWith("<svg"));
 await expect("batch", post("/v1/fitment/batch", "fitment-batch.request.ndjson", { "content-type": "application/x-ndjson" }),
   (body) => JSON.parse(body.trim().split("\n").at(-1)).summary.isComplete === true);
+const catalogue = new FormData();
+catalogue.append("cars", new Blob([await readFile("api/examples/fitment-catalogue.cars.ndjson")], { type: "application/x-ndjson" }));
+catalogue.append("candidates", new Blob([await readFile("api/examples/fitment-catalogue.request.csv")], { type: "text/csv" }));
+await expect("catalogue", fetch(`${base}/v1/fitment/catalogue?only=pass,caution`, { method: "POST", body: catalogue }),
+  (body) => JSON.parse(body.trim().split("\n").at(-1)).summary.answeredCount === 2);

@@ -12,6 +12,8 @@ return args switch
     ["calls", var url, var pid] => await CallRatio.RunAsync(new Uri(url), pid),
     ["lines", var url, var pid] => await LineRatio.RunAsync(new Uri(url), pid),
     ["rows", var url] => await RowRatio.RunAsync(new Uri(url)),
+    ["catalogue"] => CatalogueRates(),
+    ["catalogue", var url, var pid] => await CatalogueRun.RunAsync(new Uri(url), pid),
     ["corners", var cpp, var python, var script] => CornerRatio.Run(cpp, python, script),
     ["bend"] => BendRatio.Run(),
     ["what-if"] => WhatIfTime.Run(),
@@ -30,8 +32,14 @@ static int Kernel(string[] args)
     return 0;
 }
 
+static int CatalogueRates()
+{
+    CatalogueRate.Run();
+    return 0;
+}
+
 static int Usage()
 {
-    Console.Error.WriteLine("kernel | serve | calls URL PID | lines URL PID | rows URL | corners CPP PYTHON SCRIPT | bend | what-if | read-and-write-lines INPUT OUTPUT; run.sh puts them together.");
+    Console.Error.WriteLine("kernel | serve | calls URL PID | lines URL PID | rows URL | catalogue [URL PID] | corners CPP PYTHON SCRIPT | bend | what-if | read-and-write-lines INPUT OUTPUT; run.sh puts them together.");
     return 1;
 }

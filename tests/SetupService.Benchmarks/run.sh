@@ -1,5 +1,5 @@
 #!/usr/bin/env bash
-# Starts the service (with its peer endpoints), measures, and prints rates and ratios. Arguments: any of calls lines rows corners.
+# Starts the service (with its peer endpoints), measures, and prints rates and ratios. Arguments: any of calls lines rows catalogue corners.
 # corners needs c++ and a Python with SciPy (Debian: g++, python3-scipy; PYTHON names another one).
 set -euo pipefail
 cd "$(dirname "$0")"
@@ -15,9 +15,12 @@ for _ in $(seq 100); do
 done
 grep -m1 'model name' /proc/cpuinfo || true
 echo "$(nproc) processors, $(dotnet --version), JIT, $(date +%F)"
-for what in ${*:-calls lines rows corners}; do
+for what in ${*:-calls lines rows catalogue corners}; do
   case $what in
     rows) "$program" rows "$url" ;;
+    catalogue)
+      "$program" catalogue
+      "$program" catalogue "$url" $server ;;
     corners)
       c++ -O3 -march=native -std=c++17 Geometry/peers/corner_peer.cpp -o obj/corner_peer
       "$program" corners obj/corner_peer "${PYTHON:-/usr/bin/python3}" Geometry/peers/corner_peer.py ;;

@@ -1,4 +1,5 @@
 using SetupService.Domain.Fitment;
+using SetupService.Domain.Fitment.Cars;
 using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Readings;
 using SetupService.Domain.Tyres;
@@ -10,7 +11,10 @@ namespace SetupService.Benchmarks.Fitment;
 /// <summary>A fully described axle and a spread of candidates, so that no check ends early for want of a value.</summary>
 internal static class BenchmarkCar
 {
-    public static FitmentContext Front()
+    public static FitmentContext Front() => Car().At(CarAxle.Front);
+
+    /// <summary>The car, ready for many candidates, with another bolt circle where one is given.</summary>
+    public static FitmentCar Car(BoltCircle? circle = null)
     {
         var axle = new Axle
         {
@@ -35,7 +39,7 @@ internal static class BenchmarkCar
             },
             Hub = new Hub
             {
-                BoltCircle = new BoltCircle(5, 108),
+                BoltCircle = circle ?? new BoltCircle(5, 108),
                 CentreBoreMm = 63.4,
                 FastenerThread = new FastenerThread(14, 1.5),
                 FastenerKind = FastenerKind.Bolt,
@@ -46,7 +50,7 @@ internal static class BenchmarkCar
         };
         var vehicle = new Vehicle { DrivenAxle = DrivenAxle.Rear, TopSpeedKmh = 228, Front = axle, Rear = axle };
         var change = new CamberChange(-1.5, CamberChangePlace.StrutToKnuckle, 240, 430);
-        return FitmentContext.Prepare(vehicle, CarAxle.Front, new CheckSettings { CamberChange = change });
+        return new(vehicle, CarAxle.Front, new CheckSettings { CamberChange = change });
     }
 
     public static Fitting[] Candidates()

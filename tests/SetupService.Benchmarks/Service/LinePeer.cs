@@ -67,7 +67,7 @@ internal static class LinePeer
     {
         Utf8JsonReader json = new(line);
         var candidate = JsonSerializer.Deserialize(ref json, LinePeerContext.Default.BatchCandidateLine)!;
-        PeerLine answer = new(number, candidate.Id?.Text, "caution", "inboardClearance", (candidate.Candidate.Wheel.OffsetMm ?? 0) / 3, (candidate.Candidate.Wheel.RimWidthIn ?? 0) / 7, [], ["springSeatClearance"]);
+        PeerLine answer = new(number, candidate.Id?.Text, "caution", "inboardClearance", (candidate.Candidate!.Wheel.OffsetMm ?? 0) / 3, (candidate.Candidate.Wheel.RimWidthIn ?? 0) / 7, [], ["springSeatClearance"]);
         writer.Reset(buffer);
         JsonSerializer.Serialize(writer, answer, LinePeerContext.Default.PeerLine);
         writer.Flush();

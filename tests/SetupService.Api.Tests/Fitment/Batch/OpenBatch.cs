@@ -58,6 +58,13 @@ internal sealed class OpenBatch : IDisposable
 
     public void Dispose() => _connection.Dispose();
 
+    /// <summary>The status line and headers; fails where none come soon.</summary>
+    public async Task<string> ReadHeadAsync()
+    {
+        await ReadHeadOnceAsync().WaitAsync(Soon);
+        return Head;
+    }
+
     private async Task WriteAsync(string text)
     {
         // Past the buffer, which serves reading alone.
@@ -86,7 +93,7 @@ internal sealed class OpenBatch : IDisposable
     private async Task ReadChunkAsync()
     {
         if (!_isHeadRead)
-            await ReadHeadAsync();
+            await ReadHeadOnceAsync();
 
         var size = int.Parse(await HeaderLineAsync(), NumberStyles.HexNumber, CultureInfo.InvariantCulture);
         var rest = _text.ToArray()[(int)_text.Position..];
@@ -100,7 +107,7 @@ internal sealed class OpenBatch : IDisposable
         _isWhole = size == 0;
     }
 
-    private async Task ReadHeadAsync()
+    private async Task ReadHeadOnceAsync()
     {
         _isHeadRead = true;
         StringBuilder head = new();
