@@ -1,3 +1,4 @@
+using SetupService.Api.Http;
 using SetupService.Api.Http.Documents;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
@@ -29,14 +30,17 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
         }
         catch (Exception broken) when (FormParts.IsMalformed(broken, httpContext) && !httpContext.Response.HasStarted)
         {
-            await FormParts.Malformed().ExecuteAsync(httpContext).ConfigureAwait(false);
+            await FormParts.Malformed(httpContext).ExecuteAsync(httpContext).ConfigureAwait(false);
         }
         catch (OperationCanceledException) when (timeout.IsExpired && !rows.IsStarted)
         {
+            BrokenBody.EndConnection(httpContext);
             await Problem.Create(ProblemTypes.RequestTimeout).ExecuteAsync(httpContext).ConfigureAwait(false);
         }
         catch (Exception cut) when (FormParts.IsMalformed(cut, httpContext) || timeout.IsExpired)
         {
+            BrokenBody.EndConnection(httpContext);
+
             // Rows are already sent: a last row with a problem says that the table was cut off.
             rows.WriteLast(Problem.Invalid(Fault.At("/candidates", FaultCodes.Syntax, "The table broke off, or nothing came in time; the rows up to here stand.")));
             await rows.SendAsync().ConfigureAwait(false);

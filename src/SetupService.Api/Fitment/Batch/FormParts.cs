@@ -46,9 +46,13 @@ internal sealed class FormParts(string boundary, Stream body, ReadTimeout timeou
             $"A part {TokenText.Quote(name)} comes after the candidates; {first} and candidates are read, and nothing after them."));
     }
 
-    /// <summary>The refusal of a body that is no form.</summary>
-    public static Problem Malformed() => Problem.Invalid(Fault.At(
-        "", FaultCodes.Syntax, "The body is not multipart/form-data with the boundary its Content-Type names, or its chunks (Transfer-Encoding) are malformed."));
+    /// <summary>The refusal of a body that is no form. No further request is taken off the connection.</summary>
+    public static Problem Malformed(HttpContext context)
+    {
+        BrokenBody.EndConnection(context);
+        return Problem.Invalid(Fault.At(
+            "", FaultCodes.Syntax, "The body is not multipart/form-data with the boundary its Content-Type names, or its chunks (Transfer-Encoding) are malformed."));
+    }
 
     /// <summary>True when the parts, or the message they come in, could not be read; false where the caller went away.</summary>
     public static bool IsMalformed(Exception exception, HttpContext context) =>

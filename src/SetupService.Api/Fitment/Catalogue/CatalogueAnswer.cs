@@ -43,14 +43,16 @@ internal sealed class CatalogueAnswer(JsonContract contract, BatchSettings setti
         }
         catch (Exception broken) when (FormParts.IsMalformed(broken, httpContext) && pairs?.IsStarted != true)
         {
-            await FormParts.Malformed().ExecuteAsync(httpContext).ConfigureAwait(false);
+            await FormParts.Malformed(httpContext).ExecuteAsync(httpContext).ConfigureAwait(false);
         }
         catch (OperationCanceledException) when (timeout.IsExpired && pairs?.IsStarted != true)
         {
+            BrokenBody.EndConnection(httpContext);
             await Problem.Create(ProblemTypes.RequestTimeout).ExecuteAsync(httpContext).ConfigureAwait(false);
         }
         catch (Exception cut) when (FormParts.IsMalformed(cut, httpContext) || timeout.IsExpired)
         {
+            BrokenBody.EndConnection(httpContext);
             await pairs!.EndAsync(timeout.IsExpired ? BatchProblems.NothingCame(settings.ReadTimeout) : BrokenBody.Message).ConfigureAwait(false);
         }
         finally
