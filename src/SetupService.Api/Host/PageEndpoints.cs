@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using SetupService.Api.Drawings;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
@@ -9,6 +10,9 @@ internal static class PageEndpoints
 {
     private const string Markdown = "text/markdown";
     private const string MarkdownEnding = ".md";
+
+    // Only what is there is kept, so that made-up names take no room.
+    private static readonly ConcurrentDictionary<string, CacheableBytes> Kept = [];
 
     public static void MapPages(this IEndpointRouteBuilder routes)
     {
@@ -36,13 +40,17 @@ internal static class PageEndpoints
 
     private static IResult Send(string folder, string file, string mediaType)
     {
+        var path = $"docs/{folder}/{file}";
+        if (Kept.TryGetValue(path, out var kept))
+            return kept;
+
         // Resource names are exact, so nothing but a file of this folder can be asked for.
-        using var page = typeof(PageEndpoints).Assembly.GetManifestResourceStream($"docs/{folder}/{file}");
+        using var page = typeof(PageEndpoints).Assembly.GetManifestResourceStream(path);
         if (page is null)
             return Problem.Create(ProblemTypes.NotFound, $"There is no such page under /docs/{folder}.");
 
         var bytes = new byte[page.Length];
         page.ReadExactly(bytes);
-        return new CacheableBytes(mediaType + "; charset=utf-8", bytes);
+        return Kept.GetOrAdd(path, new CacheableBytes(mediaType + "; charset=utf-8", bytes));
     }
 }

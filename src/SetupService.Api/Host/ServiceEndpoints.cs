@@ -1,6 +1,9 @@
 using System.Reflection;
 using System.Runtime.InteropServices;
+using Microsoft.AspNetCore.Http.HttpResults;
 using SetupService.Api.Http;
+using SetupService.Api.Http.Problems;
+using SetupService.Api.Http.Queries;
 using SetupService.Domain.Answers;
 
 namespace SetupService.Api.Host;
@@ -8,7 +11,7 @@ namespace SetupService.Api.Host;
 /// <summary>The calls about the service itself.</summary>
 internal static class ServiceEndpoints
 {
-    private static readonly CacheableTable<VersionAnswer> VersionTable = new(MakeVersion);
+    private static readonly CacheableAnswer<VersionAnswer> VersionTable = new(MakeVersion);
 
     public static void MapService(this IEndpointRouteBuilder routes)
     {
@@ -33,7 +36,7 @@ internal static class ServiceEndpoints
 
     private static Answer<HealthAnswer> Ready() => new(new HealthAnswer { Status = "ready" });
 
-    private static CacheableTable<VersionAnswer> Version() => VersionTable;
+    private static Results<CacheableAnswer<VersionAnswer>, Problem> Version(QueryReader query) => query.Problem is { } problem ? problem : VersionTable;
 
     private static VersionAnswer MakeVersion()
     {

@@ -68,12 +68,16 @@ public static class SetupServiceHost
         services.AddSingleton<IProblemDetailsWriter, ProblemWriter>();
         services.AddProblemDetails();
         services.AddExceptionHandler<FailureHandler>();
+        services.AddCors();
+        AnswerCompression.AddTo(services);
         services.AddApiDescription();
     }
 
     private static void Use(WebApplication app)
     {
         app.UseRequestIds();
+        app.UseAllowedOrigins();
+        app.UseResponseCompression();
         app.UseExceptionHandler();
         app.UseHangUps();
         app.UseStatusCodePages();

@@ -1,14 +1,24 @@
+using System.Collections.Concurrent;
+using System.IO.Compression;
 using System.Security.Cryptography;
+using Microsoft.AspNetCore.ResponseCompression;
 using Microsoft.Net.Http.Headers;
 
 namespace SetupService.Api.Http;
 
-/// <summary>Bytes that never change while the service runs, sent with an entity tag, or as 304 to who has them already.</summary>
+/// <summary>
+/// Bytes that the same address always answers with: sent with a strong entity tag made of their content, or as 304 to who has
+/// them already. Each coding (Brotli, gzip, none) has a tag of its own, because its bytes differ (RFC 9110, section 8.8.3.3);
+/// what is kept is compressed once.
+/// </summary>
 /// <param name="contentType">The value of Content-Type.</param>
 /// <param name="bytes">The bytes.</param>
 public sealed class CacheableBytes(string contentType, ReadOnlyMemory<byte> bytes) : IResult
 {
-    private readonly EntityTagHeaderValue _tag = new($"\"{Convert.ToHexStringLower(SHA256.HashData(bytes.Span).AsSpan(0, 8))}\"");
+    private const int DigestBytes = 8;
+
+    private readonly string _digest = Convert.ToHexStringLower(SHA256.HashData(bytes.Span).AsSpan(0, DigestBytes));
+    private readonly ConcurrentDictionary<string, byte[]> _compressed = [];
 
     /// <summary>The bytes.</summary>
     public ReadOnlyMemory<byte> Bytes => bytes;
@@ -18,21 +28,49 @@ public sealed class CacheableBytes(string contentType, ReadOnlyMemory<byte> byte
     {
         ArgumentNullException.ThrowIfNull(httpContext);
         var response = httpContext.Response;
-        response.Headers.ETag = _tag.ToString();
+        var compression = Coding(httpContext);
+        EntityTagHeaderValue tag = new(compression is null ? $"\"{_digest}\"" : $"\"{_digest}-{compression.EncodingName}\"");
+        response.Headers.ETag = tag.ToString();
         response.Headers.CacheControl = "public, max-age=3600";
-        if (IsKnown(httpContext.Request))
+        response.Headers.Append(HeaderNames.Vary, HeaderNames.AcceptEncoding);
+        if (IsKnown(httpContext.Request, tag))
         {
             response.StatusCode = StatusCodes.Status304NotModified;
             return;
         }
 
+        var sent = bytes;
+        if (compression is not null)
+        {
+            response.Headers.ContentEncoding = compression.EncodingName;
+            sent = _compressed.GetOrAdd(compression.EncodingName, Compress, bytes);
+        }
+
         response.ContentType = contentType;
-        response.ContentLength = bytes.Length;
-        await response.BodyWriter.WriteAsync(bytes, httpContext.RequestAborted).ConfigureAwait(false);
+        response.ContentLength = sent.Length;
+        await response.BodyWriter.WriteAsync(sent, httpContext.RequestAborted).ConfigureAwait(false);
+    }
+
+    /// <summary>The coding the caller likes best; null where it accepts none, or there is too little to compress.</summary>
+    private ICompressionProvider? Coding(HttpContext context)
+    {
+        if (bytes.Length < AnswerCompression.SmallestBytes)
+            return null;
+        var codings = context.RequestServices.GetRequiredService<IResponseCompressionProvider>();
+        return codings.CheckRequestAcceptsCompression(context) ? codings.GetCompressionProvider(context) : null;
+    }
+
+    // Kept on both sides, so it may take longer than an answer that is computed each time.
+    private static byte[] Compress(string coding, ReadOnlyMemory<byte> bytes)
+    {
+        using MemoryStream whole = new();
+        using (Stream stream = coding == "br" ? new BrotliStream(whole, CompressionLevel.Optimal, leaveOpen: true) : new GZipStream(whole, CompressionLevel.Optimal, leaveOpen: true))
+            stream.Write(bytes.Span);
+        return whole.ToArray();
     }
 
     // If-None-Match compares weakly (RFC 9110, section 13.1.2).
-    private bool IsKnown(HttpRequest request) =>
+    private static bool IsKnown(HttpRequest request, EntityTagHeaderValue tag) =>
         EntityTagHeaderValue.TryParseList(request.Headers.IfNoneMatch.ToArray()!, out var tags)
-        && tags.Any(known => known.Tag == "*" || known.Compare(_tag, useStrongComparison: false));
+        && tags.Any(known => known.Tag == "*" || known.Compare(tag, useStrongComparison: false));
 }

@@ -8,7 +8,7 @@ namespace SetupService.Api.Tyres;
 /// <summary>The tables that callers may keep.</summary>
 internal static class ReferenceTables
 {
-    public static CacheableTable<LoadIndexTableAnswer> LoadIndices { get; } = new(static () => new LoadIndexTableAnswer
+    public static CacheableAnswer<LoadIndexTableAnswer> LoadIndices { get; } = new(static () => new LoadIndexTableAnswer
     {
         LoadIndices = [.. LoadIndexTable.All.Select(static row => new LoadIndexRow
         {
@@ -21,7 +21,7 @@ internal static class ReferenceTables
         Edition = Edition.Current,
     });
 
-    public static CacheableTable<SpeedSymbolTableAnswer> SpeedSymbols { get; } = new(static () => new SpeedSymbolTableAnswer
+    public static CacheableAnswer<SpeedSymbolTableAnswer> SpeedSymbols { get; } = new(static () => new SpeedSymbolTableAnswer
     {
         SpeedSymbols = [.. SpeedSymbolTable.All.Select(static symbol => new SpeedSymbolRow
         {

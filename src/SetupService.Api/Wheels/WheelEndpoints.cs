@@ -24,12 +24,12 @@ internal static class WheelEndpoints
             .WithSummary("What does this wheel marking say?")
             .WithDescription("Reads a wheel's marking as stamped: width, flange, diameter, hump, offset, bolt circle, centre bore, load rating; with backspacing and frontspacing over the flanges.");
 
-    private static Results<Answer<WheelAnswer>, Problem> Decode(QueryReader query)
+    private static Results<CacheableAnswer<WheelAnswer>, Problem> Decode(QueryReader query)
     {
         if (query.Problem is { } problem)
             return problem;
         return WheelMarkingReader.Read(query.Text(Marking)!).TryGet(out var marking, out var fault)
-            ? new Answer<WheelAnswer>(WheelAnswer.From(marking))
+            ? new CacheableAnswer<WheelAnswer>(WheelAnswer.From(marking))
             : QueryReader.Unreadable(Marking, fault);
     }
 }

@@ -33,3 +33,26 @@ public sealed record Clearance
     /// <summary>Height of the narrowest place inboard above the ground, mm; null where nobody said.</summary>
     public double? InboardHeightMm { get; init; }
 }
+
+/// <summary>Where in its travel the suspension stood when the gaps were measured.</summary>
+public enum ClearanceMeasuredAt
+{
+    /// <summary>The person has already allowed for travel: the gap is the smallest over all of it.</summary>
+    WorstTravel,
+
+    /// <summary>At ride height; travel still comes off.</summary>
+    RideHeight,
+}
+
+/// <summary>The part of the car that the wheel comes nearest to inboard.</summary>
+public enum InboardNeighbour
+{
+    /// <summary>The body, a liner, or a hose held by it: the wheel moves against it by all of its travel.</summary>
+    Body,
+
+    /// <summary>The strut that carries the upright: it moves with the wheel.</summary>
+    Strut,
+
+    /// <summary>A suspension arm or link: it follows the wheel in part.</summary>
+    Arm,
+}

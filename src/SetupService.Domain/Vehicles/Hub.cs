@@ -32,3 +32,13 @@ public sealed record Hub
     /// </summary>
     public IReadOnlyList<ProfilePoint> CaliperProfile { get; init; } = [];
 }
+
+/// <summary>How the wheel is held to the hub.</summary>
+public enum FastenerKind
+{
+    /// <summary>Bolts screwed into the hub.</summary>
+    Bolt,
+
+    /// <summary>Nuts on studs that stand in the hub.</summary>
+    Nut,
+}

@@ -17,7 +17,7 @@ public abstract class EchoFixture(string environment) : IAsyncLifetime
     public static readonly TextParameter Marking = new("marking", "A marking.", MaximumLength: 10, Sample: "abc") { IsRequired = true };
     public static readonly NumberParameter Speed = new("speedKmh", "A speed.", Minimum: 0, Maximum: 300, Sample: 100);
 
-    private static readonly CacheableTable<HealthAnswer> Table = new(() => new HealthAnswer { Status = "a table" });
+    private static readonly CacheableAnswer<HealthAnswer> Table = new(() => new HealthAnswer { Status = "a table" });
 
     private RunningService? _service;
 
@@ -38,7 +38,7 @@ public abstract class EchoFixture(string environment) : IAsyncLifetime
         app.MapPost("/test/vehicle", Take);
         app.MapPost("/test/refuse", Refuse);
         app.MapGet("/test/fails", Fail);
-        app.MapGet("/test/table", static () => Table);
+        app.MapGet("/test/table", static Results<CacheableAnswer<HealthAnswer>, Problem> (QueryReader query) => query.Problem is { } problem ? problem : Table);
         app.MapGet("/test/not-a-number", static () => new Answer<SpeedometerResponse>(new SpeedometerResponse { IndicatedKmh = 100, TrueKmh = double.NaN }));
         app.MapGet("/test/query", Query).WithQuery(Marking, Speed, QueryParameters.Units);
     }

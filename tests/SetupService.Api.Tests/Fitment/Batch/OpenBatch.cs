@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.IO.Compression;
 using System.Net.Sockets;
 using System.Text;
 
@@ -15,7 +16,7 @@ internal sealed class OpenBatch : IDisposable
     private readonly TcpClient _connection;
     private readonly Stream _stream;
     private readonly MemoryStream _text = new();
-    private bool _isHeadRead;
+    private Stream? _body;
     private bool _isWhole;
 
     private OpenBatch(TcpClient connection)
@@ -27,12 +28,12 @@ internal sealed class OpenBatch : IDisposable
     /// <summary>The status line and headers, once a line was read.</summary>
     public string Head { get; private set; } = "";
 
-    public static async Task<OpenBatch> StartAsync(HttpClient client, string mediaType = BatchCalls.Ndjson, string path = Calls.Batch)
+    public static async Task<OpenBatch> StartAsync(HttpClient client, string mediaType = BatchCalls.Ndjson, string path = Calls.Batch, string? acceptEncoding = null)
     {
         TcpClient connection = new() { NoDelay = true };
         await connection.ConnectAsync(client.BaseAddress!.Host, client.BaseAddress.Port);
         OpenBatch batch = new(connection);
-        await batch.WriteAsync($"POST {path} HTTP/1.1\r\nHost: test\r\nContent-Type: {mediaType}\r\nTransfer-Encoding: chunked\r\n\r\n");
+        await batch.WriteAsync($"POST {path} HTTP/1.1\r\nHost: test\r\nContent-Type: {mediaType}\r\nTransfer-Encoding: chunked\r\n{(acceptEncoding is null ? "" : $"Accept-Encoding: {acceptEncoding}\r\n")}\r\n");
         return batch;
     }
 
@@ -61,7 +62,7 @@ internal sealed class OpenBatch : IDisposable
     /// <summary>The status line and headers; fails where none come soon.</summary>
     public async Task<string> ReadHeadAsync()
     {
-        await ReadHeadOnceAsync().WaitAsync(Soon);
+        _body ??= await OpenBodyAsync().WaitAsync(Soon);
         return Head;
     }
 
@@ -86,36 +87,35 @@ internal sealed class OpenBatch : IDisposable
 
             if (_isWhole)
                 return null;
-            await ReadChunkAsync();
+            await ReadMoreAsync();
         }
     }
 
-    private async Task ReadChunkAsync()
+    private async Task ReadMoreAsync()
     {
-        if (!_isHeadRead)
-            await ReadHeadOnceAsync();
-
-        var size = int.Parse(await HeaderLineAsync(), NumberStyles.HexNumber, CultureInfo.InvariantCulture);
+        _body ??= await OpenBodyAsync();
+        var piece = new byte[65_536];
+        var count = await _body.ReadAsync(piece);
         var rest = _text.ToArray()[(int)_text.Position..];
-        var chunk = new byte[size];
-        await _stream.ReadExactlyAsync(chunk);
-        await HeaderLineAsync();
         _text.SetLength(0);
         _text.Write(rest);
-        _text.Write(chunk);
+        _text.Write(piece, 0, count);
         _text.Position = 0;
-        _isWhole = size == 0;
+        _isWhole = count == 0;
     }
 
-    private async Task ReadHeadOnceAsync()
+    private async Task<Stream> OpenBodyAsync()
     {
-        _isHeadRead = true;
         StringBuilder head = new();
         for (var line = await HeaderLineAsync(); line.Length > 0; line = await HeaderLineAsync())
             head.Append(line).Append('\n');
         Head = head.ToString();
         if (!Head.Contains("Transfer-Encoding: chunked", StringComparison.OrdinalIgnoreCase))
             throw new InvalidOperationException("No stream came: " + Head);
+        Chunks chunks = new(this);
+        return Head.Contains("Content-Encoding: br", StringComparison.OrdinalIgnoreCase) ? new BrotliStream(chunks, CompressionMode.Decompress)
+            : Head.Contains("Content-Encoding: gzip", StringComparison.OrdinalIgnoreCase) ? new GZipStream(chunks, CompressionMode.Decompress)
+            : chunks;
     }
 
     private async Task<string> HeaderLineAsync()
@@ -129,5 +129,54 @@ internal sealed class OpenBatch : IDisposable
         }
 
         return line.ToString().TrimEnd('\r', '\n');
+    }
+
+    /// <summary>The bytes of the chunks as one stream; a read waits for no more than one chunk.</summary>
+    private sealed class Chunks(OpenBatch batch) : Stream
+    {
+        private int _left;
+        private bool _isOver;
+
+        public override bool CanRead => true;
+
+        public override bool CanSeek => false;
+
+        public override bool CanWrite => false;
+
+        public override long Length => throw new NotSupportedException();
+
+        public override long Position { get => throw new NotSupportedException(); set => throw new NotSupportedException(); }
+
+        public override async ValueTask<int> ReadAsync(Memory<byte> buffer, CancellationToken cancellationToken = default)
+        {
+            if (_isOver || buffer.Length == 0)
+                return 0;
+            if (_left == 0)
+            {
+                _left = int.Parse(await batch.HeaderLineAsync(), NumberStyles.HexNumber, CultureInfo.InvariantCulture);
+                if (_left == 0)
+                {
+                    _isOver = true;
+                    await batch.HeaderLineAsync();
+                    return 0;
+                }
+            }
+
+            var count = await batch._stream.ReadAsync(buffer[..Math.Min(buffer.Length, _left)], cancellationToken);
+            _left -= count;
+            if (_left == 0)
+                await batch.HeaderLineAsync();
+            return count;
+        }
+
+        public override int Read(byte[] buffer, int offset, int count) => throw new NotSupportedException();
+
+        public override void Flush() => throw new NotSupportedException();
+
+        public override long Seek(long offset, SeekOrigin origin) => throw new NotSupportedException();
+
+        public override void SetLength(long value) => throw new NotSupportedException();
+
+        public override void Write(byte[] buffer, int offset, int count) => throw new NotSupportedException();
     }
 }

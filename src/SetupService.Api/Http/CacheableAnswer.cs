@@ -2,22 +2,26 @@ using System.Reflection;
 using System.Text.Json.Serialization.Metadata;
 using Microsoft.AspNetCore.Http.Metadata;
 using SetupService.Api.Http.Documents;
-using SetupService.Api.Http.Problems;
-using SetupService.Api.Http.Queries;
 
 namespace SetupService.Api.Http;
 
 /// <summary>
-/// A table that never changes while the service runs: written to bytes once, sent with an entity tag, and answered
-/// with 304 to a caller who has it already. Keep one instance in a static field and return it from the handler.
+/// The answer of a GET that depends on its address alone, as JSON: written to bytes once, sent with an entity tag, and answered
+/// with 304 to a caller who has it already. A table that never changes is one instance in a static field.
 /// </summary>
 /// <typeparam name="T">The answer document.</typeparam>
-/// <param name="make">Makes the table; called at most once.</param>
-public sealed class CacheableTable<T>(Func<T> make) : IResult, IEndpointMetadataProvider
+/// <param name="make">Makes the answer; called at most once.</param>
+public sealed class CacheableAnswer<T>(Func<T> make) : IResult, IEndpointMetadataProvider
     where T : class
 {
     private readonly Lock _making = new();
     private volatile CacheableBytes? _written;
+
+    /// <summary>An answer worked for one request.</summary>
+    public CacheableAnswer(T value)
+        : this(() => value)
+    {
+    }
 
     /// <inheritdoc />
     public static void PopulateMetadata(MethodInfo method, EndpointBuilder builder)
@@ -27,21 +31,14 @@ public sealed class CacheableTable<T>(Func<T> make) : IResult, IEndpointMetadata
         builder.Metadata.Add(new ProducesResponseTypeMetadata(StatusCodes.Status200OK, typeof(T), [ProducedMedia.Json.Type]));
         builder.Metadata.Add(new ProducesResponseTypeMetadata(StatusCodes.Status304NotModified));
         builder.Metadata.Add(ProducedMedia.Json);
-        builder.AddProblems(ProblemTypes.InvalidRequest);
     }
 
     /// <inheritdoc />
-    public async Task ExecuteAsync(HttpContext httpContext)
+    public Task ExecuteAsync(HttpContext httpContext)
     {
         ArgumentNullException.ThrowIfNull(httpContext);
-        if (Refusal.From(QueryFaults.Find(httpContext)) is { } refusal)
-        {
-            await Problem.Invalid(refusal).ExecuteAsync(httpContext).ConfigureAwait(false);
-            return;
-        }
-
-        var table = _written ?? Write(httpContext.GetEndpoint()!.Metadata.GetRequiredMetadata<JsonTypeInfo<T>>());
-        await table.ExecuteAsync(httpContext).ConfigureAwait(false);
+        var written = _written ?? Write(httpContext.GetEndpoint()!.Metadata.GetRequiredMetadata<JsonTypeInfo<T>>());
+        return written.ExecuteAsync(httpContext);
     }
 
     private CacheableBytes Write(JsonTypeInfo<T> type)
