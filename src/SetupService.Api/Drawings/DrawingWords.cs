@@ -1,6 +1,7 @@
 using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
 using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wheels;
 
 namespace SetupService.Api.Drawings;
 
@@ -39,15 +40,27 @@ internal static class DrawingWords
         ? "Front left wheel, seen from behind"
         : "Rear left wheel, seen from behind";
 
-    /// <summary>Rim size and offset as they are stamped, and the spacer where there is one.</summary>
-    public static string Wheel(in Fitting fitting, UnitSystem units)
+    /// <summary>The verdict as a headline: whether it fits, and which axle.</summary>
+    public static string Headline(CheckStatus verdict, CarAxle position)
     {
-        var wheel = fitting.Wheel;
+        var axle = position == CarAxle.Front ? "the front axle" : "the rear axle";
+        return verdict switch
+        {
+            CheckStatus.Fail => $"Does not fit {axle}",
+            CheckStatus.Unknown => $"Not known yet to fit {axle}",
+            CheckStatus.Caution => $"Fits {axle}, with care",
+            _ => $"Fits {axle}",
+        };
+    }
+
+    /// <summary>Rim size and offset as they are stamped, and the spacer where there is one.</summary>
+    public static string Wheel(Wheel wheel, UnitSystem units)
+    {
         var size = Prose.Write(units, $"{wheel.RimWidthIn:n}Jx{wheel.RimDiameterIn:n} ET{wheel.OffsetMm:n}");
         return wheel.SpacerMm > 0 ? Prose.Write(units, $"{size}, spacer {wheel.SpacerMm:mm}") : size;
     }
 
-    public static string Fitting(in Fitting fitting, UnitSystem units) => $"{Wheel(fitting, units)}, {fitting.Tyre.Marking.Text}";
+    public static string Fitting(in Fitting fitting, UnitSystem units) => $"{Wheel(fitting.Wheel, units)}, {fitting.Tyre.Marking.Text}";
 
     public static string Title(CornerView view) =>
         $"{Heading(view.Car.Position)}: {Fitting(view.Candidate, view.Units)} {Against(view)}";

@@ -62,7 +62,7 @@ internal sealed class Legend
 
     private static List<string> Fitting(string name, in Fitting fitting, UnitSystem units) =>
     [
-        .. TextWrap.Lines($"{name}: {DrawingWords.Wheel(fitting, units)}", SwatchedEm, isBold: true),
+        .. TextWrap.Lines($"{name}: {DrawingWords.Wheel(fitting.Wheel, units)}", SwatchedEm, isBold: true),
         .. TextWrap.Lines(fitting.Tyre.Marking.Text, SwatchedEm),
     ];
 }

@@ -1,4 +1,5 @@
 using System.Reflection;
+using System.Text;
 using Microsoft.AspNetCore.Http.Metadata;
 using SetupService.Api.Http;
 
@@ -10,6 +11,9 @@ public sealed class SvgAnswer(string svg) : IResult, IEndpointMetadataProvider
 {
     /// <summary>The media type of a picture.</summary>
     public const string MediaType = "image/svg+xml";
+
+    /// <summary>The value of Content-Type.</summary>
+    internal const string ContentType = MediaType + "; charset=utf-8";
 
     private static readonly ProducedMedia Svg = new(MediaType);
 
@@ -25,8 +29,25 @@ public sealed class SvgAnswer(string svg) : IResult, IEndpointMetadataProvider
     public Task ExecuteAsync(HttpContext httpContext)
     {
         ArgumentNullException.ThrowIfNull(httpContext);
-        httpContext.Response.ContentType = MediaType + "; charset=utf-8";
-        httpContext.Response.Headers.CacheControl = "no-store";
-        return httpContext.Response.WriteAsync(svg, httpContext.RequestAborted);
+        var (response, bytes) = (httpContext.Response, Encoding.UTF8.GetBytes(svg));
+        response.ContentType = ContentType;
+        response.ContentLength = bytes.Length;
+        response.Headers.CacheControl = "no-store";
+        return response.BodyWriter.WriteAsync(bytes, httpContext.RequestAborted).AsTask();
     }
+}
+
+/// <summary>A picture that depends on its address alone: 200 with SVG and an entity tag, or 304 to who has it already.</summary>
+/// <param name="svg">The whole document.</param>
+public sealed class CacheableSvg(string svg) : IResult, IEndpointMetadataProvider
+{
+    /// <inheritdoc />
+    public static void PopulateMetadata(MethodInfo method, EndpointBuilder builder)
+    {
+        SvgAnswer.PopulateMetadata(method, builder);
+        builder.Metadata.Add(new ProducesResponseTypeMetadata(StatusCodes.Status304NotModified));
+    }
+
+    /// <inheritdoc />
+    public Task ExecuteAsync(HttpContext httpContext) => new CacheableBytes(SvgAnswer.ContentType, Encoding.UTF8.GetBytes(svg)).ExecuteAsync(httpContext);
 }

@@ -9,8 +9,9 @@ internal static class SvgDocument
     /// <param name="box">Left, top, width and height of the picture.</param>
     /// <param name="title">The picture in a line.</param>
     /// <param name="description">The picture in sentences.</param>
+    /// <param name="hasSize">True where a page that does not say how large shows it one pixel a unit; else it fills what room there is.</param>
     public static void Open(
-        SvgWriter svg, string kind, (double Left, double Top, double Width, double Height) box, string title, string description)
+        SvgWriter svg, string kind, (double Left, double Top, double Width, double Height) box, string title, string description, bool hasSize = false)
     {
         var (titleId, descriptionId) = ($"{kind}-title", $"{kind}-description");
         svg.Open(
@@ -21,6 +22,7 @@ internal static class SvgDocument
             ("aria-labelledby", $"{titleId} {descriptionId}"),
             ("font-family", "system-ui, sans-serif"),
             ("stroke-linejoin", "round"));
+        if (hasSize) svg.Size(box.Width, box.Height);
         svg.Element("title", title, ("id", titleId));
         svg.Element("desc", description, ("id", descriptionId));
         svg.Element("style", Palette.StyleSheet);

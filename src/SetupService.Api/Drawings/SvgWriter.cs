@@ -1,6 +1,7 @@
 using System.Globalization;
 using System.Text;
 using System.Xml;
+using SetupService.Api.Http.Pages;
 
 namespace SetupService.Api.Drawings;
 
@@ -36,6 +37,13 @@ internal sealed class SvgWriter : IDisposable
         foreach (var (name, value) in attributes) _xml.WriteAttributeString(name, value);
     }
 
+    /// <summary>How large the element just opened is shown, pixels.</summary>
+    public void Size(double widthPx, double heightPx)
+    {
+        Number("width", widthPx);
+        Number("height", heightPx);
+    }
+
     public void OpenGroup(string id) => Open("g", ("id", id));
 
     public void Close() => _xml.WriteEndElement();
@@ -44,7 +52,7 @@ internal sealed class SvgWriter : IDisposable
     public void Element(string element, string content, params ReadOnlySpan<(string Name, string Value)> attributes)
     {
         Open(element, attributes);
-        _xml.WriteString(Legal(content));
+        _xml.WriteString(LegalText.Replace(content));
         Close();
     }
 
@@ -107,7 +115,7 @@ internal sealed class SvgWriter : IDisposable
             _xml.WriteAttributeString("paint-order", "stroke");
         }
 
-        _xml.WriteString(Legal(content));
+        _xml.WriteString(LegalText.Replace(content));
         Close();
     }
 
@@ -132,19 +140,6 @@ internal sealed class SvgWriter : IDisposable
     }
 
     private void Number(string name, double value) => _xml.WriteAttributeString(name, SvgNumber.Write(value));
-
-    /// <summary>The text with a mark in place of every character that XML cannot carry.</summary>
-    private static string Legal(string content)
-    {
-        var legal = new StringBuilder(content.Length);
-        foreach (var rune in content.EnumerateRunes())
-        {
-            var isLegal = rune.Value is '\t' or '\n' or '\r' or >= 0x20 and not 0xfffe and not 0xffff;
-            legal.Append(CultureInfo.InvariantCulture, $"{(isLegal ? rune : Rune.ReplacementChar)}");
-        }
-
-        return legal.ToString();
-    }
 }
 
 /// <summary>Writes a number of a drawing: to a thousandth, without exponent, in no culture.</summary>

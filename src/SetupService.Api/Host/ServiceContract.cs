@@ -1,6 +1,7 @@
 using FluentValidation;
 using SetupService.Api.Fitment;
 using SetupService.Api.Fitment.Batch;
+using SetupService.Api.Fitment.CarCheck;
 using SetupService.Api.Fitment.Catalogue;
 using SetupService.Api.Fitment.Check;
 using SetupService.Api.Fitment.Compare;
@@ -65,6 +66,7 @@ public static class ServiceContract
         DocumentMapping.Create<VehicleDocument, Vehicle>(VehicleMapper.Map),
         DocumentMapping.Create<ComparisonRequest, (Fitting, Fitting)>(CompareMapper.Map),
         DocumentMapping.Create<CheckRequest, (Vehicle, Fitting)>(CheckMapper.Map),
+        DocumentMapping.Create<CarCheckRequest, (Vehicle, Fitting?, Fitting?)>(CarCheckMapper.Map),
         DocumentMapping.Create<WindowRequest, (Vehicle, Tyre)>(WindowMapper.Map),
         DocumentMapping.Create<TyreRankingRequest, (Tyre[], Vehicle?, Wheel?)>(TyreRankingMapper.Read),
         DocumentMapping.OfMember<BatchCarLine, VehicleDocument, Vehicle>("vehicle", static one => one.Vehicle, VehicleMapper.MapForFitment),

@@ -14,6 +14,9 @@ internal sealed record ExampleCall(string Method, string Path, string? Request, 
     private const string Tyre =
         "/v1/tyres/decode?marking=225/45R17%2094W%20XL&rimWidthIn=8&pressureKpa=230&topSpeedKmh=228&loadKg=435&verticalRateNPerMm=210";
 
+    private const string Compact =
+        "?now=7.5Jx17%20ET45%205x108,225/45R17%2091W&new=8Jx17%20ET40%205x108%20CB63.4,225/45R17%2094W%20XL&in=14&out=18&over=12&maximumAxleLoadKg=870&minimumLoadIndex=87&topSpeedKmh=228&centreBoreMm=63.4";
+
     /// <summary>Every example there is.</summary>
     public static IReadOnlyList<ExampleCall> All { get; } =
     [
@@ -29,6 +32,9 @@ internal sealed record ExampleCall(string Method, string Path, string? Request, 
         new("POST", "/v1/tyres/ranking", "tyre-ranking.request.json", "tyre-ranking.answer.json"),
         new("POST", "/v1/fitment/car-check", "fitment-car-check.request.json", "fitment-car-check.answer.json"),
         new("POST", "/v1/fitment/drawing", "fitment-drawing.request.json", "fitment-drawing.answer.svg"),
+        new("POST", "/v1/fitment/check/report", "fitment-check.request.json", "fitment-report.answer.html"),
+        new("GET", "/v1/fitment/drawing" + Compact, null, "fitment-picture.answer.svg"),
+        new("GET", "/v1/fitment/badge" + Compact, null, "fitment-badge.answer.svg"),
         new("POST", "/v1/fitment/batch", "fitment-batch.request.ndjson", "fitment-batch.answer.ndjson"),
         new("POST", "/v1/fitment/batch/csv", "fitment-batch.request.csv", "fitment-batch.answer.csv"),
         new("POST", "/v1/fitment/catalogue", "fitment-catalogue.request.csv", "fitment-catalogue.answer.ndjson"),

@@ -79,6 +79,18 @@ public sealed class CarCheckTests(ServiceFixture fixture) : IClassFixture<Servic
         Assert.Equal(["/front/tyre/marking", "/rear/tyre/marking"], problem.GetProperty("errors").EnumerateArray().Select(fault => fault.GetProperty("pointer").GetString()).Order());
     }
 
+    [Fact]
+    public async Task Faults_of_the_contract_and_of_what_is_put_on_come_together()
+    {
+        var bad = Requests.Check().With("/candidate/tyre/marking", "45Q17").With("/candidate/wheel/rimWidthIn", 21)["candidate"]!;
+        using var response = await fixture.Client.PostAsync(CarCheck, Car(Requests.Check()["vehicle"]!, bad, JsonNode.Parse("""{ "wheel": {}, "tyre": { "marking": "x" } }""")).ToJsonString());
+        var problem = await Problems.Read(response, ProblemTypes.InvalidRequest);
+
+        Assert.Contains("/front/tyre/marking unreadable", problem.FaultsOf());
+        Assert.Contains("/front/wheel/rimWidthIn outOfRange", problem.FaultsOf());
+        Assert.Contains("/rear/wheel/offsetMm required", problem.FaultsOf());
+    }
+
     [Theory]
     [InlineData("verdict", "summary,verdict,decidedBy,needs,governing,comparison,method,edition,cautionCodes")]
     [InlineData("checks", "summary,verdict,decidedBy,needs,governing,unknown,checks,comparison,method,edition,cautionCodes")]

@@ -54,17 +54,11 @@ internal sealed class CheckedCar
     /// <summary>Evaluates a request; refused with every fault of its parts, or where it names no wheel and tyre at all.</summary>
     public static MapResult<CheckedCar> Evaluate(CarCheckRequest request)
     {
-        Refusal? refusal = null;
-        var vehicle = VehicleMapper.MapForFitment(request.Vehicle).Take("vehicle", ref refusal);
-        var front = request.Front is null ? (Fitting?)null : FitmentMapper.Map(request.Front).Take("front", ref refusal);
-        var rear = request.Rear is null ? (Fitting?)null : FitmentMapper.Map(request.Rear).Take("rear", ref refusal);
-        if (front is null && rear is null && refusal is null)
-            refusal = new(Fault.At("/front", FaultCodes.Required, "front is missing: give the wheel and tyre for the front, the rear or both."));
-        if (refusal is not null)
+        if (!CarCheckMapper.Map(request).TryGet(out var inputs, out var refusal))
             return refusal;
 
         var sheet = new CarSheet();
-        sheet.Evaluate(new FitmentCar(vehicle!, axle: null, FitmentMapper.Settings(request.Tolerances, request.Required, change: null)), new CarCandidate(front, rear));
+        sheet.Evaluate(new FitmentCar(inputs.Vehicle, axle: null, FitmentMapper.Settings(request.Tolerances, request.Required, change: null)), new CarCandidate(inputs.Front, inputs.Rear));
         return From(sheet);
     }
 
@@ -99,4 +93,22 @@ internal sealed class CheckedCar
         CheckStatus.Caution => 1,
         _ => 0,
     };
+}
+
+/// <summary>Maps the request of a check of a whole car to domain values.</summary>
+internal static class CarCheckMapper
+{
+    /// <summary>The car and what is put on each axle; refused with every fault of its parts, or where it names no wheel and tyre at all.</summary>
+    public static MapResult<(Vehicle Vehicle, Fitting? Front, Fitting? Rear)> Map(CarCheckRequest request)
+    {
+        Refusal? refusal = null;
+        var vehicle = VehicleMapper.MapForFitment(request.Vehicle).Take("vehicle", ref refusal);
+        var front = request.Front is null ? (Fitting?)null : FitmentMapper.Map(request.Front).Take("front", ref refusal);
+        var rear = request.Rear is null ? (Fitting?)null : FitmentMapper.Map(request.Rear).Take("rear", ref refusal);
+        if (front is null && rear is null && refusal is null)
+            refusal = new(Fault.At("/front", FaultCodes.Required, "front is missing: give the wheel and tyre for the front, the rear or both."));
+        if (refusal is not null)
+            return refusal;
+        return (vehicle!, front, rear);
+    }
 }

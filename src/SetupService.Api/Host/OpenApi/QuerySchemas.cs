@@ -27,7 +27,7 @@ internal static class QuerySchemas
         TextParameter text => new OpenApiSchema { Type = JsonSchemaType.String, MinLength = 1, MaxLength = text.MaximumLength },
         NumberParameter number => new OpenApiSchema
         {
-            Type = JsonSchemaType.Number,
+            Type = number.IsWhole ? JsonSchemaType.Integer : JsonSchemaType.Number,
             Minimum = number.Minimum.ToString(CultureInfo.InvariantCulture),
             Maximum = number.Maximum.ToString(CultureInfo.InvariantCulture),
         },

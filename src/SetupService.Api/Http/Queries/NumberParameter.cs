@@ -16,6 +16,9 @@ public sealed record NumberParameter(string Name, string Description, double Min
 {
     private const NumberStyles Accepted = NumberStyles.AllowLeadingSign | NumberStyles.AllowDecimalPoint | NumberStyles.AllowExponent;
 
+    /// <summary>True where only whole numbers mean something.</summary>
+    public bool IsWhole { get; init; }
+
     /// <summary>The characters numbers are written with; the words for infinity and NaN need others.</summary>
     internal static SearchValues<char> Letters { get; } = SearchValues.Create("+-.0123456789eE");
 
@@ -33,6 +36,8 @@ public sealed record NumberParameter(string Name, string Description, double Min
 
         if (!double.IsFinite(value))
             return Fault.ForParameter(Name, FaultCodes.NotFinite, $"{Name} is {TokenText.Quote(text)}, too large for a number in double precision.");
+        if (IsWhole && value != Math.Truncate(value))
+            return Fault.ForParameter(Name, FaultCodes.WrongType, $"{Name} is {TokenText.Quote(text)}; a whole number is needed here.");
         var unit = UnitOfName.Read(Name);
         return value >= Minimum && value <= Maximum
             ? null

@@ -49,8 +49,10 @@ public static class SummaryWords
     };
 
     /// <summary>"11 mm to the strut and 5 mm to the arch lip", as probable; null where neither gap was measured.</summary>
-    internal static string? Room(FitmentContext car, CheckSheet sheet, UnitSystem units)
+    public static string? Room(FitmentContext car, CheckSheet sheet, UnitSystem units)
     {
+        ArgumentNullException.ThrowIfNull(car);
+        ArgumentNullException.ThrowIfNull(sheet);
         var inboard = Left(CheckId.InboardClearance, car.Axle.Clearance.InboardTo switch
         {
             InboardNeighbour.Strut => "to the strut",
@@ -67,7 +69,12 @@ public static class SummaryWords
     private static string Reason(FitmentContext car, in Fitting candidate, CheckId id, in CheckResult result, UnitSystem units)
     {
         if (id > CheckId.SpringSeatClearance) return FirstSentence(CheckWords.Explanation(car, candidate, id, result, units));
-        var place = ClearanceWords.Place(id);
+        var place = id switch
+        {
+            CheckId.OutboardClearance => "at the arch lip",
+            CheckId.SpringSeatClearance => "at the spring seat",
+            _ => ClearanceWords.Place(id),
+        };
         return result switch
         {
             { Status: CheckStatus.Fail, Margin: { ProbableMm: var shortMm } } => Prose.Write(units, $"It probably touches {place}, by about {-shortMm:gap}."),
