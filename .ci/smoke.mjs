@@ -54,6 +54,12 @@ await expect("forecast", post("/v1/wear/forecast", "wear-forecast.request.json")
 await expect("forecast chart", post("/v1/wear/forecast/chart", "wear-forecast.request.json"), (body) => body.startsWith("<svg"));
 await expect("before and after", post("/v1/wear/before-after", "wear-before-after.request.json"), (body) => JSON.parse(body).outcome === "better");
 await expect("before and after chart", post("/v1/wear/before-after/chart", "wear-before-after.request.json"), (body) => body.startsWith("<svg"));
+const compact = new URLSearchParams({ now: "7.5Jx17 ET45,225/45R17 91W", new: "8Jx17 ET40,225/45R17 94W XL", in: 14, out: 18, over: 12 });
+await expect("badge", fetch(`${base}/v1/fitment/badge?${compact}`), (body) => body.includes("Not known yet to fit the front axle"));
+await expect("picture", fetch(`${base}/v1/fitment/drawing?${compact}`), (body) => body.startsWith("<svg"));
+await expect("report", post("/v1/fitment/check/report", "fitment-check.request.json"), (body) => body.includes("Fits the front axle"));
+const coded = await fetch(`${base}/v1/reference/load-indices`, { headers: { "accept-encoding": "br" } });
+if (coded.headers.get("content-encoding") !== "br" || (await coded.json()).loadIndices.length !== 201) throw new Error("the table did not come in Brotli");
 await expect("drawing", post("/v1/fitment/drawing", "fitment-drawing.request.json"), (body) => body.startsWith("<svg"));
 await expect("batch", post("/v1/fitment/batch", "fitment-batch.request.ndjson", { "content-type": "application/x-ndjson" }),
   (body) => JSON.parse(body.trim().split("\n").at(-1)).summary.isComplete === true);

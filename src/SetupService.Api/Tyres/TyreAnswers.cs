@@ -31,20 +31,22 @@ internal static class TyreAnswers
         Reason = "The loaded radius of the standing tyre depends on its vertical rate, which was not given; against one published set of rates the formula is 1 to 13 % low.",
     };
 
-    private static readonly CautionResponse Spare = new()
+    private static CautionResponse Spare(UnitSystem units) => new()
     {
         Code = "temporarySpare",
-        Text = "A temporary spare is made for the way to a workshop. Its sidewall and the car's handbook give its pressure, usually 420 kPa (60 psi) cold, and its speed, usually 80 km/h (50 mph); put the proper wheel back at once.",
+        Text = Prose.Write(
+            units,
+            $"A temporary spare is made for the way to a workshop. Its sidewall and the car's handbook give its pressure, usually {TemporarySpare.UsualPressure(units)} cold, and its speed, usually {TemporarySpare.UsualMaximumSpeedKmh:kmh}; put the proper wheel back at once."),
     };
 
-    public static TyreAnswer Create(TyreMarking marking, TyreInUseResponse? inUse, double? verticalRateNPerMm)
+    public static TyreAnswer Create(TyreMarking marking, TyreInUseResponse? inUse, double? verticalRateNPerMm, UnitSystem units)
     {
         TyreDimensions? dimensions = marking.HasDimensions ? marking.Dimensions : null;
         double? rollingMm = marking.HasDimensions ? marking.RollingCircumferenceMm : null;
-        return Create(marking, dimensions, rollingMm, inUse, verticalRateNPerMm);
+        return Create(marking, dimensions, rollingMm, inUse, verticalRateNPerMm, units);
     }
 
-    private static TyreAnswer Create(TyreMarking marking, TyreDimensions? dimensions, double? rollingMm, TyreInUseResponse? inUse, double? verticalRateNPerMm) => new()
+    private static TyreAnswer Create(TyreMarking marking, TyreDimensions? dimensions, double? rollingMm, TyreInUseResponse? inUse, double? verticalRateNPerMm, UnitSystem units) => new()
     {
         Marking = marking.Text,
         StandardMarking = marking.StandardText,
@@ -89,7 +91,7 @@ internal static class TyreAnswers
         Method = "tyre-marking",
         Edition = Edition.Current,
         Assumptions = dimensions is null ? [] : inUse is not null && verticalRateNPerMm is null ? [Dimensions, Radius] : [Dimensions],
-        Cautions = marking.IsTemporarySpare ? [Spare, Rating] : [Rating],
+        Cautions = marking.IsTemporarySpare ? [Spare(units), Rating] : [Rating],
     };
 
     /// <summary>Why a size has no dimensions, without a full stop.</summary>

@@ -22,7 +22,7 @@ internal static class TyreQuery
 
     public static NumberParameter VerticalRateNPerMm { get; } = new("verticalRateNPerMm", "Vertical rate of the tyre, for the loaded radius.", 20, 2000, 210);
 
-    public static QueryParameter[] All { get; } = [Marking, RimWidthIn, PressureKpa, TopSpeedKmh, LoadKg, VerticalRateNPerMm];
+    public static QueryParameter[] All { get; } = [Marking, RimWidthIn, PressureKpa, TopSpeedKmh, LoadKg, VerticalRateNPerMm, QueryParameters.Units];
 
     /// <summary>The figures asked for; null where none is.</summary>
     public static TyreInUseResponse? Answer(TyreMarking marking, QueryReader query)

@@ -1,5 +1,6 @@
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Shared;
+using SetupService.Domain.Answers;
 using SetupService.Domain.Wheels;
 
 namespace SetupService.Api.Wheels;
@@ -71,7 +72,7 @@ public sealed record WheelAnswer
     public required AssumptionResponse[] Assumptions { get; init; }
 
     /// <summary>The answer for a marking that was read.</summary>
-    internal static WheelAnswer From(WheelMarking marking) => new()
+    internal static WheelAnswer From(WheelMarking marking, UnitSystem units) => new()
     {
         Marking = marking.Text,
         RimDiameterIn = marking.RimDiameterIn,
@@ -88,15 +89,15 @@ public sealed record WheelAnswer
         FrontspacingMm = marking.FrontspacingMm,
         Method = "wheel-marking",
         Edition = Domain.Answers.Edition.Current,
-        Assumptions = marking.IsFlangeAssumed ? [AssumedFlange] : [],
+        Assumptions = marking.IsFlangeAssumed ? [AssumedFlange(units)] : [],
     };
 
-    private static AssumptionResponse AssumedFlange { get; } = new()
+    private static AssumptionResponse AssumedFlange(UnitSystem units) => new()
     {
         Input = "/marking",
         Value = null,
         Text = "J flange",
         Source = "JIS D 4218:2021 Table 3 (ISO 4000-2:2013); that it is J is common practice, no source",
-        Reason = "No flange contour that the standard lists is stamped; the spacings count flanges of at least 11.0 mm.",
+        Reason = Prose.Write(units, $"No flange contour that the standard lists is stamped; the spacings count flanges of at least {11.0:mm}."),
     };
 }

@@ -18,7 +18,7 @@ internal static class WheelEndpoints
     public static void MapWheels(this IEndpointRouteBuilder routes) =>
         routes.MapGet("/v1/wheels/decode", Decode)
             .WithTags("Wheels")
-            .WithQuery(Marking)
+            .WithQuery(Marking, QueryParameters.Units)
             .WithExample("wheel-decode")
             .WithName("wheelDecode")
             .WithSummary("What does this wheel marking say?")
@@ -29,7 +29,7 @@ internal static class WheelEndpoints
         if (query.Problem is { } problem)
             return problem;
         return WheelMarkingReader.Read(query.Text(Marking)!).TryGet(out var marking, out var fault)
-            ? new CacheableAnswer<WheelAnswer>(WheelAnswer.From(marking))
+            ? new CacheableAnswer<WheelAnswer>(WheelAnswer.From(marking, query.Units))
             : QueryReader.Unreadable(Marking, fault);
     }
 }

@@ -24,6 +24,9 @@ public ref struct Prose
     private const double FahrenheitAtZeroCelsius = 32;
     private const int InitialCapacity = 1024;
 
+    // Scales in pounds show tenths for a wheel and whole pounds for an axle.
+    private const double FinelyWeighedKg = 100 * KilogramsPerPound;
+
     // So that 200 kPa, worked out as 200.000 000 001, does not read 201.
     private const double Slack = 1e-6;
 
@@ -103,7 +106,7 @@ public ref struct Prose
             case "treadFine": AppendTrimmed(value, 2, " mm"); break;
             case "m" when us: Append(value * 1000 / MillimetresPerInch / 12, 0, " ft"); break;
             case "m": AppendTrimmed(value, 1, " m"); break;
-            case "kg" when us: AppendTrimmed(value / KilogramsPerPound, 1, " lb"); break;
+            case "kg" when us: AppendTrimmed(value / KilogramsPerPound, Math.Abs(value) < FinelyWeighedKg ? 1 : 0, " lb"); break;
             case "kg": AppendTrimmed(value, 1, " kg"); break;
             case "kPaUp" when us: Append(Math.Ceiling((value / KilopascalsPerPsi * 10) - Slack) / 10, 1, " psi"); break;
             case "kPaUp": Append(Math.Ceiling(value - Slack), 0, " kPa"); break;

@@ -50,8 +50,8 @@ public static class CheckWords
         _ => "Cover by the arch",
     };
 
-    /// <summary>What the check is based on, with its source.</summary>
-    public static string Basis(in Fitting candidate, CheckId id, in CheckResult result) => result.Reason == UnknownReason.InsidePresent ? ClearanceWords.InsideBasis : id switch
+    /// <summary>What the check is based on, with its source, in the caller's units.</summary>
+    public static string Basis(in Fitting candidate, CheckId id, in CheckResult result, UnitSystem units) => result.Reason == UnknownReason.InsidePresent ? ClearanceWords.InsideBasis : id switch
     {
         CheckId.RimDiameter => RimWords.DiameterBasis,
         CheckId.RimWidth => RimWords.WidthBasis(candidate),
@@ -63,8 +63,8 @@ public static class CheckWords
         CheckId.Fastener => HubWords.FastenerBasis,
         CheckId.BrakeClearance => BrakeWords.Basis,
         CheckId.AxleDiameterMatch => RollingWords.MatchBasis,
-        CheckId.OverallDiameter => RollingWords.DiameterBasis,
-        CheckId.ArchCover => CoverWords.Basis,
+        CheckId.OverallDiameter => RollingWords.DiameterBasis(units),
+        CheckId.ArchCover => CoverWords.Basis(units),
         _ => ClearanceWords.Basis,
     };
 
@@ -81,11 +81,11 @@ public static class CheckWords
 
     /// <summary>The value of a check as a person reads it; null where there is none.</summary>
     public static string? ValueText(in Fitting candidate, CheckId id, in CheckResult result, UnitSystem units) =>
-        id == CheckId.BoltCircle ? candidate.Wheel.BoltCircle?.ToString() : Text(id, result, result.Value, units);
+        id == CheckId.BoltCircle ? candidate.Wheel.BoltCircle?.ToString(units) : Text(id, result, result.Value, units);
 
     /// <summary>The limit of a check as a person reads it; null where there is none.</summary>
     public static string? LimitText(FitmentContext car, CheckId id, in CheckResult result, UnitSystem units) =>
-        id == CheckId.BoltCircle ? car.HubBoltCircle?.ToString() : Text(id, result, result.Limit, units);
+        id == CheckId.BoltCircle ? car.HubBoltCircle?.ToString(units) : Text(id, result, result.Limit, units);
 
     private static string? Text(CheckId id, in CheckResult result, double? number, UnitSystem units) => number is not { } value
         ? null

@@ -12,10 +12,6 @@ public static class FitmentAssumptions
     private const string CommonPractice = "common practice, no source";
     private const string OurChoice = "our choice, no source";
 
-    private static readonly Assumption Flange = new(
-        "/candidate/wheel", null, "J flange", "JIS D 4218:2021 Table 3 (ISO 4000-2:2013)",
-        "The wheel's edges are its rim width and two flanges of at least 11.0 mm (0.43 in); a thicker flange stands further out.");
-
     private static readonly Assumption SpeedometerExact = new(
         "/vehicle", null, "speedometer reads exactly now", CommonPractice,
         "The true speed after the change depends on what the speedometer shows too much today, which nobody measured.");
@@ -33,6 +29,8 @@ public static class FitmentAssumptions
     private static readonly Assumption NoSpeedAddition = new(
         "/candidate/tyre/pressureKpa", null, "no addition for sustained speed", "the handbook's sentence on these symbols is cut off in the copy read",
         "The pressure named carries the load; at sustained speed such a tyre may want more, which only its maker or the car's papers tell.");
+
+    private const double TravelBeyondReadingsMm = 20;
 
     private static readonly AxleAssumptions Front = new("/vehicle/front");
     private static readonly AxleAssumptions Rear = new("/vehicle/rear");
@@ -54,8 +52,8 @@ public static class FitmentAssumptions
     public static IReadOnlyList<Assumption> ForCheck(FitmentContext car, in Fitting candidate, UnitSystem units = UnitSystem.Metric)
     {
         var list = new List<Assumption>(16);
-        if (candidate.Wheel.StampedFlange is null) list.Add(Flange);
-        AddForCar(car, list);
+        if (candidate.Wheel.StampedFlange is null) list.Add(Flange("/candidate/wheel", units));
+        AddForCar(car, list, units);
         if (candidate.Tyre.RimProtectorMm is null) list.Add(NoProtector);
         if (candidate.Wheel is { SpacerMm: > 0, SpacerHasOwnFasteners: null }) list.Add(ThroughSpacer);
         AddForRims(candidate.Tyre.Marking, "/candidate/tyre/marking", list);
@@ -65,19 +63,19 @@ public static class FitmentAssumptions
     }
 
     /// <summary>What a window of offsets assumed.</summary>
-    public static IReadOnlyList<Assumption> ForWindow(FitmentContext car, Tyre tyre)
+    public static IReadOnlyList<Assumption> ForWindow(FitmentContext car, Tyre tyre, UnitSystem units = UnitSystem.Metric)
     {
-        var list = new List<Assumption>(12) { Flange with { Input = "/rimWidthsIn" }, NoSpacer };
-        AddForCar(car, list);
+        var list = new List<Assumption>(12) { Flange("/rimWidthsIn", units), NoSpacer };
+        AddForCar(car, list, units);
         if (tyre.RimProtectorMm is null) list.Add(NoProtectorInWindow);
         AddForRims(tyre.Marking, "/tyre/marking", list);
         return list;
     }
 
     /// <summary>What a comparison of two fittings assumed.</summary>
-    public static IReadOnlyList<Assumption> ForComparison { get; } = [Flange, SpeedometerExact with { Input = "/current" }];
+    public static IReadOnlyList<Assumption> ForComparison(UnitSystem units) => [Flange("/candidate/wheel", units), SpeedometerExact with { Input = "/current" }];
 
-    private static void AddForCar(FitmentContext car, List<Assumption> list)
+    private static void AddForCar(FitmentContext car, List<Assumption> list, UnitSystem units)
     {
         var axle = car.Position == CarAxle.Front ? Front : Rear;
         if (car.Settings.MinimumMarginMm is null) list.Add(MinimumMargin);
@@ -89,21 +87,21 @@ public static class FitmentAssumptions
         if (car.Axle is { Tyre.RimProtectorMm: null, Tyre: not null }) list.Add(axle.PresentProtector);
         if (car.Axle.RideHeightChangeMm is not (null or 0)) list.Add(axle.RideHeight);
         if (PointErrorUse.Describe(car) is { } points) list.Add(points);
-        AddForTravel(car, axle, list);
+        AddForTravel(car, axle, list, units);
         AddForCamber(car, list);
     }
 
-    private static void AddForTravel(FitmentContext car, AxleAssumptions axle, List<Assumption> list)
+    private static void AddForTravel(FitmentContext car, AxleAssumptions axle, List<Assumption> list, UnitSystem units)
     {
         if (car.Travel.Upward is not { } upward) return;
         if (upward.IsLengthAssumed) list.Add(axle.StopLength);
         if (upward.IsShareAssumed) list.Add(axle.CompressedLength(upward));
         if (upward.IsRatioAssumed) list.Add(axle.StopRatio(upward, car.Axle.Damper.MotionRatio is not null));
         if (car.Travel.Path is not { Missing: UnknownReason.Computed } path) return;
-        if (path.IsExtrapolated) list.Add(Sent(axle.CamberCurve));
-        if (!path.IsSidewaysKnown) list.Add(Sent(axle.StraightUp));
-        if (car.Axle.Left.CamberDeg is null && car.Axle.Suspension.ReadCamberDeg is null) list.Add(axle.Camber);
-        if (path.IsSidewaysKnown && car.Axle.Left.ToeDeg is null) list.Add(axle.Toe);
+        if (path.IsExtrapolated) list.Add(Sent(axle.CamberCurve(units)));
+        if (!path.IsSidewaysKnown) list.Add(Sent(axle.StraightUp(units)));
+        if (car.Axle.Left.CamberDeg is null && car.Axle.Suspension.ReadCamberDeg is null) list.Add(axle.StaticAngle("camberDeg", units));
+        if (path.IsSidewaysKnown && car.Axle.Left.ToeDeg is null) list.Add(axle.StaticAngle("toeDeg", units));
         if (path.IsOfBothMotions) list.Add(axle.BeamMotion);
         if (car.Axle.Clearance.InboardMm is null) return;
         switch (car.Axle.Clearance.InboardTo)
@@ -122,6 +120,10 @@ public static class FitmentAssumptions
         Assumption Sent(Assumption one) => one with { Input = one.Input.Replace("/suspension/readings", car.Axle.Suspension.ReadingsPointer, StringComparison.Ordinal) };
     }
 
+    private static Assumption Flange(string input, UnitSystem units) => new(
+        input, null, "J flange", "JIS D 4218:2021 Table 3 (ISO 4000-2:2013)",
+        Prose.Write(units, $"The wheel's edges are its rim width and two flanges of at least {11.0:mm}; a thicker flange stands further out."));
+
     private static void AddForRims(TyreMarking marking, string input, List<Assumption> list)
     {
         if (!marking.HasDimensions) return;
@@ -139,8 +141,8 @@ public static class FitmentAssumptions
         var profile = (car.Position == CarAxle.Front ? "/vehicle/front" : "/vehicle/rear") + "/hub/caliperProfile";
         list.Add(new Assumption(
             profile, BrakeCheck.PadWearMm, null, CommonPractice,
-            "A floating caliper follows its pads inboard by so many mm until they are worn. Its outline is taken as measured with new pads: measured with worn ones, it comes outboard when new ones go in."));
-        list.Add(new Assumption(profile, BrakeCheck.FloatMm, null, CommonPractice, "A floating caliper has so many mm of play along the wheel's axis, to either side."));
+            "A floating caliper follows its pads inboard by this much until they are worn. Its outline is taken as measured with new pads: measured with worn ones, it comes outboard when new ones go in."));
+        list.Add(new Assumption(profile, BrakeCheck.FloatMm, null, CommonPractice, "A floating caliper has this much play along the wheel's axis, to either side."));
     }
 
     private static void AddForCamber(FitmentContext car, List<Assumption> list)
@@ -235,13 +237,13 @@ public static class FitmentAssumptions
             axle + "/clearance/springSeatMm", null, "a seat up to 40° inboard of upright", CommonPractice,
             "Nobody measured in which direction the seat stands from the tread: 64 % of a movement inboard, and of what the width may grow, counts.");
 
-        public Assumption CamberCurve { get; } = new(
-            axle + "/suspension/readings", null, "the curve goes on for up to 20 mm (0.8 in) beyond the readings", CommonPractice,
+        public Assumption CamberCurve(UnitSystem units) => new(
+            axle + "/suspension/readings", null, Prose.Write(units, $"the curve goes on for up to {TravelBeyondReadingsMm:gap} beyond the readings"), CommonPractice,
             "The readings do not reach the whole bump travel.");
 
-        public Assumption StraightUp { get; } = new(
+        public Assumption StraightUp(UnitSystem units) => new(
             axle + "/suspension/readings", 0, null, OurChoice,
-            "Readings of camber do not tell how the wheel centre moves sideways; it is taken to go straight up. A strut's may move 5 to 10 mm (0.2 to 0.4 in) inboard over its travel: measure it, or give the points.");
+            Prose.Write(units, $"Readings of camber do not tell how the wheel centre moves sideways; it is taken to go straight up. A strut's may move {5.0:gap} to {10.0:gap} inboard over its travel: measure it, or give the points."));
 
         public Assumption StopLength { get; } = new(
             axle + "/bumpStop/lengthMm", UpwardTravel.TypicalLengthMm, null, CommonPractice,
@@ -283,10 +285,6 @@ public static class FitmentAssumptions
             axle + "/loadedRadiusMm", radiusMm, null, StandingRadius.EstimateSource,
             "The height of the narrowest place is counted from the wheel centre, whose height above the ground was not measured.");
 
-        public Assumption Camber { get; } = StaticAngle(axle, "camberDeg");
-
-        public Assumption Toe { get; } = StaticAngle(axle, "toeDeg");
-
         public Assumption BeamMotion { get; } = new(
             axle + "/suspension", null, "the greater lean of both wheels moving alike and oppositely", OurChoice,
             "A twist beam leans its wheels otherwise in roll than in heave; which of the two comes first to the bump stop is not said.");
@@ -295,8 +293,8 @@ public static class FitmentAssumptions
             axle + "/hub/boltCircle", null, "that of the wheel fitted now", CommonPractice,
             "The hub's bolt circle is not given; the wheel fitted now goes on it.");
 
-        private static Assumption StaticAngle(string axle, string member) => new(
+        public Assumption StaticAngle(string member, UnitSystem units) => new(
             $"{axle}/alignment/{member}", 0, null, OurChoice,
-            "How far the wheel leans with travel follows from the suspension's points and hardly depends on how it stands in them: by less than half a millimetre of room at usual angles.");
+            Prose.Write(units, $"How far the wheel leans with travel follows from the suspension's points and hardly depends on how it stands in them: by less than {0.5:gap} of room at usual angles."));
     }
 }

@@ -5,9 +5,9 @@ namespace SetupService.Domain.Fitment;
 /// <summary>The cautions that go with a fitment: what can hurt somebody who acts on it.</summary>
 public static class FitmentCautions
 {
-    private static readonly Caution Fasteners = new(
-        "wheelFasteners",
-        "Clean seats and faces, tighten crosswise with a calibrated wrench to the vehicle maker's torque, and check again after 40 to 80 km, 25 to 50 miles (trade guidance for commercial vehicles). Support the car on stands, never on the jack alone.");
+    private static readonly Caution Fasteners = FastenersAfter("40 to 80 km");
+
+    private static readonly Caution FastenersInMiles = FastenersAfter("25 to 50 miles");
 
     private static readonly Caution LocalLaw = new(
         "localLaw",
@@ -15,7 +15,7 @@ public static class FitmentCautions
 
     private static readonly Caution TryByHand = new(
         "tryByHand",
-        "A calculated margin does not replace trying the wheel on: turn it by hand over the whole travel and lock before driving, and look again after the first kilometres.");
+        "A calculated margin does not replace trying the wheel on: turn it by hand over the whole travel and lock before driving, and look again after the first drive.");
 
     private static readonly Caution Spacer = new(
         "spacer",
@@ -57,7 +57,7 @@ public static class FitmentCautions
         cautions.AddRange(GivenCautions.For(car, candidate.Tyre, units));
         if (car.OppositeTyre is { } other && other.Marking.Construction != candidate.Tyre.Marking.Construction) cautions.Add(MixedConstruction);
         if (candidate.Wheel.SpacerMm > 0) cautions.Add(Spacer);
-        cautions.Add(Fasteners);
+        cautions.Add(units == UnitSystem.Us ? FastenersInMiles : Fasteners);
         cautions.Add(TryByHand);
         cautions.Add(LocalLaw);
         return cautions;
@@ -67,7 +67,11 @@ public static class FitmentCautions
     public static IReadOnlyList<Caution> ForComparison { get; } = [LocalLaw];
 
     /// <summary>The cautions for offsets found without a wheel in hand.</summary>
-    public static IReadOnlyList<Caution> ForWindow(FitmentContext car, Tyres.Tyre tyre) => [.. GivenCautions.For(car, tyre), TryByHand, LocalLaw];
+    public static IReadOnlyList<Caution> ForWindow(FitmentContext car, Tyres.Tyre tyre, UnitSystem units) => [.. GivenCautions.For(car, tyre, units), TryByHand, LocalLaw];
+
+    private static Caution FastenersAfter(string distance) => new(
+        "wheelFasteners",
+        $"Clean seats and faces, tighten crosswise with a calibrated wrench to the vehicle maker's torque, and check again after {distance} (trade guidance for commercial vehicles). Support the car on stands, never on the jack alone.");
 
     private static bool Any(CheckIdSet failed, params ReadOnlySpan<CheckId> ids)
     {

@@ -74,7 +74,7 @@ public static class GivenCautions
 
         void Add(string whose) => list.Add(new("temporarySpare", Prose.Write(
             units,
-            $"{whose}, made for the way to a workshop and not for the road from day to day. Keep to the pressure and speed on its sidewall and in the car's handbook: usually {TemporarySpare.UsualPressureKpa:kPa} cold and {TemporarySpare.UsualMaximumSpeedKmh:kmh} (owners' manuals). It carries no snow chain. Put the proper wheel back at once.")));
+            $"{whose}, made for the way to a workshop and not for the road from day to day. Keep to the pressure and speed on its sidewall and in the car's handbook: usually {TemporarySpare.UsualPressure(units)} cold and {TemporarySpare.UsualMaximumSpeedKmh:kmh} (owners' manuals). It carries no snow chain. Put the proper wheel back at once.")));
     }
 
     private static void AddForTyre(List<Caution> list, Tyre tyre, string name, UnitSystem units)
@@ -85,7 +85,7 @@ public static class GivenCautions
         {
             list.Add(new("pressureBeyondMaximum", Prose.Write(
                 units,
-                $"{name} {marking.StandardText} (tyre.marking) is given at {tyre.PressureKpa ?? 0:kPa} (tyre.pressureKpa); sidewalls of such tyres allow 300 to {UsualMaximumPressureKpa:kPa} (from memory). Read the maximum on the sidewall and never go beyond it.")));
+                $"{name} {marking.StandardText} (tyre.marking) is given at {tyre.PressureKpa ?? 0:kPa} (tyre.pressureKpa); sidewalls of such tyres allow {300.0:kPa} to {UsualMaximumPressureKpa:kPa} (from memory). Read the maximum on the sidewall and never go beyond it.")));
         }
 
         if (!isCarTyre || marking.LoadCapacityKg is not { } capacityKg || SizeLoadKg(marking) is not { } usualKg) return;

@@ -1,3 +1,5 @@
+using SetupService.Domain.Answers;
+
 namespace SetupService.Domain.Tyres;
 
 /// <summary>
@@ -11,6 +13,9 @@ public static class TemporarySpare
 
     /// <summary>The usual top speed, km/h (50 mph), whatever the speed symbol says; some handbooks allow 105 (65 mph).</summary>
     public const double UsualMaximumSpeedKmh = 80;
+
+    /// <summary>The usual cold pressure as sidewalls print it; the two figures are no conversion of each other.</summary>
+    public static string UsualPressure(UnitSystem units) => units == UnitSystem.Us ? "60 psi" : "420 kPa";
 
     /// <summary>About how far the tread lasts, km.</summary>
     public const double UsualTreadLifeKm = 5000;

@@ -1,4 +1,5 @@
 using System.Globalization;
+using SetupService.Domain.Answers;
 
 namespace SetupService.Domain.Wheels;
 
@@ -15,6 +16,10 @@ public sealed record BoltCircle(int HoleCount, double DiameterMm)
 
     /// <summary>The second circle of a wheel drilled for two, as in 4x100/4x108; null where there is one.</summary>
     public BoltCircle? Second { get; init; }
+
+    private string Inches => Second is null
+        ? Prose.Write(UnitSystem.Us, $"{HoleCount}x{DiameterMm:gap}")
+        : Prose.Write(UnitSystem.Us, $"{HoleCount}x{DiameterMm:gap} or {Second.Inches}");
 
     /// <summary>
     /// True when this and another are the same circle: equal counts, diameters within <see cref="MatchToleranceMm"/>. Of a wheel drilled for two, one of
@@ -37,6 +42,9 @@ public sealed record BoltCircle(int HoleCount, double DiameterMm)
     public override string ToString() => Second is null
         ? string.Create(CultureInfo.InvariantCulture, $"{HoleCount}x{DiameterMm}")
         : string.Create(CultureInfo.InvariantCulture, $"{HoleCount}x{DiameterMm}/{Second}");
+
+    /// <summary>As people of a country write it: in US units by the diameter in inches, 5x4.5 in, with what is stamped on the wheel behind, (5x114.3).</summary>
+    public string ToString(UnitSystem units) => units == UnitSystem.Metric ? ToString() : $"{Inches} ({this})";
 
     private bool IsSame(BoltCircle other) => HoleCount == other.HoleCount && Math.Abs(DiameterMm - other.DiameterMm) <= MatchToleranceMm;
 }

@@ -12,10 +12,10 @@ namespace SetupService.Api.Tests.Examples;
 internal sealed record ExampleCall(string Method, string Path, string? Request, string Answer)
 {
     private const string Tyre =
-        "/v1/tyres/decode?marking=225/45R17%2094W%20XL&rimWidthIn=8&pressureKpa=230&topSpeedKmh=228&loadKg=435&verticalRateNPerMm=210";
+        "/v1/tyres/decode?marking=225/45R17%2094W%20XL&rimWidthIn=8&pressureKpa=230&topSpeedKmh=228&loadKg=435&verticalRateNPerMm=210&units=metric";
 
     private const string Compact =
-        "?now=7.5Jx17%20ET45%205x108,225/45R17%2091W&new=8Jx17%20ET40%205x108%20CB63.4,225/45R17%2094W%20XL&in=14&out=18&over=12&maximumAxleLoadKg=870&minimumLoadIndex=87&topSpeedKmh=228&centreBoreMm=63.4";
+        "?new=8Jx17%20ET40%205x108%20CB63.4,225/45R17%2094W%20XL&now=7.5Jx17%20ET45%205x108,225/45R17%2091W&axle=front&in=14&out=18&over=12&maximumAxleLoadKg=870&minimumLoadIndex=87&topSpeedKmh=228&centreBoreMm=63.4&units=metric";
 
     /// <summary>Every example there is.</summary>
     public static IReadOnlyList<ExampleCall> All { get; } =
@@ -23,7 +23,7 @@ internal sealed record ExampleCall(string Method, string Path, string? Request, 
         new("GET", "/health/live", null, "health-live.answer.json"),
         new("GET", "/health/ready", null, "health-ready.answer.json"),
         new("GET", Tyre, null, "tyre-decode.answer.json"),
-        new("GET", "/v1/wheels/decode?marking=8.5Jx18%20ET44", null, "wheel-decode.answer.json"),
+        new("GET", "/v1/wheels/decode?marking=8.5Jx18%20ET44&units=metric", null, "wheel-decode.answer.json"),
         new("GET", "/v1/reference/load-indices", null, "load-indices.answer.json"),
         new("GET", "/v1/reference/speed-symbols", null, "speed-symbols.answer.json"),
         new("POST", "/v1/fitment/comparison", "fitment-comparison.request.json", "fitment-comparison.answer.json"),

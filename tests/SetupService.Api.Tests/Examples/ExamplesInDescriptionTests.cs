@@ -4,15 +4,15 @@ using SetupService.Api.Tests.Host;
 
 namespace SetupService.Api.Tests.Examples;
 
-/// <summary>The API description shows the files of api/examples, answers shortened, and something with every media type but pictures.</summary>
+/// <summary>The API description shows the files of api/examples, answers shortened, and something with every media type but pictures and pages.</summary>
 public sealed class ExamplesInDescriptionTests(ServiceFixture fixture) : IClassFixture<ServiceFixture>
 {
     [Fact]
-    public async Task Every_media_type_of_every_call_but_a_picture_has_an_example()
+    public async Task Every_media_type_of_every_call_but_pictures_and_pages_has_an_example()
     {
         using var document = await Served();
         Assert.All(
-            MediaTypes(document).Where(media => !media.Call.EndsWith("image/svg+xml", StringComparison.Ordinal)),
+            MediaTypes(document).Where(media => !media.Call.EndsWith("image/svg+xml", StringComparison.Ordinal) && !media.Call.EndsWith("text/html", StringComparison.Ordinal)),
             media => Assert.True(Shown(document, media.Value) is { ValueKind: not JsonValueKind.Null }, media.Call));
     }
 
@@ -24,7 +24,7 @@ public sealed class ExamplesInDescriptionTests(ServiceFixture fixture) : IClassF
         {
             var operation = document.RootElement.GetProperty("paths").GetProperty(call.Path.Split('?')[0]).GetProperty(call.Method.ToLowerInvariant());
             var answers = operation.GetProperty("responses").GetProperty("200").GetProperty("content");
-            if (!call.Answer.EndsWith(".svg", StringComparison.Ordinal))
+            if (Path.GetExtension(call.Answer) is not (".svg" or ".html"))
                 await Same(call.Answer, Shown(document, answers.GetProperty(MediaTypeOf(call.Answer)))!.Value, rows: 2);
             if (call.Request is null)
                 continue;

@@ -48,7 +48,7 @@ public sealed class CheckWordsTests
                         var text = CheckWords.Explanation(car, candidate, id, result, UnitSystem.Metric);
                         Assert.True(text.Length > 20 && text.EndsWith('.'), $"{id}: {text}");
                         Assert.DoesNotContain("NaN", text, StringComparison.Ordinal);
-                        Assert.NotEmpty(CheckWords.Basis(candidate, id, result));
+                        Assert.NotEmpty(CheckWords.Basis(candidate, id, result, UnitSystem.Metric));
                     }
                 }
             }

@@ -72,7 +72,7 @@ internal static class CheckAnswers
         NominalMm = result.Margin?.NominalMm,
         ProbableMm = result.Margin?.ProbableMm,
         WorstCaseMm = result.Margin?.WorstCaseMm,
-        Basis = CheckWords.Basis(candidate, id, result),
+        Basis = CheckWords.Basis(candidate, id, result, units),
         Explanation = CheckWords.Explanation(car, candidate, id, result, units),
     };
 

@@ -3,6 +3,7 @@ using System.Diagnostics.CodeAnalysis;
 using System.Text.Json.Serialization;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Shared;
+using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
 
 namespace SetupService.Api.Fitment.Compare;
@@ -33,12 +34,12 @@ public sealed record ComparisonRequest
 public sealed record ComparisonAnswer : ComparisonResponse
 {
     [SetsRequiredMembers]
-    private ComparisonAnswer(ComparisonResponse figures)
+    private ComparisonAnswer(ComparisonResponse figures, UnitSystem units)
         : base(figures)
     {
         Method = "fitment-comparison";
         Edition = Domain.Answers.Edition.Current;
-        Assumptions = AssumptionResponse.From(FitmentAssumptions.ForComparison);
+        Assumptions = AssumptionResponse.From(FitmentAssumptions.ForComparison(units));
         Cautions = CautionResponse.From(FitmentCautions.ForComparison);
     }
 
@@ -57,7 +58,7 @@ public sealed record ComparisonAnswer : ComparisonResponse
     public required CautionResponse[] Cautions { get; init; }
 
     /// <summary>The answer that shows a comparison.</summary>
-    internal static new ComparisonAnswer From(in Comparison comparison) => new(ComparisonResponse.From(comparison));
+    internal static ComparisonAnswer From(in Comparison comparison, UnitSystem units) => new(ComparisonResponse.From(comparison), units);
 }
 
 /// <summary>What changes when a candidate takes the place of the present wheel and tyre; nominal figures.</summary>

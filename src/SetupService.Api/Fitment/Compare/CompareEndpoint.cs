@@ -1,6 +1,7 @@
 using Microsoft.AspNetCore.Http.HttpResults;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
+using SetupService.Api.Http.Queries;
 using SetupService.Domain.Fitment;
 
 namespace SetupService.Api.Fitment.Compare;
@@ -10,13 +11,14 @@ internal static class CompareEndpoint
 {
     public static void MapComparison(this RouteGroupBuilder group) =>
         group.MapPost("/comparison", Compare)
+            .WithQuery(QueryParameters.Units)
             .WithExample("fitment-comparison")
             .WithProblems(ProblemTypes.NotComputable)
             .WithName("fitmentComparison")
             .WithSummary("What changes with another wheel and tyre?")
             .WithDescription("Compares two fittings on one hub: edges, track, scrub radius, diameter, gearing, mass and true speed. Nominal figures.");
 
-    private static Results<Answer<ComparisonAnswer>, Problem> Compare(Body<ComparisonRequest> body)
+    private static Results<Answer<ComparisonAnswer>, Problem> Compare(Body<ComparisonRequest> body, QueryReader query)
     {
         if (body.Value is not { } request)
             return body.Problem!;
@@ -27,6 +29,6 @@ internal static class CompareEndpoint
             return SizeProblems.NotKnown(("/current", fittings.Current.Tyre), ("/candidate", fittings.Candidate.Tyre));
         var indicatedKmh = request.IndicatedKmh ?? Comparison.DefaultIndicatedKmh;
         return new Answer<ComparisonAnswer>(
-            ComparisonAnswer.From(Comparison.Between(fittings.Current, fittings.Candidate, request.SteeringAxisInclinationDeg, indicatedKmh)));
+            ComparisonAnswer.From(Comparison.Between(fittings.Current, fittings.Candidate, request.SteeringAxisInclinationDeg, indicatedKmh), query.Units));
     }
 }

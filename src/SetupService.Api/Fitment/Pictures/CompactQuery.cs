@@ -38,11 +38,10 @@ internal static class CompactQuery
     private static readonly NumberParameter Over = new("over", "Gap over the tread, mm.", -100, 500, 12);
     private static readonly NumberParameter AxleLoad = new("maximumAxleLoadKg", "Largest load the axle may carry.", 50, 5000, 870);
     private static readonly NumberParameter LoadIndex = new("minimumLoadIndex", "Lowest tyre load index the car's papers allow.", 0, 200, 87) { IsWhole = true };
-    private static readonly NumberParameter TopSpeed = new("topSpeedKmh", "Top speed of the car.", 20, 500, 228);
     private static readonly NumberParameter HubBore = new("centreBoreMm", "Diameter of the hub's spigot.", 30, 250, 63.4);
 
     /// <summary>The members, and the units of the texts.</summary>
-    public static QueryParameter[] Parameters { get; } = [New, Now, Axle, Inboard, Outboard, Over, AxleLoad, LoadIndex, TopSpeed, HubBore, QueryParameters.Units];
+    public static QueryParameter[] Parameters { get; } = [New, Now, Axle, Inboard, Outboard, Over, AxleLoad, LoadIndex, TyreQuery.TopSpeedKmh, HubBore, QueryParameters.Units];
 
     /// <summary>The check asked for; refused with every fault under the name of its parameter.</summary>
     public static MapResult<CheckedFitting> Evaluate(QueryReader query)
@@ -63,7 +62,7 @@ internal static class CompactQuery
             Clearance = new ClearanceDocument { InboardMm = query.Number(Inboard), OutboardMm = query.Number(Outboard), RadialMm = query.Number(Over) },
         };
         var position = query.Word<CarAxle>(Axle) ?? CarAxle.Front;
-        var vehicle = new VehicleDocument { TopSpeedKmh = query.Number(TopSpeed) };
+        var vehicle = new VehicleDocument { TopSpeedKmh = query.Number(TyreQuery.TopSpeedKmh) };
         if (position == CarAxle.Front) vehicle.Front = axle;
         else vehicle.Rear = axle;
         var done = CheckedFitting.Evaluate(new CheckRequest { Axle = position, Vehicle = vehicle, Candidate = candidate! });

@@ -26,13 +26,13 @@ internal static class WindowMapper
     }
 
     /// <summary>The answer, one window a rim width.</summary>
-    public static WindowAnswer ToAnswer(FitmentContext car, Tyre tyre, double[] rimWidthsIn) => new()
+    public static WindowAnswer ToAnswer(FitmentContext car, Tyre tyre, double[] rimWidthsIn, UnitSystem units) => new()
     {
         Windows = Array.ConvertAll(rimWidthsIn, width => Part(tyre, OffsetWindow.Compute(car, tyre, width))),
         Method = "fitment-window",
         Edition = Edition.Current,
-        Assumptions = AssumptionResponse.From(FitmentAssumptions.ForWindow(car, tyre)),
-        Cautions = CautionResponse.From(FitmentCautions.ForWindow(car, tyre)),
+        Assumptions = AssumptionResponse.From(FitmentAssumptions.ForWindow(car, tyre, units)),
+        Cautions = CautionResponse.From(FitmentCautions.ForWindow(car, tyre, units)),
     };
 
     private static WindowResponse Part(Tyre tyre, OffsetWindow window)

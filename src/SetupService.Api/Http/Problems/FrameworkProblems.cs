@@ -14,8 +14,10 @@ internal static class FrameworkProblems
     {
         if (response.Headers.Allow is not { Count: > 0 } allow)
             return null;
-        if (allow == HttpMethods.Get)
-            response.Headers.Allow = allow = $"{HttpMethods.Get}, {HttpMethods.Head}";
+        string[] methods = [.. allow.SelectMany(static line => line!.Split(',', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))];
+        var place = Array.IndexOf(methods, HttpMethods.Get);
+        if (place >= 0 && !methods.Contains(HttpMethods.Head))
+            response.Headers.Allow = allow = string.Join(", ", [.. methods[..(place + 1)], HttpMethods.Head, .. methods[(place + 1)..]]);
         return $"This path answers {allow} only.";
     }
 }

@@ -6,7 +6,8 @@ namespace SetupService.Domain.Fitment.Words;
 /// <summary>The sentences of the arch cover check.</summary>
 internal static class CoverWords
 {
-    public const string Basis = "Nominal room at the arch lip; the furthest any rule that was read lets a wheel stand out is 30 mm, 1.2 in (Dutch Regeling voertuigen 5.2.48). Local law decides.";
+    public static string Basis(UnitSystem units) => Prose.Write(
+        units, $"Nominal room at the arch lip; the furthest any rule that was read lets a wheel stand out is {CoverCheck.WidestAllowedPokeMm:gap} (Dutch Regeling voertuigen 5.2.48). Local law decides.");
 
     public static string Explain(FitmentContext car, in CheckResult result, UnitSystem units)
     {

@@ -86,6 +86,7 @@ internal static class HubWords
 
     private static string Circle(BoltCircle circle, UnitSystem units)
     {
+        if (units == UnitSystem.Us) return $"a bolt circle of {circle.ToString(units)}";
         var first = Prose.Write(units, $"{circle.HoleCount} holes on {circle.DiameterMm:fit}");
         return circle.Second is { } second ? $"{first} and {Circle(second, units)}" : first;
     }
@@ -93,9 +94,9 @@ internal static class HubWords
     private static string Seat(FastenerSeat? seat) => seat switch
     {
         FastenerSeat.Cone60 => "a 60° cone seat",
-        FastenerSeat.Ball12 => "a ball seat of 12 mm",
-        FastenerSeat.Ball13 => "a ball seat of 13 mm",
-        FastenerSeat.Ball14 => "a ball seat of 14 mm",
+        FastenerSeat.Ball12 => "an R12 ball seat",
+        FastenerSeat.Ball13 => "an R13 ball seat",
+        FastenerSeat.Ball14 => "an R14 ball seat",
         _ => "a flat seat",
     };
 }

@@ -8,7 +8,8 @@ internal static class RollingWords
 {
     public const string MatchBasis = "Rolling circumference 3.05 D (radial), 2.99 D (diagonal), ETRTO as a textbook quotes it; the limits are common practice, no source.";
 
-    public const string DiameterBasis = "UN Regulation 39, 5.3: shown less true from 0 to a tenth of the true speed and 4 km/h, as three texts quote it.";
+    public static string DiameterBasis(UnitSystem units) =>
+        $"UN Regulation 39, 5.3: shown less true from 0 to a tenth of the true speed and {(units == UnitSystem.Us ? "2.5 mph" : "4 km/h")}, as three texts quote it.";
 
     public static string Match(FitmentContext car, in Envelope candidate, in CheckResult result, UnitSystem units)
     {

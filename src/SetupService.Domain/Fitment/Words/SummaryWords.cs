@@ -79,7 +79,7 @@ public static class SummaryWords
         {
             { Status: CheckStatus.Fail, Margin: { ProbableMm: var shortMm } } => Prose.Write(units, $"It probably touches {place}, by about {-shortMm:gap}."),
             { Status: CheckStatus.Caution, Margin: { WorstCaseMm: var worstMm } } => Prose.Write(units, $"It is tight {place}: {worstMm:gap} in the worst case."),
-            { Reason: UnknownReason.GapMissing, MoreRoomMm: { } moreMm } when moreMm > 0.05 => Prose.Write(units, $"It takes {moreMm:gap} more room {place} than what is fitted now, and the gap there was not measured."),
+            { Reason: UnknownReason.GapMissing, MoreRoomMm: { } moreMm } when moreMm > 0.05 => Prose.Write(units, $"It takes {moreMm:gap} more room {ClearanceWords.Place(id)} than what is fitted now, and the gap there was not measured."),
             _ => FirstSentence(CheckWords.Explanation(car, candidate, id, result, units)),
         };
     }
