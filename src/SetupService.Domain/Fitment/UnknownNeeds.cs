@@ -34,7 +34,10 @@ public static class UnknownNeeds
         };
     }
 
-    /// <summary>The inputs that would settle everything unknown on a sheet: those that the verdict waits for first, no input twice.</summary>
+    /// <summary>
+    /// The inputs that would settle everything unknown on a sheet, in order of worth: those that the verdict waits for first, and of them the wheel and tyre
+    /// fitted now before the gaps that only mean something with them; no input twice.
+    /// </summary>
     public static IReadOnlyList<string> All(FitmentContext car, in Fitting candidate, CheckSheet sheet)
     {
         ArgumentNullException.ThrowIfNull(sheet);
@@ -67,7 +70,7 @@ public static class UnknownNeeds
         };
         return reason switch
         {
-            UnknownReason.GapMissing => [gap],
+            UnknownReason.GapMissing => [.. Missing((car.Axle.Wheel is null, axle + "/wheel"), (car.Axle.Tyre is null, axle + "/tyre")), gap],
             UnknownReason.PresentFittingMissing => Missing((car.Axle.Wheel is null, axle + "/wheel"), (car.Axle.Tyre is null, axle + "/tyre")),
             UnknownReason.MeasurementsContradict => [gap, axle + (car.Travel.Upward is null ? "/clearance/measuredAt" : "/bumpTravelMm")],
             UnknownReason.BumpTravelMissing => [axle + "/bumpTravelMm"],

@@ -23,7 +23,7 @@ internal static class CheckEndpoint
             .WithExample("fitment-check")
             .WithName("fitmentCheck")
             .WithSummary("Does this wheel and tyre fit this axle, and carry it?")
-            .WithDescription("Checks a candidate against one axle of a car: clearances with their tolerances, load and speed, hub, brakes, rolling circumference and arch cover. What was not measured is unknown, never guessed.");
+            .WithDescription("Checks a candidate against one axle of a car: clearances with their tolerances, load and speed, hub, brakes, rolling circumference and arch cover. What was not measured is unknown, never guessed. The least for a verdict: both markings of now and then with bolt circle and centre bore, the axle's greatest load, the top speed, the hub's spigot, and the gap where the new pair takes more room; needs lists what is left.");
         group.MapPost("/drawing", Draw)
             .WithQuery(QueryParameters.Units)
             .WithExample("fitment-drawing")

@@ -56,6 +56,7 @@ internal static class LoadWords
             CheckStatus.Fail => "The tyre does not carry the load. ",
             _ => "",
         };
+        if (result is { Status: CheckStatus.Unknown, Reason: UnknownReason.ValueMissing, Limit: null }) return $"{need}. {carries}";
         return Prose.Write(units, $"{first}{carries} {need}{Verdict(car, candidate, result, speedKmh, units)}");
     }
 
