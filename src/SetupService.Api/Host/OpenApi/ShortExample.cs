@@ -6,7 +6,7 @@ namespace SetupService.Api.Host.OpenApi;
 /// <summary>Shortens an example answer for the description: one row of every list, the beginning of every long text.</summary>
 internal static class ShortExample
 {
-    private const int LongestText = 72;
+    private const int LongestText = 40;
 
     /// <summary>Shortens an answer; what is neither list nor long text stays as it is, so that it still keeps its schema. A table is its own text and stays whole.</summary>
     public static JsonNode? From(JsonNode? answer) => answer switch
