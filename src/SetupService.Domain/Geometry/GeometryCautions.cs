@@ -23,7 +23,7 @@ public static class GeometryCautions
 
     private static readonly Caution PointsAsGiven = new(
         "pointsAsGiven",
-        "Every figure is as good as the points: stiff parts and free joints are assumed, so rubber bushes that give, and points off by millimetres, show on the car and not here.");
+        "Every figure is as good as the points: stiff parts and free joints are assumed, so rubber bushes that give, and points that are slightly off, show on the car and not here.");
 
     /// <summary>With a sweep: it changes nothing on a car.</summary>
     public static IReadOnlyList<Caution> ForSweep { get; } = [PointsAsGiven];

@@ -44,7 +44,7 @@ public static class SuspensionAssumptions
         ArgumentNullException.ThrowIfNull(setup);
         var list = new List<Assumption>
         {
-            new($"{axle}/suspension/{readings.TravelMember}", null, "a smooth curve within the gauge's error", "judgement on how suspensions bend: docs/methods/measured-corner", "Between the readings, and for 20 mm (0.8 in) beyond them with growing ranges, the curve is our choice; a kink between two readings would not show."),
+            new($"{axle}/suspension/{readings.TravelMember}", null, "a smooth curve within the gauge's error", "judgement on how suspensions bend: docs/methods/measured-corner", "Between the readings, and a little way beyond them with growing ranges, the curve is our choice; a kink between two readings would not show."),
         };
         if (readings.IsGaugeErrorAssumed)
             list.Add(new(axle + "/suspension/gaugeErrorDeg", readings.GaugeErrorDeg, null, CommonPractice, "The gauge's standard error decides how closely the curve follows the readings, and the ranges."));

@@ -9,7 +9,7 @@ public static class SweepAssumptions
     /// <summary>The diameter toe in mm is measured at.</summary>
     public static Assumption MeasuringDiameter { get; } = new(
         "/measuringDiameterMm", AxleInputs.DefaultMeasuringDiameterMm, null, "common practice, no source",
-        "Toe in mm depends on the diameter it is measured at; degrees do not.");
+        "Toe as a length depends on the diameter it is measured at; degrees do not.");
 
     /// <summary>A twist beam of which nobody said how its wheels move.</summary>
     public static Assumption Parallel { get; } = new(
