@@ -1,5 +1,4 @@
 using FluentValidation;
-using SetupService.Api.Fitment;
 using SetupService.Api.Fitment.Batch;
 using SetupService.Api.Fitment.CarCheck;
 using SetupService.Api.Fitment.Catalogue;

@@ -11,12 +11,12 @@ internal static class ShortExample
     /// <summary>Shortens an answer; what is neither list nor long text stays as it is, so that it still keeps its schema. A table is its own text and stays whole.</summary>
     public static JsonNode? From(JsonNode? answer) => answer switch
     {
-        JsonObject group => new JsonObject(group.Select(member => KeyValuePair.Create(member.Key, Text(member.Value) ?? From(member.Value)))),
-        JsonArray list => new JsonArray([.. list.Take(1).Select(one => Text(one) ?? From(one))]),
+        JsonObject group => new JsonObject(group.Select(member => KeyValuePair.Create(member.Key, (JsonNode?)Text(member.Value) ?? From(member.Value)))),
+        JsonArray list => new JsonArray([.. list.Take(1).Select(one => (JsonNode?)Text(one) ?? From(one))]),
         _ => answer?.DeepClone(),
     };
 
-    private static JsonNode? Text(JsonNode? value) =>
+    private static JsonValue? Text(JsonNode? value) =>
         value is JsonValue && value.GetValueKind() == JsonValueKind.String && value.GetValue<string>() is { Length: > LongestText } text ? JsonValue.Create(Beginning(text)) : null;
 
     // Cut between two words; a marking or pointer without spaces is never that long.
