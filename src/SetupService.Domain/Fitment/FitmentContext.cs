@@ -11,6 +11,7 @@ namespace SetupService.Domain.Fitment;
 public sealed class FitmentContext
 {
     private readonly Envelope _presentEnvelope;
+    private readonly PresentPlace[] _presentPlaces = [];
     private readonly Wheels.ProfilePoint[] _caliper;
 
     private FitmentContext(Vehicle vehicle, CarAxle position, CheckSettings settings)
@@ -30,6 +31,8 @@ public sealed class FitmentContext
         {
             Present = new Fitting(wheel, tyre);
             _presentEnvelope = Envelope.Compute(Present.Value);
+            _presentPlaces = new PresentPlace[CheckIdSet.ClearanceCount];
+            for (var place = CheckId.InboardClearance; place <= CheckId.SpringSeatClearance; place++) _presentPlaces[(int)place] = ClearanceChecks.AtPresent(this, _presentEnvelope, place);
             Contradicting = ContradictingGaps();
         }
 
@@ -91,6 +94,9 @@ public sealed class FitmentContext
 
     internal ref readonly Envelope PresentEnvelope => ref _presentEnvelope;
 
+    /// <summary>What the wheel and tyre fitted now use at a clearance; only where they are described.</summary>
+    internal ref readonly PresentPlace PresentAt(CheckId place) => ref _presentPlaces[(int)place];
+
     internal TravelAllowance Travel { get; }
 
     /// <summary>The tyre on the other axle, which this one is held against; null where it is not described.</summary>
@@ -138,7 +144,7 @@ public sealed class FitmentContext
         var places = default(CheckIdSet);
         for (var place = CheckId.InboardClearance; place <= CheckId.SpringSeatClearance; place++)
         {
-            var leftMm = ClearanceChecks.Gap(Axle.Clearance, place) + MeasuringErrorMm - ClearanceChecks.Travel(this, _presentEnvelope, place);
+            var leftMm = ClearanceChecks.Gap(Axle.Clearance, place) + MeasuringErrorMm - _presentPlaces[(int)place].TravelMm;
             if (leftMm < 0) places = places.With(place);
         }
 

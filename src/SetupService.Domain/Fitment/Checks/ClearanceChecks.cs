@@ -20,26 +20,37 @@ public static class ClearanceChecks
     /// <summary>Judges the room at a place: where the candidate takes no more of it than the wheel and tyre fitted now, it passes whether the gap was measured or not.</summary>
     public static CheckResult Evaluate(FitmentContext car, in Envelope candidate, CheckId place)
     {
-        var result = TryBudget(car, candidate, place, out var budget, out var missing)
-            ? CheckResult.Room(budget.Margin, car.MinimumMarginMm)
-            : CheckResult.Unknown(missing);
-        if (result.Status == CheckStatus.Pass || missing == UnknownReason.MeasurementsContradict || MoreRoom(car, candidate, place) is not { } more) return result;
+        var isKnown = TryBudget(car, candidate, place, out var budget, out var missing);
+        var result = isKnown ? CheckResult.Room(budget.Margin, car.MinimumMarginMm) : CheckResult.Unknown(missing);
+        if (result.Status == CheckStatus.Pass || missing == UnknownReason.MeasurementsContradict) return result;
+        if ((isKnown ? MoreRoom(car, budget, place) : MoreRoom(car, candidate, place)) is not { } more) return result;
         return more.IsInside
             ? result with { Status = CheckStatus.Pass, Reason = UnknownReason.InsidePresent, MoreRoomMm = more.NominalMm }
-            : result.Status == CheckStatus.Unknown ? result with { MoreRoomMm = more.NominalMm } : result;
+            : isKnown ? result : result with { MoreRoomMm = more.NominalMm };
     }
+
+    /// <summary>The same as <see cref="MoreRoom(FitmentContext, in Envelope, CheckId)"/> of a place whose terms are all known.</summary>
+    private static MoreRoom MoreRoom(FitmentContext car, in ClearanceBudget budget, CheckId place)
+    {
+        var present = car.PresentAt(place);
+        return new(budget.CandidateMm + budget.CamberMm + (budget.TravelMm - (present.TravelMm ?? 0)), budget.GrowthMm - present.GrowthMm);
+    }
+
+    /// <summary>What the wheel and tyre fitted now use at a place by travel, mm, and may by growth.</summary>
+    internal static PresentPlace AtPresent(FitmentContext car, in Envelope present, CheckId place) =>
+        new(Travel(car, present, place), Growth(present, Takes(present, present, place)));
 
     /// <summary>What the candidate, the camber change and travel take at a place beyond what the wheel and tyre fitted now take; null where these are not described or a height is missing.</summary>
     internal static MoreRoom? MoreRoom(FitmentContext car, in Envelope candidate, CheckId place)
     {
         if (car.Present is null || CamberTakes(car, candidate, place) is not { } camberMm) return null;
         ref readonly var present = ref car.PresentEnvelope;
-        var travelMm = Travel(car, candidate, place) - Travel(car, present, place);
+        var travelMm = Travel(car, candidate, place) - car.PresentAt(place).TravelMm;
 
         // Where the wheel's way is not known, a tyre of no greater radius takes no more of it; of a greater one it cannot be told.
         if (travelMm is null && candidate.RadiusMm > present.RadiusMm) return null;
         var takes = Takes(present, candidate, place);
-        var growthMm = Growth(candidate, takes) - Growth(present, takes);
+        var growthMm = Growth(candidate, takes) - car.PresentAt(place).GrowthMm;
         return new(takes.Mm + camberMm + (travelMm ?? 0), growthMm);
     }
 
@@ -199,6 +210,11 @@ public static class ClearanceChecks
 
     private static double Combined(double a, double b) => Math.Sqrt((a * a) + (b * b));
 }
+
+/// <summary>What the wheel and tyre fitted now use at a place, the same for every candidate.</summary>
+/// <param name="TravelMm">By suspension travel; null where it is not known.</param>
+/// <param name="GrowthMm">By growing in service.</param>
+internal readonly record struct PresentPlace(double? TravelMm, double GrowthMm);
 
 /// <summary>Room a candidate takes at a place beyond what the wheel and tyre fitted now take, mm; negative = less.</summary>
 /// <param name="NominalMm">By nominal sizes.</param>
