@@ -29,7 +29,7 @@ internal sealed class CatalogueAnswer(JsonContract contract, BatchSettings setti
         Pairs? pairs = null;
         try
         {
-            var problem = await ReadCarsAsync(parts, cars, timeout).ConfigureAwait(false);
+            var problem = await ReadCarsAsync(parts, cars, timeout, httpContext.RequestAborted).ConfigureAwait(false);
             if (problem is null)
             {
                 pairs = new(contract, cars, only, httpContext);
@@ -61,11 +61,11 @@ internal sealed class CatalogueAnswer(JsonContract contract, BatchSettings setti
         }
     }
 
-    private static async Task<Problem?> ReadCarsAsync(FormParts parts, CatalogueCars cars, ReadTimeout timeout)
+    private static async Task<Problem?> ReadCarsAsync(FormParts parts, CatalogueCars cars, ReadTimeout timeout, CancellationToken aborted)
     {
         var part = await parts.NextAsync().ConfigureAwait(false);
         return FormParts.NameOf(part) == "cars"
-            ? await cars.ReadAsync(part!.Body, timeout).ConfigureAwait(false)
+            ? await cars.ReadAsync(part!.Body, timeout, aborted).ConfigureAwait(false)
             : FormParts.Missing("/cars", "The first part must be cars, a line of JSON with id and vehicle for each; candidates come after it.");
     }
 

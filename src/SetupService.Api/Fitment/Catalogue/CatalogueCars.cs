@@ -9,6 +9,7 @@ using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Fitment.Cars;
+using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Fitment.Catalogue;
 
@@ -44,7 +45,7 @@ internal sealed class CatalogueCars(JsonContract contract)
     public int Count => _cars.Count + _refused.Count;
 
     /// <summary>Reads every line; a problem where there is none, or more than is held.</summary>
-    public async Task<Problem?> ReadAsync(Stream part, ReadTimeout timeout)
+    public async Task<Problem?> ReadAsync(Stream part, ReadTimeout timeout, CancellationToken aborted)
     {
         LineFeed feed = new(PipeReader.Create(part, new StreamPipeReaderOptions(leaveOpen: true)));
         long bytes = 0;
@@ -53,6 +54,7 @@ internal sealed class CatalogueCars(JsonContract contract)
             await timeout.WaitAsync(feed.WaitAsync).ConfigureAwait(false);
             while (feed.TryTake(out var line))
             {
+                aborted.ThrowIfCancellationRequested();
                 bytes += line.Length;
                 Read(line, feed);
                 if (Count > CatalogueLimits.Cars || bytes > CatalogueLimits.CarBytes)
@@ -87,6 +89,9 @@ internal sealed class CatalogueCars(JsonContract contract)
 
     private void Add(LineId id, FitmentCar car)
     {
+        // Made ready here, car by car, so that the first candidate does not wait for all of them at once.
+        foreach (var axle in car.Axle is { } named ? [named] : Enum.GetValues<CarAxle>())
+            car.At(axle);
         _ids.Add(id);
         _cars.Add(car);
     }

@@ -137,6 +137,28 @@ public sealed class CatalogueCheckTests
         Assert.Equal(sheet.OneAxle.Sheet.GoverningMargin, sheet.GoverningMargin);
     }
 
+    [Theory]
+    [InlineData(CarAxle.Front, CarAxle.Front, true)]
+    [InlineData(CarAxle.Rear, CarAxle.Rear, true)]
+    [InlineData(CarAxle.Front, null, true)]
+    [InlineData(CarAxle.Rear, null, true)]
+    [InlineData(CarAxle.Front, CarAxle.Rear, false)]
+    [InlineData(CarAxle.Rear, CarAxle.Front, false)]
+    public void The_first_look_is_at_the_axles_that_change_and_names_no_other_check(CarAxle unlike, CarAxle? axle, bool fails)
+    {
+        var vehicle = DemoCar.Vehicle();
+        vehicle = vehicle.With(unlike, vehicle.At(unlike) with { Hub = vehicle.At(unlike).Hub with { BoltCircle = new BoltCircle(5, 112) } });
+        var found = new PairVerdict[1];
+
+        // It touches the strut by far, and the first look does not come to that.
+        new CatalogueCheck([new FitmentCar(vehicle, axle, new CheckSettings())]).Evaluate(new CarCandidate(DemoCar.Fitting(offsetMm: 100)), found);
+
+        Assert.Equal(CheckStatus.Fail, found[0].Verdict);
+        Assert.Equal(fails, found[0].DecidedBy == default(CheckIdSet).With(CheckId.BoltCircle));
+        Assert.Equal(fails, double.IsNaN(found[0].ProbableMm));
+        Assert.Equal(!fails, found[0].DecidedBy.Contains(CheckId.InboardClearance));
+    }
+
     [Fact]
     public void A_camber_change_is_made_at_the_named_axle_alone()
     {
