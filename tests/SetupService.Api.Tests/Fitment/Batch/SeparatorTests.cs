@@ -139,6 +139,30 @@ public sealed class SeparatorTests(ServiceFixture fixture) : IClassFixture<Servi
         Assert.Contains(problem.GetProperty("errors").EnumerateArray(), fault => fault.GetProperty("message").GetString()!.Contains(sentence, StringComparison.Ordinal));
     }
 
+    [Theory]
+    [InlineData("\uFEFFid;rimDiameterIn;rimWidthIn;offsetMm;marking\r\na;17;8,5;40,5;225/45R17 94W XL\r\n")]
+    [InlineData("\"id\";\"rimDiameterIn\";\"rimWidthIn\";\"offsetMm\";\"marking\"\n\"a\";\"17\";\"8,5\";\"40,5\";\"225/45R17 94W XL\"")]
+    [InlineData(" id ; rimDiameterIn ;rimWidthIn; offsetMm;\"marking\"\r\n\n a ; 17 ; 8,5 ;40,5;  225/45R17 94W XL  \r\n")]
+    [InlineData("id;rimDiameterIn;rimWidthIn;offsetMm;marking;\"a,b,c,d,e,f,g\"\na;17;+8,5;4,05E1;225/45R17 94W XL;\n")]
+    public async Task Spreadsheets_quote_pad_and_mark_their_tables_in_many_ways(string table)
+    {
+        var expected = (await fixture.Client.RowsOf($"{Header}\n{Row}\n"))[0];
+
+        var row = (await fixture.Client.TableOf(table, ';'))[1];
+
+        Assert.Equal((expected[1], expected[2], expected[3], expected[6].Replace('.', ','), ""), (row[1], row[2], row[3], row[6], row[11]));
+    }
+
+    [Fact]
+    public async Task A_quote_left_open_takes_the_rest_into_its_row_and_says_so()
+    {
+        var rows = await fixture.Client.TableOf($"{Header.Replace(',', ';')}\n{Row.Replace(',', ';')}\nb;17;\"8;40;225/45R17\nc;17;8;40;225/45R17\n", ';');
+
+        Assert.Equal(("a", ""), (rows[1][1], rows[1][11]));
+        Assert.Equal("inconsistent: The row has 3 cells and the header 5, with a semicolon between them.", rows[2][11]);
+        Assert.Equal(3, rows.Length);
+    }
+
     [Fact]
     public async Task A_row_of_another_width_names_the_separator()
     {
