@@ -21,26 +21,30 @@ internal static class CatalogueRate
 
     public static void Run()
     {
-        List<double> single = [], few = [], fewOnTwo = [], all = [], allOnTwo = [];
+        (string What, Func<Measured> Measure)[] kinds =
+        [
+            ("single checks, one thread", Single),
+            ($"pairs, {FailingPct(Circles):0.0} % fail on the first look, one thread", () => Pairs(1, Circles)),
+            ($"pairs, {FailingPct(Circles):0.0} % fail on the first look, two threads", () => Pairs(2, Circles)),
+            ($"pairs, {FailingPct(1):0.0} % fail on the first look, one thread", () => Pairs(1, 1)),
+            ($"pairs, {FailingPct(1):0.0} % fail on the first look, two threads", () => Pairs(2, 1)),
+        ];
+        var found = kinds.Select(static _ => new List<Measured>()).ToArray();
         for (var round = 0; round <= Rounds; round++)
         {
-            var (one, two, three, four, five) = (Single(), Pairs(1, Circles), Pairs(2, Circles), Pairs(1, 1), Pairs(2, 1));
-
-            // The first round warms up.
-            if (round == 0) continue;
-            single.Add(one);
-            few.Add(two);
-            fewOnTwo.Add(three);
-            all.Add(four);
-            allOnTwo.Add(five);
+            for (var kind = 0; kind < kinds.Length; kind++)
+            {
+                // The first round warms up.
+                var measured = kinds[kind].Measure();
+                if (round > 0) found[kind].Add(measured);
+            }
         }
 
-        Figures.Print("single check, one thread, checks/s", single);
-        Figures.Print($"pairs/s, {FailingPct(Circles):0.0} % fail on the first look, one thread", few);
-        Figures.Print($"pairs/s, {FailingPct(Circles):0.0} % fail on the first look, two threads", fewOnTwo);
-        Figures.Print($"pairs/s, {FailingPct(1):0.0} % fail on the first look, one thread", all);
-        Figures.Print($"pairs/s, {FailingPct(1):0.0} % fail on the first look, two threads", allOnTwo);
-        Figures.Print("pairs with none failing against single checks, one thread", [.. all.Zip(single, static (a, b) => a / b)], "N3");
+        for (var kind = 0; kind < kinds.Length; kind++)
+        {
+            Figures.Print(kinds[kind].What + ", a second", [.. found[kind].Select(static one => one.PerSecond)]);
+            Figures.Print("  a second of processor time", [.. found[kind].Select(static one => one.PerProcessorSecond)]);
+        }
     }
 
     private static double FailingPct(int circles)
@@ -58,44 +62,47 @@ internal static class CatalogueRate
         return 100.0 * failed / pairs;
     }
 
-    private static double Single()
+    private static Measured Single()
     {
         var car = BenchmarkCar.Front();
         var candidates = BenchmarkCar.Candidates();
         var sheet = new CheckSheet();
-        return Rate(candidates.Length, () =>
+        return Measure([() =>
         {
             foreach (var candidate in candidates) FitmentCheck.Evaluate(car, candidate, sheet);
-        });
+            return candidates.Length;
+        }]);
     }
 
-    private static double Pairs(int threads, int circles)
+    private static Measured Pairs(int threads, int circles)
     {
-        var rates = new double[threads];
-        using Barrier start = new(threads);
-        var workers = Enumerable.Range(0, threads).Select(number => new Thread(() =>
+        var candidates = CandidatesWith(circles);
+        return Measure([.. Enumerable.Range(0, threads).Select(_ =>
         {
             var check = new CatalogueCheck(CarsWith(circles));
-            var candidates = CandidatesWith(circles);
             var found = new PairVerdict[Cars];
             check.Evaluate(candidates[0], found);
-            start.SignalAndWait();
-            rates[number] = Rate(candidates.Length * Cars, () =>
+            return (Func<int>)(() =>
             {
                 foreach (var candidate in candidates) check.Evaluate(candidate, found);
+                return candidates.Length * Cars;
             });
+        })]);
+    }
+
+    /// <summary>Repeats each work on a thread of its own for the same time.</summary>
+    private static Measured Measure(Func<int>[] works)
+    {
+        long done = 0;
+        var processor = Environment.CpuUsage.TotalTime;
+        var watch = Stopwatch.StartNew();
+        var workers = works.Select(work => new Thread(() =>
+        {
+            for (long count; watch.Elapsed < Window; Interlocked.Add(ref done, count)) count = work();
         })).ToArray();
         Array.ForEach(workers, static worker => worker.Start());
         Array.ForEach(workers, static worker => worker.Join());
-        return rates.Sum();
-    }
-
-    private static double Rate(int count, Action work)
-    {
-        var watch = Stopwatch.StartNew();
-        long done = 0;
-        for (; watch.Elapsed < Window; done += count) work();
-        return done / watch.Elapsed.TotalSeconds;
+        return new(done / watch.Elapsed.TotalSeconds, done / (Environment.CpuUsage.TotalTime - processor).TotalSeconds);
     }
 
     private static FitmentCar[] CarsWith(int circles) => [.. Enumerable.Range(0, Cars).Select(i => BenchmarkCar.Car(Circle(i % circles)))];
@@ -106,4 +113,7 @@ internal static class CatalogueRate
             .Select((candidate, i) => new CarCandidate(candidate with { Wheel = candidate.Wheel with { BoltCircle = Circle(i % circles) } }))];
 
     private static BoltCircle Circle(int number) => new(5, 108 + number);
+
+    /// <summary>A rate by the clock and by the time the processor worked, which does not depend on who else wants it.</summary>
+    private readonly record struct Measured(double PerSecond, double PerProcessorSecond);
 }

@@ -122,6 +122,18 @@ public sealed class CatalogueCheckTests
     }
 
     [Fact]
+    public void The_new_tyre_of_the_other_axle_is_the_one_told_of()
+    {
+        var sheet = new CarSheet();
+        sheet.Evaluate(new FitmentCar(DemoCar.Vehicle(), null, new CheckSettings()), new CarCandidate(DemoCar.Fitting(), DemoCar.Fitting() with { Tyre = DemoCar.Tyre("6.00-16") }));
+        var front = sheet.Front!.Value;
+
+        Assert.Equal(UnknownReason.TyreSizeUnknown, front.Sheet[CheckId.AxleDiameterMatch].Reason);
+        Assert.Contains("6.00-16", CheckWords.Explanation(front.Car, front.Candidate, CheckId.AxleDiameterMatch, front.Sheet[CheckId.AxleDiameterMatch], UnitSystem.Metric), StringComparison.Ordinal);
+        Assert.Contains(FitmentCautions.For(front.Car, front.Candidate, front.Sheet), caution => caution.Code == "mixedConstruction");
+    }
+
+    [Fact]
     public void What_is_put_on_one_axle_leaves_the_other_as_it_is()
     {
         var car = new FitmentCar(DemoCar.Vehicle(), null, new CheckSettings());
