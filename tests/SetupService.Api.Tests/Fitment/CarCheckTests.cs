@@ -103,6 +103,20 @@ public sealed class CarCheckTests(ServiceFixture fixture) : IClassFixture<Servic
         if (detail == "verdict") Assert.InRange(System.Text.Encoding.UTF8.GetByteCount(answer.GetRawText()), 200, 600);
     }
 
+    // What a list of products holds for each of them: the bytes of the example's own answer.
+    [Theory]
+    [InlineData("metric")]
+    [InlineData("us")]
+    public async Task A_verdict_is_small(string units)
+    {
+        var body = await File.ReadAllTextAsync(Examples.ExampleCall.FileOf("fitment-check.request.json"));
+        using var response = await fixture.Client.PostAsync($"{Calls.Check}?detail=verdict&units={units}", body);
+        var answer = Calls.Parse(await Calls.Text(response));
+
+        Assert.InRange(response.Content.Headers.ContentLength!.Value, 200, 600);
+        Assert.Equal(["wheelFasteners", "tryByHand", "localLaw"], answer.GetProperty("cautionCodes").Strings());
+    }
+
     [Fact]
     public async Task Another_word_for_the_detail_is_refused()
     {

@@ -26,7 +26,7 @@ internal static class ReportStyle
         thead th{font-size:13px;font-weight:400;color:var(--soft);border-bottom-width:2px}
         tbody th{font-weight:600}
         tr{break-inside:avoid}
-        .checks th:first-child{width:19%} .checks th:nth-child(2){width:11%} .checks th:nth-child(3),.checks th:nth-child(4){width:10%} .result{font-weight:600} .size{white-space:nowrap}
+        .checks th:first-child{width:19%} .checks th:nth-child(2){width:11%} .checks th:nth-child(3),.checks th:nth-child(4){width:11%} .result{font-weight:600}
         .changes th:first-child{width:34%} .fittings th:first-child{width:26%}
         figure{margin:0;break-inside:avoid}
         figure svg{display:block;width:100%;height:auto}
@@ -38,7 +38,7 @@ internal static class ReportStyle
         @media screen and (max-width:820px){.lead{display:block} figure{max-width:560px;margin:24px auto 0}}
         @media screen and (max-width:560px){main{padding:18px 14px} .checks th:nth-child(3),.checks th:nth-child(4),.checks .size{display:none} .sign{gap:14px}}
         @page{margin:14mm 13mm}
-        @media print{body.drawing,.drawing .drawing{--paper:#fff} body{font-size:9.5pt;line-height:1.35} main{max-width:none;padding:0} .lead{grid-template-columns:minmax(0,1fr) 88mm;gap:0 8mm} h1{font-size:18pt} h2{font-size:11.5pt;margin:13pt 0 3pt} .verdict{font-size:14pt;margin:10pt 0 4pt} .summary{font-size:11pt;max-width:none} th,td{padding:3pt 8pt 3pt 0} thead th,footer,.sign div{font-size:8.5pt} .workshop{break-before:page;font-size:8.8pt} .workshop h2:first-child{margin-top:0}}
+        @media print{body.drawing,.drawing .drawing{--paper:#fff} body{font-size:9.5pt;line-height:1.35} main{max-width:none;padding:0} .lead{grid-template-columns:minmax(0,1fr) 88mm;gap:0 8mm} h1{font-size:18pt} h2{font-size:11.5pt;margin:13pt 0 3pt} .verdict{font-size:14pt;margin:10pt 0 4pt} .summary{font-size:11pt;max-width:none} th,td{padding:3pt 8pt 3pt 0} thead th,footer,.sign div{font-size:8.5pt} .lead .tick{font-size:9pt} .tick li{margin-bottom:4pt} .workshop{break-before:page;font-size:8.8pt} .workshop h2:first-child{margin-top:0}}
 
         """;
 
