@@ -5,7 +5,7 @@ internal static class NearestName
 {
     private const int LongestCompared = 64;
 
-    /// <summary>The name nearest to <paramref name="typed"/>, or null where none is near.</summary>
+    /// <summary>The name nearest to <paramref name="typed"/>, or null where none is near: at least half of its letters must be there.</summary>
     public static string? Find(string typed, IEnumerable<string> names)
     {
         if (typed.Length > LongestCompared)
@@ -16,7 +16,7 @@ internal static class NearestName
         foreach (var name in names)
         {
             var changes = string.Equals(name, typed, StringComparison.OrdinalIgnoreCase) ? 0 : Changes(typed, name);
-            if (changes < fewest && changes < typed.Length)
+            if (changes < fewest && changes < typed.Length && 2 * changes <= name.Length)
                 (nearest, fewest) = (name, changes);
         }
 
