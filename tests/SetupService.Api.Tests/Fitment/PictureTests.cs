@@ -1,5 +1,4 @@
 using System.Net;
-using System.Text.Json;
 using System.Text.Json.Nodes;
 using CsCheck;
 using SetupService.Api.Http.Problems;

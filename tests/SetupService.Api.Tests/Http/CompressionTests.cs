@@ -1,7 +1,6 @@
 using System.IO.Compression;
 using System.Net;
 using System.Text;
-using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Tests.Fitment;
 using SetupService.Api.Tests.Fitment.Batch;
