@@ -32,7 +32,7 @@ internal static class ReportPage
         page.Open("div", ("class", "lead"));
         page.Open("div");
         page.Element("h1", "Fit report");
-        page.Element("p", $"{label ?? "Car without a name"}, {(done.Car.Position == CarAxle.Front ? "front axle" : "rear axle")}", ("class", "soft"));
+        page.Element("p", $"{label ?? "Car not named"}, {(done.Car.Position == CarAxle.Front ? "front axle" : "rear axle")}", ("class", "soft"));
         page.Element("p", headline, ("class", $"verdict {EnumNames<CheckStatus>.GetName(answer.Verdict)}"));
         page.Element("p", answer.Summary, ("class", "summary"));
         Fittings(page, done, units);

@@ -1,3 +1,4 @@
+using System.Globalization;
 using System.Text;
 using System.Xml;
 
@@ -55,4 +56,21 @@ internal sealed class HtmlWriter : IDisposable
 
     /// <summary>Markup of our own, as it is: a style sheet, a drawing. Never anything a caller sent.</summary>
     public void Markup(string own) => _xml.WriteRaw(own);
+}
+
+/// <summary>Text that goes into XML or HTML.</summary>
+internal static class LegalText
+{
+    /// <summary>The text with a mark in place of every character that XML cannot carry.</summary>
+    public static string Replace(string content)
+    {
+        var legal = new StringBuilder(content.Length);
+        foreach (var rune in content.EnumerateRunes())
+        {
+            var isLegal = rune.Value is '\t' or '\n' or '\r' or >= 0x20 and not 0xfffe and not 0xffff;
+            legal.Append(CultureInfo.InvariantCulture, $"{(isLegal ? rune : Rune.ReplacementChar)}");
+        }
+
+        return legal.ToString();
+    }
 }

@@ -6,7 +6,7 @@ using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Cars;
 
-/// <summary>Makes one axle ready for the handling model.</summary>
+/// <summary>Makes one axle ready for the handling model: how it moves is asked of its <see cref="SuspensionModel"/>.</summary>
 internal static class HandlingAxleBuilder
 {
     // Points and track that differ by more than this, mm, describe two states of the car.
