@@ -2,6 +2,7 @@ using BenchmarkDotNet.Running;
 using SetupService.Benchmarks.Fitment;
 using SetupService.Benchmarks.Geometry;
 using SetupService.Benchmarks.Handling;
+using SetupService.Benchmarks.Plans;
 using SetupService.Benchmarks.Service;
 using SetupService.Benchmarks.Wear;
 
@@ -17,6 +18,7 @@ return args switch
     ["corners", var cpp, var python, var script] => CornerRatio.Run(cpp, python, script),
     ["bend"] => BendRatio.Run(),
     ["what-if"] => WhatIfTime.Run(),
+    ["plan"] => await PlanTime.RunAsync(),
     ["read-and-write-lines", var input, var output] => LinePeer.Run(input, output),
     ["kernel", .. var rest] => Kernel(rest),
     _ => Usage(),
@@ -40,6 +42,6 @@ static int CatalogueRates()
 
 static int Usage()
 {
-    Console.Error.WriteLine("kernel | serve | calls URL PID | lines URL PID | rows URL | catalogue [URL PID] | corners CPP PYTHON SCRIPT | bend | what-if | read-and-write-lines INPUT OUTPUT; run.sh puts them together.");
+    Console.Error.WriteLine("kernel | serve | calls URL PID | lines URL PID | rows URL | catalogue [URL PID] | corners CPP PYTHON SCRIPT | bend | what-if | plan | read-and-write-lines INPUT OUTPUT; run.sh puts them together.");
     return 1;
 }

@@ -18,6 +18,7 @@ using SetupService.Api.Handling.Envelope;
 using SetupService.Api.Handling.Ride;
 using SetupService.Api.Handling.WhatIf;
 using SetupService.Api.Http.Contract;
+using SetupService.Api.Plans;
 using SetupService.Api.Plans.Ranking;
 using SetupService.Api.Tyres;
 using SetupService.Api.Vehicles;
@@ -32,6 +33,7 @@ using SetupService.Domain.Geometry.Alignment;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Handling.Envelope;
 using SetupService.Domain.Handling.Ride;
+using SetupService.Domain.Planning;
 using SetupService.Domain.Planning.Ranking;
 using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Suspension.Search;
@@ -112,6 +114,9 @@ namespace SetupService.Api.Host;
         typeof(EnumNameConverter<ForecastStatus>),
         typeof(EnumNameConverter<HeatActionKind>),
         typeof(EnumNameConverter<ChangeOutcome>),
+        typeof(EnumNameConverter<PartKind>),
+        typeof(EnumNameConverter<PlanGoal>),
+        typeof(EnumNameConverter<RejectionCode>),
     ])]
 [JsonSerializable(typeof(HealthAnswer))]
 [JsonSerializable(typeof(VersionAnswer))]
@@ -163,6 +168,8 @@ namespace SetupService.Api.Host;
 [JsonSerializable(typeof(ForecastAnswer))]
 [JsonSerializable(typeof(BeforeAfterRequest))]
 [JsonSerializable(typeof(BeforeAfterAnswer))]
+[JsonSerializable(typeof(PlanRequest))]
+[JsonSerializable(typeof(PlanAnswer))]
 [JsonSerializable(typeof(BatchCarLine))]
 [JsonSerializable(typeof(BatchCandidateLine))]
 [JsonSerializable(typeof(BatchAnswerLine))]

@@ -17,6 +17,7 @@ using SetupService.Api.Handling.Envelope;
 using SetupService.Api.Handling.Ride;
 using SetupService.Api.Handling.WhatIf;
 using SetupService.Api.Http.Documents;
+using SetupService.Api.Plans;
 using SetupService.Api.Plans.Ranking;
 using SetupService.Api.Vehicles;
 using SetupService.Api.Wear.BeforeAfter;
@@ -57,6 +58,7 @@ public static class ServiceContract
         new ForecastRules(),
         new TyreRankingRules(),
         new BeforeAfterRules(),
+        new PlanRules(),
     ];
 
     // What the mapping of a request to domain values refuses is told together with every other fault.
@@ -83,6 +85,7 @@ public static class ServiceContract
         OfCar<EnvelopeRequest>(static one => one.Vehicle),
         OfCar<DiagnosisRequest>(static one => one.Vehicle),
         OfCar<TemperaturesRequest>(static one => one.Vehicle),
+        DocumentMapping.Create<PlanRequest, PlanInputs>(PlanMapper.Map),
     ];
 
     private static DocumentMapping OfCar<T>(Func<T, VehicleDocument?> car)

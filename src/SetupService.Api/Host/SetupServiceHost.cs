@@ -7,6 +7,7 @@ using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Plans.Ranking;
 using SetupService.Api.Tyres;
+using SetupService.Api.Plans;
 using SetupService.Api.Wear;
 using SetupService.Api.Wheels;
 
@@ -99,5 +100,6 @@ public static class SetupServiceHost
         app.MapGeometry();
         app.MapHandling();
         app.MapWear();
+        app.MapPlans();
     }
 }

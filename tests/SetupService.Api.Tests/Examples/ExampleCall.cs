@@ -65,6 +65,7 @@ internal sealed record ExampleCall(string Method, string Path, string? Request, 
         new("POST", "/v1/wear/forecast/chart", "wear-forecast.request.json", "wear-forecast.answer.svg"),
         new("POST", "/v1/wear/before-after", "wear-before-after.request.json", "wear-before-after.answer.json"),
         new("POST", "/v1/wear/before-after/chart", "wear-before-after.request.json", "wear-before-after.answer.svg"),
+        new("POST", "/v1/plans", "plan.request.json", "plan.answer.json"),
     ];
 
     public static string FileOf(string name) => ContractFile.Path(System.IO.Path.Combine("examples", name));

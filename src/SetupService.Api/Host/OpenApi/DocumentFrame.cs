@@ -25,6 +25,7 @@ internal sealed class DocumentFrame : IOpenApiDocumentTransformer
         ("Geometry", "What a suspension does with its wheel over travel and steer, and which adjustment gives the angles wanted."),
         ("Handling", "How a car stands on its springs and in a turn, and what its tyres see of it at the road."),
         ("Wear", "What tyres say by depth, temperature and pressure, how long they last, and whether a change worked."),
+        ("Plans", "Which of the parts on offer to buy, if any, and what to do first."),
         ("Reference", "The tables of the trade the answers are computed from: load indices and speed symbols."),
         ("Service", "The service itself: health, version, explanatory pages."),
     ];

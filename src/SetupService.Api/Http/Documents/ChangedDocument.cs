@@ -34,6 +34,9 @@ public sealed class ChangedDocument<T>
         _sent = [change, .. before._sent];
     }
 
+    /// <summary>The document's members as they are now.</summary>
+    internal JsonElement Members => _members.Value;
+
     /// <summary>The document with one change more, which stood at a place of the body.</summary>
     public ChangedDocument<T> With(DocumentChange<T> change, string pointer) => With(change.Members, pointer);
 

@@ -1,0 +1,225 @@
+using SetupService.Api.Http.Shared;
+using SetupService.Domain.Answers;
+using SetupService.Domain.Handling.CamberTarget;
+using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Planning;
+using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wear.Diagnosis.Advice;
+
+namespace SetupService.Api.Plans;
+
+/// <summary>Puts down a plan with all it rests on.</summary>
+internal static class PlanAnswers
+{
+    private const double ToPct = 100;
+
+    /// <summary>The answer.</summary>
+    public static PlanAnswer Create(PlannedCar planned)
+    {
+        var (result, plan, parts, units) = (planned.Result, planned.Case, planned.Changes.Parts, planned.Units);
+        var words = new PlanWords(plan, parts, result, planned.Inputs.Currency, planned.Request.LabourPerHour is not null, units);
+        var share = plan.Use.TrackShare;
+        return new PlanAnswer
+        {
+            Summary = words.Summary(planned.Certainty),
+            Recommended = result.Recommended is { } best ? Recommended(best) : null,
+            Before = Figures(result.Given),
+            Packages = [.. result.Packages.Select(Package)],
+            FurtherCount = result.FurtherCount,
+            Rejected = [.. result.RejectedParts.SelectMany(RejectedPart), .. result.RejectedPackages.Select(one => Rejection(Ids(one.Package), one.Rejected[0]))],
+            FurtherRejectedCount = result.FurtherRejectedCount,
+            ByBudget = [.. result.ByBudget.Select(one => new PlanByBudgetResponse { Amount = one.FromCost, Parts = Ids(one.Package.Package), DeliversPct = ToPct * result.Choice.Delivered(one.Package.Figures, share) })],
+            ByTrackShare = [.. result.ByTrackShare.Select(one => new PlanByTrackShareResponse { FromPct = ToPct * one.From, ToPct = ToPct * one.To, Parts = Ids(one.Package.Package) })],
+            TrackSharePct = ToPct * share,
+            Searched = new() { PackageCount = planned.PackageCount, IsExact = true },
+            Next = Next(planned),
+            Unknown = [.. Gaps(planned)],
+            Method = "plan",
+            Edition = Edition.Current,
+            Assumptions = [.. Assumptions(planned)],
+            Cautions = CautionResponse.From([.. Worn(planned), .. PlanCautions.For(parts), .. plan.Given.Stated.SuspensionCautions(units)]),
+        };
+
+        PlanRecommendationResponse Recommended(JudgedPackage one)
+        {
+            var (text, settings) = words.FirstStep(one);
+            return new()
+            {
+                Parts = Ids(one.Package),
+                Reason = words.Reason(one),
+                FirstStep = new() { Text = text, Settings = [.. settings.Select(setting => Setting(setting with { ToDeg = setting.FirstDeg }))] },
+                StaysFirstPct = planned.Certainty is { Rivals: > 0 } certainty ? ToPct * certainty.Share : null,
+                DrawnInputs = planned.Certainty is { } drawn ? [.. drawn.Inputs] : [],
+            };
+        }
+
+        PlanPackageResponse Package(JudgedPackage one) => new()
+        {
+            Parts = Ids(one.Package),
+            IsRecommended = one == result.Recommended,
+            Cost = new()
+            {
+                Amount = one.Package.Cost.Total,
+                Currency = planned.Inputs.Currency,
+                LabourHours = one.Package.Cost.LabourHours,
+                SavedHours = one.Package.Cost.SavedHours,
+            },
+            Settings = [.. one.Evaluated.Settings.Select(Setting)],
+            After = Figures(one.Figures),
+            Change = Change(one.Figures, result.Given),
+            Goals = [.. result.Choice.Shares(one.Figures).Select((moved, i) => new PlanGoalShareResponse { Goal = result.Choice.Goals[i].Goal, SharePct = ToPct * moved })],
+            DeliversPct = ToPct * result.Choice.Delivered(one.Figures, share),
+            Checks = [.. (one.Fit?.Checked ?? []).Select(axle => new PlanCheckResponse { Axle = axle.Axle, Verdict = axle.Sheet.Verdict, DecidedBy = axle.Sheet.DecidedBy.ToArray() })],
+            Doubts = [.. one.Doubts.Select(doubt => Rejection(Ids(one.Package), doubt))],
+            WhileApart = [.. WhileApart(one.Package)],
+            Text = words.Describe(one),
+        };
+
+        // Wear parts that the package's parts name, or that name them.
+        IEnumerable<PlanWhileApartResponse> WhileApart(PartPackage package)
+        {
+            for (var i = 0; i < parts.Count; i++)
+            {
+                if (package.Has(i) || parts[i].ChangeNumber >= 0) continue;
+                var saved = package.Places().Sum(place => PackageSearch.SharedHours(parts, place, i));
+                if (saved <= 0) continue;
+                var rate = planned.Request.LabourPerHour?.Amount ?? 0;
+                yield return new() { Part = parts[i].Id, Amount = parts[i].Price + (rate * Math.Max(0, parts[i].LabourHours - saved)), SavedHours = saved };
+            }
+        }
+
+        IEnumerable<PlanRejectionResponse> RejectedPart(RejectedPart one) => one.Reasons.Count == 0
+            ? [Rejection([parts[one.Part].Id], new(RejectionCode.OverBudget, $"With what it needs it costs more than the budget of {words.Money(plan.Limits.Budget ?? 0)}."))]
+            : one.Reasons.Select(reason => Rejection([parts[one.Part].Id], reason));
+
+        string[] Ids(PartPackage package) => [.. package.Places().Select(place => parts[place].Id)];
+    }
+
+    private static PlanRejectionResponse Rejection(string[] parts, PackageReason reason) => new() { Parts = parts, Code = reason.Code, Reason = reason.Text };
+
+    private static PlanSettingResponse Setting(CamberSetting one) => new()
+    {
+        Axle = one.Axle,
+        CamberDeg = one.ToDeg,
+        ChangeDeg = one.ChangeDeg,
+        StatedCamberDeg = one.StatedDeg,
+        FlatCamberDeg = one.FlatDeg,
+        IsShortOfFlat = one.IsShort,
+    };
+
+    private static PlanFiguresResponse Figures(PackageFigures one) => new()
+    {
+        Track = new()
+        {
+            LimitG = one.LimitG,
+            FrontLimitG = one.Front.LimitG,
+            RearLimitG = one.Rear.LimitG,
+            FrontInclinationDeg = one.Front.MeanInclinationDeg,
+            RearInclinationDeg = one.Rear.MeanInclinationDeg,
+            OffFlatDeg = one.OffFlatDeg,
+        },
+        Road = new()
+        {
+            FrontRideFrequencyHz = one.Front.RideFrequencyHz,
+            RearRideFrequencyHz = one.Rear.RideFrequencyHz,
+            FrontDampingRatio = one.Front.DampingRatio,
+            RearDampingRatio = one.Rear.DampingRatio,
+            FrontRideHeightChangeMm = one.Front.HeightMm,
+            RearRideHeightChangeMm = one.Rear.HeightMm,
+            FrontCamberDeg = one.Front.CamberDeg,
+            RearCamberDeg = one.Rear.CamberDeg,
+            InnerShoulderWearRatio = one.InnerShoulderWearRatio,
+            DryBias = one.DryBias,
+        },
+        TreadLifeFactor = one.TreadLifeFactor,
+    };
+
+    private static PlanFiguresResponse Change(PackageFigures after, PackageFigures before) => new()
+    {
+        Track = new()
+        {
+            LimitG = after.LimitG - before.LimitG,
+            FrontLimitG = after.Front.LimitG - before.Front.LimitG,
+            RearLimitG = after.Rear.LimitG - before.Rear.LimitG,
+            FrontInclinationDeg = after.Front.MeanInclinationDeg - before.Front.MeanInclinationDeg,
+            RearInclinationDeg = after.Rear.MeanInclinationDeg - before.Rear.MeanInclinationDeg,
+            OffFlatDeg = after.OffFlatDeg - before.OffFlatDeg,
+        },
+        Road = new()
+        {
+            FrontRideFrequencyHz = after.Front.RideFrequencyHz - before.Front.RideFrequencyHz,
+            RearRideFrequencyHz = after.Rear.RideFrequencyHz - before.Rear.RideFrequencyHz,
+            FrontDampingRatio = after.Front.DampingRatio - before.Front.DampingRatio,
+            RearDampingRatio = after.Rear.DampingRatio - before.Rear.DampingRatio,
+            FrontRideHeightChangeMm = after.Front.HeightMm - before.Front.HeightMm,
+            RearRideHeightChangeMm = after.Rear.HeightMm - before.Rear.HeightMm,
+            FrontCamberDeg = after.Front.CamberDeg - before.Front.CamberDeg,
+            RearCamberDeg = after.Rear.CamberDeg - before.Rear.CamberDeg,
+            InnerShoulderWearRatio = after.InnerShoulderWearRatio - before.InnerShoulderWearRatio,
+            DryBias = after.DryBias - before.DryBias,
+        },
+        TreadLifeFactor = after.TreadLifeFactor - before.TreadLifeFactor,
+    };
+
+    /// <summary>What can hurt somebody at the tyres of today comes first.</summary>
+    private static IEnumerable<Caution> Worn(PlannedCar planned) => planned.Wear is { } wear
+        ? WearDiagnosisCautions.Build(wear.Conditions, WearAdvice.Create(wear.Study, wear.Conditions, planned.Units), planned.Units)
+        : [];
+
+    private static NextCallResponse[] Next(PlannedCar planned)
+    {
+        List<NextCallResponse> next =
+        [
+            new() { Path = "/v1/handling/what-if", Why = "what each part does in one turn, alone and together, with the ranges", Adds = ["lateralG", "turn", "cornerRadiusM", "changes"] },
+            new() { Path = "/v1/handling/camber-target", Why = "the camber's interval, and what it hangs on", Adds = ["axle", "corners"] },
+        ];
+        if (planned.Result.Packages.Any(one => one.Fit is { Checked.Count: > 0 })) next.Add(new() { Path = "/v1/fitment/car-check", Why = "whether the wheels and tyres fit, check by check, with the room at each place", Adds = ["front", "rear"] });
+        next.Add(new() { Path = "/v1/wear/before-after", Why = "whether the change worked, from depths read before and after it", Adds = ["before", "after"] });
+        return [.. next];
+    }
+
+    private static IEnumerable<UnknownResponse> Gaps(PlannedCar planned)
+    {
+        var (plan, result) = (planned.Case, planned.Result);
+        if (planned.Wear is null) yield return UnknownResponse.Create("/before/treadLifeFactor", "needs the treads' depths and what the tyres did: tread life is told by the wear model learned from them", "/wear");
+        else if (planned.Wear.NoModel is { } gap) yield return UnknownResponse.Create("/before/treadLifeFactor", gap.Reason, [.. gap.Needs.Select(need => need.StartsWith("/vehicle", StringComparison.Ordinal) ? need : "/wear" + need)]);
+        else if (result.Given.TreadLifeFactor is null) yield return UnknownResponse.Create("/before/treadLifeFactor", "needs depths of both axles, and use on road or track", "/wear/tyres");
+        if (result.Given.LimitG is null) yield return UnknownResponse.Create("/before/track/limitG", "in one of the bends the car has no equilibrium up to where an axle gives up");
+        if (result.Given.Front.DampingRatio is null) yield return UnknownResponse.Create("/before/road/frontDampingRatio", "needs bumpNsPerM and reboundNsPerM of the front damper", "/vehicle/front/damper");
+        if (result.Given.Rear.DampingRatio is null) yield return UnknownResponse.Create("/before/road/rearDampingRatio", "needs bumpNsPerM and reboundNsPerM of the rear damper", "/vehicle/rear/damper");
+        if (result.Given.InnerShoulderWearRatio is null) yield return UnknownResponse.Create("/before/road/innerShoulderWearRatio", "needs the tyres fitted", "/vehicle/front/tyre", "/vehicle/rear/tyre");
+        foreach (var at in (CarAxle[])[CarAxle.Front, CarAxle.Rear])
+        {
+            var (axle, name) = (plan.Given.Stated.At(at), CorneringWords.Name(at));
+            if (axle.Adjustable.Camber is null) yield return UnknownResponse.Create($"{name}Camber", $"how far the {name} camber can be set with the parts fitted now was not given, so it is left as it is", $"/vehicle/{name}/adjustable/camberDeg");
+            else if (axle.Adjustable.Camber is { CanBeSet: true } && axle.Left.CamberDeg is null) yield return UnknownResponse.Create($"{name}Camber", $"the {name} camber was not measured, so no other one can be advised", $"/vehicle/{name}/alignment/camberDeg");
+        }
+
+        if (planned.Request.LabourPerHour is null && planned.Changes.Parts.Any(part => part.LabourHours > 0)) yield return UnknownResponse.Create("labour", "what labour costs was not given: it is told in hours and not in the cost", "/labourPerHour");
+        if (plan.Goals.Any(goal => goal.Goal == PlanGoal.Wet)) yield return UnknownResponse.Create("wet", "how much a tyre holds on a wet road is not told by what is given; only how far its category is made for a dry track counts");
+        if (plan.Limits.RoadLegalOnly && planned.Changes.Parts.Any(part => part.IsRoadLegal is null))
+            yield return UnknownResponse.Create("roadLegal", "whether these parts may be used on the road was not given; ask before buying: " + string.Join(", ", planned.Changes.Parts.Where(part => part.IsRoadLegal is null).Select(part => part.Id)),
+                [.. planned.Changes.Parts.Select((part, i) => (part, i)).Where(one => one.part.IsRoadLegal is null).Select(one => FormattableString.Invariant($"/parts/{one.i}/isRoadLegal"))]);
+    }
+
+    private static IEnumerable<AssumptionResponse> Assumptions(PlannedCar planned)
+    {
+        const string Practice = "common practice, no source";
+        var (request, plan) = (planned.Request, planned.Case);
+        var reading = plan.Scale.Apply(plan.Given.Reading);
+        foreach (var one in reading.Assumed) yield return AssumptionResponse.From(one.ToAssumption()) with { Plausible = new PlausibleResponse { Lower = one.Lower, Upper = one.Upper } };
+        foreach (var one in CorneringAssumptions.Build(reading, plan.Scale)) yield return AssumptionResponse.From(one);
+        if (request.Goals is not { Length: > 0 }) yield return Assumption("/goals", null, "grip, wear and comfort alike", "judgement", "What is wanted was not given.");
+        if (request.Use.LapsPerDay is null && plan.Use.TrackDays > 0) yield return Assumption("/use/lapsPerDay", plan.Use.LapsPerDay, null, Practice, "Laps a day weigh the track against the road.");
+        if (request.Use.LapKm is null && plan.Use.TrackDays > 0) yield return Assumption("/use/lapKm", plan.Use.LapKm, null, "judgement", "The length of a lap weighs the track against the road.");
+        if (PlanMapper.Bends(request).IsTurnAssumed) yield return Assumption("/bends", null, "left", Practice, "Bends that do not say their direction are taken as left ones; it matters only where the car differs from side to side.");
+        if (request.Limits?.ArchesUntouched is null) yield return Assumption("/limits/archesUntouched", null, "true", Practice, "A tyre that touches the arches does not fit.");
+        if (plan.Use.RoadKm > 0) yield return Assumption("/limits/mostNegativeCamberDeg", plan.MostCamberDeg, null, planned.Request.Limits?.MostNegativeCamberDeg == plan.MostCamberDeg ? "the request" : Practice, "On a car for the road camber is set no further: beyond it the inner shoulder wears out unseen.");
+        if (plan.Goals.Any(goal => goal.Goal == PlanGoal.Wear) && planned.Result.Given.TreadLifeFactor is null)
+            yield return Assumption("/goals", null, "wear by how flat the treads stand", "judgement", "No treads tell tread life, so the goal wear counts by how much flatter the outer treads stand in the bends.");
+        foreach (var (one, other, member) in planned.Changes.Apart)
+            yield return Assumption(FormattableString.Invariant($"/parts/{one}/excludes"), null, planned.Changes.Parts[other].Id, "the request", $"Both parts set {member} to different values, so they are not fitted together.");
+    }
+
+    private static AssumptionResponse Assumption(string input, double? value, string? text, string source, string reason) => new() { Input = input, Value = value, Text = text, Source = source, Reason = reason };
+}

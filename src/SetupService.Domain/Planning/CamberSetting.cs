@@ -1,0 +1,69 @@
+using SetupService.Domain.Handling.CamberTarget;
+using SetupService.Domain.Handling.Ride;
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Domain.Planning;
+
+/// <summary>The static camber a package is set to at one axle, as a gauge reads it with the car standing.</summary>
+/// <param name="Axle">Which axle.</param>
+/// <param name="GivenDeg">That of the car as given, mean of both wheels, degrees.</param>
+/// <param name="ToDeg">What the package is judged with, degrees, both wheels alike.</param>
+/// <param name="FlatDeg">The camber that keeps the outer tread flat over the bends, degrees.</param>
+/// <param name="IsShort">True where the adjuster, the rule book or the road ends it before that.</param>
+/// <param name="GainDeg">How much more camber the wheel has standing than at the ride height at which the vehicle states its angles, degrees.</param>
+public readonly record struct CamberSetting(CarAxle Axle, double GivenDeg, double ToDeg, double FlatDeg, bool IsShort, double GainDeg)
+{
+    // Told in tenths; half of a thousandth takes up rounding.
+    private const double ToldDeg = 0.1;
+    private const double Slack = 5e-4;
+    private const double GaugeDeg = 0.02;
+
+    /// <summary>How far it is changed in all, degrees.</summary>
+    public double ChangeDeg => ToDeg - GivenDeg;
+
+    /// <summary>What to set first, degrees: no more than a step one would dare at once.</summary>
+    public double FirstDeg => Math.Abs(ChangeDeg) <= CamberAdvice.LargestStepDeg + Slack ? ToDeg : Told(GivenDeg + (Math.Sign(ChangeDeg) * CamberAdvice.LargestStepDeg), GivenDeg);
+
+    /// <summary>The same as the vehicle states it, at its stated ride height, degrees.</summary>
+    public double StatedDeg => ToDeg - GainDeg;
+
+    /// <summary>
+    /// The setting nearest to flat that can be set; null where it stays as it is: nobody said that it can be set or what is set now, or it is within half a degree of flat.
+    /// </summary>
+    /// <param name="axle">Which axle.</param>
+    /// <param name="stated">The axle with the package's parts.</param>
+    /// <param name="gainDeg">How much more camber it has standing than stated, degrees.</param>
+    /// <param name="flatDeg">The camber standing that keeps the outer tread flat, degrees.</param>
+    /// <param name="mostDeg">The most negative camber allowed, degrees.</param>
+    /// <param name="givenDeg">The camber of the car as given, degrees.</param>
+    public static CamberSetting? Choose(CarAxle axle, Axle stated, double gainDeg, double flatDeg, double mostDeg, double givenDeg)
+    {
+        ArgumentNullException.ThrowIfNull(stated);
+        if (stated.Adjustable.Camber is not { CanBeSet: true } reach || stated.Left.CamberDeg is not { } left || stated.Right.CamberDeg is not { } right) return null;
+        var (now, from, to) = (((left + right) / 2) + gainDeg, reach.FromDeg + gainDeg, reach.ToDeg + gainDeg);
+        var isWithin = now >= from - Slack && now <= to + Slack;
+        if (isWithin && now >= mostDeg - Slack && Math.Abs(flatDeg - now) <= CamberAdvice.MattersDeg) return null;
+
+        // A road car is not set to positive camber. Parts that set camber set it somewhere in their own range, whatever was set before.
+        var aim = Math.Clamp(Math.Max(Math.Min(flatDeg, Math.Max(now, 0)), mostDeg), from, to);
+        var set = isWithin ? Told(aim, now) : aim;
+        return Math.Abs(set - now) < ToldDeg / 2 ? null : new(axle, givenDeg, set, flatDeg, Math.Abs(flatDeg - set) > CamberAdvice.MattersDeg, gainDeg);
+    }
+
+    // In tenths as a gauge shows them, no further from what is set than wanted but for what no gauge shows.
+    private static double Told(double deg, double nowDeg) => Math.Round(ToldDeg * (deg < nowDeg ? Math.Ceiling((deg - GaugeDeg) / ToldDeg) : Math.Floor((deg + GaugeDeg) / ToldDeg)), 6);
+
+    /// <summary>What a change that sets these cambers names.</summary>
+    public static CarChange Change(IReadOnlyList<CamberSetting> settings)
+    {
+        ArgumentNullException.ThrowIfNull(settings);
+        var named = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var one in settings)
+        {
+            var place = CarChange.PlaceOf(one.Axle);
+            foreach (var member in (ReadOnlySpan<string>)["", "/alignment", "/alignment/camberDeg"]) named.Add(place + member);
+        }
+
+        return new() { States = named.Contains };
+    }
+}

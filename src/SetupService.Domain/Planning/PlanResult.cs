@@ -1,0 +1,197 @@
+using SetupService.Domain.Answers;
+
+namespace SetupService.Domain.Planning;
+
+/// <summary>What comes of a plan: the packages worth choosing between, the recommended one, what was rejected, and how the choice changes.</summary>
+public sealed record PlanResult
+{
+    /// <summary>The most packages answered.</summary>
+    public const int MostAnswered = 12;
+
+    private const int MostRejected = 20;
+    private const int TrackSteps = 20;
+
+    /// <summary>What the car as given reaches.</summary>
+    public required PackageFigures Given { get; init; }
+
+    /// <summary>The packages answered, the recommended one first where there is one, then by cost.</summary>
+    public required IReadOnlyList<JudgedPackage> Packages { get; init; }
+
+    /// <summary>How many more none dominates.</summary>
+    public required int FurtherCount { get; init; }
+
+    /// <summary>The recommended package; null where none may be recommended.</summary>
+    public required JudgedPackage? Recommended { get; init; }
+
+    /// <summary>The choice among the sound packages.</summary>
+    public required PlanChoice Choice { get; init; }
+
+    /// <summary>Parts that are in no package worth choosing because of what they do, with the reason.</summary>
+    public required IReadOnlyList<RejectedPart> RejectedParts { get; init; }
+
+    /// <summary>Packages rejected although each of their parts is in another that is not, the cheapest first.</summary>
+    public required IReadOnlyList<JudgedPackage> RejectedPackages { get; init; }
+
+    /// <summary>How many more packages were rejected.</summary>
+    public required int FurtherRejectedCount { get; init; }
+
+    /// <summary>The recommended package from each budget on, up to the one stated.</summary>
+    public required IReadOnlyList<(double FromCost, JudgedPackage Package)> ByBudget { get; init; }
+
+    /// <summary>The recommended package over the track's share of the use, from 0 to 1.</summary>
+    public required IReadOnlyList<(double From, double To, JudgedPackage Package)> ByTrackShare { get; init; }
+
+    /// <summary>The packages that could take the recommended one's place, those that deliver most first.</summary>
+    public required IReadOnlyList<JudgedPackage> Rivals { get; init; }
+
+    /// <summary>Every package that none dominates.</summary>
+    public required IReadOnlyList<JudgedPackage> Front { get; init; }
+
+    /// <summary>Composes it from all packages as judged.</summary>
+    /// <param name="plan">The car and what is wanted of it.</param>
+    /// <param name="parts">The parts on offer.</param>
+    /// <param name="given">What the car as given reaches.</param>
+    /// <param name="judged">Every package, judged.</param>
+    public static PlanResult Compose(PlanCase plan, IReadOnlyList<OfferedPart> parts, PackageFigures given, IReadOnlyList<JudgedPackage> judged)
+    {
+        ArgumentNullException.ThrowIfNull(plan);
+        ArgumentNullException.ThrowIfNull(parts);
+        ArgumentNullException.ThrowIfNull(judged);
+        JudgedPackage[] possible = [.. judged.Where(one => one.Rejected.Count == 0)];
+        JudgedPackage[] front = [.. PackageFront.Find([.. possible.Select(one => PackageFront.Compared(one.Package.Cost, one.Figures))]).Select(place => possible[place])];
+
+        // What may be recommended is found among all that is sound: a sound package may be dominated by one that is not.
+        JudgedPackage[] sound = [.. judged.Where(one => one.IsSound)];
+        var choice = PlanChoice.Create(plan.Goals, given, [.. sound.Select(one => one.Figures)]);
+        var share = plan.Use.TrackShare;
+        var recommended = Best(sound, choice, share);
+        var answered = Answered(front, recommended, choice, share);
+        var (rejectedParts, rejectedPackages) = Rejections(parts, given, judged);
+        return new()
+        {
+            Given = given,
+            Front = front,
+            Packages = answered,
+            FurtherCount = front.Length - answered.Count(front.Contains),
+            Recommended = recommended,
+            Choice = choice,
+            RejectedParts = rejectedParts,
+            RejectedPackages = [.. rejectedPackages.Take(MostRejected)],
+            FurtherRejectedCount = Math.Max(0, rejectedPackages.Count - MostRejected),
+            ByBudget = Budgets(sound, choice, share),
+            ByTrackShare = Tracks(sound, choice),
+            Rivals = [.. sound.Where(one => one != recommended).OrderByDescending(one => choice.Delivered(one.Figures, share)).ThenBy(one => one.Package.Cost.Total).Take(OrderCertainty.MostRivals)],
+        };
+    }
+
+    private static JudgedPackage? Best(JudgedPackage[] sound, PlanChoice choice, double trackShare) =>
+        choice.Recommended([.. sound.Select(one => one.Package.Cost.Total)], [.. sound.Select(one => choice.Delivered(one.Figures, trackShare))], [.. sound.Select(one => one.Package.Count)]) is >= 0 and var place ? sound[place] : null;
+
+    /// <summary>The recommended, the cheapest, the ends of each outcome, then those furthest from all answered so far.</summary>
+    private static List<JudgedPackage> Answered(JudgedPackage[] front, JudgedPackage? recommended, PlanChoice choice, double trackShare)
+    {
+        var list = new List<JudgedPackage>();
+        Add(recommended);
+        if (front.Length > 0)
+        {
+            Add(front.MinBy(one => one.Package.Cost.Total));
+            Add(front.MaxBy(one => one.Figures.LimitG ?? 0));
+            Add(front.MinBy(one => one.Figures.OffFlatDeg));
+            Add(front.MinBy(one => one.Figures.RideFrequencyHz));
+            Add(front.MinBy(one => one.Figures.InnerShoulderWearRatio ?? 0));
+            Add(front.MaxBy(one => one.Figures.TreadLifeFactor ?? 0));
+            Add(front.MaxBy(one => choice.Delivered(one.Figures, trackShare)));
+        }
+
+        var compared = front.Select(one => PackageFront.Compared(one.Package.Cost, one.Figures)).ToArray();
+        while (list.Count < Math.Min(MostAnswered, front.Length) && Furthest() is { } next) list.Add(next);
+        return [.. list.Take(1).Where(one => one == recommended), .. list.Where(one => one != recommended).OrderBy(one => one.Package.Cost.Total).ThenBy(one => one.Package.Parts)];
+
+        void Add(JudgedPackage? one)
+        {
+            if (one is not null && !list.Contains(one)) list.Add(one);
+        }
+
+        JudgedPackage? Furthest()
+        {
+            var spans = Enumerable.Range(0, PackageFront.Count).Select(figure => Math.Max(1, compared.Max(one => one[figure]) - compared.Min(one => one[figure]))).ToArray();
+            long[][] told = [.. list.Select(one => PackageFront.Compared(one.Package.Cost, one.Figures))];
+            var (furthest, most) = ((JudgedPackage?)null, -1.0);
+            for (var i = 0; i < front.Length; i++)
+            {
+                if (list.Contains(front[i])) continue;
+                var nearest = told.Length == 0 ? 1 : told.Min(other => Enumerable.Range(0, PackageFront.Count).Sum(figure => Math.Pow((compared[i][figure] - other[figure]) / (double)spans[figure], 2)));
+                if (nearest > most) (furthest, most) = (front[i], nearest);
+            }
+
+            return furthest;
+        }
+    }
+
+    private static (List<RejectedPart> Parts, List<JudgedPackage> Packages) Rejections(IReadOnlyList<OfferedPart> parts, PackageFigures given, IReadOnlyList<JudgedPackage> judged)
+    {
+        var (list, outright) = (new List<RejectedPart>(), 0UL);
+        for (var i = 0; i < parts.Count; i++)
+        {
+            JudgedPackage[] with = [.. judged.Where(one => one.Package.Has(i)).OrderBy(one => one.Package.Count).ThenBy(one => one.Package.Cost.Total)];
+            if (with.Length == 0)
+            {
+                if (parts[i].ChangeNumber >= 0) list.Add(new(i, []));
+                continue;
+            }
+
+            if (Array.TrueForAll(with, one => one.Rejected.Count > 0))
+            {
+                list.Add(new(i, with[0].Rejected));
+                outright |= 1UL << i;
+            }
+            else if (with[0] is { Package.Count: 1, Rejected.Count: 0 } alone && ChangesNothing(alone, judged))
+            {
+                list.Add(new(i, [new(RejectionCode.ChangesNothing, $"By itself '{parts[i].Id}' moves none of the figures a plan is judged by: what is fitted now serves as well.")]));
+            }
+        }
+
+        return (list, [.. judged.Where(one => one.Rejected.Count > 0 && (one.Package.Parts & outright) == 0).OrderBy(one => one.Package.Count).ThenBy(one => one.Package.Cost.Total)]);
+
+        // Against the car without parts, whose camber is set as well.
+        bool ChangesNothing(JudgedPackage alone, IReadOnlyList<JudgedPackage> all) =>
+            all.FirstOrDefault(one => one.Package.Count == 0) is { Evaluated.Figures: { } without } &&
+            PackageFront.Compared(default, alone.Figures).AsSpan().SequenceEqual(PackageFront.Compared(default, without)) &&
+            alone.Figures.Front.HeightMm == without.Front.HeightMm && alone.Figures.Rear.HeightMm == without.Rear.HeightMm;
+    }
+
+    private static List<(double, JudgedPackage)> Budgets(JudgedPackage[] sound, PlanChoice choice, double trackShare)
+    {
+        var list = new List<(double, JudgedPackage)>();
+        JudgedPackage[] ordered = [.. sound.OrderBy(one => one.Package.Cost.Total)];
+        double[] costs = [.. ordered.Select(one => one.Package.Cost.Total)], delivered = [.. ordered.Select(one => choice.Delivered(one.Figures, trackShare))];
+        int[] counts = [.. ordered.Select(one => one.Package.Count)];
+        for (var end = 1; end <= ordered.Length; end++)
+        {
+            if (end < ordered.Length && costs[end] == costs[end - 1]) continue;
+            var best = ordered[choice.Recommended(costs.AsSpan(0, end), delivered.AsSpan(0, end), counts.AsSpan(0, end))];
+            if (list.Count == 0 || list[^1].Item2 != best) list.Add((costs[end - 1], best));
+        }
+
+        return list;
+    }
+
+    private static List<(double, double, JudgedPackage)> Tracks(JudgedPackage[] sound, PlanChoice choice)
+    {
+        var list = new List<(double, double, JudgedPackage)>();
+        for (var step = 0; step <= TrackSteps; step++)
+        {
+            var share = step / (double)TrackSteps;
+            if (Best(sound, choice, share) is not { } best) return list;
+            if (list.Count > 0 && list[^1].Item3 == best) list[^1] = (list[^1].Item1, share, best);
+            else list.Add((share, share, best));
+        }
+
+        return list;
+    }
+}
+
+/// <summary>A part that is in no package worth choosing.</summary>
+/// <param name="Part">Its place in the list.</param>
+/// <param name="Reasons">Why; empty where every package with it is over the budget.</param>
+public sealed record RejectedPart(int Part, IReadOnlyList<PackageReason> Reasons);

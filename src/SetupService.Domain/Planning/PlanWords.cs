@@ -1,0 +1,146 @@
+using System.Globalization;
+using SetupService.Domain.Answers;
+using SetupService.Domain.Handling.CamberTarget;
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Domain.Planning;
+
+/// <summary>Says what a plan found, as a shop would tell its customer.</summary>
+/// <param name="plan">The car and what is wanted of it.</param>
+/// <param name="parts">The parts on offer.</param>
+/// <param name="result">What was found.</param>
+/// <param name="currency">The currency of its prices; null = no part has one.</param>
+/// <param name="hasLabour">Whether labour is in the cost.</param>
+/// <param name="units">Units of the sentences.</param>
+public sealed class PlanWords(PlanCase plan, IReadOnlyList<OfferedPart> parts, PlanResult result, string? currency, bool hasLabour, UnitSystem units)
+{
+    // Differences told; smaller ones nobody notices.
+    private const double LeastG = 0.005;
+    private const double LeastLeanDeg = 0.2;
+    private const double LeastHz = 0.03;
+    private const double LeastLife = 0.02;
+
+    // Where the car's own adjusters give at least this share of what the recommended package delivers, they come first.
+    private const double WorthTryingFirst = 0.4;
+
+    /// <summary>At most five sentences: what to do, what it does, why this, how sure, what first.</summary>
+    /// <param name="certainty">How sure the order is; null = not known.</param>
+    public string Summary(OrderCertainty? certainty)
+    {
+        if (result.Recommended is not { } best) return "None of the packages can be recommended: each has something against it that is listed with it. Leave the car as it is until that is settled.";
+        List<string> sentences = [Verdict(best), Effect(best), Reason(best)];
+        if (certainty is { Rivals: > 0 } sure) sentences.Add(FormattableString.Invariant($"With what is not known of the car it stays first in {Math.Round(100 * sure.Share):0} % of the cases drawn."));
+        if (!IsNothing(best)) sentences.Add(FirstStep(best).Text);
+        return string.Join(' ', sentences.Where(one => one.Length > 0));
+    }
+
+    /// <summary>What a package does, and what is against it.</summary>
+    public string Describe(JudgedPackage one)
+    {
+        ArgumentNullException.ThrowIfNull(one);
+        var against = one.Doubts.Select(doubt => doubt.Text).FirstOrDefault();
+        return string.Join(' ', new[] { Verdict(one), Effect(one), against is null ? "" : $"Not recommended as it stands: {against}" }.Where(text => text.Length > 0));
+    }
+
+    /// <summary>The first step of a package: what, and with which cambers.</summary>
+    public (string Text, IReadOnlyList<CamberSetting> Settings) FirstStep(JudgedPackage one)
+    {
+        ArgumentNullException.ThrowIfNull(one);
+        var own = result.Packages.Concat(result.Front).FirstOrDefault(other => other is { Package.Count: 0, IsSound: true });
+        if (one.Package.Count > 0 && own is { Evaluated.Settings.Count: > 0 } && one == result.Recommended
+            && result.Choice.Delivered(own.Figures, plan.Use.TrackShare) >= WorthTryingFirst * result.Choice.Delivered(one.Figures, plan.Use.TrackShare))
+        {
+            return ($"First set {Cambers(own.Evaluated.Settings, first: true)} with the car's own adjusters, have toe reset and read the treads after the next sessions: it costs an alignment, and shows whether the parts are still wanted.", own.Evaluated.Settings);
+        }
+
+        if (one.Package.Count == 0)
+        {
+            return one.Evaluated.Settings.Count == 0
+                ? ("Change nothing; read the treads again after the next sessions.", [])
+                : ($"First set {Cambers(one.Evaluated.Settings, first: true)}, have toe reset, check the gaps around the wheels and read depth or temperature across the treads before going on.", one.Evaluated.Settings);
+        }
+
+        var then = one.Evaluated.Settings.Count == 0 ? "have the alignment checked" : $"set {Cambers(one.Evaluated.Settings, first: true)}, have toe reset";
+        return ($"First {(one.Fit?.Checked.Count > 0 ? "try one wheel by hand over full travel and lock, then " : "")}have the parts fitted together, {then} and check the gaps around the wheels; read the treads after the next sessions before any further step.", one.Evaluated.Settings);
+    }
+
+    /// <summary>A sum of money.</summary>
+    public string Money(double amount) => currency is null ? "nothing" : $"{amount.ToString("0.##", CultureInfo.InvariantCulture)} {currency}";
+
+    /// <summary>The names of a package's parts.</summary>
+    public string Names(PartPackage package) => List([.. package.Places().Select(place => $"'{parts[place].Id}'")]);
+
+    private static bool IsNothing(JudgedPackage one) => one is { Package.Count: 0, Evaluated.Settings.Count: 0 };
+
+    private string Verdict(JudgedPackage one)
+    {
+        var settings = one.Evaluated.Settings;
+        if (IsNothing(one)) return one == result.Recommended ? "Buy nothing and leave the settings as they are." : "The car as it is.";
+        if (one.Package.Count == 0) return one == result.Recommended ? $"Buy nothing for now: set {Cambers(settings, first: false)} with the car's own adjusters." : $"No parts: set {Cambers(settings, first: false)} with the car's own adjusters.";
+        var labour = hasLabour ? FormattableString.Invariant($", {one.Package.Cost.LabourHours:0.#} h of labour included") : "";
+        return $"Fit {Names(one.Package)} for {Money(one.Package.Cost.Total)}{labour}{(settings.Count == 0 ? "" : $", and set {Cambers(settings, first: false)}")}.";
+    }
+
+    private string Effect(JudgedPackage one)
+    {
+        var (before, after) = (result.Given, one.Figures);
+        var clauses = new List<string>();
+        if (before.LimitG is { } was && after.LimitG is { } now)
+        {
+            clauses.Add(Math.Abs(now - was) >= LeastG
+                ? FormattableString.Invariant($"over the bends the axle that gives up first holds {now:0.00} g on average instead of {was:0.00}")
+                : FormattableString.Invariant($"what the car holds in the bends stays at about {was:0.00} g"));
+        }
+
+        foreach (var at in (ReadOnlySpan<CarAxle>)[CarAxle.Front, CarAxle.Rear])
+        {
+            var (leaned, leans) = (Math.Abs(before.At(at).OffFlatDeg), Math.Abs(after.At(at).OffFlatDeg));
+            if (Math.Abs(leans - leaned) >= LeastLeanDeg) clauses.Add(Prose.Write(units, $"the outer {Name(at)} tread leans {leans:angle} off flat instead of {leaned:angle}"));
+        }
+
+        if (after.TreadLifeFactor is { } life && Math.Abs(life - 1) >= LeastLife)
+            clauses.Add(FormattableString.Invariant($"the tyre that ends first lasts {Math.Round(100 * Math.Abs(life - 1)):0} % {(life > 1 ? "longer" : "less long")}"));
+        foreach (var at in (ReadOnlySpan<CarAxle>)[CarAxle.Front, CarAxle.Rear])
+        {
+            var (soft, hard) = (before.At(at).RideFrequencyHz, after.At(at).RideFrequencyHz);
+            if (Math.Abs(hard - soft) >= LeastHz) clauses.Add(FormattableString.Invariant($"the {Name(at)} rides {(hard > soft ? "harder" : "softer")}, {hard:0.00} Hz instead of {soft:0.00}"));
+        }
+
+        if (after.DryBias > before.DryBias) clauses.Add("it holds less on a wet road");
+        if (clauses.Count == 0) return "";
+        var text = List([.. clauses]);
+        return char.ToUpperInvariant(text[0]) + text[1..] + ".";
+    }
+
+    /// <summary>Why the recommended package is recommended.</summary>
+    public string Reason(JudgedPackage best)
+    {
+        var share = plan.Use.TrackShare;
+        var most = result.Rivals.Append(best).MaxBy(one => result.Choice.Delivered(one.Figures, share))!;
+        var (delivers, deliversMost) = (result.Choice.Delivered(best.Figures, share), result.Choice.Delivered(most.Figures, share));
+        if (IsNothing(best)) return "No sound package on offer gets you nearer to what you want.";
+        if (most == best || deliversMost <= 0) return "No sound package on offer does more for what you want.";
+        var pct = Math.Round(100 * delivers / deliversMost);
+        var more = most.Package.Cost.Total - best.Package.Cost.Total;
+        return pct >= 100
+            ? "No sound package on offer does more for what you want."
+            : FormattableString.Invariant($"That is {pct:0} % of the most any sound package does for what you want") + (more > 0 ? $"; the one that does most costs {Money(more)} more." : ".");
+    }
+
+    private string Cambers(IReadOnlyList<CamberSetting> settings, bool first)
+    {
+        return List([.. settings.Select(Camber)]);
+
+        string Camber(CamberSetting one)
+        {
+            var to = first ? one.FirstDeg : one.ToDeg;
+            var change = to - one.GivenDeg;
+            var amount = Math.Abs(change) < 0.05 ? "as now" : Prose.Write(units, $"{Math.Abs(change):angle} {(change < 0 ? "more" : "less")} negative than now");
+            return Prose.Write(units, $"the {Name(one.Axle)} camber to {to:angle} ({amount})");
+        }
+    }
+
+    private static string Name(CarAxle at) => at == CarAxle.Front ? "front" : "rear";
+
+    private static string List(string[] items) => items.Length <= 1 ? items.FirstOrDefault() ?? "" : string.Join(", ", items[..^1]) + " and " + items[^1];
+}

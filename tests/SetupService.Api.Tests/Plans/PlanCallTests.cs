@@ -1,0 +1,236 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using SetupService.Api.Http.Faults;
+using SetupService.Api.Http.Problems;
+using SetupService.Api.Tests.Fitment;
+using SetupService.Api.Tests.Geometry;
+using SetupService.Api.Tests.Host;
+using SetupService.Api.Tests.Http;
+using static SetupService.Api.Tests.Plans.PlanBodies;
+
+namespace SetupService.Api.Tests.Plans;
+
+/// <summary>A plan's numbers are those of the single calls; what is wrong with a request is named.</summary>
+public sealed class PlanCallTests(ServiceFixture fixture) : IClassFixture<ServiceFixture>
+{
+    // Every package answered, with wheels that fit among the parts: what it holds in each bend, rides and stands by what-if's together.
+    [Fact]
+    public async Task Every_number_of_a_package_is_that_of_the_single_calls()
+    {
+        var body = Demo();
+        body.Remove("heldLateralG");
+        body["parts"]!.AsArray().Add(Part("wheels-8", "wheel", 300, """{"front":{"wheel":{"marking":"8Jx17 ET42"}},"rear":{"wheel":{"marking":"8Jx17 ET42"}}}"""));
+        var answer = await fixture.Client.AnswerOf(PlansPath, body);
+
+        var packages = answer.GetProperty("packages").EnumerateArray().ToArray();
+        Assert.Contains(packages, one => one.GetProperty("checks").GetArrayLength() == 2);
+        Assert.Contains(packages, one => one.GetProperty("parts").GetArrayLength() >= 2);
+        foreach (var package in packages.Append(default).Where(one => one.ValueKind == JsonValueKind.Object)) await HoldsWhatWhatIfSays(body, answer, package);
+    }
+
+    private async Task HoldsWhatWhatIfSays(JsonObject body, JsonElement answer, JsonElement package)
+    {
+        var changes = Changes(body, package);
+        var (limit, shares) = (0.0, 0.0);
+        JsonElement after = default;
+        foreach (var bend in body["bends"]!.AsArray())
+        {
+            var asked = new JsonObject
+            {
+                ["vehicle"] = body["vehicle"]!.DeepClone(),
+                ["lateralG"] = bend!["lateralG"]!.DeepClone(),
+                ["cornerRadiusM"] = bend["cornerRadiusM"]!.DeepClone(),
+                ["turn"] = bend["turn"]!.DeepClone(),
+                ["changes"] = changes.DeepClone(),
+            };
+            var whatIf = await fixture.Client.AnswerOf("/v1/handling/what-if", asked);
+            after = whatIf.GetProperty("together").GetProperty("after");
+            var share = bend["sharePct"]!.GetValue<double>();
+            limit += share * Math.Min(after.Number("frontLimitG"), after.Number("rearLimitG"));
+            shares += share;
+        }
+
+        var (track, road) = (package.GetProperty("after").GetProperty("track"), package.GetProperty("after").GetProperty("road"));
+        Assert.True(Math.Abs((limit / shares) - track.Number("limitG")) < 2e-6, $"{limit / shares} {package.GetRawText()}");
+        foreach (var name in (string[])["frontRideFrequencyHz", "rearRideFrequencyHz", "frontDampingRatio", "rearDampingRatio", "frontRideHeightChangeMm", "rearRideHeightChangeMm", "frontCamberDeg", "rearCamberDeg"])
+            Assert.Equal(after.Number(name), road.Number(name), 1e-7 * Math.Max(1, Math.Abs(after.Number(name))));
+        foreach (var setting in package.GetProperty("settings").EnumerateArray())
+            Assert.Equal(road.Number(setting.GetProperty("axle").GetString() + "CamberDeg"), setting.Number("camberDeg"), 0.02);
+        Assert.Equal(package.GetProperty("after").GetProperty("track").Number("limitG") - answer.GetProperty("before").GetProperty("track").Number("limitG"), package.GetProperty("change").GetProperty("track").Number("limitG"), 1e-7);
+        if (package.GetProperty("checks").GetArrayLength() > 0) await FitsAsTheCarCheckSays(body, package);
+    }
+
+    private async Task FitsAsTheCarCheckSays(JsonObject body, JsonElement package)
+    {
+        var asked = new JsonObject { ["vehicle"] = body["vehicle"]!.DeepClone() };
+        foreach (var check in package.GetProperty("checks").EnumerateArray())
+        {
+            var axle = check.GetProperty("axle").GetString()!;
+            var height = package.GetProperty("after").GetProperty("road").Number(axle + "RideHeightChangeMm");
+            if (height != 0) asked["vehicle"]![axle]!["rideHeightChangeMm"] = height;
+            asked[axle] = new JsonObject { ["wheel"] = JsonNode.Parse("""{"marking":"8Jx17 ET42"}"""), ["tyre"] = body["vehicle"]![axle]!["tyre"]!.DeepClone() };
+        }
+
+        var answer = await fixture.Client.AnswerOf("/v1/fitment/car-check", asked);
+        foreach (var check in package.GetProperty("checks").EnumerateArray())
+        {
+            var single = answer.GetProperty(check.GetProperty("axle").GetString()!);
+            Assert.Equal(single.GetProperty("verdict").GetString(), check.GetProperty("verdict").GetString());
+            Assert.Equal(single.GetProperty("decidedBy").GetRawText(), check.GetProperty("decidedBy").GetRawText());
+        }
+    }
+
+    [Fact]
+    public async Task The_inclination_of_the_car_as_given_is_that_of_camber_target()
+    {
+        var body = Demo();
+        var answer = await fixture.Client.AnswerOf(PlansPath, body);
+
+        foreach (var axle in (string[])["front", "rear"])
+        {
+            var target = await fixture.Client.AnswerOf("/v1/handling/camber-target", new JsonObject
+            {
+                ["vehicle"] = body["vehicle"]!.DeepClone(),
+                ["axle"] = axle,
+                ["corners"] = body["bends"]!.DeepClone(),
+                ["heldLateralG"] = body["heldLateralG"]!.DeepClone(),
+            });
+            Assert.Equal(target.GetProperty("before").Number("meanInclinationDeg"), answer.GetProperty("before").GetProperty("track").Number(axle + "InclinationDeg"), 1e-6);
+        }
+    }
+
+    [Theory]
+    [InlineData("/parts/0/kind", "\"exhaust\"", "/parts/0/kind", FaultCodes.UnknownWord)]
+    [InlineData("/parts/0/price/currency", null, "/parts/0/price/currency", FaultCodes.Required)]
+    [InlineData("/parts/0/price/currency", "\"eur\"", "/parts/0/price/currency", FaultCodes.Unreadable)]
+    [InlineData("/parts/1/price/currency", "\"USD\"", "/parts/1/price/currency", FaultCodes.Inconsistent)]
+    [InlineData("/parts/1/id", "\"eccentric-bolts\"", "/parts/1/id", FaultCodes.Inconsistent)]
+    [InlineData("/parts/0/id", "\" \"", "/parts/0/id", FaultCodes.Required)]
+    [InlineData("/parts/0/requires", "[\"nothing\"]", "/parts/0/requires/0", FaultCodes.UnknownWord)]
+    [InlineData("/parts/0/pairsWith", "[\"nothing\"]", "/parts/0/pairsWith/0", FaultCodes.UnknownWord)]
+    [InlineData("/parts/0/excludes", "[\"eccentric-bolts\"]", "/parts/0/excludes/0", FaultCodes.Inconsistent)]
+    [InlineData("/parts/1/apartWith/0/part", "\"nothing\"", "/parts/1/apartWith/0/part", FaultCodes.UnknownWord)]
+    [InlineData("/parts/1/apartWith/0/savedHours", "9", "/parts/1/apartWith", FaultCodes.Inconsistent)]
+    [InlineData("/parts/0/change", null, "/parts/0/change", FaultCodes.Required)]
+    [InlineData("/parts/2/change", "{\"vehicle\":{\"front\":{\"spring\":{\"rateNPerMm\":27}}}}", "/parts/2/change", FaultCodes.Inconsistent)]
+    [InlineData("/parts/2/change", "{\"label\":\"paint\",\"vehicle\":{\"label\":\"red\"}}", "/parts/2/change", FaultCodes.Inconsistent)]
+    [InlineData("/parts/2/change", "{\"vehicle\":{\"front\":{\"spring\":{\"rateNPerMm\":-5}}}}", "/parts/2/change/vehicle/front/spring/rateNPerMm", FaultCodes.OutOfRange)]
+    [InlineData("/parts/2/change", "{\"remove\":[\"/front/spring\"]}", "/parts/2/change/remove/0", FaultCodes.UnknownWord)]
+    [InlineData("/bends", "[]", "/bends", FaultCodes.TooFew)]
+    [InlineData("/bends/0/cornerRadiusM", null, "/bends/0/cornerRadiusM", FaultCodes.Required)]
+    [InlineData("/bends/0/speedKmh", "80", "/bends/0/speedKmh", FaultCodes.Inconsistent)]
+    [InlineData("/goals", "[{\"goal\":\"grip\"},{\"goal\":\"grip\"}]", "/goals/1", FaultCodes.Inconsistent)]
+    [InlineData("/goals/0/weight", "0", "/goals/0/weight", FaultCodes.OutOfRange)]
+    [InlineData("/use", null, "/use", FaultCodes.Required)]
+    [InlineData("/vehicle/wheelbaseMm", null, "/vehicle/wheelbaseMm", FaultCodes.Required)]
+    [InlineData("/wear/tyres/1/position", "\"frontLeft\"", "/wear/tyres/1/position", FaultCodes.Inconsistent)]
+    [InlineData("/wear/readOn", "\"yesterday\"", "/wear/readOn", FaultCodes.Unreadable)]
+    public async Task What_is_wrong_is_named(string at, string? value, string place, string code)
+    {
+        var refusal = await fixture.Client.RefusalOf(PlansPath, Put(Demo(), at, value).ToJsonString());
+
+        Assert.Contains(refusal.GetProperty("errors").EnumerateArray(), one => one.GetProperty("pointer").GetString() == place && one.GetProperty("code").GetString() == code);
+    }
+
+    [Fact]
+    public async Task Every_fault_comes_in_one_answer()
+    {
+        var body = Demo();
+        body["parts"]![0]!["kind"] = "exhaust";
+        body["parts"]![1]!["price"]!["currency"] = "USD";
+        body["parts"]![2]!["requires"] = new JsonArray("nothing");
+        body["vehicle"]!["front"]!["tyre"]!["marking"] = "round";
+
+        var refusal = await fixture.Client.RefusalOf(PlansPath, body.ToJsonString());
+
+        string[] places = [.. refusal.GetProperty("errors").EnumerateArray().Select(one => one.GetProperty("pointer").GetString()!)];
+        Assert.All((string[])["/parts/0/kind", "/parts/1/price/currency", "/parts/2/requires/0", "/vehicle/front/tyre/marking"], place => Assert.Contains(place, places));
+    }
+
+    [Fact]
+    public async Task Parts_that_can_be_in_no_package_are_named()
+    {
+        var body = Demo();
+        body["parts"]![0]!["requires"] = new JsonArray("top-mounts");
+        body["parts"]![1]!["excludes"] = new JsonArray("eccentric-bolts");
+
+        var refusal = await fixture.Client.RefusalOf(PlansPath, body.ToJsonString());
+
+        var fault = Assert.Single(refusal.GetProperty("errors").EnumerateArray());
+        Assert.Equal("/parts/0/requires", fault.GetProperty("pointer").GetString());
+        Assert.Contains("exclude each other", fault.GetProperty("message").GetString(), StringComparison.Ordinal);
+    }
+
+    // A rim limit the fitted wheels break, and no others on offer: one limit by itself. A budget of nothing and a limit only parts reach: both together.
+    [Theory]
+    [InlineData("""{"greatestRimWidthIn":7}""", new[] { "/limits/greatestRimWidthIn" })]
+    [InlineData("""{"budget":{"amount":50,"currency":"EUR"},"leastLimitG":1.115}""", new[] { "/limits/budget", "/limits/leastLimitG" })]
+    public async Task Limits_that_conflict_are_named_with_the_nearest_package(string limits, string[] places)
+    {
+        var body = Demo();
+        body["limits"] = JsonNode.Parse(limits);
+        using var response = await fixture.Client.PostAsync(PlansPath, body.ToJsonString());
+        var problem = await Problems.Read(response, ProblemTypes.NotComputable);
+
+        Assert.Equal(places, problem.GetProperty("errors").EnumerateArray().Select(one => one.GetProperty("pointer").GetString()!));
+        Assert.Contains("Nearest is the package with", problem.GetProperty("detail").GetString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task More_packages_than_are_evaluated_are_refused_with_their_number()
+    {
+        var body = Demo().WithParts([.. Enumerable.Range(0, 11).Select(i => Part(FormattableString.Invariant($"p{i}"), "arm", 1, Member(i)))]);
+        body["limits"] = null;
+        using var response = await fixture.Client.PostAsync(PlansPath, body.ToJsonString());
+        var problem = await Problems.Read(response, ProblemTypes.NotComputable);
+
+        Assert.Contains("2,048 packages", problem.GetProperty("detail").GetString(), StringComparison.Ordinal);
+
+        static string Member(int i) => i switch
+        {
+            0 => """{"front":{"trackMm":1512}}""", 1 => """{"rear":{"trackMm":1502}}""", 2 => """{"front":{"unsprungMassKg":37}}""", 3 => """{"rear":{"unsprungMassKg":35}}""",
+            4 => """{"front":{"antiRollBar":{"rollRateNmPerDeg":330}}}""", 5 => """{"rear":{"antiRollBar":{"rollRateNmPerDeg":120}}}""", 6 => """{"front":{"damper":{"bumpNsPerM":1600}}}""",
+            7 => """{"rear":{"damper":{"bumpNsPerM":1800}}}""", 8 => """{"front":{"damper":{"reboundNsPerM":3300}}}""", 9 => """{"rear":{"damper":{"reboundNsPerM":3700}}}""", _ => """{"front":{"bumpTravelMm":70}}""",
+        };
+    }
+
+    // The same part dearer beside it, and parts that set one member differently.
+    [Fact]
+    public async Task Parts_that_set_one_member_differently_are_not_fitted_together()
+    {
+        var body = Demo().WithParts(
+            Part("bar-360", "antiRollBar", 200, """{"front":{"antiRollBar":{"rollRateNmPerDeg":360}}}"""),
+            Part("bar-420", "antiRollBar", 240, """{"front":{"antiRollBar":{"rollRateNmPerDeg":420}}}"""),
+            Part("bar-360-dear", "antiRollBar", 300, """{"front":{"antiRollBar":{"rollRateNmPerDeg":360}}}"""));
+        var answer = await fixture.Client.AnswerOf(PlansPath, body);
+
+        // None, each alone, and the two that are alike together.
+        Assert.Equal(5, answer.GetProperty("searched").GetProperty("packageCount").GetInt32());
+        Assert.Contains(answer.GetProperty("assumptions").EnumerateArray(), one => one.GetProperty("input").GetString() == "/parts/0/excludes" && one.GetProperty("text").GetString() == "bar-420");
+        Assert.DoesNotContain(answer.GetProperty("packages").EnumerateArray(), one => one.GetProperty("parts").EnumerateArray().Any(id => id.GetString() == "bar-360-dear"));
+    }
+
+    private static JsonArray Changes(JsonObject body, JsonElement package)
+    {
+        var changes = new JsonArray();
+        foreach (var part in body["parts"]!.AsArray().Where(part => package.GetProperty("parts").EnumerateArray().Any(id => id.GetString() == part!["id"]!.GetValue<string>())))
+        {
+            if (part!["change"] is { } change) changes.Add(change.DeepClone());
+        }
+
+        foreach (var setting in package.GetProperty("settings").EnumerateArray())
+            changes.Add(new JsonObject { ["vehicle"] = new JsonObject { [setting.GetProperty("axle").GetString()!] = new JsonObject { ["alignment"] = new JsonObject { ["camberDeg"] = setting.Number("statedCamberDeg") } } } });
+        if (changes.Count == 0) changes.Add(JsonNode.Parse("""{"vehicle":{"label":"as it is"}}"""));
+        return changes;
+    }
+
+    private static JsonObject Put(JsonObject body, string pointer, string? value)
+    {
+        var steps = pointer.Split('/')[1..];
+        JsonNode node = body;
+        foreach (var step in steps[..^1]) node = node is JsonArray list ? list[int.Parse(step, System.Globalization.CultureInfo.InvariantCulture)]! : node[step]!;
+        if (value is null) node.AsObject().Remove(steps[^1]);
+        else node[steps[^1]] = JsonNode.Parse(value);
+        return body;
+    }
+}

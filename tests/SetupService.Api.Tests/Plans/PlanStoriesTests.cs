@@ -1,0 +1,179 @@
+using System.Text.Json;
+using System.Text.Json.Nodes;
+using SetupService.Api.Tests.Fitment;
+using SetupService.Api.Tests.Geometry;
+using SetupService.Api.Tests.Host;
+using static SetupService.Api.Tests.Plans.PlanBodies;
+
+namespace SetupService.Api.Tests.Plans;
+
+/// <summary>
+/// Whole cases: a car, its use and parts on offer, which packages a careful shop would choose from and which it would refuse. What it would do is common practice, no source.
+/// </summary>
+public sealed class PlanStoriesTests(ServiceFixture fixture) : IClassFixture<ServiceFixture>
+{
+    private static readonly string[] Nothing = [];
+
+    // The outer front shoulders are worn; the car's own adjuster ends at −1.3°.
+    [Fact]
+    public async Task The_demo_car_gets_what_lets_its_camber_be_set()
+    {
+        var answer = await Answer(Demo());
+
+        Recommends(answer, ["eccentric-bolts"], ["top-mounts"]);
+        Assert.Contains("−2.2°", answer.GetProperty("recommended").GetProperty("firstStep").GetProperty("text").GetString(), StringComparison.Ordinal);
+        Assert.Equal(-1.5, answer.GetProperty("recommended").GetProperty("firstStep").GetProperty("settings")[0].Number("changeDeg"), 0.02);
+        Rejects(answer, "track-springs", "damperOverwhelmed");
+        Rejects(answer, "wheels-9", "doesNotFit");
+        Assert.Contains(answer.GetProperty("cautions").EnumerateArray(), one => one.GetProperty("code").GetString() == "springsUnderLoad");
+        Assert.Contains(answer.GetProperty("packages").EnumerateArray(), one => one.GetProperty("whileApart").EnumerateArray().Any(part => part.GetProperty("part").GetString() == "arm-bushes"));
+    }
+
+    [Fact]
+    public async Task Where_the_cars_own_adjusters_do_it_nothing_is_bought()
+    {
+        var body = Demo();
+        body["vehicle"]!["front"]!["adjustable"]!["camberDeg"]!["from"] = -3.2;
+        var answer = await Answer(body);
+
+        Recommends(answer, Nothing);
+        Assert.StartsWith("Buy nothing for now: set the front camber to", answer.GetProperty("summary").GetString(), StringComparison.Ordinal);
+        Assert.Equal(-2.2, answer.GetProperty("recommended").GetProperty("firstStep").GetProperty("settings")[0].Number("camberDeg"), 1e-9);
+    }
+
+    // Both fronts even at −0.7°: the treads say the camber is right, whatever the model says.
+    [Fact]
+    public async Task Even_treads_are_not_set_against_a_measurement()
+    {
+        var body = Demo();
+        foreach (var tyre in body["wear"]!["tyres"]!.AsArray().Take(2)) tyre!["depthMm"] = JsonNode.Parse("""{"outer":5.3,"centre":5.4,"inner":5.3}""");
+        body["vehicle"]!["front"]!["adjustable"]!["camberDeg"]!["from"] = -3.2;
+        var answer = await Answer(body);
+
+        Recommends(answer, Nothing);
+        Assert.DoesNotContain(answer.GetProperty("packages")[0].GetProperty("settings").EnumerateArray(), one => one.GetProperty("axle").GetString() == "front");
+    }
+
+    [Fact]
+    public async Task A_car_for_the_road_alone_is_not_sold_springs()
+    {
+        var body = Demo();
+        body.Remove("wear");
+        body["use"] = JsonNode.Parse("""{"roadKmPerYear":15000,"trackDaysPerYear":0}""");
+        body["goals"] = JsonNode.Parse("""[{"goal":"comfort","weight":2},{"goal":"cost"}]""");
+        var answer = await Answer(body);
+
+        Recommends(answer, Nothing);
+        Assert.Equal(0, answer.Number("trackSharePct"));
+        Assert.Empty(answer.GetProperty("packages")[0].GetProperty("settings").EnumerateArray());
+        Assert.StartsWith("Buy nothing and leave the settings as they are.", answer.GetProperty("summary").GetString(), StringComparison.Ordinal);
+    }
+
+    // Springs that the present dampers cannot hold, and dampers that can: the springs never without them.
+    [Fact]
+    public async Task Springs_beyond_the_dampers_are_never_recommended_without_the_dampers_for_them()
+    {
+        var body = Demo().WithParts(
+            Part("firm-springs", "spring", 300, """{"front":{"spring":{"rateNPerMm":58}}}"""),
+            Part("front-dampers", "damper", 500, """{"front":{"damper":{"bumpNsPerM":2900,"reboundNsPerM":5200}}}"""));
+        body["parts"]![0]!["change"]!["keepRideHeight"] = true;
+        body["vehicle"]!["front"]!["damper"] = JsonNode.Parse("""{"bumpNsPerM":1000,"reboundNsPerM":2300}""");
+        var answer = await Answer(body);
+
+        Assert.Contains(answer.GetProperty("rejected").EnumerateArray(), one => Ids(one).SequenceEqual(["firm-springs"]) && one.GetProperty("code").GetString() == "damperOverwhelmed");
+        Assert.DoesNotContain(answer.GetProperty("packages").EnumerateArray(), one => Ids(one).SequenceEqual(["firm-springs"]));
+    }
+
+    [Fact]
+    public async Task A_tyre_that_cannot_carry_the_car_is_refused()
+    {
+        var body = Demo().WithParts(Part("light-tyres", "tyre", 400, """{"front":{"tyre":{"marking":"205/45R17 84W"}}}"""));
+        body["vehicle"]!["front"]!["maximumAxleLoadKg"] = 1100;
+        body["vehicle"]!["topSpeedKmh"] = 228;
+        var answer = await Answer(body);
+
+        Rejects(answer, "light-tyres", "overloaded");
+        Recommends(answer, Nothing);
+    }
+
+    [Fact]
+    public async Task A_slick_is_not_for_the_road()
+    {
+        var body = Demo().WithParts(
+            Part("slicks", "tyre", 900, """{"front":{"tyre":{"category":"slick"}},"rear":{"tyre":{"category":"slick"}}}"""),
+            Part("race-mounts", "topMount", 300, """{"front":{"adjustable":{"camberDeg":{"from":-3.2}}}}""", "\"isRoadLegal\":false"));
+        body["limits"] = JsonNode.Parse("""{"roadLegalOnly":true}""");
+        var answer = await Answer(body);
+
+        Rejects(answer, "slicks", "notRoadLegal");
+        Rejects(answer, "race-mounts", "notRoadLegal");
+        Recommends(answer, Nothing);
+    }
+
+    [Fact]
+    public async Task Much_stiffer_springs_on_dampers_nobody_knows_are_not_recommended()
+    {
+        var body = Demo().WithParts(Part("springs", "spring", 300, """{"front":{"spring":{"rateNPerMm":38}},"rear":{"spring":{"rateNPerMm":62}}}"""));
+        body["parts"]![0]!["change"]!["keepRideHeight"] = true;
+        foreach (var axle in (string[])["front", "rear"]) body["vehicle"]![axle]!.AsObject().Remove("damper");
+        var answer = await Answer(body);
+
+        Recommends(answer, Nothing);
+        Assert.Contains(answer.GetProperty("packages").EnumerateArray(), one => Ids(one).SequenceEqual(["springs"]) && one.GetProperty("doubts")[0].GetProperty("code").GetString() == "damperUnknown");
+        Assert.Contains(answer.GetProperty("unknown").EnumerateArray(), one => one.GetProperty("id").GetString() == "/before/road/frontDampingRatio");
+    }
+
+    [Fact]
+    public async Task A_rear_bar_that_makes_the_rear_let_go_first_is_not_recommended()
+    {
+        var body = Demo().WithParts(Part("huge-bar", "antiRollBar", 50, """{"rear":{"antiRollBar":{"rollRateNmPerDeg":700}}}"""));
+        body["goals"] = JsonNode.Parse("""[{"goal":"grip"}]""");
+        var answer = await Answer(body);
+
+        Recommends(answer, Nothing);
+        Assert.All(answer.GetProperty("packages").EnumerateArray().Where(one => Ids(one).Length > 0), one => Assert.Contains(one.GetProperty("doubts").EnumerateArray(), doubt => doubt.GetProperty("code").GetString() == "rearFirst"));
+    }
+
+    [Fact]
+    public async Task Wheels_whose_room_nobody_measured_are_not_recommended()
+    {
+        var body = Demo().WithParts(Part("wide-wheels", "wheel", 200, """{"front":{"wheel":{"marking":"8.5Jx17 ET30"},"tyre":{"marking":"245/40R17 95W XL"}}}"""));
+        body["vehicle"]!["front"]!.AsObject().Remove("clearance");
+        var answer = await Answer(body);
+
+        Recommends(answer, Nothing);
+        Assert.DoesNotContain(answer.GetProperty("packages").EnumerateArray(), one => Ids(one).Contains("wide-wheels") && !one.GetProperty("doubts").EnumerateArray().Any(doubt => doubt.GetProperty("code").GetString() == "fitUnknown"));
+    }
+
+    // The choice goes with the money: never more is recommended than there is.
+    [Fact]
+    public async Task The_choice_goes_with_the_budget()
+    {
+        var answer = await Answer(Demo());
+        double[] from = [.. answer.GetProperty("byBudget").EnumerateArray().Select(one => one.Number("amount"))];
+
+        Assert.Equal(0, from[0]);
+        Assert.Equal(from.Order(), from);
+        Assert.True(from[^1] <= 1500);
+        var body = Demo();
+        body["limits"]!["budget"]!["amount"] = from[1] - 1;
+        Assert.Equal(Ids(answer.GetProperty("byBudget")[0]), Ids((await Answer(body)).GetProperty("recommended")));
+    }
+
+    private static string[] Ids(JsonElement one) => [.. one.GetProperty("parts").EnumerateArray().Select(id => id.GetString()!)];
+
+    private static void Recommends(JsonElement answer, params string[][] sensible)
+    {
+        var parts = Ids(answer.GetProperty("recommended"));
+        Assert.True(Array.Exists(sensible, one => one.SequenceEqual(parts)), $"[{string.Join(", ", parts)}]: {answer.GetProperty("summary").GetString()}");
+        Assert.InRange(answer.GetProperty("summary").GetString()!.Split(". ").Length, 1, 6);
+    }
+
+    private static void Rejects(JsonElement answer, string part, string code)
+    {
+        Assert.Contains(answer.GetProperty("rejected").EnumerateArray(), one => Ids(one).SequenceEqual([part]) && one.GetProperty("code").GetString() == code);
+        Assert.DoesNotContain(answer.GetProperty("packages").EnumerateArray(), one => Ids(one).Contains(part));
+    }
+
+    private Task<JsonElement> Answer(JsonObject body) => fixture.Client.AnswerOf(PlansPath, body);
+}

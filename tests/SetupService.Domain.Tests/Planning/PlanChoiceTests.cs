@@ -1,0 +1,70 @@
+using SetupService.Domain.Planning;
+
+namespace SetupService.Domain.Tests.Planning;
+
+/// <summary>Which package is recommended: worked by hand from the definition on the method page.</summary>
+public sealed class PlanChoiceTests
+{
+    [Fact]
+    public void What_is_delivered_is_the_weighted_share_of_the_furthest()
+    {
+        var given = Figures(1.00, 2.0, 1.4);
+        var (some, most) = (Figures(1.03, 1.0, 1.4), Figures(1.06, 0.5, 1.75));
+        var choice = PlanChoice.Create([new(PlanGoal.Grip, 1), new(PlanGoal.Wear, 2), new(PlanGoal.Comfort, 1)], given, [given, some, most]);
+
+        // Half the grip, two thirds of the lean taken out, nothing of the ride lost; at a track share of 0.6: (0.6 × 0.5 + 2 × 2/3 + 0.4 × 0) / 3.
+        Assert.Equal(((0.6 * 0.5) + (2 * 2 / 3.0)) / 3, choice.Delivered(some, 0.6), 1e-12);
+        Assert.Equal((0.6 + 2 - 0.4) / 3, choice.Delivered(most, 0.6), 1e-12);
+        Assert.Equal([0.5, 2 / 3.0, 0.0], choice.Shares(some).Select(one => Math.Round(one!.Value, 12)).ToArray(), new Nearly());
+    }
+
+    [Theory]
+    [InlineData(new[] { 0.0, 100, 300 }, new[] { 0.2, 0.85, 1.0 }, 1)]
+    [InlineData(new[] { 0.0, 100, 300 }, new[] { 0.85, 0.9, 1.0 }, 0)]
+    [InlineData(new[] { 0.0, 100, 300 }, new[] { 0.0, -0.2, 0.04 }, 0)]
+    [InlineData(new[] { 0.0, 100, 300 }, new[] { 0.3, 0.45, 0.49 }, 0)]
+    [InlineData(new[] { 0.0, 100, 100 }, new[] { 0.0, 0.9, 1.0 }, 2)]
+    public void The_cheapest_that_delivers_most_of_it_is_recommended(double[] costs, double[] delivered, int wanted)
+    {
+        var choice = PlanChoice.Create([new(PlanGoal.Grip, 1)], Figures(1, 0, 1), [Figures(1.1, 0, 1)]);
+
+        Assert.Equal(wanted, choice.Recommended(costs, delivered, [.. costs.Select(cost => cost > 0 ? 1 : 0)]));
+    }
+
+    [Fact]
+    public void A_goal_no_package_moves_noticeably_counts_nothing()
+    {
+        var given = Figures(1.0, 1.0, 1.4);
+        var choice = PlanChoice.Create([new(PlanGoal.Grip, 1), new(PlanGoal.Wear, 1)], given, [Figures(1.005, 0.5, 1.4)]);
+
+        Assert.Null(choice.Shares(given)[0]);
+        Assert.Equal(1, choice.Delivered(Figures(1.005, 0.5, 1.4), 1), 1e-12);
+    }
+
+    private static PackageFigures Figures(double limitG, double leanDeg, double frequencyHz)
+    {
+        var axle = new AxleFigures
+        {
+            LimitG = limitG,
+            MeanInclinationDeg = leanDeg,
+            OffFlatDeg = leanDeg,
+            CamberDeg = -1,
+            RideFrequencyHz = frequencyHz,
+            DampingRatio = 0.4,
+            WheelRateNPerMm = 27,
+            BumpLeftMm = 60,
+            HeightMm = 0,
+            InnerShoulderWearRatio = 1.2,
+            DryBias = 0,
+            RimWidthIn = 7.5,
+        };
+        return new() { LimitG = limitG, HardestLimitG = limitG, MarginG = 0, Front = axle, Rear = axle, TreadLifeFactor = null };
+    }
+
+    private sealed class Nearly : IEqualityComparer<double>
+    {
+        public bool Equals(double one, double other) => Math.Abs(one - other) < 1e-9;
+
+        public int GetHashCode(double one) => 0;
+    }
+}
