@@ -229,7 +229,7 @@ internal sealed class CsvColumn(
             return TryReadNumber(cell, out value);
 
         value = 0;
-        if (cell.Length > LongestNumber || cell.Contains('.') || cell.Count(',') > 1)
+        if (cell.Length > LongestNumber)
             return false;
         Span<char> plain = stackalloc char[LongestNumber];
         cell.Replace(plain, ',', '.');

@@ -141,7 +141,7 @@ public sealed class SeparatorTests(ServiceFixture fixture) : IClassFixture<Servi
 
     [Theory]
     [InlineData("\uFEFFid;rimDiameterIn;rimWidthIn;offsetMm;marking\r\na;17;8,5;40,5;225/45R17 94W XL\r\n")]
-    [InlineData("\"id\";\"rimDiameterIn\";\"rimWidthIn\";\"offsetMm\";\"marking\"\n\"a\";\"17\";\"8,5\";\"40,5\";\"225/45R17 94W XL\"")]
+    [InlineData("\"id\";\"rimDiameterIn\";\"rimWidthIn\";\"offsetMm\";\"marking\"\n\"a\";\" 17\t\";\"8,5 \";\"40,5\";\"225/45R17 94W XL\"")]
     [InlineData(" id ; rimDiameterIn ;rimWidthIn; offsetMm;\"marking\"\r\n\n a ; 17 ; 8,5 ;40,5;  225/45R17 94W XL  \r\n")]
     [InlineData("id;rimDiameterIn;rimWidthIn;offsetMm;marking;\"a,b,c,d,e,f,g\"\na;17;+8,5;4,05E1;225/45R17 94W XL;\n")]
     public async Task Spreadsheets_quote_pad_and_mark_their_tables_in_many_ways(string table)
@@ -151,6 +151,36 @@ public sealed class SeparatorTests(ServiceFixture fixture) : IClassFixture<Servi
         var row = (await fixture.Client.TableOf(table, ';'))[1];
 
         Assert.Equal((expected[1], expected[2], expected[3], expected[6].Replace('.', ','), ""), (row[1], row[2], row[3], row[6], row[11]));
+    }
+
+    [Fact]
+    public async Task A_bad_row_has_its_own_faults_alone_whatever_its_further_columns_are_called()
+    {
+        var rows = await fixture.Client.TableOf($"{Header},ident,wheels,tyres\na,17,21,40,225/45R17 94W,x,y,z\n");
+
+        Assert.StartsWith("outOfRange /candidate/wheel/rimWidthIn: ", rows[1][11], StringComparison.Ordinal);
+        Assert.DoesNotContain(" | ", rows[1][11], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_row_too_long_is_told_even_where_it_is_empty()
+    {
+        var rows = await fixture.Client.TableOf($"{Header}\n{new string(' ', 70_000)}\n{Row}\n");
+
+        Assert.Equal(("2", "3"), (rows[1][0], rows[2][0]));
+        Assert.StartsWith("tooLong: ", rows[1][11], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_last_row_about_what_follows_the_table_is_as_wide_as_the_others()
+    {
+        using var form = BatchCalls.Form($"{Header},note\n{Row},x\n", BatchCalls.CarLine());
+        form.Add(new StringContent("x"), "surplus");
+        using var response = await fixture.Client.PostAsync(new Uri(Calls.BatchCsv, UriKind.Relative), form);
+        var rows = CsvText.Read(await Calls.Text(response));
+
+        Assert.Equal([13, 13, 13], rows.Select(row => row.Length));
+        Assert.StartsWith("unknownMember /surplus: ", rows[2][11], StringComparison.Ordinal);
     }
 
     [Fact]
