@@ -61,10 +61,13 @@ public sealed class HungUpTests : IAsyncLifetime
         await IsQuiet(Times);
     }
 
-    [Fact]
-    public async Task A_reset_after_the_first_answers_of_a_batch()
+    [Theory]
+    [InlineData(null)]
+    [InlineData("br")]
+    [InlineData("gzip")]
+    public async Task A_reset_after_the_first_answers_of_a_batch(string? coding)
     {
-        using var batch = await OpenBatch.StartAsync(_service.Client);
+        using var batch = await OpenBatch.StartAsync(_service.Client, acceptEncoding: coding);
         await batch.SendAsync($"{BatchCalls.CarLine()}\n{BatchCalls.CandidateLine()}\n");
         await batch.ReadLineAsync();
         batch.HangUp();
@@ -72,10 +75,13 @@ public sealed class HungUpTests : IAsyncLifetime
         await IsQuiet(1);
     }
 
-    [Fact]
-    public async Task A_reset_after_the_first_rows_of_a_table()
+    [Theory]
+    [InlineData(null)]
+    [InlineData("br")]
+    [InlineData("gzip")]
+    public async Task A_reset_after_the_first_rows_of_a_table(string? coding)
     {
-        using var batch = await OpenBatch.StartAsync(_service.Client, "multipart/form-data; boundary=edge", Calls.BatchCsv);
+        using var batch = await OpenBatch.StartAsync(_service.Client, "multipart/form-data; boundary=edge", Calls.BatchCsv, coding);
         await batch.SendAsync(BatchCalls.OpenForm);
         for (var sent = 0; sent < 4; sent++)
             await batch.SendAsync(string.Concat(Enumerable.Range(sent * 4000, 4000).Select(BatchCalls.Row)));
