@@ -24,6 +24,9 @@ internal static class PeerHost
         CorneringAnswer? cornering = null;
         app.MapPost(PeeredCall.Cornering.PreparePath, (CorneringAnswer answer) => { cornering = answer; });
         app.MapPost(PeeredCall.Cornering.PeerPath, (CorneringRequest request) => TypedResults.Ok(cornering));
+        CorneringAnswer? turn = null;
+        app.MapPost(PeeredCall.Turn.PreparePath, (CorneringAnswer answer) => { turn = answer; });
+        app.MapPost(PeeredCall.Turn.PeerPath, (CorneringRequest request) => TypedResults.Ok(turn));
         RideAnswer? ride = null;
         app.MapPost(PeeredCall.Ride.PreparePath, (RideAnswer answer) => { ride = answer; });
         app.MapPost(PeeredCall.Ride.PeerPath, (RideRequest request) => TypedResults.Ok(ride));

@@ -17,9 +17,11 @@ internal sealed record PeeredCall(string Path, string Peer, string Example)
 
     public static PeeredCall Cornering { get; } = new("/v1/handling/cornering", "cornering", "cornering.request.json");
 
+    public static PeeredCall Turn { get; } = new("/v1/handling/cornering?detail=turn", "turn", "cornering.request.json");
+
     public static PeeredCall Ride { get; } = new("/v1/handling/ride", "ride", "ride.request.json");
 
-    public static IReadOnlyList<PeeredCall> All { get; } = [Check, Sweep, Cornering, Ride];
+    public static IReadOnlyList<PeeredCall> All { get; } = [Check, Sweep, Cornering, Turn, Ride];
 
     public string PeerPath => "/peer/" + Peer;
 

@@ -9,9 +9,9 @@ namespace SetupService.Api.Handling.Cornering;
 internal static class CorneringAnswers
 {
     /// <summary>The answer of a turn that has an equilibrium.</summary>
-    public static CorneringAnswer Create(CorneringEvaluation car, in SteadyTurn turn)
+    public static CorneringAnswer Create(CorneringEvaluation car, in SteadyTurn turn, TurnDetail detail)
     {
-        var limits = car.Limits(turn.Attitude.Demand.LateralG);
+        var limits = detail == TurnDetail.Full ? car.Limits(turn.Attitude.Demand.LateralG) : null;
         var row = TurnAnswers.Row(car, turn, limits);
         return new CorneringAnswer
         {

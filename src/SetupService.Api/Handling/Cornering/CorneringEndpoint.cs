@@ -13,7 +13,7 @@ internal static class CorneringEndpoint
 {
     public static void MapCornering(this RouteGroupBuilder group) =>
         group.MapPost("/cornering", Corner)
-            .WithQuery(QueryParameters.Units)
+            .WithQuery(QueryParameters.Units, TurnMapper.Detail)
             .WithExample("cornering")
             .WithProblems(ProblemTypes.NotComputable)
             .WithName("cornering")
@@ -31,7 +31,7 @@ internal static class CorneringEndpoint
         var turn = car.Run.At(request.LateralG, out var obstacle);
         cancellation.ThrowIfCancellationRequested();
         return turn is { } solved
-            ? new Answer<CorneringAnswer>(CorneringAnswers.Create(car, solved))
+            ? new Answer<CorneringAnswer>(CorneringAnswers.Create(car, solved, TurnMapper.DetailOf(query)))
             : TurnProblems.NoEquilibrium(request, car, obstacle!.Value);
     }
 }

@@ -10,7 +10,7 @@ namespace SetupService.Api.Handling.CorneringSweep;
 internal static class CorneringSweepAnswers
 {
     /// <summary>The answer; null where not one turn has an equilibrium, with why the first has none.</summary>
-    public static CorneringSweepAnswer? Solve(CorneringEvaluation car, SweepRange range, CancellationToken cancellation, out CorneringObstacle? first)
+    public static CorneringSweepAnswer? Solve(CorneringEvaluation car, SweepRange range, TurnDetail detail, CancellationToken cancellation, out CorneringObstacle? first)
     {
         var turns = new List<SteadyTurn>(range.Count);
         var missed = new List<CorneringObstacle>();
@@ -32,12 +32,12 @@ internal static class CorneringSweepAnswers
         }
 
         first = missed.Count > 0 ? missed[0] : null;
-        return turns.Count > 0 ? Create(car, turns, missed, unreachable) : null;
+        return turns.Count > 0 ? Create(car, turns, missed, unreachable, detail) : null;
     }
 
-    private static CorneringSweepAnswer Create(CorneringEvaluation car, List<SteadyTurn> turns, List<CorneringObstacle> missed, List<UnreachableTurnResponse> unreachable)
+    private static CorneringSweepAnswer Create(CorneringEvaluation car, List<SteadyTurn> turns, List<CorneringObstacle> missed, List<UnreachableTurnResponse> unreachable, TurnDetail detail)
     {
-        var limits = car.Limits(turns.Max(turn => turn.Attitude.Demand.LateralG));
+        var limits = detail == TurnDetail.Full ? car.Limits(turns.Max(turn => turn.Attitude.Demand.LateralG)) : null;
         TurnRow[] rows = [.. turns.Select(turn => TurnAnswers.Row(car, turn, limits))];
         var hardest = Array.IndexOf(rows, rows.MaxBy(row => row.LateralG));
         return new CorneringSweepAnswer

@@ -17,7 +17,7 @@ internal static class CorneringSweepEndpoint
     public static void MapCorneringSweep(this RouteGroupBuilder group)
     {
         group.MapPost("/cornering-sweep", Sweep)
-            .WithQuery(QueryParameters.Units)
+            .WithQuery(QueryParameters.Units, TurnMapper.Detail)
             .WithExample("cornering-sweep")
             .WithProblems(ProblemTypes.NotComputable)
             .WithName("corneringSweep")
@@ -33,16 +33,17 @@ internal static class CorneringSweepEndpoint
     }
 
     private static Results<Answer<CorneringSweepAnswer>, Problem> Sweep(Body<CorneringSweepRequest> body, QueryReader query, CancellationToken cancellation) =>
-        TrySweep(body, query.Units, cancellation, out _, out var answer, out var problem) ? new Answer<CorneringSweepAnswer>(answer) : problem;
+        TrySweep(body, query.Units, TurnMapper.DetailOf(query), cancellation, out _, out var answer, out var problem) ? new Answer<CorneringSweepAnswer>(answer) : problem;
 
     private static Results<SvgAnswer, Problem> Chart(Body<CorneringSweepRequest> body, QueryReader query, CancellationToken cancellation) =>
-        TrySweep(body, query.Units, cancellation, out var car, out var answer, out var problem)
+        TrySweep(body, query.Units, TurnDetail.Turn, cancellation, out var car, out var answer, out var problem)
             ? new SvgAnswer(CorneringChart.Draw(body.Value!, car, answer, query.Units, query.WidthPx))
             : problem;
 
     private static bool TrySweep(
         Body<CorneringSweepRequest> body,
         UnitSystem units,
+        TurnDetail detail,
         CancellationToken cancellation,
         [NotNullWhen(true)] out CorneringEvaluation? car,
         [NotNullWhen(true)] out CorneringSweepAnswer? answer,
@@ -66,7 +67,7 @@ internal static class CorneringSweepEndpoint
             return false;
         }
 
-        answer = CorneringSweepAnswers.Solve(car, request.LateralG.ToRange(), cancellation, out var first);
+        answer = CorneringSweepAnswers.Solve(car, request.LateralG.ToRange(), detail, cancellation, out var first);
         problem = answer is null ? TurnProblems.NoEquilibrium(request, car, first!.Value, isOfSweep: true) : null;
         return answer is not null;
     }

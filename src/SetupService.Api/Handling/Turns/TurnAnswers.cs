@@ -40,8 +40,8 @@ internal static class TurnAnswers
         Text = CorneringWords.Balance(turn, limits, car.Reading.Car),
     };
 
-    /// <summary>What each axle can hold.</summary>
-    public static LimitResponse Limit(LimitStudy study) => new()
+    /// <summary>What each axle can hold; nothing of it where that was not worked out.</summary>
+    public static LimitResponse Limit(LimitStudy? limits) => limits is not { } study ? NotWorked : new()
     {
         Front = UncertaintyResponse.From(study.Front) ?? WithoutRange(study.Limits.Front),
         Rear = UncertaintyResponse.From(study.Rear) ?? WithoutRange(study.Limits.Rear),
@@ -49,6 +49,16 @@ internal static class TurnAnswers
         First = study.First,
         FrontFirstPct = 100 * study.FrontFirst,
         Text = CorneringWords.Limit(study),
+    };
+
+    private static readonly LimitResponse NotWorked = new()
+    {
+        Front = null,
+        Rear = null,
+        Margin = null,
+        First = FirstAxle.Unclear,
+        FrontFirstPct = null,
+        Text = "The limits were not asked for: they are worked out with detail=full.",
     };
 
     // Where only one axle has a limit there are no joint draws: its range stays open.
@@ -120,9 +130,9 @@ internal static class TurnGaps
     ];
 
     /// <summary>The figures, each with how many rows lack it where that is not all.</summary>
-    public static UnknownResponse[] Find(CorneringEvaluation car, IReadOnlyList<TurnRow> rows, LimitStudy limits) =>
+    public static UnknownResponse[] Find(CorneringEvaluation car, IReadOnlyList<TurnRow> rows, LimitStudy? limits) =>
     [
-        .. OfLimits(limits),
+        .. limits is null ? [UnknownResponse.Create("/limit", "not asked for; detail=full works it out")] : OfLimits(limits),
         .. from figure in OfTurn(car.Units, car.SteeringRatio is not null)
            let count = rows.Count(row => figure.IsMissing(row))
            where count > 0

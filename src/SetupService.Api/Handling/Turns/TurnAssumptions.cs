@@ -1,5 +1,6 @@
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Shared;
+using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Vehicles;
 
@@ -10,11 +11,12 @@ internal static class TurnAssumptions
 {
     /// <summary>All of it: the car's scalars, then what is no scalar.</summary>
     /// <param name="car">The car.</param>
-    /// <param name="limits">Its limits with what moves them.</param>
+    /// <param name="limits">Its limits with what moves them; null where only what was assumed is asked for.</param>
     /// <param name="hardest">The turn outputs are followed in.</param>
     /// <param name="place">JSON Pointer to it in the answer.</param>
-    public static AssumptionResponse[] List(CorneringEvaluation car, LimitStudy limits, in CorneringAttitude hardest, string place)
+    public static AssumptionResponse[] List(CorneringEvaluation car, LimitStudy? limits, in CorneringAttitude hardest, string place)
     {
+        if (limits is null) return [.. car.Reading.Assumed.Select(one => WithRange(one)), .. AssumptionResponse.From(CorneringAssumptions.Build(car.Reading, car.Scale))];
         var (front, rear) = Outer(hardest.Demand.Turn);
         return List(car, limits, hardest, new TurnOutputs($"{place}/rollDeg", Inclination(front), Inclination(rear), "/limit/front/value", "/limit/rear/value"));
 
@@ -49,12 +51,14 @@ internal static class TurnAssumptions
             ];
         }
 
-        return AssumptionResponse.From(effect.Assumed.ToAssumption()) with
-        {
-            Plausible = new PlausibleResponse { Lower = effect.Assumed.Lower, Upper = effect.Assumed.Upper },
-            Moves = moves,
-        };
+        return WithRange(effect.Assumed, moves);
     }
+
+    private static AssumptionResponse WithRange(AssumedInput assumed, MoveResponse[]? moves = null) => AssumptionResponse.From(assumed.ToAssumption()) with
+    {
+        Plausible = new PlausibleResponse { Lower = assumed.Lower, Upper = assumed.Upper },
+        Moves = moves,
+    };
 
     private static (WheelPosition Front, WheelPosition Rear) Outer(TurnDirection turn) => turn == TurnDirection.Left
         ? (WheelPosition.FrontRight, WheelPosition.RearRight)

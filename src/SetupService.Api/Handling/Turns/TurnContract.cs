@@ -36,6 +36,16 @@ public abstract record TurnRequest
     public double? HeldLateralG { get; set; }
 }
 
+/// <summary>How much of a turn is worked out.</summary>
+public enum TurnDetail
+{
+    /// <summary>How the car stands in the turn; the limits stay null, and of what was assumed only value and range are told.</summary>
+    Turn,
+
+    /// <summary>Also what each axle can hold, with its range, and what the answer becomes at both ends of every assumed range.</summary>
+    Full,
+}
+
 /// <summary>How the car stands in one turn. Written before what a call adds.</summary>
 public record TurnRow
 {
@@ -277,7 +287,7 @@ public sealed record BalanceResponse
     public required string Text { get; init; }
 }
 
-/// <summary>What each axle can hold: the lateral acceleration at which its share of the mass needs the most its two tyres give, the other axle supplying what it needs.</summary>
+/// <summary>What each axle can hold: the lateral acceleration at which its share of the mass needs the most its two tyres give, the other axle supplying what it needs. With <c>detail=turn</c> null, and first unclear.</summary>
 public sealed record LimitResponse
 {
     /// <summary>The front axle's limit, g; null where the car has no equilibrium up to there.</summary>

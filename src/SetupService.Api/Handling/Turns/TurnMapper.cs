@@ -1,3 +1,5 @@
+using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Queries;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
@@ -9,6 +11,12 @@ namespace SetupService.Api.Handling.Turns;
 /// <summary>Reads what a call on a turn asks into domain values.</summary>
 internal static class TurnMapper
 {
+    /// <summary><c>detail</c>: how much is worked out.</summary>
+    public static EnumParameter Detail { get; } = new("detail", "How much is worked out: the turn itself, or also what each axle can hold and how far what was assumed moves the answer.", EnumNames<TurnDetail>.List, Default: "full");
+
+    /// <summary>How much was asked for.</summary>
+    public static TurnDetail DetailOf(QueryReader query) => query.Word<TurnDetail>(Detail) ?? TurnDetail.Full;
+
     /// <summary>Radius or speed, and which way.</summary>
     public static TurnPath Path(TurnRequest request) => request.CornerRadiusM is { } radiusM
         ? TurnPath.AtRadius(request.Turn, radiusM)

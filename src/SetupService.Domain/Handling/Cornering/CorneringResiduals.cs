@@ -106,6 +106,9 @@ public sealed partial class CorneringSolver
     /// <summary>Travel of an axle's outer wheel left to its bump stop, mm, negative = compressed, in the turn last solved or the state last put; null where none is known.</summary>
     internal double? BumpLeftMm(CarAxle at) => (at == CarAxle.Front ? _front : _rear).OuterBumpLeftMm;
 
+    /// <summary>Load of both inner wheels, N, in the turn last solved or the state last put; where it is gone the car rolls over.</summary>
+    internal double InnerLoadN => _front.Inner.LoadN + _rear.Inner.LoadN;
+
     /// <summary>What carries the four wheels, and which axle's tyres are raised, in the state last put.</summary>
     internal int Contacts => (_front.IsRaised ? 1 << 16 : 0) | (_rear.IsRaised ? 1 << 17 : 0) | _front.Outer.Contacts | (_front.Inner.Contacts << 4) | (_rear.Outer.Contacts << 8) | (_rear.Inner.Contacts << 12);
 

@@ -12,8 +12,11 @@ namespace SetupService.Domain.Handling.Cornering;
 /// </summary>
 public sealed partial class CorneringSolver
 {
-    // Largest residual of a converged solution, as a share of the weight.
-    private const double Tolerance = 1e-10;
+    /// <summary>Largest residual of a converged solution, as a share of the weight.</summary>
+    internal const double Tolerance = 1e-10;
+
+    /// <summary>The same where a turn is only passed on the way to the one sought: good for a slope by a secant.</summary>
+    internal const double RoughTolerance = 1e-6;
 
     // Largest residual, as a share of the weight, at which tyre forces are predicted along a step; beyond it the step is too long.
     private const double PredictionTolerance = 0.5;
@@ -81,13 +84,16 @@ public sealed partial class CorneringSolver
     /// <summary>Solves one turn, braked or driven, from the last solution; where that does not converge, by continuation from rest over all that the turn asks.</summary>
     /// <param name="demand">The turn; its direction is the solver's.</param>
     /// <returns>Null when solved, else the reason.</returns>
-    public CorneringFailure? Solve(in CorneringDemand demand)
+    public CorneringFailure? Solve(in CorneringDemand demand) => Solve(demand, Tolerance);
+
+    /// <summary>The same to a tolerance: the largest residual, as a share of the weight.</summary>
+    internal CorneringFailure? Solve(in CorneringDemand demand, double tolerance)
     {
         BeyondReadings = null;
         var (lateralG, radiusM) = (demand.LateralG, demand.RadiusM);
         var forces = LongitudinalForces.Compute(_car, demand);
         if (_front.StaticLoadN + forces.FrontLoadN <= 0 || _rear.StaticLoadN + forces.RearLoadN <= 0) return CorneringFailure.AxleUnloaded;
-        if (SolveFromCurrent(lateralG, radiusM, forces) is null) return Reached();
+        if (SolveFromCurrent(lateralG, radiusM, forces, tolerance) is null) return Reached();
 
         // Continuation in lateral acceleration gets past stops and lifting wheels.
         Reset();
@@ -95,9 +101,8 @@ public sealed partial class CorneringSolver
         for (var stage = 1; stage <= ContinuationSteps && failure is null; stage++)
         {
             var share = (double)stage / ContinuationSteps;
-            failure = SolveFromCurrent(lateralG * stage / ContinuationSteps, radiusM, stage == ContinuationSteps ? forces : forces.Scaled(share));
+            failure = SolveFromCurrent(lateralG * stage / ContinuationSteps, radiusM, stage == ContinuationSteps ? forces : forces.Scaled(share), tolerance);
         }
-
 
         if (failure is null) return Reached();
         Reset();
@@ -200,7 +205,7 @@ public sealed partial class CorneringSolver
         (_rollRad, _steer, _centreStationMm, _needsPoses) = (0, 0, 0, true);
     }
 
-    private CorneringFailure? SolveFromCurrent(double lateralG, double radiusM, in LongitudinalForces forces)
+    private CorneringFailure? SolveFromCurrent(double lateralG, double radiusM, in LongitudinalForces forces, double tolerance)
     {
         var acceleration = lateralG * HandlingCar.StandardGravity;
         Demand(acceleration, forces);
@@ -222,7 +227,7 @@ public sealed partial class CorneringSolver
             _rear.ApplyBody(sin, cos);
             if (Steer(acceleration, radiusM * 1000, 0) is not { } found) return CorneringFailure.RollsOver;
             var (residual, change) = BodyBalance.Compute(_car, _front, _rear, acceleration, sin, cos, 0);
-            if (residual <= Tolerance && found.MovedN <= 10 * Tolerance * weight && step > 0) return change.IsHeld && IsStanding() ? null : CorneringFailure.RollsOver;
+            if (residual <= tolerance && found.MovedN <= 10 * tolerance * weight && step > 0) return change.IsHeld && IsStanding() ? null : CorneringFailure.RollsOver;
             change = change with { Steer = found.Steer };
             if (residual <= PredictionTolerance && step < SmoothSteps && SteerAhead(change, cos, acceleration, radiusM * 1000) is { } ahead)
             {
@@ -240,7 +245,7 @@ public sealed partial class CorneringSolver
     /// <summary>Share of a Newton step that is taken: all of it at first, less once the iteration oscillates over the kink of a stop or a lifting wheel.</summary>
     private static double DampingFactor(int step) => step < SmoothSteps ? 1 : step % SmoothSteps < SmoothSteps / 2 ? 0.5 : 0.2;
 
-    private bool IsStanding() => _front.Inner.LoadN + _rear.Inner.LoadN > 0;
+    private bool IsStanding() => InnerLoadN > 0;
 
     private bool TryUpdatePoses() => _front.TryUpdatePose(_steer) && _rear.TryUpdatePose(0);
 

@@ -16,6 +16,9 @@ public readonly record struct GripLimits(AxleLimit Front, AxleLimit Rear)
     private const double EndAgreedG = 1e-3;
     private const int MostTries = 40;
 
+    // As near as this share to the last attitude the turn is solved to the end; further off it is only passed.
+    private const double Near = 1e-3;
+
     // No car is looked at beyond this, g.
     private const double HardestG = 20;
 
@@ -65,7 +68,8 @@ public readonly record struct GripLimits(AxleLimit Front, AxleLimit Rear)
                 if (_before.G > 0 && Math.Abs(nextG - _last.G) <= NearlyAgreed * nextG && nextG < _failsG) return new(nextG, null, _standsG);
                 var ceiling = Math.Min(high, _failsG);
                 if (!(nextG > low && nextG < ceiling)) nextG = double.IsFinite(_failsG) && ceiling == _failsG ? (Math.Max(low, _standsG) + ceiling) / 2 : Math.Clamp(nextG, low + ((ceiling - low) / 16), ceiling - ((ceiling - low) / 16));
-                if (_solver.Solve(_path.At(nextG)) is { } failure)
+                var isNear = Math.Abs(nextG - _last.G) <= Near * nextG;
+                if (_solver.Solve(_path.At(nextG), isNear ? CorneringSolver.Tolerance : CorneringSolver.RoughTolerance) is { } failure)
                 {
                     (_failsG, _failure) = (nextG, failure);
                     if (failure is CorneringFailure.WorkSpent) return new(null, failure, _standsG);
@@ -76,7 +80,7 @@ public readonly record struct GripLimits(AxleLimit Front, AxleLimit Rear)
                 _before = _last;
                 _last = (nextG, nextG / _solver.GripUsed(CarAxle.Front), nextG / _solver.GripUsed(CarAxle.Rear));
                 var missing = Held(_last, at) - nextG;
-                if (Math.Abs(missing) <= Agreed * nextG || high - low <= Agreed * nextG) return new(nextG, null, nextG);
+                if ((isNear && Math.Abs(missing) <= Agreed * nextG) || high - low <= Agreed * nextG) return new(nextG, null, nextG);
                 Narrow(_last, at, ref low, ref high);
             }
 

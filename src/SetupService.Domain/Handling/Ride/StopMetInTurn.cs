@@ -15,14 +15,22 @@ public readonly record struct StopMetInTurn(double? FrontG, double? RearG)
 {
     private const double HardestG = 3;
 
-    // How closely the place is found where the stop is met, as travel left, mm, and in g, and where the equilibrium itself ends, g: a turn without one costs as much as fifty others.
-    private const double AgreedMm = 1e-8;
-    private const double AgreedG = 1e-10;
+    // How closely the place is found where the stop is met, as travel left, mm, from where on turns are solved to the end, and how closely where the equilibrium itself ends is, g.
+    private const double AgreedMm = 1e-6;
+    private const double NearMm = 0.2;
     private const double EndAgreedG = 0.002;
     private const int MostTries = 60;
 
     // A turn most cars take without meeting a stop.
     private const double FirstG = 0.5;
+
+    // Share of the way to where the inner wheels would carry nothing that is gone at once: they lose load faster and faster, so that the end lies nearer than it looks.
+    private const double ShareOfWay = 0.8;
+
+    // With less than this share of their load left on the inner wheels, a stop further off than this many times the travel that load still stands for is not met any more.
+    private const double NearlyUnloaded = 0.25;
+    private const double WellClear = 3;
+    private const double ClearMm = 1;
 
     // A radius at which steer is small; the stop does not depend on it.
     private const double RadiusM = 60;
@@ -33,49 +41,75 @@ public readonly record struct StopMetInTurn(double? FrontG, double? RearG)
         ArgumentNullException.ThrowIfNull(car);
         var isKnown = car.WheelbaseMm is not null && (car.Front.BumpLeftMm is not null || car.Rear.BumpLeftMm is not null);
         if (!isKnown || CorneringSolver.Create(car, TurnDirection.Left, budget) is not { } solver) return default;
-        var (standsG, failsG) = (0.0, double.PositiveInfinity);
-        var front = LateralG(solver, car.Front.BumpLeftMm, CarAxle.Front, ref standsG, ref failsG);
-        return new(front, LateralG(solver, car.Rear.BumpLeftMm, CarAxle.Rear, ref standsG, ref failsG));
+        var search = new Search(solver, car);
+        var front = search.Find(CarAxle.Front);
+        return new(front, search.Find(CarAxle.Rear));
     }
 
-    // The hardest turn that stands and the easiest that does not are the same for both axles.
-    private static double? LateralG(CorneringSolver solver, double? leftMm, CarAxle axle, ref double standsG, ref double failsG)
+    /// <summary>A turn: its lateral acceleration, the travel left to both stops and the load left on the inner wheels.</summary>
+    private readonly record struct Turn(double G, double FrontMm, double RearMm, double InnerN)
     {
-        if (leftMm is not { } left) return null;
-        if (left <= 0) return 0;
-        var (clearG, metG) = (0.0, double.PositiveInfinity);
-        var (beforeG, beforeMm) = (0.0, left);
-        var g = FirstG;
-        for (var tries = 0; tries < MostTries; tries++)
+        public double LeftMm(CarAxle axle) => axle == CarAxle.Front ? FrontMm : RearMm;
+
+        /// <summary>How far a stop may still be from being met where the inner wheels carry nothing, by the line through this turn and another, mm; negative = met.</summary>
+        public double LeftAtEndMm(CarAxle axle, in Turn other) => LeftMm(axle) - (WellClear * Math.Max(0, (other.LeftMm(axle) - LeftMm(axle)) * InnerN / (other.InnerN - InnerN)));
+
+        /// <summary>Where by the line through this turn and another the inner wheels carry nothing, g.</summary>
+        public double EndG(in Turn other) => InnerN < other.InnerN ? G + (InnerN * (G - other.G) / (other.InnerN - InnerN)) : double.PositiveInfinity;
+    }
+
+    /// <summary>What turns looked at tell: the hardest that stands and the easiest that does not are the same for both axles.</summary>
+    private sealed class Search(CorneringSolver solver, HandlingCar car)
+    {
+        private readonly double _innerAtRestN = car.Front.LeftLoadN + car.Rear.LeftLoadN;
+        private Turn _last = new(0, car.Front.BumpLeftMm ?? double.NaN, car.Rear.BumpLeftMm ?? double.NaN, car.Front.LeftLoadN + car.Rear.LeftLoadN);
+        private Turn _before;
+        private double _failsG = double.PositiveInfinity;
+
+        public double? Find(CarAxle axle)
         {
-            if (solver.Solve(g, RadiusM) is { } failure)
+            if (car.At(axle).BumpLeftMm is not { } left) return null;
+            if (left <= 0) return 0;
+            var (clear, met) = (new Turn(0, left, left, _innerAtRestN), (Turn?)null);
+            if (_last.G > 0) Sort(axle, _last, ref clear, ref met);
+            var g = _last.G > 0 ? NextG(axle, clear, met) : FirstG;
+            for (var tries = 0; tries < MostTries; tries++)
             {
+                if (_failsG - clear.G <= EndAgreedG && met is null) return null;
+                var failure = solver.Solve(new CorneringDemand(g, RadiusM, TurnDirection.Left), Math.Abs(_last.LeftMm(axle)) <= NearMm ? CorneringSolver.Tolerance : CorneringSolver.RoughTolerance);
                 if (failure is CorneringFailure.WorkSpent) return null;
-                failsG = Math.Min(failsG, g);
-                g = Between(Math.Max(clearG, Math.Min(standsG, failsG)), failsG);
-            }
-            else if (solver.BumpLeftMm(axle) is not { } nowMm || (nowMm > 0 && g >= HardestG))
-            {
-                return null;
-            }
-            else
-            {
-                standsG = Math.Max(standsG, g);
-                if (Math.Abs(nowMm) <= AgreedMm) return g;
-                if (nowMm > 0) clearG = g;
-                else metG = g;
-                var nextG = g - (nowMm * (g - beforeG) / (nowMm - beforeMm));
-                (beforeG, beforeMm) = (g, nowMm);
-                var ceilingG = Math.Min(Math.Min(metG, failsG), HardestG);
-                g = nextG > clearG && nextG < ceilingG ? nextG : double.IsFinite(Math.Min(metG, failsG)) ? Between(clearG, ceilingG) : ceilingG;
+                if (failure is not null)
+                {
+                    _failsG = Math.Min(_failsG, g);
+                    g = (Math.Max(clear.G, Math.Min(_last.G, _failsG)) + _failsG) / 2;
+                    continue;
+                }
+
+                (_before, _last) = (_last, new(g, solver.BumpLeftMm(CarAxle.Front) ?? double.NaN, solver.BumpLeftMm(CarAxle.Rear) ?? double.NaN, solver.InnerLoadN));
+                Sort(axle, _last, ref clear, ref met);
+                if (Math.Abs(_last.LeftMm(axle)) <= AgreedMm) return g;
+                if (met is null && (g >= HardestG || (_last.InnerN <= NearlyUnloaded * _innerAtRestN && _before.InnerN > _last.InnerN && _last.LeftAtEndMm(axle, _before) > ClearMm))) return null;
+                g = NextG(axle, clear, met);
             }
 
-            if (metG - clearG <= AgreedG) return metG;
-            if (failsG - clearG <= EndAgreedG && !double.IsFinite(metG)) return null;
+            return null;
         }
 
-        return double.IsFinite(metG) ? metG : null;
+        private static void Sort(CarAxle axle, in Turn turn, ref Turn clear, ref Turn? met)
+        {
+            if (turn.LeftMm(axle) <= 0) met = met is { } one && one.G < turn.G ? met : turn;
+            else if (turn.G > clear.G) clear = turn;
+        }
 
-        static double Between(double one, double other) => (one + other) / 2;
+        // By the secant through the last two turns, within what is known; where it leads to where the inner wheels carry nothing, most of the way there.
+        private double NextG(CarAxle axle, in Turn clear, in Turn? met)
+        {
+            var nextG = _last.G - (_last.LeftMm(axle) * (_last.G - _before.G) / (_last.LeftMm(axle) - _before.LeftMm(axle)));
+            if (met is { } one) return nextG > clear.G && nextG < one.G ? nextG : (clear.G + one.G) / 2;
+            var endG = Math.Min(_failsG, _last.EndG(_before));
+            var furthestG = Math.Min(HardestG, clear.G + (ShareOfWay * (Math.Max(endG, clear.G) - clear.G)));
+            if (double.IsFinite(_failsG)) furthestG = Math.Min(furthestG, (clear.G + _failsG) / 2);
+            return nextG > clear.G && nextG < furthestG ? nextG : Math.Max(furthestG, clear.G + (EndAgreedG / 2));
+        }
     }
 }

@@ -226,6 +226,32 @@ public sealed class GripLimitTests
         });
     }
 
+    // Ranges nobody narrowed, so that stops, lifted wheels and the other axle's limit lie within some of them; the tyre's coefficients too.
+    [Theory]
+    [InlineData("figures", 0.5)]
+    [InlineData("readings", 0.9)]
+    [InlineData("strut and wishbone", 0.9)]
+    [InlineData("five links and arm", 1.2)]
+    [InlineData("strut and beam", 0.7)]
+    public void Both_ends_of_every_assumed_range_move_the_limits_as_limits_found_again(string name, double guessG)
+    {
+        var reading = FollowedCars.Named(name);
+        var study = Study(reading, guessG);
+
+        Assert.All(study.Effects.Where(effect => effect.IsAssumed), effect =>
+        {
+            Hold(effect.AtLower, effect.Lower);
+            Hold(effect.AtUpper, effect.Upper);
+
+            void Hold((double Front, double Rear) change, double value)
+            {
+                var moved = Limits(effect.Input.Put(reading.Car, value), guessG);
+                if (moved.Front.LimitG is { } frontG) Assert.Equal(frontG - study.Limits.Front.LimitG!.Value, change.Front, 0.002 + (0.05 * Math.Abs(change.Front)));
+                if (moved.Rear.LimitG is { } rearG) Assert.Equal(rearG - study.Limits.Rear.LimitG!.Value, change.Rear, 0.002 + (0.05 * Math.Abs(change.Rear)));
+            }
+        });
+    }
+
     [Fact]
     public void An_axle_far_ahead_is_named_and_one_hardly_ahead_is_not()
     {
