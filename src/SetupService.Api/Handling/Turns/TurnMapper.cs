@@ -39,7 +39,7 @@ internal sealed record CorneringEvaluation(Vehicle Stated, ResolvedHandlingCar R
 
     /// <summary>Both limits along the path, with what the inputs leave open.</summary>
     /// <param name="nearG">A lateral acceleration the search may begin at, g.</param>
-    public LimitStudy Limits(double nearG) => Run.Limits(Reading, Math.Max(nearG, LeastGuessG), Scale.HeldLateralG);
+    public LimitStudy Limits(double nearG) => Run.Limits(Reading, Scale is { HeldLateralG: { } held, StandsToG: null } ? held : Math.Max(nearG, LeastGuessG), Scale.HeldLateralG);
 
     private const double LeastGuessG = 0.5;
 

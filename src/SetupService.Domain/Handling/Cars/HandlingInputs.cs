@@ -84,6 +84,12 @@ public static class HandlingInputs
         || ReferenceEquals(input, Front.TyreNominalLoad) || ReferenceEquals(input, Rear.TyreNominalLoad) || TyreSet.Any(one => ReferenceEquals(one.Input, input))
         || LongitudinalTyreSet.Any(one => ReferenceEquals(one.Input, input));
 
+    /// <summary>True for what only a bump stop that is met goes by.</summary>
+    public static bool IsOfStop(HandlingInput input) => IsOfStop(input, Front) || IsOfStop(input, Rear);
+
+    private static bool IsOfStop(HandlingInput input, AxleInputList list) =>
+        ReferenceEquals(input, list.StopRate) || ReferenceEquals(input, list.StopLength) || ReferenceEquals(input, list.DamperMotionRatio);
+
     /// <summary>True when an input can move how a car stands in a turn at all, so that nothing is solved for one that cannot.</summary>
     public static bool CanMatter(HandlingInput input, HandlingCar car)
     {

@@ -112,6 +112,12 @@ public sealed partial class CorneringSolver
     /// <summary>What carries the four wheels, and which axle's tyres are raised, in the state last put.</summary>
     internal int Contacts => (_front.IsRaised ? 1 << 16 : 0) | (_rear.IsRaised ? 1 << 17 : 0) | _front.Outer.Contacts | (_front.Inner.Contacts << 4) | (_rear.Outer.Contacts << 8) | (_rear.Inner.Contacts << 12);
 
+    /// <summary>The bits of <see cref="Contacts"/> that tell of the wheels.</summary>
+    internal const int WheelContacts = 0xFFFF;
+
+    /// <summary>Those of them that tell of bump stops.</summary>
+    internal const int BumpContacts = 0x4444;
+
     /// <summary>Side forces of both tyres of an axle, N, in the turn last solved or the state last put.</summary>
     internal (double OuterN, double InnerN) SideForcesN(CarAxle at) => at == CarAxle.Front ? (_front.Outer.SideForceN, _front.Inner.SideForceN) : (_rear.Outer.SideForceN, _rear.Inner.SideForceN);
 

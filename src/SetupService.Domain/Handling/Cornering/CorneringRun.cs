@@ -19,6 +19,7 @@ public sealed class CorneringRun
     private readonly TurnPath _path;
     private readonly Dictionary<CorneringFailure, (double G, bool IsUnloaded)> _limits = [];
     private double _rollsOverAtG = double.PositiveInfinity;
+    private double _standsToG;
 
     private CorneringRun(CorneringSolver solver, HandlingCar car, TurnPath path) => (_solver, _car, _path) = (solver, car, path);
 
@@ -36,7 +37,12 @@ public sealed class CorneringRun
     {
         obstacle = Known(lateralG);
         if (obstacle is not null) return null;
-        if (SteadyTurn.Solve(_solver, _path.At(lateralG), out var failure) is { } turn) return turn;
+        if (SteadyTurn.Solve(_solver, _path.At(lateralG), out var failure) is { } turn)
+        {
+            _standsToG = Math.Max(_standsToG, lateralG);
+            return turn;
+        }
+
         obstacle = Met(failure!.Value, lateralG);
         return null;
     }
@@ -45,6 +51,7 @@ public sealed class CorneringRun
     public double? RollOverWithin(double lateralG, double moreG)
     {
         var failedG = lateralG + moreG;
+        if (failedG <= _standsToG) return null;
         return _solver.Solve(_path.At(failedG)) is CorneringFailure.RollsOver ? RollOver.LimitG(_solver, _path, failedG) : null;
     }
 
@@ -57,7 +64,12 @@ public sealed class CorneringRun
     /// <param name="reading">The car with what was assumed of it.</param>
     /// <param name="guessG">Where to begin, g, above 0.</param>
     /// <param name="heldLateralG">What the car was measured to hold, g; null = not known.</param>
-    public LimitStudy Limits(ResolvedHandlingCar reading, double guessG, double? heldLateralG) => LimitStudy.Compute(reading, _solver, _path, guessG, heldLateralG);
+    public LimitStudy Limits(ResolvedHandlingCar reading, double guessG, double? heldLateralG)
+    {
+        var study = LimitStudy.Compute(reading, _solver, _path, guessG, heldLateralG);
+        _standsToG = Math.Max(_standsToG, Math.Max(study.Limits.Front.StandsToG, study.Limits.Rear.StandsToG));
+        return study;
+    }
 
     /// <summary>What earlier turns already decide: a car that rolled over does so in every harder turn.</summary>
     private CorneringObstacle? Known(double lateralG) => lateralG >= _rollsOverAtG ? Obstacle(CorneringFailure.RollsOver, lateralG, null) : null;

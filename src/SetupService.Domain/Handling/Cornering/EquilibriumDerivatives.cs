@@ -21,11 +21,32 @@ internal sealed class EquilibriumDerivatives
     private const double LeastDeg = 1e-3;
     private const double LeastG = 1e-5;
 
+    // So short a correction, in the steps differences are taken with (0.3 mm of travel, 0.03° of slip), is as good as straight: what it moves a limit or an angle by is taken as it is up to this.
+    private const double ShortSteps = 150;
+    private const double ShortG = 3e-3;
+    private const double ShortDeg = 0.05;
+
     // Corrections tried before a turn is solved again; one to three do.
     private const int MostCorrections = 12;
 
-    // A limit further off than this share is looked for from there.
+    // A limit further off than this share is looked for from there; one further off than the other is not believed.
     private const double FarOff = 0.01;
+    private const double FurthestShare = 0.3;
+
+    // The residuals of the body, which come first, and what of them is rounding, N.
+    private const int OfBody = 7;
+    private const double LeastN = 1e-3;
+
+    // What may be out of balance past a kink: forces, N; heading of the front axle, degrees; station of the turn's centre, mm; and of an axle's grip, as a share of it.
+    private const int HeadingRow = 7;
+    private const int StationRow = 8;
+    private const double BalancedN = 5;
+    private const double BalancedDeg = 0.05;
+    private const double BalancedMm = 10;
+    private const double BalancedG = 5e-4;
+
+    // Of an axle's limit, whether the other axle's tyres are raised moves slip angles, which hardly move the limit.
+    private int Kinks => _limitOf is null ? -1 : CorneringSolver.WheelContacts;
 
     // Half-width of the difference by lateral acceleration, g.
     private const double StepG = 1e-5;
@@ -35,10 +56,9 @@ internal sealed class EquilibriumDerivatives
     private readonly TurnPath _path;
     private readonly CarAxle? _limitOf;
     private readonly double[] _state = new double[N];
-    private readonly double[] _figuresByState = new double[N * TurnFigures.Count];
     private readonly double[] _alongPath = new double[N];
     private readonly double[] _moves = new double[N * (MostCorrections + 1)];
-    private LinearEquations? _byState;
+    private readonly List<Regime> _regimes = [];
     private int _contacts;
 
     private EquilibriumDerivatives(CorneringSolver solver, HandlingCar car, in TurnPath path, CarAxle? limitOf) => (_solver, _car, _path, _limitOf) = (solver, car, path, limitOf);
@@ -46,7 +66,7 @@ internal sealed class EquilibriumDerivatives
     /// <summary>The figures of the turn itself; of an axle's limit, here and below, only the lateral acceleration.</summary>
     public TurnFigures Figures { get; private set; }
 
-    /// <summary>Computes the Jacobian, by central differences, at the turn last solved; null where a wheel cannot be beside where it is, or nothing holds the car there.</summary>
+    /// <summary>Computes the Jacobian, by differences, at the turn last solved; null where a wheel cannot be beside where it is, or nothing holds the car there.</summary>
     /// <param name="solver">The solver that solved it.</param>
     /// <param name="car">Its car.</param>
     /// <param name="path">What stays as the turn is taken harder: radius or speed.</param>
@@ -69,14 +89,14 @@ internal sealed class EquilibriumDerivatives
         if (_solver.With(input.Put(_car, value + step)) is not { } more || !TryResiduals(more, _state, ahead)) return null;
         if (_solver.With(input.Put(_car, value - step)) is not { } less || !TryResiduals(less, _state, behind)) return null;
         for (var row = 0; row < N; row++) ahead[row] = (behind[row] - ahead[row]) / (2 * step);
-        _byState!.Solve(ahead, behind);
+        _regimes[0].ByState.Solve(ahead, behind);
         var (change, withLess) = (more.Figures(), less.Figures());
         for (var figure = 0; figure < TurnFigures.Count; figure++) change[figure] = (change[figure] - withLess[figure]) / (2 * step);
-        return Moved(change, behind);
+        return _regimes[0].Moved(change, behind);
     }
 
     /// <summary>Change of the figures per g of lateral acceleration along the path, where that is what is given.</summary>
-    public TurnFigures ByLateralG() => Moved(default, _alongPath);
+    public TurnFigures ByLateralG() => _regimes[0].Moved(default, _alongPath);
 
     /// <summary>The figures with an input of the car a little different, to first order in how the car moves; null where it cannot be in this state.</summary>
     /// <param name="other">A solver of the car with that input, by <see cref="CorneringSolver.With"/>.</param>
@@ -85,9 +105,9 @@ internal sealed class EquilibriumDerivatives
         Span<double> residuals = stackalloc double[N];
         Span<double> move = stackalloc double[N];
         if (!TryResiduals(other, _state, residuals)) return null;
-        _byState!.Solve(residuals, move);
+        _regimes[0].ByState.Solve(residuals, move);
         for (var unknown = 0; unknown < N; unknown++) move[unknown] = -move[unknown];
-        return Moved(FiguresOf(other, _state), move);
+        return _regimes[0].Moved(FiguresOf(other, _state), move);
     }
 
     /// <summary>
@@ -97,18 +117,15 @@ internal sealed class EquilibriumDerivatives
     /// <param name="other">A solver of the other car, by <see cref="CorneringSolver.With"/>.</param>
     public TurnFigures? At(CorneringSolver other)
     {
-        if (Corrected(other) is { } figures) return figures;
-        other.StartFrom(_solver);
         var lateralG = _state[Last];
-        if (_limitOf is { } axle)
-        {
-            if (GripLimits.Solve(other, _path, lateralG).At(axle).LimitG is not { } limitG) return null;
-            lateralG = limitG;
-        }
+        var reachedG = lateralG;
+        if (Corrected(other, ref reachedG) is { } figures) return figures;
 
-        Span<double> state = stackalloc double[N];
-        state[Last] = lateralG;
-        return other.Solve(_path.At(lateralG)) is null ? FiguresOf(other, state) : null;
+        // A limit is looked for from where the corrections came to, unless they went astray.
+        var isNear = Math.Abs(reachedG - lateralG) <= FurthestShare * lateralG;
+        if (_limitOf is null || !isNear) other.StartFrom(_solver);
+        if (_limitOf is { } axle) return GripLimits.Solve(other, _path, isNear ? reachedG : lateralG, axle).LimitG is { } limitG ? new TurnFigures { LateralG = limitG } : null;
+        return other.Solve(_path.At(lateralG)) is null ? other.Figures() with { LateralG = lateralG } : null;
     }
 
     /// <summary>
@@ -149,46 +166,72 @@ internal sealed class EquilibriumDerivatives
     {
         _solver.CopyState(_state);
         _state[Last] = lateralG;
-        Span<double> coefficients = stackalloc double[N * N];
-        Span<double> moved = stackalloc double[N];
-        Span<double> ahead = stackalloc double[N];
-        Span<double> behind = stackalloc double[N];
-        _state.CopyTo(moved);
-        for (var unknown = 0; unknown < N; unknown++)
-        {
-            var (over, under) = (_state[unknown] + Step(unknown), _state[unknown] - Step(unknown));
-            if (unknown == Last) under = Math.Max(0, under);
-            moved[unknown] = over;
-            if (!TryResiduals(_solver, moved, ahead)) return false;
-            var figuresAhead = FiguresOf(_solver, moved);
-            moved[unknown] = under;
-            if (!TryResiduals(_solver, moved, behind)) return false;
-            var figuresBehind = FiguresOf(_solver, moved);
-            moved[unknown] = _state[unknown];
-            for (var row = 0; row < N; row++) coefficients[(row * N) + unknown] = (ahead[row] - behind[row]) / (over - under);
-            for (var figure = 0; figure < TurnFigures.Count; figure++) _figuresByState[(figure * N) + unknown] = (figuresAhead[figure] - figuresBehind[figure]) / (over - under);
-        }
-
-        if (!TryResiduals(_solver, _state, ahead)) return false;
+        if (Differentiate(_solver, _state) is not { } regime) return false;
+        _regimes.Add(regime);
         Figures = FiguresOf(_solver, _state);
         _contacts = _solver.Contacts;
-        _byState = LinearEquations.Factorise(N, coefficients);
-        if (_byState is null) return false;
 
         // The last equation alone moved: along the path, per unit of what it holds.
-        ahead.Clear();
-        ahead[Last] = 1;
-        _byState.Solve(ahead, _alongPath);
+        Span<double> right = stackalloc double[N];
+        Span<double> byForce = stackalloc double[N];
+        right[Last] = 1;
+        regime.ByState.Solve(right, _alongPath);
         if (_limitOf is not { } axle) return true;
 
         // Beyond its limit an axle's tyres are raised and their slip stays: both tyres' forces are scaled by what leaves the slip where it is.
         var (slip, tyres) = axle == CarAxle.Front ? (9, 9) : (10, 11);
-        ahead.Clear();
-        (ahead[tyres], ahead[tyres + 1]) = _solver.SideForcesN(axle);
-        _byState.Solve(ahead, behind);
-        var share = _alongPath[slip] / behind[slip];
-        for (var unknown = 0; unknown < N; unknown++) _alongPath[unknown] -= share * behind[unknown];
+        right.Clear();
+        (right[tyres], right[tyres + 1]) = _solver.SideForcesN(axle);
+        regime.ByState.Solve(right, byForce);
+        var share = _alongPath[slip] / byForce[slip];
+        for (var unknown = 0; unknown < N; unknown++) _alongPath[unknown] -= share * byForce[unknown];
         return true;
+    }
+
+    /// <summary>The derivatives in a state of a car, which need not be in balance; leaves the solver there. Null where a wheel cannot be beside it, or nothing holds the car.</summary>
+    private Regime? Differentiate(CorneringSolver solver, ReadOnlySpan<double> state)
+    {
+        Span<double> coefficients = stackalloc double[N * N];
+        Span<double> moved = stackalloc double[N];
+        Span<double> ahead = stackalloc double[N];
+        Span<double> behind = stackalloc double[N];
+        var figuresByState = _limitOf is null ? new double[N * TurnFigures.Count] : [];
+        if (!TryResiduals(solver, state, behind)) return null;
+        state.CopyTo(moved);
+        for (var unknown = 0; unknown < N; unknown++)
+        {
+            var (over, under) = (state[unknown] + Step(unknown), state[unknown]);
+            moved[unknown] = over;
+            if (!TryResiduals(solver, moved, ahead)) return null;
+
+            // A limit's derivatives only lead corrections, so that differences to one side do.
+            if (_limitOf is null)
+            {
+                var figures = FiguresOf(solver, moved);
+                moved[unknown] = under = unknown == Last ? Math.Max(0, under - StepG) : under - Step(unknown);
+                if (!TryResiduals(solver, moved, behind)) return null;
+                var figuresBehind = FiguresOf(solver, moved);
+                for (var figure = 0; figure < TurnFigures.Count; figure++) figuresByState[(figure * N) + unknown] = (figures[figure] - figuresBehind[figure]) / (over - under);
+            }
+
+            moved[unknown] = state[unknown];
+            for (var row = 0; row < N; row++) coefficients[(row * N) + unknown] = (ahead[row] - behind[row]) / (over - under);
+        }
+
+        return TryResiduals(solver, state, ahead) && LinearEquations.Factorise(N, coefficients) is { } byState ? new(solver.Contacts & Kinks, byState, figuresByState) : null;
+    }
+
+    /// <summary>The derivatives that hold while what carries the wheels is what it is in a state of a car, which the solver stands in; null where there are none.</summary>
+    private Regime? RegimeOf(CorneringSolver solver, ReadOnlySpan<double> state)
+    {
+        foreach (var known in _regimes)
+        {
+            if (known.Contacts == (solver.Contacts & Kinks)) return known;
+        }
+
+        if (Differentiate(solver, state) is not { } regime) return null;
+        _regimes.Add(regime);
+        return regime;
     }
 
     /// <summary>What is out of balance in a state, and last what closes the system.</summary>
@@ -200,7 +243,8 @@ internal sealed class EquilibriumDerivatives
         return true;
     }
 
-    private TurnFigures? Corrected(CorneringSolver other)
+    // Tells the lateral acceleration it came to, whether or not it comes to an end.
+    private TurnFigures? Corrected(CorneringSolver other, ref double reachedG)
     {
         Span<double> state = stackalloc double[N];
         Span<double> residuals = stackalloc double[N];
@@ -210,23 +254,33 @@ internal sealed class EquilibriumDerivatives
         _state.CopyTo(state);
         if (_limitOf is not null)
         {
-            // Where the limit is far off, from where the car would be if what its tyres hold did not change on the way.
+            // Where only what the tyres hold differs and the limit is far off, from where the car would be if what its tyres hold did not change on the way.
             if (!TryResiduals(other, state, residuals)) return null;
             var way = (1 / (1 + residuals[Last])) - 1;
-            if (Math.Abs(way) > FarOff)
+            if (Math.Abs(way) > FarOff && IsOfTyres(residuals))
             {
                 for (var unknown = 0; unknown < N; unknown++) state[unknown] += way * _alongPath[unknown];
             }
         }
 
-        for (var count = 0; count <= MostCorrections; count++)
+        var regime = _regimes[0];
+        for (var (count, tries) = (0, 0); tries <= MostCorrections; (count, tries) = (count + 1, tries + 1))
         {
             if (!(state[Last] >= 0) || !TryResiduals(other, state, residuals)) return null;
+            if (tries > 0)
+            {
+                reachedG = state[Last];
 
-            // Past the kink of a stop, of a lifting wheel or of tyres at their limit the Jacobian is another one, by which a small correction may leave much.
-            if (count > 0 && other.Contacts != _contacts) return null;
+                // Past the kink of a stop, of a lifting wheel or of tyres at their limit the derivatives are others. A turn is then solved again: it may stand in more than one way.
+                if ((other.Contacts & Kinks) != regime.Contacts)
+                {
+                    if (_limitOf is null || RegimeOf(other, state) is not { } next) return null;
+                    (regime, count) = (next, 0);
+                }
+            }
+
             var move = _moves.AsSpan(count * N, N);
-            _byState!.Solve(residuals, move);
+            regime.ByState.Solve(residuals, move);
             for (var unknown = 0; unknown < N; unknown++) move[unknown] /= -Step(unknown);
             for (var unknown = 0; unknown < N; unknown++) unimproved[unknown] = move[unknown] * Step(unknown);
             for (var earlier = 0; earlier + 1 < count; earlier++)
@@ -244,9 +298,10 @@ internal sealed class EquilibriumDerivatives
             squares[count] = Dot(move, move);
             if (!double.IsFinite(squares[count])) return null;
             for (var unknown = 0; unknown < N; unknown++) steps[unknown] = move[unknown] * Step(unknown);
-            if (IsLast(other, state, steps) && IsLast(other, state, unimproved))
+            var isBalanced = other.Contacts == _contacts || IsBalanced(residuals, state[Last]);
+            if (isBalanced && IsLast(other, state, steps, count) && IsLast(other, state, unimproved, count))
             {
-                var figures = Moved(FiguresOf(other, state), steps);
+                var figures = _regimes[0].Moved(FiguresOf(other, state), steps);
                 return other.IsSolution(state[Last]) && KeepsContacts(figures) ? figures : null;
             }
 
@@ -254,6 +309,29 @@ internal sealed class EquilibriumDerivatives
         }
 
         return null;
+    }
+
+    // True where hardly anything is out of balance: past a kink derivatives may be so far off that a small correction leaves much.
+    private bool IsBalanced(ReadOnlySpan<double> residuals, double lateralG)
+    {
+        for (var row = 0; row < Last; row++)
+        {
+            var most = row switch { HeadingRow => BalancedDeg, StationRow => BalancedMm, _ => BalancedN };
+            if (Math.Abs(residuals[row]) > most) return false;
+        }
+
+        return Math.Abs(residuals[Last]) <= Math.Max(BalancedG, AgreedShare * Math.Abs(lateralG - _state[Last]));
+    }
+
+    // True where the body stands as it did, so that only slip and side forces are out of balance.
+    private static bool IsOfTyres(ReadOnlySpan<double> residuals)
+    {
+        for (var row = 0; row < OfBody; row++)
+        {
+            if (Math.Abs(residuals[row]) > LeastN) return false;
+        }
+
+        return true;
     }
 
     // The last correction, to first order, may itself lead past a kink.
@@ -270,9 +348,9 @@ internal sealed class EquilibriumDerivatives
     }
 
     // Followed are the limit, where that is what is asked, else roll and the inclinations. Asked of the correction as it is and as it is improved, lest only the improvement makes it small.
-    private bool IsLast(CorneringSolver other, ReadOnlySpan<double> state, ReadOnlySpan<double> steps)
+    private bool IsLast(CorneringSolver other, ReadOnlySpan<double> state, ReadOnlySpan<double> steps, int count)
     {
-        if (_limitOf is not null) return Math.Abs(steps[Last]) <= Math.Max(LeastG, AgreedShare * Math.Abs(state[Last] - _state[Last]));
+        if (_limitOf is not null) return Math.Abs(steps[Last]) <= Math.Max(IsShort(steps) ? ShortG : LeastG, count > 0 ? AgreedShare * Math.Abs(state[Last] - _state[Last]) : 0);
         if (!IsSmall(0, other.RollDeg, steps)) return false;
         foreach (var wheel in (ReadOnlySpan<WheelPosition>)[WheelPosition.FrontLeft, WheelPosition.FrontRight, WheelPosition.RearLeft, WheelPosition.RearRight])
         {
@@ -282,19 +360,36 @@ internal sealed class EquilibriumDerivatives
         return true;
     }
 
-    private bool IsSmall(int figure, double here, ReadOnlySpan<double> steps) =>
-        Math.Abs(Dot(_figuresByState.AsSpan(figure * N, N), steps)) <= Math.Max(LeastDeg, AgreedShare * Math.Abs(here - Figures[figure]));
-
-    private TurnFigures Moved(TurnFigures figures, ReadOnlySpan<double> move)
+    private static bool IsShort(ReadOnlySpan<double> steps)
     {
-        for (var figure = 0; figure < TurnFigures.Count; figure++) figures[figure] += Dot(_figuresByState.AsSpan(figure * N, N), move);
-        return figures;
+        for (var unknown = 0; unknown < Last; unknown++)
+        {
+            if (Math.Abs(steps[unknown]) > ShortSteps * Step(unknown)) return false;
+        }
+
+        return true;
     }
+
+    private bool IsSmall(int figure, double here, ReadOnlySpan<double> steps) =>
+        Math.Abs(_regimes[0].Change(figure, steps)) <= Math.Max(IsShort(steps) ? ShortDeg : LeastDeg, AgreedShare * Math.Abs(here - Figures[figure]));
 
     private static double Dot(ReadOnlySpan<double> one, ReadOnlySpan<double> other)
     {
         var sum = 0.0;
         for (var i = 0; i < N; i++) sum += one[i] * other[i];
         return sum;
+    }
+
+    /// <summary>The derivatives while the same carries the wheels: those of the residuals factorised, those of the figures row by row.</summary>
+    private sealed record Regime(int Contacts, LinearEquations ByState, double[] FiguresByState)
+    {
+        public TurnFigures Moved(TurnFigures figures, ReadOnlySpan<double> move)
+        {
+            if (FiguresByState.Length == 0) figures.LateralG += move[Last];
+            else for (var figure = 0; figure < TurnFigures.Count; figure++) figures[figure] += Change(figure, move);
+            return figures;
+        }
+
+        public double Change(int figure, ReadOnlySpan<double> move) => Dot(FiguresByState.AsSpan(figure * N, N), move);
     }
 }

@@ -43,6 +43,13 @@ public readonly record struct GripLimits(AxleLimit Front, AxleLimit Rear)
         return new(front, search.Find(CarAxle.Rear));
     }
 
+    /// <summary>Finds one axle's limit alone; allocates nothing.</summary>
+    /// <param name="solver">The car's solver for the path's direction.</param>
+    /// <param name="path">The path.</param>
+    /// <param name="guessG">Where to begin, g, above 0.</param>
+    /// <param name="axle">Which axle's.</param>
+    internal static AxleLimit Solve(CorneringSolver solver, in TurnPath path, double guessG, CarAxle axle) => new Search(solver, path, guessG).Find(axle);
+
     /// <summary>What is known on the way. Of an axle, what its tyres hold in an attitude, a/used, hardly changes with a: the limit is where it meets a.</summary>
     private ref struct Search(CorneringSolver solver, TurnPath path, double guessG)
     {

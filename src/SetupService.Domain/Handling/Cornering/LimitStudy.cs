@@ -70,11 +70,13 @@ public sealed record LimitStudy
         var inputs = LongitudinalForces.AreAsked(reading.Car, path) ? [.. HandlingInputs.All, .. HandlingInputs.Longitudinal] : HandlingInputs.All;
         var effects = new List<LimitEffect>(inputs.Count);
         var usedInFront = GripUsed(front, CarAxle.Front);
+        var contacts = solver.Contacts;
         var usedBehind = GripUsed(rear, CarAxle.Rear);
+        contacts |= solver.Contacts;
         for (var i = 0; i < inputs.Count; i++)
         {
             var input = inputs[i];
-            if (!HandlingInputs.CanMatter(input, reading.Car)) continue;
+            if (!HandlingInputs.CanMatter(input, reading.Car) || (HandlingInputs.IsOfStop(input) && !IsOnStop(contacts))) continue;
             var (lower, upper, isAssumed) = Ends(input, reading);
             var isOfGrip = KeepsAttitude(input);
             var above = isOfGrip ? OfGrip(input, upper, usedInFront[i].AtUpper, usedBehind[i].AtUpper) : OfCar(input.Put(reading.Car, upper), !isAssumed);
@@ -120,6 +122,8 @@ public sealed record LimitStudy
                 ? (From(front.Beside(other)?.LateralG, frontG), From(rear.Beside(other)?.LateralG, rearG))
                 : (From(front.At(other)?.LateralG, frontG), From(rear.At(other)?.LateralG, rearG));
         }
+
+        static bool IsOnStop(int contacts) => (contacts & CorneringSolver.BumpContacts) != 0;
 
         // A tyre that is another but for its friction, by which the limits move far, is looked at in the attitudes of the car as it is.
         static bool KeepsAttitude(HandlingInput input) => HandlingInputs.IsOfGrip(input) && !ReferenceEquals(input, HandlingInputs.Grip)

@@ -34,7 +34,7 @@ public static class JointDraws
             at += step;
             if (at >= Order) at -= Order;
             var place = Places[at];
-            draws[i] += place < 0 ? -place * atLower : place * atUpper;
+            draws[i] += (Math.Max(place, 0) * atUpper) - (Math.Min(place, 0) * atLower);
         }
     }
 
