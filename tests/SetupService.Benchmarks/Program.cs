@@ -43,7 +43,6 @@ static int CatalogueRates()
 
 static int Usage()
 {
-    Console.Error.WriteLine("kernel | serve | calls URL PID | lines URL PID | rows URL | catalogue [URL PID] | corners CPP PYTHON SCRIPT | bend | what-if | plan | read-and-write-lines INPUT OUTPUT; run.sh puts them together.");
-    Console.Error.WriteLine("kernel | serve | calls URL PID | lines URL PID | rows URL | catalogue [URL PID] | corners CPP PYTHON SCRIPT | bend | what-if | parts | read-and-write-lines INPUT OUTPUT; run.sh puts them together.");
+    Console.Error.WriteLine("kernel | serve | calls URL PID | lines URL PID | rows URL | catalogue [URL PID] | corners CPP PYTHON SCRIPT | bend | what-if | plan | parts | read-and-write-lines INPUT OUTPUT; run.sh puts them together.");
     return 1;
 }
