@@ -11,7 +11,7 @@ namespace SetupService.Api.Host.OpenApi;
 internal static class CompactLayout
 {
     /// <summary>The most characters a line has, unless a single value is longer.</summary>
-    private const int LineLength = 240;
+    private const int LineLength = 320;
 
     /// <summary>Lays out a whole document.</summary>
     /// <param name="json">The document; its values keep their own text.</param>
@@ -59,16 +59,16 @@ internal static class CompactLayout
 
     private static string OnOneLine(JsonElement value) => value.ValueKind switch
     {
-        JsonValueKind.Object when value.EnumerateObject().Any() => $"{{ {Joined(value)} }}",
+        JsonValueKind.Object when value.EnumerateObject().Any() => $"{{{Joined(value)}}}",
         JsonValueKind.Object => "{}",
         JsonValueKind.Array => $"[{Joined(value)}]",
         _ => value.GetRawText(),
     };
 
-    private static string Joined(JsonElement value) => string.Join(", ", Parts(value).Select(part => part.Name + OnOneLine(part.Value)));
+    private static string Joined(JsonElement value) => string.Join(',', Parts(value).Select(part => part.Name + OnOneLine(part.Value)));
 
     /// <summary>The parts of an object, each behind its name, or those of an array, which have none.</summary>
     private static IEnumerable<(string Name, JsonElement Value)> Parts(JsonElement value) => value.ValueKind == JsonValueKind.Object
-        ? value.EnumerateObject().Select(member => ($"\"{JsonEncodedText.Encode(member.Name, JavaScriptEncoder.UnsafeRelaxedJsonEscaping)}\": ", member.Value))
+        ? value.EnumerateObject().Select(member => ($"\"{JsonEncodedText.Encode(member.Name, JavaScriptEncoder.UnsafeRelaxedJsonEscaping)}\":", member.Value))
         : value.EnumerateArray().Select(element => ("", element));
 }
