@@ -52,7 +52,7 @@ public sealed class WheelCallsTests(ServiceFixture fixture) : IClassFixture<Serv
     [InlineData("", "marking required")]
     [InlineData("?marking=round", "marking unreadable")]
     [InlineData("?marking=8.5Jx", "marking unreadable")]
-    [InlineData("?marking=8.5Jx18&units=us", "units unknownParameter")]
+    [InlineData("?marking=8.5Jx18&unit=us", "unit unknownParameter")]
     public async Task A_query_with_faults_is_refused(string query, string fault)
     {
         using var response = await fixture.Client.GetAsync(new Uri(Decode + query, UriKind.Relative));

@@ -91,7 +91,7 @@ internal static class TemperaturesGaps
     {
         foreach (var pair in Enum.GetValues<WheelPairs>())
         {
-            if (WheelGroups.Create(pair, readings.Treads) is null) gaps.Add(Gap("/comparisons", PairWords.Lacking(pair)));
+            if (WheelGroups.Create(pair, readings.Treads) is null) gaps.Add(Gap("comparisons", PairWords.Lacking(pair)));
         }
 
         for (var i = 0; i < pairs.Length; i++)
