@@ -136,9 +136,6 @@ internal sealed class CorneringAxle
     /// <summary>The wheel on a side of the car.</summary>
     public CorneringWheel At(WheelSide side) => Outer.Side == side ? Outer : Inner;
 
-    /// <summary>Travel of the outer wheel left to its bump stop, mm; null where none is known.</summary>
-    public double? OuterBumpLeftMm => _axle.BumpLeftMm - Outer.TravelMm;
-
     /// <summary>Mean heading that steer alone gives the wheels, degrees, positive = into the turn: at rest height, without toe.</summary>
     public double SteeredByDeg(double steer) => (Outer.SteeredByDeg(steer) + Inner.SteeredByDeg(steer)) / 2;
 

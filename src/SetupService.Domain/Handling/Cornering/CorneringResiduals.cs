@@ -103,8 +103,8 @@ public sealed partial class CorneringSolver
     /// <summary>Inclination of a wheel to the road, degrees, in the turn last solved or the state last put.</summary>
     internal double InclinationAngleDeg(WheelPosition wheel) => Wheel(wheel).InclinationAngleDeg;
 
-    /// <summary>Travel of an axle's outer wheel left to its bump stop, mm, negative = compressed, in the turn last solved or the state last put; null where none is known.</summary>
-    internal double? BumpLeftMm(CarAxle at) => (at == CarAxle.Front ? _front : _rear).OuterBumpLeftMm;
+    /// <summary>Travel of an axle's outer wheel from ride height, mm, in the turn last solved or the state last put.</summary>
+    internal double OuterTravelMm(CarAxle at) => (at == CarAxle.Front ? _front : _rear).Outer.TravelMm;
 
     /// <summary>Load of both inner wheels, N, in the turn last solved or the state last put; where it is gone the car rolls over.</summary>
     internal double InnerLoadN => _front.Inner.LoadN + _rear.Inner.LoadN;

@@ -129,24 +129,16 @@ internal sealed class EquilibriumDerivatives
     }
 
     /// <summary>
-    /// The lateral acceleration, g, at which the axle that is at its limit would be with other tyres, the attitude taken along the path to first order: what moves the body is the force
-    /// tyres give, which is the same whatever they are. Null where the car cannot be there. Leaves the solver elsewhere: <see cref="Restore"/> it after the last.
+    /// Puts the solver into the attitude a little further along the path, to first order, and tells its lateral acceleration, g; null where the car cannot be there. What moves the body is the
+    /// force tyres give, which is the same whatever they are. <see cref="Restore"/> the solver afterwards.
     /// </summary>
-    /// <param name="tyre">The other tyres of that axle.</param>
-    /// <param name="used">The share of their grip in the turn itself: <see cref="CorneringSolver.GripUsed(CarAxle, in AxleTyre)"/>.</param>
-    public double? LimitWith(in AxleTyre tyre, double used)
+    /// <param name="share">How much further, as a share of the axle's grip.</param>
+    public double? GoAlong(double share)
     {
         Span<double> state = stackalloc double[N];
         Span<double> residuals = stackalloc double[N];
-
-        // What is used of the other tyres is all but in proportion to what is used of its own: one step of the secant from there.
-        var way = (1 / used) - 1;
-        if (Math.Abs(way) < 1e-9) return _state[Last];
-        for (var unknown = 0; unknown < N; unknown++) state[unknown] = _state[unknown] + (way * _alongPath[unknown]);
-        if (!(state[Last] >= 0) || !TryResiduals(_solver, state, residuals)) return null;
-        var usedThere = _solver.GripUsed(_limitOf!.Value, tyre);
-        var limitG = state[Last] + ((1 - usedThere) * (state[Last] - _state[Last]) / (usedThere - used));
-        return double.IsFinite(limitG) ? limitG : null;
+        for (var unknown = 0; unknown < N; unknown++) state[unknown] = _state[unknown] + (share * _alongPath[unknown]);
+        return TryResiduals(_solver, state, residuals) ? state[Last] : null;
     }
 
     /// <summary>Puts the solver back into the turn.</summary>

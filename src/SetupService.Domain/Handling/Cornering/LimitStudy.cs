@@ -22,6 +22,9 @@ public sealed record LimitStudy
     // What moves both limits by less than this, g, shows in no range.
     private const double LeastDrawnG = 1e-5;
 
+    // How far along the path, as a share of the limit, what tyres hold is looked at once more.
+    private const double AlongShare = 0.01;
+
     private LimitStudy(GripLimits limits, IReadOnlyList<LimitEffect> effects) => (Limits, Effects) = (limits, effects);
 
     /// <summary>The limits by the values used.</summary>
@@ -69,9 +72,9 @@ public sealed record LimitStudy
         if (AtLimit(CarAxle.Front, frontG) is not { } front || AtLimit(CarAxle.Rear, rearG) is not { } rear) return new(limits, []);
         var inputs = LongitudinalForces.AreAsked(reading.Car, path) ? [.. HandlingInputs.All, .. HandlingInputs.Longitudinal] : HandlingInputs.All;
         var effects = new List<LimitEffect>(inputs.Count);
-        var usedInFront = GripUsed(front, CarAxle.Front);
+        var inFront = GripLimitsWith(front, frontG, CarAxle.Front);
         var contacts = solver.Contacts;
-        var usedBehind = GripUsed(rear, CarAxle.Rear);
+        var behind = GripLimitsWith(rear, rearG, CarAxle.Rear);
         contacts |= solver.Contacts;
         for (var i = 0; i < inputs.Count; i++)
         {
@@ -79,11 +82,11 @@ public sealed record LimitStudy
             if (!HandlingInputs.CanMatter(input, reading.Car) || (HandlingInputs.IsOfStop(input) && !IsOnStop(contacts))) continue;
             var (lower, upper, isAssumed) = Ends(input, reading);
             var isOfGrip = KeepsAttitude(input);
-            var above = isOfGrip ? OfGrip(input, upper, usedInFront[i].AtUpper, usedBehind[i].AtUpper) : OfCar(input.Put(reading.Car, upper), !isAssumed);
+            (double Front, double Rear) above = isOfGrip ? (inFront[i].AtUpper, behind[i].AtUpper) : OfCar(input.Put(reading.Car, upper), !isAssumed);
 
             // The error of a value that was given is small: first order is enough, and the same to either side.
             var below = !isAssumed ? (-above.Front, -above.Rear)
-                : isOfGrip ? OfGrip(input, lower, usedInFront[i].AtLower, usedBehind[i].AtLower)
+                : isOfGrip ? (inFront[i].AtLower, behind[i].AtLower)
                 : OfCar(input.Put(reading.Car, lower), false);
             if (above != (0, 0) || below != (0, 0)) effects.Add(new(input, isAssumed, lower, upper, below, above));
         }
@@ -95,25 +98,39 @@ public sealed record LimitStudy
         EquilibriumDerivatives? AtLimit(CarAxle at, double limitG) =>
             solver.Solve(path.At(limitG)) is null ? EquilibriumDerivatives.Create(solver, reading.Car, path, limitG, at) : null;
 
-        // What other tyres would use in the turn at the limit itself, for each input of grip, in order of all inputs.
-        (double AtLower, double AtUpper)[] GripUsed(EquilibriumDerivatives nearby, CarAxle at)
+        // How far an axle's limit moves with other tyres, for each input of grip, in order of all inputs: by what they hold in the attitude at the limit and in one a little further along the path.
+        (double AtLower, double AtUpper)[] GripLimitsWith(EquilibriumDerivatives nearby, double limitG, CarAxle at)
         {
+            var moves = new (double AtLower, double AtUpper)[inputs.Count];
+            var tyres = new (AxleTyre Lower, AxleTyre Upper)[inputs.Count];
+            var held = new (double Lower, double Upper)[inputs.Count];
             nearby.Restore();
-            var used = new (double AtLower, double AtUpper)[inputs.Count];
-            for (var i = 0; i < used.Length; i++)
+            for (var i = 0; i < moves.Length; i++)
             {
                 if (!KeepsAttitude(inputs[i])) continue;
                 var (lower, upper, _) = Ends(inputs[i], reading);
-                used[i] = (solver.GripUsed(at, Tyre(inputs[i], lower, at)), solver.GripUsed(at, Tyre(inputs[i], upper, at)));
+                tyres[i] = (Tyre(inputs[i], lower, at), Tyre(inputs[i], upper, at));
+                held[i] = (limitG / solver.GripUsed(at, tyres[i].Lower), limitG / solver.GripUsed(at, tyres[i].Upper));
             }
 
-            return used;
+            if (nearby.GoAlong(AlongShare) is not { } furtherG) return moves;
+            for (var i = 0; i < moves.Length; i++)
+            {
+                if (KeepsAttitude(inputs[i])) moves[i] = (Move(tyres[i].Lower, held[i].Lower), Move(tyres[i].Upper, held[i].Upper));
+            }
+
+            nearby.Restore();
+            return moves;
+
+            // The limit is where what they hold, which goes on as it does between the two attitudes, meets the turn.
+            double Move(in AxleTyre tyre, double heldG)
+            {
+                var slope = ((furtherG / solver.GripUsed(at, tyre)) - heldG) / (furtherG - limitG);
+                return From(slope < 1 ? limitG + ((heldG - limitG) / (1 - slope)) : null, limitG);
+            }
         }
 
         AxleTyre Tyre(HandlingInput input, double value, CarAxle at) => input.Put(reading.Car, value) is var car ? car.TyreOf(car.At(at)) : default;
-
-        (double Front, double Rear) OfGrip(HandlingInput input, double value, double inFront, double behind) => (
-            From(front.LimitWith(Tyre(input, value, CarAxle.Front), inFront), frontG), From(rear.LimitWith(Tyre(input, value, CarAxle.Rear), behind), rearG));
 
         (double Front, double Rear) OfCar(HandlingCar car, bool isFirstOrder)
         {

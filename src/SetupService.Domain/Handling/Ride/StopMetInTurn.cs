@@ -40,11 +40,14 @@ public readonly record struct StopMetInTurn(double? FrontG, double? RearG)
     {
         ArgumentNullException.ThrowIfNull(car);
         var isKnown = car.WheelbaseMm is not null && (car.Front.BumpLeftMm is not null || car.Rear.BumpLeftMm is not null);
-        if (!isKnown || CorneringSolver.Create(car, TurnDirection.Left, budget) is not { } solver) return default;
+        if (!isKnown || CorneringSolver.Create(Without(car, CarAxle.Front), TurnDirection.Left, budget) is not { } solver) return default;
         var search = new Search(solver, car);
         var front = search.Find(CarAxle.Front);
-        return new(front, search.Find(CarAxle.Rear));
+        return search.TryGoOn(Without(car, CarAxle.Rear)) ? new(front, search.Find(CarAxle.Rear)) : new(front, null);
     }
+
+    // Up to where it is met the stop does nothing: without it nothing kinks there.
+    private static HandlingCar Without(HandlingCar car, CarAxle axle) => car.With(axle, car.At(axle) with { BumpTravelMm = null });
 
     /// <summary>A turn: its lateral acceleration, the travel left to both stops and the load left on the inner wheels.</summary>
     private readonly record struct Turn(double G, double FrontMm, double RearMm, double InnerN)
@@ -55,40 +58,59 @@ public readonly record struct StopMetInTurn(double? FrontG, double? RearG)
         public double LeftAtEndMm(CarAxle axle, in Turn other) => LeftMm(axle) - (WellClear * Math.Max(0, (other.LeftMm(axle) - LeftMm(axle)) * InnerN / (other.InnerN - InnerN)));
 
         /// <summary>Where by the line through this turn and another the inner wheels carry nothing, g.</summary>
-        public double EndG(in Turn other) => InnerN < other.InnerN ? G + (InnerN * (G - other.G) / (other.InnerN - InnerN)) : double.PositiveInfinity;
+        public double EndG(in Turn other) => (InnerN - other.InnerN) * (G - other.G) < 0 ? G + (InnerN * (G - other.G) / (other.InnerN - InnerN)) : double.PositiveInfinity;
+
+        /// <summary>Where by the line through this turn and another the stop is met, g.</summary>
+        public double MetG(CarAxle axle, in Turn other) => G - (LeftMm(axle) * (G - other.G) / (LeftMm(axle) - other.LeftMm(axle)));
     }
 
     /// <summary>What turns looked at tell: the hardest that stands and the easiest that does not are the same for both axles.</summary>
     private sealed class Search(CorneringSolver solver, HandlingCar car)
     {
-        private readonly double _innerAtRestN = car.Front.LeftLoadN + car.Rear.LeftLoadN;
+        private CorneringSolver _solver = solver;
+        private Turn _first;
         private Turn _last = new(0, car.Front.BumpLeftMm ?? double.NaN, car.Rear.BumpLeftMm ?? double.NaN, car.Front.LeftLoadN + car.Rear.LeftLoadN);
         private Turn _before;
         private double _failsG = double.PositiveInfinity;
+
+        private double InnerAtRestN => car.Front.LeftLoadN + car.Rear.LeftLoadN;
+
+        /// <summary>Goes on with a car like it from where this one stands; false where its points do not close.</summary>
+        public bool TryGoOn(HandlingCar other)
+        {
+            if (_solver.With(other) is not { } next) return false;
+            _solver = next;
+
+            // Two turns close together tell no slope.
+            if (_first.G > 0) _before = _first;
+            return true;
+        }
 
         public double? Find(CarAxle axle)
         {
             if (car.At(axle).BumpLeftMm is not { } left) return null;
             if (left <= 0) return 0;
-            var (clear, met) = (new Turn(0, left, left, _innerAtRestN), (Turn?)null);
+            var (clear, met) = (new Turn(0, car.Front.BumpLeftMm ?? double.NaN, car.Rear.BumpLeftMm ?? double.NaN, InnerAtRestN), (Turn?)null);
             if (_last.G > 0) Sort(axle, _last, ref clear, ref met);
             var g = _last.G > 0 ? NextG(axle, clear, met) : FirstG;
             for (var tries = 0; tries < MostTries; tries++)
             {
                 if (_failsG - clear.G <= EndAgreedG && met is null) return null;
-                var failure = solver.Solve(new CorneringDemand(g, RadiusM, TurnDirection.Left), Math.Abs(_last.LeftMm(axle)) <= NearMm ? CorneringSolver.Tolerance : CorneringSolver.RoughTolerance);
+                var failure = _solver.Solve(new CorneringDemand(g, RadiusM, TurnDirection.Left), Math.Abs(_last.LeftMm(axle)) <= NearMm ? CorneringSolver.Tolerance : CorneringSolver.RoughTolerance);
                 if (failure is CorneringFailure.WorkSpent) return null;
                 if (failure is not null)
                 {
                     _failsG = Math.Min(_failsG, g);
-                    g = (Math.Max(clear.G, Math.Min(_last.G, _failsG)) + _failsG) / 2;
+                    g = (clear.G + Math.Min(met?.G ?? _failsG, _failsG)) / 2;
                     continue;
                 }
 
-                (_before, _last) = (_last, new(g, solver.BumpLeftMm(CarAxle.Front) ?? double.NaN, solver.BumpLeftMm(CarAxle.Rear) ?? double.NaN, solver.InnerLoadN));
-                Sort(axle, _last, ref clear, ref met);
-                if (Math.Abs(_last.LeftMm(axle)) <= AgreedMm) return g;
-                if (met is null && (g >= HardestG || (_last.InnerN <= NearlyUnloaded * _innerAtRestN && _before.InnerN > _last.InnerN && _last.LeftAtEndMm(axle, _before) > ClearMm))) return null;
+                Turn turn = new(g, (car.Front.BumpLeftMm ?? double.NaN) - _solver.OuterTravelMm(CarAxle.Front), (car.Rear.BumpLeftMm ?? double.NaN) - _solver.OuterTravelMm(CarAxle.Rear), _solver.InnerLoadN);
+                if (_first.G == 0) _first = turn;
+                (_before, _last) = (_last, turn);
+                Sort(axle, turn, ref clear, ref met);
+                if (Math.Abs(turn.LeftMm(axle)) <= AgreedMm) return g;
+                if (met is null && (g >= HardestG || (turn.InnerN <= NearlyUnloaded * InnerAtRestN && _before.InnerN > turn.InnerN && turn.LeftAtEndMm(axle, _before) > ClearMm))) return null;
                 g = NextG(axle, clear, met);
             }
 
@@ -104,7 +126,7 @@ public readonly record struct StopMetInTurn(double? FrontG, double? RearG)
         // By the secant through the last two turns, within what is known; where it leads to where the inner wheels carry nothing, most of the way there.
         private double NextG(CarAxle axle, in Turn clear, in Turn? met)
         {
-            var nextG = _last.G - (_last.LeftMm(axle) * (_last.G - _before.G) / (_last.LeftMm(axle) - _before.LeftMm(axle)));
+            var nextG = _last.MetG(axle, _before);
             if (met is { } one) return nextG > clear.G && nextG < one.G ? nextG : (clear.G + one.G) / 2;
             var endG = Math.Min(_failsG, _last.EndG(_before));
             var furthestG = Math.Min(HardestG, clear.G + (ShareOfWay * (Math.Max(endG, clear.G) - clear.G)));

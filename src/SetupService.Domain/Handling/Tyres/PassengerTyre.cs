@@ -54,7 +54,7 @@ public static class PassengerTyre
     }
 
     /// <summary>
-    /// Share of its peak side force a tyre keeps beside a longitudinal force: (1 − u^n)^(1/n), with n = 2 the friction ellipse (Wong, Theory of Ground Vehicles; Pacejka, Tyre and
+    /// Share of its peak side force a tyre keeps beside a longitudinal force: (1 − u^n)^(1/n), with n = 2 the friction ellipse (Theory of Ground Vehicles; Tyre and
     /// Vehicle Dynamics, ch. 1). Not below <see cref="LeastBeside"/>, so that an equilibrium stays defined. The slope at no slip is kept.
     /// </summary>
     /// <param name="used">Longitudinal force by the most there is of it, not negative; 1 and above = all of it.</param>

@@ -1,3 +1,4 @@
+using CsCheck;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Handling.Ride;
 using SetupService.Domain.Numerics;
@@ -38,6 +39,35 @@ public sealed class StopMetInTurnTests
             }
         }
     });
+
+    // Stops of both axles near and far, so that many cars meet one before the other, and some roll over before.
+    [Fact]
+    public void Of_any_car_the_stop_is_met_where_it_is_said_and_nowhere_it_is_not() =>
+        Gen.Select(AnyCar.Cars, Gen.Double[5, 110], Gen.Double[5, 110]).Sample((any, frontMm, rearMm) =>
+        {
+            var car = any with { Front = any.Front with { BumpTravelMm = frontMm }, Rear = any.Rear with { BumpTravelMm = rearMm } };
+            var met = StopMetInTurn.Compute(car);
+            Hold(CarAxle.Front, met.FrontG);
+            Hold(CarAxle.Rear, met.RearG);
+
+            void Hold(CarAxle axle, double? metG)
+            {
+                if (metG is { } g)
+                {
+                    Assert.Equal(0, LeftMm(g)!.Value, 1e-4);
+                    Assert.True(LeftMm(0.98 * g) > 0);
+                    return;
+                }
+
+                for (var lateralG = 0.2; lateralG < 2; lateralG += 0.1) Assert.False(LeftMm(lateralG) < 0, $"{axle} met at {lateralG} g");
+
+                double? LeftMm(double lateralG)
+                {
+                    var solver = CorneringSolver.Create(car, TurnDirection.Left)!;
+                    return solver.Solve(lateralG, 60) is null ? solver.Attitude(new(lateralG, 60, TurnDirection.Left)).Outer(axle).BumpLeftMm : null;
+                }
+            }
+        }, iter: 150);
 
     [Fact]
     public void A_car_without_stops_meets_none_and_one_on_its_stop_has_met_it()
