@@ -18,6 +18,14 @@ internal sealed class AxleLikelihoods
     private const double CrownByShoulder = 0.15;
     private const double CrownByShoulderSpread = 0.2;
 
+    // A shoulder worn on one side of the car alone wears that tyre faster, and tells nothing of its rubber: by so much of the difference is the mean wear of both open; judgement.
+    private const double SideByShoulderSpread = 0.3;
+
+    // A history can be misremembered: by how many times as often as the table has it a tyre is told to have been moved and was not, by the share of its wear elsewhere: of three quarters
+    // about as often, of a half twice, of all of it less than half as often; judgement.
+    private const double LeastLeakOfMoved = 0.45;
+    private const double LeakOfMoved = 6;
+
     private const int Means = 1;
     private const int Variances = Means + AxleSigns.SignCount;
     private const int Logs = Variances + AxleSigns.SignCount;
@@ -32,15 +40,19 @@ internal sealed class AxleLikelihoods
     private readonly double[] _baseMeans = new double[AxleSigns.SignCount];
     private readonly double[] _baseVariances = new double[AxleSigns.SignCount];
     private readonly double[] _baseInverses = new double[AxleSigns.SignCount];
+    private readonly double[] _leastInverses = new double[AxleSigns.SignCount];
     private readonly bool?[] _marks = new bool?[AxleSigns.MarkCount];
     private readonly Effect[][] _allEffects = new Effect[AxlePosterior.CauseCount][];
     private readonly Effect[][] _seenEffects = new Effect[AxlePosterior.CauseCount][];
     private readonly MarkEffect[][] _seenChances = new MarkEffect[AxlePosterior.CauseCount][];
     private readonly double _trackShare;
+    private readonly double _leakOfMoved;
 
     public AxleLikelihoods(AxleSigns signs, AxleSetting setting)
     {
         _trackShare = setting.Track.Value;
+
+        _leakOfMoved = signs.ElsewhereShare is { } elsewhere ? Math.Max(LeastLeakOfMoved, LeakOfMoved * (1 - elsewhere) * Math.Sqrt(1 - elsewhere)) : 1;
         for (var sign = 0; sign < AxleSigns.SignCount; sign++)
         {
             var read = signs[(WearSign)sign];
@@ -48,12 +60,12 @@ internal sealed class AxleLikelihoods
             _errors[sign] = read is { } known ? known.StandardError * known.StandardError : 0;
         }
 
-        TellCrownWithShoulder(WearSign.CrownDifference, WearSign.ShoulderDifference, CrownByShoulder);
-        TellCrownWithShoulder(WearSign.CrownDifferenceAcrossAxle, WearSign.ShoulderDifferenceAcrossAxle, 0);
+        TellCrownWithShoulder();
         foreach (var baseline in WearTable.Baselines)
         {
             var sign = (int)baseline.Sign;
-            (_baseMeans[sign], _baseVariances[sign]) = setting.Baseline(baseline);
+            (_baseMeans[sign], _baseVariances[sign]) = setting.Baseline(baseline, signs.Other?[baseline.Sign]);
+            _leastInverses[sign] = 1 / (baseline.MostTimes * baseline.MostTimes);
             if (IsRead(sign)) _baseInverses[sign] = Raw(sign, _values[sign], _baseMeans[sign], _baseVariances[sign]);
         }
 
@@ -61,10 +73,15 @@ internal sealed class AxleLikelihoods
         for (var cause = 0; cause < AxlePosterior.CauseCount; cause++)
         {
             _allEffects[cause] = UseShifts(ShiftsByCause[cause]);
+            if (cause == (int)WearCause.SideDifference && IsRead((int)WearSign.CamberDifference)) TellAcrossByCamber(_allEffects[cause]);
             _seenEffects[cause] = Array.FindAll(_allEffects[cause], effect => IsRead(effect.Sign));
             _seenChances[cause] = Array.FindAll(ChancesByCause[cause], chance => _marks[chance.Mark] is not null);
         }
     }
+
+    /// <summary>True where both shoulders are worn more than the centre and nobody read a pressure: hard cornering does that too.</summary>
+    private bool IsUntoldCornering(int sign) =>
+        sign == (int)WearSign.CrownDifference && !IsRead((int)WearSign.PressureDeviation) && _values[sign] < _baseMeans[sign];
 
     /// <summary>The state without any cause.</summary>
     public void Start(Span<double> state)
@@ -80,6 +97,7 @@ internal sealed class AxleLikelihoods
 
         state.Slice(Misses, AxleSigns.MarkCount).Fill(1);
         foreach (var leak in LeakedMarks) state[Misses + leak.Mark] *= leak.Miss;
+        state[Misses + (int)WearMark.MovedOrTurned] = 1 - (_leakOfMoved * (1 - state[Misses + (int)WearMark.MovedOrTurned]));
         for (var mark = 0; mark < AxleSigns.MarkCount; mark++) state[0] += MarkLogLikelihood(mark, state[Misses + mark]);
     }
 
@@ -168,13 +186,23 @@ internal sealed class AxleLikelihoods
     private double Inverse(int sign, double mean, double variance)
     {
         var shift = mean - _baseMeans[sign];
-        if (shift == 0) return Raw(sign, _values[sign], mean, variance);
+        if (shift == 0) return Saturate(sign, Raw(sign, _values[sign], mean, variance) / _baseInverses[sign]);
         var (without, with) = (Freedom * Scaled(sign, _baseVariances[sign]), Freedom * Scaled(sign, variance));
         var half = with - without + (shift * shift);
         var furthest = (half + Math.Sqrt((half * half) + (4 * without * shift * shift))) / (2 * shift);
         var nearest = -without / furthest;
         var held = _baseMeans[sign] + Math.Clamp(_values[sign] - _baseMeans[sign], Math.Min(nearest, furthest), Math.Max(nearest, furthest));
-        return _baseInverses[sign] * (Raw(sign, held, mean, variance) / Raw(sign, held, _baseMeans[sign], _baseVariances[sign]));
+        return Saturate(sign, Raw(sign, held, mean, variance) / Raw(sign, held, _baseMeans[sign], _baseVariances[sign]));
+    }
+
+    /// <summary>
+    /// The same with as many times as likely, or as unlikely, as the sign may make anything: a reading can be of another day, place or tyre than it is told to be. Both shoulders worn
+    /// while nobody read a pressure speak for a cause that far at most. What comes out rises where the argument rises.
+    /// </summary>
+    private double Saturate(int sign, double ratio)
+    {
+        if (ratio < 1 && IsUntoldCornering(sign)) ratio += (1 - ratio) / (WearTable.MostTimesWithoutPressure * WearTable.MostTimesWithoutPressure);
+        return _baseInverses[sign] * ((ratio + _leastInverses[sign]) / (1 + (_leastInverses[sign] * ratio)));
     }
 
     /// <summary>−½ ln s − (n + 1)/2 ln(1 + x²/(n s)), whose two logarithms are one for n = 7.</summary>
@@ -189,12 +217,20 @@ internal sealed class AxleLikelihoods
 
     private double Scaled(int sign, double variance) => (variance + _errors[sign]) * ((Freedom - 2) / Freedom);
 
-    private void TellCrownWithShoulder(WearSign crown, WearSign shoulder, double by)
+    /// <summary>
+    /// The shoulders' difference of a wheel of the axle, whichever way: half of that across the axle where its wheels are worn to opposite sides, as by a track that turns one way.
+    /// </summary>
+    private void TellCrownWithShoulder()
     {
-        if (!IsRead((int)crown) || !IsRead((int)shoulder)) return;
-        var one = Math.Abs(_values[(int)shoulder]);
-        _values[(int)crown] += by * one;
-        _errors[(int)crown] += CrownByShoulderSpread * CrownByShoulderSpread * one * one;
+        var mean = _values[(int)WearSign.ShoulderDifference];
+        if (double.IsNaN(mean)) return;
+        var across = IsRead((int)WearSign.ShoulderDifferenceAcrossAxle) ? _values[(int)WearSign.ShoulderDifferenceAcrossAxle] : 0;
+        var ofWheel = Math.Max(Math.Abs(mean), Math.Abs(across) / 2);
+        var open = CrownByShoulderSpread * CrownByShoulderSpread;
+        _values[(int)WearSign.CrownDifference] += CrownByShoulder * ofWheel;
+        _errors[(int)WearSign.CrownDifference] += open * ofWheel * ofWheel;
+        _errors[(int)WearSign.CrownDifferenceAcrossAxle] += open * across * across;
+        _errors[(int)WearSign.SideWearRatio] += SideByShoulderSpread * SideByShoulderSpread * across * across;
     }
 
     private double MarkLogLikelihood(int mark, double miss) => _marks[mark] switch
@@ -218,6 +254,13 @@ internal sealed class AxleLikelihoods
         }
 
         return [.. effects];
+    }
+
+    /// <summary>Two wheels known to lean differently are worn differently that way, no other.</summary>
+    private void TellAcrossByCamber(Effect[] effects)
+    {
+        var at = Array.FindIndex(effects, effect => effect.Sign == (int)WearSign.ShoulderDifferenceAcrossAxle);
+        effects[at] = new(effects[at].Sign, WearTable.AcrossByCamberDeg * _values[(int)WearSign.CamberDifference], WearTable.AcrossByCamberSpread * WearTable.AcrossByCamberSpread);
     }
 
     private static SignShift[][] Shifts()

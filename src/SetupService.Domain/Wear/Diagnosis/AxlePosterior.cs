@@ -13,9 +13,6 @@ internal sealed class AxlePosterior
 
     private const int MostCombinations = 1024;
 
-    // Readings of one tyre by one person are not quite independent: together they count for a little less than one by one. Held to simulated cars.
-    private const double Independence = 0.9;
-
     private static readonly int[] ExclusiveMasks = [.. WearTable.Exclusive.Select(pair => (1 << (int)pair.One) | (1 << (int)pair.Other))];
 
     private readonly AxleLikelihoods _likelihoods;
@@ -96,25 +93,25 @@ internal sealed class AxlePosterior
         Span<double> one = stackalloc double[AxleLikelihoods.StateLength];
         Span<double> two = stackalloc double[AxleLikelihoods.StateLength];
         _likelihoods.Start(none);
-        Note(0, Independence * none[0]);
+        Note(0, none[0]);
         for (var i = 0; i < _possibleCount; i++)
         {
             var first = _possible[i];
             _likelihoods.Add(none, first, one);
-            Note(1 << first, (Independence * one[0]) + _logOdds[first]);
+            Note(1 << first, one[0] + _logOdds[first]);
             for (var j = i + 1; j < _possibleCount; j++)
             {
                 var second = _possible[j];
                 var pair = (1 << first) | (1 << second);
                 if (Excludes(pair)) continue;
                 _likelihoods.Add(one, second, two);
-                Note(pair, (Independence * two[0]) + _logOdds[first] + _logOdds[second]);
+                Note(pair, two[0] + _logOdds[first] + _logOdds[second]);
                 for (var k = j + 1; k < _possibleCount; k++)
                 {
                     var third = _possible[k];
                     var triple = pair | (1 << third);
                     if (Excludes(triple)) continue;
-                    Note(triple, (Independence * _likelihoods.LogWith(two, third)) + _logOdds[first] + _logOdds[second] + _logOdds[third]);
+                    Note(triple, _likelihoods.LogWith(two, third) + _logOdds[first] + _logOdds[second] + _logOdds[third]);
                 }
             }
         }

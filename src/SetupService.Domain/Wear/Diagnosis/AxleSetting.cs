@@ -1,3 +1,4 @@
+using SetupService.Domain.Answers;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Readings;
 
@@ -9,6 +10,8 @@ namespace SetupService.Domain.Wear.Diagnosis;
 /// <param name="Driven">Which axle the engine drives; null = not known.</param>
 internal sealed record AxleSetting(CarAxle Axle, TrackShare Track, DrivenAxle? Driven)
 {
+    private const double MostOrdinary = 2;
+
     /// <summary>The setting of an axle of a case.</summary>
     public static AxleSetting From(WearCase wear, CarAxle at) => new(at, TrackShare.Compute(wear.Use), wear.Vehicle.DrivenAxle);
 
@@ -22,13 +25,24 @@ internal sealed record AxleSetting(CarAxle Axle, TrackShare Track, DrivenAxle? D
     }
 
     /// <summary>What a sign is here where nothing is wrong: mean, and variance with what an untold clock leaves open.</summary>
-    public (double Mean, double Variance) Baseline(in SignBaseline baseline)
+    /// <param name="baseline">The table's row.</param>
+    /// <param name="other">The same sign of the other axle: what both have alike is no fault of one of them; null = not read.</param>
+    public (double Mean, double Variance) Baseline(in SignBaseline baseline, in Estimate? other = null)
     {
         var (sees, share) = (Track.SeesTrack, Track.Value);
         var mean = baseline.Mean + (sees * baseline.OfTrack);
         if (baseline.Sign == WearSign.AxleWearRatio) mean += Axle == CarAxle.Front ? WearTable.FrontByRear(Driven) : -WearTable.FrontByRear(Driven);
+        if (baseline.Sign == WearSign.ToeSet) mean += Axle == CarAxle.Front ? -WearTable.ToeRearByFrontDeg / 2 : WearTable.ToeRearByFrontDeg / 2;
         var ofShare = ((share * share) + (Track.Spread * Track.Spread)) * baseline.TrackSpread * baseline.TrackSpread;
-        return (mean, (baseline.Spread * baseline.Spread) + ofShare + (sees * (1 - sees) * baseline.OfTrack * baseline.OfTrack));
+        var own = (baseline.Spread * baseline.Spread) + ofShare + (sees * (1 - sees) * baseline.OfTrack * baseline.OfTrack);
+        var shared = (baseline.Shared * baseline.Shared) + (((share * share) + (Track.Spread * Track.Spread)) * baseline.SharedOfTrack * baseline.SharedOfTrack);
+        if (shared == 0 || other is not { } read) return (mean, own + shared);
+
+        // The other axle tells the shared part, as far as its own scatter and gauge let it; a fault of its own does not count for more than twice all that is ordinary.
+        var ofOther = shared + own + (read.StandardError * read.StandardError);
+        var most = MostOrdinary * Math.Sqrt(ofOther);
+        var gain = shared / ofOther;
+        return (mean + (gain * Math.Clamp(read.Value - mean, -most, most)), own + (shared * (1 - gain)));
     }
 
     private bool? IsDriven => Driven switch

@@ -22,6 +22,8 @@ internal static class EvidenceExtractor
     private const double UsualWaitS = 60;
     private const double WeeksApart = 26;
     private const double DepthsApartMm = 1;
+    private const double MovedShare = 0.5;
+    private const double HardlyMovedShare = 0.05;
 
     // One tyre of an axle that has run so many times as far as the other is not of the same age.
     private const double RunApart = 1.5;
@@ -43,7 +45,7 @@ internal static class EvidenceExtractor
         Pressure(signs, wear.At(left), wear.At(right));
         Alignment(signs, wear.Vehicle.At(at), AxleSetting.From(wear, at), car.CamberShortDeg);
         signs[WearSign.DampingRatio] = car.DampingRatio is { } ratio ? new Estimate(ratio, 0) : null;
-        Marks(signs, wear.Vehicle.At(at), wear.At(left), wear.At(right), worn.TyreAt(left), worn.TyreAt(right));
+        Marks(signs, wear.Vehicle.At(at), wear.At(left), wear.At(right), (left, right), worn);
         return signs;
     }
 
@@ -116,8 +118,9 @@ internal static class EvidenceExtractor
         static Estimate? Set(double? deg, double errorDeg) => deg is { } value ? new(value, errorDeg) : null;
     }
 
-    private static void Marks(AxleSigns signs, Axle axle, TyreReading? left, TyreReading? right, TyreReading? wornLeft, TyreReading? wornRight)
+    private static void Marks(AxleSigns signs, Axle axle, TyreReading? left, TyreReading? right, (WheelPosition Left, WheelPosition Right) at, WornHere worn)
     {
+        var (wornLeft, wornRight) = (worn.TyreAt(at.Left), worn.TyreAt(at.Right));
         if (wornLeft?.Patterns is not null || wornRight?.Patterns is not null)
         {
             for (var pattern = TreadPattern.FeatheredSharpInboard; pattern <= TreadPattern.DiagonalScallop; pattern++)
@@ -130,7 +133,7 @@ internal static class EvidenceExtractor
             signs[WearMark.RimOutsidePermitted] = wheel.RimWidthIn < permitted.MinimumIn || wheel.RimWidthIn > permitted.MaximumIn;
         }
 
-        if (left?.History.Count > 0 || right?.History.Count > 0) signs[WearMark.MovedOrTurned] = Moved(left) || Moved(right);
+        Moved(signs, left is null ? null : worn.ElsewhereShare(left.Position), right is null ? null : worn.ElsewhereShare(right.Position));
         signs[WearMark.TyresDiffer] = Differ(left, right);
     }
 
@@ -145,15 +148,13 @@ internal static class EvidenceExtractor
         return false;
     }
 
-    private static bool Moved(TyreReading? tyre)
+    /// <summary>A tyre that had half or more of its wear elsewhere was moved; one that had some leaves it open.</summary>
+    private static void Moved(AxleSigns signs, double? left, double? right)
     {
-        if (tyre is null) return false;
-        foreach (var leg in tyre.History)
-        {
-            if (leg.Position != tyre.Position || leg.TurnedOnRim) return true;
-        }
-
-        return false;
+        if ((left ?? right) is not { } share) return;
+        share = Math.Max(share, right ?? share);
+        signs[WearMark.MovedOrTurned] = share >= MovedShare ? true : share <= HardlyMovedShare ? false : null;
+        signs.ElsewhereShare = share >= MovedShare ? share : null;
     }
 
     private static bool? Differ(TyreReading? left, TyreReading? right)
@@ -247,6 +248,12 @@ internal sealed class AxleSigns
         get => _marks[(int)mark];
         set => _marks[(int)mark] = value;
     }
+
+    /// <summary>Those of the car's other axle, which tell what both have alike; null = none of it was read.</summary>
+    public AxleSigns? Other { get; set; }
+
+    /// <summary>Share of its wear that a moved tyre of the axle had elsewhere, from a half to 1; null = none was moved, or how far it ran is not told.</summary>
+    public double? ElsewhereShare { get; set; }
 
     /// <summary>True when the camber was read, whether or not it is a sign of anything.</summary>
     public bool IsCamberRead { get; set; }

@@ -9,6 +9,9 @@ public static class SignWords
     // Less than this, percent, reads as nothing.
     private const double Alike = 0.5;
 
+    // The same of the centre against the shoulders, which three readings of a gauge do not tell from nothing.
+    private const double CrownAlike = 8;
+
     // A centre less worn than the mean of the shoulders by up to this share of their difference: one shoulder is worn, not both.
     private const double OneSided = 0.6;
 
@@ -25,7 +28,7 @@ public static class SignWords
         return sign switch
         {
             WearSign.ShoulderDifference when pct < Alike => $"{end}: both shoulders are worn equally",
-            WearSign.CrownDifference when pct < Alike => $"{end}: centre and shoulders are worn equally",
+            WearSign.CrownDifference when pct < CrownAlike => $"{end}: centre and shoulders are worn about equally",
             WearSign.ShoulderDifference when value >= 0 => Prose.Write(units, $"{end}: the outer shoulder is worn more than the inner one, by {pct:pct0} of the mean wear"),
             WearSign.ShoulderDifference => Prose.Write(units, $"{end}: the inner shoulder is worn more than the outer one, by {pct:pct0} of the mean wear"),
             WearSign.ShoulderDifferenceAcrossAxle => Prose.Write(units, $"{end}: worn unevenly, left to right; the {Side(value)} tyre more on its outer shoulder, by {pct:pct0} of the mean wear"),

@@ -18,11 +18,10 @@ public sealed class WearDiagnosis
 
     private readonly WearCase _wear;
     private readonly WornHere _worn;
-    private readonly AxleFinding[] _axles;
 
     private WearDiagnosis(WearCase wear, WornHere worn, AxleFinding[] axles)
     {
-        (_wear, _worn, _axles) = (wear, worn, axles);
+        (_wear, _worn, Axles) = (wear, worn, axles);
         NormalProbability = 1;
         foreach (var axle in axles) NormalProbability *= axle.Posterior.NormalProbability;
         Causes = Rank();
@@ -38,8 +37,11 @@ public sealed class WearDiagnosis
     /// <summary>How likely nothing is wrong with any axle looked at.</summary>
     public double NormalProbability { get; }
 
+    /// <summary>The axles looked at, with all that is known of each.</summary>
+    internal AxleFinding[] Axles { get; }
+
     /// <summary>True when anything was read that shows wear.</summary>
-    public bool IsAnythingRead => !Array.TrueForAll(_axles, axle => axle.Signs.IsEmpty);
+    public bool IsAnythingRead => !Array.TrueForAll(Axles, axle => axle.Signs.IsEmpty);
 
     /// <summary>Diagnoses a car.</summary>
     /// <param name="wear">What was read.</param>
@@ -54,31 +56,18 @@ public sealed class WearDiagnosis
     internal static WearDiagnosis Compute(WearCase wear, WornHere worn, Func<CarAxle, CarSigns>? car)
     {
         CarAxle[] looked = [.. ((CarAxle[])[CarAxle.Front, CarAxle.Rear]).Where(at => wear.Tyres.Count == 0 || worn.Tells(at))];
+        var signs = Array.ConvertAll(looked, at => EvidenceExtractor.Extract(wear, worn, at, car?.Invoke(at) ?? default));
+        if (signs is [var front, var rear]) (front.Other, rear.Other) = (rear, front);
         var axles = new AxleFinding[looked.Length];
-        for (var i = 0; i < looked.Length; i++)
-        {
-            var signs = EvidenceExtractor.Extract(wear, worn, looked[i], car?.Invoke(looked[i]) ?? default);
-            axles[i] = new(looked[i], signs, AxlePosterior.Compute(signs, AxleSetting.From(wear, looked[i])));
-        }
+        for (var i = 0; i < looked.Length; i++) axles[i] = new(looked[i], signs[i], AxlePosterior.Compute(signs[i], AxleSetting.From(wear, looked[i])));
 
         return new(wear, worn, axles);
-    }
-
-    /// <summary>How likely a cause is on an axle; null where none of its tyres was looked at.</summary>
-    public double? Probability(WearCause cause, CarAxle at)
-    {
-        foreach (var axle in _axles)
-        {
-            if (axle.Axle == at) return cause == WearCause.Normal ? axle.Posterior.NormalProbability : axle.Posterior.Probability(cause);
-        }
-
-        return null;
     }
 
     /// <summary>A sign of an axle; null where it is not known.</summary>
     public Estimate? Sign(CarAxle at, WearSign sign)
     {
-        foreach (var axle in _axles)
+        foreach (var axle in Axles)
         {
             if (axle.Axle == at) return axle.Signs[sign];
         }
@@ -89,7 +78,7 @@ public sealed class WearDiagnosis
     /// <summary>True when a mark is on an axle; null where nobody has looked.</summary>
     public bool? Mark(CarAxle at, WearMark mark)
     {
-        foreach (var axle in _axles)
+        foreach (var axle in Axles)
         {
             if (axle.Axle == at) return axle.Signs[mark];
         }
@@ -100,7 +89,7 @@ public sealed class WearDiagnosis
     private List<CauseFinding> Rank()
     {
         var list = new List<CauseFinding> { new(WearCause.Normal, null, NormalProbability, [.. _wear.Tyres.Select(tyre => tyre.Position)], NormalEvidence()) };
-        foreach (var axle in _axles)
+        foreach (var axle in Axles)
         {
             for (var cause = WearCause.LowNegativeCamber; cause < WearCause.Normal; cause++)
             {
@@ -117,7 +106,7 @@ public sealed class WearDiagnosis
     private List<Evidence> NormalEvidence()
     {
         var list = new List<Evidence>();
-        foreach (var axle in _axles)
+        foreach (var axle in Axles)
         {
             var likeliest = axle.Posterior.Likeliest() is var mask and not 0 ? mask : NextToNone(axle.Posterior);
             list.AddRange(Contrast(axle, 0, likeliest));
@@ -174,7 +163,7 @@ public sealed class WearDiagnosis
     {
         Span<double> bits = stackalloc double[ExpectedInformation.CheckCount];
         bits.Clear();
-        foreach (var axle in _axles) ExpectedInformation.Add(axle.Posterior, axle.Signs, bits);
+        foreach (var axle in Axles) ExpectedInformation.Add(axle.Posterior, axle.Signs, bits);
         var best = 0;
         for (var check = 1; check < bits.Length; check++)
         {

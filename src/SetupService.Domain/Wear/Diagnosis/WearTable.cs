@@ -23,21 +23,21 @@ public static class WearTable
     /// <summary>How often each cause holds.</summary>
     public static IReadOnlyList<CausePrior> Priors { get; } =
     [
-        new(LowNegativeCamber, 0.36, 0.26, 0.3, false, Judgement),
-        new(HighNegativeCamber, 0.08, 0.08, 1, false, Judgement),
-        new(ToeIn, 0.08, 0.08, 1, false, Judgement),
+        new(LowNegativeCamber, 0.35, 0.275, 0.3, false, Judgement),
+        new(HighNegativeCamber, 0.075, 0.10, 1, false, Judgement),
+        new(ToeIn, 0.09, 0.09, 1, false, Judgement),
         new(ToeOut, 0.08, 0.08, 1, false, Judgement),
-        new(UnderInflation, 0.13, 0.13, 1, false, "26 % of cars had a tyre a quarter or more below the placard (NHTSA, tyre-pressure rule); halved for people who ask"),
-        new(OverInflation, 0.08, 0.08, 1, false, Judgement),
-        new(WeakDamping, 0.05, 0.05, 1, false, Judgement),
+        new(UnderInflation, 0.15, 0.15, 1, false, "26 % of cars had a tyre a quarter or more below the placard (NHTSA, tyre-pressure rule); halved for people who ask"),
+        new(OverInflation, 0.095, 0.095, 1, false, Judgement),
+        new(WeakDamping, 0.08, 0.08, 1, false, Judgement),
         new(Imbalance, 0.04, 0.04, 1, false, Judgement),
-        new(WheelLocking, 0.065, 0.02, 1, false, Judgement),
-        new(Wheelspin, 0.07, 0.07, 1, true, Judgement),
-        new(FrontOverdriven, 0.10, 0, 0.1, false, Judgement),
-        new(MixedTyres, 0.055, 0.055, 1, false, Judgement),
-        new(SideDifference, 0.05, 0.05, 1, false, Judgement),
-        new(AxleMisaligned, 0.02, 0.08, 1, false, Judgement),
-        new(BelowTemperatureWindow, 0.06, 0.06, 0.1, false, Judgement),
+        new(WheelLocking, 0.06, 0.02, 1, false, Judgement),
+        new(Wheelspin, 0.09, 0.09, 1, true, Judgement),
+        new(FrontOverdriven, 0.135, 0, 0.1, false, Judgement),
+        new(MixedTyres, 0.085, 0.085, 1, false, Judgement),
+        new(SideDifference, 0.053, 0.053, 1, false, Judgement),
+        new(AxleMisaligned, 0.02, 0.085, 1, false, Judgement),
+        new(BelowTemperatureWindow, 0.065, 0.065, 0.1, false, Judgement),
         new(AboveTemperatureWindow, 0.06, 0.06, 0.1, false, Judgement),
         new(RimWidthMismatch, 0.04, 0.04, 1, false, Judgement),
     ];
@@ -45,26 +45,26 @@ public static class WearTable
     /// <summary>What each sign is where nothing is wrong.</summary>
     public static IReadOnlyList<SignBaseline> Baselines { get; } =
     [
-        new(ShoulderDifference, 0.03, -0.26, 0.20, 0.15, Grooves + "; with the camber of a track car the road takes the inner shoulder"),
-        new(ShoulderDifferenceAcrossAxle, 0, 0, 0.12, 0.18, Practice),
-        new(CrownDifference, -0.08, -0.02, 0.105, 0.04, Service + ": shoulders by cornering"),
+        new(ShoulderDifference, 0.03, -0.23, 0.20, 0.15, Grooves + "; with the camber of a track car the road takes the inner shoulder"),
+        new(ShoulderDifferenceAcrossAxle, 0, 0, 0.13, 0.16, Practice) { SharedOfTrack = 0.35 },
+        new(CrownDifference, -0.08, -0.06, 0.09, 0.05, Service + ": shoulders by cornering") { Shared = 0.05, SharedOfTrack = 0.12 },
         new(CrownDifferenceAcrossAxle, 0, 0, 0.06, 0.04, Practice),
-        new(SideWearRatio, 0, 0, 0.10, 0.10, Practice),
-        new(AxleWearRatio, 0, 0, 0.31, 0.10, Practice + "; the driven axle beside it, FrontByRear"),
+        new(SideWearRatio, 0, 0, 0.10, 0.10, Practice) { SharedOfTrack = 0.12 },
+        new(AxleWearRatio, 0, 0, 0.40, 0.12, Practice + "; the driven axle beside it, FrontByRear"),
         new(SpreadAround, 0.09, 0, 0.055, 0, "averaged readings of six places differ by 0.05 mm (Tire Sci. Technol. 4(2))"),
         new(OncePerTurnShare, 0.45, 0, 0.20, 0, Judgement),
-        new(ShoulderTemperatureDifference, -3.5, 0, 1.8, 1, Memory),
-        new(CrownTemperatureDifference, -0.3, 0, 1.6, 0.4, Memory),
-        new(TemperatureInWindow, -0.3, 0, 0.42, 0, Judgement),
-        new(AxleTemperatureDifference, 0, 0, 11, 0, Memory),
+        new(ShoulderTemperatureDifference, -1.5, 0, 3, 1, Memory) { Shared = 4, MostTimes = 5 },
+        new(CrownTemperatureDifference, -2.5, 0, 2.6, 0.4, Memory) { Shared = 4, MostTimes = 5 },
+        new(TemperatureInWindow, -0.3, 0, 0.42, 0, Judgement) { MostTimes = 30 },
+        new(AxleTemperatureDifference, 0, 0, 11, 0, Memory) { MostTimes = 30 },
         new(PressureDeviation, 0, 0, 3.4, 0, Practice),
-        new(PressureDifference, 0, 0, 1.2, 0, Practice),
-        new(ToeSet, 0.03, 0, 0.045, 0, Practice),
-        new(ThrustSet, 0, 0, 0.025, 0, Practice),
-        new(CamberSet, -1.5, -1.5, 0.9, 0, Practice),
-        new(CamberShort, -0.1, 0, 0.35, 0, Strip),
-        new(CamberDifference, 0, 0, 0.10, 0, Practice),
-        new(DampingRatio, 0.34, 0, 0.10, 0, Damping + ": 0.27 to 0.40"),
+        new(PressureDifference, 0, 0, 3, 0, Practice) { MostTimes = 30 },
+        new(ToeSet, 0.05, 0, 0.055, 0, Practice) { MostTimes = 30 },
+        new(ThrustSet, 0, 0, 0.035, 0, Practice) { MostTimes = 30 },
+        new(CamberSet, -1.4, -1.3, 1, 0, Practice) { MostTimes = 5 },
+        new(CamberShort, 0.3, 0, 0.8, 0, Strip) { MostTimes = 5 },
+        new(CamberDifference, 0, 0, 0.24, 0, Practice),
+        new(DampingRatio, 0.34, 0, 0.10, 0, Damping + ": 0.27 to 0.40") { MostTimes = 30 },
     ];
 
     /// <summary>
@@ -78,6 +78,23 @@ public static class WearTable
         DrivenAxle.Both => 0.15,
         _ => 0.12,
     };
+
+    /// <summary>
+    /// Difference of the shoulders' wear across an axle by a degree of difference in camber, left less right: the wheel with less negative camber wears its outer shoulder. Worked as
+    /// for <see cref="TreadWear.EvenWear"/>; judgement between road and track.
+    /// </summary>
+    public const double AcrossByCamberDeg = 0.2;
+
+    /// <summary>How far that is off, standard deviation.</summary>
+    public const double AcrossByCamberSpread = 0.25;
+
+    /// <summary>
+    /// How many times as likely both shoulders worn more than the centre make a cause at most while no pressure was read: guidance names hard cornering beside low pressure; judgement.
+    /// </summary>
+    public const double MostTimesWithoutPressure = 9;
+
+    /// <summary>How much more toe-in a sound rear wheel has than a front one, degrees; common practice, no source.</summary>
+    public const double ToeRearByFrontDeg = 0.05;
 
     /// <summary>What one sign is where nothing is wrong.</summary>
     public static SignBaseline BaselineOf(WearSign sign)
@@ -93,19 +110,20 @@ public static class WearTable
     /// <summary>How far each cause moves each sign.</summary>
     public static IReadOnlyList<SignShift> Shifts { get; } =
     [
-        new(LowNegativeCamber, ShoulderDifference, 0.32, 0.15, Any, Service + ": outer shoulder by hard cornering; " + Strip),
+        new(LowNegativeCamber, ShoulderDifference, 0.25, 0.15, Any, Service + ": outer shoulder by hard cornering; " + Strip),
         new(LowNegativeCamber, ShoulderDifference, 0.15, 0.15, Track, Strip),
+        new(LowNegativeCamber, CrownDifference, 0.08, 0.05, Any, Strip),
         new(LowNegativeCamber, AxleWearRatio, 0, 0.12, Track, Judgement),
-        new(LowNegativeCamber, ShoulderTemperatureDifference, 4.5, 3.5, Any, Memory),
+        new(LowNegativeCamber, ShoulderTemperatureDifference, 2.5, 2.5, Any, Memory),
         new(LowNegativeCamber, CamberSet, 1.4, 0.6, Any, Practice),
         new(LowNegativeCamber, CamberShort, 1.2, 0.6, Any, Strip),
 
-        new(HighNegativeCamber, ShoulderDifference, -0.40, 0.22, Any, Service + ": one shoulder by camber; " + Strip),
-        new(HighNegativeCamber, CrownDifference, -0.07, 0.07, Any, Strip),
+        new(HighNegativeCamber, ShoulderDifference, -0.34, 0.2, Any, Service + ": one shoulder by camber; " + Strip),
+        new(HighNegativeCamber, CrownDifference, -0.08, 0.07, Any, Strip),
         new(HighNegativeCamber, AxleWearRatio, 0.09, 0.15, Any, Strip),
         new(HighNegativeCamber, ShoulderTemperatureDifference, -4, 3, Any, Memory),
-        new(HighNegativeCamber, CamberSet, -1.8, 0.5, Any, Practice),
-        new(HighNegativeCamber, CamberShort, -1.6, 0.6, Any, Strip),
+        new(HighNegativeCamber, CamberSet, -1.4, 0.9, Any, Practice),
+        new(HighNegativeCamber, CamberShort, -1.4, 0.9, Any, Strip),
 
         new(ToeIn, ShoulderDifference, 0.38, 0.12, Any, Service + "; " + Strip),
         new(ToeIn, CrownDifference, 0.06, 0.05, Any, Strip),
@@ -118,10 +136,10 @@ public static class WearTable
         new(ToeOut, ShoulderTemperatureDifference, -1.5, 3, Any, Memory),
         new(ToeOut, ToeSet, -0.42, 0.12, Any, "49 CFR 570.7 limit of 30 ft/mile, about 0.33°; from memory"),
 
-        new(UnderInflation, CrownDifference, -0.36, 0.16, Any, Service + ": both shoulders; NHTSA, tyre-pressure rule"),
+        new(UnderInflation, CrownDifference, -0.31, 0.16, Any, Service + ": both shoulders; NHTSA, tyre-pressure rule"),
         new(UnderInflation, CrownDifferenceAcrossAxle, 0, 0.14, Any, "often one tyre alone"),
         new(UnderInflation, AxleWearRatio, 0.02, 0.15, Any, "1.78 % of life a psi (NHTSA, tyre-pressure rule)"),
-        new(UnderInflation, CrownTemperatureDifference, -4.5, 2.5, Any, Memory),
+        new(UnderInflation, CrownTemperatureDifference, -3, 2.5, Any, Memory),
         new(UnderInflation, PressureDeviation, -20, 7, Any, Practice),
         new(UnderInflation, PressureDifference, 0, 10, Any, "often one tyre alone"),
 
@@ -152,7 +170,7 @@ public static class WearTable
         new(FrontOverdriven, ShoulderTemperatureDifference, 2, 3, Any, Memory),
         new(FrontOverdriven, AxleTemperatureDifference, 15, 7, Any, Memory),
 
-        new(MixedTyres, SideWearRatio, 0, 0.35, Any, Practice),
+        new(MixedTyres, SideWearRatio, 0, 0.42, Any, Practice),
         new(MixedTyres, ShoulderDifferenceAcrossAxle, 0, 0.16, Any, Practice),
         new(MixedTyres, CrownDifferenceAcrossAxle, 0, 0.08, Any, Judgement),
         new(MixedTyres, ShoulderDifference, 0, 0.12, Any, Judgement),
@@ -179,26 +197,26 @@ public static class WearTable
     /// <summary>How likely each cause makes each mark.</summary>
     public static IReadOnlyList<MarkChance> Marks { get; } =
     [
-        new(Normal, FeatheredSharpInboard, 0.06, Judgement),
+        new(Normal, FeatheredSharpInboard, 0.1, Judgement),
         new(Normal, FeatheredSharpOutboard, 0.05, Judgement),
-        new(Normal, Cupping, 0.035, Judgement),
+        new(Normal, Cupping, 0.05, Judgement),
         new(Normal, HeelAndToe, 0.16, "normal shear of blocks on lightly driven wheels, from memory"),
-        new(Normal, FlatSpot, 0.03, Judgement),
-        new(Normal, ShoulderGraining, 0.1, Judgement),
+        new(Normal, FlatSpot, 0.045, Judgement),
+        new(Normal, ShoulderGraining, 0.16, Judgement),
         new(Normal, Blistering, 0.035, Judgement),
         new(Normal, Chunking, 0.05, Judgement),
-        new(Normal, WornPastShoulder, 0.09, Judgement),
-        new(Normal, DiagonalScallop, 0.025, Judgement),
-        new(Normal, RimOutsidePermitted, 0.005, Judgement),
-        new(Normal, MovedOrTurned, 0.025, "people swap tyres; judgement"),
-        new(Normal, TyresDiffer, 0.015, Judgement),
+        new(Normal, WornPastShoulder, 0.14, Judgement),
+        new(Normal, DiagonalScallop, 0.04, Judgement),
+        new(Normal, RimOutsidePermitted, 0.002, Judgement),
+        new(Normal, MovedOrTurned, 0.019, "people swap tyres; judgement"),
+        new(Normal, TyresDiffer, 0.003, Judgement),
 
-        new(ToeIn, FeatheredSharpInboard, 0.88, Service),
+        new(ToeIn, FeatheredSharpInboard, 0.92, Service),
         new(ToeIn, HeelAndToe, 0.18, "from memory"),
-        new(ToeIn, DiagonalScallop, 0.08, "rear toe, from memory"),
+        new(ToeIn, DiagonalScallop, 0.16, "rear toe, from memory"),
         new(ToeOut, FeatheredSharpOutboard, 0.88, Service),
         new(ToeOut, HeelAndToe, 0.18, "from memory"),
-        new(ToeOut, DiagonalScallop, 0.08, "rear toe, from memory"),
+        new(ToeOut, DiagonalScallop, 0.16, "rear toe, from memory"),
         new(ToeOut, ShoulderGraining, 0.1, Judgement),
         new(ToeOut, WornPastShoulder, 0.12, Judgement),
         new(WeakDamping, Cupping, 0.75, Service),
@@ -206,8 +224,8 @@ public static class WearTable
         new(Imbalance, FlatSpot, 0.08, Judgement),
         new(WheelLocking, FlatSpot, 0.78, Service),
         new(WheelLocking, Chunking, 0.15, Judgement),
-        new(LowNegativeCamber, ShoulderGraining, 0.4, Practice),
-        new(LowNegativeCamber, WornPastShoulder, 0.38, Practice),
+        new(LowNegativeCamber, ShoulderGraining, 0.3, Practice),
+        new(LowNegativeCamber, WornPastShoulder, 0.28, Practice),
         new(UnderInflation, WornPastShoulder, 0.3, Practice),
         new(UnderInflation, ShoulderGraining, 0.3, Judgement),
         new(UnderInflation, HeelAndToe, 0.22, "from memory"),

@@ -16,7 +16,17 @@ public readonly record struct CausePrior(WearCause Cause, double Front, double R
 /// <param name="Spread">Its standard deviation from car to car with no use of the track.</param>
 /// <param name="TrackSpread">What the track adds to it, standard deviation, where all wear is of the track.</param>
 /// <param name="Source">Where the figures come from.</param>
-public readonly record struct SignBaseline(WearSign Sign, double Mean, double OfTrack, double Spread, double TrackSpread, string Source);
+public readonly record struct SignBaseline(WearSign Sign, double Mean, double OfTrack, double Spread, double TrackSpread, string Source)
+{
+    /// <summary>Standard deviation of what both axles of a car have alike, with any use: its kind of tyre, its driver, how it was read.</summary>
+    public double Shared { get; init; }
+
+    /// <summary>The same of what the track adds, where all wear is of the track: its bends, most of them one way.</summary>
+    public double SharedOfTrack { get; init; }
+
+    /// <summary>How many times as likely the sign makes a cause at most, and as unlikely: a reading can be of another day or taken wrongly. Without a limit unless given.</summary>
+    public double MostTimes { get; init; } = double.PositiveInfinity;
+}
 
 /// <summary>By how much a cause moves a sign.</summary>
 /// <param name="Cause">The cause.</param>

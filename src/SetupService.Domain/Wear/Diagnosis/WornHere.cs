@@ -13,6 +13,8 @@ internal sealed class WornHere
     /// <summary>From this share a place is where a tyre was worn, for what is counted and not measured.</summary>
     public const double Mostly = 0.8;
 
+    private const double Half = 0.5;
+
     // Below this share a tread says nothing of a place.
     private const double Least = 0.1;
 
@@ -63,7 +65,7 @@ internal sealed class WornHere
         // A tyre worn here and there shows marks of here, unless it was elsewhere nearly always.
         foreach (var (tyre, legs, _) in _tyres)
         {
-            if (tyre.Position == position && !IsFromElsewhere(legs, position)) return tyre;
+            if (tyre.Position == position && !IsMostlyElsewhere(legs, position)) return tyre;
         }
 
         return null;
@@ -75,6 +77,17 @@ internal sealed class WornHere
         foreach (var (_, legs, figures) in _tyres)
         {
             if (ShareAt(legs, position, null) >= Mostly) return figures;
+        }
+
+        return null;
+    }
+
+    /// <summary>Share of its wear that the tyre on a wheel had at another place or side, by its history; a half where it was elsewhere and nobody told how far; null where no history is told.</summary>
+    public double? ElsewhereShare(WheelPosition position)
+    {
+        foreach (var (tyre, legs, _) in _tyres)
+        {
+            if (tyre.Position == position && tyre.History.Count > 0) return legs.Count == 0 ? Half : 1 - ShareAt(legs, position, false);
         }
 
         return null;
@@ -130,7 +143,7 @@ internal sealed class WornHere
         return null;
     }
 
-    private static bool IsFromElsewhere(IReadOnlyList<WornLeg> legs, WheelPosition position)
+    private static bool IsMostlyElsewhere(IReadOnlyList<WornLeg> legs, WheelPosition position)
     {
         foreach (var leg in legs)
         {

@@ -29,7 +29,7 @@ public sealed class DirectWeighingTests
         foreach (var at in Enum.GetValues<CarAxle>())
         {
             var (signs, posterior) = Weigh(wear, at, isKnown ? new Estimate(shortDeg, 0.7) : null);
-            var direct = Posterior(signs, new Place(at, TrackShare.Compute(wear.Use), wear.Vehicle.DrivenAxle));
+            var direct = Posterior(signs, new Place(at, TrackShare.Compute(wear.Use), wear.Vehicle.DrivenAxle, signs));
 
             Assert.Equal(direct.Count, posterior.Count);
             for (var i = 0; i < posterior.Count; i++) Assert.Equal(direct[posterior.Combination(i).Mask], posterior.Combination(i).Share, 1e-9);
@@ -49,7 +49,7 @@ public sealed class DirectWeighingTests
                 var bits = new double[ExpectedInformation.CheckCount];
                 ExpectedInformation.Add(posterior, signs, bits);
 
-                var (direct, open) = Bits(posterior, signs, new Place(at, TrackShare.Compute(wear.Use), wear.Vehicle.DrivenAxle));
+                var (direct, open) = Bits(posterior, signs, new Place(at, TrackShare.Compute(wear.Use), wear.Vehicle.DrivenAxle, signs));
                 for (var check = 0; check < bits.Length; check++)
                 {
                     Assert.Equal(direct[check], bits[check], 4e-3);
@@ -90,6 +90,8 @@ public sealed class DirectWeighingTests
     private static (AxleSigns Signs, AxlePosterior Posterior) Weigh(WearCase wear, CarAxle at, Estimate? shortDeg)
     {
         var signs = EvidenceExtractor.Extract(wear, at, new CarSigns(shortDeg, null));
+        var other = at == CarAxle.Front ? CarAxle.Rear : CarAxle.Front;
+        if (wear.Tyres.Count == 0 || wear.Tyres.Any(tyre => tyre.Axle == other)) signs.Other = EvidenceExtractor.Extract(wear, other, new CarSigns(shortDeg, null));
         return (signs, AxlePosterior.Compute(signs, AxleSetting.From(wear, at)));
     }
 
@@ -114,15 +116,15 @@ public sealed class DirectWeighingTests
             var log = 0.0;
             foreach (var sign in Enum.GetValues<WearSign>())
             {
-                if (Read(signs, sign) is { } read) log += Log(read, Expected(mask, sign, place), Expected(0, sign, place));
+                if (Read(signs, sign) is { } read) log += Log(read, Expected(mask, sign, place), Expected(0, sign, place), WearTable.Baselines.Single(row => row.Sign == sign).MostTimes, sign == WearSign.CrownDifference && signs[WearSign.PressureDeviation] is null);
             }
 
             foreach (var mark in Enum.GetValues<WearMark>())
             {
-                if (signs[mark] is { } isThere) log += Math.Log(isThere ? Chance(mask, mark) : 1 - Chance(mask, mark));
+                if (signs[mark] is { } isThere) log += Math.Log(isThere ? Chance(mask, mark, signs) : 1 - Chance(mask, mark, signs));
             }
 
-            logs[mask] = (0.9 * log) + causes.Where(cause => Holds(mask, cause)).Sum(cause => odds[cause]);
+            logs[mask] = log + causes.Where(cause => Holds(mask, cause)).Sum(cause => odds[cause]);
         }
 
         var most = logs.Values.Max();
@@ -130,17 +132,36 @@ public sealed class DirectWeighingTests
         return logs.ToDictionary(one => one.Key, one => Math.Exp(one.Value - most) / sum);
     }
 
-    // The centre is told with the shoulders: fifteen hundredths of their difference are theirs, and a fifth of it is open.
+    // The centre is told with the shoulders of both wheels: fifteen hundredths of their difference are theirs, and a fifth of it is open. Wheels worn to opposite sides differ by
+    // half of what lies between them each. A shoulder worn on one side alone leaves the mean wear of left and right open by three tenths of it.
     private static Estimate? Read(AxleSigns signs, WearSign sign)
     {
         if (signs[sign] is not { } read) return null;
-        var shoulder = sign switch { WearSign.CrownDifference => signs[WearSign.ShoulderDifference], WearSign.CrownDifferenceAcrossAxle => signs[WearSign.ShoulderDifferenceAcrossAxle], _ => null };
-        if (shoulder is not { } of) return read;
-        var by = sign == WearSign.CrownDifference ? 0.15 : 0;
-        return new(read.Value + (by * Math.Abs(of.Value)), Math.Sqrt((read.StandardError * read.StandardError) + Math.Pow(0.2 * of.Value, 2)));
+        var across = Math.Abs(signs[WearSign.ShoulderDifferenceAcrossAxle]?.Value ?? 0);
+        if (signs[WearSign.ShoulderDifference] is not { } mean) return read;
+        var ofWheel = Math.Max(Math.Abs(mean.Value), across / 2);
+        return sign switch
+        {
+            WearSign.CrownDifference => new(read.Value + (0.15 * ofWheel), Math.Sqrt((read.StandardError * read.StandardError) + Math.Pow(0.2 * ofWheel, 2))),
+            WearSign.CrownDifferenceAcrossAxle => new(read.Value, Math.Sqrt((read.StandardError * read.StandardError) + Math.Pow(0.2 * across, 2))),
+            WearSign.SideWearRatio => new(read.Value, Math.Sqrt((read.StandardError * read.StandardError) + Math.Pow(0.3 * across, 2))),
+            _ => read,
+        };
     }
 
     // Against the density without a cause, held beyond the two readings where their ratio turns; those are found here by a search in steps, not by a formula.
+    // A sign that has a limit makes nothing more than so many times as likely, or as unlikely.
+    private static double Log(Estimate read, (double Mean, double Variance) with, (double Mean, double Variance) without, double mostTimes, bool isWithoutPressure)
+    {
+        var none = StudentLog(read.Value, without.Mean, without.Variance + (read.StandardError * read.StandardError));
+        var times = Math.Exp(Log(read, with, without) - none);
+
+        // Both shoulders worn while no pressure was read: nine times at most.
+        if (isWithoutPressure && read.Value < without.Mean && times > 1) times = 1 / Math.Sqrt(Math.Pow(times, -2) + ((1 - Math.Pow(times, -2)) / 81));
+        var least = 1 / mostTimes;
+        return none + Math.Log(Math.Sqrt(((times * times) + (least * least)) / (1 + (least * least * times * times))));
+    }
+
     private static double Log(Estimate read, (double Mean, double Variance) with, (double Mean, double Variance) without)
     {
         var error = read.StandardError * read.StandardError;
@@ -174,9 +195,18 @@ public sealed class DirectWeighingTests
         var (baseline, share, sees) = (WearTable.Baselines.Single(row => row.Sign == sign), place.Share, place.Share.SeesTrack);
         var mean = baseline.Mean + (sees * baseline.OfTrack);
         if (sign == WearSign.AxleWearRatio) mean += WearTable.FrontByRear(place.Driven) * (place.At == CarAxle.Front ? 1 : -1);
-        var variance = Math.Pow(baseline.Spread, 2) + ((Math.Pow(share.Value, 2) + Math.Pow(share.Spread, 2)) * Math.Pow(baseline.TrackSpread, 2)) + (sees * (1 - sees) * Math.Pow(baseline.OfTrack, 2));
+        if (sign == WearSign.ToeSet) mean += place.At == CarAxle.Front ? -0.025 : 0.025;
+        var squaredShare = Math.Pow(share.Value, 2) + Math.Pow(share.Spread, 2);
+        var variance = Math.Pow(baseline.Spread, 2) + (squaredShare * Math.Pow(baseline.TrackSpread, 2)) + (sees * (1 - sees) * Math.Pow(baseline.OfTrack, 2));
+        (mean, variance) = WithOther(mean, variance, Math.Pow(baseline.Shared, 2) + (squaredShare * Math.Pow(baseline.SharedOfTrack, 2)), place.Signs.Other?[sign]);
         foreach (var shift in WearTable.Shifts.Where(row => row.Sign == sign && Holds(mask, (int)row.Cause)))
         {
+            if (shift is { Cause: WearCause.SideDifference, Sign: WearSign.ShoulderDifferenceAcrossAxle } && place.Signs[WearSign.CamberDifference] is { } camber)
+            {
+                (mean, variance) = (mean + (0.2 * camber.Value), variance + (0.25 * 0.25));
+                continue;
+            }
+
             var grows = shift.By switch { UseShare.Track => share.Value, UseShare.Road => 1 - share.Value, _ => 1 };
             mean += grows * shift.Mean;
             variance += Math.Pow(grows * shift.Spread, 2);
@@ -185,8 +215,22 @@ public sealed class DirectWeighingTests
         return (mean, variance);
     }
 
-    private static double Chance(int mask, WearMark mark) =>
-        1 - WearTable.Marks.Where(row => row.Mark == mark && (row.Cause == WearCause.Normal || Holds(mask, (int)row.Cause))).Aggregate(1.0, (miss, row) => miss * (1 - row.Probability));
+    // What both axles have alike, told by the other: of two normal readings with a shared part, the mean and variance of one given the other (any text on the normal distribution);
+    // the other's is held at two standard deviations.
+    private static (double Mean, double Variance) WithOther(double mean, double own, double shared, Estimate? other)
+    {
+        if (other is not { } read) return (mean, own + shared);
+        var ofOther = own + shared + Math.Pow(read.StandardError, 2);
+        var off = Math.Max(-2 * Math.Sqrt(ofOther), Math.Min(2 * Math.Sqrt(ofOther), read.Value - mean));
+        return (mean + (shared / ofOther * off), own + shared - (shared * shared / ofOther));
+    }
+
+    private static double Chance(int mask, WearMark mark, AxleSigns signs) =>
+        1 - WearTable.Marks.Where(row => row.Mark == mark && (row.Cause == WearCause.Normal || Holds(mask, (int)row.Cause))).Aggregate(1.0, (miss, row) => miss * (1 - (row.Probability * Leak(row, signs))));
+
+    // A tyre that ran all its way elsewhere is taken for one that stayed less than half as often as one that ran three quarters of it.
+    private static double Leak(MarkChance row, AxleSigns signs) =>
+        row is { Cause: WearCause.Normal, Mark: WearMark.MovedOrTurned } && signs.ElsewhereShare is { } share ? Math.Max(0.45, 6 * Math.Pow(1 - share, 1.5)) : 1;
 
     // Student's t density of 7 degrees of freedom with this variance: Γ(4) = 6, Γ(3.5) = 15 √π / 8 (any table of the gamma function).
     private static double StudentLog(double x, double mean, double variance)
@@ -211,7 +255,7 @@ public sealed class DirectWeighingTests
         foreach (var mark in Enum.GetValues<WearMark>())
         {
             if (signs[mark] is null)
-                bits[(int)CheckTable.CheckFor(mark)] += Entropy(combinations.Sum(one => one.Share * Chance(one.Mask, mark))) - combinations.Sum(one => one.Share * Entropy(Chance(one.Mask, mark)));
+                bits[(int)CheckTable.CheckFor(mark)] += Entropy(combinations.Sum(one => one.Share * Chance(one.Mask, mark, signs))) - combinations.Sum(one => one.Share * Entropy(Chance(one.Mask, mark, signs)));
         }
 
         var open = -combinations.Sum(one => one.Share > 0 ? one.Share * Math.Log2(one.Share) : 0);
@@ -242,5 +286,5 @@ public sealed class DirectWeighingTests
         return sum;
     }
 
-    private readonly record struct Place(CarAxle At, TrackShare Share, DrivenAxle? Driven);
+    private readonly record struct Place(CarAxle At, TrackShare Share, DrivenAxle? Driven, AxleSigns Signs);
 }

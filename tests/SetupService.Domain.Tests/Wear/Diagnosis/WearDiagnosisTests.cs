@@ -42,8 +42,9 @@ public sealed class WearDiagnosisTests
         {
             var one = Diagnose(left, right);
             var other = Diagnose(right with { Position = WheelPosition.FrontLeft }, left with { Position = WheelPosition.FrontRight });
-            for (var cause = WearCause.LowNegativeCamber; cause <= WearCause.Normal; cause++)
+            for (var cause = WearCause.LowNegativeCamber; cause < WearCause.Normal; cause++)
                 Assert.Equal(one.Probability(cause, CarAxle.Front)!.Value, other.Probability(cause, CarAxle.Front)!.Value, 1e-9);
+            Assert.Equal(one.NormalProbability, other.NormalProbability, 1e-9);
         });
 
     [Fact]

@@ -15,7 +15,7 @@ namespace SetupService.Domain.Tests.Wear.SecondSimulation;
 public sealed class SecondCalibrationTests(ITestOutputHelper output)
 {
     private const int FirstSeed = 100_000;
-    private const int FirstSeedOfLong = 1_000_000;
+    private const int FirstSeedOfLong = 8_000_000;
     private const int Cars = 250;
     private const int CarsOfLong = 3000;
     private const double MeanTargetPoints = 5;
@@ -23,8 +23,7 @@ public sealed class SecondCalibrationTests(ITestOutputHelper output)
     // A few hundred cars scatter by more than thousands do.
     private const double MeanOfFewPoints = 6.5;
 
-    // The target is 12; what was reached, so that it does not get worse unseen.
-    private const double MostReachedPoints = 41;
+    private const double MostTargetPoints = 12;
 
     [Fact]
     public void A_few_hundred_cars_are_told_about_as_often_as_true()
@@ -47,6 +46,6 @@ public sealed class SecondCalibrationTests(ITestOutputHelper output)
         var told = ToldAgainstTrue.Ask(FirstSeedOfLong, CarsOfLong);
         output.WriteLine(told.Report());
         Assert.True(told.MeanOffPointsOfStatements() <= MeanTargetPoints, told.Report());
-        Assert.True(told.MostOffPoints() <= MostReachedPoints, told.Report());
+        Assert.True(told.MostOffPoints() <= MostTargetPoints, told.Report());
     }
 }

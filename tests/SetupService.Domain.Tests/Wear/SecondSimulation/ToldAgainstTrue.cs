@@ -41,10 +41,11 @@ internal sealed class ToldAgainstTrue
             var wear = new CarReader(chance, car).Read();
             var told = AskedDiagnosis.Tell(wear);
 
-            // Of an axle nobody read a tyre of nothing can be told; normal is of the whole car and stays.
+            // Of an axle nobody read a tyre of nothing can be told; normal is told of the axles that were read.
             foreach (var ((cause, axle), probability) in told)
             {
-                if (axle is null || wear.Tyres.Any(tyre => tyre.Axle == axle)) all.Add(cause, probability, truth.Contains((cause, axle)));
+                if (axle is null) all.Add(cause, probability, !truth.Any(one => wear.Tyres.Any(tyre => tyre.Axle == one.Axle)));
+                else if (wear.Tyres.Any(tyre => tyre.Axle == axle)) all.Add(cause, probability, truth.Contains((cause, axle)));
             }
 
             foreach (var axle in Axles.Where(axle => wear.Tyres.Any(tyre => tyre.Axle == axle)))

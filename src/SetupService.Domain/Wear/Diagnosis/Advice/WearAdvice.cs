@@ -110,8 +110,11 @@ public sealed class WearAdvice
         return null;
     }
 
-    private IReadOnlyList<WearAction> Of(CauseFinding finding) =>
-        Doubt(finding) is { } doubt ? [new(doubt)] : WearActions.Build(Study, finding, _units);
+    private IReadOnlyList<WearAction> Of(CauseFinding finding)
+    {
+        if (Doubt(finding) is { } doubt) return [new(doubt)];
+        return finding is { Cause: WearCause.SideDifference, Axle: { } at } && OneSidedWear.Find(Study, at) is { } corner ? [corner.Action()] : WearActions.Build(Study, finding, _units);
+    }
 
     private static bool IsSameGroup(WearCause one, WearCause other) => Array.Exists(Groups, group => group.Contains(one) && group.Contains(other));
 
@@ -159,8 +162,18 @@ public sealed class WearAdvice
     {
         var actions = new List<WearAction>();
         if (Doubted(at) is { } doubt) actions.Add(new(doubt));
+        var corner = OneSidedWear.Find(Study, at);
+        if (corner is not null)
+        {
+            actions.Add(corner.Action());
+            if (Study.Diagnosis.CausesOf(at, 0).FirstOrDefault(one => one.Cause == WearCause.SideDifference) is { } side) _acted.Add(side);
+        }
+
         foreach (var finding in Study.Diagnosis.CausesOf(at, LikelyOfUneven))
         {
+            // A corner at fault is looked at before the axle is set.
+            if (corner is not null && Groups[0].Contains(finding.Cause)) continue;
+
             // Even shoulders end the search for camber, whatever a model expects; shoulders known to be uneven have a cause, and its likeliest is acted on.
             if (IsSettled(finding) || _acted.Exists(other => other.Axle == at && IsSameGroup(other.Cause, finding.Cause))) continue;
             if (finding.Probability < Likely && !(voices.IsEven is false && Groups[0].Contains(finding.Cause))) continue;
@@ -183,11 +196,20 @@ public sealed class WearAdvice
         return asked.Value < 0 || Study.Case.Use.TrackLaps > 0 ? CamberStep.Build(Study, at, isMore: asked.Value > 0, _units) : null;
     }
 
-    /// <summary>True of too little or too much camber on an axle whose shoulders are worn evenly: there is nothing to act on.</summary>
+    /// <summary>
+    /// True where there is nothing to act on: too little or too much camber on an axle whose shoulders are worn evenly, and tyres of another place whose history is told, so that
+    /// their wear is read for the place where it happened.
+    /// </summary>
     public bool IsSettled(CauseFinding finding)
     {
         ArgumentNullException.ThrowIfNull(finding);
-        return finding is { Axle: { } at, Cause: WearCause.LowNegativeCamber or WearCause.HighNegativeCamber } && Study.ShortAt(at).IsEven is true;
+        if (finding.Axle is not { } at) return false;
+        return finding.Cause switch
+        {
+            WearCause.LowNegativeCamber or WearCause.HighNegativeCamber => Study.ShortAt(at).IsEven is true,
+            WearCause.MixedTyres => WearActions.IsHistoryTold(Study, at),
+            _ => false,
+        };
     }
 
     /// <summary>What to measure again at an axle before anything is set by it; null where its readings agree.</summary>
