@@ -54,6 +54,19 @@ public sealed class CatalogueTests(ServiceFixture fixture) : IClassFixture<Servi
         }
     }
 
+    [Fact]
+    public async Task A_camber_change_acts_at_the_axle_that_is_named()
+    {
+        var car = CatalogueCalls.Car(1);
+        car["camberChange"] = Requests.Check()["camberChange"]!.DeepClone();
+        var lines = await fixture.Client.CatalogueOf(Lines(car), Good + "\n");
+
+        var single = await fixture.Client.AnswerOf(Calls.Check, Requests.Check());
+        Assert.Equal(single.GetProperty("verdict").GetString(), lines[0].GetProperty("verdict").GetString());
+        Assert.Equal(single.CheckOf(single.GetProperty("governing").GetString()!).GetProperty("probableMm").GetRawText(), lines[0].GetProperty("probableMm").GetRawText());
+        Assert.NotEqual((await fixture.Client.CatalogueOf(Cars, Good + "\n"))[0].GetProperty("probableMm").GetRawText(), lines[0].GetProperty("probableMm").GetRawText());
+    }
+
     [Theory]
     [InlineData("text/csv", ',')]
     [InlineData("text/csv", ';')]
