@@ -122,8 +122,9 @@ internal sealed class BatchLines : IDisposable
             _writer.WriteString(Governing, EnumNames<CheckId>.EncodedOf(place));
         else
             _writer.WriteNull(Governing);
-        WriteRoom(sheet.GoverningMargin?.ProbableMm, ProbableMm);
-        WriteRoom(sheet.GoverningMargin?.WorstCaseMm, WorstCaseMm);
+        var margin = sheet.GoverningMargin;
+        WriteRoom(margin?.ProbableMm, ProbableMm);
+        WriteRoom(margin?.WorstCaseMm, WorstCaseMm);
         WriteNames(Failed, sheet.Failed);
         WriteNames(Cautioned, sheet.Cautioned);
         WriteNames(Unknown, sheet.Unknown);

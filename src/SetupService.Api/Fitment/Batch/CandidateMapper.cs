@@ -17,15 +17,17 @@ internal static class CandidateMapper
     /// <summary>The candidate; refused with every fault of its parts, where it has none, and where it names axles and none at once.</summary>
     public static MapResult<CarCandidate> Map(BatchCandidateLine line)
     {
+        if (line is { Candidate: { } only, Front: null, Rear: null })
+            return FitmentMapper.Map(only).TryGet(out var fitting, out var found) ? new CarCandidate(fitting) : found.Under("candidate");
         if (line is { Candidate: null, Front: null, Rear: null })
             return Nothing;
-        var refusal = line.Candidate is not null && (line.Front ?? line.Rear) is not null ? Both : null;
-        var all = Map(line.Candidate, "candidate", ref refusal);
+        var refusal = line.Candidate is not null ? Both : null;
+        Map(line.Candidate, "candidate", ref refusal);
         var front = Map(line.Front, "front", ref refusal);
         var rear = Map(line.Rear, "rear", ref refusal);
         if (refusal is not null)
             return refusal;
-        return all is { } one ? new CarCandidate(one) : new CarCandidate(front, rear);
+        return new CarCandidate(front, rear);
     }
 
     private static Fitting? Map(FittingDocument? document, string member, ref Refusal? refusal) =>

@@ -114,6 +114,9 @@ internal sealed class CandidateTable(JsonContract contract, ReadTimeout timeout,
     /// <summary>True where no cell is filled.</summary>
     private static bool IsBlank(SepReader.Row cells)
     {
+        // Most rows begin with a letter or digit, and need no look at their cells.
+        if (cells.Span is [var first, ..] && char.IsAsciiLetterOrDigit(first))
+            return false;
         for (var i = 0; i < cells.ColCount; i++)
         {
             if (!cells[i].Span.IsWhiteSpace())

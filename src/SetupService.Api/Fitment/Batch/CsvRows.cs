@@ -211,8 +211,7 @@ internal sealed class CsvRows(HttpResponse response, BatchRun run, VerdictFilter
 
     private void Next()
     {
-        _buffer.GetSpan(1)[0] = _separator;
-        _buffer.Advance(1);
+        _buffer.Write(new ReadOnlySpan<byte>(in _separator));
     }
 
     private static byte[][] Utf8(IReadOnlyList<string> words) => [.. words.Select(Encoding.UTF8.GetBytes)];

@@ -11,6 +11,10 @@ public sealed class CarSheet
 {
     private readonly CheckSheet _front = new();
     private readonly CheckSheet _rear = new();
+    private CheckSheet _tightest;
+
+    /// <summary>An empty sheet.</summary>
+    public CarSheet() => _tightest = _front;
 
     /// <summary>The front axle with what is put on it; null where nothing is.</summary>
     public CheckedAxle? Front { get; private set; }
@@ -29,30 +33,19 @@ public sealed class CarSheet
     public CheckIdSet DecidedBy { get; private set; }
 
     /// <summary>The checks that failed at either axle.</summary>
-    public CheckIdSet Failed => new((Front?.Sheet.Failed.Bits ?? 0) | (Rear?.Sheet.Failed.Bits ?? 0));
+    public CheckIdSet Failed { get; private set; }
 
     /// <summary>The checks that are a caution at either axle.</summary>
-    public CheckIdSet Cautioned => new((Front?.Sheet.Cautioned.Bits ?? 0) | (Rear?.Sheet.Cautioned.Bits ?? 0));
+    public CheckIdSet Cautioned { get; private set; }
 
     /// <summary>The checks that are unknown at either axle.</summary>
-    public CheckIdSet Unknown => new((Front?.Sheet.Unknown.Bits ?? 0) | (Rear?.Sheet.Unknown.Bits ?? 0));
+    public CheckIdSet Unknown { get; private set; }
 
     /// <summary>The place with least room in the worst case at either axle; null where no room is known.</summary>
-    public CheckId? Governing => Tightest?.Governing;
+    public CheckId? Governing => _tightest.Governing;
 
     /// <summary>The room there.</summary>
-    public Margin? GoverningMargin => Tightest?.GoverningMargin;
-
-    private CheckSheet Only => OneAxle.Sheet;
-
-    private CheckSheet? Tightest
-    {
-        get
-        {
-            if (Front?.Sheet is not { GoverningMargin: { } front } one) return Rear?.Sheet;
-            return Rear?.Sheet is { GoverningMargin: { } rear } other && rear.WorstCaseMm < front.WorstCaseMm ? other : one;
-        }
-    }
+    public Margin? GoverningMargin => _tightest.GoverningMargin;
 
     /// <summary>Evaluates a candidate on a car. Where both axles change, each is held against the other's new tyre.</summary>
     public void Evaluate(FitmentCar car, in CarCandidate candidate)
@@ -61,16 +54,24 @@ public sealed class CarSheet
         var (front, rear) = (candidate.On(car, CarAxle.Front), candidate.On(car, CarAxle.Rear));
         Front = Evaluate(car, CarAxle.Front, front, rear, _front);
         Rear = Evaluate(car, CarAxle.Rear, rear, front, _rear);
-        if (Front is null || Rear is null)
+        if (front is null || rear is null)
         {
-            (Verdict, DecidedBy) = (Only.Verdict, Only.DecidedBy);
+            CopyFrom(front is null ? _rear : _front);
             return;
         }
 
         Verdict = Gravity(_rear.Verdict) > Gravity(_front.Verdict) ? _rear.Verdict : _front.Verdict;
         DecidedBy = new(By(_front) | By(_rear));
+        (Failed, Cautioned, Unknown) = (new(_front.Failed.Bits | _rear.Failed.Bits), new(_front.Cautioned.Bits | _rear.Cautioned.Bits), new(_front.Unknown.Bits | _rear.Unknown.Bits));
+        _tightest = _front.GoverningMargin is not { } here || _rear.GoverningMargin?.WorstCaseMm < here.WorstCaseMm ? _rear : _front;
 
         uint By(CheckSheet sheet) => sheet.Verdict == Verdict ? sheet.DecidedBy.Bits : 0;
+    }
+
+    private void CopyFrom(CheckSheet sheet)
+    {
+        (Verdict, DecidedBy, Failed, Cautioned, Unknown) = (sheet.Verdict, sheet.DecidedBy, sheet.Failed, sheet.Cautioned, sheet.Unknown);
+        _tightest = sheet;
     }
 
     /// <summary>How grave a verdict is, from 0 for a pass.</summary>

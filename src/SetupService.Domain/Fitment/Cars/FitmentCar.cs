@@ -28,34 +28,42 @@ public sealed class FitmentCar(Vehicle vehicle, CarAxle? axle, CheckSettings set
 /// <summary>What is to be put on a car: one wheel and tyre for the axle the car names, else for all four corners; or one for the front, the rear or each.</summary>
 public readonly record struct CarCandidate
 {
-    private readonly Fitting? _all;
-    private readonly Fitting? _front;
-    private readonly Fitting? _rear;
+    // A fitting without a wheel is none.
+    private readonly Fitting _front;
+    private readonly Fitting _rear;
 
     /// <summary>A wheel and tyre for the axle the car names, and for both axles where it names none.</summary>
-    public CarCandidate(in Fitting fitting) => _all = fitting;
+    public CarCandidate(in Fitting fitting) => _front = _rear = fitting;
 
     /// <summary>What goes on each axle; null where that stays as it is. One of them at least is given.</summary>
-    public CarCandidate(in Fitting? front, in Fitting? rear) => (_front, _rear) = (front, rear);
+    public CarCandidate(in Fitting? front, in Fitting? rear)
+    {
+        _front = front.GetValueOrDefault();
+        _rear = rear.GetValueOrDefault();
+        NamesAxles = true;
+    }
+
+    /// <summary>True where the candidate itself says which axle each wheel and tyre goes on.</summary>
+    internal bool NamesAxles { get; }
 
     /// <summary>True where the whole car is asked about, because axles are named by the candidate or by nobody.</summary>
     public bool IsWhole(FitmentCar car)
     {
         ArgumentNullException.ThrowIfNull(car);
-        return _all is null || car.Axle is null;
+        return NamesAxles || car.Axle is null;
     }
 
     /// <summary>What goes on an axle of a car; null where nothing does.</summary>
     public Fitting? On(FitmentCar car, CarAxle axle)
     {
         ArgumentNullException.ThrowIfNull(car);
-        if (_all is not null) return car.Axle is { } named && named != axle ? null : _all;
-        return At(axle);
+        return !NamesAxles && car.Axle is { } named && named != axle ? null : At(axle);
     }
 
-    /// <summary>True where the candidate itself says which axle each wheel and tyre goes on.</summary>
-    internal bool NamesAxles => _all is null;
-
     /// <summary>What may go on an axle of any car; null where nothing does.</summary>
-    internal Fitting? At(CarAxle axle) => _all ?? (axle == CarAxle.Front ? _front : _rear);
+    internal Fitting? At(CarAxle axle)
+    {
+        var fitting = axle == CarAxle.Front ? _front : _rear;
+        return fitting.Wheel is null ? null : fitting;
+    }
 }
