@@ -1,4 +1,3 @@
-using System.Collections.Concurrent;
 using System.IO.Compression;
 using System.Security.Cryptography;
 using Microsoft.AspNetCore.ResponseCompression;
@@ -16,9 +15,11 @@ namespace SetupService.Api.Http;
 public sealed class CacheableBytes(string contentType, ReadOnlyMemory<byte> bytes) : IResult
 {
     private const int DigestBytes = 8;
+    private const string Brotli = "br";
 
     private readonly string _digest = Convert.ToHexStringLower(SHA256.HashData(bytes.Span).AsSpan(0, DigestBytes));
-    private readonly ConcurrentDictionary<string, byte[]> _compressed = [];
+    private byte[]? _brotli;
+    private byte[]? _gzip;
 
     /// <summary>The bytes.</summary>
     public ReadOnlyMemory<byte> Bytes => bytes;
@@ -43,7 +44,7 @@ public sealed class CacheableBytes(string contentType, ReadOnlyMemory<byte> byte
         if (compression is not null)
         {
             response.Headers.ContentEncoding = compression.EncodingName;
-            sent = _compressed.GetOrAdd(compression.EncodingName, Compress, bytes);
+            sent = compression.EncodingName == Brotli ? _brotli ??= Compress(Brotli, bytes) : _gzip ??= Compress(compression.EncodingName, bytes);
         }
 
         response.ContentType = contentType;
@@ -60,11 +61,11 @@ public sealed class CacheableBytes(string contentType, ReadOnlyMemory<byte> byte
         return codings.CheckRequestAcceptsCompression(context) ? codings.GetCompressionProvider(context) : null;
     }
 
-    // Kept on both sides, so it may take longer than an answer that is computed each time.
+    // Kept on both sides, so it may take longer than an answer that is computed each time. Two callers at once may both compress; either result serves.
     private static byte[] Compress(string coding, ReadOnlyMemory<byte> bytes)
     {
         using MemoryStream whole = new();
-        using (Stream stream = coding == "br" ? new BrotliStream(whole, CompressionLevel.Optimal, leaveOpen: true) : new GZipStream(whole, CompressionLevel.Optimal, leaveOpen: true))
+        using (Stream stream = coding == Brotli ? new BrotliStream(whole, CompressionLevel.Optimal, leaveOpen: true) : new GZipStream(whole, CompressionLevel.Optimal, leaveOpen: true))
             stream.Write(bytes.Span);
         return whole.ToArray();
     }
