@@ -75,22 +75,21 @@ public sealed record OrderCertainty(double Share, IReadOnlyList<string> Inputs, 
         // By how much an input moves what the first so many packages deliver.
         double[]? Effects(HandlingInput input, double by, int first)
         {
-            if (ofGiven.Varied(plan.Given, input, by) is not { } givenMoved) return null;
-            givenMoved = Read(givenMoved, givenMoved, given);
+            if (ofGiven.Varied(plan.Given, input, by, null, out var givenUse) is not { } givenMoved) return null;
+            givenMoved = Read(givenMoved, givenMoved);
             var effects = new double[first];
             for (var i = 0; i < first; i++)
             {
-                if (packages[i].Evaluated.Car is not { } car || ofPackages[i].Varied(car, input, by) is not { } figures) return null;
-                effects[i] = choice.Delivered(Read(figures, givenMoved, packages[i].Figures), givenMoved, trackShare) - delivered[i];
+                if (packages[i].Evaluated.Car is not { } car || ofPackages[i].Varied(car, input, by, givenUse, out _) is not { } figures) return null;
+                effects[i] = choice.Delivered(Read(figures, givenMoved), givenMoved, trackShare) - delivered[i];
             }
 
             return effects;
         }
 
-        // Where treads were read, they say how the car as given leans, whatever its inputs are; what is known of tread life stays as it is.
-        PackageFigures Read(PackageFigures figures, PackageFigures givenMoved, PackageFigures asEvaluated) => figures with
+        // Where treads were read, they say how the car as given leans, whatever its inputs are.
+        PackageFigures Read(PackageFigures figures, PackageFigures givenMoved) => figures with
         {
-            TreadLifeFactor = asEvaluated.TreadLifeFactor,
             Front = figures.Front with { OffFlatDeg = figures.Front.OffFlatDeg - (treadsSay.Front == 0 ? 0 : givenMoved.Front.MeanInclinationDeg - given.Front.MeanInclinationDeg) },
             Rear = figures.Rear with { OffFlatDeg = figures.Rear.OffFlatDeg - (treadsSay.Rear == 0 ? 0 : givenMoved.Rear.MeanInclinationDeg - given.Rear.MeanInclinationDeg) },
         };

@@ -103,16 +103,22 @@ public sealed class PackageEvaluator
     }
 
     /// <summary>What a car with another value of one input reaches, its camber as it is; null where a bend has no equilibrium.</summary>
-    public PackageFigures? Varied(StandingCar car, HandlingInput input, double byValue)
+    /// <param name="car">The car.</param>
+    /// <param name="input">The input.</param>
+    /// <param name="byValue">How much more of it.</param>
+    /// <param name="given">What wears the tyres of the car as given with the same input moved; null = this is that car.</param>
+    /// <param name="use">What wears this car's; null where it is not known.</param>
+    internal PackageFigures? Varied(StandingCar car, HandlingInput input, double byValue, TreadUse? given, out TreadUse? use)
     {
         ArgumentNullException.ThrowIfNull(car);
         ArgumentNullException.ThrowIfNull(input);
         var scaled = Scaled(car);
-        return Figures(car, input.Put(scaled, input.Read(scaled) + byValue), hasLife: false);
+        use = _life?.Use(car, input.Put(car.Stands, input.Read(car.Stands) + byValue));
+        return Figures(car, input.Put(scaled, input.Read(scaled) + byValue)) is { } figures ? figures with { TreadLifeFactor = _life?.Factor(use, given ?? use) } : null;
     }
 
     private EvaluatedPackage Reached(StandingCar car, IReadOnlyList<CamberSetting> settings) =>
-        Figures(car, Scaled(car), hasLife: true) is { } figures ? new(car, settings, figures) : Failure(car, settings);
+        Figures(car, Scaled(car)) is { } figures ? new(car, settings, figures with { TreadLifeFactor = _life?.Factor(_life.Use(car, car.Stands)) }) : Failure(car, settings);
 
     private EvaluatedPackage Failure(StandingCar car, IReadOnlyList<CamberSetting> settings) => new(car, settings, null) { Failure = _failure ?? CorneringFailure.TravelNotReached, Failed = _failed };
 
@@ -209,7 +215,7 @@ public sealed class PackageEvaluator
         return null;
     }
 
-    private PackageFigures? Figures(StandingCar car, HandlingCar scaled, bool hasLife)
+    private PackageFigures? Figures(StandingCar car, HandlingCar scaled)
     {
         var (front, rear) = (default(WeightedMean), default(WeightedMean));
         var (limit, frontLimit, rearLimit, hardest, shares) = ((double?)0.0, (double?)0.0, (double?)0.0, (double?)null, 0.0);
@@ -242,7 +248,7 @@ public sealed class PackageEvaluator
             MarginG = (rearLimit - frontLimit) / shares,
             Front = Axle(car, scaled, CarAxle.Front, frontLimit / shares, front.Value, TreadsSay.Front),
             Rear = Axle(car, scaled, CarAxle.Rear, rearLimit / shares, rear.Value, TreadsSay.Rear),
-            TreadLifeFactor = hasLife ? _life?.Factor(car) : null,
+            TreadLifeFactor = null,
         };
     }
 

@@ -61,7 +61,7 @@ public sealed class PlanWords(PlanCase plan, IReadOnlyList<OfferedPart> parts, P
         }
 
         var then = one.Evaluated.Settings.Count == 0 ? "have the alignment checked" : $"set {Cambers(one.Evaluated.Settings, first: true)}, have toe reset";
-        return ($"First {(one.Fit?.Checked.Count > 0 ? "try one wheel by hand over full travel and lock, then " : "")}have the parts fitted together, {then} and check the gaps around the wheels; read the treads after the next sessions before any further step.", one.Evaluated.Settings);
+        return ($"First {(one.Fit?.Checked.Count > 0 ? "try one wheel by hand over full travel and lock, then " : "")}have the {(one.Package.Count == 1 ? "part fitted" : "parts fitted together")}, {then} and check the gaps around the wheels; read the treads after the next sessions before any further step.", one.Evaluated.Settings);
     }
 
     /// <summary>A sum of money.</summary>

@@ -1,3 +1,4 @@
+using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Ride;
 using SetupService.Domain.Numerics;
 using SetupService.Domain.Vehicles;
@@ -17,34 +18,41 @@ internal sealed class TreadLife
     private readonly WearUse _bends;
     private readonly LearnedTread _front;
     private readonly LearnedTread _rear;
-    private readonly double _givenMm;
+    private readonly TreadUse _given;
 
     private TreadLife(PlanCase plan, WorkBudget budget, LearnedTread front, LearnedTread rear)
     {
         (_plan, _budget, _bends, _front, _rear) = (plan, budget, plan.Wear!.Case.Use, front, rear);
-        _givenMm = MostWornMm(front.Axle, rear.Axle);
+        _given = new(front.Axle, rear.Axle);
     }
 
     /// <summary>The life of a plan's treads; null where none were read that tell it, or the car is not used.</summary>
     public static TreadLife? Create(PlanCase plan, WorkBudget budget) =>
         plan.Wear is { Front: { } front, Rear: { } rear } && (plan.Use.RoadKm > 0 || plan.Use.TrackKm > 0) ? new(plan, budget, front, rear) : null;
 
-    /// <summary>By what the life of the tyre that ends first is multiplied; null where a tyre is another, or the car has no equilibrium in the bends its treads were learned in.</summary>
-    public double? Factor(StandingCar car)
+    /// <summary>What wears the tyres of a car; null where a tyre is another than the car's as given, or the car has no equilibrium in the bends its treads were learned in.</summary>
+    /// <param name="car">The car.</param>
+    /// <param name="stands">It as it stands, or a variation of that.</param>
+    public TreadUse? Use(StandingCar car, HandlingCar stands)
     {
-        if (ReferenceEquals(car, _plan.Given)) return 1;
+        if (ReferenceEquals(stands, _plan.Given.Stands)) return _given;
         if (IsOtherTyre(CarAxle.Front) || IsOtherTyre(CarAxle.Rear)) return null;
-        return TrackBends.Solve(car.Stands, car.Stated, _bends, _budget) is { } use && MostWornMm(use.Front, use.Rear) is > 0 and var mostMm ? _givenMm / mostMm : null;
+        return TrackBends.Solve(stands, car.Stated, _bends, _budget) is { } use ? new(use.Front, use.Rear) : null;
 
         bool IsOtherTyre(CarAxle at) => car.Stated.At(at).Tyre is var tyre && _plan.Given.Stated.At(at).Tyre is var before && (!Equals(tyre?.Marking, before?.Marking) || tyre?.Category != before?.Category);
     }
 
-    private double MostWornMm(AxleUse front, AxleUse rear) => Math.Max(MostWornMm(front, _front), MostWornMm(rear, _rear));
+    /// <summary>By what the life of the tyre that ends first is multiplied; null where it is not known.</summary>
+    /// <param name="use">What wears the tyres.</param>
+    /// <param name="given">What wears those it is compared with; null = of the car as given.</param>
+    public double? Factor(TreadUse? use, TreadUse? given = null) => use is not null && MostWornMm(use) is > 0 and var mostMm ? MostWornMm(given ?? _given) / mostMm : null;
 
-    private double MostWornMm(AxleUse axle, LearnedTread learned)
+    private double MostWornMm(TreadUse use) => Math.Max(MostWornMm(use.Front, _front), MostWornMm(use.Rear, _rear));
+
+    private double MostWornMm(AxleUse axle, LearnedTread tread)
     {
         Span<double> parameters = stackalloc double[TreadWearParameters.Count];
-        for (var i = 0; i < parameters.Length; i++) parameters[i] = learned.Parameter(i).Value;
+        for (var i = 0; i < parameters.Length; i++) parameters[i] = tread.Parameter(i).Value;
         var most = 0.0;
         var at = TreadZone.UsualPct;
         foreach (var wheel in (ReadOnlySpan<WheelUse>)[axle.Left, axle.Right])
@@ -56,3 +64,8 @@ internal sealed class TreadLife
         return most;
     }
 }
+
+/// <summary>What wears the four tyres of a car.</summary>
+/// <param name="Front">The front axle's.</param>
+/// <param name="Rear">The rear axle's.</param>
+internal sealed record TreadUse(AxleUse Front, AxleUse Rear);
