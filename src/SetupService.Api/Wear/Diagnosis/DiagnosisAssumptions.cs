@@ -3,6 +3,7 @@ using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Wear.Diagnosis;
 using SetupService.Domain.Wear.Diagnosis.Advice;
+using SetupService.Domain.Wear.Pressures;
 using SetupService.Domain.Wear.Readings;
 using SetupService.Domain.Wear.TreadWear;
 
@@ -39,22 +40,20 @@ internal static class DiagnosisAssumptions
             var (tyre, place) = (car.Request.Tyres[i], FormattableString.Invariant($"/tyres/{i}"));
             var hasDepths = tyre.DepthMm is not null || tyre.Zones is not null;
             if (hasDepths && tyre.NewDepthMm is null)
-                list.Add(Part(place + "/newDepthMm", TreadFigures.UsualNewDepthMm.Value, null, CommonPractice, "It only sets the scale of wear; its uncertainty is taken as 0.6 mm (0.8/32 in)."));
+                list.Add(Part(place + "/newDepthMm", TreadFigures.UsualNewDepthMm.Value, null, CommonPractice, "It only sets the scale of wear; its uncertainty is taken as a twelfth of it."));
             if (hasDepths && tyre.GaugeErrorMm is null)
-                list.Add(Part(place + "/gaugeErrorMm", TreadDepths.UsualGaugeErrorMm, null, Judgement, "A hand gauge in ordinary use; a laboratory's reading is good to 0.044 mm, 0.06/32 in (Tire Sci. Technol. 4(2))."));
+                list.Add(Part(place + "/gaugeErrorMm", TreadDepths.UsualGaugeErrorMm, null, Judgement, "A hand gauge in ordinary use; a laboratory's reading is some six times as close (Tire Sci. Technol. 4(2))."));
             if (tyre.DepthMm is not null)
                 list.Add(Part(place + "/depthMm", TreadZone.UsualPct.Outer, null, CommonPractice, "Value is where outer was read, percent across from the outer edge; centre is taken at 50, inner at 85."));
             if (tyre.PressureKpa is { Cold: null, Hot: not null, AimHot: not null })
             {
-                list.Add(Part(place + "/pressureKpa/cold", PressureSteps.ColdByHot, null, CommonPractice, "Without the cold pressure the warming is unknown. Value is the change of the cold setting by the change hot that it makes: 20 °C to 60 °C of gas, by absolute temperatures.")
+                list.Add(Part(place + "/pressureKpa/cold", TypicalRise.ColdByHot.Value, null, TypicalRise.Source, "Without the cold pressure the warming is unknown. Value is the change of the cold setting by the change hot that it makes, by absolute temperatures of a gas that warms as it usually does on a track.")
                     with
-                { Plausible = new PlausibleResponse { Lower = PressureSteps.LeastColdByHot, Upper = PressureSteps.MostColdByHot } });
+                { Plausible = new PlausibleResponse { Lower = TypicalRise.ColdByHot.Lower, Upper = TypicalRise.ColdByHot.Upper } });
             }
 
             if (tyre is { TemperatureC: not null, TemperatureBy: null })
                 list.Add(Part(place + "/temperatureBy", null, "infrared", Judgement, "The less exact thermometer is taken."));
-            if (tyre is { TemperatureC: not null, SecondsAfterLap: null })
-                list.Add(Part(place + "/secondsAfterLap", 60, null, Judgement, "The cooling time is not given; it only widens the reading's error."));
         }
     }
 

@@ -74,7 +74,7 @@ internal static class TemperaturesAssumptions
         {
             list.Add(Part("/airPressureKpa", readings.Conditions.AirKpa, null, "ISO 2533 standard atmosphere, constants from memory", request.AltitudeM is null
                 ? "Neither air pressure nor altitude is given; sea level is taken."
-                : "The air's pressure is not given; it is the standard atmosphere's at the altitude, which the weather moves by a few kPa."));
+                : "The air's pressure is not given; it is the standard atmosphere's at the altitude, which the weather moves by a few percent."));
         }
 
         if (request.ColdTemperatureC is not null)

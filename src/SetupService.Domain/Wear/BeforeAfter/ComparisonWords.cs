@@ -153,7 +153,7 @@ public static class ComparisonWords
 
     private static string Use(ComparedClock clock, double use, UnitSystem units, string more = "")
     {
-        if (clock == ComparedClock.Road) return Prose.Write(units, $"{use * TyreUse.Road1000Km.RoadKm:km}{more}");
+        if (clock == ComparedClock.Road) return $"{RoadWords.About(units, use * TyreUse.Road1000Km.RoadKm)}{more}";
         var laps = Math.Ceiling(use - 1e-9);
         return FormattableString.Invariant($"{laps:0}{more} {(laps == 1 ? "lap" : "laps")}");
     }

@@ -7,7 +7,7 @@ namespace SetupService.Domain.Wear.Diagnosis;
 internal static class CauseScope
 {
     // A mark as likely as this by a cause alone belongs to it.
-    private const double Belongs = 0.3;
+    private const double Belongs = 0.25;
     private const double PressureShare = 0.07;
 
     /// <summary>The tyres; all of the axle that were read where none shows it alone, and both where none was read.</summary>

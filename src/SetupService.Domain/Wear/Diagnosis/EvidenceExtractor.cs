@@ -16,10 +16,6 @@ internal static class EvidenceExtractor
     // A pressure gauge's error by the usual pressure, percent; common practice, no source.
     private const double PressureErrorPct = 1;
 
-    // What a minute's wait adds, °C; judgement.
-    private const double ErrorOfWaitCPerS = 0.012;
-
-    private const double UsualWaitS = 60;
     private const double WeeksApart = 26;
     private const double DepthsApartMm = 1;
     private const double MovedShare = 0.5;
@@ -87,7 +83,7 @@ internal static class EvidenceExtractor
     }
 
     private static double ErrorC(TyreReading tyre) =>
-        ThermometerErrors.StandardErrorC(tyre.TemperatureBy ?? Thermometer.Infrared) + (ErrorOfWaitCPerS * (tyre.SecondsAfterLap ?? UsualWaitS));
+        ThermometerErrors.StandardErrorC(tyre.TemperatureBy ?? Thermometer.Infrared);
 
     private static void Pressure(AxleSigns signs, TyreReading? left, TyreReading? right)
     {

@@ -8,7 +8,7 @@ namespace SetupService.Domain.Wear.Diagnosis;
 
 /// <summary>
 /// What each cause does to what is read: the whole of the diagnosis' knowledge, a source beside each row. Which way a sign goes is the source's;
-/// how far, and how often, is our judgement, held to simulated cars (docs/methods/wear-diagnosis), unless the source gives a number.
+/// how far, and how often, is our judgement, between two simulations of cars (docs/methods/wear-diagnosis), unless the source gives a number.
 /// </summary>
 public static class WearTable
 {
@@ -46,7 +46,7 @@ public static class WearTable
     public static IReadOnlyList<SignBaseline> Baselines { get; } =
     [
         new(ShoulderDifference, 0.03, -0.23, 0.20, 0.15, Grooves + "; with the camber of a track car the road takes the inner shoulder"),
-        new(ShoulderDifferenceAcrossAxle, 0, 0, 0.13, 0.16, Practice) { SharedOfTrack = 0.35 },
+        new(ShoulderDifferenceAcrossAxle, 0, 0, 0.13, 0.16, Practice + "; most tracks turn one way more than the other") { SharedOfTrack = 0.35 },
         new(CrownDifference, -0.08, -0.06, 0.09, 0.05, Service + ": shoulders by cornering") { Shared = 0.05, SharedOfTrack = 0.12 },
         new(CrownDifferenceAcrossAxle, 0, 0, 0.06, 0.04, Practice),
         new(SideWearRatio, 0, 0, 0.10, 0.10, Practice) { SharedOfTrack = 0.12 },

@@ -27,7 +27,7 @@ public static class ForecastUnits
 
     /// <summary>A use by its main clock: laps where there are any, else kilometres.</summary>
     public static string MainUse(UnitSystem units, TyreUse use, double times) =>
-        use.TrackLaps == 0 ? Prose.Write(units, $"{use.RoadKm * times:km}") : Laps(use.TrackLaps * times);
+        use.TrackLaps == 0 ? RoadWords.About(units, use.RoadKm * times) : Laps(use.TrackLaps * times);
 
     /// <summary>Wear on track, of a hundred laps, so that it has digits to read.</summary>
     public static string Per100Laps(UnitSystem units, double mmPerLap) => Prose.Write(units, $"{100 * mmPerLap:treadFine} per 100 laps");
@@ -41,11 +41,11 @@ public static class ForecastUnits
     /// <param name="times">How much use from now, not negative.</param>
     public static string After(UnitSystem units, TyreUse use, double times)
     {
-        if (use.TrackLaps == 0) return use.RoadKm * times < 1 ? "now" : Prose.Write(units, $"after another {use.RoadKm * times:km}");
+        if (use.TrackLaps == 0) return use.RoadKm * times < 1 ? "now" : $"after another {RoadWords.About(units, use.RoadKm * times)}";
         var laps = Whole(use.TrackLaps * times);
         if (laps < 1) return "now";
         var more = FormattableString.Invariant($"after {laps:0} more {(laps == 1 ? "lap" : "laps")}");
-        return use.RoadKm == 0 ? more : Prose.Write(units, $"{more} with {use.RoadKm * times:km} on the road");
+        return use.RoadKm == 0 ? more : $"{more} with {RoadWords.About(units, use.RoadKm * times)} on the road";
     }
 
     private static double Whole(double laps) => Math.Round(laps, MidpointRounding.AwayFromZero);
@@ -53,8 +53,8 @@ public static class ForecastUnits
     /// <summary>A use as driven: kilometres, laps, or both.</summary>
     public static string Use(UnitSystem units, TyreUse use, double times) => use switch
     {
-        { TrackLaps: 0 } => Prose.Write(units, $"{use.RoadKm * times:km}"),
+        { TrackLaps: 0 } => RoadWords.About(units, use.RoadKm * times),
         { RoadKm: 0 } => Laps(use.TrackLaps * times),
-        _ => Prose.Write(units, $"{Laps(use.TrackLaps * times)} with {use.RoadKm * times:km} on the road"),
+        _ => $"{Laps(use.TrackLaps * times)} with {RoadWords.About(units, use.RoadKm * times)} on the road",
     };
 }

@@ -23,6 +23,12 @@ public static class TypicalRise
     /// <summary>The cold tyre where its temperature is not given, °C.</summary>
     public const double UsualColdC = 20;
 
+    /// <summary>
+    /// A change of the cold setting by the change of the hot pressure it makes, with the range of the rise, from a cold tyre as warm as usual: absolute pressures scale with absolute
+    /// temperature at constant volume.
+    /// </summary>
+    public static Uncertainty ColdByHot { get; } = new(1 / Ratio(RiseC, null), 1 / Ratio(MostRiseC, null), 1 / Ratio(LeastRiseC, null), Uncertainty.NinetyPct);
+
     /// <summary>What a hot gauge pressure reads cold, kPa, with the range of the rise.</summary>
     /// <param name="hotKpa">Hot gauge pressure, kPa.</param>
     /// <param name="airKpa">Absolute pressure of the air, kPa.</param>

@@ -9,9 +9,9 @@ namespace SetupService.Domain.Tests.Wear.Diagnosis;
 /// <summary>What readings of an axle come down to, worked by hand from the definitions of <see cref="WearSign"/> and <see cref="WearMark"/>.</summary>
 public sealed class EvidenceExtractorTests
 {
-    // Needle 20 s after the lap: 1.5 + 0.012 · 20 = 1.74 °C a reading; infrared after the usual minute 2.5 + 0.72 = 3.22 °C (the extractor's judgement).
-    private const double LeftC = 1.74;
-    private const double RightC = 3.22;
+    // One reading with a needle and by infrared, as the temperatures call has it (common practice, no source).
+    private const double LeftC = 1.5;
+    private const double RightC = 2.5;
 
     private static readonly TyreReading Left = new()
     {
@@ -113,6 +113,21 @@ public sealed class EvidenceExtractorTests
     {
         Assert.Equal(isMoved, Extract([Left with { History = [new(at, 100, null, isTurned)] }, Right])[WearMark.MovedOrTurned]);
         Assert.Null(Extract([Left, Right])[WearMark.MovedOrTurned]);
+    }
+
+    // Half of the way elsewhere marks a tyre as moved; a quarter leaves open what the wear shows.
+    [Theory]
+    [InlineData(100, 900, null)]
+    [InlineData(250, 750, null)]
+    [InlineData(500, 500, true)]
+    [InlineData(900, 100, true)]
+    [InlineData(20, 980, false)]
+    public void A_tyre_is_moved_by_its_share_of_the_way(double elsewhereKm, double hereKm, bool? isMoved)
+    {
+        var signs = Extract([Left with { History = [new(WheelPosition.RearLeft, elsewhereKm, null, false), new(WheelPosition.FrontLeft, hereKm, null, false)] }, Right]);
+
+        Assert.Equal(isMoved, signs[WearMark.MovedOrTurned]);
+        Assert.Equal(isMoved is true ? elsewhereKm / 1000 : null, signs.ElsewhereShare);
     }
 
     // 225/45R17 goes on rims of 7 to 8.5 in (from memory, ETRTO): both ends are permitted.

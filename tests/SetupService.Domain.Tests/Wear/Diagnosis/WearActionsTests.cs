@@ -13,12 +13,12 @@ namespace SetupService.Domain.Tests.Wear.Diagnosis;
 public sealed class WearActionsTests
 {
     // Absolute pressures scale alike when a tyre warms (ideal gas law at constant volume), so a change hot is (200 + 101.325) / (240 + 101.325)
-    // = 0.882810 of it cold; without a cold pressure the usual share of 0.88 (20 °C to 60 °C: 293 / 333 K = 0.880). A step is at most 20 kPa.
+    // = 0.882810 of it cold; without a cold pressure by the usual rise of 45 °C over 20 °C: 293.15 / 338.15 K = 0.866923. A step is at most 20 kPa.
     [Theory]
     [InlineData(200.0, 240.0, 220.0, -20 * 0.882810, -18, 182.0)]
     [InlineData(200.0, 240.0, 200.0, -40 * 0.882810, -20, 180.0)]
-    [InlineData(null, 240.0, 220.0, -20 * 0.88, -18, null)]
-    [InlineData(null, 300.0, 240.0, -60 * 0.88, -20, null)]
+    [InlineData(null, 240.0, 220.0, -20 * 0.866923, -17, null)]
+    [InlineData(null, 300.0, 240.0, -60 * 0.866923, -20, null)]
     public void A_hot_aim_changes_the_cold_setting_by_the_warming(double? coldKpa, double hotKpa, double aimHotKpa, double wholeKpa, double stepKpa, double? settingKpa)
     {
         var action = Assert.Single(Pressures(WearCause.OverInflation, new(coldKpa, hotKpa, null, aimHotKpa)));
@@ -29,10 +29,10 @@ public sealed class WearActionsTests
         Assert.NotNull(action.Until);
     }
 
-    // Without the cold pressure the change is open by the warming: 60 kPa times 0.94 less 0.83, of which 90 % is the whole width, beside the gauge's 3 kPa.
+    // Without the cold pressure the change is open by the warming: by a rise of 20 to 70 °C, 60 kPa times 293.15 / 313.15 less 293.15 / 363.15 K, of which 90 % is the whole width, beside the gauge's 3 kPa.
     [Fact]
     public void A_warming_that_nobody_told_widens_the_change() =>
-        Assert.Equal(Math.Sqrt(9 + Math.Pow(60 * 0.11 / (2 * 1.6448536), 2)), Assert.Single(Pressures(WearCause.OverInflation, new(null, 300, null, 240))).ColdPressureKpa!.Value.StandardError, 1e-5);
+        Assert.Equal(Math.Sqrt(9 + Math.Pow(60 * 293.15 * ((1 / 313.15) - (1 / 363.15)) / (2 * 1.6448536), 2)), Assert.Single(Pressures(WearCause.OverInflation, new(null, 300, null, 240))).ColdPressureKpa!.Value.StandardError, 1e-5);
 
     [Fact]
     public void A_cold_aim_counts_before_a_hot_one() =>

@@ -3,13 +3,10 @@ using Xunit.Abstractions;
 namespace SetupService.Domain.Tests.Wear.SecondSimulation;
 
 /// <summary>
-/// What the diagnosis tells of cars it was not made on: a simulator written apart from its table and from the first simulator. The daily test asks of a
-/// few hundred cars; the long one of thousands from other seeds, and prints the figures. Nothing of either simulator is moved to meet them.
+/// What the diagnosis tells of cars of a simulator written apart from the first one. The daily test asks of a few hundred cars; the long one of thousands from other seeds, and
+/// prints the figures. Nothing of either simulator is moved to meet them; how signs are weighed was developed on cars of seeds 2,000,000 to 5,002,999.
 /// <para>
-/// Targets: every statement alike at most 5 points off on average, and no bin of 300 off by more than 12. The first run after the table was frozen
-/// (2026-11-30, 3,000 cars, 43,493 statements): 4.1 points on average, met; the most 39 points, not met: what is told at 50 to 90 % is true in 37 to
-/// 46 %, what is told at 97 % in 68 %. Too sure are side differences, under-inflation and too little camber; not sure enough are mixed tyres, weak dampers
-/// and too much camber.
+/// Targets: every statement alike at most 5 points off on average, and no bin of 300 off by more than 12. History of the figures: docs/methods/wear-diagnosis.
 /// </para>
 /// </summary>
 public sealed class SecondCalibrationTests(ITestOutputHelper output)

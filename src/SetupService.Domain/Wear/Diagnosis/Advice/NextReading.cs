@@ -42,7 +42,7 @@ internal static class NextReading
             if (wear.Use.TrackLaps is > 0 and var laps && TrackShare.Compute(wear.Use).Value >= CountsByLaps)
                 return Bounded(laps * needMm / wornMm, laps * ofRest, LapSteps, LeastLaps, MostLaps) is { } count ? Prose.Write(units, $"in {count:n} laps") : Now;
             if (wear.Use.RoadKm is > 0 and var roadKm)
-                return Bounded(roadKm * needMm / wornMm, roadKm * ofRest, KmSteps, LeastKm, MostKm) is { } km ? Prose.Write(units, $"in {km:km}") : Now;
+                return Bounded(roadKm * needMm / wornMm, roadKm * ofRest, KmSteps, LeastKm, MostKm) is { } km ? $"in {RoadWords.About(units, km)}" : Now;
             if (leftMm < needMm) return Now;
         }
 

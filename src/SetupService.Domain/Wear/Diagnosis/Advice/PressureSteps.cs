@@ -15,18 +15,6 @@ public static class PressureSteps
     /// <summary>The most of one step, kPa.</summary>
     public const double MostKpa = 20;
 
-    /// <summary>
-    /// A change of the cold setting by the change of the hot pressure it makes, where nobody told how the tyre warms: absolute pressures scale with absolute temperature at constant
-    /// volume, so 293 K by 333 K, from some 20 °C to some 60 °C of gas; 0.83 where it warms to 80 °C, 0.94 to 40 °C (common practice, no source).
-    /// </summary>
-    public const double ColdByHot = 0.88;
-
-    /// <inheritdoc cref="ColdByHot" />
-    public const double LeastColdByHot = 0.83;
-
-    /// <inheritdoc cref="ColdByHot" />
-    public const double MostColdByHot = 0.94;
-
     private const double GaugeErrorKpa = 3;
 
     /// <summary>One action for each tyre that has an aim; one without an amount where none has.</summary>
@@ -56,8 +44,8 @@ public static class PressureSteps
         else if (tyre.Pressure is { HotKpa: { } hot, AimHotKpa: { } aimHot })
         {
             // At the same warming gauge pressure and its change scale alike, nearly: both are counted from the atmosphere's.
-            var byWarming = coldKpa is { } now ? (now + StandardAtmosphere.SeaLevelKpa) / (hot + StandardAtmosphere.SeaLevelKpa) : ColdByHot;
-            var ofWarming = coldKpa is null ? (aimHot - hot) * (MostColdByHot - LeastColdByHot) / (2 * Uncertainty.StandardErrorsAtNinetyPct) : 0;
+            var byWarming = coldKpa is { } now ? (now + StandardAtmosphere.SeaLevelKpa) / (hot + StandardAtmosphere.SeaLevelKpa) : TypicalRise.ColdByHot.Value;
+            var ofWarming = coldKpa is null ? (aimHot - hot) * (TypicalRise.ColdByHot.Upper - TypicalRise.ColdByHot.Lower) / (2 * Uncertainty.StandardErrorsAtNinetyPct) : 0;
             (change, byHot) = (new((aimHot - hot) * byWarming, Math.Sqrt((GaugeErrorKpa * GaugeErrorKpa) + (ofWarming * ofWarming))), true);
         }
         else
