@@ -6,7 +6,6 @@ using SetupService.Api.Http.Documents;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Planning;
-using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Plans;
 

@@ -2,7 +2,6 @@ using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
-using SetupService.Domain.Handling.Ride;
 using SetupService.Domain.Planning;
 using SetupService.Domain.Vehicles;
 

@@ -1,6 +1,5 @@
 using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
-using SetupService.Domain.Handling.CamberTarget;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Planning;
 using SetupService.Domain.Vehicles;

@@ -1,6 +1,5 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using SetupService.Api.Http;
 using SetupService.Api.Http.Documents;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Answers;

@@ -1,7 +1,6 @@
 using SetupService.Domain.Handling.CamberTarget;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Handling.Ride;
-using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Diagnosis;
 using SetupService.Domain.Wear.Readings;
 

@@ -1,5 +1,3 @@
-using SetupService.Domain.Answers;
-
 namespace SetupService.Domain.Planning;
 
 /// <summary>

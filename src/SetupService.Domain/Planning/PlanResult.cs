@@ -1,5 +1,3 @@
-using SetupService.Domain.Answers;
-
 namespace SetupService.Domain.Planning;
 
 /// <summary>What comes of a plan: the packages worth choosing between, the recommended one, what was rejected, and how the choice changes.</summary>

@@ -1,6 +1,5 @@
 using System.Globalization;
 using SetupService.Domain.Answers;
-using SetupService.Domain.Handling.CamberTarget;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Planning;
