@@ -36,7 +36,7 @@ internal static class PlanAnswers
             Method = "plan",
             Edition = Edition.Current,
             Assumptions = [.. Assumptions(planned)],
-            Cautions = CautionResponse.From([.. Worn(planned), .. PlanCautions.For(parts), .. plan.Given.Stated.SuspensionCautions(units)]),
+            Cautions = CautionResponse.From([.. Worn(planned).Where(one => !PlanCautions.For(parts).Any(other => other.Code == one.Code)), .. PlanCautions.For(parts), .. plan.Given.Stated.SuspensionCautions(units)]),
         };
 
         PlanRecommendationResponse Recommended(JudgedPackage one)
