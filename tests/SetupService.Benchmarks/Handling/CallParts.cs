@@ -76,7 +76,7 @@ internal static class CallParts
         var reader = ServiceContract.Instance.ReaderOf<RideRequest>();
         if (!reader.TryRead(body, out var request) || !VehicleMapper.Map(request.Vehicle).TryGet(out var vehicle, out _)) throw new InvalidOperationException();
         var car = RideEvaluation.AsGiven(vehicle, UnitSystem.Metric) ?? throw new InvalidOperationException();
-        var answer = RideAnswers.Create(car, null, DampingRange.RoadAndTrack, UnitSystem.Metric);
+        var answer = RideAnswers.Create(car, null, DampingRange.RoadAndTrack, UnitSystem.Metric, RideDetail.Full);
         var buffer = new ArrayBufferWriter<byte>(65_536);
         using var writer = new Utf8JsonWriter(buffer, new JsonWriterOptions { SkipValidation = true });
         Time("ride",
@@ -84,7 +84,7 @@ internal static class CallParts
             ("map the vehicle", () => VehicleMapper.Map(request.Vehicle).TryGet(out _, out _)),
             ("the car standing", () => StandingCar.AsGiven(vehicle)),
             ("stops met in a turn", () => StopMetInTurn.Compute(car.Stands)),
-            ("the answer made", () => RideAnswers.Create(car, null, DampingRange.RoadAndTrack, UnitSystem.Metric)),
+            ("the answer made", () => RideAnswers.Create(car, null, DampingRange.RoadAndTrack, UnitSystem.Metric, RideDetail.Full)),
             ("the answer written", () =>
             {
                 buffer.ResetWrittenCount();

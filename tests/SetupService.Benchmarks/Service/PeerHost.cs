@@ -30,6 +30,9 @@ internal static class PeerHost
         RideAnswer? ride = null;
         app.MapPost(PeeredCall.Ride.PreparePath, (RideAnswer answer) => { ride = answer; });
         app.MapPost(PeeredCall.Ride.PeerPath, (RideRequest request) => TypedResults.Ok(ride));
+        RideAnswer? rideAxles = null;
+        app.MapPost(PeeredCall.RideAxles.PreparePath, (RideAnswer answer) => { rideAxles = answer; });
+        app.MapPost(PeeredCall.RideAxles.PeerPath, (RideRequest request) => TypedResults.Ok(rideAxles));
         app.Run();
         return 0;
     }

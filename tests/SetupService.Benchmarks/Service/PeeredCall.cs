@@ -21,7 +21,9 @@ internal sealed record PeeredCall(string Path, string Peer, string Example)
 
     public static PeeredCall Ride { get; } = new("/v1/handling/ride", "ride", "ride.request.json");
 
-    public static IReadOnlyList<PeeredCall> All { get; } = [Check, Sweep, Cornering, Turn, Ride];
+    public static PeeredCall RideAxles { get; } = new("/v1/handling/ride?detail=axles", "ride-axles", "ride.request.json");
+
+    public static IReadOnlyList<PeeredCall> All { get; } = [Check, Sweep, Cornering, Turn, Ride, RideAxles];
 
     public string PeerPath => "/peer/" + Peer;
 

@@ -9,21 +9,21 @@ namespace SetupService.Api.Handling.Ride;
 internal static class RideAnswers
 {
     /// <summary>The answer: of the car after the change where there is one.</summary>
-    public static RideAnswer Create(RideEvaluation car, RideEvaluation? before, DampingRange range, UnitSystem units) => new()
+    public static RideAnswer Create(RideEvaluation car, RideEvaluation? before, DampingRange range, UnitSystem units, RideDetail detail) => new()
     {
-        Front = Axle(car, before, CarAxle.Front, range),
-        Rear = Axle(car, before, CarAxle.Rear, range),
+        Front = Axle(car, before, CarAxle.Front, range, detail),
+        Rear = Axle(car, before, CarAxle.Rear, range, detail),
         FlatRide = Flat(car),
         Before = before is null ? null : new RideStateResponse
         {
-            Front = Axle(before, null, CarAxle.Front, range),
-            Rear = Axle(before, null, CarAxle.Rear, range),
+            Front = Axle(before, null, CarAxle.Front, range, detail),
+            Rear = Axle(before, null, CarAxle.Rear, range, detail),
             FlatRide = Flat(before),
         },
-        Unknown = [.. RideGaps.Find(car, before), .. car.Car.Unknown.Select(RideGaps.OfChange)],
+        Unknown = [.. RideGaps.Find(car, before, detail), .. car.Car.Unknown.Select(RideGaps.OfChange)],
         Method = "ride",
         Edition = Edition.Current,
-        Assumptions = RideAssumptions.List(car, before),
+        Assumptions = RideAssumptions.List(car, before, detail),
         Cautions = CautionResponse.From([.. RideCautions.Build(car.Front, car.Rear, units), .. car.Stated.SuspensionCautions(units)]),
     };
 
@@ -33,7 +33,7 @@ internal static class RideAnswers
         return new FlatRideResponse { FrequencyRatio = flat.FrequencyRatio, IsFlat = flat.IsFlat, Text = RideWords.Flat(flat) };
     }
 
-    private static RideAxleResponse Axle(RideEvaluation car, RideEvaluation? before, CarAxle at, DampingRange range)
+    private static RideAxleResponse Axle(RideEvaluation car, RideEvaluation? before, CarAxle at, DampingRange range, RideDetail detail)
     {
         var isFront = at == CarAxle.Front;
         var axle = isFront ? car.Front : car.Rear;
@@ -58,7 +58,7 @@ internal static class RideAnswers
             BumpLeftMm = axle.BumpLeftMm,
             DroopLeftMm = axle.DroopLeftMm,
             StopMetAtVerticalG = axle.StopMetAtG,
-            StopMetAtLateralG = car.StopMetAtLateralG(at),
+            StopMetAtLateralG = detail == RideDetail.Full ? car.StopMetAtLateralG(at) : null,
             CoilClearanceMm = axle.CoilClearanceMm,
             SeatedAtDroopMm = axle.SeatedAtDroopMm,
             Dampers = new DampersResponse
@@ -77,8 +77,8 @@ internal static class RideAnswers
 internal static class RideGaps
 {
     /// <summary>Of the car, and of the car before where something was changed.</summary>
-    public static IEnumerable<UnknownResponse> Find(RideEvaluation car, RideEvaluation? before) =>
-        Find(car, "").Concat(before is null ? [] : Find(before, "/before"));
+    public static IEnumerable<UnknownResponse> Find(RideEvaluation car, RideEvaluation? before, RideDetail detail) =>
+        Find(car, "", detail).Concat(before is null ? [] : Find(before, "/before", detail));
 
     /// <summary>What a change moves by an amount nobody can tell.</summary>
     public static UnknownResponse OfChange(ChangeGap gap) => UnknownResponse.Create(
@@ -86,10 +86,10 @@ internal static class RideGaps
         gap.Reason,
         [.. gap.Needs.Select(need => "/vehicle" + need)]);
 
-    private static IEnumerable<UnknownResponse> Find(RideEvaluation car, string place) =>
-        Find(car, CarAxle.Front, $"{place}/front").Concat(Find(car, CarAxle.Rear, $"{place}/rear"));
+    private static IEnumerable<UnknownResponse> Find(RideEvaluation car, string place, RideDetail detail) =>
+        Find(car, CarAxle.Front, $"{place}/front", detail).Concat(Find(car, CarAxle.Rear, $"{place}/rear", detail));
 
-    private static IEnumerable<UnknownResponse> Find(RideEvaluation car, CarAxle at, string place)
+    private static IEnumerable<UnknownResponse> Find(RideEvaluation car, CarAxle at, string place, RideDetail detail)
     {
         var (axle, heightMm) = at == CarAxle.Front ? (car.Front, car.HeightMm.Front) : (car.Rear, car.HeightMm.Rear);
         var given = at == CarAxle.Front ? "/vehicle/front" : "/vehicle/rear";
@@ -116,6 +116,10 @@ internal static class RideGaps
         else if (car.Stands.WheelbaseMm is null)
         {
             yield return Gap("/stopMetAtLateralG", "needs wheelbaseMm", "/vehicle/wheelbaseMm");
+        }
+        else if (detail != RideDetail.Full)
+        {
+            yield return Gap("/stopMetAtLateralG", "not asked for; detail=full works it out");
         }
         else if (car.StopMetAtLateralG(at) is null)
         {

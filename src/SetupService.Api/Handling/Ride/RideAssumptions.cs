@@ -14,10 +14,10 @@ internal static class RideAssumptions
         "A progressive spring or a digressive damper has other figures at other travels and speeds.");
 
     /// <summary>All of it.</summary>
-    public static AssumptionResponse[] List(RideEvaluation car, RideEvaluation? before)
+    public static AssumptionResponse[] List(RideEvaluation car, RideEvaluation? before, RideDetail detail)
     {
         var list = new List<AssumptionResponse>();
-        foreach (var one in car.Reading.Assumed.Where(one => !HandlingInputs.IsOfGrip(one.Input))) list.Add(Scalar(car, one));
+        foreach (var one in car.Reading.Assumed.Where(one => !HandlingInputs.IsOfGrip(one.Input))) list.Add(Scalar(car, one, detail));
         list.AddRange(AssumptionResponse.From(car.Reading.Notes));
         list.Add(AssumptionResponse.From(LinearSpring));
         if (before is not null && (car.HeightMm.Front is null || car.HeightMm.Rear is null))
@@ -38,13 +38,14 @@ internal static class RideAssumptions
         return [.. list];
     }
 
-    private static AssumptionResponse Scalar(RideEvaluation car, AssumedInput one)
+    private static AssumptionResponse Scalar(RideEvaluation car, AssumedInput one, RideDetail detail)
     {
+        var plain = AssumptionResponse.From(one.ToAssumption()) with { Plausible = new PlausibleResponse { Lower = one.Lower, Upper = one.Upper } };
+        if (detail != RideDetail.Full) return plain;
         var lower = one.Input.Put(car.Stands, one.Lower);
         var upper = one.Input.Put(car.Stands, one.Upper);
-        return AssumptionResponse.From(one.ToAssumption()) with
+        return plain with
         {
-            Plausible = new PlausibleResponse { Lower = one.Lower, Upper = one.Upper },
             Moves = [.. ((MoveResponse?[])
             [
                 Move(CarAxle.Front, "/front/rideFrequencyHz", axle => axle.RideFrequencyHz),

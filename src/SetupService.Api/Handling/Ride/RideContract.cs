@@ -37,6 +37,16 @@ public sealed record DampingRatioRangeDocument
     public double To { get; set; }
 }
 
+/// <summary>How much of a ride is worked out.</summary>
+public enum RideDetail
+{
+    /// <summary>Both axles; the turns in which stops are met stay null, and of what was assumed only value and range are told.</summary>
+    Axles,
+
+    /// <summary>Also those turns, and what the answer becomes at both ends of every assumed range.</summary>
+    Full,
+}
+
 /// <summary>How the car rides: after the change where there is one, else as it is.</summary>
 public sealed record RideAnswer
 {
@@ -161,7 +171,7 @@ public sealed record RideAxleResponse
     [Sample(1.44)]
     public required double? StopMetAtVerticalG { get; init; }
 
-    /// <summary>Lateral acceleration at which the outer wheel meets its bump stop; null where it rolls over first or cannot be told.</summary>
+    /// <summary>Lateral acceleration at which the outer wheel meets its bump stop; null where it rolls over first, cannot be told, or with <c>detail=axles</c>.</summary>
     [Sample(1.2)]
     public required double? StopMetAtLateralG { get; init; }
 

@@ -2,6 +2,7 @@ using System.Diagnostics.CodeAnalysis;
 using Microsoft.AspNetCore.Http.HttpResults;
 using SetupService.Api.Drawings;
 using SetupService.Api.Http;
+using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Documents;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
@@ -13,10 +14,12 @@ namespace SetupService.Api.Handling.Ride;
 /// <summary>The call about springs, tyres and dampers.</summary>
 internal static class RideEndpoint
 {
+    private static readonly EnumParameter Detail = new("detail", "How much is worked out: both axles, or also the turn in which each stop is met and how far what was assumed moves the answer.", EnumNames<RideDetail>.List, Default: "full");
+
     public static void MapRide(this RouteGroupBuilder group)
     {
         group.MapPost("/ride", Ride)
-            .WithQuery(QueryParameters.Units)
+            .WithQuery(QueryParameters.Units, Detail)
             .WithExample("ride")
             .WithProblems(ProblemTypes.NotComputable)
             .WithName("ride")
@@ -33,7 +36,7 @@ internal static class RideEndpoint
 
     private static Results<Answer<RideAnswer>, Problem> Ride(Body<RideRequest> body, JsonContract contract, QueryReader query) =>
         TryEvaluate(body, contract, query, out var car, out var before, out var problem)
-            ? new Answer<RideAnswer>(RideAnswers.Create(car, before, RangeOf(body.Value!), query.Units))
+            ? new Answer<RideAnswer>(RideAnswers.Create(car, before, RangeOf(body.Value!), query.Units, query.Word<RideDetail>(Detail) ?? RideDetail.Full))
             : problem;
 
     private static Results<SvgAnswer, Problem> Chart(Body<RideRequest> body, JsonContract contract, QueryReader query) =>

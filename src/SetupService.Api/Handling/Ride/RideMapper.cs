@@ -9,7 +9,7 @@ namespace SetupService.Api.Handling.Ride;
 /// <param name="Car">The car.</param>
 internal sealed record RideEvaluation(StandingCar Car)
 {
-    private readonly StopMetInTurn _stopMet = StopMetInTurn.Compute(Car.Stands);
+    private readonly Lazy<StopMetInTurn> _stopMet = new(() => StopMetInTurn.Compute(Car.Stands), LazyThreadSafetyMode.None);
 
     /// <summary>Both ends against each other.</summary>
     public FlatRide FlatRide => new(Rear.RideFrequencyHz / Front.RideFrequencyHz);
@@ -33,7 +33,7 @@ internal sealed record RideEvaluation(StandingCar Car)
     public (double? Front, double? Rear) HeightMm => Car.HeightMm;
 
     /// <summary>Lateral acceleration at which an axle's outer wheel meets its stop, g; null where none is met or it is not known.</summary>
-    public double? StopMetAtLateralG(CarAxle at) => at == CarAxle.Front ? _stopMet.FrontG : _stopMet.RearG;
+    public double? StopMetAtLateralG(CarAxle at) => at == CarAxle.Front ? _stopMet.Value.FrontG : _stopMet.Value.RearG;
 
     /// <summary>The car as given; null where its points hold no wheel.</summary>
     public static RideEvaluation? AsGiven(Vehicle stated, UnitSystem units) => StandingCar.AsGiven(stated, units) is { } car ? new(car) : null;

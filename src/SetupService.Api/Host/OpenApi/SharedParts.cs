@@ -92,12 +92,18 @@ internal sealed class SharedParts : IOpenApiDocumentTransformer
         ? nameof(NotModified)
         : string.Concat(ProblemTypes.ForStatus(int.Parse(status, CultureInfo.InvariantCulture)).Name.Split('-').Select(Capital));
 
-    /// <summary>The name under which a part stands: its own, or, where something else has it already, that with the call's before it.</summary>
+    /// <summary>The name under which a part stands: its own, or, where something else has it already, that with the call's before it: this one's, or another's with the very same part.</summary>
     private static string Place<T>(IDictionary<string, T> shared, T part, string name, string operation)
         where T : IOpenApiSerializable
     {
         if (shared.TryAdd(name, part) || TextOf(shared[name]) == TextOf(part))
             return name;
+
+        foreach ((var other, var known) in shared)
+        {
+            if (other.EndsWith(Capital(name), StringComparison.Ordinal) && TextOf(known) == TextOf(part))
+                return other;
+        }
 
         var own = operation + Capital(name);
         shared[own] = part;
