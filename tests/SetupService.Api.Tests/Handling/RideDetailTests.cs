@@ -2,7 +2,6 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using SetupService.Api.Tests.Contract;
 using SetupService.Api.Tests.Fitment;
-using SetupService.Api.Tests.Geometry;
 using SetupService.Api.Tests.Host;
 
 namespace SetupService.Api.Tests.Handling;

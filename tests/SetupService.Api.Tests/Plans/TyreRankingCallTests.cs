@@ -82,7 +82,7 @@ public sealed class TyreRankingCallTests(ServiceFixture fixture) : IClassFixture
     [InlineData("/weights", "{}", "/weights", "inconsistent")]
     [InlineData("/weights", "{\"noise\":-1}", "/weights/noise", "outOfRange")]
     [InlineData("/tyres", "[]", "/tyres", "tooFew")]
-    public async Task A_fault_is_told_at_its_place(string place, string value, string pointer, string code)
+    public async Task A_fault_is_told_at_its_place(string place, string value, string told, string code)
     {
         var request = Example();
         var steps = place[1..].Split('/');
@@ -93,7 +93,7 @@ public sealed class TyreRankingCallTests(ServiceFixture fixture) : IClassFixture
         var problem = Calls.Parse(await response.Content.ReadAsStringAsync());
 
         Assert.Equal(400, (int)response.StatusCode);
-        Assert.Contains(problem.GetProperty("errors").EnumerateArray(), one => one.GetProperty("pointer").GetString() == pointer && one.GetProperty("code").GetString() == code);
+        Assert.Contains(problem.GetProperty("errors").EnumerateArray(), one => one.GetProperty("pointer").GetString() == told && one.GetProperty("code").GetString() == code);
     }
 
     [Fact]

@@ -1,6 +1,5 @@
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Shared;
-using SetupService.Domain.Answers;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Diagnosis;
 using SetupService.Domain.Wear.Diagnosis.Advice;

@@ -2,7 +2,6 @@ using System.Globalization;
 using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Wear.Diagnosis;
-using SetupService.Domain.Wear.Diagnosis.Advice;
 using SetupService.Domain.Wear.Pressures;
 using SetupService.Domain.Wear.Readings;
 using SetupService.Domain.Wear.TreadWear;

@@ -1,8 +1,5 @@
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Shared;
 using SetupService.Domain.Vehicles;
-using SetupService.Domain.Wear.Forecast;
-using SetupService.Domain.Wear.Readings;
 
 namespace SetupService.Api.Wear.Forecast;
 

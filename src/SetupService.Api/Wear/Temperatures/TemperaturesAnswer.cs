@@ -2,7 +2,6 @@ using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Vehicles;
-using SetupService.Domain.Wear.Pressures;
 using SetupService.Domain.Wear.Temperatures;
 
 namespace SetupService.Api.Wear.Temperatures;

@@ -1,5 +1,4 @@
 using SetupService.Domain.Handling.Cars;
-using SetupService.Domain.Handling.Tyres;
 using SetupService.Domain.Numerics;
 using SetupService.Domain.Vehicles;
 

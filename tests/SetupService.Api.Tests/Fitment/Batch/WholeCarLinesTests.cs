@@ -37,7 +37,7 @@ public sealed class WholeCarLinesTests(ServiceFixture fixture) : IClassFixture<S
         Assert.Equal(
             single.GetProperty("decidedBy").EnumerateArray().Select(one => one.GetProperty("id").GetString()).Distinct().Order(StringComparer.Ordinal),
             compact.GetProperty("decidedBy").Strings().Order(StringComparer.Ordinal));
-        string?[] tightest = new[] { "front", "rear" }.Where(axle => single.GetProperty(axle).ValueKind == JsonValueKind.Object).Select(axle => single.GetProperty(axle))
+        var tightest = new[] { "front", "rear" }.Where(axle => single.GetProperty(axle).ValueKind == JsonValueKind.Object).Select(axle => single.GetProperty(axle))
             .OrderBy(one => one.CheckOf(one.GetProperty("governing").GetString()!).GetProperty("worstCaseMm").GetDouble())
             .Select(one => one.GetProperty("governing").GetString()).ToArray();
         Assert.Equal(tightest[0], compact.GetProperty("governing").GetString());

@@ -1,6 +1,5 @@
 using SetupService.Domain.Answers;
 using SetupService.Domain.Vehicles;
-using SetupService.Domain.Wear.Cautions;
 using SetupService.Domain.Wear.Diagnosis;
 using SetupService.Domain.Wear.Diagnosis.Advice;
 using SetupService.Domain.Wear.Readings;
