@@ -43,7 +43,7 @@ internal static class TemperaturesGaps
             gaps.Add(missing.Count > 0 ? Lacking(output + "/atLapEndC", missing) : Gap(output + "/atLapEndC", reading.IsTooLate ? TooLate() : "a place of the tread reads colder than the air, so it has not cooled towards it"));
         }
 
-        if (reading.IsTooLate) gaps.Add(Gap(output + "/findings", TooLate()));
+        if (reading.IsTooLate) gaps.Add(Gap("findings", TooLate()));
         if (reading.WindowC is null) gaps.Add(Gap(FormattableString.Invariant($"{output}/findings/{(int)TreadAspect.MeanInWindow}/rangeC"), Needs.Describe([input + "/temperatureWindowC"]), input + "/temperatureWindowC"));
     }
 
