@@ -30,7 +30,7 @@ internal static class ForecastAssumptions
 
         if (car.Tyres.Any(tyre => tyre.Tread.OfTyre == ForecastStatus.Rough))
         {
-            AddUsual(UsualRates.RoadPer1000KmMm, UsualRates.RoadFactor, "wear on the road in mm per 1000 km (0.006 in per 1000 miles)", "published abrasion of some 300 cars, 0.106 mm per 1000 km, and a government report, 0.088; the width is judgement", UsualRates.RoadPer1000KmMm);
+            AddUsual(UsualRates.RoadPer1000KmMm, UsualRates.RoadFactor, "wear on the road in mm per 1000 km", "published abrasion of some 300 cars, 0.106 mm per 1000 km, and a government report, 0.088; the width is judgement", UsualRates.RoadPer1000KmMm);
             AddUsual(UsualRates.TrackPerLapMm, UsualRates.TrackFactor, "wear on track in mm per lap", "judgement, no source", UsualRates.TrackPerLapMm);
         }
 

@@ -60,7 +60,7 @@ public static class HandlingCarBuilder
 
     private static readonly Assumption HalvedLoads = new(
         "/vehicle/cornerWeightsKg", null, "half of its axle's load on each wheel", "common practice, no source",
-        "The wheels' scales were not read on both sides of an axle; a driver alone in the car moves some 20 kg to his side.");
+        "The wheels' scales were not read on both sides of an axle; a driver alone in the car loads his own side more.");
 
     private static void AddTyres(Vehicle vehicle, List<AssumedInput> assumed)
     {

@@ -70,7 +70,7 @@ public static class TypicalValues
             * Math.Sqrt((1.03 - (0.004 * aspect)) * width * ((width * aspect / 50) + marking.Dimensions.RimDiameterMm))) + 3.45);
         return new(rate, 0.8 * rate, 1.2 * rate,
             "Tire Science and Technology 33(3), 2005: vertical stiffness of belted radials by size and pressure; coefficients from memory"
-                + (tyre.PressureKpa is null ? ", at 230 kPa because no pressure is given" : ""));
+                + (tyre.PressureKpa is null ? ", at a usual pressure because none is given" : ""));
     }
 
     /// <summary>Height of the centre of gravity, mm, by the mean track and the body: the static stability factor is track/(2 height).</summary>

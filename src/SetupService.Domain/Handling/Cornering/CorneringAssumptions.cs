@@ -16,7 +16,7 @@ public static class CorneringAssumptions
 
     private static readonly Assumption NoPressure = new(
         "/vehicle/front/tyre/pressureKpa", null, "pressure does not act on grip", "published sets and textbooks disagree on its sign",
-        "In one published set more pressure lowers cornering stiffness by 5 % for 20 kPa, textbooks say it raises it: pressure acts only through the tyre's vertical rate, at both axles.");
+        "In one published set more pressure lowers cornering stiffness by 5 % for a tenth more of it, textbooks say it raises it: pressure acts only through the tyre's vertical rate, at both axles.");
 
     /// <summary>Tyres, steering and what else is not a scalar.</summary>
     /// <param name="reading">The car, on its scale of grip.</param>
