@@ -5,9 +5,9 @@ using SetupService.Api.Handling;
 using SetupService.Api.Host.OpenApi;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
+using SetupService.Api.Plans;
 using SetupService.Api.Plans.Ranking;
 using SetupService.Api.Tyres;
-using SetupService.Api.Plans;
 using SetupService.Api.Wear;
 using SetupService.Api.Wheels;
 

@@ -188,9 +188,17 @@ public sealed class PlanCallTests(ServiceFixture fixture) : IClassFixture<Servic
 
         static string Member(int i) => i switch
         {
-            0 => """{"front":{"trackMm":1512}}""", 1 => """{"rear":{"trackMm":1502}}""", 2 => """{"front":{"unsprungMassKg":37}}""", 3 => """{"rear":{"unsprungMassKg":35}}""",
-            4 => """{"front":{"antiRollBar":{"rollRateNmPerDeg":330}}}""", 5 => """{"rear":{"antiRollBar":{"rollRateNmPerDeg":120}}}""", 6 => """{"front":{"damper":{"bumpNsPerM":1600}}}""",
-            7 => """{"rear":{"damper":{"bumpNsPerM":1800}}}""", 8 => """{"front":{"damper":{"reboundNsPerM":3300}}}""", 9 => """{"rear":{"damper":{"reboundNsPerM":3700}}}""", _ => """{"front":{"bumpTravelMm":70}}""",
+            0 => """{"front":{"trackMm":1512}}""",
+            1 => """{"rear":{"trackMm":1502}}""",
+            2 => """{"front":{"unsprungMassKg":37}}""",
+            3 => """{"rear":{"unsprungMassKg":35}}""",
+            4 => """{"front":{"antiRollBar":{"rollRateNmPerDeg":330}}}""",
+            5 => """{"rear":{"antiRollBar":{"rollRateNmPerDeg":120}}}""",
+            6 => """{"front":{"damper":{"bumpNsPerM":1600}}}""",
+            7 => """{"rear":{"damper":{"bumpNsPerM":1800}}}""",
+            8 => """{"front":{"damper":{"reboundNsPerM":3300}}}""",
+            9 => """{"rear":{"damper":{"reboundNsPerM":3700}}}""",
+            _ => """{"front":{"bumpTravelMm":70}}""",
         };
     }
 

@@ -67,7 +67,8 @@ internal static class CallParts
                 JsonSerializer.Serialize(writer, answer, ServiceContract.Instance.TypeOf<CorneringAnswer>());
                 writer.Flush();
                 return buffer.WrittenCount;
-            }));
+            }
+        ));
     }
 
     private static void Ride()
@@ -92,7 +93,8 @@ internal static class CallParts
                 JsonSerializer.Serialize(writer, answer, ServiceContract.Instance.TypeOf<RideAnswer>());
                 writer.Flush();
                 return buffer.WrittenCount;
-            }));
+            }
+        ));
     }
 
     private static void Time(string call, params (string Name, Func<object?> Part)[] parts)
