@@ -52,7 +52,7 @@ public sealed class TypicalValuesTests
         Assert.Equal(expectedNPerMm, rate.Value, 5e-4);
         Assert.Equal(0.8 * expectedNPerMm, rate.Lower, 5e-4);
         Assert.Equal(1.2 * expectedNPerMm, rate.Upper, 5e-4);
-        Assert.Equal(pressureKpa is null, rate.Source.Contains("no pressure is given", StringComparison.Ordinal));
+        Assert.Equal(pressureKpa is null, rate.Source.Contains("none is given", StringComparison.Ordinal));
     }
 
     // Static stability factor = track / (2 · height): DOT HS 809 868, mean 1.41 for passenger cars. 1500 / 2.82 = 531.915 mm.
