@@ -115,6 +115,7 @@ namespace SetupService.Api.Host;
         typeof(EnumNameConverter<HeatActionKind>),
         typeof(EnumNameConverter<ChangeOutcome>),
         typeof(EnumNameConverter<PartKind>),
+        typeof(EnumNameConverter<PartJoint>),
         typeof(EnumNameConverter<PlanGoal>),
         typeof(EnumNameConverter<RejectionCode>),
     ])]

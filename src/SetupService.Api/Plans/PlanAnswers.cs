@@ -31,7 +31,7 @@ internal static class PlanAnswers
             ByTrackShare = [.. result.ByTrackShare.Select(one => new PlanByTrackShareResponse { FromPct = ToPct * one.From, ToPct = ToPct * one.To, Parts = Ids(one.Package.Package) })],
             TrackSharePct = ToPct * share,
             Searched = new() { PackageCount = planned.PackageCount, IsExact = true },
-            Next = Next(planned),
+            Next = NextCalls.AfterPlan(result.Packages.Any(one => one.Fit is { Checked.Count: > 0 })),
             Unknown = [.. Gaps(planned)],
             Method = "plan",
             Edition = Edition.Current,
@@ -62,6 +62,7 @@ internal static class PlanAnswers
                 Currency = planned.Inputs.Currency,
                 LabourHours = one.Package.Cost.LabourHours,
                 SavedHours = one.Package.Cost.SavedHours,
+                Alignment = one.Package.Cost.Alignment,
             },
             Settings = [.. one.Evaluated.Settings.Select(Setting)],
             After = Figures(one.Figures),
@@ -129,6 +130,7 @@ internal static class PlanAnswers
             RearCamberDeg = one.Rear.CamberDeg,
             InnerShoulderWearRatio = one.InnerShoulderWearRatio,
             DryBias = one.DryBias,
+            NoiseSteps = one.NoiseSteps,
         },
         TreadLifeFactor = one.TreadLifeFactor,
     };
@@ -156,6 +158,7 @@ internal static class PlanAnswers
             RearCamberDeg = after.Rear.CamberDeg - before.Rear.CamberDeg,
             InnerShoulderWearRatio = after.InnerShoulderWearRatio - before.InnerShoulderWearRatio,
             DryBias = after.DryBias - before.DryBias,
+            NoiseSteps = after.NoiseSteps - before.NoiseSteps,
         },
         TreadLifeFactor = after.TreadLifeFactor - before.TreadLifeFactor,
     };
@@ -164,18 +167,6 @@ internal static class PlanAnswers
     private static IEnumerable<Caution> Worn(PlannedCar planned) => planned.Wear is { } wear
         ? WearDiagnosisCautions.Build(wear.Conditions, WearAdvice.Create(wear.Study, wear.Conditions, planned.Units), planned.Units)
         : [];
-
-    private static NextCallResponse[] Next(PlannedCar planned)
-    {
-        List<NextCallResponse> next =
-        [
-            new() { Path = "/v1/handling/what-if", Why = "what each part does in one turn, alone and together, with the ranges", Adds = ["lateralG", "turn", "cornerRadiusM", "changes"] },
-            new() { Path = "/v1/handling/camber-target", Why = "the camber's interval, and what it hangs on", Adds = ["axle", "corners"] },
-        ];
-        if (planned.Result.Packages.Any(one => one.Fit is { Checked.Count: > 0 })) next.Add(new() { Path = "/v1/fitment/car-check", Why = "whether the wheels and tyres fit, check by check, with the room at each place", Adds = ["front", "rear"] });
-        next.Add(new() { Path = "/v1/wear/before-after", Why = "whether the change worked, from depths read before and after it", Adds = ["before", "after"] });
-        return [.. next];
-    }
 
     private static IEnumerable<UnknownResponse> Gaps(PlannedCar planned)
     {
@@ -196,9 +187,30 @@ internal static class PlanAnswers
 
         if (planned.Request.LabourPerHour is null && planned.Changes.Parts.Any(part => part.LabourHours > 0)) yield return UnknownResponse.Create("labour", "what labour costs was not given: it is told in hours and not in the cost", "/labourPerHour");
         if (plan.Goals.Any(goal => goal.Goal == PlanGoal.Wet)) yield return UnknownResponse.Create("wet", "how much a tyre holds on a wet road is not told by what is given; only how far its category is made for a dry track counts");
+        if (plan.Goals.Any(goal => goal.Goal == PlanGoal.Noise) && Untold(planned) is { Length: > 0 } untold)
+            yield return UnknownResponse.Create("noise", "how loud these parts make the car is not told: " + string.Join(", ", untold.Select(place => planned.Changes.Parts[place].Id)), [.. NoisePointers(planned, untold)]);
         if (plan.Limits.RoadLegalOnly && planned.Changes.Parts.Any(part => part.IsRoadLegal is null))
             yield return UnknownResponse.Create("roadLegal", "whether these parts may be used on the road was not given; ask before buying: " + string.Join(", ", planned.Changes.Parts.Where(part => part.IsRoadLegal is null).Select(part => part.Id)),
                 [.. planned.Changes.Parts.Select((part, i) => (part, i)).Where(one => one.part.IsRoadLegal is null).Select(one => FormattableString.Invariant($"/parts/{one.i}/isRoadLegal"))]);
+    }
+
+    /// <summary>Parts on offer that would be heard, of which nobody said how much.</summary>
+    private static int[] Untold(PlannedCar planned)
+    {
+        var parts = planned.Changes.Parts;
+        return [.. Enumerable.Range(0, parts.Count).Where(place => PackageNoise.From(parts, new PartPackage(1UL << place, default), planned.Case.TyreNoiseDb).Untold.Count > 0)];
+    }
+
+    private static IEnumerable<string> NoisePointers(PlannedCar planned, int[] untold)
+    {
+        foreach (var place in untold)
+        {
+            var part = planned.Changes.Parts[place];
+            if (OfferedPart.HasJoint(part.Kind)) yield return FormattableString.Invariant($"/parts/{place}/joint");
+            else if (part.NoiseDb is null) yield return FormattableString.Invariant($"/parts/{place}/noiseDb");
+        }
+
+        if (planned.Case.TyreNoiseDb is null && untold.Any(place => planned.Changes.Parts[place].Kind == PartKind.Tyre)) yield return "/tyreNoiseDb";
     }
 
     private static IEnumerable<AssumptionResponse> Assumptions(PlannedCar planned)

@@ -2,6 +2,7 @@ using System.ComponentModel.DataAnnotations;
 using System.Text.Json.Serialization;
 using SetupService.Api.Handling.CamberTarget;
 using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Shared;
 using SetupService.Api.Vehicles;
 using SetupService.Api.Wear;
 using SetupService.Api.Wear.Diagnosis;
@@ -38,14 +39,22 @@ public sealed record PlanRequest
     public PlanUseDocument Use { get; set; } = null!;
 
     /// <summary>What is wanted, each goal once; grip, wear and comfort alike where left out.</summary>
-    [Count(0, 6)]
+    [Count(0, 7)]
     public PlanGoalDocument[]? Goals { get; set; }
 
     /// <summary>What must not be exceeded; the arches stay as they are where nothing is said.</summary>
     public PlanLimitsDocument? Limits { get; set; }
 
     /// <summary>What an hour of labour costs, in the currency of the parts; left out, labour is told in hours and not in the cost.</summary>
-    public TyrePriceDocument? LabourPerHour { get; set; }
+    public MoneyDocument? LabourPerHour { get; set; }
+
+    /// <summary>What setting toe and camber costs; with it a package that moves an angle, or sets its camber, has one alignment in its cost.</summary>
+    public MoneyDocument? Alignment { get; set; }
+
+    /// <summary>Noise outside the car on the label of the tyres fitted now, dB; what tyres on offer are compared with.</summary>
+    [Range(50, 90)]
+    [Sample(71.0)]
+    public double? TyreNoiseDb { get; set; }
 
     /// <summary>The parts on offer, each with its own id; empty to learn what the car's own adjusters give.</summary>
     [JsonRequired]
@@ -114,7 +123,7 @@ public sealed record PlanGoalDocument
 public sealed record PlanLimitsDocument
 {
     /// <summary>The most a package may cost, labour included where its rate is given.</summary>
-    public TyrePriceDocument? Budget { get; set; }
+    public MoneyDocument? Budget { get; set; }
 
     /// <summary>Whether the arches stay as they are; true where left out. Where not, a tyre that touches them is not rejected, nor recommended.</summary>
     [Sample(true)]
@@ -166,7 +175,7 @@ public sealed record PlanPartDocument
 
     /// <summary>What it costs.</summary>
     [JsonRequired]
-    public TyrePriceDocument Price { get; set; } = null!;
+    public MoneyDocument Price { get; set; } = null!;
 
     /// <summary>Hours to fit it; 0 where left out.</summary>
     [Range(0, 200)]
@@ -197,6 +206,15 @@ public sealed record PlanPartDocument
     /// <summary>Parts on the same strip-down, with the labour that fitting both at once saves.</summary>
     [Count(0, PackageSearch.MostParts)]
     public ApartWithDocument[]? ApartWith { get; set; }
+
+    /// <summary>What takes up movement at the ends of a topMount, bush or arm; how loud it is is not told where left out.</summary>
+    [Sample("rubber")]
+    public PartJoint? Joint { get; set; }
+
+    /// <summary>Noise outside the car on the label of a tyre, dB; not told where left out.</summary>
+    [Range(50, 90)]
+    [Sample(72.0)]
+    public double? NoiseDb { get; set; }
 
     /// <summary>Whether it may be used on the road; not told where left out.</summary>
     [Sample(true)]

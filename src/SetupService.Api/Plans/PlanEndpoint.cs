@@ -81,6 +81,8 @@ internal sealed record PlannedCar
             Use = PlanMapper.Use(request.Use),
             Goals = PlanMapper.Goals(request),
             Limits = PlanMapper.Limits(request.Limits),
+            Prices = PlanMapper.Prices(request),
+            TyreNoiseDb = request.TyreNoiseDb,
             Wear = wear?.Study,
         };
         var evaluator = new PackageEvaluator(plan, budget);
@@ -91,8 +93,8 @@ internal sealed record PlannedCar
             return PlanProblems.NoTurn(asGiven, units);
         }
 
-        var perHour = request.LabourPerHour?.Amount;
-        var found = PackageSearch.Find(changes.Parts, plan.Limits.Budget, perHour);
+        var found = PackageSearch.Find(changes.Parts, plan.Limits.Budget, plan.Prices, work: budget);
+        cancellation.ThrowIfCancellationRequested();
         if (found.Count > PackageSearch.MostPackages) return PlanProblems.TooMany(found.Count);
         var packages = new PlanPackages(plan, changes, stated, units, evaluator.TreadsSay, cancellation);
         var evaluated = packages.Evaluate(found.Packages);
@@ -105,7 +107,7 @@ internal sealed record PlannedCar
         if (PlanConflict.Find(plan, changes.Parts, evaluated) is not null)
         {
             // What more money would do belongs to the answer where the budget is among the limits that conflict.
-            var any = PackageSearch.Find(changes.Parts, null, perHour);
+            var any = PackageSearch.Find(changes.Parts, null, plan.Prices, work: budget);
             var all = any.Count <= PackageSearch.MostPackages ? packages.Evaluate(any.Packages) : evaluated;
             return PlanProblems.Conflict(PlanConflict.Find(plan, changes.Parts, all)
                 ?? PlanConflict.Find(plan, changes.Parts, evaluated)!, plan, changes.Parts, inputs.Currency, units);

@@ -1,6 +1,7 @@
 using SetupService.Api.Handling.CamberTarget;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Faults;
+using SetupService.Api.Http.Shared;
 using SetupService.Api.Vehicles;
 using SetupService.Api.Wear.Forecast;
 using SetupService.Domain.Planning;
@@ -43,6 +44,9 @@ internal static class PlanMapper
         LeastLimitG = limits?.LeastLimitG,
     };
 
+    /// <summary>What is paid beside the parts.</summary>
+    public static PackagePrices Prices(PlanRequest request) => new(request.LabourPerHour?.Amount, request.Alignment?.Amount);
+
     /// <summary>The request; refused with every fault of the car, of prices and of how the parts hang together.</summary>
     public static MapResult<PlanInputs> Map(PlanRequest request)
     {
@@ -61,6 +65,7 @@ internal static class PlanMapper
         List<(string Place, string Currency)> told = [];
         Add("/limits/budget/currency", request.Limits?.Budget);
         Add("/labourPerHour/currency", request.LabourPerHour);
+        Add("/alignment/currency", request.Alignment);
         for (var i = 0; i < request.Parts?.Length; i++) Add(FormattableString.Invariant($"/parts/{i}/price/currency"), request.Parts[i]?.Price);
         var first = told.FirstOrDefault(one => IsCode(one.Currency));
         foreach (var (place, currency) in told)
@@ -71,7 +76,7 @@ internal static class PlanMapper
 
         return first.Currency;
 
-        void Add(string place, TyrePriceDocument? price)
+        void Add(string place, MoneyDocument? price)
         {
             if (price?.Currency is { } currency) told.Add((place, currency));
         }
@@ -101,6 +106,8 @@ internal static class PlanMapper
                 Kind = document?.Kind ?? default,
                 Price = document?.Price?.Amount ?? 0,
                 LabourHours = document?.LabourHours ?? 0,
+                Joint = document?.Joint,
+                NoiseDb = document?.NoiseDb,
                 IsRoadLegal = document?.IsRoadLegal,
                 IsReversible = document?.IsReversible,
                 Needs = [.. Named("pairsWith", document?.PairsWith), .. Named("requires", document?.Requires)],

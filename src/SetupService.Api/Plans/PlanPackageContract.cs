@@ -53,7 +53,7 @@ public sealed record PlanPackageResponse
 /// <summary>What a package costs.</summary>
 public sealed record PlanCostResponse
 {
-    /// <summary>Parts, and labour where its rate is given.</summary>
+    /// <summary>Parts, with labour and the alignment where their prices are given.</summary>
     [Sample(410.0)]
     public required double Amount { get; init; }
 
@@ -68,6 +68,10 @@ public sealed record PlanCostResponse
     /// <summary>Hours saved because parts share a strip-down.</summary>
     [Sample(0.0)]
     public required double SavedHours { get; init; }
+
+    /// <summary>The alignment in it; 0 where no angle is moved or set, or its price was not given.</summary>
+    [Sample(90.0)]
+    public required double Alignment { get; init; }
 }
 
 /// <summary>What a state of the car reaches, or how far a package moves it: track, road and tread life.</summary>
@@ -154,6 +158,10 @@ public sealed record PlanRoadResponse
     /// <summary>0 touring and summer tyres, 1 trackDay, 2 semiSlick, 3 slick: the more, the less they hold on a wet road.</summary>
     [Sample(0)]
     public required int DryBias { get; init; }
+
+    /// <summary>How much louder than the car as given: a firm joint 1, a solid one 2, and 1 for each 3 dB on the tyres' label; null where a part's joint or noiseDb was not given.</summary>
+    [Sample(0.0)]
+    public required double? NoiseSteps { get; init; }
 }
 
 /// <summary>How far a package moves a goal.</summary>
@@ -258,20 +266,4 @@ public sealed record PlanSearchedResponse
     /// <summary>Whether that is every package there is; always true, as more than 2,000 are refused.</summary>
     [Sample(true)]
     public required bool IsExact { get; init; }
-}
-
-/// <summary>A call that usually follows.</summary>
-public sealed record NextCallResponse
-{
-    /// <summary>Its path.</summary>
-    [Sample("/v1/handling/what-if")]
-    public required string Path { get; init; }
-
-    /// <summary>What it is for.</summary>
-    [Sample("what each part does in one turn, alone and together")]
-    public required string Why { get; init; }
-
-    /// <summary>The members to add to the body sent here.</summary>
-    [Sample("changes")]
-    public required string[] Adds { get; init; }
 }

@@ -72,8 +72,14 @@ internal sealed class PlanPackages
             }
         });
 
-        return [.. packages.Select((package, i) => new JudgedPackage(package, evaluated[evaluationOf[i]].Package, evaluated[evaluationOf[i]].Fit))];
+        return [.. packages.Select((package, i) => Judged(package, evaluated[evaluationOf[i]].Package, evaluated[evaluationOf[i]].Fit))];
     }
+
+    // What a package's camber and its parts themselves add: an alignment, and how loud they are.
+    private JudgedPackage Judged(in PartPackage package, EvaluatedPackage evaluated, PackageFit? fit) => new(
+        evaluated.Settings.Count > 0 ? package with { Cost = package.Cost.WithAlignment(_plan.Prices) } : package,
+        evaluated.Figures is { } figures ? evaluated with { Figures = figures with { NoiseSteps = PackageNoise.From(_changes.Parts, package, _plan.TyreNoiseDb).Steps } } : evaluated,
+        fit);
 
     /// <summary>One thread's way through the packages: the cars of the beginning they share are kept.</summary>
     private sealed class Walk(PlanPackages owner)

@@ -21,6 +21,12 @@ public sealed record OfferedPart
     /// <summary>Whether the car can be put back as it was; null = nobody said.</summary>
     public bool? IsReversible { get; init; }
 
+    /// <summary>What takes up its movement at its ends; null = nobody said.</summary>
+    public PartJoint? Joint { get; init; }
+
+    /// <summary>Noise outside the car on the label of a tyre, dB; null = nobody said.</summary>
+    public double? NoiseDb { get; init; }
+
     /// <summary>Places of the parts it cannot be fitted without, those it comes in a pair with among them, in the list of parts.</summary>
     public IReadOnlyList<int> Needs { get; init; } = [];
 
@@ -33,6 +39,12 @@ public sealed record OfferedPart
     /// <summary>Parts of one number change the car alike; −1 = it changes nothing the model knows and only renews something.</summary>
     public int ChangeNumber { get; init; } = -1;
 
+    /// <summary>True for parts whose work leaves toe and camber to be set anew: all that holds, carries or springs the wheel.</summary>
+    public static bool MovesAngles(PartKind kind) => kind is PartKind.TopMount or PartKind.Spring or PartKind.Damper or PartKind.BumpStop or PartKind.Bush or PartKind.BallJoint or PartKind.Arm or PartKind.EccentricBolt or PartKind.Shim;
+
+    /// <summary>True for parts whose ends are soft or hard, so that the road is heard the less or the more.</summary>
+    public static bool HasJoint(PartKind kind) => kind is PartKind.TopMount or PartKind.Bush or PartKind.Arm;
+
     /// <summary>True for parts that wear and may be renewed without changing the car.</summary>
     public static bool IsWearPart(PartKind kind) => kind is PartKind.Bush or PartKind.BallJoint or PartKind.Pad or PartKind.Disc or PartKind.Tyre;
 }
@@ -41,6 +53,19 @@ public sealed record OfferedPart
 /// <param name="Part">Place of the other part in the list.</param>
 /// <param name="SavedHours">Hours saved, not negative.</param>
 public readonly record struct SharedLabour(int Part, double SavedHours);
+
+/// <summary>What takes up the movement at the ends of a part, the quietest first.</summary>
+public enum PartJoint
+{
+    /// <summary>Rubber as soft as on the car as made.</summary>
+    Rubber,
+
+    /// <summary>Firmer rubber or polyurethane.</summary>
+    Firm,
+
+    /// <summary>A metal joint without anything soft.</summary>
+    Solid,
+}
 
 /// <summary>What a part is.</summary>
 public enum PartKind

@@ -81,7 +81,7 @@ public sealed record OrderCertainty(double Share, IReadOnlyList<string> Inputs, 
             for (var i = 0; i < first; i++)
             {
                 if (packages[i].Evaluated.Car is not { } car || ofPackages[i].Varied(car, input, by, givenUse, out _) is not { } figures) return null;
-                effects[i] = choice.Delivered(Read(figures, givenMoved), givenMoved, trackShare) - delivered[i];
+                effects[i] = choice.Delivered(Read(figures, givenMoved) with { NoiseSteps = packages[i].Figures.NoiseSteps }, givenMoved, trackShare) - delivered[i];
             }
 
             return effects;

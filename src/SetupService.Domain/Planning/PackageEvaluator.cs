@@ -3,8 +3,6 @@ using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Handling.Ride;
 using SetupService.Domain.Numerics;
-using SetupService.Domain.Suspension.Steering;
-using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Planning;
@@ -162,12 +160,12 @@ public sealed class PackageEvaluator
         return settings;
 
         // On a car that hardly sees a track the road wears the treads, and flat in hard bends is not flat there: only the treads themselves can ask for another camber.
-        bool MayBeSet(CarAxle at) => fitted.Merged.At(at).Adjustable.Camber is { CanBeSet: true } && (_plan.Use.TrackShare >= LeastTrackShare || _plan.Wear?.ShortAt(at).ByTreads is not null);
+        bool MayBeSet(CarAxle at) => _plan.CanAlign && fitted.Merged.At(at).Adjustable.Camber is { CanBeSet: true } && (_plan.Use.TrackShare >= LeastTrackShare || _plan.Wear?.ShortAt(at).ByTreads is not null);
 
         void Add(CarAxle at, double flatDeg)
         {
-            var gainDeg = CamberDeg(car.At(at), at) - Mean(car.At(at));
-            if (CamberSetting.Choose(at, fitted.Merged.At(at), gainDeg, flatDeg + gainDeg, _plan.MostCamberDeg, CamberDeg(_plan.Given.Stands.At(at), at)) is { } setting) settings.Add(setting);
+            var gainDeg = AxleFigures.StandingCamberDeg(car.At(at), at) - Mean(car.At(at));
+            if (CamberSetting.Choose(at, fitted.Merged.At(at), gainDeg, flatDeg + gainDeg, _plan.MostCamberDeg, AxleFigures.StandingCamberDeg(_plan.Given.Stands.At(at), at)) is { } setting) settings.Add(setting);
         }
 
         static double Mean(HandlingAxle axle) => (axle.LeftCamberDeg + axle.RightCamberDeg) / 2;
@@ -246,48 +244,10 @@ public sealed class PackageEvaluator
             LimitG = limit / shares,
             HardestLimitG = hardest,
             MarginG = (rearLimit - frontLimit) / shares,
-            Front = Axle(car, scaled, CarAxle.Front, frontLimit / shares, front.Value, TreadsSay.Front),
-            Rear = Axle(car, scaled, CarAxle.Rear, rearLimit / shares, rear.Value, TreadsSay.Rear),
+            Front = AxleFigures.From(car, scaled, CarAxle.Front, frontLimit / shares, front.Value, TreadsSay.Front),
+            Rear = AxleFigures.From(car, scaled, CarAxle.Rear, rearLimit / shares, rear.Value, TreadsSay.Rear),
             TreadLifeFactor = null,
         };
-    }
-
-    private static AxleFigures Axle(StandingCar car, HandlingCar scaled, CarAxle at, double? limitG, double meanDeg, double treadsSayDeg)
-    {
-        var (axle, ride, stated) = (scaled.At(at), car.At(at), car.Stated.At(at));
-        var camberDeg = CamberDeg(axle, at);
-        return new()
-        {
-            LimitG = limitG,
-            MeanInclinationDeg = meanDeg,
-            OffFlatDeg = meanDeg - treadsSayDeg,
-            CamberDeg = camberDeg,
-            RideFrequencyHz = ride.RideFrequencyHz,
-            DampingRatio = ride.MeanRatio,
-            WheelRateNPerMm = ride.WheelRateNPerMm,
-            BumpLeftMm = ride.BumpLeftMm,
-            HeightMm = car.Unknown.Any(gap => gap.At == at && gap.Figure == FollowingFigure.RideHeight) ? null : at == CarAxle.Front ? car.HeightMm.Front : car.HeightMm.Rear,
-            InnerShoulderWearRatio = stated.Tyre is { } tyre
-                ? StraightRunning.Compute(camberDeg, (axle.LeftToeDeg + axle.RightToeDeg) / 2, axle.LoadN / 2, axle.TyreRateNPerMm, TreadWidth.Mm(tyre).Value, axle.LoadedRadiusMm).InnerShoulderWearRatio.Value
-                : null,
-            DryBias = stated.Tyre?.Category switch { TyreCategory.TrackDay => 1, TyreCategory.SemiSlick => 2, TyreCategory.Slick => 3, _ => 0 },
-            RimWidthIn = stated.Wheel?.RimWidthIn,
-        };
-    }
-
-    private static double CamberDeg(HandlingAxle axle, CarAxle at)
-    {
-        return (Standing(WheelSide.Left) + Standing(WheelSide.Right)) / 2;
-
-        // Beyond what was read of it a wheel keeps the camber it is set to.
-        double Standing(WheelSide side)
-        {
-            if (axle.Suspension.MotionOf(axle.SetupOf(at, side)) is not { } motion) return Set(side);
-            var pose = motion.Origin;
-            return motion.TryAt(0, 0, ref pose, out var wheel) ? wheel.CamberDeg : Set(side);
-        }
-
-        double Set(WheelSide side) => side == WheelSide.Left ? axle.LeftCamberDeg : axle.RightCamberDeg;
     }
 
     private struct WeightedMean

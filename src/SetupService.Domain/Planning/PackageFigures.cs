@@ -1,3 +1,8 @@
+using SetupService.Domain.Handling.CamberTarget;
+using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Handling.Ride;
+using SetupService.Domain.Suspension.Steering;
+using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Planning;
@@ -22,6 +27,9 @@ public sealed record PackageFigures
 
     /// <summary>By what the life of the tyre that ends first is multiplied over a year of the use stated, the car as given being 1; null where no treads tell it.</summary>
     public required double? TreadLifeFactor { get; init; }
+
+    /// <summary>How much louder than the car as given, in steps of <see cref="PackageNoise"/>; null where it was not told.</summary>
+    public double? NoiseSteps { get; init; } = 0;
 
     /// <summary>How far the treads lean off flat, degrees, the larger of both axles'.</summary>
     public double OffFlatDeg => Math.Max(Math.Abs(Front.OffFlatDeg), Math.Abs(Rear.OffFlatDeg));
@@ -77,4 +85,50 @@ public sealed record AxleFigures
 
     /// <summary>Width of the rim, in; null where the wheel is not known.</summary>
     public required double? RimWidthIn { get; init; }
+
+    /// <summary>The figures of an axle of a car.</summary>
+    /// <param name="car">The car, standing.</param>
+    /// <param name="scaled">The same on the plan's scale of grip.</param>
+    /// <param name="at">Which axle.</param>
+    /// <param name="limitG">What the axle can hold, g; null where a bend has no such limit.</param>
+    /// <param name="meanDeg">Mean inclination of its outer wheel, degrees.</param>
+    /// <param name="treadsSayDeg">What its treads say against that, degrees.</param>
+    internal static AxleFigures From(StandingCar car, HandlingCar scaled, CarAxle at, double? limitG, double meanDeg, double treadsSayDeg)
+    {
+        var (axle, ride, stated) = (scaled.At(at), car.At(at), car.Stated.At(at));
+        var camberDeg = StandingCamberDeg(axle, at);
+        return new()
+        {
+            LimitG = limitG,
+            MeanInclinationDeg = meanDeg,
+            OffFlatDeg = meanDeg - treadsSayDeg,
+            CamberDeg = camberDeg,
+            RideFrequencyHz = ride.RideFrequencyHz,
+            DampingRatio = ride.MeanRatio,
+            WheelRateNPerMm = ride.WheelRateNPerMm,
+            BumpLeftMm = ride.BumpLeftMm,
+            HeightMm = car.Unknown.Any(gap => gap.At == at && gap.Figure == FollowingFigure.RideHeight) ? null : at == CarAxle.Front ? car.HeightMm.Front : car.HeightMm.Rear,
+            InnerShoulderWearRatio = stated.Tyre is { } tyre
+                ? StraightRunning.Compute(camberDeg, (axle.LeftToeDeg + axle.RightToeDeg) / 2, axle.LoadN / 2, axle.TyreRateNPerMm, TreadWidth.Mm(tyre).Value, axle.LoadedRadiusMm).InnerShoulderWearRatio.Value
+                : null,
+            DryBias = stated.Tyre?.Category switch { TyreCategory.TrackDay => 1, TyreCategory.SemiSlick => 2, TyreCategory.Slick => 3, _ => 0 },
+            RimWidthIn = stated.Wheel?.RimWidthIn,
+        };
+    }
+
+    /// <summary>Camber of an axle standing, mean of both wheels, degrees.</summary>
+    internal static double StandingCamberDeg(HandlingAxle axle, CarAxle at)
+    {
+        return (Standing(WheelSide.Left) + Standing(WheelSide.Right)) / 2;
+
+        // Beyond what was read of it a wheel keeps the camber it is set to.
+        double Standing(WheelSide side)
+        {
+            if (axle.Suspension.MotionOf(axle.SetupOf(at, side)) is not { } motion) return Set(side);
+            var pose = motion.Origin;
+            return motion.TryAt(0, 0, ref pose, out var wheel) ? wheel.CamberDeg : Set(side);
+        }
+
+        double Set(WheelSide side) => side == WheelSide.Left ? axle.LeftCamberDeg : axle.RightCamberDeg;
+    }
 }

@@ -14,9 +14,10 @@ public static class PackageFront
     private const double LifeStep = 0.01;
     private const double DampingStep = 0.02;
     private const double CostStep = 0.01;
+    private const double NoiseStep = 1 / PackageNoise.StepDb;
 
     /// <summary>Figures compared: cost, then those of the outcomes.</summary>
-    public const int Count = 8;
+    public const int Count = 9;
 
     /// <summary>What a package is compared by, each in told steps, less = better; a figure that is not known is alike in all, or worst.</summary>
     public static long[] Compared(in PackageCost cost, PackageFigures figures)
@@ -32,6 +33,7 @@ public static class PackageFront
             figures.DryBias,
             Steps(OffRange(figures.Front.DampingRatio) + OffRange(figures.Rear.DampingRatio), DampingStep),
             -Steps(figures.TreadLifeFactor ?? 0, LifeStep),
+            Steps(figures.NoiseSteps ?? 0, NoiseStep),
         ];
     }
 

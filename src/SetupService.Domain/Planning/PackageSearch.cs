@@ -1,4 +1,5 @@
 using System.Numerics;
+using SetupService.Domain.Numerics;
 
 namespace SetupService.Domain.Planning;
 
@@ -20,33 +21,44 @@ public sealed class PackageSearch
     // Where the budget leaves few of very many, the search itself is what ends.
     private const int MostSteps = 20 * MostCounted;
 
+    // Rounding of sums that were added up in another order.
+    private const double Slack = 1e-6;
+
     private readonly IReadOnlyList<OfferedPart> _parts;
-    private readonly double? _labourPerHour;
-    private readonly double _budget;
+    private readonly PackagePrices _prices;
+    private readonly double _limit;
+    private readonly WorkBudget _work;
     private readonly ulong[] _closures;
     private readonly ulong[] _excluded;
+    private readonly double[] _shared;
+    private readonly double[] _sharedInAll;
     private readonly List<PartPackage> _found = [];
     private readonly int _kept;
     private int _count;
-    private int _steps;
 
-    private PackageSearch(IReadOnlyList<OfferedPart> parts, double? labourPerHour, double budget, int kept)
+    private PackageSearch(IReadOnlyList<OfferedPart> parts, in PackagePrices prices, double limit, int kept, WorkBudget work)
     {
-        (_parts, _labourPerHour, _budget, _kept) = (parts, labourPerHour, budget, kept);
+        (_parts, _prices, _limit, _kept, _work) = (parts, prices, limit, kept, work);
         _closures = Closures(parts);
         _excluded = Exclusions(parts);
+        (_shared, _sharedInAll) = (new double[parts.Count * parts.Count], new double[parts.Count]);
+        for (var i = 0; i < parts.Count; i++)
+        {
+            for (var j = 0; j < parts.Count; j++) _sharedInAll[i] += _shared[(i * parts.Count) + j] = i == j ? 0 : SharedHours(parts, i, j);
+        }
     }
 
     /// <summary>The packages, in order of their parts' places, and how many there are.</summary>
     /// <param name="parts">The parts on offer, at most <see cref="MostParts"/>.</param>
     /// <param name="budget">The most a package may cost; null = anything.</param>
-    /// <param name="labourPerHour">What an hour of labour costs; null = labour is not in the cost.</param>
+    /// <param name="prices">What is paid beside the parts.</param>
     /// <param name="kept">Beyond so many packages they are counted only.</param>
-    public static FoundPackages Find(IReadOnlyList<OfferedPart> parts, double? budget, double? labourPerHour, int kept = MostPackages)
+    /// <param name="work">Steps allowed, one for each part taken or left; where they are spent the count is <see cref="MostCounted"/>. Null = as many as a search may take.</param>
+    public static FoundPackages Find(IReadOnlyList<OfferedPart> parts, double? budget, in PackagePrices prices, int kept = MostPackages, WorkBudget? work = null)
     {
         ArgumentNullException.ThrowIfNull(parts);
-        var search = new PackageSearch(parts, labourPerHour, budget ?? double.PositiveInfinity, kept);
-        search.Choose(0, 0, 0);
+        var search = new PackageSearch(parts, prices, budget ?? double.PositiveInfinity, kept, work ?? new(MostSteps));
+        search.Choose(0, default, 0);
         return new(search._found, search._count);
     }
 
@@ -83,21 +95,23 @@ public sealed class PackageSearch
         return excluded;
     }
 
-    /// <summary>What a package costs, and the labour in it, hours.</summary>
-    public static PackageCost Cost(IReadOnlyList<OfferedPart> parts, ulong package, double? labourPerHour)
+    /// <summary>What a package costs, and the labour in it, hours; an alignment is in it where one of its parts moves an angle.</summary>
+    public static PackageCost Cost(IReadOnlyList<OfferedPart> parts, ulong package, in PackagePrices prices)
     {
         ArgumentNullException.ThrowIfNull(parts);
-        var (price, hours) = (0.0, 0.0);
+        var (price, hours, moves) = (0.0, 0.0, false);
         for (var rest = package; rest != 0; rest &= rest - 1)
         {
             var part = parts[BitOperations.TrailingZeroCount(rest)];
             price += part.Price;
             hours += part.LabourHours;
+            moves |= OfferedPart.MovesAngles(part.Kind);
         }
 
         var saved = SavedHours(parts, package);
         hours = Math.Max(0, hours - saved);
-        return new(price, hours, saved, price + (hours * (labourPerHour ?? 0)));
+        var cost = new PackageCost(price, hours, saved, 0, price + (hours * (prices.LabourPerHour ?? 0)));
+        return moves ? cost.WithAlignment(prices) : cost;
     }
 
     // A pair that both parts name is one strip-down, of the larger saving told.
@@ -136,60 +150,72 @@ public sealed class PackageSearch
     }
 
     // Parts in order of place: each is left out, or comes with all it needs. What is chosen already by another's needs is not asked again.
-    private void Choose(int next, ulong chosen, ulong left)
+    private void Choose(int next, in Chosen chosen, ulong left)
     {
-        if (_count >= MostCounted || _steps++ > MostSteps)
+        if (_count >= MostCounted || !_work.TrySpend())
         {
             _count = MostCounted;
             return;
         }
 
-        while (next < _parts.Count && ((chosen & (1UL << next)) != 0 || !IsOfferedAlone(next))) next++;
+        while (next < _parts.Count && (chosen.Has(next) || !IsOfferedAlone(next))) next++;
         if (next == _parts.Count)
         {
-            if (Cost(_parts, chosen, _labourPerHour).Total > _budget) return;
-            if (_count++ < _kept) _found.Add(new(chosen, Cost(_parts, chosen, _labourPerHour)));
+            if (chosen.Cost(_prices) > _limit + Slack) return;
+            if (_count < _kept)
+            {
+                var cost = Cost(_parts, chosen.Parts, _prices);
+                if (cost.Total > _limit) return;
+                _found.Add(new(chosen.Parts, cost));
+            }
+
+            _count++;
             return;
         }
 
         Choose(next + 1, chosen, left | (1UL << next));
-        var more = chosen | _closures[next];
-        if ((more & left) != 0 || Contradicts(more) || LeastCost(more) > _budget) return;
-        Choose(next + 1, more, left);
+        if (((chosen.Parts | _closures[next]) & left) == 0 && With(chosen, _closures[next]) is { } more && more.LeastCost(_prices) <= _limit + Slack) Choose(next + 1, more, left);
     }
 
     // What only renews something comes into a package where another part needs it; else it is told beside the package.
     private bool IsOfferedAlone(int part) => _parts[part].ChangeNumber >= 0;
 
-    private bool Contradicts(ulong package)
+    // Null where one of its parts excludes another.
+    private Chosen? With(Chosen chosen, ulong added)
     {
-        for (var rest = package; rest != 0; rest &= rest - 1)
-        {
-            if ((_excluded[BitOperations.TrailingZeroCount(rest)] & package) != 0) return true;
-        }
-
-        return false;
-    }
-
-    // Further parts may share a strip-down with these, and save labour; none saves more than it takes.
-    private double LeastCost(ulong package)
-    {
-        var cost = Cost(_parts, package, null).Price;
-        if (_labourPerHour is not { } perHour) return cost;
-        var hours = 0.0;
-        for (var rest = package; rest != 0; rest &= rest - 1)
+        for (var rest = added & ~chosen.Parts; rest != 0; rest &= rest - 1)
         {
             var i = BitOperations.TrailingZeroCount(rest);
-            hours += _parts[i].LabourHours;
-            for (var j = 0; j < _parts.Count; j++)
-            {
-                if (j > i || (package & (1UL << j)) == 0) hours -= SharedHours(_parts, i, j);
-            }
+            if ((_excluded[i] & (chosen.Parts | added)) != 0) return null;
+            var sharedHours = 0.0;
+            for (var others = chosen.Parts; others != 0; others &= others - 1) sharedHours += _shared[(i * _parts.Count) + BitOperations.TrailingZeroCount(others)];
+            var part = _parts[i];
+            chosen = new(
+                chosen.Parts | (1UL << i), chosen.Price + part.Price, chosen.Hours + part.LabourHours, chosen.SharedHours + sharedHours, chosen.MostSharedHours + _sharedInAll[i] - sharedHours,
+                chosen.MovesAngles || OfferedPart.MovesAngles(part.Kind));
         }
 
-        return cost + (perHour * Math.Max(0, hours));
+        return chosen;
+    }
+
+    // The parts chosen so far, with what their cost is made of: hours they share with each other, and with any part on offer.
+    private readonly record struct Chosen(ulong Parts, double Price, double Hours, double SharedHours, double MostSharedHours, bool MovesAngles)
+    {
+        public bool Has(int part) => (Parts & (1UL << part)) != 0;
+
+        public double Cost(in PackagePrices prices) => Total(SharedHours, prices);
+
+        // Further parts may share a strip-down with these, and save labour; none saves more than it takes.
+        public double LeastCost(in PackagePrices prices) => Total(MostSharedHours, prices);
+
+        private double Total(double saved, in PackagePrices prices) => Price + (Math.Max(0, Hours - saved) * (prices.LabourPerHour ?? 0)) + (MovesAngles ? prices.Alignment ?? 0 : 0);
     }
 }
+
+/// <summary>What is paid beside the parts.</summary>
+/// <param name="LabourPerHour">What an hour of labour costs; null = labour is not in the cost.</param>
+/// <param name="Alignment">What setting the angles of all wheels costs; null = it is not in the cost.</param>
+public readonly record struct PackagePrices(double? LabourPerHour, double? Alignment = null);
 
 /// <summary>The packages found.</summary>
 /// <param name="Packages">The packages, as many as were to be kept.</param>
@@ -221,5 +247,10 @@ public readonly record struct PartPackage(ulong Parts, PackageCost Cost)
 /// <param name="Price">Its parts' prices.</param>
 /// <param name="LabourHours">Labour, hours, less what is saved.</param>
 /// <param name="SavedHours">Hours saved because parts share a strip-down.</param>
-/// <param name="Total">Parts and, where its rate is known, labour.</param>
-public readonly record struct PackageCost(double Price, double LabourHours, double SavedHours, double Total);
+/// <param name="Alignment">What setting the angles costs; 0 where nothing moves them, or nobody said.</param>
+/// <param name="Total">Parts and, where they are known, labour and the alignment.</param>
+public readonly record struct PackageCost(double Price, double LabourHours, double SavedHours, double Alignment, double Total)
+{
+    /// <summary>The same with an alignment in it, once.</summary>
+    public PackageCost WithAlignment(in PackagePrices prices) => prices.Alignment is { } amount && Alignment == 0 ? this with { Alignment = amount, Total = Total + amount } : this;
+}

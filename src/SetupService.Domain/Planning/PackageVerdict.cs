@@ -137,6 +137,8 @@ public static class PackageVerdict
         if (one.Evaluated.Fault is { } fault) rejected.Add(new(RejectionCode.CannotStand, fault.Describe(units)));
         else if (one.Evaluated.Problem is { } problem) rejected.Add(new(RejectionCode.CannotStand, $"Its parts do not go together: {problem}"));
         else if (one.Evaluated.Failure is { } failure) rejected.Add(new(RejectionCode.CannotHoldTurn, CannotHold(failure, one.Evaluated.Failed, units)));
+        if (one.Package.Cost.Total > plan.Limits.Budget)
+            rejected.Add(new(RejectionCode.OverBudget, FormattableString.Invariant($"With the alignment its camber needs it costs {one.Package.Cost.Total:0.##}; the budget is {plan.Limits.Budget:0.##}.")));
         foreach (var limit in Broken(plan, parts, one)) rejected.Add(Beyond(plan, limit, one, units));
         if (one.Fit is { } fit) AddFit(fit);
         if (one.Evaluated is { Figures: { } figures, Car: { } car }) AddFigures(figures, car);

@@ -27,6 +27,15 @@ public sealed record PlanCase
     /// <summary>What must not be exceeded.</summary>
     public required PlanLimits Limits { get; init; }
 
+    /// <summary>What is paid beside the parts.</summary>
+    public PackagePrices Prices { get; init; }
+
+    /// <summary>Noise outside the car on the label of the tyres fitted now, dB; null = nobody said.</summary>
+    public double? TyreNoiseDb { get; init; }
+
+    /// <summary>False where an alignment alone would cost more than the budget: then no camber is set.</summary>
+    public bool CanAlign => !(Prices.Alignment > Limits.Budget);
+
     /// <summary>What the treads say, where they were read.</summary>
     public WearStudy? Wear { get; init; }
 
@@ -67,6 +76,9 @@ public enum PlanGoal
 
     /// <summary>A ride no harder than now.</summary>
     Comfort,
+
+    /// <summary>A car no louder than now.</summary>
+    Noise,
 
     /// <summary>Grip on a wet road.</summary>
     Wet,

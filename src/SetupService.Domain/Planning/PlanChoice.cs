@@ -17,6 +17,7 @@ public sealed class PlanChoice
     private const double LeastLife = 0.03;
     private const double LeastLeanDeg = 0.2;
     private const double LeastRide = 0.03;
+    private const double LeastNoise = 0.3;
     private const double LeastDelivered = 0.05;
 
     // What parts must deliver beyond what the car delivers without them before money is spent on them; judgement.
@@ -41,7 +42,7 @@ public sealed class PlanChoice
         ArgumentNullException.ThrowIfNull(goals);
         ArgumentNullException.ThrowIfNull(given);
         ArgumentNullException.ThrowIfNull(sound);
-        WeightedGoal[] measured = [.. goals.Where(one => one.Goal is PlanGoal.Grip or PlanGoal.Wear or PlanGoal.Comfort or PlanGoal.Wet)];
+        WeightedGoal[] measured = [.. goals.Where(one => one.Goal is PlanGoal.Grip or PlanGoal.Wear or PlanGoal.Comfort or PlanGoal.Noise or PlanGoal.Wet)];
         var scales = new double[measured.Length];
         for (var i = 0; i < scales.Length; i++)
         {
@@ -114,6 +115,7 @@ public sealed class PlanChoice
             PlanGoal.Grip => figures.LimitG - given.LimitG ?? 0,
             PlanGoal.Wear => given.TreadLifeFactor is { } before ? (figures.TreadLifeFactor ?? before) - before : given.OffFlatDeg - figures.OffFlatDeg,
             PlanGoal.Comfort => -Math.Max((figures.Front.RideFrequencyHz / given.Front.RideFrequencyHz) - 1, (figures.Rear.RideFrequencyHz / given.Rear.RideFrequencyHz) - 1),
+            PlanGoal.Noise => (given.NoiseSteps ?? 0) - (figures.NoiseSteps ?? 0),
             PlanGoal.Wet => given.DryBias - figures.DryBias,
             _ => 0,
         };
@@ -124,6 +126,7 @@ public sealed class PlanChoice
         PlanGoal.Grip => LeastLimitG,
         PlanGoal.Wear => given.TreadLifeFactor is not null ? LeastLife : LeastLeanDeg,
         PlanGoal.Comfort => LeastRide,
+        PlanGoal.Noise => LeastNoise,
         _ => 0.5,
     };
 }

@@ -18,6 +18,7 @@ public sealed class PlanWords(PlanCase plan, IReadOnlyList<OfferedPart> parts, P
     private const double LeastLeanDeg = 0.2;
     private const double LeastHz = 0.03;
     private const double LeastLife = 0.02;
+    private const double LeastDb = 0.5;
 
     // Where the car's own adjusters give at least this share of what the recommended package delivers, they come first.
     private const double WorthTryingFirst = 0.4;
@@ -106,6 +107,9 @@ public sealed class PlanWords(PlanCase plan, IReadOnlyList<OfferedPart> parts, P
         }
 
         if (after.DryBias > before.DryBias) clauses.Add("it holds less on a wet road");
+        var noise = PackageNoise.From(parts, one.Package, plan.TyreNoiseDb);
+        if (noise.Joint is PartJoint.Firm or PartJoint.Solid) clauses.Add(noise.Joint == PartJoint.Solid ? "its metal joints let the road be heard" : "its firmer joints let a little more of the road be heard");
+        if (noise.TyreChangeDb is { } db && Math.Abs(db) >= LeastDb) clauses.Add(FormattableString.Invariant($"by their label the tyres are {Math.Abs(db):0.#} dB {(db > 0 ? "louder" : "quieter")} outside"));
         if (clauses.Count == 0) return "";
         var text = List([.. clauses]);
         return char.ToUpperInvariant(text[0]) + text[1..] + ".";

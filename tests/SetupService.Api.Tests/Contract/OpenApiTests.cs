@@ -17,7 +17,7 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
           "lifeRatio", "place", "points", "merit", "lifeLaps", "treadLifeFactor", "weight", "expectedInformation",
           "motionRatio", "steeringRatio", "biasRatio", "minimumLoadIndex", "loadIndex", "loadIndexDual", "plyRating", "status", "line", "column", "minimum", "maximum",
          "springMotionRatio", "damperMotionRatio", "camberGainPerRoll", "link", "bump", "rebound", "mean", "frequencyRatio",
-         "frontDampingRatio", "rearDampingRatio", "innerShoulderWearRatio", "dryBias", "trackDaysPerYear", "casterSaving", "casterSavingInTightest",
+         "frontDampingRatio", "rearDampingRatio", "innerShoulderWearRatio", "dryBias", "noiseSteps", "alignment", "trackDaysPerYear", "casterSaving", "casterSavingInTightest",
          "ageYears", "secondsAfterLap", "kmLeft", "kmToShow"]; // years, and words that say their unit in front
 
     // Places that carry the unit of the member they stand in, or state it beside them.

@@ -87,11 +87,14 @@ public sealed class ExamplesInDescriptionTests(ServiceFixture fixture) : IClassF
         (JsonObject some, JsonObject all) => some.Count == all.Count && some.All(member => all.ContainsKey(member.Key) && IsStartOf(member.Value, all[member.Key], rows)),
         (JsonArray some, JsonArray all) => some.Count <= rows && (some.Count == all.Count || (some.Count > 0 && rows < int.MaxValue))
             && some.Zip(all).All(pair => IsStartOf(pair.First, pair.Second, rows == 2 ? 1 : rows)),
-        _ => JsonNode.DeepEquals(shown, whole) || (rows < int.MaxValue && IsBeginning(shown, whole)),
+        _ => JsonNode.DeepEquals(shown, whole) || (rows < int.MaxValue && (IsBeginning(shown, whole) || IsRounded(shown, whole))),
     };
 
     private static bool IsBeginning(JsonNode? shown, JsonNode? whole) => shown is JsonValue && whole is JsonValue && shown.GetValueKind() == JsonValueKind.String && whole.GetValueKind() == JsonValueKind.String
         && shown.GetValue<string>() is [_, .., ' ', '…'] cut && whole.GetValue<string>().StartsWith(cut[..^2], StringComparison.Ordinal);
+
+    private static bool IsRounded(JsonNode? shown, JsonNode? whole) => shown is JsonValue && whole is JsonValue && shown.GetValueKind() == JsonValueKind.Number && whole.GetValueKind() == JsonValueKind.Number
+        && Math.Abs(shown.GetValue<double>() - whole.GetValue<double>()) <= 5e-4 * Math.Abs(whole.GetValue<double>());
 
     /// <summary>The example shown with a media type, wherever it stands.</summary>
     private static JsonElement? Shown(JsonDocument document, JsonElement media)

@@ -218,6 +218,32 @@ public sealed class PlanCallTests(ServiceFixture fixture) : IClassFixture<Servic
         Assert.DoesNotContain(answer.GetProperty("packages").EnumerateArray(), one => one.GetProperty("parts").EnumerateArray().Any(id => id.GetString() == "bar-360-dear"));
     }
 
+    // With what it costs to have angles set: whatever moves or sets one has it in its cost once; where it is not to be had, nothing is set.
+    [Fact]
+    public async Task An_alignment_is_paid_once_where_angles_are_set()
+    {
+        var body = Demo();
+        body["parts"]!.AsArray().Add(Part("front-bar", "antiRollBar", 200, """{"front":{"antiRollBar":{"rollRateNmPerDeg":200}},"rear":{"antiRollBar":{"rollRateNmPerDeg":150}}}"""));
+        body["limits"]!.AsObject().Remove("budget");
+        var without = await fixture.Client.AnswerOf(PlansPath, body);
+        body["alignment"] = JsonNode.Parse("""{"amount":90,"currency":"EUR"}""");
+        var with = await fixture.Client.AnswerOf(PlansPath, body);
+        body["limits"]!["budget"] = JsonNode.Parse("""{"amount":80,"currency":"EUR"}""");
+        var poor = await fixture.Client.AnswerOf(PlansPath, body);
+
+        var before = without.GetProperty("packages").EnumerateArray().ToDictionary(Name, one => one.GetProperty("cost").Number("amount"));
+        Assert.All(with.GetProperty("packages").EnumerateArray().Where(one => before.ContainsKey(Name(one))), one =>
+        {
+            var isSet = one.GetProperty("settings").GetArrayLength() > 0;
+            Assert.Equal(isSet || Name(one).Contains("springs", StringComparison.Ordinal) ? 90 : 0, one.GetProperty("cost").Number("alignment"));
+            Assert.Equal(before[Name(one)] + one.GetProperty("cost").Number("alignment"), one.GetProperty("cost").Number("amount"), 1e-9);
+        });
+        Assert.Contains(with.GetProperty("packages").EnumerateArray(), one => Name(one) == "" && one.GetProperty("cost").Number("amount") == 90);
+        Assert.All(poor.GetProperty("packages").EnumerateArray(), one => Assert.Empty(one.GetProperty("settings").EnumerateArray()));
+
+        static string Name(JsonElement one) => string.Join(' ', one.GetProperty("parts").EnumerateArray().Select(id => id.GetString()));
+    }
+
     private static JsonArray Changes(JsonObject body, JsonElement package)
     {
         var changes = new JsonArray();

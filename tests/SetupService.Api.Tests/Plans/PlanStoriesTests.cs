@@ -145,6 +145,24 @@ public sealed class PlanStoriesTests(ServiceFixture fixture) : IClassFixture<Ser
         Assert.DoesNotContain(answer.GetProperty("packages").EnumerateArray(), one => Ids(one).Contains("wide-wheels") && !one.GetProperty("doubts").EnumerateArray().Any(doubt => doubt.GetProperty("code").GetString() == "fitUnknown"));
     }
 
+    // Two top mounts that reach alike: who wants it quiet gets rubber, though it costs more; who does not tell how loud a part is, is told so.
+    [Fact]
+    public async Task Who_wants_it_quiet_is_not_sold_metal_joints()
+    {
+        const string Reach = """{"front":{"adjustable":{"camberDeg":{"from":-3.2,"to":-0.8}}}}""";
+        var body = Demo().WithParts(
+            Part("metal-mounts", "topMount", 300, Reach, "\"joint\":\"solid\""), Part("rubber-mounts", "topMount", 380, Reach, "\"joint\":\"rubber\""), Part("bolts", "eccentricBolt", 60, """{"front":{"adjustable":{"camberDeg":{"from":-1.5}}}}"""));
+        Recommends(await Answer(body), ["metal-mounts"]);
+        body["goals"] = JsonNode.Parse("""[{"goal":"wear","weight":2},{"goal":"grip"},{"goal":"noise","weight":2}]""");
+        var quiet = await Answer(body);
+        Recommends(quiet, ["rubber-mounts"]);
+        body["parts"]![1]!.AsObject().Remove("joint");
+        var untold = await Answer(body);
+
+        Assert.DoesNotContain(quiet.GetProperty("unknown").EnumerateArray(), one => one.GetProperty("id").GetString() == "noise");
+        Assert.Contains(untold.GetProperty("unknown").EnumerateArray(), one => one.GetProperty("id").GetString() == "noise" && one.GetProperty("needs")[0].GetString() == "/parts/1/joint");
+    }
+
     // The choice goes with the money: never more is recommended than there is.
     [Fact]
     public async Task The_choice_goes_with_the_budget()

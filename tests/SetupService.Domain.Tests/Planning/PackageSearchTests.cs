@@ -1,4 +1,5 @@
 using CsCheck;
+using SetupService.Domain.Numerics;
 using SetupService.Domain.Planning;
 
 namespace SetupService.Domain.Tests.Planning;
@@ -7,11 +8,11 @@ namespace SetupService.Domain.Tests.Planning;
 public sealed class PackageSearchTests
 {
     private static readonly Gen<OfferedPart[]> Parts = Gen.Int[0, 7].SelectMany(count => Gen.Select(
-        Gen.Int[0, 5], Gen.Int[0, 4], Gen.Int[0, 255], Gen.Int[0, 255], Gen.Int[0, 255], Gen.Bool,
-        (price, hours, needs, excludes, shared, changes) => (price, hours, needs, excludes, shared, changes)).Array[count].Select(drawn => drawn.Select((one, i) => new OfferedPart
+        Gen.Int[0, 5], Gen.Int[0, 4], Gen.Int[0, 255], Gen.Int[0, 255], Gen.Int[0, 255], Gen.Int[0, 3],
+        (price, hours, needs, excludes, shared, kind) => (price, hours, needs, excludes, shared, changes: kind % 2 == 1, isBar: kind > 1)).Array[count].Select(drawn => drawn.Select((one, i) => new OfferedPart
         {
             Id = FormattableString.Invariant($"part-{i}"),
-            Kind = PartKind.Bush,
+            Kind = one.isBar ? PartKind.AntiRollBar : PartKind.Bush,
             Price = 100 * one.price,
             LabourHours = one.hours,
             ChangeNumber = one.changes ? i : -1,
@@ -23,17 +24,18 @@ public sealed class PackageSearchTests
         }).ToArray()));
 
     [Fact]
-    public void It_finds_what_plain_enumeration_finds_to_the_last_package() => Gen.Select(Parts, Gen.Int[-1, 12], Gen.Bool).Sample((parts, hundreds, isLabourPaid) =>
+    public void It_finds_what_plain_enumeration_finds_to_the_last_package() => Gen.Select(Parts, Gen.Int[-1, 12], Gen.Bool, Gen.Int[-1, 1]).Sample((parts, hundreds, isLabourPaid, alignments) =>
     {
         double? budget = hundreds < 0 ? null : 100 * hundreds;
         double? perHour = isLabourPaid ? 60 : null;
+        double? alignment = alignments < 0 ? null : 90 * alignments;
 
-        var found = PackageSearch.Find(parts, budget, perHour);
+        var found = PackageSearch.Find(parts, budget, new(perHour, alignment));
 
-        ulong[] wanted = [.. Enumerable.Range(0, 1 << parts.Length).Select(set => (ulong)set).Where(set => IsWhole(parts, set) && CostOf(parts, set, perHour) <= (budget ?? double.MaxValue))];
+        ulong[] wanted = [.. Enumerable.Range(0, 1 << parts.Length).Select(set => (ulong)set).Where(set => IsWhole(parts, set) && CostOf(parts, set, perHour, alignment) <= (budget ?? double.MaxValue))];
         Assert.Equal(wanted, found.Packages.Select(one => one.Parts).Order());
         Assert.Equal(wanted.Length, found.Count);
-        Assert.All(found.Packages.Append(new(0, default)), one => Assert.Equal(CostOf(parts, one.Parts, perHour), PackageSearch.Cost(parts, one.Parts, perHour).Total, 1e-9));
+        Assert.All(found.Packages.Append(new(0, default)), one => Assert.Equal(CostOf(parts, one.Parts, perHour, alignment), PackageSearch.Cost(parts, one.Parts, new(perHour, alignment)).Total, 1e-9));
     }, iter: 3000);
 
     [Fact]
@@ -41,10 +43,27 @@ public sealed class PackageSearchTests
     {
         OfferedPart[] parts = [.. Enumerable.Range(0, 12).Select(i => new OfferedPart { Id = "p", Kind = PartKind.Arm, ChangeNumber = i })];
 
-        var found = PackageSearch.Find(parts, null, null);
+        var found = PackageSearch.Find(parts, null, default);
 
         Assert.Equal((PackageSearch.MostPackages, 4096), (found.Packages.Count, found.Count));
-        Assert.Equal(PackageSearch.MostCounted, PackageSearch.Find([.. Enumerable.Range(0, 40).Select(i => new OfferedPart { Id = "p", Kind = PartKind.Arm, ChangeNumber = i })], null, null).Count);
+        Assert.Equal(PackageSearch.MostCounted, PackageSearch.Find([.. Enumerable.Range(0, 40).Select(i => new OfferedPart { Id = "p", Kind = PartKind.Arm, ChangeNumber = i })], null, default).Count);
+    }
+
+    // Whoever asked may have gone: one step further is the end of it.
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    [InlineData(500)]
+    public void It_stops_with_the_work_allowed(int steps)
+    {
+        OfferedPart[] parts = [.. Enumerable.Range(0, 40).Select(i => new OfferedPart { Id = "p", Kind = PartKind.Arm, Price = 10, ChangeNumber = i })];
+        var work = new WorkBudget(steps);
+
+        var found = PackageSearch.Find(parts, 30, default, work: work);
+
+        Assert.Equal(PackageSearch.MostCounted, found.Count);
+        Assert.True(work.IsSpent);
+        Assert.InRange(found.Packages.Count, 0, steps);
     }
 
     [Fact]
@@ -79,7 +98,7 @@ public sealed class PackageSearchTests
         return wanted.Count == held.Length;
     }
 
-    private static double CostOf(OfferedPart[] parts, ulong set, double? perHour)
+    private static double CostOf(OfferedPart[] parts, ulong set, double? perHour, double? alignment)
     {
         var (price, hours) = (0.0, 0.0);
         for (var i = 0; i < parts.Length; i++)
@@ -95,6 +114,8 @@ public sealed class PackageSearchTests
             }
         }
 
-        return price + ((perHour ?? 0) * Math.Max(0, hours));
+        // Of these kinds a bar alone leaves the angles as they are.
+        var isMoved = Enumerable.Range(0, parts.Length).Any(i => (set & (1UL << i)) != 0 && parts[i].Kind != PartKind.AntiRollBar);
+        return price + ((perHour ?? 0) * Math.Max(0, hours)) + (isMoved ? alignment ?? 0 : 0);
     }
 }

@@ -41,6 +41,39 @@ public sealed class PlanChoiceTests
         Assert.Equal(1, choice.Delivered(Figures(1.005, 0.5, 1.4), 1), 1e-12);
     }
 
+    // Rubber is as now; by the page a solid joint is two steps, 3 dB on the label one, the hardest joint and the loudest tyre together.
+    [Theory]
+    [InlineData(PartJoint.Rubber, null, 0.0)]
+    [InlineData(PartJoint.Firm, null, 1.0)]
+    [InlineData(PartJoint.Solid, 74.0, 3.0)]
+    [InlineData(PartJoint.Rubber, 69.5, -0.5)]
+    public void Noise_is_the_hardest_joint_and_the_loudest_tyre(PartJoint joint, double? tyreDb, double wanted)
+    {
+        OfferedPart[] parts =
+        [
+            new() { Id = "mounts", Kind = PartKind.TopMount, Joint = joint, ChangeNumber = 0 },
+            new() { Id = "bushes", Kind = PartKind.Bush, Joint = PartJoint.Rubber },
+            new() { Id = "springs", Kind = PartKind.Spring, ChangeNumber = 1 },
+            new() { Id = "tyres", Kind = PartKind.Tyre, NoiseDb = tyreDb, ChangeNumber = tyreDb is null ? -1 : 2 },
+        ];
+
+        Assert.Equal(wanted, PackageNoise.From(parts, new(0b1111, default), 71).Steps!.Value, 1e-12);
+        Assert.Equal(tyreDb is null ? [] : [3], PackageNoise.From(parts, new(0b1111, default), null).Untold);
+        Assert.Null(PackageNoise.From([parts[0] with { Joint = null }], new(1, default), 71).Steps);
+    }
+
+    [Fact]
+    public void A_louder_package_takes_from_what_is_delivered_as_the_road_has_a_share()
+    {
+        var given = Figures(1.0, 1.0, 1.4);
+        var (quiet, loud) = (Figures(1.1, 1.0, 1.4), Figures(1.1, 1.0, 1.4) with { NoiseSteps = 2 });
+        var choice = PlanChoice.Create([new(PlanGoal.Grip, 1), new(PlanGoal.Noise, 1)], given, [given, quiet, loud]);
+
+        // All of the grip at a track share of 0.6, and all of the noise at the road's 0.4.
+        Assert.Equal(0.6, choice.Delivered(quiet, 0.6), 1e-12);
+        Assert.Equal(0.6 - 0.4, choice.Delivered(loud, 0.6), 1e-12);
+    }
+
     private static PackageFigures Figures(double limitG, double leanDeg, double frequencyHz)
     {
         var axle = new AxleFigures

@@ -154,7 +154,7 @@ public sealed class TyreRankingTests
     public void Each_use_weighs_its_criteria_to_one_whole() =>
         Gen.Select(Gen.Double[0, 1], Gen.Double[0, 1]).Sample((wet, track) =>
         {
-            var weights = CriterionWeights.From(new TyreUse((1 - wet) * (1 - track), wet * (1 - track), track));
+            var weights = CriterionWeights.From(new TyreUseMix((1 - wet) * (1 - track), wet * (1 - track), track));
             Assert.Equal(1, Enum.GetValues<TyreCriterion>().Sum(one => weights[one]), 9);
         });
 
@@ -168,7 +168,7 @@ public sealed class TyreRankingTests
             new() { Id = "semi", Category = TyreCategory.SemiSlick, WetGrip = LabelClass.E, TreadwearGrade = 80, Temperature = TemperatureGrade.A, Price = 190 },
         ];
 
-        Assert.Equal(1, TyreRanking.Compute(tyres, CriterionWeights.From(new TyreUse(0, 0, 1))).Tyres[0].Index);
-        Assert.Equal(0, TyreRanking.Compute(tyres, CriterionWeights.From(new TyreUse(0.6, 0.4, 0))).Tyres[0].Index);
+        Assert.Equal(1, TyreRanking.Compute(tyres, CriterionWeights.From(new TyreUseMix(0, 0, 1))).Tyres[0].Index);
+        Assert.Equal(0, TyreRanking.Compute(tyres, CriterionWeights.From(new TyreUseMix(0.6, 0.4, 0))).Tyres[0].Index);
     }
 }

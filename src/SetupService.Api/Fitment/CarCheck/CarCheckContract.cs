@@ -1,6 +1,7 @@
 using System.Text.Json.Serialization;
 using SetupService.Api.Fitment.Check;
 using SetupService.Api.Http.Contract;
+using SetupService.Api.Http.Shared;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
@@ -64,6 +65,10 @@ public sealed record CarCheckAnswer
     /// <summary>Edition of model and tables.</summary>
     [Sample("2026.11")]
     public required string Edition { get; init; }
+
+    /// <summary>The calls that usually follow; with <c>detail=full</c>, and not within another answer.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public NextCallResponse[]? Next { get; init; }
 }
 
 /// <summary>A check of one axle.</summary>

@@ -4,6 +4,7 @@ using SetupService.Api.Http;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
+using SetupService.Api.Http.Shared;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
@@ -29,7 +30,7 @@ internal static class CarCheckEndpoint
         if (body.Value is not { } request)
             return body.Problem!;
         return CheckedCar.Evaluate(request).TryGet(out var car, out var refusal)
-            ? new Answer<CarCheckAnswer>(car.ToAnswer(query.Units, CheckEndpoint.DetailOf(query)))
+            ? new Answer<CarCheckAnswer>(car.ToAnswer(query.Units, CheckEndpoint.DetailOf(query)) with { Next = CheckEndpoint.DetailOf(query) == CheckDetail.Full ? NextCalls.AfterCarCheck : null })
             : body.Refuse(refusal);
     }
 }

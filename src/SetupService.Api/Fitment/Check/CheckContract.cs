@@ -79,6 +79,10 @@ public sealed record CheckAnswer
     [Sample("2026.11")]
     public required string Edition { get; init; }
 
+    /// <summary>The calls that usually follow; with <c>detail=full</c>, and not within another answer.</summary>
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public NextCallResponse[]? Next { get; init; }
+
     /// <summary>What was taken although nobody gave it; with <c>detail=full</c>.</summary>
     [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
     public AssumptionResponse[]? Assumptions { get; init; }

@@ -4,6 +4,7 @@ using SetupService.Api.Http;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
+using SetupService.Api.Http.Shared;
 
 namespace SetupService.Api.Fitment.Check;
 
@@ -38,7 +39,7 @@ internal static class CheckEndpoint
         if (body.Value is not { } request)
             return body.Problem!;
         return CheckedFitting.Evaluate(request).TryGet(out var done, out var refusal)
-            ? new Answer<CheckAnswer>(done.ToAnswer(query.Units, DetailOf(query)))
+            ? new Answer<CheckAnswer>(done.ToAnswer(query.Units, DetailOf(query)) with { Next = DetailOf(query) == CheckDetail.Full ? NextCalls.AfterCheck : null })
             : body.Refuse(refusal);
     }
 

@@ -39,6 +39,7 @@ public sealed record ComparisonAnswer : ComparisonResponse
     {
         Method = "fitment-comparison";
         Edition = Domain.Answers.Edition.Current;
+        Next = NextCalls.AfterComparison;
         Assumptions = AssumptionResponse.From(FitmentAssumptions.ForComparison(units));
         Cautions = CautionResponse.From(FitmentCautions.ForComparison);
     }
@@ -50,6 +51,9 @@ public sealed record ComparisonAnswer : ComparisonResponse
     /// <summary>Edition of model and tables.</summary>
     [Sample("2026.11")]
     public required string Edition { get; init; }
+
+    /// <summary>The calls that usually follow.</summary>
+    public required NextCallResponse[] Next { get; init; }
 
     /// <summary>What was taken although nobody gave it.</summary>
     public required AssumptionResponse[] Assumptions { get; init; }

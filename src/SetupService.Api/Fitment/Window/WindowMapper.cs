@@ -31,6 +31,7 @@ internal static class WindowMapper
         Windows = Array.ConvertAll(rimWidthsIn, width => Part(tyre, OffsetWindow.Compute(car, tyre, width))),
         Method = "fitment-window",
         Edition = Edition.Current,
+        Next = NextCalls.AfterWindow,
         Assumptions = AssumptionResponse.From(FitmentAssumptions.ForWindow(car, tyre, units)),
         Cautions = CautionResponse.From(FitmentCautions.ForWindow(car, tyre, units)),
     };

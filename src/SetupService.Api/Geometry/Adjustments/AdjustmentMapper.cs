@@ -79,6 +79,7 @@ internal static class AdjustmentMapper
             Unknown = corner.Unknown(before.Gaps(after).Where(gap => ranges is null || gap.Output != "ranges")),
             Method = now.Camber is null ? "suspension-adjustment" : "measured-corner",
             Edition = Edition.Current,
+            Next = NextCalls.AfterAdjustment,
             Assumptions = AssumptionResponse.From(
             [
                 .. corner.Assumptions(),

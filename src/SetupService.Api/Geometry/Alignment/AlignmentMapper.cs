@@ -43,6 +43,7 @@ internal static class AlignmentMapper
             ],
             Method = "alignment",
             Edition = Edition.Current,
+            Next = NextCalls.AfterAlignment,
             Assumptions = AssumptionResponse.From(Assumptions(request)),
             Cautions = CautionResponse.From(AlignmentCautions.For(figures)),
         };

@@ -31,6 +31,7 @@ internal static class CasterFromReadingsMapper
         Unknown = Unknown(result, fit),
         Method = "caster-from-readings",
         Edition = Edition.Current,
+        Next = NextCalls.AfterCasterFromReadings,
         Assumptions = AssumptionResponse.From(SteeringAssumptions.List(request)),
         Cautions = CautionResponse.From(SteeringCautions.For(fit)),
     };

@@ -40,6 +40,7 @@ internal static class CamberTargetAnswers
             Unknown = [.. Gaps(result, straight, at)],
             Method = "camber-target",
             Edition = Edition.Current,
+            Next = NextCalls.AfterCamberTarget,
             Assumptions = [.. Assumptions(request, vehicle, reading, scale, corners, result)],
             Cautions = CautionResponse.From([.. CorneringCautions.OfAttitudes([.. result.Corners.Select(one => one.Attitude)]), .. CamberTargetCautions.Build(Math.Min(wanted, result.SetCamberDeg)), .. vehicle.SuspensionCautions(units)]),
         };

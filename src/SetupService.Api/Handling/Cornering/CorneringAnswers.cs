@@ -32,6 +32,7 @@ internal static class CorneringAnswers
             Unknown = TurnGaps.Find(car, [row], limits),
             Method = "cornering",
             Edition = Edition.Current,
+            Next = NextCalls.AfterCornering,
             Assumptions = TurnAssumptions.List(car, limits, turn.Attitude, ""),
             Cautions = CautionResponse.From([.. CorneringCautions.Build([turn.Attitude], car.Run.RollOverWithin(row.LateralG, CorneringCautions.RollOverMarginG)), .. car.Stated.SuspensionCautions(car.Units)]),
         };

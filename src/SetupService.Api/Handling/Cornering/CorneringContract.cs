@@ -39,6 +39,9 @@ public sealed record CorneringAnswer : TurnRow
     [Sample("2026.11")]
     public required string Edition { get; init; }
 
+    /// <summary>The calls that usually follow.</summary>
+    public required NextCallResponse[] Next { get; init; }
+
     /// <summary>What was taken although nobody gave it; of a scalar also how far roll, the outer wheels' inclination and the limits move over its plausible range.</summary>
     public required AssumptionResponse[] Assumptions { get; init; }
 

@@ -23,6 +23,7 @@ internal static class RideAnswers
         Unknown = [.. RideGaps.Find(car, before, detail), .. car.Car.Unknown.Select(RideGaps.OfChange)],
         Method = "ride",
         Edition = Edition.Current,
+        Next = NextCalls.AfterRide,
         Assumptions = RideAssumptions.List(car, before, detail),
         Cautions = CautionResponse.From([.. RideCautions.Build(car.Front, car.Rear, units), .. car.Stated.SuspensionCautions(units)]),
     };

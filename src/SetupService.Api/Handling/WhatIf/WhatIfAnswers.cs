@@ -43,6 +43,7 @@ internal static class WhatIfAnswers
             Unknown = all is null ? [.. Gaps(before, [], "/before"), UnknownResponse.Create("/together", WhyNotTogether(changes, together))] : Gaps(before, [], "/before"),
             Method = "what-if",
             Edition = Edition.Current,
+            Next = NextCalls.AfterWhatIf,
             Assumptions =
             [
                 .. TurnAssumptions.List(turned, study, turn.Attitude, new TurnOutputs("/before/rollDeg", "/before/frontInclinationDeg", "/before/rearInclinationDeg", "/before/frontLimitG", "/before/rearLimitG")),

@@ -29,6 +29,7 @@ public static class UnitOfName
         ("Km", "km"),
         ("Kg", "kg"),
         ("Hz", "Hz"),
+        ("Db", "dB"),
         ("In", "in"),
         ("Px", "px"),
         ("M", "m"),

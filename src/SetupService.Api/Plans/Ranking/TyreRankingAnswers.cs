@@ -30,6 +30,7 @@ internal static class TyreRankingAnswers
             Unknown = [.. Gaps(request, rows, ranking)],
             Method = "tyre-ranking",
             Edition = Edition.Current,
+            Next = NextCalls.AfterRanking,
             Assumptions = [.. Assumptions(request, offers)],
             Cautions = CautionResponse.From(RankingCautions.For(offers)),
         };

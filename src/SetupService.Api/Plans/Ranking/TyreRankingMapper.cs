@@ -57,7 +57,7 @@ internal static class TyreRankingMapper
             fits = Array.ConvertAll(read.Tyres, tyre => Check(car, new Fitting(read.Wheel!, tyre)));
         }
 
-        var use = new TyreUse(request.Use.DailyPct / 100, request.Use.WetPct / 100, request.Use.TrackPct / 100);
+        var use = new TyreUseMix(request.Use.DailyPct / 100, request.Use.WetPct / 100, request.Use.TrackPct / 100);
         var weights = request.Weights is { } given ? CriterionWeights.From(TyreRankingRules.Given(given)) : CriterionWeights.From(use);
         return new MappedTyres([.. request.Tyres.Select(Offer)], fits, car, weights);
     }

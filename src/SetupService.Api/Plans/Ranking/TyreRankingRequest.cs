@@ -4,6 +4,7 @@ using FluentValidation;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Rules;
+using SetupService.Api.Http.Shared;
 using SetupService.Api.Tyres;
 using SetupService.Api.Vehicles;
 using SetupService.Api.Wear.Forecast;
@@ -59,7 +60,7 @@ public sealed record TyreOfferDocument
     public TyreDocument Tyre { get; set; } = null!;
 
     /// <summary>Price of one.</summary>
-    public TyrePriceDocument? Price { get; set; }
+    public MoneyDocument? Price { get; set; }
 
     /// <summary>Treadwear grade on the sidewall.</summary>
     [Range(20, 2000)]

@@ -106,6 +106,9 @@ public sealed record BeforeAfterAnswer
     [Sample("2026.11")]
     public required string Edition { get; init; }
 
+    /// <summary>The calls that usually follow.</summary>
+    public required NextCallResponse[] Next { get; init; }
+
     /// <summary>What was used although nobody gave it.</summary>
     public required AssumptionResponse[] Assumptions { get; init; }
 

@@ -40,6 +40,7 @@ internal static class BeforeAfterMapper
         Unknown = Unknown(request, tyres),
         Method = "wear-before-after",
         Edition = Edition.Current,
+        Next = NextCalls.AfterBeforeAfter,
         Assumptions = Assumptions(request, tyres),
         Cautions = CautionResponse.From(Cautions(tyres, units)),
     };

@@ -45,6 +45,9 @@ public sealed record DiagnosisAnswer
     [Sample("2026.11")]
     public required string Edition { get; init; }
 
+    /// <summary>The calls that usually follow.</summary>
+    public required NextCallResponse[] Next { get; init; }
+
     /// <summary>What was used although nobody gave it.</summary>
     public required AssumptionResponse[] Assumptions { get; init; }
 }

@@ -36,6 +36,7 @@ internal static class DiagnosisAnswers
             Unknown = DiagnosisGaps.Find(car),
             Method = "wear-diagnosis",
             Edition = Edition.Current,
+            Next = NextCalls.AfterDiagnosis,
             Assumptions = DiagnosisAssumptions.List(car),
             Cautions = CautionResponse.From([.. WearDiagnosisCautions.Build(car.Conditions, advice, units), .. car.Stated?.SuspensionCautions(units) ?? []]),
         };

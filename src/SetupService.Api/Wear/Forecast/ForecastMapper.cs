@@ -28,6 +28,7 @@ internal static class ForecastMapper
         Unknown = ForecastGaps.Find(request, car),
         Method = "wear-forecast",
         Edition = Edition.Current,
+        Next = NextCalls.AfterForecast,
         Assumptions = ForecastAssumptions.List(request, car),
         Cautions = CautionResponse.From(ForecastCautions.Build(car, units)),
     };

@@ -4,6 +4,7 @@ using FluentValidation;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Rules;
+using SetupService.Api.Http.Shared;
 
 namespace SetupService.Api.Wear.Forecast;
 
@@ -21,7 +22,7 @@ public sealed record ForecastRequest : ITyreHistories
     public double? LimitDepthMm { get; set; }
 
     /// <summary>Price of one tyre; needed for the cost.</summary>
-    public TyrePriceDocument? TyrePrice { get; set; }
+    public MoneyDocument? TyrePrice { get; set; }
 
     /// <summary>The treadwear grade on the tyres' sides.</summary>
     [Range(1, 2000)]
@@ -32,22 +33,6 @@ public sealed record ForecastRequest : ITyreHistories
     [Range(1, 2000)]
     [Sample(300.0)]
     public double? OtherTreadwearGrade { get; set; }
-}
-
-/// <summary>What a tyre costs, fitted or not as the caller sees it.</summary>
-public sealed record TyrePriceDocument
-{
-    /// <summary>The amount in the currency.</summary>
-    [JsonRequired]
-    [Range(0, 100_000)]
-    [Sample(148.0)]
-    public double Amount { get; set; }
-
-    /// <summary>The currency's code of three letters (ISO 4217).</summary>
-    [JsonRequired]
-    [StringLength(3)]
-    [Sample("EUR")]
-    public string Currency { get; set; } = null!;
 }
 
 /// <summary>What a forecast must keep beyond types and ranges: readings of one tyre, a limit below them, a price in a currency.</summary>

@@ -29,6 +29,7 @@ internal static class TemperaturesMapper
             Unknown = TemperaturesGaps.Find(readings, tyres, pressures, pairs),
             Method = "tread-temperatures",
             Edition = Edition.Current,
+            Next = NextCalls.AfterTemperatures,
             Assumptions = TemperaturesAssumptions.List(readings, pressures, tyres),
             Cautions = CautionResponse.From([.. TyreCautions.Build(states, units), .. PressureCautions.For([.. pressures.OfType<TyrePressure>()])]),
         };

@@ -4,7 +4,7 @@ namespace SetupService.Domain.Planning.Ranking;
 /// <param name="Daily">Driving on the road.</param>
 /// <param name="Wet">Driving where it is often wet.</param>
 /// <param name="Track">Track days, sprints, hill climbs.</param>
-public readonly record struct TyreUse(double Daily, double Wet, double Track);
+public readonly record struct TyreUseMix(double Daily, double Wet, double Track);
 
 /// <summary>How much each criterion counts, as shares that add up to 1.</summary>
 public readonly record struct CriterionWeights
@@ -22,7 +22,7 @@ public readonly record struct CriterionWeights
     public double this[TyreCriterion criterion] => _shares?[(int)criterion] ?? 0;
 
     /// <summary>The weights that suit a mix of uses: each use's own, by its share.</summary>
-    public static CriterionWeights From(TyreUse use)
+    public static CriterionWeights From(TyreUseMix use)
     {
         var shares = new double[TyreMerits.Count];
         for (var i = 0; i < shares.Length; i++) shares[i] = (use.Daily * Daily[i]) + (use.Wet * Wet[i]) + (use.Track * Track[i]);
