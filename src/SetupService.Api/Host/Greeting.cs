@@ -18,7 +18,8 @@ internal static class Greeting
     private static string Text(string url) =>
         $"""
         Setup service at {url}, its pages at {url}/docs
-        Try: curl -s {url}/v1/fitment/check -H 'content-type: application/json' -d @api/examples/fitment-check.request.json
+        Try: curl -s {url}/v1/plans -H 'content-type: application/json' -d @api/examples/plan.request.json
+        The whole job on three cars, as a page to read: node docs/demo/story.mjs {url}
         """;
 
     /// <summary>An address a browser can open, where the service listens on all of them.</summary>

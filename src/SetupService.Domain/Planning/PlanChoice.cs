@@ -91,8 +91,6 @@ public sealed class PlanChoice
             if (partCounts[i] == 0) without = i;
         }
 
-        if (without >= 0 && best - delivered[without] < LeastWorth) return without;
-
         // Where nothing on offer helps, the cheapest is to change nothing: of several that deliver enough the cheapest, then the better, then fewer parts.
         var enough = best > LeastDelivered ? _enough * best : Math.Min(best, 0);
         var chosen = -1;
@@ -102,7 +100,8 @@ public sealed class PlanChoice
             if (chosen < 0 || costs[i] < costs[chosen] || (costs[i] == costs[chosen] && (partCounts[i] < partCounts[chosen] || (partCounts[i] == partCounts[chosen] && delivered[i] > delivered[chosen])))) chosen = i;
         }
 
-        return chosen;
+        // What is recommended must itself be worth its price, however much a dearer one would do.
+        return without >= 0 && chosen >= 0 && delivered[chosen] - delivered[without] < LeastWorth ? without : chosen;
     }
 
     /// <summary>How far a package moves a goal's figure for the better, in the figure's own unit or as a share of it.</summary>

@@ -16,6 +16,7 @@ public sealed class PlanWords(PlanCase plan, IReadOnlyList<OfferedPart> parts, P
     // Differences told; smaller ones nobody notices.
     private const double LeastG = 0.005;
     private const double LeastLeanDeg = 0.2;
+    private const double FlatDeg = 0.05;
     private const double LeastHz = 0.03;
     private const double LeastLife = 0.02;
     private const double LeastDb = 0.5;
@@ -65,7 +66,7 @@ public sealed class PlanWords(PlanCase plan, IReadOnlyList<OfferedPart> parts, P
     }
 
     /// <summary>A sum of money.</summary>
-    public string Money(double amount) => currency is null ? "nothing" : $"{amount.ToString("0.##", CultureInfo.InvariantCulture)} {currency}";
+    public string Money(double amount) => currency is null ? "nothing" : $"{amount.ToString(amount == Math.Round(amount) ? "0" : "0.00", CultureInfo.InvariantCulture)} {currency}";
 
     /// <summary>The names of a package's parts.</summary>
     public string Names(PartPackage package) => List([.. package.Places().Select(place => $"'{parts[place].Id}'")]);
@@ -87,7 +88,7 @@ public sealed class PlanWords(PlanCase plan, IReadOnlyList<OfferedPart> parts, P
         var clauses = new List<string>();
         if (before.LimitG is { } was && after.LimitG is { } now)
         {
-            clauses.Add(Math.Abs(now - was) >= LeastG
+            clauses.Add(Math.Abs(now - was) >= LeastG && Math.Round(now, 2) != Math.Round(was, 2)
                 ? FormattableString.Invariant($"over the bends the axle that gives up first holds {now:0.00} g on average instead of {was:0.00}")
                 : FormattableString.Invariant($"what the car holds in the bends stays at about {was:0.00} g"));
         }
@@ -95,7 +96,8 @@ public sealed class PlanWords(PlanCase plan, IReadOnlyList<OfferedPart> parts, P
         foreach (var at in (ReadOnlySpan<CarAxle>)[CarAxle.Front, CarAxle.Rear])
         {
             var (leaned, leans) = (Math.Abs(before.At(at).OffFlatDeg), Math.Abs(after.At(at).OffFlatDeg));
-            if (Math.Abs(leans - leaned) >= LeastLeanDeg) clauses.Add(Prose.Write(units, $"the outer {Name(at)} tread leans {leans:angle} off flat instead of {leaned:angle}"));
+            if (Math.Abs(leans - leaned) < LeastLeanDeg) continue;
+            clauses.Add(leans < FlatDeg ? Prose.Write(units, $"the outer {Name(at)} tread stands flat, where it leaned {leaned:angle}") : Prose.Write(units, $"the outer {Name(at)} tread leans {leans:angle} off flat instead of {leaned:angle}"));
         }
 
         if (after.TreadLifeFactor is { } life && Math.Abs(life - 1) >= LeastLife)

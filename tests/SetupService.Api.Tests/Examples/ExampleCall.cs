@@ -68,6 +68,13 @@ internal sealed record ExampleCall(string Method, string Path, string? Request, 
         new("POST", "/v1/plans", "plan.request.json", "plan.answer.json"),
     ];
 
+    /// <summary>Further examples of calls, which the description has no room for: the cars of docs/demo.</summary>
+    public static IReadOnlyList<ExampleCall> Further { get; } =
+    [
+        new("POST", "/v1/plans", "further/plan-rear-driven.request.json", "further/plan-rear-driven.answer.json"),
+        new("POST", "/v1/plans", "further/plan-jack-and-ruler.request.json", "further/plan-jack-and-ruler.answer.json"),
+    ];
+
     public static string FileOf(string name) => ContractFile.Path(System.IO.Path.Combine("examples", name));
 
     public async Task<string> SendAsync(HttpClient client)

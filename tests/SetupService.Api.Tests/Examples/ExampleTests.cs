@@ -21,13 +21,15 @@ public sealed class ExampleTests(ServiceFixture fixture) : IClassFixture<Service
         Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping,
     };
 
-    public static TheoryData<string> Answers() => [.. ExampleCall.All.Select(call => call.Answer)];
+    public static TheoryData<string> Answers() => [.. Kept.Select(call => call.Answer)];
+
+    private static IEnumerable<ExampleCall> Kept => ExampleCall.All.Concat(ExampleCall.Further);
 
     [Theory]
     [MemberData(nameof(Answers))]
     public async Task The_service_answers_the_example_as_the_file_says(string answer)
     {
-        var sent = Shown(answer, await ExampleCall.All.Single(call => call.Answer == answer).SendAsync(fixture.Client));
+        var sent = Shown(answer, await Kept.Single(call => call.Answer == answer).SendAsync(fixture.Client));
         var file = ExampleCall.FileOf(answer);
         if (IsWriting)
             await File.WriteAllTextAsync(file, sent);
@@ -49,8 +51,8 @@ public sealed class ExampleTests(ServiceFixture fixture) : IClassFixture<Service
     [Fact]
     public void Every_file_kept_is_sent_or_answered()
     {
-        var known = ExampleCall.All.SelectMany(call => new[] { call.Request, call.Answer }).OfType<string>().Append("fitment-batch.car.json").Append("fitment-catalogue.cars.ndjson").Distinct();
-        var kept = Directory.GetFiles(ExampleCall.FileOf("")).Select(Path.GetFileName).OfType<string>();
+        var known = Kept.SelectMany(call => new[] { call.Request, call.Answer }).OfType<string>().Append("fitment-batch.car.json").Append("fitment-catalogue.cars.ndjson").Distinct();
+        var kept = Directory.GetFiles(ExampleCall.FileOf(""), "*", SearchOption.AllDirectories).Select(file => Path.GetRelativePath(ExampleCall.FileOf(""), file).Replace('\\', '/'));
 
         Assert.Equal(known.Order(StringComparer.Ordinal), kept.Order(StringComparer.Ordinal));
     }

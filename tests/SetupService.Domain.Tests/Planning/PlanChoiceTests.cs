@@ -23,6 +23,7 @@ public sealed class PlanChoiceTests
     [InlineData(new[] { 0.0, 100, 300 }, new[] { 0.85, 0.9, 1.0 }, 0)]
     [InlineData(new[] { 0.0, 100, 300 }, new[] { 0.0, -0.2, 0.04 }, 0)]
     [InlineData(new[] { 0.0, 100, 300 }, new[] { 0.3, 0.45, 0.49 }, 0)]
+    [InlineData(new[] { 0.0, 100, 300 }, new[] { 0.1, 0.29, 0.35 }, 0)]
     [InlineData(new[] { 0.0, 100, 100 }, new[] { 0.0, 0.9, 1.0 }, 2)]
     public void The_cheapest_that_delivers_most_of_it_is_recommended(double[] costs, double[] delivered, int wanted)
     {
