@@ -39,9 +39,11 @@ internal static class CorpusPlayer
 
         MultipartFormDataContent form = [];
         foreach ((var name, var part) in entry.Request!.AsObject())
-            form.Add(Typed(part!, part is JsonObject ? "application/json" : "text/csv"), name);
+            form.Add(part is JsonArray lines ? Typed(Lines(lines), "application/x-ndjson") : Typed(part!, part is JsonObject ? "application/json" : "text/csv"), name);
         return form;
     }
+
+    private static JsonValue Lines(JsonArray lines) => JsonValue.Create(string.Concat(lines.Select(line => line!.ToJsonString() + "\n")));
 
     private static StringContent Typed(JsonNode body, string type) =>
         new(body.GetValueKind() == JsonValueKind.String ? body.GetValue<string>() : body.ToJsonString(), Encoding.UTF8, new MediaTypeHeaderValue(type));
