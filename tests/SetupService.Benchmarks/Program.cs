@@ -19,6 +19,7 @@ return args switch
     ["bend"] => BendRatio.Run(),
     ["what-if"] => WhatIfTime.Run(),
     ["plan"] => await PlanTime.RunAsync(),
+    ["ranking"] => await RankingTime.RunAsync(),
     ["parts"] => CallParts.Run(),
     ["read-and-write-lines", var input, var output] => LinePeer.Run(input, output),
     ["kernel", .. var rest] => Kernel(rest),
@@ -43,6 +44,6 @@ static int CatalogueRates()
 
 static int Usage()
 {
-    Console.Error.WriteLine("kernel | serve | calls URL PID | lines URL PID | rows URL | catalogue [URL PID] | corners CPP PYTHON SCRIPT | bend | what-if | plan | parts | read-and-write-lines INPUT OUTPUT; run.sh puts them together.");
+    Console.Error.WriteLine("kernel | serve | calls URL PID | lines URL PID | rows URL | catalogue [URL PID] | corners CPP PYTHON SCRIPT | bend | what-if | plan | ranking | parts | read-and-write-lines INPUT OUTPUT; run.sh puts them together.");
     return 1;
 }

@@ -11,7 +11,9 @@ namespace SetupService.Benchmarks.Plans;
 internal static class PlanTime
 {
     private const int Rounds = 3;
-    private const int HangUpAfterMs = 400;
+    // Shares of the time the last round took: the searching, the evaluating, the choosing.
+    private static readonly double[] HangUpAt = [0.01, 0.1, 0.3, 0.5, 0.7, 0.85, 0.9, 0.93, 0.96, 0.98];
+    private static readonly Uri Plans = new("/v1/plans", UriKind.Relative);
 
     public static async Task<int> RunAsync()
     {
@@ -19,34 +21,56 @@ internal static class PlanTime
         await app.StartAsync();
         using var client = new HttpClient { BaseAddress = new Uri(app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First()), Timeout = TimeSpan.FromMinutes(5) };
         var body = Body(await File.ReadAllTextAsync(Path.Combine(AppContext.BaseDirectory, "plan.request.json"))).ToJsonString();
+        var self = Process.GetCurrentProcess();
+        var tookMs = 0.0;
         for (var round = 0; round < Rounds; round++)
         {
-            var began = Stopwatch.GetTimestamp();
-            using var answer = await client.PostAsync(new Uri("/v1/plans", UriKind.Relative), Content());
+            var (began, workedS) = (Stopwatch.GetTimestamp(), WorkedS());
+            using var answer = await client.PostAsync(Plans, Content());
             var text = await answer.Content.ReadAsStringAsync();
+            tookMs = Stopwatch.GetElapsedTime(began).TotalMilliseconds;
             if (!answer.IsSuccessStatusCode) throw new InvalidOperationException(text);
-            Console.WriteLine(FormattableString.Invariant($"plan of {JsonNode.Parse(text)!["searched"]!["packageCount"]} packages: {Stopwatch.GetElapsedTime(began).TotalSeconds:0.00} s on {Environment.ProcessorCount} processors"));
+            Console.WriteLine(FormattableString.Invariant($"plan of {JsonNode.Parse(text)!["searched"]!["packageCount"]} packages: {tookMs / 1000:0.00} s on {Environment.ProcessorCount} processors, {WorkedS() - workedS:0.00} s of processor time"));
         }
 
-        // What the process still takes of the processors after the caller has gone tells when the work has stopped.
-        using var gone = new CancellationTokenSource(HangUpAfterMs);
-        try
+        // When the server is done with a request whose caller has gone tells when the work has stopped.
+        long ended = 0;
+        using var listener = new ActivityListener
         {
-            using var never = await client.PostAsync(new Uri("/v1/plans", UriKind.Relative), Content(), gone.Token);
-        }
-        catch (OperationCanceledException)
+            ShouldListenTo = source => source.Name == "Microsoft.AspNetCore",
+            Sample = (ref _) => ActivitySamplingResult.AllDataAndRecorded,
+            ActivityStopped = _ => Volatile.Write(ref ended, Stopwatch.GetTimestamp()),
+        };
+        ActivitySource.AddActivityListener(listener);
+        foreach (var share in HangUpAt)
         {
-            var self = Process.GetCurrentProcess();
-            await Task.Delay(50);
-            self.Refresh();
-            var before = self.TotalProcessorTime;
-            await Task.Delay(500);
-            self.Refresh();
-            Console.WriteLine(FormattableString.Invariant($"from 50 ms after the hang-up on it takes {(self.TotalProcessorTime - before).TotalMilliseconds:0} ms of processor time in 500 ms"));
+            var afterMs = (int)(share * tookMs);
+            Volatile.Write(ref ended, 0);
+            using var gone = new CancellationTokenSource();
+            var call = client.PostAsync(Plans, Content(), gone.Token);
+            await Task.Delay(afterMs);
+            var left = Stopwatch.GetTimestamp();
+            await gone.CancelAsync();
+            try
+            {
+                using var never = await call;
+                Console.WriteLine(FormattableString.Invariant($"answered before {afterMs} ms"));
+            }
+            catch (OperationCanceledException)
+            {
+                while (Volatile.Read(ref ended) == 0) await Task.Delay(1);
+                Console.WriteLine(FormattableString.Invariant($"hung up after {afterMs} ms: the request is over {Stopwatch.GetElapsedTime(left, ended).TotalMilliseconds:0.0} ms later"));
+            }
         }
 
         await app.StopAsync();
         return 0;
+
+        double WorkedS()
+        {
+            self.Refresh();
+            return self.TotalProcessorTime.TotalSeconds;
+        }
 
         StringContent Content() => new(body, Encoding.UTF8, "application/json");
     }
