@@ -4,6 +4,7 @@ using SetupService.Api.Handling.CorneringSweep;
 using SetupService.Api.Handling.Envelope;
 using SetupService.Api.Handling.Ride;
 using SetupService.Api.Handling.WhatIf;
+using SetupService.Api.Http.Work;
 
 namespace SetupService.Api.Handling;
 
@@ -12,7 +13,7 @@ internal static class HandlingEndpoints
 {
     public static void MapHandling(this IEndpointRouteBuilder routes)
     {
-        var group = routes.MapGroup("/v1/handling").WithTags("Handling");
+        var group = routes.MapGroup("/v1/handling").WithTags("Handling").WithWork();
         group.MapRide();
         group.MapCornering();
         group.MapCorneringSweep();

@@ -1,10 +1,11 @@
 using SetupService.Api.Fitment;
-using SetupService.Api.Fitment.Batch;
 using SetupService.Api.Geometry;
 using SetupService.Api.Handling;
 using SetupService.Api.Host.OpenApi;
+using SetupService.Api.Host.Settings;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
+using SetupService.Api.Http.Work;
 using SetupService.Api.Plans;
 using SetupService.Api.Plans.Ranking;
 using SetupService.Api.Tyres;
@@ -36,6 +37,7 @@ public static class SetupServiceHost
         configure?.Invoke(builder);
 
         var app = builder.Build();
+        app.Services.CheckSettings();
         Use(app);
         Map(app);
         app.GreetOnStart();
@@ -62,7 +64,8 @@ public static class SetupServiceHost
     {
         services.AddServiceLogging();
         services.AddSingleton(ServiceContract.Instance);
-        services.AddSingleton(new BatchSettings());
+        services.AddServiceSettings();
+        services.AddSingleton<WorkGate>();
         services.AddSingleton(TimeProvider.System);
         services.ConfigureHttpJsonOptions(static http => ServiceJson.Configure(http.SerializerOptions));
         services.Configure<RouteHandlerOptions>(static routes => routes.ThrowOnBadRequest = false);

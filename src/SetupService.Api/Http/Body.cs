@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Http.Metadata;
 using SetupService.Api.Http.Documents;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
+using SetupService.Api.Http.Work;
 
 namespace SetupService.Api.Http;
 
@@ -12,7 +13,7 @@ namespace SetupService.Api.Http;
 /// parameter, returns <see cref="Problem"/> where there is one, and otherwise works with <see cref="Value"/>.
 /// </summary>
 /// <typeparam name="T">The request document.</typeparam>
-public sealed class Body<T> : IBindableFromHttpContext<Body<T>>, IEndpointParameterMetadataProvider
+public sealed class Body<T> : IBindableFromHttpContext<Body<T>>, IEndpointParameterMetadataProvider, IRefusable
     where T : class
 {
     private readonly HttpContext _context;

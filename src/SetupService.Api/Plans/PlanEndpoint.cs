@@ -5,6 +5,7 @@ using SetupService.Api.Http.Documents;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
+using SetupService.Api.Http.Work;
 using SetupService.Api.Wear;
 using SetupService.Api.Wear.Diagnosis;
 using SetupService.Domain.Answers;
@@ -20,6 +21,7 @@ internal static class PlanEndpoint
 {
     public static void MapPlans(this IEndpointRouteBuilder routes) =>
         routes.MapGroup("/v1").WithTags("Plans").MapPost("/plans", Plan)
+            .WithWork()
             .WithQuery(QueryParameters.Units)
             .WithExample("plan")
             .WithProblems(ProblemTypes.NotComputable)
@@ -28,7 +30,7 @@ internal static class PlanEndpoint
             .WithDescription("From the car, its use, what is wanted and the parts on offer (brought by the caller): the packages worth choosing between, each evaluated by the models of what-if, ride, camber-target, car-check and diagnosis; the recommended one with its first step; what was rejected and why; how the choice changes with budget and track use. At most 2,000 packages, every one evaluated; limits that conflict are a 422 that names them and the nearest package.");
 
     private static Results<Answer<PlanAnswer>, Problem> Plan(
-        Body<PlanRequest> body, JsonContract contract, QueryReader query, TimeProvider clock, CancellationToken cancellation)
+        Body<PlanRequest> body, JsonContract contract, QueryReader query, TimeProvider clock, RequestWork work)
     {
         if (body.Value is not { } request)
             return body.Problem!;
@@ -37,7 +39,7 @@ internal static class PlanEndpoint
         var stated = contract.Changing(request.Vehicle, "/vehicle");
         if (!PartChanges.Read(request.Parts, inputs.Parts, stated).TryGet(out var changes, out refusal))
             return body.Refuse(refusal);
-        var problem = PlannedCar.Compute(request, inputs, changes, stated, query.Units, clock, cancellation, out var planned);
+        var problem = PlannedCar.Compute(request, inputs, changes, stated, query.Units, clock, work, out var planned);
         return planned is not null ? new Answer<PlanAnswer>(PlanAnswers.Create(planned)) : problem!;
     }
 }
@@ -65,10 +67,10 @@ internal sealed record PlannedCar
 
     /// <summary>Works a plan out; null with the problem where there is none.</summary>
     public static Problem? Compute(
-        PlanRequest request, PlanInputs inputs, PartChanges changes, ChangedDocument<Vehicles.VehicleDocument> stated, UnitSystem units, TimeProvider clock, CancellationToken cancellation, out PlannedCar? planned)
+        PlanRequest request, PlanInputs inputs, PartChanges changes, ChangedDocument<Vehicles.VehicleDocument> stated, UnitSystem units, TimeProvider clock, RequestWork work, out PlannedCar? planned)
     {
         planned = null;
-        var budget = WorkBudget.Generous(cancellation);
+        var budget = work.Budget;
         if (StandingCar.AsGiven(inputs.Vehicle, units) is not { } given) return HandlingProblems.NoCorner(inputs.Vehicle);
         var bends = PlanMapper.Bends(request).Corners;
         var hardest = bends.MaxBy(bend => bend.Demand.LateralG).Demand;
@@ -89,18 +91,18 @@ internal sealed record PlannedCar
         var asGiven = evaluator.Given();
         if (asGiven.Figures is not { } before)
         {
-            cancellation.ThrowIfCancellationRequested();
+            work.Cancellation.ThrowIfCancellationRequested();
             return PlanProblems.NoTurn(asGiven, units);
         }
 
         var found = PackageSearch.Find(changes.Parts, plan.Limits.Budget, plan.Prices, work: budget);
         cancellation.ThrowIfCancellationRequested();
         if (found.Count > PackageSearch.MostPackages) return PlanProblems.TooMany(found.Count);
-        var packages = new PlanPackages(plan, changes, stated, units, evaluator.TreadsSay, cancellation);
+        var packages = new PlanPackages(plan, changes, stated, units, evaluator.TreadsSay, work);
         var evaluated = packages.Evaluate(found.Packages);
         if (evaluated.Any(one => one.Evaluated.Failure is CorneringFailure.WorkSpent))
         {
-            cancellation.ThrowIfCancellationRequested();
+            work.Cancellation.ThrowIfCancellationRequested();
             return PlanProblems.WorkSpent();
         }
 
@@ -127,7 +129,7 @@ internal sealed record PlannedCar
             PackageCount = found.Count,
             Units = units,
         };
-        cancellation.ThrowIfCancellationRequested();
+        work.Cancellation.ThrowIfCancellationRequested();
         return null;
     }
 

@@ -1,10 +1,10 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using SetupService.Api.Http.Documents;
+using SetupService.Api.Http.Work;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Ride;
-using SetupService.Domain.Numerics;
 using SetupService.Domain.Planning;
 using SetupService.Domain.Vehicles;
 
@@ -23,7 +23,7 @@ internal sealed class PlanPackages
     private readonly PartChanges _changes;
     private readonly UnitSystem _units;
     private readonly (double Front, double Rear) _treadsSay;
-    private readonly CancellationToken _cancellation;
+    private readonly RequestWork _work;
     private readonly State _start;
 
     /// <summary>The packages of a plan.</summary>
@@ -32,10 +32,10 @@ internal sealed class PlanPackages
     /// <param name="stated">The car's document.</param>
     /// <param name="units">Units of what is said about it.</param>
     /// <param name="treadsSay">What its treads say against the model.</param>
-    /// <param name="cancellation">The caller, who may have gone.</param>
-    public PlanPackages(PlanCase plan, PartChanges changes, ChangedDocument<VehicleDocument> stated, UnitSystem units, (double Front, double Rear) treadsSay, CancellationToken cancellation)
+    /// <param name="work">The work allowed.</param>
+    public PlanPackages(PlanCase plan, PartChanges changes, ChangedDocument<VehicleDocument> stated, UnitSystem units, (double Front, double Rear) treadsSay, RequestWork work)
     {
-        (_plan, _changes, _units, _treadsSay, _cancellation) = (plan, changes, units, treadsSay, cancellation);
+        (_plan, _changes, _units, _treadsSay, _work) = (plan, changes, units, treadsSay, work);
         _start = new(stated, plan.Given, plan.Given.Stated, null, null, null);
     }
 
@@ -62,12 +62,12 @@ internal sealed class PlanPackages
         Array.Sort(order, (one, other) => distinct[one].AsSpan().SequenceCompareTo(distinct[other]));
         var evaluated = new (EvaluatedPackage Package, PackageFit? Fit)[distinct.Count];
         var chunks = (order.Length + ChunkSize - 1) / ChunkSize;
-        Parallel.For(0, chunks, new ParallelOptions { CancellationToken = _cancellation, MaxDegreeOfParallelism = Environment.ProcessorCount }, chunk =>
+        Parallel.For(0, chunks, new ParallelOptions { CancellationToken = _work.Cancellation, MaxDegreeOfParallelism = Environment.ProcessorCount }, chunk =>
         {
             var walk = new Walk(this);
             for (var i = chunk * ChunkSize; i < Math.Min(order.Length, (chunk + 1) * ChunkSize); i++)
             {
-                _cancellation.ThrowIfCancellationRequested();
+                _work.Cancellation.ThrowIfCancellationRequested();
                 evaluated[order[i]] = walk.Evaluate(distinct[order[i]]);
             }
         });
@@ -84,7 +84,7 @@ internal sealed class PlanPackages
     /// <summary>One thread's way through the packages: the cars of the beginning they share are kept.</summary>
     private sealed class Walk(PlanPackages owner)
     {
-        private readonly PackageEvaluator _evaluator = new(owner._plan, WorkBudget.Generous(owner._cancellation), owner._treadsSay);
+        private readonly PackageEvaluator _evaluator = new(owner._plan, owner._work.Budget.ForAnotherThread(), owner._treadsSay);
         private readonly List<(int Part, State State)> _path = [];
 
         public (EvaluatedPackage, PackageFit?) Evaluate(int[] parts)

@@ -76,7 +76,7 @@ internal static class CallParts
         var body = File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "ride.request.json"));
         var reader = ServiceContract.Instance.ReaderOf<RideRequest>();
         if (!reader.TryRead(body, out var request) || !VehicleMapper.Map(request.Vehicle).TryGet(out var vehicle, out _)) throw new InvalidOperationException();
-        var car = RideEvaluation.AsGiven(vehicle, UnitSystem.Metric) ?? throw new InvalidOperationException();
+        var car = RideEvaluation.AsGiven(vehicle, UnitSystem.Metric, WorkBudget.Generous()) ?? throw new InvalidOperationException();
         var answer = RideAnswers.Create(car, null, DampingRange.RoadAndTrack, UnitSystem.Metric, RideDetail.Full);
         var buffer = new ArrayBufferWriter<byte>(65_536);
         using var writer = new Utf8JsonWriter(buffer, new JsonWriterOptions { SkipValidation = true });

@@ -27,6 +27,44 @@ public sealed class WorkBudgetTests
         Assert.True(budget.IsSpent);
     }
 
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    [InlineData(4095)]
+    [InlineData(4096)]
+    [InlineData(4097)]
+    [InlineData(10_000)]
+    public void Threads_of_one_computation_share_their_steps(int steps)
+    {
+        var budget = new WorkBudget(steps);
+        var budgets = new[] { budget, budget.ForAnotherThread(), budget.ForAnotherThread(), budget.ForAnotherThread() };
+        var taken = 0;
+
+        Parallel.ForEach(budgets, one =>
+        {
+            while (one.TrySpend()) Interlocked.Increment(ref taken);
+        });
+
+        Assert.Equal(steps, taken);
+        Assert.Equal(steps, budget.StepsTaken);
+        Assert.All(budgets, one => Assert.True(one.IsSpent && one.IsOutOfSteps));
+    }
+
+    [Fact]
+    public void Who_has_gone_has_spent_no_steps()
+    {
+        using var gone = new CancellationTokenSource();
+        var budget = new WorkBudget(10, gone.Token);
+        Assert.True(budget.TrySpend());
+        Assert.Equal(1, budget.StepsTaken);
+
+        gone.Cancel();
+
+        Assert.False(budget.TrySpend());
+        Assert.True(budget.IsSpent);
+        Assert.False(budget.IsOutOfSteps);
+    }
+
     [Fact]
     public void A_continuation_ends_where_it_has_come_to()
     {

@@ -60,20 +60,20 @@ internal static class BatchEndpoint
                 """);
     }
 
-    private static IResult StartLines(HttpContext context, QueryReader query, JsonContract contract, BatchSettings settings)
+    private static IResult StartLines(HttpContext context, QueryReader query, JsonContract contract)
     {
         if ((query.Problem ?? EncodedBody(context)) is { } problem)
             return problem;
         return TypeOf(context, NdjsonBatch.MediaType) is null
             ? Problem.Create(ProblemTypes.UnsupportedMediaType, "The body's Content-Type is not application/x-ndjson. A table goes to /v1/fitment/batch/csv.")
-            : new NdjsonBatch(contract, settings, query.Word<CheckDetail>(Detail) ?? CheckDetail.Verdict, VerdictFilter.From(query), query.Units);
+            : new NdjsonBatch(contract, query.Word<CheckDetail>(Detail) ?? CheckDetail.Verdict, VerdictFilter.From(query), query.Units);
     }
 
-    private static IResult StartTable(HttpContext context, QueryReader query, JsonContract contract, BatchSettings settings)
+    private static IResult StartTable(HttpContext context, QueryReader query, JsonContract contract)
     {
         if ((query.Problem ?? FindFormProblem(context, "car and candidates")) is { } problem)
             return problem;
-        return new CsvBatch(contract, settings, BoundaryOf(context)!, VerdictFilter.From(query), query.Units);
+        return new CsvBatch(contract, BoundaryOf(context)!, VerdictFilter.From(query), query.Units);
     }
 
     /// <summary>Why a body is not read as a form; null where it is.</summary>

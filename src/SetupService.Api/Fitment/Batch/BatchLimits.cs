@@ -1,3 +1,5 @@
+using System.ComponentModel.DataAnnotations;
+
 namespace SetupService.Api.Fitment.Batch;
 
 /// <summary>The limits of a batch; the number of lines is not limited.</summary>
@@ -6,16 +8,26 @@ internal static class BatchLimits
     /// <summary>Longest line in bytes (64 KiB); a whole car takes about 4 KiB.</summary>
     public const int LineBytes = 65_536;
 
-    /// <summary>How long the service waits for the next bytes before it closes the batch.</summary>
-    public static readonly TimeSpan ReadTimeout = TimeSpan.FromSeconds(30);
-
     /// <summary>Answer bytes gathered before they are sent while there is more to work on.</summary>
     public const int FlushBytes = 32_768;
 }
 
-/// <summary>The settings of batches that the host may change.</summary>
-internal sealed record BatchSettings
+/// <summary>What a batch may take: waits for its caller, time, and the least rates at which its bytes come and go.</summary>
+public sealed class BatchSettings
 {
-    /// <summary>How long the service waits for the next bytes before it closes the batch.</summary>
-    public TimeSpan ReadTimeout { get; init; } = BatchLimits.ReadTimeout;
+    /// <summary>Longest wait for a caller's next bytes, in seconds; after it the batch is closed.</summary>
+    [Range(0.1, 3600.0)]
+    public double SilenceSeconds { get; set; } = 30;
+
+    /// <summary>Longest time of a whole batch, in seconds; after it the batch is closed.</summary>
+    [Range(1.0, 604_800.0)]
+    public double LongestSeconds { get; set; } = 3600;
+
+    /// <summary>Least bytes a second, on average over the waiting, at which a batch must come and its answer be read. A batch that comes more slowly is closed, one read more slowly is cut off.</summary>
+    [Range(1, 1_000_000)]
+    public int LeastBytesPerSecond { get; set; } = 20;
+
+    /// <summary>Seconds for which a batch may be slower than that.</summary>
+    [Range(2.0, 3600.0)]
+    public double LeastRateAfterSeconds { get; set; } = 30;
 }

@@ -7,6 +7,8 @@ namespace SetupService.Api.Fitment.Batch;
 /// <summary>The problems only a batch can have.</summary>
 internal static class BatchProblems
 {
+    private const string SendTheRest = "Send the lines after the last one answered again.";
+
     public static Problem LineTooLong() => Problem.Create(
         ProblemTypes.TooLarge,
         string.Create(CultureInfo.InvariantCulture, $"The line is longer than {BatchLimits.LineBytes} bytes and was skipped."),
@@ -21,9 +23,17 @@ internal static class BatchProblems
     public static Problem NothingSent() => Problem.Invalid(
         Fault.At("", FaultCodes.Required, "The batch has no line: send one with vehicle and axle, and one with a candidate for each to be checked."));
 
-    /// <summary>Why a batch was closed before its end.</summary>
-    public static string NothingCame(TimeSpan waited) =>
-        string.Create(CultureInfo.InvariantCulture, $"No bytes came for {waited.TotalSeconds:0.#} s, so the service stopped waiting. Send the lines after the last one answered again.");
+    /// <summary>Why a batch was closed before its end: silence.</summary>
+    public static string NothingCame(double seconds) =>
+        string.Create(CultureInfo.InvariantCulture, $"No bytes came for {seconds:0.#} s, so the service stopped waiting. {SendTheRest}");
+
+    /// <summary>Why a batch was closed before its end: it came too slowly.</summary>
+    public static string CameTooSlowly(int bytesPerSecond) =>
+        string.Create(CultureInfo.InvariantCulture, $"The lines came more slowly than {bytesPerSecond} bytes a second, so the service stopped waiting. {SendTheRest}");
+
+    /// <summary>Why a batch was closed before its end: its time was over.</summary>
+    public static string TookTooLong(double seconds) =>
+        string.Create(CultureInfo.InvariantCulture, $"A batch may take {seconds:0.#} s, and they were over. {SendTheRest}");
 
     public static Problem NoCar() => Problem.Invalid(
         Fault.At("", FaultCodes.Required, "No car is set: send a line with vehicle and axle first, and mend one that could not be read."));

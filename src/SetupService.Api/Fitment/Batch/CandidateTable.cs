@@ -48,7 +48,7 @@ internal readonly ref struct TableRow(long line, string? id, SepReader.Row cells
 /// Reads a table of candidates row by row: the separator as the header has it, rows without a filled cell left out, every fault of a row told as that of the
 /// same candidate in JSON.
 /// </summary>
-internal sealed class CandidateTable(JsonContract contract, ReadTimeout timeout, ITableAnswers answers)
+internal sealed class CandidateTable(JsonContract contract, BatchFlow flow, ITableAnswers answers)
 {
     private readonly ContractReader<BatchCandidateLine> _candidates = contract.ReaderOf<BatchCandidateLine>();
     private readonly CsvRow _row = new();
@@ -58,7 +58,7 @@ internal sealed class CandidateTable(JsonContract contract, ReadTimeout timeout,
     /// <summary>Answers every row; a problem where the header is refused, so that there is no answer.</summary>
     public async Task<Problem?> AnswerAsync(Stream part)
     {
-        TableStream table = new(part, timeout, answers.SendAllAsync);
+        TableStream table = new(part, flow, answers.SendAllAsync);
         using var reader = await Open(table).ConfigureAwait(false);
         _separator = new(reader.Spec.Sep.Separator);
         string[] header = [.. reader.Header.ColNames];

@@ -7,7 +7,7 @@ using SetupService.Domain.Answers;
 namespace SetupService.Api.Fitment.Batch;
 
 /// <summary>Answers a table of candidates with a table, one row for each, as they arrive.</summary>
-internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, string boundary, VerdictFilter only, UnitSystem units) : IResult
+internal sealed class CsvBatch(JsonContract contract, string boundary, VerdictFilter only, UnitSystem units) : IResult
 {
     /// <summary>The media type of the answer, and of the part with the candidates.</summary>
     public const string MediaType = "text/csv";
@@ -17,37 +17,36 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
     /// <inheritdoc />
     public async Task ExecuteAsync(HttpContext httpContext)
     {
-        BatchTransport.Prepare(httpContext, MediaType + "; charset=utf-8; header=present");
-        using ReadTimeout timeout = new(settings.ReadTimeout, httpContext.RequestAborted);
-        FormParts parts = new(boundary, httpContext.Request.Body, timeout);
-        CsvRows rows = new(httpContext.Response, _run, only, units);
+        using var flow = BatchFlow.Start(httpContext, MediaType + "; charset=utf-8; header=present");
+        FormParts parts = new(boundary, httpContext.Request.Body, flow);
+        CsvRows rows = new(httpContext.Response, flow, _run, only, units);
         try
         {
-            var problem = await SetCarAsync(parts, timeout).ConfigureAwait(false)
-                ?? await AnswerAsync(parts, timeout, rows).ConfigureAwait(false);
+            var problem = await SetCarAsync(parts, flow).ConfigureAwait(false)
+                ?? await AnswerAsync(parts, flow, rows).ConfigureAwait(false);
             if (problem is not null)
                 await problem.ExecuteAsync(httpContext).ConfigureAwait(false);
         }
         catch (Exception broken) when (FormParts.IsMalformed(broken, httpContext) && !httpContext.Response.HasStarted)
         {
-            await FormParts.Malformed(httpContext).ExecuteAsync(httpContext).ConfigureAwait(false);
+            await FormParts.Malformed(broken, httpContext).ExecuteAsync(httpContext).ConfigureAwait(false);
         }
-        catch (OperationCanceledException) when (timeout.IsExpired && !rows.IsStarted)
+        catch (OperationCanceledException) when (flow.EndReason is not null && !rows.IsStarted)
         {
             BrokenBody.EndConnection(httpContext);
             await Problem.Create(ProblemTypes.RequestTimeout).ExecuteAsync(httpContext).ConfigureAwait(false);
         }
-        catch (Exception cut) when (FormParts.IsMalformed(cut, httpContext) || timeout.IsExpired)
+        catch (Exception cut) when (FormParts.IsMalformed(cut, httpContext) || flow.EndReason is not null)
         {
             BrokenBody.EndConnection(httpContext);
 
             // Rows are already sent: a last row with a problem says that the table was cut off.
-            rows.WriteLast(Problem.Invalid(Fault.At("/candidates", FaultCodes.Syntax, "The table broke off, or nothing came in time; the rows up to here stand.")));
+            rows.WriteLast(Problem.Invalid(Fault.At("/candidates", FaultCodes.Syntax, $"{flow.ReasonOf(cut)} The rows up to here stand.")));
             await rows.SendAsync().ConfigureAwait(false);
         }
     }
 
-    private async Task<Problem?> SetCarAsync(FormParts parts, ReadTimeout timeout)
+    private async Task<Problem?> SetCarAsync(FormParts parts, BatchFlow flow)
     {
         var part = await parts.NextAsync().ConfigureAwait(false);
         if (FormParts.NameOf(part) != "car")
@@ -59,7 +58,7 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
         do
         {
             read = 0;
-            await timeout.WaitAsync(async token => read = await part!.Body.ReadAsync(chunk, token).ConfigureAwait(false)).ConfigureAwait(false);
+            await flow.WaitAsync(async token => read = await part!.Body.ReadAsync(chunk, token).ConfigureAwait(false)).ConfigureAwait(false);
             json.Write(chunk, 0, read);
             if (json.Length > BatchLimits.LineBytes)
                 return BatchProblems.LineTooLong();
@@ -71,12 +70,12 @@ internal sealed class CsvBatch(JsonContract contract, BatchSettings settings, st
             : Problem.Invalid(refusal.Under("car"));
     }
 
-    private async Task<Problem?> AnswerAsync(FormParts parts, ReadTimeout timeout, CsvRows rows)
+    private async Task<Problem?> AnswerAsync(FormParts parts, BatchFlow flow, CsvRows rows)
     {
         var part = await parts.NextAsync().ConfigureAwait(false);
         if (FormParts.NameOf(part) != "candidates")
             return FormParts.Missing("/candidates", "The second part must be candidates, with the table as text/csv.");
-        if (await new CandidateTable(contract, timeout, rows).AnswerAsync(part!.Body).ConfigureAwait(false) is { } problem)
+        if (await new CandidateTable(contract, flow, rows).AnswerAsync(part!.Body).ConfigureAwait(false) is { } problem)
             return problem;
 
         if (await parts.NextAsync().ConfigureAwait(false) is { } surplus)

@@ -16,7 +16,7 @@ namespace SetupService.Api.Fitment.Batch;
 /// Writes the answer rows of a table (RFC 4180) and sends them: with the separator, and the decimal mark, that the table sent has, and with the caller's further
 /// columns behind the answer's.
 /// </summary>
-internal sealed class CsvRows(HttpResponse response, BatchRun run, VerdictFilter only, UnitSystem units) : ITableAnswers
+internal sealed class CsvRows(HttpResponse response, BatchFlow flow, BatchRun run, VerdictFilter only, UnitSystem units) : ITableAnswers
 {
     private const int VerdictColumn = 2;
 
@@ -105,7 +105,7 @@ internal sealed class CsvRows(HttpResponse response, BatchRun run, VerdictFilter
         run.Meter();
         if (_buffer.WrittenCount == 0)
             return;
-        await response.BodyWriter.WriteAsync(_buffer.WrittenMemory, response.HttpContext.RequestAborted).ConfigureAwait(false);
+        await flow.SendAsync(response.BodyWriter, _buffer.WrittenMemory).ConfigureAwait(false);
         _buffer.ResetWrittenCount();
     }
 

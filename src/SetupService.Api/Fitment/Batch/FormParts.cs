@@ -7,7 +7,7 @@ using SetupService.Api.Http.Problems;
 namespace SetupService.Api.Fitment.Batch;
 
 /// <summary>The parts of a form as they arrive, in the order they are sent.</summary>
-internal sealed class FormParts(string boundary, Stream body, ReadTimeout timeout)
+internal sealed class FormParts(string boundary, Stream body, BatchFlow flow)
 {
     /// <summary>The media type of a form.</summary>
     public const string MediaType = "multipart/form-data";
@@ -23,7 +23,7 @@ internal sealed class FormParts(string boundary, Stream body, ReadTimeout timeou
     public async Task<MultipartSection?> NextAsync()
     {
         MultipartSection? part = null;
-        await timeout.WaitAsync(async token => part = await _reader.ReadNextSectionAsync(token).ConfigureAwait(false)).ConfigureAwait(false);
+        await flow.WaitAsync(async token => part = await _reader.ReadNextSectionAsync(token).ConfigureAwait(false)).ConfigureAwait(false);
         return part;
     }
 
@@ -46,9 +46,11 @@ internal sealed class FormParts(string boundary, Stream body, ReadTimeout timeou
             $"A part {TokenText.Quote(name)} comes after the candidates; {first} and candidates are read, and nothing after them."));
     }
 
-    /// <summary>The refusal of a body that is no form. No further request is taken off the connection.</summary>
-    public static Problem Malformed(HttpContext context)
+    /// <summary>The refusal of a body that is no form, or came too slowly. No further request is taken off the connection.</summary>
+    public static Problem Malformed(Exception broken, HttpContext context)
     {
+        if (broken is BadHttpRequestException { StatusCode: StatusCodes.Status408RequestTimeout } slow)
+            return BrokenBody.Refusal(slow, context);
         BrokenBody.EndConnection(context);
         return Problem.Invalid(Fault.At(
             "", FaultCodes.Syntax, "The body is not multipart/form-data with the boundary its Content-Type names, or its chunks (Transfer-Encoding) are malformed."));

@@ -15,7 +15,7 @@ namespace SetupService.Api.Fitment.Batch;
 /// Answers a stream of lines with a stream of lines: reads what has come, answers every whole line of it, sends the answers,
 /// and waits for more. A caller that goes away ends it within a line.
 /// </summary>
-internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings, CheckDetail detail, VerdictFilter only, UnitSystem units) : IResult
+internal sealed class NdjsonBatch(JsonContract contract, CheckDetail detail, VerdictFilter only, UnitSystem units) : IResult
 {
     /// <summary>The media type of the lines, both ways.</summary>
     public const string MediaType = "application/x-ndjson";
@@ -26,34 +26,32 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
     /// <inheritdoc />
     public async Task ExecuteAsync(HttpContext httpContext)
     {
-        BatchTransport.Prepare(httpContext, MediaType);
+        using var flow = BatchFlow.Start(httpContext, MediaType);
         using BatchLines lines = new(contract);
-        using ReadTimeout timeout = new(settings.ReadTimeout, httpContext.RequestAborted);
         LineFeed feed = new(httpContext.Request.BodyReader);
-        var aborted = httpContext.RequestAborted;
         string? cutShort = null;
         try
         {
             while (true)
             {
-                await timeout.WaitAsync(feed.WaitAsync).ConfigureAwait(false);
+                await flow.WaitAsync(feed.WaitAsync).ConfigureAwait(false);
                 while (feed.TryTake(out var line))
                 {
-                    aborted.ThrowIfCancellationRequested();
+                    flow.ThrowIfEnded();
                     Answer(line, feed, lines);
                     if (lines.Length >= BatchLimits.FlushBytes)
-                        await SendAsync(httpContext, lines).ConfigureAwait(false);
+                        await SendAsync(httpContext, flow, lines).ConfigureAwait(false);
                 }
 
                 if (feed.IsCompleted)
                     break;
-                await SendAsync(httpContext, lines).ConfigureAwait(false);
+                await SendAsync(httpContext, flow, lines).ConfigureAwait(false);
             }
         }
-        catch (OperationCanceledException) when (timeout.IsExpired)
+        catch (OperationCanceledException ended) when (flow.EndReason is not null)
         {
             BrokenBody.EndConnection(httpContext);
-            cutShort = BatchProblems.NothingCame(settings.ReadTimeout);
+            cutShort = flow.ReasonOf(ended);
         }
         catch (IOException broken) when (!HangUps.Explain(broken, httpContext))
         {
@@ -64,7 +62,7 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
             }
 
             BrokenBody.EndConnection(httpContext);
-            cutShort = BrokenBody.Message;
+            cutShort = flow.ReasonOf(broken);
         }
         finally
         {
@@ -78,15 +76,15 @@ internal sealed class NdjsonBatch(JsonContract contract, BatchSettings settings,
         }
 
         lines.Write(_run.Summary(cutShort));
-        await SendAsync(httpContext, lines).ConfigureAwait(false);
+        await SendAsync(httpContext, flow, lines).ConfigureAwait(false);
     }
 
-    private async ValueTask SendAsync(HttpContext context, BatchLines lines)
+    private async ValueTask SendAsync(HttpContext context, BatchFlow flow, BatchLines lines)
     {
         _run.Meter();
         if (lines.Length == 0)
             return;
-        await context.Response.BodyWriter.WriteAsync(lines.Bytes, context.RequestAborted).ConfigureAwait(false);
+        await flow.SendAsync(context.Response.BodyWriter, lines.Bytes).ConfigureAwait(false);
         lines.Clear();
     }
 

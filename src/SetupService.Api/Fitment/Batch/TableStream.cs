@@ -6,9 +6,9 @@ namespace SetupService.Api.Fitment.Batch;
 /// the answers gathered so far.
 /// </summary>
 /// <param name="source">The bytes of the part.</param>
-/// <param name="timeout">Bounds every wait.</param>
+/// <param name="flow">Bounds every wait.</param>
 /// <param name="sendAsync">Sends what is gathered.</param>
-internal sealed class TableStream(Stream source, ReadTimeout timeout, Func<ValueTask> sendAsync) : Stream
+internal sealed class TableStream(Stream source, BatchFlow flow, Func<ValueTask> sendAsync) : Stream
 {
     private const byte Quote = (byte)'"';
     private const byte LineFeed = (byte)'\n';
@@ -61,7 +61,7 @@ internal sealed class TableStream(Stream source, ReadTimeout timeout, Func<Value
         while (true)
         {
             await sendAsync().ConfigureAwait(false);
-            await timeout.WaitAsync(async token => _read = await source.ReadAsync(buffer, token).ConfigureAwait(false)).ConfigureAwait(false);
+            await flow.WaitAsync(async token => _read = await source.ReadAsync(buffer, token).ConfigureAwait(false)).ConfigureAwait(false);
             if (_read == 0)
                 return 0;
 

@@ -15,25 +15,24 @@ namespace SetupService.Api.Fitment.Catalogue;
 /// Answers a stream of candidates, as lines or as a table, with a line for each pair of candidate and car that is asked for. Holds the cars, and nothing that
 /// grows with the candidates. A caller that goes away ends it within a candidate.
 /// </summary>
-internal sealed class CatalogueAnswer(JsonContract contract, BatchSettings settings, string boundary, VerdictFilter only) : IResult
+internal sealed class CatalogueAnswer(JsonContract contract, string boundary, VerdictFilter only) : IResult
 {
     private const int ReadBytes = 65_536;
 
     /// <inheritdoc />
     public async Task ExecuteAsync(HttpContext httpContext)
     {
-        BatchTransport.Prepare(httpContext, NdjsonBatch.MediaType);
-        using ReadTimeout timeout = new(settings.ReadTimeout, httpContext.RequestAborted);
-        FormParts parts = new(boundary, httpContext.Request.Body, timeout);
+        using var flow = BatchFlow.Start(httpContext, NdjsonBatch.MediaType);
+        FormParts parts = new(boundary, httpContext.Request.Body, flow);
         CatalogueCars cars = new(contract);
         Pairs? pairs = null;
         try
         {
-            var problem = await ReadCarsAsync(parts, cars, timeout, httpContext.RequestAborted).ConfigureAwait(false);
+            var problem = await ReadCarsAsync(parts, cars, flow).ConfigureAwait(false);
             if (problem is null)
             {
-                pairs = new(contract, cars, only, httpContext);
-                problem = await AnswerAsync(parts, pairs, timeout).ConfigureAwait(false);
+                pairs = new(contract, cars, only, httpContext, flow);
+                problem = await AnswerAsync(parts, pairs, flow).ConfigureAwait(false);
             }
 
             if (problem is null)
@@ -43,17 +42,17 @@ internal sealed class CatalogueAnswer(JsonContract contract, BatchSettings setti
         }
         catch (Exception broken) when (FormParts.IsMalformed(broken, httpContext) && pairs?.IsStarted != true)
         {
-            await FormParts.Malformed(httpContext).ExecuteAsync(httpContext).ConfigureAwait(false);
+            await FormParts.Malformed(broken, httpContext).ExecuteAsync(httpContext).ConfigureAwait(false);
         }
-        catch (OperationCanceledException) when (timeout.IsExpired && pairs?.IsStarted != true)
+        catch (OperationCanceledException) when (flow.EndReason is not null && pairs?.IsStarted != true)
         {
             BrokenBody.EndConnection(httpContext);
             await Problem.Create(ProblemTypes.RequestTimeout).ExecuteAsync(httpContext).ConfigureAwait(false);
         }
-        catch (Exception cut) when (FormParts.IsMalformed(cut, httpContext) || timeout.IsExpired)
+        catch (Exception cut) when (FormParts.IsMalformed(cut, httpContext) || flow.EndReason is not null)
         {
             BrokenBody.EndConnection(httpContext);
-            await pairs!.EndAsync(timeout.IsExpired ? BatchProblems.NothingCame(settings.ReadTimeout) : BrokenBody.Message).ConfigureAwait(false);
+            await pairs!.EndAsync(flow.ReasonOf(cut)).ConfigureAwait(false);
         }
         finally
         {
@@ -61,31 +60,31 @@ internal sealed class CatalogueAnswer(JsonContract contract, BatchSettings setti
         }
     }
 
-    private static async Task<Problem?> ReadCarsAsync(FormParts parts, CatalogueCars cars, ReadTimeout timeout, CancellationToken aborted)
+    private static async Task<Problem?> ReadCarsAsync(FormParts parts, CatalogueCars cars, BatchFlow flow)
     {
         var part = await parts.NextAsync().ConfigureAwait(false);
         return FormParts.NameOf(part) == "cars"
-            ? await cars.ReadAsync(part!.Body, timeout, aborted).ConfigureAwait(false)
+            ? await cars.ReadAsync(part!.Body, flow).ConfigureAwait(false)
             : FormParts.Missing("/cars", "The first part must be cars, a line of JSON with id and vehicle for each; candidates come after it.");
     }
 
-    private async Task<Problem?> AnswerAsync(FormParts parts, Pairs pairs, ReadTimeout timeout)
+    private async Task<Problem?> AnswerAsync(FormParts parts, Pairs pairs, BatchFlow flow)
     {
         var part = await parts.NextAsync().ConfigureAwait(false);
         if (FormParts.NameOf(part) != "candidates")
             return FormParts.Missing("/candidates", "The second part must be candidates: JSON lines, or a table as text/csv.");
 
         var pipe = PipeReader.Create(part!.Body, new StreamPipeReaderOptions(bufferSize: ReadBytes, leaveOpen: true));
-        var problem = await IsTableAsync(part, pipe, timeout).ConfigureAwait(false)
-            ? await new CandidateTable(contract, timeout, pairs).AnswerAsync(pipe.AsStream(leaveOpen: true)).ConfigureAwait(false)
-            : await AnswerLinesAsync(new LineFeed(pipe), pairs, timeout).ConfigureAwait(false);
+        var problem = await IsTableAsync(part, pipe, flow).ConfigureAwait(false)
+            ? await new CandidateTable(contract, flow, pairs).AnswerAsync(pipe.AsStream(leaveOpen: true)).ConfigureAwait(false)
+            : await AnswerLinesAsync(new LineFeed(pipe), pairs, flow).ConfigureAwait(false);
         if (problem is null && await parts.NextAsync().ConfigureAwait(false) is { } surplus)
             pairs.Refuse(FormParts.Surplus(surplus, "cars"));
         return problem;
     }
 
     /// <summary>True for a table: by the part's Content-Type, and where that is neither a table's nor that of lines, by how the part begins.</summary>
-    private static async Task<bool> IsTableAsync(MultipartSection part, PipeReader pipe, ReadTimeout timeout)
+    private static async Task<bool> IsTableAsync(MultipartSection part, PipeReader pipe, BatchFlow flow)
     {
         if (MediaTypeHeaderValue.TryParse(part.ContentType, out var type) && type.MediaType.Value is CsvBatch.MediaType or NdjsonBatch.MediaType)
             return type.MediaType.Value == CsvBatch.MediaType;
@@ -93,7 +92,7 @@ internal sealed class CatalogueAnswer(JsonContract contract, BatchSettings setti
         while (true)
         {
             ReadResult read = default;
-            await timeout.WaitAsync(async token => read = await pipe.ReadAsync(token).ConfigureAwait(false)).ConfigureAwait(false);
+            await flow.WaitAsync(async token => read = await pipe.ReadAsync(token).ConfigureAwait(false)).ConfigureAwait(false);
             var first = FirstLetter(read);
             pipe.AdvanceTo(read.Buffer.Start, first is null ? read.Buffer.End : read.Buffer.Start);
             if (first is not null || read.IsCompleted)
@@ -113,11 +112,11 @@ internal sealed class CatalogueAnswer(JsonContract contract, BatchSettings setti
         return null;
     }
 
-    private static async Task<Problem?> AnswerLinesAsync(LineFeed feed, Pairs pairs, ReadTimeout timeout)
+    private static async Task<Problem?> AnswerLinesAsync(LineFeed feed, Pairs pairs, BatchFlow flow)
     {
         while (true)
         {
-            await timeout.WaitAsync(feed.WaitAsync).ConfigureAwait(false);
+            await flow.WaitAsync(feed.WaitAsync).ConfigureAwait(false);
             while (feed.TryTake(out var line))
             {
                 pairs.Answer(feed.Text(line), feed);
@@ -141,11 +140,12 @@ internal sealed class CatalogueAnswer(JsonContract contract, BatchSettings setti
         private readonly CatalogueLines _lines;
         private readonly VerdictFilter _only;
         private readonly HttpContext _context;
+        private readonly BatchFlow _flow;
         private long _candidateCount;
         private long _refusedCount;
         private long _metered;
 
-        public Pairs(JsonContract contract, CatalogueCars cars, VerdictFilter only, HttpContext context)
+        public Pairs(JsonContract contract, CatalogueCars cars, VerdictFilter only, HttpContext context, BatchFlow flow)
         {
             _candidates = contract.ReaderOf<BatchCandidateLine>();
             _cars = cars;
@@ -154,6 +154,7 @@ internal sealed class CatalogueAnswer(JsonContract contract, BatchSettings setti
             _lines = new(contract, cars.Ids);
             _only = only;
             _context = context;
+            _flow = flow;
             foreach (var (line, id, problem) in cars.Refused)
                 _lines.WriteCar(line, id, problem);
         }
@@ -197,7 +198,7 @@ internal sealed class CatalogueAnswer(JsonContract contract, BatchSettings setti
         /// <inheritdoc />
         public ValueTask SendMuchAsync()
         {
-            _context.RequestAborted.ThrowIfCancellationRequested();
+            _flow.ThrowIfEnded();
             return _lines.Length >= BatchLimits.FlushBytes ? SendAllAsync() : ValueTask.CompletedTask;
         }
 
@@ -212,7 +213,7 @@ internal sealed class CatalogueAnswer(JsonContract contract, BatchSettings setti
             // Where nothing is kept yet, the caller still sees that the work has begun.
             if (_lines.Length == 0 && _context.Response.HasStarted)
                 return;
-            await _context.Response.BodyWriter.WriteAsync(_lines.Bytes, _context.RequestAborted).ConfigureAwait(false);
+            await _flow.SendAsync(_context.Response.BodyWriter, _lines.Bytes).ConfigureAwait(false);
             _lines.Clear();
         }
 

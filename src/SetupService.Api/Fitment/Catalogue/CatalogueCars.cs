@@ -45,16 +45,16 @@ internal sealed class CatalogueCars(JsonContract contract)
     public int Count => _cars.Count + _refused.Count;
 
     /// <summary>Reads every line; a problem where there is none, or more than is held.</summary>
-    public async Task<Problem?> ReadAsync(Stream part, ReadTimeout timeout, CancellationToken aborted)
+    public async Task<Problem?> ReadAsync(Stream part, BatchFlow flow)
     {
         LineFeed feed = new(PipeReader.Create(part, new StreamPipeReaderOptions(leaveOpen: true)));
         long bytes = 0;
         do
         {
-            await timeout.WaitAsync(feed.WaitAsync).ConfigureAwait(false);
+            await flow.WaitAsync(feed.WaitAsync).ConfigureAwait(false);
             while (feed.TryTake(out var line))
             {
-                aborted.ThrowIfCancellationRequested();
+                flow.ThrowIfEnded();
                 bytes += line.Length;
                 Read(line, feed);
                 if (Count > CatalogueLimits.Cars || bytes > CatalogueLimits.CarBytes)

@@ -30,8 +30,8 @@ internal static class CatalogueEndpoint
                 """);
     }
 
-    private static IResult Start(HttpContext context, QueryReader query, JsonContract contract, BatchSettings settings) =>
+    private static IResult Start(HttpContext context, QueryReader query, JsonContract contract) =>
         (query.Problem ?? BatchEndpoint.FindFormProblem(context, "cars and candidates")) is { } problem
             ? problem
-            : new CatalogueAnswer(contract, settings, BatchEndpoint.BoundaryOf(context)!, VerdictFilter.From(query));
+            : new CatalogueAnswer(contract, BatchEndpoint.BoundaryOf(context)!, VerdictFilter.From(query));
 }

@@ -2,6 +2,7 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
+using SetupService.Api.Http.Work;
 
 namespace SetupService.Api.Geometry.Adjustments;
 
@@ -10,6 +11,7 @@ internal static class AdjustmentEndpoint
 {
     public static void MapAdjustment(this RouteGroupBuilder group) =>
         group.MapPost("/adjustment", Adjust)
+            .WithWork()
             .WithQuery(QueryParameters.Units)
             .WithExample("adjustment")
             .WithProblems(ProblemTypes.NotComputable)
@@ -17,13 +19,13 @@ internal static class AdjustmentEndpoint
             .WithSummary("What does an adjustment do, or which one gives the angles wanted?")
             .WithDescription("Top mount, knuckle eccentric, ball joints, arm, link and tie-rod lengths, rack height, pivots, hub shims, ride height: what they do together and what it costs elsewhere, toe reset where asked; or the least of them, within ranges, that reaches camber, caster or toe.");
 
-    private static Results<Answer<AdjustmentAnswer>, Problem> Adjust(Body<AdjustmentRequest> body, QueryReader query, CancellationToken cancellation)
+    private static Results<Answer<AdjustmentAnswer>, Problem> Adjust(Body<AdjustmentRequest> body, QueryReader query, RequestWork work)
     {
         if (body.Value is not { } request)
             return body.Problem!;
         if (!CornerMapper.Map(request, request.Motion).TryGet(out var corner, out var refusal))
             return body.Refuse(refusal);
-        return AdjustmentMapper.ToAnswer(request, corner, query.Units, cancellation, out var problem) is { } answer
+        return AdjustmentMapper.ToAnswer(request, corner, query.Units, work, out var problem) is { } answer
             ? new Answer<AdjustmentAnswer>(answer)
             : problem!;
     }

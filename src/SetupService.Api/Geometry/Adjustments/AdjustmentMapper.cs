@@ -1,10 +1,10 @@
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Shared;
+using SetupService.Api.Http.Work;
 using SetupService.Api.Vehicles.Suspensions;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Geometry;
-using SetupService.Domain.Numerics;
 using SetupService.Domain.Suspension.Search;
 
 namespace SetupService.Api.Geometry.Adjustments;
@@ -16,7 +16,7 @@ internal static class AdjustmentMapper
     private const double WidestDeg = 5;
 
     /// <summary>The answer; null with the problem where there is none.</summary>
-    public static AdjustmentAnswer? ToAnswer(AdjustmentRequest request, Corner corner, UnitSystem units, CancellationToken cancellation, out Problem? problem)
+    public static AdjustmentAnswer? ToAnswer(AdjustmentRequest request, Corner corner, UnitSystem units, RequestWork work, out Problem? problem)
     {
         if (AdjustableCorner.AsStated(corner.Suspension, corner.Setup) is not { } before)
         {
@@ -33,7 +33,7 @@ internal static class AdjustmentMapper
         }
 
         problem = null;
-        if (target is { } wanted) return Search(request, corner, before, wanted, units, cancellation, out problem);
+        if (target is { } wanted) return Search(request, corner, before, wanted, units, work, out problem);
         var given = Adjustments(request.Adjustments);
         var resetToe = request.ResetToe ?? false;
         if (before.With(given, resetToe) is { } after) return Answer(request, corner, before, after, given, null, units);
@@ -41,14 +41,14 @@ internal static class AdjustmentMapper
         return null;
     }
 
-    private static AdjustmentAnswer? Search(AdjustmentRequest request, Corner corner, AdjustableCorner before, AngleTarget target, UnitSystem units, CancellationToken cancellation, out Problem? problem)
+    private static AdjustmentAnswer? Search(AdjustmentRequest request, Corner corner, AdjustableCorner before, AngleTarget target, UnitSystem units, RequestWork work, out Problem? problem)
     {
         var name = request.Target is null ? "change" : "target";
         problem = target.CasterDeg is not null && before.CasterDeg is null ? GeometryProblems.NoEffect(name, hasNoCaster: true) : null;
         if (problem is not null) return null;
         var rooms = Rooms(request.Adjusters);
-        var found = LeastMovement.Find(before, rooms, target, request.ArchGapMm, request.ResetToe ?? false, WorkBudget.Generous(cancellation));
-        cancellation.ThrowIfCancellationRequested();
+        var found = LeastMovement.Find(before, rooms, target, request.ArchGapMm, request.ResetToe ?? false, work.Budget);
+        work.Cancellation.ThrowIfCancellationRequested();
         if (found is null) problem = GeometryProblems.LimitsDoNotClose();
         else if (!found.IsReached && found.BindingLimits is [{ Obstacle: Obstacle.NoEffect }] && Array.TrueForAll(found.Amounts, amount => amount == 0))
             problem = GeometryProblems.NoEffect(name, hasNoCaster: false);

@@ -4,6 +4,7 @@ using SetupService.Api.Drawings.Corners;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
+using SetupService.Api.Http.Work;
 using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Suspension.Sweep;
 
@@ -14,6 +15,7 @@ internal static class DrawingEndpoint
 {
     public static void MapDrawing(this RouteGroupBuilder group) =>
         group.MapPost("/drawing", Draw)
+            .WithWork()
             .WithQuery(QueryParameters.Units)
             .WithExample("geometry-drawing")
             .WithProblems(ProblemTypes.NotComputable)
@@ -21,7 +23,7 @@ internal static class DrawingEndpoint
             .WithSummary("The corner as a picture, from behind and from its side")
             .WithDescription("The left corner at one wheel position as SVG in millimetres: links, wheel, steering axis, instant centres, roll centre, scrub radius and trail.");
 
-    private static Results<SvgAnswer, Problem> Draw(Body<DrawingRequest> body, QueryReader query)
+    private static Results<SvgAnswer, Problem> Draw(Body<DrawingRequest> body, QueryReader query, RequestWork work)
     {
         if (body.Value is not { } request)
             return body.Problem!;
@@ -33,10 +35,10 @@ internal static class DrawingEndpoint
         if (!PoseContinuation.TryStart(mechanism, out var stated))
             return GeometryProblems.NotKnownHere(corner);
         var last = stated;
-        if (!PoseContinuation.TryReach(mechanism, stated, rideMm, 0, ref last, out _))
+        if (!PoseContinuation.TryReach(mechanism, stated, rideMm, 0, ref last, out _, work.Budget))
             return GeometryProblems.NotKnownHere(corner);
         var (travelMm, rackMm) = (request.TravelMm ?? 0, request.RackMm ?? 0);
-        if (PoseContinuation.TryReach(mechanism, stated, rideMm + travelMm, rackMm, ref last, out var pose))
+        if (PoseContinuation.TryReach(mechanism, stated, rideMm + travelMm, rackMm, ref last, out var pose, work.Budget))
             return new SvgAnswer(CornerViewsDrawing.Draw(DrawingMapper.Views(corner, mechanism, pose, query.Units), query.Units));
         var (fromMm, toMm) = ReachableTravel.Find(mechanism);
         var missed = UnreachablePosition.From(mechanism, rideMm + travelMm, rackMm, pose);

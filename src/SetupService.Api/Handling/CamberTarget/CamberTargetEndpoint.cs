@@ -5,12 +5,12 @@ using SetupService.Api.Http;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
+using SetupService.Api.Http.Work;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.CamberTarget;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
-using SetupService.Domain.Numerics;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Handling.CamberTarget;
@@ -39,13 +39,13 @@ internal static class CamberTargetEndpoint
             .WithDescription("Takes the body of camber-target and draws grip in the bends and braking over static camber, with what is set, what is recommended, and how far it can be set.");
     }
 
-    private static Results<Answer<CamberTargetAnswer>, Problem> Find(Body<CamberTargetRequest> body, QueryReader query, CancellationToken cancellation) =>
-        TryFind(body, query.Units, cancellation, out var found, out var problem) ? new Answer<CamberTargetAnswer>(found.Answer) : problem;
+    private static Results<Answer<CamberTargetAnswer>, Problem> Find(Body<CamberTargetRequest> body, QueryReader query, RequestWork work) =>
+        TryFind(body, query.Units, work, out var found, out var problem) ? new Answer<CamberTargetAnswer>(found.Answer) : problem;
 
-    private static Results<SvgAnswer, Problem> Chart(Body<CamberTargetRequest> body, QueryReader query, CancellationToken cancellation) =>
-        TryFind(body, query.Units, cancellation, out var found, out var problem) ? new SvgAnswer(CamberChart.Draw(body.Value!, found.Answer, found.SetRange, found.Reach, query.WidthPx)) : problem;
+    private static Results<SvgAnswer, Problem> Chart(Body<CamberTargetRequest> body, QueryReader query, RequestWork work) =>
+        TryFind(body, query.Units, work, out var found, out var problem) ? new SvgAnswer(CamberChart.Draw(body.Value!, found.Answer, found.SetRange, found.Reach, query.WidthPx)) : problem;
 
-    private static bool TryFind(Body<CamberTargetRequest> body, UnitSystem units, CancellationToken cancellation, out Found found, [NotNullWhen(false)] out Problem? problem)
+    private static bool TryFind(Body<CamberTargetRequest> body, UnitSystem units, RequestWork work, out Found found, [NotNullWhen(false)] out Problem? problem)
     {
         (found, problem) = (default, body.Problem!);
         if (body.Value is not { } request)
@@ -71,13 +71,13 @@ internal static class CamberTargetEndpoint
             TargetInclinationDeg = request.TargetInclinationDeg ?? 0,
             Reach = adjustable.Camber,
         };
-        var budget = WorkBudget.Generous(cancellation);
+        var budget = work.Budget;
         var hardest = demand.Hardest.Demand;
         var scale = GripScale.Find(stated.Car, TurnPath.AtRadius(hardest.Turn, hardest.RadiusM), request.HeldLateralG, budget) ?? GripScale.ByTyres;
         var reading = scale.Apply(stated);
         if (CamberTargetSearch.Solve(reading, demand, Casters(request, reading.Car, adjustable.Caster), budget, out var failure) is not { } result)
         {
-            cancellation.ThrowIfCancellationRequested();
+            work.Cancellation.ThrowIfCancellationRequested();
             problem = NoCamber(request, reading.Car, failure!.Value, units);
         }
         else if (Math.Abs(result.StaticCamberDeg.Value) > CamberTargetSearch.LargestDeg)

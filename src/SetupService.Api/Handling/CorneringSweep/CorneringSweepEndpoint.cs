@@ -5,9 +5,9 @@ using SetupService.Api.Handling.Turns;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
+using SetupService.Api.Http.Work;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Answers;
-using SetupService.Domain.Numerics;
 
 namespace SetupService.Api.Handling.CorneringSweep;
 
@@ -32,11 +32,11 @@ internal static class CorneringSweepEndpoint
             .WithDescription("Takes the body of cornering-sweep and draws roll, wheel loads, inclination and balance over lateral acceleration.");
     }
 
-    private static Results<Answer<CorneringSweepAnswer>, Problem> Sweep(Body<CorneringSweepRequest> body, QueryReader query, CancellationToken cancellation) =>
-        TrySweep(body, query.Units, TurnMapper.DetailOf(query), cancellation, out _, out var answer, out var problem) ? new Answer<CorneringSweepAnswer>(answer) : problem;
+    private static Results<Answer<CorneringSweepAnswer>, Problem> Sweep(Body<CorneringSweepRequest> body, QueryReader query, RequestWork work) =>
+        TrySweep(body, query.Units, TurnMapper.DetailOf(query), work, out _, out var answer, out var problem) ? new Answer<CorneringSweepAnswer>(answer) : problem;
 
-    private static Results<SvgAnswer, Problem> Chart(Body<CorneringSweepRequest> body, QueryReader query, CancellationToken cancellation) =>
-        TrySweep(body, query.Units, TurnDetail.Turn, cancellation, out var car, out var answer, out var problem)
+    private static Results<SvgAnswer, Problem> Chart(Body<CorneringSweepRequest> body, QueryReader query, RequestWork work) =>
+        TrySweep(body, query.Units, TurnDetail.Turn, work, out var car, out var answer, out var problem)
             ? new SvgAnswer(CorneringChart.Draw(body.Value!, car, answer, query.Units, query.WidthPx))
             : problem;
 
@@ -44,7 +44,7 @@ internal static class CorneringSweepEndpoint
         Body<CorneringSweepRequest> body,
         UnitSystem units,
         TurnDetail detail,
-        CancellationToken cancellation,
+        RequestWork work,
         [NotNullWhen(true)] out CorneringEvaluation? car,
         [NotNullWhen(true)] out CorneringSweepAnswer? answer,
         [NotNullWhen(false)] out Problem? problem)
@@ -60,14 +60,14 @@ internal static class CorneringSweepEndpoint
             return false;
         }
 
-        car = CorneringEvaluation.Create(request, vehicle, units, WorkBudget.Generous(cancellation), request.LongitudinalG);
+        car = CorneringEvaluation.Create(request, vehicle, units, work.Budget, request.LongitudinalG);
         if (car is null)
         {
             problem = HandlingProblems.NoCorner(vehicle);
             return false;
         }
 
-        answer = CorneringSweepAnswers.Solve(car, request.LateralG.ToRange(), detail, cancellation, out var first);
+        answer = CorneringSweepAnswers.Solve(car, request.LateralG.ToRange(), detail, work.Cancellation, out var first);
         problem = answer is null ? TurnProblems.NoEquilibrium(request, car, first!.Value, isOfSweep: true) : null;
         return answer is not null;
     }

@@ -5,10 +5,10 @@ using SetupService.Api.Handling.Turns;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
+using SetupService.Api.Http.Work;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cornering;
-using SetupService.Domain.Numerics;
 
 namespace SetupService.Api.Handling.Envelope;
 
@@ -36,16 +36,16 @@ internal static class EnvelopeEndpoint
             .WithDescription("Takes the body of envelope and draws the most lateral acceleration, the limit of each axle, the grip used lengthwise and pitch over longitudinal acceleration.");
     }
 
-    private static Results<Answer<EnvelopeAnswer>, Problem> Find(Body<EnvelopeRequest> body, QueryReader query, CancellationToken cancellation) =>
-        TryFind(body, query.Units, cancellation, out var answer, out var problem) ? new Answer<EnvelopeAnswer>(answer) : problem;
+    private static Results<Answer<EnvelopeAnswer>, Problem> Find(Body<EnvelopeRequest> body, QueryReader query, RequestWork work) =>
+        TryFind(body, query.Units, work, out var answer, out var problem) ? new Answer<EnvelopeAnswer>(answer) : problem;
 
-    private static Results<SvgAnswer, Problem> Chart(Body<EnvelopeRequest> body, QueryReader query, CancellationToken cancellation) =>
-        TryFind(body, query.Units, cancellation, out var answer, out var problem)
+    private static Results<SvgAnswer, Problem> Chart(Body<EnvelopeRequest> body, QueryReader query, RequestWork work) =>
+        TryFind(body, query.Units, work, out var answer, out var problem)
             ? new SvgAnswer(EnvelopeChart.Draw(body.Value!, answer, query.Units, query.WidthPx))
             : problem;
 
     private static bool TryFind(
-        Body<EnvelopeRequest> body, UnitSystem units, CancellationToken cancellation, [NotNullWhen(true)] out EnvelopeAnswer? answer, [NotNullWhen(false)] out Problem? problem)
+        Body<EnvelopeRequest> body, UnitSystem units, RequestWork work, [NotNullWhen(true)] out EnvelopeAnswer? answer, [NotNullWhen(false)] out Problem? problem)
     {
         answer = null;
         problem = body.Problem!;
@@ -60,13 +60,12 @@ internal static class EnvelopeEndpoint
         var turn = request.Turn ?? TurnDirection.Left;
         var path = request.CornerRadiusM is { } radiusM ? TurnPath.AtRadius(turn, radiusM) : TurnPath.AtSpeed(turn, request.SpeedKmh ?? UsualSpeedKmh);
         var range = request.LongitudinalG.ToRange();
-        var budget = WorkBudget.Generous(cancellation);
         var (from, to) = (Math.Min(range.From, range.To), Math.Max(range.From, range.To));
-        answer = CorneringEvaluation.Create(path, request.HeldLateralG, vehicle, units, budget, (from, to)) is { } car
+        answer = CorneringEvaluation.Create(path, request.HeldLateralG, vehicle, units, work.Budget, (from, to)) is { } car
             ? EnvelopeAnswers.Create(request, car, range)
             : null;
         problem = answer is null ? HandlingProblems.NoCorner(vehicle) : null;
-        cancellation.ThrowIfCancellationRequested();
+        work.Cancellation.ThrowIfCancellationRequested();
         return answer is not null;
     }
 }

@@ -6,6 +6,7 @@ using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Documents;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
+using SetupService.Api.Http.Work;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Handling.Ride;
 
@@ -34,13 +35,13 @@ internal static class RideEndpoint
             .WithDescription("Takes the body of ride and draws the height of the front and of the rear over time after each is pushed down and let go, as springs and dampers move it, with the verdicts on the dampers beneath.");
     }
 
-    private static Results<Answer<RideAnswer>, Problem> Ride(Body<RideRequest> body, JsonContract contract, QueryReader query) =>
-        TryEvaluate(body, contract, query, out var car, out var before, out var problem)
+    private static Results<Answer<RideAnswer>, Problem> Ride(Body<RideRequest> body, JsonContract contract, QueryReader query, RequestWork work) =>
+        TryEvaluate(body, contract, query, work, out var car, out var before, out var problem)
             ? new Answer<RideAnswer>(RideAnswers.Create(car, before, RangeOf(body.Value!), query.Units, query.Word<RideDetail>(Detail) ?? RideDetail.Full))
             : problem;
 
-    private static Results<SvgAnswer, Problem> Chart(Body<RideRequest> body, JsonContract contract, QueryReader query) =>
-        TryEvaluate(body, contract, query, out var car, out var before, out var problem)
+    private static Results<SvgAnswer, Problem> Chart(Body<RideRequest> body, JsonContract contract, QueryReader query, RequestWork work) =>
+        TryEvaluate(body, contract, query, work, out var car, out var before, out var problem)
             ? new SvgAnswer(RideChart.Draw(car, before, body.Value!.Vehicle.Label, RangeOf(body.Value!), query.Units, query.WidthPx))
             : problem;
 
@@ -48,19 +49,19 @@ internal static class RideEndpoint
         request.DampingRatioRange is { } asked ? new DampingRange(asked.From, asked.To, "the request") : DampingRange.RoadAndTrack;
 
     private static bool TryEvaluate(
-        Body<RideRequest> body, JsonContract contract, QueryReader query, [NotNullWhen(true)] out RideEvaluation? car, out RideEvaluation? before, [NotNullWhen(false)] out Problem? problem)
+        Body<RideRequest> body, JsonContract contract, QueryReader query, RequestWork work, [NotNullWhen(true)] out RideEvaluation? car, out RideEvaluation? before, [NotNullWhen(false)] out Problem? problem)
     {
         (car, before) = (null, null);
-        problem = body.Problem ?? Evaluate(body, body.Value!, contract, query, out car, out before);
+        problem = body.Problem ?? Evaluate(body, body.Value!, contract, query, work, out car, out before);
         return car is not null;
     }
 
-    private static Problem? Evaluate(Body<RideRequest> body, RideRequest request, JsonContract contract, QueryReader query, out RideEvaluation? car, out RideEvaluation? before)
+    private static Problem? Evaluate(Body<RideRequest> body, RideRequest request, JsonContract contract, QueryReader query, RequestWork work, out RideEvaluation? car, out RideEvaluation? before)
     {
         (car, before) = (null, null);
         if (!VehicleMapper.Map(request.Vehicle).Under("vehicle").TryGet(out var vehicle, out var refusal))
             return body.Refuse(refusal);
-        if (RideEvaluation.AsGiven(vehicle, query.Units) is not { } given)
+        if (RideEvaluation.AsGiven(vehicle, query.Units, work.Budget) is not { } given)
             return HandlingProblems.NoCorner(vehicle);
         if (request.Change is null)
         {
@@ -77,7 +78,7 @@ internal static class RideEndpoint
 
         before = given;
         if (given.Car.Changed(merged, made.Change, out var fault, query.Units) is not { } after) return ChangeProblems.CannotStand(fault!, made.Change, "/change", query.Units);
-        car = new RideEvaluation(after);
+        car = new RideEvaluation(after, work.Budget);
         return null;
     }
 }

@@ -1,15 +1,17 @@
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Ride;
+using SetupService.Domain.Numerics;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Handling.Ride;
 
 /// <summary>One state of the car with how its axles ride and when they meet their stops.</summary>
 /// <param name="Car">The car.</param>
-internal sealed record RideEvaluation(StandingCar Car)
+/// <param name="Budget">The work allowed.</param>
+internal sealed record RideEvaluation(StandingCar Car, WorkBudget Budget)
 {
-    private readonly Lazy<StopMetInTurn> _stopMet = new(() => StopMetInTurn.Compute(Car.Stands), LazyThreadSafetyMode.None);
+    private readonly Lazy<StopMetInTurn> _stopMet = new(() => StopMetInTurn.Compute(Car.Stands, Budget), LazyThreadSafetyMode.None);
 
     /// <summary>Both ends against each other.</summary>
     public FlatRide FlatRide => new(Rear.RideFrequencyHz / Front.RideFrequencyHz);
@@ -36,7 +38,7 @@ internal sealed record RideEvaluation(StandingCar Car)
     public double? StopMetAtLateralG(CarAxle at) => at == CarAxle.Front ? _stopMet.Value.FrontG : _stopMet.Value.RearG;
 
     /// <summary>The car as given; null where its points hold no wheel.</summary>
-    public static RideEvaluation? AsGiven(Vehicle stated, UnitSystem units) => StandingCar.AsGiven(stated, units) is { } car ? new(car) : null;
+    public static RideEvaluation? AsGiven(Vehicle stated, UnitSystem units, WorkBudget budget) => StandingCar.AsGiven(stated, units) is { } car ? new(car, budget) : null;
 
     /// <summary>The axle of another car that stands alike, as an assumed input is varied.</summary>
     public RideAxle? Varied(HandlingCar car, CarAxle at) => RideAxleBuilder.Build(car, at, Stated.At(at));

@@ -6,10 +6,10 @@ using SetupService.Api.Http;
 using SetupService.Api.Http.Documents;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
+using SetupService.Api.Http.Work;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Handling.Ride;
 using SetupService.Domain.Handling.WhatIf;
-using SetupService.Domain.Numerics;
 
 namespace SetupService.Api.Handling.WhatIf;
 
@@ -37,12 +37,12 @@ internal static class WhatIfEndpoint
     }
 
     private static Results<Answer<WhatIfAnswer>, Problem> Compare(
-        Body<WhatIfRequest> body, JsonContract contract, QueryReader query, CancellationToken cancellation) =>
-        TryCompare(body, contract, query, cancellation, out var answer, out var problem) ? new Answer<WhatIfAnswer>(answer) : problem;
+        Body<WhatIfRequest> body, JsonContract contract, QueryReader query, RequestWork work) =>
+        TryCompare(body, contract, query, work, out var answer, out var problem) ? new Answer<WhatIfAnswer>(answer) : problem;
 
     private static Results<SvgAnswer, Problem> Chart(
-        Body<WhatIfRequest> body, JsonContract contract, QueryReader query, CancellationToken cancellation) =>
-        TryCompare(body, contract, query, cancellation, out var answer, out var problem)
+        Body<WhatIfRequest> body, JsonContract contract, QueryReader query, RequestWork work) =>
+        TryCompare(body, contract, query, work, out var answer, out var problem)
             ? new SvgAnswer(WhatIfChart.Draw(body.Value!, answer, query.Units, query.WidthPx))
             : problem;
 
@@ -50,22 +50,22 @@ internal static class WhatIfEndpoint
         Body<WhatIfRequest> body,
         JsonContract contract,
         QueryReader query,
-        CancellationToken cancellation,
+        RequestWork work,
         [NotNullWhen(true)] out WhatIfAnswer? answer,
         [NotNullWhen(false)] out Problem? problem)
     {
         answer = null;
-        problem = body.Problem ?? Compute(body, body.Value!, contract, query, cancellation, out answer);
+        problem = body.Problem ?? Compute(body, body.Value!, contract, query, work, out answer);
         return answer is not null;
     }
 
     private static Problem? Compute(
-        Body<WhatIfRequest> body, WhatIfRequest request, JsonContract contract, QueryReader query, CancellationToken cancellation, out WhatIfAnswer? answer)
+        Body<WhatIfRequest> body, WhatIfRequest request, JsonContract contract, QueryReader query, RequestWork work, out WhatIfAnswer? answer)
     {
         answer = null;
         if (!VehicleMapper.Map(request.Vehicle).Under("vehicle").TryGet(out var vehicle, out var refusal))
             return body.Refuse(refusal);
-        var budget = WorkBudget.Generous(cancellation);
+        var budget = work.Budget;
         if (StandingCar.AsGiven(vehicle, query.Units) is not { } car || CorneringEvaluation.Create(request, vehicle, query.Units, budget) is not { } turned)
             return HandlingProblems.NoCorner(vehicle);
         if (turned.Run.At(request.LateralG, out var obstacle) is not { } turn)
@@ -76,14 +76,14 @@ internal static class WhatIfEndpoint
         var alone = new List<WhatIfState>(request.Changes.Length);
         for (var i = 0; i < request.Changes.Length; i++)
         {
-            cancellation.ThrowIfCancellationRequested();
+            work.Cancellation.ThrowIfCancellationRequested();
             alone.Add(states.Alone(request.Changes[i], i));
         }
 
         WhatIfState? together = null;
         for (var i = 0; i < request.Changes.Length && alone.TrueForAll(one => one.Problem is null) && together?.Problem is null; i++)
         {
-            cancellation.ThrowIfCancellationRequested();
+            work.Cancellation.ThrowIfCancellationRequested();
             together = states.Together(request.Changes[i], i, i == request.Changes.Length - 1);
         }
 

@@ -51,6 +51,9 @@ public static class FaultCodes
     /// <summary>What is given leaves open what is asked for.</summary>
     public const string Undetermined = "undetermined";
 
+    /// <summary>The request takes more work than the service does for one.</summary>
+    public const string WorkExceeded = "workExceeded";
+
     /// <summary>The call has no query parameter of this name.</summary>
     public const string UnknownParameter = "unknownParameter";
 
@@ -64,6 +67,6 @@ public static class FaultCodes
     public static IReadOnlyList<string> All { get; } =
     [
         Syntax, TooDeep, Required, UnknownMember, DuplicateMember, WrongType, NotFinite, OutOfRange, UnknownWord, TooLong,
-        TooMany, TooFew, Unreadable, Inconsistent, Unreachable, Undetermined, UnknownParameter, RepeatedParameter, MoreFaults,
+        TooMany, TooFew, Unreadable, Inconsistent, Unreachable, Undetermined, WorkExceeded, UnknownParameter, RepeatedParameter, MoreFaults,
     ];
 }

@@ -35,6 +35,10 @@ public static class ProblemTypes
     public static ProblemType NotComputable { get; } = new(
         "not-computable", 422, "No answer exists for these inputs", "The request is well-formed, but what it describes has no solution.");
 
+    /// <summary>422: well-formed, but dearer than one request may be.</summary>
+    public static ProblemType WorkExceeded { get; } = new(
+        "work-exceeded", 422, "The request takes more work than one may", "The request takes more work than the service does for one.");
+
     /// <summary>429: the caller's share is used up.</summary>
     public static ProblemType TooManyRequests { get; } = new(
         "too-many-requests", 429, "Too many requests", "The header Retry-After says in how many seconds to try again.");
@@ -51,7 +55,7 @@ public static class ProblemTypes
     public static IReadOnlyList<ProblemType> All { get; } =
     [
         InvalidRequest, NotFound, MethodNotAllowed, NotAcceptable, RequestTimeout, TooLarge, UnsupportedMediaType,
-        NotComputable, TooManyRequests, InternalError, Unavailable,
+        NotComputable, WorkExceeded, TooManyRequests, InternalError, Unavailable,
     ];
 
     /// <summary>The kind that goes with a status the framework set; other client faults are invalid requests.</summary>

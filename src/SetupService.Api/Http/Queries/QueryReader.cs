@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Http.Metadata;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
+using SetupService.Api.Http.Work;
 using SetupService.Domain.Answers;
 
 namespace SetupService.Api.Http.Queries;
@@ -11,7 +12,7 @@ namespace SetupService.Api.Http.Queries;
 /// The query string of a request, checked against the parameters its endpoint declares. A handler takes it as a
 /// parameter, returns <see cref="Problem"/> where there is one, and otherwise asks for values.
 /// </summary>
-public sealed class QueryReader : IBindableFromHttpContext<QueryReader>, IEndpointParameterMetadataProvider
+public sealed class QueryReader : IBindableFromHttpContext<QueryReader>, IEndpointParameterMetadataProvider, IRefusable
 {
     private const double NarrowestPx = 400;
 

@@ -7,8 +7,6 @@ namespace SetupService.Api.Tests.Fitment.Batch;
 /// <summary>What the table reader gets of a table: the same text, with rows over the cap shortened, however it arrives.</summary>
 public sealed class TableStreamTests
 {
-    private static readonly TimeSpan Long = TimeSpan.FromMinutes(1);
-
     private static readonly Gen<string> Cells = Gen.Frequency(
         (20, Gen.String[Gen.Char["ab,c "], 0, 10]),
         (5, Gen.String[Gen.Char["a,\"\n\r"], 0, 10].Select(text => "\"" + text.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"")),
@@ -47,8 +45,8 @@ public sealed class TableStreamTests
     public async Task Answers_gathered_are_sent_before_the_caller_is_waited_for()
     {
         var sent = 0;
-        using ReadTimeout timeout = new(Long, CancellationToken.None);
-        using TableStream table = new(new Pieces("a,b\nc,d\n", [4]), timeout, () =>
+        using var flow = BatchFlowTests.Unlimited();
+        using TableStream table = new(new Pieces("a,b\nc,d\n", [4]), flow, () =>
         {
             sent++;
             return ValueTask.CompletedTask;
@@ -63,7 +61,7 @@ public sealed class TableStreamTests
     }
 
     private static TableStream Table(string text, int[] chunks) =>
-        new(new Pieces(text, chunks), new ReadTimeout(Long, CancellationToken.None), static () => ValueTask.CompletedTask);
+        new(new Pieces(text, chunks), BatchFlowTests.Unlimited(), static () => ValueTask.CompletedTask);
 
     private static async Task<string> ReadAll(TableStream table, int[] chunks)
     {

@@ -131,7 +131,7 @@ public sealed class CatalogueStreamTests
     public async Task A_catalogue_in_which_nothing_comes_is_closed_with_a_summary_that_says_so()
     {
         await using var service = await RunningService.StartAsync(configure: builder =>
-            builder.Services.AddSingleton(new BatchSettings { ReadTimeout = TimeSpan.FromSeconds(1) }));
+            builder.Services.AddSingleton(new BatchSettings { SilenceSeconds = 1 }));
         using var catalogue = await OpenBatch.StartAsync(service.Client, Form, CatalogueCalls.Path);
         await catalogue.SendAsync(Open + BatchCalls.CandidateLine() + "\n{\"id\":\"half a li");
 
@@ -159,7 +159,7 @@ public sealed class CatalogueStreamTests
     public async Task A_catalogue_whose_cars_do_not_come_is_refused()
     {
         await using var service = await RunningService.StartAsync(configure: builder =>
-            builder.Services.AddSingleton(new BatchSettings { ReadTimeout = TimeSpan.FromSeconds(1) }));
+            builder.Services.AddSingleton(new BatchSettings { SilenceSeconds = 1 }));
         using var catalogue = await OpenBatch.StartAsync(service.Client, Form, CatalogueCalls.Path);
         await catalogue.SendAsync("--edge\r\nContent-Disposition: form-data; name=\"cars\"\r\n\r\n{\"id\":");
 

@@ -1,0 +1,126 @@
+using System.IO.Pipelines;
+using Microsoft.AspNetCore.Http.Features;
+using Microsoft.AspNetCore.Server.Kestrel.Core.Features;
+using SetupService.Api.Http;
+using SetupService.Api.Http.Work;
+
+namespace SetupService.Api.Fitment.Batch;
+
+/// <summary>
+/// Paces a batch: bounds each wait for the caller's next bytes and the whole batch in time, and has it compute by turns, one block of lines after the other, with the
+/// turn given back whenever it waits or sends. A caller that goes away ends it too.
+/// </summary>
+internal sealed class BatchFlow : IDisposable
+{
+    private readonly BatchSettings _settings;
+    private readonly WorkGate _gate;
+    private readonly CancellationToken _gone;
+    private readonly CancellationTokenSource _end;
+    private readonly ITimer _wholeTime;
+    private readonly ITimer _silence;
+    private readonly TimeSpan _longestSilence;
+    private IDisposable? _turn;
+    private volatile string? _reason;
+
+    /// <summary>Begins a batch: its time runs from now.</summary>
+    /// <param name="settings">The limits.</param>
+    /// <param name="gate">Gives turns.</param>
+    /// <param name="clock">Tells the time.</param>
+    /// <param name="gone">Cancelled when the caller goes away.</param>
+    public BatchFlow(BatchSettings settings, WorkGate gate, TimeProvider clock, CancellationToken gone)
+    {
+        (_settings, _gate, _gone) = (settings, gate, gone);
+        _longestSilence = TimeSpan.FromSeconds(settings.SilenceSeconds);
+        _end = CancellationTokenSource.CreateLinkedTokenSource(gone);
+        _wholeTime = clock.CreateTimer(
+            static state => ((BatchFlow)state!).End(static settings => BatchProblems.TookTooLong(settings.LongestSeconds)), this, TimeSpan.FromSeconds(settings.LongestSeconds), Timeout.InfiniteTimeSpan);
+        _silence = clock.CreateTimer(
+            static state => ((BatchFlow)state!).End(static settings => BatchProblems.NothingCame(settings.SilenceSeconds)), this, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
+    }
+
+    /// <summary>Why the batch was ended by the service; null where it was not, and where the caller went away.</summary>
+    public string? EndReason => _gone.IsCancellationRequested ? null : _reason;
+
+    /// <summary>Prepares a connection for streams of any length, and begins.</summary>
+    public static BatchFlow Start(HttpContext context, string mediaType)
+    {
+        var services = context.RequestServices;
+        var settings = services.GetRequiredService<BatchSettings>();
+
+        // The line limit bounds memory, the least rates and the limits of time bound slow callers.
+        if (context.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } size)
+            size.MaxRequestBodySize = null;
+        Microsoft.AspNetCore.Server.Kestrel.Core.MinDataRate rate = new(settings.LeastBytesPerSecond, TimeSpan.FromSeconds(settings.LeastRateAfterSeconds));
+        if (context.Features.Get<IHttpMinRequestBodyDataRateFeature>() is { } incoming)
+            incoming.MinDataRate = rate;
+        if (context.Features.Get<IHttpMinResponseDataRateFeature>() is { } outgoing)
+            outgoing.MinDataRate = rate;
+        context.Response.ContentType = mediaType;
+        context.Response.Headers.CacheControl = "no-store";
+        return new(settings, services.GetRequiredService<WorkGate>(), services.GetRequiredService<TimeProvider>(), context.RequestAborted);
+    }
+
+    /// <summary>Gives the turn back, waits for the caller, and takes a turn again.</summary>
+    /// <exception cref="OperationCanceledException">The batch is at its end: <see cref="EndReason"/> says why, or the caller went away.</exception>
+    public async ValueTask WaitAsync(Func<CancellationToken, ValueTask> wait)
+    {
+        _end.Token.ThrowIfCancellationRequested();
+        GiveTurnBack();
+        var waiting = wait(_end.Token);
+        if (!waiting.IsCompletedSuccessfully)
+        {
+            _silence.Change(_longestSilence, Timeout.InfiniteTimeSpan);
+            await waiting.ConfigureAwait(false);
+            _silence.Change(Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
+        }
+
+        _turn = await _gate.EnterStreamAsync(_end.Token).ConfigureAwait(false);
+    }
+
+    /// <summary>Gives the turn back, sends bytes, and takes a turn again.</summary>
+    public async ValueTask SendAsync(PipeWriter to, ReadOnlyMemory<byte> bytes)
+    {
+        GiveTurnBack();
+        await to.WriteAsync(bytes, _gone).ConfigureAwait(false);
+        if (!_end.IsCancellationRequested)
+            _turn = await _gate.EnterStreamAsync(_gone).ConfigureAwait(false);
+    }
+
+    /// <summary>Throws where the caller has gone or the batch is at its end.</summary>
+    public void ThrowIfEnded() => _end.Token.ThrowIfCancellationRequested();
+
+    public void Dispose()
+    {
+        _wholeTime.Dispose();
+        _silence.Dispose();
+        GiveTurnBack();
+        _end.Dispose();
+    }
+
+    /// <summary>The reason to tell in the last line for an exception that ended the reading; null where the caller went away.</summary>
+    public string? ReasonOf(Exception exception) => exception switch
+    {
+        OperationCanceledException => EndReason,
+        BadHttpRequestException { StatusCode: StatusCodes.Status408RequestTimeout } => BatchProblems.CameTooSlowly(_settings.LeastBytesPerSecond),
+        _ => BrokenBody.Message,
+    };
+
+    private void GiveTurnBack()
+    {
+        _turn?.Dispose();
+        _turn = null;
+    }
+
+    private void End(Func<BatchSettings, string> reason)
+    {
+        _reason ??= reason(_settings);
+        try
+        {
+            _end.Cancel();
+        }
+        catch (ObjectDisposedException)
+        {
+            // The batch ended by itself at the same time.
+        }
+    }
+}

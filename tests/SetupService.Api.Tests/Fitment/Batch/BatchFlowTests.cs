@@ -1,0 +1,108 @@
+using System.IO.Pipelines;
+using Microsoft.Extensions.Time.Testing;
+using SetupService.Api.Fitment.Batch;
+using SetupService.Api.Http.Work;
+
+namespace SetupService.Api.Tests.Fitment.Batch;
+
+/// <summary>How long a batch waits and lasts, and that it computes by turns.</summary>
+public sealed class BatchFlowTests : IDisposable
+{
+    private static readonly BatchSettings Settings = new() { SilenceSeconds = 5, LongestSeconds = 60 };
+
+    private readonly FakeTimeProvider _clock = new();
+    private readonly WorkGate _gate;
+
+    public BatchFlowTests() => _gate = new(new WorkSettings(), _clock);
+
+    public void Dispose() => _gate.Dispose();
+
+    /// <summary>A flow with limits no test meets.</summary>
+    internal static BatchFlow Unlimited() => new(new BatchSettings(), new WorkGate(new WorkSettings(), TimeProvider.System), TimeProvider.System, CancellationToken.None);
+
+    [Fact]
+    public async Task It_ends_when_nothing_comes_in_time()
+    {
+        using var flow = Start();
+        var waiting = flow.WaitAsync(Forever).AsTask();
+
+        _clock.Advance(TimeSpan.FromSeconds(4.9));
+        Assert.False(waiting.IsCompleted);
+        _clock.Advance(TimeSpan.FromSeconds(0.2));
+
+        var ended = await Assert.ThrowsAnyAsync<OperationCanceledException>(() => waiting);
+        Assert.Equal("No bytes came for 5 s, so the service stopped waiting. Send the lines after the last one answered again.", flow.EndReason);
+        Assert.Equal(flow.EndReason, flow.ReasonOf(ended));
+    }
+
+    [Fact]
+    public async Task Each_wait_starts_anew_and_work_between_two_does_not_count()
+    {
+        using var flow = Start();
+        for (var i = 0; i < 4; i++)
+        {
+            TaskCompletionSource came = new();
+            var waiting = flow.WaitAsync(_ => new ValueTask(came.Task)).AsTask();
+            _clock.Advance(TimeSpan.FromSeconds(4));
+            came.SetResult();
+            await waiting;
+            _clock.Advance(TimeSpan.FromSeconds(6));
+            await flow.WaitAsync(static _ => ValueTask.CompletedTask);
+        }
+
+        flow.ThrowIfEnded();
+        Assert.Null(flow.EndReason);
+    }
+
+    [Fact]
+    public async Task It_ends_when_its_time_is_over_although_bytes_come()
+    {
+        using var flow = Start();
+        await flow.WaitAsync(static _ => ValueTask.CompletedTask);
+        _clock.Advance(TimeSpan.FromSeconds(59.9));
+        flow.ThrowIfEnded();
+        _clock.Advance(TimeSpan.FromSeconds(0.2));
+
+        Assert.ThrowsAny<OperationCanceledException>(flow.ThrowIfEnded);
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(async () => await flow.WaitAsync(static _ => ValueTask.CompletedTask));
+        Assert.Equal("A batch may take 60 s, and they were over. Send the lines after the last one answered again.", flow.EndReason);
+    }
+
+    [Fact]
+    public async Task A_caller_that_went_away_is_no_reason()
+    {
+        using CancellationTokenSource gone = new();
+        using BatchFlow flow = new(Settings, _gate, _clock, gone.Token);
+        var waiting = flow.WaitAsync(Forever).AsTask();
+
+        await gone.CancelAsync();
+
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => waiting);
+        Assert.Null(flow.EndReason);
+    }
+
+    [Fact]
+    public async Task More_streams_than_processors_compute_by_turns()
+    {
+        var flows = Enumerable.Range(0, Environment.ProcessorCount).Select(_ => Start()).ToArray();
+        foreach (var flow in flows)
+            await flow.WaitAsync(static _ => ValueTask.CompletedTask);
+        using var late = Start();
+        var waiting = late.WaitAsync(static _ => ValueTask.CompletedTask).AsTask();
+        Assert.False(waiting.IsCompleted);
+
+        // Whoever sends gives its turn away, and comes again after the other.
+        Pipe pipe = new();
+        var sending = flows[0].SendAsync(pipe.Writer, new byte[1]).AsTask();
+        await waiting;
+        Assert.False(sending.IsCompleted);
+        late.Dispose();
+        await sending;
+        foreach (var flow in flows)
+            flow.Dispose();
+    }
+
+    private static async ValueTask Forever(CancellationToken cancellation) => await Task.Delay(Timeout.Infinite, cancellation);
+
+    private BatchFlow Start() => new(Settings, _gate, _clock, CancellationToken.None);
+}
