@@ -1,5 +1,6 @@
 using Microsoft.Extensions.Primitives;
 using Microsoft.Net.Http.Headers;
+using SetupService.Api.Host.Access;
 using SetupService.Api.Http;
 
 namespace SetupService.Api.Host;
@@ -44,8 +45,8 @@ internal static class AllowedOrigins
         app.UseCors(policy => policy
             .WithOrigins([.. origins])
             .WithMethods(HttpMethods.Get, HttpMethods.Head, HttpMethods.Post)
-            .WithHeaders(HeaderNames.ContentType, HeaderNames.IfNoneMatch, HeaderNames.TraceParent, HeaderNames.TraceState)
-            .WithExposedHeaders(HeaderNames.ETag, HeaderNames.RetryAfter, RequestIds.Header)
+            .WithHeaders(HeaderNames.ContentType, AccessCheck.Header, HeaderNames.IfNoneMatch, HeaderNames.TraceParent, HeaderNames.TraceState)
+            .WithExposedHeaders(HeaderNames.ETag, HeaderNames.RetryAfter, AccessCheck.PolicyHeader, AccessCheck.LimitHeader, RequestIds.Header)
             .SetPreflightMaxAge(PreflightKept));
     }
 

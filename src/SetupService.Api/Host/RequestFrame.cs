@@ -1,14 +1,16 @@
+using SetupService.Api.Host.Access;
 using SetupService.Api.Http;
 
 namespace SetupService.Api.Host;
 
-/// <summary>What is done around every request: its id first, HEAD as GET, and no work for an answer the caller would not accept.</summary>
+/// <summary>What is done around every request: its id and the headers of every answer first, HEAD as GET, who calls, and no work for an answer the caller would not accept.</summary>
 internal static class RequestFrame
 {
-    public static void UseRequestIds(this IApplicationBuilder app) =>
+    public static void UseCommonHeaders(this IApplicationBuilder app) =>
         app.Use(static (context, next) =>
         {
             RequestIds.Begin(context);
+            SecurityHeaders.Put(context);
             return next(context);
         });
 
@@ -20,6 +22,13 @@ internal static class RequestFrame
                 context.Request.Method = HttpMethods.Get;
             return next(context);
         });
+
+    /// <summary>Lets a request go on only where its caller may ask, and still has work to ask for. Stands behind the routing.</summary>
+    public static void UseAccessCheck(this IApplicationBuilder app)
+    {
+        var check = app.ApplicationServices.GetRequiredService<AccessCheck>();
+        app.Use((context, next) => check.Find(context)?.ExecuteAsync(context) ?? next(context));
+    }
 
     public static void UseAcceptCheck(this IApplicationBuilder app) =>
         app.Use(static (context, next) => AcceptCheck.Find(context)?.ExecuteAsync(context) ?? next(context));

@@ -1,6 +1,7 @@
 using SetupService.Api.Fitment;
 using SetupService.Api.Geometry;
 using SetupService.Api.Handling;
+using SetupService.Api.Host.Access;
 using SetupService.Api.Host.OpenApi;
 using SetupService.Api.Host.Settings;
 using SetupService.Api.Http;
@@ -53,8 +54,11 @@ public static class SetupServiceHost
             builder.WebHost.UseUrls(DefaultUrl);
         }
 
+        // The slim builder leaves HTTPS out; Kestrel:Endpoints can ask for it.
+        builder.WebHost.UseKestrelHttpsConfiguration();
         builder.WebHost.ConfigureKestrel(static kestrel =>
         {
+            PublicAddresses.RefuseWithoutKeys(kestrel);
             kestrel.AddServerHeader = false;
             kestrel.Limits.MaxRequestBodySize = ServiceLimits.BodyBytesOnTheWire;
         });
@@ -66,6 +70,9 @@ public static class SetupServiceHost
         services.AddSingleton(ServiceContract.Instance);
         services.AddServiceSettings();
         services.AddSingleton<WorkGate>();
+        services.AddSingleton<ClientKeys>();
+        services.AddSingleton<OpenCallers>();
+        services.AddSingleton<AccessCheck>();
         services.AddSingleton(TimeProvider.System);
         services.ConfigureHttpJsonOptions(static http => ServiceJson.Configure(http.SerializerOptions));
         services.Configure<RouteHandlerOptions>(static routes => routes.ThrowOnBadRequest = false);
@@ -79,7 +86,8 @@ public static class SetupServiceHost
 
     private static void Use(WebApplication app)
     {
-        app.UseRequestIds();
+        app.UseProxies();
+        app.UseCommonHeaders();
         app.UseAllowedOrigins();
         app.UseResponseCompression();
         app.UseExceptionHandler();
@@ -87,6 +95,7 @@ public static class SetupServiceHost
         app.UseStatusCodePages();
         app.UseHead();
         app.UseRouting();
+        app.UseAccessCheck();
         app.UseAcceptCheck();
         app.UseApiPages();
     }

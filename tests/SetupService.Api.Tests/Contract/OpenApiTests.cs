@@ -73,8 +73,8 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
 
         var components = document.RootElement.GetProperty("components");
         Assert.InRange(components.GetProperty("responses").EnumerateObject().Count(), 5, 12);
-        Assert.InRange(components.GetProperty("parameters").EnumerateObject().Count(), 5, 25);
-        Assert.Equal(0, document.RootElement.GetProperty("security").GetArrayLength());
+        Assert.InRange(components.GetProperty("parameters").EnumerateObject().Count(), 5, 30);
+        Assert.Equal("[{\"key\":[]},{}]", document.RootElement.GetProperty("security").GetRawText().Replace(" ", "", StringComparison.Ordinal).ReplaceLineEndings(""));
     }
 
     [Fact]

@@ -25,7 +25,7 @@ public sealed class AllowedOriginsTests
             using var response = await SendAsync(service, method, path, origin);
 
             Assert.Equal(origin, Header(response, "Access-Control-Allow-Origin"));
-            Assert.Equal(["ETag", "Request-Id", "Retry-After"], Header(response, "Access-Control-Expose-Headers")!.Split(',').Order());
+            Assert.Equal(["ETag", "RateLimit", "RateLimit-Policy", "Request-Id", "Retry-After"], Header(response, "Access-Control-Expose-Headers")!.Split(',').Order());
             Assert.Null(Header(response, "Access-Control-Allow-Credentials"));
             Assert.Single(response.Headers.Vary, name => name == "Origin");
         }

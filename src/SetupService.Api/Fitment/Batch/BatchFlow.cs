@@ -15,6 +15,8 @@ internal sealed class BatchFlow : IDisposable
     private readonly BatchSettings _settings;
     private readonly WorkGate _gate;
     private readonly CancellationToken _gone;
+    private readonly TimeProvider _clock;
+    private readonly WorkQuota? _quota;
     private readonly CancellationTokenSource _end;
     private readonly ITimer _wholeTime;
     private readonly ITimer _silence;
@@ -27,9 +29,10 @@ internal sealed class BatchFlow : IDisposable
     /// <param name="gate">Gives turns.</param>
     /// <param name="clock">Tells the time.</param>
     /// <param name="gone">Cancelled when the caller goes away.</param>
-    public BatchFlow(BatchSettings settings, WorkGate gate, TimeProvider clock, CancellationToken gone)
+    /// <param name="quota">What the caller may ask for; null where nothing is limited.</param>
+    public BatchFlow(BatchSettings settings, WorkGate gate, TimeProvider clock, CancellationToken gone, WorkQuota? quota = null)
     {
-        (_settings, _gate, _gone) = (settings, gate, gone);
+        (_settings, _gate, _gone, _clock, _quota) = (settings, gate, gone, clock, quota);
         _longestSilence = TimeSpan.FromSeconds(settings.SilenceSeconds);
         _end = CancellationTokenSource.CreateLinkedTokenSource(gone);
         _wholeTime = clock.CreateTimer(
@@ -57,7 +60,7 @@ internal sealed class BatchFlow : IDisposable
             outgoing.MinDataRate = rate;
         context.Response.ContentType = mediaType;
         context.Response.Headers.CacheControl = "no-store";
-        return new(settings, services.GetRequiredService<WorkGate>(), services.GetRequiredService<TimeProvider>(), context.RequestAborted);
+        return new(settings, services.GetRequiredService<WorkGate>(), services.GetRequiredService<TimeProvider>(), context.RequestAborted, Caller.Of(context).Quota);
     }
 
     /// <summary>Gives the turn back, waits for the caller, and takes a turn again.</summary>
@@ -74,6 +77,7 @@ internal sealed class BatchFlow : IDisposable
             _silence.Change(Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
         }
 
+        await PayAsync().ConfigureAwait(false);
         _turn = await _gate.EnterStreamAsync(_end.Token).ConfigureAwait(false);
     }
 
@@ -82,9 +86,16 @@ internal sealed class BatchFlow : IDisposable
     {
         GiveTurnBack();
         await to.WriteAsync(bytes, _gone).ConfigureAwait(false);
+        await PayAsync().ConfigureAwait(false);
         if (!_end.IsCancellationRequested)
             _turn = await _gate.EnterStreamAsync(_gone).ConfigureAwait(false);
     }
+
+    /// <summary>Charges lines to the caller: a batch that costs more than the caller may ask for waits with the next block.</summary>
+    public void ChargeLines(long lines) => _quota?.ChargeLines(lines);
+
+    /// <summary>Charges pairs of a catalogue to the caller.</summary>
+    public void ChargePairs(long pairs) => _quota?.ChargePairs(pairs);
 
     /// <summary>Throws where the caller has gone or the batch is at its end.</summary>
     public void ThrowIfEnded() => _end.Token.ThrowIfCancellationRequested();
@@ -104,6 +115,13 @@ internal sealed class BatchFlow : IDisposable
         BadHttpRequestException { StatusCode: StatusCodes.Status408RequestTimeout } => BatchProblems.CameTooSlowly(_settings.LeastBytesPerSecond),
         _ => BrokenBody.Message,
     };
+
+    /// <summary>Waits until the caller has no debt, or the batch is at its end.</summary>
+    private async ValueTask PayAsync()
+    {
+        while (_quota?.UntilPaid() is { Ticks: > 0 } debt && !_end.IsCancellationRequested)
+            await Task.Delay(debt, _clock, _end.Token).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+    }
 
     private void GiveTurnBack()
     {

@@ -76,12 +76,13 @@ internal sealed class BatchRun(JsonContract contract)
     /// <summary>Counts a line answered with a problem.</summary>
     public void CountRefused() => RefusedCount++;
 
-    /// <summary>Adds the lines answered since the last call to the meter.</summary>
-    public void Meter()
+    /// <summary>Adds the lines answered since the last call to the meter, and to what the caller pays.</summary>
+    public void Meter(BatchFlow flow)
     {
-        var lineCount = _answered + RefusedCount;
-        BatchMeter.Count(lineCount - _metered);
-        _metered = lineCount;
+        var lineCount = _answered + RefusedCount - _metered;
+        BatchMeter.Count(lineCount);
+        flow.ChargeLines(lineCount);
+        _metered += lineCount;
     }
 
     /// <summary>The counts so far.</summary>

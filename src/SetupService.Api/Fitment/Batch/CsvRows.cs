@@ -102,7 +102,7 @@ internal sealed class CsvRows(HttpResponse response, BatchFlow flow, BatchRun ru
     public async ValueTask SendAsync()
     {
         response.HttpContext.RequestAborted.ThrowIfCancellationRequested();
-        run.Meter();
+        run.Meter(flow);
         if (_buffer.WrittenCount == 0)
             return;
         await flow.SendAsync(response.BodyWriter, _buffer.WrittenMemory).ConfigureAwait(false);

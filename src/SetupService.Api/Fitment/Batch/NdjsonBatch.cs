@@ -81,7 +81,7 @@ internal sealed class NdjsonBatch(JsonContract contract, CheckDetail detail, Ver
 
     private async ValueTask SendAsync(HttpContext context, BatchFlow flow, BatchLines lines)
     {
-        _run.Meter();
+        _run.Meter(flow);
         if (lines.Length == 0)
             return;
         await flow.SendAsync(context.Response.BodyWriter, lines.Bytes).ConfigureAwait(false);

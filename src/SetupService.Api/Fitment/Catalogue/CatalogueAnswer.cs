@@ -144,6 +144,7 @@ internal sealed class CatalogueAnswer(JsonContract contract, string boundary, Ve
         private long _candidateCount;
         private long _refusedCount;
         private long _metered;
+        private long _paidPairs;
 
         public Pairs(JsonContract contract, CatalogueCars cars, VerdictFilter only, HttpContext context, BatchFlow flow)
         {
@@ -208,7 +209,9 @@ internal sealed class CatalogueAnswer(JsonContract contract, string boundary, Ve
             if (!IsStarted)
                 return;
             BatchMeter.Count(_candidateCount - _metered);
-            _metered = _candidateCount;
+            _flow.ChargeLines(_candidateCount - _metered);
+            _flow.ChargePairs(_counts.Total - _paidPairs);
+            (_metered, _paidPairs) = (_candidateCount, _counts.Total);
 
             // Where nothing is kept yet, the caller still sees that the work has begun.
             if (_lines.Length == 0 && _context.Response.HasStarted)

@@ -13,13 +13,15 @@ internal static class PictureEndpoints
     public static void MapPictures(this RouteGroupBuilder group)
     {
         group.MapGet("/drawing", Draw)
-            .WithQuery(CompactQuery.Parameters)
+            .WithQuery([.. CompactQuery.Parameters, SignedAddress.Expires, SignedAddress.Signature])
+            .WithMetadata(SignedAddress.Instance)
             .WithProblems(ProblemTypes.NotComputable)
             .WithName("fitmentPicture")
             .WithSummary("The corner as a picture for a page")
             .WithDescription("The drawing of a check by its address alone, for the src of an img; carries an entity tag. What the query leaves out is unknown, as in the check.");
         group.MapGet("/badge", Badge)
-            .WithQuery(CompactQuery.Parameters)
+            .WithQuery([.. CompactQuery.Parameters, SignedAddress.Expires, SignedAddress.Signature])
+            .WithMetadata(SignedAddress.Instance)
             .WithName("fitmentBadge")
             .WithSummary("Whether it fits, as a small card for a page")
             .WithDescription("The verdict of a check in words, what decided it and the wheel and tyre meant, as SVG by its address alone. Takes the query of the drawing; what is not known it calls not known.");

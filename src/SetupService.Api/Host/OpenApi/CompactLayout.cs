@@ -5,13 +5,16 @@ namespace SetupService.Api.Host.OpenApi;
 
 /// <summary>
 /// Lays JSON out for people: what fits a line stands on one, everything else is opened a level at a time, each
-/// one space further in. A
+/// one space further in from the third level on: the two above open the document, and every line would begin with theirs. A
 /// member of a schema is then one line, and a difference between two editions is read member by member.
 /// </summary>
 internal static class CompactLayout
 {
     /// <summary>The most characters a line has, unless a single value is longer.</summary>
     private const int LineLength = 320;
+
+    /// <summary>The levels that stand at the margin.</summary>
+    private const int LevelsAtMargin = 2;
 
     /// <summary>Lays out a whole document.</summary>
     /// <param name="json">The document; its values keep their own text.</param>
@@ -53,7 +56,7 @@ internal static class CompactLayout
 
     private static void Indent(StringWriter text, int depth)
     {
-        for (var i = 0; i < depth; i++)
+        for (var i = LevelsAtMargin; i < depth; i++)
             text.Write(' ');
     }
 

@@ -1,6 +1,6 @@
-using System.Text.Json.Nodes;
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
+using SetupService.Api.Host.Access;
 using SetupService.Domain.Answers;
 
 namespace SetupService.Api.Host.OpenApi;
@@ -8,6 +8,8 @@ namespace SetupService.Api.Host.OpenApi;
 /// <summary>The parts of the API description that belong to no single call.</summary>
 internal sealed class DocumentFrame : IOpenApiDocumentTransformer
 {
+    private const string KeyScheme = "key";
+
     private const string Description =
         """
         Does a wheel and tyre fit a car, and carry it? JSON in and out. A number's name ends in its unit;
@@ -42,8 +44,9 @@ internal sealed class DocumentFrame : IOpenApiDocumentTransformer
         };
         document.Servers = [new OpenApiServer { Url = "/" }];
 
-        // Said outright: no call asks who calls. The member itself is not written where it is empty.
-        (document.Extensions ??= new Dictionary<string, IOpenApiExtension>())["security"] = new JsonNodeExtension(new JsonArray());
+        // Who runs the service decides whether callers need a key.
+        document.AddComponent(KeyScheme, new OpenApiSecurityScheme { Type = SecuritySchemeType.ApiKey, In = ParameterLocation.Header, Name = AccessCheck.Header });
+        document.Security = [new OpenApiSecurityRequirement { [new OpenApiSecuritySchemeReference(KeyScheme, document)] = [] }, []];
 
         // Only tags that calls carry; a described tag nobody uses would be noise.
         HashSet<string> used = [.. (document.Paths ?? [])

@@ -20,7 +20,7 @@ internal sealed class Operations : IOpenApiOperationTransformer
         LeaveOutInnerDocuments(operation);
         DescribePath(operation);
         if (metadata.OfType<ProducedMedia>().Any())
-            AddSharedProblems(operation, context.Document);
+            AddSharedProblems(operation, context.Document, isGuarded: context.Description.RelativePath?.StartsWith("v1/", StringComparison.Ordinal) == true);
         if (metadata.OfType<IProducesResponseTypeMetadata>().Any(static known => known.StatusCode == StatusCodes.Status304NotModified))
             (operation.Responses ??= []).TryAdd("304", new OpenApiResponse { Description = "The caller has it already: If-None-Match names its entity tag." });
         DescribePicture(operation);
@@ -55,9 +55,10 @@ internal sealed class Operations : IOpenApiOperationTransformer
     }
 
     /// <summary>What every call that answers anything can be refused with.</summary>
-    private static void AddSharedProblems(OpenApiOperation operation, OpenApiDocument? document)
+    private static void AddSharedProblems(OpenApiOperation operation, OpenApiDocument? document, bool isGuarded)
     {
-        foreach (var type in new[] { ProblemTypes.NotAcceptable, ProblemTypes.InternalError })
+        ProblemType[] ofKeys = isGuarded ? [ProblemTypes.KeyNeeded, ProblemTypes.TooManyRequests] : [];
+        foreach (var type in (ProblemType[])[ProblemTypes.NotAcceptable, ProblemTypes.InternalError, .. ofKeys])
         {
             OpenApiMediaType media = new() { Schema = new OpenApiSchemaReference(nameof(Problem), document) };
             OpenApiResponse response = new() { Content = new Dictionary<string, OpenApiMediaType> { [Problem.MediaType] = media } };

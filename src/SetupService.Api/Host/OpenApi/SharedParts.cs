@@ -84,13 +84,9 @@ internal sealed class SharedParts : IOpenApiDocumentTransformer
             if (isCacheable && status is "200" or NotModified)
                 whole.Headers["ETag"] = new OpenApiHeaderReference(EntityTag, document);
             if (status != "200")
-                operation.Responses[status] = new OpenApiResponseReference(Place(shared, whole, NameOf(status), Capital(operation.OperationId ?? "")), document);
+                operation.Responses[status] = new OpenApiResponseReference(Place(shared, whole, status, Capital(operation.OperationId ?? "")), document);
         }
     }
-
-    private static string NameOf(string status) => status == NotModified
-        ? nameof(NotModified)
-        : string.Concat(ProblemTypes.ForStatus(int.Parse(status, CultureInfo.InvariantCulture)).Name.Split('-').Select(Capital));
 
     /// <summary>The name under which a part stands: its own, or, where something else has it already, that with the call's before it: this one's, or another's with the very same part.</summary>
     private static string Place<T>(IDictionary<string, T> shared, T part, string name, string operation)

@@ -1,5 +1,6 @@
 using Microsoft.Extensions.Options;
 using SetupService.Api.Fitment.Batch;
+using SetupService.Api.Host.Access;
 using SetupService.Api.Http.Work;
 
 namespace SetupService.Api.Host.Settings;
@@ -9,11 +10,17 @@ internal static class ServiceSettings
 {
     public const string Work = "Work";
     public const string Batch = "Batch";
+    public const string Access = "Access";
+    public const string Limits = "Limits";
+    public const string Proxy = "Proxy";
 
     public static void AddServiceSettings(this IServiceCollection services)
     {
         services.AddSingleton(static known => Checked(Work, Section(known, Work).Get<WorkSettings>(Strictly) ?? new(), new WorkSettingsValidator()));
         services.AddSingleton(static known => Checked(Batch, Section(known, Batch).Get<BatchSettings>(Strictly) ?? new(), new BatchSettingsValidator()));
+        services.AddSingleton(static known => Checked(Access, Section(known, Access).Get<AccessSettings>(Strictly) ?? new(), new AccessSettingsValidator()));
+        services.AddSingleton(static known => Checked(Limits, Section(known, Limits).Get<QuotaSettings>(Strictly) ?? new(), new QuotaSettingsValidator()));
+        services.AddSingleton(static known => Checked(Proxy, Section(known, Proxy).Get<ProxySettings>(Strictly) ?? new(), new ProxySettingsValidator()));
     }
 
     /// <summary>Reads every section now.</summary>
@@ -22,6 +29,9 @@ internal static class ServiceSettings
     {
         services.GetRequiredService<WorkSettings>();
         services.GetRequiredService<BatchSettings>();
+        services.GetRequiredService<AccessSettings>();
+        services.GetRequiredService<QuotaSettings>();
+        services.GetRequiredService<ProxySettings>();
     }
 
     private static void Strictly(BinderOptions options) => options.ErrorOnUnknownConfiguration = true;
@@ -46,3 +56,15 @@ internal sealed partial class WorkSettingsValidator : IValidateOptions<WorkSetti
 /// <summary>Holds <see cref="BatchSettings"/> to its ranges.</summary>
 [OptionsValidator]
 internal sealed partial class BatchSettingsValidator : IValidateOptions<BatchSettings>;
+
+/// <summary>Holds <see cref="AccessSettings"/> to its ranges.</summary>
+[OptionsValidator]
+internal sealed partial class AccessSettingsValidator : IValidateOptions<AccessSettings>;
+
+/// <summary>Holds <see cref="QuotaSettings"/> to its ranges.</summary>
+[OptionsValidator]
+internal sealed partial class QuotaSettingsValidator : IValidateOptions<QuotaSettings>;
+
+/// <summary>Holds <see cref="ProxySettings"/> to its ranges.</summary>
+[OptionsValidator]
+internal sealed partial class ProxySettingsValidator : IValidateOptions<ProxySettings>;

@@ -54,6 +54,15 @@ public static class FaultCodes
     /// <summary>The request takes more work than the service does for one.</summary>
     public const string WorkExceeded = "workExceeded";
 
+    /// <summary>A key is none of a client's.</summary>
+    public const string UnknownKey = "unknownKey";
+
+    /// <summary>A signed address does not hold.</summary>
+    public const string BadSignature = "badSignature";
+
+    /// <summary>The work allowed is used up for now.</summary>
+    public const string LimitReached = "limitReached";
+
     /// <summary>The call has no query parameter of this name.</summary>
     public const string UnknownParameter = "unknownParameter";
 
@@ -67,6 +76,6 @@ public static class FaultCodes
     public static IReadOnlyList<string> All { get; } =
     [
         Syntax, TooDeep, Required, UnknownMember, DuplicateMember, WrongType, NotFinite, OutOfRange, UnknownWord, TooLong,
-        TooMany, TooFew, Unreadable, Inconsistent, Unreachable, Undetermined, WorkExceeded, UnknownParameter, RepeatedParameter, MoreFaults,
+        TooMany, TooFew, Unreadable, Inconsistent, Unreachable, Undetermined, WorkExceeded, UnknownKey, BadSignature, LimitReached, UnknownParameter, RepeatedParameter, MoreFaults,
     ];
 }

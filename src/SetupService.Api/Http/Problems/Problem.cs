@@ -79,6 +79,7 @@ public sealed record Problem : IResult
     {
         ArgumentNullException.ThrowIfNull(httpContext);
         var requestId = RequestIds.Put(httpContext);
+        SecurityHeaders.Put(httpContext);
         var response = httpContext.Response;
         response.StatusCode = Status;
         response.ContentType = MediaType;

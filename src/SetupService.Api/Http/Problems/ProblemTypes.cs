@@ -7,6 +7,10 @@ public static class ProblemTypes
     public static ProblemType InvalidRequest { get; } = new(
         "invalid-request", 400, "The request breaks the contract", "The request could not be read.");
 
+    /// <summary>401: no key, or none that is known.</summary>
+    public static ProblemType KeyNeeded { get; } = new(
+        "key-needed", 401, "A key is needed", "The header Api-Key must carry the key of a client of this service.");
+
     /// <summary>404: nothing at this path.</summary>
     public static ProblemType NotFound { get; } = new(
         "not-found", 404, "Nothing here", "There is nothing at this path. The page /docs lists every call.");
@@ -54,7 +58,7 @@ public static class ProblemTypes
     /// <summary>All of them, by status.</summary>
     public static IReadOnlyList<ProblemType> All { get; } =
     [
-        InvalidRequest, NotFound, MethodNotAllowed, NotAcceptable, RequestTimeout, TooLarge, UnsupportedMediaType,
+        InvalidRequest, KeyNeeded, NotFound, MethodNotAllowed, NotAcceptable, RequestTimeout, TooLarge, UnsupportedMediaType,
         NotComputable, WorkExceeded, TooManyRequests, InternalError, Unavailable,
     ];
 

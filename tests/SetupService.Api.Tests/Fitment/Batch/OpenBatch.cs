@@ -28,12 +28,12 @@ internal sealed class OpenBatch : IDisposable
     /// <summary>The status line and headers, once a line was read.</summary>
     public string Head { get; private set; } = "";
 
-    public static async Task<OpenBatch> StartAsync(HttpClient client, string mediaType = BatchCalls.Ndjson, string path = Calls.Batch, string? acceptEncoding = null)
+    public static async Task<OpenBatch> StartAsync(HttpClient client, string mediaType = BatchCalls.Ndjson, string path = Calls.Batch, string? acceptEncoding = null, string headers = "")
     {
         TcpClient connection = new() { NoDelay = true };
         await connection.ConnectAsync(client.BaseAddress!.Host, client.BaseAddress.Port);
         OpenBatch batch = new(connection);
-        await batch.WriteAsync($"POST {path} HTTP/1.1\r\nHost: test\r\nContent-Type: {mediaType}\r\nTransfer-Encoding: chunked\r\n{(acceptEncoding is null ? "" : $"Accept-Encoding: {acceptEncoding}\r\n")}\r\n");
+        await batch.WriteAsync($"POST {path} HTTP/1.1\r\nHost: test\r\nContent-Type: {mediaType}\r\nTransfer-Encoding: chunked\r\n{(acceptEncoding is null ? "" : $"Accept-Encoding: {acceptEncoding}\r\n")}{headers}\r\n");
         return batch;
     }
 

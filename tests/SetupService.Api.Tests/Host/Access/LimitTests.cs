@@ -1,0 +1,165 @@
+using System.Net;
+using System.Text;
+using Microsoft.Extensions.Configuration;
+using Microsoft.Extensions.Time.Testing;
+using SetupService.Api.Http.Problems;
+using SetupService.Api.Tests.Examples;
+using SetupService.Api.Tests.Fitment;
+using SetupService.Api.Tests.Fitment.Batch;
+using SetupService.Api.Tests.Http;
+
+namespace SetupService.Api.Tests.Host.Access;
+
+/// <summary>How much work clients may ask for.</summary>
+public sealed class LimitTests
+{
+    private const string Table = "/v1/reference/load-indices";
+
+    private readonly FakeTimeProvider _clock = new(DateTimeOffset.UtcNow);
+
+    [Fact]
+    public async Task The_last_request_allowed_is_answered_the_next_refused_and_another_client_is_not_touched()
+    {
+        await using var service = await KeyedService.StartAsync(_clock, ("Limits:BurstUnits", "3"), ("Limits:BurstSeconds", "30"));
+        for (var left = 2; left >= 0; left--)
+        {
+            using var answer = await service.SendAsync("GET", Table, KeyedService.First);
+            Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+            Assert.Equal($"\"burst\";r={left};t={10 * (3 - left)}", Header(answer, "RateLimit"));
+            Assert.Equal("\"burst\";q=3;w=30, \"sustained\";q=3600000;w=3600", Header(answer, "RateLimit-Policy"));
+        }
+
+        // The client's other key draws on the same work.
+        using (var refused = await service.SendAsync("POST", Calls.Check, KeyedService.Second, Requests.Check().ToJsonString()))
+        {
+            var problem = await Problems.Read(refused, ProblemTypes.TooManyRequests);
+            Assert.Equal(["Api-Key limitReached"], problem.FaultsOf());
+            Assert.Equal(TimeSpan.FromSeconds(10), refused.Headers.RetryAfter!.Delta);
+            Assert.Equal("\"burst\";r=0;t=10", Header(refused, "RateLimit"));
+        }
+
+        using (var other = await service.SendAsync("GET", Table, KeyedService.OfOther))
+            Assert.Equal(HttpStatusCode.OK, other.StatusCode);
+        _clock.Advance(TimeSpan.FromSeconds(10));
+        using var again = await service.SendAsync("GET", Table, KeyedService.First);
+        Assert.Equal(HttpStatusCode.OK, again.StatusCode);
+    }
+
+    [Fact]
+    public async Task A_client_may_have_limits_of_its_own()
+    {
+        await using var service = await KeyedService.StartAsync(_clock, ("Limits:BurstUnits", "3"), ("Access:Clients:other:BurstUnits", "5"), ("Access:Clients:other:SustainedUnits", "50"));
+        using var answer = await service.SendAsync("GET", Table, KeyedService.OfOther);
+
+        Assert.Equal("\"burst\";q=5;w=10, \"sustained\";q=50;w=3600", Header(answer, "RateLimit-Policy"));
+    }
+
+    [Fact]
+    public async Task A_sweep_costs_its_rows()
+    {
+        var body = await File.ReadAllTextAsync(ExampleCall.FileOf("travel-sweep.request.json"));
+        await using var service = await KeyedService.StartAsync(_clock, ("Limits:StepsPerUnit", "1"));
+        var first = await UnitsOf(service, "/v1/geometry/travel-sweep", body);
+        var longer = System.Text.Json.Nodes.JsonNode.Parse(body)!;
+        longer["travelMm"]!["step"] = longer["travelMm"]!["step"]!.GetValue<double>() / 10;
+        var second = await UnitsOf(service, "/v1/geometry/travel-sweep", longer.ToJsonString());
+
+        Assert.True(first > 10 && second > 3 * first, $"{first} units, then {second}");
+    }
+
+    [Fact]
+    public async Task A_batch_costs_its_lines_and_waits_where_they_are_too_many()
+    {
+        await using var service = await KeyedService.StartAsync(_clock, ("Limits:LinesPerUnit", "1"), ("Limits:BurstUnits", "11"), ("Limits:BurstSeconds", "11"));
+        var lines = BatchCalls.CarLine() + "\n" + string.Concat(Enumerable.Range(0, 10).Select(i => BatchCalls.CandidateLine(i) + "\n"));
+        using (var answer = await SendLines(service, lines))
+            Assert.Contains("\"answeredCount\":10,", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
+
+        // One for the request, ten for its lines: nothing is left.
+        using (var refused = await service.SendAsync("GET", Table, KeyedService.First))
+            Assert.Equal(HttpStatusCode.TooManyRequests, refused.StatusCode);
+
+        // With one unit left a batch begins; it owes nine, and goes on once they have come back.
+        _clock.Advance(TimeSpan.FromSeconds(1));
+        using var connection = await OpenBatch.StartAsync(service.Client, headers: $"Api-Key: {KeyedService.First}\r\n");
+        await connection.SendAsync(lines);
+        Assert.Contains("\"line\":2,", await connection.ReadLineAsync(), StringComparison.Ordinal);
+        await connection.SendAsync(BatchCalls.CandidateLine(99) + "\n");
+        await connection.EndAsync();
+        for (var i = 0; i < 9; i++)
+            await connection.ReadLineAsync();
+        var late = connection.ReadLineAsync();
+        _clock.Advance(TimeSpan.FromSeconds(4));
+        Assert.False(late.IsCompleted);
+        while (!late.IsCompleted)
+        {
+            _clock.Advance(TimeSpan.FromSeconds(4));
+            await Task.Delay(5);
+        }
+
+        Assert.Contains("\"line\":12,", await late, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(true)]
+    [InlineData(false)]
+    public async Task Without_keys_each_address_has_limits_of_its_own_as_a_named_proxy_tells_it(bool isNamed)
+    {
+        await using var service = await RunningService.StartAsync(configure: builder =>
+        {
+            builder.Configuration["Access:AllowWithoutKeys"] = "true";
+            builder.Configuration["Limits:BurstUnits"] = "1";
+            builder.Configuration["Limits:BurstSeconds"] = "3600";
+            builder.Configuration["Proxy:Networks:0"] = isNamed ? "127.0.0.0/8" : "10.0.0.0/8";
+        });
+
+        Assert.Equal(HttpStatusCode.OK, await From("203.0.113.1"));
+        Assert.Equal(HttpStatusCode.TooManyRequests, await From("203.0.113.1"));
+        Assert.Equal(isNamed ? HttpStatusCode.OK : HttpStatusCode.TooManyRequests, await From("203.0.113.2"));
+        Assert.Equal(isNamed ? HttpStatusCode.OK : HttpStatusCode.TooManyRequests, await From("2001:db8::1"));
+        Assert.Equal(HttpStatusCode.TooManyRequests, await From("2001:db8::2"));
+
+        async Task<HttpStatusCode> From(string address)
+        {
+            using HttpRequestMessage request = new(HttpMethod.Get, new Uri(Table, UriKind.Relative));
+            request.Headers.Add("X-Forwarded-For", address);
+            using var answer = await service.Client.SendAsync(request);
+            return answer.StatusCode;
+        }
+    }
+
+    [Fact]
+    public async Task On_this_machine_alone_and_without_keys_nothing_is_limited()
+    {
+        await using var service = await RunningService.StartAsync(configure: builder => builder.Configuration["Limits:BurstUnits"] = "1");
+        for (var i = 0; i < 3; i++)
+        {
+            using var answer = await service.SendAsync("GET", Table, null);
+            Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+            Assert.False(answer.Headers.Contains("RateLimit"));
+        }
+    }
+
+    private static async Task<HttpResponseMessage> SendLines(RunningService service, string lines)
+    {
+        using HttpRequestMessage request = new(HttpMethod.Post, new Uri(Calls.Batch, UriKind.Relative)) { Content = new StringContent(lines, Encoding.UTF8, BatchCalls.Ndjson) };
+        request.Headers.Add("Api-Key", KeyedService.First);
+        return await service.Client.SendAsync(request);
+    }
+
+    private static async Task<long> UnitsOf(RunningService service, string path, string body)
+    {
+        var before = await Left();
+        using (var answer = await service.SendAsync("POST", path, KeyedService.First, body))
+            Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+        return before - await Left() - 1;
+
+        async Task<long> Left()
+        {
+            using var answer = await service.SendAsync("GET", Table, KeyedService.First);
+            return long.Parse(Header(answer, "RateLimit").Split(";r=")[1].Split(';')[0], System.Globalization.CultureInfo.InvariantCulture);
+        }
+    }
+
+    private static string Header(HttpResponseMessage response, string name) => string.Join(", ", response.Headers.GetValues(name));
+}
