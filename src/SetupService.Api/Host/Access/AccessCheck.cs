@@ -113,8 +113,9 @@ internal sealed class OpenCallers(QuotaSettings settings, TimeProvider clock)
         if (address is null)
             return 0;
         Span<byte> bytes = stackalloc byte[16];
-        address.MapToIPv6().TryWriteBytes(bytes, out _);
-        if (!address.IsIPv4MappedToIPv6 && address.AddressFamily == System.Net.Sockets.AddressFamily.InterNetworkV6)
+        var mapped = address.MapToIPv6();
+        mapped.TryWriteBytes(bytes, out _);
+        if (!mapped.IsIPv4MappedToIPv6)
             bytes[8..].Clear();
         return System.Buffers.Binary.BinaryPrimitives.ReadUInt128BigEndian(bytes);
     }
