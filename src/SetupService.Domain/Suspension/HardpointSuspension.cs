@@ -208,6 +208,9 @@ internal sealed class HardpointMotion : WheelMotion
         return true;
     }
 
+    /// <inheritdoc />
+    internal override WheelMotion Near(double travelMm, double steer, in SuspensionPose pose) => NearbyMotion.Create(this, travelMm, steer, pose);
+
     // What WheelKinematics computes, without the figures that no equilibrium asks for.
     private WheelPose Read(in SuspensionPose pose, double travelMm, double steer)
     {

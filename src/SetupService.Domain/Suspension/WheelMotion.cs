@@ -24,4 +24,10 @@ public abstract class WheelMotion
     /// <param name="budget">Work allowed; null = any.</param>
     /// <returns>False where the wheel cannot be there, or the work allowed is spent.</returns>
     public abstract bool TryAt(double travelMm, double steer, ref SuspensionPose pose, out WheelPose wheel, WorkBudget? budget = null);
+
+    /// <summary>The same motion for what asks about one position again and again: about there to second order where that is quicker, beyond it as it is.</summary>
+    /// <param name="travelMm">Wheel travel there, mm from the present ride height.</param>
+    /// <param name="steer">Steer there.</param>
+    /// <param name="pose">The pose there.</param>
+    internal virtual WheelMotion Near(double travelMm, double steer, in SuspensionPose pose) => this;
 }

@@ -41,9 +41,9 @@ internal sealed class CorneringAxle
         _barNPerMm = double.RadiansToDegrees(1000 * axle.BarRollRateNmPerDeg) / (axle.TrackMm * axle.TrackMm);
     }
 
-    public CorneringWheel Outer { get; }
+    public CorneringWheel Outer { get; private set; }
 
-    public CorneringWheel Inner { get; }
+    public CorneringWheel Inner { get; private set; }
 
     /// <summary>Distance ahead of the centre of gravity, mm; negative = behind.</summary>
     public double StationMm { get; }
@@ -114,8 +114,8 @@ internal sealed class CorneringAxle
     public static CorneringAxle? Create(HandlingCar car, CarAxle at, TurnDirection turn, WorkBudget? budget = null, CorneringAxle? like = null)
     {
         var axle = car.At(at);
-        if (Motion(WheelSide.Left) is not { } left) return null;
-        if ((axle.IsSetAlike ? left : Motion(WheelSide.Right)) is not { } right) return null;
+        if ((MotionOfLike(WheelSide.Left) ?? axle.Suspension.MotionOf(axle.SetupOf(at, WheelSide.Left))) is not { } left) return null;
+        if ((MotionOfLike(WheelSide.Right) ?? (axle.IsSetAlike ? left : axle.Suspension.MotionOf(axle.SetupOf(at, WheelSide.Right)))) is not { } right) return null;
         var wheelbase = car.WheelbaseMm ?? 0;
         var station = at == CarAxle.Front ? (1 - car.ShareFront) * wheelbase : -car.ShareFront * wheelbase;
         var tyre = car.TyreOf(axle);
@@ -123,13 +123,11 @@ internal sealed class CorneringAxle
         var rightWheel = new CorneringWheel(axle, tyre, right, WheelSide.Right, turn == TurnDirection.Left, budget, like?.At(WheelSide.Right));
         return turn == TurnDirection.Left ? new(axle, car.Differential, station, rightWheel, leftWheel) : new(axle, car.Differential, station, leftWheel, rightWheel);
 
-        WheelMotion? Motion(WheelSide side)
+        WheelMotion? MotionOfLike(WheelSide side)
         {
-            if (like is not null && ReferenceEquals(axle, like._axle)) return like.At(side).Motion;
-            var setup = axle.SetupOf(at, side);
-            return like is not null && ReferenceEquals(axle.Suspension, like._axle.Suspension) && setup == like._axle.SetupOf(at, side)
-                ? like.At(side).Motion
-                : axle.Suspension.MotionOf(setup);
+            if (like is null) return null;
+            if (ReferenceEquals(axle, like._axle)) return like.At(side).Motion;
+            return ReferenceEquals(axle.Suspension, like._axle.Suspension) && axle.SetupOf(at, side) == like._axle.SetupOf(at, side) ? like.At(side).Motion : null;
         }
     }
 
@@ -145,6 +143,14 @@ internal sealed class CorneringAxle
         Inner.Reset();
         HeaveMm = SlipDeg = 0;
         _peakSlipDeg = UsualPeakDeg;
+    }
+
+    /// <summary>The same axle as it is, its wheels' motions taken about where they are.</summary>
+    public CorneringAxle Nearby()
+    {
+        var nearby = (CorneringAxle)MemberwiseClone();
+        (nearby.Outer, nearby.Inner) = (Outer.Nearby(), Inner.Nearby());
+        return nearby;
     }
 
     public void StartFrom(CorneringAxle other)
@@ -192,6 +198,17 @@ internal sealed class CorneringAxle
         Inner.ApplyBody(sin, cos, HeaveMm);
     }
 
+    /// <summary>Sets the heave at which its tyres carry the load asked of it, at this roll (sine and cosine) and the wheels' present travels.</summary>
+    public void CarryLoad(double sin, double cos)
+    {
+        var (outerMm, innerMm) = (Outer.RiseInBodyMm(sin, cos), Inner.RiseInBodyMm(sin, cos));
+        HeaveMm = (((Outer.StaticLoadN + Inner.StaticLoadN - AskedLoadN) / _axle.TyreRateNPerMm) - outerMm - innerMm) / 2;
+
+        // Where one has left the road the other carries it all.
+        var (outerOffMm, innerOffMm) = ((Outer.StaticLoadN / _axle.TyreRateNPerMm) - outerMm, (Inner.StaticLoadN / _axle.TyreRateNPerMm) - innerMm);
+        if (HeaveMm > Math.Min(outerOffMm, innerOffMm)) HeaveMm = Math.Max(outerOffMm, innerOffMm) - (AskedLoadN / _axle.TyreRateNPerMm);
+    }
+
     /// <summary>Predicts tyre positions after a step, to first order; they hold until the next update of the wheels. False where a tyre would leave the road.</summary>
     public bool TryPredict((double Outer, double Inner) travelsMm, double heaveMm, double rollSine, double rollRad, double steer) =>
         Outer.TryPredict(travelsMm.Outer, heaveMm, rollSine, rollRad, steer) && Inner.TryPredict(travelsMm.Inner, heaveMm, rollSine, rollRad, steer);
@@ -235,12 +252,35 @@ internal sealed class CorneringAxle
         return true;
     }
 
-    /// <summary>The tyres raised as they are where the axle uses all its grip.</summary>
-    public void RaiseToPeak(ref TyrePair tyres)
+    /// <summary>
+    /// Finds the slip angle at which the tyres give the side force, raised where they cannot by themselves, and sets it; the side force of the outer one there, N, null where
+    /// both have left the road or no slip gives it.
+    /// </summary>
+    /// <param name="tyres">The tyres.</param>
+    /// <param name="isAtPeak">True for the slip at which they stand where the axle uses all its grip, whatever it uses; the outer one's share of the side force is then that there.</param>
+    public double? TrySlip(TyrePair tyres, bool isAtPeak)
     {
-        IsRaised = true;
-        tyres = tyres.WithPeak(1 / MostUsed);
+        var (askedN, share) = (SideForceN, 1.0);
+        if (isAtPeak)
+        {
+            askedN = tyres.PeakN(ref _peakSlipDeg);
+            if (!(askedN > 0)) return null;
+            share = UsedAtPeak = SideForceN / askedN;
+            IsRaised = true;
+            tyres = tyres.WithPeak(1 / MostUsed);
+        }
+        else if (!TryHold(ref tyres))
+        {
+            return null;
+        }
+
+        if (tyres.SlipFor(askedN, SlipDeg) is not { } shared) return null;
+        SlipDeg = shared.SlipDeg;
+        return share * shared.OuterN;
     }
+
+    /// <summary>Share of its grip it uses where its tyres were last asked for their slip at their peak.</summary>
+    public double UsedAtPeak { get; private set; }
 
     /// <summary>True where its tyres were raised when they were last asked to hold the side force.</summary>
     public bool IsRaised { get; private set; }
@@ -256,13 +296,12 @@ internal sealed class CorneringAxle
         return Outer.ApplySideForce(shared.OuterN, SlipDeg + tyres.OuterTurnDeg, unsprung) + Inner.ApplySideForce(shared.InnerN, SlipDeg + tyres.InnerTurnDeg, unsprung);
     }
 
-    /// <summary>Sets slip angle and side forces to a state that need not be in balance; the inner wheel has what of the axle's side force the outer one has not.</summary>
-    public void PlaceSideForce(double slipDeg, double outerN, double accelerationMs2)
+    /// <summary>Sets side forces to a state that need not be in balance; the inner wheel has what of the axle's side force the outer one has not.</summary>
+    public void PlaceSideForce(double outerN, double accelerationMs2)
     {
-        SlipDeg = slipDeg;
         var unsprung = _axle.UnsprungMassKg * accelerationMs2;
-        Outer.ApplySideForce(outerN, slipDeg, unsprung);
-        Inner.ApplySideForce(SideForceN - outerN, slipDeg, unsprung);
+        Outer.ApplySideForce(outerN, SlipDeg, unsprung);
+        Inner.ApplySideForce(SideForceN - outerN, SlipDeg, unsprung);
     }
 
     /// <summary>Residual at each wheel after this much more steer, N: the tyre's load less the load the suspension puts on it.</summary>

@@ -26,6 +26,6 @@ public sealed record CorneringEffect(AssumedInput Assumed, TurnFigures? AtLower,
 
         return list;
 
-        TurnFigures? At(AssumedInput one, double value) => nearby is not null && solver.With(one.Input.Put(reading.Car, value)) is { } other ? nearby.At(other) : null;
+        TurnFigures? At(AssumedInput one, double value) => nearby?.With(one.Input.Put(reading.Car, value)) is { } other ? nearby.At(other) : null;
     }
 }

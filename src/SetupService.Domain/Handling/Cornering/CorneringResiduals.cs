@@ -11,24 +11,23 @@ namespace SetupService.Domain.Handling.Cornering;
 public sealed partial class CorneringSolver
 {
     /// <summary>Number of unknowns, and of equations.</summary>
-    internal const int UnknownCount = 13;
+    internal const int UnknownCount = 9;
 
     /// <summary>
-    /// Steps, one an unknown, at which central differences of the residuals lose least to curvature and rounding: sine of roll; heave in front and behind, mm; travel
-    /// of the front outer, front inner, rear outer and rear inner wheel, mm; steer, in units of the input; station of the turn's centre, mm; slip
-    /// in front and behind, degrees; side force of the outer wheel in front and behind, N.
+    /// Steps, one an unknown, at which central differences of the residuals lose least to curvature and rounding: sine of roll; travel of the front outer, front inner, rear outer
+    /// and rear inner wheel, mm; steer, in units of the input; station of the turn's centre, mm; side force of the outer wheel in front and behind, N. Heave and slip are none of
+    /// them: in any state each axle stands at the height at which it carries its load, and has the slip at which its tyres give its side force, so that the bend of their
+    /// curves, sharp near the peak, is not in the way of a straight step.
     /// </summary>
-    internal static ReadOnlySpan<double> UnknownSteps => [2e-6, 2e-3, 2e-3, 2e-3, 2e-3, 2e-3, 2e-3, 2e-3, 0.2, 2e-4, 2e-4, 0.1, 0.1];
+    internal static ReadOnlySpan<double> UnknownSteps => [2e-6, 2e-3, 2e-3, 2e-3, 2e-3, 2e-3, 0.2, 0.1, 0.1];
 
     /// <summary>Copies the unknowns as they are, in the order of <see cref="UnknownSteps"/>.</summary>
     internal void CopyState(Span<double> state)
     {
         state[0] = Math.Sin(_rollRad);
-        (state[1], state[2]) = (_front.HeaveMm, _rear.HeaveMm);
-        (state[3], state[4], state[5], state[6]) = (_front.Outer.TravelMm, _front.Inner.TravelMm, _rear.Outer.TravelMm, _rear.Inner.TravelMm);
-        (state[7], state[8]) = (_steer, _centreStationMm);
-        (state[9], state[10]) = (_front.SlipDeg, _rear.SlipDeg);
-        (state[11], state[12]) = (_front.Outer.SideForceN, _rear.Outer.SideForceN);
+        (state[1], state[2], state[3], state[4]) = (_front.Outer.TravelMm, _front.Inner.TravelMm, _rear.Outer.TravelMm, _rear.Inner.TravelMm);
+        (state[5], state[6]) = (_steer, _centreStationMm);
+        (state[7], state[8]) = (_front.Outer.SideForceN, _rear.Outer.SideForceN);
     }
 
     /// <summary>The same of a turn that is neither braked nor driven: lateral acceleration in g, radius in m.</summary>
@@ -42,11 +41,11 @@ public sealed partial class CorneringSolver
     /// <param name="state">The unknowns, in the order of <see cref="UnknownSteps"/>.</param>
     /// <param name="demand">The turn; its direction is the solver's.</param>
     /// <param name="residuals">
-    /// Receives, in this order: tyre load less suspension load of the four wheels, N; load of both axles less what they have to carry, N; moment about the x axis, N at
-    /// half the sum of both tracks; heading of the front axle, degrees; station of the turn's centre, mm; side force by each of the four tyres less that of the state, N.
+    /// Receives, in this order: tyre load less suspension load of the four wheels, N; moment about the x axis, N at half the sum of both tracks; heading of the front axle,
+    /// degrees; station of the turn's centre, mm; side force by the outer tyre in front and behind less that of the state, N.
     /// </param>
-    /// <param name="atPeak">The axle whose tyres are raised as they are where it uses all its grip, whatever it uses in this state, so that nothing kinks about its limit; null = none.</param>
-    /// <returns>False where a wheel cannot be there, or both tyres of an axle have left the road.</returns>
+    /// <param name="atPeak">The axle whose tyres stand at the slip they have where it uses all its grip, whatever it uses in this state, so that nothing kinks about its limit; null = none.</param>
+    /// <returns>False where a wheel cannot be there, both tyres of an axle have left the road, or no slip gives its side force.</returns>
     internal bool TryResiduals(ReadOnlySpan<double> state, in CorneringDemand demand, Span<double> residuals, CarAxle? atPeak = null)
     {
         var acceleration = demand.LateralG * HandlingCar.StandardGravity;
@@ -54,14 +53,15 @@ public sealed partial class CorneringSolver
         var forces = LongitudinalForces.Compute(_car, demand);
         Demand(acceleration, forces);
         _rollRad = Math.Asin(Math.Clamp(state[0], -1, 1));
-        (_front.HeaveMm, _rear.HeaveMm) = (state[1], state[2]);
-        (_front.Outer.TravelMm, _front.Inner.TravelMm, _rear.Outer.TravelMm, _rear.Inner.TravelMm) = (state[3], state[4], state[5], state[6]);
-        _steer = state[7];
-        _centreStationMm = Math.Clamp(state[8], -FurthestCentre * radiusMm, FurthestCentre * radiusMm);
+        (_front.Outer.TravelMm, _front.Inner.TravelMm, _rear.Outer.TravelMm, _rear.Inner.TravelMm) = (state[1], state[2], state[3], state[4]);
+        _steer = state[5];
+        _centreStationMm = Math.Clamp(state[6], -FurthestCentre * radiusMm, FurthestCentre * radiusMm);
         _centreMm = CentreMm(radiusMm);
         var (sin, cos) = Math.SinCos(_rollRad);
         _needsPoses = !TryUpdatePoses();
         if (_needsPoses) return false;
+        _front.CarryLoad(sin, cos);
+        _rear.CarryLoad(sin, cos);
 
         // How longitudinal forces are shared goes by the loads alone; what they turn the car by is part of the side forces.
         if (!forces.AreNone)
@@ -71,18 +71,23 @@ public sealed partial class CorneringSolver
             ShareLongitudinal();
         }
 
-        _front.PlaceSideForce(state[9], state[11], acceleration);
-        _rear.PlaceSideForce(state[10], state[12], acceleration);
+        _front.PlaceSideForce(state[7], acceleration);
+        _rear.PlaceSideForce(state[8], acceleration);
         _front.ApplyBody(sin, cos);
         _rear.ApplyBody(sin, cos);
         (residuals[0], residuals[1]) = _front.Residuals(0);
         (residuals[2], residuals[3]) = _rear.Residuals(0);
-        (residuals[4], residuals[5]) = (_front.LoadN - _front.AskedLoadN, _rear.LoadN - _rear.AskedLoadN);
-        residuals[6] = BodyBalance.MomentOffNmm(_car, _front, _rear, acceleration, sin, cos, _front.MovedN, _rear.MovedN) / (_front.HalfTrackMm + _rear.HalfTrackMm);
-        residuals[7] = _front.SlipDeg + PathDeg(_front, _centreMm) - _front.TyreHeadingDeg;
-        residuals[8] = _centreStationMm - CentreStationMm(_centreMm);
-        return TryTyreResiduals(_front, atPeak == CarAxle.Front, residuals[9..11]) && TryTyreResiduals(_rear, atPeak == CarAxle.Rear, residuals[11..13]);
+        residuals[4] = BodyBalance.MomentOffNmm(_car, _front, _rear, acceleration, sin, cos, _front.MovedN, _rear.MovedN) / (_front.HalfTrackMm + _rear.HalfTrackMm);
+        if (_front.TrySlip(_front.Tyres(_centreStationMm, _centreMm), atPeak == CarAxle.Front) is not { } frontOuterN
+            || _rear.TrySlip(_rear.Tyres(_centreStationMm, _centreMm), atPeak == CarAxle.Rear) is not { } rearOuterN) return false;
+        residuals[5] = _front.SlipDeg + PathDeg(_front, _centreMm) - _front.TyreHeadingDeg;
+        residuals[6] = _centreStationMm - CentreStationMm(_centreMm);
+        (residuals[7], residuals[8]) = (frontOuterN - state[7], rearOuterN - state[8]);
+        return true;
     }
+
+    /// <summary>Share of its grip the axle that stands at its peak uses in the state last put.</summary>
+    internal double UsedAtPeak(CarAxle at) => (at == CarAxle.Front ? _front : _rear).UsedAtPeak;
 
     /// <summary>True where a state in which nothing is out of balance is an equilibrium: springs, bars or stops resist roll, the inner side stands, and no outer wheel is beyond what was read of it.</summary>
     internal bool IsSolution(double lateralG)
@@ -118,9 +123,6 @@ public sealed partial class CorneringSolver
     /// <summary>Those of them that tell of bump stops.</summary>
     internal const int BumpContacts = 0x4444;
 
-    /// <summary>Side forces of both tyres of an axle, N, in the turn last solved or the state last put.</summary>
-    internal (double OuterN, double InnerN) SideForcesN(CarAxle at) => at == CarAxle.Front ? (_front.Outer.SideForceN, _front.Inner.SideForceN) : (_rear.Outer.SideForceN, _rear.Inner.SideForceN);
-
     private CorneringWheel Wheel(WheelPosition position) => position switch
     {
         WheelPosition.FrontLeft => _front.At(WheelSide.Left),
@@ -128,16 +130,6 @@ public sealed partial class CorneringSolver
         WheelPosition.RearLeft => _rear.At(WheelSide.Left),
         _ => _rear.At(WheelSide.Right),
     };
-
-    private bool TryTyreResiduals(CorneringAxle axle, bool isAtPeak, Span<double> residuals)
-    {
-        var tyres = axle.Tyres(_centreStationMm, _centreMm);
-        if (isAtPeak) axle.RaiseToPeak(ref tyres);
-        else if (!axle.TryHold(ref tyres)) return false;
-        residuals[0] = tyres.Outer.ForceN(axle.SlipDeg + tyres.OuterTurnDeg, out _) - axle.Outer.SideForceN;
-        residuals[1] = tyres.Inner.ForceN(axle.SlipDeg + tyres.InnerTurnDeg, out _) - axle.Inner.SideForceN;
-        return true;
-    }
 
     /// <summary>Station of the turn's centre that the path of the rear wheels asks for, mm, the centre being this far to the side.</summary>
     private double CentreStationMm(double centreMm)

@@ -66,7 +66,8 @@ public sealed class CorneringRun
     /// <param name="heldLateralG">What the car was measured to hold, g; null = not known.</param>
     public LimitStudy Limits(ResolvedHandlingCar reading, double guessG, double? heldLateralG)
     {
-        var study = LimitStudy.Compute(reading, _solver, _path, guessG, heldLateralG);
+        // By a solver of its own, so that this one stays at the turn last asked for.
+        var study = LimitStudy.Compute(reading, _solver.With(_car) ?? _solver, _path, guessG, heldLateralG);
         _standsToG = Math.Max(_standsToG, Math.Max(study.Limits.Front.StandsToG, study.Limits.Rear.StandsToG));
         return study;
     }

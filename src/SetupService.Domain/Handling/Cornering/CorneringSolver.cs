@@ -75,6 +75,14 @@ public sealed partial class CorneringSolver
         return solver;
     }
 
+    /// <summary>A solver of the same car in the state this one is in, quicker about there: wheels are moved to second order from where they are.</summary>
+    internal CorneringSolver Nearby()
+    {
+        var nearby = new CorneringSolver(_car, _front.Nearby(), _rear.Nearby(), _turn, _budget);
+        (nearby._rollRad, nearby._steer, nearby._centreStationMm, nearby._centreMm, nearby._needsPoses) = (_rollRad, _steer, _centreStationMm, _centreMm, _needsPoses);
+        return nearby;
+    }
+
     /// <summary>Solves one turn from the last solution; where that does not converge, by continuation over lateral acceleration from rest.</summary>
     /// <param name="lateralG">Lateral acceleration, g, not negative.</param>
     /// <param name="radiusM">Radius, m.</param>

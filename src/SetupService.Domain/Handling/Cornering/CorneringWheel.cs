@@ -20,7 +20,7 @@ internal sealed class CorneringWheel
     private const double ReachAgreedMm = 0.05;
 
     private readonly HandlingAxle _axle;
-    private readonly WheelMotion _motion;
+    private WheelMotion _motion;
     private readonly WorkBudget? _budget;
     private readonly double _halfTrackMm;
     private readonly double _springForceAtRestN;
@@ -161,6 +161,14 @@ internal sealed class CorneringWheel
         _isPlaced = false;
     }
 
+    /// <summary>The same wheel where it is, its motion taken about there.</summary>
+    public CorneringWheel Nearby()
+    {
+        var nearby = (CorneringWheel)MemberwiseClone();
+        if (_isPlaced) nearby._motion = _motion.Near(_guidedAtMm, -Sign * _guidedSteer, _state);
+        return nearby;
+    }
+
     public void StartFrom(CorneringWheel other)
     {
         (TravelMm, SideForceN, SlipDeg, LongitudinalN) = (other.TravelMm, other.SideForceN, other.SlipDeg, other.LongitudinalN);
@@ -203,19 +211,21 @@ internal sealed class CorneringWheel
         (_guidedAtMm, _guidedSteer) = (TravelMm, steer);
     }
 
+    /// <summary>How far roll (sine and cosine) and travel alone raise the contact, mm.</summary>
+    public double RiseInBodyMm(double sin, double cos) =>
+        Pose.HoldsInRoll ? TravelMm - (Sign * _halfTrackMm * sin) : (Pose.ContactRiseMm * cos) - (Sign * Pose.HalfTrackMm * sin);
+
     /// <summary>Updates the contact's position and the tyre's load for this roll (sine and cosine) and heave of the body.</summary>
     public void ApplyBody(double sin, double cos, double heaveMm)
     {
-        double risen;
+        var risen = heaveMm + RiseInBodyMm(sin, cos);
         if (Pose.HoldsInRoll)
         {
-            risen = heaveMm + TravelMm - (Sign * _halfTrackMm * sin);
             (Rise, RiseBendByTravel, RiseBendByRoll) = (1, 0, 0);
             (Slope, _slopeByTravel, RisePerRoll, _groundRisePerSteer) = (Pose.OutboardSlope, 0, -Sign * _halfTrackMm, 0);
         }
         else
         {
-            risen = heaveMm + (Pose.ContactRiseMm * cos) - (Sign * Pose.HalfTrackMm * sin);
             var turned = cos - (Sign * Pose.OutboardSlope * sin);
             Rise = Pose.RisePerTravel * turned;
             RiseBendByTravel = (_riseBendPerMm * turned) - (Pose.RisePerTravel * Sign * _slopePerTravel * sin);

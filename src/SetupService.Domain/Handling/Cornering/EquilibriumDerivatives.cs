@@ -1,4 +1,5 @@
 using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Handling.Tyres;
 using SetupService.Domain.Numerics;
 using SetupService.Domain.Vehicles;
 
@@ -7,7 +8,7 @@ namespace SetupService.Domain.Handling.Cornering;
 /// <summary>
 /// How a solved turn answers to the car's inputs, by the equilibrium's own derivatives: one Jacobian of its residuals by its unknowns, one factorisation for all inputs. The
 /// turn is one of a given lateral acceleration, or the one in which an axle is at its limit: lateral acceleration is the last unknown, and what closes the system is the last
-/// equation. Uses the solver that solved the turn and leaves it there. Not thread-safe. Method page: docs/methods/cornering.
+/// equation. Works with a copy of the solver that solved the turn. Not thread-safe. Method page: docs/methods/cornering.
 /// </summary>
 internal sealed class EquilibriumDerivatives
 {
@@ -20,7 +21,7 @@ internal sealed class EquilibriumDerivatives
     private const double LeastDeg = 1e-3;
     private const double LeastG = 1e-5;
 
-    // So short a correction, in the steps differences are taken with (0.3 mm of travel, 0.03° of slip), is as good as straight: what it moves a limit or an angle by is taken as it is up to this.
+    // So short a correction, in the steps differences are taken with (0.3 mm of travel, 15 N of side force), is as good as straight: what it moves a limit or an angle by is taken as it is up to this.
     private const double ShortSteps = 150;
     private const double ShortG = 3e-3;
     private const double ShortDeg = 0.05;
@@ -33,12 +34,12 @@ internal sealed class EquilibriumDerivatives
     private const double FurthestShare = 0.3;
 
     // The residuals of the body, which come first, and what of them is rounding, N.
-    private const int OfBody = 7;
+    private const int OfBody = 5;
     private const double LeastN = 1e-3;
 
     // What may be out of balance past a kink: forces, N; heading of the front axle, degrees; station of the turn's centre, mm; and of an axle's grip, as a share of it.
-    private const int HeadingRow = 7;
-    private const int StationRow = 8;
+    private const int HeadingRow = 5;
+    private const int StationRow = 6;
     private const double BalancedN = 5;
     private const double BalancedDeg = 0.05;
     private const double BalancedMm = 10;
@@ -49,6 +50,10 @@ internal sealed class EquilibriumDerivatives
 
     // Half-width of the difference by lateral acceleration, g.
     private const double StepG = 1e-5;
+
+    // A limit is come to from near by with a step, in the steps differences are taken with, so short that what it leaves is nothing.
+    private const double LastSteps = 1e-4;
+    private const int MostPolishes = 8;
 
     private readonly CorneringSolver _solver;
     private readonly HandlingCar _car;
@@ -62,6 +67,12 @@ internal sealed class EquilibriumDerivatives
 
     private EquilibriumDerivatives(CorneringSolver solver, HandlingCar car, in TurnPath path, CarAxle? limitOf) => (_solver, _car, _path, _limitOf) = (solver, car, path, limitOf);
 
+    /// <summary>What carries the wheels in the turn, as <see cref="CorneringSolver.Contacts"/>.</summary>
+    public int Contacts => _contacts;
+
+    /// <summary>Share of its grip an axle would use in the attitude last put, had it another tyre.</summary>
+    public double GripUsed(CarAxle at, in AxleTyre tyre) => _solver.GripUsed(at, tyre);
+
     /// <summary>The figures of the turn itself; of an axle's limit, here and below, only the lateral acceleration.</summary>
     public TurnFigures Figures { get; private set; }
 
@@ -73,9 +84,26 @@ internal sealed class EquilibriumDerivatives
     /// <param name="limitOf">The axle that is at its limit there and is to stay at it; null = the lateral acceleration stays.</param>
     public static EquilibriumDerivatives? Create(CorneringSolver solver, HandlingCar car, in TurnPath path, double lateralG, CarAxle? limitOf = null)
     {
-        var derivatives = new EquilibriumDerivatives(solver, car, path, limitOf);
+        var derivatives = new EquilibriumDerivatives(solver.Nearby(), car, path, limitOf);
         return derivatives.TryDifferentiate(lateralG) ? derivatives : null;
     }
+
+    /// <summary>
+    /// The same at an axle's limit, from a turn near to it: Newton's method by the one Jacobian comes to it. Null where it does not, or the limit is past a kink from there.
+    /// </summary>
+    /// <param name="solver">The solver that solved the turn near by.</param>
+    /// <param name="car">Its car.</param>
+    /// <param name="path">What stays as the turn is taken harder.</param>
+    /// <param name="nearG">Lateral acceleration of the turn near by, g.</param>
+    /// <param name="limitOf">The axle.</param>
+    public static EquilibriumDerivatives? AtLimit(CorneringSolver solver, HandlingCar car, in TurnPath path, double nearG, CarAxle limitOf)
+    {
+        var derivatives = new EquilibriumDerivatives(solver.Nearby(), car, path, limitOf);
+        return derivatives.TryDifferentiate(nearG) && derivatives.TryPolish() ? derivatives : null;
+    }
+
+    /// <summary>A solver of another car that begins in the turn; null where its hardpoints do not close at ride height.</summary>
+    public CorneringSolver? With(HandlingCar car) => _solver.With(car);
 
     /// <summary>Change of the figures per unit of an input; null where the car cannot be in this state with the input a step more or less.</summary>
     /// <param name="input">The input.</param>
@@ -162,21 +190,35 @@ internal sealed class EquilibriumDerivatives
         Figures = FiguresOf(_solver, _state);
         _contacts = _solver.Contacts;
 
-        // The last equation alone moved: along the path, per unit of what it holds.
+        // The last equation alone moved: along the path, per unit of what it holds. Beyond its limit an axle's tyres stay at the slip they have there.
         Span<double> right = stackalloc double[N];
-        Span<double> byForce = stackalloc double[N];
         right[Last] = 1;
         regime.ByState.Solve(right, _alongPath);
-        if (_limitOf is not { } axle) return true;
-
-        // Beyond its limit an axle's tyres are raised and their slip stays: both tyres' forces are scaled by what leaves the slip where it is.
-        var (slip, tyres) = axle == CarAxle.Front ? (9, 9) : (10, 11);
-        right.Clear();
-        (right[tyres], right[tyres + 1]) = _solver.SideForcesN(axle);
-        regime.ByState.Solve(right, byForce);
-        var share = _alongPath[slip] / byForce[slip];
-        for (var unknown = 0; unknown < N; unknown++) _alongPath[unknown] -= share * byForce[unknown];
         return true;
+    }
+
+    private bool TryPolish()
+    {
+        Span<double> residuals = stackalloc double[N];
+        Span<double> move = stackalloc double[N];
+        for (var polish = 0; polish < MostPolishes; polish++)
+        {
+            if (!TryResiduals(_solver, _state, residuals)) return false;
+            _regimes[0].ByState.Solve(residuals, move);
+            var longest = 0.0;
+            for (var unknown = 0; unknown < N; unknown++)
+            {
+                _state[unknown] -= move[unknown];
+                longest = Math.Max(longest, Math.Abs(move[unknown]) / Step(unknown));
+            }
+
+            if (!(longest < LastSteps)) continue;
+            if (!TryResiduals(_solver, _state, residuals) || (_solver.Contacts & Kinks) != _regimes[0].Contacts || !_solver.IsSolution(_state[Last])) return false;
+            (Figures, _contacts) = (FiguresOf(_solver, _state), _solver.Contacts);
+            return true;
+        }
+
+        return false;
     }
 
     /// <summary>The derivatives in a state of a car, which need not be in balance; leaves the solver there. Null where a wheel cannot be beside it, or nothing holds the car.</summary>
@@ -230,7 +272,7 @@ internal sealed class EquilibriumDerivatives
     {
         var lateralG = state[Last];
         if (!solver.TryResiduals(state[..Last], _path.At(lateralG), residuals[..Last], _limitOf)) return false;
-        residuals[Last] = _limitOf is { } axle ? solver.GripUsed(axle) - 1 : lateralG - _state[Last];
+        residuals[Last] = _limitOf is { } axle ? solver.UsedAtPeak(axle) - 1 : lateralG - _state[Last];
         return true;
     }
 
@@ -258,16 +300,13 @@ internal sealed class EquilibriumDerivatives
         for (var (count, tries) = (0, 0); tries <= MostCorrections; (count, tries) = (count + 1, tries + 1))
         {
             if (!(state[Last] >= 0) || !TryResiduals(other, state, residuals)) return null;
-            if (tries > 0)
-            {
-                reachedG = state[Last];
+            reachedG = state[Last];
 
-                // Past the kink of a stop, of a lifting wheel or of tyres at their limit the derivatives are others. A turn is then solved again: it may stand in more than one way.
-                if ((other.Contacts & Kinks) != regime.Contacts)
-                {
-                    if (_limitOf is null || RegimeOf(other, state) is not { } next) return null;
-                    (regime, count) = (next, 0);
-                }
+            // Past the kink of a stop, of a lifting wheel or of tyres at their limit the derivatives are others. A turn is then solved again: it may stand in more than one way.
+            if ((tries > 0 || reachedG != _state[Last]) && (other.Contacts & Kinks) != regime.Contacts)
+            {
+                if (_limitOf is null || RegimeOf(other, state) is not { } next) return null;
+                (regime, count) = (next, 0);
             }
 
             var move = _moves.AsSpan(count * N, N);

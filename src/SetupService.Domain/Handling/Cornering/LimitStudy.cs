@@ -65,17 +65,19 @@ public sealed record LimitStudy
     {
         ArgumentNullException.ThrowIfNull(reading);
         ArgumentNullException.ThrowIfNull(solver);
-        var limits = GripLimits.Solve(solver, path, guessG);
-        if (limits is not { Front.LimitG: { } frontG, Rear.LimitG: { } rearG }) return new(limits, []);
+        var search = new LimitSearch(solver, path, guessG);
+        var (frontLimit, front) = AtLimit(ref search, solver, reading.Car, path, CarAxle.Front);
+        var (rearLimit, rear) = AtLimit(ref search, solver, reading.Car, path, CarAxle.Rear);
+        var limits = new GripLimits(frontLimit, rearLimit);
+        if (front is null || rear is null) return new(limits, []);
 
-        // Each axle's limit moves as the turn in which it is at it moves. The rear's last, so that the solver stands in it.
-        if (AtLimit(CarAxle.Front, frontG) is not { } front || AtLimit(CarAxle.Rear, rearG) is not { } rear) return new(limits, []);
+        // Each axle's limit moves as the turn in which it is at it moves.
+        var (frontG, rearG) = (front.Figures.LateralG, rear.Figures.LateralG);
         var inputs = LongitudinalForces.AreAsked(reading.Car, path) ? [.. HandlingInputs.All, .. HandlingInputs.Longitudinal] : HandlingInputs.All;
         var effects = new List<LimitEffect>(inputs.Count);
         var inFront = GripLimitsWith(front, frontG, CarAxle.Front);
-        var contacts = solver.Contacts;
         var behind = GripLimitsWith(rear, rearG, CarAxle.Rear);
-        contacts |= solver.Contacts;
+        var contacts = front.Contacts | rear.Contacts;
         for (var i = 0; i < inputs.Count; i++)
         {
             var input = inputs[i];
@@ -91,12 +93,8 @@ public sealed record LimitStudy
             if (above != (0, 0) || below != (0, 0)) effects.Add(new(input, isAssumed, lower, upper, below, above));
         }
 
-        rear.Restore();
         effects.Sort((one, other) => other.OnMargin.CompareTo(one.OnMargin));
         return Drawn(new(limits, effects), frontG, rearG, heldLateralG);
-
-        EquilibriumDerivatives? AtLimit(CarAxle at, double limitG) =>
-            solver.Solve(path.At(limitG)) is null ? EquilibriumDerivatives.Create(solver, reading.Car, path, limitG, at) : null;
 
         // How far an axle's limit moves with other tyres, for each input of grip, in order of all inputs: by what they hold in the attitude at the limit and in one a little further along the path.
         (double AtLower, double AtUpper)[] GripLimitsWith(EquilibriumDerivatives nearby, double limitG, CarAxle at)
@@ -110,7 +108,7 @@ public sealed record LimitStudy
                 if (!KeepsAttitude(inputs[i])) continue;
                 var (lower, upper, _) = Ends(inputs[i], reading);
                 tyres[i] = (Tyre(inputs[i], lower, at), Tyre(inputs[i], upper, at));
-                held[i] = (limitG / solver.GripUsed(at, tyres[i].Lower), limitG / solver.GripUsed(at, tyres[i].Upper));
+                held[i] = (limitG / nearby.GripUsed(at, tyres[i].Lower), limitG / nearby.GripUsed(at, tyres[i].Upper));
             }
 
             if (nearby.GoAlong(AlongShare) is not { } furtherG) return moves;
@@ -125,7 +123,7 @@ public sealed record LimitStudy
             // The limit is where what they hold, which goes on as it does between the two attitudes, meets the turn.
             double Move(in AxleTyre tyre, double heldG)
             {
-                var slope = ((furtherG / solver.GripUsed(at, tyre)) - heldG) / (furtherG - limitG);
+                var slope = ((furtherG / nearby.GripUsed(at, tyre)) - heldG) / (furtherG - limitG);
                 return From(slope < 1 ? limitG + ((heldG - limitG) / (1 - slope)) : null, limitG);
             }
         }
@@ -134,10 +132,10 @@ public sealed record LimitStudy
 
         (double Front, double Rear) OfCar(HandlingCar car, bool isFirstOrder)
         {
-            if (solver.With(car) is not { } other) return (0, 0);
+            if (front.With(car) is not { } inFront || rear.With(car) is not { } behind) return (0, 0);
             return isFirstOrder
-                ? (From(front.Beside(other)?.LateralG, frontG), From(rear.Beside(other)?.LateralG, rearG))
-                : (From(front.At(other)?.LateralG, frontG), From(rear.At(other)?.LateralG, rearG));
+                ? (From(front.Beside(inFront)?.LateralG, frontG), From(rear.Beside(behind)?.LateralG, rearG))
+                : (From(front.At(inFront)?.LateralG, frontG), From(rear.At(behind)?.LateralG, rearG));
         }
 
         static bool IsOnStop(int contacts) => (contacts & CorneringSolver.BumpContacts) != 0;
@@ -147,6 +145,21 @@ public sealed record LimitStudy
             && !ReferenceEquals(input, HandlingInputs.Front.TyreFriction) && !ReferenceEquals(input, HandlingInputs.Rear.TyreFriction);
 
         static double From(double? otherG, double limitG) => otherG - limitG is { } change && Math.Abs(change) > LeastG ? change : 0;
+    }
+
+    // An axle's limit and how it answers to inputs: by Newton's method from near by, else, past a kink, from the turn solved to the end.
+    private static (AxleLimit Limit, EquilibriumDerivatives? Derivatives) AtLimit(ref LimitSearch search, CorneringSolver solver, HandlingCar car, in TurnPath path, CarAxle at)
+    {
+        var limit = search.Find(at, LimitSearch.NewtonNear);
+        if (limit.LimitG is null) return (limit, null);
+        if (search.StandsAtG is { } nearG && EquilibriumDerivatives.AtLimit(solver, car, path, nearG, at) is { } near)
+        {
+            var nearLimitG = near.Figures.LateralG;
+            return (new(nearLimitG, null, Math.Max(limit.StandsToG, nearLimitG)), near);
+        }
+
+        limit = search.Find(at);
+        return (limit, limit.LimitG is { } limitG && solver.Solve(path.At(limitG)) is null ? EquilibriumDerivatives.Create(solver, car, path, limitG, at) : null);
     }
 
     private static (double Lower, double Upper, bool IsAssumed) Ends(HandlingInput input, ResolvedHandlingCar reading)
@@ -205,11 +218,7 @@ public sealed record LimitStudy
         return study with { Effects = effects, Front = Range(frontG, fronts), Rear = Range(rearG, rears), Margin = Range(rearG - frontG, margins), FrontFirst = frontFirst / Draws };
     }
 
-    private static void Add(LimitEffect effect, int input, double[] fronts, double[] rears)
-    {
-        JointDraws.Add(input, effect.AtLower.Front, effect.AtUpper.Front, fronts);
-        JointDraws.Add(input, effect.AtLower.Rear, effect.AtUpper.Rear, rears);
-    }
+    private static void Add(LimitEffect effect, int input, double[] fronts, double[] rears) => JointDraws.Add(input, effect.AtLower, effect.AtUpper, fronts, rears);
 
     private static Uncertainty Range(double value, double[] draws)
     {

@@ -17,7 +17,7 @@ public static class JointDraws
     // Distance from the middle to an end of a 90 % range, in standard errors: the 95 % quantile of the normal distribution.
     private const double EndErrors = 1.6448536269514722;
 
-    private static readonly double[] Places = [0, .. Enumerable.Range(1, Count).Select(i => NormalDistribution.Quantile(i / (double)Order) / EndErrors)];
+    private static readonly double[] Places = MakePlaces();
 
     /// <summary>Adds to every draw what one input does.</summary>
     /// <param name="input">Its number among the inputs drawn together, from 0; each number has its own order, the first few the most even together.</param>
@@ -26,15 +26,35 @@ public static class JointDraws
     /// <param name="draws">The draws, <see cref="Count"/> of them.</param>
     public static void Add(int input, double atLower, double atUpper, Span<double> draws)
     {
-        var step = 1;
-        for (var i = 0; i < input; i++) step = step * Generator % Order;
-        var at = 0;
-        for (var i = 0; i < draws.Length; i++)
+        var (at, step) = (0, Step(input));
+        for (var (i, opposite) = (0, Count - 1); i < opposite; i++, opposite--)
         {
             at += step;
             if (at >= Order) at -= Order;
-            var place = Places[at];
-            draws[i] += (Math.Max(place, 0) * atUpper) - (Math.Min(place, 0) * atLower);
+            var (above, below) = (Math.Max(Places[at], 0), Math.Max(-Places[at], 0));
+            draws[i] += (above * atUpper) + (below * atLower);
+            draws[opposite] += (below * atUpper) + (above * atLower);
+        }
+    }
+
+    /// <summary>The same for an input that does something to two figures drawn together.</summary>
+    /// <param name="input">Its number.</param>
+    /// <param name="atLower">Its effect on both at the lower end of its range.</param>
+    /// <param name="atUpper">Its effect on both at the upper end.</param>
+    /// <param name="firstDraws">The draws of the first.</param>
+    /// <param name="secondDraws">The draws of the second.</param>
+    public static void Add(int input, (double First, double Second) atLower, (double First, double Second) atUpper, Span<double> firstDraws, Span<double> secondDraws)
+    {
+        var (at, step) = (0, Step(input));
+        for (var (i, opposite) = (0, Count - 1); i < opposite; i++, opposite--)
+        {
+            at += step;
+            if (at >= Order) at -= Order;
+            var (above, below) = (Math.Max(Places[at], 0), Math.Max(-Places[at], 0));
+            firstDraws[i] += (above * atUpper.First) + (below * atLower.First);
+            firstDraws[opposite] += (below * atUpper.First) + (above * atLower.First);
+            secondDraws[i] += (above * atUpper.Second) + (below * atLower.Second);
+            secondDraws[opposite] += (below * atUpper.Second) + (above * atLower.Second);
         }
     }
 
@@ -43,6 +63,23 @@ public static class JointDraws
     {
         const int tail = Count / 20;
         var lower = OrderStatistic.Select(draws, tail);
-        return (lower, OrderStatistic.Select(draws, Count - 1 - tail));
+
+        // What lies above the lower end stands behind it by now.
+        return (lower, OrderStatistic.Select(draws[tail..], Count - 1 - tail - tail));
+    }
+
+    private static int Step(int input)
+    {
+        var step = 1;
+        for (var i = 0; i < input; i++) step = step * Generator % Order;
+        return step;
+    }
+
+    // A place and its opposite are opposite to the last digit.
+    private static double[] MakePlaces()
+    {
+        var places = new double[Order];
+        for (var i = 1; i <= Count / 2; i++) (places[i], places[Order - i]) = (NormalDistribution.Quantile(i / (double)Order) / EndErrors, -(NormalDistribution.Quantile(i / (double)Order) / EndErrors));
+        return places;
     }
 }
