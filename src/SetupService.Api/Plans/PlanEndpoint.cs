@@ -96,7 +96,7 @@ internal sealed record PlannedCar
         }
 
         var found = PackageSearch.Find(changes.Parts, plan.Limits.Budget, plan.Prices, work: budget);
-        cancellation.ThrowIfCancellationRequested();
+        work.Cancellation.ThrowIfCancellationRequested();
         if (found.Count > PackageSearch.MostPackages) return PlanProblems.TooMany(found.Count);
         var packages = new PlanPackages(plan, changes, stated, units, evaluator.TreadsSay, work);
         var evaluated = packages.Evaluate(found.Packages);
