@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text.Json.Nodes;
 using Microsoft.OpenApi;
 using SetupService.Api.Http.Contract;
+using SetupService.Api.Http;
 using SetupService.Api.Http.Queries;
 
 namespace SetupService.Api.Host.OpenApi;
@@ -46,8 +47,10 @@ internal static class QuerySchemas
         _ => throw new InvalidOperationException($"{parameter.Name} is of no known kind."),
     };
 
+    // A signature shown would be false, and sent with every call tried out from the description.
     private static JsonNode? SampleOf(QueryParameter parameter) => parameter switch
     {
+        _ when parameter == SignedAddress.Expires || parameter == SignedAddress.Signature => null,
         TextParameter text => JsonValue.Create(text.Sample),
         NumberParameter number => JsonValue.Create(number.Sample),
         EnumParameter word => JsonValue.Create(word.Default ?? word.Words[0]),
