@@ -87,7 +87,7 @@ public sealed record CamberAdvice(double? CamberDeg, double? StepDeg, string Tex
 
     private static CamberAdvice Leave(CamberCase one, string text) => new(one.SetDeg, 0, text.TrimEnd());
 
-    private static string AtItsEnd(CamberCase one, in AngleReach reach, double leftDeg) => leftDeg < ToldDeg && reach.Holds(one.SetDeg)
+    private static string AtItsEnd(CamberCase one, in AngleReach reach, double leftDeg) => Math.Abs(leftDeg) < ToldDeg
         ? $"Leave the {one.End} camber at {Deg(one.SetDeg)}: the adjuster goes no further."
         : $"Leave the {one.End} camber at {Deg(one.SetDeg)} for now: it lies outside what the adjuster is said to reach ({Deg(reach.FromDeg)} to {Deg(reach.ToDeg)}), so measure both again.";
 

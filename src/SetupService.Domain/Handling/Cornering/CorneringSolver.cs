@@ -97,15 +97,14 @@ public sealed partial class CorneringSolver
     /// <summary>The same to a tolerance: the largest residual, as a share of the weight.</summary>
     internal CorneringFailure? Solve(in CorneringDemand demand, double tolerance)
     {
-        BeyondReadings = null;
-        var (lateralG, radiusM) = (demand.LateralG, demand.RadiusM);
-        var forces = LongitudinalForces.Compute(_car, demand);
-        if (_front.StaticLoadN + forces.FrontLoadN <= 0 || _rear.StaticLoadN + forces.RearLoadN <= 0) return CorneringFailure.AxleUnloaded;
-        if (SolveFromCurrent(lateralG, radiusM, forces, tolerance) is null) return Reached();
+        var failure = SolveNear(demand, tolerance);
+        if (failure is null or CorneringFailure.AxleUnloaded || BeyondReadings is not null) return failure;
 
         // Continuation in lateral acceleration gets past stops and lifting wheels.
         Reset();
-        CorneringFailure? failure = null;
+        failure = null;
+        var (lateralG, radiusM) = (demand.LateralG, demand.RadiusM);
+        var forces = LongitudinalForces.Compute(_car, demand);
         for (var stage = 1; stage <= ContinuationSteps && failure is null; stage++)
         {
             var share = (double)stage / ContinuationSteps;
@@ -118,6 +117,15 @@ public sealed partial class CorneringSolver
 
         // In so small a turn more than the last no step leads a wheel astray: where one had to be shortened, it is the suspension that ends.
         return failure is CorneringFailure.RollsOver && _isHeldBack ? CorneringFailure.TravelNotReached : failure;
+    }
+
+    /// <summary>Solves a turn near the last solution and from it only: where a car followed so does not stand, none nearby is found either, and the solution is lost.</summary>
+    internal CorneringFailure? SolveNear(in CorneringDemand demand, double tolerance)
+    {
+        BeyondReadings = null;
+        var forces = LongitudinalForces.Compute(_car, demand);
+        if (_front.StaticLoadN + forces.FrontLoadN <= 0 || _rear.StaticLoadN + forces.RearLoadN <= 0) return CorneringFailure.AxleUnloaded;
+        return SolveFromCurrent(demand.LateralG, demand.RadiusM, forces, tolerance) ?? Reached();
     }
 
     // On the way to the equilibrium, and of an inner wheel, what was read is carried on; an outer wheel beyond it would be a guess.

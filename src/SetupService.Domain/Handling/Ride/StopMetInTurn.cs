@@ -6,8 +6,9 @@ using SetupService.Domain.Vehicles;
 namespace SetupService.Domain.Handling.Ride;
 
 /// <summary>
-/// How hard the car may turn before an axle's outer wheel meets its bump stop, g: the root of the travel left there, by secants, each turn solved from the last. Null where no
-/// stop is known, the car has no wheelbase or rolls over first, no car turns so hard, or the work allowed is spent.
+/// How hard the car may turn before an axle's outer wheel first meets its bump stop, g. Turns are followed from rest, in shorter steps where travel bends, as a wheel may meet its stop and leave it again
+/// where an inner wheel of the other axle lifts; between two of them the place is found by false position. Null where no stop is known, the car has no wheelbase or rolls over first, no
+/// car turns so hard, or the work allowed is spent.
 /// </summary>
 /// <param name="FrontG">The front's.</param>
 /// <param name="RearG">The rear's.</param>
@@ -15,22 +16,26 @@ public readonly record struct StopMetInTurn(double? FrontG, double? RearG)
 {
     private const double HardestG = 3;
 
-    // How closely the place is found where the stop is met, as travel left, mm, from where on turns are solved to the end, and how closely where the equilibrium itself ends is, g.
+    // How long a step is at first, about at least, and at most, g, and by how much travel may miss where the line through the last two turns leads, mm: a step that misses by more is halved,
+    // and after one that misses by less than a quarter of it the next is twice as long.
+    private const double FirstStepG = 0.2;
+    private const double ShortestStepG = 0.05;
+    private const double LongestStepG = 0.4;
+    private const double MissedMm = 0.5;
+
+    // How closely the place is found where the stop is met, as travel left, mm, and how closely where the equilibrium itself ends is, g.
     private const double AgreedMm = 1e-6;
-    private const double NearMm = 0.2;
-    private const double EndAgreedG = 0.002;
-    private const int MostTries = 60;
+    private const double EndAgreedG = 0.01;
 
-    // A turn most cars take without meeting a stop.
-    private const double FirstG = 0.5;
-
-    // Share of the way to where the inner wheels would carry nothing that is gone at once: they lose load faster and faster, so that the end lies nearer than it looks.
-    private const double ShareOfWay = 0.8;
+    // Share of the way to where, by the last two turns, the inner wheels carry nothing that is gone at once: they lose load faster and faster, and a turn that does not stand is dear to try.
+    private const double ShareOfWay = 0.5;
 
     // With less than this share of their load left on the inner wheels, a stop further off than this many times the travel that load still stands for is not met any more.
-    private const double NearlyUnloaded = 0.25;
+    private const double NearlyUnloaded = 0.1;
     private const double WellClear = 3;
     private const double ClearMm = 1;
+
+    private const int MostTries = 60;
 
     // A radius at which steer is small; the stop does not depend on it.
     private const double RadiusM = 60;
@@ -40,98 +45,134 @@ public readonly record struct StopMetInTurn(double? FrontG, double? RearG)
     {
         ArgumentNullException.ThrowIfNull(car);
         var isKnown = car.WheelbaseMm is not null && (car.Front.BumpLeftMm is not null || car.Rear.BumpLeftMm is not null);
-        if (!isKnown || CorneringSolver.Create(Without(car, CarAxle.Front), TurnDirection.Left, budget) is not { } solver) return default;
-        var search = new Search(solver, car);
-        var front = search.Find(CarAxle.Front);
-        return search.TryGoOn(Without(car, CarAxle.Rear)) ? new(front, search.Find(CarAxle.Rear)) : new(front, null);
+        if (!isKnown || CorneringSolver.Create(car, TurnDirection.Left, budget) is not { } solver || solver.With(car) is not { } stood) return default;
+        var rest = new Turn(0, car.Front.BumpLeftMm ?? double.PositiveInfinity, car.Rear.BumpLeftMm ?? double.PositiveInfinity, car.Front.LeftLoadN + car.Rear.LeftLoadN);
+        var search = new Search(car, solver, stood, rest);
+        return new(search.Find(CarAxle.Front), search.Find(CarAxle.Rear));
     }
 
     // Up to where it is met the stop does nothing: without it nothing kinks there.
     private static HandlingCar Without(HandlingCar car, CarAxle axle) => car.With(axle, car.At(axle) with { BumpTravelMm = null });
 
-    /// <summary>A turn: its lateral acceleration, the travel left to both stops and the load left on the inner wheels.</summary>
+    /// <summary>A turn: its lateral acceleration, the travel left to both stops, without end where there is none, and the load on the inner wheels.</summary>
     private readonly record struct Turn(double G, double FrontMm, double RearMm, double InnerN)
     {
         public double LeftMm(CarAxle axle) => axle == CarAxle.Front ? FrontMm : RearMm;
 
-        /// <summary>How far a stop may still be from being met where the inner wheels carry nothing, by the line through this turn and another, mm; negative = met.</summary>
-        public double LeftAtEndMm(CarAxle axle, in Turn other) => LeftMm(axle) - (WellClear * Math.Max(0, (other.LeftMm(axle) - LeftMm(axle)) * InnerN / (other.InnerN - InnerN)));
+        /// <summary>Where by the line through this turn and an easier one the inner wheels carry nothing, g.</summary>
+        public double EndG(in Turn before) => before.InnerN > InnerN ? G + (InnerN * (G - before.G) / (before.InnerN - InnerN)) : double.PositiveInfinity;
 
-        /// <summary>Where by the line through this turn and another the inner wheels carry nothing, g.</summary>
-        public double EndG(in Turn other) => (InnerN - other.InnerN) * (G - other.G) < 0 ? G + (InnerN * (G - other.G) / (other.InnerN - InnerN)) : double.PositiveInfinity;
+        /// <summary>How far travel is from where the line through two easier turns leads, mm, the worse of both axles.</summary>
+        public double MissedMm(in Turn last, in Turn before)
+        {
+            var share = (G - last.G) / (last.G - before.G);
+            var frontMm = FrontMm - last.FrontMm - (share * (last.FrontMm - before.FrontMm));
+            var rearMm = RearMm - last.RearMm - (share * (last.RearMm - before.RearMm));
+            return Math.Max(double.IsFinite(frontMm) ? Math.Abs(frontMm) : 0, double.IsFinite(rearMm) ? Math.Abs(rearMm) : 0);
+        }
 
-        /// <summary>Where by the line through this turn and another the stop is met, g.</summary>
-        public double MetG(CarAxle axle, in Turn other) => G - (LeftMm(axle) * (G - other.G) / (LeftMm(axle) - other.LeftMm(axle)));
+        /// <summary>How far a stop may still be from being met where the inner wheels carry nothing, by the line through this turn and an easier one, mm; negative = met.</summary>
+        public double LeftAtEndMm(CarAxle axle, in Turn before) => LeftMm(axle) - (WellClear * Math.Max(0, (before.LeftMm(axle) - LeftMm(axle)) * InnerN / (before.InnerN - InnerN)));
     }
 
-    /// <summary>What turns looked at tell: the hardest that stands and the easiest that does not are the same for both axles.</summary>
-    private sealed class Search(CorneringSolver solver, HandlingCar car)
+    /// <summary>The turns followed so far, which serve both axles; the second solver keeps the last in which the car stood.</summary>
+    private sealed class Search(HandlingCar car, CorneringSolver solver, CorneringSolver stood, Turn rest)
     {
-        private CorneringSolver _solver = solver;
-        private Turn _first;
-        private Turn _last = new(0, car.Front.BumpLeftMm ?? double.NaN, car.Rear.BumpLeftMm ?? double.NaN, car.Front.LeftLoadN + car.Rear.LeftLoadN);
-        private Turn _before;
+        private readonly List<Turn> _turns = [rest];
+        private double _stepG = FirstStepG;
         private double _failsG = double.PositiveInfinity;
-
-        private double InnerAtRestN => car.Front.LeftLoadN + car.Rear.LeftLoadN;
-
-        /// <summary>Goes on with a car like it from where this one stands; false where its points do not close.</summary>
-        public bool TryGoOn(HandlingCar other)
-        {
-            if (_solver.With(other) is not { } next) return false;
-            _solver = next;
-
-            // Two turns close together tell no slope.
-            if (_first.G > 0) _before = _first;
-            return true;
-        }
+        private bool _isSpent;
 
         public double? Find(CarAxle axle)
         {
-            if (car.At(axle).BumpLeftMm is not { } left) return null;
-            if (left <= 0) return 0;
-            var (clear, met) = (new Turn(0, car.Front.BumpLeftMm ?? double.NaN, car.Rear.BumpLeftMm ?? double.NaN, InnerAtRestN), (Turn?)null);
-            if (_last.G > 0) Sort(axle, _last, ref clear, ref met);
-            var g = _last.G > 0 ? NextG(axle, clear, met) : FirstG;
-            for (var tries = 0; tries < MostTries; tries++)
+            if (double.IsPositiveInfinity(rest.LeftMm(axle))) return null;
+            if (rest.LeftMm(axle) <= 0) return 0;
+            for (var i = 1; i < _turns.Count || (!IsNotMetAnyMore(axle) && TryGoOn()); i++)
             {
-                if (_failsG - clear.G <= EndAgreedG && met is null) return null;
-                var failure = _solver.Solve(new CorneringDemand(g, RadiusM, TurnDirection.Left), Math.Abs(_last.LeftMm(axle)) <= NearMm ? CorneringSolver.Tolerance : CorneringSolver.RoughTolerance);
-                if (failure is CorneringFailure.WorkSpent) return null;
-                if (failure is not null)
-                {
-                    _failsG = Math.Min(_failsG, g);
-                    g = (clear.G + Math.Min(met?.G ?? _failsG, _failsG)) / 2;
-                    continue;
-                }
-
-                Turn turn = new(g, (car.Front.BumpLeftMm ?? double.NaN) - _solver.OuterTravelMm(CarAxle.Front), (car.Rear.BumpLeftMm ?? double.NaN) - _solver.OuterTravelMm(CarAxle.Rear), _solver.InnerLoadN);
-                if (_first.G == 0) _first = turn;
-                (_before, _last) = (_last, turn);
-                Sort(axle, turn, ref clear, ref met);
-                if (Math.Abs(turn.LeftMm(axle)) <= AgreedMm) return g;
-                if (met is null && (g >= HardestG || (turn.InnerN <= NearlyUnloaded * InnerAtRestN && _before.InnerN > turn.InnerN && turn.LeftAtEndMm(axle, _before) > ClearMm))) return null;
-                g = NextG(axle, clear, met);
+                if (_turns[i].LeftMm(axle) <= 0) return Between(axle, _turns[i - 1], _turns[i]);
             }
 
             return null;
         }
 
-        private static void Sort(CarAxle axle, in Turn turn, ref Turn clear, ref Turn? met)
+        private bool IsNotMetAnyMore(CarAxle axle) =>
+            _turns.Count > 1 && _turns[^1] is var last && _turns[^2] is var before && last.InnerN <= NearlyUnloaded * rest.InnerN && before.InnerN > last.InnerN && last.LeftAtEndMm(axle, before) > ClearMm;
+
+        /// <summary>Follows the car one turn further; false where it stands in no harder one, or none so hard is asked.</summary>
+        private bool TryGoOn()
         {
-            if (turn.LeftMm(axle) <= 0) met = met is { } one && one.G < turn.G ? met : turn;
-            else if (turn.G > clear.G) clear = turn;
+            while (!_isSpent)
+            {
+                var last = _turns[^1];
+                var before = _turns.Count > 1 ? _turns[^2] : last;
+                var endG = Math.Min(_failsG, last.EndG(before));
+                if (last.G >= HardestG || endG - last.G <= EndAgreedG) return false;
+                var stepG = Math.Min(_stepG, ShareOfWay * (endG - last.G));
+                if (Follow(last.G + stepG) is not { } turn)
+                {
+                    _failsG = last.G + stepG;
+                    continue;
+                }
+
+                var missedMm = _turns.Count > 1 ? turn.MissedMm(last, before) : MissedMm;
+                if (missedMm > MissedMm && turn.G - last.G > 1.5 * ShortestStepG)
+                {
+                    // A step too long may have come to another way to stand: its turn is not kept.
+                    _stepG = (turn.G - last.G) / 2;
+                    continue;
+                }
+
+                if (missedMm < MissedMm / 4) _stepG = Math.Min(LongestStepG, 2 * _stepG);
+                _turns.Add(turn);
+                return true;
+            }
+
+            return false;
         }
 
-        // By the secant through the last two turns, within what is known; where it leads to where the inner wheels carry nothing, most of the way there.
-        private double NextG(CarAxle axle, in Turn clear, in Turn? met)
+        // By secants through turns of the car without that stop; where they leave the step, by halves.
+        private double? Between(CarAxle axle, Turn clear, Turn met)
         {
-            var nextG = _last.MetG(axle, _before);
-            if (met is { } one) return nextG > clear.G && nextG < one.G ? nextG : (clear.G + one.G) / 2;
-            var endG = Math.Min(_failsG, _last.EndG(_before));
-            var furthestG = Math.Min(HardestG, clear.G + (ShareOfWay * (Math.Max(endG, clear.G) - clear.G)));
-            if (double.IsFinite(_failsG)) furthestG = Math.Min(furthestG, (clear.G + _failsG) / 2);
-            return nextG > clear.G && nextG < furthestG ? nextG : Math.Max(furthestG, clear.G + (EndAgreedG / 2));
+            if (solver.With(Without(car, axle)) is not { } free) return null;
+            var (lowG, highG, last, before) = (clear.G, met.G, clear, met);
+            var g = clear.G + (clear.LeftMm(axle) / (clear.LeftMm(axle) - met.LeftMm(axle)) * (met.G - clear.G));
+            for (var tries = 0; tries < MostTries; tries++)
+            {
+                if (free.Solve(new CorneringDemand(g, RadiusM, TurnDirection.Left)) is { } failure)
+                {
+                    // Beyond where it is met, the stop may be what the car stands on.
+                    if (failure is CorneringFailure.WorkSpent) return null;
+                    (highG, g) = (g, (lowG + g) / 2);
+                    continue;
+                }
+
+                (before, last) = (last, TurnAt(free, g));
+                if (Math.Abs(last.LeftMm(axle)) <= AgreedMm) return g;
+                if (last.LeftMm(axle) > 0) lowG = g;
+                else highG = g;
+                g = last.G - (last.LeftMm(axle) * (last.G - before.G) / (last.LeftMm(axle) - before.LeftMm(axle)));
+                if (!(g > lowG && g < highG)) g = (lowG + highG) / 2;
+            }
+
+            return g;
         }
+
+        // Where the car does not stand near its last turn it may stand in another way, a wheel lifted; that is dear to find out, and asked once.
+        private Turn? Follow(double g)
+        {
+            CorneringDemand demand = new(g, RadiusM, TurnDirection.Left);
+            var failure = double.IsFinite(_failsG) ? solver.SolveNear(demand, CorneringSolver.RoughTolerance) : solver.Solve(demand, CorneringSolver.RoughTolerance);
+            if (failure is not null)
+            {
+                _isSpent |= failure is CorneringFailure.WorkSpent;
+                solver.StartFrom(stood);
+                return null;
+            }
+
+            stood.StartFrom(solver);
+            return TurnAt(solver, g);
+        }
+
+        private Turn TurnAt(CorneringSolver solved, double g) => new(g, rest.FrontMm - solved.OuterTravelMm(CarAxle.Front), rest.RearMm - solved.OuterTravelMm(CarAxle.Rear), solved.InnerLoadN);
     }
 }

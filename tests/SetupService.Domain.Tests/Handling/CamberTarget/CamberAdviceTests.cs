@@ -154,6 +154,19 @@ public sealed class CamberAdviceTests
         Assert.Contains("the adjuster goes no further", last.Text, StringComparison.Ordinal);
     }
 
+    // Camber is read, and smoothed, to some hundredths: less than a tenth past an end is at it.
+    [Theory]
+    [InlineData(-1.95, "the adjuster goes no further")]
+    [InlineData(-2.02, "the adjuster goes no further")]
+    [InlineData(-2.3, "so measure both again")]
+    public void A_camber_read_just_past_the_adjusters_end_is_at_it(double setDeg, string said)
+    {
+        var advice = CamberAdvice.Create(Case(setDeg, (-3.2, -3.6, -2.8), (-6, -10, -4)) with { Reach = AngleReach.Between(-2, 0) });
+
+        Assert.Equal(0, advice.StepDeg);
+        Assert.Contains(said, advice.Text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void What_nobody_measured_is_measured_first()
     {

@@ -40,37 +40,35 @@ public sealed class StopMetInTurnTests
         }
     });
 
-    // Stops of both axles near and far, so that many cars meet one before the other, and some roll over before. A car in some hundreds misses, by a millimetre or two; why is not known yet.
+    // Stops of both axles near and far, so that many cars meet one before the other, leave it again, or roll over before. The car is followed from rest in steps of a hundredth of a g: a
+    // turn solved at once may be another, where a lifted wheel lets a car stand in two ways; where it goes from one to the other hangs on the steps, by some hundredths of a g. In the last
+    // hundredths before it rolls over nothing is held. Of 2,000 cars asked once, two were told otherwise: four of 150 are a fault.
     [Fact]
-    public void Of_nearly_every_car_the_stop_is_met_where_it_is_said_and_nowhere_it_is_not()
+    public void Of_nearly_every_car_the_stop_is_first_met_where_it_is_said_and_nowhere_it_is_not()
     {
-        const int Cars = 150, MostMissed = 5;
-        var missed = 0;
+        const double Step = 0.01, Jump = 0.03;
+        var missed = new System.Collections.Concurrent.ConcurrentQueue<string>();
         Gen.Select(AnyCar.Cars, Gen.Double[5, 110], Gen.Double[5, 110]).Sample((any, frontMm, rearMm) =>
         {
             var car = any with { Front = any.Front with { BumpTravelMm = frontMm }, Rear = any.Rear with { BumpTravelMm = rearMm } };
             var met = StopMetInTurn.Compute(car);
-            if (!Holds(CarAxle.Front, met.FrontG) || !Holds(CarAxle.Rear, met.RearG)) Interlocked.Increment(ref missed);
+            if (!Holds(CarAxle.Front, met.FrontG) || !Holds(CarAxle.Rear, met.RearG)) missed.Enqueue($"{car} says {met}");
 
             bool Holds(CarAxle axle, double? metG)
             {
-                if (metG is { } g) return Math.Abs(LeftMm(g) ?? double.NaN) <= 1e-4 && LeftMm(0.98 * g) > 0;
-                for (var lateralG = 0.2; lateralG < 2; lateralG += 0.1)
+                var solver = CorneringSolver.Create(car, TurnDirection.Left)!;
+                for (var lateralG = Step; lateralG < 3; lateralG += Step)
                 {
-                    if (LeftMm(lateralG) < 0) return false;
+                    if (solver.Solve(lateralG, 60) is not null) return metG is null || metG > lateralG - Jump - Step;
+                    if (solver.Attitude(new(lateralG, 60, TurnDirection.Left)).Outer(axle).BumpLeftMm > 0) continue;
+                    return metG is { } g ? g > lateralG - Step - Jump && g < lateralG + Jump : solver.Solve(lateralG + (2 * Jump), 60) is not null;
                 }
 
-                return true;
-
-                double? LeftMm(double lateralG)
-                {
-                    var solver = CorneringSolver.Create(car, TurnDirection.Left)!;
-                    return solver.Solve(lateralG, 60) is null ? solver.Attitude(new(lateralG, 60, TurnDirection.Left)).Outer(axle).BumpLeftMm : null;
-                }
+                return metG is null;
             }
-        }, iter: Cars);
+        }, iter: 150);
 
-        Assert.True(missed <= MostMissed, $"{missed} of {Cars} cars");
+        Assert.True(missed.Count < 4, string.Join('\n', missed));
     }
 
     [Fact]
