@@ -4,6 +4,7 @@ using Microsoft.AspNetCore.Http.HttpResults;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
+using SetupService.Api.Http.Work;
 using SetupService.Domain.Answers;
 
 namespace SetupService.Api.Host;
@@ -25,7 +26,8 @@ internal static class ServiceEndpoints
             .WithExample("health-ready")
             .WithName("healthReady")
             .WithSummary("Is the service ready for requests?")
-            .WithDescription("Answers 200 once the service has started and takes requests.");
+            .WithProblems(ProblemTypes.Unavailable)
+            .WithDescription("Answers 200 once the service has started and takes requests, 503 once it shuts down.");
         group.MapGet("/version", Version)
             .WithName("version")
             .WithSummary("Which edition and build runs?")
@@ -34,7 +36,8 @@ internal static class ServiceEndpoints
 
     private static Answer<HealthAnswer> Live() => new(new HealthAnswer { Status = "live" });
 
-    private static Answer<HealthAnswer> Ready() => new(new HealthAnswer { Status = "ready" });
+    private static Results<Answer<HealthAnswer>, Problem> Ready(ShutdownSignal shutdown) =>
+        shutdown.IsReady ? new Answer<HealthAnswer>(new HealthAnswer { Status = "ready" }) : Problem.Create(ProblemTypes.Unavailable, "The service is shutting down.");
 
     private static Results<CacheableAnswer<VersionAnswer>, Problem> Version(QueryReader query) => query.Problem is { } problem ? problem : VersionTable;
 

@@ -4,6 +4,7 @@ using SetupService.Api.Handling;
 using SetupService.Api.Host.Access;
 using SetupService.Api.Host.OpenApi;
 using SetupService.Api.Host.Settings;
+using SetupService.Api.Host.Watching;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Work;
@@ -36,6 +37,7 @@ public static class SetupServiceHost
         ConfigureServer(builder);
         ConfigureServices(builder.Services);
         configure?.Invoke(builder);
+        builder.AddTelemetry();
 
         var app = builder.Build();
         app.Services.CheckSettings();
@@ -70,6 +72,9 @@ public static class SetupServiceHost
         services.AddSingleton(ServiceContract.Instance);
         services.AddServiceSettings();
         services.AddSingleton<WorkGate>();
+        services.AddSingleton<ShutdownSignal>();
+        services.AddHostedService<Shutdown>();
+        services.AddOptions<HostOptions>().Configure<ShutdownSettings>(static (host, shutdown) => host.ShutdownTimeout = TimeSpan.FromSeconds(shutdown.GraceSeconds));
         services.AddSingleton<ClientKeys>();
         services.AddSingleton<OpenCallers>();
         services.AddSingleton<AccessCheck>();
@@ -88,6 +93,8 @@ public static class SetupServiceHost
     {
         app.UseProxies();
         app.UseCommonHeaders();
+        app.UseRequestLog();
+        app.UseMetricsPort();
         app.UseAllowedOrigins();
         app.UseResponseCompression();
         app.UseExceptionHandler();
@@ -104,6 +111,7 @@ public static class SetupServiceHost
     {
         app.MapDescription();
         app.MapService();
+        app.MapMetrics();
         app.MapPages();
         app.MapTyres();
         app.MapTyreRanking();

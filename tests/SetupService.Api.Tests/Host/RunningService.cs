@@ -26,12 +26,15 @@ public sealed class RunningService : IAsyncDisposable
         Action<WebApplicationBuilder>? configure = null,
         Action<WebApplication>? map = null)
     {
-        var app = SetupServiceHost.Build(["--urls", "http://127.0.0.1:0", "--environment", environment], configure);
+        var app = SetupServiceHost.Build(["--urls", "http://127.0.0.1:0", "--environment", environment, "--Shutdown:UnreadySeconds", "0"], configure);
         map?.Invoke(app);
         await app.StartAsync();
         var address = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();
         return new RunningService(app, new HttpClient { BaseAddress = new Uri(address) });
     }
+
+    /// <summary>Asks the service to end, and waits until it has.</summary>
+    public Task StopAsync() => _app.StopAsync();
 
     public async ValueTask DisposeAsync()
     {

@@ -22,6 +22,7 @@ internal sealed class BatchFlow : IDisposable
     private readonly ITimer _silence;
     private readonly TimeSpan _longestSilence;
     private IDisposable? _turn;
+    private CancellationTokenRegistration _drained;
     private volatile string? _reason;
 
     /// <summary>Begins a batch: its time runs from now.</summary>
@@ -60,7 +61,9 @@ internal sealed class BatchFlow : IDisposable
             outgoing.MinDataRate = rate;
         context.Response.ContentType = mediaType;
         context.Response.Headers.CacheControl = "no-store";
-        return new(settings, services.GetRequiredService<WorkGate>(), services.GetRequiredService<TimeProvider>(), context.RequestAborted, Caller.Of(context).Quota);
+        BatchFlow flow = new(settings, services.GetRequiredService<WorkGate>(), services.GetRequiredService<TimeProvider>(), context.RequestAborted, Caller.Of(context).Quota);
+        flow._drained = services.GetRequiredService<ShutdownSignal>().Drained.UnsafeRegister(static one => ((BatchFlow)one!).End(static _ => BatchProblems.ShuttingDown()), flow);
+        return flow;
     }
 
     /// <summary>Gives the turn back, waits for the caller, and takes a turn again.</summary>
@@ -102,6 +105,7 @@ internal sealed class BatchFlow : IDisposable
 
     public void Dispose()
     {
+        _drained.Dispose();
         _wholeTime.Dispose();
         _silence.Dispose();
         GiveTurnBack();

@@ -35,6 +35,9 @@ internal static class BatchProblems
     public static string TookTooLong(double seconds) =>
         string.Create(CultureInfo.InvariantCulture, $"A batch may take {seconds:0.#} s, and they were over. {SendTheRest}");
 
+    /// <summary>Why a batch was closed before its end: the service ends.</summary>
+    public static string ShuttingDown() => "The service is shutting down. " + SendTheRest;
+
     public static Problem NoCar() => Problem.Invalid(
         Fault.At("", FaultCodes.Required, "No car is set: send a line with vehicle and axle first, and mend one that could not be read."));
 }

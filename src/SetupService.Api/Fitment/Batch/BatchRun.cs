@@ -1,5 +1,4 @@
 using System.Diagnostics.CodeAnalysis;
-using System.Diagnostics.Metrics;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Documents;
 using SetupService.Api.Vehicles;
@@ -80,7 +79,8 @@ internal sealed class BatchRun(JsonContract contract)
     public void Meter(BatchFlow flow)
     {
         var lineCount = _answered + RefusedCount - _metered;
-        BatchMeter.Count(lineCount);
+        ServiceMeter.CountLines(lineCount);
+        _verdicts.Meter();
         flow.ChargeLines(lineCount);
         _metered += lineCount;
     }
@@ -96,23 +96,4 @@ internal sealed class BatchRun(JsonContract contract)
         IsComplete = reason is null,
         Reason = reason,
     };
-}
-
-/// <summary>
-/// Counts the lines answered, for monitoring. Updated when answers are sent, not line by line, so that it costs
-/// a line nothing.
-/// </summary>
-internal static class BatchMeter
-{
-    /// <summary>The meter's name.</summary>
-    public const string Name = "SetupService.Batch";
-
-    private static readonly Meter Meter = new(Name);
-    private static readonly Counter<long> Lines = Meter.CreateCounter<long>("batch.lines", "{line}", "Lines of batches answered, bad ones included.");
-
-    public static void Count(long lines)
-    {
-        if (lines > 0)
-            Lines.Add(lines);
-    }
 }

@@ -1,3 +1,4 @@
+using SetupService.Api.Http;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Queries;
 using SetupService.Domain.Answers;
@@ -31,12 +32,23 @@ internal readonly struct VerdictFilter
 internal sealed class VerdictCounter
 {
     private readonly long[] _counts = new long[EnumNames<CheckStatus>.List.Count];
+    private readonly long[] _metered = new long[EnumNames<CheckStatus>.List.Count];
 
     /// <summary>Number of verdicts counted.</summary>
     public long Total => _counts.Sum();
 
     /// <summary>Counts one.</summary>
     public void Count(CheckStatus verdict) => _counts[(int)verdict]++;
+
+    /// <summary>Adds what was counted since the last call to the meter.</summary>
+    public void Meter()
+    {
+        for (var i = 0; i < _counts.Length; i++)
+        {
+            ServiceMeter.CountVerdicts(EnumNames<CheckStatus>.List[i], _counts[i] - _metered[i]);
+            _metered[i] = _counts[i];
+        }
+    }
 
     /// <summary>The counts so far.</summary>
     public VerdictCounts ToCounts() => new()

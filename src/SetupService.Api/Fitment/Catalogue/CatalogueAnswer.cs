@@ -208,7 +208,8 @@ internal sealed class CatalogueAnswer(JsonContract contract, string boundary, Ve
         {
             if (!IsStarted)
                 return;
-            BatchMeter.Count(_candidateCount - _metered);
+            ServiceMeter.CountLines(_candidateCount - _metered);
+            _counts.Meter();
             _flow.ChargeLines(_candidateCount - _metered);
             _flow.ChargePairs(_counts.Total - _paidPairs);
             (_metered, _paidPairs) = (_candidateCount, _counts.Total);

@@ -5,6 +5,7 @@ using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
 using SetupService.Api.Http.Shared;
+using SetupService.Domain.Answers;
 
 namespace SetupService.Api.Fitment.Check;
 
@@ -38,9 +39,10 @@ internal static class CheckEndpoint
     {
         if (body.Value is not { } request)
             return body.Problem!;
-        return CheckedFitting.Evaluate(request).TryGet(out var done, out var refusal)
-            ? new Answer<CheckAnswer>(done.ToAnswer(query.Units, DetailOf(query)) with { Next = DetailOf(query) == CheckDetail.Full ? NextCalls.AfterCheck : null })
-            : body.Refuse(refusal);
+        if (!CheckedFitting.Evaluate(request).TryGet(out var done, out var refusal))
+            return body.Refuse(refusal);
+        ServiceMeter.CountVerdicts(EnumNames<CheckStatus>.GetName(done.Sheet.Verdict)!, 1);
+        return new Answer<CheckAnswer>(done.ToAnswer(query.Units, DetailOf(query)) with { Next = DetailOf(query) == CheckDetail.Full ? NextCalls.AfterCheck : null });
     }
 
     private static Results<SvgAnswer, Problem> Draw(Body<CheckRequest> body, QueryReader query)

@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Net;
+using SetupService.Api.Host.Settings;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
@@ -11,7 +12,7 @@ namespace SetupService.Api.Host.Access;
 /// Finds who calls and what it may still ask for, before any work: by its key, by an address it has signed, or by where it calls from on a service that is open on
 /// purpose. Health, version and pages about the calls are everybody's.
 /// </summary>
-internal sealed class AccessCheck(ClientKeys keys, AccessSettings access, OpenCallers open)
+internal sealed class AccessCheck(ClientKeys keys, AccessSettings access, TelemetrySettings telemetry, OpenCallers open)
 {
     /// <summary>The header with the key.</summary>
     public const string Header = "Api-Key";
@@ -22,7 +23,7 @@ internal sealed class AccessCheck(ClientKeys keys, AccessSettings access, OpenCa
     /// <summary>The refusal of a request; null where it may go on.</summary>
     public Problem? Find(HttpContext context)
     {
-        if (!IsGuarded(context.Request.Path) || !(keys.AreNeeded || access.AllowWithoutKeys))
+        if (!IsGuarded(context) || !(keys.AreNeeded || access.AllowWithoutKeys))
             return null;
 
         Caller? caller;
@@ -35,7 +36,12 @@ internal sealed class AccessCheck(ClientKeys keys, AccessSettings access, OpenCa
         return caller!.Quota is { } quota ? Limit(context.Response, quota) : null;
     }
 
-    private static bool IsGuarded(PathString path) => path.StartsWithSegments("/v1") || path.StartsWithSegments("/metrics");
+    /// <summary>True for the calls, and for metrics unless they are asked for at their own port.</summary>
+    private bool IsGuarded(HttpContext context)
+    {
+        var path = context.Request.Path;
+        return path.StartsWithSegments("/v1") || (path.StartsWithSegments("/metrics") && (telemetry.MetricsPort == 0 || context.Connection.LocalPort != telemetry.MetricsPort));
+    }
 
     private bool TryFind(HttpContext context, out Caller? caller, out Problem? problem)
     {

@@ -3,6 +3,7 @@ using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
 using System.Security.Cryptography;
 using System.Text;
+using SetupService.Api.Host.Settings;
 using SetupService.Api.Http.Work;
 
 namespace SetupService.Api.Host.Access;

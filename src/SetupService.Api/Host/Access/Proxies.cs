@@ -1,5 +1,6 @@
 using System.Net;
 using Microsoft.AspNetCore.HttpOverrides;
+using SetupService.Api.Host.Settings;
 
 namespace SetupService.Api.Host.Access;
 

@@ -1,6 +1,5 @@
 using Microsoft.Extensions.Options;
 using SetupService.Api.Fitment.Batch;
-using SetupService.Api.Host.Access;
 using SetupService.Api.Http.Work;
 
 namespace SetupService.Api.Host.Settings;
@@ -13,6 +12,9 @@ internal static class ServiceSettings
     public const string Access = "Access";
     public const string Limits = "Limits";
     public const string Proxy = "Proxy";
+    public const string Log = "Log";
+    public const string Telemetry = "Telemetry";
+    public const string Shutdown = "Shutdown";
 
     public static void AddServiceSettings(this IServiceCollection services)
     {
@@ -21,6 +23,9 @@ internal static class ServiceSettings
         services.AddSingleton(static known => Checked(Access, Section(known, Access).Get<AccessSettings>(Strictly) ?? new(), new AccessSettingsValidator()));
         services.AddSingleton(static known => Checked(Limits, Section(known, Limits).Get<QuotaSettings>(Strictly) ?? new(), new QuotaSettingsValidator()));
         services.AddSingleton(static known => Checked(Proxy, Section(known, Proxy).Get<ProxySettings>(Strictly) ?? new(), new ProxySettingsValidator()));
+        services.AddSingleton(static known => Checked(Log, Section(known, Log).Get<LogSettings>(Strictly) ?? new(), new LogSettingsValidator()));
+        services.AddSingleton(static known => ReadTelemetry(known.GetRequiredService<IConfiguration>()));
+        services.AddSingleton(static known => Checked(Shutdown, Section(known, Shutdown).Get<ShutdownSettings>(Strictly) ?? new(), new ShutdownSettingsValidator()));
     }
 
     /// <summary>Reads every section now.</summary>
@@ -32,6 +37,18 @@ internal static class ServiceSettings
         services.GetRequiredService<AccessSettings>();
         services.GetRequiredService<QuotaSettings>();
         services.GetRequiredService<ProxySettings>();
+        services.GetRequiredService<LogSettings>();
+        services.GetRequiredService<TelemetrySettings>();
+        services.GetRequiredService<ShutdownSettings>();
+    }
+
+    /// <summary>The settings of telemetry, which are wanted before the others.</summary>
+    public static TelemetrySettings ReadTelemetry(IConfiguration configuration)
+    {
+        var settings = Checked(Telemetry, configuration.GetSection(Telemetry).Get<TelemetrySettings>(Strictly) ?? new(), new TelemetrySettingsValidator());
+        return settings.OtlpEndpoint is null || (Uri.TryCreate(settings.OtlpEndpoint, UriKind.Absolute, out var endpoint) && endpoint.Scheme is "http" or "https")
+            ? settings
+            : throw new InvalidOperationException($"{Telemetry}:{nameof(TelemetrySettings.OtlpEndpoint)} is no address of a collector: http://host:4318, or https.");
     }
 
     private static void Strictly(BinderOptions options) => options.ErrorOnUnknownConfiguration = true;
@@ -68,3 +85,15 @@ internal sealed partial class QuotaSettingsValidator : IValidateOptions<QuotaSet
 /// <summary>Holds <see cref="ProxySettings"/> to its ranges.</summary>
 [OptionsValidator]
 internal sealed partial class ProxySettingsValidator : IValidateOptions<ProxySettings>;
+
+/// <summary>Holds <see cref="LogSettings"/> to its ranges.</summary>
+[OptionsValidator]
+internal sealed partial class LogSettingsValidator : IValidateOptions<LogSettings>;
+
+/// <summary>Holds <see cref="TelemetrySettings"/> to its ranges.</summary>
+[OptionsValidator]
+internal sealed partial class TelemetrySettingsValidator : IValidateOptions<TelemetrySettings>;
+
+/// <summary>Holds <see cref="ShutdownSettings"/> to its ranges.</summary>
+[OptionsValidator]
+internal sealed partial class ShutdownSettingsValidator : IValidateOptions<ShutdownSettings>;

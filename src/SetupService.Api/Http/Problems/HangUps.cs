@@ -3,7 +3,7 @@ using Microsoft.AspNetCore.Connections;
 namespace SetupService.Api.Http.Problems;
 
 /// <summary>Requests whose caller went away: nobody is left to answer, so they leave one line in the log and are no failure.</summary>
-internal static partial class HangUps
+internal static class HangUps
 {
     /// <summary>Ends such requests quietly. Stands inside the exception handler, which would log them as failures.</summary>
     public static void UseHangUps(this IApplicationBuilder app) =>
@@ -29,23 +29,7 @@ internal static partial class HangUps
             // Else the server would try to read the rest of the body, and log that it cannot.
             BrokenBody.EndConnection(context);
             context.Abort();
-            Log(context);
+            new RequestOutcome(0, HasGone: true).KeepFor(context);
         }
     }
-
-    private static void Log(HttpContext context)
-    {
-        var log = context.RequestServices.GetRequiredService<ILoggerFactory>().CreateLogger("SetupService.HangUps");
-
-        // A caller may go while its refusal is written; the refusal's line is enough.
-        if (!log.IsEnabled(LogLevel.Information) || RefusalLog.Has(context))
-            return;
-
-        // The path as it was sent: decoded it could break the line.
-        var path = context.Request.Path.ToUriComponent();
-        HungUp(log, context.TraceIdentifier, path);
-    }
-
-    [LoggerMessage(Level = LogLevel.Information, Message = "Request {RequestId} to {Path}: the caller went away")]
-    private static partial void HungUp(ILogger logger, string requestId, string path);
 }

@@ -84,7 +84,8 @@ public sealed record Problem : IResult
         response.StatusCode = Status;
         response.ContentType = MediaType;
         response.Headers.CacheControl = "no-store";
-        RefusalLog.Write(httpContext, this);
+        new RequestOutcome(Errors.Count).KeepFor(httpContext);
+        ServiceMeter.CountRefusal(this);
         var sent = this with { RequestId = requestId };
         return JsonOutput.WriteAsync(response, sent, ProblemJsonContext.Default.Problem);
     }

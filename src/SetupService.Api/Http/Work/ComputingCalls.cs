@@ -40,6 +40,7 @@ public static class ComputingCalls
             work.Start(services.GetRequiredService<WorkSettings>(), services.GetRequiredService<TimeProvider>(), context.RequestAborted);
             var answer = await AnswerAsync(call, next, work).ConfigureAwait(false);
             Caller.Of(context).Quota?.ChargeSteps(work.StepsTaken);
+            ServiceMeter.CountSteps(context, work.StepsTaken);
             context.RequestAborted.ThrowIfCancellationRequested();
             return work.IsExceeded ? work.Refuse() : answer;
         }

@@ -1,3 +1,4 @@
+using System.Diagnostics.Metrics;
 using System.Threading.RateLimiting;
 using SetupService.Api.Http.Work;
 
@@ -16,6 +17,7 @@ public sealed class WorkGate : IDisposable
     private readonly ConcurrencyLimiter _blocks;
     private readonly TimeSpan _longestWait;
     private readonly TimeProvider _clock;
+    private readonly Meter _meter = new(ServiceMeter.Name);
 
     /// <summary>A gate that lets through what the settings say.</summary>
     public WorkGate(WorkSettings settings, TimeProvider clock)
@@ -26,6 +28,8 @@ public sealed class WorkGate : IDisposable
         RetryAfterSeconds = settings.RetryAfterSeconds;
         _calls = Limiter(settings.ConcurrencyOrProcessors, settings.QueueLength);
         _blocks = Limiter(Environment.ProcessorCount, int.MaxValue);
+        _meter.CreateObservableGauge("setup.work.waiting", () => WaitingCount, description: "Calls of solvers that wait for their turn.");
+        _meter.CreateObservableGauge("setup.work.computing", () => settings.ConcurrencyOrProcessors - (_calls.GetStatistics()?.CurrentAvailablePermits ?? 0), description: "Calls of solvers being computed.");
         ThreadPool.GetMinThreads(out var workers, out var ports);
         ThreadPool.SetMinThreads(Math.Max(workers, settings.ConcurrencyOrProcessors + Environment.ProcessorCount + ThreadsBesideCalls), ports);
     }
@@ -55,6 +59,7 @@ public sealed class WorkGate : IDisposable
     /// <inheritdoc />
     public void Dispose()
     {
+        _meter.Dispose();
         _calls.Dispose();
         _blocks.Dispose();
     }

@@ -1,5 +1,5 @@
 using System.Diagnostics.Metrics;
-using SetupService.Api.Fitment.Batch;
+using SetupService.Api.Http;
 
 namespace SetupService.Api.Tests.Fitment.Batch;
 
@@ -13,7 +13,7 @@ internal sealed class LineCount : IDisposable
     {
         _listener.InstrumentPublished = (instrument, listener) =>
         {
-            if (instrument.Meter.Name == BatchMeter.Name)
+            if (instrument.Name == ServiceMeter.LinesName)
                 listener.EnableMeasurementEvents(instrument);
         };
         _listener.SetMeasurementEventCallback<long>((_, lines, _, _) => Interlocked.Add(ref _lines, lines));

@@ -15,14 +15,14 @@ public sealed class KeyTests : IAsyncLifetime
 
     private RunningService _service = null!;
 
-    public async Task InitializeAsync() => _service = await KeyedService.StartAsync();
+    public async Task InitializeAsync() => _service = await ServiceWithKeys.StartAsync();
 
     public async Task DisposeAsync() => await _service.DisposeAsync();
 
     [Fact]
     public async Task Each_key_of_a_client_is_taken_so_that_one_can_follow_the_other()
     {
-        foreach (var key in new[] { KeyedService.First, KeyedService.Second, KeyedService.OfOther })
+        foreach (var key in new[] { ServiceWithKeys.First, ServiceWithKeys.Second, ServiceWithKeys.OfOther })
         {
             using var answer = await _service.SendAsync("GET", Table, key);
             Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
@@ -72,7 +72,7 @@ public sealed class KeyTests : IAsyncLifetime
     public async Task Two_keys_in_one_request_are_none()
     {
         using HttpRequestMessage request = new(HttpMethod.Get, new Uri(Table, UriKind.Relative));
-        request.Headers.TryAddWithoutValidation("Api-Key", [KeyedService.First, KeyedService.Second]);
+        request.Headers.TryAddWithoutValidation("Api-Key", [ServiceWithKeys.First, ServiceWithKeys.Second]);
         using var refused = await _service.Client.SendAsync(request);
 
         await Problems.Read(refused, ProblemTypes.KeyNeeded);
@@ -110,7 +110,7 @@ public sealed class KeyTests : IAsyncLifetime
     {
         var fault = Assert.ThrowsAny<Exception>(() => SetupServiceHost.Build([], builder =>
         {
-            KeyedService.Configure(builder);
+            ServiceWithKeys.Configure(builder);
             builder.Configuration[name] = value;
         }));
 
@@ -131,7 +131,7 @@ public sealed class KeyTests : IAsyncLifetime
 
         using var answer = await service.SendAsync("GET", Table, lines[1]);
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
-        using var refused = await service.SendAsync("GET", Table, KeyedService.First);
+        using var refused = await service.SendAsync("GET", Table, ServiceWithKeys.First);
         Assert.Equal(HttpStatusCode.Unauthorized, refused.StatusCode);
     }
 

@@ -20,17 +20,17 @@ public sealed class LimitTests
     [Fact]
     public async Task The_last_request_allowed_is_answered_the_next_refused_and_another_client_is_not_touched()
     {
-        await using var service = await KeyedService.StartAsync(_clock, ("Limits:BurstUnits", "3"), ("Limits:BurstSeconds", "30"));
+        await using var service = await ServiceWithKeys.StartAsync(_clock, ("Limits:BurstUnits", "3"), ("Limits:BurstSeconds", "30"));
         for (var left = 2; left >= 0; left--)
         {
-            using var answer = await service.SendAsync("GET", Table, KeyedService.First);
+            using var answer = await service.SendAsync("GET", Table, ServiceWithKeys.First);
             Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
             Assert.Equal($"\"burst\";r={left};t={10 * (3 - left)}", Header(answer, "RateLimit"));
             Assert.Equal("\"burst\";q=3;w=30, \"sustained\";q=3600000;w=3600", Header(answer, "RateLimit-Policy"));
         }
 
         // The client's other key draws on the same work.
-        using (var refused = await service.SendAsync("POST", Calls.Check, KeyedService.Second, Requests.Check().ToJsonString()))
+        using (var refused = await service.SendAsync("POST", Calls.Check, ServiceWithKeys.Second, Requests.Check().ToJsonString()))
         {
             var problem = await Problems.Read(refused, ProblemTypes.TooManyRequests);
             Assert.Equal(["Api-Key limitReached"], problem.FaultsOf());
@@ -38,18 +38,18 @@ public sealed class LimitTests
             Assert.Equal("\"burst\";r=0;t=10", Header(refused, "RateLimit"));
         }
 
-        using (var other = await service.SendAsync("GET", Table, KeyedService.OfOther))
+        using (var other = await service.SendAsync("GET", Table, ServiceWithKeys.OfOther))
             Assert.Equal(HttpStatusCode.OK, other.StatusCode);
         _clock.Advance(TimeSpan.FromSeconds(10));
-        using var again = await service.SendAsync("GET", Table, KeyedService.First);
+        using var again = await service.SendAsync("GET", Table, ServiceWithKeys.First);
         Assert.Equal(HttpStatusCode.OK, again.StatusCode);
     }
 
     [Fact]
     public async Task A_client_may_have_limits_of_its_own()
     {
-        await using var service = await KeyedService.StartAsync(_clock, ("Limits:BurstUnits", "3"), ("Access:Clients:other:BurstUnits", "5"), ("Access:Clients:other:SustainedUnits", "50"));
-        using var answer = await service.SendAsync("GET", Table, KeyedService.OfOther);
+        await using var service = await ServiceWithKeys.StartAsync(_clock, ("Limits:BurstUnits", "3"), ("Access:Clients:other:BurstUnits", "5"), ("Access:Clients:other:SustainedUnits", "50"));
+        using var answer = await service.SendAsync("GET", Table, ServiceWithKeys.OfOther);
 
         Assert.Equal("\"burst\";q=5;w=10, \"sustained\";q=50;w=3600", Header(answer, "RateLimit-Policy"));
     }
@@ -58,7 +58,7 @@ public sealed class LimitTests
     public async Task A_sweep_costs_its_rows()
     {
         var body = await File.ReadAllTextAsync(ExampleCall.FileOf("travel-sweep.request.json"));
-        await using var service = await KeyedService.StartAsync(_clock, ("Limits:StepsPerUnit", "1"));
+        await using var service = await ServiceWithKeys.StartAsync(_clock, ("Limits:StepsPerUnit", "1"));
         var first = await UnitsOf(service, "/v1/geometry/travel-sweep", body);
         var longer = System.Text.Json.Nodes.JsonNode.Parse(body)!;
         longer["travelMm"]!["step"] = longer["travelMm"]!["step"]!.GetValue<double>() / 10;
@@ -70,18 +70,18 @@ public sealed class LimitTests
     [Fact]
     public async Task A_batch_costs_its_lines_and_waits_where_they_are_too_many()
     {
-        await using var service = await KeyedService.StartAsync(_clock, ("Limits:LinesPerUnit", "1"), ("Limits:BurstUnits", "11"), ("Limits:BurstSeconds", "11"));
+        await using var service = await ServiceWithKeys.StartAsync(_clock, ("Limits:LinesPerUnit", "1"), ("Limits:BurstUnits", "11"), ("Limits:BurstSeconds", "11"));
         var lines = BatchCalls.CarLine() + "\n" + string.Concat(Enumerable.Range(0, 10).Select(i => BatchCalls.CandidateLine(i) + "\n"));
         using (var answer = await SendLines(service, lines))
             Assert.Contains("\"answeredCount\":10,", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
 
         // One for the request, ten for its lines: nothing is left.
-        using (var refused = await service.SendAsync("GET", Table, KeyedService.First))
+        using (var refused = await service.SendAsync("GET", Table, ServiceWithKeys.First))
             Assert.Equal(HttpStatusCode.TooManyRequests, refused.StatusCode);
 
         // With one unit left a batch begins; it owes nine, and goes on once they have come back.
         _clock.Advance(TimeSpan.FromSeconds(1));
-        using var connection = await OpenBatch.StartAsync(service.Client, headers: $"Api-Key: {KeyedService.First}\r\n");
+        using var connection = await OpenBatch.StartAsync(service.Client, headers: $"Api-Key: {ServiceWithKeys.First}\r\n");
         await connection.SendAsync(lines);
         Assert.Contains("\"line\":2,", await connection.ReadLineAsync(), StringComparison.Ordinal);
         await connection.SendAsync(BatchCalls.CandidateLine(99) + "\n");
@@ -143,20 +143,20 @@ public sealed class LimitTests
     private static async Task<HttpResponseMessage> SendLines(RunningService service, string lines)
     {
         using HttpRequestMessage request = new(HttpMethod.Post, new Uri(Calls.Batch, UriKind.Relative)) { Content = new StringContent(lines, Encoding.UTF8, BatchCalls.Ndjson) };
-        request.Headers.Add("Api-Key", KeyedService.First);
+        request.Headers.Add("Api-Key", ServiceWithKeys.First);
         return await service.Client.SendAsync(request);
     }
 
     private static async Task<long> UnitsOf(RunningService service, string path, string body)
     {
         var before = await Left();
-        using (var answer = await service.SendAsync("POST", path, KeyedService.First, body))
+        using (var answer = await service.SendAsync("POST", path, ServiceWithKeys.First, body))
             Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
         return before - await Left() - 1;
 
         async Task<long> Left()
         {
-            using var answer = await service.SendAsync("GET", Table, KeyedService.First);
+            using var answer = await service.SendAsync("GET", Table, ServiceWithKeys.First);
             return long.Parse(Header(answer, "RateLimit").Split(";r=")[1].Split(';')[0], System.Globalization.CultureInfo.InvariantCulture);
         }
     }

@@ -38,7 +38,7 @@ public sealed class ListeningTests
     [Fact]
     public async Task It_is_taken_with_keys_and_on_purpose()
     {
-        await using (var keyed = SetupServiceHost.Build(["--urls", "http://0.0.0.0:0"], KeyedService.Configure))
+        await using (var keyed = SetupServiceHost.Build(["--urls", "http://0.0.0.0:0"], ServiceWithKeys.Configure))
         {
             await keyed.StartAsync();
             await keyed.StopAsync();

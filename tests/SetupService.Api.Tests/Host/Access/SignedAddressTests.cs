@@ -16,7 +16,7 @@ public sealed class SignedAddressTests : IAsyncLifetime
 
     private DateTimeOffset Soon => _clock.GetUtcNow().AddMinutes(5);
 
-    public async Task InitializeAsync() => _service = await KeyedService.StartAsync(_clock);
+    public async Task InitializeAsync() => _service = await ServiceWithKeys.StartAsync(_clock);
 
     public async Task DisposeAsync() => await _service.DisposeAsync();
 
@@ -25,7 +25,7 @@ public sealed class SignedAddressTests : IAsyncLifetime
     [InlineData("/v1/fitment/drawing?new=8Jx17%20ET40,225/45R17%2094W%20XL")]
     public async Task A_signed_address_needs_no_key_and_counts_as_its_clients(string address)
     {
-        using var answer = await _service.SendAsync("GET", KeyedService.Sign(address, Soon), null);
+        using var answer = await _service.SendAsync("GET", ServiceWithKeys.Sign(address, Soon), null);
 
         Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
         Assert.Equal("image/svg+xml", answer.Content.Headers.ContentType!.MediaType);
@@ -45,7 +45,7 @@ public sealed class SignedAddressTests : IAsyncLifetime
     [Fact]
     public async Task It_holds_until_its_time_and_not_beyond()
     {
-        var address = KeyedService.Sign(Badge, Soon);
+        var address = ServiceWithKeys.Sign(Badge, Soon);
         _clock.Advance(TimeSpan.FromSeconds(299));
         using (var answer = await _service.SendAsync("GET", address, null))
             Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
@@ -56,26 +56,26 @@ public sealed class SignedAddressTests : IAsyncLifetime
     [Fact]
     public async Task It_holds_no_longer_than_is_allowed()
     {
-        using (var answer = await _service.SendAsync("GET", KeyedService.Sign(Badge, _clock.GetUtcNow().AddSeconds(2_678_400)), null))
+        using (var answer = await _service.SendAsync("GET", ServiceWithKeys.Sign(Badge, _clock.GetUtcNow().AddSeconds(2_678_400)), null))
             Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
-        await IsRefused(KeyedService.Sign(Badge, _clock.GetUtcNow().AddSeconds(2_678_401)), "The address holds for longer than the 2678400 s that are allowed.");
+        await IsRefused(ServiceWithKeys.Sign(Badge, _clock.GetUtcNow().AddSeconds(2_678_401)), "The address holds for longer than the 2678400 s that are allowed.");
     }
 
     [Fact]
     public async Task Whatever_is_changed_in_it_it_holds_no_more()
     {
         const string Unsigned = "The signature is not that of a client for this path and query.";
-        var address = KeyedService.Sign(Badge, Soon);
+        var address = ServiceWithKeys.Sign(Badge, Soon);
         await IsRefused(address.Replace("in=14", "in=15", StringComparison.Ordinal), Unsigned);
         await IsRefused(address.Replace("/badge", "/drawing", StringComparison.Ordinal), Unsigned);
         await IsRefused(address.Replace("expires=17", "expires=18", StringComparison.Ordinal), "The address holds for longer than the 2678400 s that are allowed.");
         await IsRefused(address.Replace("shop.", "other.", StringComparison.Ordinal), Unsigned);
-        await IsRefused(KeyedService.Sign(Badge, Soon, secret: KeyedService.Secret), Unsigned);
+        await IsRefused(ServiceWithKeys.Sign(Badge, Soon, secret: ServiceWithKeys.Secret), Unsigned);
         await IsRefused(address[..^1] + (address[^1] == '0' ? '1' : '0'), Unsigned);
         await IsRefused(address[..^64] + new string('g', 64), Unsigned);
         await IsRefused(address[..^1], "Signature must be the last parameter: the client's name, a dot, and 64 hexadecimal digits.");
         await IsRefused(address + "&out=18", "Signature must be the last parameter: the client's name, a dot, and 64 hexadecimal digits.");
-        await IsRefused(KeyedService.Sign(Badge, Soon).Replace("&expires", "&until", StringComparison.Ordinal), "Expires is missing in what was signed: give it, in seconds since 1970-01-01 UTC, before signature.");
+        await IsRefused(ServiceWithKeys.Sign(Badge, Soon).Replace("&expires", "&until", StringComparison.Ordinal), "Expires is missing in what was signed: give it, in seconds since 1970-01-01 UTC, before signature.");
     }
 
     [Theory]
@@ -83,7 +83,7 @@ public sealed class SignedAddressTests : IAsyncLifetime
     [InlineData("POST", Calls.Check + "?units=metric")]
     public async Task Only_pictures_can_be_signed(string method, string path)
     {
-        using var refused = await _service.SendAsync(method, KeyedService.Sign(path, Soon), null, method == "POST" ? Requests.Check().ToJsonString() : null);
+        using var refused = await _service.SendAsync(method, ServiceWithKeys.Sign(path, Soon), null, method == "POST" ? Requests.Check().ToJsonString() : null);
 
         var problem = await Problems.Read(refused, ProblemTypes.KeyNeeded);
         Assert.Equal(["Api-Key required"], problem.FaultsOf());

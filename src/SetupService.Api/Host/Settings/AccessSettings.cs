@@ -1,8 +1,6 @@
 using System.ComponentModel.DataAnnotations;
-using System.Net;
-using SetupService.Api.Http.Work;
 
-namespace SetupService.Api.Host.Access;
+namespace SetupService.Api.Host.Settings;
 
 /// <summary>Who may call. Without clients everybody may, and the service listens to this machine alone unless told otherwise.</summary>
 public sealed class AccessSettings

@@ -10,7 +10,7 @@ using SetupService.Api.Host.Access;
 namespace SetupService.Api.Tests.Host.Access;
 
 /// <summary>A service with two clients, one of them with two keys and a secret to sign with.</summary>
-internal static class KeyedService
+internal static class ServiceWithKeys
 {
     public static readonly byte[] Secret = [.. Enumerable.Range(0, 32).Select(i => (byte)i)];
     public static readonly byte[] SigningSecret = [.. Enumerable.Range(100, 32).Select(i => (byte)i)];

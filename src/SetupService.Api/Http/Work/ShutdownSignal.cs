@@ -1,0 +1,40 @@
+using System.ComponentModel.DataAnnotations;
+
+namespace SetupService.Api.Http.Work;
+
+/// <summary>How the service ends.</summary>
+public sealed class ShutdownSettings
+{
+    /// <summary>Seconds from the signal to end to the end of the process, whatever is still being answered.</summary>
+    [Range(1.0, 600.0)]
+    public double GraceSeconds { get; set; } = 10;
+
+    /// <summary>Seconds for which the service is not ready any more but still listens, so that a balancer sends no more before the listener closes.</summary>
+    [Range(0.0, 300.0)]
+    public double UnreadySeconds { get; set; } = 1;
+
+    /// <summary>Seconds for which batches go on after that; then each ends with a last line that says so.</summary>
+    [Range(0.0, 600.0)]
+    public double DrainSeconds { get; set; } = 5;
+}
+
+/// <summary>Tells those who work that the service ends: first that it takes no more work, then that streams must end.</summary>
+public sealed class ShutdownSignal : IDisposable
+{
+    private readonly CancellationTokenSource _drained = new();
+
+    /// <summary>False once the service ends.</summary>
+    public bool IsReady { get; private set; } = true;
+
+    /// <summary>Cancelled when streams must end.</summary>
+    public CancellationToken Drained => _drained.Token;
+
+    /// <summary>The service takes no more work.</summary>
+    public void BeginToEnd() => IsReady = false;
+
+    /// <summary>Streams must end now.</summary>
+    public void EndStreams() => _drained.Cancel();
+
+    /// <inheritdoc />
+    public void Dispose() => _drained.Dispose();
+}

@@ -1,0 +1,80 @@
+using System.Net;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Time.Testing;
+using SetupService.Api.Http.Problems;
+using SetupService.Api.Http.Work;
+using SetupService.Api.Tests.Fitment.Batch;
+using SetupService.Api.Tests.Http;
+
+namespace SetupService.Api.Tests.Host;
+
+/// <summary>How the service ends.</summary>
+public sealed class ShutdownTests
+{
+    [Fact]
+    public async Task It_is_not_ready_before_it_stops_to_listen_and_batches_end_with_a_line_that_says_so()
+    {
+        FakeTimeProvider clock = new(DateTimeOffset.UtcNow);
+        await using var service = await RunningService.StartAsync(configure: builder =>
+        {
+            builder.Services.AddSingleton<TimeProvider>(clock);
+            builder.Services.AddSingleton(new ShutdownSettings { UnreadySeconds = 3, DrainSeconds = 5, GraceSeconds = 60 });
+        });
+        using var batch = await OpenBatch.StartAsync(service.Client);
+        await batch.SendAsync($"{BatchCalls.CarLine()}\n{BatchCalls.CandidateLine()}\n");
+        await batch.ReadLineAsync();
+
+        var stopping = service.StopAsync();
+        using (var refused = await UntilNotReady(service))
+            await Problems.Read(refused, ProblemTypes.Unavailable);
+
+        // It still listens, and computes.
+        using (var live = await service.Client.GetAsync(new Uri("/health/live", UriKind.Relative)))
+            Assert.Equal(HttpStatusCode.OK, live.StatusCode);
+        clock.Advance(TimeSpan.FromSeconds(3));
+
+        // The listener closes while the batch goes on.
+        await UntilClosed(service);
+        await batch.SendAsync(BatchCalls.CandidateLine() + "\n");
+        Assert.Contains("\"line\":3,", await batch.ReadLineAsync(), StringComparison.Ordinal);
+        Assert.False(stopping.IsCompleted);
+        clock.Advance(TimeSpan.FromSeconds(5));
+        var last = await batch.ReadLineAsync();
+
+        Assert.Contains("\"answeredCount\":2,", last, StringComparison.Ordinal);
+        Assert.Contains("\"isComplete\":false,\"reason\":\"The service is shutting down. Send the lines after the last one answered again.\"", last, StringComparison.Ordinal);
+        Assert.Null(await batch.ReadLineAsync());
+        await stopping;
+    }
+
+    private static async Task<HttpResponseMessage> UntilNotReady(RunningService service)
+    {
+        while (true)
+        {
+            var answer = await service.Client.GetAsync(new Uri("/health/ready", UriKind.Relative));
+            if (answer.StatusCode != HttpStatusCode.OK)
+                return answer;
+            answer.Dispose();
+            await Task.Delay(10);
+        }
+    }
+
+    private static async Task UntilClosed(RunningService service)
+    {
+        for (var wait = 0; wait < 500; wait++)
+        {
+            try
+            {
+                using var connection = await RawConnection.OpenAsync(service.Client);
+            }
+            catch (System.Net.Sockets.SocketException)
+            {
+                return;
+            }
+
+            await Task.Delay(10);
+        }
+
+        throw new InvalidOperationException("The service listens on.");
+    }
+}

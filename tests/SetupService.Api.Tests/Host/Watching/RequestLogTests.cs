@@ -1,0 +1,134 @@
+using System.Globalization;
+using System.Text;
+using System.Text.Json;
+using Microsoft.Extensions.Configuration;
+using Microsoft.Extensions.DependencyInjection;
+using Microsoft.Extensions.Time.Testing;
+using Serilog;
+using Serilog.Core;
+using Serilog.Events;
+using SetupService.Api.Host.Watching;
+using SetupService.Api.Tests.Examples;
+using SetupService.Api.Tests.Fitment;
+using SetupService.Api.Tests.Host.Access;
+using SetupService.Api.Tests.Http;
+
+namespace SetupService.Api.Tests.Host.Watching;
+
+/// <summary>A line a request, and nothing in it that is the caller's own.</summary>
+public sealed class RequestLogTests
+{
+    private readonly CapturedLog _log = new();
+
+    [Fact]
+    public async Task Every_request_has_its_line_where_that_is_asked_for()
+    {
+        await using var service = await StartAsync("Log:EveryRequest", "true");
+        using var good = await service.SendAsync("POST", "/v1/handling/cornering", ServiceWithKeys.First, await File.ReadAllTextAsync(ExampleCall.FileOf("cornering.request.json")));
+        using var head = await service.SendAsync("HEAD", "/health/live", null);
+
+        var line = await LineOf(good);
+        Assert.Equal("\"POST\"", line["Method"].ToString());
+        Assert.Equal("\"/v1/handling/cornering\"", line["Route"].ToString());
+        Assert.Equal("200", line["Status"].ToString());
+        Assert.Equal("\"shop\"", line["Client"].ToString());
+        Assert.True(long.Parse(line["Steps"].ToString(), CultureInfo.InvariantCulture) > 10);
+        Assert.True(double.Parse(line["DurationMs"].ToString(), CultureInfo.InvariantCulture) > 0);
+        Assert.Equal("\"HEAD\"", (await LineOf(head))["Method"].ToString());
+    }
+
+    [Fact]
+    public async Task Neither_keys_nor_bodies_nor_queries_are_told()
+    {
+        await using var service = await StartAsync("Log:EveryRequest", "true");
+        var body = Requests.Check();
+        body["vehicle"]!["label"] = "secret-name";
+        using var good = await service.SendAsync("POST", Calls.Check, ServiceWithKeys.First, body.ToJsonString());
+        using var wrong = await service.SendAsync("POST", Calls.Check, ServiceWithKeys.First, "{\"secret-name\":1}");
+        using var unknown = await service.SendAsync("GET", "/v1/tyres/decode?marking=secret-name", ServiceWithKeys.First);
+        using var refused = await service.SendAsync("GET", "/v1/tyres/decode?marking=secret-name", "secret-name");
+        await LineOf(good);
+        await LineOf(wrong);
+        await LineOf(unknown);
+        await LineOf(refused);
+
+        Assert.All(_log.Events, one =>
+        {
+            Assert.DoesNotContain("secret-name", one.RenderMessage(CultureInfo.InvariantCulture) + string.Join(' ', one.Properties), StringComparison.Ordinal);
+            Assert.DoesNotContain(ServiceWithKeys.First, one.RenderMessage(CultureInfo.InvariantCulture) + string.Join(' ', one.Properties), StringComparison.Ordinal);
+        });
+    }
+
+    [Fact]
+    public async Task Refusals_have_so_many_lines_a_second_and_the_next_tells_how_many_were_left_out()
+    {
+        FakeTimeProvider clock = new(DateTimeOffset.UtcNow);
+        await using var service = await StartAsync("Log:RefusalsPerSecond", "3", clock);
+        for (var i = 0; i < 10; i++)
+            (await service.SendAsync("GET", "/none", null)).Dispose();
+        clock.Advance(TimeSpan.FromSeconds(1));
+        using var last = await service.SendAsync("GET", "/none", null);
+        await LineOf(last);
+
+        Assert.Equal(4, _log.Events.Count(one => one.Properties.ContainsKey("Status")));
+        Assert.Equal("7", Assert.Single(_log.Events, one => one.MessageTemplate.Text.Contains("left out", StringComparison.Ordinal)).Properties["Count"].ToString());
+    }
+
+    [Fact]
+    public void Lines_for_machines_are_JSON_and_the_grave_ones_do_not_wait()
+    {
+        using MemoryStream written = new();
+        using JsonLines lines = new(written);
+        using var log = new LoggerConfiguration().WriteTo.Sink(lines).CreateLogger();
+
+        log.Information("Request {RequestId} {Status}", "a\"b", 200);
+        log.Error(new InvalidOperationException("why"), "Request {RequestId} failed", "c");
+
+        var told = Encoding.UTF8.GetString(written.ToArray()).Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(line => JsonDocument.Parse(line).RootElement).ToArray();
+        Assert.Equal(2, told.Length);
+        Assert.Equal("a\"b", told[0].GetProperty("RequestId").GetString());
+        Assert.Equal(200, told[0].GetProperty("Status").GetInt32());
+        Assert.Equal("Error", told[1].GetProperty("@l").GetString());
+        Assert.Contains("why", told[1].GetProperty("@x").GetString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_was_gathered_is_written_in_the_end()
+    {
+        NeverClosed written = new();
+        using (JsonLines lines = new(written))
+        using (var log = new LoggerConfiguration().WriteTo.Sink(lines).CreateLogger())
+            log.Information("one");
+
+        Assert.Contains("\"@mt\":\"one\"", Encoding.UTF8.GetString(written.ToArray()), StringComparison.Ordinal);
+    }
+
+    private Task<RunningService> StartAsync(string name, string value, TimeProvider? clock = null) => RunningService.StartAsync(configure: builder =>
+    {
+        ServiceWithKeys.Configure(builder);
+        builder.Configuration[name] = value;
+        if (clock is not null) builder.Services.AddSingleton(clock);
+        builder.Services.AddSerilog(logger => logger.MinimumLevel.Information().MinimumLevel.Override("Microsoft", LogEventLevel.Warning).WriteTo.Sink(_log), preserveStaticLogger: true);
+    });
+
+    /// <summary>The line is written when the request is done, which may be after its answer has come.</summary>
+    private async Task<IReadOnlyDictionary<string, LogEventPropertyValue>> LineOf(HttpResponseMessage response)
+    {
+        var id = $"\"{Assert.Single(response.Headers.GetValues("Request-Id"))}\"";
+        for (var wait = 0; wait < 500; wait++)
+        {
+            if (_log.Events.FirstOrDefault(one => one.Properties.TryGetValue("RequestId", out var told) && told.ToString() == id) is { } line)
+                return line.Properties;
+            await Task.Delay(20);
+        }
+
+        throw new InvalidOperationException("The request has no line.");
+    }
+
+    private sealed class NeverClosed : MemoryStream
+    {
+        protected override void Dispose(bool disposing)
+        {
+        }
+    }
+}
