@@ -22,6 +22,9 @@ public static class SetupServiceHost
     /// <summary>Where the service listens when nothing says otherwise.</summary>
     public const string DefaultUrl = "http://localhost:5080";
 
+    /// <summary>The setting that names a folder whose files are settings too.</summary>
+    public const string SecretsFolder = "SecretsFolder";
+
     /// <summary>Builds the whole service, ready to run.</summary>
     /// <param name="args">Command-line arguments, as ASP.NET Core reads them.</param>
     /// <param name="configure">What a test or benchmark changes before the service is built.</param>
@@ -37,6 +40,8 @@ public static class SetupServiceHost
         ConfigureServer(builder);
         ConfigureServices(builder.Services);
         configure?.Invoke(builder);
+        if (builder.Configuration[SecretsFolder] is { Length: > 0 } secrets)
+            builder.Configuration.AddKeyPerFile(secrets, optional: false);
         builder.AddTelemetry();
 
         var app = builder.Build();
