@@ -1,8 +1,18 @@
 using SetupService.Api.Host;
 using SetupService.Api.Host.Access;
+using SetupService.Api.Host.Settings;
 
 if (args is [KeyCommand.Name, ..])
     return KeyCommand.Run(args, Console.Out);
 
-SetupServiceHost.Build(args).Run();
-return 0;
+try
+{
+    SetupServiceHost.Build(args).Run();
+    return 0;
+}
+catch (SettingException wrong)
+{
+    // Whoever starts the service reads what to change, and nothing of the inside.
+    Console.Error.WriteLine(wrong.Message);
+    return 2;
+}

@@ -1,6 +1,7 @@
 using Microsoft.Extensions.Primitives;
 using Microsoft.Net.Http.Headers;
 using SetupService.Api.Host.Access;
+using SetupService.Api.Host.Settings;
 using SetupService.Api.Http;
 
 namespace SetupService.Api.Host;
@@ -17,14 +18,14 @@ internal static class AllowedOrigins
     private static readonly TimeSpan PreflightKept = TimeSpan.FromHours(1);
 
     /// <summary>The origins of the settings.</summary>
-    /// <exception cref="InvalidOperationException">One of them is no origin.</exception>
+    /// <exception cref="SettingException">One of them is no origin.</exception>
     public static IReadOnlyList<string> Read(IConfiguration settings)
     {
         var origins = (settings[Setting] ?? "").Split([',', ' ', '\t', '\r', '\n'], StringSplitOptions.RemoveEmptyEntries);
         foreach (var origin in origins)
         {
             if (!IsOrigin(origin))
-                throw new InvalidOperationException($"{Setting} has “{origin}”, which is no origin as browsers send it: https://shop.example, with a port only where it is not the usual one; lower case, no path, no *.");
+                throw new SettingException($"{Setting} has “{origin}”, which is no origin as browsers send it: https://shop.example, with a port only where it is not the usual one; lower case, no path, no *.");
         }
 
         return origins;

@@ -37,7 +37,7 @@ public sealed class ExamplesTests(ServiceFixture fixture) : IClassFixture<Servic
     {
         List<string> query = [];
         if (operation.Value.TryGetProperty("parameters", out var parameters))
-            query.AddRange(parameters.EnumerateArray().Select(parameter => Shared(components, "parameters", parameter)).Select(parameter => $"{parameter.GetProperty("name").GetString()}={Uri.EscapeDataString(parameter.GetProperty("example").ToString())}"));
+            query.AddRange(parameters.EnumerateArray().Select(parameter => Shared(components, "parameters", parameter)).Where(parameter => parameter.TryGetProperty("example", out _)).Select(parameter => $"{parameter.GetProperty("name").GetString()}={Uri.EscapeDataString(parameter.GetProperty("example").ToString())}"));
 
         HttpRequestMessage request = new(new HttpMethod(operation.Name.ToUpperInvariant()), new Uri($"{path}?{string.Join('&', query)}".TrimEnd('?'), UriKind.Relative));
         if (!operation.Value.TryGetProperty("requestBody", out var body))

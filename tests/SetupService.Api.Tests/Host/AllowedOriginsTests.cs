@@ -89,7 +89,7 @@ public sealed class AllowedOriginsTests
     [InlineData("null")]
     public void What_is_no_origin_stops_the_start(string wrong)
     {
-        var fault = Assert.Throws<InvalidOperationException>(() => SetupServiceHost.Build([], builder => builder.Configuration[AllowedOrigins.Setting] = $"{Shop} {wrong}"));
+        var fault = Assert.ThrowsAny<InvalidOperationException>(() => SetupServiceHost.Build([], builder => builder.Configuration[AllowedOrigins.Setting] = $"{Shop} {wrong}"));
 
         Assert.Contains($"“{wrong}”", fault.Message, StringComparison.Ordinal);
     }

@@ -17,6 +17,13 @@ public sealed class EntryPointTests(WebApplicationFactory<JsonContract> factory)
         Assert.Equal(HttpStatusCode.OK, response.StatusCode);
     }
 
+    [Theory]
+    [InlineData("--Work:Steps", "0")]
+    [InlineData("--Work:Stepz", "1")]
+    [InlineData("--Log:Format", "Xml")]
+    public void A_setting_that_is_wrong_ends_it_with_a_code_of_its_own(string name, string value) =>
+        Assert.Equal(2, typeof(Api.Host.SetupServiceHost).Assembly.EntryPoint!.Invoke(null, [new[] { name, value }]));
+
     [Fact]
     public async Task A_body_the_in_memory_server_took_can_be_refused_and_read_again()
     {

@@ -24,14 +24,14 @@ internal sealed class ClientKeys
     private readonly long _longestSignedSeconds;
 
     /// <summary>The clients of the settings.</summary>
-    /// <exception cref="InvalidOperationException">A name, key or secret is none.</exception>
+    /// <exception cref="SettingException">A name, key or secret is none.</exception>
     public ClientKeys(AccessSettings settings, QuotaSettings quota, TimeProvider clock)
     {
         _clock = clock;
         _longestSignedSeconds = settings.LongestSignedSeconds;
         _secret = settings.HashSecret is { } secret ? Secret("Access:HashSecret", secret) : [];
         if (_secret.Length == 0 && settings.Clients.Count > 0)
-            throw new InvalidOperationException("Access:HashSecret is missing: keys of clients are kept under it. The command new-key makes one.");
+            throw new SettingException("Access:HashSecret is missing: keys of clients are kept under it. The command new-key makes one.");
         _clients = [.. settings.Clients.Select(pair => new Client(pair.Key, pair.Value, quota, clock))];
     }
 
@@ -118,7 +118,7 @@ internal sealed class ClientKeys
         var bytes = new byte[text.Length];
         return Convert.TryFromBase64String(text, bytes, out var length) && length >= KeyBytes
             ? bytes[..length]
-            : throw new InvalidOperationException($"{setting} is no secret: at least {KeyBytes} random bytes in base64. The command new-key makes one.");
+            : throw new SettingException($"{setting} is no secret: at least {KeyBytes} random bytes in base64. The command new-key makes one.");
     }
 
     private sealed class Client
@@ -129,9 +129,9 @@ internal sealed class ClientKeys
         {
             var at = "Access:Clients:" + name;
             if (name.Length is 0 or > 64 || name.AsSpan().ContainsAnyExcept("abcdefghijklmnopqrstuvwxyz0123456789-"))
-                throw new InvalidOperationException($"{at}: a client's name has 1 to 64 small letters, digits and hyphens.");
+                throw new SettingException($"{at}: a client's name has 1 to 64 small letters, digits and hyphens.");
             if (settings.Keys.Length is 0 or > AccessSettings.MostKeys)
-                throw new InvalidOperationException($"{at}:Keys has {settings.Keys.Length} keys; 1 or {AccessSettings.MostKeys} are allowed, as the command new-key writes them.");
+                throw new SettingException($"{at}:Keys has {settings.Keys.Length} keys; 1 or {AccessSettings.MostKeys} are allowed, as the command new-key writes them.");
             Hashes = [.. settings.Keys.Select((text, i) => HashOf($"{at}:Keys:{i}", text))];
             _signingSecret = settings.SigningSecret is { } secret ? Secret(at + ":SigningSecret", secret) : null;
             Caller = new(name, new WorkQuota(
@@ -165,11 +165,11 @@ internal sealed class ClientKeys
         private static byte[] HashOf(string setting, string text) =>
             text.Length == 2 * HMACSHA256.HashSizeInBytes && IsHexadecimal(text)
                 ? Convert.FromHexString(text)
-                : throw new InvalidOperationException($"{setting} is no kept key: 64 hexadecimal digits, as the command new-key writes them.");
+                : throw new SettingException($"{setting} is no kept key: 64 hexadecimal digits, as the command new-key writes them.");
 
         private static bool IsHexadecimal(string text) => !text.AsSpan().ContainsAnyExcept("0123456789abcdefABCDEF");
 
         private static long? Positive(string setting, long? units) =>
-            units is < 1 ? throw new InvalidOperationException($"{setting} must be at least 1.") : units;
+            units is < 1 ? throw new SettingException($"{setting} must be at least 1.") : units;
     }
 }

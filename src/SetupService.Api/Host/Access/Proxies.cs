@@ -20,7 +20,7 @@ internal static class Proxies
         {
             options.KnownIPNetworks.Add(System.Net.IPNetwork.TryParse(settings.Networks[i], out var network)
                 ? network
-                : throw new InvalidOperationException($"Proxy:Networks:{i} is “{settings.Networks[i]}”, which is no network: an address and the length of its prefix, such as 10.0.0.0/8."));
+                : throw new SettingException($"Proxy:Networks:{i} is “{settings.Networks[i]}”, which is no network: an address and the length of its prefix, such as 10.0.0.0/8."));
         }
 
         app.UseForwardedHeaders(options);

@@ -19,7 +19,7 @@ internal static class PublicAddresses
         {
             if (listener.EndPoint is IPEndPoint { Address: var address } && !IPAddress.IsLoopback(address))
             {
-                throw new InvalidOperationException(
+                throw new SettingException(
                     $"The service would listen at {listener.EndPoint}, beyond this machine, and no client has a key. Give clients keys (the command new-key; docs/security.md), "
                     + "or listen at localhost, or set Access:AllowWithoutKeys=true to let everybody call it on purpose.");
             }

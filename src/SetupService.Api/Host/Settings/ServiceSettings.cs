@@ -4,6 +4,9 @@ using SetupService.Api.Http.Work;
 
 namespace SetupService.Api.Host.Settings;
 
+/// <summary>A setting stops the start; the message names it and says what is allowed.</summary>
+public sealed class SettingException(string message, Exception? inner = null) : InvalidOperationException(message, inner);
+
 /// <summary>The settings of the service, each section read once, at start. What is not known or out of its range stops the start and is named.</summary>
 internal static class ServiceSettings
 {
@@ -18,18 +21,18 @@ internal static class ServiceSettings
 
     public static void AddServiceSettings(this IServiceCollection services)
     {
-        services.AddSingleton(static known => Checked(Work, Section(known, Work).Get<WorkSettings>(Strictly) ?? new(), new WorkSettingsValidator()));
-        services.AddSingleton(static known => Checked(Batch, Section(known, Batch).Get<BatchSettings>(Strictly) ?? new(), new BatchSettingsValidator()));
-        services.AddSingleton(static known => Checked(Access, Section(known, Access).Get<AccessSettings>(Strictly) ?? new(), new AccessSettingsValidator()));
-        services.AddSingleton(static known => Checked(Limits, Section(known, Limits).Get<QuotaSettings>(Strictly) ?? new(), new QuotaSettingsValidator()));
-        services.AddSingleton(static known => Checked(Proxy, Section(known, Proxy).Get<ProxySettings>(Strictly) ?? new(), new ProxySettingsValidator()));
-        services.AddSingleton(static known => Checked(Log, Section(known, Log).Get<LogSettings>(Strictly) ?? new(), new LogSettingsValidator()));
+        services.AddSingleton(static known => Checked(Work, () => Section(known, Work).Get<WorkSettings>(Strictly), new WorkSettingsValidator()));
+        services.AddSingleton(static known => Checked(Batch, () => Section(known, Batch).Get<BatchSettings>(Strictly), new BatchSettingsValidator()));
+        services.AddSingleton(static known => Checked(Access, () => Section(known, Access).Get<AccessSettings>(Strictly), new AccessSettingsValidator()));
+        services.AddSingleton(static known => Checked(Limits, () => Section(known, Limits).Get<QuotaSettings>(Strictly), new QuotaSettingsValidator()));
+        services.AddSingleton(static known => Checked(Proxy, () => Section(known, Proxy).Get<ProxySettings>(Strictly), new ProxySettingsValidator()));
+        services.AddSingleton(static known => Checked(Log, () => Section(known, Log).Get<LogSettings>(Strictly), new LogSettingsValidator()));
         services.AddSingleton(static known => ReadTelemetry(known.GetRequiredService<IConfiguration>()));
-        services.AddSingleton(static known => Checked(Shutdown, Section(known, Shutdown).Get<ShutdownSettings>(Strictly) ?? new(), new ShutdownSettingsValidator()));
+        services.AddSingleton(static known => Checked(Shutdown, () => Section(known, Shutdown).Get<ShutdownSettings>(Strictly), new ShutdownSettingsValidator()));
     }
 
     /// <summary>Reads every section now.</summary>
-    /// <exception cref="InvalidOperationException">A setting is not known, cannot be read or is out of its range.</exception>
+    /// <exception cref="SettingException">A setting is not known, cannot be read or is out of its range.</exception>
     public static void CheckSettings(this IServiceProvider services)
     {
         services.GetRequiredService<WorkSettings>();
@@ -45,24 +48,35 @@ internal static class ServiceSettings
     /// <summary>The settings of telemetry, which are wanted before the others.</summary>
     public static TelemetrySettings ReadTelemetry(IConfiguration configuration)
     {
-        var settings = Checked(Telemetry, configuration.GetSection(Telemetry).Get<TelemetrySettings>(Strictly) ?? new(), new TelemetrySettingsValidator());
+        var settings = Checked(Telemetry, () => configuration.GetSection(Telemetry).Get<TelemetrySettings>(Strictly), new TelemetrySettingsValidator());
         return settings.OtlpEndpoint is null || (Uri.TryCreate(settings.OtlpEndpoint, UriKind.Absolute, out var endpoint) && endpoint.Scheme is "http" or "https")
             ? settings
-            : throw new InvalidOperationException($"{Telemetry}:{nameof(TelemetrySettings.OtlpEndpoint)} is no address of a collector: http://host:4318, or https.");
+            : throw new SettingException($"{Telemetry}:{nameof(TelemetrySettings.OtlpEndpoint)} is no address of a collector: http://host:4318, or https.");
     }
 
     private static void Strictly(BinderOptions options) => options.ErrorOnUnknownConfiguration = true;
 
     private static IConfigurationSection Section(IServiceProvider services, string name) => services.GetRequiredService<IConfiguration>().GetSection(name);
 
-    private static T Checked<T>(string section, T settings, IValidateOptions<T> validator)
-        where T : class
+    private static T Checked<T>(string section, Func<T?> read, IValidateOptions<T> validator)
+        where T : class, new()
     {
+        T settings;
+        try
+        {
+            settings = read() ?? new();
+        }
+        catch (InvalidOperationException fault)
+        {
+            // The binder quotes what it did not find, and where what it could not read stands.
+            throw new SettingException($"A setting of {section} is not known, or has a value of another kind; docs/configuration.md lists them. {fault.Message}", fault);
+        }
+
         // The validator names a member section.member; a setting is written section:member.
         var result = validator.Validate(section, settings);
         return result.Succeeded
             ? settings
-            : throw new InvalidOperationException("A setting is out of its range. " + string.Join(' ', result.Failures!).Replace(section + ".", section + ":", StringComparison.Ordinal));
+            : throw new SettingException("A setting is out of its range. " + string.Join(' ', result.Failures!).Replace(section + ".", section + ":", StringComparison.Ordinal));
     }
 }
 

@@ -16,9 +16,9 @@ internal sealed class RequestLog(Serilog.ILogger log, LogSettings settings, Time
 {
     private const int LongestPath = 200;
 
-    private static readonly MessageTemplate Answered = Template("Request {RequestId}: {Method} {Route} {Status} in {DurationMs:0.000} ms, {Steps} steps, client {Client}");
-    private static readonly MessageTemplate Refused = Template("Request {RequestId}: {Method} {Route} refused with {Status} in {DurationMs:0.000} ms, {FaultCount} faults, {Steps} steps, client {Client}");
-    private static readonly MessageTemplate Gone = Template("Request {RequestId}: {Method} {Route}, the caller went away after {DurationMs:0.000} ms, {Steps} steps, client {Client}");
+    private static readonly MessageTemplate Answered = Template("Request {RequestId}: {Method} {Route} {Status} in {DurationMs} ms, {Steps} steps, client {Client}");
+    private static readonly MessageTemplate Refused = Template("Request {RequestId}: {Method} {Route} refused with {Status} in {DurationMs} ms, {FaultCount} faults, {Steps} steps, client {Client}");
+    private static readonly MessageTemplate Gone = Template("Request {RequestId}: {Method} {Route}, the caller went away after {DurationMs} ms, {Steps} steps, client {Client}");
     private static readonly MessageTemplate LeftOut = Template("{Count} lines of refused requests were left out");
 
     private readonly Lock _lock = new();
@@ -67,7 +67,7 @@ internal sealed class RequestLog(Serilog.ILogger log, LogSettings settings, Time
             Property("Method", method),
             Property("Route", RouteOf(context)),
             Property("Status", status),
-            Property("DurationMs", Stopwatch.GetElapsedTime(start).TotalMilliseconds),
+            Property("DurationMs", Math.Round(Stopwatch.GetElapsedTime(start).TotalMilliseconds, 3)),
             Property("Steps", context.Features.Get<RequestWork>()?.StepsTaken ?? 0),
             Property("Client", Caller.Of(context).Name),
         ];

@@ -29,6 +29,9 @@ internal static class Telemetry
             .WithMetrics(metrics =>
             {
                 metrics.AddMeter(Meters);
+
+                // Two measurements a request for a number that the durations tell as well.
+                metrics.AddView("http.server.active_requests", MetricStreamConfiguration.Drop);
                 if (settings.Metrics)
                     metrics.AddPrometheusExporter();
                 if (settings.OtlpEndpoint is not null)

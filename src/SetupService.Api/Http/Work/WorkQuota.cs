@@ -24,7 +24,7 @@ public sealed class QuotaSettings
 
     /// <summary>Steps of solvers that cost a unit; a request costs one besides.</summary>
     [Range(1, 1_000_000)]
-    public int StepsPerUnit { get; set; } = 100;
+    public int StepsPerUnit { get; set; } = 50;
 
     /// <summary>Lines of a batch, or rows of a table, that cost a unit.</summary>
     [Range(1, 1_000_000)]

@@ -10,9 +10,9 @@ public sealed class WorkSettings
     [Range(0.01, 3600.0)]
     public double DeadlineSeconds { get; set; } = 20;
 
-    /// <summary>Most steps of solvers a request may take. A request that needs more is refused with 422. A million steps take about a second.</summary>
+    /// <summary>Most steps of solvers a request may take. A request that needs more is refused with 422. A million steps take some two seconds of one processor.</summary>
     [Range(1L, 1_000_000_000_000L)]
-    public long Steps { get; set; } = Domain.Numerics.WorkBudget.GenerousSteps;
+    public long Steps { get; set; } = 10_000_000;
 
     /// <summary>Calls of solvers computed at once; 0 = as many as the process has processors. Health, metrics, tables and fitment checks do not count.</summary>
     [Range(0, 1024)]
