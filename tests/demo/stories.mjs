@@ -1,6 +1,7 @@
 // Tells the stories of docs/demo against a running service and reads their pages: stories.mjs SERVICE.
 import assert from "node:assert/strict";
 import { readFile } from "node:fs/promises";
+import { catalogue } from "../../docs/demo/catalogue.mjs";
 import { stories, tell } from "../../docs/demo/story.mjs";
 
 const service = process.argv[2];
@@ -27,6 +28,8 @@ for (const story of stories) {
   assert.ok(said.some((line) => line.includes("> ")), file);
   console.log(`${file}: ${chapters.length} chapters, ${html.length} characters`);
 }
+
+assert.equal(catalogue(), await readFile(new URL("../../api/examples/further/catalogue.csv", import.meta.url), "utf8"), "The catalogue is not what its script makes.");
 
 const lines = (await readFile(new URL("../../api/examples/further/plan-jack-and-ruler.request.json", import.meta.url), "utf8")).trimEnd().split("\n").length;
 assert.ok(lines < 40, `What a jack, a ruler and a camber gauge are enough for takes ${lines} lines.`);
