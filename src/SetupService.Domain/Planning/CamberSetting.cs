@@ -18,6 +18,9 @@ public readonly record struct CamberSetting(CarAxle Axle, double GivenDeg, doubl
     private const double Slack = 5e-4;
     private const double GaugeDeg = 0.02;
 
+    // Less than this nobody pays an alignment for; judgement.
+    private const double LeastDeg = 0.25;
+
     /// <summary>How far it is changed in all, degrees.</summary>
     public double ChangeDeg => ToDeg - GivenDeg;
 
@@ -28,7 +31,7 @@ public readonly record struct CamberSetting(CarAxle Axle, double GivenDeg, doubl
     public double StatedDeg => ToDeg - GainDeg;
 
     /// <summary>
-    /// The setting nearest to flat that can be set; null where it stays as it is: nobody said that it can be set or what is set now, or it is within half a degree of flat.
+    /// The setting nearest to flat that can be set; null where it stays as it is: nobody said that it can be set or what is set now, it is within half a degree of flat, or a quarter of a degree of the setting.
     /// </summary>
     /// <param name="axle">Which axle.</param>
     /// <param name="stated">The axle with the package's parts.</param>
@@ -42,12 +45,13 @@ public readonly record struct CamberSetting(CarAxle Axle, double GivenDeg, doubl
         if (stated.Adjustable.Camber is not { CanBeSet: true } reach || stated.Left.CamberDeg is not { } left || stated.Right.CamberDeg is not { } right) return null;
         var (now, from, to) = (((left + right) / 2) + gainDeg, reach.FromDeg + gainDeg, reach.ToDeg + gainDeg);
         var isWithin = now >= from - Slack && now <= to + Slack;
-        if (isWithin && now >= mostDeg - Slack && Math.Abs(flatDeg - now) <= CamberAdvice.MattersDeg) return null;
+        var mayStay = isWithin && now >= mostDeg - Slack;
+        if (mayStay && Math.Abs(flatDeg - now) <= CamberAdvice.MattersDeg) return null;
 
         // A road car is not set to positive camber. Parts that set camber set it somewhere in their own range, whatever was set before.
         var aim = Math.Clamp(Math.Max(Math.Min(flatDeg, Math.Max(now, 0)), mostDeg), from, to);
         var set = isWithin ? Told(aim, now) : aim;
-        return Math.Abs(set - now) < ToldDeg / 2 ? null : new(axle, givenDeg, set, flatDeg, Math.Abs(flatDeg - set) > CamberAdvice.MattersDeg, gainDeg);
+        return Math.Abs(set - now) < (mayStay ? LeastDeg : ToldDeg / 2) ? null : new(axle, givenDeg, set, flatDeg, Math.Abs(flatDeg - set) > CamberAdvice.MattersDeg, gainDeg);
     }
 
     // In tenths as a gauge shows them, no further from what is set than wanted but for what no gauge shows.

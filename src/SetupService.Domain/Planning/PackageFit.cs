@@ -1,7 +1,9 @@
 using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
 using SetupService.Domain.Handling.Ride;
+using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wheels;
 
 namespace SetupService.Domain.Planning;
 
@@ -31,7 +33,7 @@ public sealed record PackageFit
         foreach (var at in Axles)
         {
             var (before, after) = (given.At(at), merged.At(at));
-            if (after is not { Wheel: { } wheel, Tyre: { } tyre } || (Equals(before.Wheel, wheel) && Equals(before.Tyre, tyre))) continue;
+            if (after is not { Wheel: { } wheel, Tyre: { } tyre } || IsAsFitted(before, wheel, tyre)) continue;
             var candidate = new Fitting(wheel, tyre);
             var context = FitmentContext.Prepare(Fitted(at), at, new CheckSettings());
             var sheet = new CheckSheet();
@@ -40,6 +42,9 @@ public sealed record PackageFit
         }
 
         return new(list);
+
+        // Another tyre of the same marking takes the same room and carries the same load.
+        static bool IsAsFitted(Axle before, Wheel wheel, Tyre tyre) => Equals(before.Wheel, wheel) && Equals(before.Tyre?.Marking, tyre.Marking);
 
         // The gaps are those around the fitting of today, at the height the springs of the package give; the other axle has what is put on it.
         Vehicle Fitted(CarAxle at) => merged.With(at, merged.At(at) with

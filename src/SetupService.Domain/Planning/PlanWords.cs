@@ -20,6 +20,7 @@ public sealed class PlanWords(PlanCase plan, IReadOnlyList<OfferedPart> parts, P
     private const double LeastHz = 0.03;
     private const double LeastLife = 0.02;
     private const double LeastDb = 0.5;
+    private const double NearlyAll = 0.985;
 
     // Where the car's own adjusters give at least this share of what the recommended package delivers, they come first.
     private const double WorthTryingFirst = 0.4;
@@ -30,7 +31,8 @@ public sealed class PlanWords(PlanCase plan, IReadOnlyList<OfferedPart> parts, P
     {
         if (result.Recommended is not { } best) return "None of the packages can be recommended: each has something against it that is listed with it. Leave the car as it is until that is settled.";
         List<string> sentences = [Verdict(best), Effect(best), Reason(best)];
-        if (certainty is { Rivals: > 0 } sure) sentences.Add(FormattableString.Invariant($"With what is not known of the car it stays first in {Math.Round(100 * sure.Share):0} % of the cases drawn."));
+        if (certainty is { Rivals: > 0 } sure) sentences.Add(sure.Share >= NearlyAll ? "With what is not known of the car it stays first in nearly every case drawn."
+            : FormattableString.Invariant($"With what is not known of the car it stays first in {Math.Round(100 * sure.Share):0} % of the cases drawn."));
         if (!IsNothing(best)) sentences.Add(FirstStep(best).Text);
         return string.Join(' ', sentences.Where(one => one.Length > 0));
     }
@@ -61,8 +63,13 @@ public sealed class PlanWords(PlanCase plan, IReadOnlyList<OfferedPart> parts, P
                 : ($"First set {Cambers(one.Evaluated.Settings, first: true)}, have toe reset, check the gaps around the wheels and read depth or temperature across the treads before going on.", one.Evaluated.Settings);
         }
 
-        var then = one.Evaluated.Settings.Count == 0 ? "have the alignment checked" : $"set {Cambers(one.Evaluated.Settings, first: true)}, have toe reset";
-        return ($"First {(one.Fit?.Checked.Count > 0 ? "try one wheel by hand over full travel and lock, then " : "")}have the {(one.Package.Count == 1 ? "part fitted" : "parts fitted together")}, {then} and check the gaps around the wheels; read the treads after the next sessions before any further step.", one.Evaluated.Settings);
+        // A bar, tyres of the same size or brakes leave the angles and the room around the wheels as they are.
+        var moves = one.Package.Places().Any(place => OfferedPart.MovesAngles(parts[place].Kind));
+        var then = one.Evaluated.Settings.Count > 0 ? $", set {Cambers(one.Evaluated.Settings, first: true)}, have toe reset and check the gaps around the wheels"
+            : moves ? ", have the alignment checked and check the gaps around the wheels"
+            : one.Fit?.Checked.Count > 0 ? " and check the gaps around the wheels"
+            : " and find the car's limit again slowly, where that is lawful and safe";
+        return ($"First {(one.Fit?.Checked.Count > 0 ? "try one wheel by hand over full travel and lock, then " : "")}have the {(one.Package.Count == 1 ? "part fitted" : "parts fitted together")}{then}; read the treads after the next sessions before any further step.", one.Evaluated.Settings);
     }
 
     /// <summary>A sum of money.</summary>
@@ -78,7 +85,7 @@ public sealed class PlanWords(PlanCase plan, IReadOnlyList<OfferedPart> parts, P
         var settings = one.Evaluated.Settings;
         if (IsNothing(one)) return one == result.Recommended ? "Buy nothing and leave the settings as they are." : "The car as it is.";
         if (one.Package.Count == 0) return one == result.Recommended ? $"Buy nothing for now: set {Cambers(settings, first: false)} with the car's own adjusters." : $"No parts: set {Cambers(settings, first: false)} with the car's own adjusters.";
-        var labour = hasLabour ? FormattableString.Invariant($", {one.Package.Cost.LabourHours:0.#} h of labour included") : "";
+        var labour = hasLabour && one.Package.Cost.LabourHours > 0 ? FormattableString.Invariant($", {one.Package.Cost.LabourHours:0.#} h of labour included") : "";
         return $"Fit {Names(one.Package)} for {Money(one.Package.Cost.Total)}{labour}{(settings.Count == 0 ? "" : $", and set {Cambers(settings, first: false)}")}.";
     }
 

@@ -163,6 +163,125 @@ public sealed class PlanStoriesTests(ServiceFixture fixture) : IClassFixture<Ser
         Assert.Contains(untold.GetProperty("unknown").EnumerateArray(), one => one.GetProperty("id").GetString() == "noise" && one.GetProperty("needs")[0].GetString() == "/parts/1/joint");
     }
 
+    // Pushes wide, its camber cannot be set: a rear bar that still lets the front give up first, and nothing that needs the wheels aligned.
+    [Fact]
+    public async Task A_car_that_pushes_wide_gets_the_rear_bar_that_leaves_the_rear_its_grip()
+    {
+        var body = Demo().WithParts(
+            Part("rear-bar", "antiRollBar", 180, """{"rear":{"antiRollBar":{"rollRateNmPerDeg":190}}}"""),
+            Part("huge-rear-bar", "antiRollBar", 120, """{"rear":{"antiRollBar":{"rollRateNmPerDeg":600}}}"""),
+            Part("front-bar", "antiRollBar", 160, """{"front":{"antiRollBar":{"rollRateNmPerDeg":450}}}"""));
+        body.Remove("wear");
+        body["goals"] = JsonNode.Parse("""[{"goal":"grip"}]""");
+        foreach (var axle in (string[])["front", "rear"]) body["vehicle"]![axle]!["adjustable"] = JsonNode.Parse("""{"camberDeg":null}""");
+        var answer = await Answer(body);
+
+        Recommends(answer, ["rear-bar"]);
+        Assert.DoesNotContain("alignment", answer.GetProperty("summary").GetString(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task A_track_car_on_soft_worn_dampers_gets_springs_and_dampers_together()
+    {
+        var body = Demo().WithParts(
+            Part("firm-springs", "spring", 420, """{"front":{"spring":{"rateNPerMm":58}},"rear":{"spring":{"rateNPerMm":72}}}"""),
+            Part("dampers", "damper", 900, """{"front":{"damper":{"bumpNsPerM":2600,"reboundNsPerM":5200}},"rear":{"damper":{"bumpNsPerM":2600,"reboundNsPerM":5200}}}"""));
+        body["parts"]![0]!["change"]!["keepRideHeight"] = true;
+        body["vehicle"]!["front"]!["damper"] = JsonNode.Parse("""{"bumpNsPerM":900,"reboundNsPerM":2100}""");
+        body["vehicle"]!["rear"]!["damper"] = JsonNode.Parse("""{"bumpNsPerM":1000,"reboundNsPerM":2200}""");
+        body["vehicle"]!["front"]!["adjustable"] = JsonNode.Parse("""{"camberDeg":null}""");
+        body["goals"] = JsonNode.Parse("""[{"goal":"grip"},{"goal":"wear"}]""");
+        body["use"] = JsonNode.Parse("""{"roadKmPerYear":1000,"trackDaysPerYear":12,"lapsPerDay":30,"lapKm":3.2}""");
+        body.Remove("limits");
+        var answer = await Answer(body);
+
+        Recommends(answer, ["firm-springs", "dampers"]);
+        Assert.DoesNotContain(answer.GetProperty("packages").EnumerateArray(), one => Ids(one).SequenceEqual(["firm-springs"]));
+    }
+
+    // The same size in another rubber needs no room measured; whether it is worth its wet grip is a matter of the use.
+    [Theory]
+    [InlineData(4000, 5, 2, 1, "track-day-tyres")]
+    [InlineData(15000, 2, 1, 2, null)]
+    public async Task Track_day_tyres_are_for_who_is_on_the_track_and_slicks_for_nobody_on_the_road(int roadKm, int days, int grip, int wet, string? bought)
+    {
+        var body = Demo().WithParts(
+            Part("track-day-tyres", "tyre", 620, """{"front":{"tyre":{"category":"trackDay"}},"rear":{"tyre":{"category":"trackDay"}}}"""),
+            Part("slicks", "tyre", 700, """{"front":{"tyre":{"category":"slick"}},"rear":{"tyre":{"category":"slick"}}}"""));
+        body.Remove("wear");
+        body["use"] = new JsonObject { ["roadKmPerYear"] = roadKm, ["trackDaysPerYear"] = days };
+        body["goals"] = new JsonArray(new JsonObject { ["goal"] = "grip", ["weight"] = grip }, new JsonObject { ["goal"] = "wet", ["weight"] = wet });
+        body["limits"] = JsonNode.Parse("""{"roadLegalOnly":true}""");
+        var answer = await Answer(body);
+
+        Recommends(answer, bought is null ? Nothing : [bought]);
+        Rejects(answer, "slicks", "notRoadLegal");
+    }
+
+    [Fact]
+    public async Task A_car_sprung_too_hard_for_its_owner_gets_the_softer_springs()
+    {
+        var body = Demo().WithParts(
+            Part("softer-springs", "spring", 260, """{"front":{"spring":{"rateNPerMm":30}},"rear":{"spring":{"rateNPerMm":48}}}"""),
+            Part("sport-springs", "spring", 240, """{"front":{"spring":{"rateNPerMm":60}},"rear":{"spring":{"rateNPerMm":90}}}"""));
+        body.Remove("wear");
+        body["use"] = JsonNode.Parse("""{"roadKmPerYear":15000,"trackDaysPerYear":0}""");
+        body["goals"] = JsonNode.Parse("""[{"goal":"comfort","weight":2},{"goal":"cost"}]""");
+        foreach (var part in body["parts"]!.AsArray()) part!["change"]!["keepRideHeight"] = true;
+        foreach (var (axle, rate) in ((string, int)[])[("front", 52), ("rear", 80)])
+        {
+            body["vehicle"]![axle]!["spring"]!["rateNPerMm"] = rate;
+            body["vehicle"]![axle]!["damper"] = JsonNode.Parse("""{"bumpNsPerM":2000,"reboundNsPerM":4200}""");
+        }
+
+        var answer = await Answer(body);
+
+        Recommends(answer, ["softer-springs"]);
+        Assert.DoesNotContain(answer.GetProperty("packages").EnumerateArray(), one => Ids(one).Contains("sport-springs"));
+    }
+
+    // Worn outside at the rear, whose camber nothing but a shim sets.
+    [Fact]
+    public async Task A_rear_worn_outside_that_cannot_be_set_gets_shims_and_no_springs()
+    {
+        var body = Demo().WithParts(
+            Part("rear-shims", "shim", 45, """{"rear":{"adjustable":{"camberDeg":{"from":-2.4,"to":-2.0}}}}""", "\"labourHours\":2"),
+            Part("rear-springs", "spring", 220, """{"rear":{"spring":{"rateNPerMm":75}}}"""));
+        body["parts"]![1]!["change"]!["keepRideHeight"] = true;
+        body["vehicle"]!["rear"]!["alignment"]!["camberDeg"] = -0.6;
+        foreach (var axle in (string[])["front", "rear"]) body["vehicle"]![axle]!["adjustable"] = JsonNode.Parse("""{"camberDeg":null}""");
+        foreach (var tyre in body["wear"]!["tyres"]!.AsArray().Take(2)) tyre!["depthMm"] = JsonNode.Parse("""{"outer":5.4,"centre":5.5,"inner":5.4}""");
+        body["wear"]!["tyres"]![2]!["depthMm"] = JsonNode.Parse("""{"outer":3.4,"centre":5.0,"inner":5.6}""");
+        var answer = await Answer(body);
+
+        Recommends(answer, ["rear-shims"]);
+        Rejects(answer, "rear-springs", "damperOverwhelmed");
+    }
+
+    // A little cannot be had for the price of an alignment.
+    [Fact]
+    public async Task Nobody_is_sent_to_have_a_tenth_set()
+    {
+        var body = Demo().WithParts();
+        foreach (var axle in (string[])["front", "rear"]) body["vehicle"]![axle]!["adjustable"]!["camberDeg"] = JsonNode.Parse("""{"from":-0.9,"to":-0.2}""");
+        body["vehicle"]!["rear"]!["alignment"]!["camberDeg"] = -0.8;
+        var answer = await Answer(body);
+
+        Assert.Empty(answer.GetProperty("packages")[0].GetProperty("settings").EnumerateArray());
+    }
+
+    // The cars of docs/demo.
+    [Theory]
+    [InlineData("further/plan-rear-driven.request.json", "rear-camber-arms", "solid-rear-arms", "wheels-7.5")]
+    [InlineData("further/plan-jack-and-ruler.request.json", "camber-bolts", "lowering-springs", "lowering-springs")]
+    public async Task The_cars_of_the_demos_get_what_lets_them_be_set(string file, string sensible, string refused, string other)
+    {
+        var answer = await Answer(JsonNode.Parse(File.ReadAllText(Examples.ExampleCall.FileOf(file)))!.AsObject());
+
+        Recommends(answer, [sensible]);
+        Assert.All((string[])[refused, other], part => Assert.Contains(answer.GetProperty("rejected").EnumerateArray(), one => Ids(one).SequenceEqual([part])));
+    }
+
     // The choice goes with the money: never more is recommended than there is.
     [Fact]
     public async Task The_choice_goes_with_the_budget()
