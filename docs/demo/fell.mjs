@@ -5,7 +5,7 @@ import { adds, causes, depths, packages, refused } from "./telling.mjs";
 export const fell = {
   file: "fell.html",
   title: "Lowered by its last owner",
-  lead: "Ossian bought an Aldermoor Fell for eight runs at each of three hill climbs and the roads between. It sits low and looks right, and its rear tyres are bald inside after one year.",
+  lead: "Ossian bought an Aldermoor Fell for eight runs at each of three hill climbs and the roads between. It sits low and looks right, and in one year its rear tyres have lost twice as much inside as outside.",
   request: "further/plan-rear-driven.request.json",
 
   async *chapters(service, request) {
@@ -24,7 +24,7 @@ export const fell = {
     yield {
       title: "Where the camber comes from",
       content: [
-        { answer: `30 mm of bump lean the rear wheel ${number(Math.abs(up.camberDeg - level.camberDeg))}° further in. A car that was lowered by as much carries that camber on every straight road.` },
+        { text: `30 mm of bump lean the rear wheel ${number(Math.abs(up.camberDeg - level.camberDeg))}° further in. A car that was lowered by as much carries that camber on every straight road.` },
         { picture: { svg: await service.picture("/v1/geometry/travel-sweep/chart?widthPx=560", sweep), caption: "Camber, toe and the rest over the rear wheel's travel." } },
       ],
     };
@@ -61,7 +61,8 @@ export const fell = {
       title: "What it does to the car at the limit",
       content: [
         { list: whatIf.changes.map(({ label, text }) => `${label}: ${text}`) },
-        { answer: `All three together: ${whatIf.together.text.charAt(0).toLowerCase()}${whatIf.together.text.slice(1)}` },
+        { text: "All three together:" },
+        { answer: whatIf.together.text },
         { picture: { svg: await service.picture("/v1/handling/what-if/chart?widthPx=560", { vehicle, ...bend, changes }), caption: "Each change by itself in one tight bend, and all of them together." } },
         { text: "A rear-driven car that keeps its rear tyres flat on the road must not become one that lets them go first: that is why the plan looks at which end gives up before it recommends anything." },
       ],

@@ -6,7 +6,7 @@ export const escape = (text) => String(text).replace(/[&<>"]/g, (sign) => ({ "&"
 export const number = (value, decimals = 1, unit = "") =>
   value === null || value === undefined ? "not known" : `${value.toFixed(decimals).replace(/^-(0(?:\.0*)?)$/, "$1").replace("-", "−")}${unit}`;
 
-export const signed = (value, decimals, unit) => (value > 0 ? "+" : "") + number(value, decimals, unit);
+export const signed = (value, decimals, unit) => (Number(value.toFixed(decimals)) > 0 ? "+" : "") + number(value, decimals, unit);
 
 const style = `
 :root { color-scheme: light dark; --paper: #fbfaf6; --ink: #1b2530; --soft: #55616d; --edge: #d5d5cc; --mark: #125d73; --panel: #f1efe7; --good: #1c6a3d; --bad: #af1d28; }
@@ -28,7 +28,8 @@ figcaption { color: var(--soft); font-size: .875rem; margin-top: .5rem; text-ali
 .scroll { overflow-x: auto; margin: 1.25rem 0; }
 table { border-collapse: collapse; width: 100%; font-size: .95rem; }
 th, td { text-align: left; vertical-align: top; padding: .45rem .8rem .45rem 0; border-bottom: 1px solid var(--edge); }
-th { font-weight: 600; color: var(--soft); } td.n, th.n { text-align: right; font-variant-numeric: tabular-nums; white-space: nowrap; }
+th { font-weight: 600; color: var(--soft); } td.n, th.n { text-align: right; font-variant-numeric: tabular-nums; } td.n { white-space: nowrap; }
+@media (max-width: 30rem) { table { font-size: .82rem; } th, td { padding-right: .5rem; } }
 tr.mark td { font-weight: 600; }
 .good { color: var(--good); } .bad { color: var(--bad); }
 ul { padding-left: 1.2rem; } li { margin: .35rem 0; }

@@ -13,7 +13,7 @@ export const rill = {
       title: "An afternoon on the drive",
       content: [
         { list: [
-          "Camber: gauge on the rim, wheel jacked and loaded to five heights, typed as it was written down: height and camber, a pair a line.",
+          "Camber: gauge on the rim, the wheel raised with the jack and weighed down with friends to five heights; nobody reaches under a car that stands on a jack. Typed as it was written down: height and camber, a pair a line.",
           "Springs: a friend sits on the wing, the ruler says how far it went down.",
           "Loads: a weighbridge slip, front and rear. Track and wheelbase: the ruler.",
           "Treads: the ruler again, to half a millimetre, and the answer is told that it is no better.",
