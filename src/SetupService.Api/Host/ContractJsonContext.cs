@@ -20,6 +20,7 @@ using SetupService.Api.Handling.WhatIf;
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Plans;
 using SetupService.Api.Plans.Ranking;
+using SetupService.Api.Plans.Sheets;
 using SetupService.Api.Tyres;
 using SetupService.Api.Vehicles;
 using SetupService.Api.Wear.BeforeAfter;
@@ -35,6 +36,7 @@ using SetupService.Domain.Handling.Envelope;
 using SetupService.Domain.Handling.Ride;
 using SetupService.Domain.Planning;
 using SetupService.Domain.Planning.Ranking;
+using SetupService.Domain.Planning.Sheets;
 using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Suspension.Search;
 using SetupService.Domain.Suspension.Steering;
@@ -118,6 +120,10 @@ namespace SetupService.Api.Host;
         typeof(EnumNameConverter<PartJoint>),
         typeof(EnumNameConverter<PlanGoal>),
         typeof(EnumNameConverter<RejectionCode>),
+        typeof(EnumNameConverter<Fastener>),
+        typeof(EnumNameConverter<WorkStage>),
+        typeof(EnumNameConverter<AlignmentAngle>),
+        typeof(EnumNameConverter<AlignmentTask>),
     ])]
 [JsonSerializable(typeof(HealthAnswer))]
 [JsonSerializable(typeof(VersionAnswer))]
@@ -171,6 +177,8 @@ namespace SetupService.Api.Host;
 [JsonSerializable(typeof(BeforeAfterAnswer))]
 [JsonSerializable(typeof(PlanRequest))]
 [JsonSerializable(typeof(PlanAnswer))]
+[JsonSerializable(typeof(PlanSheetsRequest))]
+[JsonSerializable(typeof(PlanSheetsAnswer))]
 [JsonSerializable(typeof(BatchCarLine))]
 [JsonSerializable(typeof(BatchCandidateLine))]
 [JsonSerializable(typeof(BatchAnswerLine))]

@@ -19,6 +19,7 @@ using SetupService.Api.Handling.WhatIf;
 using SetupService.Api.Http.Documents;
 using SetupService.Api.Plans;
 using SetupService.Api.Plans.Ranking;
+using SetupService.Api.Plans.Sheets;
 using SetupService.Api.Vehicles;
 using SetupService.Api.Wear.BeforeAfter;
 using SetupService.Api.Wear.Diagnosis;
@@ -59,6 +60,7 @@ public static class ServiceContract
         new TyreRankingRules(),
         new BeforeAfterRules(),
         new PlanRules(),
+        new PlanSheetsRules(),
     ];
 
     // What the mapping of a request to domain values refuses is told together with every other fault.
@@ -86,6 +88,7 @@ public static class ServiceContract
         OfCar<DiagnosisRequest>(static one => one.Vehicle),
         OfCar<TemperaturesRequest>(static one => one.Vehicle),
         DocumentMapping.Create<PlanRequest, PlanInputs>(PlanMapper.Map),
+        DocumentMapping.Create<PlanSheetsRequest, PlanInputs>(SheetsMapper.Map),
     ];
 
     private static DocumentMapping OfCar<T>(Func<T, VehicleDocument?> car)

@@ -35,8 +35,8 @@ internal static class PlanAnswers
             Unknown = [.. Gaps(planned)],
             Method = "plan",
             Edition = Edition.Current,
-            Assumptions = [.. Assumptions(planned)],
-            Cautions = CautionResponse.From([.. Worn(planned).Where(one => !PlanCautions.For(parts).Any(other => other.Code == one.Code)), .. PlanCautions.For(parts), .. plan.Given.Stated.SuspensionCautions(units)]),
+            Assumptions = [.. Assumptions(planned.Prepared)],
+            Cautions = CautionResponse.From([.. Worn(planned.Prepared).Where(one => !PlanCautions.For(parts).Any(other => other.Code == one.Code)), .. PlanCautions.For(parts), .. plan.Given.Stated.SuspensionCautions(units)]),
         };
 
         PlanRecommendationResponse Recommended(JudgedPackage one)
@@ -95,9 +95,11 @@ internal static class PlanAnswers
         string[] Ids(PartPackage package) => [.. package.Places().Select(place => parts[place].Id)];
     }
 
-    private static PlanRejectionResponse Rejection(string[] parts, PackageReason reason) => new() { Parts = parts, Code = reason.Code, Reason = reason.Text };
+    /// <summary>Why something is rejected or not recommended.</summary>
+    public static PlanRejectionResponse Rejection(string[] parts, PackageReason reason) => new() { Parts = parts, Code = reason.Code, Reason = reason.Text };
 
-    private static PlanSettingResponse Setting(CamberSetting one) => new()
+    /// <summary>A camber that is set.</summary>
+    public static PlanSettingResponse Setting(CamberSetting one) => new()
     {
         Axle = one.Axle,
         CamberDeg = one.ToDeg,
@@ -164,8 +166,8 @@ internal static class PlanAnswers
     };
 
     /// <summary>What can hurt somebody at the tyres of today comes first.</summary>
-    private static IEnumerable<Caution> Worn(PlannedCar planned) => planned.Wear is { } wear
-        ? WearDiagnosisCautions.Build(wear.Conditions, WearAdvice.Create(wear.Study, wear.Conditions, planned.Units), planned.Units)
+    public static IEnumerable<Caution> Worn(PreparedPlan plan) => plan.Wear is { } wear
+        ? WearDiagnosisCautions.Build(wear.Conditions, WearAdvice.Create(wear.Study, wear.Conditions, plan.Units), plan.Units)
         : [];
 
     private static IEnumerable<UnknownResponse> Gaps(PlannedCar planned)
@@ -213,7 +215,8 @@ internal static class PlanAnswers
         if (planned.Case.TyreNoiseDb is null && untold.Any(place => planned.Changes.Parts[place].Kind == PartKind.Tyre)) yield return "/tyreNoiseDb";
     }
 
-    private static IEnumerable<AssumptionResponse> Assumptions(PlannedCar planned)
+    /// <summary>What a plan takes although nobody gave it.</summary>
+    public static IEnumerable<AssumptionResponse> Assumptions(PreparedPlan planned)
     {
         const string Practice = "common practice, no source";
         var (request, plan) = (planned.Request, planned.Case);
@@ -226,7 +229,7 @@ internal static class PlanAnswers
         if (PlanMapper.Bends(request).IsTurnAssumed) yield return Assumption("/bends", null, "left", Practice, "Bends that do not say their direction are taken as left ones; it matters only where the car differs from side to side.");
         if (request.Limits?.ArchesUntouched is null) yield return Assumption("/limits/archesUntouched", null, "true", Practice, "A tyre that touches the arches does not fit.");
         if (plan.Use.RoadKm > 0) yield return Assumption("/limits/mostNegativeCamberDeg", plan.MostCamberDeg, null, planned.Request.Limits?.MostNegativeCamberDeg == plan.MostCamberDeg ? "the request" : Practice, "On a car for the road camber is set no further: beyond it the inner shoulder wears out unseen.");
-        if (plan.Goals.Any(goal => goal.Goal == PlanGoal.Wear) && planned.Result.Given.TreadLifeFactor is null)
+        if (plan.Goals.Any(goal => goal.Goal == PlanGoal.Wear) && planned.Before.TreadLifeFactor is null)
             yield return Assumption("/goals", null, "wear by how flat the treads stand", "judgement", "No treads tell tread life, so the goal wear counts by how much flatter the outer treads stand in the bends.");
         foreach (var (one, other, member) in planned.Changes.Apart)
             yield return Assumption(FormattableString.Invariant($"/parts/{one}/excludes"), null, planned.Changes.Parts[other].Id, "the request", $"Both parts set {member} to different values, so they are not fitted together.");

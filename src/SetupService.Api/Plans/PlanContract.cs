@@ -12,7 +12,7 @@ using SetupService.Domain.Planning;
 namespace SetupService.Api.Plans;
 
 /// <summary>A car, what it is used for, what is wanted of it, and the parts on offer.</summary>
-public sealed record PlanRequest
+public record PlanRequest
 {
     /// <summary>The most bends of a plan.</summary>
     public const int MostBends = 12;

@@ -6,6 +6,7 @@ using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
 using SetupService.Api.Http.Work;
+using SetupService.Api.Plans.Sheets;
 using SetupService.Api.Wear;
 using SetupService.Api.Wear.Diagnosis;
 using SetupService.Domain.Answers;
@@ -19,8 +20,10 @@ namespace SetupService.Api.Plans;
 /// <summary>The call that plans the parts of a car.</summary>
 internal static class PlanEndpoint
 {
-    public static void MapPlans(this IEndpointRouteBuilder routes) =>
-        routes.MapGroup("/v1").WithTags("Plans").MapPost("/plans", Plan)
+    public static void MapPlans(this IEndpointRouteBuilder routes)
+    {
+        var group = routes.MapGroup("/v1").WithTags("Plans");
+        group.MapPost("/plans", Plan)
             .WithWork()
             .WithQuery(QueryParameters.Units)
             .WithExample("plan")
@@ -28,6 +31,8 @@ internal static class PlanEndpoint
             .WithName("plan")
             .WithSummary("Which parts should I buy, if any?")
             .WithDescription("From the car, its use, what is wanted and the parts on offer (brought by the caller): the packages worth choosing between, each evaluated by the models of what-if, ride, camber-target, car-check and diagnosis; the recommended one with its first step; what was rejected and why; how the choice changes with budget and track use. At most 2,000 packages, every one evaluated; limits that conflict are a 422 that names them and the nearest package.");
+        group.MapSheets();
+    }
 
     private static Results<Answer<PlanAnswer>, Problem> Plan(
         Body<PlanRequest> body, JsonContract contract, QueryReader query, TimeProvider clock, RequestWork work)
@@ -44,8 +49,8 @@ internal static class PlanEndpoint
     }
 }
 
-/// <summary>A plan worked out, with all its answer is made of.</summary>
-internal sealed record PlannedCar
+/// <summary>A plan's car made ready to judge packages: how it stands, what its treads say, what it reaches as given.</summary>
+internal sealed record PreparedPlan
 {
     public required PlanRequest Request { get; init; }
 
@@ -57,19 +62,22 @@ internal sealed record PlannedCar
 
     public required DiagnosedCar? Wear { get; init; }
 
-    public required PlanResult Result { get; init; }
-
-    public required OrderCertainty? Certainty { get; init; }
-
-    public required int PackageCount { get; init; }
-
     public required UnitSystem Units { get; init; }
 
-    /// <summary>Works a plan out; null with the problem where there is none.</summary>
+    /// <summary>What the car as given reaches.</summary>
+    public required PackageFigures Before { get; init; }
+
+    /// <summary>Evaluates packages.</summary>
+    public required PlanPackages Packages { get; init; }
+
+    /// <summary>What the treads say against the model.</summary>
+    public required (double Front, double Rear) TreadsSay { get; init; }
+
+    /// <summary>Makes a plan ready; null with the problem where it cannot be.</summary>
     public static Problem? Compute(
-        PlanRequest request, PlanInputs inputs, PartChanges changes, ChangedDocument<Vehicles.VehicleDocument> stated, UnitSystem units, TimeProvider clock, RequestWork work, out PlannedCar? planned)
+        PlanRequest request, PlanInputs inputs, PartChanges changes, ChangedDocument<Vehicles.VehicleDocument> stated, UnitSystem units, TimeProvider clock, RequestWork work, out PreparedPlan? prepared)
     {
-        planned = null;
+        prepared = null;
         var budget = work.Budget;
         if (StandingCar.AsGiven(inputs.Vehicle, units) is not { } given) return HandlingProblems.NoCorner(inputs.Vehicle);
         var bends = PlanMapper.Bends(request).Corners;
@@ -95,11 +103,66 @@ internal sealed record PlannedCar
             return PlanProblems.NoTurn(asGiven, units);
         }
 
+        prepared = new()
+        {
+            Request = request,
+            Inputs = inputs,
+            Changes = changes,
+            Case = plan,
+            Wear = wear,
+            Units = units,
+            Before = before,
+            TreadsSay = evaluator.TreadsSay,
+            Packages = new(plan, changes, stated, units, evaluator.TreadsSay, work),
+        };
+        return null;
+    }
+
+    /// <summary>Judges a package that was evaluated.</summary>
+    public JudgedPackage Judge(JudgedPackage evaluated) => PackageVerdict.Judge(Case, Changes.Parts, Before, evaluated, Units);
+
+    private static DiagnosedCar Study(PlanWearDocument read, PlanInputs inputs, UnitSystem units, TimeProvider clock, WorkBudget budget)
+    {
+        var today = read.ReadOn is { } day ? TyreReadingMapper.Day(day)!.Value : DateOnly.FromDateTime(clock.GetUtcNow().Date);
+        return DiagnosedCar.From(new DiagnosisRequest { Use = read.Use, Tyres = read.Tyres, ReadOn = read.ReadOn }, inputs.Vehicle, today, units, budget);
+    }
+}
+
+/// <summary>A plan worked out, with all its answer is made of.</summary>
+internal sealed record PlannedCar
+{
+    public required PreparedPlan Prepared { get; init; }
+
+    public required PlanResult Result { get; init; }
+
+    public required OrderCertainty? Certainty { get; init; }
+
+    public required int PackageCount { get; init; }
+
+    public PlanRequest Request => Prepared.Request;
+
+    public PlanInputs Inputs => Prepared.Inputs;
+
+    public PartChanges Changes => Prepared.Changes;
+
+    public PlanCase Case => Prepared.Case;
+
+    public DiagnosedCar? Wear => Prepared.Wear;
+
+    public UnitSystem Units => Prepared.Units;
+
+    /// <summary>Works a plan out; null with the problem where there is none.</summary>
+    public static Problem? Compute(
+        PlanRequest request, PlanInputs inputs, PartChanges changes, ChangedDocument<Vehicles.VehicleDocument> stated, UnitSystem units, TimeProvider clock, RequestWork work, out PlannedCar? planned)
+    {
+        planned = null;
+        var budget = work.Budget;
+        if (PreparedPlan.Compute(request, inputs, changes, stated, units, clock, work, out var ready) is { } unready) return unready;
+        var (prepared, plan) = (ready!, ready!.Case);
         var found = PackageSearch.Find(changes.Parts, plan.Limits.Budget, plan.Prices, work: budget);
         work.Cancellation.ThrowIfCancellationRequested();
         if (found.Count > PackageSearch.MostPackages) return PlanProblems.TooMany(found.Count);
-        var packages = new PlanPackages(plan, changes, stated, units, evaluator.TreadsSay, work);
-        var evaluated = packages.Evaluate(found.Packages);
+        var evaluated = prepared.Packages.Evaluate(found.Packages);
         if (evaluated.Any(one => one.Evaluated.Failure is CorneringFailure.WorkSpent))
         {
             work.Cancellation.ThrowIfCancellationRequested();
@@ -110,33 +173,22 @@ internal sealed record PlannedCar
         {
             // What more money would do belongs to the answer where the budget is among the limits that conflict.
             var any = PackageSearch.Find(changes.Parts, null, plan.Prices, work: budget);
-            var all = any.Count <= PackageSearch.MostPackages ? packages.Evaluate(any.Packages) : evaluated;
+            var all = any.Count <= PackageSearch.MostPackages ? prepared.Packages.Evaluate(any.Packages) : evaluated;
             return PlanProblems.Conflict(PlanConflict.Find(plan, changes.Parts, all)
                 ?? PlanConflict.Find(plan, changes.Parts, evaluated)!, plan, changes.Parts, inputs.Currency, units);
         }
 
-        JudgedPackage[] judged = [.. evaluated.Select(one => PackageVerdict.Judge(plan, changes.Parts, before, one, units))];
-        var result = PlanResult.Compose(plan, changes.Parts, before, judged);
+        JudgedPackage[] judged = [.. evaluated.Select(prepared.Judge)];
+        var result = PlanResult.Compose(plan, changes.Parts, prepared.Before, judged);
         planned = new()
         {
-            Request = request,
-            Inputs = inputs,
-            Changes = changes,
-            Case = plan,
-            Wear = wear,
+            Prepared = prepared,
             Result = result,
-            Certainty = result.Recommended is { } best ? OrderCertainty.Compute(plan, evaluator.TreadsSay, result.Choice, before, [best, .. result.Rivals], budget) : null,
+            Certainty = result.Recommended is { } best ? OrderCertainty.Compute(plan, prepared.TreadsSay, result.Choice, prepared.Before, [best, .. result.Rivals], budget) : null,
             PackageCount = found.Count,
-            Units = units,
         };
         work.Cancellation.ThrowIfCancellationRequested();
         return null;
-    }
-
-    private static DiagnosedCar Study(PlanWearDocument read, PlanInputs inputs, UnitSystem units, TimeProvider clock, WorkBudget budget)
-    {
-        var today = read.ReadOn is { } day ? TyreReadingMapper.Day(day)!.Value : DateOnly.FromDateTime(clock.GetUtcNow().Date);
-        return DiagnosedCar.From(new DiagnosisRequest { Use = read.Use, Tyres = read.Tyres, ReadOn = read.ReadOn }, inputs.Vehicle, today, units, budget);
     }
 }
 

@@ -5,7 +5,7 @@ namespace SetupService.Domain.Planning;
 /// <summary>The cautions that go with a plan, by the parts on offer.</summary>
 public static class PlanCautions
 {
-    private static readonly Caution Fasteners = new(
+    internal static Caution Fasteners { get; } = new(
         "wheelFasteners", "Tighten wheel fasteners crosswise to the vehicle maker's torque with the wheels' own fasteners and seats, and check them again after the first kilometres. Turn every wheel by hand over full travel and lock before driving.");
 
     private static readonly Caution Ratings = new("ratings", "Never use a tyre or wheel beyond its load or speed rating, whatever a plan says.");
@@ -20,6 +20,9 @@ public static class PlanCautions
     private static readonly Caution StepByStep = new("oneChangeAtATime", "Springs, bars, camber and tyres move the balance of the car. Find its limit again slowly, and only where that is lawful and safe.");
 
     private static readonly Caution LocalLaw = new("localLaw", "Local law, and whoever is licensed to approve changes, decide what may be used on the road, and which work must be done by a licensed workshop; this plan is not an approval.");
+
+    /// <summary>Every one there is but for springs under load.</summary>
+    internal static IReadOnlyList<Caution> All { get; } = [Fasteners, Ratings, Brakes, Steering, Alignment, StepByStep, LocalLaw];
 
     /// <summary>The cautions.</summary>
     /// <param name="parts">The parts on offer.</param>

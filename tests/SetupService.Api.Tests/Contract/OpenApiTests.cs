@@ -12,7 +12,7 @@ public sealed partial class OpenApiTests(ServiceFixture fixture) : IClassFixture
 {
     // Pure numbers: ratios, indices and counts of the text itself; limits have their unit beside them.
     private static readonly string[] Dimensionless =
-        ["trackLaps", "lapsLeft", "bestAfterLaps", "gainedLaps", "lapsToShow", "plannedLaps", "plannedReadings", "plannedPower", "expectedRatio", "soughtRatio",
+        ["trackLaps", "lapsLeft", "bestAfterLaps", "gainedLaps", "lapsToShow", "lapsPerSession", "plannedLaps", "plannedReadings", "plannedPower", "expectedRatio", "soughtRatio",
          "distinctReadings", "degreesOfFreedom", "probability", "amount", "treadwearGrade", "otherTreadwearGrade", "grade", "otherGrade",
           "lifeRatio", "place", "points", "merit", "lifeLaps", "treadLifeFactor", "weight", "expectedInformation",
           "motionRatio", "steeringRatio", "biasRatio", "minimumLoadIndex", "loadIndex", "loadIndexDual", "plyRating", "status", "line", "column", "minimum", "maximum",

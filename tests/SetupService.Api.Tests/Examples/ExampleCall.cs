@@ -66,6 +66,7 @@ internal sealed record ExampleCall(string Method, string Path, string? Request, 
         new("POST", "/v1/wear/before-after", "wear-before-after.request.json", "wear-before-after.answer.json"),
         new("POST", "/v1/wear/before-after/chart", "wear-before-after.request.json", "wear-before-after.answer.svg"),
         new("POST", "/v1/plans", "plan.request.json", "plan.answer.json"),
+        new("POST", "/v1/plans/sheets", "plan-sheets.request.json", "plan-sheets.answer.json"),
     ];
 
     /// <summary>Further examples of calls, which the description has no room for: the cars of docs/demo.</summary>

@@ -25,4 +25,16 @@ internal static class PlanBodies
         body["parts"] = new JsonArray([.. parts]);
         return body;
     }
+
+    /// <summary>Puts a value in a place of a request; null takes the member out.</summary>
+    public static JsonObject Put(JsonObject body, string pointer, string? value)
+    {
+        var steps = pointer.Split('/')[1..];
+        JsonNode node = body;
+        foreach (var step in steps[..^1]) node = node is JsonArray rows ? rows[int.Parse(step, System.Globalization.CultureInfo.InvariantCulture)]! : node[step]!;
+        if (value is null) node.AsObject().Remove(steps[^1]);
+        else if (node is JsonArray list) list[int.Parse(steps[^1], System.Globalization.CultureInfo.InvariantCulture)] = JsonNode.Parse(value);
+        else node[steps[^1]] = JsonNode.Parse(value);
+        return body;
+    }
 }

@@ -257,14 +257,4 @@ public sealed class PlanCallTests(ServiceFixture fixture) : IClassFixture<Servic
         if (changes.Count == 0) changes.Add(JsonNode.Parse("""{"vehicle":{"label":"as it is"}}"""));
         return changes;
     }
-
-    private static JsonObject Put(JsonObject body, string pointer, string? value)
-    {
-        var steps = pointer.Split('/')[1..];
-        JsonNode node = body;
-        foreach (var step in steps[..^1]) node = node is JsonArray list ? list[int.Parse(step, System.Globalization.CultureInfo.InvariantCulture)]! : node[step]!;
-        if (value is null) node.AsObject().Remove(steps[^1]);
-        else node[steps[^1]] = JsonNode.Parse(value);
-        return body;
-    }
 }

@@ -11,7 +11,7 @@ namespace SetupService.Api.Host.OpenApi;
 internal static class CompactLayout
 {
     /// <summary>The most characters a line has, unless a single value is longer.</summary>
-    private const int LineLength = 320;
+    private const int LineLength = 560;
 
     /// <summary>The levels that stand at the margin.</summary>
     private const int LevelsAtMargin = 2;

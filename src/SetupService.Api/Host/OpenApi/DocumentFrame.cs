@@ -16,7 +16,7 @@ internal sealed class DocumentFrame : IOpenApiDocumentTransformer
         axes follow ISO 8855; numbers of answers have at most nine significant digits. Every refusal is RFC 9457 problem
         JSON that lists every fault of the request. Nothing is guessed in silence: what an answer assumed, it lists. Answers
         are computed aids: they do not replace the vehicle maker's data, local law or a licensed practice's inspection.
-        Example answers here are cut to one row of each list, pictures are left out.
+        Example answers here are cut to one row of each list and four digits, pictures are left out.
         """;
 
     private static readonly (string Name, string Description)[] Tags =

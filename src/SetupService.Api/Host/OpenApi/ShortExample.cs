@@ -7,7 +7,7 @@ namespace SetupService.Api.Host.OpenApi;
 /// <summary>Shortens an example answer for the description: one row of every list, the beginning of every long text, fractions to four digits.</summary>
 internal static class ShortExample
 {
-    private const int LongestText = 40;
+    private const int LongestText = 28;
     private const int Digits = 4;
 
     /// <summary>Shortens an answer; what is neither list nor long text stays as it is, so that it still keeps its schema. A table is its own text and stays whole.</summary>

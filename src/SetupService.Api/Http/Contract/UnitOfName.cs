@@ -26,6 +26,7 @@ public static class UnitOfName
         ("Kmh", "km/h"),
         ("Pct", "%"),
         ("Mm", "mm"),
+        ("Nm", "N m"),
         ("Km", "km"),
         ("Kg", "kg"),
         ("Hz", "Hz"),

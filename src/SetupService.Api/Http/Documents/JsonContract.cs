@@ -130,7 +130,7 @@ public sealed class JsonContract
             (JsonTypeInfo<T>)_strict.GetTypeInfo(type),
             (JsonTypeInfo<T>)_lenient.GetTypeInfo(type),
             _schemas.Build(type),
-            _rules.OfType<IValidator<T>>().SingleOrDefault(),
+            _rules.OfType<AbstractValidator<T>>().SingleOrDefault(),
             _mappings.OfType<DocumentMapping<T>>().SingleOrDefault(),
             this);
 }

@@ -48,7 +48,8 @@ internal static class BeforeAfterMapper
     private static TyreReadingsDocument? After(BeforeAfterRequest request, WheelPosition position) =>
         request.After is { } after ? Array.Find(after.Tyres, tyre => tyre.Position == position) : null;
 
-    private static TyreChangeResponse Tyre(TyreComparison tyre, UnitSystem units)
+    /// <summary>One tyre.</summary>
+    public static TyreChangeResponse Tyre(TyreComparison tyre, UnitSystem units)
     {
         var comparison = tyre.Wear;
         return new TyreChangeResponse
@@ -121,7 +122,8 @@ internal static class BeforeAfterMapper
         void Add(string output, string reason, params string[] needs) => list.Add(UnknownResponse.Create(output, reason, needs));
     }
 
-    private static AssumptionResponse[] Assumptions(BeforeAfterRequest request, TyreComparison[] tyres)
+    /// <summary>What a comparison takes although nobody gave it.</summary>
+    public static AssumptionResponse[] Assumptions(BeforeAfterRequest request, TyreComparison[] tyres)
     {
         var list = new List<Assumption>
         {

@@ -22,6 +22,14 @@ internal static class TemperaturesAssumptions
     {
         var list = new List<AssumptionResponse>();
         AddTreads(list, readings, tyres);
+        list.AddRange(OfPressures(readings, pressures));
+        return [.. list];
+    }
+
+    /// <summary>What the pressures alone rest on.</summary>
+    public static List<AssumptionResponse> OfPressures(HeatReadings readings, TyrePressure?[] pressures)
+    {
+        var list = new List<AssumptionResponse>();
         TyrePressure[] given = [.. pressures.OfType<TyrePressure>()];
         if (given.Any(tyre => tyre.Reading is { ColdKpa: not null, HotKpa: not null })) AddGas(list, readings, given);
         if (given.Any(tyre => tyre.IsRiseAssumed))
@@ -33,7 +41,7 @@ internal static class TemperaturesAssumptions
         }
 
         AddLoads(list, readings, pressures);
-        return [.. list];
+        return list;
     }
 
     private static void AddTreads(List<AssumptionResponse> list, HeatReadings readings, TyreHeatResponse[] tyres)

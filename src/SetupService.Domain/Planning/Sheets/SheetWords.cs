@@ -1,0 +1,102 @@
+using System.Globalization;
+using SetupService.Domain.Answers;
+using SetupService.Domain.Geometry.Alignment;
+using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Suspension.Steering;
+using SetupService.Domain.Suspension.Sweep;
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Domain.Planning.Sheets;
+
+/// <summary>Says what stands on the sheets, as a workshop writes it.</summary>
+public static class SheetWords
+{
+    private const double PoundFeetPerNm = 0.73756214927726;
+
+    /// <summary>At most five sentences: what to fit, what to set, what is missing, how to know that it worked.</summary>
+    /// <param name="work">The job.</param>
+    /// <param name="steps">Its steps.</param>
+    /// <param name="package">The package.</param>
+    /// <param name="firstTry">The plan's advice to try the car's own adjusters before the parts; null where it gives none.</param>
+    /// <param name="units">Units of the sentences.</param>
+    public static string Summary(WorkCase work, IReadOnlyList<WorkStep> steps, JudgedPackage package, string? firstTry, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(work);
+        ArgumentNullException.ThrowIfNull(steps);
+        ArgumentNullException.ThrowIfNull(package);
+        var list = new List<string>();
+        if (firstTry is not null) list.Add($"Before this work the plan says: {firstTry}");
+        if (steps.Count == 0) return "Nothing is to be fitted or set: keep the car as it is and go on reading its tyres.";
+        list.Add(work.Parts.Count == 0 ? "No parts: the car's own adjusters do it." : $"Fit {RenewTable.List([.. work.Parts.Select(one => one.Part.Id)])}{Labour(package.Package.Cost)}.");
+        if (package.Evaluated.Settings is { Count: > 0 } settings) list.Add($"Set {string.Join(" and ", settings.Select(Camber))}, then toe back to what it was.");
+        else if (work.SetsAlignment) list.Add("Set the alignment back to what it was: the work moves it.");
+        var missing = steps.SelectMany(step => step.Fasteners).Where(one => one.TorqueNm is null).Select(one => one.Fastener).Distinct().Count();
+        if (missing > 0) list.Add(missing == 1 ? "The torque of one kind of fastener was not given: look up the maker's figure first." : $"Torques of {missing} kinds of fastener were not given: look up the makers' figures first.");
+        if (package.Doubts is [var doubt, ..]) list.Add($"Mind: {doubt.Text}");
+        return string.Join(' ', list.Take(5));
+
+        string Camber(CamberSetting one) => Prose.Write(units, $"the {CorneringWords.Name(one.Axle)} camber to {one.FirstDeg:angle} ({Math.Abs(one.FirstDeg - one.GivenDeg):angle} {(one.FirstDeg < one.GivenDeg ? "more" : "less")} negative than now{(one.FirstDeg == one.ToDeg ? "" : Prose.Write(units, $", a first step towards {one.ToDeg:angle}"))})");
+    }
+
+    /// <summary>How the car is loaded and stands while it is measured.</summary>
+    public static string Loaded(Vehicle car, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(car);
+        var loads = (StaticLoads.Compute(car, CarAxle.Front), StaticLoads.Compute(car, CarAxle.Rear)) is ({ } front, { } rear)
+            ? Prose.Write(units, $"as its axle loads are stated, {front.SumN / Handling.Cars.HandlingCar.StandardGravity:kg} in front and {rear.SumN / Handling.Cars.HandlingCar.StandardGravity:kg} behind: the same fuel, driver and luggage, or weight in their place")
+            : "as driven";
+        return $"Load the car {loads}. Level ground, cold pressures of this sheet, steering straight; rolled and pressed down before reading, not lowered from a jack.";
+    }
+
+    /// <summary>The order in which the alignment is set.</summary>
+    public static IReadOnlyList<string> Order { get; } =
+    [
+        "pressures and ride heights first, left and right alike",
+        "rear camber, then rear toe, each wheel by itself, so that the rear heads straight",
+        "front caster where it is set, then front camber",
+        "front toe last, steering wheel straight and locked, each wheel the same",
+        "tighten, roll, and read all of it again",
+    ];
+
+    /// <summary>An angle as it is set, toe in its other units too.</summary>
+    public static string? Angle(AlignmentAngle angle, double? deg, UnitSystem units)
+    {
+        if (deg is not { } value) return null;
+        if (angle is AlignmentAngle.Camber or AlignmentAngle.Caster) return Prose.Write(units, $"{value:angle}");
+        return Prose.Write(units, $"{value:deg} ({Math.Round(ToeUnits.MinutesFromDegrees(value)).ToString("0;−0;0", CultureInfo.InvariantCulture)}′, {ToeUnits.MillimetresFromDegrees(value, AxleInputs.DefaultMeasuringDiameterMm):gap})");
+    }
+
+    /// <summary>A torque.</summary>
+    public static string Torque(double? torqueNm, UnitSystem units) => torqueNm is not { } nm
+        ? "maker's figure"
+        : units == UnitSystem.Us ? FormattableString.Invariant($"{nm * PoundFeetPerNm:0} lb ft") : FormattableString.Invariant($"{nm:0.#} N m");
+
+    /// <summary>A kind of fastener.</summary>
+    public static string Name(Fastener fastener) => fastener switch
+    {
+        Fastener.WheelFasteners => "wheel fasteners",
+        Fastener.TopMountToBody => "top mount to body",
+        Fastener.DamperRod => "damper rod nut",
+        Fastener.StrutToCarrier => "strut to wheel carrier",
+        Fastener.DamperLowerEnd => "damper, lower end",
+        Fastener.EccentricBolt => "eccentric bolt",
+        Fastener.ArmToBody => "arm to body",
+        Fastener.BallJoint => "ball joint",
+        Fastener.AntiRollBarClamps => "anti-roll bar clamps",
+        Fastener.AntiRollBarLinks => "anti-roll bar links",
+        Fastener.BrakeCaliper => "brake caliper",
+        _ => "stub axle or hub carrier",
+    };
+
+    /// <summary>A line of the alignment sheet.</summary>
+    public static string Name(AlignmentLine line)
+    {
+        var angle = line.Angle switch { AlignmentAngle.Camber => "camber", AlignmentAngle.Caster => "caster", AlignmentAngle.Toe => "toe", _ => "total toe" };
+        var side = line.Side switch { WheelSide.Left => " left", WheelSide.Right => " right", _ => "" };
+        return $"{CorneringWords.Name(line.Axle)} {angle}{side}";
+    }
+
+    private static string Labour(in PackageCost cost) => cost.LabourHours <= 0
+        ? ""
+        : FormattableString.Invariant($" ({cost.LabourHours:0.#} h of labour{(cost.SavedHours > 0 ? FormattableString.Invariant($", {cost.SavedHours:0.#} h saved by one strip-down for all") : "")})");
+}
