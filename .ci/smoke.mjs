@@ -62,6 +62,7 @@ const coded = await fetch(`${base}/v1/reference/load-indices`, { headers: { "acc
 if (coded.headers.get("content-encoding") !== "br" || (await coded.json()).loadIndices.length !== 201) throw new Error("the table did not come in Brotli");
 await expect("plan", post("/v1/plans", "plan.request.json"), (body) => JSON.parse(body).recommended.firstStep.text.length > 0);
 await expect("sheets", post("/v1/plans/sheets", "plan-sheets.request.json"), (body) => JSON.parse(body).alignment.lines.some((line) => line.task === "set"));
+await expect("sheets as a page", post("/v1/plans/sheets/page", "plan-sheets.request.json"), (body) => body.includes("Job sheet"));
 await expect("drawing", post("/v1/fitment/drawing", "fitment-drawing.request.json"), (body) => body.startsWith("<svg"));
 await expect("batch", post("/v1/fitment/batch", "fitment-batch.request.ndjson", { "content-type": "application/x-ndjson" }),
   (body) => JSON.parse(body.trim().split("\n").at(-1)).summary.isComplete === true);

@@ -18,8 +18,9 @@ public static class CornerDrawing
     /// <param name="candidate">The wheel and tyre it was made with.</param>
     /// <param name="sheet">Its results.</param>
     /// <param name="units">Units of the texts; the picture itself is in mm always.</param>
+    /// <param name="kind">What the ids in it begin with, where several stand in one page.</param>
     /// <returns>An SVG document without script and without reference to anything outside it.</returns>
-    public static string Draw(FitmentContext car, in Fitting candidate, CheckSheet sheet, UnitSystem units)
+    public static string Draw(FitmentContext car, in Fitting candidate, CheckSheet sheet, UnitSystem units, string kind = "drawing")
     {
         ArgumentNullException.ThrowIfNull(car);
         ArgumentNullException.ThrowIfNull(sheet);
@@ -28,7 +29,7 @@ public static class CornerDrawing
         var frame = DrawingFrame.Around(view, legend.HeightUnits);
         using var svg = new SvgWriter(frame.UnitMm);
         SvgDocument.Open(
-            svg, "drawing", (frame.LeftMm, frame.TopMm, frame.WidthMm, frame.HeightMm), DrawingWords.Title(view), DrawingWords.Description(view));
+            svg, kind, (frame.LeftMm, frame.TopMm, frame.WidthMm, frame.HeightMm), DrawingWords.Title(view), DrawingWords.Description(view));
         FittingPainter.PaintCandidate(svg, view.CandidateOutlines);
         HubPainter.Paint(svg, view.Hub, frame);
         FittingPainter.PaintPresent(svg, view.PresentOutlines);

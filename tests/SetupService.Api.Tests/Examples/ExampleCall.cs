@@ -67,6 +67,7 @@ internal sealed record ExampleCall(string Method, string Path, string? Request, 
         new("POST", "/v1/wear/before-after/chart", "wear-before-after.request.json", "wear-before-after.answer.svg"),
         new("POST", "/v1/plans", "plan.request.json", "plan.answer.json"),
         new("POST", "/v1/plans/sheets", "plan-sheets.request.json", "plan-sheets.answer.json"),
+        new("POST", "/v1/plans/sheets/page", "plan-sheets.request.json", "plan-sheets.answer.html"),
     ];
 
     /// <summary>Further examples of calls, which the description has no room for: the cars of docs/demo.</summary>

@@ -26,7 +26,7 @@ internal static class ReportPage
         var headline = DrawingWords.Headline(answer.Verdict, done.Car.Position);
         using HtmlWriter page = new();
         page.Open("html", ("lang", "en"));
-        Head(page, label is null ? $"Fit report: {headline}" : $"Fit report, {label}: {headline}");
+        Head(page, ReportStyle.Sheet, ReportStyle.Policy, label is null ? $"Fit report: {headline}" : $"Fit report, {label}: {headline}");
         page.Open("body", ("class", Palette.RootClass));
         page.Open("main");
         page.Open("div", ("class", "lead"));
@@ -78,17 +78,18 @@ internal static class ReportPage
         page.Close();
     }
 
-    private static void Head(HtmlWriter page, string title)
+    /// <summary>The head of a page that holds everything it shows.</summary>
+    internal static void Head(HtmlWriter page, string styleSheet, string policy, string title)
     {
         page.Open("head");
         page.Void("meta", ("charset", "utf-8"));
 
         // Goes with the page where it is kept as a file and no header comes with it.
-        page.Void("meta", ("http-equiv", "Content-Security-Policy"), ("content", ReportStyle.Policy));
+        page.Void("meta", ("http-equiv", "Content-Security-Policy"), ("content", policy));
         page.Void("meta", ("name", "viewport"), ("content", "width=device-width, initial-scale=1"));
         page.Element("title", title);
         page.Open("style");
-        page.Markup(ReportStyle.Sheet);
+        page.Markup(styleSheet);
         page.Close();
         page.Close();
     }
@@ -117,7 +118,8 @@ internal static class ReportPage
         string? Pressure(Tyre of) => of.PressureKpa is { } kpa ? Prose.Write(units, $"{kpa:kPa}") : null;
     }
 
-    private static void Checks(HtmlWriter page, CheckItem[] checks) =>
+    /// <summary>Every check, as a table.</summary>
+    internal static void Checks(HtmlWriter page, CheckItem[] checks) =>
         Table(page, "What was checked", "checks", ["Check", "Result", "Value", "Limit", "Why"], () =>
         {
             foreach (var check in checks)
@@ -157,7 +159,8 @@ internal static class ReportPage
         page.Close();
     }
 
-    private static void Assumptions(HtmlWriter page, AssumptionResponse[] assumptions, UnitSystem units)
+    /// <summary>What was taken although nobody gave it, as a list.</summary>
+    internal static void Assumptions(HtmlWriter page, AssumptionResponse[] assumptions, UnitSystem units)
     {
         if (assumptions.Length == 0) return;
         page.Element("h2", "Taken although nobody gave it");

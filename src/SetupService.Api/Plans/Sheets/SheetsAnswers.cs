@@ -64,7 +64,7 @@ internal static class SheetsAnswers
             Unknown = [],
             Method = "plan-sheets",
             Edition = Edition.Current,
-            Assumptions = [.. Assumptions(sheet, test)],
+            Assumptions = [.. Own(sheet), .. PlanAnswers.Assumptions(plan)],
             Cautions = CautionResponse.From(Cautions(sheet, steps)),
         };
         return answer with { Unknown = [.. SheetGaps.Find(sheet, answer)] };
@@ -201,9 +201,11 @@ internal static class SheetsAnswers
         Tyres = [.. test.Tyres.Select(tyre => BeforeAfterMapper.Tyre(tyre, units))],
     };
 
-    private static IEnumerable<AssumptionResponse> Assumptions(SheetedPlan sheet, TestPlan test)
+    /// <summary>What the sheets take beside the plan.</summary>
+    public static IEnumerable<AssumptionResponse> Own(SheetedPlan sheet)
     {
         const string Practice = "common practice, no source";
+        var test = Test(sheet);
         yield return Assumption("/chosen", null, "the order of work and how each kind of part is fitted", Practice, "The makers' own instructions for this car and these parts come first.");
         yield return Assumption("/chosen", AlignmentSheet.CamberToleranceDeg, null, Practice, FormattableString.Invariant($"Value is the tolerance of camber, deg; toe of a wheel has {AlignmentSheet.ToeToleranceDeg}°, caster {AlignmentSheet.CasterToleranceDeg}°. The vehicle maker's are to be kept where they are closer."));
         yield return Assumption("/chosen", AlignmentSheet.RideHeightToleranceMm, null, Practice, "Value is the tolerance of ride heights, mm.");
@@ -222,8 +224,6 @@ internal static class SheetsAnswers
         {
             foreach (var one in BeforeAfterMapper.Assumptions(new BeforeAfterRequest { Before = before, PlannedReadings = test.Readings }, [.. test.Tyres])) yield return one;
         }
-
-        foreach (var one in PlanAnswers.Assumptions(sheet.Plan)) yield return one;
     }
 
     private static List<Caution> Cautions(SheetedPlan sheet, IReadOnlyList<WorkStep> steps)

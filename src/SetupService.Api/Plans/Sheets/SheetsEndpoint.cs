@@ -3,6 +3,7 @@ using SetupService.Api.Fitment.Check;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Documents;
 using SetupService.Api.Http.Faults;
+using SetupService.Api.Http.Pages;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
 using SetupService.Api.Wear;
@@ -18,7 +19,8 @@ namespace SetupService.Api.Plans.Sheets;
 /// <summary>The calls that make the workshop's sheets of a package.</summary>
 internal static class SheetsEndpoint
 {
-    public static void MapSheets(this RouteGroupBuilder group) =>
+    public static void MapSheets(this RouteGroupBuilder group)
+    {
         group.MapPost("/plans/sheets", Sheets)
             .WithQuery(QueryParameters.Units)
             .WithExample("plan-sheets")
@@ -26,12 +28,27 @@ internal static class SheetsEndpoint
             .WithName("planSheets")
             .WithSummary("How is the package fitted, set and proven?")
             .WithDescription("Work order, alignment sheet, pressures, fit, tyre record and test plan of the parts chosen. Takes the body of the plan and what is chosen; torques are the caller's own or 'maker's figure'.");
+        group.MapPost("/plans/sheets/page", Page)
+            .WithQuery(QueryParameters.Units)
+            .WithExample("plan-sheets")
+            .WithProblems(ProblemTypes.NotComputable)
+            .WithName("planSheetsPage")
+            .WithSummary("The sheets as a page to print")
+            .WithDescription("The sheets as one HTML page with the fit drawings and boxes to fill in. No script, nothing fetched; prints on A4 and Letter.");
+    }
 
     private static Results<Answer<PlanSheetsAnswer>, Problem> Sheets(
         Body<PlanSheetsRequest> body, JsonContract contract, QueryReader query, TimeProvider clock, CancellationToken cancellation)
     {
         var problem = SheetedPlan.Compute(body, contract, query.Units, clock, cancellation, out var plan);
         return plan is not null ? new Answer<PlanSheetsAnswer>(SheetsAnswers.Create(plan)) : problem!;
+    }
+
+    private static Results<PageAnswer, Problem> Page(
+        Body<PlanSheetsRequest> body, JsonContract contract, QueryReader query, TimeProvider clock, CancellationToken cancellation)
+    {
+        var problem = SheetedPlan.Compute(body, contract, query.Units, clock, cancellation, out var plan);
+        return plan is not null ? new PageAnswer(SheetPage.Write(plan), SheetStyle.Policy) : problem!;
     }
 }
 

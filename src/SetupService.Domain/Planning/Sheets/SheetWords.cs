@@ -89,11 +89,10 @@ public static class SheetWords
     };
 
     /// <summary>A line of the alignment sheet.</summary>
-    public static string Name(AlignmentLine line)
+    public static string Name(CarAxle axle, WheelSide? side, AlignmentAngle angle)
     {
-        var angle = line.Angle switch { AlignmentAngle.Camber => "camber", AlignmentAngle.Caster => "caster", AlignmentAngle.Toe => "toe", _ => "total toe" };
-        var side = line.Side switch { WheelSide.Left => " left", WheelSide.Right => " right", _ => "" };
-        return $"{CorneringWords.Name(line.Axle)} {angle}{side}";
+        var name = angle switch { AlignmentAngle.Camber => "camber", AlignmentAngle.Caster => "caster", AlignmentAngle.Toe => "toe", _ => "total toe" };
+        return $"{CorneringWords.Name(axle)} {name}{side switch { WheelSide.Left => " left", WheelSide.Right => " right", _ => "" }}";
     }
 
     private static string Labour(in PackageCost cost) => cost.LabourHours <= 0

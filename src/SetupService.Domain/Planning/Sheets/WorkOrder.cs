@@ -99,7 +99,7 @@ public sealed class WorkOrder
 
     private void Prepare()
     {
-        Add(WorkStage.Prepare, null, "Write down what the car has now, in the columns 'as found': alignment, ride heights, cold pressures, tread depths. What was not read before cannot be compared after.");
+        Add(WorkStage.Prepare, null, "Write down what the car has now, as found: alignment, ride heights, cold pressures, tread depths. What was not read before cannot be compared after.");
         if (_work.Parts.Count == 0) return;
         Add(WorkStage.Prepare, null, $"Lay out the new parts beside each other and compare them with the old ones: side, length, thread, seat. Have new self-locking nuts and single-use bolts ready where the vehicle's maker asks for them{(NeedsSeatCheck ? ", and fasteners whose thread and seat belong to the new wheels" : "")}.");
         Add(WorkStage.Prepare, null, $"Loosen the fasteners of {Where} a quarter turn on the ground, lift the car at its maker's points, set it on stands on firm level ground and push at it to see that it stands. Then take the wheels off.", [], [], ["supportedOnStands"]);
