@@ -69,10 +69,12 @@ internal static class SheetGaps
             var axle = CorneringWords.Name(WheelPositions.AxleOf(line.Position));
             var read = Array.FindIndex(sheet.Request.Wear?.Tyres ?? [], tyre => tyre.Position == line.Position);
             var readings = read < 0 ? "/wear/tyres" : FormattableString.Invariant($"/wear/tyres/{read}/pressureKpa");
+            var isByPlate = sheet.Plan.Case.Use.TrackDays <= 0 && line.ColdKpa is not null && line.ColdKpa == line.PlateKpa;
+            const string OfTrack = "hot pressures are a matter of the track, and the car is stated to see none";
             const string Another = "another tyre than was read is put on: its pressures are read after the work";
             if (line.ColdKpa is null) yield return UnknownResponse.Create(at + "/coldKpa", isOther ? Another : "needs the cold pressure that is set now, above what the load needs, or the car's plate", isOther ? [] : [readings, $"/vehicle/{axle}/placardPressureKpa"]);
-            if (line.HotKpa is null) yield return UnknownResponse.Create(at + "/hotKpa", isOther ? Another : "needs the cold and the hot pressure of one session", isOther ? [] : [readings]);
-            if (line.AimHotKpa is null) yield return UnknownResponse.Create(at + "/aimHotKpa", isOther ? Another : "no hot aim was stated", isOther ? [] : [readings]);
+            if (line.HotKpa is null) yield return UnknownResponse.Create(at + "/hotKpa", isOther ? Another : isByPlate ? OfTrack : "needs the cold and the hot pressure of one session", isOther || isByPlate ? [] : [readings]);
+            if (line.AimHotKpa is null) yield return UnknownResponse.Create(at + "/aimHotKpa", isOther ? Another : isByPlate ? OfTrack : "no hot aim was stated", isOther || isByPlate ? [] : [readings]);
             var need = LoadNeed.Compute(sheet.Package.Evaluated.Car!.Stated, line.Position);
             if (line.LeastColdKpa is null) yield return UnknownResponse.Create(at + "/leastColdKpa", PressureWords.Gap(need.Gap));
             if (line.PlateKpa is null) yield return UnknownResponse.Create(at + "/plateKpa", "the car's plate was not given", $"/vehicle/{axle}/placardPressureKpa");

@@ -103,7 +103,7 @@ internal static class SheetsAnswers
         {
             var isMateRead = heats.Any(one => one.Position != at && WheelPositions.AxleOf(one.Position) == WheelPositions.AxleOf(at) && one.Pressure is not null);
             var read = Array.FindIndex(heats, one => one.Position == at);
-            yield return PressureSheet.Write(read < 0 ? new(at, null, null) : heats[read], LoadNeed.Compute(heat.Vehicle, at), IsOther(sheet, at), isMateRead, actions, heat.Conditions, sheet.Units);
+            yield return PressureSheet.Write(read < 0 ? new(at, null, null) : heats[read], LoadNeed.Compute(heat.Vehicle, at), IsOther(sheet, at), sheet.Plan.Case.Use.TrackDays <= 0, isMateRead, actions, heat.Conditions, sheet.Units);
         }
     }
 

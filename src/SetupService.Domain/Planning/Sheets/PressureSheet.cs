@@ -21,11 +21,12 @@ public static class PressureSheet
     /// <param name="tyre">What was read of its tyre; without pressures where the package puts on another tyre.</param>
     /// <param name="need">What the tyre that is on with the package needs.</param>
     /// <param name="isOther">True where the package puts on another tyre, so that what was read and what the plate states were for another.</param>
+    /// <param name="isForRoad">True where the car sees no track: the plate then comes first.</param>
     /// <param name="isMateRead">True where the pressure of the other wheel of the axle was read.</param>
     /// <param name="actions">What is to be done to all tyres.</param>
     /// <param name="conditions">What the pressures were read in.</param>
     /// <param name="units">Units of the sentences.</param>
-    public static PressureLine Write(in TyreHeat tyre, LoadNeed need, bool isOther, bool isMateRead, IReadOnlyList<HeatAction> actions, in PressureConditions conditions, UnitSystem units)
+    public static PressureLine Write(in TyreHeat tyre, LoadNeed need, bool isOther, bool isForRoad, bool isMateRead, IReadOnlyList<HeatAction> actions, in PressureConditions conditions, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(need);
         ArgumentNullException.ThrowIfNull(actions);
@@ -36,6 +37,7 @@ public static class PressureSheet
             return line with { Text = $"Another tyre than was read: set what its maker and the car's papers state for this size, then read cold and hot.{least}" };
         }
 
+        if (isForRoad && need.PlateKpa is { } roadKpa && !(roadKpa < need.LeastColdKpa)) return line with { ColdKpa = roadKpa, Text = Prose.Write(units, $"On the road the car's plate comes first: {roadKpa:kPaUp} cold.") };
         if (tyre.Pressure is not { } pressure)
         {
             if (isMateRead) return line with { Text = "Its pressure was not read, that of the other wheel of the axle was: read it too before either is set." };

@@ -85,7 +85,7 @@ public sealed record TestPlan
 
     /// <summary>What counts as proof.</summary>
     public string Proof => (IsOnOtherTyres ? "Other tyres are put on: how fast rubber wears cannot be compared with the old ones, only the shoulders against the centre. " : "")
-        + "The change is shown where before-after says so of the telling tyre: the 90 % range of the shoulder against the centre, or of the rate, with what sessions vary, leaves 'as before' out. One quick lap, or how it feels, is none.";
+        + "It worked where the comparison of before and after says so of one of these tyres: the 90 % range of a shoulder against the centre, or of the wear by distance, leaves 'as before' out, with what sessions vary counted in. One quick lap, or how it feels, is no proof.";
 
     /// <summary>How much driving would show it, by the power calculation of before-after; where that cannot be told, what would tell it.</summary>
     public string Enough(UnitSystem units)

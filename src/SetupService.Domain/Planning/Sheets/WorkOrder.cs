@@ -126,6 +126,7 @@ public sealed class WorkOrder
         {
             SuspensionLayout.MacPhersonStrut => "Support the wheel carrier, undo the strut at the carrier, hold it and undo the top mount at the body last. Leave the nut of the damper's rod alone: it holds the spring.",
             SuspensionLayout.TwistBeam or SuspensionLayout.SemiTrailingArm => "Support the beam or arm with a jack, undo the dampers' lower ends and let it down slowly until the springs are loose; watch hoses and cables on the way.",
+            _ when Has(axle, PartKind.TopMount) => "Support the wheel carrier, undo the lower end of the unit, hold it and undo the top mount at the body last. Leave the nut of the damper's rod alone: it holds the spring.",
             _ => "Take spring and damper out. Where they are one unit, support the wheel carrier, undo the lower end, then the body end, and leave the nut of the damper's rod alone: it holds the spring. Where the spring stands by itself, hold it in a compressor or let the arm down slowly on a jack until it is loose.",
         };
     }
@@ -136,7 +137,7 @@ public sealed class WorkOrder
         {
             Add(
                 WorkStage.Renew, axle,
-                "Where spring and damper are one unit: hold the spring in a compressor made for it until both seats are free, only then undo the rod's nut. Exchange what the next steps name, put it together with the spring's ends against their stops and a new rod nut where the maker asks for one, and let the compressor go slowly. A workshop without the tool sends the unit to one that has it.",
+                $"{(Layout(axle) is SuspensionLayout.MacPhersonStrut || Has(axle, PartKind.TopMount) ? "Hold" : "Where spring and damper are one unit, hold")} the spring in a compressor made for it until both seats are free, only then undo the rod's nut. Exchange what the next steps name, put it together with the spring's ends against their stops and a new rod nut where the maker asks for one, and let the compressor go slowly. A workshop without the tool sends the unit to one that has it.",
                 Ids(axle, UnitKinds), Torques(axle, Fastener.DamperRod), [CommonCode]);
         }
 
@@ -163,7 +164,8 @@ public sealed class WorkOrder
         var bar = Has(axle, PartKind.AntiRollBar) ? " Both links of the bar hang without strain." : "";
         Add(
             WorkStage.Refit, axle, $"Put everything back in the opposite order, hoses and cables where they were, self-locking nuts new.{bar}{rubber}{brake} Mark each fastener once it has its torque.",
-            Ids(axle, [.. UnitKinds, .. ArmKinds, PartKind.Shim, PartKind.AntiRollBar, PartKind.Pad, PartKind.Disc]), Torques(axle, [.. fasteners]), ["steeringParts"]);
+            Ids(axle, [.. UnitKinds, .. ArmKinds, PartKind.Shim, PartKind.AntiRollBar, PartKind.Pad, PartKind.Disc]), Torques(axle, [.. fasteners]),
+            [.. HasUnit(axle) || HasArm(axle) || Has(axle, PartKind.AntiRollBar, PartKind.Shim) ? ["steeringParts"] : (string[])[], .. HasBrake(axle) ? ["brakes"] : (string[])[]]);
     }
 
     private void WheelsOn() => Add(
@@ -251,6 +253,7 @@ public sealed class WorkOrder
     {
         (true, false, false) => "the front wheels",
         (false, true, false) => "the rear wheels",
+        (false, false, true) => "the wheels that come off",
         _ => "all four wheels",
     };
 

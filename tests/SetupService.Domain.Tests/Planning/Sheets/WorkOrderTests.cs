@@ -69,7 +69,7 @@ public sealed class WorkOrderTests
         Assert.Contains(steps, step => step.Text.Contains("never by their hoses", StringComparison.Ordinal));
         Assert.Contains(steps, step => step.Stage == WorkStage.Refit && step.Text.Contains("until it is hard", StringComparison.Ordinal));
         Assert.Contains(steps, step => step.Stage == WorkStage.Check && step.Text.Contains("bed pads and discs in", StringComparison.Ordinal));
-        Assert.Contains(steps, step => step.Text.Contains("all four wheels", StringComparison.Ordinal));
+        Assert.Contains(steps, step => step.Text.Contains("the wheels that come off", StringComparison.Ordinal));
     }
 
     [Fact]
