@@ -5,8 +5,8 @@ namespace SetupService.Api.Host.OpenApi;
 
 /// <summary>
 /// Lays JSON out for people: what fits a line stands on one, everything else is opened a level at a time, each
-/// one space further in from the third level on: the two above open the document, and every line would begin with theirs. A
-/// member of a schema is then one line, and a difference between two editions is read member by member.
+/// one space further in from the members of a schema on: the four levels above open the document and each schema, and
+/// every line would begin with theirs. A member is then one line, and a difference between two editions is read member by member.
 /// </summary>
 internal static class CompactLayout
 {
@@ -14,7 +14,7 @@ internal static class CompactLayout
     private const int LineLength = 560;
 
     /// <summary>The levels that stand at the margin.</summary>
-    private const int LevelsAtMargin = 2;
+    private const int LevelsAtMargin = 4;
 
     /// <summary>Lays out a whole document.</summary>
     /// <param name="json">The document; its values keep their own text.</param>

@@ -123,6 +123,14 @@ internal static class NextCalls
         Call("/v1/handling/what-if", "what each part does in one turn, alone and together, with the ranges", "lateralG", "turn", "cornerRadiusM", "changes"),
         Call("/v1/handling/camber-target", "the camber's interval, and what it hangs on", "axle", "corners"),
         .. changesWheels ? (NextCallResponse[])[Call("/v1/fitment/car-check", "whether the wheels and tyres fit, check by check, with the room at each place", "front", "rear")] : [],
+        Call("/v1/plans/sheets", "how the package chosen is fitted, set and proven: the workshop's sheets", "chosen"),
+        Call("/v1/wear/before-after", "whether the change worked, from depths read before and after it", "before", "after"),
+    ];
+
+    public static readonly NextCallResponse[] AfterSheets =
+    [
+        Call("/v1/plans/sheets/page", "the same as a page to print, with the drawings and boxes to fill in"),
+        Call("/v1/wear/temperatures", "what the first hot readings say, and the next cold setting", "tyres"),
         Call("/v1/wear/before-after", "whether the change worked, from depths read before and after it", "before", "after"),
     ];
 

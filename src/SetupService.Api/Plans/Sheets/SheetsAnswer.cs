@@ -37,9 +37,6 @@ public sealed record PlanSheetsAnswer
     /// <summary>How to find out whether it worked.</summary>
     public required TestPlanResponse Test { get; init; }
 
-    /// <summary>The calls that usually follow.</summary>
-    public required NextCallResponse[] Next { get; init; }
-
     /// <summary>What is not told, and why.</summary>
     public required UnknownResponse[] Unknown { get; init; }
 
@@ -50,6 +47,9 @@ public sealed record PlanSheetsAnswer
     /// <summary>Edition of model and tables.</summary>
     [Sample("2026.11")]
     public required string Edition { get; init; }
+
+    /// <summary>The calls that usually follow.</summary>
+    public required NextCallResponse[] Next { get; init; }
 
     /// <summary>What was used although nobody gave it.</summary>
     public required AssumptionResponse[] Assumptions { get; init; }
@@ -89,7 +89,7 @@ public sealed record WorkOrderResponse
     [Sample("spring compressor made for these springs, checked before use, or a workshop that has one")]
     public required string[] Tools { get; init; }
 
-    /// <summary>Labour, less what shared strip-downs save; an alignment is not in it.</summary>
+    /// <summary>Labour, less what shared strip-downs save; the alignment's is not in it.</summary>
     [Sample(3.0)]
     public required double LabourHours { get; init; }
 

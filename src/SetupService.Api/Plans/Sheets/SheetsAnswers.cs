@@ -34,7 +34,7 @@ internal static class SheetsAnswers
             {
                 Parts = [.. sheet.Work.Parts.Select(one => one.Part.Id)],
                 IsRecommendation = sheet.Planned is not null,
-                Cost = new() { Amount = package.Package.Cost.Total, Currency = plan.Inputs.Currency, LabourHours = package.Package.Cost.LabourHours, SavedHours = package.Package.Cost.SavedHours },
+                Cost = new() { Amount = package.Package.Cost.Total, Currency = plan.Inputs.Currency, LabourHours = package.Package.Cost.LabourHours, SavedHours = package.Package.Cost.SavedHours, Alignment = package.Package.Cost.Alignment },
                 Settings = [.. package.Evaluated.Settings.Select(PlanAnswers.Setting)],
                 Doubts = [.. package.Doubts.Select(one => PlanAnswers.Rejection([.. sheet.Work.Parts.Select(part => part.Part.Id)], one))],
             },
@@ -56,14 +56,10 @@ internal static class SheetsAnswers
             Fit = [.. sheet.Fits().Select(fit => new SheetFitResponse { Axle = fit.Axle.Axle, Check = fit.Check.ToAnswer(units, CheckDetail.Full, Changed(fit.Axle.Axle)) })],
             Tyres = [.. Wheels.Select(at => Tyre(sheet, at))],
             Test = ToResponse(test, package, units),
-            Next =
-            [
-                new() { Path = "/v1/wear/before-after", Why = "whether the change worked, from depths read before and after it", Adds = ["before", "after"] },
-                new() { Path = "/v1/wear/temperatures", Why = "what the first hot readings say, and the next cold setting", Adds = ["tyres"] },
-            ],
             Unknown = [],
             Method = "plan-sheets",
             Edition = Edition.Current,
+            Next = NextCalls.AfterSheets,
             Assumptions = [.. Own(sheet), .. PlanAnswers.Assumptions(plan)],
             Cautions = CautionResponse.From(Cautions(sheet, steps)),
         };

@@ -6,10 +6,10 @@ using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Pages;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
+using SetupService.Api.Http.Work;
 using SetupService.Api.Wear;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cornering;
-using SetupService.Domain.Numerics;
 using SetupService.Domain.Planning;
 using SetupService.Domain.Planning.Sheets;
 using SetupService.Domain.Suspension;
@@ -22,6 +22,7 @@ internal static class SheetsEndpoint
     public static void MapSheets(this RouteGroupBuilder group)
     {
         group.MapPost("/plans/sheets", Sheets)
+            .WithWork()
             .WithQuery(QueryParameters.Units)
             .WithExample("plan-sheets")
             .WithProblems(ProblemTypes.NotComputable)
@@ -29,6 +30,7 @@ internal static class SheetsEndpoint
             .WithSummary("How is the package fitted, set and proven?")
             .WithDescription("Work order, alignment sheet, pressures, fit, tyre record and test plan of the parts chosen. Takes the body of the plan and what is chosen; torques are the caller's own or 'maker's figure'.");
         group.MapPost("/plans/sheets/page", Page)
+            .WithWork()
             .WithQuery(QueryParameters.Units)
             .WithExample("plan-sheets")
             .WithProblems(ProblemTypes.NotComputable)
@@ -38,16 +40,16 @@ internal static class SheetsEndpoint
     }
 
     private static Results<Answer<PlanSheetsAnswer>, Problem> Sheets(
-        Body<PlanSheetsRequest> body, JsonContract contract, QueryReader query, TimeProvider clock, CancellationToken cancellation)
+        Body<PlanSheetsRequest> body, JsonContract contract, QueryReader query, TimeProvider clock, RequestWork work)
     {
-        var problem = SheetedPlan.Compute(body, contract, query.Units, clock, cancellation, out var plan);
+        var problem = SheetedPlan.Compute(body, contract, query.Units, clock, work, out var plan);
         return plan is not null ? new Answer<PlanSheetsAnswer>(SheetsAnswers.Create(plan)) : problem!;
     }
 
     private static Results<PageAnswer, Problem> Page(
-        Body<PlanSheetsRequest> body, JsonContract contract, QueryReader query, TimeProvider clock, CancellationToken cancellation)
+        Body<PlanSheetsRequest> body, JsonContract contract, QueryReader query, TimeProvider clock, RequestWork work)
     {
-        var problem = SheetedPlan.Compute(body, contract, query.Units, clock, cancellation, out var plan);
+        var problem = SheetedPlan.Compute(body, contract, query.Units, clock, work, out var plan);
         return plan is not null ? new PageAnswer(SheetPage.Write(plan), SheetStyle.Policy) : problem!;
     }
 }
@@ -73,7 +75,7 @@ internal sealed record SheetedPlan
 
     /// <summary>Works the package out; null with the problem where there is none.</summary>
     public static Problem? Compute(
-        Body<PlanSheetsRequest> body, JsonContract contract, UnitSystem units, TimeProvider clock, CancellationToken cancellation, out SheetedPlan? sheeted)
+        Body<PlanSheetsRequest> body, JsonContract contract, UnitSystem units, TimeProvider clock, RequestWork work, out SheetedPlan? sheeted)
     {
         sheeted = null;
         if (body.Value is not { } request) return body.Problem!;
@@ -85,15 +87,15 @@ internal sealed record SheetedPlan
         JudgedPackage package;
         if (request.Chosen is { } chosen)
         {
-            if (!SheetsMapper.Choose(chosen, changes.Parts, request.LabourPerHour?.Amount).TryGet(out var parts, out refusal)) return body.Refuse(refusal);
-            if (PreparedPlan.Compute(request, inputs, changes, stated, units, clock, WorkBudget.Generous(cancellation), cancellation, out prepared) is { } unready) return unready;
+            if (!SheetsMapper.Choose(chosen, changes.Parts, PlanMapper.Prices(request)).TryGet(out var parts, out refusal)) return body.Refuse(refusal);
+            if (PreparedPlan.Compute(request, inputs, changes, stated, units, clock, work, out prepared) is { } unready) return unready;
             package = prepared!.Judge(prepared.Packages.Evaluate([parts])[0]);
-            cancellation.ThrowIfCancellationRequested();
+            work.Cancellation.ThrowIfCancellationRequested();
             if (SheetProblems.Against(prepared, package) is { } refused) return refused;
         }
         else
         {
-            if (PlannedCar.Compute(request, inputs, changes, stated, units, clock, cancellation, out planned) is { } unplanned) return unplanned;
+            if (PlannedCar.Compute(request, inputs, changes, stated, units, clock, work, out planned) is { } unplanned) return unplanned;
             if (planned!.Result.Recommended is not { } best) return SheetProblems.NoneRecommended();
             (prepared, package) = (planned.Prepared, best);
         }

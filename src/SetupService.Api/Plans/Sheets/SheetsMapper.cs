@@ -19,8 +19,8 @@ internal static class SheetsMapper
     /// <summary>The chosen parts as a package; refused where they leave out what one needs, or exclude each other.</summary>
     /// <param name="chosen">Their ids, each of a part on offer.</param>
     /// <param name="parts">The parts on offer, with what they exclude by their changes.</param>
-    /// <param name="labourPerHour">What an hour of labour costs; null = it is not in the cost.</param>
-    public static MapResult<PartPackage> Choose(string[] chosen, IReadOnlyList<OfferedPart> parts, double? labourPerHour)
+    /// <param name="prices">What labour and an alignment cost.</param>
+    public static MapResult<PartPackage> Choose(string[] chosen, IReadOnlyList<OfferedPart> parts, in PackagePrices prices)
     {
         var places = chosen.Select(id => Place(parts, id)).ToArray();
         var set = places.Aggregate(0UL, (all, place) => all | (1UL << place));
@@ -35,7 +35,7 @@ internal static class SheetsMapper
                 faults.Add(Fault.At(At(i), FaultCodes.Inconsistent, $"{TokenText.Quote(chosen[i])} cannot be fitted beside {TokenText.Quote(parts[other].Id)}: they exclude each other, or set the same member of the car differently."));
         }
 
-        return Refusal.From(faults) is { } refusal ? refusal : new PartPackage(set, PackageSearch.Cost(parts, set, labourPerHour));
+        return Refusal.From(faults) is { } refusal ? refusal : new PartPackage(set, PackageSearch.Cost(parts, set, prices));
     }
 
     /// <summary>The caller's own torques.</summary>
