@@ -149,7 +149,9 @@ public sealed class TemperaturesCallTests(ServiceFixture fixture) : IClassFixtur
     [Fact]
     public async Task A_late_reading_is_told_and_not_judged()
     {
-        var tread = (await Answer(One("""{"position":"rearRight","temperatureC":{"outer":80,"centre":95,"inner":99},"temperatureBy":"probe","secondsAfterLap":150}""", "\"airTemperatureC\":20"))).GetProperty("tyres")[0].GetProperty("tread");
+        var answer = await Answer(One("""{"position":"rearRight","temperatureC":{"outer":80,"centre":95,"inner":99},"temperatureBy":"probe","secondsAfterLap":150}""", "\"airTemperatureC\":20"));
+        var tread = answer.GetProperty("tyres")[0].GetProperty("tread");
+        Assert.Contains(answer.GetProperty("unknown").EnumerateArray(), one => one.GetProperty("id").GetString() == "findings" && one.GetProperty("reason").GetString()!.StartsWith("rear right: it was read more than ", StringComparison.Ordinal));
 
         Assert.Equal(-19, tread.GetProperty("outerLessInnerC").GetProperty("value").GetDouble());
         Assert.All(tread.GetProperty("findings").EnumerateArray(), one => Assert.Equal("unknown", one.GetProperty("verdict").GetString()));

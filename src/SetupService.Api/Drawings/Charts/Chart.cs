@@ -43,8 +43,11 @@ public sealed record ChartAxis(string Name, string Unit)
 /// <param name="Series">The lines in it.</param>
 public sealed record ChartPanel(string Name, string Unit, IReadOnlyList<ChartSeries> Series)
 {
-    /// <summary>What the sign says, "positive = toe-in"; null where that goes without saying.</summary>
+    /// <summary>What the sign says, "positive = toe-in", or what the line comes to, "70 laps left"; null where that goes without saying.</summary>
     public string? Signs { get; init; }
+
+    /// <summary>Whether the value at zero of the shared axis stands over the panel.</summary>
+    public bool TellsZero { get; init; } = true;
 
     /// <summary>Values that differ by less than this, in the panel's unit, are drawn as a level line.</summary>
     public double LeastSpan { get; init; } = 0.01;

@@ -27,7 +27,7 @@ internal static class ChartWords
     /// <summary>The value at zero, where the panel is about one line; null where there is none.</summary>
     public static string? AtZero(PanelView panel, ChartView view)
     {
-        if (panel.Subject is not { } subject) return null;
+        if (panel.Subject is not { } subject || !panel.Panel.TellsZero) return null;
         foreach (var point in subject.Points)
         {
             if (!point.HasValue || Math.Abs(point.X) > ZeroShare * view.Across.Span) continue;

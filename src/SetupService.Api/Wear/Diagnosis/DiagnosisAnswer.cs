@@ -143,12 +143,6 @@ public sealed record AxleWearResponse
     [Sample("front")]
     public required CarAxle Axle { get; init; }
 
-    /// <summary>By how much the static camber is less negative than what keeps the outer tread flat in its bends, as the wear model alone has it; advice follows `axles`.</summary>
-    public required UncertaintyResponse CamberShortDeg { get; init; }
-
-    /// <summary>The same before the treads were looked at: by the cornering model alone.</summary>
-    public required UncertaintyResponse CamberShortBeforehandDeg { get; init; }
-
     /// <summary>Mean wear of a thousand kilometres of road.</summary>
     public required UncertaintyResponse WearPer1000KmMm { get; init; }
 
@@ -159,7 +153,7 @@ public sealed record AxleWearResponse
     [Sample(6)]
     public required int DepthsLearnedFromCount { get; init; }
 
-    /// <summary>What a camber set by that much would do at the same use.</summary>
+    /// <summary>What a camber set by `axles…camberShortDeg.together` at once would do at the same use.</summary>
     public required CamberEffectResponse? WithCamberSet { get; init; }
 
     /// <summary>The camber within 5° with which the axle's fastest-worn place lasts longest.</summary>

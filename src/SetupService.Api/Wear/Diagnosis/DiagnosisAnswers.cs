@@ -91,12 +91,10 @@ internal static class DiagnosisAnswers
         return new AxleWearResponse
         {
             Axle = learned.Axle.Axle,
-            CamberShortDeg = UncertaintyResponse.From(learned.CamberShortDeg),
-            CamberShortBeforehandDeg = UncertaintyResponse.From(learned.Axle.CamberShortDeg),
             WearPer1000KmMm = FromLogarithm(learned.Parameter(TreadWearParameters.Road), 1),
             WearPerLapMm = FromLogarithm(learned.Parameter(TreadWearParameters.Track), lapKm / 1000),
             DepthsLearnedFromCount = learned.ReadingCount,
-            WithCamberSet = learned.HasUse ? Effect(learned, -learned.CamberShortDeg.Value) : null,
+            WithCamberSet = learned.HasUse && car.Study.ShortAt(learned.Axle.Axle).Together is { } shortDeg ? Effect(learned, -shortDeg.Value) : null,
             LongestLife = learned.HasUse ? Effect(learned, learned.LongestLifeChangeDeg()) : null,
         };
     }

@@ -40,7 +40,7 @@ internal static class ForecastChart
         return ChartDrawing.Draw(new Chart
         {
             Heading = car.Tyres.Count == 1 ? "Tread depth and how long it lasts" : "Tread depth and how long it lasts, where each tyre ends first",
-            Lines = [ForecastWords.Summary(car, units)],
+            Lines = [ForecastWords.Lead(car, units)],
             Across = isTrack ? new ChartAxis(hasRoad ? "laps, road in proportion" : "laps", "") : new ChartAxis("road", units == UnitSystem.Us ? "miles" : "km"),
             Panels = panels,
             Notes = [.. Notes(car, units)],
@@ -75,7 +75,7 @@ internal static class ForecastChart
             var dots = new ChartSeries("readings", [.. readings.Select(one => Dot(one, place))]) { IsJoined = false, IsMain = false };
             List<ChartSeries> series = forecast.Fit is { } fit ? [Line(fit, place), dots] : [dots];
             series.Add(Limit());
-            return new(zone, _unit, series) { LeastSpan = 0.5 / _mm };
+            return new(zone, _unit, series) { LeastSpan = 0.5 / _mm, TellsZero = false, Signs = Left(place) };
         }
 
         private ChartPoint Dot(in DepthReading reading, TreadPlace place) => new(
@@ -98,8 +98,12 @@ internal static class ForecastChart
         private ChartSeries Limit()
         {
             var (from, to) = (Where(-1), Where(forecast.Fit is null ? 0 : Last));
-            return new("limit", [.. Enumerable.Range(0, LimitPoints).Select(i => new ChartPoint(from + ((to - from) * i / (LimitPoints - 1)), forecast.LimitDepthMm / _mm))]) { IsMain = false };
+            return new(Prose.Write(units, $"limit {forecast.LimitDepthMm:tread}"), [.. Enumerable.Range(0, LimitPoints).Select(i => new ChartPoint(from + ((to - from) * i / (LimitPoints - 1)), forecast.LimitDepthMm / _mm))]) { IsMain = false };
         }
+
+        private string? Left(TreadPlace place) => forecast.Zones.At(place) is { MixesLeft: { IsBounded: true, Value: { } left } }
+            ? $"{ForecastUnits.MainUse(units, forecast.Mix, left)} left"
+            : null;
 
         private double Where(double mixes) => isTrack
             ? readings[^1].TrackLaps + (mixes * forecast.Mix.TrackLaps)

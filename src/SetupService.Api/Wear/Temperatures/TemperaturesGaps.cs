@@ -1,5 +1,6 @@
 using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
+using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Pressures;
 using SetupService.Domain.Wear.Temperatures;
@@ -43,7 +44,7 @@ internal static class TemperaturesGaps
             gaps.Add(missing.Count > 0 ? Lacking(output + "/atLapEndC", missing) : Gap(output + "/atLapEndC", reading.IsTooLate ? TooLate() : "a place of the tread reads colder than the air, so it has not cooled towards it"));
         }
 
-        if (reading.IsTooLate) gaps.Add(Gap("findings", TooLate()));
+        if (reading.IsTooLate) gaps.Add(Gap("findings", $"{CorneringWords.Name(readings.Request.Tyres[index].Position)}: {TooLate()}"));
         if (reading.WindowC is null) gaps.Add(Gap(FormattableString.Invariant($"{output}/findings/{(int)TreadAspect.MeanInWindow}/rangeC"), Needs.Describe([input + "/temperatureWindowC"]), input + "/temperatureWindowC"));
     }
 

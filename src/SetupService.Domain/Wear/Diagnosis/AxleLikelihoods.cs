@@ -2,13 +2,13 @@ namespace SetupService.Domain.Wear.Diagnosis;
 
 /// <summary>
 /// How likely an axle's signs and marks are under a combination of causes. A combination is grown cause by cause: its state holds the log-likelihood, then each
-/// sign's mean, variance and log-likelihood, then each mark's chance to be missing, so that a cause costs only what it touches.
+/// sign's mean, variance and log-likelihood, then each mark's chance to be missing, and last that the outer edge was not dragged, so that a cause costs only what it touches.
 /// More of a sign never speaks against a cause that moves it that way: see <see cref="Inverse"/>.
 /// </summary>
 internal sealed class AxleLikelihoods
 {
     /// <summary>Length of a state.</summary>
-    public const int StateLength = 1 + (3 * AxleSigns.SignCount) + AxleSigns.MarkCount;
+    public const int StateLength = 1 + (3 * AxleSigns.SignCount) + AxleSigns.MarkCount + 1;
 
     // Degrees of freedom of the signs' spread: readings and cars lie further out than a normal distribution has it.
     private const double Freedom = 7;
@@ -31,6 +31,14 @@ internal sealed class AxleLikelihoods
     private const int Logs = Variances + AxleSigns.SignCount;
     private const int Misses = Logs + AxleSigns.SignCount;
 
+    // Behind the marks, what makes two of them and is not read itself.
+    private const int Edge = AxleSigns.MarkCount;
+    private const int Grains = (int)WearMark.ShoulderGraining;
+    private const int Past = (int)WearMark.WornPastShoulder;
+
+    // Edges are hardly dragged where nobody drives on a track: so much as often; judgement.
+    private const double DraggedOnRoad = 0.25;
+
     private static readonly SignShift[][] ShiftsByCause = Shifts();
     private static readonly MarkEffect[][] ChancesByCause = Chances();
     private static readonly MarkEffect[] LeakedMarks = EffectsOf(WearCause.Normal);
@@ -44,13 +52,16 @@ internal sealed class AxleLikelihoods
     private readonly bool?[] _marks = new bool?[AxleSigns.MarkCount];
     private readonly Effect[][] _allEffects = new Effect[AxlePosterior.CauseCount][];
     private readonly Effect[][] _seenEffects = new Effect[AxlePosterior.CauseCount][];
+    private readonly MarkEffect[][] _allChances = new MarkEffect[AxlePosterior.CauseCount][];
     private readonly MarkEffect[][] _seenChances = new MarkEffect[AxlePosterior.CauseCount][];
+    private readonly double _dragged;
     private readonly double _trackShare;
     private readonly double _leakOfMoved;
 
     public AxleLikelihoods(AxleSigns signs, AxleSetting setting)
     {
         _trackShare = setting.Track.Value;
+        _dragged = DraggedOnRoad + ((1 - DraggedOnRoad) * setting.Track.SeesTrack);
 
         _leakOfMoved = signs.ElsewhereShare is { } elsewhere ? Math.Max(LeastLeakOfMoved, LeakOfMoved * (1 - elsewhere) * Math.Sqrt(1 - elsewhere)) : 1;
         for (var sign = 0; sign < AxleSigns.SignCount; sign++)
@@ -75,13 +86,22 @@ internal sealed class AxleLikelihoods
             _allEffects[cause] = UseShifts(ShiftsByCause[cause]);
             if (cause == (int)WearCause.SideDifference && IsRead((int)WearSign.CamberDifference)) TellAcrossByCamber(_allEffects[cause]);
             _seenEffects[cause] = Array.FindAll(_allEffects[cause], effect => IsRead(effect.Sign));
-            _seenChances[cause] = Array.FindAll(ChancesByCause[cause], chance => _marks[chance.Mark] is not null);
+            _allChances[cause] = Array.ConvertAll(ChancesByCause[cause], chance => chance.Mark == Edge ? chance with { Miss = 1 - (_dragged * (1 - chance.Miss)) } : chance);
+            _seenChances[cause] = Array.FindAll(_allChances[cause], chance => chance.Mark == Edge ? IsEdgeSeen : _marks[chance.Mark] is not null);
         }
     }
 
-    /// <summary>True where both shoulders are worn more than the centre and nobody read a pressure: hard cornering does that too.</summary>
-    private bool IsUntoldCornering(int sign) =>
-        sign == (int)WearSign.CrownDifference && !IsRead((int)WearSign.PressureDeviation) && _values[sign] < _baseMeans[sign];
+    /// <summary>How many times as likely a sign makes a cause at most where both shoulders work more than the centre and nobody read a pressure: hard cornering does that too.</summary>
+    private double MostTimesOfCornering(int sign)
+    {
+        if (IsRead((int)WearSign.PressureDeviation) || !(_values[sign] < _baseMeans[sign])) return double.PositiveInfinity;
+        return (WearSign)sign switch
+        {
+            WearSign.CrownDifference => WearTable.MostTimesWithoutPressure,
+            WearSign.CrownTemperatureDifference => WearTable.MostTimesOfHeatWithoutPressure,
+            _ => double.PositiveInfinity,
+        };
+    }
 
     /// <summary>The state without any cause.</summary>
     public void Start(Span<double> state)
@@ -95,10 +115,15 @@ internal sealed class AxleLikelihoods
             state[0] += state[Logs + sign];
         }
 
-        state.Slice(Misses, AxleSigns.MarkCount).Fill(1);
-        foreach (var leak in LeakedMarks) state[Misses + leak.Mark] *= leak.Miss;
+        state.Slice(Misses, AxleSigns.MarkCount + 1).Fill(1);
+        foreach (var leak in LeakedMarks) state[Misses + leak.Mark] *= leak.Mark == Edge ? 1 - (_dragged * (1 - leak.Miss)) : leak.Miss;
         state[Misses + (int)WearMark.MovedOrTurned] = 1 - (_leakOfMoved * (1 - state[Misses + (int)WearMark.MovedOrTurned]));
-        for (var mark = 0; mark < AxleSigns.MarkCount; mark++) state[0] += MarkLogLikelihood(mark, state[Misses + mark]);
+        for (var mark = 0; mark < AxleSigns.MarkCount; mark++)
+        {
+            if (!IsOfEdge(mark)) state[0] += MarkLogLikelihood(mark, state[Misses + mark]);
+        }
+
+        state[0] += Math.Log(EdgeMarks(state[Misses + Grains], state[Misses + Past], state[Misses + Edge]));
     }
 
     /// <summary>The state with one cause more, as far as signs and marks were read.</summary>
@@ -107,7 +132,7 @@ internal sealed class AxleLikelihoods
     /// <summary>Only the log-likelihood with one cause more, which nothing is added to any more: what it touches is multiplied up, for one logarithm.</summary>
     public double LogWith(ReadOnlySpan<double> state, int cause)
     {
-        var (logs, signs, marks) = (0.0, 1.0, 1.0);
+        var (logs, signs, marks, edge) = (0.0, 1.0, 1.0, (Grains: 1.0, Past: 1.0, Missed: 1.0));
         foreach (var effect in _seenEffects[cause])
         {
             signs *= Inverse(effect.Sign, state[Means + effect.Sign] + effect.Mean, state[Variances + effect.Sign] + effect.Variance);
@@ -117,7 +142,16 @@ internal sealed class AxleLikelihoods
         foreach (var chance in _seenChances[cause])
         {
             var miss = state[Misses + chance.Mark];
-            marks *= _marks[chance.Mark] is true ? (1 - (miss * chance.Miss)) / (1 - miss) : chance.Miss;
+            if (chance.Mark == Grains) edge.Grains = chance.Miss;
+            else if (chance.Mark == Past) edge.Past = chance.Miss;
+            else if (chance.Mark == Edge) edge.Missed = chance.Miss;
+            else marks *= _marks[chance.Mark] is true ? (1 - (miss * chance.Miss)) / (1 - miss) : chance.Miss;
+        }
+
+        if (edge != (1, 1, 1))
+        {
+            var (grains, past, missed) = (state[Misses + Grains], state[Misses + Past], state[Misses + Edge]);
+            marks *= EdgeMarks(grains * edge.Grains, past * edge.Past, missed * edge.Missed) / EdgeMarks(grains, past, missed);
         }
 
         // A reading so far out that the product overflows makes the combination impossible.
@@ -133,7 +167,7 @@ internal sealed class AxleLikelihoods
         {
             if ((mask & (1 << cause)) == 0) continue;
             state.CopyTo(before);
-            Add(before, _allEffects[cause], ChancesByCause[cause], state);
+            Add(before, _allEffects[cause], _allChances[cause], state);
         }
     }
 
@@ -142,13 +176,21 @@ internal sealed class AxleLikelihoods
         (state[Means + (int)sign], state[Variances + (int)sign]);
 
     /// <summary>The chance of a mark in a state.</summary>
-    public static double Chance(ReadOnlySpan<double> state, WearMark mark) => 1 - state[Misses + (int)mark];
+    public static double Chance(ReadOnlySpan<double> state, WearMark mark) =>
+        1 - (state[Misses + (int)mark] * (1 - (ByEdge((int)mark) * (1 - state[Misses + Edge]))));
 
     /// <summary>Log-likelihood of a sign in a state; 0 where it is not known.</summary>
     public static double LogLikelihood(ReadOnlySpan<double> state, WearSign sign) => state[Logs + (int)sign];
 
-    /// <summary>Log-likelihood of a mark in a state; 0 where it is not known.</summary>
-    public double LogLikelihood(ReadOnlySpan<double> state, WearMark mark) => MarkLogLikelihood((int)mark, state[Misses + (int)mark]);
+    /// <summary>Log-likelihood of a mark in a state; 0 where it is not known. Of two that one dragged edge makes each has half of what both tell together.</summary>
+    public double LogLikelihood(ReadOnlySpan<double> state, WearMark mark)
+    {
+        var alone = MarkLogLikelihood((int)mark, 1 - Chance(state, mark));
+        if (!IsOfEdge((int)mark) || _marks[(int)mark] is null) return alone;
+        var other = (int)mark == Grains ? WearMark.WornPastShoulder : WearMark.ShoulderGraining;
+        var both = Math.Log(EdgeMarks(state[Misses + Grains], state[Misses + Past], state[Misses + Edge]));
+        return (alone + both - MarkLogLikelihood((int)other, 1 - Chance(state, other))) / 2;
+    }
 
     private void Add(ReadOnlySpan<double> state, Effect[] effects, MarkEffect[] chances, Span<double> more)
     {
@@ -164,12 +206,16 @@ internal sealed class AxleLikelihoods
             more[Logs + sign] = log;
         }
 
+        var edge = EdgeMarks(state[Misses + Grains], state[Misses + Past], state[Misses + Edge]);
         foreach (var chance in chances)
         {
             var miss = more[Misses + chance.Mark];
-            more[0] += MarkLogLikelihood(chance.Mark, miss * chance.Miss) - MarkLogLikelihood(chance.Mark, miss);
+            if (chance.Mark != Edge && !IsOfEdge(chance.Mark)) more[0] += MarkLogLikelihood(chance.Mark, miss * chance.Miss) - MarkLogLikelihood(chance.Mark, miss);
             more[Misses + chance.Mark] = miss * chance.Miss;
         }
+
+        var edgeWith = EdgeMarks(more[Misses + Grains], more[Misses + Past], more[Misses + Edge]);
+        if (edgeWith != edge) more[0] += Math.Log(edgeWith / edge);
     }
 
     private bool IsRead(int sign) => !double.IsNaN(_values[sign]);
@@ -201,7 +247,7 @@ internal sealed class AxleLikelihoods
     /// </summary>
     private double Saturate(int sign, double ratio)
     {
-        if (ratio < 1 && IsUntoldCornering(sign)) ratio += (1 - ratio) / (WearTable.MostTimesWithoutPressure * WearTable.MostTimesWithoutPressure);
+        if (ratio < 1 && MostTimesOfCornering(sign) is var most) ratio += (1 - ratio) / (most * most);
         return _baseInverses[sign] * ((ratio + _leastInverses[sign]) / (1 + (_leastInverses[sign] * ratio)));
     }
 
@@ -231,6 +277,25 @@ internal sealed class AxleLikelihoods
         _errors[(int)WearSign.CrownDifference] += open * ofWheel * ofWheel;
         _errors[(int)WearSign.CrownDifferenceAcrossAxle] += open * across * across;
         _errors[(int)WearSign.SideWearRatio] += SideByShoulderSpread * SideByShoulderSpread * across * across;
+    }
+
+    /// <summary>True where a mark that a dragged edge makes was looked for.</summary>
+    private bool IsEdgeSeen => _marks[Grains] is not null || _marks[Past] is not null;
+
+    private static bool IsOfEdge(int mark) => mark is Grains or Past;
+
+    private static double ByEdge(int mark) => mark switch { Grains => WearTable.GrainsOnDraggedEdge, Past => WearTable.PastDraggedEdge, _ => 0 };
+
+    /// <summary>How likely what was found at the outer edge is: it was dragged in bends, which shows in either mark, or was not.</summary>
+    /// <param name="grains">How likely nothing else makes grains.</param>
+    /// <param name="past">How likely nothing else wears past the shoulder.</param>
+    /// <param name="missed">How likely the edge was not dragged.</param>
+    private double EdgeMarks(double grains, double past, double missed)
+    {
+        var dragged = Found(Grains, grains * (1 - WearTable.GrainsOnDraggedEdge)) * Found(Past, past * (1 - WearTable.PastDraggedEdge));
+        return ((1 - missed) * dragged) + (missed * Found(Grains, grains) * Found(Past, past));
+
+        double Found(int mark, double miss) => _marks[mark] switch { true => 1 - miss, false => miss, null => 1 };
     }
 
     private double MarkLogLikelihood(int mark, double miss) => _marks[mark] switch
@@ -278,7 +343,10 @@ internal sealed class AxleLikelihoods
     }
 
     private static MarkEffect[] EffectsOf(WearCause cause) =>
-        [.. WearTable.Marks.Where(mark => mark.Cause == cause).Select(mark => new MarkEffect((int)mark.Mark, 1 - mark.Probability))];
+        [
+            .. WearTable.Marks.Where(mark => mark.Cause == cause).Select(mark => new MarkEffect((int)mark.Mark, 1 - mark.Probability)),
+            .. WearTable.DraggedEdge.Where(edge => edge.Cause == cause).Select(edge => new MarkEffect(Edge, 1 - edge.Probability)),
+        ];
 
     private readonly record struct Effect(int Sign, double Mean, double Variance);
 

@@ -20,6 +20,8 @@ internal sealed record AxleSetting(CarAxle Axle, TrackShare Track, DrivenAxle? D
     {
         var chance = Axle == CarAxle.Front ? prior.Front : prior.Rear;
         chance *= Track.SeesTrack + ((1 - Track.SeesTrack) * prior.RoadOnly);
+        if (prior.Cause == WearCause.LowNegativeCamber && Axle == CarAxle.Rear) chance *= 1 - (WearTable.RearCamberByTrackShare * (1 - Track.Value));
+        if (prior.Cause == WearCause.LowNegativeCamber) chance *= WearTable.LowCamberByDrive(IsDriven, Driven is DrivenAxle.Both);
         if (prior.IsOfDrive) chance *= IsDriven switch { true => 1, false => 0, null => 0.5 };
         return chance;
     }
@@ -31,19 +33,30 @@ internal sealed record AxleSetting(CarAxle Axle, TrackShare Track, DrivenAxle? D
     {
         var (sees, share) = (Track.SeesTrack, Track.Value);
         var mean = baseline.Mean + (sees * baseline.OfTrack);
-        if (baseline.Sign == WearSign.AxleWearRatio) mean += Axle == CarAxle.Front ? WearTable.FrontByRear(Driven) : -WearTable.FrontByRear(Driven);
-        if (baseline.Sign == WearSign.ToeSet) mean += Axle == CarAxle.Front ? -WearTable.ToeRearByFrontDeg / 2 : WearTable.ToeRearByFrontDeg / 2;
+        mean += (Axle == CarAxle.Front ? 1 : -1) * FrontByRear(baseline.Sign);
         var ofShare = ((share * share) + (Track.Spread * Track.Spread)) * baseline.TrackSpread * baseline.TrackSpread;
         var own = (baseline.Spread * baseline.Spread) + ofShare + (sees * (1 - sees) * baseline.OfTrack * baseline.OfTrack);
         var shared = (baseline.Shared * baseline.Shared) + (((share * share) + (Track.Spread * Track.Spread)) * baseline.SharedOfTrack * baseline.SharedOfTrack);
         if (shared == 0 || other is not { } read) return (mean, own + shared);
+        var ofOtherMean = mean - (2 * (Axle == CarAxle.Front ? 1 : -1) * FrontByRear(baseline.Sign));
 
         // The other axle tells the shared part, as far as its own scatter and gauge let it; a fault of its own does not count for more than twice all that is ordinary.
         var ofOther = shared + own + (read.StandardError * read.StandardError);
         var most = MostOrdinary * Math.Sqrt(ofOther);
         var gain = shared / ofOther;
-        return (mean + (gain * Math.Clamp(read.Value - mean, -most, most)), own + (shared * (1 - gain)));
+        return (mean + (gain * Math.Clamp(read.Value - ofOtherMean, -most, most)), own + (shared * (1 - gain)));
     }
+
+    /// <summary>By how much a sign of a sound front axle is above the mean of both.</summary>
+    private double FrontByRear(WearSign sign) => sign switch
+    {
+        WearSign.AxleWearRatio => WearTable.FrontByRear(Driven),
+        WearSign.ToeSet => -WearTable.ToeRearByFrontDeg / 2,
+        WearSign.ShoulderDifference => WearTable.ShoulderFrontByRear / 2,
+        WearSign.ShoulderTemperatureDifference => WearTable.ShoulderTemperatureFrontByRearC / 2,
+        WearSign.CamberSet => WearTable.CamberFrontByRearDeg / 2,
+        _ => 0,
+    };
 
     private bool? IsDriven => Driven switch
     {

@@ -99,11 +99,12 @@ internal static class EvidenceExtractor
         var (left, right) = (axle.Left, axle.Right);
         signs[WearSign.ToeSet] = Mean(Set(left.ToeDeg, ToeErrorDeg), Set(right.ToeDeg, ToeErrorDeg));
 
-        // A cornering model knows more than the bare angle does. The tread speaks first: where the shoulders are worn evenly, neither of the two makes the camber too little.
+        // A cornering model knows more than the bare angle does. The tread speaks first: where the shoulders are worn evenly, neither of the two makes the camber too little;
+        // where the inner one is worn more, no model does.
         var (sign, read) = camberShortDeg is not null ? (WearSign.CamberShort, camberShortDeg) : (WearSign.CamberSet, Mean(Set(left.CamberDeg, CamberErrorDeg), Set(right.CamberDeg, CamberErrorDeg)));
         signs.IsCamberRead = read is not null;
-        var isEven = signs[WearSign.ShoulderDifference] is { } shoulders && EvenWear.IsEven(shoulders);
-        if (read is { } camber && !(isEven && camber.Value > setting.Baseline(WearTable.BaselineOf(sign)).Mean)) signs[sign] = camber;
+        var isRefuted = signs[WearSign.ShoulderDifference] is { } shoulders && (EvenWear.IsEven(shoulders) || (sign == WearSign.CamberShort && EvenWear.IsInnerWorn(shoulders)));
+        if (read is { } camber && !(isRefuted && camber.Value > setting.Baseline(WearTable.BaselineOf(sign)).Mean)) signs[sign] = camber;
 
         // Equal to the last digit means stated once for both sides, which says nothing about their difference.
         if (left.ToeDeg is { } leftToe && right.ToeDeg is { } rightToe && leftToe != rightToe)

@@ -28,6 +28,12 @@ public static class SignWords
         return sign switch
         {
             WearSign.ShoulderDifference when pct < Alike => $"{end}: both shoulders are worn equally",
+            WearSign.ShoulderDifferenceAcrossAxle when pct < Alike => $"{end}: both tyres are worn alike, outer shoulder against inner",
+            WearSign.CrownDifferenceAcrossAxle when pct < Alike => $"{end}: both tyres are worn alike, centre against shoulders",
+            WearSign.SideWearRatio when pct < Alike => $"{end}: both tyres have worn as much",
+            WearSign.AxleWearRatio when pct < Alike => $"{end}: worn as much as the other axle",
+            WearSign.PressureDeviation when Math.Abs(value) < Alike => $"{end}: pressure at its aim",
+            WearSign.PressureDifference when Math.Abs(value) < Alike => $"{end}: both tyres are as near to their aim",
             WearSign.CrownDifference when pct < CrownAlike => $"{end}: centre and shoulders are worn about equally",
             WearSign.ShoulderDifference when value >= 0 => Prose.Write(units, $"{end}: the outer shoulder is worn more than the inner one, by {pct:pct0} of the mean wear"),
             WearSign.ShoulderDifference => Prose.Write(units, $"{end}: the inner shoulder is worn more than the outer one, by {pct:pct0} of the mean wear"),

@@ -170,6 +170,8 @@ public sealed class WearDiagnosis
             if (bits[check] > bits[best]) best = check;
         }
 
+        // Depths come first: everything else is read beside them.
+        if (bits[(int)WearCheck.DepthsAcross] > 0 && Array.TrueForAll(Axles, axle => axle.Signs[WearSign.ShoulderDifference] is null)) best = (int)WearCheck.DepthsAcross;
         return bits[best] > 0 ? new((WearCheck)best, bits[best]) : new(WearCheck.NextSession, null);
     }
 }

@@ -44,6 +44,12 @@ public readonly record struct SignShift(WearCause Cause, WearSign Sign, double M
 /// <param name="Source">Where it comes from.</param>
 public readonly record struct MarkChance(WearCause Cause, WearMark Mark, double Probability, string Source);
 
+/// <summary>How likely a cause has the outer edge of a tread dragged in bends.</summary>
+/// <param name="Cause">The cause; <see cref="WearCause.Normal"/> = without any, on a car that sees the track.</param>
+/// <param name="Probability">The chance by that cause alone.</param>
+/// <param name="Source">Where it comes from.</param>
+public readonly record struct EdgeChance(WearCause Cause, double Probability, string Source);
+
 /// <summary>With which use an effect on wear grows.</summary>
 public enum UseShare
 {

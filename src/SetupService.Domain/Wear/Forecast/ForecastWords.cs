@@ -23,7 +23,7 @@ public static class ForecastWords
         if (first is not { Tread: { Ending: { } ending } tread }) return NothingEnds(car, units);
         var list = new List<string>
         {
-            Prose.Write(units, $"{Capital(first.Position)}: {Headline(tread, units)}"),
+            Lead(car, units),
             tread.Clock == WearClock.InProportion
                 ? "Road distance and laps always rose in the same proportion, so their wear cannot be separated; the life left is given for both together."
                 : Rates(tread, ending.Place, units),
@@ -33,6 +33,13 @@ public static class ForecastWords
         var unread = car.Tyres.Where(tyre => tyre.Tread.OfTyre == ForecastStatus.Unknown).Select(tyre => CorneringWords.Name(tyre.Position)).ToList();
         if (unread.Count > 0) list.Add($"No forecast for the {string.Join(" and the ", unread)}.");
         return string.Join(' ', list);
+    }
+
+    /// <summary>The tyre that is done first, and when.</summary>
+    public static string Lead(CarForecast car, UnitSystem units)
+    {
+        ArgumentNullException.ThrowIfNull(car);
+        return car.First() is { Tread.Ending: not null } first ? Prose.Write(units, $"{Capital(first.Position)}: {Headline(first.Tread, units)}") : NothingEnds(car, units);
     }
 
     /// <summary>Which zone ends the tyre and what is left; without a forecast what has worn so far and why there is none.</summary>

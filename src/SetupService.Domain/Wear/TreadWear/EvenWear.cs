@@ -23,6 +23,10 @@ public static class EvenWear
     public static bool IsEven(in Estimate difference) =>
         IsKnown(difference) && Math.Abs(difference.Value - Usual.Value) <= Uncertainty.StandardErrorsAtNinetyPct * Usual.StandardError;
 
+    /// <summary>True where the inner shoulder is known to be worn more than a sound car's use explains.</summary>
+    public static bool IsInnerWorn(in Estimate difference) =>
+        IsKnown(difference) && difference.Value < Usual.Value - (Uncertainty.StandardErrorsAtNinetyPct * Usual.StandardError);
+
     /// <summary>True where enough is worn, and read closely enough, to tell.</summary>
     public static bool IsKnown(in Estimate difference) => difference.StandardError <= SureEnough;
 

@@ -68,19 +68,23 @@ public sealed class DirectWeighingTests
     public void A_narrow_expectation_beside_a_wide_one_is_met(double share, double mean, double variance, double otherMean, double otherVariance, double bits) =>
         Assert.Equal(bits, ExpectedInformation.MutualInformation([share, 1 - share], [mean, otherMean], [variance, otherVariance]), 2e-4);
 
+    // Depths before anything else where none were read.
     [Fact]
     public void The_next_check_is_the_one_that_tells_most() => Cases.Sample(wear =>
     {
         var bits = new double[ExpectedInformation.CheckCount];
+        var isDepthRead = false;
         CarAxle[] looked = [.. Enum.GetValues<CarAxle>().Where(at => wear.Tyres.Count == 0 || wear.Tyres.Any(tyre => tyre.Axle == at))];
         foreach (var at in looked)
         {
             var (signs, posterior) = Weigh(wear, at, null);
             ExpectedInformation.Add(posterior, signs, bits);
+            isDepthRead |= signs[WearSign.ShoulderDifference] is not null;
         }
 
         var next = WearDiagnosis.Compute(wear).Next;
-        Assert.Equal(bits.Max() > 0 ? bits.Max() : null, next.ExpectedBits);
+        var most = isDepthRead || bits[(int)WearCheck.DepthsAcross] == 0 ? bits.Max() : bits[(int)WearCheck.DepthsAcross];
+        Assert.Equal(most > 0 ? most : null, next.ExpectedBits);
         if (next.ExpectedBits is { } told) Assert.Equal(told, bits[(int)next.Check]);
     });
 
@@ -105,6 +109,12 @@ public sealed class DirectWeighingTests
             var sees = place.Share.SeesTrack;
             var ofDrive = !row.IsOfDrive ? 1 : place.Driven switch { null => 0.5, DrivenAxle.Both => 1, DrivenAxle.Front => place.At == CarAxle.Front ? 1 : 0, _ => place.At == CarAxle.Rear ? 1.0 : 0 };
             var chance = (place.At == CarAxle.Front ? row.Front : row.Rear) * (sees + ((1 - sees) * row.RoadOnly)) * ofDrive;
+
+            // Rear wheels are built with the camber that roads need.
+            if (row.Cause == WearCause.LowNegativeCamber && place.At == CarAxle.Rear) chance *= 0.6 + (0.4 * place.Share.Value);
+
+            // Drive wears the whole width of a tread.
+            if (row.Cause == WearCause.LowNegativeCamber) chance *= place.Driven switch { null => 1, DrivenAxle.Both => 0.8, DrivenAxle.Front => place.At == CarAxle.Front ? 0.55 : 1.3, _ => place.At == CarAxle.Rear ? 0.55 : 1.3 };
             if (chance > 0) odds[(int)row.Cause] = Math.Log(chance / (1 - chance));
         }
 
@@ -116,15 +126,15 @@ public sealed class DirectWeighingTests
             var log = 0.0;
             foreach (var sign in Enum.GetValues<WearSign>())
             {
-                if (Read(signs, sign) is { } read) log += Log(read, Expected(mask, sign, place), Expected(0, sign, place), WearTable.Baselines.Single(row => row.Sign == sign).MostTimes, sign == WearSign.CrownDifference && signs[WearSign.PressureDeviation] is null);
+                if (Read(signs, sign) is { } read) log += Log(read, Expected(mask, sign, place), Expected(0, sign, place), WearTable.Baselines.Single(row => row.Sign == sign).MostTimes, signs[WearSign.PressureDeviation] is not null ? double.PositiveInfinity : sign switch { WearSign.CrownDifference => 8, WearSign.CrownTemperatureDifference => 2, _ => double.PositiveInfinity });
             }
 
             foreach (var mark in Enum.GetValues<WearMark>())
             {
-                if (signs[mark] is { } isThere) log += Math.Log(isThere ? Chance(mask, mark, signs) : 1 - Chance(mask, mark, signs));
+                if (signs[mark] is { } isThere && mark is not (WearMark.ShoulderGraining or WearMark.WornPastShoulder)) log += Math.Log(isThere ? Chance(mask, mark, signs, place) : 1 - Chance(mask, mark, signs, place));
             }
 
-            logs[mask] = log + causes.Where(cause => Holds(mask, cause)).Sum(cause => odds[cause]);
+            logs[mask] = log + Math.Log(EdgeMarks(mask, signs, place)) + causes.Where(cause => Holds(mask, cause)).Sum(cause => odds[cause]);
         }
 
         var most = logs.Values.Max();
@@ -151,13 +161,13 @@ public sealed class DirectWeighingTests
 
     // Against the density without a cause, held beyond the two readings where their ratio turns; those are found here by a search in steps, not by a formula.
     // A sign that has a limit makes nothing more than so many times as likely, or as unlikely.
-    private static double Log(Estimate read, (double Mean, double Variance) with, (double Mean, double Variance) without, double mostTimes, bool isWithoutPressure)
+    private static double Log(Estimate read, (double Mean, double Variance) with, (double Mean, double Variance) without, double mostTimes, double mostTimesLow)
     {
         var none = StudentLog(read.Value, without.Mean, without.Variance + (read.StandardError * read.StandardError));
         var times = Math.Exp(Log(read, with, without) - none);
 
-        // Both shoulders worn while no pressure was read: nine times at most.
-        if (isWithoutPressure && read.Value < without.Mean && times > 1) times = 1 / Math.Sqrt(Math.Pow(times, -2) + ((1 - Math.Pow(times, -2)) / 81));
+        // Both shoulders worn while no pressure was read: eight times at most; both hotter: twice.
+        if (read.Value < without.Mean && times > 1) times = 1 / Math.Sqrt(Math.Pow(times, -2) + ((1 - Math.Pow(times, -2)) / (mostTimesLow * mostTimesLow)));
         var least = 1 / mostTimes;
         return none + Math.Log(Math.Sqrt(((times * times) + (least * least)) / (1 + (least * least * times * times))));
     }
@@ -194,11 +204,14 @@ public sealed class DirectWeighingTests
     {
         var (baseline, share, sees) = (WearTable.Baselines.Single(row => row.Sign == sign), place.Share, place.Share.SeesTrack);
         var mean = baseline.Mean + (sees * baseline.OfTrack);
-        if (sign == WearSign.AxleWearRatio) mean += WearTable.FrontByRear(place.Driven) * (place.At == CarAxle.Front ? 1 : -1);
-        if (sign == WearSign.ToeSet) mean += place.At == CarAxle.Front ? -0.025 : 0.025;
+
+        // Front against rear, half of the difference each way.
+        var frontByRear = sign switch { WearSign.AxleWearRatio => 2 * WearTable.FrontByRear(place.Driven), WearSign.ToeSet => -0.05, WearSign.ShoulderDifference => 0.06, WearSign.ShoulderTemperatureDifference => 2, WearSign.CamberSet => 0.4, _ => 0 };
+        var ofOther = mean + (place.At == CarAxle.Front ? -frontByRear / 2 : frontByRear / 2);
+        mean += place.At == CarAxle.Front ? frontByRear / 2 : -frontByRear / 2;
         var squaredShare = Math.Pow(share.Value, 2) + Math.Pow(share.Spread, 2);
         var variance = Math.Pow(baseline.Spread, 2) + (squaredShare * Math.Pow(baseline.TrackSpread, 2)) + (sees * (1 - sees) * Math.Pow(baseline.OfTrack, 2));
-        (mean, variance) = WithOther(mean, variance, Math.Pow(baseline.Shared, 2) + (squaredShare * Math.Pow(baseline.SharedOfTrack, 2)), place.Signs.Other?[sign]);
+        (mean, variance) = WithOther(mean, ofOther, variance, Math.Pow(baseline.Shared, 2) + (squaredShare * Math.Pow(baseline.SharedOfTrack, 2)), place.Signs.Other?[sign]);
         foreach (var shift in WearTable.Shifts.Where(row => row.Sign == sign && Holds(mask, (int)row.Cause)))
         {
             if (shift is { Cause: WearCause.SideDifference, Sign: WearSign.ShoulderDifferenceAcrossAxle } && place.Signs[WearSign.CamberDifference] is { } camber)
@@ -217,15 +230,36 @@ public sealed class DirectWeighingTests
 
     // What both axles have alike, told by the other: of two normal readings with a shared part, the mean and variance of one given the other (any text on the normal distribution);
     // the other's is held at two standard deviations.
-    private static (double Mean, double Variance) WithOther(double mean, double own, double shared, Estimate? other)
+    private static (double Mean, double Variance) WithOther(double mean, double meanOfOther, double own, double shared, Estimate? other)
     {
         if (other is not { } read) return (mean, own + shared);
         var ofOther = own + shared + Math.Pow(read.StandardError, 2);
-        var off = Math.Max(-2 * Math.Sqrt(ofOther), Math.Min(2 * Math.Sqrt(ofOther), read.Value - mean));
+        var off = Math.Max(-2 * Math.Sqrt(ofOther), Math.Min(2 * Math.Sqrt(ofOther), read.Value - meanOfOther));
         return (mean + (shared / ofOther * off), own + shared - (shared * shared / ofOther));
     }
 
-    private static double Chance(int mask, WearMark mark, AxleSigns signs) =>
+    // Grains and scuffs of the outer shoulder: either it was dragged in bends, which shows in three of four and seven of ten, or it was not; each may come of something else beside that.
+    private static double EdgeMarks(int mask, AxleSigns signs, Place place)
+    {
+        var dragged = Dragged(mask, place);
+        var (grains, past) = (Own(mask, WearMark.ShoulderGraining, signs), Own(mask, WearMark.WornPastShoulder, signs));
+        return (dragged * Of(signs[WearMark.ShoulderGraining], 1 - ((1 - grains) * 0.25)) * Of(signs[WearMark.WornPastShoulder], 1 - ((1 - past) * 0.3)))
+            + ((1 - dragged) * Of(signs[WearMark.ShoulderGraining], grains) * Of(signs[WearMark.WornPastShoulder], past));
+
+        static double Of(bool? found, double chance) => found switch { true => chance, false => 1 - chance, null => 1 };
+    }
+
+    // A quarter as often where nobody drives on a track.
+    private static double Dragged(int mask, Place place) => 1 - WearTable.DraggedEdge.Where(row => row.Cause == WearCause.Normal || Holds(mask, (int)row.Cause))
+        .Aggregate(1.0, (miss, row) => miss * (1 - (row.Probability * (0.25 + (0.75 * place.Share.SeesTrack)))));
+
+    private static double Chance(int mask, WearMark mark, AxleSigns signs, Place place)
+    {
+        var byEdge = mark switch { WearMark.ShoulderGraining => 0.75, WearMark.WornPastShoulder => 0.7, _ => 0 };
+        return 1 - ((1 - Own(mask, mark, signs)) * (1 - (byEdge * Dragged(mask, place))));
+    }
+
+    private static double Own(int mask, WearMark mark, AxleSigns signs) =>
         1 - WearTable.Marks.Where(row => row.Mark == mark && (row.Cause == WearCause.Normal || Holds(mask, (int)row.Cause))).Aggregate(1.0, (miss, row) => miss * (1 - (row.Probability * Leak(row, signs))));
 
     // A tyre that ran all its way elsewhere is taken for one that stayed less than half as often as one that ran three quarters of it.
@@ -255,7 +289,7 @@ public sealed class DirectWeighingTests
         foreach (var mark in Enum.GetValues<WearMark>())
         {
             if (signs[mark] is null)
-                bits[(int)CheckTable.CheckFor(mark)] += Entropy(combinations.Sum(one => one.Share * Chance(one.Mask, mark, signs))) - combinations.Sum(one => one.Share * Entropy(Chance(one.Mask, mark, signs)));
+                bits[(int)CheckTable.CheckFor(mark)] += Entropy(combinations.Sum(one => one.Share * Chance(one.Mask, mark, signs, place))) - combinations.Sum(one => one.Share * Entropy(Chance(one.Mask, mark, signs, place)));
         }
 
         var open = -combinations.Sum(one => one.Share > 0 ? one.Share * Math.Log2(one.Share) : 0);

@@ -108,6 +108,32 @@ public sealed class WearActionsTests
         Assert.Equal((-0.5, -2.0), (Camber(axle, new WearUse(500, 200, 3), 2.5, 5.5).StepDeg!.Value, Camber(axle, new WearUse(500, 200, 3), 2.5, 5.5).SettingDeg!.Value));
     }
 
+    // At its end the part that would allow more is named; the road's tread life has nothing to do with it.
+    [Fact]
+    public void At_the_adjuster_s_end_the_part_that_reaches_further_is_named()
+    {
+        var axle = new Axle { Left = Aligned(-0.4), Right = Aligned(-0.4), AdjustableAsStated = new() { Camber = AngleReach.Between(-0.4, 0.2) } };
+        var action = Camber(axle, new WearUse(500, 200, 3), 2.5, 5.5);
+
+        Assert.Null(action.StepDeg);
+        Assert.StartsWith("The front camber's adjuster goes no further that way: eccentric bolts, bushes or an adjustable mount would allow more", action.Text, StringComparison.Ordinal);
+    }
+
+    // 300 and 298 kPa hot where 240 is wanted: the same step for both tyres, so it is told once, by the one that needs less.
+    [Theory]
+    [InlineData(298, 1)]
+    [InlineData(285, 2)]
+    public void Both_tyres_that_get_the_same_step_are_told_at_once(double rightHotKpa, int actions)
+    {
+        TyreReading[] tyres = [Tyre(WheelPosition.FrontLeft, 5, 5) with { Pressure = new(null, 300, null, 240) }, Tyre(WheelPosition.FrontRight, 5, 5) with { Pressure = new(null, rightHotKpa, null, 240) }];
+        var study = WearStudy.Compute(new WearCase { Use = new WearUse(1000, 10, 3), Tyres = tyres }, null);
+        var told = WearActions.Build(study, new CauseFinding(WearCause.OverInflation, CarAxle.Front, 0.9, [WheelPosition.FrontLeft, WheelPosition.FrontRight], []), UnitSystem.Metric);
+
+        Assert.Equal(actions, told.Count);
+        Assert.Equal(-20, told[0].StepKpa);
+        Assert.Equal(actions == 1, told[0].Text.StartsWith("Lower the cold setting of both front tyres by 20 kPa", StringComparison.Ordinal));
+    }
+
     // One shoulder worn on the road: alignment first, no camber before toe is known.
     [Fact]
     public void On_the_road_toe_is_measured_before_camber_is_set()

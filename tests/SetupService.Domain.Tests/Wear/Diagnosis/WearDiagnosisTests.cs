@@ -194,7 +194,7 @@ public sealed class WearDiagnosisTests
     }
 
     [Theory]
-    [InlineData(0, "front: pressure 0 % above its aim")]
+    [InlineData(0, "front: pressure at its aim")]
     [InlineData(12, "front: pressure 12 % above its aim")]
     [InlineData(-12, "front: pressure 12 % below its aim")]
     public void A_pressure_is_told_against_its_aim(double value, string words) =>

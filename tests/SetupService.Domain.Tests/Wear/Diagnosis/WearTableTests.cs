@@ -11,7 +11,7 @@ public sealed class WearTableTests
         string[] sources =
         [
             .. WearTable.Priors.Select(row => row.Source), .. WearTable.Baselines.Select(row => row.Source),
-            .. WearTable.Shifts.Select(row => row.Source), .. WearTable.Marks.Select(row => row.Source),
+            .. WearTable.Shifts.Select(row => row.Source), .. WearTable.Marks.Select(row => row.Source), .. WearTable.DraggedEdge.Select(row => row.Source),
         ];
 
         Assert.All(sources, source => Assert.True(source.Length > 5, source));

@@ -12,7 +12,7 @@ namespace SetupService.Domain.Tests.Wear.SecondSimulation;
 public sealed class SecondCalibrationTests(ITestOutputHelper output)
 {
     private const int FirstSeed = 100_000;
-    private const int FirstSeedOfLong = 8_000_000;
+    private const int FirstSeedOfLong = 10_000_000;
     private const int Cars = 250;
     private const int CarsOfLong = 3000;
     private const double MeanTargetPoints = 5;

@@ -59,6 +59,8 @@ internal static class CamberStep
         var isSure = whole is { } sure && Math.Abs(sure.Value) > Uncertainty.StandardErrorsAtNinetyPct * sure.StandardError;
         var headingDeg = way * Allowed(study, at, way, Room(axle, way, wantedDeg));
         var stepDeg = way * Math.Min(Math.Abs(headingDeg), isSure || whole is null ? MostDeg : Math.Max(UnsureDeg, Rounded(wantedDeg / 2)));
+        if (stepDeg == 0 && IsAtItsEnd(axle, way))
+            return new($"The {end} camber's adjuster goes no further that way: eccentric bolts, bushes or an adjustable mount would allow more, where the car's maker and local law do. Until then turn or swap the tyres to even them out, and read again {again}.");
         if (stepDeg == 0)
             return new($"Leave the {end} camber as it is: {word} negative camber is beyond what cars are set to, or would wear these treads out sooner on the road, where this car is mostly driven. Turn or swap the tyres to even them out, and read again {again}.");
         var (nowDeg, settingDeg) = Setting(axle, stepDeg);
@@ -105,10 +107,17 @@ internal static class CamberStep
     private static double Room(Axle axle, int way, double wantedDeg)
     {
         if (Setting(axle, 0).NowDeg is not { } now) return wantedDeg;
-        var toDeg = Math.Clamp(now + (way * wantedDeg), Math.Min(now, MostLeanedDeg), Math.Max(now, MostUprightDeg));
+        var toDeg = WithinUsual(now, now + (way * wantedDeg));
         var reached = axle.Adjustable.Camber is { CanBeSet: true } reach ? reach.Nearest(toDeg, now) : toDeg;
         return Math.Clamp(Math.Floor((way * (reached - now) / GaugeDeg) + 1e-6) * GaugeDeg, 0, wantedDeg);
     }
+
+    private static double WithinUsual(double nowDeg, double toDeg) => Math.Clamp(toDeg, Math.Min(nowDeg, MostLeanedDeg), Math.Max(nowDeg, MostUprightDeg));
+
+    /// <summary>True where cars are set further that way than the adjuster of this one reaches.</summary>
+    private static bool IsAtItsEnd(Axle axle, int way) =>
+        axle.Adjustable.Camber is { CanBeSet: true } reach && Setting(axle, 0).NowDeg is { } now
+        && WithinUsual(now, now + (way * GaugeDeg)) is var next && next != now && way * (reach.Nearest(next, now) - now) < GaugeDeg / 2;
 
     private static bool IsMostlyRoad(WearStudy study) => TrackShare.Compute(study.Case.Use).Value < 0.5;
 

@@ -26,12 +26,17 @@ public static class PressureSteps
             if (wear.At(position) is { } tyre && Create(tyre, $"the {CorneringWords.Name(position)} tyre", isUnder, NextReading.When(wear, tyre.Axle, units), units) is { } action) list.Add(action);
         }
 
-        // Both tyres of an axle alike are told at once.
-        if (list.Count == 2 && list[0] with { Text = "" } == list[1] with { Text = "" } && wear.At(finding.Tyres[0]) is { } one)
+        // Both tyres of an axle alike are told at once, by the one that needs less.
+        if (list is [{ StepKpa: not null } first, { StepKpa: not null } second] && IsAlike(first, second)
+            && wear.At(finding.Tyres[Math.Abs(first.ColdPressureKpa!.Value.Value) <= Math.Abs(second.ColdPressureKpa!.Value.Value) ? 0 : 1]) is { } one)
             return [Create(one, $"both {(one.Axle == CarAxle.Front ? "front" : "rear")} tyres", isUnder, NextReading.When(wear, one.Axle, units), units)!];
         if (list.Count == 0) list.Add(new("Set the cold pressure the car's plate states for the load. How far it is off is unknown until cold and hot pressures are given with their aim."));
         return list;
     }
+
+    /// <summary>True where the step and where it leads are the same, and the whole changes differ by no more than a gauge errs.</summary>
+    private static bool IsAlike(WearAction one, WearAction other) =>
+        one.StepKpa == other.StepKpa && one.SettingKpa == other.SettingKpa && Math.Abs(one.ColdPressureKpa!.Value.Value - other.ColdPressureKpa!.Value.Value) <= GaugeErrorKpa;
 
     private static WearAction? Create(TyreReading tyre, string which, bool isUnder, string again, UnitSystem units)
     {

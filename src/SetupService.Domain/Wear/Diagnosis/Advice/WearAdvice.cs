@@ -112,6 +112,9 @@ public sealed class WearAdvice
 
     private IReadOnlyList<WearAction> Of(CauseFinding finding)
     {
+        // Where something is to be done or measured again, finding no fault asks for nothing beside it.
+        if (finding.Cause == WearCause.Normal && _contradictions.Count > 0) return [new(MeasureAgain(_contradictions[0]))];
+        if (finding.Cause == WearCause.Normal && Axles.Any(axle => axle.Actions.Count > 0)) return [];
         if (Doubt(finding) is { } doubt) return [new(doubt)];
         return finding is { Cause: WearCause.SideDifference, Axle: { } at } && OneSidedWear.Find(Study, at) is { } corner ? [corner.Action()] : WearActions.Build(Study, finding, _units);
     }
@@ -224,7 +227,15 @@ public sealed class WearAdvice
     }
 
     private static string MeasureAgain(ReadingContradiction one) =>
-        $"Measure again{(one.Position is { } at ? " at the " + CorneringWords.Name(at) + " wheel" : "")} before changing anything. {one.Text}";
+        $"Measure again{(one.Position is { } at ? " at the " + CorneringWords.Name(at) + " wheel" : "")} before changing anything: {What(one.Subject)}. {one.Text}";
+
+    private static string What(ContradictionOf subject) => subject switch
+    {
+        ContradictionOf.Toe => "the toe, and which way the edges are sharp",
+        ContradictionOf.Pressure => "the pressures, cold and hot",
+        ContradictionOf.Shoulders => "depths and temperatures of both shoulders",
+        _ => "how far the tyres ran, and where",
+    };
 
     private static string Voices(CamberVoices voices, UnitSystem units)
     {

@@ -13,16 +13,15 @@ public static class WearDiagnosisCautions
     public static IReadOnlyList<Caution> Build(IReadOnlyList<TyreCondition> tyres, WearAdvice advice, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(advice);
-        var diagnosis = advice.Study.Diagnosis;
         var list = new List<Caution>(TyreCautions.Build(tyres, units));
         if (WearAdvice.Overloaded(advice.Study.Case.Vehicle, units) is { } overloaded) list.Add(overloaded);
         list.Add(new("notAnInspection", "This is no inspection: a diagnosis from numbers is never certain and cannot see damage. Have a tyre professional look at tyres that worry you; local law decides what may be driven."));
-        if (Has(diagnosis, WearCause.LowNegativeCamber, WearCause.HighNegativeCamber, WearCause.ToeIn, WearCause.ToeOut, WearCause.AxleMisaligned))
+        if (Has(advice, WearCause.LowNegativeCamber, WearCause.HighNegativeCamber, WearCause.ToeIn, WearCause.ToeOut, WearCause.AxleMisaligned))
             list.AddRange(CamberTargetCautions.Build(CamberToSetDeg(advice)));
-        if (Has(diagnosis, WearCause.UnderInflation, WearCause.OverInflation))
+        if (Has(advice, WearCause.UnderInflation, WearCause.OverInflation))
             list.Add(new("pressureForLoad", "Never set a pressure below what the car's plate asks for its load; set road pressures again before driving home."));
-        if (Has(diagnosis, WearCause.WeakDamping)) list.Add(CommonCautions.SpringsUnderLoad);
-        if (Has(diagnosis, WearCause.WheelLocking))
+        if (Has(advice, WearCause.WeakDamping)) list.Add(CommonCautions.SpringsUnderLoad);
+        if (Has(advice, WearCause.WheelLocking))
             list.Add(new("brakes", "Leave work on brakes to those trained for it, and test them at low speed, away from traffic, before driving."));
         return list;
     }
@@ -42,11 +41,12 @@ public static class WearDiagnosisCautions
         return mostDeg;
     }
 
-    private static bool Has(WearDiagnosis diagnosis, params ReadOnlySpan<WearCause> causes)
+    /// <summary>True where one of some causes is likely and not settled, so that somebody may work on it.</summary>
+    private static bool Has(WearAdvice advice, params ReadOnlySpan<WearCause> causes)
     {
-        foreach (var finding in diagnosis.Causes)
+        foreach (var finding in advice.Study.Diagnosis.Causes)
         {
-            if (finding.Probability >= Likely && causes.Contains(finding.Cause)) return true;
+            if (finding.Probability >= Likely && causes.Contains(finding.Cause) && !advice.IsSettled(finding)) return true;
         }
 
         return false;
