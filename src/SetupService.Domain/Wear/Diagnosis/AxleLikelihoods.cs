@@ -36,9 +36,6 @@ internal sealed class AxleLikelihoods
     private const int Grains = (int)WearMark.ShoulderGraining;
     private const int Past = (int)WearMark.WornPastShoulder;
 
-    // Edges are hardly dragged where nobody drives on a track: so much as often; judgement.
-    private const double DraggedOnRoad = 0.25;
-
     private static readonly SignShift[][] ShiftsByCause = Shifts();
     private static readonly MarkEffect[][] ChancesByCause = Chances();
     private static readonly MarkEffect[] LeakedMarks = EffectsOf(WearCause.Normal);
@@ -55,13 +52,14 @@ internal sealed class AxleLikelihoods
     private readonly MarkEffect[][] _allChances = new MarkEffect[AxlePosterior.CauseCount][];
     private readonly MarkEffect[][] _seenChances = new MarkEffect[AxlePosterior.CauseCount][];
     private readonly double _dragged;
+    private readonly EdgeMarks _edge;
     private readonly double _trackShare;
     private readonly double _leakOfMoved;
 
     public AxleLikelihoods(AxleSigns signs, AxleSetting setting)
     {
         _trackShare = setting.Track.Value;
-        _dragged = DraggedOnRoad + ((1 - DraggedOnRoad) * setting.Track.SeesTrack);
+        _dragged = EdgeMarks.DraggedShare(setting.Track.SeesTrack);
 
         _leakOfMoved = signs.ElsewhereShare is { } elsewhere ? Math.Max(LeastLeakOfMoved, LeakOfMoved * (1 - elsewhere) * Math.Sqrt(1 - elsewhere)) : 1;
         for (var sign = 0; sign < AxleSigns.SignCount; sign++)
@@ -81,13 +79,14 @@ internal sealed class AxleLikelihoods
         }
 
         for (var mark = 0; mark < AxleSigns.MarkCount; mark++) _marks[mark] = signs[(WearMark)mark];
+        _edge = new(_marks[Grains], _marks[Past]);
         for (var cause = 0; cause < AxlePosterior.CauseCount; cause++)
         {
             _allEffects[cause] = UseShifts(ShiftsByCause[cause]);
             if (cause == (int)WearCause.SideDifference && IsRead((int)WearSign.CamberDifference)) TellAcrossByCamber(_allEffects[cause]);
             _seenEffects[cause] = Array.FindAll(_allEffects[cause], effect => IsRead(effect.Sign));
             _allChances[cause] = Array.ConvertAll(ChancesByCause[cause], chance => chance.Mark == Edge ? chance with { Miss = 1 - (_dragged * (1 - chance.Miss)) } : chance);
-            _seenChances[cause] = Array.FindAll(_allChances[cause], chance => chance.Mark == Edge ? IsEdgeSeen : _marks[chance.Mark] is not null);
+            _seenChances[cause] = Array.FindAll(_allChances[cause], chance => chance.Mark == Edge ? _edge.IsSeen : _marks[chance.Mark] is not null);
         }
     }
 
@@ -120,10 +119,10 @@ internal sealed class AxleLikelihoods
         state[Misses + (int)WearMark.MovedOrTurned] = 1 - (_leakOfMoved * (1 - state[Misses + (int)WearMark.MovedOrTurned]));
         for (var mark = 0; mark < AxleSigns.MarkCount; mark++)
         {
-            if (!IsOfEdge(mark)) state[0] += MarkLogLikelihood(mark, state[Misses + mark]);
+            if (!EdgeMarks.Holds(mark)) state[0] += MarkLogLikelihood(mark, state[Misses + mark]);
         }
 
-        state[0] += Math.Log(EdgeMarks(state[Misses + Grains], state[Misses + Past], state[Misses + Edge]));
+        state[0] += Math.Log(EdgeLikelihood(state));
     }
 
     /// <summary>The state with one cause more, as far as signs and marks were read.</summary>
@@ -151,7 +150,7 @@ internal sealed class AxleLikelihoods
         if (edge != (1, 1, 1))
         {
             var (grains, past, missed) = (state[Misses + Grains], state[Misses + Past], state[Misses + Edge]);
-            marks *= EdgeMarks(grains * edge.Grains, past * edge.Past, missed * edge.Missed) / EdgeMarks(grains, past, missed);
+            marks *= _edge.Likelihood(grains * edge.Grains, past * edge.Past, missed * edge.Missed) / _edge.Likelihood(grains, past, missed);
         }
 
         // A reading so far out that the product overflows makes the combination impossible.
@@ -177,7 +176,7 @@ internal sealed class AxleLikelihoods
 
     /// <summary>The chance of a mark in a state.</summary>
     public static double Chance(ReadOnlySpan<double> state, WearMark mark) =>
-        1 - (state[Misses + (int)mark] * (1 - (ByEdge((int)mark) * (1 - state[Misses + Edge]))));
+        1 - (state[Misses + (int)mark] * (1 - (EdgeMarks.Shows((int)mark) * (1 - state[Misses + Edge]))));
 
     /// <summary>Log-likelihood of a sign in a state; 0 where it is not known.</summary>
     public static double LogLikelihood(ReadOnlySpan<double> state, WearSign sign) => state[Logs + (int)sign];
@@ -186,9 +185,9 @@ internal sealed class AxleLikelihoods
     public double LogLikelihood(ReadOnlySpan<double> state, WearMark mark)
     {
         var alone = MarkLogLikelihood((int)mark, 1 - Chance(state, mark));
-        if (!IsOfEdge((int)mark) || _marks[(int)mark] is null) return alone;
+        if (!EdgeMarks.Holds((int)mark) || _marks[(int)mark] is null) return alone;
         var other = (int)mark == Grains ? WearMark.WornPastShoulder : WearMark.ShoulderGraining;
-        var both = Math.Log(EdgeMarks(state[Misses + Grains], state[Misses + Past], state[Misses + Edge]));
+        var both = Math.Log(EdgeLikelihood(state));
         return (alone + both - MarkLogLikelihood((int)other, 1 - Chance(state, other))) / 2;
     }
 
@@ -206,15 +205,15 @@ internal sealed class AxleLikelihoods
             more[Logs + sign] = log;
         }
 
-        var edge = EdgeMarks(state[Misses + Grains], state[Misses + Past], state[Misses + Edge]);
+        var edge = EdgeLikelihood(state);
         foreach (var chance in chances)
         {
             var miss = more[Misses + chance.Mark];
-            if (chance.Mark != Edge && !IsOfEdge(chance.Mark)) more[0] += MarkLogLikelihood(chance.Mark, miss * chance.Miss) - MarkLogLikelihood(chance.Mark, miss);
+            if (chance.Mark != Edge && !EdgeMarks.Holds(chance.Mark)) more[0] += MarkLogLikelihood(chance.Mark, miss * chance.Miss) - MarkLogLikelihood(chance.Mark, miss);
             more[Misses + chance.Mark] = miss * chance.Miss;
         }
 
-        var edgeWith = EdgeMarks(more[Misses + Grains], more[Misses + Past], more[Misses + Edge]);
+        var edgeWith = EdgeLikelihood(more);
         if (edgeWith != edge) more[0] += Math.Log(edgeWith / edge);
     }
 
@@ -279,24 +278,7 @@ internal sealed class AxleLikelihoods
         _errors[(int)WearSign.SideWearRatio] += SideByShoulderSpread * SideByShoulderSpread * across * across;
     }
 
-    /// <summary>True where a mark that a dragged edge makes was looked for.</summary>
-    private bool IsEdgeSeen => _marks[Grains] is not null || _marks[Past] is not null;
-
-    private static bool IsOfEdge(int mark) => mark is Grains or Past;
-
-    private static double ByEdge(int mark) => mark switch { Grains => WearTable.GrainsOnDraggedEdge, Past => WearTable.PastDraggedEdge, _ => 0 };
-
-    /// <summary>How likely what was found at the outer edge is: it was dragged in bends, which shows in either mark, or was not.</summary>
-    /// <param name="grains">How likely nothing else makes grains.</param>
-    /// <param name="past">How likely nothing else wears past the shoulder.</param>
-    /// <param name="missed">How likely the edge was not dragged.</param>
-    private double EdgeMarks(double grains, double past, double missed)
-    {
-        var dragged = Found(Grains, grains * (1 - WearTable.GrainsOnDraggedEdge)) * Found(Past, past * (1 - WearTable.PastDraggedEdge));
-        return ((1 - missed) * dragged) + (missed * Found(Grains, grains) * Found(Past, past));
-
-        double Found(int mark, double miss) => _marks[mark] switch { true => 1 - miss, false => miss, null => 1 };
-    }
+    private double EdgeLikelihood(ReadOnlySpan<double> state) => _edge.Likelihood(state[Misses + Grains], state[Misses + Past], state[Misses + Edge]);
 
     private double MarkLogLikelihood(int mark, double miss) => _marks[mark] switch
     {

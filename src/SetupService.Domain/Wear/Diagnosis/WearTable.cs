@@ -131,15 +131,7 @@ public static class WearTable
     public const double ToeRearByFrontDeg = 0.05;
 
     /// <summary>What one sign is where nothing is wrong.</summary>
-    public static SignBaseline BaselineOf(WearSign sign)
-    {
-        foreach (var baseline in Baselines)
-        {
-            if (baseline.Sign == sign) return baseline;
-        }
-
-        throw new ArgumentOutOfRangeException(nameof(sign));
-    }
+    public static SignBaseline BaselineOf(WearSign sign) => Baselines.Single(row => row.Sign == sign);
 
     /// <summary>How far each cause moves each sign.</summary>
     public static IReadOnlyList<SignShift> Shifts { get; } =
