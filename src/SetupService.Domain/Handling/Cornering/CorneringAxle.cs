@@ -25,6 +25,8 @@ internal sealed class CorneringAxle
     private readonly double _barNPerMm;
     private readonly Differential _differential;
     private double _massForceN;
+    private SlipQuestion _answered;
+    private (double SlipDeg, double Used, bool IsRaised, double OuterN) _answer;
     private double _peakSlipDeg = UsualPeakDeg;
     private double _det;
     private double _outerPerOuter;
@@ -158,6 +160,7 @@ internal sealed class CorneringAxle
         Outer.StartFrom(other.Outer);
         Inner.StartFrom(other.Inner);
         (HeaveMm, SlipDeg) = (other.HeaveMm, other.SlipDeg);
+        if (StationMm == other.StationMm && HalfTrackMm == other.HalfTrackMm && Outer.HasSameTyre(other.Outer)) (_answered, _answer, _peakSlipDeg) = (other._answered, other._answer, other._peakSlipDeg);
     }
 
     /// <summary>Sets what the turn asks.</summary>
@@ -256,9 +259,25 @@ internal sealed class CorneringAxle
     /// Finds the slip angle at which the tyres give the side force, raised where they cannot by themselves, and sets it; the side force of the outer one there, N, null where
     /// both have left the road or no slip gives it.
     /// </summary>
-    /// <param name="tyres">The tyres.</param>
+    /// <param name="centreStationMm">Station of the turn's centre, mm.</param>
+    /// <param name="centreMm">How far it lies to the side, mm.</param>
     /// <param name="isAtPeak">True for the slip at which they stand where the axle uses all its grip, whatever it uses; the outer one's share of the side force is then that there.</param>
-    public double? TrySlip(TyrePair tyres, bool isAtPeak)
+    public double? TrySlip(double centreStationMm, double centreMm, bool isAtPeak)
+    {
+        var asked = new SlipQuestion(
+            Outer.TyrePose, Inner.TyrePose, Outer.HeadingComplianceDeg, Inner.HeadingComplianceDeg, Outer.LongitudinalN, Inner.LongitudinalN, SideForceN, centreStationMm, centreMm, isAtPeak);
+        if (_answered == asked)
+        {
+            (SlipDeg, UsedAtPeak, IsRaised) = (_answer.SlipDeg, _answer.Used, _answer.IsRaised);
+            return _answer.OuterN;
+        }
+
+        if (FindSlip(Tyres(centreStationMm, centreMm), isAtPeak) is not { } outerN) return null;
+        (_answered, _answer) = (asked, (SlipDeg, UsedAtPeak, IsRaised, outerN));
+        return outerN;
+    }
+
+    private double? FindSlip(TyrePair tyres, bool isAtPeak)
     {
         var (askedN, share) = (SideForceN, 1.0);
         if (isAtPeak)
@@ -367,3 +386,7 @@ internal sealed class CorneringAxle
         IsBeyondReadings = wheel.Pose.IsBeyondReadings,
     };
 }
+
+/// <summary>All that the slip of an axle's tyres follows from, so that it is not sought again where nothing of it has changed. By default one nobody asks.</summary>
+internal readonly record struct SlipQuestion(
+    TyrePose Outer, TyrePose Inner, double OuterComplianceDeg, double InnerComplianceDeg, double OuterForwardN, double InnerForwardN, double SideForceN, double CentreStationMm, double CentreMm, bool IsAtPeak);

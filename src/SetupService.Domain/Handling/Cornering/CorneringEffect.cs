@@ -21,10 +21,14 @@ public sealed record CorneringEffect(AssumedInput Assumed, TurnFigures? AtLower,
         var list = new List<CorneringEffect>(reading.Assumed.Count);
         foreach (var one in reading.Assumed)
         {
-            list.Add(HandlingInputs.CanMatter(one.Input, reading.Car) ? new(one, At(one, one.Lower), At(one, one.Upper)) : new(one, nearby?.Figures, nearby?.Figures));
+            list.Add(Matters(one.Input) ? new(one, At(one, one.Lower), At(one, one.Upper)) : new(one, nearby?.Figures, nearby?.Figures));
         }
 
         return list;
+
+        // A stop that is not met moves nothing.
+        bool Matters(HandlingInput input) => HandlingInputs.CanMatter(input, reading.Car)
+            && (!HandlingInputs.IsOfStop(input) || nearby is null || (nearby.Contacts & CorneringSolver.BumpContacts) != 0);
 
         TurnFigures? At(AssumedInput one, double value) => nearby?.With(one.Input.Put(reading.Car, value)) is { } other ? nearby.At(other) : null;
     }

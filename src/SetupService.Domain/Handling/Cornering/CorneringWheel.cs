@@ -263,6 +263,9 @@ internal sealed class CorneringWheel
     /// <summary>Change of <see cref="SpringN"/> with a change of steer alone, N.</summary>
     public double SpringBySteerN(double steer) => -Sign * steer * _springForcePerTravelNPerMm * Pose.SpringTravelPerSteer;
 
+    /// <summary>True where another wheel has the same tyre.</summary>
+    public bool HasSameTyre(CorneringWheel other) => _tyre == other._tyre;
+
     /// <summary>Side force of the tyre at the position in use.</summary>
     public SideForceCurve Curve() => Curve(_tyre);
 

@@ -18,8 +18,8 @@ internal sealed class EquilibriumDerivatives
     // A correction is the last, and taken to first order, where it moves no figure that is followed by more than this share of how far that has come, or than what
     // nobody could read; what it leaves is smaller by about that share again.
     private const double AgreedShare = 0.03;
-    private const double LeastDeg = 1e-3;
-    private const double LeastG = 1e-5;
+    private const double LeastDeg = 0.01;
+    private const double LeastG = 1e-4;
 
     // So short a correction, in the steps differences are taken with (0.3 mm of travel, 15 N of side force), is as good as straight: what it moves a limit or an angle by is taken as it is up to this.
     private const double ShortSteps = 150;
@@ -82,9 +82,10 @@ internal sealed class EquilibriumDerivatives
     /// <param name="path">What stays as the turn is taken harder: radius or speed.</param>
     /// <param name="lateralG">Lateral acceleration of the turn, g.</param>
     /// <param name="limitOf">The axle that is at its limit there and is to stay at it; null = the lateral acceleration stays.</param>
-    public static EquilibriumDerivatives? Create(CorneringSolver solver, HandlingCar car, in TurnPath path, double lateralG, CarAxle? limitOf = null)
+    /// <param name="like">Those of the same car in a turn not far off, whose wheels' motions are taken; null = none.</param>
+    public static EquilibriumDerivatives? Create(CorneringSolver solver, HandlingCar car, in TurnPath path, double lateralG, CarAxle? limitOf = null, EquilibriumDerivatives? like = null)
     {
-        var derivatives = new EquilibriumDerivatives(solver.Nearby(), car, path, limitOf);
+        var derivatives = new EquilibriumDerivatives(CopyOf(solver, car, like), car, path, limitOf);
         return derivatives.TryDifferentiate(lateralG) ? derivatives : null;
     }
 
@@ -96,9 +97,10 @@ internal sealed class EquilibriumDerivatives
     /// <param name="path">What stays as the turn is taken harder.</param>
     /// <param name="nearG">Lateral acceleration of the turn near by, g.</param>
     /// <param name="limitOf">The axle.</param>
-    public static EquilibriumDerivatives? AtLimit(CorneringSolver solver, HandlingCar car, in TurnPath path, double nearG, CarAxle limitOf)
+    /// <param name="like">Those of the same car in a turn not far off, whose wheels' motions are taken; null = none.</param>
+    public static EquilibriumDerivatives? AtLimit(CorneringSolver solver, HandlingCar car, in TurnPath path, double nearG, CarAxle limitOf, EquilibriumDerivatives? like)
     {
-        var derivatives = new EquilibriumDerivatives(solver.Nearby(), car, path, limitOf);
+        var derivatives = new EquilibriumDerivatives(CopyOf(solver, car, like), car, path, limitOf);
         return derivatives.TryDifferentiate(nearG) && derivatives.TryPolish() ? derivatives : null;
     }
 
@@ -197,6 +199,13 @@ internal sealed class EquilibriumDerivatives
         return true;
     }
 
+    private static CorneringSolver CopyOf(CorneringSolver solver, HandlingCar car, EquilibriumDerivatives? like)
+    {
+        if (like?.With(car) is not { } copy) return solver.Nearby();
+        copy.StartFrom(solver);
+        return copy;
+    }
+
     private bool TryPolish()
     {
         Span<double> residuals = stackalloc double[N];
@@ -285,21 +294,22 @@ internal sealed class EquilibriumDerivatives
         Span<double> steps = stackalloc double[N];
         Span<double> unimproved = stackalloc double[N];
         _state.CopyTo(state);
+        if (!TryResiduals(other, state, residuals)) return null;
         if (_limitOf is not null)
         {
             // Where only what the tyres hold differs and the limit is far off, from where the car would be if what its tyres hold did not change on the way.
-            if (!TryResiduals(other, state, residuals)) return null;
             var way = (1 / (1 + residuals[Last])) - 1;
             if (Math.Abs(way) > FarOff && IsOfTyres(residuals))
             {
                 for (var unknown = 0; unknown < N; unknown++) state[unknown] += way * _alongPath[unknown];
+                if (!(state[Last] >= 0) || !TryResiduals(other, state, residuals)) return null;
             }
         }
 
         var regime = _regimes[0];
         for (var (count, tries) = (0, 0); tries <= MostCorrections; (count, tries) = (count + 1, tries + 1))
         {
-            if (!(state[Last] >= 0) || !TryResiduals(other, state, residuals)) return null;
+            if (tries > 0 && (!(state[Last] >= 0) || !TryResiduals(other, state, residuals))) return null;
             reachedG = state[Last];
 
             // Past the kink of a stop, of a lifting wheel or of tyres at their limit the derivatives are others. A turn is then solved again: it may stand in more than one way.

@@ -66,8 +66,8 @@ public sealed record LimitStudy
         ArgumentNullException.ThrowIfNull(reading);
         ArgumentNullException.ThrowIfNull(solver);
         var search = new LimitSearch(solver, path, guessG);
-        var (frontLimit, front) = AtLimit(ref search, solver, reading.Car, path, CarAxle.Front);
-        var (rearLimit, rear) = AtLimit(ref search, solver, reading.Car, path, CarAxle.Rear);
+        var (frontLimit, front) = AtLimit(ref search, solver, reading.Car, path, CarAxle.Front, null);
+        var (rearLimit, rear) = AtLimit(ref search, solver, reading.Car, path, CarAxle.Rear, front);
         var limits = new GripLimits(frontLimit, rearLimit);
         if (front is null || rear is null) return new(limits, []);
 
@@ -132,10 +132,10 @@ public sealed record LimitStudy
 
         (double Front, double Rear) OfCar(HandlingCar car, bool isFirstOrder)
         {
-            if (front.With(car) is not { } inFront || rear.With(car) is not { } behind) return (0, 0);
+            if (front.With(car) is not { } other) return (0, 0);
             return isFirstOrder
-                ? (From(front.Beside(inFront)?.LateralG, frontG), From(rear.Beside(behind)?.LateralG, rearG))
-                : (From(front.At(inFront)?.LateralG, frontG), From(rear.At(behind)?.LateralG, rearG));
+                ? (From(front.Beside(other)?.LateralG, frontG), From(rear.Beside(other)?.LateralG, rearG))
+                : (From(front.At(other)?.LateralG, frontG), From(rear.At(other)?.LateralG, rearG));
         }
 
         static bool IsOnStop(int contacts) => (contacts & CorneringSolver.BumpContacts) != 0;
@@ -148,18 +148,18 @@ public sealed record LimitStudy
     }
 
     // An axle's limit and how it answers to inputs: by Newton's method from near by, else, past a kink, from the turn solved to the end.
-    private static (AxleLimit Limit, EquilibriumDerivatives? Derivatives) AtLimit(ref LimitSearch search, CorneringSolver solver, HandlingCar car, in TurnPath path, CarAxle at)
+    private static (AxleLimit Limit, EquilibriumDerivatives? Derivatives) AtLimit(ref LimitSearch search, CorneringSolver solver, HandlingCar car, in TurnPath path, CarAxle at, EquilibriumDerivatives? like)
     {
         var limit = search.Find(at, LimitSearch.NewtonNear);
         if (limit.LimitG is null) return (limit, null);
-        if (search.StandsAtG is { } nearG && EquilibriumDerivatives.AtLimit(solver, car, path, nearG, at) is { } near)
+        if (search.StandsAtG is { } nearG && EquilibriumDerivatives.AtLimit(solver, car, path, nearG, at, like) is { } near)
         {
             var nearLimitG = near.Figures.LateralG;
             return (new(nearLimitG, null, Math.Max(limit.StandsToG, nearLimitG)), near);
         }
 
         limit = search.Find(at);
-        return (limit, limit.LimitG is { } limitG && solver.Solve(path.At(limitG)) is null ? EquilibriumDerivatives.Create(solver, car, path, limitG, at) : null);
+        return (limit, limit.LimitG is { } limitG && solver.Solve(path.At(limitG)) is null ? EquilibriumDerivatives.Create(solver, car, path, limitG, at, like) : null);
     }
 
     private static (double Lower, double Upper, bool IsAssumed) Ends(HandlingInput input, ResolvedHandlingCar reading)
@@ -218,7 +218,11 @@ public sealed record LimitStudy
         return study with { Effects = effects, Front = Range(frontG, fronts), Rear = Range(rearG, rears), Margin = Range(rearG - frontG, margins), FrontFirst = frontFirst / Draws };
     }
 
-    private static void Add(LimitEffect effect, int input, double[] fronts, double[] rears) => JointDraws.Add(input, effect.AtLower, effect.AtUpper, fronts, rears);
+    private static void Add(LimitEffect effect, int input, double[] fronts, double[] rears)
+    {
+        JointDraws.Add(input, effect.AtLower.Front, effect.AtUpper.Front, fronts);
+        JointDraws.Add(input, effect.AtLower.Rear, effect.AtUpper.Rear, rears);
+    }
 
     private static Uncertainty Range(double value, double[] draws)
     {

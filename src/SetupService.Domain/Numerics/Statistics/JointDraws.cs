@@ -1,3 +1,6 @@
+using System.Numerics;
+using System.Runtime.InteropServices;
+
 namespace SetupService.Domain.Numerics.Statistics;
 
 /// <summary>
@@ -19,6 +22,9 @@ public static class JointDraws
 
     private static readonly double[] Places = MakePlaces();
 
+    // The places in the order of each input, made when that input is first drawn.
+    private static readonly double[]?[] InOrder = new double[]?[Order];
+
     /// <summary>Adds to every draw what one input does.</summary>
     /// <param name="input">Its number among the inputs drawn together, from 0; each number has its own order, the first few the most even together.</param>
     /// <param name="atLower">Its effect at the lower end of its range.</param>
@@ -26,36 +32,12 @@ public static class JointDraws
     /// <param name="draws">The draws, <see cref="Count"/> of them.</param>
     public static void Add(int input, double atLower, double atUpper, Span<double> draws)
     {
-        var (at, step) = (0, Step(input));
-        for (var (i, opposite) = (0, Count - 1); i < opposite; i++, opposite--)
-        {
-            at += step;
-            if (at >= Order) at -= Order;
-            var (above, below) = (Math.Max(Places[at], 0), Math.Max(-Places[at], 0));
-            draws[i] += (above * atUpper) + (below * atLower);
-            draws[opposite] += (below * atUpper) + (above * atLower);
-        }
-    }
-
-    /// <summary>The same for an input that does something to two figures drawn together.</summary>
-    /// <param name="input">Its number.</param>
-    /// <param name="atLower">Its effect on both at the lower end of its range.</param>
-    /// <param name="atUpper">Its effect on both at the upper end.</param>
-    /// <param name="firstDraws">The draws of the first.</param>
-    /// <param name="secondDraws">The draws of the second.</param>
-    public static void Add(int input, (double First, double Second) atLower, (double First, double Second) atUpper, Span<double> firstDraws, Span<double> secondDraws)
-    {
-        var (at, step) = (0, Step(input));
-        for (var (i, opposite) = (0, Count - 1); i < opposite; i++, opposite--)
-        {
-            at += step;
-            if (at >= Order) at -= Order;
-            var (above, below) = (Math.Max(Places[at], 0), Math.Max(-Places[at], 0));
-            firstDraws[i] += (above * atUpper.First) + (below * atLower.First);
-            firstDraws[opposite] += (below * atUpper.First) + (above * atLower.First);
-            secondDraws[i] += (above * atUpper.Second) + (below * atLower.Second);
-            secondDraws[opposite] += (below * atUpper.Second) + (above * atLower.Second);
-        }
+        var places = PlacesOf(input);
+        var (lower, upper) = (new Vector<double>(atLower), new Vector<double>(atUpper));
+        var wide = MemoryMarshal.Cast<double, Vector<double>>(draws[..Count]);
+        var widePlaces = MemoryMarshal.Cast<double, Vector<double>>(places);
+        for (var i = 0; i < wide.Length; i++) wide[i] += (Vector.Max(widePlaces[i], Vector<double>.Zero) * upper) - (Vector.Min(widePlaces[i], Vector<double>.Zero) * lower);
+        for (var i = wide.Length * Vector<double>.Count; i < Count; i++) draws[i] += (Math.Max(places[i], 0) * atUpper) - (Math.Min(places[i], 0) * atLower);
     }
 
     /// <summary>The ends between which nine draws in ten lie; reorders them.</summary>
@@ -68,11 +50,14 @@ public static class JointDraws
         return (lower, OrderStatistic.Select(draws[tail..], Count - 1 - tail - tail));
     }
 
-    private static int Step(int input)
+    private static ReadOnlySpan<double> PlacesOf(int input)
     {
         var step = 1;
         for (var i = 0; i < input; i++) step = step * Generator % Order;
-        return step;
+        if (InOrder[step] is { } known) return known;
+        var places = new double[Count];
+        for (var i = 0; i < Count; i++) places[i] = Places[step * (i + 1) % Order];
+        return InOrder[step] = places;
     }
 
     // A place and its opposite are opposite to the last digit.

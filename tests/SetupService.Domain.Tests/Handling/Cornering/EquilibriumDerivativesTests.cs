@@ -157,7 +157,7 @@ public sealed class EquilibriumDerivativesTests
     public void Work_that_is_spent_ends_it()
     {
         var reading = FollowedCars.Named("figures");
-        var budget = new WorkBudget(200);
+        var budget = new WorkBudget(60);
         var solver = CorneringSolver.Create(reading.Car, TurnDirection.Left, budget)!;
 
         var effects = CorneringEffect.Compute(reading, solver, Left, 0.6);
