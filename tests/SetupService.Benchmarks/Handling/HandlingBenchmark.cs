@@ -2,6 +2,7 @@ using BenchmarkDotNet.Attributes;
 using SetupService.Domain.Handling.CamberTarget;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Handling.Cornering.Effects;
 using SetupService.Domain.Handling.Ride;
 using SetupService.Domain.Handling.WhatIf;
 using SetupService.Domain.Vehicles;

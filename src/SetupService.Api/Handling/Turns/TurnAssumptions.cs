@@ -1,6 +1,7 @@
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Shared;
 using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Handling.Cornering.Effects;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Vehicles;
 

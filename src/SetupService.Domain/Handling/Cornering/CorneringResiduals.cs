@@ -1,4 +1,6 @@
 using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Handling.Cornering.Balance;
+using SetupService.Domain.Handling.Cornering.Effects;
 using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Vehicles;
 
@@ -113,6 +115,9 @@ public sealed partial class CorneringSolver
 
     /// <summary>Load of both inner wheels, N, in the turn last solved or the state last put; where it is gone the car rolls over.</summary>
     internal double InnerLoadN => _front.Inner.LoadN + _rear.Inner.LoadN;
+
+    /// <summary>The same at rest, N.</summary>
+    internal double InnerStaticLoadN => _front.Inner.StaticLoadN + _rear.Inner.StaticLoadN;
 
     /// <summary>What carries the four wheels, and which axle's tyres are raised, in the state last put.</summary>
     internal int Contacts => (_front.IsRaised ? 1 << 16 : 0) | (_rear.IsRaised ? 1 << 17 : 0) | _front.Outer.Contacts | (_front.Inner.Contacts << 4) | (_rear.Outer.Contacts << 8) | (_rear.Inner.Contacts << 12);

@@ -1,4 +1,5 @@
 using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Handling.Cornering.Effects;
 using SetupService.Domain.Numerics;
 
 namespace SetupService.Domain.Handling.Cornering;
@@ -14,12 +15,17 @@ public sealed class CorneringRun
     // Just below the limit, g, where the iteration converges from any start.
     private const double JustShortG = 0.005;
 
+    // From so hard a turn, g, what crosses the car is told on to harder ones, as growing at most so many times as fast as so far.
+    private const double LeastGForInner = 0.3;
+    private const double MostGrowth = 2;
+
     private readonly CorneringSolver _solver;
     private readonly HandlingCar _car;
     private readonly TurnPath _path;
     private readonly Dictionary<CorneringFailure, (double G, bool IsUnloaded)> _limits = [];
     private double _rollsOverAtG = double.PositiveInfinity;
     private double _standsToG;
+    private (double G, double LoadN) _inner;
 
     private CorneringRun(CorneringSolver solver, HandlingCar car, TurnPath path) => (_solver, _car, _path) = (solver, car, path);
 
@@ -40,6 +46,7 @@ public sealed class CorneringRun
         if (SteadyTurn.Solve(_solver, _path.At(lateralG), out var failure) is { } turn)
         {
             _standsToG = Math.Max(_standsToG, lateralG);
+            _inner = (lateralG, _solver.InnerLoadN);
             return turn;
         }
 
@@ -51,9 +58,13 @@ public sealed class CorneringRun
     public double? RollOverWithin(double lateralG, double moreG)
     {
         var failedG = lateralG + moreG;
-        if (failedG <= _standsToG) return null;
+        if (failedG <= _standsToG || KeepsInnerLoad(failedG)) return null;
         return _solver.Solve(_path.At(failedG)) is CorneringFailure.RollsOver ? RollOver.LimitG(_solver, _path, failedG) : null;
     }
+
+    // What crosses the car grows in proportion to lateral acceleration, and a little more as the body leans out: where the inner wheels would keep load if it grew so much faster than so far, nothing rolls over.
+    private bool KeepsInnerLoad(double lateralG) =>
+        _inner.G >= LeastGForInner && _inner.LoadN > MostGrowth * (_solver.InnerStaticLoadN - _inner.LoadN) * (lateralG - _inner.G) / _inner.G;
 
     /// <summary>What every assumed input does to the car in a turn of this lateral acceleration, g.</summary>
     /// <param name="reading">The car with what was assumed of it.</param>

@@ -15,7 +15,7 @@ public readonly record struct GripScale(double Factor, double? HeldLateralG = nu
 {
     // How far the logarithm of the scale may be off where it is taken as found, and where a last secant from there leaves that at most.
     private const double Agreed = 1e-10;
-    private const double NearlyAgreed = 1e-6;
+    private const double NearlyAgreed = 1e-5;
     private const int MostTries = 30;
 
     // A secant is followed where its slope is one that grip by friction can have; else grip is taken as in proportion to friction.

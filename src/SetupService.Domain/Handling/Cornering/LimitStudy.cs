@@ -1,5 +1,6 @@
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Handling.Cornering.Effects;
 using SetupService.Domain.Handling.Tyres;
 using SetupService.Domain.Numerics.Statistics;
 using SetupService.Domain.Vehicles;

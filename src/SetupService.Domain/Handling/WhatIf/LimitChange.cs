@@ -29,9 +29,9 @@ internal sealed class LimitSpread
 
     private readonly double _frontG;
     private readonly double _rearG;
-    private readonly Effect[] _effects;
+    private readonly LimitMoves[] _effects;
 
-    private LimitSpread(double frontG, double rearG, Effect[] effects) => (_frontG, _rearG, _effects) = (frontG, rearG, effects);
+    private LimitSpread(double frontG, double rearG, LimitMoves[] effects) => (_frontG, _rearG, _effects) = (frontG, rearG, effects);
 
     /// <summary>The spread; null where a limit is not known.</summary>
     /// <param name="car">The car on its scale of grip, with what is assumed of it.</param>
@@ -45,7 +45,7 @@ internal sealed class LimitSpread
         var beforeG = atG - Math.Min(SlopeStepG, atG / 2);
         if (Held(solver, path, beforeG) is not { } before || Held(solver, path, atG) is not { } at) return null;
         var (frontSlope, rearSlope) = ((at.Front - before.Front) / (atG - beforeG), (at.Rear - before.Rear) / (atG - beforeG));
-        var effects = new List<Effect>(Common.Length + OfAxles.Length);
+        var effects = new List<LimitMoves>(Common.Length + OfAxles.Length);
         foreach (var input in (IEnumerable<HandlingInput>)[.. Common, .. OfAxles])
         {
             var (lower, upper) = car.AssumedFor(input) is { } assumed ? (assumed.Lower, assumed.Upper) : (input.Read(car.Car), input.Read(car.Car));
@@ -128,5 +128,5 @@ internal sealed class LimitSpread
         return ends;
     }
 
-    private readonly record struct Effect((double Front, double Rear) AtLower, (double Front, double Rear) AtUpper);
+    private readonly record struct LimitMoves((double Front, double Rear) AtLower, (double Front, double Rear) AtUpper);
 }

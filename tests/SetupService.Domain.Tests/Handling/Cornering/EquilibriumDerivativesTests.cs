@@ -1,5 +1,6 @@
 using CsCheck;
 using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Handling.Cornering.Effects;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Numerics;
 using SetupService.Domain.Vehicles;

@@ -1,6 +1,6 @@
 using SetupService.Domain.Handling.Cars;
 
-namespace SetupService.Domain.Handling.Cornering;
+namespace SetupService.Domain.Handling.Cornering.Effects;
 
 /// <summary>The car in a turn at both ends of an assumed input's plausible range, the other inputs unchanged.</summary>
 /// <param name="Assumed">The input.</param>

@@ -1,4 +1,4 @@
-namespace SetupService.Domain.Handling.Cornering;
+namespace SetupService.Domain.Handling.Cornering.Balance;
 
 /// <summary>
 /// An axle's equilibrium equations, linearised about the present state: both travels, and with them both loads, as linear functions of

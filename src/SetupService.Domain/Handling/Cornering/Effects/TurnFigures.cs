@@ -1,7 +1,7 @@
 using System.Runtime.CompilerServices;
 using SetupService.Domain.Vehicles;
 
-namespace SetupService.Domain.Handling.Cornering;
+namespace SetupService.Domain.Handling.Cornering.Effects;
 
 /// <summary>The figures of a turn that inputs are followed in, or how far each moves.</summary>
 [InlineArray(Count)]

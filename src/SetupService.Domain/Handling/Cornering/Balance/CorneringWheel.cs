@@ -5,20 +5,11 @@ using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Suspension.Steering;
 
-namespace SetupService.Domain.Handling.Cornering;
+namespace SetupService.Domain.Handling.Cornering.Balance;
 
 /// <summary>State of one wheel during the iteration. Forces in N, lengths in mm; see docs/methods/cornering.</summary>
-internal sealed class CorneringWheel
+internal sealed partial class CorneringWheel
 {
-    // Rate of what is solid, N/mm: a fully compressed stop, a fully extended damper.
-    private const double SolidRateNPerMm = 100_000;
-
-    // Differences over a shorter travel than this, mm, are rounding and give no slope.
-    private const double LeastLearntMm = 1e-3;
-
-    // How closely the end of a suspension is told, mm.
-    private const double ReachAgreedMm = 0.05;
-
     private readonly HandlingAxle _axle;
     private WheelMotion _motion;
     private readonly WorkBudget? _budget;
@@ -161,14 +152,6 @@ internal sealed class CorneringWheel
         _isPlaced = false;
     }
 
-    /// <summary>The same wheel where it is, its motion taken about there.</summary>
-    public CorneringWheel Nearby()
-    {
-        var nearby = (CorneringWheel)MemberwiseClone();
-        if (_isPlaced) nearby._motion = _motion.Near(_guidedAtMm, -Sign * _guidedSteer, _state);
-        return nearby;
-    }
-
     public void StartFrom(CorneringWheel other)
     {
         (TravelMm, SideForceN, SlipDeg, LongitudinalN) = (other.TravelMm, other.SideForceN, other.SlipDeg, other.LongitudinalN);
@@ -176,39 +159,6 @@ internal sealed class CorneringWheel
         (_state, _goodState, Pose, _isPlaced) = (other._state, other._goodState, other.Pose, other._isPlaced);
         (_guidedAtMm, _guidedSteer, _ratioPerTravel, _riseBendPerMm, _slopePerTravel, _contactForwardBend, _centreForwardBend) =
             (other._guidedAtMm, other._guidedSteer, other._ratioPerTravel, other._riseBendPerMm, other._slopePerTravel, other._contactForwardBend, other._centreForwardBend);
-    }
-
-    /// <summary>Updates the wheel's pose from the suspension; false where it cannot reach it.</summary>
-    public bool TryUpdatePose(double steer)
-    {
-        if (_isPlaced && TravelMm == _guidedAtMm && steer == _guidedSteer) return true;
-        if (!_motion.TryAt(TravelMm, -Sign * steer, ref _state, out var pose, _budget))
-        {
-            _state = _goodState;
-            Missed = (TravelMm, steer);
-            return false;
-        }
-
-        _goodState = _state;
-        Learn(pose, steer);
-        (Pose, _isPlaced) = (pose, true);
-        return true;
-    }
-
-    /// <summary>Updates the derivatives of motion ratio, rise and contact path by travel from the last two poses, where they differ mostly by travel.</summary>
-    private void Learn(in WheelPose next, double steer)
-    {
-        var wayMm = TravelMm - _guidedAtMm;
-        if (Math.Abs(wayMm) > Math.Max(LeastLearntMm, Math.Abs(steer - _guidedSteer)))
-        {
-            _ratioPerTravel = (next.SpringMotionRatio - Pose.SpringMotionRatio) / wayMm;
-            _riseBendPerMm = (next.RisePerTravel - Pose.RisePerTravel) / wayMm;
-            _slopePerTravel = (next.OutboardSlope - Pose.OutboardSlope) / wayMm;
-            _contactForwardBend = (next.ContactForwardPerTravel - Pose.ContactForwardPerTravel) / wayMm;
-            _centreForwardBend = (next.CentreForwardPerTravel - Pose.CentreForwardPerTravel) / wayMm;
-        }
-
-        (_guidedAtMm, _guidedSteer) = (TravelMm, steer);
     }
 
     /// <summary>How far roll (sine and cosine) and travel alone raise the contact, mm.</summary>
@@ -299,46 +249,8 @@ internal sealed class CorneringWheel
     /// <summary>Computes force and rate of spring, bump stop and droop stop at the present travel.</summary>
     public void Spring()
     {
-        var ratio = Pose.SpringMotionRatio;
-        var springN = _springForceAtRestN + (_axle.SpringRateNPerMm * Pose.SpringTravelMm);
-        var isPressed = springN > 0;
-        _springForcePerTravelNPerMm = isPressed ? _axle.SpringRateNPerMm * ratio : 0;
-        (SpringN, SpringRateNPerMm) = isPressed ? (springN * ratio, (_springForcePerTravelNPerMm * ratio) + (springN * _ratioPerTravel)) : (0, 0);
-        if (_axle.BumpLeftMm is { } bump && TravelMm > bump)
-        {
-            var (force, rate) = Stop(TravelMm - bump);
-            SpringN += force;
-            SpringRateNPerMm += rate;
-        }
-
-        if (_axle.DroopLeftMm is { } droop && TravelMm < -droop)
-        {
-            SpringN += SolidRateNPerMm * (TravelMm + droop);
-            SpringRateNPerMm += SolidRateNPerMm;
-        }
-    }
-
-    // Force and rate at the wheel of a bump stop pressed this far, mm of wheel travel: by its curve, straight between its points, else by its one rate; then solid.
-    private (double ForceN, double RateNPerMm) Stop(double pressedMm)
-    {
-        var ratio = Pose.DamperMotionRatio;
-        if (_axle.StopCurve is not { Count: > 0 } curve)
-        {
-            var rate = _axle.StopRateNPerMm * ratio * ratio;
-            var soft = Math.Min(pressedMm, _axle.StopLengthMm / ratio);
-            var solid = pressedMm - soft;
-            return ((rate * soft) + (SolidRateNPerMm * solid), solid > 0 ? SolidRateNPerMm : rate);
-        }
-
-        var (atMm, atN) = (0.0, 0.0);
-        for (var i = 0; i < curve.Count; i++)
-        {
-            var rate = (curve[i].ForceN - atN) / (curve[i].CompressionMm - atMm);
-            if (pressedMm * ratio <= curve[i].CompressionMm) return (ratio * (atN + (rate * ((pressedMm * ratio) - atMm))), ratio * ratio * rate);
-            (atMm, atN) = (curve[i].CompressionMm, curve[i].ForceN);
-        }
-
-        return ((ratio * atN) + (SolidRateNPerMm * (pressedMm - (atMm / ratio))), SolidRateNPerMm);
+        var spring = WheelSpring.Compute(_axle, Pose, TravelMm, _springForceAtRestN, _ratioPerTravel);
+        (SpringN, SpringRateNPerMm, _springForcePerTravelNPerMm) = (spring.ForceN, spring.RateNPerMm, spring.ForcePerTravelNPerMm);
     }
 
     /// <summary>The parts of the inclination; evaluates the suspension once more, without steer.</summary>
@@ -354,39 +266,6 @@ internal sealed class CorneringWheel
 
         return new(
             CamberSetDeg, unsteered - CamberSetDeg, InclinationAngleDeg - (steered + CamberComplianceDeg), steered - unsteered, CamberComplianceDeg);
-    }
-
-    /// <summary>Travel, mm from ride height, and steer at which the search last wanted it and its suspension did not have it; null where there was none.</summary>
-    public (double TravelMm, double Steer)? Missed { get; set; }
-
-    /// <summary>True where its suspension reaches a travel, mm from ride height, at a steer, and tells of it.</summary>
-    public bool Reaches(double travelMm, double steer)
-    {
-        var state = _motion.Origin;
-        return _motion.TryAt(travelMm, -Sign * steer, ref state, out var pose) && !pose.IsBeyondReadings;
-    }
-
-    /// <summary>How far it comes on the way to a travel it does not reach, mm from ride height; null where the steer alone is beyond it.</summary>
-    public double? ReachMm(double travelMm, double steer)
-    {
-        // From where its suspension is stated, which it reaches whatever its ride height is now.
-        if (!Reaches(_axle.RideHeightChangeMm, steer)) return null;
-        var (reached, missed) = (_axle.RideHeightChangeMm, travelMm);
-        while (Math.Abs(missed - reached) > ReachAgreedMm)
-        {
-            var middle = (reached + missed) / 2;
-            if (Reaches(middle, steer)) reached = middle;
-            else missed = middle;
-        }
-
-        return reached;
-    }
-
-    /// <summary>Heading that steer alone gives the wheel, degrees, positive = into the turn; NaN where it cannot be steered so far at rest height.</summary>
-    public double SteeredByDeg(double steer)
-    {
-        var state = _motion.Origin;
-        return _motion.TryAt(0, -Sign * steer, ref state, out var steered) ? -Sign * (steered.HeadingDeg - RestPose.HeadingDeg) : double.NaN;
     }
 
     private void Incline(double sin, double cos)

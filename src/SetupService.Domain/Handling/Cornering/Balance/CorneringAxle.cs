@@ -5,29 +5,15 @@ using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Vehicles;
 
-namespace SetupService.Domain.Handling.Cornering;
+namespace SetupService.Domain.Handling.Cornering.Balance;
 
 /// <summary>State of one axle during the iteration. Forces in N, lengths in mm; see docs/methods/cornering.</summary>
-internal sealed class CorneringAxle
+internal sealed partial class CorneringAxle
 {
-    /// <summary>
-    /// The largest share of its grip at which an axle's slip angle is sought on the tyres' own curves. An axle that needs more is taken with their peak raised to this share: it
-    /// supplies what the turn asks, and the attitude stays defined up to and beyond the limit.
-    /// </summary>
-    public const double MostUsed = 0.99;
-
-    private const double UsualPeakDeg = 14;
-
-    // Both tyres' own peaks lie at about the same slip, so that together they give at least this share of the sum.
-    private const double LeastOfSum = 0.75;
-
     private readonly HandlingAxle _axle;
     private readonly double _barNPerMm;
     private readonly Differential _differential;
     private double _massForceN;
-    private SlipQuestion _answered;
-    private (double SlipDeg, double Used, bool IsRaised, double OuterN) _answer;
-    private double _peakSlipDeg = UsualPeakDeg;
     private double _det;
     private double _outerPerOuter;
     private double _outerPerInner;
@@ -229,100 +215,6 @@ internal sealed class CorneringAxle
         double PathTurnDeg(double outMm) => double.RadiansToDegrees(Math.Atan2(ahead * outMm, (centreMm * (centreMm + outMm)) + (ahead * ahead)));
     }
 
-    /// <summary>The most two other tyres would give together in the places of its own, N.</summary>
-    public double PeakN(in AxleTyre tyre, double centreStationMm, double centreMm)
-    {
-        var slipDeg = _peakSlipDeg;
-        return (Tyres(centreStationMm, centreMm) with { Outer = Outer.Curve(tyre), Inner = Inner.Curve(tyre) }).PeakN(ref slipDeg);
-    }
-
-    /// <summary>Share of the most its tyres can give together that the axle's side force takes, above 1 where they cannot hold it; infinite where both have left the road.</summary>
-    public double GripUsed(in TyrePair tyres)
-    {
-        var peak = tyres.PeakN(ref _peakSlipDeg);
-        return peak > 0 ? SideForceN / peak : double.PositiveInfinity;
-    }
-
-    /// <summary>The tyres that supply the side force: raised where they cannot by themselves. False where both have left the road.</summary>
-    public bool TryHold(ref TyrePair tyres)
-    {
-        IsRaised = false;
-        if (SideForceN <= LeastOfSum * MostUsed * (tyres.Outer.PeakN + tyres.Inner.PeakN)) return true;
-        var used = GripUsed(tyres);
-        if (!double.IsFinite(used)) return false;
-        IsRaised = used > MostUsed;
-        if (IsRaised) tyres = tyres.WithPeak(used / MostUsed);
-        return true;
-    }
-
-    /// <summary>
-    /// Finds the slip angle at which the tyres give the side force, raised where they cannot by themselves, and sets it; the side force of the outer one there, N, null where
-    /// both have left the road or no slip gives it.
-    /// </summary>
-    /// <param name="centreStationMm">Station of the turn's centre, mm.</param>
-    /// <param name="centreMm">How far it lies to the side, mm.</param>
-    /// <param name="isAtPeak">True for the slip at which they stand where the axle uses all its grip, whatever it uses; the outer one's share of the side force is then that there.</param>
-    public double? TrySlip(double centreStationMm, double centreMm, bool isAtPeak)
-    {
-        var asked = new SlipQuestion(
-            Outer.TyrePose, Inner.TyrePose, Outer.HeadingComplianceDeg, Inner.HeadingComplianceDeg, Outer.LongitudinalN, Inner.LongitudinalN, SideForceN, centreStationMm, centreMm, isAtPeak);
-        if (_answered == asked)
-        {
-            (SlipDeg, UsedAtPeak, IsRaised) = (_answer.SlipDeg, _answer.Used, _answer.IsRaised);
-            return _answer.OuterN;
-        }
-
-        if (FindSlip(Tyres(centreStationMm, centreMm), isAtPeak) is not { } outerN) return null;
-        (_answered, _answer) = (asked, (SlipDeg, UsedAtPeak, IsRaised, outerN));
-        return outerN;
-    }
-
-    private double? FindSlip(TyrePair tyres, bool isAtPeak)
-    {
-        var (askedN, share) = (SideForceN, 1.0);
-        if (isAtPeak)
-        {
-            askedN = tyres.PeakN(ref _peakSlipDeg);
-            if (!(askedN > 0)) return null;
-            share = UsedAtPeak = SideForceN / askedN;
-            IsRaised = true;
-            tyres = tyres.WithPeak(1 / MostUsed);
-        }
-        else if (!TryHold(ref tyres))
-        {
-            return null;
-        }
-
-        if (tyres.SlipFor(askedN, SlipDeg) is not { } shared) return null;
-        SlipDeg = shared.SlipDeg;
-        return share * shared.OuterN;
-    }
-
-    /// <summary>Share of its grip it uses where its tyres were last asked for their slip at their peak.</summary>
-    public double UsedAtPeak { get; private set; }
-
-    /// <summary>True where its tyres were raised when they were last asked to hold the side force.</summary>
-    public bool IsRaised { get; private set; }
-
-    /// <summary>The slip angle at which the two tyres give the side force, and each one's part; null where they cannot.</summary>
-    public PairSlip? SlipFor(in TyrePair tyres) => tyres.SlipFor(SideForceN, SlipDeg);
-
-    /// <summary>Sets slip angle and side forces; returns how much the forces changed, N.</summary>
-    public double ApplySideForce(in PairSlip shared, in TyrePair tyres, double accelerationMs2)
-    {
-        SlipDeg = shared.SlipDeg;
-        var unsprung = _axle.UnsprungMassKg * accelerationMs2;
-        return Outer.ApplySideForce(shared.OuterN, SlipDeg + tyres.OuterTurnDeg, unsprung) + Inner.ApplySideForce(shared.InnerN, SlipDeg + tyres.InnerTurnDeg, unsprung);
-    }
-
-    /// <summary>Sets side forces to a state that need not be in balance; the inner wheel has what of the axle's side force the outer one has not.</summary>
-    public void PlaceSideForce(double outerN, double accelerationMs2)
-    {
-        var unsprung = _axle.UnsprungMassKg * accelerationMs2;
-        Outer.ApplySideForce(outerN, SlipDeg, unsprung);
-        Inner.ApplySideForce(SideForceN - outerN, SlipDeg, unsprung);
-    }
-
     /// <summary>Residual at each wheel after this much more steer, N: the tyre's load less the load the suspension puts on it.</summary>
     public (double Outer, double Inner) Residuals(double steer)
     {
@@ -386,7 +278,3 @@ internal sealed class CorneringAxle
         IsBeyondReadings = wheel.Pose.IsBeyondReadings,
     };
 }
-
-/// <summary>All that the slip of an axle's tyres follows from, so that it is not sought again where nothing of it has changed. By default one nobody asks.</summary>
-internal readonly record struct SlipQuestion(
-    TyrePose Outer, TyrePose Inner, double OuterComplianceDeg, double InnerComplianceDeg, double OuterForwardN, double InnerForwardN, double SideForceN, double CentreStationMm, double CentreMm, bool IsAtPeak);

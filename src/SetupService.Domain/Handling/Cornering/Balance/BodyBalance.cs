@@ -1,6 +1,6 @@
 using SetupService.Domain.Handling.Cars;
 
-namespace SetupService.Domain.Handling.Cornering;
+namespace SetupService.Domain.Handling.Cornering.Balance;
 
 /// <summary>
 /// The car's equilibrium equations, linearised about the present state: the residual and the Newton step.

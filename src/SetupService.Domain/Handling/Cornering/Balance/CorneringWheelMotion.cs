@@ -1,0 +1,87 @@
+using SetupService.Domain.Suspension;
+
+namespace SetupService.Domain.Handling.Cornering.Balance;
+
+/// <summary>How the suspension moves the wheel: its pose at a travel and steer, how that goes on, and how far it reaches.</summary>
+internal sealed partial class CorneringWheel
+{
+    // Differences over a shorter travel than this, mm, are rounding and give no slope.
+    private const double LeastLearntMm = 1e-3;
+
+    // How closely the end of a suspension is told, mm.
+    private const double ReachAgreedMm = 0.05;
+
+    /// <summary>Updates the wheel's pose from the suspension; false where it cannot reach it.</summary>
+    public bool TryUpdatePose(double steer)
+    {
+        if (_isPlaced && TravelMm == _guidedAtMm && steer == _guidedSteer) return true;
+        if (!_motion.TryAt(TravelMm, -Sign * steer, ref _state, out var pose, _budget))
+        {
+            _state = _goodState;
+            Missed = (TravelMm, steer);
+            return false;
+        }
+
+        _goodState = _state;
+        Learn(pose, steer);
+        (Pose, _isPlaced) = (pose, true);
+        return true;
+    }
+
+    /// <summary>Updates the derivatives of motion ratio, rise and contact path by travel from the last two poses, where they differ mostly by travel.</summary>
+    private void Learn(in WheelPose next, double steer)
+    {
+        var wayMm = TravelMm - _guidedAtMm;
+        if (Math.Abs(wayMm) > Math.Max(LeastLearntMm, Math.Abs(steer - _guidedSteer)))
+        {
+            _ratioPerTravel = (next.SpringMotionRatio - Pose.SpringMotionRatio) / wayMm;
+            _riseBendPerMm = (next.RisePerTravel - Pose.RisePerTravel) / wayMm;
+            _slopePerTravel = (next.OutboardSlope - Pose.OutboardSlope) / wayMm;
+            _contactForwardBend = (next.ContactForwardPerTravel - Pose.ContactForwardPerTravel) / wayMm;
+            _centreForwardBend = (next.CentreForwardPerTravel - Pose.CentreForwardPerTravel) / wayMm;
+        }
+
+        (_guidedAtMm, _guidedSteer) = (TravelMm, steer);
+    }
+
+    /// <summary>The same wheel where it is, its motion taken about there.</summary>
+    public CorneringWheel Nearby()
+    {
+        var nearby = (CorneringWheel)MemberwiseClone();
+        if (_isPlaced) nearby._motion = _motion.Near(_guidedAtMm, -Sign * _guidedSteer, _state);
+        return nearby;
+    }
+
+    /// <summary>Travel, mm from ride height, and steer at which the search last wanted it and its suspension did not have it; null where there was none.</summary>
+    public (double TravelMm, double Steer)? Missed { get; set; }
+
+    /// <summary>True where its suspension reaches a travel, mm from ride height, at a steer, and tells of it.</summary>
+    public bool Reaches(double travelMm, double steer)
+    {
+        var state = _motion.Origin;
+        return _motion.TryAt(travelMm, -Sign * steer, ref state, out var pose) && !pose.IsBeyondReadings;
+    }
+
+    /// <summary>How far it comes on the way to a travel it does not reach, mm from ride height; null where the steer alone is beyond it.</summary>
+    public double? ReachMm(double travelMm, double steer)
+    {
+        // From where its suspension is stated, which it reaches whatever its ride height is now.
+        if (!Reaches(_axle.RideHeightChangeMm, steer)) return null;
+        var (reached, missed) = (_axle.RideHeightChangeMm, travelMm);
+        while (Math.Abs(missed - reached) > ReachAgreedMm)
+        {
+            var middle = (reached + missed) / 2;
+            if (Reaches(middle, steer)) reached = middle;
+            else missed = middle;
+        }
+
+        return reached;
+    }
+
+    /// <summary>Heading that steer alone gives the wheel, degrees, positive = into the turn; NaN where it cannot be steered so far at rest height.</summary>
+    public double SteeredByDeg(double steer)
+    {
+        var state = _motion.Origin;
+        return _motion.TryAt(0, -Sign * steer, ref state, out var steered) ? -Sign * (steered.HeadingDeg - RestPose.HeadingDeg) : double.NaN;
+    }
+}
