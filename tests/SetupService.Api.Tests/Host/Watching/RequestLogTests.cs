@@ -88,8 +88,8 @@ public sealed class RequestLogTests
         Assert.Equal(2, told.Length);
         Assert.Equal("a\"b", told[0].GetProperty("RequestId").GetString());
         Assert.Equal(200, told[0].GetProperty("Status").GetInt32());
-        Assert.Equal("Error", told[1].GetProperty("@l").GetString());
-        Assert.Contains("why", told[1].GetProperty("@x").GetString(), StringComparison.Ordinal);
+        Assert.Equal("Error", told[1].GetProperty("level").GetString());
+        Assert.Contains("why", told[1].GetProperty("exception").GetString(), StringComparison.Ordinal);
     }
 
     [Fact]
@@ -100,7 +100,7 @@ public sealed class RequestLogTests
         using (var log = new LoggerConfiguration().WriteTo.Sink(lines).CreateLogger())
             log.Information("one");
 
-        Assert.Contains("\"@mt\":\"one\"", Encoding.UTF8.GetString(written.ToArray()), StringComparison.Ordinal);
+        Assert.Contains("\"template\":\"one\"", Encoding.UTF8.GetString(written.ToArray()), StringComparison.Ordinal);
     }
 
     private Task<RunningService> StartAsync(string name, string value, TimeProvider? clock = null) => RunningService.StartAsync(configure: builder =>
