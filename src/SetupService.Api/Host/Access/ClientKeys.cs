@@ -1,3 +1,4 @@
+using System.Buffers;
 using System.Buffers.Text;
 using System.Diagnostics.CodeAnalysis;
 using System.Globalization;
@@ -17,6 +18,9 @@ internal sealed class ClientKeys
     public const int KeyBytes = 32;
 
     private const int LongestText = 4096;
+
+    private static readonly SearchValues<char> OfNames = SearchValues.Create("abcdefghijklmnopqrstuvwxyz0123456789-");
+    private static readonly SearchValues<char> OfHexadecimal = SearchValues.Create("0123456789abcdefABCDEF");
 
     private readonly byte[] _secret;
     private readonly Client[] _clients;
@@ -128,7 +132,7 @@ internal sealed class ClientKeys
         public Client(string name, ClientSettings settings, QuotaSettings quota, TimeProvider clock)
         {
             var at = "Access:Clients:" + name;
-            if (name.Length is 0 or > 64 || name.AsSpan().ContainsAnyExcept("abcdefghijklmnopqrstuvwxyz0123456789-"))
+            if (name.Length is 0 or > 64 || name.AsSpan().ContainsAnyExcept(OfNames))
                 throw new SettingException($"{at}: a client's name has 1 to 64 small letters, digits and hyphens.");
             if (settings.Keys.Length is 0 or > AccessSettings.MostKeys)
                 throw new SettingException($"{at}:Keys has {settings.Keys.Length} keys; 1 or {AccessSettings.MostKeys} are allowed, as the command new-key writes them.");
@@ -167,7 +171,7 @@ internal sealed class ClientKeys
                 ? Convert.FromHexString(text)
                 : throw new SettingException($"{setting} is no kept key: 64 hexadecimal digits, as the command new-key writes them.");
 
-        private static bool IsHexadecimal(string text) => !text.AsSpan().ContainsAnyExcept("0123456789abcdefABCDEF");
+        private static bool IsHexadecimal(string text) => !text.AsSpan().ContainsAnyExcept(OfHexadecimal);
 
         private static long? Positive(string setting, long? units) =>
             units is < 1 ? throw new SettingException($"{setting} must be at least 1.") : units;

@@ -2,7 +2,6 @@ using System.Globalization;
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
 using SetupService.Api.Http;
-using SetupService.Api.Http.Problems;
 
 namespace SetupService.Api.Host.OpenApi;
 

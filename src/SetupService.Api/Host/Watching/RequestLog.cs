@@ -2,7 +2,6 @@ using System.Diagnostics;
 using Serilog.Events;
 using Serilog.Parsing;
 using SetupService.Api.Host.Settings;
-using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Work;
 

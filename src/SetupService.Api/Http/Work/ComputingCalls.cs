@@ -1,5 +1,4 @@
 using SetupService.Api.Http.Problems;
-using SetupService.Api.Http.Work;
 
 namespace SetupService.Api.Http.Work;
 

@@ -1,7 +1,6 @@
 using System.Reflection;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
-using SetupService.Api.Http.Work;
 using SetupService.Domain.Numerics;
 
 namespace SetupService.Api.Http.Work;

@@ -1,6 +1,5 @@
 using System.Diagnostics.Metrics;
 using System.Threading.RateLimiting;
-using SetupService.Api.Http.Work;
 
 namespace SetupService.Api.Http.Work;
 

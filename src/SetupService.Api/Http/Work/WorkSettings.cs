@@ -1,5 +1,4 @@
 using System.ComponentModel.DataAnnotations;
-using SetupService.Api.Http.Work;
 
 namespace SetupService.Api.Http.Work;
 
