@@ -47,6 +47,17 @@ public sealed class ShutdownTests
         await stopping;
     }
 
+    [Fact]
+    public void Streams_that_are_told_to_end_after_the_service_has_ended_are_none()
+    {
+        ShutdownSignal signal = new();
+        signal.Dispose();
+
+        signal.EndStreams();
+
+        Assert.True(signal.IsReady);
+    }
+
     private static async Task<HttpResponseMessage> UntilNotReady(RunningService service)
     {
         while (true)

@@ -33,7 +33,17 @@ public sealed class ShutdownSignal : IDisposable
     public void BeginToEnd() => IsReady = false;
 
     /// <summary>Streams must end now.</summary>
-    public void EndStreams() => _drained.Cancel();
+    public void EndStreams()
+    {
+        try
+        {
+            _drained.Cancel();
+        }
+        catch (ObjectDisposedException)
+        {
+            // The service has ended before the time of its streams was over.
+        }
+    }
 
     /// <inheritdoc />
     public void Dispose() => _drained.Dispose();
