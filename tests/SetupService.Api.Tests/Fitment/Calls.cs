@@ -64,6 +64,14 @@ internal static class Calls
         return document.RootElement.Clone();
     }
 
+    /// <summary>An answer as it stands within another one: without the calls that follow it.</summary>
+    public static JsonElement WithoutNext(this JsonElement answer)
+    {
+        var members = JsonNode.Parse(answer.GetRawText())!.AsObject();
+        Assert.True(members.Remove("next"));
+        return Parse(members.ToJsonString());
+    }
+
     /// <summary>One check of a check's answer.</summary>
     public static JsonElement CheckOf(this JsonElement answer, string id) =>
         answer.GetProperty("checks").EnumerateArray().Single(check => check.GetProperty("id").GetString() == id);

@@ -29,7 +29,7 @@ public sealed class BatchLinesTests(ServiceFixture fixture) : IClassFixture<Serv
         var lines = await fixture.Client.LinesOf($"{Car}\n{Good}\n", "?detail=full");
 
         var single = await fixture.Client.AnswerOf(Calls.Check, Requests.Check());
-        Assert.True(JsonElement.DeepEquals(single, lines[0].GetProperty("result")), lines[0].ToString());
+        Assert.True(JsonElement.DeepEquals(single.WithoutNext(), lines[0].GetProperty("result")), lines[0].ToString());
     }
 
     [Fact]
@@ -38,7 +38,7 @@ public sealed class BatchLinesTests(ServiceFixture fixture) : IClassFixture<Serv
         var lines = await fixture.Client.LinesOf($"{Car}\n{Good}\n", "?detail=full&units=us");
 
         var single = await fixture.Client.AnswerOf(Calls.Check + "?units=us", Requests.Check());
-        Assert.True(JsonElement.DeepEquals(single, lines[0].GetProperty("result")), lines[0].ToString());
+        Assert.True(JsonElement.DeepEquals(single.WithoutNext(), lines[0].GetProperty("result")), lines[0].ToString());
     }
 
     [Theory]

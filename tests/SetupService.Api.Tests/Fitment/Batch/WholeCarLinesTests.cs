@@ -32,7 +32,7 @@ public sealed class WholeCarLinesTests(ServiceFixture fixture) : IClassFixture<S
         var compact = (await fixture.Client.LinesOf(body))[0];
         var full = (await fixture.Client.LinesOf(body, "?detail=full"))[0];
 
-        Assert.True(JsonElement.DeepEquals(single, full.GetProperty("carResult")), full.ToString());
+        Assert.True(JsonElement.DeepEquals(single.WithoutNext(), full.GetProperty("carResult")), full.ToString());
         Assert.Equal(single.GetProperty("verdict").GetString(), compact.GetProperty("verdict").GetString());
         Assert.Equal(
             single.GetProperty("decidedBy").EnumerateArray().Select(one => one.GetProperty("id").GetString()).Distinct().Order(StringComparer.Ordinal),
