@@ -23,7 +23,7 @@ public sealed class CarCheckTests(ServiceFixture fixture) : IClassFixture<Servic
 
         Assert.Equal(single.GetProperty("verdict").GetString(), whole.GetProperty("verdict").GetString());
         Assert.Equal(JsonValueKind.Null, whole.GetProperty("rear").ValueKind);
-        Assert.Equal(single.GetRawText().Replace("\"/candidate", "\"/front", StringComparison.Ordinal), whole.GetProperty("front").GetRawText());
+        Assert.True(JsonElement.DeepEquals(Calls.Parse(single.WithoutNext().GetRawText().Replace("\"/candidate", "\"/front", StringComparison.Ordinal)), whole.GetProperty("front")), whole.ToString());
         Assert.Contains("/front/wheel/loadRatingKg", whole.GetProperty("needs").Strings());
     }
 
@@ -94,7 +94,7 @@ public sealed class CarCheckTests(ServiceFixture fixture) : IClassFixture<Servic
     [Theory]
     [InlineData("verdict", "summary,verdict,decidedBy,needs,governing,comparison,method,edition,cautionCodes")]
     [InlineData("checks", "summary,verdict,decidedBy,needs,governing,unknown,checks,comparison,method,edition,cautionCodes")]
-    [InlineData("full", "summary,verdict,decidedBy,needs,governing,unknown,checks,comparison,method,edition,assumptions,cautions")]
+    [InlineData("full", "summary,verdict,decidedBy,needs,governing,unknown,checks,comparison,method,edition,next,assumptions,cautions")]
     public async Task As_much_is_told_as_is_asked_for(string detail, string members)
     {
         var answer = await fixture.Client.AnswerOf($"{Calls.Check}?detail={detail}", Requests.Check());

@@ -98,7 +98,7 @@ public sealed class BatchParityTests(ServiceFixture fixture) : IClassFixture<Ser
             return false;
         }
 
-        Assert.True(JsonElement.DeepEquals(single, full.GetProperty("result")), full.ToString());
+        Assert.True(JsonElement.DeepEquals(single.WithoutNext(), full.GetProperty("result")), full.ToString());
         var governing = single.GetProperty("governing").GetString();
         string[] expected =
         [
