@@ -31,7 +31,7 @@ th, td { text-align: left; vertical-align: top; padding: .45rem .8rem .45rem 0; 
 th { font-weight: 600; color: var(--soft); } td.n, th.n { text-align: right; font-variant-numeric: tabular-nums; } td.n { white-space: nowrap; }
 @media (max-width: 30rem) { table { font-size: .82rem; } th, td { padding-right: .5rem; } }
 tr.mark td { font-weight: 600; }
-.good { color: var(--good); } .bad { color: var(--bad); }
+a { color: var(--mark); }
 ul { padding-left: 1.2rem; } li { margin: .35rem 0; }
 details { margin: .75rem 0; font-size: .875rem; } summary { cursor: pointer; color: var(--soft); }
 code { font: .85em/1.5 ui-monospace, monospace; }
@@ -63,6 +63,7 @@ const blocks = {
   table,
   picture,
   html: (html) => html,
+  link: ({ name, text }) => `<p><a href="${escape(name)}">${escape(text)}</a></p>`,
 };
 
 // The verdict is the first sentence.

@@ -53,8 +53,10 @@ export async function tell(story, base, say = () => {}) {
   const request = await readJson(new URL(story.request, examples));
   const more = story.data ? await readJson(new URL(story.data, import.meta.url)) : null;
   say(`\n${story.title}\n${"=".repeat(story.title.length)}\n${story.lead}`);
-  for await (const { title, content } of story.chapters(service, request, more)) {
-    chapters.push({ title, content, calls: service.taken() });
+  const files = [];
+  for await (const { title, content, files: beside = [] } of story.chapters(service, request, more)) {
+    files.push(...beside);
+    chapters.push({ title, content: [...content, ...beside.map(({ name, text }) => ({ link: { name, text } }))], calls: service.taken() });
     say(`\n${chapters.length}. ${title}`);
     for (const block of content) {
       if (block.answer) say(`   > ${block.answer}`);
@@ -62,7 +64,7 @@ export async function tell(story, base, say = () => {}) {
   }
 
   const edition = chapters.flatMap(({ calls }) => calls).find(({ answer }) => answer.edition)?.answer.edition;
-  return { file: story.file, chapters, html: page({ title: story.title, lead: story.lead, chapters, service: base, edition }) };
+  return { file: story.file, files, chapters, html: page({ title: story.title, lead: story.lead, chapters, service: base, edition }) };
 }
 
 export const stories = [tarn, fell, rill];
@@ -72,8 +74,9 @@ if (process.argv[1] === fileURLToPath(import.meta.url)) {
   try {
     await mkdir(folder, { recursive: true });
     for (const story of stories) {
-      const { file, html } = await tell(story, base, console.log);
+      const { file, files, html } = await tell(story, base, console.log);
       await writeFile(join(folder, file), html);
+      for (const beside of files) await writeFile(join(folder, beside.name), beside.html);
       console.log(`\nWritten with its pictures: ${join(folder, file)}`);
     }
   } catch (error) {

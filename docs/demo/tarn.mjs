@@ -1,6 +1,6 @@
 // The Aldermoor Tarn: a front-driven road car on track days, its front struts known from readings. From a worn shoulder to the proof.
 import { number } from "./page.mjs";
-import { adds, byBudget, causes, depths, packages, refused } from "./telling.mjs";
+import { adds, alignment, byBudget, causes, depths, packages, refused, workOrder } from "./telling.mjs";
 
 export const tarn = {
   file: "tarn.html",
@@ -66,6 +66,30 @@ export const tarn = {
         { answer: fit.summary },
         { picture: { svg: await service.picture("/v1/fitment/drawing", wish), caption: "The corner from behind: the wheel of today and the one she liked, gaps in millimetres." } },
       ],
+    };
+
+    // What the shop knows beside the plan: two torques from the car's papers, the arch heights, and how the treads wore before.
+    const job = {
+      ...request,
+      chosen: plan.recommended.parts,
+      torques: [{ fastener: "wheelFasteners", torqueNm: 110 }],
+      frontArchHeightMm: 662,
+      rearArchHeightMm: 668,
+      before: season.before,
+    };
+    const sheets = await service.ask("/v1/plans/sheets", job, [...adds(plan, "/v1/plans/sheets"), "torques", "frontArchHeightMm", "rearArchHeightMm", "before"]);
+    yield {
+      title: "The job on the ramp",
+      content: [
+        { text: "She takes the plan to the shop. The same body with the parts chosen comes back as the workshop's sheets; the call beside it gives them as pages to print." },
+        { answer: sheets.summary },
+        workOrder(sheets),
+        alignment(sheets),
+        { text: "What they will test, before anybody says it works:" },
+        { answer: sheets.test.enough },
+        { list: [sheets.test.proof, sheets.test.stop] },
+      ],
+      files: [{ name: "tarn-sheets.html", text: "The sheets as they are printed", html: await service.picture("/v1/plans/sheets/page", job) }],
     };
 
     const set = plan.recommended.firstStep.settings.find(({ axle }) => axle === "front");

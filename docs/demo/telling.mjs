@@ -49,3 +49,21 @@ const spoken = (code) => code.replace(/[A-Z]/g, (letter) => " " + letter.toLower
 
 /** The members of a body that a call names, for the next one. */
 export const adds = (answer, path) => answer.next.find((one) => one.path === path)?.adds ?? [];
+
+const stages = { prepare: "before", strip: "strip", renew: "renew", refit: "refit", atRideHeight: "on its wheels", setUp: "set up", check: "check" };
+
+/** The steps of the work, with what is tightened to what. */
+export const workOrder = ({ workOrder: { steps } }) => ({
+  table: {
+    head: ["Stage", "What is done", "Tightened to"],
+    rows: steps.map(({ stage, text, torques }, i) => [i > 0 && steps[i - 1].stage === stage ? "" : stages[stage] ?? stage, text, torques.map((one) => `${spoken(one.fastener)}: ${one.text}`).join("; ")]),
+  },
+});
+
+/** The angles that are set or put back. */
+export const alignment = ({ alignment: { lines } }) => ({
+  table: {
+    head: ["Angle", n("as found"), n("to"), n("within")],
+    rows: lines.filter(({ task }) => task !== "read").map(({ axle, side, angle, nowDeg, text, toleranceDeg }) => [`${axle} ${side ?? ""} ${spoken(angle)}`.replace("  ", " "), n(number(nowDeg, 2, "°")), n(text ?? "not known"), n(`± ${number(toleranceDeg, 2, "°")}`)]),
+  },
+});
