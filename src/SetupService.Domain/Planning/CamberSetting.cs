@@ -24,8 +24,19 @@ public readonly record struct CamberSetting(CarAxle Axle, double GivenDeg, doubl
     /// <summary>How far it is changed in all, degrees.</summary>
     public double ChangeDeg => ToDeg - GivenDeg;
 
-    /// <summary>What to set first, degrees: no more than a step one would dare at once.</summary>
-    public double FirstDeg => Math.Abs(ChangeDeg) <= CamberAdvice.LargestStepDeg + Slack ? ToDeg : Told(GivenDeg + (Math.Sign(ChangeDeg) * CamberAdvice.LargestStepDeg), GivenDeg);
+    /// <summary>How far the adjuster reaches, degrees with the car standing; null = further than any step.</summary>
+    public (double FromDeg, double ToDeg)? Reach { get; init; }
+
+    /// <summary>What to set first, degrees: no more than a step one would dare at once, unless parts that set camber begin further off.</summary>
+    public double FirstDeg
+    {
+        get
+        {
+            if (Math.Abs(ChangeDeg) <= CamberAdvice.LargestStepDeg + Slack) return ToDeg;
+            var first = Told(GivenDeg + (Math.Sign(ChangeDeg) * CamberAdvice.LargestStepDeg), GivenDeg);
+            return Reach is { } reach ? Math.Clamp(first, reach.FromDeg, reach.ToDeg) : first;
+        }
+    }
 
     /// <summary>The same as the vehicle states it, at its stated ride height, degrees.</summary>
     public double StatedDeg => ToDeg - GainDeg;
@@ -51,7 +62,7 @@ public readonly record struct CamberSetting(CarAxle Axle, double GivenDeg, doubl
         // A road car is not set to positive camber. Parts that set camber set it somewhere in their own range, whatever was set before.
         var aim = Math.Clamp(Math.Max(Math.Min(flatDeg, Math.Max(now, 0)), mostDeg), from, to);
         var set = isWithin ? Told(aim, now) : aim;
-        return Math.Abs(set - now) < (mayStay ? LeastDeg : ToldDeg / 2) ? null : new(axle, givenDeg, set, flatDeg, Math.Abs(flatDeg - set) > CamberAdvice.MattersDeg, gainDeg);
+        return Math.Abs(set - now) < (mayStay ? LeastDeg : ToldDeg / 2) ? null : new(axle, givenDeg, set, flatDeg, Math.Abs(flatDeg - set) > CamberAdvice.MattersDeg, gainDeg) { Reach = (from, to) };
     }
 
     // In tenths as a gauge shows them, no further from what is set than wanted but for what no gauge shows.

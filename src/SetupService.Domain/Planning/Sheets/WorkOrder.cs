@@ -257,7 +257,7 @@ public sealed class WorkOrder
         _ => "all four wheels",
     };
 
-    private IReadOnlyList<string> Ids(CarAxle? axle, params ReadOnlySpan<PartKind> kinds)
+    private List<string> Ids(CarAxle? axle, params ReadOnlySpan<PartKind> kinds)
     {
         var list = new List<string>();
         foreach (var one in _work.Parts)
@@ -268,7 +268,7 @@ public sealed class WorkOrder
         return list;
     }
 
-    private IReadOnlyList<string> Ids(PartKind[] kinds) => [.. _work.Parts.Where(one => kinds.Contains(one.Part.Kind)).Select(one => one.Part.Id)];
+    private List<string> Ids(PartKind[] kinds) => [.. _work.Parts.Where(one => kinds.Contains(one.Part.Kind)).Select(one => one.Part.Id)];
 
     private FastenerTorque[] Torques(CarAxle? axle, params Fastener[] fasteners) => [.. fasteners.SelectMany(fastener => Torque(fastener, axle))];
 

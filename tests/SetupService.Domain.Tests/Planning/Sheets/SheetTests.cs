@@ -62,6 +62,18 @@ public sealed class SheetTests
         Assert.Equal(230, Line(new TyrePressures(210, 262, null, 245), Need, isForRoad: true).ColdKpa);
     }
 
+    // Plates that begin at −2.5° cannot be set to a step of 1.5° from −0.7°: their nearest end is the first step.
+    [Fact]
+    public void A_first_step_is_one_the_adjuster_reaches()
+    {
+        var plates = new Axle { Left = new() { CamberDeg = -0.7 }, Right = new() { CamberDeg = -0.7 }, AdjustableAsStated = new() { Camber = AngleReach.Between(-3.5, -2.5) } };
+
+        var setting = CamberSetting.Choose(CarAxle.Front, plates, 0, -3.2, -10, -0.7)!.Value;
+        Assert.Equal((-3.2, -2.5), (setting.ToDeg, setting.FirstDeg));
+        var reaching = CamberSetting.Choose(CarAxle.Front, plates with { AdjustableAsStated = new() { Camber = AngleReach.Between(-3.5, 0) } }, 0, -3.2, -10, -0.7)!.Value;
+        Assert.Equal(-2.2, reaching.FirstDeg);
+    }
+
     [Fact]
     public void Every_test_ends_and_says_what_tells_it()
     {
