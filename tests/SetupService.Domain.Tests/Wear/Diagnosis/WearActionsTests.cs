@@ -119,6 +119,19 @@ public sealed class WearActionsTests
         Assert.StartsWith("The front camber's adjuster goes no further that way: eccentric bolts, bushes or an adjustable mount would allow more", action.Text, StringComparison.Ordinal);
     }
 
+    // 215 of 230 kPa cold is set right, however even the treads are; 222 is left alone.
+    [Theory]
+    [InlineData(215, true)]
+    [InlineData(222, false)]
+    public void A_tyre_below_its_stated_pressure_is_set_to_it(double coldKpa, bool isSet)
+    {
+        TyreReading[] tyres = [.. new[] { WheelPosition.FrontLeft, WheelPosition.FrontRight }.Select(at => Tyre(at, 5, 5) with { Pressure = new(coldKpa, null, 230, null) })];
+        var advice = WearAdvice.Create(WearStudy.Compute(new WearCase { Use = new WearUse(9000, 0, null), Tyres = tyres }, null), [], UnitSystem.Metric).Axles[0];
+
+        Assert.Equal(!isSet, advice.IsDone);
+        Assert.Equal(isSet, advice.Text.StartsWith("Set both front tyres to 230 kPa cold, 15 kPa more than now", StringComparison.Ordinal));
+    }
+
     // 300 and 298 kPa hot where 240 is wanted: the same step for both tyres, so it is told once, by the one that needs less.
     [Theory]
     [InlineData(298, 1)]

@@ -17,6 +17,13 @@ public static class PressureSteps
 
     private const double GaugeErrorKpa = 3;
 
+    // Below its stated pressure by more than this, a tyre is not just read on another day; common practice, no source.
+    private const double LeastBelowKpa = 10;
+
+    /// <summary>The tyres of an axle that are further below the cold pressure stated for them than a gauge errs, as if found to be under-inflated.</summary>
+    internal static CauseFinding BelowAim(WearCase wear, CarAxle at) => new(
+        WearCause.UnderInflation, at, 0, [.. wear.Tyres.Where(tyre => tyre.Axle == at && tyre.Pressure is { ColdKpa: { } cold, AimColdKpa: { } aim } && aim - cold > LeastBelowKpa).Select(tyre => tyre.Position)], []);
+
     /// <summary>One action for each tyre that has an aim; one without an amount where none has.</summary>
     internal static IReadOnlyList<WearAction> Build(WearCase wear, CauseFinding finding, UnitSystem units)
     {

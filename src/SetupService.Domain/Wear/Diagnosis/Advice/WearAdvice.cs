@@ -185,6 +185,9 @@ public sealed class WearAdvice
             actions.AddRange(Of(finding));
         }
 
+        // A tyre below the cold pressure stated for it is set to that, whatever the treads say.
+        if (!actions.Exists(action => action.ColdPressureKpa is not null) && PressureSteps.BelowAim(Study.Case, at) is { Tyres.Count: > 0 } low && Doubt(low) is null)
+            actions.AddRange(PressureSteps.Build(Study.Case, low, _units));
         return actions;
     }
 
