@@ -10,7 +10,8 @@ using SetupService.Benchmarks.Wear;
 return args switch
 {
     ["serve", .. var rest] => PeerHost.Run(rest),
-    ["calls", var url, var pid] => await CallRatio.RunAsync(new Uri(url), pid),
+    ["calls", var url, var pid, "native", var nativeUrl, var nativePid, .. var only] => await CallRatio.RunAsync(new Uri(url), pid, (new Uri(nativeUrl), nativePid), only),
+    ["calls", var url, var pid, .. var only] => await CallRatio.RunAsync(new Uri(url), pid, null, only),
     ["lines", var url, var pid] => await LineRatio.RunAsync(new Uri(url), pid),
     ["rows", var url] => await RowRatio.RunAsync(new Uri(url)),
     ["catalogue"] => CatalogueRates(),
@@ -44,6 +45,6 @@ static int CatalogueRates()
 
 static int Usage()
 {
-    Console.Error.WriteLine("kernel | serve | calls URL PID | lines URL PID | rows URL | catalogue [URL PID] | corners CPP PYTHON SCRIPT | bend | what-if | plan | ranking | parts | read-and-write-lines INPUT OUTPUT; run.sh puts them together.");
+    Console.Error.WriteLine("kernel | serve | calls URL PID [native URL PID] [PEER…] | lines URL PID | rows URL | catalogue [URL PID] | corners CPP PYTHON SCRIPT | bend | what-if | plan | ranking | parts | read-and-write-lines INPUT OUTPUT; run.sh puts them together.");
     return 1;
 }

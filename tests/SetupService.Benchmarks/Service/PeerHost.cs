@@ -1,5 +1,6 @@
 using SetupService.Api.Fitment.Check;
 using SetupService.Api.Geometry.TravelSweeps;
+using SetupService.Api.Handling.CamberTarget;
 using SetupService.Api.Handling.Cornering;
 using SetupService.Api.Handling.Ride;
 using SetupService.Api.Host;
@@ -33,6 +34,9 @@ internal static class PeerHost
         RideAnswer? rideAxles = null;
         app.MapPost(PeeredCall.RideAxles.PreparePath, (RideAnswer answer) => { rideAxles = answer; });
         app.MapPost(PeeredCall.RideAxles.PeerPath, (RideRequest request) => TypedResults.Ok(rideAxles));
+        CamberTargetAnswer? camber = null;
+        app.MapPost(PeeredCall.CamberTarget.PreparePath, (CamberTargetAnswer answer) => { camber = answer; });
+        app.MapPost(PeeredCall.CamberTarget.PeerPath, (CamberTargetRequest request) => TypedResults.Ok(camber));
         app.Run();
         return 0;
     }

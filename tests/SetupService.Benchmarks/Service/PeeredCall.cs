@@ -23,7 +23,9 @@ internal sealed record PeeredCall(string Path, string Peer, string Example)
 
     public static PeeredCall RideAxles { get; } = new("/v1/handling/ride?detail=axles", "ride-axles", "ride.request.json");
 
-    public static IReadOnlyList<PeeredCall> All { get; } = [Check, Sweep, Cornering, Turn, Ride, RideAxles];
+    public static PeeredCall CamberTarget { get; } = new("/v1/handling/camber-target", "camber-target", "camber-target.request.json");
+
+    public static IReadOnlyList<PeeredCall> All { get; } = [Check, Sweep, Cornering, Turn, Ride, RideAxles, CamberTarget];
 
     public string PeerPath => "/peer/" + Peer;
 
