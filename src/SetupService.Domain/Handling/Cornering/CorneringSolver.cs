@@ -70,10 +70,8 @@ public sealed partial class CorneringSolver
     public CorneringSolver? With(HandlingCar car)
     {
         ArgumentNullException.ThrowIfNull(car);
-        if (CorneringAxle.Create(car, CarAxle.Front, _turn, _budget, _front) is not { } front || CorneringAxle.Create(car, CarAxle.Rear, _turn, _budget, _rear) is not { } rear) return null;
-        var solver = new CorneringSolver(car, front, rear, _turn, _budget);
-        solver.StartFrom(this);
-        return solver;
+        if (_front.With(car, CarAxle.Front, _turn, _budget) is not { } front || _rear.With(car, CarAxle.Rear, _turn, _budget) is not { } rear) return null;
+        return new CorneringSolver(car, front, rear, _turn, _budget) { _rollRad = _rollRad, _steer = _steer, _centreStationMm = _centreStationMm };
     }
 
     /// <summary>A solver of the same car in the state this one is in, quicker about there: wheels are moved to second order from where they are.</summary>

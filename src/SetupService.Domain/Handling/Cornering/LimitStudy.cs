@@ -103,19 +103,23 @@ public sealed record LimitStudy
             var moves = new (double AtLower, double AtUpper)[inputs.Count];
             var tyres = new (AxleTyre Lower, AxleTyre Upper)[inputs.Count];
             var held = new (double Lower, double Upper)[inputs.Count];
+            var own = reading.Car.TyreOf(reading.Car.At(at));
             nearby.Restore();
             for (var i = 0; i < moves.Length; i++)
             {
                 if (!KeepsAttitude(inputs[i])) continue;
                 var (lower, upper, _) = Ends(inputs[i], reading);
                 tyres[i] = (Tyre(inputs[i], lower, at), Tyre(inputs[i], upper, at));
+
+                // The other axle's tyres.
+                if (tyres[i].Lower == own && tyres[i].Upper == own) continue;
                 held[i] = (limitG / nearby.GripUsed(at, tyres[i].Lower), limitG / nearby.GripUsed(at, tyres[i].Upper));
             }
 
             if (nearby.GoAlong(AlongShare) is not { } furtherG) return moves;
             for (var i = 0; i < moves.Length; i++)
             {
-                if (KeepsAttitude(inputs[i])) moves[i] = (Move(tyres[i].Lower, held[i].Lower), Move(tyres[i].Upper, held[i].Upper));
+                if (held[i].Lower > 0) moves[i] = (Move(tyres[i].Lower, held[i].Lower), Move(tyres[i].Upper, held[i].Upper));
             }
 
             nearby.Restore();

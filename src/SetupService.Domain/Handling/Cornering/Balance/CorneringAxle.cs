@@ -93,32 +93,6 @@ internal sealed partial class CorneringAxle
 
     private double UnsprungTransferN => UnsprungMomentNmm / _axle.TrackMm;
 
-    /// <summary>Creates the axle; null where its hardpoints do not close.</summary>
-    /// <param name="car">The car.</param>
-    /// <param name="at">Which axle.</param>
-    /// <param name="turn">Which way it turns.</param>
-    /// <param name="budget">Work allowed; null = any.</param>
-    /// <param name="like">The same axle of a similar car, whose wheels' motions are taken where nothing about them differs; null = none.</param>
-    public static CorneringAxle? Create(HandlingCar car, CarAxle at, TurnDirection turn, WorkBudget? budget = null, CorneringAxle? like = null)
-    {
-        var axle = car.At(at);
-        if ((MotionOfLike(WheelSide.Left) ?? axle.Suspension.MotionOf(axle.SetupOf(at, WheelSide.Left))) is not { } left) return null;
-        if ((MotionOfLike(WheelSide.Right) ?? (axle.IsSetAlike ? left : axle.Suspension.MotionOf(axle.SetupOf(at, WheelSide.Right)))) is not { } right) return null;
-        var wheelbase = car.WheelbaseMm ?? 0;
-        var station = at == CarAxle.Front ? (1 - car.ShareFront) * wheelbase : -car.ShareFront * wheelbase;
-        var tyre = car.TyreOf(axle);
-        var leftWheel = new CorneringWheel(axle, tyre, left, WheelSide.Left, turn == TurnDirection.Right, budget, like?.At(WheelSide.Left));
-        var rightWheel = new CorneringWheel(axle, tyre, right, WheelSide.Right, turn == TurnDirection.Left, budget, like?.At(WheelSide.Right));
-        return turn == TurnDirection.Left ? new(axle, car.Differential, station, rightWheel, leftWheel) : new(axle, car.Differential, station, leftWheel, rightWheel);
-
-        WheelMotion? MotionOfLike(WheelSide side)
-        {
-            if (like is null) return null;
-            if (ReferenceEquals(axle, like._axle)) return like.At(side).Motion;
-            return ReferenceEquals(axle.Suspension, like._axle.Suspension) && axle.SetupOf(at, side) == like._axle.SetupOf(at, side) ? like.At(side).Motion : null;
-        }
-    }
-
     /// <summary>The wheel on a side of the car.</summary>
     public CorneringWheel At(WheelSide side) => Outer.Side == side ? Outer : Inner;
 
@@ -131,22 +105,6 @@ internal sealed partial class CorneringAxle
         Inner.Reset();
         HeaveMm = SlipDeg = 0;
         _peakSlipDeg = UsualPeakDeg;
-    }
-
-    /// <summary>The same axle as it is, its wheels' motions taken about where they are.</summary>
-    public CorneringAxle Nearby()
-    {
-        var nearby = (CorneringAxle)MemberwiseClone();
-        (nearby.Outer, nearby.Inner) = (Outer.Nearby(), Inner.Nearby());
-        return nearby;
-    }
-
-    public void StartFrom(CorneringAxle other)
-    {
-        Outer.StartFrom(other.Outer);
-        Inner.StartFrom(other.Inner);
-        (HeaveMm, SlipDeg) = (other.HeaveMm, other.SlipDeg);
-        if (StationMm == other.StationMm && HalfTrackMm == other.HalfTrackMm && Outer.HasSameTyre(other.Outer)) (_answered, _answer, _peakSlipDeg) = (other._answered, other._answer, other._peakSlipDeg);
     }
 
     /// <summary>Sets what the turn asks.</summary>

@@ -15,7 +15,7 @@ internal sealed partial class CorneringWheel
     private readonly WorkBudget? _budget;
     private readonly double _halfTrackMm;
     private readonly double _springForceAtRestN;
-    private readonly AxleTyre _tyre;
+    private AxleTyre _tyre;
     private SuspensionPose _state;
     private SuspensionPose _goodState;
     private double _guidedAtMm;
@@ -212,6 +212,14 @@ internal sealed partial class CorneringWheel
 
     /// <summary>Change of <see cref="SpringN"/> with a change of steer alone, N.</summary>
     public double SpringBySteerN(double steer) => -Sign * steer * _springForcePerTravelNPerMm * Pose.SpringTravelPerSteer;
+
+    /// <summary>The same wheel as it is, with another tyre.</summary>
+    public CorneringWheel With(in AxleTyre tyre)
+    {
+        var other = (CorneringWheel)MemberwiseClone();
+        other._tyre = tyre;
+        return other;
+    }
 
     /// <summary>True where another wheel has the same tyre.</summary>
     public bool HasSameTyre(CorneringWheel other) => _tyre == other._tyre;

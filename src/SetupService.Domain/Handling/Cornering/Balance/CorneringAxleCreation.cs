@@ -1,0 +1,77 @@
+using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension;
+using SetupService.Domain.Suspension.Steering;
+using SetupService.Domain.Vehicles;
+
+namespace SetupService.Domain.Handling.Cornering.Balance;
+
+/// <summary>How an axle is made, alone or like another, whose state and wheels' motions it takes where nothing about them differs.</summary>
+internal sealed partial class CorneringAxle
+{
+    /// <summary>Creates the axle; null where its hardpoints do not close.</summary>
+    /// <param name="car">The car.</param>
+    /// <param name="at">Which axle.</param>
+    /// <param name="turn">Which way it turns.</param>
+    /// <param name="budget">Work allowed; null = any.</param>
+    /// <param name="like">The same axle of a similar car, whose wheels' motions are taken where nothing about them differs; null = none.</param>
+    public static CorneringAxle? Create(HandlingCar car, CarAxle at, TurnDirection turn, WorkBudget? budget = null, CorneringAxle? like = null)
+    {
+        var axle = car.At(at);
+        if ((MotionOfLike(WheelSide.Left) ?? axle.Suspension.MotionOf(axle.SetupOf(at, WheelSide.Left))) is not { } left) return null;
+        if ((MotionOfLike(WheelSide.Right) ?? (axle.IsSetAlike ? left : axle.Suspension.MotionOf(axle.SetupOf(at, WheelSide.Right)))) is not { } right) return null;
+        var station = StationOf(car, at);
+        var tyre = car.TyreOf(axle);
+        var leftWheel = new CorneringWheel(axle, tyre, left, WheelSide.Left, turn == TurnDirection.Right, budget, like?.At(WheelSide.Left));
+        var rightWheel = new CorneringWheel(axle, tyre, right, WheelSide.Right, turn == TurnDirection.Left, budget, like?.At(WheelSide.Right));
+        return turn == TurnDirection.Left ? new(axle, car.Differential, station, rightWheel, leftWheel) : new(axle, car.Differential, station, leftWheel, rightWheel);
+
+        WheelMotion? MotionOfLike(WheelSide side)
+        {
+            if (like is null) return null;
+            if (ReferenceEquals(axle, like._axle)) return like.At(side).Motion;
+            return ReferenceEquals(axle.Suspension, like._axle.Suspension) && axle.SetupOf(at, side) == like._axle.SetupOf(at, side) ? like.At(side).Motion : null;
+        }
+    }
+
+    /// <summary>The same axle of a similar car, in the state this one is in; null where its hardpoints do not close.</summary>
+    public CorneringAxle? With(HandlingCar car, CarAxle at, TurnDirection turn, WorkBudget? budget)
+    {
+        var axle = car.At(at);
+        if (ReferenceEquals(axle, _axle) && StationOf(car, at) == StationMm && car.Differential == _differential)
+        {
+            // Nothing of it differs but, may be, what its tyres hold.
+            var copy = (CorneringAxle)MemberwiseClone();
+            var tyre = car.TyreOf(axle);
+            (copy.Outer, copy.Inner) = (Outer.With(tyre), Inner.With(tyre));
+            if (!copy.Outer.HasSameTyre(Outer)) copy._answered = default;
+            return copy;
+        }
+
+        if (Create(car, at, turn, budget, this) is not { } other) return null;
+        other.StartFrom(this);
+        return other;
+    }
+
+    private static double StationOf(HandlingCar car, CarAxle at)
+    {
+        var wheelbase = car.WheelbaseMm ?? 0;
+        return at == CarAxle.Front ? (1 - car.ShareFront) * wheelbase : -car.ShareFront * wheelbase;
+    }
+
+    /// <summary>The same axle as it is, its wheels' motions taken about where they are.</summary>
+    public CorneringAxle Nearby()
+    {
+        var nearby = (CorneringAxle)MemberwiseClone();
+        (nearby.Outer, nearby.Inner) = (Outer.Nearby(), Inner.Nearby());
+        return nearby;
+    }
+
+    public void StartFrom(CorneringAxle other)
+    {
+        Outer.StartFrom(other.Outer);
+        Inner.StartFrom(other.Inner);
+        (HeaveMm, SlipDeg) = (other.HeaveMm, other.SlipDeg);
+        if (StationMm == other.StationMm && HalfTrackMm == other.HalfTrackMm && Outer.HasSameTyre(other.Outer)) (_answered, _answer, _peakSlipDeg) = (other._answered, other._answer, other._peakSlipDeg);
+    }
+}
