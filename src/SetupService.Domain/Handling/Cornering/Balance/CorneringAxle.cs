@@ -1,6 +1,5 @@
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Tyres;
-using SetupService.Domain.Numerics;
 using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Vehicles;
