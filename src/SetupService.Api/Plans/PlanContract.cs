@@ -6,7 +6,6 @@ using SetupService.Api.Http.Shared;
 using SetupService.Api.Vehicles;
 using SetupService.Api.Wear;
 using SetupService.Api.Wear.Diagnosis;
-using SetupService.Api.Wear.Forecast;
 using SetupService.Domain.Planning;
 
 namespace SetupService.Api.Plans;

@@ -3,7 +3,6 @@ using SetupService.Api.Http;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Shared;
 using SetupService.Api.Vehicles;
-using SetupService.Api.Wear.Forecast;
 using SetupService.Domain.Planning;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Diagnosis;

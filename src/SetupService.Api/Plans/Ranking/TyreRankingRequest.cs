@@ -7,7 +7,6 @@ using SetupService.Api.Http.Rules;
 using SetupService.Api.Http.Shared;
 using SetupService.Api.Tyres;
 using SetupService.Api.Vehicles;
-using SetupService.Api.Wear.Forecast;
 using SetupService.Api.Wheels;
 using SetupService.Domain.Planning.Ranking;
 using SetupService.Domain.Vehicles;
