@@ -97,7 +97,7 @@ public sealed partial class CorneringSolver
     internal CorneringFailure? Solve(in CorneringDemand demand, double tolerance)
     {
         var failure = SolveNear(demand, tolerance);
-        if (failure is null or CorneringFailure.AxleUnloaded || BeyondReadings is not null) return failure;
+        if (IsTooTight(demand) || failure is null or CorneringFailure.AxleUnloaded || BeyondReadings is not null) return failure;
 
         // Continuation in lateral acceleration gets past stops and lifting wheels.
         Reset();
@@ -122,10 +122,14 @@ public sealed partial class CorneringSolver
     internal CorneringFailure? SolveNear(in CorneringDemand demand, double tolerance)
     {
         BeyondReadings = null;
+        if (IsTooTight(demand)) return CorneringFailure.TravelNotReached;
         var forces = LongitudinalForces.Compute(_car, demand);
         if (_front.StaticLoadN + forces.FrontLoadN <= 0 || _rear.StaticLoadN + forces.RearLoadN <= 0) return CorneringFailure.AxleUnloaded;
         return SolveFromCurrent(demand.LateralG, demand.RadiusM, forces, tolerance) ?? Reached();
     }
+
+    // A path round a point nearer than the axles are to each other asks for some half a right angle of steer and more: no car takes it.
+    private bool IsTooTight(in CorneringDemand demand) => demand.RadiusM * 1000 < _car.WheelbaseMm;
 
     // On the way to the equilibrium, and of an inner wheel, what was read is carried on; an outer wheel beyond it would be a guess.
     private CorneringFailure? Reached()

@@ -1,6 +1,7 @@
 using CsCheck;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Numerics;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Tests.Handling.Cornering;
@@ -52,6 +53,20 @@ public sealed class GripLimitTests
         var solver = CorneringSolver.Create(car, TurnDirection.Left)!;
         Assert.Equal(CorneringFailure.RollsOver, solver.Solve(2, 60));
         Assert.Equal(RollOver.LimitG(solver, 60, 2), limits.Front.StandsToG, 2e-3);
+    }
+
+    // At walking pace a hard turn is tighter than the car is long; steps of work are counted.
+    [Fact]
+    public void At_walking_pace_there_is_no_limit_and_the_search_ends_soon()
+    {
+        var budget = new WorkBudget(20_000);
+        var solver = CorneringSolver.Create(WorkedCar.Make(), TurnDirection.Left, budget)!;
+
+        var limits = GripLimits.Solve(solver, TurnPath.AtSpeed(TurnDirection.Left, 1), 1.1);
+
+        Assert.Equal((null, null), (limits.Front.LimitG, limits.Rear.LimitG));
+        Assert.False(budget.IsSpent);
+        Assert.Equal(CorneringFailure.TravelNotReached, solver.Solve(0.3, 1));
     }
 
     [Fact]

@@ -44,7 +44,7 @@ internal sealed partial class CorneringAxle
             var copy = (CorneringAxle)MemberwiseClone();
             var tyre = car.TyreOf(axle);
             (copy.Outer, copy.Inner) = (Outer.With(tyre), Inner.With(tyre));
-            if (!copy.Outer.HasSameTyre(Outer)) copy._answered = default;
+            if (!copy.Outer.HasSameTyre(Outer)) (copy._answered, copy._peakSlipDeg) = (default, UsualPeakDeg);
             return copy;
         }
 
