@@ -4,11 +4,9 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using System.Xml;
 using System.Xml.Linq;
-using SetupService.Api.Http.Problems;
 using SetupService.Api.Tests.Examples;
 using SetupService.Api.Tests.Fitment;
 using SetupService.Api.Tests.Host;
-using SetupService.Api.Tests.Http;
 using static SetupService.Api.Tests.Plans.PlanBodies;
 
 namespace SetupService.Api.Tests.Plans;

@@ -1,7 +1,6 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
 using SetupService.Api.Tests.Examples;
-using SetupService.Api.Tests.Fitment.Batch;
 using SetupService.Api.Tests.Host;
 
 namespace SetupService.Api.Tests.Fitment.Catalogue;

@@ -1,11 +1,9 @@
 using System.Globalization;
 using System.Text;
 using System.Text.Json;
-using Microsoft.Extensions.Configuration;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Time.Testing;
 using Serilog;
-using Serilog.Core;
 using Serilog.Events;
 using SetupService.Api.Host.Watching;
 using SetupService.Api.Tests.Examples;
@@ -127,8 +125,7 @@ public sealed class RequestLogTests
 
     private sealed class NeverClosed : MemoryStream
     {
-        protected override void Dispose(bool disposing)
-        {
-        }
+        // Of a memory stream nothing closes where nobody says that it is being disposed of.
+        protected override void Dispose(bool disposing) => base.Dispose(false);
     }
 }

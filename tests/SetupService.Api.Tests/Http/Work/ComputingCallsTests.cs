@@ -1,5 +1,4 @@
 using System.Net;
-using System.Text.Json;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Http.HttpResults;
 using Microsoft.Extensions.DependencyInjection;
@@ -16,7 +15,7 @@ using SetupService.Api.Vehicles;
 namespace SetupService.Api.Tests.Http.Work;
 
 /// <summary>What becomes of calls that compute for long, of those behind them, and of their callers who go.</summary>
-public sealed class ComputingCallsTests : IAsyncLifetime
+public sealed class ComputingCallsTests : IAsyncLifetime, IDisposable
 {
     private const string Slow = "/test/slow";
 
@@ -55,6 +54,12 @@ public sealed class ComputingCallsTests : IAsyncLifetime
     {
         _release.TrySetResult();
         await _service.DisposeAsync();
+    }
+
+    public void Dispose()
+    {
+        _began.Dispose();
+        _ended.Dispose();
     }
 
     [Theory]
