@@ -1,8 +1,8 @@
 using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Shared;
 using SetupService.Domain.Handling.Cars;
-using SetupService.Domain.Handling.Cornering.Effects;
 using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Handling.Cornering.Effects;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Handling.Turns;

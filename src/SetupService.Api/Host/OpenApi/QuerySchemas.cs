@@ -1,8 +1,8 @@
 using System.Globalization;
 using System.Text.Json.Nodes;
 using Microsoft.OpenApi;
-using SetupService.Api.Http.Contract;
 using SetupService.Api.Http;
+using SetupService.Api.Http.Contract;
 using SetupService.Api.Http.Queries;
 
 namespace SetupService.Api.Host.OpenApi;

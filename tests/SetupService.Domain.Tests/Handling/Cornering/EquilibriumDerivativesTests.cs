@@ -1,7 +1,7 @@
 using CsCheck;
 using SetupService.Domain.Handling.Cars;
-using SetupService.Domain.Handling.Cornering.Effects;
 using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Handling.Cornering.Effects;
 using SetupService.Domain.Numerics;
 using SetupService.Domain.Vehicles;
 
