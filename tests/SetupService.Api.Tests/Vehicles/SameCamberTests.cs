@@ -104,7 +104,7 @@ public sealed class SameCamberTests(ServiceFixture fixture) : IClassFixture<Serv
         async Task<JsonElement> Wanted(JsonObject suspension) => await fixture.Client.AnswerOf("/v1/handling/camber-target", Whole("camber-target", suspension));
 
         async Task<double> ShortDeg(JsonObject suspension) =>
-            (await fixture.Client.AnswerOf("/v1/wear/diagnosis", Whole("wear-diagnosis", suspension))).GetProperty("wearModel")[0].Number("camberShortBeforehandDeg", "value");
+            (await fixture.Client.AnswerOf("/v1/wear/diagnosis", Whole("wear-diagnosis", suspension))).Number("axles", "front", "camberShortDeg", "byModel", "value");
     }
 
     [Fact]

@@ -113,7 +113,7 @@ public sealed class CorneringRefusalTests(ServiceFixture fixture) : IClassFixtur
     public async Task A_rack_that_does_not_steer_so_far_names_the_front_suspension()
     {
         // Long steering arms in a turn too tight for them.
-        var body = CorneringCalls.Example(0.05).Without("/heldLateralG").With("/cornerRadiusM", 4).With("/vehicle/wheelbaseMm", 4500)
+        var body = CorneringCalls.Example(0.05).Without("/heldLateralG").With("/cornerRadiusM", 4.6).With("/vehicle/wheelbaseMm", 4500)
             .With("/vehicle/front/suspension/points/tieRodInner/xMm", -400).With("/vehicle/front/suspension/points/tieRodOuter/xMm", -400);
         var fault = (await fixture.Client.NotComputableOf(Turn, body.ToJsonString())).OnlyFault();
 
