@@ -166,7 +166,7 @@ internal sealed record PlannedCar
         if (evaluated.Any(one => one.Evaluated.Failure is CorneringFailure.WorkSpent))
         {
             work.Cancellation.ThrowIfCancellationRequested();
-            return PlanProblems.WorkSpent();
+            return work.Refuse();
         }
 
         if (PlanConflict.Find(plan, changes.Parts, evaluated) is not null)
@@ -214,13 +214,6 @@ internal static class PlanProblems
         var many = count >= PackageSearch.MostCounted ? "more than a million" : count.ToString("N0", System.Globalization.CultureInfo.InvariantCulture);
         var reason = $"There are {many} packages left after budget, requires and excludes; at most {PackageSearch.MostPackages:N0} are evaluated, every one. A lower budget, fewer parts, excludes between parts that do the same job, or pairsWith for parts bought together leave fewer.";
         return Problem.NotComputable(reason, [Fault.At("/parts", FaultCodes.TooMany, reason, new FaultLimits { Minimum = 0, Maximum = PackageSearch.MostPackages, Unit = "packages" })]);
-    }
-
-    /// <summary>The work allowed is spent.</summary>
-    public static Problem WorkSpent()
-    {
-        const string Reason = "the work allowed for one request was spent before every package was evaluated; give fewer bends or parts.";
-        return Problem.NotComputable($"No plan is made: {Reason}", [Fault.At("/parts", FaultCodes.Unreachable, Reason)]);
     }
 
     /// <summary>Limits that no package keeps together.</summary>

@@ -61,7 +61,7 @@ internal sealed class BatchFlow : IDisposable
             outgoing.MinDataRate = rate;
         context.Response.ContentType = mediaType;
         context.Response.Headers.CacheControl = "no-store";
-        BatchFlow flow = new(settings, services.GetRequiredService<WorkGate>(), services.GetRequiredService<TimeProvider>(), context.RequestAborted, Caller.Of(context).Quota);
+        BatchFlow flow = new(settings, services.GetRequiredService<WorkGate>(), services.GetRequiredService<TimeProvider>(), context.RequestAborted, Caller.From(context).Quota);
         flow._drained = services.GetRequiredService<ShutdownSignal>().Drained.UnsafeRegister(static one => ((BatchFlow)one!).End(static _ => BatchProblems.ShuttingDown()), flow);
         return flow;
     }

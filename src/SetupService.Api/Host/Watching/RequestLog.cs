@@ -52,7 +52,7 @@ internal sealed class RequestLog(Serilog.ILogger log, LogSettings settings, Time
     private void Write(HttpContext context, string method, long start)
     {
         var status = context.Response.StatusCode;
-        var outcome = RequestOutcome.Of(context);
+        var outcome = RequestOutcome.From(context);
         var isRefused = status >= StatusCodes.Status400BadRequest && outcome is not { HasGone: true };
         if (!settings.EveryRequest && (outcome is null || status == StatusCodes.Status500InternalServerError))
             return;
@@ -68,7 +68,7 @@ internal sealed class RequestLog(Serilog.ILogger log, LogSettings settings, Time
             Property("Status", status),
             Property("DurationMs", Math.Round(Stopwatch.GetElapsedTime(start).TotalMilliseconds, 3)),
             Property("Steps", context.Features.Get<RequestWork>()?.StepsTaken ?? 0),
-            Property("Client", Caller.Of(context).Name),
+            Property("Client", Caller.From(context).Name),
         ];
         if (isRefused)
             properties.Add(Property("FaultCount", outcome?.FaultCount ?? 0));

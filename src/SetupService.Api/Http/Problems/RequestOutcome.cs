@@ -6,12 +6,12 @@ namespace SetupService.Api.Http.Problems;
 internal sealed record RequestOutcome(int FaultCount, bool HasGone = false)
 {
     /// <summary>The outcome of a request; null where it went well.</summary>
-    public static RequestOutcome? Of(HttpContext context) => context.Features.Get<RequestOutcome>();
+    public static RequestOutcome? From(HttpContext context) => context.Features.Get<RequestOutcome>();
 
     /// <summary>Keeps it; a refusal whose caller went away before it was written stays a refusal.</summary>
     public void KeepFor(HttpContext context)
     {
-        if (Of(context) is null)
+        if (From(context) is null)
             context.Features.Set(this);
     }
 }

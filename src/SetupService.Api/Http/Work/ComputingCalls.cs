@@ -33,12 +33,12 @@ public static class ComputingCalls
         if (turn is null)
             return Busy(context, gate.RetryAfterSeconds);
 
-        var work = RequestWork.Of(context);
+        var work = RequestWork.From(context);
         using (work)
         {
             work.Start(services.GetRequiredService<WorkSettings>(), services.GetRequiredService<TimeProvider>(), context.RequestAborted);
             var answer = await AnswerAsync(call, next, work).ConfigureAwait(false);
-            Caller.Of(context).Quota?.ChargeSteps(work.StepsTaken);
+            Caller.From(context).Quota?.ChargeSteps(work.StepsTaken);
             ServiceMeter.CountSteps(context, work.StepsTaken);
             context.RequestAborted.ThrowIfCancellationRequested();
             return work.IsExceeded ? work.Refuse() : answer;

@@ -30,7 +30,7 @@ public sealed class RequestWork : IBindableFromHttpContext<RequestWork>, IDispos
     public bool IsExceeded => _isLate || _budget is { IsOutOfSteps: true };
 
     /// <summary>The work of a request.</summary>
-    public static RequestWork Of(HttpContext context)
+    public static RequestWork From(HttpContext context)
     {
         ArgumentNullException.ThrowIfNull(context);
         if (context.Features.Get<RequestWork>() is { } known)
@@ -41,7 +41,7 @@ public sealed class RequestWork : IBindableFromHttpContext<RequestWork>, IDispos
     }
 
     /// <inheritdoc />
-    public static ValueTask<RequestWork?> BindAsync(HttpContext context, ParameterInfo parameter) => new(Of(context));
+    public static ValueTask<RequestWork?> BindAsync(HttpContext context, ParameterInfo parameter) => new(From(context));
 
     /// <summary>Begins the work: the deadline runs from now.</summary>
     public void Start(WorkSettings settings, TimeProvider clock, CancellationToken gone)

@@ -189,7 +189,7 @@ public sealed class Caller(string name, WorkQuota? quota)
     public WorkQuota? Quota { get; } = quota;
 
     /// <summary>The caller of a request.</summary>
-    public static Caller Of(HttpContext context)
+    public static Caller From(HttpContext context)
     {
         ArgumentNullException.ThrowIfNull(context);
         return context.Features.Get<Caller>() ?? Unknown;

@@ -281,18 +281,11 @@ public sealed class WorkOrder
     }
 
     // The one for this axle comes before the one for both.
-    private double? Stated(Fastener fastener, CarAxle? axle)
-    {
-        double? common = null;
-        foreach (var one in _work.Torques)
-        {
-            if (one.Fastener != fastener) continue;
-            if (one.Axle is null) common = one.TorqueNm;
-            else if (one.Axle == axle) return one.TorqueNm;
-        }
-
-        return common;
-    }
+    private double? Stated(Fastener fastener, CarAxle? axle) => _work.Torques
+        .Where(one => one.Fastener == fastener && (one.Axle is null || one.Axle == axle))
+        .OrderBy(one => one.Axle is null)
+        .Select(one => (double?)one.TorqueNm)
+        .FirstOrDefault();
 
     private void Add(WorkStage stage, CarAxle? axle, string text) => Add(stage, axle, text, [], [], []);
 

@@ -32,13 +32,11 @@ internal sealed class AxleLikelihoods
     private const int Misses = Logs + AxleSigns.SignCount;
 
     // Behind the marks, what makes two of them and is not read itself.
-    private const int Edge = AxleSigns.MarkCount;
+    private const int Edge = CauseEffects.Edge;
     private const int Grains = (int)WearMark.ShoulderGraining;
     private const int Past = (int)WearMark.WornPastShoulder;
 
-    private static readonly SignShift[][] ShiftsByCause = Shifts();
-    private static readonly MarkEffect[][] ChancesByCause = Chances();
-    private static readonly MarkEffect[] LeakedMarks = EffectsOf(WearCause.Normal);
+    private static readonly MarkEffect[] LeakedMarks = CauseEffects.OnMarksWithoutCause;
 
     private readonly double[] _values = new double[AxleSigns.SignCount];
     private readonly double[] _errors = new double[AxleSigns.SignCount];
@@ -47,8 +45,8 @@ internal sealed class AxleLikelihoods
     private readonly double[] _baseInverses = new double[AxleSigns.SignCount];
     private readonly double[] _leastInverses = new double[AxleSigns.SignCount];
     private readonly bool?[] _marks = new bool?[AxleSigns.MarkCount];
-    private readonly Effect[][] _allEffects = new Effect[AxlePosterior.CauseCount][];
-    private readonly Effect[][] _seenEffects = new Effect[AxlePosterior.CauseCount][];
+    private readonly SignEffect[][] _allEffects = new SignEffect[AxlePosterior.CauseCount][];
+    private readonly SignEffect[][] _seenEffects = new SignEffect[AxlePosterior.CauseCount][];
     private readonly MarkEffect[][] _allChances = new MarkEffect[AxlePosterior.CauseCount][];
     private readonly MarkEffect[][] _seenChances = new MarkEffect[AxlePosterior.CauseCount][];
     private readonly double _dragged;
@@ -82,10 +80,10 @@ internal sealed class AxleLikelihoods
         _edge = new(_marks[Grains], _marks[Past]);
         for (var cause = 0; cause < AxlePosterior.CauseCount; cause++)
         {
-            _allEffects[cause] = UseShifts(ShiftsByCause[cause]);
+            _allEffects[cause] = CauseEffects.OnSigns(cause, _trackShare);
             if (cause == (int)WearCause.SideDifference && IsRead((int)WearSign.CamberDifference)) TellAcrossByCamber(_allEffects[cause]);
             _seenEffects[cause] = Array.FindAll(_allEffects[cause], effect => IsRead(effect.Sign));
-            _allChances[cause] = Array.ConvertAll(ChancesByCause[cause], chance => chance.Mark == Edge ? chance with { Miss = 1 - (_dragged * (1 - chance.Miss)) } : chance);
+            _allChances[cause] = Array.ConvertAll(CauseEffects.OnMarks(cause), chance => chance.Mark == Edge ? chance with { Miss = 1 - (_dragged * (1 - chance.Miss)) } : chance);
             _seenChances[cause] = Array.FindAll(_allChances[cause], chance => chance.Mark == Edge ? _edge.IsSeen : _marks[chance.Mark] is not null);
         }
     }
@@ -191,7 +189,7 @@ internal sealed class AxleLikelihoods
         return (alone + both - MarkLogLikelihood((int)other, 1 - Chance(state, other))) / 2;
     }
 
-    private void Add(ReadOnlySpan<double> state, Effect[] effects, MarkEffect[] chances, Span<double> more)
+    private void Add(ReadOnlySpan<double> state, SignEffect[] effects, MarkEffect[] chances, Span<double> more)
     {
         state.CopyTo(more);
         foreach (var effect in effects)
@@ -218,8 +216,6 @@ internal sealed class AxleLikelihoods
     }
 
     private bool IsRead(int sign) => !double.IsNaN(_values[sign]);
-
-    private double ShareOf(UseShare by) => by switch { UseShare.Track => _trackShare, UseShare.Road => 1 - _trackShare, _ => 1 };
 
     private double SignLogLikelihood(int sign, double mean, double variance) => -0.5 * Math.Log(Inverse(sign, mean, variance));
 
@@ -287,50 +283,10 @@ internal sealed class AxleLikelihoods
         null => 0,
     };
 
-    /// <summary>What a cause does to each sign at this use, rows of one sign added up.</summary>
-    private Effect[] UseShifts(SignShift[] shifts)
-    {
-        var effects = new List<Effect>(shifts.Length);
-        foreach (var shift in shifts)
-        {
-            var share = ShareOf(shift.By);
-            var (mean, variance) = (share * shift.Mean, share * share * shift.Spread * shift.Spread);
-            var at = effects.FindIndex(effect => effect.Sign == (int)shift.Sign);
-            if (at < 0) effects.Add(new((int)shift.Sign, mean, variance));
-            else effects[at] = new((int)shift.Sign, effects[at].Mean + mean, effects[at].Variance + variance);
-        }
-
-        return [.. effects];
-    }
-
     /// <summary>Two wheels known to lean differently are worn differently that way, no other.</summary>
-    private void TellAcrossByCamber(Effect[] effects)
+    private void TellAcrossByCamber(SignEffect[] effects)
     {
         var at = Array.FindIndex(effects, effect => effect.Sign == (int)WearSign.ShoulderDifferenceAcrossAxle);
         effects[at] = new(effects[at].Sign, WearTable.AcrossByCamberDeg * _values[(int)WearSign.CamberDifference], WearTable.AcrossByCamberSpread * WearTable.AcrossByCamberSpread);
     }
-
-    private static SignShift[][] Shifts()
-    {
-        var shifts = new SignShift[AxlePosterior.CauseCount][];
-        for (var cause = 0; cause < shifts.Length; cause++) shifts[cause] = [.. WearTable.Shifts.Where(shift => (int)shift.Cause == cause)];
-        return shifts;
-    }
-
-    private static MarkEffect[][] Chances()
-    {
-        var chances = new MarkEffect[AxlePosterior.CauseCount][];
-        for (var cause = 0; cause < chances.Length; cause++) chances[cause] = EffectsOf((WearCause)cause);
-        return chances;
-    }
-
-    private static MarkEffect[] EffectsOf(WearCause cause) =>
-        [
-            .. WearTable.Marks.Where(mark => mark.Cause == cause).Select(mark => new MarkEffect((int)mark.Mark, 1 - mark.Probability)),
-            .. WearTable.DraggedEdge.Where(edge => edge.Cause == cause).Select(edge => new MarkEffect(Edge, 1 - edge.Probability)),
-        ];
-
-    private readonly record struct Effect(int Sign, double Mean, double Variance);
-
-    private readonly record struct MarkEffect(int Mark, double Miss);
 }

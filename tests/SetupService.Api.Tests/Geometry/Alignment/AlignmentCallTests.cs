@@ -156,9 +156,7 @@ public sealed class AlignmentCallTests(ServiceFixture fixture) : IClassFixture<S
                 var unknown = answer.GetProperty("unknown").EnumerateArray().ToArray();
 
                 Assert.Equal(Nulls(answer, "").Order(StringComparer.Ordinal), unknown.Select(one => one.GetProperty("id").GetString()!).Order(StringComparer.Ordinal));
-                Assert.All(unknown, one => Assert.All(
-                    one.GetProperty("needs").EnumerateArray(),
-                    needed => Assert.Contains(needed.GetString(), left)));
+                foreach (var needed in unknown.SelectMany(one => one.GetProperty("needs").EnumerateArray())) Assert.Contains(needed.GetString(), left);
             },
             iter: 60);
 
