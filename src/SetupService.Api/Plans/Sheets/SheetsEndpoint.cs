@@ -100,7 +100,7 @@ internal sealed record SheetedPlan
             (prepared, package) = (planned.Prepared, best);
         }
 
-        var fitted = SheetPart.Of(changes.Parts, package.Package, changes.Members);
+        var fitted = SheetPart.List(changes.Parts, package.Package, changes.Members);
         sheeted = new()
         {
             Request = request,

@@ -127,24 +127,24 @@ public sealed class AlignmentSheet
 
         AlignmentLine Camber(WheelSide side)
         {
-            var nowDeg = Of(now, side)?.CamberDeg;
+            var nowDeg = AnglesAt(now, side)?.CamberDeg;
             if (setting is { } set) return new(at, side, AlignmentAngle.Camber, AlignmentTask.Set, nowDeg ?? set.GivenDeg, set.FirstDeg, set.ToDeg, CamberToleranceDeg);
-            var thenDeg = Of(then, side)?.CamberDeg;
+            var thenDeg = AnglesAt(then, side)?.CamberDeg;
             return new(at, side, AlignmentAngle.Camber, AlignmentTask.Read, nowDeg, thenDeg, thenDeg, CamberToleranceDeg);
         }
 
         // Toe that a part states is set; else it goes back to what it was, whatever camber and height did to it.
         AlignmentLine Toe(WheelSide side)
         {
-            var nowDeg = Of(now, side)?.ToeDeg;
+            var nowDeg = AnglesAt(now, side)?.ToeDeg;
             var (stated, before) = (Stated(car, side).ToeDeg, Stated(_given, side).ToeDeg);
-            if (stated != before) return new(at, side, AlignmentAngle.Toe, AlignmentTask.Set, nowDeg, Of(then, side)?.ToeDeg ?? stated, Of(then, side)?.ToeDeg ?? stated, ToeToleranceDeg);
+            if (stated != before) return new(at, side, AlignmentAngle.Toe, AlignmentTask.Set, nowDeg, AnglesAt(then, side)?.ToeDeg ?? stated, AnglesAt(then, side)?.ToeDeg ?? stated, ToeToleranceDeg);
             return new(at, side, AlignmentAngle.Toe, moves ? AlignmentTask.Restore : AlignmentTask.Read, nowDeg, nowDeg, nowDeg, ToeToleranceDeg);
         }
 
         AlignmentLine Caster(WheelSide side)
         {
-            var (nowDeg, thenDeg) = (Of(now, side)?.CasterDeg, Of(then, side)?.CasterDeg);
+            var (nowDeg, thenDeg) = (AnglesAt(now, side)?.CasterDeg, AnglesAt(then, side)?.CasterDeg);
             var isStated = Stated(car, side).CasterDeg != Stated(_given, side).CasterDeg;
             return new(at, side, AlignmentAngle.Caster, isStated ? AlignmentTask.Set : AlignmentTask.Read, nowDeg, thenDeg, thenDeg, CasterToleranceDeg);
         }
@@ -158,5 +158,5 @@ public sealed class AlignmentSheet
     private static AxleAngles? Standing(StandingCar car, CarAxle at) =>
         AnglesAtRide.Compute(car.Stated.At(at) with { RideHeightChangeMm = car.Stands.At(at).RideHeightChangeMm }, isRightMeasured: true);
 
-    private static WheelAngles? Of(AxleAngles? angles, WheelSide side) => angles is { } known ? side == WheelSide.Left ? known.Left : known.Right : null;
+    private static WheelAngles? AnglesAt(AxleAngles? angles, WheelSide side) => angles is { } known ? side == WheelSide.Left ? known.Left : known.Right : null;
 }

@@ -18,7 +18,7 @@ public sealed record SheetPart(OfferedPart Part, IReadOnlyList<CarAxle> Axles)
     /// <param name="parts">The parts on offer.</param>
     /// <param name="package">The package.</param>
     /// <param name="members">Which members of the car a part sets, as JSON Pointers within the vehicle.</param>
-    public static IReadOnlyList<SheetPart> Of(IReadOnlyList<OfferedPart> parts, PartPackage package, Func<int, IEnumerable<string>> members)
+    public static IReadOnlyList<SheetPart> List(IReadOnlyList<OfferedPart> parts, PartPackage package, Func<int, IEnumerable<string>> members)
     {
         ArgumentNullException.ThrowIfNull(parts);
         ArgumentNullException.ThrowIfNull(members);

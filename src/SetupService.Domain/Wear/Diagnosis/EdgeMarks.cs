@@ -33,9 +33,9 @@ internal readonly record struct EdgeMarks(bool? Grains, bool? Past)
     /// <param name="missed">How likely the edge was not dragged.</param>
     public double Likelihood(double grains, double past, double missed)
     {
-        var dragged = Of(Grains, grains * (1 - WearTable.GrainsOnDraggedEdge)) * Of(Past, past * (1 - WearTable.PastDraggedEdge));
-        return ((1 - missed) * dragged) + (missed * Of(Grains, grains) * Of(Past, past));
+        var dragged = ChanceOf(Grains, grains * (1 - WearTable.GrainsOnDraggedEdge)) * ChanceOf(Past, past * (1 - WearTable.PastDraggedEdge));
+        return ((1 - missed) * dragged) + (missed * ChanceOf(Grains, grains) * ChanceOf(Past, past));
 
-        static double Of(bool? found, double miss) => found switch { true => 1 - miss, false => miss, null => 1 };
+        static double ChanceOf(bool? found, double miss) => found switch { true => 1 - miss, false => miss, null => 1 };
     }
 }

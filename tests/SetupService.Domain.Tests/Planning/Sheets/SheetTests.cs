@@ -27,7 +27,7 @@ public sealed class SheetTests
             new() { Id = "pads", Kind = PartKind.Pad },
             new() { Id = "bar", Kind = PartKind.AntiRollBar, ChangeNumber = 1, Needs = [3] },
         ];
-        var placed = SheetPart.Of(parts, new PartPackage(0b1111, default), part => part switch { 0 => ["/rear/spring/rateNPerMm", "/front/spring/rateNPerMm"], 3 => ["/rear/antiRollBar/rollRateNmPerDeg"], _ => [] });
+        var placed = SheetPart.List(parts, new PartPackage(0b1111, default), part => part switch { 0 => ["/rear/spring/rateNPerMm", "/front/spring/rateNPerMm"], 3 => ["/rear/antiRollBar/rollRateNmPerDeg"], _ => [] });
 
         Assert.Equal([CarAxle.Front, CarAxle.Rear], placed[0].Axles);
         Assert.Equal([CarAxle.Front, CarAxle.Rear], placed[1].Axles);
