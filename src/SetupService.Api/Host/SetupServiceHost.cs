@@ -67,7 +67,7 @@ public static class SetupServiceHost
         {
             PublicAddresses.RefuseWithoutKeys(kestrel);
             kestrel.AddServerHeader = false;
-            kestrel.Limits.MaxRequestBodySize = ServiceLimits.BodyBytesOnTheWire;
+            kestrel.Limits.MaxRequestBodySize = kestrel.ApplicationServices.GetRequiredService<CapSettings>().BodyBytesOnTheWire;
         });
     }
 

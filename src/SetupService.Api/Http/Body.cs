@@ -49,7 +49,8 @@ public sealed class Body<T> : IBindableFromHttpContext<Body<T>>, IEndpointParame
     {
         ArgumentNullException.ThrowIfNull(context);
         Body<T> body = new(context, context.GetEndpoint()!.Metadata.GetRequiredMetadata<ContractReader<T>>());
-        body.Problem = BodyHeaders.Find(context.Request);
+        var mostBytes = CapSettings.From(context).BodyBytes;
+        body.Problem = BodyHeaders.Find(context.Request, mostBytes);
         if (body.Problem is not null)
             return body;
 
@@ -60,11 +61,11 @@ public sealed class Body<T> : IBindableFromHttpContext<Body<T>>, IEndpointParame
             {
                 // Not cancelled by RequestAborted: a caller who goes away ends the read by itself, and a cancelled one hides how.
                 var read = await pipe.ReadAsync(CancellationToken.None).ConfigureAwait(false);
-                var isTooLarge = read.Buffer.Length > ServiceLimits.BodyBytes;
+                var isTooLarge = read.Buffer.Length > mostBytes;
                 try
                 {
                     if (isTooLarge)
-                        body.Problem = Problem.Create(ProblemTypes.TooLarge);
+                        body.Problem = BodyHeaders.TooLarge(mostBytes);
                     else if (read.IsCompleted)
                         body.Bind(read.Buffer);
                 }

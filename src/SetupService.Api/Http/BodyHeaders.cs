@@ -1,5 +1,7 @@
+using System.Globalization;
 using Microsoft.Extensions.Primitives;
 using Microsoft.Net.Http.Headers;
+using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
 
 namespace SetupService.Api.Http;
@@ -7,7 +9,7 @@ namespace SetupService.Api.Http;
 /// <summary>Checks what the headers say of a JSON body before a byte of it is read.</summary>
 internal static class BodyHeaders
 {
-    public static Problem? Find(HttpRequest request)
+    public static Problem? Find(HttpRequest request, int mostBytes)
     {
         if (!IsJson(request.ContentType))
         {
@@ -20,10 +22,14 @@ internal static class BodyHeaders
 
         if (IsEncoded(request.Headers.ContentEncoding))
             return Problem.Create(ProblemTypes.UnsupportedMediaType, "The body has a Content-Encoding; send it as it is, not compressed.");
-        return request.ContentLength > ServiceLimits.BodyBytes
-            ? Problem.Create(ProblemTypes.TooLarge, $"The body has {request.ContentLength} bytes; at most {ServiceLimits.BodyBytes} are read.")
-            : null;
+        return request.ContentLength > mostBytes ? TooLarge(mostBytes) : null;
     }
+
+    /// <summary>The 413 of a body that has more bytes than are read.</summary>
+    public static Problem TooLarge(int mostBytes) => Problem.Create(
+        ProblemTypes.TooLarge,
+        string.Create(CultureInfo.InvariantCulture, $"A body may have at most {mostBytes} bytes."),
+        [Fault.At("", FaultCodes.TooLong, "The body is longer than is read.", new FaultLimits { Maximum = mostBytes })]);
 
     private static bool IsJson(string? contentType)
     {

@@ -96,7 +96,7 @@ public abstract class RefusedRequestTests(HttpClient client)
         using var lines = await client.PostAsync(path, body, "application/x-ndjson");
         using var silent = await client.PostAsync(path, body, contentType: null);
         using var notAccepted = await client.PostAsync(path, body, accept: "text/html");
-        using var overlong = await client.PostAsync(path, body + new string(' ', ServiceLimits.BodyBytes));
+        using var overlong = await client.PostAsync(path, body + new string(' ', new CapSettings().BodyBytes));
 
         await Problems.Read(text, ProblemTypes.UnsupportedMediaType);
         await Problems.Read(lines, ProblemTypes.UnsupportedMediaType);

@@ -82,7 +82,7 @@ public abstract class RefusedSuspensionTests(HttpClient client)
         using var text = await client.PostAsync(path, body, "text/plain");
         using var html = await client.PostAsync(path, body, accept: "text/html");
         using var refused = await client.PostAsync(path, body, accept: "application/json;q=0, text/html");
-        using var overlong = await client.PostAsync(path, body + new string(' ', ServiceLimits.BodyBytes));
+        using var overlong = await client.PostAsync(path, body + new string(' ', new CapSettings().BodyBytes));
         using var got = await client.GetAsync(new Uri(path, UriKind.Relative));
 
         await Problems.Read(text, ProblemTypes.UnsupportedMediaType);

@@ -4,6 +4,7 @@ using System.Reflection;
 using System.Text.RegularExpressions;
 using SetupService.Api.Fitment.Batch;
 using SetupService.Api.Host.Settings;
+using SetupService.Api.Http;
 using SetupService.Api.Http.Work;
 using SetupService.Api.Tests.Contract;
 
@@ -14,7 +15,7 @@ public sealed partial class ConfigurationPageTests
 {
     private static readonly (string Section, object Defaults)[] Sections =
     [
-        ("Work", new WorkSettings()), ("Batch", new BatchSettings()), ("Access", new AccessSettings()), ("Access:Clients:NAME", new ClientSettings()), ("Limits", new QuotaSettings()),
+        ("Work", new WorkSettings()), ("Caps", new CapSettings()), ("Batch", new BatchSettings()), ("Access", new AccessSettings()), ("Access:Clients:NAME", new ClientSettings()), ("Limits", new QuotaSettings()),
         ("Proxy", new ProxySettings()), ("Log", new LogSettings()), ("Telemetry", new TelemetrySettings()), ("Shutdown", new ShutdownSettings()),
     ];
 
@@ -78,7 +79,7 @@ public sealed partial class ConfigurationPageTests
 
     private static string Number(object value) => Convert.ToDouble(value, CultureInfo.InvariantCulture).ToString("0.####", CultureInfo.InvariantCulture);
 
-    [GeneratedRegex("^\\| `((?:Work|Batch|Access|Limits|Proxy|Log|Telemetry|Shutdown):[A-Za-z:]+)` \\| ([^|]+) \\| ([^|]+) \\|", RegexOptions.Multiline)]
+    [GeneratedRegex("^\\| `((?:Work|Caps|Batch|Access|Limits|Proxy|Log|Telemetry|Shutdown):[A-Za-z:]+)` \\| ([^|]+) \\| ([^|]+) \\|", RegexOptions.Multiline)]
     private static partial Regex Row();
 
     [GeneratedRegex("\\b(?:setup|http_server|dotnet)_[a-z_]+")]

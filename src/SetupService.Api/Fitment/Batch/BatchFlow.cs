@@ -26,14 +26,15 @@ internal sealed class BatchFlow : IDisposable
     private volatile string? _reason;
 
     /// <summary>Begins a batch: its time runs from now.</summary>
-    /// <param name="settings">The limits.</param>
+    /// <param name="settings">The limits of time and rate.</param>
+    /// <param name="caps">The most that is read at once.</param>
     /// <param name="gate">Gives turns.</param>
     /// <param name="clock">Tells the time.</param>
     /// <param name="gone">Cancelled when the caller goes away.</param>
     /// <param name="quota">What the caller may ask for; null where nothing is limited.</param>
-    public BatchFlow(BatchSettings settings, WorkGate gate, TimeProvider clock, CancellationToken gone, WorkQuota? quota = null)
+    public BatchFlow(BatchSettings settings, CapSettings caps, WorkGate gate, TimeProvider clock, CancellationToken gone, WorkQuota? quota = null)
     {
-        (_settings, _gate, _gone, _clock, _quota) = (settings, gate, gone, clock, quota);
+        (_settings, Caps, _gate, _gone, _clock, _quota) = (settings, caps, gate, gone, clock, quota);
         _longestSilence = TimeSpan.FromSeconds(settings.SilenceSeconds);
         _end = CancellationTokenSource.CreateLinkedTokenSource(gone);
         _wholeTime = clock.CreateTimer(
@@ -41,6 +42,9 @@ internal sealed class BatchFlow : IDisposable
         _silence = clock.CreateTimer(
             static state => ((BatchFlow)state!).End(static settings => BatchProblems.NothingCame(settings.SilenceSeconds)), this, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
     }
+
+    /// <summary>The most that is read of its caller at once.</summary>
+    public CapSettings Caps { get; }
 
     /// <summary>Why the batch was ended by the service; null where it was not, and where the caller went away.</summary>
     public string? EndReason => _gone.IsCancellationRequested ? null : _reason;
@@ -61,7 +65,7 @@ internal sealed class BatchFlow : IDisposable
             outgoing.MinDataRate = rate;
         context.Response.ContentType = mediaType;
         context.Response.Headers.CacheControl = "no-store";
-        BatchFlow flow = new(settings, services.GetRequiredService<WorkGate>(), services.GetRequiredService<TimeProvider>(), context.RequestAborted, Caller.From(context).Quota);
+        BatchFlow flow = new(settings, services.GetRequiredService<CapSettings>(), services.GetRequiredService<WorkGate>(), services.GetRequiredService<TimeProvider>(), context.RequestAborted, Caller.From(context).Quota);
         flow._drained = services.GetRequiredService<ShutdownSignal>().Drained.UnsafeRegister(static one => ((BatchFlow)one!).End(static _ => BatchProblems.ShuttingDown()), flow);
         return flow;
     }

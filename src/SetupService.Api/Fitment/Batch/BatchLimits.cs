@@ -2,12 +2,9 @@ using System.ComponentModel.DataAnnotations;
 
 namespace SetupService.Api.Fitment.Batch;
 
-/// <summary>The limits of a batch; the number of lines is not limited.</summary>
+/// <summary>What is fixed for a batch; the number of lines is not limited.</summary>
 internal static class BatchLimits
 {
-    /// <summary>Longest line in bytes (64 KiB); a whole car takes about 4 KiB.</summary>
-    public const int LineBytes = 65_536;
-
     /// <summary>Answer bytes gathered before they are sent while there is more to work on.</summary>
     public const int FlushBytes = 32_768;
 }

@@ -9,15 +9,15 @@ internal static class BatchProblems
 {
     private const string SendTheRest = "Send the lines after the last one answered again.";
 
-    public static Problem LineTooLong() => Problem.Create(
+    public static Problem LineTooLong(int mostBytes) => Problem.Create(
         ProblemTypes.TooLarge,
-        string.Create(CultureInfo.InvariantCulture, $"The line is longer than {BatchLimits.LineBytes} bytes and was skipped."),
+        string.Create(CultureInfo.InvariantCulture, $"The line is longer than {mostBytes} bytes and was skipped."),
         [
             Fault.At(
                 "",
                 FaultCodes.TooLong,
-                string.Create(CultureInfo.InvariantCulture, $"A line may have {BatchLimits.LineBytes} bytes."),
-                new FaultLimits { Maximum = BatchLimits.LineBytes }),
+                string.Create(CultureInfo.InvariantCulture, $"A line may have {mostBytes} bytes."),
+                new FaultLimits { Maximum = mostBytes }),
         ]);
 
     public static Problem NothingSent() => Problem.Invalid(

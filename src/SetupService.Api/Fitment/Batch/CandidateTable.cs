@@ -139,7 +139,7 @@ internal sealed class CandidateTable(JsonContract contract, BatchFlow flow, ITab
     private Problem Refuse(SepReader.Row cells, bool wasCut, Refusal? found)
     {
         if (wasCut)
-            return BatchProblems.LineTooLong();
+            return BatchProblems.LineTooLong(flow.Caps.LineBytes);
         if (IsNoText(cells.Span))
             return Problem.Invalid(Fault.At("", FaultCodes.Syntax, "The row has bytes that are not UTF-8 text."));
         if (cells.ColCount != _columns.Length)

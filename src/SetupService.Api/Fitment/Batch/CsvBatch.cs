@@ -60,8 +60,8 @@ internal sealed class CsvBatch(JsonContract contract, string boundary, VerdictFi
             read = 0;
             await flow.WaitAsync(async token => read = await part!.Body.ReadAsync(chunk, token).ConfigureAwait(false)).ConfigureAwait(false);
             json.Write(chunk, 0, read);
-            if (json.Length > BatchLimits.LineBytes)
-                return BatchProblems.LineTooLong();
+            if (json.Length > flow.Caps.LineBytes)
+                return BatchProblems.LineTooLong(flow.Caps.LineBytes);
         }
         while (read > 0);
 

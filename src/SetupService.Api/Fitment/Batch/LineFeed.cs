@@ -8,12 +8,17 @@ namespace SetupService.Api.Fitment.Batch;
 /// Reads lines from a pipe in bounded memory: a line longer than the limit is reported once, with no more
 /// of its text than the limit, and skipped to its end.
 /// </summary>
-internal sealed class LineFeed(PipeReader pipe)
+/// <param name="pipe">The bytes.</param>
+/// <param name="mostBytes">Most bytes of a line.</param>
+internal sealed class LineFeed(PipeReader pipe, int mostBytes)
 {
     private ReadOnlySequence<byte> _buffer;
     private byte[] _scratch = [];
     private bool _skipping;
     private bool _isReading;
+
+    /// <summary>Most bytes of a line.</summary>
+    public int MostBytes { get; } = mostBytes;
 
     /// <summary>Number of the last line read, from 1; 0 before the first.</summary>
     public long LineNumber { get; private set; }
@@ -64,9 +69,9 @@ internal sealed class LineFeed(PipeReader pipe)
             }
 
             LineNumber++;
-            IsTooLong = line.Length > BatchLimits.LineBytes;
+            IsTooLong = line.Length > MostBytes;
             if (IsTooLong)
-                line = line.Slice(0, BatchLimits.LineBytes);
+                line = line.Slice(0, MostBytes);
             return true;
         }
     }
@@ -78,7 +83,7 @@ internal sealed class LineFeed(PipeReader pipe)
             return ByteOrderMark.Skip(line.FirstSpan);
 
         if (_scratch.Length == 0)
-            _scratch = new byte[BatchLimits.LineBytes];
+            _scratch = new byte[MostBytes];
         line.CopyTo(_scratch);
         return ByteOrderMark.Skip(_scratch.AsSpan(0, (int)line.Length));
     }
@@ -90,14 +95,14 @@ internal sealed class LineFeed(PipeReader pipe)
     private bool TakeExcess(out ReadOnlySequence<byte> start)
     {
         start = default;
-        if (_buffer.Length <= BatchLimits.LineBytes)
+        if (_buffer.Length <= MostBytes)
             return false;
 
         var isNew = !_skipping;
         _skipping = true;
         if (isNew)
         {
-            start = _buffer.Slice(0, BatchLimits.LineBytes);
+            start = _buffer.Slice(0, MostBytes);
             LineNumber++;
             IsTooLong = true;
         }

@@ -28,7 +28,7 @@ internal sealed class NdjsonBatch(JsonContract contract, CheckDetail detail, Ver
     {
         using var flow = BatchFlow.Start(httpContext, MediaType);
         using BatchLines lines = new(contract);
-        LineFeed feed = new(httpContext.Request.BodyReader);
+        LineFeed feed = new(httpContext.Request.BodyReader, flow.Caps.LineBytes);
         string? cutShort = null;
         try
         {
@@ -94,7 +94,7 @@ internal sealed class NdjsonBatch(JsonContract contract, CheckDetail detail, Ver
         _hasLines |= feed.IsTooLong || !LineFeed.IsBlank(utf8);
         if (feed.IsTooLong)
         {
-            RefuseTooLong(utf8, feed.LineNumber, lines);
+            RefuseTooLong(utf8, feed, lines);
             return;
         }
 
@@ -159,12 +159,12 @@ internal sealed class NdjsonBatch(JsonContract contract, CheckDetail detail, Ver
     }
 
     /// <summary>A car that is too long is a bad car: the one before it must not answer for it.</summary>
-    private void RefuseTooLong(ReadOnlySpan<byte> start, long lineNumber, BatchLines lines)
+    private void RefuseTooLong(ReadOnlySpan<byte> start, LineFeed feed, BatchLines lines)
     {
         var (isCar, id) = LineClassifier.Classify(start);
         if (isCar)
             _run.UnsetCar();
-        Refuse(lines, lineNumber, id, BatchProblems.LineTooLong());
+        Refuse(lines, feed.LineNumber, id, BatchProblems.LineTooLong(feed.MostBytes));
     }
 }
 

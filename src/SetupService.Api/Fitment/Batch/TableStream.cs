@@ -13,6 +13,7 @@ internal sealed class TableStream(Stream source, BatchFlow flow, Func<ValueTask>
     private const byte Quote = (byte)'"';
     private const byte LineFeed = (byte)'\n';
 
+    private readonly int _mostBytes = flow.Caps.LineBytes;
     private readonly Queue<CutRow> _cutRows = new();
     private CutRow? _cutRow;
     private int _line = 1;
@@ -100,7 +101,7 @@ internal sealed class TableStream(Stream source, BatchFlow flow, Func<ValueTask>
             var last = run[^1];
             var endsRow = last == LineFeed && !_isQuoted;
             from += run.Length;
-            var fits = _rowBytes + run.Length <= BatchLimits.LineBytes;
+            var fits = _rowBytes + run.Length <= _mostBytes;
             var isLine = last == LineFeed && (fits || endsRow);
             kept += fits ? Move(run, bytes[kept..]) : Cut(bytes[kept..], endsRow);
             if (last == LineFeed && !isLine)
@@ -121,8 +122,8 @@ internal sealed class TableStream(Stream source, BatchFlow flow, Func<ValueTask>
     /// <summary>Drops a run of a row that is too long, but writes its closing quote or line end; returns the bytes written, at most one.</summary>
     private int Cut(Span<byte> to, bool endsRow)
     {
-        var isFirst = _rowBytes <= BatchLimits.LineBytes;
-        _rowBytes = BatchLimits.LineBytes + 1;
+        var isFirst = _rowBytes <= _mostBytes;
+        _rowBytes = _mostBytes + 1;
         if (isFirst)
             _cutRows.Enqueue(_cutRow = new CutRow(_rowStartLine));
         if (endsRow)

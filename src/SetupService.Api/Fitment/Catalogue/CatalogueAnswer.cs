@@ -77,7 +77,7 @@ internal sealed class CatalogueAnswer(JsonContract contract, string boundary, Ve
         var pipe = PipeReader.Create(part!.Body, new StreamPipeReaderOptions(bufferSize: ReadBytes, leaveOpen: true));
         var problem = await IsTableAsync(part, pipe, flow).ConfigureAwait(false)
             ? await new CandidateTable(contract, flow, pairs).AnswerAsync(pipe.AsStream(leaveOpen: true)).ConfigureAwait(false)
-            : await AnswerLinesAsync(new LineFeed(pipe), pairs, flow).ConfigureAwait(false);
+            : await AnswerLinesAsync(new LineFeed(pipe, flow.Caps.LineBytes), pairs, flow).ConfigureAwait(false);
         if (problem is null && await parts.NextAsync().ConfigureAwait(false) is { } surplus)
             pairs.Refuse(FormParts.Surplus(surplus, "cars"));
         return problem;
@@ -167,7 +167,7 @@ internal sealed class CatalogueAnswer(JsonContract contract, string boundary, Ve
         public void Answer(ReadOnlySpan<byte> utf8, LineFeed feed)
         {
             if (feed.IsTooLong)
-                Refuse(feed.LineNumber, LineClassifier.Classify(utf8).Id, BatchProblems.LineTooLong());
+                Refuse(feed.LineNumber, LineClassifier.Classify(utf8).Id, BatchProblems.LineTooLong(feed.MostBytes));
             else if (LineFeed.IsBlank(utf8))
                 return;
             else if (!_candidates.TryRead(utf8, out var line) && !_candidates.Read(utf8, out line, out var refusal))

@@ -13,16 +13,6 @@ using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Fitment.Catalogue;
 
-/// <summary>The limits of a catalogue's cars, which are held in memory; the number of candidates is not limited.</summary>
-internal static class CatalogueLimits
-{
-    /// <summary>The most cars of one request.</summary>
-    public const int Cars = 1000;
-
-    /// <summary>The most bytes of their lines (4 MiB); a whole car takes about 4 KiB.</summary>
-    public const int CarBytes = 4_194_304;
-}
-
 /// <summary>The cars of a catalogue as they were read: those that every candidate is held against, and the lines that are no car.</summary>
 internal sealed class CatalogueCars(JsonContract contract)
 {
@@ -47,7 +37,7 @@ internal sealed class CatalogueCars(JsonContract contract)
     /// <summary>Reads every line; a problem where there is none, or more than is held.</summary>
     public async Task<Problem?> ReadAsync(Stream part, BatchFlow flow)
     {
-        LineFeed feed = new(PipeReader.Create(part, new StreamPipeReaderOptions(leaveOpen: true)));
+        LineFeed feed = new(PipeReader.Create(part, new StreamPipeReaderOptions(leaveOpen: true)), flow.Caps.LineBytes);
         long bytes = 0;
         do
         {
@@ -57,8 +47,8 @@ internal sealed class CatalogueCars(JsonContract contract)
                 flow.ThrowIfEnded();
                 bytes += line.Length;
                 Read(line, feed);
-                if (Count > CatalogueLimits.Cars || bytes > CatalogueLimits.CarBytes)
-                    return TooMany();
+                if (Count > flow.Caps.CatalogueCars || bytes > flow.Caps.CatalogueCarBytes)
+                    return TooMany(flow.Caps);
             }
         }
         while (!feed.IsCompleted);
@@ -70,7 +60,7 @@ internal sealed class CatalogueCars(JsonContract contract)
     {
         var utf8 = feed.Text(line);
         if (feed.IsTooLong)
-            _refused.Add((feed.LineNumber, LineClassifier.Classify(utf8).Id, BatchProblems.LineTooLong()));
+            _refused.Add((feed.LineNumber, LineClassifier.Classify(utf8).Id, BatchProblems.LineTooLong(feed.MostBytes)));
         else if (!LineFeed.IsBlank(utf8))
             Read(utf8, feed.LineNumber);
     }
@@ -99,10 +89,10 @@ internal sealed class CatalogueCars(JsonContract contract)
     private static Fault SameId(long line) => Fault.At(
         "/id", FaultCodes.Inconsistent, string.Create(CultureInfo.InvariantCulture, $"The car of line {line} has this id too: give each one of its own, or its pairs could not be told apart."));
 
-    private static Problem TooMany() => Problem.Create(
+    private static Problem TooMany(CapSettings caps) => Problem.Create(
         ProblemTypes.TooLarge,
-        string.Create(CultureInfo.InvariantCulture, $"The part cars may have {CatalogueLimits.Cars} cars and {CatalogueLimits.CarBytes} bytes; send the others with another request."),
-        [Fault.At("/cars", FaultCodes.TooMany, "There are more cars than are held at once.", new FaultLimits { Maximum = CatalogueLimits.Cars })]);
+        string.Create(CultureInfo.InvariantCulture, $"The part cars may have {caps.CatalogueCars} cars and {caps.CatalogueCarBytes} bytes; send the others with another request."),
+        [Fault.At("/cars", FaultCodes.TooMany, "There are more cars than are held at once.", new FaultLimits { Maximum = caps.CatalogueCars })]);
 }
 
 /// <summary>Maps the lines of a catalogue's cars.</summary>

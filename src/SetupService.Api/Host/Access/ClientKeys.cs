@@ -13,7 +13,7 @@ namespace SetupService.Api.Host.Access;
 /// Knows the clients by their keys and by what they have signed. Keys are 256 random bits, written in base64url; what is kept of one is its HMAC-SHA-256 (RFC 2104,
 /// FIPS 180-4) under a secret of the service, and it is compared in constant time.
 /// </summary>
-internal sealed class ClientKeys
+internal sealed class ClientKeys : IDisposable
 {
     public const int KeyBytes = 32;
 
@@ -24,6 +24,9 @@ internal sealed class ClientKeys
 
     private readonly byte[] _secret;
     private readonly Client[] _clients;
+
+    // Kept for each thread: to make one for every key costs more than the hash.
+    private readonly ThreadLocal<IncrementalHash> _hmacs;
     private readonly TimeProvider _clock;
     private readonly long _longestSignedSeconds;
 
@@ -36,6 +39,7 @@ internal sealed class ClientKeys
         _secret = settings.HashSecret is { } secret ? Secret("Access:HashSecret", secret) : [];
         if (_secret.Length == 0 && settings.Clients.Count > 0)
             throw new SettingException("Access:HashSecret is missing: keys of clients are kept under it. The command new-key makes one.");
+        _hmacs = new(() => IncrementalHash.CreateHMAC(HashAlgorithmName.SHA256, _secret), trackAllValues: true);
         _clients = [.. settings.Clients.Select(pair => new Client(pair.Key, pair.Value, quota, clock))];
     }
 
@@ -54,7 +58,9 @@ internal sealed class ClientKeys
             return false;
 
         Span<byte> hash = stackalloc byte[HMACSHA256.HashSizeInBytes];
-        HMACSHA256.HashData(_secret, key[..KeyBytes], hash);
+        var hmac = _hmacs.Value!;
+        hmac.AppendData(key[..KeyBytes]);
+        hmac.GetHashAndReset(hash);
         key.Clear();
 
         // All are looked at, so that the time tells nothing of which it was.
@@ -97,6 +103,13 @@ internal sealed class ClientKeys
         else
             reason = Array.Find(_clients, client => client.Caller.Name == name) is { } signer && signer.HasSigned(path + query[..at], digits, out caller) ? null : "the signature is not that of a client for this path and query.";
         return reason is null;
+    }
+
+    public void Dispose()
+    {
+        foreach (var hmac in _hmacs.Values)
+            hmac.Dispose();
+        _hmacs.Dispose();
     }
 
     private static (string Name, string Digits) Split(string signature)

@@ -24,7 +24,7 @@ internal sealed class Operations : IOpenApiOperationTransformer
         if (metadata.OfType<IProducesResponseTypeMetadata>().Any(static known => known.StatusCode == StatusCodes.Status304NotModified))
             (operation.Responses ??= []).TryAdd("304", new OpenApiResponse { Description = "The caller has it already: If-None-Match names its entity tag." });
         DescribePicture(operation);
-        DescribeProblems(operation);
+        DescribeProblems(operation, context.ApplicationServices.GetRequiredService<CapSettings>());
         Sort(operation);
         return Task.CompletedTask;
     }
@@ -67,7 +67,7 @@ internal sealed class Operations : IOpenApiOperationTransformer
         }
     }
 
-    private static void DescribeProblems(OpenApiOperation operation)
+    private static void DescribeProblems(OpenApiOperation operation, CapSettings caps)
     {
         foreach ((var status, var response) in operation.Responses ?? [])
         {
@@ -75,8 +75,10 @@ internal sealed class Operations : IOpenApiOperationTransformer
             if (response.Content?.TryGetValue(Problem.MediaType, out var media) != true)
                 continue;
 
-            response.Description = type.Title + ".";
-            media!.Example = ProblemSamples.From(type);
+            response.Description = type == ProblemTypes.TooLarge
+                ? string.Create(CultureInfo.InvariantCulture, $"{type.Title}: one may have {caps.BodyBytes} bytes, a line of a batch or catalogue {caps.LineBytes}.")
+                : type.Title + ".";
+            media!.Example = ProblemSamples.From(type, caps);
         }
     }
 

@@ -11,9 +11,11 @@ internal static class ProblemSamples
 {
     private const string RequestId = "0af7651916cd43dd8448eb211c80319c";
 
-    public static JsonNode From(ProblemType type)
+    public static JsonNode From(ProblemType type, CapSettings caps)
     {
-        var sample = type == ProblemTypes.InvalidRequest ? Problem.Invalid(new Refusal(InBody()).And(new Refusal(InQuery()))) : Problem.Create(type);
+        var sample = type == ProblemTypes.InvalidRequest ? Problem.Invalid(new Refusal(InBody()).And(new Refusal(InQuery())))
+            : type == ProblemTypes.TooLarge ? BodyHeaders.TooLarge(caps.BodyBytes)
+            : Problem.Create(type);
         return JsonSerializer.SerializeToNode(sample with { RequestId = RequestId }, ProblemJsonContext.Default.Problem)!;
     }
 

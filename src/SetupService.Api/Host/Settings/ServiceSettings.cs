@@ -1,5 +1,6 @@
 using Microsoft.Extensions.Options;
 using SetupService.Api.Fitment.Batch;
+using SetupService.Api.Http;
 using SetupService.Api.Http.Work;
 
 namespace SetupService.Api.Host.Settings;
@@ -11,6 +12,7 @@ public sealed class SettingException(string message, Exception? inner = null) : 
 internal static class ServiceSettings
 {
     public const string Work = "Work";
+    public const string Caps = "Caps";
     public const string Batch = "Batch";
     public const string Access = "Access";
     public const string Limits = "Limits";
@@ -22,6 +24,7 @@ internal static class ServiceSettings
     public static void AddServiceSettings(this IServiceCollection services)
     {
         services.AddSingleton(static known => Checked(Work, () => Section(known, Work).Get<WorkSettings>(Strictly), new WorkSettingsValidator()));
+        services.AddSingleton(static known => Checked(Caps, () => Section(known, Caps).Get<CapSettings>(Strictly), new CapSettingsValidator()));
         services.AddSingleton(static known => Checked(Batch, () => Section(known, Batch).Get<BatchSettings>(Strictly), new BatchSettingsValidator()));
         services.AddSingleton(static known => Checked(Access, () => Section(known, Access).Get<AccessSettings>(Strictly), new AccessSettingsValidator()));
         services.AddSingleton(static known => Checked(Limits, () => Section(known, Limits).Get<QuotaSettings>(Strictly), new QuotaSettingsValidator()));
@@ -36,6 +39,7 @@ internal static class ServiceSettings
     public static void CheckSettings(this IServiceProvider services)
     {
         services.GetRequiredService<WorkSettings>();
+        services.GetRequiredService<CapSettings>();
         services.GetRequiredService<BatchSettings>();
         services.GetRequiredService<AccessSettings>();
         services.GetRequiredService<QuotaSettings>();
@@ -83,6 +87,10 @@ internal static class ServiceSettings
 /// <summary>Holds <see cref="WorkSettings"/> to its ranges.</summary>
 [OptionsValidator]
 internal sealed partial class WorkSettingsValidator : IValidateOptions<WorkSettings>;
+
+/// <summary>Holds <see cref="CapSettings"/> to its ranges.</summary>
+[OptionsValidator]
+internal sealed partial class CapSettingsValidator : IValidateOptions<CapSettings>;
 
 /// <summary>Holds <see cref="BatchSettings"/> to its ranges.</summary>
 [OptionsValidator]

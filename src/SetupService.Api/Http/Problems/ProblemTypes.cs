@@ -29,7 +29,7 @@ public static class ProblemTypes
 
     /// <summary>413: the body is too large.</summary>
     public static ProblemType TooLarge { get; } = new(
-        "too-large", 413, "The body is too large", $"A body may have at most {ServiceLimits.BodyBytes} bytes.");
+        "too-large", 413, "The body is too large", "The body has more bytes than the service reads at once.");
 
     /// <summary>415: the body is not of a media type the call reads.</summary>
     public static ProblemType UnsupportedMediaType { get; } = new(

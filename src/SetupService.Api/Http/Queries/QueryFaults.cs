@@ -13,8 +13,8 @@ internal static class QueryFaults
             return [];
 
         var text = context.Request.QueryString.Value ?? "";
-        if (text.Length > ServiceLimits.QueryLength)
-            return [TooLong(text.Length)];
+        if (text.Length > CapSettings.From(context).QueryLength)
+            return [TooLong(text.Length, CapSettings.From(context).QueryLength)];
 
         var query = context.Request.Query;
         FaultList faults = new();
@@ -56,10 +56,10 @@ internal static class QueryFaults
         return Fault.ForParameter(name, FaultCodes.UnknownParameter, $"The call has no query parameter {TokenText.Quote(name)}{meant}. {known}");
     }
 
-    private static Fault TooLong(int length) =>
+    private static Fault TooLong(int length, int most) =>
         Fault.ForParameter(
             "",
             FaultCodes.TooLong,
-            string.Create(CultureInfo.InvariantCulture, $"The query string has {length} characters; at most {ServiceLimits.QueryLength} are read."),
-            new FaultLimits { Maximum = ServiceLimits.QueryLength });
+            string.Create(CultureInfo.InvariantCulture, $"The query string has {length} characters; at most {most} are read."),
+            new FaultLimits { Maximum = most });
 }

@@ -1,6 +1,7 @@
 using System.IO.Pipelines;
 using Microsoft.Extensions.Time.Testing;
 using SetupService.Api.Fitment.Batch;
+using SetupService.Api.Http;
 using SetupService.Api.Http.Work;
 
 namespace SetupService.Api.Tests.Fitment.Batch;
@@ -18,7 +19,7 @@ public sealed class BatchFlowTests : IDisposable
     public void Dispose() => _gate.Dispose();
 
     /// <summary>A flow with limits no test meets.</summary>
-    internal static BatchFlow Unlimited() => new(new BatchSettings(), new WorkGate(new WorkSettings(), TimeProvider.System), TimeProvider.System, CancellationToken.None);
+    internal static BatchFlow Unlimited() => new(new BatchSettings(), new CapSettings(), new WorkGate(new WorkSettings(), TimeProvider.System), TimeProvider.System, CancellationToken.None);
 
     [Fact]
     public async Task It_ends_when_nothing_comes_in_time()
@@ -72,7 +73,7 @@ public sealed class BatchFlowTests : IDisposable
     public async Task A_caller_that_went_away_is_no_reason()
     {
         using CancellationTokenSource gone = new();
-        using BatchFlow flow = new(Settings, _gate, _clock, gone.Token);
+        using BatchFlow flow = new(Settings, new CapSettings(), _gate, _clock, gone.Token);
         var waiting = flow.WaitAsync(Forever).AsTask();
 
         await gone.CancelAsync();
@@ -104,5 +105,5 @@ public sealed class BatchFlowTests : IDisposable
 
     private static async ValueTask Forever(CancellationToken cancellation) => await Task.Delay(Timeout.Infinite, cancellation);
 
-    private BatchFlow Start() => new(Settings, _gate, _clock, CancellationToken.None);
+    private BatchFlow Start() => new(Settings, new CapSettings(), _gate, _clock, CancellationToken.None);
 }

@@ -3,6 +3,7 @@ using System.IO.Pipelines;
 using System.Text;
 using CsCheck;
 using SetupService.Api.Fitment.Batch;
+using SetupService.Api.Http;
 
 namespace SetupService.Api.Tests.Fitment.Batch;
 
@@ -11,12 +12,14 @@ public sealed class LineFeedTests
 {
     private const string TooLong = "<too long>";
 
+    private static readonly int Cap = new CapSettings().LineBytes;
+
     /// <summary>Texts of short lines, blank ones, and a few around and far beyond the cap.</summary>
     private static readonly Gen<string> Texts =
         Gen.Frequency(
             (20, Gen.String[Gen.Char["ab \r{}\""], 0, 12]),
-            (1, Gen.Int[-2, 2].Select(off => new string('l', BatchLimits.LineBytes + off))),
-            (1, Gen.Int[1, 4].Select(times => new string('v', times * BatchLimits.LineBytes))))
+            (1, Gen.Int[-2, 2].Select(off => new string('l', Cap + off))),
+            (1, Gen.Int[1, 4].Select(times => new string('v', times * Cap))))
         .List[0, 12].Select(Gen.Bool, (lines, ends) => string.Join('\n', lines) + (ends ? "\n" : ""));
 
     [Fact]
@@ -33,8 +36,8 @@ public sealed class LineFeedTests
     public async Task A_line_without_an_end_is_not_held_in_memory()
     {
         // A writer that is not paused never had to wait for the feed to let go of what it wrote.
-        Pipe pipe = new(new PipeOptions(pauseWriterThreshold: 3 * BatchLimits.LineBytes, resumeWriterThreshold: BatchLimits.LineBytes));
-        LineFeed feed = new(pipe.Reader);
+        Pipe pipe = new(new PipeOptions(pauseWriterThreshold: 3 * Cap, resumeWriterThreshold: Cap));
+        LineFeed feed = new(pipe.Reader, Cap);
         var chunk = new byte[32_768];
         chunk.AsSpan().Fill((byte)'x');
         var reported = 0;
@@ -53,13 +56,13 @@ public sealed class LineFeedTests
     {
         var lines = text.Split('\n');
         var count = lines[^1].Length == 0 ? lines.Length - 1 : lines.Length;
-        return [.. Enumerable.Range(0, count).Select(i => (i + 1L, lines[i].Length > BatchLimits.LineBytes ? TooLong : lines[i]))];
+        return [.. Enumerable.Range(0, count).Select(i => (i + 1L, lines[i].Length > Cap ? TooLong : lines[i]))];
     }
 
     private static async Task<List<(long Number, string Text)>> Fed(string text, int[] chunks)
     {
         Pipe pipe = new(new PipeOptions(pauseWriterThreshold: 0, useSynchronizationContext: false));
-        LineFeed feed = new(pipe.Reader);
+        LineFeed feed = new(pipe.Reader, Cap);
         var bytes = Encoding.ASCII.GetBytes(text);
         List<(long, string)> taken = [];
         for (int at = 0, turn = 0; ; turn++)

@@ -1,16 +1,19 @@
 using System.Text;
 using CsCheck;
 using SetupService.Api.Fitment.Batch;
+using SetupService.Api.Http;
 
 namespace SetupService.Api.Tests.Fitment.Batch;
 
 /// <summary>What the table reader gets of a table: the same text, with rows over the cap shortened, however it arrives.</summary>
 public sealed class TableStreamTests
 {
+    private static readonly int Cap = new CapSettings().LineBytes;
+
     private static readonly Gen<string> Cells = Gen.Frequency(
         (20, Gen.String[Gen.Char["ab,c "], 0, 10]),
         (5, Gen.String[Gen.Char["a,\"\n\r"], 0, 10].Select(text => "\"" + text.Replace("\"", "\"\"", StringComparison.Ordinal) + "\"")),
-        (1, Gen.Int[-20, 20].Select(off => new string('l', BatchLimits.LineBytes + off))),
+        (1, Gen.Int[-20, 20].Select(off => new string('l', Cap + off))),
         (1, Gen.Int[1, 2000].Select(lines => "\"" + string.Concat(Enumerable.Repeat(new string('q', 99) + "\n", lines)) + "\"")));
 
     private static readonly Gen<string[]> Rows = Cells.Array[1, 4].Select(cells => string.Join(',', cells)).Array[1, 8];
@@ -28,11 +31,11 @@ public sealed class TableStreamTests
                 int sent = 1, seen = 1;
                 for (var i = 0; i < rows.Length; i++)
                 {
-                    var isCut = rows[i].Length + end.Length > BatchLimits.LineBytes;
+                    var isCut = rows[i].Length + end.Length > Cap;
                     Assert.Equal(isCut, table.WasCut(seen));
                     Assert.Equal(sent, table.LineSent(seen));
                     if (isCut)
-                        Assert.True(read[i].Length <= BatchLimits.LineBytes + 1 && read[i].Count(letter => letter == '"') % 2 == 0);
+                        Assert.True(read[i].Length <= Cap + 1 && read[i].Count(letter => letter == '"') % 2 == 0);
                     else
                         Assert.Equal(rows[i], read[i].TrimEnd('\r'));
                     sent += 1 + rows[i].Count(letter => letter == '\n');

@@ -1,0 +1,36 @@
+using System.ComponentModel.DataAnnotations;
+
+namespace SetupService.Api.Http;
+
+/// <summary>The largest that is read of a caller at once. Each bounds memory; what is larger is refused and told the cap.</summary>
+public sealed class CapSettings
+{
+    /// <summary>Most bytes of a request's JSON body; a whole car with every point named takes about 4 KiB.</summary>
+    [Range(4096, 67_108_864)]
+    public int BodyBytes { get; set; } = 262_144;
+
+    /// <summary>Most bytes of a line of a batch or a catalogue; a whole car takes about 4 KiB.</summary>
+    [Range(1024, 16_777_216)]
+    public int LineBytes { get; set; } = 65_536;
+
+    /// <summary>Most characters of a query string.</summary>
+    [Range(256, 8000)]
+    public int QueryLength { get; set; } = 2_048;
+
+    /// <summary>Most cars of a catalogue's request, which are held in memory; the number of candidates is not limited.</summary>
+    [Range(1, 100_000)]
+    public int CatalogueCars { get; set; } = 1000;
+
+    /// <summary>Most bytes of the lines of these cars.</summary>
+    [Range(4096, 1_073_741_824)]
+    public int CatalogueCarBytes { get; set; } = 4_194_304;
+
+    /// <summary>
+    /// Most bytes of a body on the wire, at which the server itself stops reading. More than <see cref="BodyBytes"/>,
+    /// because it counts the framing of a chunked body too.
+    /// </summary>
+    internal long BodyBytesOnTheWire => 2L * BodyBytes;
+
+    /// <summary>The caps a request is held to.</summary>
+    internal static CapSettings From(HttpContext context) => context.RequestServices.GetRequiredService<CapSettings>();
+}
