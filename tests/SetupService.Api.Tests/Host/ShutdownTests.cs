@@ -47,6 +47,23 @@ public sealed class ShutdownTests
         await stopping;
     }
 
+    [Theory]
+    [InlineData("/v1/fitment/check")]
+    [InlineData("/v1/fitment/batch")]
+    public async Task At_the_end_of_the_grace_a_caller_who_still_sends_is_cut_off(string path)
+    {
+        await using var service = await RunningService.StartAsync(configure: static builder =>
+            builder.Services.AddSingleton(new ShutdownSettings { UnreadySeconds = 0, DrainSeconds = 600, GraceSeconds = 1 }));
+        using var caller = await RawConnection.OpenAsync(service.Client);
+        await caller.SendAsync($"POST {path} HTTP/1.1\r\nHost: test\r\nContent-Type: {(path.EndsWith("check", StringComparison.Ordinal) ? "application/json" : BatchCalls.Ndjson)}\r\nContent-Length: 1000\r\nExpect: 100-continue\r\n\r\n");
+        await caller.ReadUntilAsync("100 Continue");
+
+        // Without a grace it would wait for the caller's bytes: half a minute by the host's own limit, or for good.
+        await service.StopAsync().WaitAsync(TimeSpan.FromSeconds(20));
+
+        await Assert.ThrowsAsync<IOException>(caller.ReadToEndAsync);
+    }
+
     [Fact]
     public void Streams_that_are_told_to_end_after_the_service_has_ended_are_none()
     {
