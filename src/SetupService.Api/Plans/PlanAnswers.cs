@@ -16,7 +16,7 @@ internal static class PlanAnswers
     public static PlanAnswer Create(PlannedCar planned)
     {
         var (result, plan, parts, units) = (planned.Result, planned.Case, planned.Changes.Parts, planned.Units);
-        var words = new PlanWords(plan, parts, result, planned.Inputs.Currency, planned.Request.LabourPerHour is not null, units);
+        var words = new PlanWords(plan, parts, result, units);
         var share = plan.Use.TrackShare;
         return new PlanAnswer
         {
@@ -32,7 +32,7 @@ internal static class PlanAnswers
             TrackSharePct = ToPct * share,
             Searched = new() { PackageCount = planned.PackageCount, IsExact = true },
             Next = NextCalls.AfterPlan(result.Packages.Any(one => one.Fit is { Checked.Count: > 0 })),
-            Unknown = [.. Gaps(planned)],
+            Unknown = [.. PlanGaps.Find(planned)],
             Method = "plan",
             Edition = Edition.Current,
             Assumptions = [.. Assumptions(planned.Prepared)],
@@ -89,7 +89,7 @@ internal static class PlanAnswers
         }
 
         IEnumerable<PlanRejectionResponse> RejectedPart(RejectedPart one) => one.Reasons.Count == 0
-            ? [Rejection([parts[one.Part].Id], new(RejectionCode.OverBudget, $"With what it needs it costs more than the budget of {words.Money(plan.Limits.Budget ?? 0)}."))]
+            ? [Rejection([parts[one.Part].Id], new(RejectionCode.OverBudget, $"With what it needs it costs more than the budget of {plan.Money(plan.Limits.Budget ?? 0)}."))]
             : one.Reasons.Select(reason => Rejection([parts[one.Part].Id], reason));
 
         string[] Ids(PartPackage package) => [.. package.Places().Select(place => parts[place].Id)];
@@ -170,51 +170,6 @@ internal static class PlanAnswers
         ? WearDiagnosisCautions.Build(wear.Conditions, WearAdvice.Create(wear.Study, wear.Conditions, plan.Units), plan.Units)
         : [];
 
-    private static IEnumerable<UnknownResponse> Gaps(PlannedCar planned)
-    {
-        var (plan, result) = (planned.Case, planned.Result);
-        if (planned.Wear is null) yield return UnknownResponse.Create("/before/treadLifeFactor", "needs the treads' depths and what the tyres did: tread life is told by the wear model learned from them", "/wear");
-        else if (planned.Wear.NoModel is { } gap) yield return UnknownResponse.Create("/before/treadLifeFactor", gap.Reason, [.. gap.Needs.Select(need => need.StartsWith("/vehicle", StringComparison.Ordinal) ? need : "/wear" + need)]);
-        else if (result.Given.TreadLifeFactor is null) yield return UnknownResponse.Create("/before/treadLifeFactor", "needs depths of both axles, and use on road or track", "/wear/tyres");
-        if (result.Given.LimitG is null) yield return UnknownResponse.Create("/before/track/limitG", "in one of the bends the car has no equilibrium up to where an axle gives up");
-        if (result.Given.Front.DampingRatio is null) yield return UnknownResponse.Create("/before/road/frontDampingRatio", "needs bumpNsPerM and reboundNsPerM of the front damper", "/vehicle/front/damper");
-        if (result.Given.Rear.DampingRatio is null) yield return UnknownResponse.Create("/before/road/rearDampingRatio", "needs bumpNsPerM and reboundNsPerM of the rear damper", "/vehicle/rear/damper");
-        if (result.Given.InnerShoulderWearRatio is null) yield return UnknownResponse.Create("/before/road/innerShoulderWearRatio", "needs the tyres fitted", "/vehicle/front/tyre", "/vehicle/rear/tyre");
-        foreach (var at in (CarAxle[])[CarAxle.Front, CarAxle.Rear])
-        {
-            var (axle, name) = (plan.Given.Stated.At(at), CorneringWords.Name(at));
-            if (axle.Adjustable.Camber is null) yield return UnknownResponse.Create($"{name}Camber", $"how far the {name} camber can be set with the parts fitted now was not given, so it is left as it is", $"/vehicle/{name}/adjustable/camberDeg");
-            else if (axle.Adjustable.Camber is { CanBeSet: true } && axle.Left.CamberDeg is null) yield return UnknownResponse.Create($"{name}Camber", $"the {name} camber was not measured, so no other one can be advised", $"/vehicle/{name}/alignment/camberDeg");
-        }
-
-        if (planned.Request.LabourPerHour is null && planned.Changes.Parts.Any(part => part.LabourHours > 0)) yield return UnknownResponse.Create("labour", "what labour costs was not given: it is told in hours and not in the cost", "/labourPerHour");
-        if (plan.Goals.Any(goal => goal.Goal == PlanGoal.Wet)) yield return UnknownResponse.Create("wet", "how much a tyre holds on a wet road is not told by what is given; only how far its category is made for a dry track counts");
-        if (plan.Goals.Any(goal => goal.Goal == PlanGoal.Noise) && Untold(planned) is { Length: > 0 } untold)
-            yield return UnknownResponse.Create("noise", "how loud these parts make the car is not told: " + string.Join(", ", untold.Select(place => planned.Changes.Parts[place].Id)), [.. NoisePointers(planned, untold)]);
-        if (plan.Limits.RoadLegalOnly && planned.Changes.Parts.Any(part => part.IsRoadLegal is null))
-            yield return UnknownResponse.Create("roadLegal", "whether these parts may be used on the road was not given; ask before buying: " + string.Join(", ", planned.Changes.Parts.Where(part => part.IsRoadLegal is null).Select(part => part.Id)),
-                [.. planned.Changes.Parts.Select((part, i) => (part, i)).Where(one => one.part.IsRoadLegal is null).Select(one => FormattableString.Invariant($"/parts/{one.i}/isRoadLegal"))]);
-    }
-
-    /// <summary>Parts on offer that would be heard, of which nobody said how much.</summary>
-    private static int[] Untold(PlannedCar planned)
-    {
-        var parts = planned.Changes.Parts;
-        return [.. Enumerable.Range(0, parts.Count).Where(place => PackageNoise.From(parts, new PartPackage(1UL << place, default), planned.Case.TyreNoiseDb).Untold.Count > 0)];
-    }
-
-    private static IEnumerable<string> NoisePointers(PlannedCar planned, int[] untold)
-    {
-        foreach (var place in untold)
-        {
-            var part = planned.Changes.Parts[place];
-            if (OfferedPart.HasJoint(part.Kind)) yield return FormattableString.Invariant($"/parts/{place}/joint");
-            else if (part.NoiseDb is null) yield return FormattableString.Invariant($"/parts/{place}/noiseDb");
-        }
-
-        if (planned.Case.TyreNoiseDb is null && untold.Any(place => planned.Changes.Parts[place].Kind == PartKind.Tyre)) yield return "/tyreNoiseDb";
-    }
-
     /// <summary>What a plan takes although nobody gave it.</summary>
     public static IEnumerable<AssumptionResponse> Assumptions(PreparedPlan planned)
     {
@@ -228,9 +183,15 @@ internal static class PlanAnswers
         if (request.Use.LapKm is null && plan.Use.TrackDays > 0) yield return Assumption("/use/lapKm", plan.Use.LapKm, null, "judgement", "The length of a lap weighs the track against the road.");
         if (PlanMapper.Bends(request).IsTurnAssumed) yield return Assumption("/bends", null, "left", Practice, "Bends that do not say their direction are taken as left ones; it matters only where the car differs from side to side.");
         if (request.Limits?.ArchesUntouched is null) yield return Assumption("/limits/archesUntouched", null, "true", Practice, "A tyre that touches the arches does not fit.");
-        if (plan.Use.RoadKm > 0) yield return Assumption("/limits/mostNegativeCamberDeg", plan.MostCamberDeg, null, planned.Request.Limits?.MostNegativeCamberDeg == plan.MostCamberDeg ? "the request" : Practice, "On a car for the road camber is set no further: beyond it the inner shoulder wears out unseen.");
+        if (plan.IsCamberEndedByRoad) yield return Assumption("/limits/mostNegativeCamberDeg", plan.MostCamberDeg, null, Practice, "On a car for the road camber is set no further: beyond it the inner shoulder wears out unseen.");
         if (plan.Goals.Any(goal => goal.Goal == PlanGoal.Wear) && planned.Before.TreadLifeFactor is null)
             yield return Assumption("/goals", null, "wear by how flat the treads stand", "judgement", "No treads tell tread life, so the goal wear counts by how much flatter the outer treads stand in the bends.");
+        foreach (var (place, pointer) in PlanGaps.Untold(planned))
+        {
+            var asLoud = OfferedPart.HasJoint(planned.Changes.Parts[place].Kind) ? "as loud as a metal joint" : FormattableString.Invariant($"{PackageNoise.UntoldSteps * PackageNoise.StepDb:0} dB louder than the tyres fitted now");
+            yield return Assumption(pointer, null, asLoud, "judgement", $"How loud '{planned.Changes.Parts[place].Id}' makes the car was not told, and nothing told is not taken for silence.");
+        }
+
         foreach (var (one, other, member) in planned.Changes.Apart)
             yield return Assumption(FormattableString.Invariant($"/parts/{one}/excludes"), null, planned.Changes.Parts[other].Id, "the request", $"Both parts set {member} to different values, so they are not fitted together.");
     }

@@ -92,6 +92,7 @@ internal sealed record PreparedPlan
             Goals = PlanMapper.Goals(request),
             Limits = PlanMapper.Limits(request.Limits),
             Prices = PlanMapper.Prices(request),
+            Currency = inputs.Currency,
             TyreNoiseDb = request.TyreNoiseDb,
             Wear = wear?.Study,
         };
@@ -175,7 +176,7 @@ internal sealed record PlannedCar
             var any = PackageSearch.Find(changes.Parts, null, plan.Prices, work: budget);
             var all = any.Count <= PackageSearch.MostPackages ? prepared.Packages.Evaluate(any.Packages) : evaluated;
             return PlanProblems.Conflict(PlanConflict.Find(plan, changes.Parts, all)
-                ?? PlanConflict.Find(plan, changes.Parts, evaluated)!, plan, changes.Parts, inputs.Currency, units);
+                ?? PlanConflict.Find(plan, changes.Parts, evaluated)!, plan, changes.Parts, units);
         }
 
         JudgedPackage[] judged = [.. evaluated.Select(prepared.Judge)];
@@ -217,7 +218,7 @@ internal static class PlanProblems
     }
 
     /// <summary>Limits that no package keeps together.</summary>
-    public static Problem Conflict(PlanConflict conflict, PlanCase plan, IReadOnlyList<OfferedPart> parts, string? currency, UnitSystem units)
+    public static Problem Conflict(PlanConflict conflict, PlanCase plan, IReadOnlyList<OfferedPart> parts, UnitSystem units)
     {
         var names = string.Join(" and ", conflict.Limits.Select(limit => $"{Pointer(limit)[8..]} ({Value(limit)})"));
         var nearest = conflict.Nearest.Package.Count == 0 ? "no parts" : string.Join(" and ", conflict.Nearest.Package.Places().Select(place => $"'{parts[place].Id}'"));
@@ -226,7 +227,7 @@ internal static class PlanProblems
 
         string Value(PlanLimit limit) => limit switch
         {
-            PlanLimit.Budget => Money(plan.Limits.Budget!.Value),
+            PlanLimit.Budget => plan.Money(plan.Limits.Budget!.Value),
             PlanLimit.LowestRideHeight => Prose.Write(units, $"{plan.Limits.LowestRideHeightChangeMm!.Value:gap}"),
             PlanLimit.GreatestRimWidth => Number(plan.Limits.GreatestRimWidthIn, "in"),
             PlanLimit.MostNegativeCamber => Number(plan.Limits.MostNegativeCamberDeg, "°"),
@@ -240,8 +241,8 @@ internal static class PlanProblems
             var (package, figures) = (conflict.Nearest.Package, conflict.Nearest.Evaluated.Figures);
             return limit switch
             {
-                PlanLimit.Budget => $"costing {Money(package.Cost.Total)}",
-                PlanLimit.LowestRideHeight => Prose.Write(units, $"with {Math.Min(figures!.Front.HeightMm ?? 0, figures.Rear.HeightMm ?? 0):gap}"),
+                PlanLimit.Budget => $"costing {plan.Money(package.Cost.Total)}",
+                PlanLimit.LowestRideHeight => Prose.Write(units, $"with {Math.Min(figures!.Front.HeightMm ?? 0, figures.Rear.HeightMm ?? 0):room}"),
                 PlanLimit.GreatestRimWidth => "with " + Number(Math.Max(figures!.Front.RimWidthIn ?? 0, figures.Rear.RimWidthIn ?? 0), "in"),
                 PlanLimit.MostNegativeCamber => "with " + Number(Math.Min(figures!.Front.CamberDeg, figures.Rear.CamberDeg), "°"),
                 PlanLimit.HighestRideFrequency => "with " + Number(figures!.RideFrequencyHz, "Hz"),
@@ -249,8 +250,6 @@ internal static class PlanProblems
                 _ => "with a part or tyre that is not allowed on the road",
             };
         }
-
-        string Money(double amount) => FormattableString.Invariant($"{amount:0.##} {currency}");
 
         static string Number(double? value, string unit) => FormattableString.Invariant($"{value:0.##}{(unit == "°" ? "" : " ")}{unit}").Replace('-', '−');
     }

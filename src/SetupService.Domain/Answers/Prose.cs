@@ -8,7 +8,7 @@ namespace SetupService.Domain.Answers;
 /// that <c>{gapMm:mm}</c> reads "4.9 mm", or "0.19 in" where the caller asked for US units.
 /// </summary>
 /// <remarks>
-/// Formats: <c>mm</c>, <c>gap</c> (mm without a needless zero), <c>fit</c> (mm of parts that must match, more closely), <c>tread</c> (depth or wear of tread; in 32nds of an inch in US units) and <c>treadFine</c> (with one more digit), <c>m</c> (a radius of a bend), <c>kg</c>, <c>kPa</c>, <c>kPaUp</c> (rounded
+/// Formats: <c>mm</c>, <c>gap</c> (mm without a needless zero), <c>room</c> (the same in whole mm from 10 mm on, as a tape shows it), <c>fit</c> (mm of parts that must match, more closely), <c>tread</c> (depth or wear of tread; in 32nds of an inch in US units) and <c>treadFine</c> (with one more digit), <c>m</c> (a radius of a bend), <c>kg</c>, <c>kPa</c>, <c>kPaUp</c> (rounded
 /// up: a pressure to be set), <c>kmh</c>, <c>km</c>, <c>c</c> (a temperature), <c>cDiff</c> (a difference of temperatures), <c>pct</c>, <c>pct0</c> (whole
 /// percent), <c>angle</c> (an angle as a gauge on a wheel shows it, 0.1°), <c>deg</c> (a fine angle such as toe, 0.01°), <c>in</c> (rim codes; never converted), <c>n</c> (a plain number). Rounding happens here and nowhere else, half away from zero.
 /// Always culture-free. The buffer is taken from the thread and given back, so a sentence costs one string.
@@ -26,6 +26,9 @@ public ref struct Prose
 
     // Scales in pounds show tenths for a wheel and whole pounds for an axle.
     private const double FinelyWeighedKg = 100 * KilogramsPerPound;
+
+    // Nobody reads tenths off a tape over more than this.
+    private const double TapeFromMm = 9.95;
 
     // So that 200 kPa, worked out as 200.000 000 001, does not read 201.
     private const double Slack = 1e-6;
@@ -98,6 +101,8 @@ public ref struct Prose
             case "mm": Append(value, 1, " mm"); break;
             case "gap" when us: AppendTrimmed(value / MillimetresPerInch, 2, " in"); break;
             case "gap": AppendTrimmed(value, 1, " mm"); break;
+            case "room" when us: AppendTrimmed(value / MillimetresPerInch, 2, " in"); break;
+            case "room": AppendTrimmed(value, Math.Abs(value) < TapeFromMm ? 1 : 0, " mm"); break;
             case "fit" when us: AppendTrimmed(value / MillimetresPerInch, 3, " in"); break;
             case "fit": AppendTrimmed(value, 2, " mm"); break;
             case "tread" when us: AppendTrimmed(value / MillimetresPerInch * 32, 1, "/32 in"); break;

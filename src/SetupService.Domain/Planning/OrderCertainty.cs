@@ -11,7 +11,7 @@ namespace SetupService.Domain.Planning;
 /// </summary>
 /// <param name="Share">Share of the draws in which it stays, 0 to 1.</param>
 /// <param name="Inputs">The inputs drawn, as JSON Pointers, the one that moves it most first.</param>
-/// <param name="Rivals">How many packages could take its place.</param>
+/// <param name="Rivals">How many packages were looked at beside it, that could take its place or decide what is enough.</param>
 public sealed record OrderCertainty(double Share, IReadOnlyList<string> Inputs, int Rivals)
 {
     /// <summary>The most packages looked at beside the recommended one.</summary>

@@ -43,8 +43,17 @@ public sealed record PackageFigures
     /// <summary>How far the tyres are made for a dry track: 0 for touring and summer tyres up to 3 for slicks; the more so the less they hold on a wet road.</summary>
     public int DryBias => Math.Max(Front.DryBias, Rear.DryBias);
 
+    /// <summary>How far the damping ratios of both axles are outside what serves on road and track, added up; one that is not known counts for nothing.</summary>
+    public double OffDampingRange => OffRange(Front.DampingRatio) + OffRange(Rear.DampingRatio);
+
     /// <summary>One axle.</summary>
     public AxleFigures At(CarAxle at) => at == CarAxle.Front ? Front : Rear;
+
+    private static double OffRange(double? dampingRatio)
+    {
+        var range = DampingRange.RoadAndTrack;
+        return dampingRatio is not { } ratio ? 0 : Math.Max(0, Math.Max(range.From - ratio, ratio - range.To));
+    }
 }
 
 /// <summary>What one axle of a state of the car reaches.</summary>

@@ -19,7 +19,7 @@ public static class PackageFront
     /// <summary>Figures compared: cost, then those of the outcomes.</summary>
     public const int Count = 9;
 
-    /// <summary>What a package is compared by, each in told steps, less = better; a figure that is not known is alike in all, or worst.</summary>
+    /// <summary>What a package is compared by, each in told steps, less = better; a figure that is not known is alike in all, or counts as a bad one.</summary>
     public static long[] Compared(in PackageCost cost, PackageFigures figures)
     {
         ArgumentNullException.ThrowIfNull(figures);
@@ -31,9 +31,9 @@ public static class PackageFront
             Steps(figures.RideFrequencyHz, FrequencyStepHz),
             Steps(figures.InnerShoulderWearRatio ?? 0, ShoulderStep),
             figures.DryBias,
-            Steps(OffRange(figures.Front.DampingRatio) + OffRange(figures.Rear.DampingRatio), DampingStep),
+            Steps(figures.OffDampingRange, DampingStep),
             -Steps(figures.TreadLifeFactor ?? 0, LifeStep),
-            Steps(figures.NoiseSteps ?? 0, NoiseStep),
+            Steps(figures.NoiseSteps ?? PackageNoise.UntoldSteps, NoiseStep),
         ];
     }
 
@@ -54,12 +54,6 @@ public static class PackageFront
 
         front.Sort();
         return front;
-    }
-
-    private static double OffRange(double? dampingRatio)
-    {
-        var range = Handling.Ride.DampingRange.RoadAndTrack;
-        return dampingRatio is not { } ratio ? 0 : Math.Max(0, Math.Max(range.From - ratio, ratio - range.To));
     }
 
     private static long Steps(double value, double step) => (long)Math.Round(value / step, MidpointRounding.AwayFromZero);

@@ -12,6 +12,9 @@ public sealed record PackageNoise(PartJoint? Joint, double? TyreChangeDb, IReadO
     /// <summary>A difference of label that counts like the next harder kind of joint, dB; judgement.</summary>
     public const double StepDb = 3;
 
+    /// <summary>Steps a package counts for of which it was not told how loud it is: those of a metal joint, so that nothing told is not taken for silence; judgement.</summary>
+    public const double UntoldSteps = (double)PartJoint.Solid;
+
     /// <summary>Steps above the car as given; negative = quieter. Null where a part's joint or label was not told.</summary>
     public double? Steps => Untold.Count > 0 ? null : (double)(Joint ?? PartJoint.Rubber) + ((TyreChangeDb ?? 0) / StepDb);
 

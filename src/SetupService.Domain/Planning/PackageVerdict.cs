@@ -1,5 +1,6 @@
 using SetupService.Domain.Answers;
 using SetupService.Domain.Fitment;
+using SetupService.Domain.Fitment.Words;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Handling.Ride;
 using SetupService.Domain.Vehicles;
@@ -91,6 +92,7 @@ public static class PackageVerdict
     // How much the rear may hold less than the front before a road car is not to be recommended so, g; judgement.
     private const double LeastMarginG = 0;
     private const double LeastMarginMovedG = 0.005;
+    private const double LeastToldG = 0.005;
     private const double Slack = 1e-9;
 
     // Angles are set to a tenth, and camber moves a little with height.
@@ -137,8 +139,8 @@ public static class PackageVerdict
         if (one.Evaluated.Fault is { } fault) rejected.Add(new(RejectionCode.CannotStand, fault.Describe(units)));
         else if (one.Evaluated.Problem is { } problem) rejected.Add(new(RejectionCode.CannotStand, $"Its parts do not go together: {problem}"));
         else if (one.Evaluated.Failure is { } failure) rejected.Add(new(RejectionCode.CannotHoldTurn, CannotHold(failure, one.Evaluated.Failed, units)));
-        if (one.Package.Cost.Total > plan.Limits.Budget)
-            rejected.Add(new(RejectionCode.OverBudget, FormattableString.Invariant($"With the alignment its camber needs it costs {one.Package.Cost.Total:0.##}; the budget is {plan.Limits.Budget:0.##}.")));
+        if (plan.Limits.Budget is { } budget && one.Package.Cost.Total > budget)
+            rejected.Add(new(RejectionCode.OverBudget, $"{(one.Package.Cost.Alignment > 0 ? "With the alignment it" : "It")} costs {plan.Money(one.Package.Cost.Total)}; the budget is {plan.Money(budget)}."));
         foreach (var limit in Broken(plan, parts, one)) rejected.Add(Beyond(plan, limit, one, units));
         if (one.Fit is { } fit) AddFit(fit);
         if (one.Evaluated is { Figures: { } figures, Car: { } car }) AddFigures(figures, car);
@@ -154,8 +156,8 @@ public static class PackageVerdict
                 foreach (var id in axle.Sheet.Failed)
                 {
                     var isLoad = id is CheckId.LoadCapacity or CheckId.WheelLoadRating;
-                    var why = new PackageReason(isLoad ? RejectionCode.Overloaded : RejectionCode.DoesNotFit, $"At the {end}: {CheckWords.Explanation(axle.Car, axle.Candidate, id, axle.Sheet[id], units)}");
-                    var isArch = !plan.Limits.ArchesUntouched && id is CheckId.OutboardClearance or CheckId.ArchCover && !plan.Limits.ArchesUntouched;
+                    var why = new PackageReason(isLoad ? RejectionCode.Overloaded : RejectionCode.DoesNotFit, $"At the {end} {Lower(SummaryWords.Reason(axle.Car, axle.Candidate, id, axle.Sheet[id], units))}");
+                    var isArch = !plan.Limits.ArchesUntouched && (id is CheckId.OutboardClearance or CheckId.ArchCover);
                     (isArch ? doubts : rejected).Add(why);
                 }
 
@@ -178,11 +180,11 @@ public static class PackageVerdict
                 if (after.RideFrequencyHz > MostRoadFrequencyHz && after.RideFrequencyHz > before.RideFrequencyHz + Slack)
                     rejected.Add(new(RejectionCode.SpoilsRoad, FormattableString.Invariant($"The {end} rides at {after.RideFrequencyHz:0.00} Hz, harder than the {MostRoadFrequencyHz:0.0} Hz a road car bears.")));
                 if (after.BumpLeftMm < LeastRoadTravelMm && after.BumpLeftMm < before.BumpLeftMm - Slack)
-                    rejected.Add(new(RejectionCode.SpoilsRoad, Prose.Write(units, $"Standing, the {end} has {Math.Max(0, after.BumpLeftMm.Value):gap} of travel left to its bump stops; on the road it would be on them at every bump.")));
+                    rejected.Add(new(RejectionCode.SpoilsRoad, Prose.Write(units, $"Standing, the {end} has {Math.Max(0, after.BumpLeftMm.Value):room} of travel left to its bump stops; on the road it would be on them at every bump.")));
             }
 
             if (figures.MarginG < LeastMarginG && given.MarginG is { } was && figures.MarginG < was - LeastMarginMovedG)
-                doubts.Add(new(RejectionCode.RearFirst, FormattableString.Invariant($"The rear would give up first, {-figures.MarginG:0.000} g before the front: a car whose rear lets go first may spin.")));
+                doubts.Add(new(RejectionCode.RearFirst, FormattableString.Invariant($"The rear would give up first, {(-figures.MarginG >= LeastToldG ? FormattableString.Invariant($"{-figures.MarginG:0.00} g") : "just")} before the front: a car whose rear lets go first may spin.")));
         }
 
         static double Pct(double after, double before) => Math.Round(100 * ((after / before) - 1));
@@ -207,7 +209,7 @@ public static class PackageVerdict
             PlanLimit.RoadLegalOnly => new(RejectionCode.NotRoadLegal, "It is not allowed on the road, and only parts that are were asked for."),
             PlanLimit.GreatestRimWidth => new(RejectionCode.BeyondLimit, FormattableString.Invariant($"Its rim is {Math.Max(figures!.Front.RimWidthIn ?? 0, figures.Rear.RimWidthIn ?? 0):0.#} in wide; the limit is {limits.GreatestRimWidthIn:0.#} in.")),
             PlanLimit.MostNegativeCamber => new(RejectionCode.BeyondLimit, Prose.Write(units, $"Its camber would be {Math.Min(figures!.Front.CamberDeg, figures.Rear.CamberDeg):angle}; the limit is {limits.MostNegativeCamberDeg!.Value:angle}.")),
-            PlanLimit.LowestRideHeight => new(RejectionCode.BeyondLimit, Prose.Write(units, $"It would stand {-Math.Min(figures!.Front.HeightMm ?? 0, figures.Rear.HeightMm ?? 0):gap} lower; at most {-limits.LowestRideHeightChangeMm!.Value:gap} is allowed.")),
+            PlanLimit.LowestRideHeight => new(RejectionCode.BeyondLimit, Prose.Write(units, $"It would stand {-Math.Min(figures!.Front.HeightMm ?? 0, figures.Rear.HeightMm ?? 0):room} lower; at most {-limits.LowestRideHeightChangeMm!.Value:gap} is allowed.")),
             PlanLimit.HighestRideFrequency => new(RejectionCode.SpoilsRoad, FormattableString.Invariant($"It rides at {figures!.RideFrequencyHz:0.00} Hz; at most {limits.HighestRideFrequencyHz:0.00} Hz is wanted.")),
             _ => new(RejectionCode.BeyondLimit, figures!.LimitG is { } holds ? FormattableString.Invariant($"It holds {holds:0.00} g on average; {limits.LeastLimitG:0.00} g is wanted.") : "What it can hold is not known."),
         };

@@ -1,6 +1,8 @@
+using System.Globalization;
 using SetupService.Domain.Handling.CamberTarget;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Handling.Ride;
+using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Diagnosis;
 using SetupService.Domain.Wear.Readings;
 
@@ -30,14 +32,32 @@ public sealed record PlanCase
     /// <summary>What is paid beside the parts.</summary>
     public PackagePrices Prices { get; init; }
 
+    /// <summary>The currency of all prices; null = there are none.</summary>
+    public string? Currency { get; init; }
+
     /// <summary>Noise outside the car on the label of the tyres fitted now, dB; null = nobody said.</summary>
     public double? TyreNoiseDb { get; init; }
 
     /// <summary>False where an alignment alone would cost more than the budget: then no camber is set.</summary>
     public bool CanAlign => !(Prices.Alignment > Limits.Budget);
 
+    /// <summary>A sum of money, cents only where there are any.</summary>
+    public string Money(double amount) => Currency is null ? "nothing" : $"{amount.ToString(amount == Math.Round(amount) ? "0" : "0.00", CultureInfo.InvariantCulture)} {Currency}";
+
     /// <summary>What the treads say, where they were read.</summary>
     public WearStudy? Wear { get; init; }
+
+    /// <summary>True where a car has another tyre than the one given, whose wear its treads do not tell.</summary>
+    public bool HasOtherTyre(StandingCar car)
+    {
+        ArgumentNullException.ThrowIfNull(car);
+        return IsOther(CarAxle.Front) || IsOther(CarAxle.Rear);
+
+        bool IsOther(CarAxle at) => (car.Stated.At(at).Tyre, Given.Stated.At(at).Tyre) is var (tyre, before) && (!Equals(tyre?.Marking, before?.Marking) || tyre?.Category != before?.Category);
+    }
+
+    /// <summary>True where the road itself, not the rule book, ends how far camber is set.</summary>
+    public bool IsCamberEndedByRoad => Use.RoadKm > 0 && !(Limits.MostNegativeCamberDeg >= CamberAdvice.MostOnRoadDeg);
 
     /// <summary>The most negative camber a package sets, degrees: the rule book's, and on a car for the road where its inner shoulders would wear out unseen.</summary>
     public double MostCamberDeg => Math.Max(Limits.MostNegativeCamberDeg ?? double.NegativeInfinity, Use.RoadKm > 0 ? CamberAdvice.MostOnRoadDeg : double.NegativeInfinity);

@@ -92,7 +92,7 @@ public sealed class PlanChoice
         }
 
         // Where nothing on offer helps, the cheapest is to change nothing: of several that deliver enough the cheapest, then the better, then fewer parts.
-        var enough = best > LeastDelivered ? _enough * best : Math.Min(best, 0);
+        var enough = Enough(best);
         var chosen = -1;
         for (var i = 0; i < costs.Length; i++)
         {
@@ -104,6 +104,9 @@ public sealed class PlanChoice
         return without >= 0 && chosen >= 0 && delivered[chosen] - delivered[without] < LeastWorth ? without : chosen;
     }
 
+    /// <summary>What a package must deliver to be enough, where the best delivers so much.</summary>
+    public double Enough(double best) => best > LeastDelivered ? _enough * best : Math.Min(best, 0);
+
     /// <summary>How far a package moves a goal's figure for the better, in the figure's own unit or as a share of it.</summary>
     public static double Gain(PlanGoal goal, PackageFigures given, PackageFigures figures)
     {
@@ -114,7 +117,7 @@ public sealed class PlanChoice
             PlanGoal.Grip => figures.LimitG - given.LimitG ?? 0,
             PlanGoal.Wear => given.TreadLifeFactor is { } before ? (figures.TreadLifeFactor ?? before) - before : given.OffFlatDeg - figures.OffFlatDeg,
             PlanGoal.Comfort => -Math.Max((figures.Front.RideFrequencyHz / given.Front.RideFrequencyHz) - 1, (figures.Rear.RideFrequencyHz / given.Rear.RideFrequencyHz) - 1),
-            PlanGoal.Noise => (given.NoiseSteps ?? 0) - (figures.NoiseSteps ?? 0),
+            PlanGoal.Noise => (given.NoiseSteps ?? PackageNoise.UntoldSteps) - (figures.NoiseSteps ?? PackageNoise.UntoldSteps),
             PlanGoal.Wet => given.DryBias - figures.DryBias,
             _ => 0,
         };

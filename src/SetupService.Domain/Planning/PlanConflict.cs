@@ -6,7 +6,7 @@ namespace SetupService.Domain.Planning;
 /// <param name="Broken">The limits it breaks.</param>
 public sealed record PlanConflict(IReadOnlyList<PlanLimit> Limits, JudgedPackage Nearest, IReadOnlyList<PlanLimit> Broken)
 {
-    /// <summary>The conflict; null where a package keeps every limit.</summary>
+    /// <summary>The conflict; null where a package keeps every limit, or none can be driven in the bends at all.</summary>
     /// <param name="plan">The car and what is wanted of it.</param>
     /// <param name="parts">The parts on offer.</param>
     /// <param name="packages">Packages of any cost; at least one.</param>
@@ -14,16 +14,19 @@ public sealed record PlanConflict(IReadOnlyList<PlanLimit> Limits, JudgedPackage
     {
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(packages);
-        var broken = new (JudgedPackage Package, uint Limits)[packages.Count];
-        for (var i = 0; i < broken.Length; i++)
+        var broken = new List<(JudgedPackage Package, uint Limits)>(packages.Count);
+        foreach (var one in packages)
         {
+            // Of a car that cannot stand or hold the bends no limit tells anything.
+            if (one.Evaluated.Figures is null) continue;
             var set = 0u;
-            if (packages[i].Package.Cost.Total > plan.Limits.Budget) set |= Bit(PlanLimit.Budget);
-            foreach (var limit in PackageVerdict.Broken(plan, parts, packages[i])) set |= Bit(limit);
+            if (one.Package.Cost.Total > plan.Limits.Budget) set |= Bit(PlanLimit.Budget);
+            foreach (var limit in PackageVerdict.Broken(plan, parts, one)) set |= Bit(limit);
             if (set == 0) return null;
-            broken[i] = (packages[i], set);
+            broken.Add((one, set));
         }
 
+        if (broken.Count == 0) return null;
         var (nearest, brokenByNearest) = broken.OrderBy(one => uint.PopCount(one.Limits)).ThenBy(one => one.Package.Package.Cost.Total).First();
         return new(Names(Smallest([.. broken.Select(one => one.Limits).Distinct()])), nearest, Names(brokenByNearest));
     }

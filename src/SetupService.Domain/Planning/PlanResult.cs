@@ -39,7 +39,7 @@ public sealed record PlanResult
     /// <summary>The recommended package over the track's share of the use, from 0 to 1.</summary>
     public required IReadOnlyList<(double From, double To, JudgedPackage Package)> ByTrackShare { get; init; }
 
-    /// <summary>The packages that could take the recommended one's place, those that deliver most first.</summary>
+    /// <summary>The packages that could take the recommended one's place, or decide what is enough; at most <see cref="OrderCertainty.MostRivals"/>.</summary>
     public required IReadOnlyList<JudgedPackage> Rivals { get; init; }
 
     /// <summary>Every package that none dominates.</summary>
@@ -78,12 +78,40 @@ public sealed record PlanResult
             FurtherRejectedCount = Math.Max(0, rejectedPackages.Count - MostRejected),
             ByBudget = Budgets(sound, choice, share),
             ByTrackShare = Tracks(sound, choice),
-            Rivals = [.. sound.Where(one => one != recommended).OrderByDescending(one => choice.Delivered(one.Figures, share)).ThenBy(one => one.Package.Cost.Total).Take(OrderCertainty.MostRivals)],
+            Rivals = RivalsOf(sound, recommended, choice, share),
         };
     }
 
     private static JudgedPackage? Best(JudgedPackage[] sound, PlanChoice choice, double trackShare) =>
         choice.Recommended([.. sound.Select(one => one.Package.Cost.Total)], [.. sound.Select(one => choice.Delivered(one.Figures, trackShare))], [.. sound.Select(one => one.Package.Count)]) is >= 0 and var place ? sound[place] : null;
+
+    /// <summary>
+    /// What is recommended hangs on these: what delivers most sets what is enough; the next in price that delivers enough, and the cheaper ones that nearly do, could take its place; and
+    /// against the car without parts it must be worth its money.
+    /// </summary>
+    private static List<JudgedPackage> RivalsOf(JudgedPackage[] sound, JudgedPackage? recommended, PlanChoice choice, double trackShare)
+    {
+        var list = new List<JudgedPackage>(OrderCertainty.MostRivals);
+        if (recommended is null) return list;
+        JudgedPackage[] others = [.. sound.Where(one => one != recommended).OrderByDescending(Delivers).ThenBy(one => one.Package.Cost.Total)];
+        Add(others.Take(1));
+        Add(others.Where(one => one.Package.Count == 0));
+        var enough = choice.Enough(sound.Max(Delivers));
+        Add(others.Where(one => Delivers(one) >= enough).OrderBy(one => one.Package.Cost.Total).Take(1));
+        Add(others.Where(one => one.Package.Cost.Total <= recommended.Package.Cost.Total));
+        Add(others);
+        return list;
+
+        double Delivers(JudgedPackage one) => choice.Delivered(one.Figures, trackShare);
+
+        void Add(IEnumerable<JudgedPackage> some)
+        {
+            foreach (var one in some)
+            {
+                if (list.Count < OrderCertainty.MostRivals && !list.Contains(one)) list.Add(one);
+            }
+        }
+    }
 
     /// <summary>The recommended, the cheapest, the ends of each outcome, then those furthest from all answered so far.</summary>
     private static List<JudgedPackage> Answered(JudgedPackage[] front, JudgedPackage? recommended, PlanChoice choice, double trackShare)
@@ -96,6 +124,9 @@ public sealed record PlanResult
             Add(front.MaxBy(one => one.Figures.LimitG ?? 0));
             Add(front.MinBy(one => one.Figures.OffFlatDeg));
             Add(front.MinBy(one => one.Figures.RideFrequencyHz));
+            Add(front.MinBy(one => one.Figures.OffDampingRange));
+            Add(front.MinBy(one => one.Figures.NoiseSteps ?? PackageNoise.UntoldSteps));
+            Add(front.MinBy(one => one.Figures.DryBias));
             Add(front.MinBy(one => one.Figures.InnerShoulderWearRatio ?? 0));
             Add(front.MaxBy(one => one.Figures.TreadLifeFactor ?? 0));
             Add(front.MaxBy(one => choice.Delivered(one.Figures, trackShare)));

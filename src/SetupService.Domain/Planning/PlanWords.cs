@@ -1,4 +1,3 @@
-using System.Globalization;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Vehicles;
 
@@ -8,10 +7,8 @@ namespace SetupService.Domain.Planning;
 /// <param name="plan">The car and what is wanted of it.</param>
 /// <param name="parts">The parts on offer.</param>
 /// <param name="result">What was found.</param>
-/// <param name="currency">The currency of its prices; null = no part has one.</param>
-/// <param name="hasLabour">Whether labour is in the cost.</param>
 /// <param name="units">Units of the sentences.</param>
-public sealed class PlanWords(PlanCase plan, IReadOnlyList<OfferedPart> parts, PlanResult result, string? currency, bool hasLabour, UnitSystem units)
+public sealed class PlanWords(PlanCase plan, IReadOnlyList<OfferedPart> parts, PlanResult result, UnitSystem units)
 {
     // Differences told; smaller ones nobody notices.
     private const double LeastG = 0.005;
@@ -69,11 +66,8 @@ public sealed class PlanWords(PlanCase plan, IReadOnlyList<OfferedPart> parts, P
             : moves ? ", have the alignment checked and check the gaps around the wheels"
             : one.Fit?.Checked.Count > 0 ? " and check the gaps around the wheels"
             : " and find the car's limit again slowly, where that is lawful and safe";
-        return ($"First {(one.Fit?.Checked.Count > 0 ? "try one wheel by hand over full travel and lock, then " : "")}have the {(one.Package.Count == 1 ? "part fitted" : "parts fitted together")}{then}; read the treads after the next sessions before any further step.", one.Evaluated.Settings);
+        return ($"First {(one.Fit?.Checked.Count > 0 ? "try one wheel by hand over full travel and lock, then " : "")}have {(one.Package.Count == 1 ? $"{Names(one.Package)} fitted" : "the parts fitted together")}{then}; read the treads after the next sessions before any further step.", one.Evaluated.Settings);
     }
-
-    /// <summary>A sum of money.</summary>
-    public string Money(double amount) => currency is null ? "nothing" : $"{amount.ToString(amount == Math.Round(amount) ? "0" : "0.00", CultureInfo.InvariantCulture)} {currency}";
 
     /// <summary>The names of a package's parts.</summary>
     public string Names(PartPackage package) => List([.. package.Places().Select(place => $"'{parts[place].Id}'")]);
@@ -84,10 +78,26 @@ public sealed class PlanWords(PlanCase plan, IReadOnlyList<OfferedPart> parts, P
     {
         var settings = one.Evaluated.Settings;
         if (IsNothing(one)) return one == result.Recommended ? "Buy nothing and leave the settings as they are." : "The car as it is.";
-        if (one.Package.Count == 0) return one == result.Recommended ? $"Buy nothing for now: set {Cambers(settings, first: false)} with the car's own adjusters." : $"No parts: set {Cambers(settings, first: false)} with the car's own adjusters.";
-        var labour = hasLabour && one.Package.Cost.LabourHours > 0 ? FormattableString.Invariant($", {one.Package.Cost.LabourHours:0.#} h of labour included") : "";
-        return $"Fit {Names(one.Package)} for {Money(one.Package.Cost.Total)}{labour}{(settings.Count == 0 ? "" : $", and set {Cambers(settings, first: false)}")}.";
+        var cost = one.Package.Cost;
+        if (one.Package.Count == 0)
+        {
+            var alignment = cost.Alignment > 0 ? $"; the alignment costs {plan.Money(cost.Alignment)}" : "";
+            return $"{(one == result.Recommended ? "Buy nothing for now" : "No parts")}: set {Cambers(settings, first: false)} with the car's own adjusters{alignment}.";
+        }
+
+        return $"Fit {Names(one.Package)} for {plan.Money(cost.Total)}{Covers(one)}{(settings.Count == 0 ? "" : $", and set {Cambers(settings, first: false)}")}.";
     }
+
+    // What the sum covers beside the parts, and what has to be paid beside it.
+    private string Covers(JudgedPackage one)
+    {
+        var (with, without) = (new List<string>(), new List<string>());
+        if (one.Package.Cost.LabourHours > 0) (plan.Prices.LabourPerHour is null ? without : with).Add(FormattableString.Invariant($"{one.Package.Cost.LabourHours:0.#} h of labour"));
+        if (NeedsAlignment(one)) (plan.Prices.Alignment is null ? without : with).Add("the alignment");
+        return (with.Count == 0 ? "" : $" with {List([.. with])}") + (without.Count == 0 ? "" : $"{(with.Count == 0 ? "" : ",")} without {List([.. without])}");
+    }
+
+    private bool NeedsAlignment(JudgedPackage one) => one.Evaluated.Settings.Count > 0 || one.Package.Places().Any(place => OfferedPart.MovesAngles(parts[place].Kind));
 
     private string Effect(JudgedPackage one)
     {
@@ -136,7 +146,7 @@ public sealed class PlanWords(PlanCase plan, IReadOnlyList<OfferedPart> parts, P
         var more = most.Package.Cost.Total - best.Package.Cost.Total;
         return pct >= 100
             ? "No sound package on offer does more for what you want."
-            : FormattableString.Invariant($"That is {pct:0} % of the most any sound package does for what you want") + (more > 0 ? $"; the one that does most costs {Money(more)} more." : ".");
+            : FormattableString.Invariant($"That is {pct:0} % of the most any sound package does for what you want") + (more > 0 ? $"; the one that does most costs {plan.Money(more)} more." : ".");
     }
 
     private string Cambers(IReadOnlyList<CamberSetting> settings, bool first)

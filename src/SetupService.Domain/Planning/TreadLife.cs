@@ -36,10 +36,8 @@ internal sealed class TreadLife
     public TreadUse? Use(StandingCar car, HandlingCar stands)
     {
         if (ReferenceEquals(stands, _plan.Given.Stands)) return _given;
-        if (IsOtherTyre(CarAxle.Front) || IsOtherTyre(CarAxle.Rear)) return null;
+        if (_plan.HasOtherTyre(car)) return null;
         return TrackBends.Solve(stands, car.Stated, _bends, _budget) is { } use ? new(use.Front, use.Rear) : null;
-
-        bool IsOtherTyre(CarAxle at) => car.Stated.At(at).Tyre is var tyre && _plan.Given.Stated.At(at).Tyre is var before && (!Equals(tyre?.Marking, before?.Marking) || tyre?.Category != before?.Category);
     }
 
     /// <summary>By what the life of the tyre that ends first is multiplied; null where it is not known.</summary>

@@ -30,7 +30,7 @@ public sealed class SheetPageTests(ServiceFixture fixture) : IClassFixture<Servi
                 .Concat(answer.GetProperty("cautions").EnumerateArray().Select(one => one.GetProperty("text")))
                 .Concat(answer.GetProperty("alignment").GetProperty("lines").EnumerateArray().Select(one => one.GetProperty("text")).Where(one => one.ValueKind == JsonValueKind.String))
                 .Concat(answer.GetProperty("fit")[0].GetProperty("check").GetProperty("checks").EnumerateArray().Select(one => one.GetProperty("explanation")))
-                .Concat([answer.GetProperty("summary"), answer.GetProperty("alignment").GetProperty("loaded"), answer.GetProperty("test").GetProperty("enough"), answer.GetProperty("test").GetProperty("proof"), answer.GetProperty("test").GetProperty("stop")]),
+                .Concat([answer.GetProperty("summary"), answer.GetProperty("fitText"), answer.GetProperty("alignment").GetProperty("loaded"), answer.GetProperty("test").GetProperty("enough"), answer.GetProperty("test").GetProperty("proof"), answer.GetProperty("test").GetProperty("stop")]),
             one => Assert.Contains(one.GetString()!, text, StringComparison.Ordinal));
         Assert.Contains(units == "us" ? "81 lb ft" : "110 N m", text, StringComparison.Ordinal);
         Assert.Contains("maker's figure", text, StringComparison.Ordinal);

@@ -146,6 +146,32 @@ public sealed class SheetsCallTests(ServiceFixture fixture) : IClassFixture<Serv
         Assert.Contains("Other tyres", sheets.GetProperty("test").GetProperty("proof").GetString(), StringComparison.Ordinal);
     }
 
+    // Nothing chosen and nothing to set: the sheets are of the car as it stands, say so everywhere, and promise no proof.
+    [Fact]
+    public async Task Of_a_car_to_which_nothing_is_done_the_sheets_say_so()
+    {
+        var body = JsonNode.Parse(File.ReadAllText(ExampleCall.FileOf("further/plan-jack-and-ruler.request.json")))!.AsObject();
+        body["chosen"] = new JsonArray();
+        var sheets = await fixture.Client.AnswerOf(Sheets, body);
+
+        Assert.StartsWith("Nothing is to be fitted or set", sheets.GetProperty("summary").GetString(), StringComparison.Ordinal);
+        Assert.Contains("leave it so", Assert.Single(sheets.GetProperty("workOrder").GetProperty("steps").EnumerateArray()).GetProperty("text").GetString(), StringComparison.Ordinal);
+        Assert.Equal("Wheels and tyres stay, so no fit is checked or drawn.", sheets.GetProperty("fitText").GetString());
+        Assert.All(sheets.GetProperty("alignment").GetProperty("lines").EnumerateArray(), line => Assert.Equal("read", line.GetProperty("task").GetString()));
+        var test = sheets.GetProperty("test");
+        Assert.All((string[])["proof", "enough"], one => Assert.StartsWith("Nothing is changed, so", test.GetProperty(one).GetString(), StringComparison.Ordinal));
+        Assert.DoesNotContain("go back", test.GetProperty("stop").GetString(), StringComparison.Ordinal);
+        Assert.DoesNotContain(Texts(test), one => one.Text.Contains("parts go on", StringComparison.Ordinal));
+        Assert.DoesNotContain(sheets.GetProperty("cautions").EnumerateArray(), one => one.GetProperty("code").GetString() is "alignment" or "oneChangeAtATime");
+    }
+
+    // A drawing belongs where wheel or tyre changes; the sheet says what is drawn, and that camber is not in it.
+    [Theory]
+    [InlineData("springs", "Wheels and tyres stay, so no fit is checked or drawn. Camber")]
+    [InlineData("wheels-8", "Checked and drawn is the front; the other axle keeps its wheels and tyres. The camber")]
+    public async Task What_is_drawn_and_what_is_not_is_said(string chosen, string says) =>
+        Assert.StartsWith(says, (await fixture.Client.AnswerOf(Sheets, Choosing(chosen))).GetProperty("fitText").GetString(), StringComparison.Ordinal);
+
     // A car of figures only: what nobody told is blank and named.
     [Fact]
     public async Task A_car_of_figures_only_has_blanks_and_no_inventions()
@@ -199,7 +225,7 @@ public sealed class SheetsCallTests(ServiceFixture fixture) : IClassFixture<Serv
     [Theory]
     [InlineData("""{"front":{"tyre":{"marking":"225/45R17 70W"}}}""", "tyre", 100, "load")]
     [InlineData("""{"front":{"spring":{"rateNPerMm":140},"rideHeightChangeMm":-15}}""", "spring", 100, "dampers do not suit")]
-    [InlineData("""{"front":{"trackMm":1512}}""", "arm", 99_000, "more than limits.budget")]
+    [InlineData("""{"front":{"trackMm":1512}}""", "arm", 99_000, "the budget is 5000 EUR")]
     public async Task A_package_that_is_out_of_the_question_gets_no_sheets(string change, string kind, double price, string reason)
     {
         var body = Choosing("bad").WithParts(Part("bad", kind, price, change));

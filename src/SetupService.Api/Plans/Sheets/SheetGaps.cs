@@ -102,7 +102,7 @@ internal static class SheetGaps
             yield return UnknownResponse.Create("/test/plannedLaps", "the car is stated to see no track", "/lapsPerSession");
         }
 
-        if (test.ExpectedRatio is null) yield return UnknownResponse.Create("/test/expectedRatio", "tread life with the package is not known, or stays as it is", "/expectedRatio", "/wear");
+        if (test.ExpectedRatio is null) yield return UnknownResponse.Create("/test/expectedRatio", sheet.Work.IsAsItStands ? "nothing is changed" : "tread life with the package is not known, or stays as it is", sheet.Work.IsAsItStands ? [] : ["/expectedRatio", "/wear"]);
         if (sheet.Request.Before is null) yield return UnknownResponse.Create("enough", $"needs at least {WearComparison.FewestReadings} readings of the depths at different laps or kilometres, with the car as it is", "/before");
     }
 }

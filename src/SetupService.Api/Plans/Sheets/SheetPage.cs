@@ -41,6 +41,7 @@ internal static partial class SheetPage
         Section("Tyres and test", () =>
         {
             Tyres(page, answer.Tyres, units);
+            page.Element("p", answer.FitText, ("class", "note"));
             Test(page, answer.Test);
         });
         foreach (var (axle, check) in sheet.Fits())

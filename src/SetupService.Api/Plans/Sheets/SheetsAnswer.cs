@@ -29,6 +29,10 @@ public sealed record PlanSheetsAnswer
     /// <summary>The check of each axle whose wheel or tyre changes.</summary>
     public required SheetFitResponse[] Fit { get; init; }
 
+    /// <summary>Which fit was checked and drawn, and what nobody checked.</summary>
+    [Sample("Wheels and tyres stay, so no fit is checked or drawn. Camber and ride height still move them: turn each by hand over full travel and lock before driving.")]
+    public required string FitText { get; init; }
+
     /// <summary>The tyres the car then has, each wheel; what is null is read and filled in.</summary>
     public required TyreRecordResponse[] Tyres { get; init; }
 

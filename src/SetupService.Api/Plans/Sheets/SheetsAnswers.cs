@@ -54,6 +54,7 @@ internal static class SheetsAnswers
             },
             Pressures = [.. pressures.Select(Pressure)],
             Fit = [.. sheet.Fits().Select(fit => new SheetFitResponse { Axle = fit.Axle.Axle, Check = fit.Check.ToAnswer(units, CheckDetail.Full, Changed(fit.Axle.Axle)) })],
+            FitText = SheetWords.Fit(package),
             Tyres = [.. Wheels.Select(at => Tyre(sheet, at))],
             Test = ToResponse(test, package, units),
             Unknown = [],
@@ -108,7 +109,7 @@ internal static class SheetsAnswers
         var (request, use) = (sheet.Request, sheet.Plan.Case.Use);
         var sessions = request.TestSessionCount ?? TestPlan.UsualSessions;
         var laps = request.LapsPerSession ?? (use.TrackDays > 0 ? use.LapsPerDay / TestPlan.UsualSessions : null);
-        var plan = new TestPlan { IsOnOtherTyres = Wheels.Any(at => IsOther(sheet, at)), Sessions = sessions, LapsPerSession = laps, ExpectedRatio = request.ExpectedRatio ?? TestPlan.RatioOf(sheet.Package.Figures) };
+        var plan = new TestPlan { IsAsItStands = sheet.Work.IsAsItStands, IsOnOtherTyres = Wheels.Any(at => IsOther(sheet, at)), Sessions = sessions, LapsPerSession = laps, ExpectedRatio = request.ExpectedRatio ?? TestPlan.RatioOf(sheet.Package.Figures) };
         return request.Before is not { } before ? plan : plan with
         {
             Tyres = BeforeAfterMapper.Compute(new BeforeAfterRequest { Before = before, ExpectedRatio = plan.ExpectedRatio, PlannedReadings = plan.Readings, PlannedLaps = plan.Laps }),
@@ -119,7 +120,7 @@ internal static class SheetsAnswers
     private static string? FirstTry(SheetedPlan sheet)
     {
         if (sheet.Planned is not { } planned || sheet.Work.Parts.Count == 0) return null;
-        var (text, settings) = new PlanWords(planned.Case, planned.Changes.Parts, planned.Result, planned.Inputs.Currency, planned.Request.LabourPerHour is not null, planned.Units).FirstStep(sheet.Package);
+        var (text, settings) = new PlanWords(planned.Case, planned.Changes.Parts, planned.Result, planned.Units).FirstStep(sheet.Package);
         return ReferenceEquals(settings, sheet.Package.Evaluated.Settings) ? null : text;
     }
 

@@ -91,7 +91,7 @@ internal sealed record SheetedPlan
             if (PreparedPlan.Compute(request, inputs, changes, stated, units, clock, work, out prepared) is { } unready) return unready;
             package = prepared!.Judge(prepared.Packages.Evaluate([parts])[0]);
             work.Cancellation.ThrowIfCancellationRequested();
-            if (SheetProblems.Against(prepared, package) is { } refused) return refused;
+            if (SheetProblems.Against(package) is { } refused) return refused;
         }
         else
         {
@@ -129,12 +129,10 @@ internal static class SheetProblems
         [Fault.At("/chosen", FaultCodes.Required, "nothing is recommended, so chosen must name the parts.")]);
 
     /// <summary>Why no sheet is made for a package; null where one is.</summary>
-    public static Problem? Against(PreparedPlan plan, JudgedPackage package)
+    public static Problem? Against(JudgedPackage package)
     {
-        List<string> reasons = [.. package.Rejected.Select(one => one.Text)];
-        if (package.Package.Cost.Total > plan.Case.Limits.Budget)
-            reasons.Add(FormattableString.Invariant($"It costs {package.Package.Cost.Total:0.##} {plan.Inputs.Currency}, more than limits.budget, {plan.Case.Limits.Budget:0.##} {plan.Inputs.Currency}."));
-        if (reasons.Count == 0) return null;
+        string[] reasons = [.. package.Rejected.Select(one => one.Text)];
+        if (reasons.Length == 0) return null;
         var code = package.Evaluated is { Failure: CorneringFailure.WorkSpent } ? FaultCodes.Unreachable : FaultCodes.Inconsistent;
         return Problem.NotComputable($"No sheets are made for this package: {string.Join(' ', reasons)}", [.. reasons.Select(reason => Fault.At("/chosen", code, reason))]);
     }

@@ -26,13 +26,13 @@ internal static class CoverWords
         return result.Status switch
         {
             CheckStatus.Pass => Prose.Write(
-                units, $"The outer edge stays {insideMm:gap} inside the lip where the gap was measured. Rules ask for cover before and behind that place too; local law decides."),
+                units, $"The outer edge stays {insideMm:room} inside the lip where the gap was measured. Rules ask for cover before and behind that place too; local law decides."),
             CheckStatus.Caution when insideMm > -0.05 =>
                 "The outer edge stands just outside the lip. Many countries do not allow that, some with wider covers; local law decides.",
             CheckStatus.Caution => Prose.Write(
-                units, $"The outer edge stands {-insideMm:gap} outside the lip. Many countries do not allow that, some with wider covers; local law decides."),
+                units, $"The outer edge stands {-insideMm:room} outside the lip. Many countries do not allow that, some with wider covers; local law decides."),
             _ => Prose.Write(
-                units, $"The outer edge stands {-insideMm:gap} outside the lip, more than the {CoverCheck.WidestAllowedPokeMm:gap} of the widest rule that was read."),
+                units, $"The outer edge stands {-insideMm:room} outside the lip, more than the {CoverCheck.WidestAllowedPokeMm:gap} of the widest rule that was read."),
         };
     }
 }

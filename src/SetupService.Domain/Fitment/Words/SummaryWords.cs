@@ -63,11 +63,13 @@ public static class SummaryWords
         var outboard = Left(CheckId.OutboardClearance, "to the arch lip");
         return inboard is not null && outboard is not null ? $"{inboard} and {outboard}" : inboard ?? outboard;
 
-        string? Left(CheckId place, string where) => sheet[place] is { Status: not CheckStatus.Unknown, Margin: { ProbableMm: var mm } } ? Prose.Write(units, $"{mm:gap} {where}") : null;
+        string? Left(CheckId place, string where) => sheet[place] is { Status: not CheckStatus.Unknown, Margin: { ProbableMm: var mm } } ? Prose.Write(units, $"{mm:room} {where}") : null;
     }
 
-    private static string Reason(FitmentContext car, in Fitting candidate, CheckId id, in CheckResult result, UnitSystem units)
+    /// <summary>Why a check did not pass, in one sentence for a customer.</summary>
+    public static string Reason(FitmentContext car, in Fitting candidate, CheckId id, in CheckResult result, UnitSystem units)
     {
+        ArgumentNullException.ThrowIfNull(car);
         if (id > CheckId.SpringSeatClearance) return FirstSentence(CheckWords.Explanation(car, candidate, id, result, units));
         var place = id switch
         {
@@ -77,9 +79,9 @@ public static class SummaryWords
         };
         return result switch
         {
-            { Status: CheckStatus.Fail, Margin: { ProbableMm: var shortMm } } => Prose.Write(units, $"It probably touches {place}, by about {-shortMm:gap}."),
-            { Status: CheckStatus.Caution, Margin: { WorstCaseMm: var worstMm } } => Prose.Write(units, $"It is tight {place}: {worstMm:gap} in the worst case."),
-            { Reason: UnknownReason.GapMissing, MoreRoomMm: { } moreMm } when moreMm > 0.05 => Prose.Write(units, $"It takes {moreMm:gap} more room {ClearanceWords.Place(id)} than what is fitted now, and the gap there was not measured."),
+            { Status: CheckStatus.Fail, Margin: { ProbableMm: var shortMm } } => Prose.Write(units, $"It probably touches {place}, by about {-shortMm:room}."),
+            { Status: CheckStatus.Caution, Margin: { WorstCaseMm: var worstMm } } => Prose.Write(units, $"It is tight {place}: {worstMm:room} in the worst case."),
+            { Reason: UnknownReason.GapMissing, MoreRoomMm: { } moreMm } when moreMm > 0.05 => Prose.Write(units, $"It takes {moreMm:room} more room {ClearanceWords.Place(id)} than what is fitted now, and the gap there was not measured."),
             _ => FirstSentence(CheckWords.Explanation(car, candidate, id, result, units)),
         };
     }

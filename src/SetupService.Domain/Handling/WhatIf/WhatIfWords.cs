@@ -145,7 +145,7 @@ public static class WhatIfWords
         void AddTravel(string name, double? was, double? now)
         {
             if (was is { } beforeMm && now is >= 0 and { } afterMm && Math.Abs(afterMm - beforeMm) >= LeastTravelMm && (afterMm < LittleTravelMm || beforeMm is < LittleTravelMm and >= 0))
-                list.Add(Prose.Write(units, $"{afterMm:gap} of travel left at the outer {name} wheel instead of {beforeMm:gap}"));
+                list.Add(Prose.Write(units, $"{afterMm:room} of travel left at the outer {name} wheel instead of {beforeMm:room}"));
         }
 
         void AddFrequency(string name, double? was, double? now)

@@ -22,6 +22,7 @@ public static class SheetCautions
     {
         ArgumentNullException.ThrowIfNull(work);
         ArgumentNullException.ThrowIfNull(steps);
+        if (work.IsAsItStands) return [Ratings];
         var list = new List<Caution>();
         var ofParts = PlanCautions.For([.. work.Parts.Select(one => one.Part)]);
         if (work.Parts.Count > 0) list.Add(SupportedOnStands);

@@ -49,6 +49,9 @@ public sealed record SheetPart(OfferedPart Part, IReadOnlyList<CarAxle> Axles)
 /// <param name="Torques">The caller's own torques.</param>
 public sealed record WorkCase(IReadOnlyList<SheetPart> Parts, SuspensionLayout? FrontLayout, SuspensionLayout? RearLayout, bool SetsAlignment, IReadOnlyList<StatedTorque> Torques)
 {
+    /// <summary>True where nothing is fitted and nothing set: the sheets are of the car as it stands.</summary>
+    public bool IsAsItStands => Parts.Count == 0 && !SetsAlignment;
+
     /// <summary>True where a part of one of these kinds is fitted at an axle; null = parts whose axle nobody told.</summary>
     public bool Has(CarAxle? axle, params ReadOnlySpan<PartKind> kinds)
     {

@@ -26,7 +26,7 @@ public static class SheetWords
         ArgumentNullException.ThrowIfNull(package);
         var list = new List<string>();
         if (firstTry is not null) list.Add($"Before this work the plan says: {firstTry}");
-        if (steps.Count == 0) return "Nothing is to be fitted or set: keep the car as it is and go on reading its tyres.";
+        if (work.IsAsItStands) return "Nothing is to be fitted or set: keep the car as it is and go on reading its tyres.";
         list.Add(work.Parts.Count == 0 ? "No parts: the car's own adjusters do it." : $"Fit {RenewTable.List([.. work.Parts.Select(one => one.Part.Id)])}{Labour(package.Package.Cost)}.");
         if (package.Evaluated.Settings is { Count: > 0 } settings) list.Add($"Set {string.Join(" and ", settings.Select(Camber))}, then toe back to what it was.");
         else if (work.SetsAlignment) list.Add("Set the alignment back to what it was: the work moves it.");
@@ -36,6 +36,22 @@ public static class SheetWords
         return string.Join(' ', list.Take(5));
 
         string Camber(CamberSetting one) => Prose.Write(units, $"the {CorneringWords.Name(one.Axle)} camber to {one.FirstDeg:angle} ({Math.Abs(one.FirstDeg - one.GivenDeg):angle} {(one.FirstDeg < one.GivenDeg ? "more" : "less")} negative than now{(one.FirstDeg == one.ToDeg ? "" : Prose.Write(units, $", a first step towards {one.ToDeg:angle}"))})");
+    }
+
+    /// <summary>Which fit was checked and drawn, and what nobody checked.</summary>
+    /// <param name="package">The package.</param>
+    public static string Fit(JudgedPackage package)
+    {
+        ArgumentNullException.ThrowIfNull(package);
+        var isMoved = package.Evaluated.Settings.Count > 0 || package.Figures is not { Front.HeightMm: 0, Rear.HeightMm: 0 };
+        return (package.Fit?.Checked ?? []) switch
+        {
+            [] => "Wheels and tyres stay, so no fit is checked or drawn." + (isMoved ? " Camber and ride height still move them: turn each by hand over full travel and lock before driving." : ""),
+            [var one] => $"Checked and drawn is the {CorneringWords.Name(one.Axle)}; the other axle keeps its wheels and tyres." + Unchecked(),
+            _ => "Both axles are checked and drawn." + Unchecked(),
+        };
+
+        string Unchecked() => package.Evaluated.Settings.Count > 0 ? " The camber that is set is not in the check: turn each wheel by hand over full travel and lock before driving." : "";
     }
 
     /// <summary>How the car is loaded and stands while it is measured.</summary>

@@ -36,6 +36,9 @@ public sealed record TestPlan
     /// <summary>The ratio of wear rates, after by before, that is looked for; null where nothing tells it.</summary>
     public required double? ExpectedRatio { get; init; }
 
+    /// <summary>True where nothing is fitted and nothing set, so that there is nothing to prove.</summary>
+    public bool IsAsItStands { get; init; }
+
     /// <summary>True where the package puts on other tyres than were read.</summary>
     public bool IsOnOtherTyres { get; init; }
 
@@ -64,7 +67,7 @@ public sealed record TestPlan
         const string Depths = "depth in the outer, middle and inner groove of all four tyres, at the same marked places";
         var list = new List<TestReading>
         {
-            new("before the parts go on or the angles are set", $"{Depths}, with laps and kilometres so far: at least {WearComparison.FewestReadings} times at different laps or kilometres, else nothing can be compared"),
+            new(IsAsItStands ? "from now on" : "before the parts go on or the angles are set", $"{Depths}, with laps and kilometres so far: at least {WearComparison.FewestReadings} times at different laps or kilometres, else nothing can be compared"),
         };
         if (LapsPerSession is null)
         {
@@ -79,17 +82,18 @@ public sealed record TestPlan
             list.Add(new("after each session", $"laps driven, weather, track; {Depths}; the wheel fasteners"));
         }
 
-        list.Add(new("at the end", "alignment and ride heights once more: what has moved is not proof of anything else"));
+        if (!IsAsItStands) list.Add(new("at the end", "alignment and ride heights once more: what has moved is not proof of anything else"));
         return list;
     }
 
     /// <summary>What counts as proof.</summary>
-    public string Proof => (IsOnOtherTyres ? "Other tyres are put on: how fast rubber wears cannot be compared with the old ones, only the shoulders against the centre. " : "")
+    public string Proof => IsAsItStands ? "Nothing is changed, so there is nothing to prove. These readings are what a later change is compared with." : (IsOnOtherTyres ? "Other tyres are put on: how fast rubber wears cannot be compared with the old ones, only the shoulders against the centre. " : "")
         + "It worked where the comparison of before and after says so of one of these tyres: the 90 % range of a shoulder against the centre, or of the wear by distance, leaves 'as before' out, with what sessions vary counted in. One quick lap, or how it feels, is no proof.";
 
     /// <summary>How much driving would show it, by the power calculation of before-after; where that cannot be told, what would tell it.</summary>
     public string Enough(UnitSystem units)
     {
+        if (IsAsItStands) return "Nothing is changed, so no number of laps would show a difference.";
         if (IsOnOtherTyres) return "How many laps would show it cannot be told before the new tyres are worn in: read them from new.";
         if (Tyres.Count == 0) return $"How many laps would show it cannot be told yet: it needs at least {WearComparison.FewestReadings} readings of the depths at different laps or kilometres with the car as it is.";
         if (ExpectedRatio is null) return "How many laps would show it cannot be told: nothing says by how much the wear should change.";
@@ -104,10 +108,12 @@ public sealed record TestPlan
     public string Stop(IReadOnlyList<CamberSetting> settings, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(settings);
+        const string AtOnce = "Stop at once at a vibration, a soft pedal, a loose fastener, or tread that blisters or shows cords.";
+        if (IsAsItStands) return $"{AtOnce} After {WearComparison.FewestReadings} readings ask again which parts are worth their money.";
         var further = string.Concat(settings.Where(one => one.FirstDeg != one.ToDeg).Select(one => Prose.Write(
             units, $" Go on to {one.ToDeg:angle} {CorneringWords.Name(one.Axle)} camber only where its {(one.ToDeg < one.FirstDeg ? "outer" : "inner")} shoulders then still wear faster or read hotter than the others.")));
         var span = LapsPerSession is null ? "two of these stretches of road" : Sessions == 1 ? "this session" : FormattableString.Invariant($"these {Sessions} sessions");
-        return $"Stop at once at a vibration, a soft pedal, a loose fastener, or tread that blisters or shows cords.{further} If nothing is shown after {span}, stop testing: keep the setting where the treads look no worse than before, else go back to what was found.";
+        return $"{AtOnce}{further} If nothing is shown after {span}, stop testing: keep the setting where the treads look no worse than before, else go back to what was found.";
     }
 
     /// <summary>The zone that would show it with the least use, else with the fewest sessions, else the one that wore fastest before; null where no rate is known.</summary>

@@ -58,14 +58,14 @@ public sealed class WorkOrder
 
     private WorkOrder(WorkCase work, UnitSystem units) => (_work, _units) = (work, units);
 
-    /// <summary>The steps of a job, in order; those of a car to which nothing is done are none.</summary>
+    /// <summary>The steps of a job, in order; where nothing is done the one says so.</summary>
     /// <param name="work">The job.</param>
     /// <param name="units">Units of the sentences.</param>
     public static IReadOnlyList<WorkStep> Write(WorkCase work, UnitSystem units)
     {
         ArgumentNullException.ThrowIfNull(work);
         var order = new WorkOrder(work, units);
-        if (work.Parts.Count == 0 && !work.SetsAlignment) return [];
+        if (work.IsAsItStands) return [new(WorkStage.Check, null, "Nothing is fitted and nothing is set: read the car as it stands, write it into these sheets, and leave it so.", [], [], [])];
         order.Prepare();
         foreach (var axle in Places) order.Strip(axle);
         foreach (var axle in Places) order.Renew(axle);

@@ -78,7 +78,7 @@ public sealed class WorkOrderTests
         var steps = WorkOrder.Write(Job(null, []), UnitSystem.Metric);
 
         Assert.Equal([WorkStage.Prepare, WorkStage.SetUp, WorkStage.SetUp, WorkStage.Check], steps.Select(step => step.Stage));
-        Assert.Empty(WorkOrder.Write(Job(null, []) with { SetsAlignment = false }, UnitSystem.Metric));
+        Assert.StartsWith("Nothing is fitted and nothing is set", Assert.Single(WorkOrder.Write(Job(null, []) with { SetsAlignment = false }, UnitSystem.Metric)).Text, StringComparison.Ordinal);
     }
 
     [Fact]
