@@ -1,26 +1,28 @@
-# Builds the native service, with its commit, and runs it on the smallest base that has its C library and certificates: no shell, no package manager, a user without rights,
-# nothing to be written (run it with a read-only root). The native program wants a processor with the instructions of its build; nothing but the program is in the image.
-#   docker build --build-arg COMMIT="$(git rev-parse --short HEAD)" -t setup-service .
-ARG SDK=mcr.microsoft.com/dotnet/sdk:10.0-noble
-ARG BASE=mcr.microsoft.com/dotnet/runtime-deps:10.0-noble-chiseled
+# Builds the native service, with its commit, and lays it on nothing but what it needs: its C library, OpenSSL, certificates and a user without rights. No shell, no package
+# manager, no symbols; nothing is written, so that it runs with a read-only root. The program wants a processor with AVX2 (docs/operations/README.md).
+#   docker build --build-arg COMMIT="$(git rev-parse HEAD)" -t setup-service .
+# The base is named by its version; name it by digest as SDK=mcr.microsoft.com/dotnet/sdk@sha256:... where builds shall be the same to the byte.
+ARG SDK=mcr.microsoft.com/dotnet/sdk:10.0.401-noble
 
 FROM ${SDK} AS build
-ARG COMMIT=unknown
-RUN apt-get update && apt-get install -y --no-install-recommends clang zlib1g-dev && rm -rf /var/lib/apt/lists/*
+RUN command -v clang >/dev/null || { apt-get update && apt-get install -y --no-install-recommends clang zlib1g-dev && rm -rf /var/lib/apt/lists/*; }
 WORKDIR /source
-COPY Directory.Build.props Directory.Packages.props global.json ./
+COPY Directory.Build.props Directory.Packages.props global.json LICENSE ./
 COPY src src
 COPY docs docs
 COPY api api
-# Symbols stay out: they are three times the program.
-RUN dotnet publish src/SetupService.Api -c Release -o /app -p:SourceRevisionId=${COMMIT} -p:CopyOutputSymbolsToPublishDirectory=false
+COPY .ci .ci
+ARG COMMIT
+RUN test -n "${COMMIT}" || { echo "say which commit is built: --build-arg COMMIT=..."; exit 1; }
+RUN CI=true dotnet publish src/SetupService.Api -c Release -o /app -p:SourceRevisionId=${COMMIT}
+RUN .ci/image-root.sh /app/SetupService.Api ${COMMIT} /image
 
-FROM ${BASE}
+FROM scratch
+COPY --from=build /image /
 WORKDIR /app
-COPY --from=build /app/SetupService.Api .
-COPY LICENSE .
 # Beyond the container wants keys, or Access__AllowWithoutKeys=true on purpose: docs/security.md.
-ENV urls=http://+:8080
+ENV urls=http://+:8080 SSL_CERT_FILE=/etc/ssl/certs/ca-certificates.crt
 EXPOSE 8080
-USER $APP_UID
+USER 1654:1654
+HEALTHCHECK --interval=10s --timeout=5s --start-period=5s CMD ["/app/SetupService.Api", "health"]
 ENTRYPOINT ["/app/SetupService.Api"]

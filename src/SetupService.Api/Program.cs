@@ -4,6 +4,8 @@ using SetupService.Api.Host.Settings;
 
 if (args is [KeyCommand.Name, ..])
     return KeyCommand.Run(args, Console.Out);
+if (args is [HealthCommand.Name, ..])
+    return HealthCommand.Run(args, Console.Out);
 
 try
 {

@@ -23,7 +23,7 @@ internal static class Greeting
         """;
 
     /// <summary>An address a browser can open, where the service listens on all of them.</summary>
-    private static string Reachable(string address) =>
+    public static string Reachable(string address) =>
         address.Replace("[::]", "localhost", StringComparison.Ordinal)
             .Replace("0.0.0.0", "localhost", StringComparison.Ordinal)
             .Replace("//+", "//localhost", StringComparison.Ordinal)
