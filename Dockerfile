@@ -7,7 +7,7 @@ ARG SDK=mcr.microsoft.com/dotnet/sdk:10.0.401-noble
 FROM ${SDK} AS build
 RUN command -v clang >/dev/null || { apt-get update && apt-get install -y --no-install-recommends clang zlib1g-dev && rm -rf /var/lib/apt/lists/*; }
 WORKDIR /source
-COPY Directory.Build.props Directory.Packages.props global.json LICENSE ./
+COPY .editorconfig Directory.Build.props Directory.Packages.props global.json LICENSE ./
 COPY src src
 COPY docs docs
 COPY api api

@@ -11,7 +11,7 @@ internal sealed class FolderGraph
 {
     private readonly string _root;
     private readonly Dictionary<(string From, string To), SortedSet<string>> _uses = [];
-    private readonly HashSet<string> _outside = new(StringComparer.Ordinal);
+    private readonly Dictionary<string, SortedSet<string>> _outside = new(StringComparer.Ordinal);
     private readonly SortedSet<string> _folders = new(StringComparer.Ordinal);
 
     private FolderGraph(string root) => _root = root;
@@ -20,7 +20,7 @@ internal sealed class FolderGraph
     public IReadOnlyCollection<string> Folders => _folders;
 
     /// <summary>Full names of the types used that are not below the root.</summary>
-    public IReadOnlyCollection<string> Outside => _outside;
+    public IReadOnlyCollection<string> Outside => _outside.Keys;
 
     /// <param name="assemblyFile">The compiled assembly.</param>
     /// <param name="root">Namespace all folders stand in, with its closing dot.</param>
@@ -42,7 +42,10 @@ internal sealed class FolderGraph
         [.. _uses.Where(use => IsIn(use.Key.From, from) && IsIn(use.Key.To, to) && !(IsIn(use.Key.From, to) || IsIn(use.Key.To, from))).SelectMany(use => use.Value).Distinct()];
 
     /// <summary>Types whose full names begin so, used by the assembly.</summary>
-    public IEnumerable<string> UsesOutside(string start) => _outside.Where(name => name == start || name.StartsWith(start + ".", StringComparison.Ordinal));
+    public IEnumerable<string> UsesOutside(string start) => _outside.Keys.Where(name => name == start || name.StartsWith(start + ".", StringComparison.Ordinal));
+
+    /// <summary>Types of the assembly that use a type whose full name begins so.</summary>
+    public IEnumerable<string> UsersOf(string start) => UsesOutside(start).SelectMany(name => _outside[name]).Distinct();
 
     /// <summary>
     /// The circles: pairs of folders that use each other, as "A, B" in order of name, and the longer circles that are left where no such pair is
@@ -194,7 +197,10 @@ internal sealed class FolderGraph
 
         if (FolderOf(type) is not { } other)
         {
-            _outside.Add(Outermost(type).FullName);
+            var name = Outermost(type).FullName;
+            if (!_outside.TryGetValue(name, out var own))
+                _outside.Add(name, own = new(StringComparer.Ordinal));
+            own.Add(user);
             return;
         }
 

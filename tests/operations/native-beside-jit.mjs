@@ -1,13 +1,14 @@
 // The native build beside the same service by JIT, in one run: start, resident memory idle and under load, and for five calls the processor time a request and the worst
 // request, in paired slices of eight connections. A report: it fails only where the service does.
 //   dotnet publish src/SetupService.Api -c Release -o N && dotnet build src/SetupService.Api -c Release -o J
-//   node tests/operations/native-beside-jit.mjs N/SetupService.Api J/SetupService.Api.dll [slices] [seconds] [warm-up seconds]
-// Another native program in place of the .dll compares two native builds.
+//   node tests/operations/native-beside-jit.mjs N/SetupService.Api J/SetupService.Api [slices] [seconds] [warm-up seconds]
+// Another native program in place of the one by JIT compares two native builds.
+import { existsSync } from "node:fs";
 import { loadavg } from "node:os";
 import { ask, example, median, residentMib, sleep, start } from "./service.mjs";
 
 const [native, other, slices = "7", seconds = "2", warmUp = "8"] = process.argv.slice(2);
-const commands = { native: [native], [other.endsWith(".dll") ? "JIT" : "other"]: other.endsWith(".dll") ? ["dotnet", other] : [other] };
+const commands = { native: [native], [existsSync(`${other}.dll`) ? "JIT" : "other"]: [other] };
 const names = Object.keys(commands);
 const calls = [
   ["check", "/v1/fitment/check", "fitment-check"],

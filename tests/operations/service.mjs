@@ -44,7 +44,10 @@ export async function start([program, ...args], settings = {}) {
   service.stdout.resume();
   while (!(await isReady(port))) {
     if (service.exitCode !== null) throw new Error(`the service ended with ${service.exitCode}`);
-    if (performance.now() - begun > 60_000) throw new Error("the service did not become ready within a minute");
+    if (performance.now() - begun > 60_000) {
+      service.kill();
+      throw new Error("the service did not become ready within a minute");
+    }
     await sleep(2);
   }
   return { port, pid: service.pid, readyMs: performance.now() - begun, end: () => service.kill() };

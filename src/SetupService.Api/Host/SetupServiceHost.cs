@@ -91,7 +91,7 @@ public static class SetupServiceHost
         services.AddExceptionHandler<FailureHandler>();
         services.AddCors();
         AnswerCompression.AddTo(services);
-        services.AddApiDescription();
+        services.AddSingleton<IDescription, CommittedDescription>();
     }
 
     private static void Use(WebApplication app)

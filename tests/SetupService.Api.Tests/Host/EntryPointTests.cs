@@ -17,6 +17,21 @@ public sealed class EntryPointTests(WebApplicationFactory<JsonContract> factory)
         Assert.Equal(HttpStatusCode.OK, response.StatusCode);
     }
 
+    /// <summary>The contract test holds these files to the code; here they are held to be what callers get.</summary>
+    [Theory]
+    [InlineData("json")]
+    [InlineData("yaml")]
+    public async Task It_serves_the_committed_description(string form)
+    {
+        using var client = factory.CreateClient();
+
+        var served = await client.GetByteArrayAsync(new Uri($"/openapi/v1.{form}", UriKind.Relative));
+
+        await using var builtIn = typeof(Api.Host.SetupServiceHost).Assembly.GetManifestResourceStream($"api/openapi.{form}");
+        using StreamReader reader = new(builtIn!);
+        Assert.Equal(await reader.ReadToEndAsync(), System.Text.Encoding.UTF8.GetString(served));
+    }
+
     [Theory]
     [InlineData("--Work:Steps", "0")]
     [InlineData("--Work:Stepz", "1")]

@@ -3,6 +3,7 @@ using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using Microsoft.Extensions.DependencyInjection;
 using SetupService.Api.Host;
+using SetupService.Api.Host.OpenApi;
 
 namespace SetupService.Api.Tests.Host;
 
@@ -29,7 +30,12 @@ public sealed class RunningService : IAsyncDisposable
         Action<WebApplicationBuilder>? configure = null,
         Action<WebApplication>? map = null)
     {
-        var app = SetupServiceHost.Build(["--urls", "http://127.0.0.1:0", "--environment", environment, .. Patient], configure);
+        var app = SetupServiceHost.Build(["--urls", "http://127.0.0.1:0", "--environment", environment, .. Patient], builder =>
+        {
+            // What the code of today says of itself, which the tests hold the committed file to.
+            builder.Services.AddGeneratedDescription();
+            configure?.Invoke(builder);
+        });
         map?.Invoke(app);
         await app.StartAsync();
         var address = app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.First();

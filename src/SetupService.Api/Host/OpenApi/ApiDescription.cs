@@ -8,7 +8,10 @@ internal static class ApiDescription
     /// <summary>The name the framework knows the description by.</summary>
     public const string DocumentName = "v1";
 
-    public static void AddApiDescription(this IServiceCollection services) =>
+    /// <summary>Has the service make its description from the code instead of serving the committed one.</summary>
+    public static void AddGeneratedDescription(this IServiceCollection services)
+    {
+        services.AddSingleton<IDescription, GeneratedDescription>();
         services.AddOpenApi("v1", static options =>
         {
             options.OpenApiVersion = OpenApiSpecVersion.OpenApi3_1;
@@ -22,6 +25,7 @@ internal static class ApiDescription
             options.AddDocumentTransformer<KindSchemas>();
             options.AddDocumentTransformer<SharedParts>();
         });
+    }
 
     public static void UseApiPages(this WebApplication app) =>
         app.UseWhen(

@@ -40,7 +40,7 @@ public sealed class DescribedChangeTests : IAsyncLifetime
             http.SerializerOptions.TypeInfoResolverChain.Insert(0, ChangeJsonContext.OfService);
             ServiceJson.Configure(http.SerializerOptions);
         });
-        builder.Services.AddApiDescription();
+        builder.Services.AddGeneratedDescription();
         await using var app = builder.Build();
         app.MapPost("/v1/changes", Take).WithTags("Service");
         await app.StartAsync();
