@@ -81,11 +81,18 @@ internal sealed record ExampleCall(string Method, string Path, string? Request, 
 
     public async Task<string> SendAsync(HttpClient client)
     {
-        using HttpRequestMessage request = new(new HttpMethod(Method), new Uri(Path, UriKind.Relative)) { Content = await BodyAsync() };
-        using var response = await client.SendAsync(request);
+        using var response = await AskAsync(client);
         var text = await response.Content.ReadAsStringAsync();
         Assert.True(response.IsSuccessStatusCode, $"{Answer}: {(int)response.StatusCode} {text}");
         return text;
+    }
+
+    /// <summary>The answer to the call, whatever it is, with a piece of query added.</summary>
+    public async Task<HttpResponseMessage> AskAsync(HttpClient client, string furtherQuery = "")
+    {
+        var path = furtherQuery.Length == 0 ? Path : Path + (Path.Contains('?', StringComparison.Ordinal) ? "&" : "?") + furtherQuery;
+        using HttpRequestMessage request = new(new HttpMethod(Method), new Uri(path, UriKind.Relative)) { Content = await BodyAsync() };
+        return await client.SendAsync(request);
     }
 
     public override string ToString() => Answer;

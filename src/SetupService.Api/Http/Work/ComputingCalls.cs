@@ -22,9 +22,9 @@ public static class ComputingCalls
 
     private static async ValueTask<object?> RunAsync(EndpointFilterInvocationContext call, EndpointFilterDelegate next)
     {
-        // What is refused anyhow needs no turn.
-        if (IsRefused(call.Arguments))
-            return await next(call).ConfigureAwait(false);
+        // What is refused anyhow needs no turn, and its handler has nothing to work on.
+        if (FindRefusal(call.Arguments) is { } refusal)
+            return refusal;
 
         var context = call.HttpContext;
         var services = context.RequestServices;
@@ -64,14 +64,15 @@ public static class ComputingCalls
         return Problem.Create(ProblemTypes.Unavailable);
     }
 
-    private static bool IsRefused(IList<object?> arguments)
+    /// <summary>The first refusal: a body's has the faults of the query too.</summary>
+    private static Problem? FindRefusal(IList<object?> arguments)
     {
         for (var i = 0; i < arguments.Count; i++)
         {
-            if (arguments[i] is IRefusable { Problem: not null })
-                return true;
+            if (arguments[i] is IRefusable { Problem: { } refusal })
+                return refusal;
         }
 
-        return false;
+        return null;
     }
 }

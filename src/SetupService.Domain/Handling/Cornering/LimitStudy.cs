@@ -119,15 +119,17 @@ public sealed record LimitStudy
             if (nearby.GoAlong(AlongShare) is not { } furtherG) return moves;
             for (var i = 0; i < moves.Length; i++)
             {
-                if (held[i].Lower > 0) moves[i] = (Move(tyres[i].Lower, held[i].Lower), Move(tyres[i].Upper, held[i].Upper));
+                moves[i] = (Move(tyres[i].Lower, held[i].Lower), Move(tyres[i].Upper, held[i].Upper));
             }
 
             nearby.Restore();
             return moves;
 
-            // The limit is where what they hold, which goes on as it does between the two attitudes, meets the turn.
+            // The limit is where what they hold, which goes on as it does between the two attitudes, meets the turn. Tyres that hold nothing in these attitudes, as the
+            // published shape has it at a small fraction of its friction, tell of no limit.
             double Move(in AxleTyre tyre, double heldG)
             {
+                if (!(heldG > 0)) return 0;
                 var slope = ((furtherG / nearby.GripUsed(at, tyre)) - heldG) / (furtherG - limitG);
                 return From(slope < 1 ? limitG + ((heldG - limitG) / (1 - slope)) : null, limitG);
             }
