@@ -49,8 +49,8 @@ public sealed class Body<T> : IBindableFromHttpContext<Body<T>>, IEndpointParame
     {
         ArgumentNullException.ThrowIfNull(context);
         Body<T> body = new(context, context.GetEndpoint()!.Metadata.GetRequiredMetadata<ContractReader<T>>());
-        var mostBytes = CapSettings.From(context).BodyBytes;
-        body.Problem = BodyHeaders.Find(context.Request, mostBytes);
+        var caps = CapSettings.From(context);
+        body.Problem = BodyHeaders.Find(context.Request, caps);
         if (body.Problem is not null)
             return body;
 
@@ -61,11 +61,11 @@ public sealed class Body<T> : IBindableFromHttpContext<Body<T>>, IEndpointParame
             {
                 // Not cancelled by RequestAborted: a caller who goes away ends the read by itself, and a cancelled one hides how.
                 var read = await pipe.ReadAsync(CancellationToken.None).ConfigureAwait(false);
-                var isTooLarge = read.Buffer.Length > mostBytes;
+                var isTooLarge = read.Buffer.Length > caps.BodyBytes;
                 try
                 {
                     if (isTooLarge)
-                        body.Problem = BodyHeaders.TooLarge(mostBytes);
+                        body.Problem = BodyHeaders.TooLarge(caps);
                     else if (read.IsCompleted)
                         body.Bind(read.Buffer);
                 }

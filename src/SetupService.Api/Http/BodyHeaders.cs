@@ -1,4 +1,3 @@
-using System.Globalization;
 using Microsoft.Extensions.Primitives;
 using Microsoft.Net.Http.Headers;
 using SetupService.Api.Http.Faults;
@@ -9,7 +8,7 @@ namespace SetupService.Api.Http;
 /// <summary>Checks what the headers say of a JSON body before a byte of it is read.</summary>
 internal static class BodyHeaders
 {
-    public static Problem? Find(HttpRequest request, int mostBytes)
+    public static Problem? Find(HttpRequest request, CapSettings caps)
     {
         if (!IsJson(request.ContentType))
         {
@@ -22,14 +21,14 @@ internal static class BodyHeaders
 
         if (IsEncoded(request.Headers.ContentEncoding))
             return Problem.Create(ProblemTypes.UnsupportedMediaType, "The body has a Content-Encoding; send it as it is, not compressed.");
-        return request.ContentLength > mostBytes ? TooLarge(mostBytes) : null;
+        return request.ContentLength > caps.BodyBytes ? TooLarge(caps) : null;
     }
 
     /// <summary>The 413 of a body that has more bytes than are read.</summary>
-    public static Problem TooLarge(int mostBytes) => Problem.Create(
+    public static Problem TooLarge(CapSettings caps) => Problem.Create(
         ProblemTypes.TooLarge,
-        string.Create(CultureInfo.InvariantCulture, $"A body may have at most {mostBytes} bytes."),
-        [Fault.At("", FaultCodes.TooLong, "The body is longer than is read.", new FaultLimits { Maximum = mostBytes })]);
+        caps.OfBody,
+        [Fault.At("", FaultCodes.TooLong, "The body is longer than is read.")]);
 
     private static bool IsJson(string? contentType)
     {

@@ -1,4 +1,5 @@
 using System.ComponentModel.DataAnnotations;
+using System.Globalization;
 
 namespace SetupService.Api.Http;
 
@@ -30,6 +31,15 @@ public sealed class CapSettings
     /// because it counts the framing of a chunked body too.
     /// </summary>
     internal long BodyBytesOnTheWire => 2L * BodyBytes;
+
+    /// <summary>What the description says of the caps.</summary>
+    internal static IReadOnlyList<Func<CapSettings, string>> Sentences { get; } = [static caps => caps.OfBody, static caps => caps.OfBodyAndLine];
+
+    /// <summary>The cap of a body, as a sentence.</summary>
+    internal string OfBody => string.Create(CultureInfo.InvariantCulture, $"A body may have at most {BodyBytes} bytes.");
+
+    /// <summary>The caps of a body and of a line, as the end of a sentence.</summary>
+    internal string OfBodyAndLine => string.Create(CultureInfo.InvariantCulture, $"one may have {BodyBytes} bytes, a line of a batch or catalogue {LineBytes}.");
 
     /// <summary>The caps a request is held to.</summary>
     internal static CapSettings From(HttpContext context) => context.RequestServices.GetRequiredService<CapSettings>();

@@ -2,7 +2,6 @@ using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Planning;
-using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Diagnosis.Advice;
 
 namespace SetupService.Api.Plans;

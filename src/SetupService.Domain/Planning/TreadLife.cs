@@ -1,7 +1,6 @@
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Ride;
 using SetupService.Domain.Numerics;
-using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Readings;
 using SetupService.Domain.Wear.TreadWear;
 

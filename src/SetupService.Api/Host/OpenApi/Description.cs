@@ -2,6 +2,7 @@ using System.Text;
 using System.Text.Json;
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
+using SetupService.Api.Http;
 
 namespace SetupService.Api.Host.OpenApi;
 
@@ -15,22 +16,36 @@ internal interface IDescription
     Task<byte[]> YamlAsync();
 }
 
-/// <summary>The committed files of the folder api, built into the service. The contract test holds them to what the code says.</summary>
-internal sealed class CommittedDescription : IDescription
+/// <summary>
+/// The committed files of the folder api, built into the service, with the caps that the operator has set. The contract test holds the files to what the code says with
+/// the caps it has by itself.
+/// </summary>
+internal sealed class CommittedDescription(CapSettings caps) : IDescription
 {
     public Task<byte[]> JsonAsync() => ReadAsync("api/openapi.json");
 
     public Task<byte[]> YamlAsync() => ReadAsync("api/openapi.yaml");
 
-    private static async Task<byte[]> ReadAsync(string name)
+    private async Task<byte[]> ReadAsync(string name)
     {
         var file = typeof(CommittedDescription).Assembly.GetManifestResourceStream(name) ?? throw new InvalidOperationException($"{name} is not built in.");
         await using (file.ConfigureAwait(false))
         {
             var bytes = new byte[file.Length];
             await file.ReadExactlyAsync(bytes).ConfigureAwait(false);
-            return bytes;
+            return WithCaps(bytes);
         }
+    }
+
+    private byte[] WithCaps(byte[] description)
+    {
+        CapSettings standing = new();
+        if (caps.OfBodyAndLine == standing.OfBodyAndLine)
+            return description;
+        StringBuilder text = new(Encoding.UTF8.GetString(description));
+        foreach (var tell in CapSettings.Sentences)
+            text.Replace(tell(standing), tell(caps));
+        return Encoding.UTF8.GetBytes(text.ToString());
     }
 }
 

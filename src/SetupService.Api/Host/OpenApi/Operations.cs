@@ -76,7 +76,7 @@ internal sealed class Operations : IOpenApiOperationTransformer
                 continue;
 
             response.Description = type == ProblemTypes.TooLarge
-                ? string.Create(CultureInfo.InvariantCulture, $"{type.Title}: one may have {caps.BodyBytes} bytes, a line of a batch or catalogue {caps.LineBytes}.")
+                ? $"{type.Title}: {caps.OfBodyAndLine}"
                 : type.Title + ".";
             media!.Example = ProblemSamples.From(type, caps);
         }

@@ -14,7 +14,7 @@ internal static class ProblemSamples
     public static JsonNode From(ProblemType type, CapSettings caps)
     {
         var sample = type == ProblemTypes.InvalidRequest ? Problem.Invalid(new Refusal(InBody()).And(new Refusal(InQuery())))
-            : type == ProblemTypes.TooLarge ? BodyHeaders.TooLarge(caps.BodyBytes)
+            : type == ProblemTypes.TooLarge ? BodyHeaders.TooLarge(caps)
             : Problem.Create(type);
         return JsonSerializer.SerializeToNode(sample with { RequestId = RequestId }, ProblemJsonContext.Default.Problem)!;
     }
