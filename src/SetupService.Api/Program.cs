@@ -1,3 +1,4 @@
+using Microsoft.AspNetCore.Connections;
 using SetupService.Api.Host;
 using SetupService.Api.Host.Access;
 using SetupService.Api.Host.Settings;
@@ -16,5 +17,10 @@ catch (SettingException wrong)
 {
     // Whoever starts the service reads what to change, and nothing of the inside.
     Console.Error.WriteLine(wrong.Message);
+    return 2;
+}
+catch (IOException taken) when (taken.InnerException is AddressInUseException)
+{
+    Console.Error.WriteLine($"{taken.Message} The setting urls names another one.");
     return 2;
 }

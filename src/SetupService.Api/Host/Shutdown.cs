@@ -18,6 +18,9 @@ internal sealed class Shutdown(ShutdownSettings settings, ShutdownSignal signal,
 
     public async Task StoppingAsync(CancellationToken cancellationToken)
     {
+        // Asked twice, it ends once.
+        if (!signal.IsReady)
+            return;
         signal.BeginToEnd();
         await Task.Delay(TimeSpan.FromSeconds(settings.UnreadySeconds), clock, cancellationToken).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
 

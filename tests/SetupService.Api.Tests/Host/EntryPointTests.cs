@@ -40,6 +40,16 @@ public sealed class EntryPointTests(WebApplicationFactory<JsonContract> factory)
         Assert.Equal(2, typeof(Api.Host.SetupServiceHost).Assembly.EntryPoint!.Invoke(null, [new[] { name, value }]));
 
     [Fact]
+    public void An_address_that_another_program_has_stops_the_start_and_is_named()
+    {
+        using System.Net.Sockets.TcpListener other = new(IPAddress.Loopback, 0);
+        other.Start();
+        var url = $"http://127.0.0.1:{((IPEndPoint)other.LocalEndpoint).Port}";
+
+        Assert.Equal(2, typeof(Api.Host.SetupServiceHost).Assembly.EntryPoint!.Invoke(null, [new[] { "--urls", url }]));
+    }
+
+    [Fact]
     public async Task A_body_the_in_memory_server_took_can_be_refused_and_read_again()
     {
         using var client = factory.CreateClient();

@@ -12,6 +12,8 @@ namespace SetupService.Api.Fitment.Batch;
 /// </summary>
 internal sealed class BatchFlow : IDisposable
 {
+    private static readonly TimeSpan LongestGoodbye = TimeSpan.FromSeconds(1);
+
     private readonly BatchSettings _settings;
     private readonly WorkGate _gate;
     private readonly CancellationToken _gone;
@@ -66,6 +68,7 @@ internal sealed class BatchFlow : IDisposable
         context.Response.ContentType = mediaType;
         context.Response.Headers.CacheControl = "no-store";
         BatchFlow flow = new(settings, services.GetRequiredService<CapSettings>(), services.GetRequiredService<WorkGate>(), services.GetRequiredService<TimeProvider>(), context.RequestAborted, Caller.From(context).Quota);
+        context.Response.OnCompleted(() => flow.LetGoAsync(context));
         flow._drained = services.GetRequiredService<ShutdownSignal>().Drained.UnsafeRegister(static one => ((BatchFlow)one!).End(static _ => BatchProblems.ShuttingDown()), flow);
         return flow;
     }
@@ -123,6 +126,18 @@ internal sealed class BatchFlow : IDisposable
         BadHttpRequestException { StatusCode: StatusCodes.Status408RequestTimeout } => BatchProblems.CameTooSlowly(_settings.LeastBytesPerSecond),
         _ => BrokenBody.Message,
     };
+
+    /// <summary>
+    /// Closes the connection of a batch that the service has ended, once its caller has read the last line and closed it, or soon after: the server would wait for what
+    /// else is sent, and a service that ends has no time for that.
+    /// </summary>
+    private async Task LetGoAsync(HttpContext context)
+    {
+        if (EndReason is null)
+            return;
+        await Task.Delay(LongestGoodbye, _clock, _gone).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+        context.Abort();
+    }
 
     /// <summary>Waits until the caller has no debt, or the batch is at its end.</summary>
     private async ValueTask PayAsync()

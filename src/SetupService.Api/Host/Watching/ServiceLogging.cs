@@ -17,7 +17,10 @@ internal static class ServiceLogging
             {
                 log.MinimumLevel.Information()
                     .MinimumLevel.Override("Microsoft", LogEventLevel.Warning)
-                    .MinimumLevel.Override("System", LogEventLevel.Warning);
+                    .MinimumLevel.Override("System", LogEventLevel.Warning)
+
+                    // What keeps the service from starting is told by the program, without the inside.
+                    .MinimumLevel.Override("Microsoft.Extensions.Hosting.Internal.Host", LogEventLevel.Fatal);
                 if (known.GetRequiredService<LogSettings>().Format == LogFormat.Json)
                     log.WriteTo.Sink(new JsonLines(Console.OpenStandardOutput()));
                 else
