@@ -42,25 +42,29 @@ internal static class RideAssumptions
     {
         var plain = AssumptionResponse.From(one.ToAssumption()) with { Plausible = new PlausibleResponse { Lower = one.Lower, Upper = one.Upper } };
         if (detail != RideDetail.Full) return plain;
-        var lower = one.Input.Put(car.Stands, one.Lower);
-        var upper = one.Input.Put(car.Stands, one.Upper);
+        var (lower, upper) = (one.Input.Put(car.Stands, one.Lower), one.Input.Put(car.Stands, one.Upper));
+        var (front, rear) = (Varied(CarAxle.Front), Varied(CarAxle.Rear));
         return plain with
         {
             Moves = [.. ((MoveResponse?[])
             [
-                Move(CarAxle.Front, "/front/rideFrequencyHz", axle => axle.RideFrequencyHz),
-                Move(CarAxle.Rear, "/rear/rideFrequencyHz", axle => axle.RideFrequencyHz),
-                Move(CarAxle.Front, "/front/dampingRatio/mean", axle => axle.MeanRatio),
-                Move(CarAxle.Rear, "/rear/dampingRatio/mean", axle => axle.MeanRatio),
+                Move(front, "/front/rideFrequencyHz", axle => axle.RideFrequencyHz),
+                Move(rear, "/rear/rideFrequencyHz", axle => axle.RideFrequencyHz),
+                Move(front, "/front/dampingRatio/mean", axle => axle.MeanRatio),
+                Move(rear, "/rear/dampingRatio/mean", axle => axle.MeanRatio),
             ]).OfType<MoveResponse>()],
         };
 
-        // An input of the other axle, or of the turn alone, moves none of them.
-        MoveResponse? Move(CarAxle at, string output, Func<RideAxle, double?> figure) =>
-            (Figure(lower, at, figure), Figure(upper, at, figure)) is var (atLower, atUpper) && atLower != atUpper
+        // The axle at both ends of the range; the one as it is where the input is none of its own.
+        (RideAxle? Lower, RideAxle? Upper) Varied(CarAxle at) => (Build(lower, at), Build(upper, at));
+
+        RideAxle? Build(HandlingCar varied, CarAxle at) => ReferenceEquals(varied.At(at), car.Stands.At(at)) ? car.Car.At(at) : car.Varied(varied, at);
+
+        static MoveResponse? Move((RideAxle? Lower, RideAxle? Upper) axle, string output, Func<RideAxle, double?> figure) =>
+            (Figure(axle.Lower, figure), Figure(axle.Upper, figure)) is var (atLower, atUpper) && atLower != atUpper
                 ? new MoveResponse { Output = output, Lower = atLower, Upper = atUpper }
                 : null;
 
-        double? Figure(HandlingCar varied, CarAxle at, Func<RideAxle, double?> figure) => car.Varied(varied, at) is { } axle ? figure(axle) : null;
+        static double? Figure(RideAxle? axle, Func<RideAxle, double?> figure) => axle is null ? null : figure(axle);
     }
 }

@@ -116,7 +116,19 @@ public sealed partial class CorneringSolver
     /// <summary>Load of both inner wheels, N, in the turn last solved or the state last put; where it is gone the car rolls over.</summary>
     internal double InnerLoadN => _front.Inner.LoadN + _rear.Inner.LoadN;
 
+    /// <summary>Load of an axle's inner wheel, N, in the turn last solved or the state last put.</summary>
+    internal double InnerLoadOfN(CarAxle at) => (at == CarAxle.Front ? _front : _rear).Inner.LoadN;
+
     /// <summary>The same at rest, N.</summary>
+    internal double InnerStaticLoadOfN(CarAxle at) => (at == CarAxle.Front ? _front : _rear).Inner.StaticLoadN;
+
+    /// <summary>True where all wheels stand on the road and their springs, on no stop, but for the outer wheel of an axle, which may be on its bump stop.</summary>
+    internal bool StandsAsAtRest(CarAxle? onStop) => (Contacts & WheelContacts & ~(onStop switch { CarAxle.Front => 0x4, CarAxle.Rear => 0x400, _ => 0 })) == RestContacts;
+
+    // Road and spring of each wheel.
+    private const int RestContacts = 0x3333;
+
+    /// <summary>Load of both inner wheels at rest, N.</summary>
     internal double InnerStaticLoadN => _front.Inner.StaticLoadN + _rear.Inner.StaticLoadN;
 
     /// <summary>What carries the four wheels, and which axle's tyres are raised, in the state last put.</summary>

@@ -47,6 +47,8 @@ public sealed partial class CorneringSolver
     private double _centreMm;
     private bool _needsPoses = true;
     private bool _isHeldBack;
+    private double? _heldByTurn;
+    private double _gripScale = 1;
 
     private CorneringSolver(HandlingCar car, CorneringAxle front, CorneringAxle rear, TurnDirection turn, WorkBudget? budget) =>
         (_car, _front, _rear, _turn, _budget) = (car, front, rear, turn, budget);
@@ -102,12 +104,11 @@ public sealed partial class CorneringSolver
         // Continuation in lateral acceleration gets past stops and lifting wheels.
         Reset();
         failure = null;
-        var (lateralG, radiusM) = (demand.LateralG, demand.RadiusM);
         var forces = LongitudinalForces.Compute(_car, demand);
         for (var stage = 1; stage <= ContinuationSteps && failure is null; stage++)
         {
             var share = (double)stage / ContinuationSteps;
-            failure = SolveFromCurrent(lateralG * stage / ContinuationSteps, radiusM, stage == ContinuationSteps ? forces : forces.Scaled(share), tolerance);
+            failure = SolveFromCurrent(demand with { LateralG = demand.LateralG * stage / ContinuationSteps }, stage == ContinuationSteps ? forces : forces.Scaled(share), tolerance);
         }
 
         if (failure is null) return Reached();
@@ -125,7 +126,33 @@ public sealed partial class CorneringSolver
         if (IsTooTight(demand)) return CorneringFailure.TravelNotReached;
         var forces = LongitudinalForces.Compute(_car, demand);
         if (_front.StaticLoadN + forces.FrontLoadN <= 0 || _rear.StaticLoadN + forces.RearLoadN <= 0) return CorneringFailure.AxleUnloaded;
-        return SolveFromCurrent(demand.LateralG, demand.RadiusM, forces, tolerance) ?? Reached();
+        return SolveFromCurrent(demand, forces, tolerance) ?? Reached();
+    }
+
+    /// <summary>
+    /// Solves a turn with the friction of all four tyres scaled, in every step, so that the harder pressed axle uses all its grip in a turn so many times as hard; where that does not converge,
+    /// by continuation from rest. Afterwards the tyres are what they were.
+    /// </summary>
+    /// <param name="demand">The turn.</param>
+    /// <param name="heldByTurn">Lateral acceleration the tyres are to hold by that of the turn.</param>
+    /// <param name="scale">The factor on their friction.</param>
+    internal CorneringFailure? SolveScaled(in CorneringDemand demand, double heldByTurn, out double scale)
+    {
+        (_heldByTurn, _gripScale) = (heldByTurn, 1);
+        var failure = Solve(demand);
+        scale = _gripScale;
+        (_heldByTurn, _gripScale) = (null, 1);
+        PutGrip();
+        return failure;
+    }
+
+    /// <summary>Seeks a turn from the last solution, or from rest, and from there only; where none is found the solution is lost.</summary>
+    /// <param name="demand">Where to begin.</param>
+    /// <param name="sought">What is sought; it tells what of the turn it found.</param>
+    internal CorneringFailure? Seek(in CorneringDemand demand, SoughtTurn sought)
+    {
+        BeyondReadings = null;
+        return SolveFromCurrent(demand, LongitudinalForces.Compute(_car, demand), Tolerance, sought) ?? Reached();
     }
 
     // A path round a point nearer than the axles are to each other asks for some half a right angle of steer and more: no car takes it.
@@ -224,9 +251,9 @@ public sealed partial class CorneringSolver
         (_rollRad, _steer, _centreStationMm, _needsPoses) = (0, 0, 0, true);
     }
 
-    private CorneringFailure? SolveFromCurrent(double lateralG, double radiusM, in LongitudinalForces forces, double tolerance)
+    private CorneringFailure? SolveFromCurrent(CorneringDemand demand, in LongitudinalForces forces, double tolerance, SoughtTurn? sought = null)
     {
-        var acceleration = lateralG * HandlingCar.StandardGravity;
+        var (acceleration, radiusM) = (demand.LateralG * HandlingCar.StandardGravity, demand.RadiusM);
         Demand(acceleration, forces);
         _centreStationMm = Math.Clamp(_centreStationMm, -FurthestCentre * radiusM * 1000, FurthestCentre * radiusM * 1000);
         if (_needsPoses)
@@ -238,7 +265,7 @@ public sealed partial class CorneringSolver
         _isHeldBack = false;
         _front.Outer.Missed = _front.Inner.Missed = _rear.Outer.Missed = _rear.Inner.Missed = null;
         var weight = _front.StaticLoadN + _rear.StaticLoadN;
-        for (var step = 0; step < MostSteps; step++)
+        for (var step = 0; step < (sought is null ? MostSteps : SmoothSteps); step++)
         {
             if (_budget is not null && !_budget.TrySpend()) return CorneringFailure.WorkSpent;
             var (sin, cos) = Math.SinCos(_rollRad);
@@ -246,7 +273,7 @@ public sealed partial class CorneringSolver
             _rear.ApplyBody(sin, cos);
             if (Steer(acceleration, radiusM * 1000, 0) is not { } found) return CorneringFailure.RollsOver;
             var (residual, change) = BodyBalance.Compute(_car, _front, _rear, acceleration, sin, cos, 0);
-            if (residual <= tolerance && found.MovedN <= 10 * tolerance * weight && step > 0) return change.IsHeld && IsStanding() ? null : CorneringFailure.RollsOver;
+            if (residual <= tolerance && found.MovedN <= 10 * tolerance * weight && step > 0 && sought?.IsFound(this) is not false) return change.IsHeld && IsStanding() ? null : CorneringFailure.RollsOver;
             change = change with { Steer = found.Steer };
             if (residual <= PredictionTolerance && step < SmoothSteps && SteerAhead(change, cos, acceleration, radiusM * 1000) is { } ahead)
             {
@@ -256,6 +283,10 @@ public sealed partial class CorneringSolver
             if (!double.IsFinite(change.RollSine)) return CorneringFailure.RollsOver;
             if (!Step(change, DampingFactor(step))) return CorneringFailure.TravelNotReached;
             if (Math.Abs(_rollRad) > FurthestRollRad) return CorneringFailure.RollsOver;
+            if (sought is null) continue;
+            if (!sought.TryImprove(this, ref demand)) return CorneringFailure.RollsOver;
+            acceleration = demand.LateralG * HandlingCar.StandardGravity;
+            Demand(acceleration, LongitudinalForces.Compute(_car, demand));
         }
 
         return CorneringFailure.RollsOver;

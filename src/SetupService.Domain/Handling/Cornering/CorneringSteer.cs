@@ -15,9 +15,19 @@ public sealed partial class CorneringSolver
     private SteerSolution? Steer(double acceleration, double radiusMm, double predictedSteer)
     {
         var centreMm = CentreMm(radiusMm);
+        if (_heldByTurn is not null) PutGrip();
         var forwardMovedN = ShareLongitudinal();
         var rear = _rear.Tyres(_centreStationMm, centreMm);
         var front = _front.Tyres(_centreStationMm, centreMm);
+        if (_heldByTurn is { } heldByTurn)
+        {
+            // Two tyres turned apart peak together at a slip that goes with their friction, and hold a longitudinal force by it: what they use on the last scale tells how far that was off.
+            var off = heldByTurn * Math.Max(_front.GripUsed(front), _rear.GripUsed(rear));
+            if (!(off > 0 && double.IsFinite(off))) return null;
+            _gripScale *= off;
+            (front, rear) = (front.WithPeak(off), rear.WithPeak(off));
+        }
+
         if (!_rear.TryHold(ref rear) || !_front.TryHold(ref front)) return null;
         if (_rear.SlipFor(rear) is not { } rearShared || _front.SlipFor(front) is not { } frontShared) return null;
         var movedN = forwardMovedN + _rear.ApplySideForce(rearShared, rear, acceleration) + _front.ApplySideForce(frontShared, front, acceleration);
@@ -32,6 +42,12 @@ public sealed partial class CorneringSolver
         return new(
             Math.Clamp((predictedSteer * perSteer) + headingDeg, -LongestSteerDeg, LongestSteerDeg) / perSteer,
             movedN + ((Math.Abs(headingDeg) + centreMoved) * (_front.StaticLoadN + _rear.StaticLoadN)));
+    }
+
+    private void PutGrip()
+    {
+        _front.PutFriction(_gripScale * _car.GripFactor);
+        _rear.PutFriction(_gripScale * _car.GripFactor);
     }
 
     private void Demand(double acceleration, in LongitudinalForces forces)

@@ -13,18 +13,6 @@ namespace SetupService.Domain.Handling.Cornering;
 /// <param name="StandsToG">The hardest turn in which the car has an equilibrium, g, where that is less than what it is said to hold; else null.</param>
 public readonly record struct GripScale(double Factor, double? HeldLateralG = null, double? StandsToG = null)
 {
-    // How far the logarithm of the scale may be off where it is taken as found, and where a last secant from there leaves that at most.
-    private const double Agreed = 1e-10;
-    private const double NearlyAgreed = 1e-5;
-    private const int MostTries = 30;
-
-    // A secant is followed where its slope is one that grip by friction can have; else grip is taken as in proportion to friction.
-    private const double LeastSlope = 0.3;
-    private const double GreatestSlope = 3;
-
-    // Further off than this the turn is only passed.
-    private const double Near = 1e-3;
-
     // Just below where the equilibrium ends, g.
     private const double JustShortG = 0.01;
 
@@ -43,39 +31,15 @@ public readonly record struct GripScale(double Factor, double? HeldLateralG = nu
     {
         ArgumentNullException.ThrowIfNull(car);
         if (heldLateralG is not { } held) return ByTyres;
-        var (factor, atG) = (1.0, held);
-        double? standsTo = null;
-        CorneringSolver? last = null;
-        (double Log, double Off)? before = null;
-        var isNear = false;
-        for (var tries = 0; tries < MostTries; tries++)
-        {
-            // The attitude hardly hangs on friction: the last one's is the next one's but for slip.
-            var scaled = car with { GripFactor = factor };
-            if ((last is null ? CorneringSolver.Create(scaled, path.Turn, budget) : last.With(scaled)) is not { } solver) return null;
-            last = solver;
-            if (solver.Solve(path.At(atG), isNear ? CorneringSolver.Tolerance : CorneringSolver.RoughTolerance) is { } failure)
-            {
-                if (failure is CorneringFailure.WorkSpent || standsTo is not null) return null;
-                var limitG = RollOver.LimitG(solver, path, atG);
-                atG = limitG - JustShortG;
-                if (atG <= 0) return null;
-                standsTo = limitG;
-                before = null;
-                continue;
-            }
+        if (CorneringSolver.Create(car with { GripFactor = 1 }, path.Turn, budget) is not { } solver) return null;
+        var failure = solver.SolveScaled(path.At(held), 1, out var factor);
+        if (failure is null) return new(factor, held);
 
-            // What the tyres hold in an attitude is as good as in proportion to their friction; what of it the car was measured to hold is in proportion to the turn.
-            var (log, off) = (Math.Log(factor), Math.Log(Math.Max(solver.GripUsed(CarAxle.Front), solver.GripUsed(CarAxle.Rear)) * held / atG));
-            var slope = before is { } one ? (off - one.Off) / (log - one.Log) : -1;
-            var isSecant = before is not null && slope is >= -GreatestSlope and <= -LeastSlope;
-            factor = Math.Exp(log - (off / (isSecant ? slope : -1)));
-            if (Math.Abs(off) <= (isSecant && isNear ? NearlyAgreed : Agreed)) break;
-            before = (log, off);
-            isNear = Math.Abs(off) <= Near;
-        }
-
-        return new(factor, held, standsTo);
+        // The car does not stand so hard a turn: what its tyres hold is in proportion to the hardest it does.
+        if (failure is CorneringFailure.WorkSpent) return null;
+        var limitG = RollOver.LimitG(solver, path, held);
+        var atG = limitG - JustShortG;
+        return atG > 0 && solver.SolveScaled(path.At(atG), held / atG, out factor) is null ? new(factor, held, limitG) : null;
     }
 
     /// <summary>The car on this scale, with its range among what is assumed.</summary>

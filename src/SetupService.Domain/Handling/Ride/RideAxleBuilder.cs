@@ -1,5 +1,6 @@
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Suspension;
+using SetupService.Domain.Suspension.Kinematics;
 using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Vehicles;
 
@@ -74,16 +75,15 @@ public static class RideAxleBuilder
     private static TravelRate? RateAt(WheelMotion motion, HandlingAxle axle, double travelMm, double forceAtRestN)
     {
         var state = motion.Origin;
-        if (!motion.TryAt(travelMm, 0, ref state, out var here) || !Ratio(motion, travelMm - StepMm, out var below) || !Ratio(motion, travelMm + StepMm, out var above)) return null;
+        if (!motion.TryAt(travelMm, 0, ref state, out var here) || !Ratio(motion, state, travelMm - StepMm, out var below) || !Ratio(motion, state, travelMm + StepMm, out var above)) return null;
         var forceN = Math.Max(0, forceAtRestN + (axle.SpringRateNPerMm * here.SpringTravelMm));
         var bend = (above - below) / (2 * StepMm);
         return new(travelMm, here.SpringMotionRatio, (axle.SpringRateNPerMm * here.SpringMotionRatio * here.SpringMotionRatio) + (forceN * bend));
     }
 
-    private static bool Ratio(WheelMotion motion, double travelMm, out double ratio)
+    private static bool Ratio(WheelMotion motion, SuspensionPose near, double travelMm, out double ratio)
     {
-        var state = motion.Origin;
-        var isThere = motion.TryAt(travelMm, 0, ref state, out var wheel);
+        var isThere = motion.TryAt(travelMm, 0, ref near, out var wheel);
         ratio = wheel.SpringMotionRatio;
         return isThere;
     }

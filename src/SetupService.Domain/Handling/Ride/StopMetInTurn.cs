@@ -6,8 +6,8 @@ using SetupService.Domain.Vehicles;
 namespace SetupService.Domain.Handling.Ride;
 
 /// <summary>
-/// How hard the car may turn before an axle's outer wheel first meets its bump stop, g. Turns are followed from rest, in shorter steps where travel bends, as a wheel may meet its stop and leave it again
-/// where an inner wheel of the other axle lifts; between two of them the place is found by false position. Null where no stop is known, the car has no wheelbase or rolls over first, no
+/// How hard the car may turn before an axle's outer wheel first meets its bump stop, g. The turn is sought straight where nothing else that carries the wheels changes up to there. Else turns are
+/// followed from rest, in shorter steps where travel bends, as a wheel may meet its stop and leave it again where an inner wheel of the other axle lifts; between two of them the place is found by secants. Null where no stop is known, the car has no wheelbase or rolls over first, no
 /// car turns so hard, or the work allowed is spent.
 /// </summary>
 /// <param name="FrontG">The front's.</param>
@@ -37,6 +37,15 @@ public readonly record struct StopMetInTurn(double? FrontG, double? RearG)
 
     private const int MostTries = 60;
 
+    // The first turn looked at, g, from which a stop is made for straight; and how much further than by the line from rest through that turn, as a factor on what is still to come, an outer wheel
+    // may travel until the inner one carries nothing: springs, links and bars are no lines.
+    private const double TryG = 0.5;
+    private const double LineErrs = 1.3;
+
+    // A slope of travel over lateral acceleration is believed within this factor of the line from rest, and between turns at least so far apart, g.
+    private const double MostBent = 4;
+    private const double LeastSecantG = 1e-5;
+
     // A radius at which steer is small; the stop does not depend on it.
     private const double RadiusM = 60;
 
@@ -47,8 +56,66 @@ public readonly record struct StopMetInTurn(double? FrontG, double? RearG)
         var isKnown = car.WheelbaseMm is not null && (car.Front.BumpLeftMm is not null || car.Rear.BumpLeftMm is not null);
         if (!isKnown || CorneringSolver.Create(car, TurnDirection.Left, budget) is not { } solver || solver.With(car) is not { } stood) return default;
         var rest = new Turn(0, car.Front.BumpLeftMm ?? double.PositiveInfinity, car.Rear.BumpLeftMm ?? double.PositiveInfinity, car.Front.LeftLoadN + car.Rear.LeftLoadN);
+        if (Straight(car, solver, rest) is { } straight) return straight;
         var search = new Search(car, solver, stood, rest);
         return new(search.Find(CarAxle.Front), search.Find(CarAxle.Rear));
+    }
+
+    // Straight to both stops, one after the other, where nothing else that carries the wheels changes on the way, so that travel does not kink there; null where it does, or a stop may be met where it is not looked for.
+    private static StopMetInTurn? Straight(HandlingCar car, CorneringSolver solver, Turn rest)
+    {
+        if (rest.FrontMm <= 0 || rest.RearMm <= 0 || solver.With(Without(Without(car, CarAxle.Front), CarAxle.Rear)) is not { } free) return null;
+        if (free.Solve(new CorneringDemand(TryG, RadiusM, TurnDirection.Left), CorneringSolver.RoughTolerance) is not null || !free.StandsAsAtRest(null)) return null;
+        var (frontShare, rearShare) = (free.OuterTravelMm(CarAxle.Front) / rest.FrontMm, free.OuterTravelMm(CarAxle.Rear) / rest.RearMm);
+        var (nearer, further) = frontShare > rearShare ? (CarAxle.Front, CarAxle.Rear) : (CarAxle.Rear, CarAxle.Front);
+        if (IsOutOfReach(free, nearer) && IsOutOfReach(free, further)) return new(null, null);
+        var share = Math.Max(frontShare, rearShare);
+        if (!(share > 0)) return null;
+        StopSought first = new(nearer, rest.LeftMm(nearer), default);
+        if (free.Seek(new CorneringDemand(Math.Min(HardestG, TryG / share), RadiusM, TurnDirection.Left), first) is not null || !free.StandsAsAtRest(null)) return null;
+        if (free.OuterTravelMm(further) >= rest.LeftMm(further)) return null;
+        if (IsOutOfReach(free, further)) return With(null);
+        if (free.With(Without(car, further)) is not { } onStop) return null;
+        StopSought second = new(further, rest.LeftMm(further), (first.G, free.OuterTravelMm(further)));
+        var beginG = first.G * rest.LeftMm(further) / free.OuterTravelMm(further);
+        if (!(beginG > first.G && beginG <= HardestG) || onStop.Seek(new CorneringDemand(beginG, RadiusM, TurnDirection.Left), second) is not null || !onStop.StandsAsAtRest(nearer)) return null;
+        return With(second.G);
+
+        StopMetInTurn With(double? furtherG) => nearer == CarAxle.Front ? new(first.G, furtherG) : new(furtherG, first.G);
+
+        // An axle's outer wheel carries at most what both do: where its inner one carries nothing its travel comes to an end.
+        bool IsOutOfReach(CorneringSolver turn, CarAxle axle)
+        {
+            if (double.IsPositiveInfinity(rest.LeftMm(axle))) return true;
+            var (travelMm, innerN, restN) = (turn.OuterTravelMm(axle), turn.InnerLoadOfN(axle), turn.InnerStaticLoadOfN(axle));
+            return innerN < restN && travelMm + (LineErrs * Math.Max(0, travelMm) * innerN / (restN - innerN)) < rest.LeftMm(axle) - ClearMm;
+        }
+    }
+
+    /// <summary>The turn in which an axle's outer wheel has a travel: by the secant through the last two states, of which each step makes one.</summary>
+    private sealed class StopSought(CarAxle axle, double travelMm, (double G, double Mm) from) : SoughtTurn
+    {
+        private (double G, double Mm) _before = from;
+        private double _mmPerG;
+
+        /// <summary>Lateral acceleration, g.</summary>
+        public double G { get; private set; }
+
+        public override bool IsFound(CorneringSolver solver) => Math.Abs(travelMm - solver.OuterTravelMm(axle)) <= AgreedMm;
+
+        public override bool TryImprove(CorneringSolver solver, ref CorneringDemand demand)
+        {
+            var (g, mm) = (demand.LateralG, solver.OuterTravelMm(axle));
+            var fromRest = mm / g;
+            var perG = (mm - _before.Mm) / (g - _before.G);
+            if (perG > fromRest / MostBent && perG < fromRest * MostBent && Math.Abs(g - _before.G) > LeastSecantG) _mmPerG = perG;
+            else if (!(_mmPerG > 0)) _mmPerG = fromRest;
+            if (!(_mmPerG > 0)) return false;
+            _before = (g, mm);
+            G = g + ((travelMm - mm) / _mmPerG);
+            demand = demand with { LateralG = G };
+            return G > 0 && G <= HardestG;
+        }
     }
 
     // Up to where it is met the stop does nothing: without it nothing kinks there.

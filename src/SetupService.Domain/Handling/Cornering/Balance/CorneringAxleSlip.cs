@@ -20,6 +20,14 @@ internal sealed partial class CorneringAxle
     private (double SlipDeg, double Used, bool IsRaised, double OuterN) _answer;
     private double _peakSlipDeg = UsualPeakDeg;
 
+    /// <summary>Scales the friction of both tyres by so much of what they have by themselves.</summary>
+    public void PutFriction(double factor)
+    {
+        Outer.PutFriction(factor * _axle.TyreFriction);
+        Inner.PutFriction(factor * _axle.TyreFriction);
+        _answered = default;
+    }
+
     /// <summary>The most two other tyres would give together in the places of its own, N.</summary>
     public double PeakN(in AxleTyre tyre, double centreStationMm, double centreMm)
     {

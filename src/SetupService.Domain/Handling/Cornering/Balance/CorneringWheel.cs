@@ -221,6 +221,9 @@ internal sealed partial class CorneringWheel
         return other;
     }
 
+    /// <summary>Puts another friction on its tyre.</summary>
+    public void PutFriction(double friction) => _tyre = _tyre with { Friction = friction };
+
     /// <summary>True where another wheel has the same tyre.</summary>
     public bool HasSameTyre(CorneringWheel other) => _tyre == other._tyre;
 
