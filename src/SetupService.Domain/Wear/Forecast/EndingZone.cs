@@ -15,6 +15,8 @@ public readonly record struct EndingZone(TreadPlace Place, double Probability, d
     public const double LeastProbability = 0.9;
 
     private const double Reach = 6;
+    private const double RoughReach = 4;
+    private const double RoughStep = 0.8;
     private const double Step = 0.5;
 
     /// <summary>True when the readings separate it from the other zones.</summary>
@@ -53,9 +55,9 @@ public readonly record struct EndingZone(TreadPlace Place, double Probability, d
         if (first is not { } ending) return null;
         var (middle, spread) = Log(zones.At(ending)!.Value.MixesLeft);
         var sum = 0.0;
-        for (var error = -Reach; error <= Reach; error += Step)
+        for (var error = -RoughReach; error <= RoughReach; error += RoughStep)
         {
-            var chance = Step * NormalDistribution.Density(error);
+            var chance = RoughStep * NormalDistribution.Density(error);
             foreach (var other in places)
             {
                 if (other == ending || zones.At(other) is not { } zone) continue;

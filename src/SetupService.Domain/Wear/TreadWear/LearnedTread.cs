@@ -39,11 +39,6 @@ public sealed class LearnedTread
     /// <summary>Load, angles and use of the axle's wheels.</summary>
     public AxleUse Axle => _axle;
 
-    /// <summary>
-    /// How many degrees more negative the static camber would have to be to keep the outer tread flat on average over its work; negative = less.
-    /// </summary>
-    public Estimate CamberShortDeg => _axle.ShortBy(Parameter(UnmodelledInclination));
-
     /// <summary>One parameter as it is believed now.</summary>
     public Estimate Parameter(int index) => new(_parameters[index], _errors[index]);
 
