@@ -11,7 +11,7 @@ public sealed class SummaryWordsTests
 {
     [Fact]
     public void A_fitment_that_passes_says_how_much_room_is_left_and_to_try_by_hand() => Assert.Equal(
-        "Fits, with 11.6 mm inboard and 5.6 mm to the arch lip. Turn the wheel by hand over full travel and lock before driving.",
+        "Fits, with 12 mm inboard and 5.6 mm to the arch lip. Turn the wheel by hand over full travel and lock before driving.",
         Summary(DemoCar.Front(), DemoCar.Fitting(widthIn: 8, offsetMm: 40)));
 
     [Fact]
@@ -28,7 +28,7 @@ public sealed class SummaryWordsTests
     {
         var text = Summary(DemoCar.Front(), DemoCar.Fitting(offsetMm: 50));
 
-        Assert.StartsWith("Fits, with 4.3 mm inboard and 18.3 mm to the arch lip, but look at this first. It is tight inboard: 2.4 mm in the worst case.", text, StringComparison.Ordinal);
+        Assert.StartsWith("Fits, with 4.3 mm inboard and 18 mm to the arch lip, but look at this first. It is tight inboard: 2.4 mm in the worst case.", text, StringComparison.Ordinal);
     }
 
     [Fact]
