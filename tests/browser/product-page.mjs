@@ -147,7 +147,7 @@ try {
   await browser.open(`http://127.0.0.1:${port}/?service=${encodeURIComponent(service)}`);
   const fits = await ask(browser, 0, 0, { inboardMm: 14, outboardMm: 18 });
   assert.equal(fits.verdict, "It fits.");
-  assert.equal(fits.summary, "Fits, with 11.6 mm inboard and 5.6 mm to the arch lip. Turn the wheel by hand over full travel and lock before driving.");
+  assert.equal(fits.summary, "Fits, with 12 mm inboard and 5.6 mm to the arch lip. Turn the wheel by hand over full travel and lock before driving.");
   assert.ok(fits.picturePx > 0, "the drawing is not shown");
   assert.equal(fits.alt, fits.summary);
   if (screenshot) await writeFile(screenshot, Buffer.from((await browser.send("Page.captureScreenshot", { captureBeyondViewport: true })).data, "base64"));

@@ -41,7 +41,7 @@ public sealed record CheckRequest
 public sealed record CheckAnswer
 {
     /// <summary>The answer for a customer: the verdict, what decided it, what to do by hand; at most five sentences.</summary>
-    [Sample("Fits, with 11.6 mm inboard and 5.6 mm to the arch lip. Turn the wheel by hand over full travel and lock before driving.")]
+    [Sample("Fits, with 12 mm inboard and 5.6 mm to the arch lip. Turn the wheel by hand over full travel and lock before driving.")]
     public required string Summary { get; init; }
 
     /// <summary>The gravest status among the checks, in the order fail, unknown, caution, pass; an unknown counts only where it is required.</summary>
