@@ -1,6 +1,6 @@
 // The Aldermoor Fell: rear-driven, double wishbones at both ends known from their points, lowered by its last owner.
 import { number } from "./page.mjs";
-import { adds, causes, depths, packages, refused } from "./telling.mjs";
+import { adds, alignment, causes, depths, packages, refused } from "./telling.mjs";
 
 export const fell = {
   file: "fell.html",
@@ -65,6 +65,18 @@ export const fell = {
         { answer: whatIf.together.text },
         { picture: { svg: await service.picture("/v1/handling/what-if/chart?widthPx=560", { vehicle, ...bend, changes }), caption: "Each change by itself in one tight bend, and all of them together." } },
         { text: "A rear-driven car that keeps its rear tyres flat on the road must not become one that lets them go first: that is why the plan looks at which end gives up before it recommends anything." },
+      ],
+    };
+
+    const job = { ...request, chosen: plan.recommended.parts };
+    const sheets = await service.ask("/v1/plans/sheets", job, adds(plan, "/v1/plans/sheets"));
+    yield {
+      title: "How it is set, and how he will know",
+      content: [
+        { answer: sheets.summary },
+        alignment(sheets),
+        { list: [sheets.test.enough, sheets.test.proof, sheets.test.stop] },
+        { text: `${number(plan.packages[0].cost.amount, 0)} EUR, alignment and all, and the springs he had in mind stay where they are.` },
       ],
     };
   },

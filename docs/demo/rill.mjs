@@ -1,5 +1,6 @@
 // The Aldermoor Rill: what a jack, a ruler and a camber gauge are enough for.
-import { adds, causes, depths, packages, refused } from "./telling.mjs";
+import { number } from "./page.mjs";
+import { adds, alignment, causes, depths, packages, refused, workOrder } from "./telling.mjs";
 
 export const rill = {
   file: "rill.html",
@@ -46,7 +47,21 @@ export const rill = {
         { text: "Left out, and why:" },
         refused(plan),
         { text: "Not known, and said so:" },
-        { list: plan.unknown.map(({ reason }) => reason) },
+        { list: [...new Set(plan.unknown.map(({ reason }) => reason))] },
+      ],
+    };
+
+    const job = { ...request, chosen: plan.recommended.parts };
+    const sheets = await service.ask("/v1/plans/sheets", job, adds(plan, "/v1/plans/sheets"));
+    yield {
+      title: "What Juno does on Saturday",
+      content: [
+        { answer: sheets.summary },
+        workOrder(sheets),
+        alignment(sheets),
+        { text: "And how Juno will know:" },
+        { list: [sheets.test.enough, sheets.test.stop] },
+        { text: `${number(plan.packages[0].cost.amount, 0)} EUR of 400 spent, a Saturday, and an afternoon with the ruler to come.` },
       ],
     };
   },

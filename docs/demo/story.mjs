@@ -4,6 +4,7 @@ import { mkdir, readFile, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { page } from "./page.mjs";
+import { spoken } from "./spoken.mjs";
 import { fell } from "./fell.mjs";
 import { rill } from "./rill.mjs";
 import { tarn } from "./tarn.mjs";
@@ -52,14 +53,15 @@ export async function tell(story, base, say = () => {}) {
   const chapters = [];
   const request = await readJson(new URL(story.request, examples));
   const more = story.data ? await readJson(new URL(story.data, import.meta.url)) : null;
-  say(`\n${story.title}\n${"=".repeat(story.title.length)}\n${story.lead}`);
+  say(`\n${story.title}\n${"=".repeat(story.title.length)}\n${spoken({ text: story.lead })}`);
   const files = [];
   for await (const { title, content, files: beside = [] } of story.chapters(service, request, more)) {
     files.push(...beside);
     chapters.push({ title, content: [...content, ...beside.map(({ name, text }) => ({ link: { name, text } }))], calls: service.taken() });
     say(`\n${chapters.length}. ${title}`);
     for (const block of content) {
-      if (block.answer) say(`   > ${block.answer}`);
+      const lines = spoken(block);
+      if (lines) say(lines);
     }
   }
 

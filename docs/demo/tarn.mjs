@@ -2,6 +2,8 @@
 import { number } from "./page.mjs";
 import { adds, alignment, byBudget, causes, depths, packages, refused, workOrder } from "./telling.mjs";
 
+const spentOn = (plan) => plan.packages.find(({ isRecommended }) => isRecommended).cost.amount;
+
 export const tarn = {
   file: "tarn.html",
   title: "The outer shoulders were gone by August",
@@ -116,6 +118,7 @@ export const tarn = {
         { text: "The same question as in August, asked of the new treads on the car as it is now." },
         depths(last),
         { answer: then.summary },
+        { text: `So it ends here: ${number(spentOn(plan), 0)} EUR of 1,500 spent, an alignment beside, and the wide wheels stay in the shop. She reads the treads when the answer says so.` },
       ],
     };
   },

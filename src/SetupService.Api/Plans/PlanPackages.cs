@@ -39,8 +39,18 @@ internal sealed class PlanPackages
         _start = new(stated, plan.Given, plan.Given.Stated, null, null, null);
     }
 
-    /// <summary>Evaluates packages; in the order given.</summary>
+    /// <summary>Evaluates packages; in the order given. One that only the alignment of its camber takes over the budget is evaluated with its camber left.</summary>
     public IReadOnlyList<JudgedPackage> Evaluate(IReadOnlyList<PartPackage> packages)
+    {
+        var judged = Evaluate(packages, setsCamber: true);
+        int[] tooDear = [.. Enumerable.Range(0, packages.Count).Where(i => judged[i].Package.Cost.Total > _plan.Limits.Budget && packages[i].Cost.Total <= _plan.Limits.Budget)];
+        if (tooDear.Length == 0) return judged;
+        var left = Evaluate([.. tooDear.Select(i => packages[i])], setsCamber: false);
+        for (var i = 0; i < tooDear.Length; i++) judged[tooDear[i]] = left[i];
+        return judged;
+    }
+
+    private JudgedPackage[] Evaluate(IReadOnlyList<PartPackage> packages, bool setsCamber)
     {
         // What only renews something changes no figure, and neither does what another part does as well.
         int[][] sequences = [.. packages.Select(package => package.Places().Where(place => _changes.Parts[place].ChangeNumber >= 0).ToArray())];
@@ -64,7 +74,7 @@ internal sealed class PlanPackages
         var chunks = (order.Length + ChunkSize - 1) / ChunkSize;
         Parallel.For(0, chunks, new ParallelOptions { CancellationToken = _work.Cancellation, MaxDegreeOfParallelism = Environment.ProcessorCount }, chunk =>
         {
-            var walk = new Walk(this);
+            var walk = new Walk(this, setsCamber);
             for (var i = chunk * ChunkSize; i < Math.Min(order.Length, (chunk + 1) * ChunkSize); i++)
             {
                 _work.Cancellation.ThrowIfCancellationRequested();
@@ -82,7 +92,7 @@ internal sealed class PlanPackages
         fit);
 
     /// <summary>One thread's way through the packages: the cars of the beginning they share are kept.</summary>
-    private sealed class Walk(PlanPackages owner)
+    private sealed class Walk(PlanPackages owner, bool setsCamber)
     {
         private readonly PackageEvaluator _evaluator = new(owner._plan, owner._work.Budget.ForAnotherThread(), owner._treadsSay);
         private readonly List<(int Part, State State)> _path = [];
@@ -95,7 +105,7 @@ internal sealed class PlanPackages
             for (var i = shared; i < parts.Length; i++) _path.Add((parts[i], Next(_path.Count == 0 ? owner._start : _path[^1].State, parts[i])));
             var state = _path.Count == 0 ? owner._start : _path[^1].State;
             if (state is not { Car: { } car, Merged: { } merged }) return (new(null, [], null) { Fault = state.Fault, Problem = state.Problem }, null);
-            var evaluated = _evaluator.Evaluate(new(car, merged, state.Change, settings => Set(state.Document, settings)));
+            var evaluated = _evaluator.Evaluate(new(car, merged, state.Change, settings => Set(state.Document, settings)), setsCamber);
             return (evaluated, PackageFit.Compute(owner._plan.Given.Stated, merged, evaluated.Car ?? car));
         }
 

@@ -88,9 +88,12 @@ public sealed class PackageEvaluator
     }
 
     /// <summary>A package, with its camber set as far as the car can be.</summary>
-    public EvaluatedPackage Evaluate(FittedCar fitted)
+    /// <param name="fitted">The car with its parts.</param>
+    /// <param name="setsCamber">False where an alignment is not to be had: then its camber is left.</param>
+    public EvaluatedPackage Evaluate(FittedCar fitted, bool setsCamber = true)
     {
         ArgumentNullException.ThrowIfNull(fitted);
+        if (!setsCamber) return Reached(fitted.Car, []);
         if (Settings(fitted) is not { } settings) return Failure(fitted.Car, []);
         if (settings.Count == 0) return Reached(fitted.Car, []);
         if (fitted.Set(settings) is not { } merged) return new(null, settings, null) { Problem = "the camber it is to be set to contradicts what was read of the suspension." };
@@ -160,7 +163,7 @@ public sealed class PackageEvaluator
         return settings;
 
         // On a car that hardly sees a track the road wears the treads, and flat in hard bends is not flat there: only the treads themselves can ask for another camber.
-        bool MayBeSet(CarAxle at) => _plan.CanAlign && fitted.Merged.At(at).Adjustable.Camber is { CanBeSet: true } && (_plan.Use.TrackShare >= LeastTrackShare || _plan.Wear?.ShortAt(at).ByTreads is not null);
+        bool MayBeSet(CarAxle at) => fitted.Merged.At(at).Adjustable.Camber is { CanBeSet: true } && (_plan.Use.TrackShare >= LeastTrackShare || _plan.Wear?.ShortAt(at).ByTreads is not null);
 
         void Add(CarAxle at, double flatDeg)
         {

@@ -161,6 +161,8 @@ public static class PackageVerdict
                     (isArch ? doubts : rejected).Add(why);
                 }
 
+                if (one.Evaluated.Figures?.At(axle.Axle).HeightMm is null)
+                    doubts.Add(new(RejectionCode.FitUnknown, $"How high the {end} stands on its new springs is not known, and its wheels were checked at the height of today: fit the springs and measure the gaps before buying them."));
                 if (axle.Sheet.Verdict == CheckStatus.Unknown)
                     doubts.Add(new(RejectionCode.FitUnknown, $"At the {end} it is not known yet whether the wheel and tyre fit ({string.Join(", ", axle.Sheet.Unknown.ToArray().Where(id => axle.Car.RequiredFor(axle.Candidate).Contains(id)).Select(id => Lower(CheckWords.Title(id))))}): measure before buying."));
             }

@@ -38,9 +38,6 @@ public sealed record PlanCase
     /// <summary>Noise outside the car on the label of the tyres fitted now, dB; null = nobody said.</summary>
     public double? TyreNoiseDb { get; init; }
 
-    /// <summary>False where an alignment alone would cost more than the budget: then no camber is set.</summary>
-    public bool CanAlign => !(Prices.Alignment > Limits.Budget);
-
     /// <summary>A sum of money, cents only where there are any.</summary>
     public string Money(double amount) => Currency is null ? "nothing" : $"{amount.ToString(amount == Math.Round(amount) ? "0" : "0.00", CultureInfo.InvariantCulture)} {Currency}";
 

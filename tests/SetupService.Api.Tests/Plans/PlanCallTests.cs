@@ -25,78 +25,8 @@ public sealed class PlanCallTests(ServiceFixture fixture) : IClassFixture<Servic
         var packages = answer.GetProperty("packages").EnumerateArray().ToArray();
         Assert.Contains(packages, one => one.GetProperty("checks").GetArrayLength() == 2);
         Assert.Contains(packages, one => one.GetProperty("parts").GetArrayLength() >= 2);
-        foreach (var package in packages.Append(default).Where(one => one.ValueKind == JsonValueKind.Object)) await HoldsWhatWhatIfSays(body, answer, package);
-    }
-
-    private async Task HoldsWhatWhatIfSays(JsonObject body, JsonElement answer, JsonElement package)
-    {
-        var changes = Changes(body, package);
-        var (limit, shares) = (0.0, 0.0);
-        JsonElement after = default;
-        foreach (var bend in body["bends"]!.AsArray())
-        {
-            var asked = new JsonObject
-            {
-                ["vehicle"] = body["vehicle"]!.DeepClone(),
-                ["lateralG"] = bend!["lateralG"]!.DeepClone(),
-                ["cornerRadiusM"] = bend["cornerRadiusM"]!.DeepClone(),
-                ["turn"] = bend["turn"]!.DeepClone(),
-                ["changes"] = changes.DeepClone(),
-            };
-            var whatIf = await fixture.Client.AnswerOf("/v1/handling/what-if", asked);
-            after = whatIf.GetProperty("together").GetProperty("after");
-            var share = bend["sharePct"]!.GetValue<double>();
-            limit += share * Math.Min(after.Number("frontLimitG"), after.Number("rearLimitG"));
-            shares += share;
-        }
-
-        var (track, road) = (package.GetProperty("after").GetProperty("track"), package.GetProperty("after").GetProperty("road"));
-        Assert.True(Math.Abs((limit / shares) - track.Number("limitG")) < 2e-6, $"{limit / shares} {package.GetRawText()}");
-        foreach (var name in (string[])["frontRideFrequencyHz", "rearRideFrequencyHz", "frontDampingRatio", "rearDampingRatio", "frontRideHeightChangeMm", "rearRideHeightChangeMm", "frontCamberDeg", "rearCamberDeg"])
-            Assert.Equal(after.Number(name), road.Number(name), 1e-7 * Math.Max(1, Math.Abs(after.Number(name))));
-        foreach (var setting in package.GetProperty("settings").EnumerateArray())
-            Assert.Equal(road.Number(setting.GetProperty("axle").GetString() + "CamberDeg"), setting.Number("camberDeg"), 0.02);
-        Assert.Equal(package.GetProperty("after").GetProperty("track").Number("limitG") - answer.GetProperty("before").GetProperty("track").Number("limitG"), package.GetProperty("change").GetProperty("track").Number("limitG"), 1e-7);
-        if (package.GetProperty("checks").GetArrayLength() > 0) await FitsAsTheCarCheckSays(body, package);
-    }
-
-    private async Task FitsAsTheCarCheckSays(JsonObject body, JsonElement package)
-    {
-        var asked = new JsonObject { ["vehicle"] = body["vehicle"]!.DeepClone() };
-        foreach (var check in package.GetProperty("checks").EnumerateArray())
-        {
-            var axle = check.GetProperty("axle").GetString()!;
-            var height = package.GetProperty("after").GetProperty("road").Number(axle + "RideHeightChangeMm");
-            if (height != 0) asked["vehicle"]![axle]!["rideHeightChangeMm"] = height;
-            asked[axle] = new JsonObject { ["wheel"] = JsonNode.Parse("""{"marking":"8Jx17 ET42"}"""), ["tyre"] = body["vehicle"]![axle]!["tyre"]!.DeepClone() };
-        }
-
-        var answer = await fixture.Client.AnswerOf("/v1/fitment/car-check", asked);
-        foreach (var check in package.GetProperty("checks").EnumerateArray())
-        {
-            var single = answer.GetProperty(check.GetProperty("axle").GetString()!);
-            Assert.Equal(single.GetProperty("verdict").GetString(), check.GetProperty("verdict").GetString());
-            Assert.Equal(single.GetProperty("decidedBy").GetRawText(), check.GetProperty("decidedBy").GetRawText());
-        }
-    }
-
-    [Fact]
-    public async Task The_inclination_of_the_car_as_given_is_that_of_camber_target()
-    {
-        var body = Demo();
-        var answer = await fixture.Client.AnswerOf(PlansPath, body);
-
-        foreach (var axle in (string[])["front", "rear"])
-        {
-            var target = await fixture.Client.AnswerOf("/v1/handling/camber-target", new JsonObject
-            {
-                ["vehicle"] = body["vehicle"]!.DeepClone(),
-                ["axle"] = axle,
-                ["corners"] = body["bends"]!.DeepClone(),
-                ["heldLateralG"] = body["heldLateralG"]!.DeepClone(),
-            });
-            Assert.Equal(target.GetProperty("before").Number("meanInclinationDeg"), answer.GetProperty("before").GetProperty("track").Number(axle + "InclinationDeg"), 1e-6);
-        }
+        foreach (var package in packages) await PlanAgainstSingleCalls.PackageHoldsAsync(fixture.Client, body, answer, package);
+        await PlanAgainstSingleCalls.CarAsGivenAsync(fixture.Client, body, answer);
     }
 
     [Theory]
@@ -242,19 +172,5 @@ public sealed class PlanCallTests(ServiceFixture fixture) : IClassFixture<Servic
         Assert.All(poor.GetProperty("packages").EnumerateArray(), one => Assert.Empty(one.GetProperty("settings").EnumerateArray()));
 
         static string Name(JsonElement one) => string.Join(' ', one.GetProperty("parts").EnumerateArray().Select(id => id.GetString()));
-    }
-
-    private static JsonArray Changes(JsonObject body, JsonElement package)
-    {
-        var changes = new JsonArray();
-        foreach (var part in body["parts"]!.AsArray().Where(part => package.GetProperty("parts").EnumerateArray().Any(id => id.GetString() == part!["id"]!.GetValue<string>())))
-        {
-            if (part!["change"] is { } change) changes.Add(change.DeepClone());
-        }
-
-        foreach (var setting in package.GetProperty("settings").EnumerateArray())
-            changes.Add(new JsonObject { ["vehicle"] = new JsonObject { [setting.GetProperty("axle").GetString()!] = new JsonObject { ["alignment"] = new JsonObject { ["camberDeg"] = setting.Number("statedCamberDeg") } } } });
-        if (changes.Count == 0) changes.Add(JsonNode.Parse("""{"vehicle":{"label":"as it is"}}"""));
-        return changes;
     }
 }

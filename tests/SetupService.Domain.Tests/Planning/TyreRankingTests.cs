@@ -136,6 +136,28 @@ public sealed class TyreRankingTests
         Assert.Equal("tractionGrade", TyreMerits.Find(all with { WetTestPct = null, WetGrip = null }, TyreCriterion.WetGrip, null)!.Value.ToldBy);
     }
 
+    // A summer tyre near the top of a test of summer tyres does not grip like a semi-slick that was not in it. By hand: summer 0.93 to 1.13 of peak friction at 94 points puts the test's
+    // best at 0.989 to 1.202; 92 points of the lower and 96 of the upper, against the scale's 0.8 to 1.5.
+    [Fact]
+    public void A_test_of_summer_tyres_does_not_lift_them_above_a_semi_slick_it_left_out()
+    {
+        TyreOffer[] tyres = [new() { Id = "tested", Category = TyreCategory.Summer, DryTestPct = 94 }, new() { Id = "semi", Category = TyreCategory.SemiSlick }];
+        var ranking = TyreRanking.Compute(tyres, CriterionWeights.From([0, 1, 0, 0, 0, 0, 0]));
+
+        Assert.Equal([1, 0], ranking.Tyres.Select(one => one.Index));
+        Assert.Equal((((0.93 / 0.94 * 0.92) + (1.13 / 0.94 * 0.96)) / 2 - 0.8) / 0.7, ranking.Tyres[1].Parts[0].Merit, 1e-9);
+        Assert.Equal("dryTestPct", ranking.Tyres[1].Parts[0].ToldBy);
+    }
+
+    // Where the test tells of all of them it stands on its own scale, 60 to 100.
+    [Fact]
+    public void A_test_of_all_stands_on_its_own_scale()
+    {
+        TyreOffer[] tyres = [new() { Id = "a", Category = TyreCategory.Summer, DryTestPct = 94 }, new() { Id = "b", Category = TyreCategory.SemiSlick, DryTestPct = 90 }];
+
+        Assert.Equal(0.85, TyreRanking.Compute(tyres, CriterionWeights.From([0, 1, 0, 0, 0, 0, 0])).Tyres[0].Parts[0].Merit, 1e-9);
+    }
+
     // A tyre of grade 560 lasts twice one of 280 by the definition of the grade (49 CFR 575.104): 100 against 120 a tyre and 20,000 km.
     [Fact]
     public void Cost_follows_price_and_life()

@@ -23,7 +23,7 @@ internal static class ReportEndpoint
         if (body.Value is not { } request)
             return body.Problem!;
         return CheckedFitting.Evaluate(request).TryGet(out var done, out var refusal)
-            ? new PageAnswer(ReportPage.Write(done, request.Vehicle.Label, query.Units), ReportStyle.Policy)
+            ? new PageAnswer(ReportPage.Write(done, request.Vehicle.Label, query.Units), ReportStyle.Page.Policy)
             : body.Refuse(refusal);
     }
 }

@@ -26,10 +26,10 @@ internal static class ReportPage
         var headline = DrawingWords.Headline(answer.Verdict, done.Car.Position);
         using HtmlWriter page = new();
         page.Open("html", ("lang", "en"));
-        Head(page, ReportStyle.Sheet, ReportStyle.Policy, label is null ? $"Fit report: {headline}" : $"Fit report, {label}: {headline}");
+        Head(page, ReportStyle.Page, label is null ? $"Fit report: {headline}" : $"Fit report, {label}: {headline}");
         page.Open("body", ("class", Palette.RootClass));
         page.Open("main");
-        page.Open("div", ("class", "lead"));
+        page.Open("div", ("class", "beside"));
         page.Open("div");
         page.Element("h1", "Fit report");
         page.Element("p", $"{label ?? "Car not named"}, {(done.Car.Position == CarAxle.Front ? "front axle" : "rear axle")}", ("class", "soft"));
@@ -79,17 +79,17 @@ internal static class ReportPage
     }
 
     /// <summary>The head of a page that holds everything it shows.</summary>
-    internal static void Head(HtmlWriter page, string styleSheet, string policy, string title)
+    internal static void Head(HtmlWriter page, PageStyle style, string title)
     {
         page.Open("head");
         page.Void("meta", ("charset", "utf-8"));
 
         // Goes with the page where it is kept as a file and no header comes with it.
-        page.Void("meta", ("http-equiv", "Content-Security-Policy"), ("content", policy));
+        page.Void("meta", ("http-equiv", "Content-Security-Policy"), ("content", style.Policy));
         page.Void("meta", ("name", "viewport"), ("content", "width=device-width, initial-scale=1"));
         page.Element("title", title);
         page.Open("style");
-        page.Markup(styleSheet);
+        page.Markup(style.Sheet);
         page.Close();
         page.Close();
     }

@@ -21,7 +21,7 @@ internal static partial class SheetPage
         var label = sheet.Request.Vehicle.Label ?? "Car not named";
         using HtmlWriter page = new();
         page.Open("html", ("lang", "en"));
-        ReportPage.Head(page, SheetStyle.Sheet, SheetStyle.Policy, $"Workshop sheets, {label}");
+        ReportPage.Head(page, SheetStyle.Page, $"Workshop sheets, {label}");
         page.Open("body", ("class", Palette.RootClass));
         page.Open("main");
         Section("Job sheet", () =>
@@ -49,7 +49,7 @@ internal static partial class SheetPage
             Section($"Fit, {CorneringWords.Name(axle.Axle)} axle", () =>
             {
                 var found = answer.Fit.Single(one => one.Axle == axle.Axle).Check;
-                page.Open("div", ("class", "fit"));
+                page.Open("div", ("class", "beside"));
                 page.Open("div");
                 page.Element("p", DrawingWords.Headline(found.Verdict, axle.Axle), ("class", $"verdict {EnumNames<CheckStatus>.GetName(found.Verdict)}"));
                 page.Element("p", found.Summary, ("class", "summary"));

@@ -50,7 +50,7 @@ internal static class SheetsEndpoint
         Body<PlanSheetsRequest> body, JsonContract contract, QueryReader query, TimeProvider clock, RequestWork work)
     {
         var problem = SheetedPlan.Compute(body, contract, query.Units, clock, work, out var plan);
-        return plan is not null ? new PageAnswer(SheetPage.Write(plan), SheetStyle.Policy) : problem!;
+        return plan is not null ? new PageAnswer(SheetPage.Write(plan), SheetStyle.Page.Policy) : problem!;
     }
 }
 

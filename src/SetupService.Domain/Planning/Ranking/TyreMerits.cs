@@ -62,13 +62,14 @@ public static class TyreMerits
     /// <param name="tyre">The tyre.</param>
     /// <param name="criterion">The criterion.</param>
     /// <param name="cheapest">The lowest price of the list; null where no price is told.</param>
-    public static TyreMerit? Find(TyreOffer tyre, TyreCriterion criterion, double? cheapest)
+    /// <param name="bestOfTest">Friction of the best tyre of the dry test, as <see cref="FrictionOfBest"/> finds it; null = the test is taken on its own scale.</param>
+    public static TyreMerit? Find(TyreOffer tyre, TyreCriterion criterion, double? cheapest, (double Lower, double Upper)? bestOfTest = null)
     {
         ArgumentNullException.ThrowIfNull(tyre);
         return criterion switch
         {
             TyreCriterion.WetGrip => Test(tyre.WetTestPct, "wetTestPct") ?? Wet(tyre.WetGrip) ?? Traction(tyre.Traction),
-            TyreCriterion.DryGrip => Test(tyre.DryTestPct, "dryTestPct") ?? Friction(tyre),
+            TyreCriterion.DryGrip => DryTest(tyre.DryTestPct, bestOfTest) ?? Friction(tyre),
             TyreCriterion.TreadLife => tyre.TreadwearGrade is { } grade ? Logarithmic(grade / TreadwearFactor, grade * TreadwearFactor, LeastTreadwear, MostTreadwear, "treadwearGrade") : null,
             TyreCriterion.HeatResistance => tyre.Temperature is { } heat ? Range(1 - (((int)heat + 1) / 3.0), 1 - ((int)heat / 3.0), "temperatureGrade") : null,
             TyreCriterion.RollingResistance => Rolling(tyre.RollingResistance),
@@ -77,6 +78,32 @@ public static class TyreMerits
             _ => null,
         };
     }
+
+    /// <summary>
+    /// Where a list has tyres that the dry test left out, told by their category alone, the test stands on the scale of friction: what the categories of the tyres tested say its best one
+    /// has, lower and upper. Null where the test tells all that is told, or no tyre tested has a category: it then stands on its own scale.
+    /// </summary>
+    /// <param name="tyres">The list.</param>
+    public static (double Lower, double Upper)? FrictionOfBest(IReadOnlyList<TyreOffer> tyres)
+    {
+        ArgumentNullException.ThrowIfNull(tyres);
+        var (lower, upper, count, isMixed) = (0.0, 0.0, 0, false);
+        foreach (var tyre in tyres)
+        {
+            isMixed |= tyre is { DryTestPct: null, Category: not null };
+            if (tyre is not { DryTestPct: > 0 and var pct, Category: { } category }) continue;
+            var typical = TyreTypicals.Friction(category);
+            lower += typical.Lower / pct * 100;
+            upper += typical.Upper / pct * 100;
+            count++;
+        }
+
+        return isMixed && count > 0 ? (lower / count, upper / count) : null;
+    }
+
+    private static TyreMerit? DryTest(double? pct, (double Lower, double Upper)? best) => (pct, best) is ({ } score, { } friction)
+        ? Linear((score - TestScatterPct) / 100 * friction.Lower, (score + TestScatterPct) / 100 * friction.Upper, LeastFriction, MostFriction, "dryTestPct")
+        : Test(pct, "dryTestPct");
 
     private static TyreMerit? Test(double? pct, string toldBy) =>
         pct is { } score ? Linear(score - TestScatterPct, score + TestScatterPct, LeastTestPct, 100, toldBy) : null;

@@ -63,6 +63,7 @@ public sealed class TyreRanking
             if (tyre.Price is { } price && !(price >= cheapest)) cheapest = price;
         }
 
+        var best = TyreMerits.FrictionOfBest(tyres);
         var merits = new TyreMerit?[tyres.Count][];
         Span<double> sum = stackalloc double[TyreMerits.Count];
         Span<int> told = stackalloc int[TyreMerits.Count];
@@ -73,7 +74,7 @@ public sealed class TyreRanking
             merits[i] = new TyreMerit?[TyreMerits.Count];
             for (var of = 0; of < TyreMerits.Count; of++)
             {
-                merits[i][of] = TyreMerits.Find(tyres[i], (TyreCriterion)of, cheapest);
+                merits[i][of] = TyreMerits.Find(tyres[i], (TyreCriterion)of, cheapest, best);
                 if (merits[i][of] is not { } merit) continue;
                 sum[of] += merit.Value;
                 told[of]++;
