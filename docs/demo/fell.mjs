@@ -76,7 +76,7 @@ export const fell = {
         { answer: sheets.summary },
         alignment(sheets),
         { list: [sheets.test.enough, sheets.test.proof, sheets.test.stop] },
-        { text: `${number(plan.packages[0].cost.amount, 0)} EUR, alignment and all, and the springs he had in mind stay where they are.` },
+        { text: `${number(plan.packages[0].cost.amount, 0)} EUR, alignment and all, and the stiffer springs stay on the shelf.` },
       ],
     };
   },
