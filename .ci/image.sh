@@ -3,7 +3,7 @@
 # tests/operations/image.mjs start and try it. Where the SDK's base cannot be pulled, this machine's own system stands in for it: its /usr is mounted read-only over an empty base.
 set -euo pipefail
 cd "$(dirname "$0")/.."
-folder=$1
+folder=$(realpath -m "$1")
 commit=$(git rev-parse HEAD)
 if ! command -v buildah >/dev/null; then
   apt-get update -qq && apt-get install -y -qq --no-install-recommends buildah >/dev/null
@@ -39,4 +39,20 @@ echo "compressed, as it is pulled: $(du -sb "$work/oci" | awk '{ printf "%.1f Mi
 rm -rf "$folder"
 container=$(buildah "${store[@]}" from setup-service)
 cp -a "$(buildah "${store[@]}" mount "$container")" "$folder"
+
+# The list of parts against the standard's own schema.
+npm install --silent --no-audit --no-fund --prefix "$work/npm" @cyclonedx/cyclonedx-library@10.3.0 ajv@8 ajv-formats@3 ajv-formats-draft2019@1 >/dev/null
+NODE_PATH=$work/npm/node_modules node -e '
+  const { Validation, Spec } = require("@cyclonedx/cyclonedx-library");
+  new Validation.JsonStrictValidator(Spec.Version.v1dot6).validate(require("fs").readFileSync(process.argv[1], "utf8")).then((fault) => {
+    if (fault) throw new Error(JSON.stringify(fault));
+    console.log("the list of parts is CycloneDX 1.6");
+  });
+' "$folder/app/sbom.cdx.json"
+
+# On a processor that lacks what it was built for, it says so.
+command -v qemu-x86_64 >/dev/null || { apt-get update -qq && apt-get install -y -qq --no-install-recommends qemu-user >/dev/null; }
+said=$(cd "$work" && qemu-x86_64 -cpu Nehalem -L "$folder" "$folder/app/SetupService.Api" health http://127.0.0.1:1 2>&1 || true)
+grep -o 'The required instruction sets are not supported.*' <<<"$said" || { echo "on an old processor it says: $said"; exit 1; }
+
 node tests/operations/image.mjs "$folder" "$commit"

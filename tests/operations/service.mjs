@@ -50,7 +50,7 @@ export async function start([program, ...args], settings = {}) {
     }
     await sleep(2);
   }
-  return { port, pid: service.pid, readyMs: performance.now() - begun, end: () => service.kill() };
+  return { port, pid: service.pid, process: service, readyMs: performance.now() - begun, end: () => service.kill() };
 }
 
 /** Processor time a process has used, seconds (proc(5), fields utime and stime). */
