@@ -132,7 +132,7 @@ function breaches(random, place) {
   }
   if (type === "string") {
     ways.push(() => new Raw(random.pick(brokenTexts)));
-    if (words) ways.push(() => random.pick(["", "nonsense", words[0].toUpperCase(), ` ${words[0]}`, `${words[0]}\u0000`]));
+    if (words) ways.push(() => random.pick(["", "nonsense", `${words[0]}${words[0]}`, words[0].toUpperCase(), ` ${words[0]}`, `${words[0]}\u0000`].filter((word) => !words.includes(word))));
     else if (maxLength) ways.push(() => "q".repeat(maxLength + 1), () => "€".repeat(20_000));
   }
   if (type === "array") {
