@@ -1,6 +1,7 @@
 #!/usr/bin/env bash
-# prove.sh GENERATOR URL: makes a client of api/openapi.json with kiota, nswag or openapi-typescript, compiles it (a warning is an
-# error) and lets it make three calls to the service that runs at URL. Needs the .NET SDK and node.
+# prove.sh GENERATOR URL: makes a client of api/openapi.json with kiota or nswag, compiles it (a warning is an error) and lets it make
+# three calls to the service that runs at URL; or, with typescript, compiles the package of clients/typescript and lets it make every
+# call. Needs the .NET SDK and node.
 set -euo pipefail
 cd "$(dirname "$0")"
 export DOTNET_CLI_TELEMETRY_OPTOUT=1 DOTNET_NOLOGO=1 KIOTA_TUTORIAL_ENABLED=false
@@ -37,13 +38,11 @@ case $generator in
       /generateOptionalPropertiesAsNullable:true >/dev/null
     build_and_call nswag
     ;;
-  openapi-typescript)
-    cd typescript
-    npm ci --no-audit --no-fund --silent
-    rm -rf generated
-    npm run --silent generate
-    npm run --silent compile
-    node generated/compiled/calls.js "$url"
+  typescript)
+    cd ../../clients/typescript
+    npm ci --ignore-scripts --no-audit --no-fund --silent
+    npm run --silent build
+    npm run --silent try -- "$url"
     ;;
   *)
     echo "unknown generator: $generator"
