@@ -29,7 +29,8 @@ async function said(marking) {
 try {
   await browser.open(`http://127.0.0.1:${port}/?service=${encodeURIComponent(service)}`, "!!document.querySelector('#said')");
 
-  // Load index 94 is 670 kg, speed symbol W 270 km/h: the tables of ETRTO, as docs/methods/tyre-marking has them; 17 × 25.4 + 2 × 0.45 × 225 = 634 mm.
+  // Load index 94 is 670 kg (French order of 24 October 1994, Annex I), speed symbol W 270 km/h (the handbook "Automotive Engineering: Powertrain, Chassis System
+  // and Vehicle Body", chapter 10.1, p. 291); 17 × 25.4 + 2 × 0.45 × 225 = 634 mm.
   assert.match(await said("225/45R17 94W XL"), /^634 mm across, carries 670 kg up to 270 km\/h, for rims from 7 to 8\.5 in\.$/);
   assert.match(await said("225/45Q17"), /225\/45Q17|Q17/);
   assert.deepEqual(browser.faults.filter((fault) => !fault.includes("status of 400")), []);
