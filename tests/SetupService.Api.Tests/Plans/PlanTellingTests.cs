@@ -2,6 +2,7 @@ using System.Text.Json;
 using System.Text.Json.Nodes;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Tests.Fitment;
+using SetupService.Api.Tests.Geometry;
 using SetupService.Api.Tests.Host;
 using SetupService.Api.Tests.Http;
 using static SetupService.Api.Tests.Plans.PlanBodies;

@@ -1,6 +1,5 @@
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Numerics;
-using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Cornering;
 
