@@ -24,6 +24,7 @@ public sealed partial class CorneringSolver
             // Two tyres turned apart peak together at a slip that goes with their friction, and hold a longitudinal force by it: what they use on the last scale tells how far that was off.
             var off = heldByTurn * Math.Max(_front.GripUsed(front), _rear.GripUsed(rear));
             if (!(off > 0 && double.IsFinite(off))) return null;
+            if (predictedSteer == 0) _scales = (_gripScale, _scales.Last);
             _gripScale *= off;
             (front, rear) = (front.WithPeak(off), rear.WithPeak(off));
         }

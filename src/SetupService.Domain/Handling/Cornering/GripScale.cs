@@ -32,6 +32,7 @@ public readonly record struct GripScale(double Factor, double? HeldLateralG = nu
         if (heldLateralG is not { } held) return ByTyres;
         if (CorneringSolver.Create(car with { GripFactor = 1 }, path.Turn, budget) is not { } solver) return null;
         var failure = solver.SolveScaled(path.At(held), 1, out var factor);
+        if (failure is not null && solver.Solve(path.At(held)) is null) failure = solver.SolveScaled(path.At(held), 1, out factor);
         if (failure is null) return new(factor, held);
 
         // The car does not stand so hard a turn: what its tyres hold is in proportion to the hardest it does.

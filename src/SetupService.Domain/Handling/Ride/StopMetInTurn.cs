@@ -25,6 +25,7 @@ public readonly record struct StopMetInTurn(double? FrontG, double? RearG)
 
     // How closely the place is found where the stop is met, as travel left, mm, and how closely where the equilibrium itself ends is, g.
     private const double AgreedMm = 1e-6;
+    private const double NearlyMm = 1e-4;
     private const double EndAgreedG = 0.01;
 
     // Share of the way to where, by the last two turns, the inner wheels carry nothing that is gone at once: they lose load faster and faster, and a turn that does not stand is dear to try.
@@ -40,6 +41,7 @@ public readonly record struct StopMetInTurn(double? FrontG, double? RearG)
     // The first turn looked at, g, from which a stop is made for straight; and how much further than by the line from rest through that turn, as a factor on what is still to come, an outer wheel
     // may travel until the inner one carries nothing: springs, links and bars are no lines.
     private const double TryG = 0.5;
+    private const double TryTolerance = 1e-3;
     private const double LineErrs = 1.3;
 
     // A slope of travel over lateral acceleration is believed within this factor of the line from rest, and between turns at least so far apart, g.
@@ -65,7 +67,7 @@ public readonly record struct StopMetInTurn(double? FrontG, double? RearG)
     private static StopMetInTurn? Straight(HandlingCar car, CorneringSolver solver, Turn rest)
     {
         if (rest.FrontMm <= 0 || rest.RearMm <= 0 || solver.With(Without(Without(car, CarAxle.Front), CarAxle.Rear)) is not { } free) return null;
-        if (free.Solve(new CorneringDemand(TryG, RadiusM, TurnDirection.Left), CorneringSolver.RoughTolerance) is not null || !free.StandsAsAtRest(null)) return null;
+        if (free.Solve(new CorneringDemand(TryG, RadiusM, TurnDirection.Left), TryTolerance) is not null || !free.StandsAsAtRest(null)) return null;
         var (frontShare, rearShare) = (free.OuterTravelMm(CarAxle.Front) / rest.FrontMm, free.OuterTravelMm(CarAxle.Rear) / rest.RearMm);
         var (nearer, further) = frontShare > rearShare ? (CarAxle.Front, CarAxle.Rear) : (CarAxle.Rear, CarAxle.Front);
         if (IsOutOfReach(free, nearer) && IsOutOfReach(free, further)) return new(null, null);
@@ -101,7 +103,14 @@ public readonly record struct StopMetInTurn(double? FrontG, double? RearG)
         /// <summary>Lateral acceleration, g.</summary>
         public double G { get; private set; }
 
-        public override bool IsFound(CorneringSolver solver) => Math.Abs(travelMm - solver.OuterTravelMm(axle)) <= AgreedMm;
+        public override bool IsFound(CorneringSolver solver)
+        {
+            // So near, where the line leads is the turn itself.
+            var leftMm = travelMm - solver.OuterTravelMm(axle);
+            if (!(Math.Abs(leftMm) <= NearlyMm)) return false;
+            G += leftMm / _mmPerG;
+            return true;
+        }
 
         public override bool TryImprove(CorneringSolver solver, ref CorneringDemand demand)
         {

@@ -1,3 +1,6 @@
+using System.Runtime.Intrinsics;
+using SetupService.Domain.Numerics;
+
 namespace SetupService.Domain.Handling.Tyres;
 
 /// <summary>
@@ -16,7 +19,7 @@ public readonly record struct SideForceCurve
     {
         PeakN = peakN;
         _shape = shape;
-        StiffnessFactor = peakN > 0 ? slopeNPerDeg / (RadPerDeg * shape * peakN) : 0;
+        StiffnessFactor = peakN > 0 && slopeNPerDeg > 0 ? slopeNPerDeg / (RadPerDeg * shape * peakN) : 0;
         _curvature = curvature;
         _shift = shift;
     }
@@ -35,29 +38,36 @@ public readonly record struct SideForceCurve
     /// <summary>Side force, N, at a slip angle in degrees within ±90, its change per degree, and the change of that per degree.</summary>
     public double ForceN(double slipDeg, out double slopeNPerDeg, out double bendNPerDeg2)
     {
-        if (!(StiffnessFactor > 0))
-        {
-            slopeNPerDeg = bendNPerDeg2 = 0;
-            return 0;
-        }
+        var force = ForcesN(this, this, Vector128.Create(slipDeg), out var slopes, out var bends);
+        (slopeNPerDeg, bendNPerDeg2) = (slopes.ToScalar(), bends.ToScalar());
+        return force.ToScalar();
+    }
 
-        var tangent = Math.Tan(slipDeg * RadPerDeg);
-        var scaled = StiffnessFactor * (tangent + _shift);
-        var perSquare = 1 / (1 + (scaled * scaled));
-        var bent = ((1 - _curvature) * scaled) + (_curvature * Math.Atan(scaled));
-        var perBentSquare = 1 / (1 + (bent * bent));
-        var (sin, cos) = Math.SinCos(_shape * Math.Atan(bent));
+    /// <summary>The same of two tyres at once, which costs little more than of one.</summary>
+    internal static Vector128<double> ForcesN(in SideForceCurve one, in SideForceCurve other, Vector128<double> slipDeg, out Vector128<double> slopeNPerDeg, out Vector128<double> bendNPerDeg2)
+    {
+        var unit = Vector128<double>.One;
+        var curvature = Vector128.Create(one._curvature, other._curvature);
+        var factor = Vector128.Create(one.StiffnessFactor, other.StiffnessFactor);
+        var peak = Vector128.Create(one.PeakN, other.PeakN);
+        var shape = Vector128.Create(one._shape, other._shape);
+        var (sinSlip, cosSlip) = Vector128.SinCos(slipDeg * RadPerDeg);
+        var tangent = sinSlip / cosSlip;
+        var scaled = factor * (tangent + Vector128.Create(one._shift, other._shift));
+        var perSquare = unit / (unit + (scaled * scaled));
+        var bent = ((unit - curvature) * scaled) + (curvature * Arctangent.Of(scaled));
+        var perBentSquare = unit / (unit + (bent * bent));
+        var (sin, cos) = Vector128.SinCos(shape * Arctangent.Of(bent));
 
         // The chain from slip to angle, once and twice.
-        var bentChange = (1 - _curvature) + (_curvature * perSquare);
-        var bentBend = -2 * _curvature * scaled * perSquare * perSquare;
-        var angleChange = _shape * perBentSquare * bentChange;
-        var angleBend = _shape * perBentSquare * (bentBend - (2 * bent * bentChange * bentChange * perBentSquare));
-        var perScaled = PeakN * cos * angleChange;
-        var scaledChange = StiffnessFactor * RadPerDeg * (1 + (tangent * tangent));
-        slopeNPerDeg = perScaled * scaledChange;
-        bendNPerDeg2 = (PeakN * ((cos * angleBend) - (sin * angleChange * angleChange)) * scaledChange * scaledChange) + (slopeNPerDeg * 2 * tangent * RadPerDeg);
-        return PeakN * sin;
+        var bentChange = (unit - curvature) + (curvature * perSquare);
+        var bentBend = -2 * curvature * scaled * perSquare * perSquare;
+        var angleChange = shape * perBentSquare * bentChange;
+        var angleBend = shape * perBentSquare * (bentBend - (2 * bent * bentChange * bentChange * perBentSquare));
+        var scaledChange = factor * RadPerDeg * (unit + (tangent * tangent));
+        slopeNPerDeg = peak * cos * angleChange * scaledChange;
+        bendNPerDeg2 = (peak * ((cos * angleBend) - (sin * angleChange * angleChange)) * scaledChange * scaledChange) + (slopeNPerDeg * 2 * tangent * RadPerDeg);
+        return peak * sin;
     }
 
     /// <summary>The curve with its peak scaled, its slope as it was.</summary>

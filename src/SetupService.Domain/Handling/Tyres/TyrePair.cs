@@ -1,3 +1,5 @@
+using System.Runtime.Intrinsics;
+
 namespace SetupService.Domain.Handling.Tyres;
 
 /// <summary>The two tyres of an axle, each turned a little against the axle's common slip angle.</summary>
@@ -23,11 +25,13 @@ public readonly record struct TyrePair(SideForceCurve Outer, SideForceCurve Inne
     /// <summary>Side force of both, N, at a common slip angle, degrees, its change per degree, and the change of that per degree.</summary>
     public double ForceN(double slipDeg, out double slopeNPerDeg, out double bendNPerDeg2)
     {
-        var force = Outer.ForceN(slipDeg + OuterTurnDeg, out var outerSlope, out var outerBend)
-            + Inner.ForceN(slipDeg + InnerTurnDeg, out var innerSlope, out var innerBend);
-        (slopeNPerDeg, bendNPerDeg2) = (outerSlope + innerSlope, outerBend + innerBend);
-        return force;
+        var forces = ForcesN(slipDeg, out var slopes, out var bends);
+        (slopeNPerDeg, bendNPerDeg2) = (Vector128.Sum(slopes), Vector128.Sum(bends));
+        return Vector128.Sum(forces);
     }
+
+    private Vector128<double> ForcesN(double slipDeg, out Vector128<double> slopesNPerDeg, out Vector128<double> bendsNPerDeg2) =>
+        SideForceCurve.ForcesN(Outer, Inner, Vector128.Create(slipDeg + OuterTurnDeg, slipDeg + InnerTurnDeg), out slopesNPerDeg, out bendsNPerDeg2);
 
     /// <summary>The common slip angle up to the peak that gives a force, N, sought from a guess, degrees; null where none does.</summary>
     public PairSlip? SlipFor(double forceN, double guessDeg) => Newton(forceN, guessDeg) ?? Halve(forceN, guessDeg);
@@ -54,21 +58,21 @@ public readonly record struct TyrePair(SideForceCurve Outer, SideForceCurve Inne
         var tolerance = 1e-11 * (Math.Abs(forceN) + 1);
         for (var step = 0; step < MostSteps; step++)
         {
-            var outer = Outer.ForceN(slip + OuterTurnDeg, out var outerSlope, out var outerBend);
-            var inner = Inner.ForceN(slip + InnerTurnDeg, out var innerSlope, out var innerBend);
-            var missing = forceN - (outer + inner);
-            var slope = outerSlope + innerSlope;
-            if (Math.Abs(missing) <= tolerance && slope > 0) return new(slip, outer, inner);
+            var forces = ForcesN(slip, out var slopes, out var bends);
+            var missing = forceN - Vector128.Sum(forces);
+            var slope = Vector128.Sum(slopes);
+            if (Math.Abs(missing) <= tolerance && slope > 0) return new(slip, forces.GetElement(0), forces.GetElement(1));
 
             // Along the parabola that touches here, along the tangent where that does not reach so far; past the peak the way back to the
             // rising side leads down.
-            var square = (slope * slope) + (2 * (outerBend + innerBend) * missing);
+            var square = (slope * slope) + (2 * Vector128.Sum(bends) * missing);
             var onward = 2 * missing / (slope + (square > 0 ? Math.Sqrt(square) : slope));
             var change = slope > 0 ? Math.Clamp(onward, -LongestStepDeg, LongestStepDeg) : -LongestStepDeg;
             slip += change;
             if (slope > 0 && Math.Abs(change) < LastStepDeg)
             {
-                return new(slip, outer + ((outerSlope + (outerBend * change / 2)) * change), inner + ((innerSlope + (innerBend * change / 2)) * change));
+                var moved = forces + ((slopes + (bends * (change / 2))) * change);
+                return new(slip, moved.GetElement(0), moved.GetElement(1));
             }
 
             if (Math.Abs(slip) > FurthestDeg) return null;

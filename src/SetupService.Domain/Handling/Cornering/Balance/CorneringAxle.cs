@@ -1,5 +1,7 @@
+using System.Runtime.Intrinsics;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Tyres;
+using SetupService.Domain.Numerics;
 using SetupService.Domain.Suspension;
 using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Vehicles;
@@ -164,12 +166,13 @@ internal sealed partial class CorneringAxle
     {
         var meanDeg = TyreHeadingDeg;
         var ahead = StationMm - centreStationMm;
-        return new(Outer.Curve(), Inner.Curve(), Turn(Outer), Turn(Inner));
 
-        double Turn(CorneringWheel wheel) => wheel.TyrePose.HeadingDeg - meanDeg + wheel.HeadingComplianceDeg + PathTurnDeg(wheel.Sign * HalfTrackMm);
+        // Angle between the path of the axle's centre and that of a wheel so far out. The centre lies further off than any wheel, so that the second one is never negative.
+        var outMm = Vector128.Create(Outer.Sign, Inner.Sign) * HalfTrackMm;
+        var pathTurn = Arctangent.Of(ahead * outMm / ((centreMm * (Vector128.Create(centreMm) + outMm)) + Vector128.Create(ahead * ahead)));
+        return new(Outer.Curve(), Inner.Curve(), Turn(Outer, pathTurn.GetElement(0)), Turn(Inner, pathTurn.GetElement(1)));
 
-        // Angle between the path of the axle's centre and that of a wheel this far out.
-        double PathTurnDeg(double outMm) => double.RadiansToDegrees(Math.Atan2(ahead * outMm, (centreMm * (centreMm + outMm)) + (ahead * ahead)));
+        double Turn(CorneringWheel wheel, double pathTurnRad) => wheel.TyrePose.HeadingDeg - meanDeg + wheel.HeadingComplianceDeg + double.RadiansToDegrees(pathTurnRad);
     }
 
     /// <summary>Residual at each wheel after this much more steer, N: the tyre's load less the load the suspension puts on it.</summary>

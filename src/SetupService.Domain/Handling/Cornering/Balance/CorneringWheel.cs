@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Tyres;
 using SetupService.Domain.Numerics;
@@ -281,8 +282,10 @@ internal sealed partial class CorneringWheel
 
     private void Incline(double sin, double cos)
     {
-        var spin = WheelPlane.SpinOf(Pose.CamberDeg + CamberComplianceDeg, (-Pose.HeadingDeg) + (Sign * HeadingComplianceDeg));
+        // The outboard spin axis of WheelPlane, its height and its part across the car.
+        var (sines, cosines) = Vector128.SinCos(Vector128.Create(Pose.CamberDeg + CamberComplianceDeg, (-Pose.HeadingDeg) + (Sign * HeadingComplianceDeg)) * (Math.PI / 180));
+        var (up, across) = (-sines.GetElement(0), cosines.GetElement(0) * cosines.GetElement(1));
         _inclinedByComplianceDeg = CamberComplianceDeg;
-        InclinationAngleDeg = -double.RadiansToDegrees(Math.Asin(Math.Clamp((spin.Z * cos) - (Sign * spin.Y * sin), -1, 1)));
+        InclinationAngleDeg = -double.RadiansToDegrees(Math.Asin(Math.Clamp((up * cos) - (Sign * across * sin), -1, 1)));
     }
 }

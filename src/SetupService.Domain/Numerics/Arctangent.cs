@@ -1,0 +1,31 @@
+using System.Runtime.CompilerServices;
+using System.Runtime.Intrinsics;
+
+namespace SetupService.Domain.Numerics;
+
+/// <summary>The arctangent of two numbers at once, rad: reduced by quarters of a right angle to ±0.66 and there a rational function (Moshier's Cephes library, atan.c, coefficients from memory; some 2e-16).</summary>
+internal static class Arctangent
+{
+    // The tangents of three quarters of a right angle, and of where the middle range begins.
+    private const double Steep = 2.414213562373095;
+    private const double Middle = 0.66;
+
+    /// <summary>Computes both.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
+    public static Vector128<double> Of(Vector128<double> tangent)
+    {
+        var one = Vector128<double>.One;
+        var size = Vector128.Abs(tangent);
+        var isSteep = Vector128.GreaterThan(size, Vector128.Create(Steep));
+        var isMiddle = Vector128.GreaterThan(size, Vector128.Create(Middle));
+        var x = Vector128.ConditionalSelect(isSteep, -one, Vector128.ConditionalSelect(isMiddle, size - one, size))
+            / Vector128.ConditionalSelect(isSteep, size, Vector128.ConditionalSelect(isMiddle, size + one, one));
+        var turned = Vector128.ConditionalSelect(isSteep, Vector128.Create(Math.PI / 2), Vector128.ConditionalSelect(isMiddle, Vector128.Create(Math.PI / 4), Vector128<double>.Zero));
+        var square = x * x;
+        var over = (((((((-8.750608600031904e-1 * square) - Vector128.Create(1.615753718733365e1)) * square) - Vector128.Create(7.500855792314705e1)) * square)
+            - Vector128.Create(1.2288666844901362e2)) * square) - Vector128.Create(6.485021904942025e1);
+        var under = ((((((((square + Vector128.Create(2.485846490142306e1)) * square) + Vector128.Create(1.650270098316988e2)) * square) + Vector128.Create(4.328810604912903e2)) * square)
+            + Vector128.Create(4.853903996359137e2)) * square) + Vector128.Create(1.945506571482614e2);
+        return Vector128.CopySign(turned + (x + (x * (square * over / under))), tangent);
+    }
+}
