@@ -169,6 +169,34 @@ public sealed class DiagnosisStoriesTests(ServiceFixture fixture) : IClassFixtur
         }
     }
 
+    // A tyre that has lost a quarter of its air leaks or was forgotten: the leak comes before the air, and nobody drives on it (a car has to warn from there: 49 CFR 571.138, from memory).
+    [Theory]
+    [InlineData(180, "First: set both front tyres to 230 kPa cold, 50 kPa more than now", false)]
+    [InlineData(170, "First: look for a leak, then set both front tyres to 230 kPa cold, 60 kPa more than now", true)]
+    [InlineData(85, "First: look for a leak, then set both front tyres to 230 kPa cold, 145 kPa more than now", true)]
+    public async Task A_tyre_far_too_low_is_looked_at_before_it_is_filled(int coldKpa, string first, bool isLow)
+    {
+        var request = await TarnAfter(0, 15_000, front: (4.6, 5.6, 4.7), rear: (6.5, 6.5, 6.4));
+        foreach (var tyre in request["tyres"]!.AsArray().Take(2)) tyre!["pressureKpa"] = new JsonObject { ["cold"] = coldKpa, ["aimCold"] = 230 };
+        var answer = await Answer(request);
+
+        Assert.Contains(first, answer.GetProperty("summary").GetString(), StringComparison.Ordinal);
+        Assert.Equal(isLow, answer.GetProperty("cautions").EnumerateArray().Any(one => one.GetProperty("code").GetString() == "muchTooLittleAir"));
+    }
+
+    // Toe is set, or less camber: nothing may warn of more negative camber.
+    [Fact]
+    public async Task No_caution_tells_of_camber_that_is_not_set()
+    {
+        var request = await TarnAfter(0, 24_000, front: (5.2, 5.3, 5.2), rear: (6.0, 5.4, 3.6));
+        request["vehicle"]!["rear"]!["alignment"] = JsonNode.Parse("""{ "camberDeg": -2.2, "toeDeg": 0.1 }""");
+        var answer = await Answer(request);
+
+        Assert.Contains("1.5° less negative than now", answer.GetProperty("summary").GetString(), StringComparison.Ordinal);
+        var inner = answer.GetProperty("cautions").EnumerateArray().Single(one => one.GetProperty("code").GetString() == "innerShoulder").GetProperty("text").GetString();
+        Assert.DoesNotContain("more negative", inner, StringComparison.Ordinal);
+    }
+
     // Hot pressures alone: the warming is assumed, listed with its range, and the step is one a gauge can follow.
     [Fact]
     public async Task Hot_pressures_alone_change_the_cold_setting_by_a_listed_warming_and_a_step()

@@ -29,6 +29,9 @@ public sealed record CamberAdvice(double? CamberDeg, double? StepDeg, string Tex
     private const double ToldDeg = 0.1;
     private const double Slack = 5e-4;
 
+    // Shorter of the adjuster's end than this, degrees, a step goes to the end: what is set may come of smoothed readings.
+    private const double NearEndDeg = 0.02;
+
     /// <summary>Judges what is set against both answers.</summary>
     public static CamberAdvice Create(CamberCase one)
     {
@@ -59,18 +62,18 @@ public sealed record CamberAdvice(double? CamberDeg, double? StepDeg, string Tex
 
         var isIncluded = Holds(one.Flat, one.SetDeg);
         var way = Math.Min(isIncluded ? TryingStepDeg : LargestStepDeg, Math.Abs(aimDeg - one.SetDeg));
-        var (isShort, begin) = (false, 0.0);
+        var (isShort, begin, slack, most) = (false, 0.0, Slack, double.PositiveInfinity);
         if (one.Reach is { } reach)
         {
             var end = isMore ? one.SetDeg - reach.FromDeg : reach.ToDeg - one.SetDeg;
             begin = isMore ? one.SetDeg - reach.ToDeg : reach.FromDeg - one.SetDeg;
             if (end < ToldDeg || begin > way) return Leave(one, $"{AtItsEnd(one, reach, end)} {one.Wants()} {one.Beyond()}");
             isShort = end + Slack < Math.Abs(aimDeg - one.SetDeg);
-            way = Math.Min(way, end);
+            if (end <= way) (way, slack, most) = (end, NearEndDeg, end);
         }
 
         // Told in tenths, but never short of where the adjuster begins.
-        var step = Math.Max(ToldDeg * Math.Floor((way + Slack) / ToldDeg), begin) * (isMore ? -1 : 1);
+        var step = Math.Max(Math.Min(most, ToldDeg * Math.Floor((way + slack) / ToldDeg)), begin) * (isMore ? -1 : 1);
         var camberDeg = one.SetDeg + step;
         var limits = isShort ? $" The adjuster ends at {Deg(isMore ? one.Reach!.Value.FromDeg : one.Reach!.Value.ToDeg)}."
             : isRoadLimit ? $" On the road stop at {Deg(MostOnRoadDeg)}: beyond it the inner shoulder wears out unseen."

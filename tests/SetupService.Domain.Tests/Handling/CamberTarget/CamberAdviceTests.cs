@@ -44,6 +44,26 @@ public sealed class CamberAdviceTests
             if (one.SetDeg >= one.Flat.Lower && one.SetDeg <= one.Flat.Upper) Assert.True(Math.Abs(step) <= 0.5 + 1e-9);
         }, iter: 20_000);
 
+    // What is set comes of smoothed readings, −0.707° where −0.7° was read: the step goes to the adjuster's end all the same, as the wear diagnosis of that car tells it.
+    [Theory]
+    [InlineData(-0.7)]
+    [InlineData(-0.7069)]
+    [InlineData(-0.69)]
+    public void A_step_that_the_adjuster_ends_goes_to_its_end(double setDeg)
+    {
+        var advice = CamberAdvice.Create(new()
+        {
+            Axle = CarAxle.Front,
+            SetDeg = setDeg,
+            Flat = new(-4.5, -5.3, -3.6, 90),
+            Best = new(-7, -12, -5, 90),
+            Reach = AngleReach.Between(-1.3, -0.2),
+        });
+
+        Assert.StartsWith("Set the front camber to −1.3°, 0.6° more negative than now.", advice.Text, StringComparison.Ordinal);
+        Assert.Equal(-1.3, advice.CamberDeg!.Value, 0.011);
+    }
+
     [Fact]
     public void Followed_step_by_step_it_ends() =>
         Cases.Sample(one =>

@@ -20,9 +20,16 @@ public static class PressureSteps
     // Below its stated pressure by more than this, a tyre is not just read on another day; common practice, no source.
     private const double LeastBelowKpa = 10;
 
+    // With no more than this share of its stated cold pressure a tyre leaks or was forgotten, and may be damaged by being driven on: a quarter less is where a car has to warn
+    // (49 CFR 571.138, from memory).
+    private const double LowShare = 0.75;
+
     /// <summary>The tyres of an axle that are further below the cold pressure stated for them than a gauge errs, as if found to be under-inflated.</summary>
     internal static CauseFinding BelowAim(WearCase wear, CarAxle at) => new(
         WearCause.UnderInflation, at, 0, [.. wear.Tyres.Where(tyre => tyre.Axle == at && tyre.Pressure is { ColdKpa: { } cold, AimColdKpa: { } aim } && aim - cold > LeastBelowKpa).Select(tyre => tyre.Position)], []);
+
+    /// <summary>True where a tyre has so little air that the leak is looked for before any is added.</summary>
+    internal static bool IsLow(TyreReading tyre) => tyre.Pressure is { ColdKpa: { } cold, AimColdKpa: { } aim } && cold <= LowShare * aim;
 
     /// <summary>One action for each tyre that has an aim; one without an amount where none has.</summary>
     internal static IReadOnlyList<WearAction> Build(WearCase wear, CauseFinding finding, UnitSystem units)
@@ -70,7 +77,7 @@ public static class PressureSteps
         var stepKpa = Math.Round(byHot || change.Value < 0 ? Math.Clamp(change.Value, -MostKpa, MostKpa) : change.Value);
         var amount = Math.Abs(stepKpa);
         var settingKpa = coldKpa + stepKpa;
-        var what = settingKpa is { } set ? Prose.Write(units, $"Set {which} to {set:kPa} cold, {amount:kPa} {(stepKpa < 0 ? "less" : "more")} than now")
+        var what = settingKpa is { } set ? Prose.Write(units, $"{(IsLow(tyre) ? "Look for a leak, then set" : "Set")} {which} to {set:kPa} cold, {amount:kPa} {(stepKpa < 0 ? "less" : "more")} than now")
             : Prose.Write(units, $"{(stepKpa < 0 ? "Lower" : "Raise")} the cold setting of {which} by {amount:kPa}");
         var heading = Math.Abs(change.Value) <= amount + 0.5 ? ""
             : coldKpa is null ? " More steps will follow; how many is known once the cold pressure is read too."
