@@ -11,7 +11,9 @@ chmod 1777 "$root/tmp"
 install -m 755 "$program" "$root/app/"
 
 # What it is linked with, and OpenSSL, which the runtime looks for when it starts to encrypt or to sign.
-mapfile -t files < <(ldd "$program" | grep -oE '/[^ ]+'; ldconfig -p | grep -oE '/[^ ]*x86_64-linux-gnu/lib(ssl|crypto)\.so\.3$')
+linked=$(ldd "$program" | grep -oE '/[^ ]+')
+openssl=$(/sbin/ldconfig -p | grep -oE '/[^ ]*x86_64-linux-gnu/lib(ssl|crypto)\.so\.3$')
+mapfile -t files <<<"$linked"$'\n'"$openssl"
 packages=$(mktemp)
 for file in "${files[@]}"; do
   case $file in

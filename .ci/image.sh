@@ -23,7 +23,7 @@ else
   for link in bin sbin lib lib64; do ln -s "usr/$link" "$work/base/$link"; done
   mkdir "$work/base/etc"
   cp -a /etc/{alternatives,ssl,ld.so.cache,ld.so.conf,ld.so.conf.d,passwd,group,nsswitch.conf,os-release} "$work/base/etc/"
-  printf 'FROM scratch\nCOPY . /\nENV PATH=/usr/bin:/bin DOTNET_CLI_TELEMETRY_OPTOUT=1 DOTNET_NOLOGO=1 HOME=/root\n' >"$work/base.containerfile"
+  printf 'FROM scratch\nCOPY . /\nENV PATH=/usr/sbin:/usr/bin:/sbin:/bin DOTNET_CLI_TELEMETRY_OPTOUT=1 DOTNET_NOLOGO=1 HOME=/root\n' >"$work/base.containerfile"
   buildah "${store[@]}" build --quiet --isolation chroot -f "$work/base.containerfile" -t stand-in "$work/base" >/dev/null
   arguments+=(--build-arg SDK=localhost/stand-in --volume /usr:/usr:ro --volume /var/lib/dpkg:/var/lib/dpkg:ro --volume "$HOME/.nuget:/root/.nuget")
 fi
