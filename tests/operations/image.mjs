@@ -5,7 +5,7 @@ import { execFileSync, spawnSync } from "node:child_process";
 import { existsSync, lstatSync, readFileSync, readdirSync, statSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { ask, example, residentMib, sleep, start } from "./service.mjs";
+import { ask, example, patient, residentMib, sleep, start } from "./service.mjs";
 
 const [root, commit, seconds = "3"] = process.argv.slice(2);
 const command = ["bash", fileURLToPath(new URL("../../.ci/start-image.sh", import.meta.url)), root];
@@ -41,7 +41,7 @@ for (let i = 0; i < 5; i++) {
 }
 console.log(`ready in ${ready.map((ms) => ms.toFixed(0)).join(", ")} ms, namespace and chroot included (at most 100 is wanted)`);
 
-const service = await start(command);
+const service = await start(command, patient);
 const url = `http://127.0.0.1:${service.port}`;
 try {
   const status = readFileSync(`/proc/${service.pid}/status`, "utf8");

@@ -5,7 +5,7 @@
 // Another native program in place of the one by JIT compares two native builds.
 import { existsSync } from "node:fs";
 import { loadavg } from "node:os";
-import { ask, example, median, residentMib, sleep, start } from "./service.mjs";
+import { ask, example, median, patient, residentMib, sleep, start } from "./service.mjs";
 
 const [native, other, slices = "7", seconds = "2", warmUp = "8"] = process.argv.slice(2);
 const commands = { native: [native], [existsSync(`${other}.dll`) ? "JIT" : "other"]: [other] };
@@ -41,7 +41,7 @@ report("ready, ms", names.map((name) => spread(ready[name], 0)), (median(ready[n
 
 const services = {};
 try {
-  for (const name of names) services[name] = await start(commands[name]);
+  for (const name of names) services[name] = await start(commands[name], patient);
   await sleep(1000);
   report("resident idle, MiB", names.map((name) => residentMib(services[name].pid).now.toFixed(1)));
   const underLoad = Object.fromEntries(names.map((name) => [name, 0]));
