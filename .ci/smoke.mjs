@@ -29,7 +29,7 @@ const post = async (path, file, headers = json) =>
 
 await ready();
 await expect("document", fetch(`${base}/openapi/v1.json`), (body) => JSON.parse(body).openapi.startsWith("3.1"));
-await expect("docs page", fetch(`${base}/docs/index.html`), (body) => body.includes("<html"));
+await expect("docs page", fetch(`${base}/docs`), (body) => body.includes("<html"));
 await expect("tyre", fetch(`${base}/v1/tyres/decode?marking=225/45R17%2094W%20XL`), (body) => JSON.parse(body).loadCapacityKg === 670);
 await expect("check", post("/v1/fitment/check", "fitment-check.request.json"), (body) => JSON.parse(body).verdict !== undefined);
 await expect("sweep", post("/v1/geometry/travel-sweep", "travel-sweep.request.json"), (body) => JSON.parse(body).rows.length === 13);

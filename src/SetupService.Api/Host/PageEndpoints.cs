@@ -19,11 +19,19 @@ internal static class PageEndpoints
         Map(routes, "problems", "problemPage", "What does a problem mean?", "The page a problem's type points to, or the page codes. Markdown.");
         Map(routes, "methods", "methodPage", "How is it computed?", "The page an answer's method names: formula, sources and limits. Markdown.");
 
+        // The page of the calls, and what it is made of.
+        MapPart(routes, "/docs", "docs.html", "text/html");
+        MapPart(routes, "/docs/page.css", "docs.css", "text/css");
+        MapPart(routes, "/docs/page.js", "docs.js", "text/javascript");
+
         // The pictures of the pages.
         routes.MapGet("/docs/methods/{name}.svg", static (string name) => Send("methods", name + ".svg", SvgAnswer.MediaType))
             .WithMediaTypes(SvgAnswer.MediaType)
             .ExcludeFromDescription();
     }
+
+    private static void MapPart(IEndpointRouteBuilder routes, string path, string file, string mediaType) =>
+        routes.MapGet(path, () => Send("page", file, mediaType)).WithMediaTypes(mediaType).ExcludeFromDescription();
 
     private static void Map(IEndpointRouteBuilder routes, string folder, string name, string summary, string description) =>
         routes.MapGet($"/docs/{folder}/{{name}}", (string name) => Page(folder, name))

@@ -109,7 +109,6 @@ public static class SetupServiceHost
         app.UseRouting();
         app.UseAccessCheck();
         app.UseAcceptCheck();
-        app.UseApiPages();
     }
 
     private static void Map(WebApplication app)

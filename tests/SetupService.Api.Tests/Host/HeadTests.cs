@@ -14,7 +14,7 @@ public sealed class HeadTests(ServiceFixture fixture) : IClassFixture<ServiceFix
     [InlineData("/version")]
     [InlineData("/openapi/v1.json")]
     [InlineData("/openapi/v1.yaml")]
-    [InlineData("/docs/index.html")]
+    [InlineData("/docs")]
     [InlineData("/docs/methods/fitment-check")]
     [InlineData("/docs/methods/wear-calibration.svg")]
     [InlineData("/docs/problems/codes")]

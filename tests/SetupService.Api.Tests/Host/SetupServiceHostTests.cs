@@ -1,6 +1,7 @@
 using System.Net;
 using System.Reflection;
 using System.Text.Json;
+using System.Text.RegularExpressions;
 using SetupService.Api.Host;
 using SetupService.Domain.Answers;
 
@@ -30,7 +31,9 @@ public sealed class SetupServiceHostTests(ServiceFixture fixture) : IClassFixtur
     }
 
     [Theory]
-    [InlineData("/docs/index.html", "text/html")]
+    [InlineData("/docs", "text/html")]
+    [InlineData("/docs/page.css", "text/css")]
+    [InlineData("/docs/page.js", "text/javascript")]
     [InlineData("/docs/methods/fitment-check", "text/markdown")]
     [InlineData("/openapi/v1.json", "application/json")]
     [InlineData("/openapi/v1.yaml", "application/yaml")]
@@ -43,12 +46,12 @@ public sealed class SetupServiceHostTests(ServiceFixture fixture) : IClassFixtur
     }
 
     [Fact]
-    public async Task The_page_of_calls_opens_at_docs()
+    public async Task The_page_of_calls_names_calls_that_there_are()
     {
-        using var response = await fixture.Client.GetAsync(new Uri("/docs", UriKind.Relative));
+        var page = await fixture.Client.GetStringAsync(new Uri("/docs", UriKind.Relative));
+        var contract = await fixture.Client.GetStringAsync(new Uri("/openapi/v1.json", UriKind.Relative));
 
-        Assert.Equal(HttpStatusCode.OK, response.StatusCode);
-        Assert.Equal("/docs/index.html", response.RequestMessage!.RequestUri!.AbsolutePath);
+        Assert.All(Regex.Matches(page, "href=\"#(\\w+)\"").Select(link => link.Groups[1].Value), name => Assert.Contains($"\"operationId\":\"{name}\"", contract, StringComparison.Ordinal));
     }
 
     [Fact]

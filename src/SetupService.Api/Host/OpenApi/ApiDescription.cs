@@ -2,7 +2,7 @@ using Microsoft.OpenApi;
 
 namespace SetupService.Api.Host.OpenApi;
 
-/// <summary>The description of the API (OpenAPI 3.1) and the pages that show it.</summary>
+/// <summary>The description of the API (OpenAPI 3.1).</summary>
 internal static class ApiDescription
 {
     /// <summary>The name the framework knows the description by.</summary>
@@ -26,14 +26,4 @@ internal static class ApiDescription
             options.AddDocumentTransformer<SharedParts>();
         });
     }
-
-    public static void UseApiPages(this WebApplication app) =>
-        app.UseWhen(
-            static context => context.Request.Path.StartsWithSegments("/docs"),
-            static pages => pages.UseSwaggerUI(static ui =>
-            {
-                ui.RoutePrefix = "docs";
-                ui.DocumentTitle = "Setup service";
-                ui.SwaggerEndpoint("/openapi/v1.json", "Setup service v1");
-            }));
 }

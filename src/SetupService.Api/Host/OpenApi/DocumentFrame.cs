@@ -12,7 +12,8 @@ internal sealed class DocumentFrame : IOpenApiDocumentTransformer
 
     private const string Description =
         """
-        Does a wheel and tyre fit a car, and carry it? JSON in and out. A number's name ends in its unit;
+        Does a wheel and tyre fit a car, and carry it? What do its suspension and tyres do in a turn, why do its tyres wear as they do, which of the parts
+        on offer are worth buying, if any, how are they set, and did the change work? JSON in and out. A number's name ends in its unit;
         axes follow ISO 8855; numbers of answers have at most nine significant digits. Every refusal is RFC 9457 problem
         JSON that lists every fault of the request. Nothing is guessed in silence: what an answer assumed, it lists. Answers
         are computed aids: they do not replace the vehicle maker's data, local law or a licensed practice's inspection.

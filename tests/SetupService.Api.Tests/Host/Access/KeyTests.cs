@@ -82,7 +82,7 @@ public sealed class KeyTests : IAsyncLifetime
     [InlineData("/health/live")]
     [InlineData("/health/ready")]
     [InlineData("/version")]
-    [InlineData("/docs/index.html")]
+    [InlineData("/docs")]
     [InlineData("/docs/problems/key-needed")]
     [InlineData("/openapi/v1.json")]
     public async Task What_is_about_the_service_is_everybodys(string path)
