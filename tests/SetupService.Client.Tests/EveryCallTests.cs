@@ -67,8 +67,17 @@ public sealed class EveryCallTests(Service service) : IClassFixture<Service>
     {
         CompactQuery query = new()
         {
-            New = "8Jx17 ET40 5x108 CB63.4,225/45R17 94W XL", Now = "7.5Jx17 ET45 5x108,225/45R17 91W", Axle = Axle.Front, InMm = 14, OutMm = 18, OverMm = 12,
-            MaximumAxleLoadKg = 870, MinimumLoadIndex = 87, TopSpeedKmh = 228, CentreBoreMm = 63.4, Units = Units.Metric,
+            New = "8Jx17 ET40 5x108 CB63.4,225/45R17 94W XL",
+            Now = "7.5Jx17 ET45 5x108,225/45R17 91W",
+            Axle = Axle.Front,
+            InMm = 14,
+            OutMm = 18,
+            OverMm = 12,
+            MaximumAxleLoadKg = 870,
+            MinimumLoadIndex = 87,
+            TopSpeedKmh = 228,
+            CentreBoreMm = 63.4,
+            Units = Units.Metric,
         };
 
         Assert.Equal(await ByHandAsync(ContractCall.Of("fitmentPicture")), await service.Client.FitmentPictureAsync(query));

@@ -63,8 +63,18 @@ public sealed class PlanResultTests
     {
         var axle = new AxleFigures
         {
-            LimitG = limitG, MeanInclinationDeg = leanDeg, OffFlatDeg = leanDeg, CamberDeg = -1, RideFrequencyHz = hz, DampingRatio = damping, WheelRateNPerMm = 25, BumpLeftMm = 60, HeightMm = 0,
-            InnerShoulderWearRatio = shoulder, DryBias = dry, RimWidthIn = 7.5,
+            LimitG = limitG,
+            MeanInclinationDeg = leanDeg,
+            OffFlatDeg = leanDeg,
+            CamberDeg = -1,
+            RideFrequencyHz = hz,
+            DampingRatio = damping,
+            WheelRateNPerMm = 25,
+            BumpLeftMm = 60,
+            HeightMm = 0,
+            InnerShoulderWearRatio = shoulder,
+            DryBias = dry,
+            RimWidthIn = 7.5,
         };
         return new() { LimitG = limitG, HardestLimitG = limitG, MarginG = 0.02, Front = axle, Rear = axle, TreadLifeFactor = null, NoiseSteps = noise };
     }
