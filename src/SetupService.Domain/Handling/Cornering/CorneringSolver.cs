@@ -19,13 +19,6 @@ public sealed partial class CorneringSolver
     /// <summary>The same where a turn is only passed on the way to the one sought: good for a slope by a secant.</summary>
     internal const double RoughTolerance = 1e-6;
 
-    // The same where the scale of grip is sought: hardly anything of it hangs on how exactly slip and steer are found.
-    private const double ScaledTolerance = 1e-8;
-    private const double MostOfBefore = 0.7;
-
-    // The same where a turn is sought by what its attitude must have.
-    private const double SoughtTolerance = 1e-9;
-
     // Largest residual, as a share of the weight, at which tyre forces are predicted along a step; beyond it the step is too long.
     private const double PredictionTolerance = 0.5;
 
@@ -54,9 +47,6 @@ public sealed partial class CorneringSolver
     private double _centreMm;
     private bool _needsPoses = true;
     private bool _isHeldBack;
-    private double? _heldByTurn;
-    private double _gripScale = 1;
-    private (double Last, double BeforeLast) _scales;
 
     private CorneringSolver(HandlingCar car, CorneringAxle front, CorneringAxle rear, TurnDirection turn, WorkBudget? budget) =>
         (_car, _front, _rear, _turn, _budget) = (car, front, rear, turn, budget);
@@ -135,35 +125,6 @@ public sealed partial class CorneringSolver
         var forces = LongitudinalForces.Compute(_car, demand);
         if (_front.StaticLoadN + forces.FrontLoadN <= 0 || _rear.StaticLoadN + forces.RearLoadN <= 0) return CorneringFailure.AxleUnloaded;
         return SolveFromCurrent(demand, forces, tolerance) ?? Reached();
-    }
-
-    /// <summary>
-    /// Solves a turn with the friction of all four tyres scaled, in every step, so that the harder pressed axle uses all its grip in a turn so many times as hard; where that does not converge,
-    /// by continuation from rest. Afterwards the tyres are what they were.
-    /// </summary>
-    /// <param name="demand">The turn.</param>
-    /// <param name="heldByTurn">Lateral acceleration the tyres are to hold by that of the turn.</param>
-    /// <param name="scale">The factor on their friction.</param>
-    internal CorneringFailure? SolveScaled(in CorneringDemand demand, double heldByTurn, out double scale)
-    {
-        (_heldByTurn, _gripScale) = (heldByTurn, 1);
-        var failure = Solve(demand, ScaledTolerance);
-
-        // The other axle's slip, near its own peak, goes far with the scale, and the steer with it: the scale closes in by the same share step after step, and where that leads is told (Aitken's method).
-        var (last, before) = (_gripScale - _scales.Last, _scales.Last - _scales.BeforeLast);
-        scale = Math.Abs(last) < MostOfBefore * Math.Abs(before) ? _gripScale + (last * last / (before - last)) : _gripScale;
-        (_heldByTurn, _gripScale) = (null, 1);
-        PutGrip();
-        return failure;
-    }
-
-    /// <summary>Seeks a turn from the last solution, or from rest, and from there only; where none is found the solution is lost.</summary>
-    /// <param name="demand">Where to begin.</param>
-    /// <param name="sought">What is sought; it tells what of the turn it found.</param>
-    internal CorneringFailure? Seek(in CorneringDemand demand, SoughtTurn sought)
-    {
-        BeyondReadings = null;
-        return SolveFromCurrent(demand, LongitudinalForces.Compute(_car, demand), SoughtTolerance, sought) ?? Reached();
     }
 
     // A path round a point nearer than the axles are to each other asks for some half a right angle of steer and more: no car takes it.
