@@ -15,7 +15,7 @@ COPY .ci .ci
 ARG COMMIT
 RUN test -n "${COMMIT}" || { echo "say which commit is built: --build-arg COMMIT=..."; exit 1; }
 # The code is checked elsewhere; here it is compiled.
-RUN CI=true dotnet publish src/SetupService.Api -c Release -o /app -p:SourceRevisionId=${COMMIT} -p:RunAnalyzers=false
+RUN LockedRestore=true dotnet publish src/SetupService.Api -c Release -o /app -p:SourceRevisionId=${COMMIT} -p:RunAnalyzers=false
 RUN .ci/image-root.sh /app/SetupService.Api ${COMMIT} /image
 
 FROM scratch

@@ -46,3 +46,7 @@ public static class EndpointFacts
     private static ProducesResponseTypeMetadata Response(ProblemType type) =>
         new(type.Status, typeof(Problem), [Problem.MediaType]);
 }
+
+/// <summary>Names the example files of a call: <c>NAME.request.json</c> and <c>NAME.answer.json</c> in api/examples.</summary>
+/// <param name="Name">The first part of the file names.</param>
+public sealed record ExampleName(string Name);
