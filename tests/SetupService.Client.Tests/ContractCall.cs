@@ -40,7 +40,7 @@ internal sealed record ContractCall(string Name, string Method, string Path, Jso
     /// <summary>The example body.</summary>
     public JsonNode? BodyExample => Operation["requestBody"] is { } body ? Resolve(body["content"]!.AsObject().First().Value!["examples"]!["demo"]!)["value"] : null;
 
-    public static ContractCall Of(string name) => All.Single(one => one.Name == name);
+    public static ContractCall Find(string name) => All.Single(one => one.Name == name);
 
     /// <summary>The text of a file of api/examples.</summary>
     public static string Example(string file) => File.ReadAllText(System.IO.Path.Combine(Root, "api/examples", file));

@@ -23,7 +23,7 @@ public sealed class EveryCallTests(Service service) : IClassFixture<Service>
 
     [Theory]
     [MemberData(nameof(Names))]
-    public void Every_call_has_its_method(string name) => Assert.NotNull(ContractCall.Of(name).ClientMethod);
+    public void Every_call_has_its_method(string name) => Assert.NotNull(ContractCall.Find(name).ClientMethod);
 
     [Fact]
     public void The_client_has_no_other_methods() =>
@@ -35,7 +35,7 @@ public sealed class EveryCallTests(Service service) : IClassFixture<Service>
     [MemberData(nameof(SingleNames))]
     public void A_method_takes_what_the_call_takes_and_gives_what_it_answers(string name)
     {
-        var call = ContractCall.Of(name);
+        var call = ContractCall.Find(name);
         var method = call.ClientMethod!;
 
         Assert.Equal(
@@ -49,7 +49,7 @@ public sealed class EveryCallTests(Service service) : IClassFixture<Service>
     [MemberData(nameof(SingleNames))]
     public async Task The_example_is_answered_to_the_client_as_to_anybody(string name)
     {
-        var call = ContractCall.Of(name);
+        var call = ContractCall.Find(name);
         var method = call.ClientMethod!;
         var arguments = method.GetParameters().Select(parameter => Argument(call, parameter)).ToArray();
         dynamic task = method.Invoke(service.Client, arguments)!;
@@ -80,8 +80,8 @@ public sealed class EveryCallTests(Service service) : IClassFixture<Service>
             Units = Units.Metric,
         };
 
-        Assert.Equal(await ByHandAsync(ContractCall.Of("fitmentPicture")), await service.Client.FitmentPictureAsync(query));
-        Assert.Equal(await ByHandAsync(ContractCall.Of("fitmentBadge")), await service.Client.FitmentBadgeAsync(query));
+        Assert.Equal(await ByHandAsync(ContractCall.Find("fitmentPicture")), await service.Client.FitmentPictureAsync(query));
+        Assert.Equal(await ByHandAsync(ContractCall.Find("fitmentBadge")), await service.Client.FitmentBadgeAsync(query));
     }
 
     [Fact]

@@ -21,7 +21,6 @@ public sealed partial class CorneringSolver
 
     // Largest residual, as a share of the weight, at which tyre forces are predicted along a step; beyond it the step is too long.
     private const double PredictionTolerance = 0.5;
-
     private const int MostSteps = 120;
     private const int SmoothSteps = 20;
     private const int MostHalvings = 10;

@@ -20,7 +20,6 @@ internal sealed class RoughGrid
 
     // Summed along columns, little changes from one to the next: every other one is enough.
     private const int ColumnStep = 2;
-
     // Standard deviations of prior and readings that the grid reaches over to each side at first.
     private const double FirstReach = 4.5;
     private const int MostLayings = 6;

@@ -35,6 +35,7 @@ public sealed class DescribedChangeTests : IAsyncLifetime
     {
         var builder = WebApplication.CreateSlimBuilder();
         builder.Services.AddSingleton(ChangeReading.ChangeContract);
+        builder.Services.AddSingleton(new CapSettings());
         builder.Services.ConfigureHttpJsonOptions(static http =>
         {
             http.SerializerOptions.TypeInfoResolverChain.Insert(0, ChangeJsonContext.OfService);

@@ -243,10 +243,10 @@ public sealed class DirectWeighingTests
     {
         var dragged = Dragged(mask, place);
         var (grains, past) = (Own(mask, WearMark.ShoulderGraining, signs), Own(mask, WearMark.WornPastShoulder, signs));
-        return (dragged * Of(signs[WearMark.ShoulderGraining], 1 - ((1 - grains) * 0.25)) * Of(signs[WearMark.WornPastShoulder], 1 - ((1 - past) * 0.3)))
-            + ((1 - dragged) * Of(signs[WearMark.ShoulderGraining], grains) * Of(signs[WearMark.WornPastShoulder], past));
+        return (dragged * Chance(signs[WearMark.ShoulderGraining], 1 - ((1 - grains) * 0.25)) * Chance(signs[WearMark.WornPastShoulder], 1 - ((1 - past) * 0.3)))
+            + ((1 - dragged) * Chance(signs[WearMark.ShoulderGraining], grains) * Chance(signs[WearMark.WornPastShoulder], past));
 
-        static double Of(bool? found, double chance) => found switch { true => chance, false => 1 - chance, null => 1 };
+        static double Chance(bool? found, double chance) => found switch { true => chance, false => 1 - chance, null => 1 };
     }
 
     // A quarter as often where nobody drives on a track.
