@@ -6,7 +6,7 @@ cd "$(dirname "$0")/.."
 folder=$(realpath -m "$1")
 commit=$(git rev-parse HEAD)
 if ! command -v buildah >/dev/null; then
-  apt-get update -qq && apt-get install -y -qq --no-install-recommends buildah >/dev/null
+  apt-get update -qq && apt-get install -y -qq --no-install-recommends buildah crun >/dev/null
 fi
 work=$(mktemp -d)
 store=(--root "$work/store" --runroot "$work/run" --storage-driver vfs)
