@@ -4,6 +4,7 @@ using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Handling.Ride;
 using SetupService.Domain.Numerics;
 using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wear.TreadWear;
 
 namespace SetupService.Domain.Planning;
 
@@ -109,7 +110,7 @@ public sealed class PackageEvaluator
     /// <param name="byValue">How much more of it.</param>
     /// <param name="given">What wears the tyres of the car as given with the same input moved; null = this is that car.</param>
     /// <param name="use">What wears this car's; null where it is not known.</param>
-    internal PackageFigures? Varied(StandingCar car, HandlingInput input, double byValue, TreadUse? given, out TreadUse? use)
+    internal PackageFigures? Varied(StandingCar car, HandlingInput input, double byValue, TrackUse? given, out TrackUse? use)
     {
         ArgumentNullException.ThrowIfNull(car);
         ArgumentNullException.ThrowIfNull(input);

@@ -17,7 +17,7 @@ internal sealed class TreadLife
     private readonly WearUse _bends;
     private readonly LearnedTread _front;
     private readonly LearnedTread _rear;
-    private readonly TreadUse _given;
+    private readonly TrackUse _given;
 
     private TreadLife(PlanCase plan, WorkBudget budget, LearnedTread front, LearnedTread rear)
     {
@@ -32,37 +32,17 @@ internal sealed class TreadLife
     /// <summary>What wears the tyres of a car; null where a tyre is another than the car's as given, or the car has no equilibrium in the bends its treads were learned in.</summary>
     /// <param name="car">The car.</param>
     /// <param name="stands">It as it stands, or a variation of that.</param>
-    public TreadUse? Use(StandingCar car, HandlingCar stands)
+    public TrackUse? Use(StandingCar car, HandlingCar stands)
     {
         if (ReferenceEquals(stands, _plan.Given.Stands)) return _given;
         if (_plan.HasOtherTyre(car)) return null;
-        return TrackBends.Solve(stands, car.Stated, _bends, _budget) is { } use ? new(use.Front, use.Rear) : null;
+        return TrackBends.Solve(stands, car.Stated, _bends, _budget, _given);
     }
 
     /// <summary>By what the life of the tyre that ends first is multiplied; null where it is not known.</summary>
     /// <param name="use">What wears the tyres.</param>
     /// <param name="given">What wears those it is compared with; null = of the car as given.</param>
-    public double? Factor(TreadUse? use, TreadUse? given = null) => use is not null && MostWornMm(use) is > 0 and var mostMm ? MostWornMm(given ?? _given) / mostMm : null;
+    public double? Factor(TrackUse? use, TrackUse? given = null) => use is not null && MostWornMm(use) is > 0 and var mostMm ? MostWornMm(given ?? _given) / mostMm : null;
 
-    private double MostWornMm(TreadUse use) => Math.Max(MostWornMm(use.Front, _front), MostWornMm(use.Rear, _rear));
-
-    private double MostWornMm(AxleUse axle, LearnedTread tread)
-    {
-        Span<double> parameters = stackalloc double[TreadWearParameters.Count];
-        for (var i = 0; i < parameters.Length; i++) parameters[i] = tread.Parameter(i).Value;
-        var most = 0.0;
-        var at = TreadZone.UsualPct;
-        foreach (var wheel in (ReadOnlySpan<WheelUse>)[axle.Left, axle.Right])
-        {
-            foreach (var place in (ReadOnlySpan<double>)[at.Outer, at.Centre, at.Inner])
-                most = Math.Max(most, TreadWearModel.WornMm(wheel, new TreadZone(place, 0).Inward, _plan.Use.RoadKm, _plan.Use.TrackKm, parameters));
-        }
-
-        return most;
-    }
+    private double MostWornMm(TrackUse use) => Math.Max(_front.MostWornMm(use.Front, _plan.Use.RoadKm, _plan.Use.TrackKm), _rear.MostWornMm(use.Rear, _plan.Use.RoadKm, _plan.Use.TrackKm));
 }
-
-/// <summary>What wears the four tyres of a car.</summary>
-/// <param name="Front">The front axle's.</param>
-/// <param name="Rear">The rear axle's.</param>
-internal sealed record TreadUse(AxleUse Front, AxleUse Rear);

@@ -21,7 +21,11 @@ public class DiagnosisBenchmark
 
     /// <summary>With the wear model: twelve turns solved, the model learned at both axles.</summary>
     [Benchmark]
-    public double WithVehicle() => WearStudy.Compute(_caseWithCar, _car).Front!.LifeRatio(-0.5);
+    public double WithVehicle()
+    {
+        var study = WearStudy.Compute(_caseWithCar, _car);
+        return study.Front!.LifeRatio(study.UseWith(CarAxle.Front, -0.5)!);
+    }
 
     private static WearCase Case(Vehicle vehicle) => new()
     {

@@ -82,29 +82,30 @@ internal static class DiagnosisAnswers
     {
         if (study.At(tyre.Axle) is not { ReadingCount: > 0 } learned || tyre.Zones.Count == 0) return null;
         var freshMm = request.NewDepthMm ?? (TreadFigures.UsualNewDepthMm.Value + learned.Parameter(TreadWearParameters.NewDepthExcess).Value);
-        return DepthsResponse.From(learned.WornMm(tyre.IsLeft).Select(wornMm => freshMm - wornMm));
+        return DepthsResponse.From(learned.WornMm(learned.Axle.At(tyre.IsLeft)).Select(wornMm => freshMm - wornMm));
     }
 
     private static AxleWearResponse Axle(DiagnosedCar car, LearnedTread learned)
     {
         var lapKm = car.Request.Use?.LapKm ?? TrackShare.UsualLapKm;
+        var at = learned.Axle.Axle;
         return new AxleWearResponse
         {
-            Axle = learned.Axle.Axle,
+            Axle = at,
             WearPer1000KmMm = FromLogarithm(learned.Parameter(TreadWearParameters.Road), 1),
             WearPerLapMm = FromLogarithm(learned.Parameter(TreadWearParameters.Track), lapKm / 1000),
             DepthsLearnedFromCount = learned.ReadingCount,
-            WithCamberSet = learned.HasUse && car.Study.ShortAt(learned.Axle.Axle).Together is { } shortDeg ? Effect(learned, -shortDeg.Value) : null,
-            LongestLife = learned.HasUse ? Effect(learned, learned.LongestLifeChangeDeg()) : null,
+            WithCamberSet = learned.HasUse && car.Study.ShortAt(at).Together is { } shortDeg ? Effect(car.Study, learned, -shortDeg.Value) : null,
+            LongestLife = learned.HasUse ? Effect(car.Study, learned, learned.LongestLifeChangeDeg(changeDeg => car.Study.UseWith(at, changeDeg))) : null,
         };
     }
 
-    private static CamberEffectResponse Effect(LearnedTread learned, double changeDeg) => new()
+    private static CamberEffectResponse? Effect(WearStudy study, LearnedTread learned, double changeDeg) => study.UseWith(learned.Axle.Axle, changeDeg) is not { } set ? null : new()
     {
         CamberChangeDeg = changeDeg,
-        LeftWornMm = DepthsResponse.From(learned.WornMm(isLeft: true, changeDeg)),
-        RightWornMm = DepthsResponse.From(learned.WornMm(isLeft: false, changeDeg)),
-        LifeRatio = learned.LifeRatio(changeDeg),
+        LeftWornMm = DepthsResponse.From(learned.WornMm(set.Left)),
+        RightWornMm = DepthsResponse.From(learned.WornMm(set.Right)),
+        LifeRatio = learned.LifeRatio(set),
     };
 
     private static UncertaintyResponse FromLogarithm(in Estimate logarithm, double by)

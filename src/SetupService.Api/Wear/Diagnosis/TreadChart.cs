@@ -43,7 +43,7 @@ internal static class TreadChart
         if (car.Study.At(tyre.Axle) is { ReadingCount: > 0 } learned)
         {
             var freshMm = tyre.NewDepthMm ?? TreadFigures.UsualNewDepthMm.Value;
-            series.Add(new(Predicted, Line(learned.WornMm(tyre.IsLeft).Select(worn => freshMm - worn))));
+            series.Add(new(Predicted, Line(learned.WornMm(learned.Axle.At(tyre.IsLeft)).Select(worn => freshMm - worn))));
         }
 
         if (tyre.NewDepthMm is { } newMm) series.Add(new(New, Level(newMm)) { IsMain = false });

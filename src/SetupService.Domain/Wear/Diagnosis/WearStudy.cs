@@ -25,6 +25,20 @@ public sealed record WearStudy(WearCase Case, WearDiagnosis Diagnosis, LearnedTr
     /// <summary>The car with what was assumed of it, by which a camber's grip and braking are told; null where they are not.</summary>
     public ResolvedHandlingCar? Car { get; init; }
 
+    /// <summary>The car its treads were learned on; null where there is none.</summary>
+    internal HandlingCar? OnTrack { get; init; }
+
+    /// <summary>What wears an axle whose static camber is set otherwise on both wheels, the rest of the car as it is: solved anew. Null without a wear model, or an equilibrium.</summary>
+    /// <param name="at">Which axle.</param>
+    /// <param name="camberChangeDeg">Change of the camber, degrees; negative = more negative.</param>
+    public AxleUse? UseWith(CarAxle at, double camberChangeDeg)
+    {
+        if ((OnTrack, Front, Rear) is not ({ } car, { } front, { } rear)) return null;
+        var axle = car.At(at) with { LeftCamberDeg = car.At(at).LeftCamberDeg + camberChangeDeg, RightCamberDeg = car.At(at).RightCamberDeg + camberChangeDeg };
+        var set = at == CarAxle.Front ? car with { Front = axle } : car with { Rear = axle };
+        return TrackBends.Solve(set, Case.Vehicle, Case.Use, budget: null, new(front.Axle, rear.Axle))?.At(at);
+    }
+
     /// <summary>By how many degrees the front camber is short, by the treads and by the model.</summary>
     public required CamberVoices FrontShort { get; init; }
 
@@ -58,6 +72,7 @@ public sealed record WearStudy(WearCase Case, WearDiagnosis Diagnosis, LearnedTr
         var isSpent = budget is { IsSpent: true };
         return new(wear, diagnosis, front, rear)
         {
+            OnTrack = onTrack,
             FrontShort = frontShort,
             RearShort = rearShort,
             IsWorkSpent = isSpent,

@@ -3,6 +3,15 @@ using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Wear.TreadWear;
 
+/// <summary>What wears the four tyres of a car.</summary>
+/// <param name="Front">The front axle's.</param>
+/// <param name="Rear">The rear axle's.</param>
+public sealed record TrackUse(AxleUse Front, AxleUse Rear)
+{
+    /// <summary>That of one axle.</summary>
+    public AxleUse At(CarAxle axle) => axle == CarAxle.Front ? Front : Rear;
+}
+
 /// <summary>What wears the two tyres of an axle.</summary>
 /// <param name="Axle">Which axle.</param>
 /// <param name="Left">Its left tyre.</param>
@@ -51,6 +60,12 @@ public sealed record AxleUse(CarAxle Axle, WheelUse Left, WheelUse Right)
         };
         return new(at, wheel, wheel);
     }
+
+    /// <summary>That of one tyre.</summary>
+    public WheelUse At(bool isLeft) => isLeft ? Left : Right;
+
+    /// <summary>The same with another static camber, to first order; see <see cref="WheelUse.Leaned"/>.</summary>
+    public AxleUse Leaned(double camberChangeDeg) => this with { Left = Left.Leaned(camberChangeDeg), Right = Right.Leaned(camberChangeDeg) };
 
     /// <summary>The same with what is known of the inclination the model misses, degrees.</summary>
     public Estimate ShortBy(in Estimate unseenDeg)

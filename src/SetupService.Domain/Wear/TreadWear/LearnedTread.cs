@@ -72,38 +72,58 @@ public sealed class LearnedTread
     }
 
     /// <summary>Wear predicted at the three usual places of a tyre over the use stated, mm.</summary>
-    public AcrossTread<double> WornMm(bool isLeft, double camberChangeDeg = 0)
+    /// <param name="wheel">What wears it: a wheel of <see cref="Axle"/>, or the same set otherwise.</param>
+    public AcrossTread<double> WornMm(WheelUse wheel) => WornMm(wheel, _roadKm, _trackKm);
+
+    /// <summary>
+    /// By what the life of the axle's worst place is multiplied where the axle is set otherwise, at the same use: the present fastest wear by the fastest then.
+    /// </summary>
+    /// <param name="other">The axle set so.</param>
+    public double LifeRatio(AxleUse other) => MostWornMm(_axle, _roadKm, _trackKm) / MostWornMm(other, _roadKm, _trackKm);
+
+    /// <summary>Wear of the axle's worst place over a use, mm.</summary>
+    /// <param name="axle">The axle, as it is or set otherwise.</param>
+    /// <param name="roadKm">Kilometres of road.</param>
+    /// <param name="trackKm">Kilometres of track.</param>
+    public double MostWornMm(AxleUse axle, double roadKm, double trackKm)
     {
+        ArgumentNullException.ThrowIfNull(axle);
+        return Math.Max(Most(WornMm(axle.Left, roadKm, trackKm)), Most(WornMm(axle.Right, roadKm, trackKm)));
+
+        static double Most(AcrossTread<double> worn) => Math.Max(worn.Outer, Math.Max(worn.Centre, worn.Inner));
+    }
+
+    /// <summary>The change of the static camber, degrees, with which the axle's worst place lasts longest at the same use, to a tenth.</summary>
+    /// <param name="set">The axle with its camber changed so, solved; null where it has no equilibrium.</param>
+    public double LongestLifeChangeDeg(Func<double, AxleUse?> set)
+    {
+        ArgumentNullException.ThrowIfNull(set);
+
+        // To first order it is found at no cost; from there the solved axle is followed while it wears less.
+        var (best, leastMm) = (0, MostWornMm(_axle, _roadKm, _trackKm));
+        for (var tenths = -FurthestTenths; tenths <= FurthestTenths; tenths++)
+        {
+            var mostMm = MostWornMm(_axle.Leaned(tenths / 10.0), _roadKm, _trackKm);
+            if (mostMm < leastMm) (best, leastMm) = (tenths, mostMm);
+        }
+
+        leastMm = Solved(best);
+        foreach (var way in (ReadOnlySpan<int>)[-1, 1])
+        {
+            while (Math.Abs(best + way) <= FurthestTenths && Solved(best + way) is var mostMm && mostMm < leastMm) (best, leastMm) = (best + way, mostMm);
+        }
+
+        return best / 10.0;
+
+        double Solved(int tenths) => set(tenths / 10.0) is { } axle ? MostWornMm(axle, _roadKm, _trackKm) : double.PositiveInfinity;
+    }
+
+    private AcrossTread<double> WornMm(WheelUse wheel, double roadKm, double trackKm)
+    {
+        ArgumentNullException.ThrowIfNull(wheel);
         var at = TreadZone.UsualPct;
         return new(Worn(at.Outer), Worn(at.Centre), Worn(at.Inner));
 
-        double Worn(double acrossPct) => TreadWearModel.WornMm(
-            isLeft ? _axle.Left : _axle.Right, new TreadZone(acrossPct, 0).Inward, _roadKm, _trackKm, _parameters, camberChangeDeg);
-    }
-
-    /// <summary>
-    /// By what the life of the axle's worst place is multiplied with another static camber, at the same use: the present fastest wear by the fastest then.
-    /// </summary>
-    public double LifeRatio(double camberChangeDeg) => MostWornMm(0) / MostWornMm(camberChangeDeg);
-
-    /// <summary>The change of the static camber, degrees, with which the axle's worst place lasts longest at the same use, to a tenth.</summary>
-    public double LongestLifeChangeDeg()
-    {
-        var (best, leastMm) = (0.0, MostWornMm(0));
-        for (var tenth = -FurthestTenths; tenth <= FurthestTenths; tenth++)
-        {
-            var mostMm = MostWornMm(tenth / 10.0);
-            if (mostMm < leastMm) (best, leastMm) = (tenth / 10.0, mostMm);
-        }
-
-        return best;
-    }
-
-    private double MostWornMm(double camberChangeDeg)
-    {
-        var (left, right) = (WornMm(isLeft: true, camberChangeDeg), WornMm(isLeft: false, camberChangeDeg));
-        return Math.Max(Most(left), Most(right));
-
-        static double Most(AcrossTread<double> worn) => Math.Max(worn.Outer, Math.Max(worn.Centre, worn.Inner));
+        double Worn(double acrossPct) => TreadWearModel.WornMm(wheel, new TreadZone(acrossPct, 0).Inward, roadKm, trackKm, _parameters);
     }
 }

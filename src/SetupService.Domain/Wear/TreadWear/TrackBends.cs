@@ -25,14 +25,19 @@ public static class TrackBends
     /// <param name="vehicle">The same car, for the width of its treads.</param>
     /// <param name="use">How hard and how tight the bends are.</param>
     /// <param name="budget">Work allowed; null = no limit.</param>
-    public static (AxleUse Front, AxleUse Rear)? Solve(HandlingCar car, Vehicle vehicle, in WearUse use, WorkBudget? budget = null)
+    /// <param name="slopes">What wears the same car set, or fitted, otherwise: the change of an inclination by a degree of camber is taken from it; null = worked out.</param>
+    public static TrackUse? Solve(HandlingCar car, Vehicle vehicle, in WearUse use, WorkBudget? budget = null, TrackUse? slopes = null)
     {
         ArgumentNullException.ThrowIfNull(car);
         ArgumentNullException.ThrowIfNull(vehicle);
         var turns = Turns(use);
-        if (Attitudes(car, turns, budget) is not { } now || Attitudes(Leaned(car), turns, budget) is not { } leaned) return null;
+        if (Attitudes(car, turns, budget) is not { } now) return null;
+        var leaned = slopes is null ? Attitudes(Leaned(car), turns, budget) : null;
+        if (slopes is null && leaned is null) return null;
         var areTold = use.LateralG is not null;
-        return (Axle(car, vehicle, CarAxle.Front, now, leaned) with { AreBendsTold = areTold }, Axle(car, vehicle, CarAxle.Rear, now, leaned) with { AreBendsTold = areTold });
+        return new(At(CarAxle.Front), At(CarAxle.Rear));
+
+        AxleUse At(CarAxle at) => Axle(car, vehicle, at, now, leaned, slopes?.At(at)) with { AreBendsTold = areTold };
     }
 
     /// <summary>Why the car has no equilibrium in these bends, as the cornering call says it; null where it has, or the work allowed is spent.</summary>
@@ -82,7 +87,7 @@ public static class TrackBends
         axle with { LeftCamberDeg = axle.LeftCamberDeg + CamberStepDeg, RightCamberDeg = axle.RightCamberDeg + CamberStepDeg };
 
     private static AxleUse Axle(
-        HandlingCar car, Vehicle vehicle, CarAxle at, (CorneringAttitude At, double Share)[] now, (CorneringAttitude At, double Share)[] leaned)
+        HandlingCar car, Vehicle vehicle, CarAxle at, (CorneringAttitude At, double Share)[] now, (CorneringAttitude At, double Share)[]? leaned, AxleUse? slopes)
     {
         var (left, right) = at == CarAxle.Front ? (WheelPosition.FrontLeft, WheelPosition.FrontRight) : (WheelPosition.RearLeft, WheelPosition.RearRight);
         var work = 0.0;
@@ -93,7 +98,7 @@ public static class TrackBends
 
         WheelUse Wheel(WheelPosition position, double camberDeg, double toeDeg, double loadN) => new()
         {
-            Corners = Corners(position),
+            Corners = Corners(position, position == left ? slopes?.Left : slopes?.Right),
             CamberDeg = camberDeg,
             ToeDeg = toeDeg,
             LoadN = loadN,
@@ -102,13 +107,14 @@ public static class TrackBends
             RadiusMm = axle.LoadedRadiusMm,
         };
 
-        BendLoad[] Corners(WheelPosition position)
+        BendLoad[] Corners(WheelPosition position, WheelUse? slopes)
         {
             var corners = new BendLoad[now.Length];
             for (var i = 0; i < corners.Length; i++)
             {
-                var (wheel, other) = (now[i].At.At(position), leaned[i].At.At(position));
-                corners[i] = new(2 * now[i].Share * Work(wheel) / work, wheel.LoadN, wheel.InclinationAngleDeg, (other.InclinationAngleDeg - wheel.InclinationAngleDeg) / CamberStepDeg, wheel.IsOuter);
+                var wheel = now[i].At.At(position);
+                var perCamber = leaned is null ? slopes!.Corners[i].PerCamber : (leaned[i].At.At(position).InclinationAngleDeg - wheel.InclinationAngleDeg) / CamberStepDeg;
+                corners[i] = new(2 * now[i].Share * Work(wheel) / work, wheel.LoadN, wheel.InclinationAngleDeg, perCamber, wheel.IsOuter);
             }
 
             return corners;

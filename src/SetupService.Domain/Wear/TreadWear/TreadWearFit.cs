@@ -36,8 +36,8 @@ internal readonly ref struct TreadWearFit : IFittedModel
         }
 
         var read = _readings[reading];
-        var wheel = read.IsLeft ? _axle.Left : _axle.Right;
-        var predicted = TreadWearModel.WornMm(wheel, read.Y, _roadKm, _trackKm, unknowns, 0, gradient);
+        var wheel = _axle.At(read.IsLeft);
+        var predicted = TreadWearModel.WornMm(wheel, read.Y, _roadKm, _trackKm, unknowns, gradient);
         residual = (read.WornMm + (read.IsFreshStated ? 0 : unknowns[NewDepthExcess]) - predicted) / read.ErrorMm;
         for (var k = 0; k < Count; k++) gradient[k] /= read.ErrorMm;
         if (!read.IsFreshStated) gradient[NewDepthExcess] = -1 / read.ErrorMm;

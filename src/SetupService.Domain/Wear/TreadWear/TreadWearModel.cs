@@ -17,20 +17,19 @@ public static class TreadWearModel
     /// <param name="roadKm">Kilometres of road.</param>
     /// <param name="trackKm">Kilometres of track.</param>
     /// <param name="parameters">In the order of <see cref="TreadWearParameters"/>.</param>
-    /// <param name="camberChangeDeg">Change of the static camber, degrees.</param>
-    public static double WornMm(WheelUse wheel, double y, double roadKm, double trackKm, ReadOnlySpan<double> parameters, double camberChangeDeg = 0)
+    public static double WornMm(WheelUse wheel, double y, double roadKm, double trackKm, ReadOnlySpan<double> parameters)
     {
         Span<double> gradient = stackalloc double[Count];
-        return WornMm(wheel, y, roadKm, trackKm, parameters, camberChangeDeg, gradient);
+        return WornMm(wheel, y, roadKm, trackKm, parameters, gradient);
     }
 
     /// <summary>The same with its derivatives by the parameters; that by a new depth not stated is 0, it does not wear.</summary>
-    public static double WornMm(WheelUse wheel, double y, double roadKm, double trackKm, ReadOnlySpan<double> parameters, double camberChangeDeg, Span<double> gradient)
+    public static double WornMm(WheelUse wheel, double y, double roadKm, double trackKm, ReadOnlySpan<double> parameters, Span<double> gradient)
     {
         ArgumentNullException.ThrowIfNull(wheel);
         var stiffness = Math.Exp(parameters[PressureShift]);
-        var road = roadKm > 0 ? OnRoad(wheel, y, stiffness, camberChangeDeg).Scaled(roadKm / 1000 * Math.Exp(parameters[Road])) : default;
-        var track = trackKm > 0 ? OnTrack(wheel, y, stiffness, parameters[UnmodelledInclination], camberChangeDeg).Scaled(trackKm / 1000 * Math.Exp(parameters[Track])) : default;
+        var road = roadKm > 0 ? OnRoad(wheel, y, stiffness).Scaled(roadKm / 1000 * Math.Exp(parameters[Road])) : default;
+        var track = trackKm > 0 ? OnTrack(wheel, y, stiffness, parameters[UnmodelledInclination]).Scaled(trackKm / 1000 * Math.Exp(parameters[Track])) : default;
         var (bowed, leaning) = (1 + (parameters[CrownPressure] * (1 - (3 * y * y))), 1 - (parameters[OuterEdgeExcess] * y));
         var shape = bowed * leaning;
         gradient.Clear();
@@ -44,24 +43,23 @@ public static class TreadWearModel
     }
 
     /// <summary>Wear of a strip on the straight by that of a tread that neither leans nor toes.</summary>
-    private static StripWear OnRoad(WheelUse wheel, double y, double stiffness, double camberChangeDeg)
+    private static StripWear OnRoad(WheelUse wheel, double y, double stiffness)
     {
-        var camberDeg = wheel.CamberDeg + camberChangeDeg;
-        var lean = stiffness * TreadStrip.LeanPerDeg(wheel, wheel.LoadN) * camberDeg;
-        var along = y * wheel.TreadWidthMm / 2 * Math.Sin(double.DegreesToRadians(camberDeg)) / wheel.RadiusMm;
+        var lean = stiffness * TreadStrip.LeanPerDeg(wheel, wheel.LoadN) * wheel.CamberDeg;
+        var along = y * wheel.TreadWidthMm / 2 * Math.Sin(double.DegreesToRadians(wheel.CamberDeg)) / wheel.RadiusMm;
         var toe = double.DegreesToRadians(wheel.ToeDeg);
         var slip = Math.Sqrt((RoadSlip * RoadSlip) + (toe * toe) + (along * along)) / RoadSlip;
         return new(TreadStrip.Pressure(y, lean) * slip, TreadStrip.PressureByLean(y, lean) * lean * slip, 0);
     }
 
     /// <summary>Wear of a strip in the corners by the mean of both tyres of the axle.</summary>
-    private static StripWear OnTrack(WheelUse wheel, double y, double stiffness, double unseenDeg, double camberChangeDeg)
+    private static StripWear OnTrack(WheelUse wheel, double y, double stiffness, double unseenDeg)
     {
         var sum = default(StripWear);
         foreach (var corner in wheel.Corners)
         {
             var side = corner.IsOuter ? 1 : 0;
-            var inclinationDeg = corner.InclinationAngleDeg + (corner.PerCamber * camberChangeDeg) + (side * unseenDeg);
+            var inclinationDeg = corner.InclinationAngleDeg + (side * unseenDeg);
             var perDeg = stiffness * TreadStrip.LeanPerDeg(wheel, corner.LoadN);
             var lean = perDeg * inclinationDeg;
             var byLean = corner.Work * TreadStrip.PressureByLean(y, lean);

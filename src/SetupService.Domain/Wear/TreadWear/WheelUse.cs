@@ -23,6 +23,14 @@ public sealed record WheelUse
 
     /// <summary>Loaded radius, mm.</summary>
     public required double RadiusMm { get; init; }
+
+    /// <summary>The same with another static camber, to first order: its inclinations move with it, loads and work stay.</summary>
+    /// <param name="camberChangeDeg">Change of the static camber, degrees; negative = more negative.</param>
+    public WheelUse Leaned(double camberChangeDeg) => this with
+    {
+        CamberDeg = CamberDeg + camberChangeDeg,
+        Corners = [.. Corners.Select(bend => bend with { InclinationAngleDeg = bend.InclinationAngleDeg + (bend.PerCamber * camberChangeDeg) })],
+    };
 }
 
 /// <summary>One wheel in one kind of bend.</summary>

@@ -203,7 +203,7 @@ public sealed partial class WhatIfStoryTests
 
     private static Tyre Tyre(string marking) => new(TyreMarkingReader.Read(marking).Value!) { PressureKpa = 230, MassKg = 9.9, Category = TyreCategory.Summer };
 
-    private static Vehicle Car() => new()
+    internal static Vehicle Car() => new()
     {
         WheelbaseMm = 2570,
         CentreOfGravityHeightMm = 505,

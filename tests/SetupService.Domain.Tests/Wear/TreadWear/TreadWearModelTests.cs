@@ -46,7 +46,7 @@ public sealed class TreadWearModelTests
     {
         const double step = 1e-4;
         var gradient = new double[TreadWearParameters.Count];
-        var whole = TreadWearModel.WornMm(wheel, y, roadKm, trackKm, parameters, 0.3, gradient);
+        var whole = TreadWearModel.WornMm(wheel, y, roadKm, trackKm, parameters, gradient);
         for (var k = 0; k < gradient.Length; k++)
         {
             var (less, more) = (Moved(k, -step), Moved(k, step));
@@ -57,22 +57,20 @@ public sealed class TreadWearModelTests
         {
             double[] moved = [.. parameters];
             moved[unknown] += by;
-            return TreadWearModel.WornMm(wheel, y, roadKm, trackKm, moved, 0.3);
+            return TreadWearModel.WornMm(wheel, y, roadKm, trackKm, moved);
         }
     });
 
-    // A change of camber is a wheel set so; a degree unseen is a degree of the outer wheels; road and track add up.
+    // A degree unseen is a degree of the outer wheels; road and track add up.
     [Fact]
-    public void One_use_has_many_names() => Gen.Select(Wheels, Parameters, Gen.Double[-1, 1], Gen.Double[-2, 2]).Sample((wheel, parameters, y, changeDeg) =>
+    public void One_use_has_many_names() => Gen.Select(Wheels, Parameters, Gen.Double[-1, 1]).Sample((wheel, parameters, y) =>
     {
-        var set = wheel with { CamberDeg = wheel.CamberDeg + changeDeg, Corners = [.. wheel.Corners.Select(bend => bend with { InclinationAngleDeg = bend.InclinationAngleDeg + (changeDeg * bend.PerCamber) })] };
         var (unseenDeg, seen) = (parameters[TreadWearParameters.UnmodelledInclination], parameters.ToArray());
         seen[TreadWearParameters.UnmodelledInclination] = 0;
         var leaned = wheel with { Corners = [.. wheel.Corners.Select(bend => bend with { InclinationAngleDeg = bend.InclinationAngleDeg + (bend.IsOuter ? unseenDeg : 0) })] };
         var whole = TreadWearModel.WornMm(wheel, y, 5000, 300, parameters);
         var tolerance = 1e-9 * (1 + whole);
 
-        Assert.Equal(TreadWearModel.WornMm(set, y, 5000, 300, parameters), TreadWearModel.WornMm(wheel, y, 5000, 300, parameters, changeDeg), 1e-9 * (1 + TreadWearModel.WornMm(set, y, 5000, 300, parameters)));
         Assert.Equal(TreadWearModel.WornMm(leaned, y, 5000, 300, seen), whole, tolerance);
         Assert.Equal(TreadWearModel.WornMm(wheel, y, 5000, 0, parameters) + (3 * TreadWearModel.WornMm(wheel, y, 0, 100, parameters)), whole, tolerance);
     });

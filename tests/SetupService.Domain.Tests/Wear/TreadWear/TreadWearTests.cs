@@ -56,7 +56,7 @@ public sealed class TreadWearTests
     {
         var axle = Front(camberDeg: 0);
         var now = Learn(axle, Read(axle, 5.0, 5.4, 5.8));
-        var (at, then) = (now.WornMm(isLeft: true), now.WornMm(isLeft: true, camberChangeDeg: -2));
+        var (at, then) = (now.WornMm(axle.Left), now.WornMm(Front(camberDeg: -2).Left));
 
         Assert.True(axle.CamberShortDeg.Value > 1);
         Assert.True(at.Outer > at.Inner);
@@ -173,17 +173,19 @@ public sealed class TreadWearTests
         var read = Read(Front(-1), 4.4, 5.2, 5.6);
         var wear = new WearCase { Vehicle = new Vehicle(), Use = Use with { LapKm = null }, Tyres = read };
         var car = WorkedCar.Make();
-        var learned = LearnedTread.Fit(TrackBends.Solve(car, wear.Vehicle, wear.Use)!.Value.Front, read[0], read[1], 5000, 300)!;
+        var learned = LearnedTread.Fit(TrackBends.Solve(car, wear.Vehicle, wear.Use)!.Front, read[0], read[1], 5000, 300)!;
 
-        Assert.Equal(learned.WornMm(isLeft: true), WearStudy.Compute(wear, car).Front!.WornMm(isLeft: true));
-        Assert.Equal(learned.WornMm(isLeft: true), WearStudy.Compute(wear with { Use = Use with { TrackLaps = 200, LapKm = 1.5 } }, car).Front!.WornMm(isLeft: true));
+        Assert.Equal(learned.WornMm(learned.Axle.Left), Left(WearStudy.Compute(wear, car)));
+        Assert.Equal(learned.WornMm(learned.Axle.Left), Left(WearStudy.Compute(wear with { Use = Use with { TrackLaps = 200, LapKm = 1.5 } }, car)));
     }
+
+    private static AcrossTread<double> Left(WearStudy study) => study.Front!.WornMm(study.Front.Axle.Left);
 
     private static AxleUse Front(double camberDeg)
     {
         var car = WorkedCar.Make();
         var front = car.Front with { LeftCamberDeg = camberDeg, RightCamberDeg = camberDeg };
-        return TrackBends.Solve(car with { Front = front }, new Vehicle(), Use)!.Value.Front;
+        return TrackBends.Solve(car with { Front = front }, new Vehicle(), Use)!.Front;
     }
 
     private static TyreReading[] Read(AxleUse axle, double outerMm, double centreMm, double innerMm) =>

@@ -93,14 +93,12 @@ internal static class CamberStep
     private static double Allowed(WearStudy study, CarAxle at, int way, double wantedDeg)
     {
         if (!IsMostlyRoad(study)) return wantedDeg;
-        var allowed = 0.0;
-        for (var tenths = 1; tenths <= (int)Math.Round(wantedDeg / GaugeDeg); tenths++)
+        for (var tenths = (int)Math.Round(wantedDeg / GaugeDeg); tenths > 0; tenths--)
         {
-            if (Life(study, at, way * tenths * GaugeDeg) is < 1) continue;
-            allowed = tenths * GaugeDeg;
+            if (Life(study, at, way * tenths * GaugeDeg) is not < 1) return tenths * GaugeDeg;
         }
 
-        return allowed;
+        return 0;
     }
 
     /// <summary>How much of a change the present camber, and what it can be set to, leave room for, degrees, not negative.</summary>
@@ -124,7 +122,7 @@ internal static class CamberStep
     /// <summary>By what a change multiplies the life of the axle's fastest-worn place: by the wear model learned, else by the shoulders read; null where neither is there.</summary>
     private static double? Life(WearStudy study, CarAxle at, double changeDeg)
     {
-        if (study.At(at) is { HasUse: true, ReadingCount: > 0 } learned) return learned.LifeRatio(changeDeg);
+        if (study.At(at) is { HasUse: true, ReadingCount: > 0 } learned) return study.UseWith(at, changeDeg) is { } set ? learned.LifeRatio(set) : null;
         var voices = study.ShortAt(at);
         return voices.Shoulders is { } shoulders
             ? TreadWear.EvenWear.LifeRatio(shoulders.Value, study.Diagnosis.Sign(at, WearSign.CrownDifference)?.Value ?? 0, voices.DifferencePerDeg, changeDeg)
