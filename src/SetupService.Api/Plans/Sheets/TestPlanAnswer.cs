@@ -55,7 +55,7 @@ public sealed record TestPlanResponse
     public required TestReadingResponse[] Read { get; init; }
 
     /// <summary>How much driving would show it.</summary>
-    [Sample("Front left: Before the change the outer shoulder lost 3.7 mm per 100 laps. About 38 laps more, read 5 times, would show a ratio of 0.85 four times in five.")]
+    [Sample("Front left: Before the change the outer shoulder lost 3.7 mm per 100 laps. About 38 laps more, read 5 times, would show wear 15 % slower four times in five.")]
     public required string Enough { get; init; }
 
     /// <summary>What counts as proof.</summary>

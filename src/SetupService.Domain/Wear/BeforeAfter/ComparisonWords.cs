@@ -136,14 +136,16 @@ public static class ComparisonWords
         if (zone.LeastUse is { } use)
         {
             return use <= 0
-                ? Prose.Write(units, $"{question.PlannedReadings} more readings now would show a ratio of {ratio:n} four times in five.{planned}")
-                : Prose.Write(units, $"About {Use(comparison.Clock, use, units, " more")}, read {question.PlannedReadings} times, would show a ratio of {ratio:n} four times in five.{planned}");
+                ? Prose.Write(units, $"{question.PlannedReadings} more readings now would show {Sought(ratio)} four times in five.{planned}")
+                : Prose.Write(units, $"About {Use(comparison.Clock, use, units, " more")}, read {question.PlannedReadings} times, would show {Sought(ratio)} four times in five.{planned}");
         }
 
         return zone.FurtherSessions is { } sessions
-            ? Prose.Write(units, $"More use in the same sessions would not show a ratio of {ratio:n}; {sessions} more {(sessions == 1 ? "session" : "sessions")} on each side would, four times in five.{planned}")
-            : Prose.Write(units, $"No sensible number of sessions would show a ratio of {ratio:n}.{planned}");
+            ? Prose.Write(units, $"More use in the same sessions would not show {Sought(ratio)}; {sessions} more {(sessions == 1 ? "session" : "sessions")} on each side would, four times in five.{planned}")
+            : Prose.Write(units, $"No sensible number of sessions would show {Sought(ratio)}.{planned}");
     }
+
+    private static string Sought(double ratio) => ratio < 1 ? FormattableString.Invariant($"wear {100 * (1 - ratio):0} % slower") : FormattableString.Invariant($"wear {100 * (ratio - 1):0} % faster");
 
     private static string? Shoulder(string name, ShoulderChange? change)
     {
