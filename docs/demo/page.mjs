@@ -93,7 +93,7 @@ export function page({ title, lead, chapters, service, edition }) {
 <p class="lead">${escape(lead)}</p>
 <p class="small">Car, people, parts and prices are invented. What stands in a shaded box was answered by ${escape(service)} when this page was made, edition ${escape(edition)}, in ${count} calls; each can be unfolded under its chapter.</p>
 ${sections.join("\n")}
-<section><p class="small">Arithmetic on what was measured, no approval and no inspection. Springs under load, brakes and wheel fasteners carry lives: work of this kind belongs in trained hands, wheel fasteners are checked again after the first kilometres, and local law decides what may be driven on the road.</p></section>
+<section><p class="small">Arithmetic on what was measured, no approval and no inspection. Springs under load, brakes and wheel fasteners carry lives: work of this kind belongs in trained hands, wheel fasteners are checked again after a short first drive, and local law decides what may be driven on the road.</p></section>
 </main>
 </body>
 </html>

@@ -10,7 +10,9 @@ if (args is [HealthCommand.Name, ..])
 
 try
 {
-    SetupServiceHost.Build(args).Run();
+    var service = SetupServiceHost.Build(args);
+    service.SettleAfterStart();
+    service.Run();
     return 0;
 }
 catch (SettingException wrong)

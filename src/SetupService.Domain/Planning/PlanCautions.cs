@@ -6,7 +6,7 @@ namespace SetupService.Domain.Planning;
 public static class PlanCautions
 {
     internal static Caution Fasteners { get; } = new(
-        "wheelFasteners", "Tighten wheel fasteners crosswise to the vehicle maker's torque with the wheels' own fasteners and seats, and check them again after the first kilometres. Turn every wheel by hand over full travel and lock before driving.");
+        "wheelFasteners", "Tighten wheel fasteners crosswise to the vehicle maker's torque with the wheels' own fasteners and seats, and check them again after the first short drive. Turn every wheel by hand over full travel and lock before driving.");
 
     private static readonly Caution Ratings = new("ratings", "Never use a tyre or wheel beyond its load or speed rating, whatever a plan says.");
 

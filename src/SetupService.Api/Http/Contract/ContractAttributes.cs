@@ -1,3 +1,5 @@
+using System.Reflection;
+using System.Runtime.CompilerServices;
 using System.Text.Json.Serialization.Metadata;
 
 namespace SetupService.Api.Http.Contract;
@@ -27,10 +29,20 @@ public sealed class SampleAttribute(object value) : Attribute
 /// <summary>Finds the contract attributes of a JSON property.</summary>
 internal static class PropertyAttributes
 {
+    // The native build takes kilobytes to look at the attributes of a property: it is asked once.
+    private static readonly ConditionalWeakTable<ICustomAttributeProvider, object[]> Known = [];
+
     public static TAttribute? Find<TAttribute>(this JsonPropertyInfo property)
         where TAttribute : Attribute
     {
-        var found = property.AttributeProvider?.GetCustomAttributes(typeof(TAttribute), inherit: true) ?? [];
-        return found.Length > 0 ? (TAttribute)found[0] : null;
+        if (property.AttributeProvider is not { } provider)
+            return null;
+        foreach (var attribute in Known.GetValue(provider, static one => one.GetCustomAttributes(inherit: false)))
+        {
+            if (attribute is TAttribute found)
+                return found;
+        }
+
+        return null;
     }
 }

@@ -103,6 +103,6 @@ internal static class SheetGaps
         }
 
         if (test.ExpectedRatio is null) yield return UnknownResponse.Create("/test/expectedRatio", sheet.Work.IsAsItStands ? "nothing is changed" : "tread life with the package is not known, or stays as it is", sheet.Work.IsAsItStands ? [] : ["/expectedRatio", "/wear"]);
-        if (sheet.Request.Before is null) yield return UnknownResponse.Create("enough", $"needs at least {WearComparison.FewestReadings} readings of the depths at different laps or kilometres, with the car as it is", "/before");
+        if (sheet.Request.Before is null) yield return UnknownResponse.Create("enough", $"needs at least {WearComparison.FewestReadings} readings of the depths after different laps or distances, with the car as it is", "/before");
     }
 }

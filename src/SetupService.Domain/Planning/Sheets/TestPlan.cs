@@ -67,7 +67,7 @@ public sealed record TestPlan
         const string Depths = "depth in the outer, middle and inner groove of all four tyres, at the same marked places";
         var list = new List<TestReading>
         {
-            new(IsAsItStands ? "from now on" : "before the parts go on or the angles are set", $"{Depths}, with laps and kilometres so far: at least {WearComparison.FewestReadings} times at different laps or kilometres, else nothing can be compared"),
+            new(IsAsItStands ? "from now on" : "before the parts go on or the angles are set", $"{Depths}, with laps and the odometer so far: at least {WearComparison.FewestReadings} times after different laps or distances, else nothing can be compared"),
         };
         if (LapsPerSession is null)
         {
@@ -95,7 +95,7 @@ public sealed record TestPlan
     {
         if (IsAsItStands) return "Nothing is changed, so no number of laps would show a difference.";
         if (IsOnOtherTyres) return "How many laps would show it cannot be told before the new tyres are worn in: read them from new.";
-        if (Tyres.Count == 0) return $"How many laps would show it cannot be told yet: it needs at least {WearComparison.FewestReadings} readings of the depths at different laps or kilometres with the car as it is.";
+        if (Tyres.Count == 0) return $"How many laps would show it cannot be told yet: it needs at least {WearComparison.FewestReadings} readings of the depths after different laps or distances with the car as it is.";
         if (ExpectedRatio is null) return "How many laps would show it cannot be told: nothing says by how much the wear should change.";
         if (Lead() is not { } lead) return "These readings do not tell a rate of wear yet, so how many laps would show a change cannot be told: " + Lower(ComparisonWords.NoComparison(Tyres[0].Wear));
         var hardly = lead.Tyre.Wear.Zones!.Value.At(lead.Place).PlannedPower < LeastPower

@@ -212,12 +212,12 @@ public sealed class WorkOrder
         Add(WorkStage.Check, null, "Before driving: turn every wheel by hand over its full travel and from lock to lock, and look that tyre, hoses and cables touch nothing. Go once more over every fastener that was undone.", [], [], ["wheelFasteners"]);
         if (_work.HasAnywhere(PartKind.Pad, PartKind.Disc))
             Add(WorkStage.Check, null, "Brakes: pedal hard, fluid at its mark, no leak. Try them at walking pace, then bed pads and discs in as their maker says; until then they hold less.", Ids([PartKind.Pad, PartKind.Disc]), [], ["brakes"]);
-        Add(WorkStage.Check, null, Prose.Write(_units, $"First drive: slowly, on a quiet road, listening; stop at once at a knock, a pull or a vibration. Check the wheel fasteners and the others again after {CheckAgainKm:km}, and after the first session."), [], Torques(null, Fastener.WheelFasteners), ["wheelFasteners"]);
+        Add(WorkStage.Check, null, Prose.Write(_units, $"First drive: slowly, on a quiet road, listening; stop at once at a knock, a pull or a vibration. Check the wheel fasteners and the others again after about {CheckAgain}, and after the first session."), [], Torques(null, Fastener.WheelFasteners), ["wheelFasteners"]);
         Add(WorkStage.Check, null, "Have the change approved, entered or inspected where local law asks for it, and keep the parts' papers with the car's.", [], [], ["localLaw"]);
     }
 
     // Fasteners settle within the first kilometres; common practice, no source.
-    private const double CheckAgainKm = 50;
+    private string CheckAgain => _units == UnitSystem.Us ? "30 miles" : "50 km";
 
     private const string CommonCode = "springsUnderLoad";
 
