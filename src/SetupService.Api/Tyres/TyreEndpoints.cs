@@ -39,8 +39,7 @@ internal static class TyreEndpoints
     {
         if (query.Problem is { } problem)
             return problem;
-        return TyreMarkingReader.Read(query.Text(TyreQuery.Marking)!).TryGet(out var marking, out var fault)
-            ? new CacheableAnswer<TyreAnswer>(TyreAnswers.Create(marking, TyreQuery.Answer(marking, query), query.Number(TyreQuery.VerticalRateNPerMm), query.Units))
-            : QueryReader.Unreadable(TyreQuery.Marking, fault);
+        var marking = TyreMarkingReader.Read(query.Text(TyreQuery.Marking)!).Value!;
+        return new CacheableAnswer<TyreAnswer>(TyreAnswers.Create(marking, TyreQuery.Answer(marking, query), query.Number(TyreQuery.VerticalRateNPerMm), query.Units));
     }
 }

@@ -10,6 +10,7 @@ internal static class TyreQuery
         "marking", "The size and service description on the sidewall, as people type it.", TyreMarkingReader.MaximumLength, "225/45R17 94W XL")
     {
         IsRequired = true,
+        Judge = static text => TyreMarkingReader.Read(text).Fault,
     };
 
     public static NumberParameter RimWidthIn { get; } = new("rimWidthIn", "Rim width on which the section width is wanted.", 3, 16, 8);

@@ -13,6 +13,7 @@ internal static class WheelEndpoints
         "marking", "The marking as stamped or as people type it.", WheelMarkingReader.MaximumLength, "8.5Jx18 ET44")
     {
         IsRequired = true,
+        Judge = static text => WheelMarkingReader.Read(text).Fault,
     };
 
     public static void MapWheels(this IEndpointRouteBuilder routes) =>
@@ -28,8 +29,6 @@ internal static class WheelEndpoints
     {
         if (query.Problem is { } problem)
             return problem;
-        return WheelMarkingReader.Read(query.Text(Marking)!).TryGet(out var marking, out var fault)
-            ? new CacheableAnswer<WheelAnswer>(WheelAnswer.From(marking, query.Units))
-            : QueryReader.Unreadable(Marking, fault);
+        return new CacheableAnswer<WheelAnswer>(WheelAnswer.From(WheelMarkingReader.Read(query.Text(Marking)!).Value!, query.Units));
     }
 }

@@ -69,6 +69,7 @@ public sealed class TyreCallsTests(ServiceFixture fixture) : IClassFixture<Servi
     [InlineData("?marking=", "marking required")]
     [InlineData("?marking=225/45Q17", "marking unreadable")]
     [InlineData("?marking=225", "marking unreadable")]
+    [InlineData("?marking=225&rimWidthIn=2&speed=3", "marking unreadable rimWidthIn outOfRange speed unknownParameter")]
     [InlineData("?marking=225/45R17&marking=225/45R17", "marking repeatedParameter")]
     [InlineData("?Marking=225/45R17", "Marking unknownParameter")]
     [InlineData("?marking=225/45R17&pressureKpa=79.9", "pressureKpa outOfRange")]

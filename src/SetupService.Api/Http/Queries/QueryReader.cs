@@ -74,14 +74,6 @@ public sealed class QueryReader : IBindableFromHttpContext<QueryReader>, IEndpoi
         return Find(parameter) is { } text ? Array.ConvertAll(WordsParameter.Read(text), static word => EnumNames<T>.TryGet(word, out var value) ? value : default) : null;
     }
 
-    /// <summary>The 400 for a text that could not be read.</summary>
-    public static Problem Unreadable(TextParameter parameter, ParseFault fault)
-    {
-        ArgumentNullException.ThrowIfNull(parameter);
-        ArgumentNullException.ThrowIfNull(fault);
-        return Problem.Invalid(Fault.ForParameter(parameter.Name, FaultCodes.Unreadable, fault.Message));
-    }
-
     private string? Find(QueryParameter parameter)
     {
         if (Problem is not null)

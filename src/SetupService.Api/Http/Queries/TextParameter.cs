@@ -1,5 +1,6 @@
 using System.Globalization;
 using SetupService.Api.Http.Faults;
+using SetupService.Domain.Answers;
 
 namespace SetupService.Api.Http.Queries;
 
@@ -11,12 +12,20 @@ namespace SetupService.Api.Http.Queries;
 public sealed record TextParameter(string Name, string Description, int MaximumLength, string Sample)
     : QueryParameter(Name, Description)
 {
-    internal override Fault? Check(string text) =>
-        text.Length <= MaximumLength
-            ? null
-            : Fault.ForParameter(
+    /// <summary>Finds what cannot be read in a text; null = any text will do.</summary>
+    public Func<string, ParseFault?>? Judge { get; init; }
+
+    internal override Fault? Check(string text)
+    {
+        if (text.Length > MaximumLength)
+        {
+            return Fault.ForParameter(
                 Name,
                 FaultCodes.TooLong,
                 string.Create(CultureInfo.InvariantCulture, $"{Name} has {text.Length} characters; at most {MaximumLength} are read."),
                 new FaultLimits { Maximum = MaximumLength });
+        }
+
+        return Judge?.Invoke(text) is { } fault ? Fault.ForParameter(Name, FaultCodes.Unreadable, fault.Message) : null;
+    }
 }
