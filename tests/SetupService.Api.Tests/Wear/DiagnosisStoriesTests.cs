@@ -184,6 +184,21 @@ public sealed class DiagnosisStoriesTests(ServiceFixture fixture) : IClassFixtur
         Assert.Equal(isLow, answer.GetProperty("cautions").EnumerateArray().Any(one => one.GetProperty("code").GetString() == "muchTooLittleAir"));
     }
 
+    // Nobody said what it should have: no leak is claimed, the plate is asked.
+    [Theory]
+    [InlineData(80, true)]
+    [InlineData(119, true)]
+    [InlineData(120, false)]
+    public async Task So_little_air_is_compared_with_the_plate(int coldKpa, bool isDoubtful)
+    {
+        var request = await TarnAfter(0, 15_000, front: (6.4, 6.5, 6.4), rear: (6.5, 6.5, 6.4));
+        foreach (var tyre in request["tyres"]!.AsArray()) tyre!["pressureKpa"] = new JsonObject { ["cold"] = coldKpa };
+        var codes = (await Answer(request)).GetProperty("cautions").EnumerateArray().Select(one => one.GetProperty("code").GetString()).ToArray();
+
+        Assert.Equal(isDoubtful, codes.Contains("pressureToCompare"));
+        Assert.DoesNotContain("muchTooLittleAir", codes);
+    }
+
     // Toe is set, or less camber: nothing may warn of more negative camber.
     [Fact]
     public async Task No_caution_tells_of_camber_that_is_not_set()

@@ -24,12 +24,18 @@ public static class PressureSteps
     // (49 CFR 571.138, from memory).
     private const double LowShare = 0.75;
 
+    // Light cars on circuits are run a little above it, road cars' plates ask for half as much again; common practice, no source.
+    private const double LittleKpa = 120;
+
     /// <summary>The tyres of an axle that are further below the cold pressure stated for them than a gauge errs, as if found to be under-inflated.</summary>
     internal static CauseFinding BelowAim(WearCase wear, CarAxle at) => new(
         WearCause.UnderInflation, at, 0, [.. wear.Tyres.Where(tyre => tyre.Axle == at && tyre.Pressure is { ColdKpa: { } cold, AimColdKpa: { } aim } && aim - cold > LeastBelowKpa).Select(tyre => tyre.Position)], []);
 
     /// <summary>True where a tyre has so little air that the leak is looked for before any is added.</summary>
     internal static bool IsLow(TyreReading tyre) => tyre.Pressure is { ColdKpa: { } cold, AimColdKpa: { } aim } && cold <= LowShare * aim;
+
+    /// <summary>True where nobody said what a tyre should have, and hardly a car's plate asks for so little.</summary>
+    internal static bool IsDoubtful(TyreReading tyre) => tyre.Pressure is { ColdKpa: < LittleKpa, AimColdKpa: null };
 
     /// <summary>One action for each tyre that has an aim; one without an amount where none has.</summary>
     internal static IReadOnlyList<WearAction> Build(WearCase wear, CauseFinding finding, UnitSystem units)

@@ -21,6 +21,7 @@ public static class WearDiagnosisCautions
         ArgumentNullException.ThrowIfNull(advice);
         var list = new List<Caution>(TyreCautions.Build(tyres, units));
         if (LowOnAir(advice.Study.Case) is { } low) list.Add(low);
+        if (Doubtful(advice.Study.Case) is { } doubtful) list.Add(doubtful);
         if (WearAdvice.Overloaded(advice.Study.Case.Vehicle, units) is { } overloaded) list.Add(overloaded);
         list.Add(new("notAnInspection", "This is no inspection: a diagnosis from numbers is never certain and cannot see damage. Have a tyre professional look at tyres that worry you; local law decides what may be driven."));
         if (Has(advice, WearCause.LowNegativeCamber, WearCause.HighNegativeCamber, WearCause.ToeIn, WearCause.ToeOut, WearCause.AxleMisaligned))
@@ -44,6 +45,15 @@ public static class WearDiagnosisCautions
         return low.Count == 0 ? null : new(
             "muchTooLittleAir",
             $"Do not drive on so little air: the {string.Join(" and the ", low)} {(low.Count == 1 ? "tyre has" : "tyres have")} lost a quarter or more of the cold pressure stated. Look for a leak before adding air. A tyre driven like that may be broken inside where nobody sees it: have a tyre professional take it off the rim and judge it.");
+    }
+
+    /// <summary>The tyres with so little air that it has to be compared with what they should have; null where none has.</summary>
+    private static Caution? Doubtful(WearCase wear)
+    {
+        var doubtful = wear.Tyres.Where(PressureSteps.IsDoubtful).Select(tyre => CorneringWords.Name(tyre.Position)).ToList();
+        return doubtful.Count == 0 ? null : new(
+            "pressureToCompare",
+            $"Compare the cold pressure of the {string.Join(" and the ", doubtful)} with the car's plate before driving: hardly a car is meant to run on so little, and nobody said what it should be. Where it has lost air, look for the leak first, and have a tyre professional judge a tyre that was driven on like that.");
     }
 
     /// <summary>The most negative camber that a step leads to, degrees; 0 where none does.</summary>
