@@ -35,7 +35,7 @@ public sealed partial class CorneringSolver
     // Bound on the turn's centre ahead of or behind the car, as a share of the radius: no slip angle a tyre can have puts it further.
     private const double FurthestCentre = 0.9;
 
-    private readonly HandlingCar _car;
+    private HandlingCar _car;
     private readonly CorneringAxle _front;
     private readonly CorneringAxle _rear;
     private readonly TurnDirection _turn;
@@ -71,6 +71,16 @@ public sealed partial class CorneringSolver
         ArgumentNullException.ThrowIfNull(car);
         if (_front.With(car, CarAxle.Front, _turn, _budget) is not { } front || _rear.With(car, CarAxle.Rear, _turn, _budget) is not { } rear) return null;
         return new CorneringSolver(car, front, rear, _turn, _budget) { _rollRad = _rollRad, _steer = _steer, _centreStationMm = _centreStationMm };
+    }
+
+    /// <summary>Becomes the solver of a similar car, in the state another is in, from which it takes what does not differ; false, and of no further use but for this, where the hardpoints do not close at ride height. Allocates nothing where wheels move as the other's.</summary>
+    /// <param name="car">The car.</param>
+    /// <param name="like">The other, of the same direction of turn.</param>
+    internal bool TryTake(HandlingCar car, CorneringSolver like)
+    {
+        if (!_front.TryTake(car, CarAxle.Front, like._front) || !_rear.TryTake(car, CarAxle.Rear, like._rear)) return false;
+        (_car, _rollRad, _steer, _centreStationMm, _needsPoses) = (car, like._rollRad, like._steer, like._centreStationMm, true);
+        return true;
     }
 
     /// <summary>A solver of the same car in the state this one is in, quicker about there: wheels are moved to second order from where they are.</summary>

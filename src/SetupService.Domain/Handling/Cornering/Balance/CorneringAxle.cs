@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Runtime.Intrinsics;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Tyres;
@@ -11,9 +12,9 @@ namespace SetupService.Domain.Handling.Cornering.Balance;
 /// <summary>State of one axle during the iteration. Forces in N, lengths in mm; see docs/methods/cornering.</summary>
 internal sealed partial class CorneringAxle
 {
-    private readonly HandlingAxle _axle;
-    private readonly double _barNPerMm;
-    private readonly Differential _differential;
+    private HandlingAxle _axle;
+    private double _barNPerMm;
+    private Differential _differential;
     private double _massForceN;
     private double _det;
     private double _outerPerOuter;
@@ -23,10 +24,17 @@ internal sealed partial class CorneringAxle
 
     private CorneringAxle(HandlingAxle axle, in Differential differential, double stationMm, CorneringWheel outer, CorneringWheel inner)
     {
-        (_axle, _differential, StationMm, Outer, Inner) = (axle, differential, stationMm, outer, inner);
+        (Outer, Inner) = (outer, inner);
+        Take(axle, differential, stationMm);
+    }
+
+    [MemberNotNull(nameof(_axle))]
+    private void Take(HandlingAxle axle, in Differential differential, double stationMm)
+    {
+        (_axle, _differential, StationMm) = (axle, differential, stationMm);
         AskedLoadN = axle.LoadN;
         HalfTrackMm = axle.TrackMm / 2;
-        RollCentreHeightMm = (outer.RestPose.OutboardSlope + inner.RestPose.OutboardSlope) / 2 * HalfTrackMm;
+        RollCentreHeightMm = (Outer.RestPose.OutboardSlope + Inner.RestPose.OutboardSlope) / 2 * HalfTrackMm;
         _barNPerMm = double.RadiansToDegrees(1000 * axle.BarRollRateNmPerDeg) / (axle.TrackMm * axle.TrackMm);
     }
 
@@ -35,12 +43,12 @@ internal sealed partial class CorneringAxle
     public CorneringWheel Inner { get; private set; }
 
     /// <summary>Distance ahead of the centre of gravity, mm; negative = behind.</summary>
-    public double StationMm { get; }
+    public double StationMm { get; private set; }
 
-    public double HalfTrackMm { get; }
+    public double HalfTrackMm { get; private set; }
 
     /// <summary>Height of the roll centre above the ground at rest, mm.</summary>
-    public double RollCentreHeightMm { get; }
+    public double RollCentreHeightMm { get; private set; }
 
     public double HeaveMm { get; set; }
 

@@ -18,15 +18,37 @@ internal sealed partial class CorneringAxle
     public static CorneringAxle? Create(HandlingCar car, CarAxle at, TurnDirection turn, WorkBudget? budget = null, CorneringAxle? like = null)
     {
         var axle = car.At(at);
-        if ((MotionOfLike(WheelSide.Left) ?? axle.Suspension.MotionOf(axle.SetupOf(at, WheelSide.Left))) is not { } left) return null;
-        if ((MotionOfLike(WheelSide.Right) ?? (axle.IsSetAlike ? left : axle.Suspension.MotionOf(axle.SetupOf(at, WheelSide.Right)))) is not { } right) return null;
+        if (Motions(axle, at, like) is not var (left, right)) return null;
         var station = StationOf(car, at);
         var tyre = car.TyreOf(axle);
         var leftWheel = new CorneringWheel(axle, tyre, left, WheelSide.Left, turn == TurnDirection.Right, budget, like?.At(WheelSide.Left));
         var rightWheel = new CorneringWheel(axle, tyre, right, WheelSide.Right, turn == TurnDirection.Left, budget, like?.At(WheelSide.Right));
         return turn == TurnDirection.Left ? new(axle, car.Differential, station, rightWheel, leftWheel) : new(axle, car.Differential, station, leftWheel, rightWheel);
+    }
 
-        WheelMotion? MotionOfLike(WheelSide side)
+    /// <summary>Becomes the same axle of a similar car, in the state another is in, whose wheels' motions it takes where nothing about them differs; false, and of no further use but for this, where its hardpoints do not close.</summary>
+    /// <param name="car">The car.</param>
+    /// <param name="at">Which axle.</param>
+    /// <param name="like">The other, turning the same way.</param>
+    public bool TryTake(HandlingCar car, CarAxle at, CorneringAxle like)
+    {
+        var axle = car.At(at);
+        if (Motions(axle, at, like) is not var (left, right)) return false;
+        var tyre = car.TyreOf(axle);
+        foreach (var wheel in (ReadOnlySpan<CorneringWheel>)[Outer, Inner]) wheel.Take(axle, tyre, wheel.Side == WheelSide.Left ? left : right, like.At(wheel.Side));
+        Take(axle, car.Differential, StationOf(car, at));
+        (_answered, _peakSlipDeg) = (default, UsualPeakDeg);
+        StartFrom(like);
+        return true;
+    }
+
+    private static (WheelMotion Left, WheelMotion Right)? Motions(HandlingAxle axle, CarAxle at, CorneringAxle? like)
+    {
+        if ((OfLike(WheelSide.Left) ?? axle.Suspension.MotionOf(axle.SetupOf(at, WheelSide.Left))) is not { } left) return null;
+        if ((OfLike(WheelSide.Right) ?? (axle.IsSetAlike ? left : axle.Suspension.MotionOf(axle.SetupOf(at, WheelSide.Right)))) is not { } right) return null;
+        return (left, right);
+
+        WheelMotion? OfLike(WheelSide side)
         {
             if (like is null) return null;
             if (ReferenceEquals(axle, like._axle)) return like.At(side).Motion;

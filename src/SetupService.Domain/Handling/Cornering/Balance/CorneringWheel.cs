@@ -1,3 +1,4 @@
+using System.Diagnostics.CodeAnalysis;
 using System.Runtime.Intrinsics;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Tyres;
@@ -11,14 +12,13 @@ namespace SetupService.Domain.Handling.Cornering.Balance;
 /// <summary>State of one wheel during the iteration. Forces in N, lengths in mm; see docs/methods/cornering.</summary>
 internal sealed partial class CorneringWheel
 {
-    private readonly HandlingAxle _axle;
-    private WheelMotion _motion;
     private readonly WorkBudget? _budget;
-    private readonly double _halfTrackMm;
-    private readonly double _springForceAtRestN;
+    private HandlingAxle _axle;
+    private WheelMotion _motion;
+    private double _halfTrackMm;
+    private double _springForceAtRestN;
     private AxleTyre _tyre;
     private SuspensionPose _state;
-    private SuspensionPose _goodState;
     private double _guidedAtMm;
     private double _guidedSteer;
     private double _ratioPerTravel;
@@ -34,17 +34,30 @@ internal sealed partial class CorneringWheel
 
     public CorneringWheel(HandlingAxle axle, in AxleTyre tyre, WheelMotion motion, WheelSide side, bool isOuter, WorkBudget? budget, CorneringWheel? like = null)
     {
-        (_axle, _tyre, _motion, IsOuter, Side, _budget) = (axle, tyre, motion, isOuter, side, budget);
+        (IsOuter, Side, _budget) = (isOuter, side, budget);
         Sign = isOuter ? 1 : -1;
+        Take(axle, tyre, motion, like);
+    }
+
+    /// <summary>Becomes the wheel of another axle, with its motion, standing as at rest.</summary>
+    /// <param name="axle">The axle.</param>
+    /// <param name="tyre">Its tyre.</param>
+    /// <param name="motion">How its suspension moves the wheel.</param>
+    /// <param name="like">A wheel that may have the same motion, so that its rest is known; null = none.</param>
+    [MemberNotNull(nameof(_axle), nameof(_motion))]
+    public void Take(HandlingAxle axle, in AxleTyre tyre, WheelMotion motion, CorneringWheel? like)
+    {
+        (_axle, _tyre, _motion) = (axle, tyre, motion);
         _halfTrackMm = axle.TrackMm / 2;
-        StaticLoadN = side == WheelSide.Left ? axle.LeftLoadN : axle.RightLoadN;
-        CamberSetDeg = side == WheelSide.Left ? axle.LeftCamberDeg : axle.RightCamberDeg;
+        StaticLoadN = Side == WheelSide.Left ? axle.LeftLoadN : axle.RightLoadN;
+        CamberSetDeg = Side == WheelSide.Left ? axle.LeftCamberDeg : axle.RightCamberDeg;
         WeightN = axle.UnsprungMassKg * HandlingCar.StandardGravity;
-        _state = _goodState = motion.Origin;
+        _state = motion.Origin;
         var rest = default(WheelPose);
         if (like is not null && ReferenceEquals(motion, like._motion)) rest = like.RestPose;
         else motion.TryAt(0, 0, ref _state, out rest);
         RestPose = Pose = rest;
+        _isPlaced = false;
         _springForceAtRestN = (StaticLoadN - WeightN) * rest.RisePerTravel / rest.SpringMotionRatio;
     }
 
@@ -58,14 +71,14 @@ internal sealed partial class CorneringWheel
     /// <summary>+1 outer, −1 inner.</summary>
     public double Sign { get; }
 
-    public double StaticLoadN { get; }
+    public double StaticLoadN { get; private set; }
 
-    public double CamberSetDeg { get; }
+    public double CamberSetDeg { get; private set; }
 
     /// <summary>Weight of the unsprung mass, N.</summary>
-    public double WeightN { get; }
+    public double WeightN { get; private set; }
 
-    public WheelPose RestPose { get; }
+    public WheelPose RestPose { get; private set; }
 
     public WheelPose Pose { get; private set; }
 
@@ -147,7 +160,7 @@ internal sealed partial class CorneringWheel
 
     public void Reset()
     {
-        _state = _goodState = _motion.Origin;
+        _state = _motion.Origin;
         TravelMm = SideForceN = SlipDeg = _guidedAtMm = _guidedSteer = _ratioPerTravel = _riseBendPerMm = _slopePerTravel = _contactForwardBend = _centreForwardBend = LongitudinalN = 0;
         Pose = RestPose;
         _isPlaced = false;
@@ -157,7 +170,7 @@ internal sealed partial class CorneringWheel
     {
         (TravelMm, SideForceN, SlipDeg, LongitudinalN) = (other.TravelMm, other.SideForceN, other.SlipDeg, other.LongitudinalN);
         if (!ReferenceEquals(_motion, other._motion)) return;
-        (_state, _goodState, Pose, _isPlaced) = (other._state, other._goodState, other.Pose, other._isPlaced);
+        (_state, Pose, _isPlaced) = (other._state, other.Pose, other._isPlaced);
         (_guidedAtMm, _guidedSteer, _ratioPerTravel, _riseBendPerMm, _slopePerTravel, _contactForwardBend, _centreForwardBend) =
             (other._guidedAtMm, other._guidedSteer, other._ratioPerTravel, other._riseBendPerMm, other._slopePerTravel, other._contactForwardBend, other._centreForwardBend);
     }

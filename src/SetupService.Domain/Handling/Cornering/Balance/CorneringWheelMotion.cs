@@ -15,14 +15,14 @@ internal sealed partial class CorneringWheel
     public bool TryUpdatePose(double steer)
     {
         if (_isPlaced && TravelMm == _guidedAtMm && steer == _guidedSteer) return true;
-        if (!_motion.TryAt(TravelMm, -Sign * steer, ref _state, out var pose, _budget))
+        var reached = _state;
+        if (!_motion.TryAt(TravelMm, -Sign * steer, ref reached, out var pose, _budget))
         {
-            _state = _goodState;
             Missed = (TravelMm, steer);
             return false;
         }
 
-        _goodState = _state;
+        _state = reached;
         Learn(pose, steer);
         (Pose, _isPlaced) = (pose, true);
         return true;

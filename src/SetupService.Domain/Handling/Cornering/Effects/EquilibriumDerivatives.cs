@@ -33,6 +33,7 @@ internal sealed partial class EquilibriumDerivatives
     private readonly double[] _alongPath = new double[N];
     private readonly double[] _moves = new double[N * (MostCorrections + 1)];
     private readonly List<Regime> _regimes = [];
+    private CorneringSolver? _other;
     private int _contacts;
 
     private EquilibriumDerivatives(CorneringSolver solver, HandlingCar car, in TurnPath path, CarAxle? limitOf) => (_solver, _car, _path, _limitOf) = (solver, car, path, limitOf);
@@ -74,8 +75,12 @@ internal sealed partial class EquilibriumDerivatives
         return derivatives.TryDifferentiate(nearG) && derivatives.TryPolish() ? derivatives : null;
     }
 
-    /// <summary>A solver of another car that begins in the turn; null where its hardpoints do not close at ride height.</summary>
-    public CorneringSolver? With(HandlingCar car) => _solver.With(car);
+    /// <summary>A solver of another car that begins in the turn, until the next one is asked for; null where its hardpoints do not close at ride height.</summary>
+    public CorneringSolver? With(HandlingCar car)
+    {
+        if (_other is null) return _other = _solver.With(car);
+        return _other.TryTake(car, _solver) ? _other : null;
+    }
 
     /// <summary>Change of the figures per unit of an input; null where the car cannot be in this state with the input a step more or less.</summary>
     /// <param name="input">The input.</param>
@@ -153,7 +158,7 @@ internal sealed partial class EquilibriumDerivatives
 
     private static CorneringSolver CopyOf(CorneringSolver solver, HandlingCar car, EquilibriumDerivatives? like)
     {
-        if (like?.With(car) is not { } copy) return solver.Nearby();
+        if (like?._solver.With(car) is not { } copy) return solver.Nearby();
         copy.StartFrom(solver);
         return copy;
     }
