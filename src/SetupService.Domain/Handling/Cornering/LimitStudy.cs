@@ -1,3 +1,5 @@
+using System.Numerics;
+using System.Runtime.InteropServices;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering.Effects;
@@ -205,30 +207,40 @@ public sealed record LimitStudy
         // A measured limit is the lower of both, whatever else is not known; what the measurement leaves open comes last.
         if (measured is not null)
         {
-            for (var i = 0; i < Draws; i++)
-            {
-                var scale = Math.Min(frontG, rearG) / Math.Min(fronts[i], rears[i]);
-                (fronts[i], rears[i]) = (fronts[i] * scale, rears[i] * scale);
-            }
-
+            ScaleToLower(fronts, rears, Math.Min(frontG, rearG));
             Add(measured, count, fronts, rears);
         }
 
-        var frontFirst = 0.0;
+        var (frontFirst, together) = (0, 0);
         for (var i = 0; i < Draws; i++)
         {
-            margins[i] = rears[i] - fronts[i];
-            frontFirst += margins[i] > 0 ? 1 : margins[i] == 0 ? 0.5 : 0;
+            var margin = margins[i] = rears[i] - fronts[i];
+            frontFirst += margin > 0 ? 1 : 0;
+            together += margin == 0 ? 1 : 0;
         }
 
         var effects = heldLateralG is null ? study.Effects : (IReadOnlyList<LimitEffect>)[.. study.Effects.Select(one => OnScale(one, frontG, rearG))];
-        return study with { Effects = effects, Front = Range(frontG, fronts), Rear = Range(rearG, rears), Margin = Range(rearG - frontG, margins), FrontFirst = frontFirst / Draws };
+        return study with { Effects = effects, Front = Range(frontG, fronts), Rear = Range(rearG, rears), Margin = Range(rearG - frontG, margins), FrontFirst = (frontFirst + (together / 2.0)) / Draws };
     }
 
-    private static void Add(LimitEffect effect, int input, double[] fronts, double[] rears)
+    private static void Add(LimitEffect effect, int input, double[] fronts, double[] rears) => JointDraws.Add(input, effect.AtLower, effect.AtUpper, fronts, rears);
+
+    // Both limits of every draw by one factor, so that the lower of them is this.
+    private static void ScaleToLower(double[] fronts, double[] rears, double lowerG)
     {
-        JointDraws.Add(input, effect.AtLower.Front, effect.AtUpper.Front, fronts);
-        JointDraws.Add(input, effect.AtLower.Rear, effect.AtUpper.Rear, rears);
+        var wideFronts = MemoryMarshal.Cast<double, Vector<double>>(fronts.AsSpan());
+        var wideRears = MemoryMarshal.Cast<double, Vector<double>>(rears.AsSpan());
+        for (var i = 0; i < wideFronts.Length; i++)
+        {
+            var scale = new Vector<double>(lowerG) / Vector.Min(wideFronts[i], wideRears[i]);
+            (wideFronts[i], wideRears[i]) = (wideFronts[i] * scale, wideRears[i] * scale);
+        }
+
+        for (var i = wideFronts.Length * Vector<double>.Count; i < fronts.Length; i++)
+        {
+            var scale = lowerG / Math.Min(fronts[i], rears[i]);
+            (fronts[i], rears[i]) = (fronts[i] * scale, rears[i] * scale);
+        }
     }
 
     private static Uncertainty Range(double value, double[] draws)

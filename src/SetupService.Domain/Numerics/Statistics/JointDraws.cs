@@ -23,7 +23,7 @@ public static class JointDraws
     private static readonly double[] Places = MakePlaces();
 
     // The places in the order of each input, made when that input is first drawn.
-    private static readonly double[]?[] InOrder = new double[]?[Order];
+    private static readonly double[]?[] InOrder = new double[]?[Count];
 
     /// <summary>Adds to every draw what one input does.</summary>
     /// <param name="input">Its number among the inputs drawn together, from 0; each number has its own order, the first few the most even together.</param>
@@ -33,11 +33,42 @@ public static class JointDraws
     public static void Add(int input, double atLower, double atUpper, Span<double> draws)
     {
         var places = PlacesOf(input);
-        var (lower, upper) = (new Vector<double>(atLower), new Vector<double>(atUpper));
-        var wide = MemoryMarshal.Cast<double, Vector<double>>(draws[..Count]);
-        var widePlaces = MemoryMarshal.Cast<double, Vector<double>>(places);
-        for (var i = 0; i < wide.Length; i++) wide[i] += (Vector.Max(widePlaces[i], Vector<double>.Zero) * upper) - (Vector.Min(widePlaces[i], Vector<double>.Zero) * lower);
-        for (var i = wide.Length * Vector<double>.Count; i < Count; i++) draws[i] += (Math.Max(places[i], 0) * atUpper) - (Math.Min(places[i], 0) * atLower);
+        draws = draws[..places.Length];
+        var (below, above) = (new Vector<double>(-atLower), new Vector<double>(atUpper));
+        var wide = MemoryMarshal.Cast<double, Vector<double>>(draws);
+        var widePlaces = MemoryMarshal.Cast<double, Vector<double>>(places)[..wide.Length];
+        for (var i = 0; i < wide.Length; i++) wide[i] += widePlaces[i] * Vector.ConditionalSelect(Vector.GreaterThan(widePlaces[i], Vector<double>.Zero), above, below);
+        for (var i = wide.Length * Vector<double>.Count; i < draws.Length; i++) draws[i] += places[i] * (places[i] > 0 ? atUpper : -atLower);
+    }
+
+    /// <summary>The same of an input that moves two figures at once.</summary>
+    /// <param name="input">Its number among the inputs drawn together.</param>
+    /// <param name="atLower">Its effects at the lower end of its range.</param>
+    /// <param name="atUpper">Its effects at the upper end.</param>
+    /// <param name="ones">The draws of the one figure, <see cref="Count"/> of them.</param>
+    /// <param name="others">Those of the other.</param>
+    public static void Add(int input, (double One, double Other) atLower, (double One, double Other) atUpper, Span<double> ones, Span<double> others)
+    {
+        var places = PlacesOf(input);
+        ones = ones[..places.Length];
+        others = others[..places.Length];
+        var (below, above) = (new Vector<double>(-atLower.One), new Vector<double>(atUpper.One));
+        var (otherBelow, otherAbove) = (new Vector<double>(-atLower.Other), new Vector<double>(atUpper.Other));
+        var wide = MemoryMarshal.Cast<double, Vector<double>>(ones);
+        var wideOthers = MemoryMarshal.Cast<double, Vector<double>>(others)[..wide.Length];
+        var widePlaces = MemoryMarshal.Cast<double, Vector<double>>(places)[..wide.Length];
+        for (var i = 0; i < wide.Length; i++)
+        {
+            var isAbove = Vector.GreaterThan(widePlaces[i], Vector<double>.Zero);
+            wide[i] += widePlaces[i] * Vector.ConditionalSelect(isAbove, above, below);
+            wideOthers[i] += widePlaces[i] * Vector.ConditionalSelect(isAbove, otherAbove, otherBelow);
+        }
+
+        for (var i = wide.Length * Vector<double>.Count; i < ones.Length; i++)
+        {
+            ones[i] += places[i] * (places[i] > 0 ? atUpper.One : -atLower.One);
+            others[i] += places[i] * (places[i] > 0 ? atUpper.Other : -atLower.Other);
+        }
     }
 
     /// <summary>The ends between which nine draws in ten lie; reorders them.</summary>
@@ -52,12 +83,13 @@ public static class JointDraws
 
     private static ReadOnlySpan<double> PlacesOf(int input)
     {
+        // The powers of the generator come round again after so many.
+        if (InOrder[input % Count] is { } known) return known;
         var step = 1;
         for (var i = 0; i < input; i++) step = step * Generator % Order;
-        if (InOrder[step] is { } known) return known;
         var places = new double[Count];
         for (var i = 0; i < Count; i++) places[i] = Places[step * (i + 1) % Order];
-        return InOrder[step] = places;
+        return InOrder[input % Count] = places;
     }
 
     // A place and its opposite are opposite to the last digit.
