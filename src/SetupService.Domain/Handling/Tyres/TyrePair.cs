@@ -86,7 +86,8 @@ public readonly record struct TyrePair(SideForceCurve Outer, SideForceCurve Inne
 
     /// <summary>The most both give together at one common slip angle, N.</summary>
     /// <param name="slipDeg">That angle, degrees: a guess first, then what was found.</param>
-    public double PeakN(ref double slipDeg)
+    /// <param name="enoughN">So much is enough: it is not asked how much more they give.</param>
+    public double PeakN(ref double slipDeg, double enoughN = double.PositiveInfinity)
     {
         // A guess from an attitude far off may lie where nothing leads back.
         if (!(Math.Abs(slipDeg) < FurthestDeg)) slipDeg = UsualPeakDeg;
@@ -96,7 +97,7 @@ public readonly record struct TyrePair(SideForceCurve Outer, SideForceCurve Inne
         for (var step = 0; step < MostSteps && Math.Abs(slipDeg) < FurthestDeg; step++)
         {
             var force = ForceN(slipDeg, out var slope, out var bend);
-            if (slope == 0) return force;
+            if (slope == 0 || force >= enoughN) return force;
             var change = bend < 0 ? Math.Clamp(-slope / bend, -LongestStepDeg, LongestStepDeg) : Math.CopySign(LongestStepDeg, slope);
             if (slope > 0) rising = slipDeg;
             else falling = slipDeg;

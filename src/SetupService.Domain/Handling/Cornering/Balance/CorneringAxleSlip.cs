@@ -47,10 +47,11 @@ internal sealed partial class CorneringAxle
     {
         IsRaised = false;
         if (SideForceN <= LeastOfSum * MostUsed * (tyres.Outer.PeakN + tyres.Inner.PeakN)) return true;
-        var used = GripUsed(tyres);
-        if (!double.IsFinite(used)) return false;
-        IsRaised = used > MostUsed;
-        if (IsRaised) tyres = tyres.WithPeak(used / MostUsed);
+        var asked = SideForceN / MostUsed;
+        var peak = tyres.PeakN(ref _peakSlipDeg, asked);
+        if (!(peak > 0)) return false;
+        IsRaised = asked > peak;
+        if (IsRaised) tyres = tyres.WithPeak(asked / peak);
         return true;
     }
 
