@@ -191,11 +191,7 @@ public sealed partial class CorneringSolver
     public double RollDeg => double.RadiansToDegrees(_rollRad);
 
     /// <summary>Share of the most an axle's two tyres can give at one slip angle that the turn last solved takes; above 1 they cannot hold it.</summary>
-    public double GripUsed(CarAxle at)
-    {
-        var axle = at == CarAxle.Front ? _front : _rear;
-        return axle.GripUsed(axle.Tyres(_centreStationMm, _centreMm));
-    }
+    public double GripUsed(CarAxle at) => (at == CarAxle.Front ? _front : _rear).GripUsed(_centreStationMm, _centreMm);
 
     /// <summary>An axle's longitudinal force in the turn last solved by the most its tyres could give as brakes or differential share it; above 1 they cannot.</summary>
     public double LongitudinalUsed(CarAxle at) => (at == CarAxle.Front ? _front : _rear).LongitudinalUsed;

@@ -37,7 +37,7 @@ internal sealed partial class CorneringAxle
         var tyre = car.TyreOf(axle);
         foreach (var wheel in (ReadOnlySpan<CorneringWheel>)[Outer, Inner]) wheel.Take(axle, tyre, wheel.Side == WheelSide.Left ? left : right, like.At(wheel.Side));
         Take(axle, car.Differential, StationOf(car, at));
-        (_answered, _peakSlipDeg) = (default, UsualPeakDeg);
+        _answered = default;
         StartFrom(like);
         return true;
     }
@@ -66,7 +66,7 @@ internal sealed partial class CorneringAxle
             var copy = (CorneringAxle)MemberwiseClone();
             var tyre = car.TyreOf(axle);
             (copy.Outer, copy.Inner) = (Outer.With(tyre), Inner.With(tyre));
-            if (!copy.Outer.HasSameTyre(Outer)) (copy._answered, copy._peakSlipDeg) = (default, UsualPeakDeg);
+            if (!copy.Outer.HasSameTyre(Outer)) copy._answered = default;
             return copy;
         }
 
@@ -93,7 +93,7 @@ internal sealed partial class CorneringAxle
     {
         Outer.StartFrom(other.Outer);
         Inner.StartFrom(other.Inner);
-        (HeaveMm, SlipDeg) = (other.HeaveMm, other.SlipDeg);
-        if (StationMm == other.StationMm && HalfTrackMm == other.HalfTrackMm && Outer.HasSameTyre(other.Outer)) (_answered, _answer, _peakSlipDeg) = (other._answered, other._answer, other._peakSlipDeg);
+        (HeaveMm, SlipDeg, _peakSlipDeg) = (other.HeaveMm, other.SlipDeg, other._peakSlipDeg);
+        if (StationMm == other.StationMm && HalfTrackMm == other.HalfTrackMm && Outer.HasSameTyre(other.Outer)) (_answered, _answer, _answeredOf) = (other._answered, other._answer, other._answeredOf);
     }
 }

@@ -18,6 +18,7 @@ internal sealed partial class CorneringAxle
 
     private SlipQuestion _answered;
     private (double SlipDeg, double Used, bool IsRaised, double OuterN) _answer;
+    private TyrePair _answeredOf;
     private double _peakSlipDeg = UsualPeakDeg;
 
     /// <summary>Scales the friction of both tyres by so much of what they have by themselves.</summary>
@@ -42,6 +43,10 @@ internal sealed partial class CorneringAxle
         return peak > 0 ? SideForceN / peak : double.PositiveInfinity;
     }
 
+    /// <summary>The same of its tyres as they stand, for a turn centred at this station and distance.</summary>
+    public double GripUsed(double centreStationMm, double centreMm) =>
+        GripUsed(_answered == Ask(centreStationMm, centreMm, _answered.IsAtPeak) ? _answeredOf : Tyres(centreStationMm, centreMm));
+
     /// <summary>The tyres that supply the side force: raised where they cannot by themselves. False where both have left the road.</summary>
     public bool TryHold(ref TyrePair tyres)
     {
@@ -64,18 +69,21 @@ internal sealed partial class CorneringAxle
     /// <param name="isAtPeak">True for the slip at which they stand where the axle uses all its grip, whatever it uses; the outer one's share of the side force is then that there.</param>
     public double? TrySlip(double centreStationMm, double centreMm, bool isAtPeak)
     {
-        var asked = new SlipQuestion(
-            Outer.TyrePose, Inner.TyrePose, Outer.HeadingComplianceDeg, Inner.HeadingComplianceDeg, Outer.LongitudinalN, Inner.LongitudinalN, SideForceN, centreStationMm, centreMm, isAtPeak);
+        var asked = Ask(centreStationMm, centreMm, isAtPeak);
         if (_answered == asked)
         {
             (SlipDeg, UsedAtPeak, IsRaised) = (_answer.SlipDeg, _answer.Used, _answer.IsRaised);
             return _answer.OuterN;
         }
 
-        if (FindSlip(Tyres(centreStationMm, centreMm), isAtPeak) is not { } outerN) return null;
-        (_answered, _answer) = (asked, (SlipDeg, UsedAtPeak, IsRaised, outerN));
+        var tyres = Tyres(centreStationMm, centreMm);
+        if (FindSlip(tyres, isAtPeak) is not { } outerN) return null;
+        (_answered, _answer, _answeredOf) = (asked, (SlipDeg, UsedAtPeak, IsRaised, outerN), tyres);
         return outerN;
     }
+
+    private SlipQuestion Ask(double centreStationMm, double centreMm, bool isAtPeak) => new(
+        Outer.TyrePose, Inner.TyrePose, Outer.HeadingComplianceDeg, Inner.HeadingComplianceDeg, Outer.LongitudinalN, Inner.LongitudinalN, SideForceN, centreStationMm, centreMm, isAtPeak);
 
     private double? FindSlip(TyrePair tyres, bool isAtPeak)
     {
