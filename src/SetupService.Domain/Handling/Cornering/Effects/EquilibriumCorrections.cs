@@ -108,7 +108,7 @@ internal sealed partial class EquilibriumDerivatives
             if (!double.IsFinite(squares[count])) return null;
             for (var unknown = 0; unknown < N; unknown++) steps[unknown] = move[unknown] * Step(unknown);
             var isBalanced = other.Contacts == _contacts || IsBalanced(residuals, state[Last]);
-            if (isBalanced && IsLast(other, state, steps, count) && IsLast(other, state, unimproved, count))
+            if (isBalanced && IsLast(other, state, steps, count) && (count == 0 || IsLast(other, state, unimproved, count)))
             {
                 var figures = _regimes[0].Moved(FiguresOf(other, state), steps);
                 return other.IsSolution(state[Last]) && KeepsContacts(figures) ? figures : null;
