@@ -55,7 +55,7 @@ public readonly record struct SideForceCurve
         var tangent = sinSlip / cosSlip;
         var scaled = factor * (tangent + Vector128.Create(one._shift, other._shift));
         var perSquare = unit / (unit + (scaled * scaled));
-        var bent = ((unit - curvature) * scaled) + (curvature * Arctangent.Of(scaled));
+        var bent = Vector128.MultiplyAddEstimate(curvature, Arctangent.Of(scaled), (unit - curvature) * scaled);
         var perBentSquare = unit / (unit + (bent * bent));
         var (sin, cos) = Vector128.SinCos(shape * Arctangent.Of(bent));
 

@@ -1,3 +1,4 @@
+using System.Runtime.Intrinsics;
 using SetupService.Domain.Handling.Cornering.Balance;
 using SetupService.Domain.Vehicles;
 
@@ -184,8 +185,10 @@ internal sealed partial class EquilibriumDerivatives
 
     private static double Dot(ReadOnlySpan<double> one, ReadOnlySpan<double> other)
     {
-        var sum = 0.0;
-        for (var i = 0; i < N; i++) sum += one[i] * other[i];
-        return sum;
+        one = one[..N];
+        other = other[..N];
+        var sum = Vector128<double>.Zero;
+        for (var i = 0; i < N; i += Vector128<double>.Count) sum += Vector128.Create(one[i..]) * Vector128.Create(other[i..]);
+        return Vector128.Sum(sum);
     }
 }
