@@ -79,7 +79,7 @@ public sealed partial class CorneringSolver
         _rear.ApplyBody(sin, cos);
         (residuals[0], residuals[1]) = _front.Residuals(0);
         (residuals[2], residuals[3]) = _rear.Residuals(0);
-        residuals[4] = BodyBalance.MomentOffNmm(_car, _front, _rear, acceleration, sin, cos, _front.MovedN, _rear.MovedN) / (_front.HalfTrackMm + _rear.HalfTrackMm);
+        residuals[4] = BodyBalance.MomentOffNmm(_body, _front, _rear, acceleration, sin, cos, _front.MovedN, _rear.MovedN) / (_front.HalfTrackMm + _rear.HalfTrackMm);
         if (_front.TrySlip(_centreStationMm, _centreMm, atPeak == CarAxle.Front) is not { } frontOuterN
             || _rear.TrySlip(_centreStationMm, _centreMm, atPeak == CarAxle.Rear) is not { } rearOuterN) return false;
         residuals[5] = _front.SlipDeg + PathDeg(_front, _centreMm) - _front.TyreHeadingDeg;
@@ -95,7 +95,7 @@ public sealed partial class CorneringSolver
     internal bool IsSolution(double lateralG)
     {
         var (sin, cos) = Math.SinCos(_rollRad);
-        return IsStanding() && Reached() is null && BodyBalance.Compute(_car, _front, _rear, lateralG * HandlingCar.StandardGravity, sin, cos, 0).Change.IsHeld;
+        return IsStanding() && Reached() is null && BodyBalance.Compute(_body, _front, _rear, lateralG * HandlingCar.StandardGravity, sin, cos, 0).Change.IsHeld;
     }
 
     /// <summary>The figures inputs are followed in, of the turn last solved or the state last put. Allocates nothing.</summary>

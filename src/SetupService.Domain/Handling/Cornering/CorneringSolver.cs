@@ -36,6 +36,7 @@ public sealed partial class CorneringSolver
     private const double FurthestCentre = 0.9;
 
     private HandlingCar _car;
+    private SprungBody _body;
     private readonly CorneringAxle _front;
     private readonly CorneringAxle _rear;
     private readonly TurnDirection _turn;
@@ -48,7 +49,7 @@ public sealed partial class CorneringSolver
     private bool _isHeldBack;
 
     private CorneringSolver(HandlingCar car, CorneringAxle front, CorneringAxle rear, TurnDirection turn, WorkBudget? budget) =>
-        (_car, _front, _rear, _turn, _budget) = (car, front, rear, turn, budget);
+        (_car, _body, _front, _rear, _turn, _budget) = (car, SprungBody.Of(car), front, rear, turn, budget);
 
     /// <summary>The outer wheel that the turn last solved takes beyond what was read of its suspension, and its travel from where that was read; null where none is.</summary>
     public WheelReach? BeyondReadings { get; private set; }
@@ -79,7 +80,7 @@ public sealed partial class CorneringSolver
     internal bool TryTake(HandlingCar car, CorneringSolver like)
     {
         if (!_front.TryTake(car, CarAxle.Front, like._front) || !_rear.TryTake(car, CarAxle.Rear, like._rear)) return false;
-        (_car, _rollRad, _steer, _centreStationMm, _needsPoses) = (car, like._rollRad, like._steer, like._centreStationMm, true);
+        (_car, _body, _rollRad, _steer, _centreStationMm, _needsPoses) = (car, SprungBody.Of(car), like._rollRad, like._steer, like._centreStationMm, true);
         return true;
     }
 
@@ -249,12 +250,12 @@ public sealed partial class CorneringSolver
             _front.ApplyBody(sin, cos);
             _rear.ApplyBody(sin, cos);
             if (Steer(acceleration, radiusM * 1000, 0) is not { } found) return CorneringFailure.RollsOver;
-            var (residual, change) = BodyBalance.Compute(_car, _front, _rear, acceleration, sin, cos, 0);
+            var (residual, change) = BodyBalance.Compute(_body, _front, _rear, acceleration, sin, cos, 0);
             if (residual <= tolerance && found.MovedN <= 10 * tolerance * weight && step > 0 && sought?.IsFound(this) is not false) return change.IsHeld && IsStanding() ? null : CorneringFailure.RollsOver;
             change = change with { Steer = found.Steer };
             if (residual <= PredictionTolerance && step < SmoothSteps && SteerAhead(change, cos, acceleration, radiusM * 1000) is { } ahead)
             {
-                change = BodyBalance.Compute(_car, _front, _rear, acceleration, sin, cos, ahead.Steer).Change;
+                change = BodyBalance.Compute(_body, _front, _rear, acceleration, sin, cos, ahead.Steer).Change;
             }
 
             if (!double.IsFinite(change.RollSine)) return CorneringFailure.RollsOver;

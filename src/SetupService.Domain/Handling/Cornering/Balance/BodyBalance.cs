@@ -14,33 +14,31 @@ internal readonly record struct BodyBalance(double Residual, BodyChange Change)
     private const double LeastResistanceMm = 1;
 
     /// <summary>Height of the sprung centre of gravity above the roll axis at rest, mm.</summary>
-    public static double RollArmMm(HandlingCar car, CorneringAxle front, CorneringAxle rear) =>
-        car.SprungHeightMm - ((car.SprungShareFront * front.RollCentreHeightMm) + ((1 - car.SprungShareFront) * rear.RollCentreHeightMm));
+    public static double RollArmMm(in SprungBody body, CorneringAxle front, CorneringAxle rear) =>
+        body.HeightMm - ((body.ShareFront * front.RollCentreHeightMm) + ((1 - body.ShareFront) * rear.RollCentreHeightMm));
 
     /// <summary>Residual of the moment about the x axis, N mm: what these loads moved across each axle since rest, N, make less the car's own.</summary>
     public static double MomentOffNmm(
-        HandlingCar car, CorneringAxle front, CorneringAxle rear, double acceleration, double sin, double cos, double frontMovedN, double rearMovedN)
+        in SprungBody body, CorneringAxle front, CorneringAxle rear, double acceleration, double sin, double cos, double frontMovedN, double rearMovedN)
     {
-        var rollArmMm = RollArmMm(car, front, rear);
-        var mass = car.SprungMassKg;
-        var share = car.SprungShareFront;
-        var height = car.SprungHeightMm + (share * front.HeaveMm) + ((1 - share) * rear.HeaveMm) - (rollArmMm * (1 - cos));
+        var rollArmMm = RollArmMm(body, front, rear);
+        var (mass, share) = (body.MassKg, body.ShareFront);
+        var height = body.HeightMm + (share * front.HeaveMm) + ((1 - share) * rear.HeaveMm) - (rollArmMm * (1 - cos));
         var moment = (mass * acceleration * height) + (mass * HandlingCar.StandardGravity * rollArmMm * sin) + front.UnsprungMomentNmm + rear.UnsprungMomentNmm;
         return (2 * frontMovedN * front.HalfTrackMm) + (2 * rearMovedN * rear.HalfTrackMm) - moment;
     }
 
     /// <summary>Computes residual and step after this much more steer, at this sine and cosine of roll.</summary>
-    public static BodyBalance Compute(HandlingCar car, CorneringAxle front, CorneringAxle rear, double acceleration, double sin, double cos, double steer)
+    public static BodyBalance Compute(in SprungBody body, CorneringAxle front, CorneringAxle rear, double acceleration, double sin, double cos, double steer)
     {
-        var rollArmMm = RollArmMm(car, front, rear);
-        var mass = car.SprungMassKg;
-        var share = car.SprungShareFront;
+        var rollArmMm = RollArmMm(body, front, rear);
+        var (mass, share) = (body.MassKg, body.ShareFront);
         var weight = mass * HandlingCar.StandardGravity;
         var perRoll = (-mass * acceleration * rollArmMm * sin / cos) + (weight * rollArmMm);
 
         var frontBalance = AxleBalance.Create(front, steer);
         var rearBalance = AxleBalance.Create(rear, 0);
-        var momentOff = MomentOffNmm(car, front, rear, acceleration, sin, cos, frontBalance.MovedN, rearBalance.MovedN);
+        var momentOff = MomentOffNmm(body, front, rear, acceleration, sin, cos, frontBalance.MovedN, rearBalance.MovedN);
 
         // Each axle's load equation gives its heave as a function of roll, which leaves one equation for roll.
         var frontHeave = frontBalance.HeaveFor(-frontBalance.OffN);
@@ -63,6 +61,16 @@ internal readonly record struct BodyBalance(double Residual, BodyChange Change)
             Math.Abs(momentOff) / (whole * (front.HalfTrackMm + rear.HalfTrackMm)));
         return new(residual, change);
     }
+}
+
+/// <summary>What counts of a car's sprung mass.</summary>
+/// <param name="MassKg">It, kg.</param>
+/// <param name="ShareFront">The share of it that the front axle carries.</param>
+/// <param name="HeightMm">Height of its centre of gravity above the ground at rest, mm.</param>
+internal readonly record struct SprungBody(double MassKg, double ShareFront, double HeightMm)
+{
+    /// <summary>A car's.</summary>
+    public static SprungBody Of(HandlingCar car) => new(car.SprungMassKg, car.SprungShareFront, car.SprungHeightMm);
 }
 
 /// <summary>One Newton step of the body and its wheels: roll by its sine, heave and travels in mm, steer in units of the input; IsHeld is true when springs, bars or stops resist roll here.</summary>

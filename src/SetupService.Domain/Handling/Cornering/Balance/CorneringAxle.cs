@@ -170,7 +170,9 @@ internal sealed partial class CorneringAxle
         Outer.TryPredict(travelsMm.Outer, heaveMm, rollSine, rollRad, steer) && Inner.TryPredict(travelsMm.Inner, heaveMm, rollSine, rollRad, steer);
 
     /// <summary>The tyres at the positions in use, each with its slip angle beyond the axle's, for a turn centred at this station and distance.</summary>
-    public TyrePair Tyres(double centreStationMm, double centreMm)
+    public TyrePair Tyres(double centreStationMm, double centreMm) => Tyres(Outer.Curve(), Inner.Curve(), centreStationMm, centreMm);
+
+    private TyrePair Tyres(in SideForceCurve outer, in SideForceCurve inner, double centreStationMm, double centreMm)
     {
         var meanDeg = TyreHeadingDeg;
         var ahead = StationMm - centreStationMm;
@@ -178,7 +180,7 @@ internal sealed partial class CorneringAxle
         // Angle between the path of the axle's centre and that of a wheel so far out. The centre lies further off than any wheel, so that the second one is never negative.
         var outMm = Vector128.Create(Outer.Sign, Inner.Sign) * HalfTrackMm;
         var pathTurn = Arctangent.Of(ahead * outMm / ((centreMm * (Vector128.Create(centreMm) + outMm)) + Vector128.Create(ahead * ahead)));
-        return new(Outer.Curve(), Inner.Curve(), Turn(Outer, pathTurn.GetElement(0)), Turn(Inner, pathTurn.GetElement(1)));
+        return new(outer, inner, Turn(Outer, pathTurn.GetElement(0)), Turn(Inner, pathTurn.GetElement(1)));
 
         double Turn(CorneringWheel wheel, double pathTurnRad) => wheel.TyrePose.HeadingDeg - meanDeg + wheel.HeadingComplianceDeg + double.RadiansToDegrees(pathTurnRad);
     }

@@ -33,7 +33,7 @@ internal sealed partial class CorneringAxle
     public double PeakN(in AxleTyre tyre, double centreStationMm, double centreMm)
     {
         var slipDeg = _peakSlipDeg;
-        return (Tyres(centreStationMm, centreMm) with { Outer = Outer.Curve(tyre), Inner = Inner.Curve(tyre) }).PeakN(ref slipDeg);
+        return Tyres(Outer.Curve(tyre), Inner.Curve(tyre), centreStationMm, centreMm).PeakN(ref slipDeg);
     }
 
     /// <summary>Share of the most its tyres can give together that the axle's side force takes, above 1 where they cannot hold it; infinite where both have left the road.</summary>

@@ -169,8 +169,11 @@ internal sealed partial class CorneringWheel
     public void StartFrom(CorneringWheel other)
     {
         (TravelMm, SideForceN, SlipDeg, LongitudinalN) = (other.TravelMm, other.SideForceN, other.SlipDeg, other.LongitudinalN);
+
+        // The same points have the same pose at a travel, however the wheel is set.
+        if (ReferenceEquals(_axle.Suspension, other._axle.Suspension)) _state = other._state;
         if (!ReferenceEquals(_motion, other._motion)) return;
-        (_state, Pose, _isPlaced) = (other._state, other.Pose, other._isPlaced);
+        (Pose, _isPlaced) = (other.Pose, other._isPlaced);
         (_guidedAtMm, _guidedSteer, _ratioPerTravel, _riseBendPerMm, _slopePerTravel, _contactForwardBend, _centreForwardBend) =
             (other._guidedAtMm, other._guidedSteer, other._ratioPerTravel, other._riseBendPerMm, other._slopePerTravel, other._contactForwardBend, other._centreForwardBend);
     }
