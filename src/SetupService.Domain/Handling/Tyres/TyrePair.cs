@@ -14,10 +14,11 @@ public readonly record struct TyrePair(SideForceCurve Outer, SideForceCurve Inne
     private const double UsualPeakDeg = 14;
     private const int MostSteps = 60;
 
-    // Both searches go by the curve's slope and bend, so that a last step this short leaves some 1e-8 N for the force sought, 1e-5 N at
-    // most for the peak.
+    // Both searches go by the curve's slope and bend, so that a last step this short leaves some 1e-8 N.
     private const double LastStepDeg = 1e-3;
-    private const double LastPeakStepDeg = 0.01;
+
+    /// <summary>A last step towards a peak that leaves some 1e-7 N of it, degrees: enough where no difference is taken of what follows from it.</summary>
+    public const double RoughStepDeg = 0.01;
 
     /// <summary>Side force of both, N, at a common slip angle, degrees, and its change per degree.</summary>
     public double ForceN(double slipDeg, out double slopeNPerDeg) => ForceN(slipDeg, out slopeNPerDeg, out _);
@@ -87,7 +88,8 @@ public readonly record struct TyrePair(SideForceCurve Outer, SideForceCurve Inne
     /// <summary>The most both give together at one common slip angle, N.</summary>
     /// <param name="slipDeg">That angle, degrees: a guess first, then what was found.</param>
     /// <param name="enoughN">So much is enough: it is not asked how much more they give.</param>
-    public double PeakN(ref double slipDeg, double enoughN = double.PositiveInfinity)
+    /// <param name="lastStepDeg">The step that is the last, degrees.</param>
+    public double PeakN(ref double slipDeg, double enoughN = double.PositiveInfinity, double lastStepDeg = LastStepDeg)
     {
         // A guess from an attitude far off may lie where nothing leads back.
         if (!(Math.Abs(slipDeg) < FurthestDeg)) slipDeg = UsualPeakDeg;
@@ -104,7 +106,7 @@ public readonly record struct TyrePair(SideForceCurve Outer, SideForceCurve Inne
             var next = slipDeg + change;
             if (double.IsFinite(falling - rising) && rising < falling && !(next >= rising && next <= falling)) change = ((rising + falling) / 2) - slipDeg;
             slipDeg += change;
-            if (Math.Abs(change) < LastPeakStepDeg) return force + (slope * change / 2);
+            if (Math.Abs(change) < lastStepDeg) return force + (slope * change / 2);
         }
 
         return ForceN(slipDeg, out _);

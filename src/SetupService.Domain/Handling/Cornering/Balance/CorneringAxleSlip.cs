@@ -33,7 +33,7 @@ internal sealed partial class CorneringAxle
     public double PeakN(in AxleTyre tyre, double centreStationMm, double centreMm)
     {
         var slipDeg = _peakSlipDeg;
-        return Tyres(Outer.Curve(tyre), Inner.Curve(tyre), centreStationMm, centreMm).PeakN(ref slipDeg);
+        return Tyres(Outer.Curve(tyre), Inner.Curve(tyre), centreStationMm, centreMm).PeakN(ref slipDeg, lastStepDeg: TyrePair.RoughStepDeg);
     }
 
     /// <summary>Share of the most its tyres can give together that the axle's side force takes, above 1 where they cannot hold it; infinite where both have left the road.</summary>
@@ -53,7 +53,7 @@ internal sealed partial class CorneringAxle
         IsRaised = false;
         if (SideForceN <= LeastOfSum * MostUsed * (tyres.Outer.PeakN + tyres.Inner.PeakN)) return true;
         var asked = SideForceN / MostUsed;
-        var peak = tyres.PeakN(ref _peakSlipDeg, asked);
+        var peak = tyres.PeakN(ref _peakSlipDeg, asked, TyrePair.RoughStepDeg);
         if (!(peak > 0)) return false;
         IsRaised = asked > peak;
         if (IsRaised) tyres = tyres.WithPeak(asked / peak);
@@ -90,7 +90,7 @@ internal sealed partial class CorneringAxle
         var (askedN, share) = (SideForceN, 1.0);
         if (isAtPeak)
         {
-            askedN = tyres.PeakN(ref _peakSlipDeg);
+            askedN = tyres.PeakN(ref _peakSlipDeg, lastStepDeg: TyrePair.RoughStepDeg);
             if (!(askedN > 0)) return null;
             share = UsedAtPeak = SideForceN / askedN;
             IsRaised = true;
