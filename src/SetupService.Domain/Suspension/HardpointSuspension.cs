@@ -13,6 +13,7 @@ public sealed class HardpointSuspension : SuspensionModel
     private const double LeastStepMm = 1e-3;
 
     private readonly Lazy<IReadOnlyList<Contradiction>> _contradictions;
+    private KnownMotion? _known;
 
     internal HardpointSuspension(Hardpoints points, double pointErrorMm = 0)
     {
@@ -107,7 +108,14 @@ public sealed class HardpointSuspension : SuspensionModel
     }
 
     /// <inheritdoc />
-    public override WheelMotion? MotionOf(WheelSetup setup) => HardpointMotion.From(Mechanism(setup), setup);
+    public override WheelMotion? MotionOf(WheelSetup setup)
+    {
+        // A car asks for the same motion again and again: its ride, its stops and its turns each by themselves, both wheels of an axle set alike.
+        if (_known is { } known && known.Setup == setup) return known.Motion;
+        var motion = HardpointMotion.From(Mechanism(setup), setup);
+        _known = new(setup, motion);
+        return motion;
+    }
 
     /// <inheritdoc />
     public override WheelPath PathOver(WheelSetup setup, double fromMm, double toMm, WorkBudget? budget = null)
@@ -154,6 +162,9 @@ public sealed class HardpointSuspension : SuspensionModel
         });
     }
 
+    /// <summary>The motion last asked for; written whole, so that several threads may ask.</summary>
+    private sealed record KnownMotion(WheelSetup Setup, WheelMotion? Motion);
+
     private static WheelPath Unknown(WheelSetup setup, SuspensionGap gap) =>
         new() { Points = [], StatedCamberDeg = setup.CamberDeg ?? 0, Gap = gap, SidewaysGap = gap };
 }
@@ -161,6 +172,9 @@ public sealed class HardpointSuspension : SuspensionModel
 /// <summary>A wheel moved by the hardpoints of its suspension, exactly.</summary>
 internal sealed class HardpointMotion : WheelMotion
 {
+    // Half-width of the difference, mm: of the third order it leaves a share of some 1e-13.
+    private const double BendStepMm = 0.05;
+
     private readonly CornerMechanism _corner;
     private readonly double _rideTravelMm;
     private readonly double _motionRatio;
@@ -206,6 +220,21 @@ internal sealed class HardpointMotion : WheelMotion
 
         wheel = Read(pose, travelMm, steer);
         return true;
+    }
+
+    /// <inheritdoc />
+    public override double? SpringRatioPerTravel(in SuspensionPose pose)
+    {
+        if (_corner.Spring is not { } spring) return 0;
+        if (!PoseSolver.TryBend(_corner, pose, out var bend)) return null;
+        return (Ratio(pose, BendStepMm) - Ratio(pose, -BendStepMm)) / (2 * BendStepMm);
+
+        // So near, the place is known to second order and the movement to first, which is all a slope asks for.
+        double Ratio(in SuspensionPose at, double mm)
+        {
+            var moved = at.Pose.MovedBy((mm * at.PerTravel.Velocity) + (0.5 * mm * mm * bend.Velocity), (mm * at.PerTravel.Spin) + (0.5 * mm * mm * bend.Spin));
+            return spring.At(moved, moved.Turn.ToMatrix(), new UprightMotion(at.PerTravel.Velocity + (mm * bend.Velocity), at.PerTravel.Spin + (mm * bend.Spin))).MotionRatio;
+        }
     }
 
     /// <inheritdoc />

@@ -75,6 +75,9 @@ internal sealed class NearbyMotion : WheelMotion
         return true;
     }
 
+    /// <inheritdoc />
+    public override double? SpringRatioPerTravel(in SuspensionPose pose) => _motion.SpringRatioPerTravel(pose);
+
     [InlineArray(Count)]
     private struct Figures
     {

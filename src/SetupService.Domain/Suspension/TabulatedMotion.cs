@@ -78,6 +78,9 @@ internal sealed class TabulatedMotion : WheelMotion
         return true;
     }
 
+    /// <inheritdoc />
+    public override double? SpringRatioPerTravel(in SuspensionPose pose) => 0;
+
     private static double Shift(double? readDeg, double? statedDeg) => statedDeg - readDeg ?? 0;
 
     private double? CamberAt(double travelMm) => _corner is null

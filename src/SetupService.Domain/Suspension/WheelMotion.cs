@@ -25,6 +25,10 @@ public abstract class WheelMotion
     /// <returns>False where the wheel cannot be there, or the work allowed is spent.</returns>
     public abstract bool TryAt(double travelMm, double steer, ref SuspensionPose pose, out WheelPose wheel, WorkBudget? budget = null);
 
+    /// <summary>Change of the spring's motion ratio per mm of travel; null where nothing tells it.</summary>
+    /// <param name="pose">The pose there, as this motion moved it.</param>
+    public abstract double? SpringRatioPerTravel(in SuspensionPose pose);
+
     /// <summary>The same motion for what asks about one position again and again: about there to second order where that is quicker, beyond it as it is.</summary>
     /// <param name="travelMm">Wheel travel there, mm from the present ride height.</param>
     /// <param name="steer">Steer there.</param>

@@ -5,6 +5,7 @@ using SetupService.Api.Handling.Cornering;
 using SetupService.Api.Handling.Ride;
 using SetupService.Api.Handling.Turns;
 using SetupService.Api.Host;
+using SetupService.Api.Http;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cars;
@@ -14,10 +15,10 @@ using SetupService.Domain.Numerics;
 
 namespace SetupService.Benchmarks.Handling;
 
-/// <summary>Where the time of a call of cornering and of ride goes: its parts in turn in one run, the least and the median of many, µs.</summary>
+/// <summary>Where the time of a call of cornering and of ride goes: its parts in turn in one run, the least and the median of many, µs, and what each allocates, bytes.</summary>
 internal static class CallParts
 {
-    private const int Rounds = 400;
+    private const int Rounds = 2000;
 
     public static int Run()
     {
@@ -74,23 +75,35 @@ internal static class CallParts
     private static void Ride()
     {
         var body = File.ReadAllBytes(Path.Combine(AppContext.BaseDirectory, "ride.request.json"));
-        var reader = ServiceContract.Instance.ReaderOf<RideRequest>();
-        if (!reader.TryRead(body, out var request) || !VehicleMapper.Map(request.Vehicle).TryGet(out var vehicle, out _)) throw new InvalidOperationException();
-        var car = RideEvaluation.AsGiven(vehicle, UnitSystem.Metric, WorkBudget.Generous()) ?? throw new InvalidOperationException();
-        var answer = RideAnswers.Create(car, null, DampingRange.RoadAndTrack, UnitSystem.Metric, RideDetail.Full);
+        var (contract, budget, range) = (ServiceContract.Instance, WorkBudget.Generous(), DampingRange.RoadAndTrack);
+        var reader = contract.ReaderOf<RideRequest>();
+        if (!reader.Read(body, out var request, out _) || !VehicleMapper.Map(request.Vehicle).TryGet(out var vehicle, out _)) throw new InvalidOperationException();
+        var given = StandingCar.AsGiven(vehicle) ?? throw new InvalidOperationException();
+        MapResult<MadeChange> Make() => CarChangeMapper.Make(contract.Changing(request.Vehicle, "/vehicle"), request.Change!, "/change");
+        if (!Make().TryGet(out var made, out _) || !made.Document.Read(RideRules.Changed).TryGet(out var document, out _) || !VehicleMapper.Map(document).TryGet(out var merged, out _))
+            throw new InvalidOperationException();
+        var changed = given.Changed(merged, made.Change, out _) ?? throw new InvalidOperationException();
+        var (before, car) = (new RideEvaluation(given, budget), new RideEvaluation(changed, budget));
+        var answer = RideAnswers.Create(car, before, range, UnitSystem.Metric, RideDetail.Full);
         var buffer = new ArrayBufferWriter<byte>(65_536);
         using var writer = new Utf8JsonWriter(buffer, new JsonWriterOptions { SkipValidation = true });
-        Time("ride",
-            ("read and rules", () => reader.TryRead(body, out _)),
+        Time("ride with a change",
+            ("read and rules", () => reader.Read(body, out _, out _)),
             ("map the vehicle", () => VehicleMapper.Map(request.Vehicle).TryGet(out _, out _)),
             ("the car standing", () => StandingCar.AsGiven(vehicle)),
-            ("stops met in a turn", () => StopMetInTurn.Compute(car.Stands)),
-            ("the answer made", () => RideAnswers.Create(car, null, DampingRange.RoadAndTrack, UnitSystem.Metric, RideDetail.Full)),
+            ("the change made", () => Make().TryGet(out _, out _)),
+            ("the changed car read", () => made.Document.Read(RideRules.Changed).TryGet(out _, out _)),
+            ("the changed car mapped", () => VehicleMapper.Map(document).TryGet(out _, out _)),
+            ("the changed car standing", () => given.Changed(merged, made.Change, out _)),
+            ("stops met in a turn, before", () => StopMetInTurn.Compute(given.Stands)),
+            ("stops met in a turn, after", () => StopMetInTurn.Compute(changed.Stands)),
+            ("the axles' answer made", () => RideAnswers.Create(car, before, range, UnitSystem.Metric, RideDetail.Axles)),
+            ("the answer made", () => RideAnswers.Create(car, before, range, UnitSystem.Metric, RideDetail.Full)),
             ("the answer written", () =>
             {
                 buffer.ResetWrittenCount();
                 writer.Reset(buffer);
-                JsonSerializer.Serialize(writer, answer, ServiceContract.Instance.TypeOf<RideAnswer>());
+                JsonSerializer.Serialize(writer, answer, contract.TypeOf<RideAnswer>());
                 writer.Flush();
                 return buffer.WrittenCount;
             }
@@ -99,23 +112,25 @@ internal static class CallParts
 
     private static void Time(string call, params (string Name, Func<object?> Part)[] parts)
     {
-        var times = new double[parts.Length][];
+        var (times, allocated) = (new double[parts.Length][], new long[parts.Length]);
         for (var part = 0; part < parts.Length; part++) times[part] = new double[Rounds];
         for (var round = -Rounds / 2; round < Rounds; round++)
         {
             for (var part = 0; part < parts.Length; part++)
             {
+                var had = GC.GetAllocatedBytesForCurrentThread();
                 var began = Stopwatch.GetTimestamp();
                 parts[part].Part();
                 if (round >= 0) times[part][round] = Stopwatch.GetElapsedTime(began).TotalMicroseconds;
+                allocated[part] = GC.GetAllocatedBytesForCurrentThread() - had;
             }
         }
 
-        Console.WriteLine($"{call}: part, least µs, median µs");
+        Console.WriteLine($"{call}: part, least µs, median µs, bytes allocated");
         for (var part = 0; part < parts.Length; part++)
         {
             Array.Sort(times[part]);
-            Console.WriteLine(FormattableString.Invariant($"  {parts[part].Name,-26} {times[part][0],8:0.0} {times[part][Rounds / 2],8:0.0}"));
+            Console.WriteLine(FormattableString.Invariant($"  {parts[part].Name,-28} {times[part][0],8:0.0} {times[part][Rounds / 2],8:0.0} {allocated[part],8}"));
         }
     }
 }

@@ -35,6 +35,32 @@ public sealed class WheelMotionTests
             AssertChange(righter.SpringTravelMm, lefter.SpringTravelMm, at.SpringTravelPerSteer);
         });
 
+    // Differences over four places, wrong by the fifth derivative alone, some 1e-12 per mm.
+    [Fact]
+    public void The_motion_ratio_of_a_spring_on_points_changes_with_travel_as_its_motion_tells() =>
+        Gen.Select(PlausibleCorners.Any, Gen.Double[-30, 30], Gen.Double[-15, 15]).Sample((setting, travelMm, rackMm) =>
+        {
+            var axle = OnPoints(setting);
+            var motion = axle.Suspension.MotionOf(axle.SetupOf(CarAxle.Front, WheelSide.Left))!;
+            var pose = motion.Origin;
+            Assert.True(motion.TryAt(travelMm, rackMm, ref pose, out _));
+
+            var near = Ratio(0.5) - Ratio(-0.5);
+            var far = Ratio(1) - Ratio(-1);
+            Assert.Equal(((8 * near) - far) / 6, motion.SpringRatioPerTravel(pose)!.Value, 2e-9);
+
+            double Ratio(double mm) => At(motion, travelMm + mm, rackMm).SpringMotionRatio;
+        });
+
+    [Fact]
+    public void The_motion_ratio_without_points_is_the_one_stated_at_any_travel()
+    {
+        var axle = WorkedCar.Make().Front;
+        var motion = axle.Suspension.MotionOf(axle.SetupOf(CarAxle.Front, WheelSide.Left))!;
+
+        Assert.Equal(0, motion.SpringRatioPerTravel(motion.Origin));
+    }
+
     // Within what the steering axis' own lean adds at some degrees of steer.
     [Fact]
     public void A_wheel_without_points_gains_camber_by_caster() =>

@@ -229,7 +229,7 @@ public sealed partial class CorneringSolver
         (_rollRad, _steer, _centreStationMm, _needsPoses) = (0, 0, 0, true);
     }
 
-    private CorneringFailure? SolveFromCurrent(CorneringDemand demand, in LongitudinalForces forces, double tolerance, SoughtTurn? sought = null)
+    private CorneringFailure? SolveFromCurrent(in CorneringDemand demand, in LongitudinalForces forces, double tolerance)
     {
         var (acceleration, radiusM) = (demand.LateralG * HandlingCar.StandardGravity, demand.RadiusM);
         Demand(acceleration, forces);
@@ -243,7 +243,7 @@ public sealed partial class CorneringSolver
         _isHeldBack = false;
         _front.Outer.Missed = _front.Inner.Missed = _rear.Outer.Missed = _rear.Inner.Missed = null;
         var weight = _front.StaticLoadN + _rear.StaticLoadN;
-        for (var step = 0; step < (sought is null ? MostSteps : SmoothSteps); step++)
+        for (var step = 0; step < MostSteps; step++)
         {
             if (_budget is not null && !_budget.TrySpend()) return CorneringFailure.WorkSpent;
             var (sin, cos) = Math.SinCos(_rollRad);
@@ -251,7 +251,7 @@ public sealed partial class CorneringSolver
             _rear.ApplyBody(sin, cos);
             if (Steer(acceleration, radiusM * 1000, 0) is not { } found) return CorneringFailure.RollsOver;
             var (residual, change) = BodyBalance.Compute(_body, _front, _rear, acceleration, sin, cos, 0);
-            if (residual <= tolerance && found.MovedN <= 10 * tolerance * weight && step > 0 && sought?.IsFound(this) is not false) return change.IsHeld && IsStanding() ? null : CorneringFailure.RollsOver;
+            if (residual <= tolerance && found.MovedN <= 10 * tolerance * weight && step > 0) return change.IsHeld && IsStanding() ? null : CorneringFailure.RollsOver;
             change = change with { Steer = found.Steer };
             if (residual <= PredictionTolerance && step < SmoothSteps && SteerAhead(change, cos, acceleration, radiusM * 1000) is { } ahead)
             {
@@ -261,10 +261,6 @@ public sealed partial class CorneringSolver
             if (!double.IsFinite(change.RollSine)) return CorneringFailure.RollsOver;
             if (!Step(change, DampingFactor(step))) return CorneringFailure.TravelNotReached;
             if (Math.Abs(_rollRad) > FurthestRollRad) return CorneringFailure.RollsOver;
-            if (sought is null) continue;
-            if (!sought.TryImprove(this, ref demand)) return CorneringFailure.RollsOver;
-            acceleration = demand.LateralG * HandlingCar.StandardGravity;
-            Demand(acceleration, LongitudinalForces.Compute(_car, demand));
         }
 
         return CorneringFailure.RollsOver;

@@ -9,10 +9,9 @@ namespace SetupService.Domain.Handling.Ride;
 /// <summary>Computes how an axle rides.</summary>
 public static class RideAxleBuilder
 {
-    // Small beside what bends the motion ratio, large beside the solver's rounding.
-    private const double StepMm = 0.5;
-
-    private static readonly double[] TravelsMm = [-40, -20, 0, 20, 40];
+    // Travels the rate is told at: so many on either side of ride height, so far apart, mm.
+    private const int Steps = 2;
+    private const double StepMm = 20;
 
     /// <summary>The axle; null where its points do not close at this ride height, or its spring does not hold the car up there.</summary>
     /// <param name="car">The car at its present ride height.</param>
@@ -28,7 +27,7 @@ public static class RideAxleBuilder
         if (!motion.TryAt(0, 0, ref state, out var rest)) return null;
         var sprungN = axle.SprungLoadN / 2;
         var forceN = sprungN * rest.RisePerTravel / rest.SpringMotionRatio;
-        var wheelRate = RateAt(motion, axle, 0, forceN)?.WheelRateNPerMm ?? axle.WheelRateNPerMm;
+        var wheelRate = RateAt(motion, axle, state, rest, 0, forceN)?.WheelRateNPerMm ?? axle.WheelRateNPerMm;
 
         // A spring whose leverage falls faster than its force grows, or has none, holds nothing up.
         if (!(wheelRate > 0) || !double.IsFinite(forceN)) return null;
@@ -63,29 +62,29 @@ public static class RideAxleBuilder
         var state = motion.Origin;
         if (!motion.TryAt(0, 0, ref state, out var rest)) return [];
         var forceN = axle.SprungLoadN / 2 * rest.RisePerTravel / rest.SpringMotionRatio;
-        var rates = new List<TravelRate>();
-        foreach (var travelMm in TravelsMm)
+        var below = Over(-StepMm);
+        below.Reverse();
+        var atRest = RateAt(motion, axle, state, rest, 0, forceN);
+        return [.. below, .. atRest is { } rate ? [rate] : Array.Empty<TravelRate>(), .. Over(StepMm)];
+
+        // From ride height outward, each position from the one before.
+        List<TravelRate> Over(double stepMm)
         {
-            if (RateAt(motion, axle, travelMm, forceN) is { } rate) rates.Add(rate);
+            var (rates, pose) = (new List<TravelRate>(Steps), state);
+            for (var i = 1; i <= Steps && motion.TryAt(i * stepMm, 0, ref pose, out var here); i++)
+            {
+                if (RateAt(motion, axle, pose, here, i * stepMm, forceN) is { } at) rates.Add(at);
+            }
+
+            return rates;
         }
-
-        return rates;
     }
 
-    private static TravelRate? RateAt(WheelMotion motion, HandlingAxle axle, double travelMm, double forceAtRestN)
+    private static TravelRate? RateAt(WheelMotion motion, HandlingAxle axle, in SuspensionPose pose, in WheelPose wheel, double travelMm, double forceAtRestN)
     {
-        var state = motion.Origin;
-        if (!motion.TryAt(travelMm, 0, ref state, out var here) || !Ratio(motion, state, travelMm - StepMm, out var below) || !Ratio(motion, state, travelMm + StepMm, out var above)) return null;
-        var forceN = Math.Max(0, forceAtRestN + (axle.SpringRateNPerMm * here.SpringTravelMm));
-        var bend = (above - below) / (2 * StepMm);
-        return new(travelMm, here.SpringMotionRatio, (axle.SpringRateNPerMm * here.SpringMotionRatio * here.SpringMotionRatio) + (forceN * bend));
-    }
-
-    private static bool Ratio(WheelMotion motion, SuspensionPose near, double travelMm, out double ratio)
-    {
-        var isThere = motion.TryAt(travelMm, 0, ref near, out var wheel);
-        ratio = wheel.SpringMotionRatio;
-        return isThere;
+        if (motion.SpringRatioPerTravel(pose) is not { } bend) return null;
+        var forceN = Math.Max(0, forceAtRestN + (axle.SpringRateNPerMm * wheel.SpringTravelMm));
+        return new(travelMm, wheel.SpringMotionRatio, (axle.SpringRateNPerMm * wheel.SpringMotionRatio * wheel.SpringMotionRatio) + (forceN * bend));
     }
 
     /// <summary>From the spring's length at ride height over the travel left and the stop's own length, by the ratio at ride height.</summary>

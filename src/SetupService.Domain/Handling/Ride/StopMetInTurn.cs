@@ -56,34 +56,34 @@ public readonly record struct StopMetInTurn(double? FrontG, double? RearG)
     {
         ArgumentNullException.ThrowIfNull(car);
         var isKnown = car.WheelbaseMm is not null && (car.Front.BumpLeftMm is not null || car.Rear.BumpLeftMm is not null);
-        if (!isKnown || CorneringSolver.Create(car, TurnDirection.Left, budget) is not { } solver || solver.With(car) is not { } stood) return default;
+        if (!isKnown || CorneringSolver.Create(Without(Without(car, CarAxle.Front), CarAxle.Rear), TurnDirection.Left, budget) is not { } free) return default;
         var rest = new Turn(0, car.Front.BumpLeftMm ?? double.PositiveInfinity, car.Rear.BumpLeftMm ?? double.PositiveInfinity, car.Front.LeftLoadN + car.Rear.LeftLoadN);
-        if (Straight(car, solver, rest) is { } straight) return straight;
+        if (Straight(car, free, rest) is { } straight) return straight;
+        if (CorneringSolver.Create(car, TurnDirection.Left, budget) is not { } solver || solver.With(car) is not { } stood) return default;
         var search = new Search(car, solver, stood, rest);
         return new(search.Find(CarAxle.Front), search.Find(CarAxle.Rear));
     }
 
     // Straight to both stops, one after the other, where nothing else that carries the wheels changes on the way, so that travel does not kink there; null where it does, or a stop may be met where it is not looked for.
-    private static StopMetInTurn? Straight(HandlingCar car, CorneringSolver solver, Turn rest)
+    private static StopMetInTurn? Straight(HandlingCar car, CorneringSolver free, Turn rest)
     {
-        if (rest.FrontMm <= 0 || rest.RearMm <= 0 || solver.With(Without(Without(car, CarAxle.Front), CarAxle.Rear)) is not { } free) return null;
+        if (rest.FrontMm <= 0 || rest.RearMm <= 0) return null;
         if (free.Solve(new CorneringDemand(TryG, RadiusM, TurnDirection.Left), TryTolerance) is not null || !free.StandsAsAtRest(null)) return null;
         var (frontShare, rearShare) = (free.OuterTravelMm(CarAxle.Front) / rest.FrontMm, free.OuterTravelMm(CarAxle.Rear) / rest.RearMm);
         var (nearer, further) = frontShare > rearShare ? (CarAxle.Front, CarAxle.Rear) : (CarAxle.Rear, CarAxle.Front);
         if (IsOutOfReach(free, nearer) && IsOutOfReach(free, further)) return new(null, null);
         var share = Math.Max(frontShare, rearShare);
         if (!(share > 0)) return null;
-        StopSought first = new(nearer, rest.LeftMm(nearer), default);
-        if (free.Seek(new CorneringDemand(Math.Min(HardestG, TryG / share), RadiusM, TurnDirection.Left), first) is not null || !free.StandsAsAtRest(null)) return null;
+        if (free.SeekTravel(new CorneringDemand(TryG, RadiusM, TurnDirection.Left), nearer, rest.LeftMm(nearer), HardestG, out var firstG) is not null || !free.StandsAsAtRest(null)) return null;
         if (free.OuterTravelMm(further) >= rest.LeftMm(further)) return null;
         if (IsOutOfReach(free, further)) return With(null);
         if (free.With(Without(car, further)) is not { } onStop) return null;
-        StopSought second = new(further, rest.LeftMm(further), (first.G, free.OuterTravelMm(further)));
-        var beginG = first.G * rest.LeftMm(further) / free.OuterTravelMm(further);
-        if (!(beginG > first.G && beginG <= HardestG) || onStop.Seek(new CorneringDemand(beginG, RadiusM, TurnDirection.Left), second) is not null || !onStop.StandsAsAtRest(nearer)) return null;
-        return With(second.G);
+        var beginG = firstG * rest.LeftMm(further) / free.OuterTravelMm(further);
+        if (!(beginG > firstG && beginG <= HardestG)) return null;
+        if (onStop.SeekTravel(new CorneringDemand(firstG, RadiusM, TurnDirection.Left), further, rest.LeftMm(further), HardestG, out var secondG) is not null || !onStop.StandsAsAtRest(nearer)) return null;
+        return With(secondG);
 
-        StopMetInTurn With(double? furtherG) => nearer == CarAxle.Front ? new(first.G, furtherG) : new(furtherG, first.G);
+        StopMetInTurn With(double? furtherG) => nearer == CarAxle.Front ? new(firstG, furtherG) : new(furtherG, firstG);
 
         // An axle's outer wheel carries at most what both do: where its inner one carries nothing its travel comes to an end.
         bool IsOutOfReach(CorneringSolver turn, CarAxle axle)
@@ -91,39 +91,6 @@ public readonly record struct StopMetInTurn(double? FrontG, double? RearG)
             if (double.IsPositiveInfinity(rest.LeftMm(axle))) return true;
             var (travelMm, innerN, restN) = (turn.OuterTravelMm(axle), turn.InnerLoadOfN(axle), turn.InnerStaticLoadOfN(axle));
             return innerN < restN && travelMm + (LineErrs * Math.Max(0, travelMm) * innerN / (restN - innerN)) < rest.LeftMm(axle) - ClearMm;
-        }
-    }
-
-    /// <summary>The turn in which an axle's outer wheel has a travel: by the secant through the last two states, of which each step makes one.</summary>
-    private sealed class StopSought(CarAxle axle, double travelMm, (double G, double Mm) from) : SoughtTurn
-    {
-        private (double G, double Mm) _before = from;
-        private double _mmPerG;
-
-        /// <summary>Lateral acceleration, g.</summary>
-        public double G { get; private set; }
-
-        public override bool IsFound(CorneringSolver solver)
-        {
-            // So near, where the line leads is the turn itself.
-            var leftMm = travelMm - solver.OuterTravelMm(axle);
-            if (!(Math.Abs(leftMm) <= NearlyMm)) return false;
-            G += leftMm / _mmPerG;
-            return true;
-        }
-
-        public override bool TryImprove(CorneringSolver solver, ref CorneringDemand demand)
-        {
-            var (g, mm) = (demand.LateralG, solver.OuterTravelMm(axle));
-            var fromRest = mm / g;
-            var perG = (mm - _before.Mm) / (g - _before.G);
-            if (perG > fromRest / MostBent && perG < fromRest * MostBent && Math.Abs(g - _before.G) > LeastSecantG) _mmPerG = perG;
-            else if (!(_mmPerG > 0)) _mmPerG = fromRest;
-            if (!(_mmPerG > 0)) return false;
-            _before = (g, mm);
-            G = g + ((travelMm - mm) / _mmPerG);
-            demand = demand with { LateralG = G };
-            return G > 0 && G <= HardestG;
         }
     }
 

@@ -72,6 +72,25 @@ internal readonly record struct Constraint
         _ => EvaluateHeading(turn.Apply(Direction), out force, out moment),
     };
 
+    /// <summary>What the value grows with the square of a movement that goes on as it is, mm per unit squared: its second derivative but for what the movement's own change adds by the gradient.</summary>
+    public double Bend(in Vector3 centre, in RotationMatrix turn, double rackMm, in UprightMotion motion)
+    {
+        if (Form == ConstraintForm.Heading)
+        {
+            var level = turn.Apply(Direction);
+            return HeadingArmMm * motion.Spin.Cross(motion.Spin.Cross(level)).Dot(Body);
+        }
+
+        var arm = turn.Apply(Upright);
+        var inward = motion.Spin.Cross(motion.Spin.Cross(arm));
+        if (Form == ConstraintForm.BodyPlane) return Direction.Dot(inward);
+        var velocity = motion.At(arm);
+        var line = centre + arm - (MovesWithRack ? new Vector3(Body.X, Body.Y + rackMm, Body.Z) : Body);
+        if (Form == ConstraintForm.Link) return (velocity.Dot(velocity) + line.Dot(inward)) / LengthMm;
+        var direction = turn.Apply(Direction);
+        return -(motion.Spin.Cross(motion.Spin.Cross(direction)).Dot(line) + (2 * motion.Spin.Cross(direction).Dot(velocity)) + direction.Dot(inward));
+    }
+
     private double EvaluateLink(in Vector3 centre, in Vector3 arm, double rackMm, out Vector3 force, out Vector3 moment)
     {
         var line = centre + arm - (MovesWithRack ? new Vector3(Body.X, Body.Y + rackMm, Body.Z) : Body);

@@ -62,6 +62,26 @@ internal static class PoseSolver
         return false;
     }
 
+    /// <summary>How the movement per mm of wheel travel itself changes per mm, the rack held, from the same equations differentiated once more; false at a dead point.</summary>
+    public static bool TryBend(CornerMechanism corner, in SuspensionPose state, out UprightMotion bend)
+    {
+        Span<double> rows = stackalloc double[FiveEquations.Count * Width];
+        var vectors = MemoryMarshal.Cast<double, Vector512<double>>(rows);
+        var turn = state.Pose.Turn.ToMatrix();
+        bend = default;
+        for (var i = 0; i < FiveEquations.Count; i++)
+        {
+            ref readonly var constraint = ref corner.Constraints[i];
+            constraint.Evaluate(state.Pose.Centre, turn, state.RackMm, out var force, out var moment);
+            vectors[i] = Vector512.Create(force.X, force.Y, moment.X, moment.Y, moment.Z, -constraint.Bend(state.Pose.Centre, turn, state.RackMm, state.PerTravel), 0, 0);
+        }
+
+        if (FiveEquations.Solve(rows) == 0) return false;
+        var (move, spin) = Movement(rows, 0);
+        bend = new UprightMotion(move, spin);
+        return true;
+    }
+
     /// <summary>
     /// Writes the equations for the movement that remains, for the one per mm of the wheel centre's height and for the one per mm of rack;
     /// gives the largest of what does not close, mm.

@@ -79,6 +79,18 @@ internal readonly record struct BodyChange(
 {
     public double LargestTravelMm =>
         Math.Max(Math.Max(Math.Abs(Front.Outer), Math.Abs(Front.Inner)), Math.Max(Math.Abs(Rear.Outer), Math.Abs(Rear.Inner)));
+
+    /// <summary>So much of the way from this step to another; beyond it where the share is above 1.</summary>
+    public BodyChange Towards(in BodyChange other, double share) => this with
+    {
+        RollSine = Between(RollSine, other.RollSine, share),
+        FrontHeaveMm = Between(FrontHeaveMm, other.FrontHeaveMm, share),
+        RearHeaveMm = Between(RearHeaveMm, other.RearHeaveMm, share),
+        Front = (Between(Front.Outer, other.Front.Outer, share), Between(Front.Inner, other.Front.Inner, share)),
+        Rear = (Between(Rear.Outer, other.Rear.Outer, share), Between(Rear.Inner, other.Rear.Inner, share)),
+    };
+
+    private static double Between(double one, double other, double share) => one + (share * (other - one));
 }
 
 /// <summary>The change of steer that side forces and path need.</summary>
