@@ -11,27 +11,30 @@ public sealed class ChangedDocument<T>
     where T : class
 {
     private readonly ContractReader<T> _reader;
+    private readonly DocumentMerge _merge;
     private readonly ObjectSchema _schema;
-    private readonly ReadOnlyMemory<byte> _utf8;
+    private readonly T? _bound;
+    private readonly Lazy<ReadOnlyMemory<byte>> _utf8;
     private readonly Lazy<JsonElement> _members;
     private readonly SentText[] _sent;
 
-    internal ChangedDocument(ContractReader<T> reader, ObjectSchema schema, ReadOnlyMemory<byte> utf8, string pointer)
+    internal ChangedDocument(ContractReader<T> reader, DocumentMerge merge, ObjectSchema schema, T document, Func<T, byte[]> write, string pointer)
     {
-        _reader = reader;
-        _schema = schema;
-        _utf8 = utf8;
-        _members = new(() => JsonElement.Parse(utf8.Span));
+        (_reader, _merge, _schema, _bound) = (reader, merge, schema, document);
+        _utf8 = new(() => write(document));
+        _members = new(() => JsonElement.Parse(_utf8.Value.Span));
         _sent = [new SentText(_members, pointer)];
     }
 
-    private ChangedDocument(ChangedDocument<T> before, ReadOnlyMemory<byte> utf8, SentText change)
+    private ChangedDocument(ChangedDocument<T> before, JsonElement change, string pointer)
     {
-        _reader = before._reader;
-        _schema = before._schema;
-        _utf8 = utf8;
-        _members = new(() => JsonElement.Parse(utf8.Span));
-        _sent = [change, .. before._sent];
+        (_reader, _merge, _schema) = (before._reader, before._merge, before._schema);
+        _bound = before._bound is { } document ? _merge.Apply(document, change) : null;
+
+        // Asked for where the document cannot be merged as it is bound, is refused, or a part of it is looked for.
+        _utf8 = new(() => JsonMerge.Apply(_schema, before._members.Value, change));
+        _members = new(() => JsonElement.Parse(_utf8.Value.Span));
+        _sent = [new SentText(new(change), pointer), .. before._sent];
     }
 
     /// <summary>The document's members as they are now.</summary>
@@ -42,7 +45,7 @@ public sealed class ChangedDocument<T>
 
     /// <summary>The document with some members set, for which something at a place of the body stood.</summary>
     internal ChangedDocument<T> With(JsonElement members, string pointer) =>
-        new(this, JsonMerge.Apply(_schema, _members.Value, members), new SentText(new(members), pointer));
+        new(this, members, pointer);
 
     /// <summary>Whether the document has a value at a JSON Pointer (RFC 6901) within it.</summary>
     internal bool Has(string pointer) => SentText.Reaches(_members.Value, pointer);
@@ -51,7 +54,7 @@ public sealed class ChangedDocument<T>
     /// <param name="rules">The rules it must keep; those of its type where left out.</param>
     /// <exception cref="InvalidOperationException">The document is refused but has no fault, which is a mistake of ours.</exception>
     public MapResult<T> Read(IValidator<T>? rules = null) =>
-        _reader.TryRead(_utf8.Span, out var document) && rules?.Validate(document).IsValid != false
+        (_bound is { } document || _reader.TryRead(_utf8.Value.Span, out document)) && rules?.Validate(document).IsValid != false
             ? document
             : Refusal.From(Faults(rules)) ?? throw new InvalidOperationException($"A changed {typeof(T).Name} was refused but has no fault.");
 
@@ -61,5 +64,5 @@ public sealed class ChangedDocument<T>
     /// </summary>
     /// <param name="rules">The rules it must keep; those of its type where left out.</param>
     internal IReadOnlyList<Fault> Faults(IValidator<T>? rules = null) =>
-        [.. _reader.Faults(_utf8.Span, rules).Select(fault => fault with { Pointer = SentText.PlaceOf(fault, _sent) })];
+        [.. _reader.Faults(_utf8.Value.Span, rules).Select(fault => fault with { Pointer = SentText.PlaceOf(fault, _sent) })];
 }

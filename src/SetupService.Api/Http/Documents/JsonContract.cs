@@ -21,6 +21,7 @@ public sealed class JsonContract
     private readonly IReadOnlyList<DocumentMapping> _mappings;
     private readonly ConcurrentDictionary<Type, object> _readers = new();
     private readonly SchemaBuilder _schemas;
+    private readonly DocumentMerge _merge;
     private readonly Lock _building = new();
 
     /// <summary>Makes the contract of a set of JSON types.</summary>
@@ -47,6 +48,7 @@ public sealed class JsonContract
         _rules = rules;
         _mappings = mappings;
         _schemas = new SchemaBuilder(types.Options);
+        _merge = new DocumentMerge(_plain, _strict);
     }
 
     /// <summary>The reader of a request type; made once.</summary>
@@ -78,7 +80,7 @@ public sealed class JsonContract
     /// <summary>A document that stood at a place of the body, for making changes to it.</summary>
     public ChangedDocument<T> Changing<T>(T document, string pointer)
         where T : class =>
-        new(ReaderOf<T>(), ChangeSchemaOf<T>(), JsonSerializer.SerializeToUtf8Bytes(document, (JsonTypeInfo<T>)_plain.GetTypeInfo(typeof(T))), pointer);
+        new(ReaderOf<T>(), _merge, ChangeSchemaOf<T>(), document, written => JsonSerializer.SerializeToUtf8Bytes(written, (JsonTypeInfo<T>)_plain.GetTypeInfo(typeof(T))), pointer);
 
     /// <summary>The members a change to a document may have.</summary>
     internal ObjectSchema ChangeSchemaOf<T>()

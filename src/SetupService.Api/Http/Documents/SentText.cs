@@ -21,17 +21,20 @@ internal sealed record SentText(Lazy<JsonElement> Members, string Pointer)
     }
 
     /// <summary>True where a JSON Pointer (RFC 6901) leads to a value.</summary>
-    public static bool Reaches(in JsonElement members, string pointer) => Steps(members, pointer) == pointer.Count(letter => letter == '/');
+    public static bool Reaches(in JsonElement members, string pointer) => Steps(members, pointer) == pointer.AsSpan().Count('/');
 
     /// <summary>How many steps of a JSON Pointer lead somewhere in the text.</summary>
     private int Steps(string pointer) => Steps(Members.Value, pointer);
 
-    private static int Steps(JsonElement at, string pointer)
+    private static int Steps(JsonElement at, ReadOnlySpan<char> pointer)
     {
         var steps = 0;
-        foreach (var step in pointer.Split('/').Skip(1))
+        while (pointer is ['/', ..])
         {
-            var name = step.Replace("~1", "/", StringComparison.Ordinal).Replace("~0", "~", StringComparison.Ordinal);
+            var end = pointer[1..].IndexOf('/') + 1;
+            var name = end > 0 ? pointer[1..end] : pointer[1..];
+            pointer = end > 0 ? pointer[end..] : default;
+            if (name.Contains('~')) name = name.ToString().Replace("~1", "/", StringComparison.Ordinal).Replace("~0", "~", StringComparison.Ordinal);
             if (at.ValueKind == JsonValueKind.Object && at.TryGetProperty(name, out var member))
                 at = member;
             else if (at.ValueKind == JsonValueKind.Array && int.TryParse(name, NumberStyles.None, CultureInfo.InvariantCulture, out var index) && index < at.GetArrayLength())

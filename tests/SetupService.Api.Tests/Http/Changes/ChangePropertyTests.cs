@@ -29,6 +29,39 @@ public sealed class ChangePropertyTests
             },
             iter: 300);
 
+    // The merged text read as any body is, and the document merged as it is bound.
+    [Fact]
+    public void A_change_is_made_to_a_document_as_it_is_to_its_text()
+    {
+        var (made, refused) = (0, 0);
+        Gen.Int.Sample(
+            seed =>
+            {
+                var body = $$"""{ "vehicle": {{new ShapedBody(seed, 0).Write(Cars)}}, "change": {{new ShapedBody(seed + 1, 0).Write(ChangeContract.ChangeSchemaOf<VehicleDocument>())}} }""";
+                var request = Bound(body);
+                var text = JsonMerge.Apply(ChangeContract.ChangeSchemaOf<VehicleDocument>(), JsonElement.Parse(Text(request.Vehicle)), request.Change!.Members);
+                var wanted = ChangeContract.ReaderOf<VehicleDocument>().TryRead(text.Span, out var read) ? Text(read) : null;
+                Interlocked.Increment(ref wanted is null ? ref refused : ref made);
+                return wanted == (ChangeContract.Changing(request.Vehicle, "/vehicle").With(request.Change!, "/change").Read().TryGet(out var changed, out _) ? Text(changed) : null);
+            },
+            iter: 500);
+        Assert.True(made > 50 && refused > 50, $"{made} made, {refused} refused.");
+    }
+
+    [Fact]
+    public void What_a_change_does_not_name_is_shared_and_the_document_before_stays_as_it_was()
+    {
+        var request = Bound(DemoCar.Car, """{ "front": { "spring": { "rateNPerMm": 41 } } }""");
+        var before = Text(request.Vehicle);
+
+        var made = Made(request.Vehicle, request.Change!);
+
+        Assert.Equal(41, made.Front!.Spring!.RateNPerMm);
+        Assert.Same(request.Vehicle.Front!.Suspension, made.Front.Suspension);
+        Assert.Same(request.Vehicle.Rear, made.Rear);
+        Assert.Equal(before, Text(request.Vehicle));
+    }
+
     [Fact]
     public void A_change_made_twice_is_made_once() =>
         Gen.Int.Sample(
