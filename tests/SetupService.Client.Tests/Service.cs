@@ -7,7 +7,7 @@ namespace SetupService.Client.Tests;
 public sealed class Service : IAsyncLifetime, IDisposable
 {
     // As patient as a busy machine wants it.
-    private readonly WebApplication _app = SetupServiceHost.Build(["--urls", "http://127.0.0.1:0", "--Work:DeadlineSeconds", "600", "--Work:QueueSeconds", "600", "--Shutdown:UnreadySeconds", "0"]);
+    private readonly WebApplication _app = SetupServiceHost.Build(["--urls", "http://127.0.0.1:0", "--Work:DeadlineSeconds", "600", "--Work:QueueSeconds", "600", "--Work:DelaySeconds", "600", "--Shutdown:UnreadySeconds", "0"]);
 
     internal HttpClient Http { get; } = new() { Timeout = TimeSpan.FromMinutes(5) };
 

@@ -11,7 +11,7 @@ const ticksPerSecond = Number(execFileSync("getconf", ["CLK_TCK"]));
 export const example = (name) => readFileSync(new URL(`../../api/examples/${name}.request.json`, import.meta.url));
 
 /** Settings with which no request is refused because a busy machine computes slowly. */
-export const patient = { Work__DeadlineSeconds: "600", Work__QueueSeconds: "600" };
+export const patient = { Work__DeadlineSeconds: "600", Work__QueueSeconds: "600", Work__DelaySeconds: "600" };
 
 export const sleep = (milliseconds) => new Promise((resolve) => setTimeout(resolve, milliseconds));
 

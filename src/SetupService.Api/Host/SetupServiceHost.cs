@@ -77,6 +77,7 @@ public static class SetupServiceHost
         services.AddSingleton(ServiceContract.Instance);
         services.AddServiceSettings();
         services.AddSingleton<WorkGate>();
+        services.AddSingleton<OverloadDetector>();
         services.AddSingleton<ShutdownSignal>();
         services.AddHostedService<Shutdown>();
         services.AddOptions<HostOptions>().Configure<ShutdownSettings>(static (host, shutdown) => host.ShutdownTimeout = TimeSpan.FromSeconds(shutdown.GraceSeconds));
@@ -101,6 +102,7 @@ public static class SetupServiceHost
         app.UseRequestLog();
         app.UseMetricsPort();
         app.UseAllowedOrigins();
+        app.UseLoadShedding();
         app.UseResponseCompression();
         app.UseExceptionHandler();
         app.UseHangUps();

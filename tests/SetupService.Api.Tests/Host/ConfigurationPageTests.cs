@@ -62,7 +62,7 @@ public sealed partial class ConfigurationPageTests
     /// <summary>The metrics that rules and dashboard may use; <see cref="Watching.TelemetryTests"/> sees that the service's own are served, the others are the framework's.</summary>
     private static readonly string[] Served =
     [
-        "setup_solver_steps_total", "setup_refusals_total", "setup_work_computing", "setup_work_waiting", "setup_batch_lines_total", "setup_fitment_verdicts_total",
+        "setup_solver_steps_total", "setup_refusals_total", "setup_work_computing", "setup_work_waiting", "setup_work_delay_seconds", "setup_batch_lines_total", "setup_fitment_verdicts_total",
         "http_server_request_duration_seconds_bucket", "http_server_request_duration_seconds_count",
         "dotnet_process_memory_working_set_bytes", "dotnet_process_cpu_time_seconds_total", "dotnet_gc_pause_time_seconds_total",
     ];

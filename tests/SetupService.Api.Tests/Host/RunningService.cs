@@ -11,7 +11,7 @@ namespace SetupService.Api.Tests.Host;
 public sealed class RunningService : IAsyncDisposable
 {
     // Tests run on busy machines, where what is computed in no time takes long; those about deadlines and waits set their own.
-    private static readonly string[] Patient = ["--Work:DeadlineSeconds", "600", "--Work:QueueSeconds", "600", "--Shutdown:UnreadySeconds", "0"];
+    private static readonly string[] Patient = ["--Work:DeadlineSeconds", "600", "--Work:QueueSeconds", "600", "--Work:DelaySeconds", "600", "--Shutdown:UnreadySeconds", "0"];
 
     private readonly WebApplication _app;
 

@@ -6,6 +6,7 @@ using SetupService.Api.Drawings;
 using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Queries;
+using SetupService.Api.Http.Work;
 
 namespace SetupService.Api.Host.OpenApi;
 
@@ -20,7 +21,7 @@ internal sealed class Operations : IOpenApiOperationTransformer
         LeaveOutInnerDocuments(operation);
         DescribePath(operation);
         if (metadata.OfType<ProducedMedia>().Any())
-            AddSharedProblems(operation, context.Document, isGuarded: context.Description.RelativePath?.StartsWith("v1/", StringComparison.Ordinal) == true);
+            AddSharedProblems(operation, context.Document, context.Description.RelativePath ?? "");
         if (metadata.OfType<IProducesResponseTypeMetadata>().Any(static known => known.StatusCode == StatusCodes.Status304NotModified))
             (operation.Responses ??= []).TryAdd("304", new OpenApiResponse { Description = "The caller has it already: If-None-Match names its entity tag." });
         DescribePicture(operation);
@@ -55,10 +56,11 @@ internal sealed class Operations : IOpenApiOperationTransformer
     }
 
     /// <summary>What every call that answers anything can be refused with.</summary>
-    private static void AddSharedProblems(OpenApiOperation operation, OpenApiDocument? document, bool isGuarded)
+    private static void AddSharedProblems(OpenApiOperation operation, OpenApiDocument? document, string path)
     {
-        ProblemType[] ofKeys = isGuarded ? [ProblemTypes.KeyNeeded, ProblemTypes.TooManyRequests] : [];
-        foreach (var type in (ProblemType[])[ProblemTypes.NotAcceptable, ProblemTypes.InternalError, .. ofKeys])
+        ProblemType[] ofKeys = path.StartsWith("v1/", StringComparison.Ordinal) ? [ProblemTypes.KeyNeeded, ProblemTypes.TooManyRequests] : [];
+        ProblemType[] ofLoad = LoadShedding.IsNeverRefused("/" + path) ? [] : [ProblemTypes.Unavailable];
+        foreach (var type in (ProblemType[])[ProblemTypes.NotAcceptable, ProblemTypes.InternalError, .. ofKeys, .. ofLoad])
         {
             OpenApiMediaType media = new() { Schema = new OpenApiSchemaReference(nameof(Problem), document) };
             OpenApiResponse response = new() { Content = new Dictionary<string, OpenApiMediaType> { [Problem.MediaType] = media } };

@@ -18,7 +18,7 @@ public static class ComputingCalls
     /// </summary>
     public static TBuilder WithWork<TBuilder>(this TBuilder builder)
         where TBuilder : IEndpointConventionBuilder =>
-        builder.AddEndpointFilter(RunAsync).WithProblems(ProblemTypes.WorkExceeded, ProblemTypes.Unavailable);
+        builder.AddEndpointFilter(RunAsync).WithProblems(ProblemTypes.WorkExceeded);
 
     private static async ValueTask<object?> RunAsync(EndpointFilterInvocationContext call, EndpointFilterDelegate next)
     {
@@ -57,7 +57,7 @@ public static class ComputingCalls
         }
     }
 
-    /// <summary>The 503 of a call whose turn did not come.</summary>
+    /// <summary>The 503 of a request that is not worked on: its turn did not come, or too much came before it.</summary>
     internal static Problem Busy(HttpContext context, int seconds)
     {
         context.Response.Headers.RetryAfter = seconds.ToString(System.Globalization.CultureInfo.InvariantCulture);

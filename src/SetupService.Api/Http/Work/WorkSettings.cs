@@ -25,6 +25,10 @@ public sealed class WorkSettings
     [Range(0.01, 600.0)]
     public double QueueSeconds { get; set; } = 2;
 
+    /// <summary>Longest time work may wait for a thread, in seconds. While it waits longer, every request but those for health and metrics is refused with 503.</summary>
+    [Range(0.001, 600.0)]
+    public double DelaySeconds { get; set; } = 0.01;
+
     /// <summary>Seconds that Retry-After asks a caller to wait after a 503.</summary>
     [Range(1, 3600)]
     public int RetryAfterSeconds { get; set; } = 1;

@@ -42,6 +42,7 @@ public sealed class TelemetryTests
         Assert.Matches("\nsetup_solver_steps_total\\{[^}]*route=\"/v1/handling/cornering\"[^}]*\\} [0-9]", text);
         Assert.Matches("\nsetup_refusals_total\\{[^}]*code=\"required\"[^}]*type=\"invalid-request\"[^}]*\\} [0-9]", text);
         Assert.Matches("\nsetup_work_waiting(\\{[^}]*\\})? 0", text);
+        Assert.Matches("\nsetup_work_delay_seconds(\\{[^}]*\\})? [0-9]", text);
         Assert.Matches("\nhttp_server_request_duration_seconds_bucket\\{[^}]*http_route=\"/v1/fitment/check\"", text);
         Assert.Contains("\ndotnet_gc_collections_total", text, StringComparison.Ordinal);
     }

@@ -46,7 +46,7 @@ public sealed class ComputingCallsTests : IAsyncLifetime, IDisposable
         configure: builder =>
         {
             builder.Services.AddSingleton<TimeProvider>(_clock);
-            builder.Services.AddSingleton(new WorkSettings { Concurrency = 1, QueueLength = 1, QueueSeconds = 2, DeadlineSeconds = 10, RetryAfterSeconds = 3 });
+            builder.Services.AddSingleton(new WorkSettings { Concurrency = 1, QueueLength = 1, QueueSeconds = 2, DelaySeconds = 600, DeadlineSeconds = 10, RetryAfterSeconds = 3 });
         },
         map: app => app.MapPost(Slow, RunSlowly).WithWork());
 
@@ -165,6 +165,7 @@ public sealed class ComputingCallsTests : IAsyncLifetime, IDisposable
     [InlineData("Work:Steps", "0", "Work:Steps must be between 1 and 1000000000000")]
     [InlineData("Work:Concurrency", "-1", "Work:Concurrency must be between 0 and 1024")]
     [InlineData("Work:QueueLength", "many", "Work:QueueLength")]
+    [InlineData("Work:DelaySeconds", "0", "Work:DelaySeconds must be between 0.001 and 600")]
     [InlineData("Work:QueueLenght", "1", "QueueLenght")]
     [InlineData("Batch:SilenceSeconds", "NaN", "Batch:SilenceSeconds must be between 0.1 and 3600")]
     [InlineData("Batch:LeastBytesPerSecond", "0", "Batch:LeastBytesPerSecond must be between 1 and 1000000")]
