@@ -54,7 +54,7 @@ internal sealed class LinearEquations
 
         var equations = new LinearEquations(count, factors, rowScale, columnScale);
         if (!equations.TryEliminate()) return null;
-        Span<double> right = count <= MostOnStack ? stackalloc double[count] : new double[count];
+        var right = count <= MostOnStack ? stackalloc double[count] : new double[count];
         for (var row = 0; row < count; row++)
         {
             right.Clear();

@@ -1,7 +1,6 @@
 using System.Reflection;
 using Microsoft.AspNetCore.Http.Metadata;
 using SetupService.Api.Http.Contract;
-using SetupService.Api.Http.Faults;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Http.Work;
 using SetupService.Domain.Answers;
