@@ -135,7 +135,7 @@ function breaches(random, place) {
     if (words) ways.push(() => random.pick(["", "nonsense", `${words[0]}${words[0]}`, words[0].toUpperCase(), ` ${words[0]}`, `${words[0]}\u0000`].filter((word) => !words.includes(word))));
     else if (maxLength) ways.push(() => "q".repeat(maxLength + 1), () => "€".repeat(20_000));
   }
-  if (type === "array") {
+  if (type === "array" && Array.isArray(place.value)) {
     if (maxItems !== undefined) ways.push(() => Array.from({ length: maxItems + 1 }, (_, i) => place.value[i % place.value.length] ?? 0));
     if (minItems > 0) ways.push(() => []);
     ways.push(() => [...place.value, nested(2)]);

@@ -6,16 +6,19 @@ const faultMembers = new Set(Object.keys(schemaOf("Fault").properties));
 
 // Refusals that any address may get beside those its call names: of an address or method that is none, and of a message the server cannot read.
 const everywhere = ["400", "404", "405", "414", "431"];
+// A request line longer than this may be refused before it is read to its end.
+const mostOfALine = 8000;
 const notNumber = /(?<![\p{L}])(NaN|Infinity)(?![\p{L}])|∞/u;
 const ofTheRuntime = /System\.|Microsoft\.|SetupService\.|\bat [A-Z]\w+\.\w+\(|Exception/;
 
 /**
- * The faults of an answer: `status`, `headers` (names in small letters), `body` (bytes), `seconds` it took. A message that is no HTTP is refused by the server itself,
- * without a body.
+ * The faults of an answer: `status`, `headers` (names in small letters), `body` (bytes), `seconds` it took. A message that is no HTTP, or whose first line
+ * is too long, is refused by the server itself, without a body.
  */
 export function faultsOf(request, answer, longestSeconds) {
   const { status, headers } = answer;
   if (request.isMalformed && status === 400 && answer.body.length === 0) return [];
+  if (request.path.length > mostOfALine && status === 414 && answer.body.length === 0) return [];
   const faults = [];
   const text = answer.body.toString("utf8");
   const media = (headers["content-type"] ?? "").split(";")[0];

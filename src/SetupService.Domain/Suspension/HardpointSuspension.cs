@@ -175,6 +175,9 @@ internal sealed class HardpointMotion : WheelMotion
     // Half-width of the difference, mm: of the third order it leaves a share of some 1e-13.
     private const double BendStepMm = 0.05;
 
+    // Who is refused a position here tries one nearer: no sense in creeping up to a dead point for each of them.
+    private const double ShortestShare = 1.0 / 64;
+
     private readonly CornerMechanism _corner;
     private readonly double _rideTravelMm;
     private readonly double _motionRatio;
@@ -212,7 +215,7 @@ internal sealed class HardpointMotion : WheelMotion
     public override bool TryAt(double travelMm, double steer, ref SuspensionPose pose, out WheelPose wheel, WorkBudget? budget = null)
     {
         var rackMm = _corner.HasRack ? steer : 0;
-        if (!PoseContinuation.TryMove(_corner, _rideTravelMm + travelMm, rackMm, ref pose, budget))
+        if (!PoseContinuation.TryMove(_corner, _rideTravelMm + travelMm, rackMm, ref pose, budget, ShortestShare))
         {
             wheel = default;
             return false;

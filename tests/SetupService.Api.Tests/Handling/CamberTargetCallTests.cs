@@ -25,6 +25,17 @@ public sealed class CamberTargetCallTests(ServiceFixture fixture) : IClassFixtur
         Assert.Equal(0, stands.GetProperty("wheels").GetProperty("frontRight").GetProperty("inclinationDeg").GetDouble(), 1e-6);
     }
 
+    // What the points leave open has no direction: it is told as that.
+    [Fact]
+    public async Task The_error_of_the_points_is_told_by_what_it_leaves_open()
+    {
+        var body = Single(0.9, 60);
+        body["vehicle"]!["front"]!["suspension"]!["points"]!["pointErrorMm"] = 1;
+        var sensitivity = Assert.Single((await Answer(body)).GetProperty("sensitivities").EnumerateArray(), one => one.GetProperty("input").GetString() == "/vehicle/front/suspension/points/pointErrorMm");
+
+        Assert.Matches("^Each millimetre by which the front suspension's points err leaves [0-9.]+° of this camber open[.]$", sensitivity.GetProperty("text").GetString());
+    }
+
     [Fact]
     public async Task One_lateral_acceleration_a_list_of_one_corner_and_a_histogram_of_one_bin_are_the_same()
     {

@@ -18,6 +18,8 @@ public static class CamberTargetWords
     private const double Upright = 0.05;
     private const double Unseen = 0.005;
 
+    private const string PointError = "/points/pointErrorMm";
+
     // How each input ends, what it is, and the step that is told of it: in its own unit and as people say it. {0} is front or rear.
     private static readonly (string Ending, string Name, double Step, string StepText, double UsStep, string UsStepText)[] Steps =
     [
@@ -38,6 +40,7 @@ public static class CamberTargetWords
         ("/alignment/casterDeg", "caster", 1, "1°", 1, "1°"),
         ("/alignment/steeringAxisInclinationDeg", "steering-axis inclination", 1, "1°", 1, "1°"),
         ("/suspension", "length of the {0} front-view swing arm", 100, "100 mm", 5 * MmPerInch, "5 in"),
+        (PointError, "the {0} suspension's points", 1, "millimetre", 0.04 * MmPerInch, "0.04 in"),
         ("/compliance/camberDegPerKn", "{0} camber compliance", 0.1, "0.1°/kN", 0.1, "0.1°/kN"),
         ("/compliance/toeDegPerKn", "{0} toe compliance", 0.1, "0.1°/kN", 0.1, "0.1°/kN"),
         ("/tyre", "nominal load of the {0} tyres", 200, "200 N", 50 * NewtonsPerPound, "50 lb"),
@@ -89,6 +92,7 @@ public static class CamberTargetWords
         var (size, text) = units == UnitSystem.Us ? (one.UsStep, one.UsStepText) : (one.Step, one.StepText);
         var name = one.Name.Replace("{0}", place.Contains("/rear", StringComparison.Ordinal) ? "rear" : "front", StringComparison.Ordinal);
         var change = degPerUnit * size;
+        if (one.Ending == PointError) return Prose.Write(units, $"Each {text} by which {name} err leaves {Math.Abs(change):deg} of this camber open.");
         return Math.Abs(change) < Unseen
             ? $"{text} more {name} changes this camber by less than 0.01°."
             : Prose.Write(units, $"{text} more {name} makes this camber {Math.Abs(change):deg} {(change > 0 ? "less" : "more")} negative.");

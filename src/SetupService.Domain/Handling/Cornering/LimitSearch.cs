@@ -20,6 +20,9 @@ internal ref struct LimitSearch(CorneringSolver solver, TurnPath path, double gu
     // As near as this share to the last attitude the turn is solved to the end; further off it is only passed.
     private const double Near = 1e-3;
 
+    // As good as straight ahead, g: less than the end is agreed to.
+    private const double StraightG = EndAgreedG / 2;
+
     // No car is looked at beyond this, g.
     private const double HardestG = 20;
 
@@ -30,6 +33,7 @@ internal ref struct LimitSearch(CorneringSolver solver, TurnPath path, double gu
     private double _standsG;
     private double _failsG = double.PositiveInfinity;
     private CorneringFailure? _failure;
+    private bool _standsStraight;
 
     /// <summary>The attitude the solver stands in, by its lateral acceleration, g; null where the last one looked at has no equilibrium.</summary>
     public double? StandsAtG { get; private set; }
@@ -56,6 +60,14 @@ internal ref struct LimitSearch(CorneringSolver solver, TurnPath path, double gu
             {
                 (_failsG, _failure, StandsAtG) = (nextG, failure, null);
                 if (failure is CorneringFailure.WorkSpent) return new(null, failure, _standsG);
+
+                // A car that does not even stand straight ahead has no limit to be narrowed down.
+                if (_standsG == 0 && !_standsStraight)
+                {
+                    if (_solver.Solve(_path.At(StraightG), CorneringSolver.RoughTolerance) is { } unbalanced) (_failsG, _failure) = (StraightG, unbalanced);
+                    _standsStraight = true;
+                }
+
                 continue;
             }
 

@@ -39,8 +39,9 @@ public static class PoseContinuation
     /// <param name="rackMm">Rack travel, mm; positive = to the left.</param>
     /// <param name="state">The position to go on from; moved.</param>
     /// <param name="budget">Work allowed, a step for each position tried; null = any.</param>
+    /// <param name="shortestShare">How short a step may become, as a share of the way: a caller who would come nearer by himself gives up sooner where the way ends.</param>
     /// <returns>False where the way ends before, or the work allowed is spent; <paramref name="state"/> is then the last position reached.</returns>
-    public static bool TryMove(CornerMechanism corner, double travelMm, double rackMm, ref SuspensionPose state, WorkBudget? budget = null)
+    public static bool TryMove(CornerMechanism corner, double travelMm, double rackMm, ref SuspensionPose state, WorkBudget? budget = null, double shortestShare = ShortestShare)
     {
         ArgumentNullException.ThrowIfNull(corner);
         if (travelMm == state.TravelMm && rackMm == state.RackMm) return true;
@@ -51,7 +52,7 @@ public static class PoseContinuation
         var done = 0.0;
         for (var tries = 0; done < 1; tries++)
         {
-            if (tries == MostTries || share < ShortestShare || (budget is not null && !budget.TrySpend())) return false;
+            if (tries == MostTries || share < shortestShare || (budget is not null && !budget.TrySpend())) return false;
             var next = Math.Min(1, done + share);
 
             // The end itself is asked for exactly, so that the same position has the same answer whatever way led there.
