@@ -7,7 +7,7 @@ const faultMembers = new Set(Object.keys(schemaOf("Fault").properties));
 // Refusals that any address may get beside those its call names: of an address or method that is none, and of a message the server cannot read.
 const everywhere = ["400", "404", "405", "414", "431"];
 // A request line longer than this may be refused before it is read to its end.
-const mostOfALine = 8000;
+export const mostOfALine = 8000;
 const notNumber = /(?<![\p{L}])(NaN|Infinity)(?![\p{L}])|∞/u;
 const ofTheRuntime = /System\.|Microsoft\.|SetupService\.|\bat [A-Z]\w+\.\w+\(|Exception/;
 

@@ -2,7 +2,7 @@
 import assert from "node:assert/strict";
 import { test } from "node:test";
 import { calls } from "./contract.mjs";
-import { faultsOf } from "./judge.mjs";
+import { faultsOf, mostOfALine } from "./judge.mjs";
 import { makeRequest } from "./requests.mjs";
 
 const check = calls.find((call) => call.name === "fitmentCheck");
@@ -22,6 +22,12 @@ test("a sound answer and a sound refusal have no fault", () => {
   assert.deepEqual(judge(answer(200, { verdict: "pass" })), []);
   assert.deepEqual(judge(answer(400, problem)), []);
   assert.deepEqual(judge(answer(503, { ...problem, status: 503, type: "/docs/problems/unavailable" }, { headers: { "retry-after": "1" } }), { call: calls.find((call) => call.name === "plan") }), []);
+});
+
+test("only a first line that is too long may be refused without a problem", () => {
+  const bare = { status: 414, headers: {}, body: Buffer.alloc(0), seconds: 0.1 };
+  assert.deepEqual(judge(bare, { path: `/v1/fitment/check?a=${"b".repeat(mostOfALine)}` }), []);
+  assert.notDeepEqual(judge(bare), []);
 });
 
 const wrong = {

@@ -5,7 +5,7 @@ import { readFileSync } from "node:fs";
 import { Agent, request as send } from "node:http";
 import { parseArgs } from "node:util";
 import { calls } from "./contract.mjs";
-import { faultsOf } from "./judge.mjs";
+import { faultsOf, mostOfALine } from "./judge.mjs";
 import { makeRequest } from "./requests.mjs";
 
 const texts = Object.fromEntries(["count", "seed", "at", "deadline", "slack", "connections", "pid"].map((name) => [name, { type: "string" }]));
@@ -43,8 +43,8 @@ async function judged(request) {
     const answer = await ask(request);
     return { answer, faults: faultsOf(request, answer, longestSeconds) };
   } catch (error) {
-    // A body far too large may be refused and the connection closed while it is still being sent.
-    const isCutOff = ["ECONNRESET", "EPIPE"].includes(error.code) && (request.body?.length ?? 0) > 262_144;
+    // A body or a first line far too large may be refused and the connection closed while the rest is still being sent.
+    const isCutOff = ["ECONNRESET", "EPIPE"].includes(error.code) && ((request.body?.length ?? 0) > 262_144 || request.path.length > mostOfALine);
     return { answer: null, faults: isCutOff ? [] : [`no answer: ${error.message}`] };
   }
 }
