@@ -13,7 +13,10 @@ public sealed partial class CorneringSolver
 
     // The same where a turn is sought by a travel; and by what share lateral acceleration may still change there. It is told as one step more would make it, which leaves open a small share of that.
     private const double SoughtTolerance = 1e-7;
-    private const double SoughtShare = 1e-7;
+    private const double SoughtShare = 2e-7;
+
+    // How near it first comes to standing where it begins.
+    private const double BegunTolerance = 1e-3;
 
     // By what share a harder turn is looked at for how travel goes with it: everything in that is as good as linear.
     private const double HarderShare = 1e-3;
@@ -43,29 +46,30 @@ public sealed partial class CorneringSolver
     }
 
     /// <summary>
-    /// Seeks the turn in which an axle's outer wheel has a travel, from the last solution, or from rest, and from there only; where none is found the solution is lost. Lateral acceleration is an
-    /// unknown beside the attitude and the travel an equation beside the equilibrium's: each Newton step takes both, so that nothing is solved twice.
+    /// Seeks the turn in which an axle's outer wheel has a travel, from the last solution, or from rest, and from there only; where none is found the solution is lost. The car first comes near
+    /// to standing in the turn to begin with, by which the caller tells what is sought; then lateral acceleration is an unknown beside the attitude and the travel an equation beside the
+    /// equilibrium's: each Newton step takes both, so that nothing is solved twice.
     /// </summary>
     /// <param name="demand">Where to begin.</param>
-    /// <param name="at">The axle.</param>
-    /// <param name="travelMm">The travel of its outer wheel, mm from ride height.</param>
+    /// <param name="aim">Tells by the solver, which stands where it began, which travel of which axle is sought; null = none.</param>
     /// <param name="hardestG">The hardest turn looked at, g.</param>
-    /// <param name="lateralG">Lateral acceleration of the turn, g.</param>
-    internal CorneringFailure? SeekTravel(in CorneringDemand demand, CarAxle at, double travelMm, double hardestG, out double lateralG)
+    /// <param name="lateralG">Lateral acceleration of the turn, g; null where none was sought.</param>
+    internal CorneringFailure? SeekTravel(in CorneringDemand demand, Func<CorneringSolver, (CarAxle At, double TravelMm)?> aim, double hardestG, out double? lateralG)
     {
         BeyondReadings = null;
-        return SeekFromCurrent(demand, at, travelMm, hardestG, out lateralG) ?? Reached();
+        return SeekFromCurrent(demand, aim, hardestG, out lateralG) ?? Reached();
     }
 
-    private CorneringFailure? SeekFromCurrent(CorneringDemand demand, CarAxle at, double travelMm, double hardestG, out double lateralG)
+    private CorneringFailure? SeekFromCurrent(CorneringDemand demand, Func<CorneringSolver, (CarAxle At, double TravelMm)?> aim, double hardestG, out double? lateralG)
     {
-        lateralG = demand.LateralG;
+        lateralG = null;
         var radiusMm = demand.RadiusM * 1000;
         var acceleration = Demand(demand);
         _centreStationMm = Math.Clamp(_centreStationMm, -FurthestCentre * radiusMm, FurthestCentre * radiusMm);
         if (_needsPoses && !TryUpdatePoses()) return CorneringFailure.TravelNotReached;
         (_needsPoses, _isHeldBack) = (false, false);
         var weight = _front.StaticLoadN + _rear.StaticLoadN;
+        (CarAxle At, double TravelMm)? sought = null;
         for (var step = 0; step < SmoothSteps; step++)
         {
             if (_budget is not null && !_budget.TrySpend()) return CorneringFailure.WorkSpent;
@@ -74,17 +78,31 @@ public sealed partial class CorneringSolver
             _rear.ApplyBody(sin, cos);
             if (Steer(acceleration, radiusMm, 0) is not { } found) return CorneringFailure.RollsOver;
             var (residual, change) = BodyBalance.Compute(_body, _front, _rear, acceleration, sin, cos, 0);
-            var harder = Harder(demand, sin, cos);
-            var (byStepMm, byHarderMm) = at == CarAxle.Front ? (change.Front.Outer, harder.Front.Outer - change.Front.Outer) : (change.Rear.Outer, harder.Rear.Outer - change.Rear.Outer);
-            var leftMm = travelMm - OuterTravelMm(at) - byStepMm;
-            var share = leftMm / byHarderMm;
-            lateralG = demand.LateralG * (1 + (HarderShare * share));
-            if (!(byHarderMm > 0 && lateralG > 0 && lateralG <= hardestG)) return CorneringFailure.RollsOver;
-            if (residual <= SoughtTolerance && found.MovedN <= 100 * SoughtTolerance * weight && step > 0 && Math.Abs(HarderShare * share) <= SoughtShare)
-                return change.IsHeld && IsStanding() ? null : CorneringFailure.RollsOver;
-            demand = demand with { LateralG = lateralG };
-            acceleration = Demand(demand);
-            change = change.Towards(harder, share) with { Steer = found.Steer };
+            var isFirst = sought is null && residual <= BegunTolerance && found.MovedN <= 10 * BegunTolerance * weight && step > 0;
+            if (isFirst && (sought = aim(this)) is null) return null;
+            if (sought is var (at, travelMm))
+            {
+                var harder = Harder(demand, sin, cos);
+                var nowMm = OuterTravelMm(at) + change.OuterMm(at);
+                var mmPerG = (harder.OuterMm(at) - change.OuterMm(at)) / (HarderShare * demand.LateralG);
+
+                // At first by the line through rest bent as it is here: springs, links and tyres give way more and more.
+                var bend = isFirst ? Math.Max(0, ((mmPerG * demand.LateralG) - nowMm) / (demand.LateralG * demand.LateralG)) : 0;
+                var moreG = 2 * (travelMm - nowMm) / (mmPerG + Math.Sqrt((mmPerG * mmPerG) + Math.Max(0, 4 * bend * (travelMm - nowMm))));
+                var g = demand.LateralG + moreG;
+                if (!(mmPerG > 0 && g > 0 && g <= hardestG)) return CorneringFailure.RollsOver;
+                if (residual <= SoughtTolerance && found.MovedN <= 100 * SoughtTolerance * weight && Math.Abs(moreG) <= SoughtShare * g)
+                {
+                    lateralG = g;
+                    return change.IsHeld && IsStanding() ? null : CorneringFailure.RollsOver;
+                }
+
+                change = change.Towards(harder, moreG / (HarderShare * demand.LateralG));
+                demand = demand with { LateralG = g };
+                acceleration = Demand(demand);
+            }
+
+            change = change with { Steer = found.Steer };
             if (residual <= PredictionTolerance && SteerAhead(change, cos, acceleration, radiusMm) is { } ahead)
                 change = BodyBalance.Compute(_body, _front, _rear, acceleration, sin, cos, ahead.Steer).Change;
             if (!double.IsFinite(change.RollSine)) return CorneringFailure.RollsOver;

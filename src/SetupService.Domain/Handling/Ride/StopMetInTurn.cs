@@ -41,7 +41,6 @@ public readonly record struct StopMetInTurn(double? FrontG, double? RearG)
     // The first turn looked at, g, from which a stop is made for straight; and how much further than by the line from rest through that turn, as a factor on what is still to come, an outer wheel
     // may travel until the inner one carries nothing: springs, links and bars are no lines.
     private const double TryG = 0.5;
-    private const double TryTolerance = 1e-3;
     private const double LineErrs = 1.3;
 
     // A slope of travel over lateral acceleration is believed within this factor of the line from rest, and between turns at least so far apart, g.
@@ -68,22 +67,25 @@ public readonly record struct StopMetInTurn(double? FrontG, double? RearG)
     private static StopMetInTurn? Straight(HandlingCar car, CorneringSolver free, Turn rest)
     {
         if (rest.FrontMm <= 0 || rest.RearMm <= 0) return null;
-        if (free.Solve(new CorneringDemand(TryG, RadiusM, TurnDirection.Left), TryTolerance) is not null || !free.StandsAsAtRest(null)) return null;
-        var (frontShare, rearShare) = (free.OuterTravelMm(CarAxle.Front) / rest.FrontMm, free.OuterTravelMm(CarAxle.Rear) / rest.RearMm);
-        var (nearer, further) = frontShare > rearShare ? (CarAxle.Front, CarAxle.Rear) : (CarAxle.Rear, CarAxle.Front);
-        if (IsOutOfReach(free, nearer) && IsOutOfReach(free, further)) return new(null, null);
-        var share = Math.Max(frontShare, rearShare);
-        if (!(share > 0)) return null;
-        if (free.SeekTravel(new CorneringDemand(TryG, RadiusM, TurnDirection.Left), nearer, rest.LeftMm(nearer), HardestG, out var firstG) is not null || !free.StandsAsAtRest(null)) return null;
-        if (free.OuterTravelMm(further) >= rest.LeftMm(further)) return null;
+        var (nearer, further) = (CarAxle.Front, CarAxle.Rear);
+        if (free.SeekTravel(new(TryG, RadiusM, TurnDirection.Left), First, HardestG, out var sought) is not null) return null;
+        if (sought is not { } firstG) return new(null, null);
+        if (!free.StandsAsAtRest(null) || free.OuterTravelMm(further) >= rest.LeftMm(further)) return null;
         if (IsOutOfReach(free, further)) return With(null);
         if (free.With(Without(car, further)) is not { } onStop) return null;
         var beginG = firstG * rest.LeftMm(further) / free.OuterTravelMm(further);
         if (!(beginG > firstG && beginG <= HardestG)) return null;
-        if (onStop.SeekTravel(new CorneringDemand(firstG, RadiusM, TurnDirection.Left), further, rest.LeftMm(further), HardestG, out var secondG) is not null || !onStop.StandsAsAtRest(nearer)) return null;
+        if (onStop.SeekTravel(new(firstG, RadiusM, TurnDirection.Left), _ => (further, rest.LeftMm(further)), HardestG, out var secondG) is not null || !onStop.StandsAsAtRest(nearer)) return null;
         return With(secondG);
 
         StopMetInTurn With(double? furtherG) => nearer == CarAxle.Front ? new(firstG, furtherG) : new(furtherG, firstG);
+
+        (CarAxle, double)? First(CorneringSolver turn)
+        {
+            var (frontShare, rearShare) = (turn.OuterTravelMm(CarAxle.Front) / rest.FrontMm, turn.OuterTravelMm(CarAxle.Rear) / rest.RearMm);
+            if (rearShare > frontShare) (nearer, further) = (further, nearer);
+            return IsOutOfReach(turn, nearer) && IsOutOfReach(turn, further) ? null : (nearer, rest.LeftMm(nearer));
+        }
 
         // An axle's outer wheel carries at most what both do: where its inner one carries nothing its travel comes to an end.
         bool IsOutOfReach(CorneringSolver turn, CarAxle axle)

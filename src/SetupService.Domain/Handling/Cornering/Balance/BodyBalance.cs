@@ -1,4 +1,5 @@
 using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Cornering.Balance;
 
@@ -79,6 +80,9 @@ internal readonly record struct BodyChange(
 {
     public double LargestTravelMm =>
         Math.Max(Math.Max(Math.Abs(Front.Outer), Math.Abs(Front.Inner)), Math.Max(Math.Abs(Rear.Outer), Math.Abs(Rear.Inner)));
+
+    /// <summary>The change of an axle's outer wheel's travel, mm.</summary>
+    public double OuterMm(CarAxle at) => at == CarAxle.Front ? Front.Outer : Rear.Outer;
 
     /// <summary>So much of the way from this step to another; beyond it where the share is above 1.</summary>
     public BodyChange Towards(in BodyChange other, double share) => this with
