@@ -24,16 +24,22 @@ internal static class VehicleMapper
     /// <summary>The car; refused where a marking, bolt circle or thread cannot be read, no rule gives the dimensions of a tyre's size, or what was measured contradicts itself.</summary>
     public static MapResult<Vehicle> Map(VehicleDocument? document) => Map(document, needsDimensions: true);
 
+    /// <summary>The same of a car after a change, which shares with the car before what the documents of both share.</summary>
+    /// <param name="document">The car after the change.</param>
+    /// <param name="before">The car before it.</param>
+    /// <param name="known">That car mapped.</param>
+    public static MapResult<Vehicle> MapChanged(VehicleDocument document, VehicleDocument before, Vehicle known) => Map(document, needsDimensions: true, before, known);
+
     /// <summary>The car for the calls of fitment, which answer what goes by the dimensions of a tyre as unknown where its size has no rule for them.</summary>
     public static MapResult<Vehicle> MapForFitment(VehicleDocument? document) => Map(document, needsDimensions: false);
 
-    private static MapResult<Vehicle> Map(VehicleDocument? document, bool needsDimensions)
+    private static MapResult<Vehicle> Map(VehicleDocument? document, bool needsDimensions, VehicleDocument? before = null, Vehicle? known = null)
     {
         if (document is null)
             return Refusal.Missing();
         Refusal? refusal = null;
-        var front = MapAxle(document.Front, document.FrontAxleLoadKg, needsDimensions).Take("front", ref refusal);
-        var rear = MapAxle(document.Rear, document.RearAxleLoadKg, needsDimensions).Take("rear", ref refusal);
+        var front = MapAxle(document.Front, document.FrontAxleLoadKg, needsDimensions, before?.Front, known?.Front).Take("front", ref refusal);
+        var rear = MapAxle(document.Rear, document.RearAxleLoadKg, needsDimensions, before?.Rear, known?.Rear).Take("rear", ref refusal);
         if (refusal is not null)
             return refusal;
 
@@ -57,8 +63,10 @@ internal static class VehicleMapper
         };
     }
 
-    private static MapResult<DomainAxle> MapAxle(AxleDocument? document, double? loadKg, bool needsDimensions)
+    private static MapResult<DomainAxle> MapAxle(AxleDocument? document, double? loadKg, bool needsDimensions, AxleDocument? before, DomainAxle? known)
     {
+        if (known is not null && document is not null && ReferenceEquals(document, before))
+            return known.LoadKg == loadKg ? known : known with { LoadKg = loadKg };
         document ??= new AxleDocument();
         Refusal? refusal = null;
         var wheel = document.Wheel is null ? null : WheelMapper.Map(document.Wheel).Take("wheel", ref refusal);
@@ -82,7 +90,9 @@ internal static class VehicleMapper
             MinimumLoadIndex = document.MinimumLoadIndex,
             Hub = hub!,
             Clearance = Gaps(document.Clearance),
-            Suspension = SuspensionMapper.Model(document.Suspension, document.Alignment),
+            Suspension = known is not null && before is not null && ReferenceEquals(document.Suspension, before.Suspension) && ReferenceEquals(document.Alignment, before.Alignment)
+                ? known.Suspension
+                : SuspensionMapper.Model(document.Suspension, document.Alignment),
             Left = Angles(document.Alignment, null),
             Right = Angles(document.Alignment?.Right, document.Alignment),
             TrackMm = document.TrackMm,

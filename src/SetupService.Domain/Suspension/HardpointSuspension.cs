@@ -14,6 +14,8 @@ public sealed class HardpointSuspension : SuspensionModel
 
     private readonly Lazy<IReadOnlyList<Contradiction>> _contradictions;
     private KnownMotion? _known;
+    private KnownMotion? _knownBefore;
+    private CornerMechanism? _mechanism;
 
     internal HardpointSuspension(Hardpoints points, double pointErrorMm = 0)
     {
@@ -110,10 +112,11 @@ public sealed class HardpointSuspension : SuspensionModel
     /// <inheritdoc />
     public override WheelMotion? MotionOf(WheelSetup setup)
     {
-        // A car asks for the same motion again and again: its ride, its stops and its turns each by themselves, both wheels of an axle set alike.
+        // A car asks for the same motion again and again: its ride, its stops and its turns each by themselves, both wheels of an axle set alike, before and after a change.
         if (_known is { } known && known.Setup == setup) return known.Motion;
+        if (_knownBefore is { } before && before.Setup == setup) return before.Motion;
         var motion = HardpointMotion.From(Mechanism(setup), setup);
-        _known = new(setup, motion);
+        (_knownBefore, _known) = (_known, new(setup, motion));
         return motion;
     }
 
@@ -152,17 +155,19 @@ public sealed class HardpointSuspension : SuspensionModel
     public override CornerMechanism Mechanism(WheelSetup setup)
     {
         ArgumentNullException.ThrowIfNull(setup);
-        return MechanismBuilder.Build(new CornerSetting
+        var (camberDeg, toeDeg) = (setup.CamberDeg ?? 0, setup.ToeDeg ?? 0);
+        if (_mechanism is { Setting: var known } mechanism && known.CamberDeg == camberDeg && known.ToeDeg == toeDeg && known.LoadedRadiusMm == setup.LoadedRadiusMm && known.Motion == setup.Motion) return mechanism;
+        return _mechanism = MechanismBuilder.Build(new CornerSetting
         {
             Suspension = Points,
-            CamberDeg = setup.CamberDeg ?? 0,
-            ToeDeg = setup.ToeDeg ?? 0,
+            CamberDeg = camberDeg,
+            ToeDeg = toeDeg,
             LoadedRadiusMm = setup.LoadedRadiusMm,
             Motion = setup.Motion,
         });
     }
 
-    /// <summary>The motion last asked for; written whole, so that several threads may ask.</summary>
+    /// <summary>A motion asked for; written whole, so that several threads may ask.</summary>
     private sealed record KnownMotion(WheelSetup Setup, WheelMotion? Motion);
 
     private static WheelPath Unknown(WheelSetup setup, SuspensionGap gap) =>

@@ -34,6 +34,13 @@ internal static class RideAnswers
         return new FlatRideResponse { FrequencyRatio = flat.FrequencyRatio, IsFlat = flat.IsFlat, Text = RideWords.Flat(flat) };
     }
 
+    private static TravelRateResponse[] Rates(IReadOnlyList<TravelRate> rates)
+    {
+        var parts = new TravelRateResponse[rates.Count];
+        for (var i = 0; i < parts.Length; i++) parts[i] = new TravelRateResponse { TravelMm = rates[i].TravelMm, SpringMotionRatio = rates[i].MotionRatio, WheelRateNPerMm = rates[i].WheelRateNPerMm };
+        return parts;
+    }
+
     private static RideAxleResponse Axle(RideEvaluation car, RideEvaluation? before, CarAxle at, DampingRange range, RideDetail detail)
     {
         var isFront = at == CarAxle.Front;
@@ -44,7 +51,7 @@ internal static class RideAnswers
             SpringMotionRatio = axle.MotionRatio,
             SpringForceN = axle.SpringForceN,
             WheelRateNPerMm = axle.WheelRateNPerMm,
-            WheelRates = [.. RideAxleBuilder.RatesOverTravel(car.Stands, at).Select(one => new TravelRateResponse { TravelMm = one.TravelMm, SpringMotionRatio = one.MotionRatio, WheelRateNPerMm = one.WheelRateNPerMm })],
+            WheelRates = Rates(RideAxleBuilder.RatesOverTravel(car.Stands, at)),
             VerticalRateNPerMm = axle.TyreRateNPerMm,
             RideRateNPerMm = axle.RideRateNPerMm,
             RideFrequencyHz = axle.RideFrequencyHz,
@@ -94,20 +101,18 @@ internal static class RideGaps
     {
         var (axle, heightMm) = at == CarAxle.Front ? (car.Front, car.HeightMm.Front) : (car.Rear, car.HeightMm.Rear);
         var given = at == CarAxle.Front ? "/vehicle/front" : "/vehicle/rear";
-        string[] ofDamper = [given + "/damper/bumpNsPerM", given + "/damper/reboundNsPerM"];
-        string[] ofLength = [given + "/spring/freeLengthMm", given + "/spring/installedLengthMm"];
         const string Damper = "needs bumpNsPerM and reboundNsPerM of the damper; a usual damper would be a guess";
-        if (axle.BumpRatio is null) yield return Gap("/dampingRatio/bump", Damper, ofDamper[0]);
-        if (axle.ReboundRatio is null) yield return Gap("/dampingRatio/rebound", Damper, ofDamper[1]);
+        if (axle.BumpRatio is null) yield return Gap("/dampingRatio/bump", Damper, OfDamper()[0]);
+        if (axle.ReboundRatio is null) yield return Gap("/dampingRatio/rebound", Damper, OfDamper()[1]);
         if (axle.MeanRatio is null)
         {
-            yield return Gap("/dampingRatio/mean", Damper, ofDamper);
-            yield return Gap("/dampedFrequencyHz", Damper, ofDamper);
-            yield return Gap("/dampers/feel", Damper, ofDamper);
+            yield return Gap("/dampingRatio/mean", Damper, OfDamper());
+            yield return Gap("/dampedFrequencyHz", Damper, OfDamper());
+            yield return Gap("/dampers/feel", Damper, OfDamper());
         }
 
-        if (axle.SpringLengthMm is null) yield return Gap("/springLengthMm", "needs the spring's freeLengthMm or installedLengthMm", ofLength);
-        if (heightMm is null) yield return Gap("/rideHeightChangeMm", RideWords.HeightUnknown, ofLength);
+        if (axle.SpringLengthMm is null) yield return Gap("/springLengthMm", "needs the spring's freeLengthMm or installedLengthMm", OfLength());
+        if (heightMm is null) yield return Gap("/rideHeightChangeMm", RideWords.HeightUnknown, OfLength());
         if (axle.BumpLeftMm is null)
         {
             yield return Gap("/bumpLeftMm", "needs bumpTravelMm", given + "/bumpTravelMm");
@@ -129,7 +134,11 @@ internal static class RideGaps
 
         if (axle.DroopLeftMm is null) yield return Gap("/droopLeftMm", "needs reboundTravelMm", given + "/reboundTravelMm");
         if (axle.SeatedAtDroopMm is null) yield return Gap("/seatedAtDroopMm", "needs reboundTravelMm", given + "/reboundTravelMm");
-        if (axle.CoilClearanceMm is null) yield return Gap("/coilClearanceMm", "needs the spring's solidLengthMm, its freeLengthMm or installedLengthMm, and bumpTravelMm", [given + "/spring/solidLengthMm", .. ofLength, given + "/bumpTravelMm"]);
+        if (axle.CoilClearanceMm is null) yield return Gap("/coilClearanceMm", "needs the spring's solidLengthMm, its freeLengthMm or installedLengthMm, and bumpTravelMm", [given + "/spring/solidLengthMm", .. OfLength(), given + "/bumpTravelMm"]);
+
+        string[] OfDamper() => [given + "/damper/bumpNsPerM", given + "/damper/reboundNsPerM"];
+
+        string[] OfLength() => [given + "/spring/freeLengthMm", given + "/spring/installedLengthMm"];
 
         UnknownResponse Gap(string output, string reason, params string[] needs) =>
             UnknownResponse.Create(place + output, reason, needs);

@@ -17,7 +17,11 @@ internal static class RideAssumptions
     public static AssumptionResponse[] List(RideEvaluation car, RideEvaluation? before, RideDetail detail)
     {
         var list = new List<AssumptionResponse>();
-        foreach (var one in car.Reading.Assumed.Where(one => !HandlingInputs.IsOfGrip(one.Input))) list.Add(Scalar(car, one, detail));
+        foreach (var one in car.Reading.Assumed)
+        {
+            if (!HandlingInputs.IsOfGrip(one.Input)) list.Add(Scalar(car, one, detail));
+        }
+
         list.AddRange(AssumptionResponse.From(car.Reading.Notes));
         list.Add(AssumptionResponse.From(LinearSpring));
         if (before is not null && (car.HeightMm.Front is null || car.HeightMm.Rear is null))
@@ -42,6 +46,7 @@ internal static class RideAssumptions
     {
         var plain = AssumptionResponse.From(one.ToAssumption()) with { Plausible = new PlausibleResponse { Lower = one.Lower, Upper = one.Upper } };
         if (detail != RideDetail.Full) return plain;
+        if (HandlingInputs.IsOfSideForce(one.Input)) return plain with { Moves = [] };
         var (lower, upper) = (one.Input.Put(car.Stands, one.Lower), one.Input.Put(car.Stands, one.Upper));
         var (front, rear) = (Varied(CarAxle.Front), Varied(CarAxle.Rear));
         return plain with

@@ -71,7 +71,7 @@ internal static class RideEndpoint
 
         if (!CarChangeMapper.Make(contract.Changing(request.Vehicle, "/vehicle"), request.Change, "/change").TryGet(out var made, out refusal)
             || !made.Document.Read(RideRules.Changed).TryGet(out var document, out refusal)
-            || !VehicleMapper.Map(document).Under("change/vehicle").TryGet(out var merged, out refusal))
+            || !VehicleMapper.MapChanged(document, request.Vehicle, vehicle).Under("change/vehicle").TryGet(out var merged, out refusal))
         {
             return body.Refuse(refusal);
         }

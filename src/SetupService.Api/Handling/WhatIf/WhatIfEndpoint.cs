@@ -72,7 +72,7 @@ internal static class WhatIfEndpoint
             return TurnProblems.NoEquilibrium(request, turned, obstacle!.Value);
 
         var study = WhatIfStudy.Compute(car, turned.Path, request.LateralG, turned.Scale, budget);
-        var states = new WhatIfStates(car, study, contract.Changing(request.Vehicle, "/vehicle"), query.Units);
+        var states = new WhatIfStates(car, request.Vehicle, study, contract.Changing(request.Vehicle, "/vehicle"), query.Units);
         var alone = new List<WhatIfState>(request.Changes.Length);
         for (var i = 0; i < request.Changes.Length; i++)
         {

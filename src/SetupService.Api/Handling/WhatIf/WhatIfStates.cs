@@ -15,7 +15,7 @@ namespace SetupService.Api.Handling.WhatIf;
 internal sealed record WhatIfState(StandingCar? Car, WhatIfOutcome? Outcome, Problem? Problem);
 
 /// <summary>Makes the changes of a request one by one and all together; the faults of one stay with it.</summary>
-internal sealed class WhatIfStates(StandingCar given, WhatIfStudy study, ChangedDocument<VehicleDocument> stated, UnitSystem units)
+internal sealed class WhatIfStates(StandingCar given, VehicleDocument asGiven, WhatIfStudy study, ChangedDocument<VehicleDocument> stated, UnitSystem units)
 {
     private ChangedDocument<VehicleDocument>? _document;
     private StandingCar? _car;
@@ -49,7 +49,7 @@ internal sealed class WhatIfStates(StandingCar given, WhatIfStudy study, Changed
         ChangedDocument<VehicleDocument> document, string place, Func<Vehicle, (StandingCar? Car, StandingFault? Fault)> stand, CarChange change, out Problem? problem)
     {
         problem = null;
-        if (!document.Read(WhatIfRules.Car).TryGet(out var read, out var refusal) || !VehicleMapper.Map(read).Under(place[1..] + "/vehicle").TryGet(out var merged, out refusal))
+        if (!document.Read(WhatIfRules.Car).TryGet(out var read, out var refusal) || !VehicleMapper.MapChanged(read, asGiven, given.Stated).Under(place[1..] + "/vehicle").TryGet(out var merged, out refusal))
         {
             problem = Problem.Invalid(refusal);
             return null;

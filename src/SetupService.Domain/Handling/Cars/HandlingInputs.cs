@@ -75,14 +75,22 @@ public static class HandlingInputs
     /// <summary>All, but for <see cref="Longitudinal"/>.</summary>
     public static IReadOnlyList<HandlingInput> All { get; } = [CentreOfGravityHeight, .. Front.All, .. Rear.All, Grip, .. TyreSet.Select(one => one.Input)];
 
+    private static readonly HashSet<HandlingInput> OfGrip = new(
+        [
+            Grip, Front.TyreFriction, Rear.TyreFriction, Front.TyreNominalLoad, Rear.TyreNominalLoad,
+            .. TyreSet.Select(one => one.Input), .. LongitudinalTyreSet.Select(one => one.Input),
+        ],
+        ReferenceEqualityComparer.Instance);
+
     /// <summary>Those of one axle.</summary>
     public static AxleInputList For(CarAxle axle) => axle == CarAxle.Front ? Front : Rear;
 
     /// <summary>True for what only the tyres' grip goes by: nothing that is asked of a car at rest.</summary>
-    public static bool IsOfGrip(HandlingInput input) =>
-        ReferenceEquals(input, Grip) || ReferenceEquals(input, Front.TyreFriction) || ReferenceEquals(input, Rear.TyreFriction)
-        || ReferenceEquals(input, Front.TyreNominalLoad) || ReferenceEquals(input, Rear.TyreNominalLoad) || TyreSet.Any(one => ReferenceEquals(one.Input, input))
-        || LongitudinalTyreSet.Any(one => ReferenceEquals(one.Input, input));
+    public static bool IsOfGrip(HandlingInput input) => OfGrip.Contains(input);
+
+    /// <summary>True for what only side forces on the wheels make count.</summary>
+    public static bool IsOfSideForce(HandlingInput input) =>
+        ReferenceEquals(input, Front.CamberCompliance) || ReferenceEquals(input, Rear.CamberCompliance) || ReferenceEquals(input, Front.ToeCompliance) || ReferenceEquals(input, Rear.ToeCompliance);
 
     /// <summary>True for what only a bump stop that is met goes by.</summary>
     public static bool IsOfStop(HandlingInput input) => IsOfStop(input, Front) || IsOfStop(input, Rear);

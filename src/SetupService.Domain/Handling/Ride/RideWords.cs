@@ -1,3 +1,4 @@
+using System.Globalization;
 
 namespace SetupService.Domain.Handling.Ride;
 
@@ -14,16 +15,19 @@ public static class RideWords
         ArgumentNullException.ThrowIfNull(range);
         if (now.MeanRatio is not { } ratio)
             return "The damper's bump and rebound figures are not given, so whether it suits these springs is unknown.";
-        var was = before?.MeanRatio is { } old ? FormattableString.Invariant($", {old:0.00} before") : "";
-        var figures = FormattableString.Invariant(
+        var was = before?.MeanRatio is { } old ? string.Create(CultureInfo.InvariantCulture, $", {old:0.00} before") : "";
+        var figures = string.Create(
+            CultureInfo.InvariantCulture,
             $"The mean damping ratio is {ratio:0.00}{was} (bump {now.BumpRatio:0.00}, rebound {now.ReboundRatio:0.00}); {range.From:0.00} to {range.To:0.00} {(range == DampingRange.RoadAndTrack ? "suits a road car that also goes on track" : "is the range asked for")}.");
         return range.Judge(ratio) switch
         {
             DamperVerdict.Keep => "Keep these dampers. " + figures,
             DamperVerdict.Borderline => "These dampers are borderline: a worn or weak one would not do. " + figures,
-            _ when ratio < range.From => FormattableString.Invariant(
+            _ when ratio < range.From => string.Create(
+                CultureInfo.InvariantCulture,
                 $"These dampers are too soft for these springs: they need at least {100 * ((range.From / ratio) - 1):0} % more damping. {figures}"),
-            _ => FormattableString.Invariant(
+            _ => string.Create(
+                CultureInfo.InvariantCulture,
                 $"These dampers are too hard for these springs: they need at least {100 * (1 - (range.To / ratio)):0} % less damping. {figures}"),
         };
     }
@@ -34,7 +38,7 @@ public static class RideWords
         ArgumentNullException.ThrowIfNull(now);
         if (ReleasedBody.From(now) is not { } body || now is not { MeanRatio: { } ratio, ReboundRatio: { } rebound }) return null;
         return (body.Overshoot > 0
-            ? FormattableString.Invariant($"Pushed down and let go, the body rises past its height by {100 * body.Overshoot:0} % of the push. ")
+            ? string.Create(CultureInfo.InvariantCulture, $"Pushed down and let go, the body rises past its height by {100 * body.Overshoot:0} % of the push. ")
             : "Pushed down and let go, the body comes back without rising past its height. ") + ratio switch
             {
                 < 0.2 => "It floats on after bumps, and takes time to settle as it turns in.",
@@ -46,7 +50,8 @@ public static class RideWords
     }
 
     /// <summary>What the frequencies of both ends say.</summary>
-    public static string Flat(FlatRide ride) => FormattableString.Invariant(
+    public static string Flat(FlatRide ride) => string.Create(
+        CultureInfo.InvariantCulture,
         $"The rear's ride frequency is {ride.FrequencyRatio:0.00} times the front's; from {FlatRide.Least:0.00} to {FlatRide.Most:0.00} both ends settle together after a bump. ")
         + (ride.FrequencyRatio < FlatRide.Least ? "Below the band: the car keeps pitching after bumps." : ride.FrequencyRatio > MuchAbove * FlatRide.Most ? "Above the band: the rear is livelier than the front." : ride.FrequencyRatio > FlatRide.Most ? "Slightly above the band." : "It rides flat.");
 
