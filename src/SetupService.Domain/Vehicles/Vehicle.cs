@@ -5,6 +5,8 @@ namespace SetupService.Domain.Vehicles;
 /// <summary>A car, as far as it is known; what is not known is null.</summary>
 public sealed record Vehicle
 {
+    private static readonly Axle Unstated = new();
+
     /// <summary>The shape of its body, which tells roughly how high its centre of gravity is.</summary>
     public CarBody? Body { get; init; }
 
@@ -39,10 +41,10 @@ public sealed record Vehicle
     public double? SteeringRatio { get; init; }
 
     /// <summary>The front axle.</summary>
-    public Axle Front { get; init; } = new();
+    public Axle Front { get; init; } = Unstated;
 
     /// <summary>The rear axle.</summary>
-    public Axle Rear { get; init; } = new();
+    public Axle Rear { get; init; } = Unstated;
 
     /// <summary>One axle of the car.</summary>
     public Axle At(CarAxle axle) => axle == CarAxle.Front ? Front : Rear;
