@@ -93,7 +93,7 @@ internal static class CallParts
             ("the car standing", () => StandingCar.AsGiven(vehicle)),
             ("the change made", () => Make().TryGet(out _, out _)),
             ("the changed car read", () => made.Document.Read(RideRules.Changed).TryGet(out _, out _)),
-            ("the changed car mapped", () => VehicleMapper.Map(document).TryGet(out _, out _)),
+            ("the changed car mapped", () => VehicleMapper.MapChanged(document, request.Vehicle, vehicle).TryGet(out _, out _)),
             ("the changed car standing", () => given.Changed(merged, made.Change, out _)),
             ("stops met in a turn, before", () => StopMetInTurn.Compute(given.Stands)),
             ("stops met in a turn, after", () => StopMetInTurn.Compute(changed.Stands)),
