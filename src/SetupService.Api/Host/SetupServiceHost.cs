@@ -63,6 +63,10 @@ public static class SetupServiceHost
 
         // The slim builder leaves HTTPS out; Kestrel:Endpoints can ask for it.
         builder.WebHost.UseKestrelHttpsConfiguration();
+
+        // What comes and goes over connections is queued with all other work. In a queue of its own one thread at a time would empty it, and whenever a solver has that
+        // thread's processor, everybody would wait.
+        builder.WebHost.UseSockets(static sockets => sockets.IOQueueCount = 0);
         builder.WebHost.ConfigureKestrel(static kestrel =>
         {
             PublicAddresses.RefuseWithoutKeys(kestrel);

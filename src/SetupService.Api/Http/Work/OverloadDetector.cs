@@ -9,8 +9,11 @@ namespace SetupService.Api.Http.Work;
 /// </summary>
 public sealed class OverloadDetector : IThreadPoolWorkItem, IDisposable
 {
-    /// <summary>With so few items waiting there is no overload: a thread was held up, by the collector or by another program, and what waits is soon done. Common practice, no source.</summary>
-    public const int ShortQueue = 16;
+    /// <summary>
+    /// With so few items waiting there is no overload: a thread was held up, by the collector, another program or dear calls, and what waits is soon done. So many requests of
+    /// a cheap call take a processor some 4 ms. Common practice, no source.
+    /// </summary>
+    public const int ShortQueue = 64;
 
     private readonly TimeProvider _clock;
     private readonly Action<IThreadPoolWorkItem> _enqueue;

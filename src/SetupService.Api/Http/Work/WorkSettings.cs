@@ -27,7 +27,7 @@ public sealed class WorkSettings
 
     /// <summary>Longest time work may wait for a thread, in seconds. While it waits longer, every request but those for health and metrics is refused with 503.</summary>
     [Range(0.001, 600.0)]
-    public double DelaySeconds { get; set; } = 0.01;
+    public double DelaySeconds { get; set; } = 0.005;
 
     /// <summary>Seconds that Retry-After asks a caller to wait after a 503.</summary>
     [Range(1, 3600)]
