@@ -3,9 +3,11 @@ using SetupService.Api.Host;
 namespace SetupService.Api.Tests.Host;
 
 /// <summary>When memory is given back.</summary>
-public sealed class IdleCollectionTests
+public sealed class IdleCollectionTests : IDisposable
 {
     private readonly IdleCollection _collection = new(TimeProvider.System);
+
+    public void Dispose() => _collection.Dispose();
 
     [Fact]
     public void After_load_once_when_nothing_more_is_made()
