@@ -101,7 +101,7 @@ public sealed partial class CorneringSolver
     /// <summary>The figures inputs are followed in, of the turn last solved or the state last put. Allocates nothing.</summary>
     internal TurnFigures Figures()
     {
-        var figures = new TurnFigures { RollDeg = RollDeg, SteerDeg = _front.HeadingDeg, FrontGripUsed = GripUsed(CarAxle.Front), RearGripUsed = GripUsed(CarAxle.Rear) };
+        var figures = new TurnFigures { RollDeg = RollDeg, SteerDeg = _front.HeadingDeg };
         foreach (var position in (ReadOnlySpan<WheelPosition>)[WheelPosition.FrontLeft, WheelPosition.FrontRight, WheelPosition.RearLeft, WheelPosition.RearRight])
             figures.Set(position, Wheel(position).LoadN, Wheel(position).InclinationAngleDeg);
         return figures;

@@ -87,11 +87,15 @@ internal sealed partial class CorneringAxle
 
     private double? FindSlip(TyrePair tyres, bool isAtPeak)
     {
-        var (askedN, share) = (SideForceN, 1.0);
+        var (askedN, share, guessDeg) = (SideForceN, 1.0, SlipDeg);
         if (isAtPeak)
         {
+            guessDeg -= _peakSlipDeg;
             askedN = tyres.PeakN(ref _peakSlipDeg, lastStepDeg: TyrePair.RoughStepDeg);
             if (!(askedN > 0)) return null;
+
+            // It goes with the peak.
+            guessDeg += _peakSlipDeg;
             share = UsedAtPeak = SideForceN / askedN;
             IsRaised = true;
             tyres = tyres.WithPeak(1 / MostUsed);
@@ -101,7 +105,7 @@ internal sealed partial class CorneringAxle
             return null;
         }
 
-        if (tyres.SlipFor(askedN, SlipDeg) is not { } shared) return null;
+        if (tyres.SlipFor(askedN, guessDeg) is not { } shared) return null;
         SlipDeg = shared.SlipDeg;
         return share * shared.OuterN;
     }

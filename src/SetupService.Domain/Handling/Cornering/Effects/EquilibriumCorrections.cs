@@ -153,8 +153,7 @@ internal sealed partial class EquilibriumDerivatives
             if (figures.LoadN(wheel) > 0 != Figures.LoadN(wheel) > 0) return false;
         }
 
-        return figures.FrontGripUsed > CorneringAxle.MostUsed == Figures.FrontGripUsed > CorneringAxle.MostUsed
-            && figures.RearGripUsed > CorneringAxle.MostUsed == Figures.RearGripUsed > CorneringAxle.MostUsed;
+        return true;
     }
 
     // Followed are the limit, where that is what is asked, else roll and the inclinations. Asked of the correction as it is and as it is improved, lest only the improvement makes it small.
