@@ -80,8 +80,8 @@ public sealed partial class CorneringSolver
         (residuals[0], residuals[1]) = _front.Residuals(0);
         (residuals[2], residuals[3]) = _rear.Residuals(0);
         residuals[4] = BodyBalance.MomentOffNmm(_body, _front, _rear, acceleration, sin, cos, _front.MovedN, _rear.MovedN) / (_front.HalfTrackMm + _rear.HalfTrackMm);
-        if (_front.TrySlip(_centreStationMm, _centreMm, atPeak == CarAxle.Front) is not { } frontOuterN
-            || _rear.TrySlip(_centreStationMm, _centreMm, atPeak == CarAxle.Rear) is not { } rearOuterN) return false;
+        if (_front.TrySlip(_centreStationMm, _centreMm, atPeak == CarAxle.Front, atPeak is not null) is not { } frontOuterN
+            || _rear.TrySlip(_centreStationMm, _centreMm, atPeak == CarAxle.Rear, atPeak is not null) is not { } rearOuterN) return false;
         residuals[5] = _front.SlipDeg + PathDeg(_front, _centreMm) - _front.TyreHeadingDeg;
         residuals[6] = _centreStationMm - CentreStationMm(_centreMm);
         (residuals[7], residuals[8]) = (frontOuterN - state[7], rearOuterN - state[8]);

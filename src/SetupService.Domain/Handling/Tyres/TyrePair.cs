@@ -14,10 +14,10 @@ public readonly record struct TyrePair(SideForceCurve Outer, SideForceCurve Inne
     private const double UsualPeakDeg = 14;
     private const int MostSteps = 60;
 
-    // Both searches go by the curve's slope and bend, so that a last step this short leaves some 1e-8 N.
-    private const double LastStepDeg = 1e-3;
+    /// <summary>The usual last step of both searches, degrees: they go by the curve's slope and bend, so that it leaves some 1e-8 N.</summary>
+    public const double LastStepDeg = 1e-3;
 
-    /// <summary>A last step towards a peak that leaves some 1e-7 N of it, degrees: enough where no difference is taken of what follows from it.</summary>
+    /// <summary>A last step, degrees, that leaves some 1e-6 N of a force and 1e-7 N of a peak: enough where no fine difference is taken of what follows.</summary>
     public const double RoughStepDeg = 0.01;
 
     /// <summary>Side force of both, N, at a common slip angle, degrees, and its change per degree.</summary>
@@ -35,7 +35,10 @@ public readonly record struct TyrePair(SideForceCurve Outer, SideForceCurve Inne
         SideForceCurve.ForcesN(Outer, Inner, Vector128.Create(slipDeg + OuterTurnDeg, slipDeg + InnerTurnDeg), out slopesNPerDeg, out bendsNPerDeg2);
 
     /// <summary>The common slip angle up to the peak that gives a force, N, sought from a guess, degrees; null where none does.</summary>
-    public PairSlip? SlipFor(double forceN, double guessDeg) => Newton(forceN, guessDeg) ?? Halve(forceN, guessDeg);
+    /// <param name="forceN">The force.</param>
+    /// <param name="guessDeg">The guess.</param>
+    /// <param name="lastStepDeg">The step that is the last, degrees.</param>
+    public PairSlip? SlipFor(double forceN, double guessDeg, double lastStepDeg = LastStepDeg) => Newton(forceN, guessDeg, lastStepDeg) ?? Halve(forceN, guessDeg);
 
     // Tyres turned far apart fight each other, and their sum is flat where it meets a small force: there is no rising side to be found by its slope.
     private PairSlip? Halve(double forceN, double guessDeg)
@@ -53,7 +56,7 @@ public readonly record struct TyrePair(SideForceCurve Outer, SideForceCurve Inne
         return new(high, outer, forceN - outer);
     }
 
-    private PairSlip? Newton(double forceN, double guessDeg)
+    private PairSlip? Newton(double forceN, double guessDeg, double lastStepDeg)
     {
         var slip = guessDeg;
         var tolerance = 1e-11 * (Math.Abs(forceN) + 1);
@@ -70,7 +73,7 @@ public readonly record struct TyrePair(SideForceCurve Outer, SideForceCurve Inne
             var onward = 2 * missing / (slope + (square > 0 ? Math.Sqrt(square) : slope));
             var change = slope > 0 ? Math.Clamp(onward, -LongestStepDeg, LongestStepDeg) : -LongestStepDeg;
             slip += change;
-            if (slope > 0 && Math.Abs(change) < LastStepDeg)
+            if (slope > 0 && Math.Abs(change) < lastStepDeg)
             {
                 var moved = forces + ((slopes + (bends * (change / 2))) * change);
                 return new(slip, moved.GetElement(0), moved.GetElement(1));

@@ -67,7 +67,8 @@ internal sealed partial class CorneringAxle
     /// <param name="centreStationMm">Station of the turn's centre, mm.</param>
     /// <param name="centreMm">How far it lies to the side, mm.</param>
     /// <param name="isAtPeak">True for the slip at which they stand where the axle uses all its grip, whatever it uses; the outer one's share of the side force is then that there.</param>
-    public double? TrySlip(double centreStationMm, double centreMm, bool isAtPeak)
+    /// <param name="isRough">True where it need not be found to the last digit.</param>
+    public double? TrySlip(double centreStationMm, double centreMm, bool isAtPeak, bool isRough)
     {
         var asked = Ask(centreStationMm, centreMm, isAtPeak);
         if (_answered == asked)
@@ -77,7 +78,7 @@ internal sealed partial class CorneringAxle
         }
 
         var tyres = Tyres(centreStationMm, centreMm);
-        if (FindSlip(tyres, isAtPeak) is not { } outerN) return null;
+        if (FindSlip(tyres, isAtPeak, isRough) is not { } outerN) return null;
         (_answered, _answer, _answeredOf) = (asked, (SlipDeg, UsedAtPeak, IsRaised, outerN), tyres);
         return outerN;
     }
@@ -85,7 +86,7 @@ internal sealed partial class CorneringAxle
     private SlipQuestion Ask(double centreStationMm, double centreMm, bool isAtPeak) => new(
         Outer.TyrePose, Inner.TyrePose, Outer.HeadingComplianceDeg, Inner.HeadingComplianceDeg, Outer.LongitudinalN, Inner.LongitudinalN, SideForceN, centreStationMm, centreMm, isAtPeak);
 
-    private double? FindSlip(TyrePair tyres, bool isAtPeak)
+    private double? FindSlip(TyrePair tyres, bool isAtPeak, bool isRough)
     {
         var (askedN, share, guessDeg) = (SideForceN, 1.0, SlipDeg);
         if (isAtPeak)
@@ -105,7 +106,7 @@ internal sealed partial class CorneringAxle
             return null;
         }
 
-        if (tyres.SlipFor(askedN, guessDeg) is not { } shared) return null;
+        if (tyres.SlipFor(askedN, guessDeg, isRough ? TyrePair.RoughStepDeg : TyrePair.LastStepDeg) is not { } shared) return null;
         SlipDeg = shared.SlipDeg;
         return share * shared.OuterN;
     }
