@@ -1,8 +1,10 @@
 using SetupService.Domain.Handling.Cornering.Balance;
+using SetupService.Domain.Handling.Tyres;
+using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Cornering;
 
-/// <summary>What the tyres do in a step of the solver: how longitudinal forces are shared, slip and side forces of both axles, the turn's centre and the steer needed.</summary>
+/// <summary>What the tyres do in a step of the solver: how longitudinal forces are shared, slip and side forces of both axles, the turn's centre and the steer needed; and what they use of their grip.</summary>
 public sealed partial class CorneringSolver
 {
     /// <summary>
@@ -91,5 +93,26 @@ public sealed partial class CorneringSolver
     {
         var per = (_front.Outer.Pose.HeadingPerSteer + _front.Inner.Pose.HeadingPerSteer) / 2;
         return Math.Abs(per) > 1e-3 ? per : 1e-3;
+    }
+
+    /// <summary>Share of the most an axle's two tyres can give at one slip angle that the turn last solved takes; above 1 they cannot hold it.</summary>
+    public double GripUsed(CarAxle at) => (at == CarAxle.Front ? _front : _rear).GripUsed(_centreStationMm, _centreMm);
+
+    /// <summary>An axle's longitudinal force in the turn last solved by the most its tyres could give as brakes or differential share it; above 1 they cannot.</summary>
+    public double LongitudinalUsed(CarAxle at) => (at == CarAxle.Front ? _front : _rear).LongitudinalUsed;
+
+    /// <summary>The same if both tyres were others, the attitude as it is.</summary>
+    public double GripUsed(CarAxle at, in AxleTyre tyre)
+    {
+        var axle = at == CarAxle.Front ? _front : _rear;
+        var peak = axle.PeakN(tyre, _centreStationMm, _centreMm);
+        return peak > 0 ? axle.SideForceN / peak : double.PositiveInfinity;
+    }
+
+    /// <summary>What the outer wheel of an axle does in the turn last solved: inclination to the road and slip angle, degrees, and load, N. Allocates nothing.</summary>
+    public (double InclinationAngleDeg, double SlipDeg, double LoadN) OuterWheel(CarAxle at)
+    {
+        var wheel = (at == CarAxle.Front ? _front : _rear).Outer;
+        return (wheel.InclinationAngleDeg, wheel.SlipDeg, wheel.LoadN);
     }
 }

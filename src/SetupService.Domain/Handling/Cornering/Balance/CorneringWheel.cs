@@ -281,21 +281,6 @@ internal sealed partial class CorneringWheel
         (SpringN, SpringRateNPerMm, _springForcePerTravelNPerMm) = (spring.ForceN, spring.RateNPerMm, spring.ForcePerTravelNPerMm);
     }
 
-    /// <summary>The parts of the inclination; evaluates the suspension once more, without steer.</summary>
-    public CamberContributions Contributions(double steer)
-    {
-        var steered = Pose.CamberDeg;
-        var unsteered = steered;
-        if (steer != 0)
-        {
-            var state = _state;
-            if (_motion.TryAt(TravelMm, 0, ref state, out var ahead)) unsteered = ahead.CamberDeg;
-        }
-
-        return new(
-            CamberSetDeg, unsteered - CamberSetDeg, InclinationAngleDeg - (steered + CamberComplianceDeg), steered - unsteered, CamberComplianceDeg);
-    }
-
     private void Incline(double sin, double cos)
     {
         // The outboard spin axis of WheelPlane, its height and its part across the car.

@@ -84,4 +84,19 @@ internal sealed partial class CorneringWheel
         var state = _motion.Origin;
         return _motion.TryAt(0, -Sign * steer, ref state, out var steered) ? -Sign * (steered.HeadingDeg - RestPose.HeadingDeg) : double.NaN;
     }
+
+    /// <summary>The parts of the inclination; evaluates the suspension once more, without steer.</summary>
+    public CamberContributions Contributions(double steer)
+    {
+        var steered = Pose.CamberDeg;
+        var unsteered = steered;
+        if (steer != 0)
+        {
+            var state = _state;
+            if (_motion.TryAt(TravelMm, 0, ref state, out var ahead)) unsteered = ahead.CamberDeg;
+        }
+
+        return new(
+            CamberSetDeg, unsteered - CamberSetDeg, InclinationAngleDeg - (steered + CamberComplianceDeg), steered - unsteered, CamberComplianceDeg);
+    }
 }

@@ -1,5 +1,4 @@
 using System.Runtime.Intrinsics;
-using SetupService.Domain.Handling.Cornering.Balance;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Cornering.Effects;
