@@ -140,12 +140,6 @@ public sealed partial class CorneringSolver
     /// <summary>Those of them that tell of bump stops.</summary>
     internal const int BumpContacts = 0x4444;
 
-    /// <summary>Those of them that tell of bump and droop stops.</summary>
-    internal const int StopContacts = 0xCCCC;
-
-    /// <summary>Those of them that tell of the stops of the wheel whose travel an unknown is; none where it is no travel.</summary>
-    internal static int StopsAtTravel(int unknown) => unknown is >= 1 and <= 4 ? 0xC << (4 * (unknown - 1)) : 0;
-
     private CorneringWheel Wheel(WheelPosition position) => position switch
     {
         WheelPosition.FrontLeft => _front.At(WheelSide.Left),

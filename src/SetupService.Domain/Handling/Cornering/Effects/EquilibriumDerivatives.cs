@@ -188,22 +188,17 @@ internal sealed partial class EquilibriumDerivatives
     }
 
     /// <summary>The derivatives in a state of a car, which need not be in balance; leaves the solver there. Null where a wheel cannot be beside it, or nothing holds the car.</summary>
-    /// <param name="solver">The car's solver.</param>
-    /// <param name="state">The state.</param>
-    /// <param name="known">Derivatives of a limit not far off, of which those by the travels of wheels that have met or left a stop since are looked for anew; null = all are.</param>
-    private Regime? Differentiate(CorneringSolver solver, ReadOnlySpan<double> state, Regime? known = null)
+    private Regime? Differentiate(CorneringSolver solver, ReadOnlySpan<double> state)
     {
-        var coefficients = known is null ? new double[N * N] : [.. known.Coefficients];
+        Span<double> coefficients = stackalloc double[N * N];
         Span<double> moved = stackalloc double[N];
         Span<double> ahead = stackalloc double[N];
         Span<double> behind = stackalloc double[N];
         var figuresByState = _limitOf is null ? new double[N * TurnFigures.Count] : [];
         if (!TryResiduals(solver, state, behind)) return null;
-        var changed = known is null ? 0 : solver.Contacts ^ known.Contacts;
         state.CopyTo(moved);
         for (var unknown = 0; unknown < N; unknown++)
         {
-            if (known is not null && (changed & CorneringSolver.StopsAtTravel(unknown)) == 0) continue;
             var (over, under) = (state[unknown] + Step(unknown), state[unknown]);
             moved[unknown] = over;
             if (!TryResiduals(solver, moved, ahead)) return null;
@@ -222,7 +217,7 @@ internal sealed partial class EquilibriumDerivatives
             for (var row = 0; row < N; row++) coefficients[(row * N) + unknown] = (ahead[row] - behind[row]) / (over - under);
         }
 
-        return TryResiduals(solver, state, ahead) && LinearEquations.Factorise(N, coefficients) is { } byState ? new(solver.Contacts & Kinks, coefficients, byState, figuresByState) : null;
+        return TryResiduals(solver, state, ahead) && LinearEquations.Factorise(N, coefficients) is { } byState ? new(solver.Contacts & Kinks, byState, figuresByState) : null;
     }
 
     /// <summary>The derivatives that hold while what carries the wheels is what it is in a state of a car, which the solver stands in; null where there are none.</summary>
@@ -233,9 +228,7 @@ internal sealed partial class EquilibriumDerivatives
             if (known.Contacts == (solver.Contacts & Kinks)) return known;
         }
 
-        // A stop goes by its own wheel's travel alone.
-        var onlyStops = ((solver.Contacts ^ _regimes[0].Contacts) & Kinks & ~CorneringSolver.StopContacts) == 0;
-        if (Differentiate(solver, state, onlyStops ? _regimes[0] : null) is not { } regime) return null;
+        if (Differentiate(solver, state) is not { } regime) return null;
         _regimes.Add(regime);
         return regime;
     }
@@ -249,8 +242,8 @@ internal sealed partial class EquilibriumDerivatives
         return true;
     }
 
-    /// <summary>The derivatives while the same carries the wheels: those of the residuals, as they are and factorised, those of the figures row by row.</summary>
-    private sealed record Regime(int Contacts, double[] Coefficients, LinearEquations ByState, double[] FiguresByState)
+    /// <summary>The derivatives while the same carries the wheels: those of the residuals factorised, those of the figures row by row.</summary>
+    private sealed record Regime(int Contacts, LinearEquations ByState, double[] FiguresByState)
     {
         public TurnFigures Moved(TurnFigures figures, ReadOnlySpan<double> move)
         {
