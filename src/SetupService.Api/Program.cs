@@ -10,9 +10,7 @@ if (args is [HealthCommand.Name, ..])
 
 try
 {
-    var service = SetupServiceHost.Build(args);
-    service.SettleAfterStart();
-    service.Run();
+    SetupServiceHost.Build(args, static builder => builder.Services.AddHostedService<IdleCollection>()).Run();
     return 0;
 }
 catch (SettingException wrong)

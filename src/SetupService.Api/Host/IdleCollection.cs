@@ -1,12 +1,15 @@
 namespace SetupService.Api.Host;
 
 /// <summary>
-/// Gives memory back when work is over. The collector runs where objects are made, so that a service that falls idle keeps what its last load took, for as long as nobody
-/// asks: here it runs once more, when some time passed in which next to nothing was made.
+/// Gives memory back when work is over. The collector runs where objects are made, so that a service that falls idle keeps what starting, or its last load, took, for as long
+/// as nobody asks: here it runs once more, a moment after the start and whenever some time passed in which next to nothing was made.
 /// </summary>
 internal sealed class IdleCollection(TimeProvider clock) : BackgroundService
 {
-    /// <summary>How often is looked.</summary>
+    /// <summary>So long after the start the first requests, of a probe, have been answered too.</summary>
+    public static readonly TimeSpan AfterStart = TimeSpan.FromSeconds(1);
+
+    /// <summary>How often is looked after that.</summary>
     public static readonly TimeSpan Period = TimeSpan.FromSeconds(10);
 
     /// <summary>A service that makes fewer bytes of objects in a period is idle: probes and a scrape of its metrics make some hundred thousand.</summary>
@@ -33,11 +36,15 @@ internal sealed class IdleCollection(TimeProvider clock) : BackgroundService
     /// <inheritdoc />
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
+        await Task.Delay(AfterStart, clock, stoppingToken).ConfigureAwait(false);
+        GiveBack();
         using PeriodicTimer timer = new(Period, clock);
         while (await timer.WaitForNextTickAsync(stoppingToken).ConfigureAwait(false))
         {
             if (IsDue(GC.GetTotalAllocatedBytes()))
-                GC.Collect(GC.MaxGeneration, GCCollectionMode.Aggressive, blocking: true, compacting: true);
+                GiveBack();
         }
     }
+
+    private static void GiveBack() => GC.Collect(GC.MaxGeneration, GCCollectionMode.Aggressive, blocking: true, compacting: true);
 }

@@ -84,7 +84,6 @@ public static class SetupServiceHost
         services.AddSingleton<OverloadDetector>();
         services.AddSingleton<ShutdownSignal>();
         services.AddHostedService<Shutdown>();
-        services.AddHostedService<IdleCollection>();
         services.AddOptions<HostOptions>().Configure<ShutdownSettings>(static (host, shutdown) => host.ShutdownTimeout = TimeSpan.FromSeconds(shutdown.GraceSeconds));
         services.AddSingleton<ClientKeys>();
         services.AddSingleton<OpenCallers>();

@@ -13,6 +13,22 @@ public sealed class RideDetailTests(ServiceFixture fixture) : IClassFixture<Serv
 
     private static JsonObject Body() => JsonNode.Parse(File.ReadAllText(ContractFile.Path("examples/ride.request.json")))!.AsObject();
 
+    [Theory]
+    [InlineData(0, "hardly damp at all")]
+    [InlineData(20, "hardly damp at all")]
+    [InlineData(200, "need at least [0-9]+ times the damping")]
+    [InlineData(700, "need at least [0-9]+ % more damping")]
+    public async Task Dampers_of_next_to_nothing_are_told_so(double nsPerM, string words)
+    {
+        var body = Body();
+        body["vehicle"]!["front"]!["damper"] = new JsonObject { ["bumpNsPerM"] = nsPerM, ["reboundNsPerM"] = nsPerM };
+        body.Remove("change");
+        var text = (await fixture.Client.AnswerOf(Ride, body)).GetRawText();
+
+        Assert.Matches("These dampers are too soft for these springs: they " + words, text);
+        Assert.DoesNotContain("Infinity", text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public async Task The_axles_alone_lack_the_turns_in_which_stops_are_met_and_what_assumptions_move()
     {

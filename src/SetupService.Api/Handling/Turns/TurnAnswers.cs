@@ -107,7 +107,7 @@ internal static class TurnAnswers
         GeometricN = axle.GeometricN,
         UnsprungN = axle.UnsprungN,
         HeaveMm = axle.HeaveMm,
-        GripUsedPct = 100 * axle.GripUsed,
+        GripUsedPct = Math.Min(100 * axle.GripUsed, TurnAxleResponse.MostGripUsedPct),
         SlipDeg = axle.SlipDeg,
         RollCentreHeightMm = axle.RollCentreHeightMm,
     };

@@ -114,6 +114,9 @@ public sealed record TurnAxlesResponse
 /// <summary>How load crosses one axle against rest, half the difference of outer and inner wheel; the three parts add up to the whole.</summary>
 public sealed record TurnAxleResponse
 {
+    /// <summary>More than this is not told apart: such a turn is far out of reach.</summary>
+    internal const double MostGripUsedPct = 1000;
+
     /// <summary>Load that crosses from the inner to the outer wheel.</summary>
     [Sample(1900.0)]
     public required double LoadTransferN { get; init; }
@@ -149,7 +152,7 @@ public sealed record TurnAxleResponse
     [Sample(1.2)]
     public required double HeaveMm { get; init; }
 
-    /// <summary>Share of the most its two tyres can give at one slip angle that its side force takes; above 100 they cannot hold the turn.</summary>
+    /// <summary>Share of the most its two tyres can give at one slip angle that its side force takes; above 100 they cannot hold the turn, and 1000 is told where it is more, or where they give nothing.</summary>
     [Sample(88.0)]
     public required double GripUsedPct { get; init; }
 

@@ -23,14 +23,21 @@ public static class RideWords
         {
             DamperVerdict.Keep => "Keep these dampers. " + figures,
             DamperVerdict.Borderline => "These dampers are borderline: a worn or weak one would not do. " + figures,
-            _ when ratio < range.From => string.Create(
-                CultureInfo.InvariantCulture,
-                $"These dampers are too soft for these springs: they need at least {100 * ((range.From / ratio) - 1):0} % more damping. {figures}"),
+            _ when ratio < range.From => $"These dampers are too soft for these springs: {Missing(range.From / ratio)}. {figures}",
             _ => string.Create(
                 CultureInfo.InvariantCulture,
                 $"These dampers are too hard for these springs: they need at least {100 * (1 - (range.To / ratio)):0} % less damping. {figures}"),
         };
     }
+
+    /// <summary>By how much damping is too little.</summary>
+    /// <param name="times">How many times as much is needed; infinite where there is none.</param>
+    private static string Missing(double times) => times switch
+    {
+        <= 3 => string.Create(CultureInfo.InvariantCulture, $"they need at least {100 * (times - 1):0} % more damping"),
+        <= 20 => string.Create(CultureInfo.InvariantCulture, $"they need at least {times:0} times the damping"),
+        _ => "they hardly damp at all",
+    };
 
     /// <summary>What a person in the car would feel of it; null where the damper is not known.</summary>
     public static string? Feel(RideAxle now)

@@ -25,6 +25,21 @@ public sealed class CorneringCallTests(ServiceFixture fixture) : IClassFixture<S
         Assert.All(CorneringCalls.Wheels, name => Assert.Equal(answer.Wheel(name).Number("inclinationDeg"), answer.Wheel(name).SumOfContributions(), 1e-6));
     }
 
+    // Points of no car, met by chance: the wheels lean so far that the front tyres give nothing sideways.
+    [Fact]
+    public async Task Tyres_that_give_nothing_are_told_as_used_beyond_all()
+    {
+        var body = CorneringCalls.Example(0.9).With("/cornerRadiusM", 55).With("/vehicle/rear/trackMm", 900);
+        var points = body["vehicle"]!["front"]!["suspension"]!["points"]!;
+        points["lowerArmRear"]!["yMm"] = 0;
+        points["lowerArmRear"]!["zMm"] = 2002.7552591636777;
+        points["lowerBallJoint"]!["xMm"] = 1e-9;
+        points["tieRodInner"]!["xMm"] = 0;
+        var front = (await fixture.Client.AnswerOf(CorneringCalls.Turn + "?detail=full", body)).GetProperty("axles").GetProperty("front");
+
+        Assert.Equal(1000, front.Number("gripUsedPct"));
+    }
+
     [Theory]
     [MemberData(nameof(Cars))]
     public async Task The_wheels_carry_the_car_and_each_axle_its_own_load(string car, double lateralG)
