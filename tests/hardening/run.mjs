@@ -17,7 +17,7 @@ const longestSeconds = deadline + queueSeconds + slack;
 const faultsShown = 40;
 const agent = new Agent({ keepAlive: true, maxSockets: connections });
 
-/** The answer to a request; an error where none comes. A connection kept from before may just have been closed by the service: then over a new one, once. */
+/** The answer to a request; an error where none comes. A connection kept from before may just have been closed by the service: then over a new one, once. (A request that waited for a connection is not told that it was used before.) */
 function ask(request, own = agent) {
   const start = performance.now();
   return new Promise((resolve, reject) => {
@@ -29,7 +29,7 @@ function ask(request, own = agent) {
       response.on("error", reject);
     });
     call.setTimeout(longestSeconds * 1000, () => call.destroy(new Error(`no answer within ${longestSeconds} s`)));
-    call.on("error", (error) => (call.reusedSocket && ["ECONNRESET", "EPIPE"].includes(error.code) ? ask(request, false).then(resolve, reject) : reject(error)));
+    call.on("error", (error) => (own !== false && ["ECONNRESET", "EPIPE"].includes(error.code) ? ask(request, false).then(resolve, reject) : reject(error)));
     call.end(request.body ?? undefined);
   });
 }
