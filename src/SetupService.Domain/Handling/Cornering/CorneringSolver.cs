@@ -48,7 +48,7 @@ public sealed partial class CorneringSolver
     private bool _isHeldBack;
 
     private CorneringSolver(HandlingCar car, CorneringAxle front, CorneringAxle rear, TurnDirection turn, WorkBudget? budget) =>
-        (_car, _body, _front, _rear, _turn, _budget) = (car, SprungBody.Of(car), front, rear, turn, budget);
+        (_car, _body, _front, _rear, _turn, _budget) = (car, SprungBody.From(car), front, rear, turn, budget);
 
     /// <summary>The outer wheel that the turn last solved takes beyond what was read of its suspension, and its travel from where that was read; null where none is.</summary>
     public WheelReach? BeyondReadings { get; private set; }
@@ -79,7 +79,7 @@ public sealed partial class CorneringSolver
     internal bool TryTake(HandlingCar car, CorneringSolver like)
     {
         if (!_front.TryTake(car, CarAxle.Front, like._front) || !_rear.TryTake(car, CarAxle.Rear, like._rear)) return false;
-        (_car, _body, _rollRad, _steer, _centreStationMm, _needsPoses) = (car, SprungBody.Of(car), like._rollRad, like._steer, like._centreStationMm, true);
+        (_car, _body, _rollRad, _steer, _centreStationMm, _needsPoses) = (car, SprungBody.From(car), like._rollRad, like._steer, like._centreStationMm, true);
         return true;
     }
 

@@ -71,7 +71,7 @@ internal readonly record struct BodyBalance(double Residual, BodyChange Change)
 internal readonly record struct SprungBody(double MassKg, double ShareFront, double HeightMm)
 {
     /// <summary>A car's.</summary>
-    public static SprungBody Of(HandlingCar car) => new(car.SprungMassKg, car.SprungShareFront, car.SprungHeightMm);
+    public static SprungBody From(HandlingCar car) => new(car.SprungMassKg, car.SprungShareFront, car.SprungHeightMm);
 }
 
 /// <summary>One Newton step of the body and its wheels: roll by its sine, heave and travels in mm, steer in units of the input; IsHeld is true when springs, bars or stops resist roll here.</summary>
