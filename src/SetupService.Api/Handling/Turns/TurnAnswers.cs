@@ -107,7 +107,7 @@ internal static class TurnAnswers
         GeometricN = axle.GeometricN,
         UnsprungN = axle.UnsprungN,
         HeaveMm = axle.HeaveMm,
-        GripUsedPct = Math.Min(100 * axle.GripUsed, TurnAxleResponse.MostGripUsedPct),
+        GripUsedPct = 100 * Math.Min(axle.GripUsed, AxleAttitude.MostToldGripUsed),
         SlipDeg = axle.SlipDeg,
         RollCentreHeightMm = axle.RollCentreHeightMm,
     };

@@ -114,9 +114,6 @@ public sealed record TurnAxlesResponse
 /// <summary>How load crosses one axle against rest, half the difference of outer and inner wheel; the three parts add up to the whole.</summary>
 public sealed record TurnAxleResponse
 {
-    /// <summary>More than this is not told apart: such a turn is far out of reach.</summary>
-    internal const double MostGripUsedPct = 1000;
-
     /// <summary>Load that crosses from the inner to the outer wheel.</summary>
     [Sample(1900.0)]
     public required double LoadTransferN { get; init; }

@@ -107,6 +107,9 @@ public readonly record struct AxleAttitude
     /// <summary>Share of the most its two tyres can give at one slip angle that its side force takes; above 1 they cannot hold the turn.</summary>
     public required double GripUsed { get; init; }
 
+    /// <summary>More is not told apart: such a turn is far out of reach. Infinite where the tyres give nothing.</summary>
+    public const double MostToldGripUsed = 10;
+
     /// <summary>Force along the car of both tyres, N; negative = braking.</summary>
     public double LongitudinalN { get; init; }
 

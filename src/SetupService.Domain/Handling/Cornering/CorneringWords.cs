@@ -69,7 +69,11 @@ public static class CorneringWords
     };
 
     private static string Used(in CorneringAttitude attitude) =>
-        Prose.Write(UnitSystem.Metric, $"Here the front uses {100 * attitude.Front.GripUsed:pct0} of its grip, the rear {100 * attitude.Rear.GripUsed:pct0}.");
+        Prose.Write(UnitSystem.Metric, $"Here the front uses {Share(attitude.Front)} of its grip, the rear {Share(attitude.Rear)}.");
+
+    private static string Share(in AxleAttitude axle) => axle.GripUsed > AxleAttitude.MostToldGripUsed
+        ? Prose.Write(UnitSystem.Metric, $"more than {100 * AxleAttitude.MostToldGripUsed:pct0}")
+        : Prose.Write(UnitSystem.Metric, $"{100 * axle.GripUsed:pct0}");
 
     // What braking or driving takes beside the side force.
     private static string Along(in CorneringAttitude attitude)

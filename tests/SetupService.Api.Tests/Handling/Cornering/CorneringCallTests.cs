@@ -35,9 +35,10 @@ public sealed class CorneringCallTests(ServiceFixture fixture) : IClassFixture<S
         points["lowerArmRear"]!["zMm"] = 2002.7552591636777;
         points["lowerBallJoint"]!["xMm"] = 1e-9;
         points["tieRodInner"]!["xMm"] = 0;
-        var front = (await fixture.Client.AnswerOf(CorneringCalls.Turn + "?detail=full", body)).GetProperty("axles").GetProperty("front");
+        var answer = await fixture.Client.AnswerOf(CorneringCalls.Turn + "?detail=full", body);
 
-        Assert.Equal(1000, front.Number("gripUsedPct"));
+        Assert.Equal(1000, answer.GetProperty("axles").GetProperty("front").Number("gripUsedPct"));
+        Assert.Contains("Here the front uses more than 1000 % of its grip", answer.GetProperty("balance").GetProperty("text").GetString(), StringComparison.Ordinal);
     }
 
     [Theory]
