@@ -11,7 +11,7 @@ public sealed class OverloadDetector : IThreadPoolWorkItem, IDisposable
 {
     /// <summary>
     /// With so few items waiting there is no overload: a thread was held up, by the collector, another program or dear calls, and what waits is soon done. So many requests of
-    /// a cheap call take a processor some 4 ms. Common practice, no source.
+    /// a cheap call take a processor some 4 ms. Judgement, by what was measured: docs/benchmarks.
     /// </summary>
     public const int ShortQueue = 64;
 
