@@ -2,7 +2,8 @@
 // answers, its health command, its memory idle and under load, and how it ends. Exits 1 where something is not as it must be; times are told and do not fail.
 //   node tests/operations/image.mjs ROOT COMMIT [seconds of load a call]
 import { execFileSync, spawnSync } from "node:child_process";
-import { existsSync, lstatSync, readFileSync, readdirSync, statSync } from "node:fs";
+import { existsSync, lstatSync, mkdtempSync, readFileSync, readdirSync, rmSync, statSync } from "node:fs";
+import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { ask, example, patient, residentMib, sleep, start } from "./service.mjs";
@@ -33,13 +34,18 @@ must(shipped("FluentValidation") && shipped("Microsoft.NETCore.App.Runtime.linux
 must(readFileSync(join(root, "app/THIRD-PARTY-NOTICES.txt"), "utf8").includes("Serilog"), "notices of third parties");
 
 const ready = [];
+const folder = mkdtempSync(join(tmpdir(), "image-"));
 for (let i = 0; i < 5; i++) {
-  const service = await start(command);
-  ready.push(service.readyMs);
+  const file = join(folder, `${i}`);
+  const service = await start(command, { LAID_OUT: file });
+  const laidOutMs = 1000 * Number(readFileSync(file, "utf8").replace(",", ".")) - service.begunAt;
+  ready.push({ program: service.readyMs - laidOutMs, whole: service.readyMs });
   service.end();
   while (!isOver(service.pid)) await sleep(50);
 }
-console.log(`ready in ${ready.map((ms) => ms.toFixed(0)).join(", ")} ms, namespace and chroot included (at most 100 is wanted)`);
+rmSync(folder, { recursive: true });
+const times = (of) => ready.map((one) => one[of].toFixed(0)).join(", ");
+console.log(`ready in ${times("program")} ms from when the image lies there and is entered (at most 100 is wanted); ${times("whole")} ms with its namespace and mounts`);
 
 const service = await start(command, patient);
 const url = `http://127.0.0.1:${service.port}`;

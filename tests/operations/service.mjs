@@ -39,7 +39,7 @@ function isReady(port) {
   });
 }
 
-/** Starts the service, as a command and its arguments, and waits until it takes requests; how long that took stands in readyMs. */
+/** Starts the service, as a command and its arguments, and waits until it takes requests: when it was begun, ms since 1970, stands in begunAt, how long that took in readyMs. */
 export async function start([program, ...args], settings = {}) {
   const port = await freePort();
   const begun = performance.now();
@@ -53,7 +53,7 @@ export async function start([program, ...args], settings = {}) {
     }
     await sleep(2);
   }
-  return { port, pid: service.pid, process: service, readyMs: performance.now() - begun, end: () => service.kill() };
+  return { port, pid: service.pid, process: service, begunAt: performance.timeOrigin + begun, readyMs: performance.now() - begun, end: () => service.kill() };
 }
 
 /** Processor time a process has used, seconds (proc(5), fields utime and stime). */

@@ -36,7 +36,7 @@ internal sealed class TreadLife
     {
         if (ReferenceEquals(stands, _plan.Given.Stands)) return _given;
         if (_plan.HasOtherTyre(car)) return null;
-        return TrackBends.Solve(stands, car.Stated, _bends, _budget, _given);
+        return TrackBends.Solve(stands, car.Stated, _bends, _given, _budget);
     }
 
     /// <summary>By what the life of the tyre that ends first is multiplied; null where it is not known.</summary>

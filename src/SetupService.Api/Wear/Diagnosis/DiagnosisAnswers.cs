@@ -95,12 +95,13 @@ internal static class DiagnosisAnswers
             WearPer1000KmMm = FromLogarithm(learned.Parameter(TreadWearParameters.Road), 1),
             WearPerLapMm = FromLogarithm(learned.Parameter(TreadWearParameters.Track), lapKm / 1000),
             DepthsLearnedFromCount = learned.ReadingCount,
-            WithCamberSet = learned.HasUse && car.Study.ShortAt(at).Together is { } shortDeg ? Effect(car.Study, learned, -shortDeg.Value) : null,
-            LongestLife = learned.HasUse ? Effect(car.Study, learned, learned.LongestLifeChangeDeg(changeDeg => car.Study.UseWith(at, changeDeg))) : null,
+            WithCamberSet = learned.HasUse && car.Study.ShortAt(at).Together is { } shortDeg && car.Study.UseWith(at, -shortDeg.Value) is { } set
+                ? Effect(learned, -shortDeg.Value, set) : null,
+            LongestLife = learned.HasUse && learned.LongestLife(changeDeg => car.Study.UseWith(at, changeDeg)) is var (changeDeg, longest) ? Effect(learned, changeDeg, longest) : null,
         };
     }
 
-    private static CamberEffectResponse? Effect(WearStudy study, LearnedTread learned, double changeDeg) => study.UseWith(learned.Axle.Axle, changeDeg) is not { } set ? null : new()
+    private static CamberEffectResponse Effect(LearnedTread learned, double changeDeg, AxleUse set) => new()
     {
         CamberChangeDeg = changeDeg,
         LeftWornMm = DepthsResponse.From(learned.WornMm(set.Left)),

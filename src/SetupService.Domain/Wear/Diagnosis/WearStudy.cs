@@ -25,18 +25,20 @@ public sealed record WearStudy(WearCase Case, WearDiagnosis Diagnosis, LearnedTr
     /// <summary>The car with what was assumed of it, by which a camber's grip and braking are told; null where they are not.</summary>
     public ResolvedHandlingCar? Car { get; init; }
 
-    /// <summary>The car its treads were learned on; null where there is none.</summary>
-    internal HandlingCar? OnTrack { get; init; }
+    /// <summary>The car its treads were learned on, solved in the bends of the track; null where there is none.</summary>
+    internal TrackTurns? OnTrack { get; init; }
 
     /// <summary>What wears an axle whose static camber is set otherwise on both wheels, the rest of the car as it is: solved anew. Null without a wear model, or an equilibrium.</summary>
     /// <param name="at">Which axle.</param>
     /// <param name="camberChangeDeg">Change of the camber, degrees; negative = more negative.</param>
     public AxleUse? UseWith(CarAxle at, double camberChangeDeg)
     {
-        if ((OnTrack, Front, Rear) is not ({ } car, { } front, { } rear)) return null;
+        if ((OnTrack, Front, Rear) is not ({ } onTrack, { } front, { } rear)) return null;
+        if (camberChangeDeg == 0) return At(at)!.Axle;
+        var car = onTrack.Car;
         var axle = car.At(at) with { LeftCamberDeg = car.At(at).LeftCamberDeg + camberChangeDeg, RightCamberDeg = car.At(at).RightCamberDeg + camberChangeDeg };
         var set = at == CarAxle.Front ? car with { Front = axle } : car with { Rear = axle };
-        return TrackBends.Solve(set, Case.Vehicle, Case.Use, budget: null, new(front.Axle, rear.Axle))?.At(at);
+        return TrackBends.UseOf(set, Case.Vehicle, Case.Use, new(front.Axle, rear.Axle), onTrack)?.At(at);
     }
 
     /// <summary>By how many degrees the front camber is short, by the treads and by the model.</summary>
@@ -62,7 +64,8 @@ public sealed record WearStudy(WearCase Case, WearDiagnosis Diagnosis, LearnedTr
 
         // Only a track that was driven shows in the treads how the car corners there.
         var onTrack = car is not null && wear.Use.TrackLaps > 0 ? car : null;
-        var use = onTrack is null ? null : TrackBends.Solve(onTrack, wear.Vehicle, wear.Use, budget);
+        var turns = onTrack is null ? null : TrackBends.Turns(onTrack, wear.Use, budget);
+        var use = turns is null ? null : TrackBends.Use(turns, wear.Vehicle, wear.Use);
         var front = use is { } f ? Learn(f.Front, WheelPosition.FrontLeft, WheelPosition.FrontRight) : null;
         var rear = use is { } r ? Learn(r.Rear, WheelPosition.RearLeft, WheelPosition.RearRight) : null;
         var (frontShort, rearShort) = (Short(CarAxle.Front, use?.Front), Short(CarAxle.Rear, use?.Rear));
@@ -72,7 +75,7 @@ public sealed record WearStudy(WearCase Case, WearDiagnosis Diagnosis, LearnedTr
         var isSpent = budget is { IsSpent: true };
         return new(wear, diagnosis, front, rear)
         {
-            OnTrack = onTrack,
+            OnTrack = turns,
             FrontShort = frontShort,
             RearShort = rearShort,
             IsWorkSpent = isSpent,

@@ -93,29 +93,33 @@ public sealed class LearnedTread
         static double Most(AcrossTread<double> worn) => Math.Max(worn.Outer, Math.Max(worn.Centre, worn.Inner));
     }
 
-    /// <summary>The change of the static camber, degrees, with which the axle's worst place lasts longest at the same use, to a tenth.</summary>
+    /// <summary>
+    /// The change of the static camber, degrees, with which the axle's worst place lasts longest at the same use, to a tenth, and the axle set so; null where it has no equilibrium
+    /// there.
+    /// </summary>
     /// <param name="set">The axle with its camber changed so, solved; null where it has no equilibrium.</param>
-    public double LongestLifeChangeDeg(Func<double, AxleUse?> set)
+    public (double ChangeDeg, AxleUse Set)? LongestLife(Func<double, AxleUse?> set)
     {
         ArgumentNullException.ThrowIfNull(set);
 
         // To first order it is found at no cost; from there the solved axle is followed while it wears less.
-        var (best, leastMm) = (0, MostWornMm(_axle, _roadKm, _trackKm));
+        var (nearest, leastMm) = (0, MostWornMm(_axle, _roadKm, _trackKm));
         for (var tenths = -FurthestTenths; tenths <= FurthestTenths; tenths++)
         {
             var mostMm = MostWornMm(_axle.Leaned(tenths / 10.0), _roadKm, _trackKm);
-            if (mostMm < leastMm) (best, leastMm) = (tenths, mostMm);
+            if (mostMm < leastMm) (nearest, leastMm) = (tenths, mostMm);
         }
 
-        leastMm = Solved(best);
+        var best = Solved(nearest);
         foreach (var way in (ReadOnlySpan<int>)[-1, 1])
         {
-            while (Math.Abs(best + way) <= FurthestTenths && Solved(best + way) is var mostMm && mostMm < leastMm) (best, leastMm) = (best + way, mostMm);
+            while (Math.Abs(best.Tenths + way) <= FurthestTenths && Solved(best.Tenths + way) is var next && next.MostMm < best.MostMm) best = next;
         }
 
-        return best / 10.0;
+        return best.Set is { } found ? (best.Tenths / 10.0, found) : null;
 
-        double Solved(int tenths) => set(tenths / 10.0) is { } axle ? MostWornMm(axle, _roadKm, _trackKm) : double.PositiveInfinity;
+        (int Tenths, AxleUse? Set, double MostMm) Solved(int tenths) =>
+            set(tenths / 10.0) is { } axle ? (tenths, axle, MostWornMm(axle, _roadKm, _trackKm)) : (tenths, null, double.PositiveInfinity);
     }
 
     private AcrossTread<double> WornMm(WheelUse wheel, double roadKm, double trackKm)

@@ -25,20 +25,32 @@ public static class TrackBends
     /// <param name="vehicle">The same car, for the width of its treads.</param>
     /// <param name="use">How hard and how tight the bends are.</param>
     /// <param name="budget">Work allowed; null = no limit.</param>
-    /// <param name="slopes">What wears the same car set, or fitted, otherwise: the change of an inclination by a degree of camber is taken from it; null = worked out.</param>
-    public static TrackUse? Solve(HandlingCar car, Vehicle vehicle, in WearUse use, WorkBudget? budget = null, TrackUse? slopes = null)
+    public static TrackUse? Solve(HandlingCar car, Vehicle vehicle, in WearUse use, WorkBudget? budget = null) =>
+        Turns(car, use, budget) is { } turns ? Use(turns, vehicle, use) : null;
+
+    /// <summary>The same of a car of which one like it is known, from which the change of an inclination by a degree of camber is taken.</summary>
+    /// <param name="car">The car; it has a wheelbase.</param>
+    /// <param name="vehicle">The same car, for the width of its treads.</param>
+    /// <param name="use">How hard and how tight the bends are.</param>
+    /// <param name="like">What wears the tyres of the one like it: set, or fitted, otherwise.</param>
+    /// <param name="budget">Work allowed; null = no limit.</param>
+    public static TrackUse? Solve(HandlingCar car, Vehicle vehicle, in WearUse use, TrackUse like, WorkBudget? budget) =>
+        Turns(car, use, budget) is { } turns ? Use(turns.Attitudes, null, car, vehicle, use, like) : null;
+
+    /// <summary>A car solved in these bends; null where it has no equilibrium in one of them, or the work allowed is spent.</summary>
+    internal static TrackTurns? Turns(HandlingCar car, in WearUse use, WorkBudget? budget)
     {
         ArgumentNullException.ThrowIfNull(car);
-        ArgumentNullException.ThrowIfNull(vehicle);
-        var turns = Turns(use);
-        if (Attitudes(car, turns, budget) is not { } now) return null;
-        var leaned = slopes is null ? Attitudes(Leaned(car), turns, budget) : null;
-        if (slopes is null && leaned is null) return null;
-        var areTold = use.LateralG is not null;
-        return new(At(CarAxle.Front), At(CarAxle.Rear));
-
-        AxleUse At(CarAxle at) => Axle(car, vehicle, at, now, leaned, slopes?.At(at)) with { AreBendsTold = areTold };
+        return TrackTurns.Solve(car, [.. Turns(use).Select(one => one.Demand)], budget);
     }
+
+    /// <summary>What wears the tyres of a car solved; null where it has no equilibrium with a little more camber.</summary>
+    internal static TrackUse? Use(TrackTurns turns, Vehicle vehicle, in WearUse use) =>
+        turns.AttitudesOf(Leaned(turns.Car)) is { } leaned ? Use(turns.Attitudes, leaned, turns.Car, vehicle, use, null) : null;
+
+    /// <summary>What wears the tyres of a car like one solved; see <see cref="Solve(HandlingCar, Vehicle, in WearUse, TrackUse, WorkBudget?)"/>.</summary>
+    internal static TrackUse? UseOf(HandlingCar car, Vehicle vehicle, in WearUse use, TrackUse like, TrackTurns solved) =>
+        solved.AttitudesOf(car) is { } attitudes ? Use(attitudes, null, car, vehicle, use, like) : null;
 
     /// <summary>Why the car has no equilibrium in these bends, as the cornering call says it; null where it has, or the work allowed is spent.</summary>
     public static CorneringObstacle? FindObstacle(HandlingCar car, in WearUse use, WorkBudget? budget = null)
@@ -65,59 +77,52 @@ public static class TrackBends
         ];
     }
 
-    private static (CorneringAttitude At, double Share)[]? Attitudes(HandlingCar car, (CorneringDemand Demand, double Share)[] turns, WorkBudget? budget)
-    {
-        var list = new (CorneringAttitude, double)[turns.Length];
-        CorneringSolver? solver = null;
-        for (var i = 0; i < turns.Length; i++)
-        {
-            var demand = turns[i].Demand;
-            var isFirst = i == 0 || turns[i - 1].Demand.Turn != demand.Turn;
-            solver = isFirst ? CorneringSolver.Create(car, demand.Turn, budget) : solver;
-            if (solver?.Solve(demand.LateralG, demand.RadiusM) is not null || solver is null) return null;
-            list[i] = (solver.Attitude(demand), turns[i].Share);
-        }
-
-        return list;
-    }
-
     private static HandlingCar Leaned(HandlingCar car) => car with { Front = Leaned(car.Front), Rear = Leaned(car.Rear) };
 
     private static HandlingAxle Leaned(HandlingAxle axle) =>
         axle with { LeftCamberDeg = axle.LeftCamberDeg + CamberStepDeg, RightCamberDeg = axle.RightCamberDeg + CamberStepDeg };
 
-    private static AxleUse Axle(
-        HandlingCar car, Vehicle vehicle, CarAxle at, (CorneringAttitude At, double Share)[] now, (CorneringAttitude At, double Share)[]? leaned, AxleUse? slopes)
+    private static TrackUse Use(CorneringAttitude[] now, CorneringAttitude[]? leaned, HandlingCar car, Vehicle vehicle, WearUse use, TrackUse? like)
     {
-        var (left, right) = at == CarAxle.Front ? (WheelPosition.FrontLeft, WheelPosition.FrontRight) : (WheelPosition.RearLeft, WheelPosition.RearRight);
-        var work = 0.0;
-        foreach (var (turn, share) in now) work += share * (Work(turn.At(left)) + Work(turn.At(right)));
-        var axle = car.At(at);
-        var widthMm = vehicle.At(at).Tyre is { } tyre ? TreadWidth.Mm(tyre).Value : UsualTreadWidthMm;
-        return new(at, Wheel(left, axle.LeftCamberDeg, axle.LeftToeDeg, axle.LeftLoadN), Wheel(right, axle.RightCamberDeg, axle.RightToeDeg, axle.RightLoadN));
+        ArgumentNullException.ThrowIfNull(vehicle);
+        var turns = Turns(use);
+        return new(At(CarAxle.Front), At(CarAxle.Rear));
 
-        WheelUse Wheel(WheelPosition position, double camberDeg, double toeDeg, double loadN) => new()
+        AxleUse At(CarAxle at)
         {
-            Corners = Corners(position, position == left ? slopes?.Left : slopes?.Right),
-            CamberDeg = camberDeg,
-            ToeDeg = toeDeg,
-            LoadN = loadN,
-            TyreRateNPerMm = axle.TyreRateNPerMm,
-            TreadWidthMm = widthMm,
-            RadiusMm = axle.LoadedRadiusMm,
-        };
-
-        BendLoad[] Corners(WheelPosition position, WheelUse? slopes)
-        {
-            var corners = new BendLoad[now.Length];
-            for (var i = 0; i < corners.Length; i++)
+            var (left, right) = at == CarAxle.Front ? (WheelPosition.FrontLeft, WheelPosition.FrontRight) : (WheelPosition.RearLeft, WheelPosition.RearRight);
+            var work = 0.0;
+            for (var i = 0; i < now.Length; i++) work += turns[i].Share * (Work(now[i].At(left)) + Work(now[i].At(right)));
+            var (axle, other) = (car.At(at), like?.At(at));
+            var widthMm = vehicle.At(at).Tyre is { } tyre ? TreadWidth.Mm(tyre).Value : UsualTreadWidthMm;
+            return new(at, Wheel(left, axle.LeftCamberDeg, axle.LeftToeDeg, axle.LeftLoadN, other?.Left), Wheel(right, axle.RightCamberDeg, axle.RightToeDeg, axle.RightLoadN, other?.Right))
             {
-                var wheel = now[i].At.At(position);
-                var perCamber = leaned is null ? slopes!.Corners[i].PerCamber : (leaned[i].At.At(position).InclinationAngleDeg - wheel.InclinationAngleDeg) / CamberStepDeg;
-                corners[i] = new(2 * now[i].Share * Work(wheel) / work, wheel.LoadN, wheel.InclinationAngleDeg, perCamber, wheel.IsOuter);
+                AreBendsTold = use.LateralG is not null,
+            };
+
+            WheelUse Wheel(WheelPosition position, double camberDeg, double toeDeg, double loadN, WheelUse? like) => new()
+            {
+                Corners = Bends(position, work, like),
+                CamberDeg = camberDeg,
+                ToeDeg = toeDeg,
+                LoadN = loadN,
+                TyreRateNPerMm = axle.TyreRateNPerMm,
+                TreadWidthMm = widthMm,
+                RadiusMm = axle.LoadedRadiusMm,
+            };
+        }
+
+        BendLoad[] Bends(WheelPosition position, double work, WheelUse? like)
+        {
+            var bends = new BendLoad[now.Length];
+            for (var i = 0; i < bends.Length; i++)
+            {
+                var wheel = now[i].At(position);
+                var perCamber = like?.Corners[i].PerCamber ?? ((leaned![i].At(position).InclinationAngleDeg - wheel.InclinationAngleDeg) / CamberStepDeg);
+                bends[i] = new(2 * turns[i].Share * Work(wheel) / work, wheel.LoadN, wheel.InclinationAngleDeg, perCamber, wheel.IsOuter);
             }
 
-            return corners;
+            return bends;
         }
     }
 

@@ -179,6 +179,31 @@ public sealed class TreadWearTests
         Assert.Equal(learned.WornMm(learned.Axle.Left), Left(WearStudy.Compute(wear with { Use = Use with { TrackLaps = 200, LapKm = 1.5 } }, car)));
     }
 
+    // A camber set otherwise is solved from the car as given; what wears its tyres is the same as of that car solved from rest.
+    [Fact]
+    public void A_camber_set_otherwise_is_solved_as_from_rest() => Gen.Double[-3, 3].Select(Gen.Bool).Sample((changeDeg, isFront) =>
+    {
+        var at = isFront ? CarAxle.Front : CarAxle.Rear;
+        var car = WorkedCar.Make();
+        var wear = new WearCase { Vehicle = new Vehicle(), Use = Use, Tyres = Read(Front(-1), 4.4, 5.2, 5.6) };
+        var study = WearStudy.Compute(wear, car);
+        var axle = car.At(at) with { LeftCamberDeg = car.At(at).LeftCamberDeg + changeDeg, RightCamberDeg = car.At(at).RightCamberDeg + changeDeg };
+        var expected = TrackBends.Solve(isFront ? car with { Front = axle } : car with { Rear = axle }, wear.Vehicle, wear.Use)!.At(at);
+
+        var set = study.UseWith(at, changeDeg)!;
+
+        foreach (var (one, other) in new[] { (set.Left, expected.Left), (set.Right, expected.Right) })
+        {
+            Assert.Equal(other.CamberDeg, one.CamberDeg, 12);
+            foreach (var (bend, fromRest) in one.Corners.Zip(other.Corners))
+            {
+                Assert.Equal(fromRest.InclinationAngleDeg, bend.InclinationAngleDeg, 1e-6);
+                Assert.Equal(fromRest.LoadN, bend.LoadN, 1e-3);
+                Assert.Equal(fromRest.Work, bend.Work, 1e-6);
+            }
+        }
+    }, iter: 60);
+
     private static AcrossTread<double> Left(WearStudy study) => study.Front!.WornMm(study.Front.Axle.Left);
 
     private static AxleUse Front(double camberDeg)

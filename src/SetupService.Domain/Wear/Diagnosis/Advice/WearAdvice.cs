@@ -38,6 +38,7 @@ public sealed class WearAdvice
     private readonly UnitSystem _units;
     private readonly IReadOnlyList<ReadingContradiction> _contradictions;
     private readonly List<CauseFinding> _acted = [];
+    private readonly Dictionary<CauseFinding, IReadOnlyList<WearAction>> _actions = new(ReferenceEqualityComparer.Instance);
 
     private WearAdvice(WearStudy study, IReadOnlyList<TyreCondition> tyres, UnitSystem units)
     {
@@ -79,7 +80,7 @@ public sealed class WearAdvice
         ArgumentNullException.ThrowIfNull(finding);
         var isLeft = finding.Cause != WearCause.Normal && !_acted.Contains(finding)
             && (finding.Probability < LeastLikely || _acted.Exists(other => other.Axle == finding.Axle && IsSameGroup(other.Cause, finding.Cause)));
-        var actions = isLeft ? [] : Of(finding);
+        var actions = isLeft ? [] : _actions.GetValueOrDefault(finding) ?? Of(finding);
         return Lead is { } first && ReferenceEquals(finding, Study.Diagnosis.Causes[0]) ? [new(first), .. actions] : actions;
     }
 
@@ -182,7 +183,7 @@ public sealed class WearAdvice
             if (finding.Probability < Likely && !(voices.IsEven is false && Groups[0].Contains(finding.Cause))) continue;
             if (actions.Count > 0 && Doubt(finding) is not null) continue;
             _acted.Add(finding);
-            actions.AddRange(Of(finding));
+            actions.AddRange(_actions[finding] = Of(finding));
         }
 
         // A tyre below the cold pressure stated for it is set to that, whatever the treads say.
