@@ -24,6 +24,8 @@ internal sealed class BatchFlow : IDisposable
     private readonly ITimer _silence;
     private readonly TimeSpan _longestSilence;
     private IDisposable? _turn;
+    private TimeSpan _waited;
+    private long _cameBytes;
     private CancellationTokenRegistration _drained;
     private volatile string? _reason;
 
@@ -41,8 +43,7 @@ internal sealed class BatchFlow : IDisposable
         _end = CancellationTokenSource.CreateLinkedTokenSource(gone);
         _wholeTime = clock.CreateTimer(
             static state => ((BatchFlow)state!).End(static settings => BatchProblems.TookTooLong(settings.LongestSeconds)), this, TimeSpan.FromSeconds(settings.LongestSeconds), Timeout.InfiniteTimeSpan);
-        _silence = clock.CreateTimer(
-            static state => ((BatchFlow)state!).End(static settings => BatchProblems.NothingCame(settings.SilenceSeconds)), this, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
+        _silence = clock.CreateTimer(static state => ((BatchFlow)state!).EndWait(), this, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
     }
 
     /// <summary>The most that is read of its caller at once.</summary>
@@ -60,11 +61,15 @@ internal sealed class BatchFlow : IDisposable
         // The line limit bounds memory, the least rates and the limits of time bound slow callers.
         if (context.Features.Get<IHttpMaxRequestBodySizeFeature>() is { IsReadOnly: false } size)
             size.MaxRequestBodySize = null;
-        Microsoft.AspNetCore.Server.Kestrel.Core.MinDataRate rate = new(settings.LeastBytesPerSecond, TimeSpan.FromSeconds(settings.LeastRateAfterSeconds));
         if (context.Features.Get<IHttpMinRequestBodyDataRateFeature>() is { } incoming)
-            incoming.MinDataRate = rate;
+        {
+            // The flow holds the caller to the least rate itself: over HTTP/2 the server lets none but its own be set.
+            incoming.MinDataRate = null;
+        }
+
+        // Over HTTP/2 the server has its own for the answers of a connection.
         if (context.Features.Get<IHttpMinResponseDataRateFeature>() is { } outgoing)
-            outgoing.MinDataRate = rate;
+            outgoing.MinDataRate = new(settings.LeastBytesPerSecond, TimeSpan.FromSeconds(settings.LeastRateAfterSeconds));
         context.Response.ContentType = mediaType;
         context.Response.Headers.CacheControl = "no-store";
         BatchFlow flow = new(settings, services.GetRequiredService<CapSettings>(), services.GetRequiredService<WorkGate>(), services.GetRequiredService<TimeProvider>(), context.RequestAborted, Caller.From(context).Quota);
@@ -74,18 +79,17 @@ internal sealed class BatchFlow : IDisposable
     }
 
     /// <summary>Gives the turn back, waits for the caller, and takes a turn again.</summary>
+    /// <param name="wait">Waits, and tells how many bytes came.</param>
     /// <exception cref="OperationCanceledException">The batch is at its end: <see cref="EndReason"/> says why, or the caller went away.</exception>
-    public async ValueTask WaitAsync(Func<CancellationToken, ValueTask> wait)
+    public async ValueTask WaitAsync(Func<CancellationToken, ValueTask<long>> wait)
     {
         _end.Token.ThrowIfCancellationRequested();
         GiveTurnBack();
         var waiting = wait(_end.Token);
-        if (!waiting.IsCompletedSuccessfully)
-        {
-            _silence.Change(_longestSilence, Timeout.InfiniteTimeSpan);
-            await waiting.ConfigureAwait(false);
-            _silence.Change(Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
-        }
+        if (waiting.IsCompletedSuccessfully)
+            _cameBytes += waiting.Result;
+        else
+            await WaitLongerAsync(waiting).ConfigureAwait(false);
 
         await PayAsync().ConfigureAwait(false);
         _turn = await _gate.EnterStreamAsync(_end.Token).ConfigureAwait(false);
@@ -123,7 +127,6 @@ internal sealed class BatchFlow : IDisposable
     public string? ReasonOf(Exception exception) => exception switch
     {
         OperationCanceledException => EndReason,
-        BadHttpRequestException { StatusCode: StatusCodes.Status408RequestTimeout } => BatchProblems.CameTooSlowly(_settings.LeastBytesPerSecond),
         _ => BrokenBody.Message,
     };
 
@@ -137,6 +140,38 @@ internal sealed class BatchFlow : IDisposable
             return;
         await Task.Delay(LongestGoodbye, _clock, _gone).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
         context.Abort();
+    }
+
+    private async ValueTask WaitLongerAsync(ValueTask<long> waiting)
+    {
+        var since = _clock.GetTimestamp();
+        _silence.Change(LongestWait(), Timeout.InfiniteTimeSpan);
+        _cameBytes += await waiting.ConfigureAwait(false);
+        _silence.Change(Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
+        _waited += _clock.GetElapsedTime(since);
+    }
+
+    /// <summary>How long the next wait may last.</summary>
+    private TimeSpan LongestWait()
+    {
+        var left = LeftByRate();
+        return left < _longestSilence ? left : _longestSilence;
+    }
+
+    /// <summary>How long may still be waited until what came, over all waiting, has come more slowly than it may.</summary>
+    private TimeSpan LeftByRate()
+    {
+        var seconds = Math.Max(_settings.LeastRateAfterSeconds, (double)_cameBytes / _settings.LeastBytesPerSecond) - _waited.TotalSeconds;
+        return TimeSpan.FromSeconds(Math.Max(0, seconds));
+    }
+
+    /// <summary>Ends a wait that has lasted too long.</summary>
+    private void EndWait()
+    {
+        if (LeftByRate() < _longestSilence)
+            End(static settings => BatchProblems.CameTooSlowly(settings.LeastBytesPerSecond));
+        else
+            End(static settings => BatchProblems.NothingCame(settings.SilenceSeconds));
     }
 
     /// <summary>Waits until the caller has no debt, or the batch is at its end.</summary>

@@ -29,7 +29,7 @@ internal sealed class CsvBatch(JsonContract contract, string boundary, VerdictFi
         }
         catch (Exception broken) when (FormParts.IsMalformed(broken, httpContext) && !httpContext.Response.HasStarted)
         {
-            await FormParts.Malformed(broken, httpContext).ExecuteAsync(httpContext).ConfigureAwait(false);
+            await FormParts.Malformed(httpContext).ExecuteAsync(httpContext).ConfigureAwait(false);
         }
         catch (OperationCanceledException) when (flow.EndReason is not null && !rows.IsStarted)
         {

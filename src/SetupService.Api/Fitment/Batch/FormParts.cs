@@ -23,7 +23,13 @@ internal sealed class FormParts(string boundary, Stream body, BatchFlow flow)
     public async Task<MultipartSection?> NextAsync()
     {
         MultipartSection? part = null;
-        await flow.WaitAsync(async token => part = await _reader.ReadNextSectionAsync(token).ConfigureAwait(false)).ConfigureAwait(false);
+
+        // What stands between two parts is little, and not counted.
+        await flow.WaitAsync(async token =>
+        {
+            part = await _reader.ReadNextSectionAsync(token).ConfigureAwait(false);
+            return 0;
+        }).ConfigureAwait(false);
         return part;
     }
 
@@ -46,11 +52,9 @@ internal sealed class FormParts(string boundary, Stream body, BatchFlow flow)
             $"A part {TokenText.Quote(name)} comes after the candidates; {first} and candidates are read, and nothing after them."));
     }
 
-    /// <summary>The refusal of a body that is no form, or came too slowly. No further request is taken off the connection.</summary>
-    public static Problem Malformed(Exception broken, HttpContext context)
+    /// <summary>The refusal of a body that is no form. No further request is taken off the connection.</summary>
+    public static Problem Malformed(HttpContext context)
     {
-        if (broken is BadHttpRequestException { StatusCode: StatusCodes.Status408RequestTimeout } slow)
-            return BrokenBody.Refusal(slow, context);
         BrokenBody.EndConnection(context);
         return Problem.Invalid(Fault.At(
             "", FaultCodes.Syntax, "The body is not multipart/form-data with the boundary its Content-Type names, or its chunks (Transfer-Encoding) are malformed."));

@@ -29,16 +29,18 @@ internal sealed class LineFeed(PipeReader pipe, int mostBytes)
     /// <summary>True when the last line read was longer than the limit.</summary>
     public bool IsTooLong { get; private set; }
 
-    /// <summary>Waits for bytes. Then read lines until there is none, and wait again.</summary>
+    /// <summary>Waits for bytes, and tells how many came. Then read lines until there is none, and wait again.</summary>
     /// <exception cref="OperationCanceledException">None came in time, or the caller went away.</exception>
-    public async ValueTask WaitAsync(CancellationToken cancellation)
+    public async ValueTask<long> WaitAsync(CancellationToken cancellation)
     {
         // Bytes examined but not consumed stay in the pipe; the next read returns them again, followed by new ones.
+        var left = _buffer.Length;
         Finish();
         var read = await pipe.ReadAsync(cancellation).ConfigureAwait(false);
         _buffer = read.Buffer;
         _isReading = true;
         IsCompleted = read.IsCompleted;
+        return _buffer.Length - left;
     }
 
     /// <summary>Returns the unread bytes to the pipe, so that the server can treat the rest as it does with any body.</summary>

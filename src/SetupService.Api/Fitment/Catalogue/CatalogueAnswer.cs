@@ -42,7 +42,7 @@ internal sealed class CatalogueAnswer(JsonContract contract, string boundary, Ve
         }
         catch (Exception broken) when (FormParts.IsMalformed(broken, httpContext) && pairs?.IsStarted != true)
         {
-            await FormParts.Malformed(broken, httpContext).ExecuteAsync(httpContext).ConfigureAwait(false);
+            await FormParts.Malformed(httpContext).ExecuteAsync(httpContext).ConfigureAwait(false);
         }
         catch (OperationCanceledException) when (flow.EndReason is not null && pairs?.IsStarted != true)
         {
@@ -89,10 +89,15 @@ internal sealed class CatalogueAnswer(JsonContract contract, string boundary, Ve
         if (MediaTypeHeaderValue.TryParse(part.ContentType, out var type) && type.MediaType.Value is CsvBatch.MediaType or NdjsonBatch.MediaType)
             return type.MediaType.Value == CsvBatch.MediaType;
 
-        while (true)
+        for (long left = 0; ;)
         {
             ReadResult read = default;
-            await flow.WaitAsync(async token => read = await pipe.ReadAsync(token).ConfigureAwait(false)).ConfigureAwait(false);
+            await flow.WaitAsync(async token =>
+            {
+                read = await pipe.ReadAsync(token).ConfigureAwait(false);
+                return read.Buffer.Length - left;
+            }).ConfigureAwait(false);
+            left = read.Buffer.Length;
             var first = FirstLetter(read);
             pipe.AdvanceTo(read.Buffer.Start, first is null ? read.Buffer.End : read.Buffer.Start);
             if (first is not null || read.IsCompleted)

@@ -42,13 +42,13 @@ public sealed class BatchFlowTests : IDisposable
         using var flow = Start();
         for (var i = 0; i < 4; i++)
         {
-            TaskCompletionSource came = new();
-            var waiting = flow.WaitAsync(_ => new ValueTask(came.Task)).AsTask();
+            TaskCompletionSource<long> came = new();
+            var waiting = flow.WaitAsync(_ => new ValueTask<long>(came.Task)).AsTask();
             _clock.Advance(TimeSpan.FromSeconds(4));
-            came.SetResult();
+            came.SetResult(1000);
             await waiting;
             _clock.Advance(TimeSpan.FromSeconds(6));
-            await flow.WaitAsync(static _ => ValueTask.CompletedTask);
+            await flow.WaitAsync(static _ => new ValueTask<long>(1));
         }
 
         flow.ThrowIfEnded();
@@ -56,16 +56,40 @@ public sealed class BatchFlowTests : IDisposable
     }
 
     [Fact]
+    public async Task It_ends_when_over_all_waiting_too_little_came()
+    {
+        // 100 bytes a second: the 1,200 bytes that come allow 12 s of waiting, of which two waits take 9; what comes at once takes none.
+        using BatchFlow flow = new(new BatchSettings { SilenceSeconds = 5, LeastBytesPerSecond = 100, LeastRateAfterSeconds = 10 }, new CapSettings(), _gate, _clock, CancellationToken.None);
+        await flow.WaitAsync(static _ => new ValueTask<long>(400));
+        for (var i = 0; i < 2; i++)
+        {
+            TaskCompletionSource<long> came = new();
+            var one = flow.WaitAsync(_ => new ValueTask<long>(came.Task)).AsTask();
+            _clock.Advance(TimeSpan.FromSeconds(4.5));
+            came.SetResult(400);
+            await one;
+        }
+
+        var waiting = flow.WaitAsync(Forever).AsTask();
+        _clock.Advance(TimeSpan.FromSeconds(2.9));
+        Assert.False(waiting.IsCompleted);
+        _clock.Advance(TimeSpan.FromSeconds(0.2));
+
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => waiting);
+        Assert.Equal("The lines came more slowly than 100 bytes a second, so the service stopped waiting. Send the lines after the last one answered again.", flow.EndReason);
+    }
+
+    [Fact]
     public async Task It_ends_when_its_time_is_over_although_bytes_come()
     {
         using var flow = Start();
-        await flow.WaitAsync(static _ => ValueTask.CompletedTask);
+        await flow.WaitAsync(static _ => new ValueTask<long>(1));
         _clock.Advance(TimeSpan.FromSeconds(59.9));
         flow.ThrowIfEnded();
         _clock.Advance(TimeSpan.FromSeconds(0.2));
 
         Assert.ThrowsAny<OperationCanceledException>(flow.ThrowIfEnded);
-        await Assert.ThrowsAnyAsync<OperationCanceledException>(async () => await flow.WaitAsync(static _ => ValueTask.CompletedTask));
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(async () => await flow.WaitAsync(static _ => new ValueTask<long>(1)));
         Assert.Equal("A batch may take 60 s, and they were over. Send the lines after the last one answered again.", flow.EndReason);
     }
 
@@ -87,9 +111,9 @@ public sealed class BatchFlowTests : IDisposable
     {
         var flows = Enumerable.Range(0, Environment.ProcessorCount).Select(_ => Start()).ToArray();
         foreach (var flow in flows)
-            await flow.WaitAsync(static _ => ValueTask.CompletedTask);
+            await flow.WaitAsync(static _ => new ValueTask<long>(1));
         using var late = Start();
-        var waiting = late.WaitAsync(static _ => ValueTask.CompletedTask).AsTask();
+        var waiting = late.WaitAsync(static _ => new ValueTask<long>(1)).AsTask();
         Assert.False(waiting.IsCompleted);
 
         // Whoever sends gives its turn away, and comes again after the other.
@@ -103,7 +127,11 @@ public sealed class BatchFlowTests : IDisposable
             flow.Dispose();
     }
 
-    private static async ValueTask Forever(CancellationToken cancellation) => await Task.Delay(Timeout.Infinite, cancellation);
+    private static async ValueTask<long> Forever(CancellationToken cancellation)
+    {
+        await Task.Delay(Timeout.Infinite, cancellation);
+        return 0;
+    }
 
     private BatchFlow Start() => new(Settings, new CapSettings(), _gate, _clock, CancellationToken.None);
 }
