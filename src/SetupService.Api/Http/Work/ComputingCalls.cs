@@ -37,9 +37,18 @@ public static class ComputingCalls
         using (work)
         {
             work.Start(services.GetRequiredService<WorkSettings>(), services.GetRequiredService<TimeProvider>(), context.RequestAborted);
-            var answer = await AnswerAsync(call, next, work).ConfigureAwait(false);
-            Caller.From(context).Quota?.ChargeSteps(work.StepsTaken);
-            ServiceMeter.CountSteps(context, work.StepsTaken);
+            object? answer;
+            try
+            {
+                answer = await AnswerAsync(call, next, work).ConfigureAwait(false);
+            }
+            finally
+            {
+                // Who goes away before the answer pays for the work all the same.
+                Caller.From(context).Quota?.ChargeSteps(work.StepsTaken);
+                ServiceMeter.CountSteps(context, work.StepsTaken);
+            }
+
             context.RequestAborted.ThrowIfCancellationRequested();
             return work.IsExceeded ? work.Refuse() : answer;
         }

@@ -1,12 +1,18 @@
 using System.Net;
 using System.Text;
+using Microsoft.AspNetCore.Builder;
 using Microsoft.Extensions.Configuration;
+using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Time.Testing;
+using SetupService.Api.Host;
+using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
+using SetupService.Api.Http.Work;
 using SetupService.Api.Tests.Examples;
 using SetupService.Api.Tests.Fitment;
 using SetupService.Api.Tests.Fitment.Batch;
 using SetupService.Api.Tests.Http;
+using SetupService.Api.Vehicles;
 
 namespace SetupService.Api.Tests.Host.Access;
 
@@ -65,6 +71,45 @@ public sealed class LimitTests
         var second = await UnitsOf(service, "/v1/geometry/travel-sweep", longer.ToJsonString());
 
         Assert.True(first > 10 && second > 3 * first, $"{first} units, then {second}");
+    }
+
+    [Fact]
+    public async Task Who_goes_away_before_the_answer_pays_for_the_work_done()
+    {
+        TaskCompletionSource began = new(TaskCreationOptions.RunContinuationsAsynchronously);
+        await using var service = await RunningService.StartAsync(
+            configure: builder =>
+            {
+                ServiceWithKeys.Configure(builder);
+                builder.Configuration["Limits:StepsPerUnit"] = "1";
+                builder.Services.AddSingleton<TimeProvider>(_clock);
+            },
+            map: app => app.MapPost("/v1/test/slow", async (Body<VehicleDocument> _, RequestWork work) =>
+            {
+                for (var i = 0; i < 500; i++)
+                    work.Budget.TrySpend();
+                began.SetResult();
+                await Task.Delay(Timeout.Infinite, work.Cancellation);
+                return new Answer<HealthAnswer>(new HealthAnswer { Status = "done" });
+            }).WithWork());
+        var before = await UnitsLeft(service);
+        using CancellationTokenSource gone = new();
+        using HttpRequestMessage request = new(HttpMethod.Post, new Uri("/v1/test/slow", UriKind.Relative)) { Content = new StringContent("{}", Encoding.UTF8, "application/json") };
+        request.Headers.Add("Api-Key", ServiceWithKeys.First);
+        var computing = service.Client.SendAsync(request, gone.Token);
+        await began.Task;
+
+        await gone.CancelAsync();
+
+        await Assert.ThrowsAnyAsync<OperationCanceledException>(() => computing);
+        var asked = 1;
+        while (before - await UnitsLeft(service) < 500 && asked < 100)
+        {
+            asked++;
+            await Task.Delay(20);
+        }
+
+        Assert.InRange(asked, 1, 99);
     }
 
     [Fact]
@@ -149,16 +194,16 @@ public sealed class LimitTests
 
     private static async Task<long> UnitsOf(RunningService service, string path, string body)
     {
-        var before = await Left();
+        var before = await UnitsLeft(service);
         using (var answer = await service.SendAsync("POST", path, ServiceWithKeys.First, body))
             Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
-        return before - await Left() - 1;
+        return before - await UnitsLeft(service) - 1;
+    }
 
-        async Task<long> Left()
-        {
-            using var answer = await service.SendAsync("GET", Table, ServiceWithKeys.First);
-            return long.Parse(Header(answer, "RateLimit").Split(";r=")[1].Split(';')[0], System.Globalization.CultureInfo.InvariantCulture);
-        }
+    private static async Task<long> UnitsLeft(RunningService service)
+    {
+        using var answer = await service.SendAsync("GET", Table, ServiceWithKeys.First);
+        return long.Parse(Header(answer, "RateLimit").Split(";r=")[1].Split(';')[0], System.Globalization.CultureInfo.InvariantCulture);
     }
 
     private static string Header(HttpResponseMessage response, string name) => string.Join(", ", response.Headers.GetValues(name));
