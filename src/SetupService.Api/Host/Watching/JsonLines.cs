@@ -87,8 +87,16 @@ internal sealed class JsonLines : ILogEventSink, IDisposable
                 _isAwaited = false;
             }
 
-            _stream.Write(_spare.WrittenSpan);
-            _stream.Flush();
+            try
+            {
+                _stream.Write(_spare.WrittenSpan);
+                _stream.Flush();
+            }
+            catch (IOException)
+            {
+                // Where the log has no room, its lines are lost, and not the service, nor the memory to keep them.
+            }
+
             _spare.ResetWrittenCount();
         }
     }

@@ -101,6 +101,25 @@ public sealed class RequestLogTests
         Assert.Contains("\"template\":\"one\"", Encoding.UTF8.GetString(written.ToArray()), StringComparison.Ordinal);
     }
 
+    [Fact]
+    public void Where_the_log_has_no_room_its_lines_are_lost_and_later_ones_come()
+    {
+        FullDisk disk = new() { IsFull = true };
+        using JsonLines lines = new(disk);
+        using var log = new LoggerConfiguration().WriteTo.Sink(lines).CreateLogger();
+
+        // The lines wait for the timer, on whose thread nobody catches what is thrown: that would end the process.
+        log.Information("lost");
+        for (var wait = 0; wait < 250 && disk.Refused == 0; wait++)
+            Thread.Sleep(20);
+        disk.IsFull = false;
+        log.Error("told");
+
+        Assert.Equal(1, disk.Refused);
+        var line = Assert.Single(Encoding.UTF8.GetString(disk.ToArray()).Split('\n', StringSplitOptions.RemoveEmptyEntries));
+        Assert.Contains("told", line, StringComparison.Ordinal);
+    }
+
     private Task<RunningService> StartAsync(string name, string value, TimeProvider? clock = null) => RunningService.StartAsync(configure: builder =>
     {
         ServiceWithKeys.Configure(builder);
@@ -121,6 +140,24 @@ public sealed class RequestLogTests
         }
 
         throw new InvalidOperationException("The request has no line.");
+    }
+
+    private sealed class FullDisk : MemoryStream
+    {
+        public volatile bool IsFull;
+
+        public volatile int Refused;
+
+        public override void Write(ReadOnlySpan<byte> buffer)
+        {
+            if (IsFull)
+            {
+                Refused++;
+                throw new IOException("No space left on device");
+            }
+
+            base.Write(buffer);
+        }
     }
 
     private sealed class NeverClosed : MemoryStream
