@@ -1,7 +1,9 @@
+using System.Globalization;
 using System.IO.Compression;
 using System.Security.Cryptography;
 using Microsoft.AspNetCore.ResponseCompression;
 using Microsoft.Net.Http.Headers;
+using SetupService.Api.Http.Work;
 
 namespace SetupService.Api.Http;
 
@@ -32,7 +34,7 @@ public sealed class CacheableBytes(string contentType, ReadOnlyMemory<byte> byte
         var compression = Coding(httpContext);
         EntityTagHeaderValue tag = new(compression is null ? $"\"{_digest}\"" : $"\"{_digest}-{compression.EncodingName}\"");
         response.Headers.ETag = tag.ToString();
-        response.Headers.CacheControl = "public, max-age=3600";
+        response.Headers.CacheControl = CacheLifetime.Of(httpContext);
         response.Headers.Append(HeaderNames.Vary, HeaderNames.AcceptEncoding);
         if (IsKnown(httpContext.Request, tag))
         {
@@ -74,4 +76,29 @@ public sealed class CacheableBytes(string contentType, ReadOnlyMemory<byte> byte
     private static bool IsKnown(HttpRequest request, EntityTagHeaderValue tag) =>
         EntityTagHeaderValue.TryParseList(request.Headers.IfNoneMatch.ToArray()!, out var tags)
         && tags.Any(known => known.Tag == "*" || known.Compare(tag, useStrongComparison: false));
+}
+
+/// <summary>
+/// Who may keep an answer that depends on its address alone, and for how long (RFC 9111, section 5.2.2): everybody on the way for an hour; but what a key has opened only who
+/// sent the key, or a cache would answer those who have none, and what a signature has opened no longer than the signature holds.
+/// </summary>
+internal static class CacheLifetime
+{
+    private const long LongestSeconds = 3600;
+
+    private const string OfEverybody = "public, max-age=3600";
+    private const string OfOneCaller = "private, max-age=3600";
+
+    /// <summary>The value of Cache-Control.</summary>
+    public static string Of(HttpContext context)
+    {
+        var request = context.Request;
+        if (request.Headers.ContainsKey(Caller.KeyHeader))
+            return OfOneCaller;
+        return request.Query.ContainsKey(SignedAddress.Signature.Name) && long.TryParse(request.Query[SignedAddress.Expires.Name], NumberStyles.None, CultureInfo.InvariantCulture, out var expires)
+            ? string.Create(CultureInfo.InvariantCulture, $"public, max-age={Math.Clamp(expires - NowOf(context), 0, LongestSeconds)}")
+            : OfEverybody;
+    }
+
+    private static long NowOf(HttpContext context) => context.RequestServices.GetRequiredService<TimeProvider>().GetUtcNow().ToUnixTimeSeconds();
 }

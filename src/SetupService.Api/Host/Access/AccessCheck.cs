@@ -15,7 +15,7 @@ namespace SetupService.Api.Host.Access;
 internal sealed class AccessCheck(ClientKeys keys, AccessSettings access, TelemetrySettings telemetry, OpenCallers open)
 {
     /// <summary>The header with the key.</summary>
-    public const string Header = "Api-Key";
+    public const string Header = Caller.KeyHeader;
 
     public const string PolicyHeader = "RateLimit-Policy";
     public const string LimitHeader = "RateLimit";

@@ -179,6 +179,9 @@ public readonly record struct QuotaState(bool IsAllowed, string Name, long Units
 /// <param name="quota">What it may ask for; null where nothing is limited.</param>
 public sealed class Caller(string name, WorkQuota? quota)
 {
+    /// <summary>The header with a client's key.</summary>
+    public const string KeyHeader = "Api-Key";
+
     /// <summary>The caller of a service without keys and limits.</summary>
     public static Caller Unknown { get; } = new("-", null);
 

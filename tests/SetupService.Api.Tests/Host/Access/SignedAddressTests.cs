@@ -53,6 +53,30 @@ public sealed class SignedAddressTests : IAsyncLifetime
         await IsRefused(address, "The address has expired; sign a new one.");
     }
 
+    [Theory]
+    [InlineData(86_400, 3600)]
+    [InlineData(300, 300)]
+    [InlineData(1, 1)]
+    public async Task A_cache_keeps_its_answer_for_an_hour_at_most_and_no_longer_than_it_holds(int holds, int kept)
+    {
+        using var answer = await _service.SendAsync("GET", ServiceWithKeys.Sign(Badge, _clock.GetUtcNow().AddSeconds(holds)), null);
+
+        Assert.Equal($"public, max-age={kept}", answer.Headers.CacheControl!.ToString());
+    }
+
+    [Fact]
+    public async Task What_a_key_has_opened_is_kept_by_nobody_on_the_way()
+    {
+        foreach (var address in new[] { Badge, "/v1/reference/load-indices", "/v1/tyres/decode?marking=225/45R17%2091W" })
+        {
+            using var answer = await _service.SendAsync("GET", address, ServiceWithKeys.First);
+            Assert.Equal("max-age=3600, private", answer.Headers.CacheControl!.ToString());
+        }
+
+        using var open = await _service.SendAsync("GET", "/docs", null);
+        Assert.Equal("public, max-age=3600", open.Headers.CacheControl!.ToString());
+    }
+
     [Fact]
     public async Task It_holds_no_longer_than_is_allowed()
     {
