@@ -9,6 +9,11 @@ internal static class Proxies
     public static void UseProxies(this WebApplication app)
     {
         var settings = app.Services.GetRequiredService<ProxySettings>();
+
+        // Of one value where a list is read the reader takes nothing, and whoever gave it would believe that the headers are heeded.
+        const string Networks = ServiceSettings.Proxy + ":Networks";
+        if (app.Configuration[Networks] is { Length: > 0 } single)
+            throw new SettingException($"{Networks} is a list: give its networks one by one, {Networks}:0={single} and so on.");
         if (settings.Networks.Length == 0)
             return;
 

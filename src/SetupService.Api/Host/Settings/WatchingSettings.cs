@@ -16,6 +16,7 @@ public enum LogFormat
 public sealed class LogSettings
 {
     /// <summary>How lines are written: Text or Json.</summary>
+    [AllowedValues(LogFormat.Text, LogFormat.Json, ErrorMessage = "Log:Format must be Text or Json.")]
     public LogFormat Format { get; set; }
 
     /// <summary>True gives every request a line, false only those that were refused or failed.</summary>

@@ -104,6 +104,8 @@ public sealed class KeyTests : IAsyncLifetime
     [InlineData("Access:Clients:shop:Key", "abc", "Key")]
     [InlineData("Access:LongestSignedSeconds", "0", "Access:LongestSignedSeconds must be between 1 and")]
     [InlineData("Limits:BurstUnits", "0", "Limits:BurstUnits must be between 1 and 1000000000")]
+    [InlineData("Proxy:Networks", "10.0.0.0/8", "Proxy:Networks is a list: give its networks one by one, Proxy:Networks:0=10.0.0.0/8 and so on.")]
+    [InlineData("Log:Format", "7", "Log:Format must be Text or Json.")]
     [InlineData("Proxy:Networks:0", "10.0.0.0/33", "Proxy:Networks:0 is “10.0.0.0/33”, which is no network")]
     [InlineData("Proxy:Hops", "0", "Proxy:Hops must be between 1 and 10")]
     public void A_setting_that_is_wrong_stops_the_start_and_is_named(string name, string value, string told)
