@@ -260,6 +260,24 @@ public sealed class DiagnosisStoriesTests(ServiceFixture fixture) : IClassFixtur
         Assert.DoesNotMatch(@"less negative by −|−\d\.\d\d?° (more|less) negative", answer.GetRawText());
     }
 
+    // Outer shoulders 4.8 mm down, inner ones 2.6: more negative camber spares what is worn most, on the road too, whatever the wear model expected of milder bends.
+    [Theory]
+    [InlineData(0.7)]
+    [InlineData(0.8)]
+    [InlineData(0.95)]
+    public async Task Outer_shoulders_worn_twice_the_inner_are_given_a_step(double lateralG)
+    {
+        var request = await TarnAfter(60, 6000, front: (3.2, 5.0, 5.4), rear: (6.0, 6.3, 6.1));
+        request["use"]!["lateralG"] = lateralG;
+        request["use"]!["cornerRadiusM"] = 55;
+        var answer = await Answer(request);
+
+        Assert.DoesNotContain("Leave the front camber", answer.GetRawText(), StringComparison.Ordinal);
+        var action = CamberActions(answer, "front").Single();
+        Assert.InRange(Value(action, "stepDeg")!.Value, -1.5, -0.5);
+        Assert.All(action.Action.GetProperty("tradeOff").EnumerateArray().Skip(1), trade => Assert.True(trade.GetProperty("treadLifeFactor").GetDouble() > 1));
+    }
+
     // Diagnosis, step, read, done: each step is set, worn a little and read; it ends.
     [Fact]
     public async Task The_loop_of_the_demo_car_ends()

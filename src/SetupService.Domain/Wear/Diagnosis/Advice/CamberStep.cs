@@ -57,16 +57,24 @@ internal static class CamberStep
         var whole = voices.Together is { } known ? new Estimate(-known.Value, known.StandardError) : (Estimate?)null;
         var wantedDeg = whole is { } change ? Rounded(Math.Abs(change.Value)) : UnsureDeg;
         var isSure = whole is { } sure && Math.Abs(sure.Value) > Uncertainty.StandardErrorsAtNinetyPct * sure.StandardError;
-        var headingDeg = way * Allowed(study, at, way, Room(axle, way, wantedDeg));
+        var roomDeg = Room(axle, way, wantedDeg);
+        var life = LifeOf(study, at);
+        var headingDeg = way * Allowed(study, life, way, roomDeg);
         var stepDeg = way * Math.Min(Math.Abs(headingDeg), isSure || whole is null ? MostDeg : Math.Max(UnsureDeg, Rounded(wantedDeg / 2)));
         if (stepDeg == 0 && IsAtItsEnd(axle, way))
             return new($"The {end} camber's adjuster goes no further that way: eccentric bolts, bushes or an adjustable mount would allow more, where the car's maker and local law do. Until then turn or swap the tyres to even them out, and read again {again}.");
         if (stepDeg == 0)
-            return new($"Leave the {end} camber as it is: {word} negative camber is beyond what cars are set to, or would wear these treads out sooner on the road, where this car is mostly driven. Turn or swap the tyres to even them out, and read again {again}.");
+        {
+            var why = roomDeg > 0 ? $"{word} negative camber would wear these treads out sooner on the road, where this car is mostly driven"
+                : wantedDeg < GaugeDeg ? "what the treads ask for is less than a camber gauge shows"
+                : $"{word} negative camber is beyond what cars are set to";
+            return new($"Leave the {end} camber as it is: {why}. Turn or swap the tyres to even them out, and read again {again}.");
+        }
+
         var (nowDeg, settingDeg) = Setting(axle, stepDeg);
         var to = settingDeg is { } set ? Prose.Write(units, $"Set the {end} camber to {set:angle}, {Math.Abs(stepDeg):angle} {word} negative than now")
             : Prose.Write(units, $"Set the {end} camber {Math.Abs(stepDeg):angle} {word} negative on each wheel");
-        var trades = Trades(study, at, nowDeg, [0, stepDeg, headingDeg]);
+        var trades = Trades(study, at, life, nowDeg, [0, stepDeg, headingDeg]);
         return new($"{to}, and read the treads again {again}. Have toe set afterwards: it moves with camber.{Heading(stepDeg, headingDeg, nowDeg, word, units)}{Life(trades[1], units)}{Handling(trades[1], units)}")
         {
             CamberDeg = new(headingDeg, whole?.StandardError ?? UnsureDeg),
@@ -90,12 +98,12 @@ internal static class CamberStep
     };
 
     /// <summary>How far the change may go, degrees, not negative: all of it, but on a car used mostly on the road no further than the treads last as long as now.</summary>
-    private static double Allowed(WearStudy study, CarAxle at, int way, double wantedDeg)
+    private static double Allowed(WearStudy study, Func<double, double?> life, int way, double wantedDeg)
     {
         if (!IsMostlyRoad(study)) return wantedDeg;
         for (var tenths = (int)Math.Round(wantedDeg / GaugeDeg); tenths > 0; tenths--)
         {
-            if (Life(study, at, way * tenths * GaugeDeg) is not < 1) return tenths * GaugeDeg;
+            if (life(way * tenths * GaugeDeg) is not < 1) return tenths * GaugeDeg;
         }
 
         return 0;
@@ -119,14 +127,22 @@ internal static class CamberStep
 
     private static bool IsMostlyRoad(WearStudy study) => TrackShare.Compute(study.Case.Use).Value < 0.5;
 
-    /// <summary>By what a change multiplies the life of the axle's fastest-worn place: by the wear model learned, else by the shoulders read; null where neither is there.</summary>
-    private static double? Life(WearStudy study, CarAxle at, double changeDeg)
+    /// <summary>
+    /// By what a change of camber, degrees, multiplies the life of the axle's fastest-worn place: by the wear model learned, else by the shoulders read; null where neither is there. A model
+    /// that expects a step toward what uneven shoulders ask for to wear them out sooner contradicts what was read, and the shoulders count.
+    /// </summary>
+    private static Func<double, double?> LifeOf(WearStudy study, CarAxle at)
     {
-        if (study.At(at) is { HasUse: true, ReadingCount: > 0 } learned) return study.UseWith(at, changeDeg) is { } set ? learned.LifeRatio(set) : null;
         var voices = study.ShortAt(at);
-        return voices.Shoulders is { } shoulders
-            ? TreadWear.EvenWear.LifeRatio(shoulders.Value, study.Diagnosis.Sign(at, WearSign.CrownDifference)?.Value ?? 0, voices.DifferencePerDeg, changeDeg)
-            : null;
+        var crown = study.Diagnosis.Sign(at, WearSign.CrownDifference)?.Value ?? 0;
+        if (study.At(at) is not { HasUse: true, ReadingCount: > 0 } learned) return ByShoulders;
+        var stepDeg = voices is { IsEven: false, ByTreads: { } asked } ? -Math.Clamp(asked.Value, -UnsureDeg, UnsureDeg) : 0;
+        return ByShoulders(stepDeg) > 1 && ByModel(stepDeg) < 1 ? ByShoulders : ByModel;
+
+        double? ByModel(double changeDeg) => study.UseWith(at, changeDeg) is { } set ? learned.LifeRatio(set) : null;
+
+        double? ByShoulders(double changeDeg) =>
+            voices.Shoulders is { } shoulders ? TreadWear.EvenWear.LifeRatio(shoulders.Value, crown, voices.DifferencePerDeg, changeDeg) : null;
     }
 
     private static (double? NowDeg, double? SettingDeg) Setting(Axle axle, double stepDeg)
@@ -136,14 +152,14 @@ internal static class CamberStep
         return (now, Tidy(now + stepDeg));
     }
 
-    private static List<CamberTrade> Trades(WearStudy study, CarAxle at, double? nowDeg, ReadOnlySpan<double> changesDeg)
+    private static List<CamberTrade> Trades(WearStudy study, CarAxle at, Func<double, double?> life, double? nowDeg, ReadOnlySpan<double> changesDeg)
     {
         var trades = new List<CamberTrade>();
         var handling = CamberHandling.Create(study, at);
         foreach (var changeDeg in changesDeg)
         {
             if (trades.Count > 0 && trades[^1].ChangeDeg == Tidy(changeDeg)) continue;
-            trades.Add(new(Tidy(changeDeg), nowDeg is { } now ? Tidy(now + changeDeg) : null, Life(study, at, changeDeg), handling?.GripChangePct(changeDeg), handling?.BrakingChangePct(changeDeg)));
+            trades.Add(new(Tidy(changeDeg), nowDeg is { } now ? Tidy(now + changeDeg) : null, life(changeDeg), handling?.GripChangePct(changeDeg), handling?.BrakingChangePct(changeDeg)));
         }
 
         return trades;
