@@ -8,6 +8,9 @@ namespace SetupService.Domain.Handling.Cornering;
 /// <summary>The sentences about a car in a turn.</summary>
 public static class CorneringWords
 {
+    // A tenth of g then moves the steer by less than the hundredth of a degree it is told in.
+    private const double NeutralDegPerG = 0.05;
+
     /// <summary>Why there is no equilibrium, as a clause that begins with the lateral acceleration.</summary>
     public static string Reason(in CorneringObstacle obstacle, UnitSystem units)
     {
@@ -55,9 +58,18 @@ public static class CorneringWords
 
         var (first, firstG, other, otherG) = frontG <= rearG ? ("front", frontG, "rear", rearG) : ("rear", rearG, "front", frontG);
         if (study.First is not FirstAxle.Unclear) return $"The {first} gives up first, at {G2(firstG)}; the {other} holds {G2(otherG)}.";
-        var likely = 100 * (frontG <= rearG ? study.FrontFirst!.Value : 1 - study.FrontFirst!.Value);
-        return Prose.Write(UnitSystem.Metric, $"Which axle gives up first is unclear: probably the {first} ({likely:pct0}), at about ") + $"{G2(firstG)}; the {other} holds about {G2(otherG)}.";
+        var frontFirst = study.FrontFirst!.Value;
+        var likely = frontG <= rearG ? frontFirst : 1 - frontFirst;
+        return likely switch
+        {
+            >= LeastProbable => Prose.Write(UnitSystem.Metric, $"Which axle gives up first is unclear: probably the {first} ({100 * likely:pct0}), at about ") + $"{G2(firstG)}; the {other} holds about {G2(otherG)}.",
+            > 1 - LeastProbable => Prose.Write(UnitSystem.Metric, $"Which axle gives up first is unclear, nearly an even chance ({100 * frontFirst:pct0} for the front): ") + $"the front holds about {G2(frontG)}, the rear about {G2(rearG)}.",
+            _ => $"Which axle gives up first is unclear: with the values taken the {first}, at {G2(firstG)} before the {other}'s {G2(otherG)}; " + Prose.Write(UnitSystem.Metric, $"with what is not known of the car the {other} in {100 * (1 - likely):pct0} of the cases drawn."),
+        };
     }
+
+    /// <summary>What is less probable than this is not called probable; judgement.</summary>
+    public const double LeastProbable = 0.6;
 
     /// <summary>Why an axle has no limit, as a clause.</summary>
     public static string NoLimit(in AxleLimit limit) => limit.EndedBy switch
@@ -90,6 +102,7 @@ public static class CorneringWords
 
     private static string Gradient(in SteadyTurn turn) => (turn.UndersteerDegPerG, turn.NoGradient) switch
     {
+        ({ } degrees, _) when Math.Abs(degrees) < NeutralDegPerG => "Taken harder at this radius the car needs as much steer as now (neutral).",
         ( > 0 and var degrees, _) => Prose.Write(UnitSystem.Metric, $"Taken harder at this radius the car needs more steer, about {degrees / 10:deg} for 0.1 g (understeer)."),
         ({ } degrees, _) => Prose.Write(UnitSystem.Metric, $"Taken harder at this radius the car needs less steer, about {-degrees / 10:deg} for 0.1 g (oversteer)."),
         (_, NoGradientReason.NearLimit) => "An understeer gradient tells nothing here: an axle uses more than nine tenths of its grip.",

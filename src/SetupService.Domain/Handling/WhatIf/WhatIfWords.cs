@@ -1,6 +1,7 @@
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Handling.Ride;
+using SetupService.Domain.Numerics.Statistics;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.WhatIf;
@@ -18,6 +19,9 @@ public static class WhatIfWords
     private const double LeastRollDeg = 0.3;
     private const double LeastCamberDeg = 0.1;
     private const double LeastRollCentreMm = 3;
+
+    // A probability by draws that is nothing or everything.
+    private const double LeastShare = 0.001;
 
     // More of them no buyer reads.
     private const int MostTold = 3;
@@ -40,7 +44,7 @@ public static class WhatIfWords
         if (difference.AreNothing) return changed.Unknown.Count > 0
             ? "It moves none of the figures here that can be told: " + changed.Unknown[0].Reason + "."
             : "It moves none of the figures here: it sets what the car already has, or what none of them goes by.";
-        var others = Others(before, after, difference, changed, units);
+        var others = Others(given, before, after, difference, changed, units);
         string[] sentences = [Limits(after), First(before, after, study), others.Count > 0 ? Sentence(string.Join("; ", others.Take(MostTold))) : ""];
         return string.Join(' ', sentences.Where(one => one.Length > 0));
     }
@@ -70,9 +74,12 @@ public static class WhatIfWords
             _ => FormattableString.Invariant($"The front can hold {One(change.Front, frontG)}, the rear {One(change.Rear, rearG)}."),
         };
 
-        static string One(in Uncertainty change, double limitG) => IsShown(change)
-            ? FormattableString.Invariant($"{limitG:0.00} g ({Signed(change.Value)})")
-            : FormattableString.Invariant($"about {limitG:0.00} g as before");
+        // A hundredth that rounding alone moves is not "as before" to whoever reads both figures.
+        static string One(in Uncertainty change, double limitG) => IsApart(change) || Told(limitG) != Told(limitG - change.Value)
+            ? $"{Told(limitG)} g ({Signed(change.Value)})"
+            : $"about {Told(limitG)} g as before";
+
+        static string Told(double limitG) => FormattableString.Invariant($"{limitG:0.00}");
     }
 
     private static string Signed(double changeG) => FormattableString.Invariant($"{(changeG < 0 ? "−" : "+")}{Math.Abs(changeG):0.000}");
@@ -83,25 +90,35 @@ public static class WhatIfWords
         var (lower, upper) = (open.Lower + now - was, open.Upper + now - was);
         var (isClearBefore, isClearNow) = (study.First is not FirstAxle.Unclear, lower > 0 || upper < 0);
         var (wasFirst, nowFirst) = (Axle(was), Axle(now));
-        var by = FormattableString.Invariant($"{Math.Abs(now):0.000} g before the {Axle(-now)} instead of {Math.Abs(was):0.000}");
+        var (isOpenBefore, isOpenNow) = (!isClearBefore && IsOpen(0), !isClearNow && IsOpen(now - was));
         var isShown = after.LimitChange is { } change && IsShown(change.Margin);
+        var by = isShown ? FormattableString.Invariant($", {Math.Abs(now):0.000} g before the {Axle(-now)} instead of {Math.Abs(was):0.000}") : "";
+        var spins = now < 0 ? "; a car whose rear lets go first may spin" : "";
+        if (isOpenNow) return $"Which axle gives up first is {(!isOpenBefore ? "open now" : isShown ? "still open" : "as open as before")}.";
         if (wasFirst == nowFirst)
         {
-            if (!isShown) return $"{(isClearNow ? $"The {nowFirst} still gives up first" : $"Probably the {nowFirst} still gives up first")}.";
-            return $"{(isClearNow ? $"The {nowFirst} still gives up first" : $"Probably the {nowFirst} still gives up first")}, {by}.";
+            return isOpenBefore ? $"Which axle gave up first was open; now {(isClearNow ? "" : "probably ")}the {nowFirst} does{by}."
+                : $"{(isClearNow ? "The" : "Probably the")} {nowFirst} still gives up first{by}.";
         }
 
         if (!isShown) return "Which axle gives up first is as open as before.";
-        var spins = now < 0 ? "; a car whose rear lets go first may spin" : "";
-        return isClearBefore && isClearNow
-            ? $"Before, the {wasFirst} gave up first; now the {nowFirst} does{spins}."
-            : $"Before, probably the {wasFirst} gave up first; now probably the {nowFirst} does{spins}.";
+        var earlier = isOpenBefore ? "Which axle gave up first was open" : $"Before, {(isClearBefore ? "" : "probably ")}the {wasFirst} gave up first";
+        return $"{earlier}; now {(isClearNow ? "" : "probably ")}the {nowFirst} does{spins}.";
 
         static string Axle(double margin) => margin >= 0 ? "front" : "rear";
+
+        // By the probability told of the car as given, moved by as many standard errors of the margin as the change moves that.
+        bool IsOpen(double movedG)
+        {
+            var error = (open.Upper - open.Lower) / (2 * Uncertainty.StandardErrorsAtNinetyPct);
+            if (study.FrontFirst is not { } frontFirst || !(error > 0)) return false;
+            var frontNow = NormalDistribution.Below(NormalDistribution.Quantile(Math.Clamp(frontFirst, LeastShare, 1 - LeastShare)) + (movedG / error));
+            return Math.Max(frontNow, 1 - frontNow) < CorneringWords.LeastProbable;
+        }
     }
 
     /// <summary>What else is noticed, what can hurt somebody first, as clauses.</summary>
-    private static List<string> Others(WhatIfOutcome before, WhatIfOutcome after, in WhatIfFigures change, StandingCar changed, UnitSystem units)
+    private static List<string> Others(StandingCar given, WhatIfOutcome before, WhatIfOutcome after, in WhatIfFigures change, StandingCar changed, UnitSystem units)
     {
         var list = new List<string>();
         if (before.Turn is { } turnBefore && after.Turn is { } turnAfter)
@@ -115,15 +132,15 @@ public static class WhatIfWords
             if (changed.At(at).BumpLeftMm <= 0) list.Add($"the {CorneringWords.Name(at)} stands on its bump stops");
         }
 
-        if (Heights(change, units) is { } heights) list.Add(heights);
-        var (figures, given) = (after.Figures, before.Figures);
-        AddLean("front", given.FrontInclinationDeg, figures.FrontInclinationDeg);
-        AddLean("rear", given.RearInclinationDeg, figures.RearInclinationDeg);
-        AddTravel("front", given.FrontBumpLeftMm, figures.FrontBumpLeftMm);
-        AddTravel("rear", given.RearBumpLeftMm, figures.RearBumpLeftMm);
-        AddFrequency("front", given.FrontRideFrequencyHz, figures.FrontRideFrequencyHz);
-        AddFrequency("rear", given.RearRideFrequencyHz, figures.RearRideFrequencyHz);
-        if (given.RollDeg is { } rollBefore && figures.RollDeg is { } roll && Math.Abs(roll - rollBefore) >= LeastRollDeg)
+        if (Heights(change, given.Stated, changed.Stated, units) is { } heights) list.Add(heights);
+        var (figures, then) = (after.Figures, before.Figures);
+        AddLean("front", then.FrontInclinationDeg, figures.FrontInclinationDeg);
+        AddLean("rear", then.RearInclinationDeg, figures.RearInclinationDeg);
+        AddTravel("front", then.FrontBumpLeftMm, figures.FrontBumpLeftMm);
+        AddTravel("rear", then.RearBumpLeftMm, figures.RearBumpLeftMm);
+        AddFrequency("front", then.FrontRideFrequencyHz, figures.FrontRideFrequencyHz);
+        AddFrequency("rear", then.RearRideFrequencyHz, figures.RearRideFrequencyHz);
+        if (then.RollDeg is { } rollBefore && figures.RollDeg is { } roll && Math.Abs(roll - rollBefore) >= LeastRollDeg)
             list.Add(Prose.Write(units, $"the body rolls {roll:angle} instead of {rollBefore:angle}"));
         return list;
 
@@ -159,14 +176,14 @@ public static class WhatIfWords
         ? "not at all"
         : Prose.Write(units, $"{Math.Abs(degrees):angle}{(!isWayTold ? "" : degrees > 0 ? " out of the turn" : " into the turn")}");
 
-    private static string? Heights(in WhatIfFigures change, UnitSystem units)
+    private static string? Heights(in WhatIfFigures change, Vehicle given, Vehicle changed, UnitSystem units)
     {
         var (front, rear) = (Height("in front", change.FrontRideHeightMm, units), Height("behind", change.RearRideHeightMm, units));
         if (front is null && rear is null) return null;
         string?[] with =
         [
-            Camber("front", change.FrontRideHeightMm, change.FrontCamberDeg, units),
-            Camber("rear", change.RearRideHeightMm, change.RearCamberDeg, units),
+            Camber("front", change.FrontRideHeightMm, ByHeight(change.FrontCamberDeg, given.Front, changed.Front), units),
+            Camber("rear", change.RearRideHeightMm, ByHeight(change.RearCamberDeg, given.Rear, changed.Rear), units),
             RollCentre("front", change.FrontRideHeightMm, change.FrontRollCentreHeightMm, units),
             RollCentre("rear", change.RearRideHeightMm, change.RearRollCentreHeightMm, units),
         ];
@@ -181,6 +198,15 @@ public static class WhatIfWords
     private static string? Camber(string name, double? heightMm, double? changeDeg, UnitSystem units) => heightMm is { } mm && Math.Abs(mm) >= LeastHeightMm && changeDeg is { } degrees && Math.Abs(degrees) >= LeastCamberDeg
         ? Prose.Write(units, $"{Math.Abs(degrees):angle} {(degrees < 0 ? "more" : "less")} negative camber at the {name}")
         : null;
+
+    /// <summary>What of a change of camber the height brings: all but what the angles as stated were changed by; null where that is not known.</summary>
+    private static double? ByHeight(double? changeDeg, Axle before, Axle after) => (Mean(before), Mean(after)) switch
+    {
+        (null, null) => changeDeg,
+        var (was, now) => changeDeg - (now - was),
+    };
+
+    private static double? Mean(Axle axle) => (axle.Left.CamberDeg + axle.Right.CamberDeg) / 2;
 
     private static string? RollCentre(string name, double? heightMm, double? changeMm, UnitSystem units) => heightMm is { } mm && Math.Abs(mm) >= LeastHeightMm && changeMm is { } rise && Math.Abs(rise) >= LeastRollCentreMm
         ? Prose.Write(units, $"the {name} roll centre {Math.Round(Math.Abs(rise)):gap} {(rise < 0 ? "lower" : "higher")}")

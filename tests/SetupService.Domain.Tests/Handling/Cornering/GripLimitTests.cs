@@ -278,6 +278,11 @@ public sealed class GripLimitTests
         Assert.Equal(FirstAxle.Unclear, study.First);
         Assert.InRange(study.FrontFirst!.Value, 0.2, 0.8);
         Assert.Contains("unclear", CorneringWords.Limit(study), StringComparison.Ordinal);
+
+        // "Probably" is never said of what is as likely not to be.
+        var isEven = study.FrontFirst!.Value is > 1 - CorneringWords.LeastProbable and < CorneringWords.LeastProbable;
+        Assert.Equal(isEven, CorneringWords.Limit(study).Contains("nearly an even chance", StringComparison.Ordinal));
+        if (isEven) Assert.DoesNotContain("probably", CorneringWords.Limit(study), StringComparison.Ordinal);
     }
 
     private static LimitStudy Study(double guessG, params AssumedInput[] assumed) => Study(new(WorkedCar.Make(), assumed, []), guessG);

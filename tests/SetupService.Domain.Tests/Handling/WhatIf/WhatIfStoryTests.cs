@@ -162,6 +162,40 @@ public sealed partial class WhatIfStoryTests
         Assert.True(tyres is { Lower: < 0, Upper: > 0 });
     }
 
+    // 1.5° were set, the height brings some tenths: only these come "with it".
+    [Fact]
+    public void Camber_that_was_set_is_not_told_as_what_lowering_brings()
+    {
+        var (change, text) = Told(
+            Car(),
+            car => car with { Front = car.Front with { RideHeightChangeMm = -20, Left = new() { CamberDeg = -2.5 }, Right = new() { CamberDeg = -2.5 } } },
+            ["/front/rideHeightChangeMm", "/front/alignment/camberDeg"]);
+
+        Assert.True(change.FrontCamberDeg < -1.5);
+        Assert.Matches(@"lower in front \(with it 0\.\d° more negative camber at the front", text);
+    }
+
+    // "As before" is said only where both figures read alike.
+    [Fact]
+    public void What_is_as_before_reads_as_before()
+    {
+        var limits = Study(StandingCar.AsGiven(Car())!, Left).Given.Figures;
+        var said = 0;
+        foreach (var (change, states) in Changes)
+        {
+            foreach (Match same in AsBefore().Matches(Told(Car(), change, states).Text))
+            {
+                said++;
+                Assert.Equal(string.Create(CultureInfo.InvariantCulture, $"{(same.Groups[1].Value == "front" ? limits.FrontLimitG : limits.RearLimitG):0.00}"), same.Groups[2].Value);
+            }
+        }
+
+        Assert.True(said > 0);
+    }
+
+    [GeneratedRegex("(front|rear)(?: can hold)? about ([0-9.]+) g as before")]
+    private static partial Regex AsBefore();
+
     [GeneratedRegex("(front|rear)(?: can hold)? [0-9.]+ g \\(([+−])([0-9.]+)\\)")]
     private static partial Regex Quoted();
 
