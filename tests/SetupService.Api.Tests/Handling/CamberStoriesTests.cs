@@ -140,7 +140,7 @@ public sealed class CamberStoriesTests(ServiceFixture fixture) : IClassFixture<S
         var last = Recommended(await Answer(body.With("/vehicle/front/alignment/camberDeg", -1.6)));
 
         Assert.Equal(-1.6, first.Camber!.Value, 1e-9);
-        Says(first.Text, "The adjuster ends at −1.6°");
+        Says(first.Text, "There the adjuster ends");
         Assert.Equal(0, last.Step);
         Says(last.Text, "Leave the front camber at −1.6°: the adjuster goes no further.", "less roll", "caster");
     }

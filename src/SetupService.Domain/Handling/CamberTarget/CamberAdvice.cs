@@ -76,13 +76,20 @@ public sealed record CamberAdvice(double? CamberDeg, double? StepDeg, string Tex
         var step = Math.Max(Math.Min(most, ToldDeg * Math.Floor((way + slack) / ToldDeg)), begin) * (isMore ? -1 : 1);
         var camberDeg = one.SetDeg + step;
         var limits = isShort ? $" The adjuster ends at {Deg(isMore ? one.Reach!.Value.FromDeg : one.Reach!.Value.ToDeg)}."
-            : isRoadLimit ? $" On the road stop at {Deg(MostOnRoadDeg)}: beyond it the inner shoulder wears out unseen."
+            : isRoadLimit ? $" On the road stop at {Deg(MostOnRoadDeg)}: beyond it the inner shoulder wears out unseen{(one.Reach is null ? "; how far this axle can be set was not said" : "")}."
+            : one.Reach is null ? " How far this axle can be set was not said: look for its adjuster first."
             : "";
         var (short_, other) = isMore ? ("outer", "inner") : ("inner", "outer");
+
+        // Where the adjuster ends there is no next step with it.
+        var isAtEnd = isShort && Math.Abs(step) > most - (ToldDeg / 2);
+        var next = isAtEnd
+            ? $"There the adjuster ends. Read depth or temperature across the tread after the same use: {one.BeyondWhile($"the {short_} shoulder is still more worn or hotter than the {other} one")} {Afterwards}"
+            : $"Before the next step read depth or temperature across the tread after the same use, and go on only while the {short_} shoulder is more worn or hotter than the {other} one.{limits} {Afterwards}";
         var amount = $"{Size(step)} {(isMore ? "more" : "less")} negative";
         var text = isIncluded
             ? $"Read the {one.End} tyres first; if the {short_} shoulder is more worn or hotter than the {other} one, set {Deg(camberDeg)}, {amount}. {one.Wants()} Its range includes the {Deg(one.SetDeg)} set now, so the calculation alone asks for no change.{limits} {Afterwards}"
-            : $"Set the {one.End} camber to {Deg(camberDeg)}, {amount} than now. {one.Wants()} Before the next step read depth or temperature across the tread after the same use, and go on only while the {short_} shoulder is more worn or hotter than the {other} one.{limits} {Afterwards}";
+            : $"Set the {one.End} camber to {Deg(camberDeg)}, {amount} than now. {one.Wants()} {next}";
         return new(camberDeg, step, text);
     }
 
@@ -168,7 +175,10 @@ public sealed record CamberCase
         _ => "an adjuster made for this car",
     }) + ", where local law allows it; room and toe must then be checked again.";
 
-    internal string Beyond() => Axle == CarAxle.Front
-        ? "More needs another adjuster, less roll (springs, bars) or more caster."
-        : "More needs another adjuster or less roll (springs, bars).";
+    internal string Beyond() => $"More needs {More}.";
+
+    /// <summary>What more of the way needs, told for as long as the treads ask for it.</summary>
+    internal string BeyondWhile(string reading) => $"while {reading}, {(Best.Value < SetDeg ? $"more needs {More}" : "it needs another adjuster")}.";
+
+    private string More => Axle == CarAxle.Front ? "another adjuster, less roll (springs, bars) or more caster" : "another adjuster or less roll (springs, bars)";
 }

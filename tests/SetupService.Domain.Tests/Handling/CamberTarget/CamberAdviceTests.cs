@@ -64,6 +64,33 @@ public sealed class CamberAdviceTests
         Assert.Equal(-1.3, advice.CamberDeg!.Value, 0.011);
     }
 
+    // The step reaches the adjuster's end: there is no next one with it, and what more needs is told.
+    [Fact]
+    public void At_the_adjusters_end_no_next_step_is_spoken_of()
+    {
+        var one = Case(-0.5, (-4.3, -5.7, -2.8), (-6, -11, -3.5)) with { Reach = AngleReach.Between(-1.2, 0) };
+        var last = CamberAdvice.Create(one);
+        var first = CamberAdvice.Create(one with { Reach = AngleReach.Between(-2.5, 0) });
+
+        Assert.Equal(-1.2, last.CamberDeg!.Value, 1e-9);
+        Assert.DoesNotContain("next step", last.Text, StringComparison.Ordinal);
+        Assert.Contains("There the adjuster ends.", last.Text, StringComparison.Ordinal);
+        Assert.Contains("more needs another adjuster, less roll", last.Text, StringComparison.Ordinal);
+        Assert.Contains("Before the next step", first.Text, StringComparison.Ordinal);
+        Assert.Contains("The adjuster ends at −2.5°", first.Text, StringComparison.Ordinal);
+    }
+
+    // Many axles have no camber to set: where nobody said, the fitter looks for an adjuster before anything is booked.
+    [Fact]
+    public void Where_nobody_said_how_far_it_can_be_set_that_is_told()
+    {
+        var one = Case(-0.5, (-3.3, -4.0, -2.6), (-6, -11, -3.5));
+
+        Assert.Contains("How far this axle can be set was not said", CamberAdvice.Create(one with { Reach = null }).Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("not said", CamberAdvice.Create(one with { Reach = AngleReach.Between(-4, 0) }).Text, StringComparison.Ordinal);
+        Assert.Contains("how far this axle can be set was not said", CamberAdvice.Create(one with { Flat = new(-4.4, -4.8, -4.0, 90), Reach = null }).Text, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void Followed_step_by_step_it_ends() =>
         Cases.Sample(one =>
@@ -169,7 +196,7 @@ public sealed class CamberAdviceTests
         var last = CamberAdvice.Create(one with { SetDeg = -2 });
 
         Assert.Equal(-2, first.CamberDeg!.Value, 1e-9);
-        Assert.Contains("The adjuster ends at −2.0°", first.Text, StringComparison.Ordinal);
+        Assert.Contains("There the adjuster ends", first.Text, StringComparison.Ordinal);
         Assert.Equal(0, last.StepDeg);
         Assert.Contains("the adjuster goes no further", last.Text, StringComparison.Ordinal);
     }
