@@ -24,7 +24,7 @@ internal static class EnvelopeAnswers
         // -1.1 + 11·0.1 is a little more than 0, where nothing is driven.
         for (var i = 0; i < points.Length; i++) points[i] = envelope.At(Math.Clamp(Math.Round(range[i], 9), Math.Min(range.From, range.To), Math.Max(range.From, range.To)));
         var (braking, driving) = (envelope.Straight(braking: true), envelope.Straight(braking: false));
-        EnvelopeRow[] rows = [.. points.Select(point => Row(car.Path, point))];
+        EnvelopeRow[] rows = [.. points.Select(point => Row(car.Path, point, car.Units))];
         CorneringAttitude[] attitudes = [.. points.Select(point => point.Attitude).OfType<CorneringAttitude>()];
         return new EnvelopeAnswer
         {
@@ -36,7 +36,7 @@ internal static class EnvelopeAnswers
                 DrivingG = driving.LongitudinalG,
                 DrivingLimitedBy = driving.End,
             },
-            Text = EnvelopeWords.Summary(points, braking, driving),
+            Text = EnvelopeWords.Summary(points, braking, driving, car.Units),
             Unknown = Gaps(rows, driving.LongitudinalG),
             Method = "envelope",
             Edition = Edition.Current,
@@ -45,7 +45,7 @@ internal static class EnvelopeAnswers
                 .. car.Reading.Assumed.Select(one => AssumptionResponse.From(one.ToAssumption()) with { Plausible = new PlausibleResponse { Lower = one.Lower, Upper = one.Upper } }),
                 .. AssumptionResponse.From([.. CorneringAssumptions.Build(car.Reading, car.Scale), .. Asked(request)]),
             ],
-            Cautions = CautionResponse.From([.. EnvelopeWords.Cautions(braking), .. CorneringCautions.AtTheLimit(attitudes), .. car.Stated.SuspensionCautions(car.Units)]),
+            Cautions = CautionResponse.From([.. EnvelopeWords.Cautions(braking, car.Stated.BrakeShareFrontPct is null ? car.Reading.Car.BrakeShareFrontPct : null), .. CorneringCautions.AtTheLimit(attitudes), .. car.Stated.SuspensionCautions(car.Units)]),
         };
     }
 
@@ -55,12 +55,12 @@ internal static class EnvelopeAnswers
         if (request.Turn is null) yield return ToTheLeft;
     }
 
-    private static EnvelopeRow Row(in TurnPath path, in EnvelopePoint point) => new()
+    private static EnvelopeRow Row(in TurnPath path, in EnvelopePoint point, UnitSystem units) => new()
     {
         LongitudinalG = point.LongitudinalG,
         LateralG = point.LateralG,
         LimitedBy = point.End,
-        Text = EnvelopeWords.End(point),
+        Text = EnvelopeWords.End(point, units),
         SpeedKmh = point.LateralG is { } atG ? path.SpeedKmh(atG) : null,
         CornerRadiusM = point.LateralG is { } onG ? path.RadiusM(onG) : null,
         FrontLimitG = point.Limits.Front.LimitG,

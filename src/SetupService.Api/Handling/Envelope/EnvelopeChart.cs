@@ -47,9 +47,12 @@ internal static class EnvelopeChart
 
         ChartPoint[] Points(Func<EnvelopeRow, double?> value) => [.. rows.Select(row => new ChartPoint(row.LongitudinalG, value(row)))];
 
+        // Over what the car reaches only, or nothing would be missing.
         ChartPoint[] Level(double value)
         {
-            var (from, to) = (rows[0].LongitudinalG, rows[^1].LongitudinalG);
+            EnvelopeRow[] reached = [.. rows.Where(row => row.LateralG is not null)];
+            if (reached.Length == 0) reached = rows;
+            var (from, to) = (reached[0].LongitudinalG, reached[^1].LongitudinalG);
             return [.. Enumerable.Range(0, LevelPoints).Select(i => new ChartPoint(from + ((to - from) * i / (LevelPoints - 1)), value))];
         }
     }

@@ -58,16 +58,16 @@ public static class CorneringCautions
         ArgumentNullException.ThrowIfNull(attitudes);
         var list = new List<Caution>();
         var turns = attitudes.OrderBy(one => one.Demand.LateralG).ToList();
-        if (First(turns, wheel => wheel.IsLifted) is var (liftedG, lifted))
+        if (First(turns, wheel => wheel.IsLifted) is var (liftedIn, lifted))
         {
             list.Add(new("wheelLifted",
-                $"At {CorneringWords.G(liftedG)} the {lifted} wheel{(lifted.Contains(" and ") ? "s leave" : " leaves")} the road: the other axle takes all further load transfer, and a lifted wheel cannot drive or brake."));
+                $"{At(liftedIn)} the {lifted} wheel{(lifted.Contains(" and ") ? "s leave" : " leaves")} the road: the other axle takes all further load transfer, and a lifted wheel cannot drive or brake."));
         }
 
-        if (First(turns, wheel => wheel.IsOnBumpStop) is var (pressedG, pressed))
+        if (First(turns, wheel => wheel.IsOnBumpStop) is var (pressedIn, pressed))
         {
             list.Add(new("onBumpStop",
-                $"At {CorneringWords.G(pressedG)} the {pressed} wheel{(pressed.Contains(" and ") ? "s are on their bump stops" : " is on its bump stop")}; bumps will unsettle the car."));
+                $"{At(pressedIn)} the {pressed} wheel{(pressed.Contains(" and ") ? "s are on their bump stops" : " is on its bump stop")}; bumps will unsettle the car."));
         }
 
         if (turns.Exists(IsRollImplausible))
@@ -82,24 +82,32 @@ public static class CorneringCautions
             var one = turns.Find(attitude => Along(attitude) > Beyond);
             var axle = CorneringWords.Name(one.Front.LongitudinalUsed >= one.Rear.LongitudinalUsed ? CarAxle.Front : CarAxle.Rear);
             list.Add(new("beyondLongitudinalGrip", one.Front.LongitudinalN + one.Rear.LongitudinalN < 0
-                ? $"At {CorneringWords.G(one.Demand.LateralG)} the {axle} tyres cannot brake so hard: they lock, or an anti-lock system lets go, and they steer and hold no more."
-                : $"At {CorneringWords.G(one.Demand.LateralG)} the {axle} tyres cannot drive so hard as the differential shares it: a wheel spins."));
+                ? $"{At(one.Demand)} the {axle} tyres cannot brake so hard: they lock, or an anti-lock system lets go, and they steer and hold no more."
+                : $"{At(one.Demand)} the {axle} tyres cannot drive so hard as the differential shares it: a wheel spins."));
         }
 
         if (turns.Exists(one => Used(one) > Beyond))
         {
             var one = turns.Find(attitude => Used(attitude) > Beyond);
             list.Add(new("beyondLimit",
-                $"At {CorneringWords.G(one.Demand.LateralG)} the {CorneringWords.Name(one.Front.GripUsed >= one.Rear.GripUsed ? CarAxle.Front : CarAxle.Rear)} tyres would have to give more than they have: by this model the car slides before."));
+                $"{At(one.Demand)} the {CorneringWords.Name(one.Front.GripUsed >= one.Rear.GripUsed ? CarAxle.Front : CarAxle.Rear)} tyres would have to give more than they have: by this model the car slides before."));
         }
         else if (turns.Exists(one => Used(one) > AtLimit))
         {
             list.Add(new("tyresAtTheirLimit",
-                $"At {CorneringWords.G(turns.Find(one => Used(one) > AtLimit).Demand.LateralG)} the tyres have little grip left: a little more speed, water or a bump, and the car slides."));
+                $"{At(turns.Find(one => Used(one) > AtLimit).Demand)} the tyres have little grip left: a little more speed, water or a bump, and the car slides."));
         }
 
         return list;
     }
+
+    // A wheel that lifts in a braked turn does not lift in the same turn taken evenly.
+    private static string At(in CorneringDemand demand) => $"At {CorneringWords.G(demand.LateralG)}" + demand.LongitudinalG switch
+    {
+        < 0 => $" while braking at {CorneringWords.G(-demand.LongitudinalG)}",
+        > 0 => $" while driving at {CorneringWords.G(demand.LongitudinalG)}",
+        _ => "",
+    };
 
     private static double Along(CorneringAttitude attitude) => Math.Max(attitude.Front.LongitudinalUsed, attitude.Rear.LongitudinalUsed);
 
@@ -108,12 +116,12 @@ public static class CorneringCautions
     private static bool IsRollImplausible(CorneringAttitude attitude) =>
         attitude.Demand.LateralG >= LeastGForRoll && Math.Abs(attitude.RollDeg) > ImplausibleRollDegPerG * attitude.Demand.LateralG;
 
-    private static (double LateralG, string Wheels)? First(List<CorneringAttitude> turns, Predicate<WheelAttitude> holds)
+    private static (CorneringDemand Demand, string Wheels)? First(List<CorneringAttitude> turns, Predicate<WheelAttitude> holds)
     {
         foreach (var attitude in turns)
         {
             var wheels = Array.FindAll(Enum.GetValues<WheelPosition>(), wheel => holds(attitude.At(wheel)));
-            if (wheels.Length > 0) return (attitude.Demand.LateralG, CorneringWords.Wheels(wheels));
+            if (wheels.Length > 0) return (attitude.Demand, CorneringWords.Wheels(wheels));
         }
 
         return null;

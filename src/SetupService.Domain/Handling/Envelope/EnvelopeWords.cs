@@ -1,4 +1,5 @@
 using SetupService.Domain.Answers;
+using SetupService.Domain.Handling.Cornering;
 
 namespace SetupService.Domain.Handling.Envelope;
 
@@ -6,7 +7,9 @@ namespace SetupService.Domain.Handling.Envelope;
 public static class EnvelopeWords
 {
     /// <summary>What ends a point, as a sentence.</summary>
-    public static string End(in EnvelopePoint point)
+    /// <param name="point">The point.</param>
+    /// <param name="units">Units of the sentence.</param>
+    public static string End(in EnvelopePoint point, UnitSystem units = UnitSystem.Metric)
     {
         var along = Along(point.LongitudinalG);
         return (point.LateralG, point.End) switch
@@ -15,6 +18,8 @@ public static class EnvelopeWords
             ({ } g, EnvelopeEnd.Rear) => $"{along} it holds {G(g)}; then the rear slides.",
             ({ } g, EnvelopeEnd.FrontLongitudinal) => $"{along} it holds {G(g)}; in a harder turn the front wheels cannot {Act(point.LongitudinalG)} so hard.",
             ({ } g, EnvelopeEnd.RearLongitudinal) => $"{along} it holds {G(g)}; in a harder turn the rear wheels cannot {Act(point.LongitudinalG)} so hard.",
+            ({ } g, EnvelopeEnd.Travel) when point.Reach is { } reach => $"{along} it holds {G(g)}; beyond, " + Prose.Write(
+                units, $"the {CorneringWords.Name(reach.Position)} wheel would be at more than {reach.ReachMm:mm} of travel, further than {(reach.IsOfPoints ? "its suspension's points reach" : "its readings tell of")}."),
             ({ } g, EnvelopeEnd.Travel) => $"{along} it holds {G(g)}; beyond, a wheel would travel or steer further than its suspension, or its readings, reach.",
             ({ } g, _) => $"{along} it stands {G(g)}; beyond, it would roll over, or the model finds no balance.",
             (null, EnvelopeEnd.FrontLongitudinal) => $"{along} is more than the front tyres hold, even straight ahead.",
@@ -30,11 +35,13 @@ public static class EnvelopeWords
     /// <param name="points">The points.</param>
     /// <param name="braking">The most braking straight ahead.</param>
     /// <param name="driving">The most driving straight ahead.</param>
-    public static string Summary(IReadOnlyList<EnvelopePoint> points, (double? LongitudinalG, EnvelopeEnd End) braking, (double? LongitudinalG, EnvelopeEnd End) driving)
+    /// <param name="units">Units of the sentences.</param>
+    public static string Summary(
+        IReadOnlyList<EnvelopePoint> points, (double? LongitudinalG, EnvelopeEnd End) braking, (double? LongitudinalG, EnvelopeEnd End) driving, UnitSystem units = UnitSystem.Metric)
     {
         ArgumentNullException.ThrowIfNull(points);
         var known = points.Where(point => point.LateralG is not null).ToList();
-        var most = known.Count > 0 ? "Most of all: " + Lower(End(known.MaxBy(point => point.LateralG))) + " " : "";
+        var most = known.Count > 0 ? "Most of all: " + Lower(End(known.MaxBy(point => point.LateralG), units)) + " " : "";
         var brakes = braking.LongitudinalG is { } brakesG ? $"Straight ahead it brakes {G(-brakesG)}, then {Axle(braking.End)}. " : "";
         return most + brakes + (driving.LongitudinalG is { } drivesG
             ? $"It could drive {G(drivesG)}, engine permitting, then {Axle(driving.End)}."
@@ -43,8 +50,11 @@ public static class EnvelopeWords
 
     /// <summary>What braking straight ahead warns of.</summary>
     /// <param name="braking">The most braking straight ahead.</param>
-    public static IReadOnlyList<Caution> Cautions((double? LongitudinalG, EnvelopeEnd End) braking) => braking is ({ } brakesG, EnvelopeEnd.RearLongitudinal)
-        ? [new("rearLocksFirst", $"Braked harder than {G(-brakesG)} straight ahead, sooner on a wet road or downhill, the rear wheels lock before the front and the car may spin; only an anti-lock system in order prevents it. Leave brake balance to a licensed workshop.")]
+    /// <param name="assumedFrontPct">What the front brakes are assumed to do of the whole, percent; null where that is stated.</param>
+    public static IReadOnlyList<Caution> Cautions((double? LongitudinalG, EnvelopeEnd End) braking, double? assumedFrontPct) => braking is ({ } brakesG, EnvelopeEnd.RearLongitudinal)
+        ? [new("rearLocksFirst", assumedFrontPct is { } pct
+            ? Prose.Write(UnitSystem.Metric, $"If the front brakes do {pct:pct0} of the whole, as assumed, the rear wheels lock before the front beyond ") + $"{G(-brakesG)} straight ahead, sooner on a wet road or downhill, and the car may spin; only an anti-lock system in order prevents it. Nobody said what they do: give brakeShareFrontPct before anything is concluded from this. Leave brake balance to a licensed workshop."
+            : $"Braked harder than {G(-brakesG)} straight ahead, sooner on a wet road or downhill, the rear wheels lock before the front and the car may spin; only an anti-lock system in order prevents it. Leave brake balance to a licensed workshop.")]
         : [];
 
     private static string Axle(EnvelopeEnd end) => end switch

@@ -18,6 +18,9 @@ public sealed class GripEnvelope
     private const double HardestStraightG = 3;
     private const int MostTries = 60;
 
+    // So far beyond where a wheel's travel ends a point, g, it is seen which wheel that is.
+    private const double JustBeyondG = 0.01;
+
     // Used by more than this is past the end; rounding of a share.
     private const double All = 1 + 1e-9;
 
@@ -44,6 +47,7 @@ public sealed class GripEnvelope
         var limits = GripLimits.Solve(_solver, path, _guessG);
         var (lateralG, end) = First(limits);
         if (lateralG is not { } g) return new(longitudinalG, null, end, limits, null);
+        WheelReach? reach = end == EnvelopeEnd.Travel && _solver.Solve(path.At(g + JustBeyondG)) is CorneringFailure.TravelNotReached ? _solver.BeyondReadings ?? _solver.Missed : null;
         if (_solver.Solve(path.At(g)) is { } missed) return new(longitudinalG, null, EndOf(missed), limits, null);
         if (Along() > All)
         {
@@ -53,7 +57,7 @@ public sealed class GripEnvelope
         }
 
         _guessG = Math.Max(g, 0.1);
-        return new(longitudinalG, g, end, limits, _solver.Attitude(path.At(g)));
+        return new(longitudinalG, g, end, limits, _solver.Attitude(path.At(g))) { Reach = end == EnvelopeEnd.Travel ? reach : null };
     }
 
     /// <summary>The most braking (below 0) or driving the tyres hold straight ahead, g, and what ends it; null where nobody said which axle is driven.</summary>
@@ -187,4 +191,8 @@ public enum EnvelopeEnd
 /// <param name="End">What ends it.</param>
 /// <param name="Limits">Both axles' own limits, where they were sought.</param>
 /// <param name="Attitude">The car there; null where it does not get there.</param>
-public readonly record struct EnvelopePoint(double LongitudinalG, double? LateralG, EnvelopeEnd End, GripLimits Limits, CorneringAttitude? Attitude);
+public readonly record struct EnvelopePoint(double LongitudinalG, double? LateralG, EnvelopeEnd End, GripLimits Limits, CorneringAttitude? Attitude)
+{
+    /// <summary>The wheel whose travel ends it; null where that is not the end, or not known.</summary>
+    public WheelReach? Reach { get; init; }
+}

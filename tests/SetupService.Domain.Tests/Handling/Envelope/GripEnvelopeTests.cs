@@ -107,8 +107,13 @@ public sealed class GripEnvelopeTests
     [Fact]
     public void A_car_whose_rear_locks_first_is_warned_of()
     {
-        Assert.Contains("lock before the front", EnvelopeWords.Cautions(Envelope(Car() with { BrakeShareFrontPct = 55 }).Straight(braking: true))[0].Text, StringComparison.Ordinal);
-        Assert.Empty(EnvelopeWords.Cautions(Envelope(Car() with { BrakeShareFrontPct = 85 }).Straight(braking: true)));
+        Assert.Contains("lock before the front", EnvelopeWords.Cautions(Envelope(Car() with { BrakeShareFrontPct = 55 }).Straight(braking: true), null)[0].Text, StringComparison.Ordinal);
+        Assert.Empty(EnvelopeWords.Cautions(Envelope(Car() with { BrakeShareFrontPct = 85 }).Straight(braking: true), null));
+
+        // Where nobody said how the brakes share, the warning says on what it rests.
+        var assumed = EnvelopeWords.Cautions(Envelope(Car() with { BrakeShareFrontPct = 55 }).Straight(braking: true), 55)[0].Text;
+        Assert.StartsWith("If the front brakes do 55 % of the whole, as assumed, ", assumed, StringComparison.Ordinal);
+        Assert.Contains("give brakeShareFrontPct", assumed, StringComparison.Ordinal);
     }
 
     [Fact]
