@@ -1,5 +1,6 @@
 using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
+using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Ride;
 using SetupService.Domain.Vehicles;
 
@@ -72,7 +73,7 @@ internal static class RideAnswers
             Dampers = new DampersResponse
             {
                 Verdict = range.Judge(axle.MeanRatio),
-                Text = RideWords.Dampers(axle, isFront ? before?.Front : before?.Rear, range),
+                Text = RideWords.Dampers(axle, isFront ? before?.Front : before?.Rear, range, car.Reading.AssumedFor(HandlingInputs.For(at).DamperMotionRatio)),
                 Feel = RideWords.Feel(axle),
                 DampingRatioRange = new RangeResponse { From = range.From, To = range.To },
                 RangeSource = range.Source,

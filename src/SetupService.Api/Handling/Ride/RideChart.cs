@@ -1,5 +1,6 @@
 using SetupService.Api.Drawings.Charts;
 using SetupService.Domain.Answers;
+using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Ride;
 using SetupService.Domain.Vehicles;
 
@@ -28,8 +29,8 @@ internal static class RideChart
             Panels = [Panel("front", car.Front, before?.Front), Panel("rear", car.Rear, before?.Rear)],
             Notes =
             [
-                $"Front: {RideWords.Dampers(car.Front, before?.Front, range)}",
-                $"Rear: {RideWords.Dampers(car.Rear, before?.Rear, range)}",
+                $"Front: {RideWords.Dampers(car.Front, before?.Front, range, car.Reading.AssumedFor(HandlingInputs.Front.DamperMotionRatio))}",
+                $"Rear: {RideWords.Dampers(car.Rear, before?.Rear, range, car.Reading.AssumedFor(HandlingInputs.Rear.DamperMotionRatio))}",
                 .. Stops(car, CarAxle.Front, units), .. Stops(car, CarAxle.Rear, units),
                 RideWords.Flat(car.FlatRide),
                 .. RideCautions.Build(car.Front, car.Rear, units).Select(caution => caution.Text),

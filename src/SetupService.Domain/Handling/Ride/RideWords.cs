@@ -1,4 +1,5 @@
 using System.Globalization;
+using SetupService.Domain.Handling.Cars;
 
 namespace SetupService.Domain.Handling.Ride;
 
@@ -9,7 +10,11 @@ public static class RideWords
     private const double MuchAbove = 1.05;
 
     /// <summary>What the damping ratios say of keeping the dampers, with the ratio before where something was changed.</summary>
-    public static string Dampers(RideAxle now, RideAxle? before, DampingRange range)
+    /// <param name="now">The axle.</param>
+    /// <param name="before">It before the change; null where nothing was changed.</param>
+    /// <param name="range">The damping ratios that suit.</param>
+    /// <param name="assumed">The damper's motion ratio where nobody stated it: a verdict that hangs on it is not one to buy by. Null where it is known.</param>
+    public static string Dampers(RideAxle now, RideAxle? before, DampingRange range, AssumedInput? assumed = null)
     {
         ArgumentNullException.ThrowIfNull(now);
         ArgumentNullException.ThrowIfNull(range);
@@ -19,14 +24,31 @@ public static class RideWords
         var figures = string.Create(
             CultureInfo.InvariantCulture,
             $"The mean damping ratio is {ratio:0.00}{was} (bump {now.BumpRatio:0.00}, rebound {now.ReboundRatio:0.00}); {range.From:0.00} to {range.To:0.00} {(range == DampingRange.RoadAndTrack ? "suits a road car that also goes on track" : "is the range asked for")}.");
+        var isDoubtful = false;
+        if (assumed is { Value: > 0 } motion)
+        {
+            var (least, most) = (Ratio(motion.Lower), Ratio(motion.Upper));
+            isDoubtful = IsOut(least) != IsOut(ratio) || IsOut(most) != IsOut(ratio);
+            if (isDoubtful)
+            {
+                figures += string.Create(
+                    CultureInfo.InvariantCulture,
+                    $" The damper's motion ratio is assumed as {motion.Value:0.00}; from {motion.Lower:0.00} to {motion.Upper:0.00} the mean would be {least:0.00} to {most:0.00}: measure it before you change a damper.");
+            }
+
+            bool IsOut(double one) => range.Judge(one) == DamperVerdict.Replace;
+
+            double Ratio(double motionRatio) => ratio * (motionRatio / motion.Value) * (motionRatio / motion.Value);
+        }
+
         return range.Judge(ratio) switch
         {
             DamperVerdict.Keep => "Keep these dampers. " + figures,
             DamperVerdict.Borderline => "These dampers are borderline: a worn or weak one would not do. " + figures,
-            _ when ratio < range.From => $"These dampers are too soft for these springs: {Missing(range.From / ratio)}. {figures}",
+            _ when ratio < range.From => $"These dampers {(isDoubtful ? "seem" : "are")} too soft for these springs: {Missing(range.From / ratio)}. {figures}",
             _ => string.Create(
                 CultureInfo.InvariantCulture,
-                $"These dampers are too hard for these springs: they need at least {100 * (1 - (range.To / ratio)):0} % less damping. {figures}"),
+                $"These dampers {(isDoubtful ? "seem" : "are")} too hard for these springs: they need at least {100 * (1 - (range.To / ratio)):0} % less damping. {figures}"),
         };
     }
 
