@@ -13,6 +13,7 @@ internal static class CorneringChart
     private const string Upright = "0°: upright on the road";
     private const string Stop = "bump or droop stop";
     private const string AllGrip = "all the grip of an axle";
+    private const double AllGripPct = 100;
     private const int LevelPoints = 20;
     private const double NewtonsPerPound = 4.4482216152605;
 
@@ -37,7 +38,9 @@ internal static class CorneringChart
             Panels =
             [
                 Car("roll", "°", "positive = out of the turn", row => row.RollDeg),
-                Car("mean steer of the front wheels", "°", "positive = to the left", row => row.SteerDeg),
+
+                // Beyond the limit the tyres are given more than they have so that a turn exists; their slip, and the steer with it, is no longer the car's.
+                Car("mean steer of the front wheels", "°", "positive = to the left", row => IsBeyond(row) ? null : row.SteerDeg),
                 Wheels("wheel load", force, null, wheel => wheel.LoadN / newtons),
                 Wheels("inclination to the road", "°", "negative = top inboard", wheel => wheel.InclinationDeg, Level(Upright, 0)),
                 Wheels("wheel travel", length, "positive = bump", wheel => wheel.TravelMm / mm, [.. Stops(car, answer).Select(stop => Level(Stop, stop / mm)[0])]),
@@ -46,11 +49,13 @@ internal static class CorneringChart
                 [
                     new("front axle", Points(row => row.Axles.Front.GripUsedPct)),
                     new("rear axle", Points(row => row.Axles.Rear.GripUsedPct)),
-                    .. Level(AllGrip, 100),
+                    .. Level(AllGrip, AllGripPct),
                 ]) { LeastSpan = 1 },
             ],
-            Notes = CorneringChartWords.Notes(answer),
+            Notes = [.. answer.Rows.Any(IsBeyond) ? ["No steer is drawn beyond the limit: there the tyres cannot hold the car in the turn."] : Array.Empty<string>(), .. CorneringChartWords.Notes(answer)],
         }, widthPx);
+
+        static bool IsBeyond(TurnRow row) => Math.Max(row.Axles.Front.GripUsedPct, row.Axles.Rear.GripUsedPct) > AllGripPct;
 
         ChartPanel Car(string name, string unit, string? signs, Func<TurnRow, double?> value) =>
             new(name, unit, [new(WholeCar, Points(value))]) { Signs = signs, LeastSpan = 0.05 };
