@@ -67,7 +67,7 @@ public sealed record CamberAdvice(double? CamberDeg, double? StepDeg, string Tex
         {
             var end = isMore ? one.SetDeg - reach.FromDeg : reach.ToDeg - one.SetDeg;
             begin = isMore ? one.SetDeg - reach.ToDeg : reach.FromDeg - one.SetDeg;
-            if (end < ToldDeg || begin > way) return Leave(one, $"{AtItsEnd(one, reach, end)} {one.Wants()} {one.Beyond()}");
+            if (end < ToldDeg || begin > way) return Leave(one, $"{AtItsEnd(one, reach, end)} {one.Wants()} {(Math.Abs(end) >= ToldDeg ? "" : isMore ? one.Beyond() : "Less negative needs another adjuster.")}");
             isShort = end + Slack < Math.Abs(aimDeg - one.SetDeg);
             if (end <= way) (way, slack, most) = (end, NearEndDeg, end);
         }

@@ -68,7 +68,7 @@ public static class CamberTargetWords
         var sentences = new List<string>
         {
             result.Advice.Verdict,
-            Prose.Write(UnitSystem.Metric, $"{flat.Value:angle} of static camber keeps the outer {(axle == CarAxle.Front ? "front" : "rear")} tyre {(Math.Abs(targetDeg) < Upright ? "flat on the road" : Lean("leaning", targetDeg))}, on average over its work (90 % range {flat.Lower:angle} to {flat.Upper:angle}); set as it is now, it {Lean("leans", result.MeanInclinationNowDeg)}."),
+            Prose.Write(UnitSystem.Metric, $"{flat.Value:angle} of static camber keeps the outer {(axle == CarAxle.Front ? "front" : "rear")} tyre {(Math.Abs(targetDeg) < Upright ? "flat on the road" : Lean("leaning", targetDeg))}, on average over its work (90 % range {flat.Lower:angle} to {flat.Upper:angle}); {(result.Advice.CamberDeg is null ? Prose.Write(UnitSystem.Metric, $"at the {result.SetCamberDeg:angle} assumed") : "set as it is now")}, it {Lean("leans", result.MeanInclinationNowDeg)}."),
             $"Most grip may lie about {CamberAdvice.Half(best.Value)} ({CamberAdvice.Half(best.Lower)} to {CamberAdvice.Half(best.Upper)}): that is judgement, as nobody has published it for road tyres.",
         };
         if (result.NearestCamberDeg != flat.Value && result.NearestCamberDeg != result.SetCamberDeg)
@@ -104,6 +104,7 @@ public static class CamberTargetWords
         var tight = result.SavedPerCasterInTightestDeg is { } tightest && Math.Sign(tightest) == Math.Sign(saved)
             ? Prose.Write(UnitSystem.Metric, $", {Math.Abs(tightest):deg} in the tightest bend")
             : "";
+        if (tight.StartsWith(Prose.Write(UnitSystem.Metric, $", {Math.Abs(saved):deg} "), StringComparison.Ordinal)) tight = "";
         return Prose.Write(UnitSystem.Metric, $"Each further degree of caster {(saved < 0 ? "costs" : "saves")} {Math.Abs(saved):deg} of static camber{tight}.");
     }
 

@@ -75,14 +75,18 @@ public static class WhatIfWords
         };
 
         // A hundredth that rounding alone moves is not "as before" to whoever reads both figures.
-        static string One(in Uncertainty change, double limitG) => IsApart(change) || Told(limitG) != Told(limitG - change.Value)
-            ? $"{Told(limitG)} g ({Signed(change.Value)})"
-            : $"about {Told(limitG)} g as before";
+        static string One(in Uncertainty change, double limitG) => IsShown(change) || (IsApart(change) && !IsNothing(change.Value)) ? $"{Told(limitG)} g ({Signed(change.Value)})"
+            : Math.Abs(change.Value) >= LeastLimitG ? $"about {Told(limitG)} g ({Signed(change.Value)}, uncertain)"
+            : Told(limitG) == Told(limitG - change.Value) ? $"about {Told(limitG)} g as before"
+            : $"about {Told(limitG)} g, hardly changed";
 
         static string Told(double limitG) => FormattableString.Invariant($"{limitG:0.00}");
     }
 
-    private static string Signed(double changeG) => FormattableString.Invariant($"{(changeG < 0 ? "−" : "+")}{Math.Abs(changeG):0.000}");
+    private static string Signed(double changeG) => FormattableString.Invariant($"{(IsNothing(changeG) ? "" : changeG < 0 ? "−" : "+")}{Math.Abs(changeG):0.000}");
+
+    // Told in thousandths, it is none.
+    private static bool IsNothing(double changeG) => Math.Round(changeG, 3) == 0;
 
     private static string First(WhatIfOutcome before, WhatIfOutcome after, LimitStudy study)
     {
@@ -94,7 +98,7 @@ public static class WhatIfWords
         var isShown = after.LimitChange is { } change && IsShown(change.Margin);
         var by = isShown ? FormattableString.Invariant($", {Math.Abs(now):0.000} g before the {Axle(-now)} instead of {Math.Abs(was):0.000}") : "";
         var spins = now < 0 ? "; a car whose rear lets go first may spin" : "";
-        if (isOpenNow) return $"Which axle gives up first is {(!isOpenBefore ? "open now" : isShown ? "still open" : "as open as before")}.";
+        if (isOpenNow) return $"Which axle gives up first is {(!isOpenBefore ? wasFirst == "front" ? "open now; where the rear does, the car may spin" : "open now" : isShown ? "still open" : "as open as before")}.";
         if (wasFirst == nowFirst)
         {
             return isOpenBefore ? $"Which axle gave up first was open; now {(isClearNow ? "" : "probably ")}the {nowFirst} does{by}."
