@@ -88,6 +88,19 @@ public sealed partial class CorneringSolver
         return true;
     }
 
+    /// <summary>
+    /// Moves the travels of a state to where wheels whose tyres are of another rate than those of a similar car carry the load that car's carry in the state last put: that is far nearer to balance
+    /// than the same travels, since tyres are stiffer than springs. True where there are any.
+    /// </summary>
+    /// <param name="state">The unknowns, in the order of <see cref="UnknownSteps"/>.</param>
+    /// <param name="other">The similar car's solver.</param>
+    internal bool KeepTyreLoads(Span<double> state, CorneringSolver other)
+    {
+        var (front, rear) = (_front.MoreDeflected(other._front), _rear.MoreDeflected(other._rear));
+        (state[1], state[2], state[3], state[4]) = (state[1] + front.Outer, state[2] + front.Inner, state[3] + rear.Outer, state[4] + rear.Inner);
+        return front != (0, 0) || rear != (0, 0);
+    }
+
     /// <summary>Share of its grip the axle that stands at its peak uses in the state last put.</summary>
     internal double UsedAtPeak(CarAxle at) => (at == CarAxle.Front ? _front : _rear).UsedAtPeak;
 
@@ -139,6 +152,12 @@ public sealed partial class CorneringSolver
 
     /// <summary>Those of them that tell of bump stops.</summary>
     internal const int BumpContacts = 0x4444;
+
+    /// <summary>Those of them that tell of the road.</summary>
+    internal const int RoadContacts = 0x1111;
+
+    /// <summary>True where an unknown, in the order of <see cref="UnknownSteps"/>, is the travel of a wheel that one of these bits of <see cref="Contacts"/> tells of.</summary>
+    internal static bool IsTravelOf(int unknown, int contacts) => unknown is >= 1 and <= 4 && ((contacts >> (4 * (unknown - 1))) & 0xF) != 0;
 
     private CorneringWheel Wheel(WheelPosition position) => position switch
     {

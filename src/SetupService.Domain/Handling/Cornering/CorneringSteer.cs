@@ -104,8 +104,21 @@ public sealed partial class CorneringSolver
     /// <summary>The same if both tyres were others, the attitude as it is.</summary>
     public double GripUsed(CarAxle at, in AxleTyre tyre)
     {
+        var slipDeg = PeakSlipDeg(at);
+        return GripUsed(at, tyre, ref slipDeg);
+    }
+
+    /// <summary>Slip angle at which an axle's tyres were last found to give the most, degrees.</summary>
+    internal double PeakSlipDeg(CarAxle at) => (at == CarAxle.Front ? _front : _rear).PeakSlipDeg;
+
+    /// <summary>Share of its grip an axle would use if both tyres were others, the attitude as it is.</summary>
+    /// <param name="at">The axle.</param>
+    /// <param name="tyre">The tyres.</param>
+    /// <param name="slipDeg">The slip angle at which they give the most, degrees: a guess first, then what was found.</param>
+    internal double GripUsed(CarAxle at, in AxleTyre tyre, ref double slipDeg)
+    {
         var axle = at == CarAxle.Front ? _front : _rear;
-        var peak = axle.PeakN(tyre, _centreStationMm, _centreMm);
+        var peak = axle.PeakN(tyre, ref slipDeg, _centreStationMm, _centreMm);
         return peak > 0 ? axle.SideForceN / peak : double.PositiveInfinity;
     }
 

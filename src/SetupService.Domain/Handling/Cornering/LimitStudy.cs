@@ -3,7 +3,6 @@ using System.Runtime.InteropServices;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering.Effects;
-using SetupService.Domain.Handling.Tyres;
 using SetupService.Domain.Numerics.Statistics;
 using SetupService.Domain.Vehicles;
 
@@ -24,9 +23,6 @@ public sealed record LimitStudy
 
     // What moves both limits by less than this, g, shows in no range.
     private const double LeastDrawnG = 1e-5;
-
-    // How far along the path, as a share of the limit, what tyres hold is looked at once more.
-    private const double AlongShare = 0.01;
 
     private LimitStudy(GripLimits limits, IReadOnlyList<LimitEffect> effects) => (Limits, Effects) = (limits, effects);
 
@@ -78,8 +74,9 @@ public sealed record LimitStudy
         var (frontG, rearG) = (front.Figures.LateralG, rear.Figures.LateralG);
         var inputs = LongitudinalForces.AreAsked(reading.Car, path) ? [.. HandlingInputs.All, .. HandlingInputs.Longitudinal] : HandlingInputs.All;
         var effects = new List<LimitEffect>(inputs.Count);
-        var inFront = GripLimitsWith(front, frontG, CarAxle.Front);
-        var behind = GripLimitsWith(rear, rearG, CarAxle.Rear);
+        var onOtherTyres = OnOtherTyres(inputs, reading);
+        var inFront = OtherTyres.Moves(front, CarAxle.Front, reading.Car, onOtherTyres);
+        var behind = OtherTyres.Moves(rear, CarAxle.Rear, reading.Car, onOtherTyres);
         var contacts = front.Contacts | rear.Contacts;
         for (var i = 0; i < inputs.Count; i++)
         {
@@ -87,57 +84,17 @@ public sealed record LimitStudy
             if (!HandlingInputs.CanMatter(input, reading.Car) || (HandlingInputs.IsOfStop(input) && !IsOnStop(contacts))) continue;
             var (lower, upper, isAssumed) = Ends(input, reading);
             var isOfGrip = KeepsAttitude(input);
-            (double Front, double Rear) above = isOfGrip ? (inFront[i].AtUpper, behind[i].AtUpper) : OfCar(input.Put(reading.Car, upper), !isAssumed);
+            (double Front, double Rear) above = isOfGrip ? (Told(inFront[(2 * i) + 1]), Told(behind[(2 * i) + 1])) : OfCar(input.Put(reading.Car, upper), !isAssumed);
 
             // The error of a value that was given is small: first order is enough, and the same to either side.
             var below = !isAssumed ? (-above.Front, -above.Rear)
-                : isOfGrip ? (inFront[i].AtLower, behind[i].AtLower)
+                : isOfGrip ? (Told(inFront[2 * i]), Told(behind[2 * i]))
                 : OfCar(input.Put(reading.Car, lower), false);
             if (above != (0, 0) || below != (0, 0)) effects.Add(new(input, isAssumed, lower, upper, below, above));
         }
 
         effects.Sort((one, other) => other.OnMargin.CompareTo(one.OnMargin));
         return Drawn(new(limits, effects), frontG, rearG, heldLateralG);
-
-        // How far an axle's limit moves with other tyres, for each input of grip, in order of all inputs: by what they hold in the attitude at the limit and in one a little further along the path.
-        (double AtLower, double AtUpper)[] GripLimitsWith(EquilibriumDerivatives nearby, double limitG, CarAxle at)
-        {
-            var moves = new (double AtLower, double AtUpper)[inputs.Count];
-            var tyres = new (AxleTyre Lower, AxleTyre Upper)[inputs.Count];
-            var held = new (double Lower, double Upper)[inputs.Count];
-            var own = reading.Car.TyreOf(reading.Car.At(at));
-            nearby.Restore();
-            for (var i = 0; i < moves.Length; i++)
-            {
-                if (!KeepsAttitude(inputs[i])) continue;
-                var (lower, upper, _) = Ends(inputs[i], reading);
-                tyres[i] = (Tyre(inputs[i], lower, at), Tyre(inputs[i], upper, at));
-
-                // The other axle's tyres.
-                if (tyres[i].Lower == own && tyres[i].Upper == own) continue;
-                held[i] = (limitG / nearby.GripUsed(at, tyres[i].Lower), limitG / nearby.GripUsed(at, tyres[i].Upper));
-            }
-
-            if (nearby.GoAlong(AlongShare) is not { } furtherG) return moves;
-            for (var i = 0; i < moves.Length; i++)
-            {
-                moves[i] = (Move(tyres[i].Lower, held[i].Lower), Move(tyres[i].Upper, held[i].Upper));
-            }
-
-            nearby.Restore();
-            return moves;
-
-            // The limit is where what they hold, which goes on as it does between the two attitudes, meets the turn. Tyres that hold nothing in these attitudes, as the
-            // published shape has it at a small fraction of its friction, tell of no limit.
-            double Move(in AxleTyre tyre, double heldG)
-            {
-                if (!(heldG > 0)) return 0;
-                var slope = ((furtherG / nearby.GripUsed(at, tyre)) - heldG) / (furtherG - limitG);
-                return From(slope < 1 ? limitG + ((heldG - limitG) / (1 - slope)) : null, limitG);
-            }
-        }
-
-        AxleTyre Tyre(HandlingInput input, double value, CarAxle at) => input.Put(reading.Car, value) is var car ? car.TyreOf(car.At(at)) : default;
 
         (double Front, double Rear) OfCar(HandlingCar car, bool isFirstOrder)
         {
@@ -149,16 +106,33 @@ public sealed record LimitStudy
 
         static bool IsOnStop(int contacts) => (contacts & CorneringSolver.BumpContacts) != 0;
 
-        // A tyre that is another but for its friction, by which the limits move far, is looked at in the attitudes of the car as it is.
-        static bool KeepsAttitude(HandlingInput input) => HandlingInputs.IsOfGrip(input) && !ReferenceEquals(input, HandlingInputs.Grip)
-            && !ReferenceEquals(input, HandlingInputs.Front.TyreFriction) && !ReferenceEquals(input, HandlingInputs.Rear.TyreFriction);
+        static double From(double? otherG, double limitG) => Told(otherG - limitG ?? 0);
 
-        static double From(double? otherG, double limitG) => otherG - limitG is { } change && Math.Abs(change) > LeastG ? change : 0;
+        static double Told(double changeG) => Math.Abs(changeG) > LeastG ? changeG : 0;
     }
 
-    // An axle's limit and how it answers to inputs: by Newton's method from near by, else, past a kink, from the turn solved to the end.
+    // A tyre that is another but for its friction, by which the limits move far, is looked at in the attitudes of the car as it is.
+    private static bool KeepsAttitude(HandlingInput input) => HandlingInputs.IsOfGrip(input) && !ReferenceEquals(input, HandlingInputs.Grip)
+        && !ReferenceEquals(input, HandlingInputs.Front.TyreFriction) && !ReferenceEquals(input, HandlingInputs.Rear.TyreFriction);
+
+    // The car at the lower and the upper end of each such input, one after the other; none in the places of other inputs.
+    private static HandlingCar?[] OnOtherTyres(IReadOnlyList<HandlingInput> inputs, ResolvedHandlingCar reading)
+    {
+        var cars = new HandlingCar?[2 * inputs.Count];
+        for (var i = 0; i < inputs.Count; i++)
+        {
+            if (!KeepsAttitude(inputs[i])) continue;
+            var (lower, upper, _) = Ends(inputs[i], reading);
+            (cars[2 * i], cars[(2 * i) + 1]) = (inputs[i].Put(reading.Car, lower), inputs[i].Put(reading.Car, upper));
+        }
+
+        return cars;
+    }
+
+    // An axle's limit and how it answers to inputs: by Newton's method from the other axle's or from near by, else, past a kink, from the turn solved to the end.
     private static (AxleLimit Limit, EquilibriumDerivatives? Derivatives) AtLimit(ref LimitSearch search, CorneringSolver solver, HandlingCar car, in TurnPath path, CarAxle at, EquilibriumDerivatives? like)
     {
+        if (like?.ToLimitOf(at) is { } along) return (new(along.Figures.LateralG, null, along.Figures.LateralG), along);
         var limit = search.Find(at, LimitSearch.NewtonNear);
         if (limit.LimitG is null) return (limit, null);
         if (search.StandsAtG is { } nearG && EquilibriumDerivatives.AtLimit(solver, car, path, nearG, at, like) is { } near)

@@ -165,6 +165,15 @@ internal sealed partial class CorneringAxle
         if (HeaveMm > Math.Min(outerOffMm, innerOffMm)) HeaveMm = Math.Max(outerOffMm, innerOffMm) - (AskedLoadN / _axle.TyreRateNPerMm);
     }
 
+    /// <summary>Travel, mm, by which tyres of this axle's rate let its wheels further up than those of a similar axle do at the loads they carry there; 0 where the rate is the same.</summary>
+    public (double Outer, double Inner) MoreDeflected(CorneringAxle other)
+    {
+        var mmPerN = (1 / _axle.TyreRateNPerMm) - (1 / other._axle.TyreRateNPerMm);
+        return mmPerN == 0 ? (0, 0) : (More(other.Outer), More(other.Inner));
+
+        double More(CorneringWheel wheel) => wheel.LoadN > 0 ? (wheel.StaticLoadN - wheel.LoadN) * mmPerN / wheel.Rise : 0;
+    }
+
     /// <summary>Predicts tyre positions after a step, to first order; they hold until the next update of the wheels. False where a tyre would leave the road.</summary>
     public bool TryPredict((double Outer, double Inner) travelsMm, double heaveMm, double rollSine, double rollRad, double steer) =>
         Outer.TryPredict(travelsMm.Outer, heaveMm, rollSine, rollRad, steer) && Inner.TryPredict(travelsMm.Inner, heaveMm, rollSine, rollRad, steer);

@@ -29,12 +29,16 @@ internal sealed partial class CorneringAxle
         _answered = default;
     }
 
+    /// <summary>The slip angle at which its tyres last gave the most, degrees.</summary>
+    public double PeakSlipDeg => _peakSlipDeg;
+
     /// <summary>The most two other tyres would give together in the places of its own, N.</summary>
-    public double PeakN(in AxleTyre tyre, double centreStationMm, double centreMm)
-    {
-        var slipDeg = _peakSlipDeg;
-        return Tyres(Outer.Curve(tyre), Inner.Curve(tyre), centreStationMm, centreMm).PeakN(ref slipDeg, lastStepDeg: TyrePair.RoughStepDeg);
-    }
+    /// <param name="tyre">The tyres.</param>
+    /// <param name="slipDeg">The slip angle at which they do, degrees: a guess first, then what was found.</param>
+    /// <param name="centreStationMm">Station of the turn's centre, mm.</param>
+    /// <param name="centreMm">How far it lies to the side, mm.</param>
+    public double PeakN(in AxleTyre tyre, ref double slipDeg, double centreStationMm, double centreMm) =>
+        Tyres(Outer.Curve(tyre), Inner.Curve(tyre), centreStationMm, centreMm).PeakN(ref slipDeg, lastStepDeg: TyrePair.RoughStepDeg);
 
     /// <summary>Share of the most its tyres can give together that the axle's side force takes, above 1 where they cannot hold it; infinite where both have left the road.</summary>
     public double GripUsed(in TyrePair tyres)

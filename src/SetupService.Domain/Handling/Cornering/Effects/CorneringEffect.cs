@@ -17,7 +17,7 @@ public sealed record CorneringEffect(AssumedInput Assumed, TurnFigures? AtLower,
     {
         ArgumentNullException.ThrowIfNull(reading);
         ArgumentNullException.ThrowIfNull(solver);
-        var nearby = solver.Solve(path.At(lateralG)) is null ? EquilibriumDerivatives.Create(solver, reading.Car, path, lateralG) : null;
+        var nearby = solver.Solve(path.At(lateralG)) is null ? EquilibriumDerivatives.ForCorrections(solver, reading.Car, path, lateralG) : null;
         var list = new List<CorneringEffect>(reading.Assumed.Count);
         foreach (var one in reading.Assumed)
         {

@@ -63,6 +63,7 @@ internal sealed partial class EquilibriumDerivatives
         Span<double> steps = stackalloc double[N];
         Span<double> unimproved = stackalloc double[N];
         _state.CopyTo(state);
+        var hasMoved = other.KeepTyreLoads(state, _solver);
         if (!TryResiduals(other, state, residuals)) return null;
         if (_limitOf is not null)
         {
@@ -72,6 +73,7 @@ internal sealed partial class EquilibriumDerivatives
             {
                 for (var unknown = 0; unknown < N; unknown++) state[unknown] += way * _alongPath[unknown];
                 if (!(state[Last] >= 0) || !TryResiduals(other, state, residuals)) return null;
+                hasMoved = true;
             }
         }
 
@@ -82,7 +84,7 @@ internal sealed partial class EquilibriumDerivatives
             reachedG = state[Last];
 
             // Past the kink of a stop, of a lifting wheel or of tyres at their limit the derivatives are others. A turn is then solved again: it may stand in more than one way.
-            if ((tries > 0 || reachedG != _state[Last]) && (other.Contacts & Kinks) != regime.Contacts)
+            if ((tries > 0 || hasMoved) && (other.Contacts & Kinks) != regime.Contacts)
             {
                 if (_limitOf is null || RegimeOf(other, state) is not { } next) return null;
                 (regime, count) = (next, 0);

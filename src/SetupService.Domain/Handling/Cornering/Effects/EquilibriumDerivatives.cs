@@ -22,6 +22,9 @@ internal sealed partial class EquilibriumDerivatives
     private const double LastSteps = 1e-4;
     private const int MostPolishes = 8;
 
+    // The other axle's limit is looked for along the path up to this share further or less far.
+    private const double FurthestAlong = 0.1;
+
     // Of an axle's limit, whether the other axle's tyres are raised moves slip angles, which hardly move the limit.
     private int Kinks => _limitOf is null ? -1 : CorneringSolver.WheelContacts;
 
@@ -29,6 +32,9 @@ internal sealed partial class EquilibriumDerivatives
     private readonly HandlingCar _car;
     private readonly TurnPath _path;
     private readonly CarAxle? _limitOf;
+
+    // True where derivatives only lead corrections, so that differences to one side do: half the work.
+    private readonly bool _onlyLead;
     private readonly double[] _state = new double[N];
     private readonly double[] _alongPath = new double[N];
     private readonly double[] _moves = new double[N * (MostCorrections + 1)];
@@ -36,13 +42,17 @@ internal sealed partial class EquilibriumDerivatives
     private CorneringSolver? _other;
     private int _contacts;
 
-    private EquilibriumDerivatives(CorneringSolver solver, HandlingCar car, in TurnPath path, CarAxle? limitOf) => (_solver, _car, _path, _limitOf) = (solver, car, path, limitOf);
+    private EquilibriumDerivatives(CorneringSolver solver, HandlingCar car, in TurnPath path, CarAxle? limitOf, bool onlyLead = true) =>
+        (_solver, _car, _path, _limitOf, _onlyLead) = (solver, car, path, limitOf, onlyLead);
 
     /// <summary>What carries the wheels in the turn, as <see cref="CorneringSolver.Contacts"/>.</summary>
     public int Contacts => _contacts;
 
-    /// <summary>Share of its grip an axle would use in the attitude last put, had it another tyre.</summary>
-    public double GripUsed(CarAxle at, in AxleTyre tyre) => _solver.GripUsed(at, tyre);
+    /// <summary>Share of its grip an axle would use in the attitude last put, had it another tyre, as <see cref="CorneringSolver.GripUsed(CarAxle, in AxleTyre, ref double)"/>.</summary>
+    public double GripUsed(CarAxle at, in AxleTyre tyre, ref double slipDeg) => _solver.GripUsed(at, tyre, ref slipDeg);
+
+    /// <summary>Slip angle at which an axle's tyres were last found to give the most, degrees.</summary>
+    public double PeakSlipDeg(CarAxle at) => _solver.PeakSlipDeg(at);
 
     /// <summary>The figures of the turn itself; of an axle's limit, here and below, only the lateral acceleration.</summary>
     public TurnFigures Figures { get; private set; }
@@ -56,7 +66,14 @@ internal sealed partial class EquilibriumDerivatives
     /// <param name="like">Those of the same car in a turn not far off, whose wheels' motions are taken; null = none.</param>
     public static EquilibriumDerivatives? Create(CorneringSolver solver, HandlingCar car, in TurnPath path, double lateralG, CarAxle? limitOf = null, EquilibriumDerivatives? like = null)
     {
-        var derivatives = new EquilibriumDerivatives(CopyOf(solver, car, like), car, path, limitOf);
+        var derivatives = new EquilibriumDerivatives(CopyOf(solver, car, like), car, path, limitOf, onlyLead: limitOf is not null);
+        return derivatives.TryDifferentiate(lateralG) ? derivatives : null;
+    }
+
+    /// <summary>The same of a turn of a given lateral acceleration, good to lead the corrections to other cars by <see cref="At"/>, for half the work.</summary>
+    public static EquilibriumDerivatives? ForCorrections(CorneringSolver solver, HandlingCar car, in TurnPath path, double lateralG)
+    {
+        var derivatives = new EquilibriumDerivatives(CopyOf(solver, car, null), car, path, null);
         return derivatives.TryDifferentiate(lateralG) ? derivatives : null;
     }
 
@@ -73,6 +90,25 @@ internal sealed partial class EquilibriumDerivatives
     {
         var derivatives = new EquilibriumDerivatives(CopyOf(solver, car, like), car, path, limitOf);
         return derivatives.TryDifferentiate(nearG) && derivatives.TryPolish() ? derivatives : null;
+    }
+
+    /// <summary>
+    /// The same at the other axle's limit: along the path to where what its tyres hold, a/used, which hardly changes with a, meets a, the turn solved there, and from there by Newton's method.
+    /// Null where that does not come to it, it is far off, or past a kink from there.
+    /// </summary>
+    /// <param name="other">The other axle.</param>
+    public EquilibriumDerivatives? ToLimitOf(CarAxle other)
+    {
+        Restore();
+        var (limitG, heldG) = (_state[Last], _state[Last] / _solver.GripUsed(other));
+        if (!(Math.Abs(heldG - limitG) <= FurthestAlong * limitG) || GoAlong((heldG - limitG) / _alongPath[Last]) is not { } alongG) return null;
+
+        // By the secant, since what they hold does change a little.
+        var slope = ((alongG / _solver.GripUsed(other)) - heldG) / (alongG - limitG);
+        var nearG = limitG + ((heldG - limitG) / (1 - slope));
+        var derivatives = new EquilibriumDerivatives(CopyOf(_solver, _car, this), _car, _path, other);
+        Restore();
+        return slope < 1 && derivatives._solver.SolveNear(_path.At(nearG), CorneringSolver.RoughTolerance) is null && derivatives.TryDifferentiate(nearG) && derivatives.TryPolish() ? derivatives : null;
     }
 
     /// <summary>A solver of another car that begins in the turn, until the next one is asked for; null where its hardpoints do not close at ride height.</summary>
@@ -188,47 +224,49 @@ internal sealed partial class EquilibriumDerivatives
     }
 
     /// <summary>The derivatives in a state of a car, which need not be in balance; leaves the solver there. Null where a wheel cannot be beside it, or nothing holds the car.</summary>
-    private Regime? Differentiate(CorneringSolver solver, ReadOnlySpan<double> state)
+    /// <param name="solver">The car's solver.</param>
+    /// <param name="state">The state.</param>
+    /// <param name="like">Those where the same wheels are on the road: what does not go by a spring or stop met since is taken from there; null = none.</param>
+    private Regime? Differentiate(CorneringSolver solver, ReadOnlySpan<double> state, Regime? like = null)
     {
-        Span<double> coefficients = stackalloc double[N * N];
+        var coefficients = like is null ? new double[N * N] : [.. like.Coefficients];
         Span<double> moved = stackalloc double[N];
         Span<double> ahead = stackalloc double[N];
         Span<double> behind = stackalloc double[N];
         var figuresByState = _limitOf is null ? new double[N * TurnFigures.Count] : [];
         if (!TryResiduals(solver, state, behind)) return null;
+        var contacts = solver.Contacts & Kinks;
         state.CopyTo(moved);
+        var figuresBehind = FiguresOf(solver, state);
         for (var unknown = 0; unknown < N; unknown++)
         {
+            if (like is not null && !CorneringSolver.IsTravelOf(unknown, contacts ^ like.Contacts)) continue;
             var (over, under) = (state[unknown] + Step(unknown), state[unknown]);
             moved[unknown] = over;
             if (!TryResiduals(solver, moved, ahead)) return null;
-
-            // A limit's derivatives only lead corrections, so that differences to one side do.
-            if (_limitOf is null)
+            var figures = FiguresOf(solver, moved);
+            if (!_onlyLead)
             {
-                var figures = FiguresOf(solver, moved);
                 moved[unknown] = under = unknown == Last ? Math.Max(0, under - StepG) : under - Step(unknown);
                 if (!TryResiduals(solver, moved, behind)) return null;
-                var figuresBehind = FiguresOf(solver, moved);
-                for (var figure = 0; figure < TurnFigures.Count; figure++) figuresByState[(figure * N) + unknown] = (figures[figure] - figuresBehind[figure]) / (over - under);
+                figuresBehind = FiguresOf(solver, moved);
             }
 
             moved[unknown] = state[unknown];
             for (var row = 0; row < N; row++) coefficients[(row * N) + unknown] = (ahead[row] - behind[row]) / (over - under);
+            for (var figure = 0; figure * N < figuresByState.Length; figure++) figuresByState[(figure * N) + unknown] = (figures[figure] - figuresBehind[figure]) / (over - under);
         }
 
-        return TryResiduals(solver, state, ahead) && LinearEquations.Factorise(N, coefficients) is { } byState ? new(solver.Contacts & Kinks, byState, figuresByState) : null;
+        return TryResiduals(solver, state, ahead) && LinearEquations.Factorise(N, coefficients) is { } byState ? new(contacts, coefficients, byState, figuresByState) : null;
     }
 
     /// <summary>The derivatives that hold while what carries the wheels is what it is in a state of a car, which the solver stands in; null where there are none.</summary>
     private Regime? RegimeOf(CorneringSolver solver, ReadOnlySpan<double> state)
     {
-        foreach (var known in _regimes)
-        {
-            if (known.Contacts == (solver.Contacts & Kinks)) return known;
-        }
-
-        if (Differentiate(solver, state) is not { } regime) return null;
+        var contacts = solver.Contacts & Kinks;
+        if (_regimes.Find(known => known.Contacts == contacts) is { } same) return same;
+        var onSameWheels = _regimes.Find(known => ((known.Contacts ^ contacts) & CorneringSolver.RoadContacts) == 0);
+        if (Differentiate(solver, state, onSameWheels) is not { } regime) return null;
         _regimes.Add(regime);
         return regime;
     }
@@ -242,8 +280,8 @@ internal sealed partial class EquilibriumDerivatives
         return true;
     }
 
-    /// <summary>The derivatives while the same carries the wheels: those of the residuals factorised, those of the figures row by row.</summary>
-    private sealed record Regime(int Contacts, LinearEquations ByState, double[] FiguresByState)
+    /// <summary>The derivatives while the same carries the wheels: those of the residuals as they are and factorised, those of the figures row by row.</summary>
+    private sealed record Regime(int Contacts, double[] Coefficients, LinearEquations ByState, double[] FiguresByState)
     {
         public TurnFigures Moved(TurnFigures figures, ReadOnlySpan<double> move)
         {
