@@ -10,11 +10,13 @@ namespace SetupService.Api.Host.Watching;
 /// <summary>
 /// Writes the log as JSON, an object a line, to a stream: time, level where it is not information, template, properties by their names, exception. Lines are gathered for a
 /// moment, because a write to the stream costs more than a line; what is graver than information goes out at once. Written by hand because a busy service has a line for
-/// each request: each thread makes its lines by itself, and threads meet only to put them behind each other.
+/// each request: each thread makes its lines by itself, threads meet only to put them behind each other, and while one of them writes the others go on, until so much is
+/// gathered that they wait with it.
 /// </summary>
 internal sealed class JsonLines : ILogEventSink, IDisposable
 {
     private const int GatheredBytes = 32_768;
+    private const int MostGatheredBytes = 8 * GatheredBytes;
 
     private static readonly TimeSpan Longest = TimeSpan.FromMilliseconds(200);
 
@@ -46,17 +48,20 @@ internal sealed class JsonLines : ILogEventSink, IDisposable
     public void Emit(LogEvent logEvent)
     {
         var line = ToLine(logEvent);
-        bool isMuch, isFirst;
+        int gatheredBytes;
+        bool isFirst;
         lock (_gathering)
         {
             _gathered.Write(line);
-            isMuch = _gathered.WrittenCount >= GatheredBytes;
+            gatheredBytes = _gathered.WrittenCount;
             isFirst = !_isAwaited;
             _isAwaited = true;
         }
 
-        if (isMuch || logEvent.Level > LogEventLevel.Information)
+        if (logEvent.Level > LogEventLevel.Information || gatheredBytes >= MostGatheredBytes)
             Send();
+        else if (gatheredBytes >= GatheredBytes && _sending.TryEnter())
+            SendAndExit();
         else if (isFirst)
             _timer.Change(Longest, Timeout.InfiniteTimeSpan);
     }
@@ -77,7 +82,13 @@ internal sealed class JsonLines : ILogEventSink, IDisposable
 
     private void Send()
     {
-        lock (_sending)
+        _sending.Enter();
+        SendAndExit();
+    }
+
+    private void SendAndExit()
+    {
+        try
         {
             if (_isClosed)
                 return;
@@ -87,17 +98,17 @@ internal sealed class JsonLines : ILogEventSink, IDisposable
                 _isAwaited = false;
             }
 
-            try
-            {
-                _stream.Write(_spare.WrittenSpan);
-                _stream.Flush();
-            }
-            catch (IOException)
-            {
-                // Where the log has no room, its lines are lost, and not the service, nor the memory to keep them.
-            }
-
+            _stream.Write(_spare.WrittenSpan);
+            _stream.Flush();
+        }
+        catch (IOException)
+        {
+            // Where the log has no room, its lines are lost, and not the service, nor the memory to keep them.
+        }
+        finally
+        {
             _spare.ResetWrittenCount();
+            _sending.Exit();
         }
     }
 

@@ -120,6 +120,31 @@ public sealed class RequestLogTests
         Assert.Contains("told", line, StringComparison.Ordinal);
     }
 
+    [Fact]
+    public async Task While_one_thread_waits_for_a_slow_reader_the_others_go_on()
+    {
+        const int Lines = 400;
+        using SlowReader reader = new();
+        using (JsonLines lines = new(reader))
+        using (var log = new LoggerConfiguration().WriteTo.Sink(lines).CreateLogger())
+        {
+            // Some 40 KB: more than is gathered before it is written, and less than makes the others wait.
+            var waiting = Task.Run(() => WriteLines(log));
+            await reader.Begun.WaitAsync(TimeSpan.FromSeconds(60));
+            await Task.Run(() => WriteLines(log)).WaitAsync(TimeSpan.FromSeconds(60));
+            reader.Read();
+            await waiting.WaitAsync(TimeSpan.FromSeconds(60));
+        }
+
+        Assert.Equal(2 * Lines, Encoding.UTF8.GetString(reader.ToArray()).Split('\n', StringSplitOptions.RemoveEmptyEntries).Length);
+
+        static void WriteLines(Serilog.Core.Logger log)
+        {
+            for (var i = 0; i < Lines; i++)
+                log.Information("A line of some hundred bytes, so that a few hundred of them are what is written at once: {Number}", i);
+        }
+    }
+
     private Task<RunningService> StartAsync(string name, string value, TimeProvider? clock = null) => RunningService.StartAsync(configure: builder =>
     {
         ServiceWithKeys.Configure(builder);
@@ -157,6 +182,29 @@ public sealed class RequestLogTests
             }
 
             base.Write(buffer);
+        }
+    }
+
+    private sealed class SlowReader : MemoryStream
+    {
+        private readonly TaskCompletionSource _begun = new(TaskCreationOptions.RunContinuationsAsynchronously);
+        private readonly ManualResetEventSlim _reads = new();
+
+        public Task Begun => _begun.Task;
+
+        public void Read() => _reads.Set();
+
+        public override void Write(ReadOnlySpan<byte> buffer)
+        {
+            _begun.TrySetResult();
+            _reads.Wait();
+            base.Write(buffer);
+        }
+
+        protected override void Dispose(bool disposing)
+        {
+            base.Dispose(false);
+            _reads.Set();
         }
     }
 
