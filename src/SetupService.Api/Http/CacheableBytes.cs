@@ -34,7 +34,7 @@ public sealed class CacheableBytes(string contentType, ReadOnlyMemory<byte> byte
         var compression = Coding(httpContext);
         EntityTagHeaderValue tag = new(compression is null ? $"\"{_digest}\"" : $"\"{_digest}-{compression.EncodingName}\"");
         response.Headers.ETag = tag.ToString();
-        response.Headers.CacheControl = CacheLifetime.Of(httpContext);
+        response.Headers.CacheControl = CacheLifetime.For(httpContext);
         response.Headers.Append(HeaderNames.Vary, HeaderNames.AcceptEncoding);
         if (IsKnown(httpContext.Request, tag))
         {
@@ -90,7 +90,7 @@ internal static class CacheLifetime
     private const string OfOneCaller = "private, max-age=3600";
 
     /// <summary>The value of Cache-Control.</summary>
-    public static string Of(HttpContext context)
+    public static string For(HttpContext context)
     {
         var request = context.Request;
         if (request.Headers.ContainsKey(Caller.KeyHeader))
