@@ -278,6 +278,29 @@ public sealed class DiagnosisStoriesTests(ServiceFixture fixture) : IClassFixtur
         Assert.All(action.Action.GetProperty("tradeOff").EnumerateArray().Skip(1), trade => Assert.True(trade.GetProperty("treadLifeFactor").GetDouble() > 1));
     }
 
+    // Camber-target advises no step from a camber nobody measured, and none beyond −3.5° on the road: nor does the diagnosis of the same car.
+    [Fact]
+    public async Task A_step_from_a_camber_nobody_measured_begins_with_measuring_it()
+    {
+        var request = await TarnAfter(96, 4200, front: (3.4, 5.2, 5.5), rear: (5.5, 5.6, 5.4));
+        request["vehicle"]!["front"]!["alignment"] = JsonNode.Parse("""{ "toeDeg": 0.08 }""");
+        var text = CamberActions(await Answer(request), "front").Single().Action.GetProperty("text").GetString()!;
+
+        Assert.StartsWith("Have the front camber measured, then set it 1.5° more negative on each wheel, no further than −3.5°", text, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(4200, -3.5)]
+    [InlineData(0, -4)]
+    public async Task On_the_road_the_steps_end_where_those_of_the_camber_target_do(double roadKm, double endDeg)
+    {
+        var request = await TarnAfter(160, roadKm, front: (2.9, 5.0, 5.6), rear: (5.5, 5.6, 5.4));
+        request["vehicle"]!["front"]!["alignment"]!["camberDeg"] = -3.1;
+        var action = CamberActions(await Answer(request), "front").Single();
+
+        Assert.Equal(endDeg, -3.1 + action.Action.GetProperty("camberDeg").GetProperty("value").GetDouble(), 1e-6);
+    }
+
     // Diagnosis, step, read, done: each step is set, worn a little and read; it ends.
     [Fact]
     public async Task The_loop_of_the_demo_car_ends()

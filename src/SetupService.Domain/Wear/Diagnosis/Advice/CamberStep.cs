@@ -1,4 +1,5 @@
 using SetupService.Domain.Answers;
+using SetupService.Domain.Handling.CamberTarget;
 using SetupService.Domain.Suspension;
 using SetupService.Domain.Vehicles;
 
@@ -19,9 +20,9 @@ internal static class CamberStep
     // As a camber gauge shows it, degrees.
     private const double GaugeDeg = 0.1;
 
-    // Where the steps end whatever the treads ask for, degrees: hardly a car is set beyond (common practice, no source).
+    // Where the steps end whatever the treads ask for, degrees: hardly a car is set beyond (common practice, no source). A car for the road ends where the camber target and a plan end it.
     private const double MostUprightDeg = -0.5;
-    private const double MostLeanedDeg = -4;
+    private const double MostOnTrackDeg = -4;
 
     // From this difference of left and right, degrees, no one setting is named for both.
     private const double UnlikeDeg = 0.2;
@@ -57,11 +58,12 @@ internal static class CamberStep
         var whole = voices.Together is { } known ? new Estimate(-known.Value, known.StandardError) : (Estimate?)null;
         var wantedDeg = whole is { } change ? Rounded(Math.Abs(change.Value)) : UnsureDeg;
         var isSure = whole is { } sure && Math.Abs(sure.Value) > Uncertainty.StandardErrorsAtNinetyPct * sure.StandardError;
-        var roomDeg = Room(axle, way, wantedDeg);
+        var mostDeg = study.Case.Use.RoadKm is 0 ? MostOnTrackDeg : CamberAdvice.MostOnRoadDeg;
+        var roomDeg = Room(axle, way, wantedDeg, mostDeg);
         var life = LifeOf(study, at);
         var headingDeg = way * Allowed(study, life, way, roomDeg);
         var stepDeg = way * Math.Min(Math.Abs(headingDeg), isSure || whole is null ? MostDeg : Math.Max(UnsureDeg, Rounded(wantedDeg / 2)));
-        if (stepDeg == 0 && IsAtItsEnd(axle, way))
+        if (stepDeg == 0 && IsAtItsEnd(axle, way, mostDeg))
             return new($"The {end} camber's adjuster goes no further that way: eccentric bolts, bushes or an adjustable mount would allow more, where the car's maker and local law do. Until then turn or swap the tyres to even them out, and read again {again}.");
         if (stepDeg == 0)
         {
@@ -73,6 +75,8 @@ internal static class CamberStep
 
         var (nowDeg, settingDeg) = Setting(axle, stepDeg);
         var to = settingDeg is { } set ? Prose.Write(units, $"Set the {end} camber to {set:angle}, {Math.Abs(stepDeg):angle} {word} negative than now")
+            : axle.Left.CamberDeg is null || axle.Right.CamberDeg is null
+                ? Prose.Write(units, $"Have the {end} camber measured, then set it {Math.Abs(stepDeg):angle} {word} negative on each wheel, no further than {(isMore ? mostDeg : MostUprightDeg):angle}")
             : Prose.Write(units, $"Set the {end} camber {Math.Abs(stepDeg):angle} {word} negative on each wheel");
         var trades = Trades(study, at, life, nowDeg, [0, stepDeg, headingDeg]);
         return new($"{to}, and read the treads again {again}. Have toe set afterwards: it moves with camber.{Heading(stepDeg, headingDeg, nowDeg, word, units)}{Life(trades[1], units)}{Handling(trades[1], units)}")
@@ -110,20 +114,20 @@ internal static class CamberStep
     }
 
     /// <summary>How much of a change the present camber, and what it can be set to, leave room for, degrees, not negative.</summary>
-    private static double Room(Axle axle, int way, double wantedDeg)
+    private static double Room(Axle axle, int way, double wantedDeg, double mostDeg)
     {
         if (Setting(axle, 0).NowDeg is not { } now) return wantedDeg;
-        var toDeg = WithinUsual(now, now + (way * wantedDeg));
+        var toDeg = WithinUsual(now, now + (way * wantedDeg), mostDeg);
         var reached = axle.Adjustable.Camber is { CanBeSet: true } reach ? reach.Nearest(toDeg, now) : toDeg;
         return Math.Clamp(Math.Floor((way * (reached - now) / GaugeDeg) + 1e-6) * GaugeDeg, 0, wantedDeg);
     }
 
-    private static double WithinUsual(double nowDeg, double toDeg) => Math.Clamp(toDeg, Math.Min(nowDeg, MostLeanedDeg), Math.Max(nowDeg, MostUprightDeg));
+    private static double WithinUsual(double nowDeg, double toDeg, double mostDeg) => Math.Clamp(toDeg, Math.Min(nowDeg, mostDeg), Math.Max(nowDeg, MostUprightDeg));
 
     /// <summary>True where cars are set further that way than the adjuster of this one reaches.</summary>
-    private static bool IsAtItsEnd(Axle axle, int way) =>
+    private static bool IsAtItsEnd(Axle axle, int way, double mostDeg) =>
         axle.Adjustable.Camber is { CanBeSet: true } reach && Setting(axle, 0).NowDeg is { } now
-        && WithinUsual(now, now + (way * GaugeDeg)) is var next && next != now && way * (reach.Nearest(next, now) - now) < GaugeDeg / 2;
+        && WithinUsual(now, now + (way * GaugeDeg), mostDeg) is var next && next != now && way * (reach.Nearest(next, now) - now) < GaugeDeg / 2;
 
     private static bool IsMostlyRoad(WearStudy study) => TrackShare.Compute(study.Case.Use).Value < 0.5;
 
