@@ -18,6 +18,8 @@ internal static class PlanGaps
         foreach (var one in Certainty(planned)) yield return one;
         if (planned.Wear is null) yield return UnknownResponse.Create("/before/treadLifeFactor", "needs the treads' depths and what the tyres did: tread life is told by the wear model learned from them", "/wear");
         else if (planned.Wear.NoModel is { } gap) yield return UnknownResponse.Create("/before/treadLifeFactor", gap.Reason, [.. gap.Needs.Select(need => need.StartsWith("/vehicle", StringComparison.Ordinal) ? need : "/wear" + need)]);
+        else if (plan.ContradictedAt is { } contradicted)
+            yield return UnknownResponse.Create("/before/treadLifeFactor", $"the {CorneringWords.Name(contradicted)} shoulders as read contradict what the wear model expects of another camber: the treads count, and by how much a package moves their life is not told");
         else if (result.Given.TreadLifeFactor is null) yield return UnknownResponse.Create("/before/treadLifeFactor", "needs depths of both axles, and use on road or track", "/wear/tyres");
         foreach (var one in Limits(result.Given, null, "/before")) yield return one;
         foreach (var at in Axles)

@@ -44,6 +44,12 @@ public sealed record PlanCase
     /// <summary>What the treads say, where they were read.</summary>
     public WearStudy? Wear { get; init; }
 
+    /// <summary>The axle of whose treads the wear model says the opposite of what was read, so that no life is told by it; null where there is none.</summary>
+    public CarAxle? ContradictedAt => Wear is not { } study ? null
+        : TreadLifeVoice.ModelContradictsShoulders(study, CarAxle.Front) ? CarAxle.Front
+        : TreadLifeVoice.ModelContradictsShoulders(study, CarAxle.Rear) ? CarAxle.Rear
+        : null;
+
     /// <summary>True where a car has another tyre than the one given, whose wear its treads do not tell.</summary>
     public bool HasOtherTyre(StandingCar car)
     {

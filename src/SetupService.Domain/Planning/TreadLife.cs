@@ -25,9 +25,9 @@ internal sealed class TreadLife
         _given = new(front.Axle, rear.Axle);
     }
 
-    /// <summary>The life of a plan's treads; null where none were read that tell it, or the car is not used.</summary>
+    /// <summary>The life of a plan's treads; null where none were read that tell it, the model contradicts them, or the car is not used.</summary>
     public static TreadLife? Create(PlanCase plan, WorkBudget budget) =>
-        plan.Wear is { Front: { } front, Rear: { } rear } && (plan.Use.RoadKm > 0 || plan.Use.TrackKm > 0) ? new(plan, budget, front, rear) : null;
+        plan.Wear is { Front: { } front, Rear: { } rear } && plan.ContradictedAt is null && (plan.Use.RoadKm > 0 || plan.Use.TrackKm > 0) ? new(plan, budget, front, rear) : null;
 
     /// <summary>What wears the tyres of a car; null where a tyre is another than the car's as given, or the car has no equilibrium in the bends its treads were learned in.</summary>
     /// <param name="car">The car.</param>

@@ -56,6 +56,30 @@ public sealed class PlanAgreementTests(ServiceFixture fixture) : IClassFixture<S
         Assert.Equal(1, plan.GetProperty("before").Number("treadLifeFactor"), 1e-12);
     }
 
+    // Outer shoulders worn twice the inner: where the diagnosis lets the shoulders speak against the wear model, no package is told to shorten a life by it.
+    [Fact]
+    public async Task A_plan_tells_no_life_by_a_model_that_the_shoulders_contradict()
+    {
+        var body = Demo().WithParts();
+        body["wear"]!["use"] = JsonNode.Parse("""{"roadKm":6000,"trackLaps":60,"lapKm":3.2,"lateralG":0.7,"cornerRadiusM":55}""");
+        foreach (var tyre in body["wear"]!["tyres"]!.AsArray())
+        {
+            tyre!["newDepthMm"] = 8;
+            tyre["depthMm"] = JsonNode.Parse(tyre["position"]!.GetValue<string>().StartsWith("front", StringComparison.Ordinal) ? """{"outer":3.2,"centre":5.0,"inner":5.4}""" : """{"outer":6.0,"centre":6.3,"inner":6.1}""");
+        }
+
+        var asked = body["wear"]!.DeepClone().AsObject();
+        asked["vehicle"] = body["vehicle"]!.DeepClone();
+        var diagnosis = await fixture.Client.AnswerOf("/v1/wear/diagnosis", asked);
+        var plan = await fixture.Client.AnswerOf(PlansPath, body);
+
+        Assert.True(diagnosis.GetProperty("causes")[0].GetProperty("actions")[0].GetProperty("stepDeg").GetDouble() < 0);
+        Assert.Equal(JsonValueKind.Null, plan.GetProperty("before").GetProperty("treadLifeFactor").ValueKind);
+        Assert.All(plan.GetProperty("packages").EnumerateArray(), package => Assert.Equal(JsonValueKind.Null, package.GetProperty("after").GetProperty("treadLifeFactor").ValueKind));
+        var gap = Assert.Single(plan.GetProperty("unknown").EnumerateArray(), one => one.GetProperty("id").GetString() == "/before/treadLifeFactor");
+        Assert.Contains("front shoulders as read contradict", gap.GetProperty("reason").GetString(), StringComparison.Ordinal);
+    }
+
     private static double Cost(JsonObject body, JsonElement package)
     {
         var chosen = body["parts"]!.AsArray().Where(part => package.GetProperty("parts").EnumerateArray().Any(id => id.GetString() == part!["id"]!.GetValue<string>())).ToArray();

@@ -131,23 +131,11 @@ internal static class CamberStep
 
     private static bool IsMostlyRoad(WearStudy study) => TrackShare.Compute(study.Case.Use).Value < 0.5;
 
-    /// <summary>
-    /// By what a change of camber, degrees, multiplies the life of the axle's fastest-worn place: by the wear model learned, else by the shoulders read; null where neither is there. A model
-    /// that expects a step toward what uneven shoulders ask for to wear them out sooner contradicts what was read, and the shoulders count.
-    /// </summary>
-    private static Func<double, double?> LifeOf(WearStudy study, CarAxle at)
-    {
-        var voices = study.ShortAt(at);
-        var crown = study.Diagnosis.Sign(at, WearSign.CrownDifference)?.Value ?? 0;
-        if (study.At(at) is not { HasUse: true, ReadingCount: > 0 } learned) return ByShoulders;
-        var stepDeg = voices is { IsEven: false, ByTreads: { } asked } ? -Math.Clamp(asked.Value, -UnsureDeg, UnsureDeg) : 0;
-        return ByShoulders(stepDeg) > 1 && ByModel(stepDeg) < 1 ? ByShoulders : ByModel;
-
-        double? ByModel(double changeDeg) => study.UseWith(at, changeDeg) is { } set ? learned.LifeRatio(set) : null;
-
-        double? ByShoulders(double changeDeg) =>
-            voices.Shoulders is { } shoulders ? TreadWear.EvenWear.LifeRatio(shoulders.Value, crown, voices.DifferencePerDeg, changeDeg) : null;
-    }
+    /// <summary>By what a change of camber, degrees, multiplies the life of the axle's fastest-worn place: by the wear model learned, else, and where that contradicts them, by the shoulders read.</summary>
+    private static Func<double, double?> LifeOf(WearStudy study, CarAxle at) =>
+        study.At(at) is { HasUse: true, ReadingCount: > 0 } && !TreadLifeVoice.ModelContradictsShoulders(study, at)
+            ? changeDeg => TreadLifeVoice.ByModel(study, at, changeDeg)
+            : changeDeg => TreadLifeVoice.ByShoulders(study, at, changeDeg);
 
     private static (double? NowDeg, double? SettingDeg) Setting(Axle axle, double stepDeg)
     {
