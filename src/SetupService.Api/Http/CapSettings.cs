@@ -33,13 +33,23 @@ public sealed class CapSettings
     internal long BodyBytesOnTheWire => 2L * BodyBytes;
 
     /// <summary>What the description says of the caps.</summary>
-    internal static IReadOnlyList<Func<CapSettings, string>> Sentences { get; } = [static caps => caps.OfBody, static caps => caps.OfBodyAndLine];
+    internal static IReadOnlyList<Func<CapSettings, string>> Sentences { get; } =
+        [static caps => caps.OfBody, static caps => caps.OfBodyAndLine, static caps => caps.OfLine, static caps => caps.OfCars, static caps => caps.OfQuery];
 
     /// <summary>The cap of a body, as a sentence.</summary>
     internal string OfBody => string.Create(CultureInfo.InvariantCulture, $"A body may have at most {BodyBytes} bytes.");
 
     /// <summary>The caps of a body and of a line, as the end of a sentence.</summary>
     internal string OfBodyAndLine => string.Create(CultureInfo.InvariantCulture, $"one may have {BodyBytes} bytes, a line of a batch or catalogue {LineBytes}.");
+
+    /// <summary>The cap of a line, as a sentence.</summary>
+    internal string OfLine => string.Create(CultureInfo.InvariantCulture, $"A line or row may have at most {LineBytes} bytes.");
+
+    /// <summary>The caps of the cars of a catalogue, as the beginning of a sentence.</summary>
+    internal string OfCars => string.Create(CultureInfo.InvariantCulture, $"The part cars may have {CatalogueCars} cars and {CatalogueCarBytes} bytes");
+
+    /// <summary>The cap of a query string, as a sentence.</summary>
+    internal string OfQuery => string.Create(CultureInfo.InvariantCulture, $"A query string may have at most {QueryLength} characters.");
 
     /// <summary>The caps a request is held to.</summary>
     internal static CapSettings From(HttpContext context) => context.RequestServices.GetRequiredService<CapSettings>();

@@ -3,7 +3,9 @@ using System.Net;
 using System.Text.Json.Nodes;
 using Microsoft.Extensions.Configuration;
 using SetupService.Api.Fitment.Batch;
+using SetupService.Api.Host.OpenApi;
 using SetupService.Api.Host.Settings;
+using SetupService.Api.Http;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Tests.Fitment;
 using SetupService.Api.Tests.Fitment.Catalogue;
@@ -12,7 +14,7 @@ using SetupService.Api.Tests.Http;
 namespace SetupService.Api.Tests.Host;
 
 /// <summary>Caps that an operator has set: each holds at its edge, refuses just past it, and is told by the refusal and by the description.</summary>
-public sealed class CapsTests : IAsyncLifetime
+public sealed partial class CapsTests : IAsyncLifetime
 {
     private const int BodyBytes = 5000;
     private const int LineBytes = 2000;
@@ -98,6 +100,26 @@ public sealed class CapsTests : IAsyncLifetime
         Assert.Contains($"one may have {BodyBytes} bytes, a line of a batch or catalogue {LineBytes}.", description, StringComparison.Ordinal);
         Assert.Contains($"A body may have at most {BodyBytes} bytes.", description, StringComparison.Ordinal);
     }
+
+    [Fact]
+    public async Task Each_alone_is_named_by_the_description_that_is_shipped()
+    {
+        foreach (var (caps, told) in new (CapSettings, string)[]
+        {
+            (new() { BodyBytes = BodyBytes }, $"one may have {BodyBytes} bytes, a line of a batch or catalogue 65536."),
+            (new() { LineBytes = LineBytes }, $"A line or row may have at most {LineBytes} bytes."),
+            (new() { QueryLength = QueryLength }, $"A query string may have at most {QueryLength} characters."),
+            (new() { CatalogueCars = Cars }, $"The part cars may have {Cars} cars and 4194304 bytes."),
+            (new() { CatalogueCarBytes = CarBytes }, $"The part cars may have 1000 cars and {CarBytes} bytes."),
+        })
+        {
+            foreach (var description in new[] { await new CommittedDescription(caps).JsonAsync(), await new CommittedDescription(caps).YamlAsync() })
+                Assert.Contains(told, SpaceOrBreak().Replace(System.Text.Encoding.UTF8.GetString(description), " "), StringComparison.Ordinal);
+        }
+    }
+
+    [System.Text.RegularExpressions.GeneratedRegex(@"\s+")]
+    private static partial System.Text.RegularExpressions.Regex SpaceOrBreak();
 
     [Fact]
     public void One_out_of_its_range_stops_the_start()

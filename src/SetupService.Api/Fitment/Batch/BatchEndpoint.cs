@@ -23,6 +23,7 @@ internal static class BatchEndpoint
         var contract = group.ServiceProvider.GetRequiredService<JsonContract>();
         contract.ReaderOf<BatchCarLine>();
         contract.ReaderOf<BatchCandidateLine>();
+        var caps = group.ServiceProvider.GetRequiredService<CapSettings>();
         group.MapPost("/batch", StartLines)
             .WithQuery(Detail, VerdictFilter.Parameter, QueryParameters.Units)
             .WithMetadata(new AcceptsMetadata([NdjsonBatch.MediaType], typeof(string)))
@@ -32,11 +33,11 @@ internal static class BatchEndpoint
             .WithExample("fitment-batch")
             .WithName("fitmentBatch")
             .WithSummary("Many candidates in one request, as JSON lines")
-            .WithDescription("""
+            .WithDescription($$"""
                 Checks a stream of candidates of any length, in order, in constant memory. A line {"vehicle", "axle"} sets the car for the
                 lines after it (schema BatchCarLine); a line {"id", "candidate"}, or {"id", "front", "rear"} for the whole car, gets one answer
                 line (BatchCandidateLine, BatchAnswerLine), bad lines included. The last line is a summary; without it the answer was cut off. A body without a line is refused.
-                A line may have 64 KiB, and the service waits 30 s for the next bytes.
+                {{caps.OfLine}} The service waits for the next bytes, 30 s unless set otherwise.
                 Both sides stream: read answers while you write, or both ends wait for each other once their buffers are full.
                 A batch changes nothing, so sending it again is safe.
                 """);
@@ -49,13 +50,13 @@ internal static class BatchEndpoint
             .WithExample("fitment-batch")
             .WithName("fitmentBatchCsv")
             .WithSummary("Many candidates in one request, as a table")
-            .WithDescription("""
+            .WithDescription($$"""
                 Checks a table of candidates of any length, a row a line, in the same order. Send multipart/form-data with
                 the part car (JSON of vehicle and axle) before the part candidates (text/csv with a header of the wheel's and tyre's
                 member names in any order; the two masses are wheel.massKg and tyre.massKg, the markings wheelMarking and tyreMarking). Commas,
                 semicolons or tabs stand between columns, as the header has them; where no comma does, numbers may have a decimal comma. Columns of your own
                 are passed through, unless their name is near a known one; rows without a filled cell are left out. The answer is text/csv with the same
-                separator and decimal mark, sent in blocks of some tens of KiB; its column reasons says what decided a row that is no pass. A row may have 64 KiB, and the service waits 30 s for the next bytes.
+                separator and decimal mark, sent in blocks of some tens of KiB; its column reasons says what decided a row that is no pass. {{caps.OfLine}} The service waits for the next bytes, 30 s unless set otherwise.
                 Both sides stream: read answers while you write. A batch changes nothing, so sending it again is safe.
                 """);
     }

@@ -91,7 +91,7 @@ internal sealed class CatalogueCars(JsonContract contract)
 
     private static Problem TooMany(CapSettings caps) => Problem.Create(
         ProblemTypes.TooLarge,
-        string.Create(CultureInfo.InvariantCulture, $"The part cars may have {caps.CatalogueCars} cars and {caps.CatalogueCarBytes} bytes; send the others with another request."),
+        caps.OfCars + "; send the others with another request.",
         [Fault.At("/cars", FaultCodes.TooMany, "There are more cars than are held at once.", new FaultLimits { Maximum = caps.CatalogueCars })]);
 }
 

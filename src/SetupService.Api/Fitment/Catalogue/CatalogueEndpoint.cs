@@ -13,6 +13,7 @@ internal static class CatalogueEndpoint
     public static void MapCatalogue(this IEndpointRouteBuilder group)
     {
         group.ServiceProvider.GetRequiredService<JsonContract>().ReaderOf<CatalogueCarLine>();
+        var caps = group.ServiceProvider.GetRequiredService<CapSettings>();
         group.MapPost("/catalogue", Start)
             .WithQuery(VerdictFilter.Parameter)
             .WithMetadata(new AcceptsMetadata([FormParts.MediaType], typeof(string)))
@@ -22,11 +23,11 @@ internal static class CatalogueEndpoint
             .WithExample("fitment-catalogue")
             .WithName("fitmentCatalogue")
             .WithSummary("A catalogue of wheels and tyres against many cars")
-            .WithDescription("""
-                Asks every pair of candidate and car. Send multipart/form-data with the part cars (JSON lines, CatalogueCarLine; at most 1000 and 4 MiB) before the
+            .WithDescription($$"""
+                Asks every pair of candidate and car. Send multipart/form-data with the part cars (JSON lines, CatalogueCarLine) before the
                 part candidates, of any length (JSON lines, BatchCandidateLine, or the table of /v1/fitment/batch/csv). The answer has a line for each pair with the
                 verdict of the single check, by candidates, then cars. A car or candidate that cannot be read is told once. The last line counts everything; without it
-                the answer was cut off. Both sides stream: read answers while you write.
+                the answer was cut off. {{caps.OfCars}}. Both sides stream: read answers while you write.
                 """);
     }
 

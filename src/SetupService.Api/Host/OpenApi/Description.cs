@@ -40,7 +40,7 @@ internal sealed class CommittedDescription(CapSettings caps) : IDescription
     private byte[] WithCaps(byte[] description)
     {
         CapSettings standing = new();
-        if (caps.OfBodyAndLine == standing.OfBodyAndLine)
+        if (CapSettings.Sentences.All(tell => tell(caps) == tell(standing)))
             return description;
         StringBuilder text = new(Encoding.UTF8.GetString(description));
         foreach (var tell in CapSettings.Sentences)

@@ -1,12 +1,13 @@
 using Microsoft.AspNetCore.OpenApi;
 using Microsoft.OpenApi;
 using SetupService.Api.Host.Access;
+using SetupService.Api.Http;
 using SetupService.Domain.Answers;
 
 namespace SetupService.Api.Host.OpenApi;
 
 /// <summary>The parts of the API description that belong to no single call.</summary>
-internal sealed class DocumentFrame : IOpenApiDocumentTransformer
+internal sealed class DocumentFrame(CapSettings caps) : IOpenApiDocumentTransformer
 {
     private const string KeyScheme = "key";
 
@@ -39,7 +40,7 @@ internal sealed class DocumentFrame : IOpenApiDocumentTransformer
         {
             Title = "Setup service",
             Version = Edition.Current,
-            Description = Description.ReplaceLineEndings(" "),
+            Description = $"{Description.ReplaceLineEndings(" ")} {caps.OfQuery}",
             Contact = new OpenApiContact { Name = "The maintainers of this service" },
             License = new OpenApiLicense { Name = "MIT", Identifier = "MIT" },
         };
