@@ -36,8 +36,10 @@ internal static class ServiceEndpoints
 
     private static Answer<HealthAnswer> Live() => new(new HealthAnswer { Status = "live" });
 
-    private static Results<Answer<HealthAnswer>, Problem> Ready(ShutdownSignal shutdown) =>
-        shutdown.IsReady ? new Answer<HealthAnswer>(new HealthAnswer { Status = "ready" }) : Problem.Create(ProblemTypes.Unavailable, "The service is shutting down.");
+    private static Results<Answer<HealthAnswer>, Problem> Ready(HttpContext context, ShutdownSignal shutdown, WorkSettings work) =>
+        shutdown.IsReady
+            ? new Answer<HealthAnswer>(new HealthAnswer { Status = "ready" })
+            : ComputingCalls.Busy(context, work.RetryAfterSeconds) with { Detail = "The service is shutting down." };
 
     private static Results<CacheableAnswer<VersionAnswer>, Problem> Version(QueryReader query) => query.Problem is { } problem ? problem : VersionTable;
 

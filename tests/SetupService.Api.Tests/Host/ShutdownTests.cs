@@ -26,7 +26,10 @@ public sealed class ShutdownTests
 
         var stopping = service.StopAsync();
         using (var refused = await UntilNotReady(service))
+        {
             await Problems.Read(refused, ProblemTypes.Unavailable);
+            Assert.Equal(TimeSpan.FromSeconds(1), refused.Headers.RetryAfter!.Delta);
+        }
 
         // It still listens, and computes.
         using (var live = await service.Client.GetAsync(new Uri("/health/live", UriKind.Relative)))
