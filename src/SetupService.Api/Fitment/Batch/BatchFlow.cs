@@ -14,6 +14,9 @@ internal sealed class BatchFlow : IDisposable
 {
     private static readonly TimeSpan LongestGoodbye = TimeSpan.FromSeconds(1);
 
+    // A timer takes no more than some weeks, and a debt may be longer.
+    private static readonly TimeSpan LongestDelay = TimeSpan.FromDays(1);
+
     private readonly BatchSettings _settings;
     private readonly WorkGate _gate;
     private readonly CancellationToken _gone;
@@ -108,6 +111,9 @@ internal sealed class BatchFlow : IDisposable
     /// <summary>Charges lines to the caller: a batch that costs more than the caller may ask for waits with the next block.</summary>
     public void ChargeLines(long lines) => _quota?.ChargeLines(lines);
 
+    /// <summary>Charges to the caller what is as much work as a request of its own: a car, a line that is refused, a line told in more than its verdict.</summary>
+    public void ChargeRequests(long requests) => _quota?.ChargeRequests(requests);
+
     /// <summary>Charges pairs of a catalogue to the caller.</summary>
     public void ChargePairs(long pairs) => _quota?.ChargePairs(pairs);
 
@@ -178,7 +184,7 @@ internal sealed class BatchFlow : IDisposable
     private async ValueTask PayAsync()
     {
         while (_quota?.UntilPaid() is { Ticks: > 0 } debt && !_end.IsCancellationRequested)
-            await Task.Delay(debt, _clock, _end.Token).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+            await Task.Delay(debt < LongestDelay ? debt : LongestDelay, _clock, _end.Token).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
     }
 
     private void GiveTurnBack()

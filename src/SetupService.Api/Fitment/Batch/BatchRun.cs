@@ -16,6 +16,8 @@ internal sealed class BatchRun(JsonContract contract)
     private readonly VerdictCounter _verdicts = new();
     private long _answered;
     private long _metered;
+    private long _dear;
+    private long _dearMetered;
 
     /// <summary>The sheet of the candidate evaluated last.</summary>
     public CarSheet Sheet { get; } = new();
@@ -47,6 +49,7 @@ internal sealed class BatchRun(JsonContract contract)
             return false;
         }
 
+        _dear++;
         Car = new FitmentCar(vehicle, line.Axle, FitmentMapper.Settings(line.Tolerances, line.Required, line.CamberChange));
         return true;
     }
@@ -72,8 +75,15 @@ internal sealed class BatchRun(JsonContract contract)
         _verdicts.Count(Sheet.Verdict);
     }
 
+    /// <summary>Counts a line answered with more than its verdict.</summary>
+    public void CountDetailed() => _dear++;
+
     /// <summary>Counts a line answered with a problem.</summary>
-    public void CountRefused() => RefusedCount++;
+    public void CountRefused()
+    {
+        RefusedCount++;
+        _dear++;
+    }
 
     /// <summary>Adds the lines answered since the last call to the meter, and to what the caller pays.</summary>
     public void Meter(BatchFlow flow)
@@ -82,7 +92,9 @@ internal sealed class BatchRun(JsonContract contract)
         ServiceMeter.CountLines(lineCount);
         _verdicts.Meter();
         flow.ChargeLines(lineCount);
+        flow.ChargeRequests(_dear - _dearMetered);
         _metered += lineCount;
+        _dearMetered = _dear;
     }
 
     /// <summary>The counts so far.</summary>

@@ -136,6 +136,8 @@ internal sealed class NdjsonBatch(JsonContract contract, CheckDetail detail, Ver
     private void Write(LineId? id, long lineNumber, BatchLines lines)
     {
         var isWhole = _run.Candidate.IsWhole(_run.Car!);
+        if (detail != CheckDetail.Verdict)
+            _run.CountDetailed();
         if (detail == CheckDetail.Verdict)
             lines.Write(lineNumber, id, _run.Sheet, isWhole);
         else if (isWhole)

@@ -150,6 +150,8 @@ internal sealed class CatalogueAnswer(JsonContract contract, string boundary, Ve
         private long _refusedCount;
         private long _metered;
         private long _paidPairs;
+        private long _refusedCandidates;
+        private long _paidRefused;
 
         public Pairs(JsonContract contract, CatalogueCars cars, VerdictFilter only, HttpContext context, BatchFlow flow)
         {
@@ -217,7 +219,8 @@ internal sealed class CatalogueAnswer(JsonContract contract, string boundary, Ve
             _counts.Meter();
             _flow.ChargeLines(_candidateCount - _metered);
             _flow.ChargePairs(_counts.Total - _paidPairs);
-            (_metered, _paidPairs) = (_candidateCount, _counts.Total);
+            _flow.ChargeRequests(_refusedCandidates - _paidRefused);
+            (_metered, _paidPairs, _paidRefused) = (_candidateCount, _counts.Total, _refusedCandidates);
 
             // Where nothing is kept yet, the caller still sees that the work has begun.
             if (_lines.Length == 0 && _context.Response.HasStarted)
@@ -269,6 +272,7 @@ internal sealed class CatalogueAnswer(JsonContract contract, string boundary, Ve
         {
             IsStarted = true;
             _candidateCount++;
+            _refusedCandidates++;
             _refusedCount += _cars.Count;
             _lines.WriteCandidate(line, id, problem);
         }

@@ -46,7 +46,9 @@ internal sealed class CatalogueCars(JsonContract contract)
             {
                 flow.ThrowIfEnded();
                 bytes += line.Length;
+                var count = Count;
                 Read(line, feed);
+                flow.ChargeRequests(Count - count);
                 if (Count > flow.Caps.CatalogueCars || bytes > flow.Caps.CatalogueCarBytes)
                     return TooMany(flow.Caps);
             }

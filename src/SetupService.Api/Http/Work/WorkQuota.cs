@@ -113,6 +113,9 @@ public sealed class WorkQuota
     /// <summary>Takes the units of lines of a batch.</summary>
     public void ChargeLines(long lines) => Charge((double)lines / _settings.LinesPerUnit);
 
+    /// <summary>Takes the units of what in a stream is as much work as a request of its own.</summary>
+    public void ChargeRequests(long requests) => Charge(requests);
+
     /// <summary>Takes the units of pairs of a catalogue.</summary>
     public void ChargePairs(long pairs) => Charge((double)pairs / _settings.PairsPerUnit);
 

@@ -94,6 +94,22 @@ public sealed class BatchFlowTests : IDisposable
     }
 
     [Fact]
+    public async Task A_debt_of_years_is_waited_for_until_the_batch_has_no_time_left()
+    {
+        WorkQuota quota = new(new QuotaSettings { SustainedUnits = 1, SustainedSeconds = 2_678_400, LinesPerUnit = 1 }, _clock);
+        using BatchFlow flow = new(Settings, new CapSettings(), _gate, _clock, CancellationToken.None, quota);
+        flow.ChargeLines(1000);
+        var waiting = flow.WaitAsync(static _ => new ValueTask<long>(1)).AsTask();
+        Assert.False(waiting.IsCompleted);
+
+        _clock.Advance(TimeSpan.FromSeconds(61));
+
+        await waiting;
+        Assert.ThrowsAny<OperationCanceledException>(flow.ThrowIfEnded);
+        Assert.StartsWith("A batch may take 60 s", flow.EndReason, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_caller_that_went_away_is_no_reason()
     {
         using CancellationTokenSource gone = new();

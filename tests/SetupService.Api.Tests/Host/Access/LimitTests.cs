@@ -11,6 +11,7 @@ using SetupService.Api.Http.Work;
 using SetupService.Api.Tests.Examples;
 using SetupService.Api.Tests.Fitment;
 using SetupService.Api.Tests.Fitment.Batch;
+using SetupService.Api.Tests.Fitment.Catalogue;
 using SetupService.Api.Tests.Http;
 using SetupService.Api.Vehicles;
 
@@ -115,16 +116,16 @@ public sealed class LimitTests
     [Fact]
     public async Task A_batch_costs_its_lines_and_waits_where_they_are_too_many()
     {
-        await using var service = await ServiceWithKeys.StartAsync(_clock, ("Limits:LinesPerUnit", "1"), ("Limits:BurstUnits", "11"), ("Limits:BurstSeconds", "11"));
+        await using var service = await ServiceWithKeys.StartAsync(_clock, ("Limits:LinesPerUnit", "1"), ("Limits:BurstUnits", "12"), ("Limits:BurstSeconds", "12"));
         var lines = BatchCalls.CarLine() + "\n" + string.Concat(Enumerable.Range(0, 10).Select(i => BatchCalls.CandidateLine(i) + "\n"));
         using (var answer = await SendLines(service, lines))
             Assert.Contains("\"answeredCount\":10,", await answer.Content.ReadAsStringAsync(), StringComparison.Ordinal);
 
-        // One for the request, ten for its lines: nothing is left.
+        // One for the request, one for its car, ten for its lines: nothing is left.
         using (var refused = await service.SendAsync("GET", Table, ServiceWithKeys.First))
             Assert.Equal(HttpStatusCode.TooManyRequests, refused.StatusCode);
 
-        // With one unit left a batch begins; it owes nine, and goes on once they have come back.
+        // With one unit left a batch begins; it owes ten, and goes on once they have come back.
         _clock.Advance(TimeSpan.FromSeconds(1));
         using var connection = await OpenBatch.StartAsync(service.Client, headers: $"Api-Key: {ServiceWithKeys.First}\r\n");
         await connection.SendAsync(lines);
@@ -143,6 +144,48 @@ public sealed class LimitTests
         }
 
         Assert.Contains("\"line\":12,", await late, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task Cars_refused_lines_and_lines_in_detail_cost_as_a_request_of_their_own()
+    {
+        const int Many = 20;
+        await using var service = await ServiceWithKeys.StartAsync(_clock, ("Limits:LinesPerUnit", "1000000"));
+        var candidates = string.Concat(Enumerable.Range(0, Many).Select(i => BatchCalls.CandidateLine(i) + "\n"));
+        var car = BatchCalls.CarLine() + "\n";
+
+        // What is left is told in whole units: the millionths that lines cost beside, and the pairs of the catalogue, take one more.
+        Assert.Equal(1 + 1, await UnitsOfLines(car + candidates));
+        Assert.Equal(Many, await UnitsOfLines(string.Concat(Enumerable.Repeat(car, Many))));
+        Assert.Equal(Many + 1, await UnitsOfLines(string.Concat(Enumerable.Repeat("{\"id\":1}\n", Many))));
+        Assert.Equal(1 + Many + 1, await UnitsOfLines(car + candidates, "?detail=full"));
+        Assert.Equal(Many + 1, await UnitsOfForm(Calls.BatchCsv, BatchCalls.Form("wheelMarking,tyreMarking\n" + string.Concat(Enumerable.Repeat("8Jx17 ET40,none\n", Many - 1)), BatchCalls.CarLine())));
+        var cars = string.Concat(Enumerable.Range(0, Many).Select(i => CatalogueCalls.Car(i).ToJsonString() + "\n"));
+        Assert.Equal(Many + 2 + 1, await UnitsOfForm(CatalogueCalls.Path, CatalogueCalls.Form(cars, "{\"id\":1}\n{\"id\":2}\n" + candidates)));
+
+        async Task<long> UnitsOfLines(string lines, string query = "")
+        {
+            using var content = new StringContent(lines, Encoding.UTF8, BatchCalls.Ndjson);
+            return await UnitsOf(Calls.Batch + query, content);
+        }
+
+        async Task<long> UnitsOfForm(string path, MultipartFormDataContent form)
+        {
+            using (form)
+                return await UnitsOf(path, form);
+        }
+
+        async Task<long> UnitsOf(string path, HttpContent body)
+        {
+            var before = await UnitsLeft(service);
+            using HttpRequestMessage request = new(HttpMethod.Post, new Uri(path, UriKind.Relative)) { Content = body };
+            request.Headers.Add("Api-Key", ServiceWithKeys.First);
+            using (var answer = await service.Client.SendAsync(request))
+                Assert.Equal(HttpStatusCode.OK, answer.StatusCode);
+            var units = before - await UnitsLeft(service) - 2;
+            _clock.Advance(TimeSpan.FromHours(2));
+            return units;
+        }
     }
 
     [Theory]
