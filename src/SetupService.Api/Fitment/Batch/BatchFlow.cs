@@ -25,8 +25,11 @@ internal sealed class BatchFlow : IDisposable
     private readonly CancellationTokenSource _end;
     private readonly ITimer _wholeTime;
     private readonly ITimer _silence;
+    private readonly ITimer _goodbye;
+    private readonly Lock _goodbyeLock = new();
     private readonly TimeSpan _longestSilence;
     private IDisposable? _turn;
+    private Action? _cutOff;
     private TimeSpan _waited;
     private long _cameBytes;
     private CancellationTokenRegistration _drained;
@@ -47,6 +50,7 @@ internal sealed class BatchFlow : IDisposable
         _wholeTime = clock.CreateTimer(
             static state => ((BatchFlow)state!).End(static settings => BatchProblems.TookTooLong(settings.LongestSeconds)), this, TimeSpan.FromSeconds(settings.LongestSeconds), Timeout.InfiniteTimeSpan);
         _silence = clock.CreateTimer(static state => ((BatchFlow)state!).EndWait(), this, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
+        _goodbye = clock.CreateTimer(static state => ((BatchFlow)state!).CutOff(), this, Timeout.InfiniteTimeSpan, Timeout.InfiniteTimeSpan);
     }
 
     /// <summary>The most that is read of its caller at once.</summary>
@@ -76,6 +80,7 @@ internal sealed class BatchFlow : IDisposable
         context.Response.ContentType = mediaType;
         context.Response.Headers.CacheControl = "no-store";
         BatchFlow flow = new(settings, services.GetRequiredService<CapSettings>(), services.GetRequiredService<WorkGate>(), services.GetRequiredService<TimeProvider>(), context.RequestAborted, Caller.From(context).Quota);
+        flow._cutOff = context.Abort;
         context.Response.OnCompleted(() => flow.LetGoAsync(context));
         flow._drained = services.GetRequiredService<ShutdownSignal>().Drained.UnsafeRegister(static one => ((BatchFlow)one!).End(static _ => BatchProblems.ShuttingDown()), flow);
         return flow;
@@ -122,6 +127,10 @@ internal sealed class BatchFlow : IDisposable
 
     public void Dispose()
     {
+        // A connection whose request is over is another request's.
+        lock (_goodbyeLock)
+            _cutOff = null;
+        _goodbye.Dispose();
         _drained.Dispose();
         _wholeTime.Dispose();
         _silence.Dispose();
@@ -198,11 +207,19 @@ internal sealed class BatchFlow : IDisposable
         _reason ??= reason(_settings);
         try
         {
+            _goodbye.Change(TimeSpan.FromSeconds(_settings.LeastRateAfterSeconds), Timeout.InfiniteTimeSpan);
             _end.Cancel();
         }
         catch (ObjectDisposedException)
         {
             // The batch ended by itself at the same time.
         }
+    }
+
+    /// <summary>Cuts off a caller who, when the batch has ended, does not read what it is still told.</summary>
+    private void CutOff()
+    {
+        lock (_goodbyeLock)
+            _cutOff?.Invoke();
     }
 }

@@ -62,5 +62,5 @@ internal sealed class FormParts(string boundary, Stream body, BatchFlow flow)
 
     /// <summary>True when the parts, or the message they come in, could not be read; false where the caller went away.</summary>
     public static bool IsMalformed(Exception exception, HttpContext context) =>
-        exception is IOException or InvalidDataException && !HangUps.Explain(exception, context);
+        exception is IOException or InvalidDataException && !HangUps.IsTold(exception, context);
 }

@@ -13,9 +13,16 @@ internal static class HangUps
             return request.IsCompletedSuccessfully ? request : WatchAsync(context, request);
         });
 
-    /// <summary>True when the exception comes of the caller's reset, or of work cancelled because the caller went away.</summary>
+    /// <summary>
+    /// True when the exception comes of the caller's reset, or of work cancelled because the caller went away. Over HTTP/2 whatever ends the reading and is no refusal of
+    /// the server's is such too: it may come before the request is said to be aborted.
+    /// </summary>
     public static bool Explain(Exception exception, HttpContext context) =>
-        exception is ConnectionResetException or ConnectionAbortedException
+        IsTold(exception, context) || (exception is IOException and not BadHttpRequestException && HttpProtocol.IsHttp2(context.Request.Protocol));
+
+    /// <summary>The same where the exception may be that of a reader of forms, which fails alike on a form that breaks off.</summary>
+    public static bool IsTold(Exception exception, HttpContext context) =>
+        exception is ConnectionResetException or ConnectionAbortedException or OperationCanceledException { InnerException: ConnectionAbortedException }
         || (exception is OperationCanceledException or IOException && context.RequestAborted.IsCancellationRequested);
 
     private static async Task WatchAsync(HttpContext context, Task request)

@@ -82,6 +82,29 @@ public sealed class Http2StreamTests
         Assert.Contains("\"isComplete\":false,\"reason\":\"No bytes came for 1 s", await batch.ReadLineAsync(), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("Http1")]
+    [InlineData("Http2")]
+    public async Task One_whose_answer_nobody_reads_is_cut_off_soon_after_its_time_is_over(string protocol)
+    {
+        CapturedLog log = new();
+        await using var service = await StartAsync(new BatchSettings { LongestSeconds = 2, LeastRateAfterSeconds = 2, LeastBytesPerSecond = 1 }, log, protocol);
+        using HttpRequestMessage request = new(HttpMethod.Post, new Uri(Calls.Batch + "?detail=full", UriKind.Relative))
+        {
+            Content = new StringContent($"{BatchCalls.CarLine()}\n{string.Concat(Enumerable.Repeat(BatchCalls.CandidateLine() + "\n", 5000))}", Encoding.UTF8, BatchCalls.Ndjson),
+            Version = service.Client.DefaultRequestVersion,
+            VersionPolicy = HttpVersionPolicy.RequestVersionExact,
+        };
+        var sending = service.Client.SendAsync(request, HttpCompletionOption.ResponseHeadersRead);
+
+        // By the least rate the megabytes that wait to be read could wait for days.
+        await UntilGone(log);
+        Assert.DoesNotContain(log.Events, static one => one.Level >= LogEventLevel.Warning);
+
+        // Who still sends when it is cut off is told nothing.
+        _ = await Record.ExceptionAsync(async () => (await sending).Dispose());
+    }
+
     [Fact]
     public async Task A_caller_that_resets_its_stream_is_no_failure_and_leaves_its_connection_to_others()
     {
@@ -94,23 +117,30 @@ public sealed class Http2StreamTests
         }
 
         BatchCalls.AssertSummary(await service.Client.LinesOf($"{BatchCalls.CarLine()}\n{BatchCalls.CandidateLine()}\n"), answered: 1, refused: 0);
-        for (var wait = 0; wait < 100 && !log.Events.Any(static one => one.MessageTemplate.Text.Contains("went away", StringComparison.Ordinal)); wait++)
-            await Task.Delay(50);
-        var told = Assert.Single(log.Events, static one => one.MessageTemplate.Text.Contains("went away", StringComparison.Ordinal));
-        Assert.Null(told.Exception);
+        await UntilGone(log);
         Assert.DoesNotContain(log.Events, static one => one.Level >= LogEventLevel.Warning);
     }
 
-    private static async Task<RunningService> StartAsync(BatchSettings settings, CapturedLog? log = null)
+    /// <summary>Waits until the log tells, once and as no failure, that the caller went away.</summary>
+    private static async Task UntilGone(CapturedLog log)
+    {
+        for (var wait = 0; wait < 300 && !log.Events.Any(IsGone); wait++)
+            await Task.Delay(50);
+        Assert.Null(Assert.Single(log.Events, IsGone).Exception);
+    }
+
+    private static bool IsGone(LogEvent one) => one.MessageTemplate.Text.Contains("went away", StringComparison.Ordinal);
+
+    private static async Task<RunningService> StartAsync(BatchSettings settings, CapturedLog? log = null, string protocol = "Http2")
     {
         var service = await RunningService.StartAsync(configure: builder =>
         {
-            builder.Configuration["Kestrel:EndpointDefaults:Protocols"] = "Http2";
+            builder.Configuration["Kestrel:EndpointDefaults:Protocols"] = protocol;
             builder.Services.AddSingleton(settings);
             if (log is not null)
                 builder.Services.AddSerilog(logger => logger.MinimumLevel.Information().MinimumLevel.Override("Microsoft", LogEventLevel.Warning).WriteTo.Sink(log), preserveStaticLogger: true);
         });
-        service.Client.DefaultRequestVersion = HttpVersion.Version20;
+        service.Client.DefaultRequestVersion = protocol == "Http2" ? HttpVersion.Version20 : HttpVersion.Version11;
         service.Client.DefaultVersionPolicy = HttpVersionPolicy.RequestVersionExact;
         return service;
     }
