@@ -47,8 +47,9 @@ public sealed partial class CorneringSolver
     /// degrees; station of the turn's centre, mm; side force by the outer tyre in front and behind less that of the state, N.
     /// </param>
     /// <param name="atPeak">The axle whose tyres stand at the slip they have where it uses all its grip, whatever it uses in this state, so that nothing kinks about its limit; null = none.</param>
+    /// <param name="isRough">True where slip need not be found to the last digit, as <see cref="Tyres.TyrePair.RoughStepDeg"/> has it.</param>
     /// <returns>False where a wheel cannot be there, both tyres of an axle have left the road, or no slip gives its side force.</returns>
-    internal bool TryResiduals(ReadOnlySpan<double> state, in CorneringDemand demand, Span<double> residuals, CarAxle? atPeak = null)
+    internal bool TryResiduals(ReadOnlySpan<double> state, in CorneringDemand demand, Span<double> residuals, CarAxle? atPeak = null, bool isRough = false)
     {
         var acceleration = demand.LateralG * HandlingCar.StandardGravity;
         var radiusMm = demand.RadiusM * 1000;
@@ -80,8 +81,8 @@ public sealed partial class CorneringSolver
         (residuals[0], residuals[1]) = _front.Residuals(0);
         (residuals[2], residuals[3]) = _rear.Residuals(0);
         residuals[4] = BodyBalance.MomentOffNmm(_body, _front, _rear, acceleration, sin, cos, _front.MovedN, _rear.MovedN) / (_front.HalfTrackMm + _rear.HalfTrackMm);
-        if (_front.TrySlip(_centreStationMm, _centreMm, atPeak == CarAxle.Front, atPeak is not null) is not { } frontOuterN
-            || _rear.TrySlip(_centreStationMm, _centreMm, atPeak == CarAxle.Rear, atPeak is not null) is not { } rearOuterN) return false;
+        if (_front.TrySlip(_centreStationMm, _centreMm, atPeak == CarAxle.Front, isRough) is not { } frontOuterN
+            || _rear.TrySlip(_centreStationMm, _centreMm, atPeak == CarAxle.Rear, isRough) is not { } rearOuterN) return false;
         residuals[5] = _front.SlipDeg + PathDeg(_front, _centreMm) - _front.TyreHeadingDeg;
         residuals[6] = _centreStationMm - CentreStationMm(_centreMm);
         (residuals[7], residuals[8]) = (frontOuterN - state[7], rearOuterN - state[8]);

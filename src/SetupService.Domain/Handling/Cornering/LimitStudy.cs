@@ -167,7 +167,7 @@ public sealed record LimitStudy
 
     private static LimitStudy Drawn(LimitStudy study, double frontG, double rearG, double? heldLateralG)
     {
-        var (fronts, rears, margins) = (new double[Draws], new double[Draws], new double[Draws]);
+        var (fronts, rears, margins) = (GC.AllocateUninitializedArray<double>(Draws), GC.AllocateUninitializedArray<double>(Draws), GC.AllocateUninitializedArray<double>(Draws));
         Array.Fill(fronts, frontG);
         Array.Fill(rears, rearG);
         LimitEffect? measured = null;

@@ -275,7 +275,7 @@ internal sealed partial class EquilibriumDerivatives
     private bool TryResiduals(CorneringSolver solver, ReadOnlySpan<double> state, Span<double> residuals)
     {
         var lateralG = state[Last];
-        if (!solver.TryResiduals(state[..Last], _path.At(lateralG), residuals[..Last], _limitOf)) return false;
+        if (!solver.TryResiduals(state[..Last], _path.At(lateralG), residuals[..Last], _limitOf, _onlyLead)) return false;
         residuals[Last] = _limitOf is { } axle ? solver.UsedAtPeak(axle) - 1 : lateralG - _state[Last];
         return true;
     }
