@@ -60,19 +60,21 @@ internal sealed class RequestLog(Serilog.ILogger log, LogSettings settings, Time
             return;
 
         var template = outcome is { HasGone: true } ? Gone : isRefused ? Refused : Answered;
-        List<LogEventProperty> properties =
-        [
-            Property("RequestId", context.TraceIdentifier),
-            Property("Method", method),
-            Property("Route", RouteOf(context)),
-            Property("Status", status),
-            Property("DurationMs", Math.Round(Stopwatch.GetElapsedTime(start).TotalMilliseconds, 3)),
-            Property("Steps", context.Features.Get<RequestWork>()?.StepsTaken ?? 0),
-            Property("Client", Caller.From(context).Name),
-        ];
+
+        // As the event keeps them: of a list it would make this.
+        Dictionary<string, LogEventPropertyValue> properties = new(8)
+        {
+            ["RequestId"] = new ScalarValue(context.TraceIdentifier),
+            ["Method"] = new ScalarValue(method),
+            ["Route"] = new ScalarValue(RouteOf(context)),
+            ["Status"] = new ScalarValue(status),
+            ["DurationMs"] = new ScalarValue(Math.Round(Stopwatch.GetElapsedTime(start).TotalMilliseconds, 3)),
+            ["Steps"] = new ScalarValue(context.Features.Get<RequestWork>()?.StepsTaken ?? 0),
+            ["Client"] = new ScalarValue(Caller.From(context).Name),
+        };
         if (isRefused)
-            properties.Add(Property("FaultCount", outcome?.FaultCount ?? 0));
-        log.Write(new LogEvent(clock.GetLocalNow(), LogEventLevel.Information, null, template, properties));
+            properties["FaultCount"] = new ScalarValue(outcome?.FaultCount ?? 0);
+        log.Write(LogEvent.UnstableAssembleFromParts(clock.GetLocalNow(), LogEventLevel.Information, null, template, properties, default, default));
     }
 
     private bool MayTell()
@@ -93,7 +95,7 @@ internal sealed class RequestLog(Serilog.ILogger log, LogSettings settings, Time
         }
 
         if (leftOut > 0)
-            log.Write(new LogEvent(clock.GetLocalNow(), LogEventLevel.Information, null, LeftOut, [Property("Count", leftOut)]));
+            log.Write(new LogEvent(clock.GetLocalNow(), LogEventLevel.Information, null, LeftOut, [new LogEventProperty("Count", new ScalarValue(leftOut))]));
         return true;
     }
 
@@ -108,6 +110,4 @@ internal sealed class RequestLog(Serilog.ILogger log, LogSettings settings, Time
     }
 
     private static MessageTemplate Template(string text) => new MessageTemplateParser().Parse(text);
-
-    private static LogEventProperty Property(string name, object value) => new(name, new ScalarValue(value));
 }
