@@ -10,7 +10,7 @@ exec unshare --mount --propagation private bash -euc '
   mount -o remount,bind,ro,nosuid,nodev "$root"
   mount --bind /dev "$root/dev"
   mount -t proc proc "$root/proc"
-  export urls="${urls:-http://+:8080}" SSL_CERT_FILE=/etc/ssl/certs/ca-certificates.crt
+  export urls="${urls:-http://+:8080}" SSL_CERT_FILE=/etc/ssl/certs/ca-certificates.crt DOTNET_GCgen0size="${DOTNET_GCgen0size:-1000000}"
   [[ -z ${LAID_OUT:-} ]] || echo "$EPOCHREALTIME" >"$LAID_OUT"
   exec setpriv --bounding-set=-all,+sys_chroot,+setuid,+setgid --no-new-privs \
     chroot --userspec=1654:1654 --groups= "$root" /app/SetupService.Api "$@"

@@ -10,6 +10,9 @@ const ticksPerSecond = Number(execFileSync("getconf", ["CLK_TCK"]));
 /** The request of a call, out of api/examples. */
 export const example = (name) => readFileSync(new URL(`../../api/examples/${name}.request.json`, import.meta.url));
 
+/** What the image sets of its runtime. */
+const asShipped = { DOTNET_GCgen0size: /DOTNET_GCgen0size=(\w+)/.exec(readFileSync(new URL("../../Dockerfile", import.meta.url), "utf8"))[1] };
+
 /** Settings with which no request is refused because a busy machine computes slowly. */
 export const patient = { Work__DeadlineSeconds: "600", Work__QueueSeconds: "600", Work__DelaySeconds: "600" };
 
@@ -39,11 +42,11 @@ function isReady(port) {
   });
 }
 
-/** Starts the service, as a command and its arguments, and waits until it takes requests: when it was begun, ms since 1970, stands in begunAt, how long that took in readyMs. */
+/** Starts the service as the image does, as a command and its arguments, and waits until it takes requests: when it was begun, ms since 1970, stands in begunAt, how long that took in readyMs. */
 export async function start([program, ...args], settings = {}) {
   const port = await freePort();
   const begun = performance.now();
-  const service = spawn(program, [...args, "--urls", `http://127.0.0.1:${port}`], { env: { ...process.env, ...settings }, stdio: ["ignore", "pipe", "inherit"] });
+  const service = spawn(program, [...args, "--urls", `http://127.0.0.1:${port}`], { env: { ...asShipped, ...process.env, ...settings }, stdio: ["ignore", "pipe", "inherit"] });
   service.stdout.resume();
   while (!(await isReady(port))) {
     if (service.exitCode !== null) throw new Error(`the service ended with ${service.exitCode}`);
