@@ -30,7 +30,9 @@ internal static class ArmContradictions
         }
 
         AddPivot(found, "both pivots", beam.PivotLeft.Mirrored, beam.PivotLeft, beam.WheelCentre);
-        AddPivot(found, "pivotLeft and beamShearCentre", beam.BeamShearCentre, beam.PivotLeft, beam.WheelCentre);
+        var before = found.Count;
+        Contradictions.AddLength(found, "beamShearCentre", beam.BeamShearCentre, "pivotLeft", beam.PivotLeft);
+        if (found.Count == before) AddPivot(found, "pivotLeft and beamShearCentre", beam.BeamShearCentre, beam.PivotLeft, beam.WheelCentre);
     }
 
     private static void AddPivot(List<Contradiction> found, string line, in Vector3 inner, in Vector3 outer, in Vector3 wheelCentre)

@@ -47,6 +47,7 @@ public sealed class ContradictionTests
         ("an arm's upright axis", Arm with { Inner = Arm.Outer + Up(200) + new Vector3(1, 0, 0) }, "wheelCentre", ["pivotInner and pivotOuter", "0.18 mm in 100 mm"]),
         ("a beam's pivot on the right", Beam with { PivotLeft = Beam.PivotLeft.Mirrored }, "pivotLeft", ["y = −560.0 mm"]),
         ("a shear centre beside the centre plane", Beam with { BeamShearCentre = Beam.BeamShearCentre + (15 * Vector3.Left) }, "beamShearCentre", ["y = 15.0 mm"]),
+        ("a shear centre on the left pivot", Beam with { BeamShearCentre = Beam.PivotLeft }, "beamShearCentre", ["pivotLeft", "0.0 mm apart"]),
         ("a wheel above the beam's pivots", Beam with { WheelCentre = Beam.PivotLeft + Up(150) }, "wheelCentre", ["both pivots", "0 mm in 100 mm"]),
         ("a wheel on the line through both pivots", Beam with { WheelCentre = Beam.PivotLeft + (100 * Vector3.Left) }, "wheelCentre", ["0.0 mm from the line", "both pivots"]),
         ("a wheel on the line to the shear centre", Beam with { WheelCentre = (1.25 * Beam.PivotLeft) - (0.25 * Beam.BeamShearCentre) }, "wheelCentre", ["0.0 mm from the line", "pivotLeft and beamShearCentre"]),
