@@ -27,32 +27,32 @@ internal static class TurnAssumptions
     /// <summary>The same for an answer that names these outputs otherwise.</summary>
     public static AssumptionResponse[] List(CorneringEvaluation car, LimitStudy limits, in CorneringAttitude hardest, TurnOutputs outputs)
     {
-        var turn = hardest;
-        var effects = car.Run.Effects(car.Reading, turn.Demand.LateralG);
-        return [.. effects.Select(one => Effect(one, limits, turn.Demand.Turn, outputs)), .. AssumptionResponse.From(CorneringAssumptions.Build(car.Reading, car.Scale))];
+        var (effects, others) = (car.Run.Effects(car.Reading, hardest.Demand.LateralG), CorneringAssumptions.Build(car.Reading, car.Scale));
+        var parts = new AssumptionResponse[effects.Count + others.Count];
+        for (var i = 0; i < effects.Count; i++) parts[i] = Effect(effects[i], limits, hardest.Demand.Turn, outputs);
+        for (var i = 0; i < others.Count; i++) parts[effects.Count + i] = AssumptionResponse.From(others[i]);
+        return parts;
     }
 
     private static AssumptionResponse Effect(CorneringEffect effect, LimitStudy limits, TurnDirection turn, TurnOutputs outputs)
     {
         var (front, rear) = Outer(turn);
-        MoveResponse[] moves =
-        [
-            Move(effect, outputs.Roll, one => one.RollDeg),
-            Move(effect, outputs.FrontInclination, one => one.InclinationAngleDeg(front)),
-            Move(effect, outputs.RearInclination, one => one.InclinationAngleDeg(rear)),
-        ];
-        if (limits.Effects.FirstOrDefault(one => ReferenceEquals(one.Input, effect.Assumed.Input)) is { } moved)
+        var moved = limits.EffectOf(effect.Assumed.Input);
+        var moves = new MoveResponse[moved is null ? 3 : 5];
+        moves[0] = new() { Output = outputs.Roll, Lower = effect.AtLower?.RollDeg, Upper = effect.AtUpper?.RollDeg };
+        moves[1] = Inclination(outputs.FrontInclination, front);
+        moves[2] = Inclination(outputs.RearInclination, rear);
+        if (moved is not null)
         {
             var (frontG, rearG) = (limits.Limits.Front.LimitG, limits.Limits.Rear.LimitG);
-            moves =
-            [
-                .. moves,
-                new() { Output = outputs.FrontLimit, Lower = frontG + moved.AtLower.Front, Upper = frontG + moved.AtUpper.Front },
-                new() { Output = outputs.RearLimit, Lower = rearG + moved.AtLower.Rear, Upper = rearG + moved.AtUpper.Rear },
-            ];
+            moves[3] = new() { Output = outputs.FrontLimit, Lower = frontG + moved.AtLower.Front, Upper = frontG + moved.AtUpper.Front };
+            moves[4] = new() { Output = outputs.RearLimit, Lower = rearG + moved.AtLower.Rear, Upper = rearG + moved.AtUpper.Rear };
         }
 
         return WithRange(effect.Assumed, moves);
+
+        MoveResponse Inclination(string output, WheelPosition wheel) =>
+            new() { Output = output, Lower = effect.AtLower?.InclinationAngleDeg(wheel), Upper = effect.AtUpper?.InclinationAngleDeg(wheel) };
     }
 
     private static AssumptionResponse WithRange(AssumedInput assumed, MoveResponse[]? moves = null) => AssumptionResponse.From(assumed.ToAssumption()) with
@@ -64,13 +64,6 @@ internal static class TurnAssumptions
     private static (WheelPosition Front, WheelPosition Rear) Outer(TurnDirection turn) => turn == TurnDirection.Left
         ? (WheelPosition.FrontRight, WheelPosition.RearRight)
         : (WheelPosition.FrontLeft, WheelPosition.RearLeft);
-
-    private static MoveResponse Move(CorneringEffect effect, string output, Func<TurnFigures, double> figure) => new()
-    {
-        Output = output,
-        Lower = effect.AtLower is { } lower ? figure(lower) : null,
-        Upper = effect.AtUpper is { } upper ? figure(upper) : null,
-    };
 }
 
 /// <summary>JSON Pointers to the outputs of an answer that assumptions are followed in.</summary>

@@ -32,6 +32,17 @@ public sealed record LimitStudy
     /// <summary>What each input does to them at both ends of its range, the largest effect on the margin first; empty where a limit is not known.</summary>
     public IReadOnlyList<LimitEffect> Effects { get; private init; }
 
+    /// <summary>What one input does to them; null where it does nothing, or a limit is not known.</summary>
+    public LimitEffect? EffectOf(HandlingInput input)
+    {
+        for (var i = 0; i < Effects.Count; i++)
+        {
+            if (ReferenceEquals(Effects[i].Input, input)) return Effects[i];
+        }
+
+        return null;
+    }
+
     /// <summary>The front's limit, g; null where it is not known.</summary>
     public Uncertainty? Front { get; private init; }
 
@@ -78,19 +89,21 @@ public sealed record LimitStudy
         var inFront = OtherTyres.Moves(front, CarAxle.Front, reading.Car, onOtherTyres);
         var behind = OtherTyres.Moves(rear, CarAxle.Rear, reading.Car, onOtherTyres);
         var contacts = front.Contacts | rear.Contacts;
+        var ofTyres = 0;
         for (var i = 0; i < inputs.Count; i++)
         {
             var input = inputs[i];
+            var isOfGrip = KeepsAttitude(input);
+            var (atLower, atUpper) = isOfGrip ? (ofTyres++, ofTyres++) : (0, 0);
             if (!HandlingInputs.CanMatter(input, reading.Car) || (HandlingInputs.IsOfStop(input) && !IsOnStop(contacts))) continue;
             var (lower, upper, isAssumed) = Ends(input, reading);
-            var isOfGrip = KeepsAttitude(input);
-            (double Front, double Rear) above = isOfGrip ? (Told(inFront[(2 * i) + 1]), Told(behind[(2 * i) + 1])) : OfCar(input.Put(reading.Car, upper), !isAssumed);
+            (double Front, double Rear) above = isOfGrip ? (Told(inFront[atUpper]), Told(behind[atUpper])) : OfCar(input.Put(reading.Car, upper), !isAssumed);
 
             // The error of a value that was given is small: first order is enough, and the same to either side.
             var below = !isAssumed ? (-above.Front, -above.Rear)
-                : isOfGrip ? (Told(inFront[2 * i]), Told(behind[2 * i]))
+                : isOfGrip ? (Told(inFront[atLower]), Told(behind[atLower]))
                 : OfCar(input.Put(reading.Car, lower), false);
-            if (above != (0, 0) || below != (0, 0)) effects.Add(new(input, isAssumed, lower, upper, below, above));
+            if (above != (0, 0) || below != (0, 0)) effects.Add(new(i, input, isAssumed, lower, upper, below, above));
         }
 
         effects.Sort((one, other) => other.OnMargin.CompareTo(one.OnMargin));
@@ -115,18 +128,19 @@ public sealed record LimitStudy
     private static bool KeepsAttitude(HandlingInput input) => HandlingInputs.IsOfGrip(input) && !ReferenceEquals(input, HandlingInputs.Grip)
         && !ReferenceEquals(input, HandlingInputs.Front.TyreFriction) && !ReferenceEquals(input, HandlingInputs.Rear.TyreFriction);
 
-    // The car at the lower and the upper end of each such input, one after the other; none in the places of other inputs.
-    private static HandlingCar?[] OnOtherTyres(IReadOnlyList<HandlingInput> inputs, ResolvedHandlingCar reading)
+    // The car at the lower and the upper end of each such input, one after the other.
+    private static HandlingCar[] OnOtherTyres(IReadOnlyList<HandlingInput> inputs, ResolvedHandlingCar reading)
     {
-        var cars = new HandlingCar?[2 * inputs.Count];
+        List<HandlingCar> cars = [];
         for (var i = 0; i < inputs.Count; i++)
         {
             if (!KeepsAttitude(inputs[i])) continue;
             var (lower, upper, _) = Ends(inputs[i], reading);
-            (cars[2 * i], cars[(2 * i) + 1]) = (inputs[i].Put(reading.Car, lower), inputs[i].Put(reading.Car, upper));
+            cars.Add(inputs[i].Put(reading.Car, lower));
+            cars.Add(inputs[i].Put(reading.Car, upper));
         }
 
-        return cars;
+        return [.. cars];
     }
 
     // An axle's limit and how it answers to inputs: by Newton's method from the other axle's or from near by, else, past a kink, from the turn solved to the end.
@@ -167,22 +181,25 @@ public sealed record LimitStudy
 
     private static LimitStudy Drawn(LimitStudy study, double frontG, double rearG, double? heldLateralG)
     {
-        var (fronts, rears, margins) = (GC.AllocateUninitializedArray<double>(Draws), GC.AllocateUninitializedArray<double>(Draws), GC.AllocateUninitializedArray<double>(Draws));
-        Array.Fill(fronts, frontG);
-        Array.Fill(rears, rearG);
+        Span<double> fronts = stackalloc double[Draws], rears = stackalloc double[Draws], margins = stackalloc double[Draws];
+        Span<EffectOnBoth> drawn = stackalloc EffectOnBoth[study.Effects.Count];
         LimitEffect? measured = null;
         var count = 0;
-        foreach (var effect in study.Effects)
+        for (var i = 0; i < study.Effects.Count; i++)
         {
+            var effect = study.Effects[i];
             if (heldLateralG is not null && ReferenceEquals(effect.Input, HandlingInputs.Grip)) measured = effect;
-            else if (effect.Largest > LeastDrawnG) Add(effect, count++, fronts, rears);
+            else if (effect.Largest > LeastDrawnG) drawn[count++] = EffectOnBoth.Create(effect.Number, effect.AtLower, effect.AtUpper);
         }
+
+        JointDraws.Fill(frontG, rearG, drawn[..count], fronts, rears);
 
         // A measured limit is the lower of both, whatever else is not known; what the measurement leaves open comes last.
         if (measured is not null)
         {
             ScaleToLower(fronts, rears, Math.Min(frontG, rearG));
-            Add(measured, count, fronts, rears);
+            JointDraws.Add(measured.Number, measured.AtLower.Front, measured.AtUpper.Front, fronts);
+            JointDraws.Add(measured.Number, measured.AtLower.Rear, measured.AtUpper.Rear, rears);
         }
 
         var (frontFirst, together) = (0, 0);
@@ -197,13 +214,11 @@ public sealed record LimitStudy
         return study with { Effects = effects, Front = Range(frontG, fronts), Rear = Range(rearG, rears), Margin = Range(rearG - frontG, margins), FrontFirst = (frontFirst + (together / 2.0)) / Draws };
     }
 
-    private static void Add(LimitEffect effect, int input, double[] fronts, double[] rears) => JointDraws.Add(input, effect.AtLower, effect.AtUpper, fronts, rears);
-
     // Both limits of every draw by one factor, so that the lower of them is this.
-    private static void ScaleToLower(double[] fronts, double[] rears, double lowerG)
+    private static void ScaleToLower(Span<double> fronts, Span<double> rears, double lowerG)
     {
-        var wideFronts = MemoryMarshal.Cast<double, Vector<double>>(fronts.AsSpan());
-        var wideRears = MemoryMarshal.Cast<double, Vector<double>>(rears.AsSpan());
+        var wideFronts = MemoryMarshal.Cast<double, Vector<double>>(fronts);
+        var wideRears = MemoryMarshal.Cast<double, Vector<double>>(rears);
         for (var i = 0; i < wideFronts.Length; i++)
         {
             var scale = new Vector<double>(lowerG) / Vector.Min(wideFronts[i], wideRears[i]);
@@ -217,7 +232,7 @@ public sealed record LimitStudy
         }
     }
 
-    private static Uncertainty Range(double value, double[] draws)
+    private static Uncertainty Range(double value, Span<double> draws)
     {
         var (lower, upper) = JointDraws.Ends(draws);
         return new(value, Math.Min(value, lower), Math.Max(value, upper), Uncertainty.NinetyPct);
@@ -238,13 +253,14 @@ public enum FirstAxle
 }
 
 /// <summary>What an input does to the limits at both ends of its range (90 %), g.</summary>
+/// <param name="Number">Its number among all inputs, the same whatever else is known of the car: it is drawn by that.</param>
 /// <param name="Input">Which.</param>
 /// <param name="IsAssumed">True where it was not given.</param>
 /// <param name="Lower">Lower end of its range.</param>
 /// <param name="Upper">Upper end.</param>
 /// <param name="AtLower">Change of both limits at the lower end.</param>
 /// <param name="AtUpper">Change of both limits at the upper end.</param>
-public sealed record LimitEffect(HandlingInput Input, bool IsAssumed, double Lower, double Upper, (double Front, double Rear) AtLower, (double Front, double Rear) AtUpper)
+public sealed record LimitEffect(int Number, HandlingInput Input, bool IsAssumed, double Lower, double Upper, (double Front, double Rear) AtLower, (double Front, double Rear) AtUpper)
 {
     /// <summary>The largest change of a limit, g, without its sign.</summary>
     public double Largest => Math.Max(Math.Max(Math.Abs(AtLower.Front), Math.Abs(AtLower.Rear)), Math.Max(Math.Abs(AtUpper.Front), Math.Abs(AtUpper.Rear)));

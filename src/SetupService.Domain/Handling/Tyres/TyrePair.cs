@@ -17,8 +17,8 @@ public readonly record struct TyrePair(SideForceCurve Outer, SideForceCurve Inne
     /// <summary>The usual last step of both searches, degrees: they go by the curve's slope and bend, so that it leaves some 1e-8 N.</summary>
     public const double LastStepDeg = 1e-3;
 
-    /// <summary>A last step, degrees, that leaves some 1e-4 N of a force and of a peak: enough where no fine difference is taken of what follows.</summary>
-    public const double RoughStepDeg = 0.05;
+    /// <summary>A last step, degrees, that leaves some 1e-3 N of a force and of a peak: enough where no fine difference is taken of what follows.</summary>
+    public const double RoughStepDeg = 0.12;
 
     /// <summary>Side force of both, N, at a common slip angle, degrees, and its change per degree.</summary>
     public double ForceN(double slipDeg, out double slopeNPerDeg) => ForceN(slipDeg, out slopeNPerDeg, out _);

@@ -1,5 +1,4 @@
 using System.Numerics;
-using System.Runtime.InteropServices;
 
 namespace SetupService.Domain.Numerics.Statistics;
 
@@ -13,61 +12,71 @@ public static class JointDraws
     /// <summary>How many draws there are.</summary>
     public const int Count = Order - 1;
 
-    // The generator is the one of all that comes nearest to the normal distribution's 95 % quantile for sums of 2 to 45 inputs of like and of falling weight (within 4.5 %, on average 1.2 %).
+    private const int Half = Count / 2;
+
+    // The generator is among the few that come nearest to the normal distribution's 95 % quantile for sums of any 2 to 45 of the first 60 inputs, of like, falling and random weight and either
+    // sign (within 10 % in 3,000 such sums, on average 2.3 %).
     private const int Order = 1021;
-    private const int Generator = 235;
+    private const int Generator = 164;
 
     // Distance from the middle to an end of a 90 % range, in standard errors: the 95 % quantile of the normal distribution.
     private const double EndErrors = 1.6448536269514722;
 
     private static readonly double[] Places = MakePlaces();
 
-    // The places in the order of each input, made when that input is first drawn.
+    // The places in the order of each input, of one draw of every pair of opposites, made when that input is first drawn.
     private static readonly double[]?[] InOrder = new double[]?[Count];
 
     /// <summary>Adds to every draw what one input does.</summary>
-    /// <param name="input">Its number among the inputs drawn together, from 0; each number has its own order, the first few the most even together.</param>
+    /// <param name="input">Its number among the inputs drawn together, from 0; each number has its own order.</param>
     /// <param name="atLower">Its effect at the lower end of its range.</param>
     /// <param name="atUpper">Its effect at the upper end.</param>
     /// <param name="draws">The draws, <see cref="Count"/> of them.</param>
     public static void Add(int input, double atLower, double atUpper, Span<double> draws)
     {
-        var places = PlacesOf(input);
-        draws = draws[..places.Length];
-        var (below, above) = (new Vector<double>(-atLower), new Vector<double>(atUpper));
-        var wide = MemoryMarshal.Cast<double, Vector<double>>(draws);
-        var widePlaces = MemoryMarshal.Cast<double, Vector<double>>(places)[..wide.Length];
-        for (var i = 0; i < wide.Length; i++) wide[i] += widePlaces[i] * Vector.ConditionalSelect(Vector.GreaterThan(widePlaces[i], Vector<double>.Zero), above, below);
-        for (var i = wide.Length * Vector<double>.Count; i < draws.Length; i++) draws[i] += places[i] * (places[i] > 0 ? atUpper : -atLower);
+        var one = draws[..Half];
+        var opposite = draws[Half..Count];
+        var places = PlacesOf(input).AsSpan(0, Half);
+        for (var i = 0; i < places.Length; i++)
+        {
+            var isAbove = places[i] > 0;
+            one[i] += places[i] * (isAbove ? atUpper : -atLower);
+            opposite[i] -= places[i] * (isAbove ? -atLower : atUpper);
+        }
     }
 
-    /// <summary>The same of an input that moves two figures at once.</summary>
-    /// <param name="input">Its number among the inputs drawn together.</param>
-    /// <param name="atLower">Its effects at the lower end of its range.</param>
-    /// <param name="atUpper">Its effects at the upper end.</param>
+    /// <summary>Fills the draws of two figures that the same inputs move.</summary>
+    /// <param name="one">The one figure by the values used.</param>
+    /// <param name="other">The other.</param>
+    /// <param name="effects">What each input does to both.</param>
     /// <param name="ones">The draws of the one figure, <see cref="Count"/> of them.</param>
     /// <param name="others">Those of the other.</param>
-    public static void Add(int input, (double One, double Other) atLower, (double One, double Other) atUpper, Span<double> ones, Span<double> others)
+    public static void Fill(double one, double other, ReadOnlySpan<EffectOnBoth> effects, Span<double> ones, Span<double> others)
     {
-        var places = PlacesOf(input);
-        ones = ones[..places.Length];
-        others = others[..places.Length];
-        var (below, above) = (new Vector<double>(-atLower.One), new Vector<double>(atUpper.One));
-        var (otherBelow, otherAbove) = (new Vector<double>(-atLower.Other), new Vector<double>(atUpper.Other));
-        var wide = MemoryMarshal.Cast<double, Vector<double>>(ones);
-        var wideOthers = MemoryMarshal.Cast<double, Vector<double>>(others)[..wide.Length];
-        var widePlaces = MemoryMarshal.Cast<double, Vector<double>>(places)[..wide.Length];
-        for (var i = 0; i < wide.Length; i++)
-        {
-            var isAbove = Vector.GreaterThan(widePlaces[i], Vector<double>.Zero);
-            wide[i] += widePlaces[i] * Vector.ConditionalSelect(isAbove, above, below);
-            wideOthers[i] += widePlaces[i] * Vector.ConditionalSelect(isAbove, otherAbove, otherBelow);
-        }
+        var places = new double[effects.Length][];
+        for (var i = 0; i < places.Length; i++) places[i] = PlacesOf(effects[i].Input);
 
-        for (var i = wide.Length * Vector<double>.Count; i < ones.Length; i++)
+        // The last step reaches back, so that it is whole.
+        var wide = Vector<double>.Count;
+        for (var from = 0; from < Half; from += wide)
         {
-            ones[i] += places[i] * (places[i] > 0 ? atUpper.One : -atLower.One);
-            others[i] += places[i] * (places[i] > 0 ? atUpper.Other : -atLower.Other);
+            var at = Math.Min(from, Half - wide);
+            var (odd, even, otherOdd, otherEven) = (Vector<double>.Zero, new Vector<double>(one), Vector<double>.Zero, new Vector<double>(other));
+            for (var i = 0; i < places.Length; i++)
+            {
+                ref readonly var effect = ref effects[i];
+                var place = new Vector<double>(places[i], at);
+                var distance = Vector.Abs(place);
+                odd += place * effect.Odd;
+                even += distance * effect.Even;
+                otherOdd += place * effect.OtherOdd;
+                otherEven += distance * effect.OtherEven;
+            }
+
+            (even + odd).CopyTo(ones[at..]);
+            (even - odd).CopyTo(ones[(Half + at)..]);
+            (otherEven + otherOdd).CopyTo(others[at..]);
+            (otherEven - otherOdd).CopyTo(others[(Half + at)..]);
         }
     }
 
@@ -81,14 +90,14 @@ public static class JointDraws
         return (lower, OrderStatistic.Select(draws[tail..], Count - 1 - tail - tail));
     }
 
-    private static ReadOnlySpan<double> PlacesOf(int input)
+    private static double[] PlacesOf(int input)
     {
         // The powers of the generator come round again after so many.
         if (InOrder[input % Count] is { } known) return known;
         var step = 1;
         for (var i = 0; i < input; i++) step = step * Generator % Order;
-        var places = new double[Count];
-        for (var i = 0; i < Count; i++) places[i] = Places[step * (i + 1) % Order];
+        var places = new double[Half];
+        for (var i = 0; i < Half; i++) places[i] = Places[step * (i + 1) % Order];
         return InOrder[input % Count] = places;
     }
 
@@ -99,4 +108,17 @@ public static class JointDraws
         for (var i = 1; i <= Count / 2; i++) (places[i], places[Order - i]) = (NormalDistribution.Quantile(i / (double)Order) / EndErrors, -(NormalDistribution.Quantile(i / (double)Order) / EndErrors));
         return places;
     }
+}
+
+/// <summary>What one input does to two figures: a part in proportion to how far it lies from its middle, and a part that is the same to either side.</summary>
+/// <param name="Input">Its number among the inputs drawn together, from 0; each number has its own order.</param>
+/// <param name="Odd">What changes its sign with the side, of the one figure, at the ends of its range.</param>
+/// <param name="Even">What does not.</param>
+/// <param name="OtherOdd">What changes its sign with the side, of the other figure.</param>
+/// <param name="OtherEven">What does not.</param>
+public readonly record struct EffectOnBoth(int Input, double Odd, double Even, double OtherOdd, double OtherEven)
+{
+    /// <summary>By its effects at both ends of its range.</summary>
+    public static EffectOnBoth Create(int input, (double One, double Other) atLower, (double One, double Other) atUpper) =>
+        new(input, (atUpper.One - atLower.One) / 2, (atUpper.One + atLower.One) / 2, (atUpper.Other - atLower.Other) / 2, (atUpper.Other + atLower.Other) / 2);
 }

@@ -94,6 +94,6 @@ internal sealed partial class CorneringAxle
         Outer.StartFrom(other.Outer);
         Inner.StartFrom(other.Inner);
         (HeaveMm, SlipDeg, _peakSlipDeg) = (other.HeaveMm, other.SlipDeg, other._peakSlipDeg);
-        if (StationMm == other.StationMm && HalfTrackMm == other.HalfTrackMm && Outer.HasSameTyre(other.Outer)) (_answered, _answer, _answeredOf) = (other._answered, other._answer, other._answeredOf);
+        if (StationMm == other.StationMm && HalfTrackMm == other.HalfTrackMm && Outer.HasSameTyre(other.Outer)) (_answered, _answer) = (other._answered, other._answer);
     }
 }

@@ -18,7 +18,6 @@ internal sealed partial class CorneringAxle
 
     private SlipQuestion _answered;
     private (double SlipDeg, double Used, bool IsRaised, double OuterN) _answer;
-    private TyrePair _answeredOf;
     private double _peakSlipDeg = UsualPeakDeg;
 
     /// <summary>Scales the friction of both tyres by so much of what they have by themselves.</summary>
@@ -48,8 +47,7 @@ internal sealed partial class CorneringAxle
     }
 
     /// <summary>The same of its tyres as they stand, for a turn centred at this station and distance.</summary>
-    public double GripUsed(double centreStationMm, double centreMm) =>
-        GripUsed(_answered == Ask(centreStationMm, centreMm, _answered.IsAtPeak) ? _answeredOf : Tyres(centreStationMm, centreMm));
+    public double GripUsed(double centreStationMm, double centreMm) => GripUsed(Tyres(centreStationMm, centreMm));
 
     /// <summary>The tyres that supply the side force: raised where they cannot by themselves. False where both have left the road.</summary>
     public bool TryHold(ref TyrePair tyres)
@@ -81,9 +79,9 @@ internal sealed partial class CorneringAxle
             return _answer.OuterN;
         }
 
-        var tyres = Tyres(centreStationMm, centreMm);
-        if (FindSlip(tyres, isAtPeak, isRough) is not { } outerN) return null;
-        (_answered, _answer, _answeredOf) = (asked, (SlipDeg, UsedAtPeak, IsRaised, outerN), tyres);
+        if (FindSlip(Tyres(centreStationMm, centreMm), isAtPeak, isRough) is not { } outerN) return null;
+        _answered = asked;
+        _answer = (SlipDeg, UsedAtPeak, IsRaised, outerN);
         return outerN;
     }
 

@@ -14,8 +14,8 @@ internal static class OtherTyres
     /// <param name="nearby">The derivatives at the limit.</param>
     /// <param name="at">The axle that is at its limit there.</param>
     /// <param name="car">The car.</param>
-    /// <param name="others">The same car on other tyres; null = not asked.</param>
-    public static double[] Moves(EquilibriumDerivatives nearby, CarAxle at, HandlingCar car, ReadOnlySpan<HandlingCar?> others)
+    /// <param name="others">The same car on other tyres.</param>
+    public static double[] Moves(EquilibriumDerivatives nearby, CarAxle at, HandlingCar car, ReadOnlySpan<HandlingCar> others)
     {
         var limitG = nearby.Figures.LateralG;
         var (moves, tyres) = (new double[others.Length], new AxleTyre[others.Length]);
@@ -24,8 +24,7 @@ internal static class OtherTyres
         nearby.Restore();
         for (var i = 0; i < moves.Length; i++)
         {
-            if (others[i] is not { } other) continue;
-            tyres[i] = other.TyreOf(other.At(at));
+            tyres[i] = others[i].TyreOf(others[i].At(at));
             if (tyres[i] == own) continue;
             peakSlipDeg[i] = nearby.PeakSlipDeg(at);
             heldG[i] = limitG / nearby.GripUsed(at, tyres[i], ref peakSlipDeg[i]);
