@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 using SetupService.Domain.Numerics;
 
@@ -44,6 +45,7 @@ public readonly record struct SideForceCurve
     }
 
     /// <summary>The same of two tyres at once, which costs little more than of one.</summary>
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     internal static Vector128<double> ForcesN(in SideForceCurve one, in SideForceCurve other, Vector128<double> slipDeg, out Vector128<double> slopeNPerDeg, out Vector128<double> bendNPerDeg2)
     {
         var unit = Vector128<double>.One;

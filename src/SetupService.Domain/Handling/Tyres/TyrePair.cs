@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using System.Runtime.Intrinsics;
 
 namespace SetupService.Domain.Handling.Tyres;
@@ -31,6 +32,7 @@ public readonly record struct TyrePair(SideForceCurve Outer, SideForceCurve Inne
         return Vector128.Sum(forces);
     }
 
+    [MethodImpl(MethodImplOptions.AggressiveInlining)]
     private Vector128<double> ForcesN(double slipDeg, out Vector128<double> slopesNPerDeg, out Vector128<double> bendsNPerDeg2) =>
         SideForceCurve.ForcesN(Outer, Inner, Vector128.Create(slipDeg + OuterTurnDeg, slipDeg + InnerTurnDeg), out slopesNPerDeg, out bendsNPerDeg2);
 
