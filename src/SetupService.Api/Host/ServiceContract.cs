@@ -1,4 +1,3 @@
-using FluentValidation;
 using SetupService.Api.Fitment.Batch;
 using SetupService.Api.Fitment.CarCheck;
 using SetupService.Api.Fitment.Catalogue;
@@ -40,27 +39,27 @@ public static class ServiceContract
     public static JsonContract Instance { get; } = new(ContractJsonContext.Default, Rules(), Mappings());
 
     // At most one validator a request type: rules between members.
-    private static IReadOnlyList<IValidator> Rules() =>
+    private static IReadOnlyList<DocumentRules> Rules() =>
     [
-        new TravelSweepRules(),
-        new AdjustmentRules(),
-        new SteeringAxisRules(),
-        new SteerSweepRules(),
-        new DrawingRules(),
-        new AlignmentRules(),
-        new RideRules(),
-        new WhatIfRules(),
-        new CamberTargetRules(),
-        new CorneringRules(),
-        new CorneringSweepRules(),
-        new EnvelopeRules(),
-        new DiagnosisRules(),
-        new TemperaturesRules(),
-        new ForecastRules(),
-        new TyreRankingRules(),
-        new BeforeAfterRules(),
-        new PlanRules(),
-        new PlanSheetsRules(),
+        DocumentRules.Create(static () => new TravelSweepRules()),
+        DocumentRules.Create(static () => new AdjustmentRules()),
+        DocumentRules.Create(static () => new SteeringAxisRules()),
+        DocumentRules.Create(static () => new SteerSweepRules()),
+        DocumentRules.Create(static () => new DrawingRules()),
+        DocumentRules.Create(static () => new AlignmentRules()),
+        DocumentRules.Create(static () => new RideRules()),
+        DocumentRules.Create(static () => new WhatIfRules()),
+        DocumentRules.Create(static () => new CamberTargetRules()),
+        DocumentRules.Create(static () => new CorneringRules()),
+        DocumentRules.Create(static () => new CorneringSweepRules()),
+        DocumentRules.Create(static () => new EnvelopeRules()),
+        DocumentRules.Create(static () => new DiagnosisRules()),
+        DocumentRules.Create(static () => new TemperaturesRules()),
+        DocumentRules.Create(static () => new ForecastRules()),
+        DocumentRules.Create(static () => new TyreRankingRules()),
+        DocumentRules.Create(static () => new BeforeAfterRules()),
+        DocumentRules.Create(static () => new PlanRules()),
+        DocumentRules.Create(static () => new PlanSheetsRules()),
     ];
 
     // What the mapping of a request to domain values refuses is told together with every other fault.

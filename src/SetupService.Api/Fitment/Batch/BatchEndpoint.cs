@@ -19,7 +19,7 @@ internal static class BatchEndpoint
 
     public static void MapFitmentBatch(this IEndpointRouteBuilder group)
     {
-        // Created at start, not by the first batch: an error in the lines' types shows at once, and the description lists them as requests.
+        // Named at start, not by the first batch, so that the description lists the lines as requests.
         var contract = group.ServiceProvider.GetRequiredService<JsonContract>();
         contract.ReaderOf<BatchCarLine>();
         contract.ReaderOf<BatchCandidateLine>();

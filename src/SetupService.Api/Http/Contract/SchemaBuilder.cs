@@ -6,9 +6,9 @@ using System.Text.Json.Serialization.Metadata;
 namespace SetupService.Api.Http.Contract;
 
 /// <summary>
-/// Reads the schemas of request documents from their JSON types and contract attributes, once, at start-up.
+/// Reads the schemas of request documents from their JSON types and contract attributes, each once, when it is first wanted.
 /// A document that leaves something open (a number without limits, a text without a length) is a mistake of ours
-/// and stops the service there and then.
+/// and throws; a test asks for all of them.
 /// </summary>
 internal sealed class SchemaBuilder(JsonSerializerOptions options)
 {

@@ -8,30 +8,31 @@ using SetupService.Api.Http.Rules;
 
 namespace SetupService.Api.Http.Documents;
 
+/// <summary>Reads one kind of request; see <see cref="ContractReader{T}"/>.</summary>
+public abstract class ContractReader
+{
+    /// <summary>Makes all it reads by now.</summary>
+    internal abstract void Prepare();
+}
+
 /// <summary>
 /// Reads one kind of request from UTF-8 JSON. The fast path binds and checks it in one pass; only where that
-/// refuses, a second reader walks the text and lists every fault. Safe for all threads.
+/// refuses, a second reader walks the text and lists every fault. What either reads by is made when it is first
+/// needed, once, so that no start waits for calls that nobody asks. Safe for all threads.
 /// </summary>
 /// <typeparam name="T">The request document.</typeparam>
-public sealed class ContractReader<T>
+public sealed class ContractReader<T> : ContractReader
     where T : class
 {
-    private readonly JsonTypeInfo<T> _strict;
-    private readonly JsonTypeInfo<T> _lenient;
-    private readonly ContractSchema _schema;
-    private readonly IValidator<T>? _rules;
-    private readonly DocumentMapping<T>? _mapping;
     private readonly JsonContract _contract;
+    private readonly Lazy<FastPath> _fast;
+    private readonly Lazy<SecondReader> _second;
 
-    internal ContractReader(
-        JsonTypeInfo<T> strict, JsonTypeInfo<T> lenient, ContractSchema schema, IValidator<T>? rules, DocumentMapping<T>? mapping, JsonContract contract)
+    internal ContractReader(JsonContract contract)
     {
-        _strict = strict;
-        _lenient = lenient;
-        _schema = schema;
-        _rules = rules;
-        _mapping = mapping;
         _contract = contract;
+        _fast = new(() => new FastPath(contract.StrictTypeOf<T>(), contract.RulesOf<T>()));
+        _second = new(() => new SecondReader(contract.LenientTypeOf<T>(), contract.SchemaOf<T>(), contract.MappingOf<T>()));
     }
 
     /// <summary>
@@ -42,10 +43,11 @@ public sealed class ContractReader<T>
     public bool Read(ReadOnlySpan<byte> utf8, [NotNullWhen(true)] out T? value, [NotNullWhen(false)] out Refusal? refusal)
     {
         refusal = null;
-        if (TryRead(utf8, out value) && (_rules is null || _rules.Validate(value).IsValid))
+        var rules = _fast.Value.Rules;
+        if (TryRead(utf8, out value) && (rules is null || rules.Validate(value).IsValid))
             return true;
 
-        (var found, var sound) = Examine(utf8, _rules);
+        (var found, var sound) = Examine(utf8, rules);
         refusal = Refusal.From(found);
         if (refusal is not null)
         {
@@ -66,9 +68,10 @@ public sealed class ContractReader<T>
     /// </summary>
     public bool TryRead(ReadOnlySpan<byte> utf8, [NotNullWhen(true)] out T? value)
     {
+        var strict = _fast.Value.Strict;
         try
         {
-            value = JsonSerializer.Deserialize(ByteOrderMark.Skip(utf8), _strict);
+            value = JsonSerializer.Deserialize(ByteOrderMark.Skip(utf8), strict);
             return value is not null;
         }
         catch (Exception refusal) when (refusal is JsonException or NotSupportedException or InvalidOperationException)
@@ -87,10 +90,10 @@ public sealed class ContractReader<T>
     }
 
     /// <summary>Every fault of the text, rules and mapping included; empty where it has none.</summary>
-    public IReadOnlyList<Fault> Faults(ReadOnlySpan<byte> utf8) => Examine(utf8, _rules).Faults;
+    public IReadOnlyList<Fault> Faults(ReadOnlySpan<byte> utf8) => Examine(utf8, _fast.Value.Rules).Faults;
 
     /// <summary>The same by the rules of a call, which take the place of the type's own where they are given.</summary>
-    internal IReadOnlyList<Fault> Faults(ReadOnlySpan<byte> utf8, IValidator<T>? rules) => Examine(utf8, rules ?? _rules).Faults;
+    internal IReadOnlyList<Fault> Faults(ReadOnlySpan<byte> utf8, IValidator<T>? rules) => Examine(utf8, rules ?? _fast.Value.Rules).Faults;
 
     private (IReadOnlyList<Fault> Faults, ReadOnlyMemory<byte>? Sound) Examine(ReadOnlySpan<byte> utf8, IValidator<T>? rules)
     {
@@ -98,16 +101,41 @@ public sealed class ContractReader<T>
         if (SyntaxScan.Find(utf8) is { } unreadable)
             return ([unreadable], null);
 
+        var second = _second.Value;
         FaultList faults = new();
-        var sound = FaultFinder.Walk(utf8, _schema, faults);
-        if (sound is { } rest && (rules is not null || _mapping is not null) && JsonSerializer.Deserialize(rest.Span, _lenient) is { } value)
+        var sound = FaultFinder.Walk(utf8, second.Schema, faults);
+        if (sound is { } rest && (rules is not null || second.Mapping is not null) && JsonSerializer.Deserialize(rest.Span, second.Lenient) is { } value)
         {
-            if (_mapping?.Refuse(value) is { } refusal)
+            if (second.Mapping?.Refuse(value) is { } refusal)
                 faults.AddUnlessKnown(refusal);
             foreach (var failure in rules?.Validate(new ValidationContext<T>(value).Knowing(faults).Under(_contract)).Errors ?? [])
                 faults.AddUnlessKnown(RuleFaults.From(failure));
         }
 
         return (faults.ToList(), sound);
+    }
+
+    internal override void Prepare()
+    {
+        _ = _fast.Value;
+        _ = _second.Value;
+    }
+
+    /// <summary>What the fast path reads by.</summary>
+    private sealed class FastPath(JsonTypeInfo<T> strict, IValidator<T>? rules)
+    {
+        public JsonTypeInfo<T> Strict => strict;
+
+        public IValidator<T>? Rules => rules;
+    }
+
+    /// <summary>What the second reader reads by.</summary>
+    private sealed class SecondReader(JsonTypeInfo<T> lenient, ContractSchema schema, DocumentMapping<T>? mapping)
+    {
+        public JsonTypeInfo<T> Lenient => lenient;
+
+        public ContractSchema Schema => schema;
+
+        public DocumentMapping<T>? Mapping => mapping;
     }
 }

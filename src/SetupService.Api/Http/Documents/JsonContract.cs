@@ -17,18 +17,18 @@ public sealed class JsonContract
     private readonly JsonSerializerOptions _strict;
     private readonly JsonSerializerOptions _lenient;
     private readonly JsonSerializerOptions _plain;
-    private readonly IReadOnlyList<IValidator> _rules;
+    private readonly IReadOnlyList<DocumentRules> _rules;
     private readonly IReadOnlyList<DocumentMapping> _mappings;
-    private readonly ConcurrentDictionary<Type, object> _readers = new();
+    private readonly ConcurrentDictionary<Type, ContractReader> _readers = new();
     private readonly SchemaBuilder _schemas;
     private readonly DocumentMerge _merge;
     private readonly Lock _building = new();
 
     /// <summary>Makes the contract of a set of JSON types.</summary>
     /// <param name="types">The types, with the options they are written with.</param>
-    /// <param name="rules">The validators of request types, at most one a type.</param>
+    /// <param name="rules">The rules of request types, at most one a type.</param>
     /// <param name="mappings">How documents become values of the domain, at most one a type.</param>
-    public JsonContract(JsonSerializerContext types, IReadOnlyList<IValidator> rules, params IReadOnlyList<DocumentMapping> mappings)
+    public JsonContract(JsonSerializerContext types, IReadOnlyList<DocumentRules> rules, params IReadOnlyList<DocumentMapping> mappings)
     {
         ArgumentNullException.ThrowIfNull(types);
         ArgumentNullException.ThrowIfNull(rules);
@@ -51,18 +51,16 @@ public sealed class JsonContract
         _merge = new DocumentMerge(_plain, _strict);
     }
 
-    /// <summary>The reader of a request type; made once.</summary>
-    /// <exception cref="InvalidOperationException">The type leaves part of the contract open: a number without limits, say.</exception>
+    /// <summary>The reader of a request type. A type that leaves part of the contract open, a number without limits say, throws when it first reads.</summary>
     public ContractReader<T> ReaderOf<T>()
-        where T : class
-    {
-        if (_readers.TryGetValue(typeof(T), out var known))
-            return (ContractReader<T>)known;
+        where T : class => (ContractReader<T>)_readers.GetOrAdd(typeof(T), static (_, contract) => new ContractReader<T>(contract), this);
 
-        lock (_building)
-        {
-            return (ContractReader<T>)_readers.GetOrAdd(typeof(T), static (type, contract) => contract.Make<T>(type), this);
-        }
+    /// <summary>Makes now what the readers asked for so far read by.</summary>
+    /// <exception cref="InvalidOperationException">A type leaves part of the contract open.</exception>
+    internal void PrepareReaders()
+    {
+        foreach (var reader in _readers.Values)
+            reader.Prepare();
     }
 
     /// <summary>The members a document of a request may have, with what is allowed in each.</summary>
@@ -94,6 +92,7 @@ public sealed class JsonContract
     /// <summary>Every type of change that stands in requests, with the document it changes.</summary>
     internal IReadOnlyDictionary<Type, Type> ChangeTypes()
     {
+        PrepareReaders();
         lock (_building)
         {
             return new Dictionary<Type, Type>(_schemas.Changes);
@@ -103,11 +102,22 @@ public sealed class JsonContract
     /// <summary>Whether objects of this type stand in requests, in which no other members are accepted.</summary>
     public bool IsRequestType(Type type)
     {
+        PrepareReaders();
         lock (_building)
         {
             return _schemas.Types.Contains(type);
         }
     }
+
+    internal JsonTypeInfo<T> StrictTypeOf<T>() => (JsonTypeInfo<T>)_strict.GetTypeInfo(typeof(T));
+
+    internal JsonTypeInfo<T> LenientTypeOf<T>() => (JsonTypeInfo<T>)_lenient.GetTypeInfo(typeof(T));
+
+    internal IValidator<T>? RulesOf<T>()
+        where T : class => _rules.OfType<DocumentRules<T>>().SingleOrDefault()?.Make();
+
+    internal DocumentMapping<T>? MappingOf<T>()
+        where T : class => _mappings.OfType<DocumentMapping<T>>().SingleOrDefault();
 
     private void KeepFaults(JsonTypeInfo info)
     {
@@ -125,14 +135,4 @@ public sealed class JsonContract
             return _schemas.Build(type);
         }
     }
-
-    private ContractReader<T> Make<T>(Type type)
-        where T : class =>
-        new(
-            (JsonTypeInfo<T>)_strict.GetTypeInfo(type),
-            (JsonTypeInfo<T>)_lenient.GetTypeInfo(type),
-            _schemas.Build(type),
-            _rules.OfType<AbstractValidator<T>>().SingleOrDefault(),
-            _mappings.OfType<DocumentMapping<T>>().SingleOrDefault(),
-            this);
 }

@@ -14,7 +14,7 @@ internal static class ChangeReading
 {
     public static JsonContract ChangeContract { get; } = new(
         ChangeJsonContext.OfService,
-        [new ChangeRequestRules()],
+        [DocumentRules.Create(static () => new ChangeRequestRules())],
         DocumentMapping.Create<VehicleDocument, Vehicle>(VehicleMapper.Map),
         DocumentMapping.OfMember<ChangeRequest, VehicleDocument, Vehicle>("vehicle", static request => request.Vehicle, VehicleMapper.Map));
 
