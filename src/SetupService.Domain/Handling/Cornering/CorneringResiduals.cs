@@ -137,28 +137,39 @@ public sealed partial class CorneringSolver
     internal double InnerStaticLoadOfN(CarAxle at) => (at == CarAxle.Front ? _front : _rear).Inner.StaticLoadN;
 
     /// <summary>True where all wheels stand on the road and their springs, on no stop, but for the outer wheel of an axle, which may be on its bump stop.</summary>
-    internal bool StandsAsAtRest(CarAxle? onStop) => (Contacts & WheelContacts & ~(onStop switch { CarAxle.Front => 0x4, CarAxle.Rear => 0x400, _ => 0 })) == RestContacts;
+    internal bool StandsAsAtRest(CarAxle? onStop) => (Contacts & WheelContacts & ~(onStop switch { CarAxle.Front => OuterBump, CarAxle.Rear => OuterBump << (2 * WheelBits), _ => 0 })) == RestContacts;
 
-    // Road and spring of each wheel.
-    private const int RestContacts = 0x3333;
+    // What carries a wheel takes so many bits: the front outer, front inner, rear outer and rear inner wheel, from below.
+    private const int WheelBits = 5;
+    private const int EachWheel = 1 | (1 << WheelBits) | (1 << (2 * WheelBits)) | (1 << (3 * WheelBits));
+
+    // The bump stop of the front outer wheel, as it gives way and solid; road and spring of each wheel.
+    private const int OuterBump = 0x14;
+    private const int RestContacts = 0x3 * EachWheel;
 
     /// <summary>Load of both inner wheels at rest, N.</summary>
     internal double InnerStaticLoadN => _front.Inner.StaticLoadN + _rear.Inner.StaticLoadN;
 
     /// <summary>What carries the four wheels, and which axle's tyres are raised, in the state last put.</summary>
-    internal int Contacts => (_front.IsRaised ? 1 << 16 : 0) | (_rear.IsRaised ? 1 << 17 : 0) | _front.Outer.Contacts | (_front.Inner.Contacts << 4) | (_rear.Outer.Contacts << 8) | (_rear.Inner.Contacts << 12);
+    internal int Contacts => (_front.IsRaised ? 1 << (4 * WheelBits) : 0) | (_rear.IsRaised ? 1 << ((4 * WheelBits) + 1) : 0)
+        | _front.Outer.Contacts | (_front.Inner.Contacts << WheelBits) | (_rear.Outer.Contacts << (2 * WheelBits)) | (_rear.Inner.Contacts << (3 * WheelBits));
+
+    /// <summary>What of <see cref="Contacts"/> but the road would carry the four wheels a step from the state last put.</summary>
+    /// <param name="steps">The step, in the order of <see cref="UnknownSteps"/>.</param>
+    internal int CarriedBy(ReadOnlySpan<double> steps) =>
+        _front.Outer.CarriedBy(steps[1]) | (_front.Inner.CarriedBy(steps[2]) << WheelBits) | (_rear.Outer.CarriedBy(steps[3]) << (2 * WheelBits)) | (_rear.Inner.CarriedBy(steps[4]) << (3 * WheelBits));
 
     /// <summary>The bits of <see cref="Contacts"/> that tell of the wheels.</summary>
-    internal const int WheelContacts = 0xFFFF;
+    internal const int WheelContacts = 0x1F * EachWheel;
 
     /// <summary>Those of them that tell of bump stops.</summary>
-    internal const int BumpContacts = 0x4444;
+    internal const int BumpContacts = 0x4 * EachWheel;
 
     /// <summary>Those of them that tell of the road.</summary>
-    internal const int RoadContacts = 0x1111;
+    internal const int RoadContacts = EachWheel;
 
     /// <summary>True where an unknown, in the order of <see cref="UnknownSteps"/>, is the travel of a wheel that one of these bits of <see cref="Contacts"/> tells of.</summary>
-    internal static bool IsTravelOf(int unknown, int contacts) => unknown is >= 1 and <= 4 && ((contacts >> (4 * (unknown - 1))) & 0xF) != 0;
+    internal static bool IsTravelOf(int unknown, int contacts) => unknown is >= 1 and <= 4 && ((contacts >> (WheelBits * (unknown - 1))) & 0x1F) != 0;
 
     private CorneringWheel Wheel(WheelPosition position) => position switch
     {

@@ -86,35 +86,58 @@ public sealed class EquilibriumDerivativesTests
         });
     }
 
-    // Stops met, wheels lifted and limits passed within the range: where that is so the turn is solved again. Within a tenth of the effect, or what a gauge shows (0.1°). About once in
-    // 20,000 times, with a rear motion ratio of one such car, a correction is taken for the last that is not: no more than two of these thousand may be, by no more than half a degree.
+    // Stops met, wheels lifted and limits passed within the range: where that is so the turn is solved again. Within a tenth of the effect, or what a gauge shows (0.1°).
     [Fact]
-    public void An_input_moved_by_up_to_three_tenths_is_answered_as_if_solved()
+    public void An_input_moved_by_up_to_three_tenths_is_answered_as_if_solved() => Moved().Sample(HoldMoved, iter: 1000);
+
+    // Each was answered wrongly, by up to 0.5°: a wheel that leaves its droop stop or a spring that goes loose by the last correction, a front wheel off the road in the first state only, an
+    // axle whose slip grows by 15°.
+    [Theory]
+    [InlineData("btBhdoDqAsE2")]
+    [InlineData("aNqVSF3PlLg1")]
+    [InlineData("4Eu5yEh8OtE1")]
+    public void A_kink_met_by_a_correction_is_answered_as_if_solved(string seed) => Moved().Sample(HoldMoved, seed: seed, iter: 1, threads: 1);
+
+    private static Gen<(HandlingCar Car, int Index, double Factor, double LateralG)> Moved() =>
+        Gen.Select(AnyCar.Cars, Gen.Int[0, HandlingInputs.All.Count - 1], Gen.Double[0.7, 1.3], Gen.Double[0.2, 1.2]);
+
+    private static void HoldMoved((HandlingCar Car, int Index, double Factor, double LateralG) moved)
     {
-        var missed = 0;
-        Gen.Select(AnyCar.Cars, Gen.Int[0, HandlingInputs.All.Count - 1], Gen.Double[0.7, 1.3], Gen.Double[0.2, 1.2]).Sample((car, index, factor, lateralG) =>
+        var (car, index, factor, lateralG) = moved;
+        var input = HandlingInputs.All[index];
+        var other = input.Put(car, factor * input.Read(car));
+        var solver = CorneringSolver.Create(car, TurnDirection.Left)!;
+        if (solver.Solve(lateralG, Radius) is not null) return;
+        foreach (var derivatives in new[] { EquilibriumDerivatives.Create(solver, car, Left, lateralG), EquilibriumDerivatives.ForCorrections(solver, car, Left, lateralG) })
         {
-            var input = HandlingInputs.All[index];
-            var other = input.Put(car, factor * input.Read(car));
-            var solver = CorneringSolver.Create(car, TurnDirection.Left)!;
-            if (solver.Solve(lateralG, Radius) is not null || EquilibriumDerivatives.Create(solver, car, Left, lateralG) is not { } derivatives) return;
             var resolved = solver.With(other)!;
-            if (derivatives.At(solver.With(other)!) is not { } figures || resolved.Solve(lateralG, Radius) is not null) return;
+            if (derivatives?.At(solver.With(other)!) is not { } figures || resolved.Solve(lateralG, Radius) is not null) continue;
             var again = resolved.Figures();
-            foreach (var figure in Followed)
-            {
-                var allowed = (0.1 * Math.Abs(again[figure] - derivatives.Figures[figure])) + 0.1;
-                if (Math.Abs(again[figure] - figures[figure]) <= allowed) continue;
-                Assert.True(
-                    Math.Abs(again[figure] - figures[figure]) <= MostMissedDeg && Interlocked.Increment(ref missed) <= MostMissed,
-                    $"{input.Place} × {factor} at {lateralG} g, figure {figure}: {again[figure]}, answered {figures[figure]}, before {derivatives.Figures[figure]}");
-                return;
-            }
-        }, iter: 1000);
+            if (Differs(again) is null) continue;
+
+            // About once in 200,000 times, with an inner wheel all but off the road, a car stands in two ways, and solving again leaps to the other: then as where small steps lead.
+            var followed = InSmallSteps(solver, car, input, factor, lateralG);
+            Assert.True(
+                followed is { } by && Differs(by) is null,
+                $"{input.Place} × {factor} at {lateralG} g, figure {Differs(again)}: solved {again[Differs(again)!.Value]}, answered {figures[Differs(again)!.Value]}, before {derivatives.Figures[Differs(again)!.Value]}");
+
+            int? Differs(TurnFigures expected) => Followed.Cast<int?>().FirstOrDefault(figure =>
+                Math.Abs(expected[figure!.Value] - figures[figure.Value]) > (0.1 * Math.Abs(expected[figure.Value] - derivatives.Figures[figure.Value])) + 0.1);
+        }
     }
 
-    private const int MostMissed = 2;
-    private const double MostMissedDeg = 0.5;
+    private static TurnFigures? InSmallSteps(CorneringSolver from, HandlingCar car, HandlingInput input, double factor, double lateralG)
+    {
+        const int Count = 200;
+        var (value, last) = (input.Read(car), from);
+        for (var step = 1; step <= Count; step++)
+        {
+            last = last.With(input.Put(car, value * (1 + ((factor - 1) * step / Count))))!;
+            if (last.Solve(lateralG, Radius) is not null) return null;
+        }
+
+        return last.Figures();
+    }
 
     // The study comes to its limits by derivatives and along the path; the search solves turn after turn.
     [Fact]

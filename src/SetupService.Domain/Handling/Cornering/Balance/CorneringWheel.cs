@@ -147,9 +147,6 @@ internal sealed partial class CorneringWheel
     /// <summary>Side force that the links transmit to the body, N.</summary>
     public double LinkForceN { get; private set; }
 
-    /// <summary>What carries the wheel, a bit each: the road, the spring, the bump stop, the droop stop. Where it changes, the equilibrium has a kink.</summary>
-    public int Contacts => (LoadN > 0 ? 1 : 0) | (_springForcePerTravelNPerMm > 0 ? 2 : 0) | (TravelMm > _axle.BumpLeftMm ? 4 : 0) | (TravelMm < -_axle.DroopLeftMm ? 8 : 0);
-
     public double CamberComplianceDeg => _axle.CamberComplianceDegPerKn * Sign * SideForceN / 1000;
 
     /// <summary>Compliance steer, degrees, positive = into the turn; the outer wheel toes out, the inner in.</summary>

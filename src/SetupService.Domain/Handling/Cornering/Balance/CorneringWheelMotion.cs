@@ -5,6 +5,24 @@ namespace SetupService.Domain.Handling.Cornering.Balance;
 /// <summary>How the suspension moves the wheel: its pose at a travel and steer, how that goes on, and how far it reaches.</summary>
 internal sealed partial class CorneringWheel
 {
+    /// <summary>
+    /// What carries the wheel, a bit each: the road, the spring, the bump stop, the droop stop, and the bump stop once it is pressed solid. Where it changes, the equilibrium has a kink.
+    /// </summary>
+    public int Contacts => (LoadN > 0 ? 1 : 0) | (_springForcePerTravelNPerMm > 0 ? 2 : 0) | Stops(TravelMm);
+
+    /// <summary>What of <see cref="Contacts"/> but the road would carry the wheel this much further in bump, mm; of the spring to first order.</summary>
+    public int CarriedBy(double moreMm)
+    {
+        var springN = _springForceAtRestN + (_axle.SpringRateNPerMm * (Pose.SpringTravelMm + (Pose.SpringMotionRatio * moreMm)));
+        return (springN > 0 ? 2 : 0) | Stops(TravelMm + moreMm);
+    }
+
+    private int Stops(double travelMm)
+    {
+        var pressedMm = travelMm - _axle.BumpLeftMm;
+        return (pressedMm > 0 ? WheelSpring.IsSolid(_axle, Pose.DamperMotionRatio * pressedMm.Value) ? 20 : 4 : 0) | (travelMm < -_axle.DroopLeftMm ? 8 : 0);
+    }
+
     // Differences over a shorter travel than this, mm, are rounding and give no slope.
     private const double LeastLearntMm = 1e-3;
 

@@ -41,6 +41,9 @@ internal readonly record struct WheelSpring(double ForceN, double RateNPerMm, do
         return new(forceN, rateNPerMm, perTravel);
     }
 
+    /// <summary>True where the bump stop, compressed this far itself, mm, is as good as solid.</summary>
+    public static bool IsSolid(HandlingAxle axle, double compressionMm) => compressionMm > (axle.StopCurve is { Count: > 0 } curve ? curve[^1].CompressionMm : axle.StopLengthMm);
+
     // Force and rate at the wheel of a bump stop pressed this far, mm of wheel travel: by its curve, straight between its points, else by its one rate; then solid.
     private static (double ForceN, double RateNPerMm) Stop(HandlingAxle axle, double ratio, double pressedMm)
     {

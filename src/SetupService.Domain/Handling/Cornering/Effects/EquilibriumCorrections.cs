@@ -20,6 +20,9 @@ internal sealed partial class EquilibriumDerivatives
     // Corrections tried before a turn is solved again; one to three do.
     private const int MostCorrections = 12;
 
+    // A car turned further than this in its turn, by how far the turn's centre is moved along it as a share of the radius, steers otherwise than first order tells.
+    private const double FurthestStation = 0.1;
+
     // A limit further off than this share is looked for from there; one further off than the other is not believed.
     private const double FarOff = 0.01;
     private const double FurthestShare = 0.3;
@@ -77,23 +80,24 @@ internal sealed partial class EquilibriumDerivatives
             }
         }
 
-        var regime = _regimes[0];
+        var (regime, wasPast) = (_regimes[0], false);
         for (var (count, tries) = (0, 0); tries <= MostCorrections; (count, tries) = (count + 1, tries + 1))
         {
             if (tries > 0 && (!(state[Last] >= 0) || !TryResiduals(other, state, residuals))) return null;
             reachedG = state[Last];
 
             // Past the kink of a stop, of a lifting wheel or of tyres at their limit the derivatives are others. A turn is then solved again: it may stand in more than one way.
-            if ((tries > 0 || hasMoved) && (other.Contacts & Kinks) != regime.Contacts)
+            var contacts = other.Contacts;
+            var isPast = (contacts & Kinks) != regime.Contacts;
+            if (isPast && (tries > 0 || hasMoved))
             {
                 if (_limitOf is null || RegimeOf(other, state) is not { } next) return null;
-                (regime, count) = (next, 0);
+                (regime, count, isPast) = (next, 0, false);
             }
 
             var move = _moves.AsSpan(count * N, N);
-            regime.ByState.Solve(residuals, move);
-            for (var unknown = 0; unknown < N; unknown++) move[unknown] /= -Step(unknown);
-            for (var unknown = 0; unknown < N; unknown++) unimproved[unknown] = move[unknown] * Step(unknown);
+            regime.ByState.Solve(residuals, unimproved);
+            for (var unknown = 0; unknown < N; unknown++) (unimproved[unknown], move[unknown]) = (-unimproved[unknown], -unimproved[unknown] * PerStep[unknown]);
             for (var earlier = 0; earlier + 1 < count; earlier++)
             {
                 var share = Dot(_moves.AsSpan(earlier * N, N), move) / squares[earlier];
@@ -108,15 +112,19 @@ internal sealed partial class EquilibriumDerivatives
 
             squares[count] = Dot(move, move);
             if (!double.IsFinite(squares[count])) return null;
-            for (var unknown = 0; unknown < N; unknown++) steps[unknown] = move[unknown] * Step(unknown);
-            var isBalanced = other.Contacts == _contacts || IsBalanced(residuals, state[Last]);
+            for (var unknown = 0; unknown < N; unknown++) steps[unknown] = move[unknown] * Steps[unknown];
+            wasPast |= isPast;
+            var isBalanced = (contacts == _contacts && !wasPast) || IsBalanced(residuals, state[Last]);
             if (isBalanced && IsLast(other, state, steps, count) && (count == 0 || IsLast(other, state, unimproved, count)))
             {
                 var figures = _regimes[0].Moved(FiguresOf(other, state), steps);
-                return other.IsSolution(state[Last]) && KeepsContacts(figures) ? figures : null;
+                return other.IsSolution(state[Last]) && KeepsContacts(other, steps, figures) ? figures : null;
             }
 
             for (var unknown = 0; unknown < N; unknown++) state[unknown] += steps[unknown];
+
+            // A step that began past a kink, as a car may in this one's state, says nothing of how residuals go where it led.
+            if (isPast) count = -1;
         }
 
         return null;
@@ -146,9 +154,10 @@ internal sealed partial class EquilibriumDerivatives
     }
 
     // The last correction, to first order, may itself lead past a kink.
-    private bool KeepsContacts(in TurnFigures figures)
+    private bool KeepsContacts(CorneringSolver other, ReadOnlySpan<double> steps, in TurnFigures figures)
     {
         if (_limitOf is not null) return true;
+        if (other.CarriedBy(steps) != (_contacts & CorneringSolver.WheelContacts & ~CorneringSolver.RoadContacts)) return false;
         foreach (var wheel in (ReadOnlySpan<WheelPosition>)[WheelPosition.FrontLeft, WheelPosition.FrontRight, WheelPosition.RearLeft, WheelPosition.RearRight])
         {
             if (figures.LoadN(wheel) > 0 != Figures.LoadN(wheel) > 0) return false;
@@ -161,10 +170,11 @@ internal sealed partial class EquilibriumDerivatives
     private bool IsLast(CorneringSolver other, ReadOnlySpan<double> state, ReadOnlySpan<double> steps, int count)
     {
         if (_limitOf is not null) return Math.Abs(steps[Last]) <= Math.Max(IsShort(steps) ? ShortG : LeastG, count > 0 ? AgreedShare * Math.Abs(state[Last] - _state[Last]) : 0);
-        if (!IsSmall(0, other.RollDeg, steps)) return false;
+        var least = IsShort(steps) ? ShortDeg : LeastDeg;
+        if (Math.Abs(steps[StationRow]) > _furthestStationMm || !IsSmall(0, other.RollDeg, steps, least)) return false;
         foreach (var wheel in (ReadOnlySpan<WheelPosition>)[WheelPosition.FrontLeft, WheelPosition.FrontRight, WheelPosition.RearLeft, WheelPosition.RearRight])
         {
-            if (!IsSmall(TurnFigures.InclinationIndex(wheel), other.InclinationAngleDeg(wheel), steps)) return false;
+            if (!IsSmall(TurnFigures.InclinationIndex(wheel), other.InclinationAngleDeg(wheel), steps, least)) return false;
         }
 
         return true;
@@ -174,14 +184,14 @@ internal sealed partial class EquilibriumDerivatives
     {
         for (var unknown = 0; unknown < Last; unknown++)
         {
-            if (Math.Abs(steps[unknown]) > ShortSteps * Step(unknown)) return false;
+            if (Math.Abs(steps[unknown]) > ShortSteps * Steps[unknown]) return false;
         }
 
         return true;
     }
 
-    private bool IsSmall(int figure, double here, ReadOnlySpan<double> steps) =>
-        Math.Abs(_regimes[0].Change(figure, steps)) <= Math.Max(IsShort(steps) ? ShortDeg : LeastDeg, AgreedShare * Math.Abs(here - Figures[figure]));
+    private bool IsSmall(int figure, double here, ReadOnlySpan<double> steps, double leastDeg) =>
+        Math.Abs(_regimes[0].Change(figure, steps)) <= Math.Max(leastDeg, AgreedShare * Math.Abs(here - Figures[figure]));
 
     private static double Dot(ReadOnlySpan<double> one, ReadOnlySpan<double> other)
     {

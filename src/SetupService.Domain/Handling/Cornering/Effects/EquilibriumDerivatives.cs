@@ -1,6 +1,5 @@
 using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Tyres;
-using SetupService.Domain.Numerics;
 using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Handling.Cornering.Effects;
@@ -28,6 +27,9 @@ internal sealed partial class EquilibriumDerivatives
     // Of an axle's limit, whether the other axle's tyres are raised moves slip angles, which hardly move the limit.
     private int Kinks => _limitOf is null ? -1 : CorneringSolver.WheelContacts;
 
+    private static readonly double[] Steps = [.. CorneringSolver.UnknownSteps, StepG];
+    private static readonly double[] PerStep = [.. Steps.Select(step => 1 / step)];
+
     private readonly CorneringSolver _solver;
     private readonly HandlingCar _car;
     private readonly TurnPath _path;
@@ -41,6 +43,7 @@ internal sealed partial class EquilibriumDerivatives
     private readonly List<Regime> _regimes = [];
     private CorneringSolver? _other;
     private int _contacts;
+    private double _furthestStationMm;
 
     private EquilibriumDerivatives(CorneringSolver solver, HandlingCar car, in TurnPath path, CarAxle? limitOf, bool onlyLead = true) =>
         (_solver, _car, _path, _limitOf, _onlyLead) = (solver, car, path, limitOf, onlyLead);
@@ -170,7 +173,8 @@ internal sealed partial class EquilibriumDerivatives
         TryResiduals(_solver, _state, residuals);
     }
 
-    private static double Step(int unknown) => unknown == Last ? StepG : CorneringSolver.UnknownSteps[unknown];
+    // A step back from a value of an unknown; lateral acceleration is not negative.
+    private static double Before(int unknown, double value) => unknown == Last ? Math.Max(0, value - StepG) : value - Steps[unknown];
 
     // Of an axle's limit only the lateral acceleration is followed.
     private TurnFigures FiguresOf(CorneringSolver solver, ReadOnlySpan<double> state) =>
@@ -184,6 +188,7 @@ internal sealed partial class EquilibriumDerivatives
         _regimes.Add(regime);
         Figures = FiguresOf(_solver, _state);
         _contacts = _solver.Contacts;
+        _furthestStationMm = 1000 * FurthestStation * _path.At(lateralG).RadiusM;
 
         // The last equation alone moved: along the path, per unit of what it holds. Beyond its limit an axle's tyres stay at the slip they have there.
         Span<double> right = stackalloc double[N];
@@ -211,7 +216,7 @@ internal sealed partial class EquilibriumDerivatives
             for (var unknown = 0; unknown < N; unknown++)
             {
                 _state[unknown] -= move[unknown];
-                longest = Math.Max(longest, Math.Abs(move[unknown]) / Step(unknown));
+                longest = Math.Max(longest, Math.Abs(move[unknown]) / Steps[unknown]);
             }
 
             if (!(longest < LastSteps)) continue;
@@ -221,75 +226,5 @@ internal sealed partial class EquilibriumDerivatives
         }
 
         return false;
-    }
-
-    /// <summary>The derivatives in a state of a car, which need not be in balance; leaves the solver there. Null where a wheel cannot be beside it, or nothing holds the car.</summary>
-    /// <param name="solver">The car's solver.</param>
-    /// <param name="state">The state.</param>
-    /// <param name="like">Those where the same wheels are on the road: what does not go by a spring or stop met since is taken from there; null = none.</param>
-    private Regime? Differentiate(CorneringSolver solver, ReadOnlySpan<double> state, Regime? like = null)
-    {
-        var coefficients = like is null ? new double[N * N] : [.. like.Coefficients];
-        Span<double> moved = stackalloc double[N];
-        Span<double> ahead = stackalloc double[N];
-        Span<double> behind = stackalloc double[N];
-        var figuresByState = _limitOf is null ? new double[N * TurnFigures.Count] : [];
-        if (!TryResiduals(solver, state, behind)) return null;
-        var contacts = solver.Contacts & Kinks;
-        state.CopyTo(moved);
-        var figuresBehind = FiguresOf(solver, state);
-        for (var unknown = 0; unknown < N; unknown++)
-        {
-            if (like is not null && !CorneringSolver.IsTravelOf(unknown, contacts ^ like.Contacts)) continue;
-            var (over, under) = (state[unknown] + Step(unknown), state[unknown]);
-            moved[unknown] = over;
-            if (!TryResiduals(solver, moved, ahead)) return null;
-            var figures = FiguresOf(solver, moved);
-            if (!_onlyLead)
-            {
-                moved[unknown] = under = unknown == Last ? Math.Max(0, under - StepG) : under - Step(unknown);
-                if (!TryResiduals(solver, moved, behind)) return null;
-                figuresBehind = FiguresOf(solver, moved);
-            }
-
-            moved[unknown] = state[unknown];
-            for (var row = 0; row < N; row++) coefficients[(row * N) + unknown] = (ahead[row] - behind[row]) / (over - under);
-            for (var figure = 0; figure * N < figuresByState.Length; figure++) figuresByState[(figure * N) + unknown] = (figures[figure] - figuresBehind[figure]) / (over - under);
-        }
-
-        return TryResiduals(solver, state, ahead) && LinearEquations.Factorise(N, coefficients) is { } byState ? new(contacts, coefficients, byState, figuresByState) : null;
-    }
-
-    /// <summary>The derivatives that hold while what carries the wheels is what it is in a state of a car, which the solver stands in; null where there are none.</summary>
-    private Regime? RegimeOf(CorneringSolver solver, ReadOnlySpan<double> state)
-    {
-        var contacts = solver.Contacts & Kinks;
-        if (_regimes.Find(known => known.Contacts == contacts) is { } same) return same;
-        var onSameWheels = _regimes.Find(known => ((known.Contacts ^ contacts) & CorneringSolver.RoadContacts) == 0);
-        if (Differentiate(solver, state, onSameWheels) is not { } regime) return null;
-        _regimes.Add(regime);
-        return regime;
-    }
-
-    /// <summary>What is out of balance in a state, and last what closes the system.</summary>
-    private bool TryResiduals(CorneringSolver solver, ReadOnlySpan<double> state, Span<double> residuals)
-    {
-        var lateralG = state[Last];
-        if (!solver.TryResiduals(state[..Last], _path.At(lateralG), residuals[..Last], _limitOf, _onlyLead)) return false;
-        residuals[Last] = _limitOf is { } axle ? solver.UsedAtPeak(axle) - 1 : lateralG - _state[Last];
-        return true;
-    }
-
-    /// <summary>The derivatives while the same carries the wheels: those of the residuals as they are and factorised, those of the figures row by row.</summary>
-    private sealed record Regime(int Contacts, double[] Coefficients, LinearEquations ByState, double[] FiguresByState)
-    {
-        public TurnFigures Moved(TurnFigures figures, ReadOnlySpan<double> move)
-        {
-            if (FiguresByState.Length == 0) figures.LateralG += move[Last];
-            else for (var figure = 0; figure < TurnFigures.Count; figure++) figures[figure] += Change(figure, move);
-            return figures;
-        }
-
-        public double Change(int figure, ReadOnlySpan<double> move) => Dot(FiguresByState.AsSpan(figure * N, N), move);
     }
 }
