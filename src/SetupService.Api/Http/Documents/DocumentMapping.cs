@@ -6,6 +6,9 @@ namespace SetupService.Api.Http.Documents;
 /// </summary>
 public abstract class DocumentMapping
 {
+    /// <summary>The type of the document.</summary>
+    public abstract Type Document { get; }
+
     /// <summary>The mapping a mapper does.</summary>
     /// <typeparam name="T">The document.</typeparam>
     /// <typeparam name="TValue">What it becomes.</typeparam>
@@ -33,6 +36,8 @@ public abstract class DocumentMapping
 internal sealed class DocumentMapping<T>(Func<T, Refusal?> refuse) : DocumentMapping
     where T : class
 {
+    public override Type Document => typeof(T);
+
     /// <summary>Why a document has no value; null where it has one.</summary>
     public Refusal? Refuse(T document) => refuse(document);
 }

@@ -5,6 +5,9 @@ namespace SetupService.Api.Http.Documents;
 /// <summary>The rules between members of one kind of document, made when it is first read.</summary>
 public abstract class DocumentRules
 {
+    /// <summary>The type of the document.</summary>
+    public abstract Type Document { get; }
+
     /// <summary>The rules a validator holds.</summary>
     /// <typeparam name="T">The document.</typeparam>
     /// <param name="make">Makes the validator.</param>
@@ -18,6 +21,8 @@ public abstract class DocumentRules
 internal sealed class DocumentRules<T>(Func<IValidator<T>> make) : DocumentRules
     where T : class
 {
+    public override Type Document => typeof(T);
+
     /// <summary>The validator, made anew.</summary>
     public IValidator<T> Make() => make();
 }

@@ -17,8 +17,8 @@ public sealed class JsonContract
     private readonly JsonSerializerOptions _strict;
     private readonly JsonSerializerOptions _lenient;
     private readonly JsonSerializerOptions _plain;
-    private readonly IReadOnlyList<DocumentRules> _rules;
-    private readonly IReadOnlyList<DocumentMapping> _mappings;
+    private readonly Dictionary<Type, DocumentRules> _rules;
+    private readonly Dictionary<Type, DocumentMapping> _mappings;
     private readonly ConcurrentDictionary<Type, ContractReader> _readers = new();
     private readonly SchemaBuilder _schemas;
     private readonly DocumentMerge _merge;
@@ -45,8 +45,8 @@ public sealed class JsonContract
             RespectNullableAnnotations = false,
         };
         _plain = new JsonSerializerOptions(types.Options) { DefaultIgnoreCondition = JsonIgnoreCondition.WhenWritingNull };
-        _rules = rules;
-        _mappings = mappings;
+        _rules = rules.ToDictionary(static one => one.Document);
+        _mappings = mappings.ToDictionary(static one => one.Document);
         _schemas = new SchemaBuilder(types.Options);
         _merge = new DocumentMerge(_plain, _strict);
     }
@@ -114,10 +114,10 @@ public sealed class JsonContract
     internal JsonTypeInfo<T> LenientTypeOf<T>() => (JsonTypeInfo<T>)_lenient.GetTypeInfo(typeof(T));
 
     internal IValidator<T>? RulesOf<T>()
-        where T : class => _rules.OfType<DocumentRules<T>>().SingleOrDefault()?.Make();
+        where T : class => (_rules.GetValueOrDefault(typeof(T)) as DocumentRules<T>)?.Make();
 
     internal DocumentMapping<T>? MappingOf<T>()
-        where T : class => _mappings.OfType<DocumentMapping<T>>().SingleOrDefault();
+        where T : class => _mappings.GetValueOrDefault(typeof(T)) as DocumentMapping<T>;
 
     private void KeepFaults(JsonTypeInfo info)
     {
