@@ -6,6 +6,7 @@ using SetupService.Api.Http.Documents;
 using SetupService.Api.Http.Faults;
 using SetupService.Api.Vehicles;
 using SetupService.Domain.Planning;
+using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Plans;
 
@@ -43,15 +44,17 @@ internal sealed class PartChanges
             leaves[i] = new Dictionary<string, JsonElement>();
             var number = -1;
             Refusal? mine = null;
-            if (documents[i].Change is { } change && (mine = Check(stated, change, place + "/change")) is null)
+            string? nothing = null;
+            if (documents[i].Change is { } change && (mine = Check(stated, change, place + "/change", out var changed)) is null)
             {
                 leaves[i] = Leaves(change);
+                nothing = OwnReach(leaves[i].Keys, stated, changed!, documents[i].Id);
                 if (leaves[i].Any(leaf => !IsSo(stated.Members, leaf.Key, leaf.Value))) number = NumberOf(leaves[i], change.KeepRideHeight == true);
             }
 
             if (mine is null && number < 0 && !OfferedPart.IsWearPart(parts[i].Kind)) mine = new Refusal(ActsOnNothing(documents[i], place));
             if (mine is not null) refusal = refusal?.And(mine) ?? mine;
-            numbered.Add(parts[i] with { ChangeNumber = number });
+            numbered.Add(parts[i] with { ChangeNumber = number, GivesNothing = nothing });
         }
 
         if (refusal is not null) return refusal;
@@ -77,11 +80,22 @@ internal sealed class PartChanges
         ? Fault.At(place + "/change", FaultCodes.Required, $"change is missing: what {TokenText.Quote(part.Id)} changes of the car. Without one only a bush, ballJoint, pad, disc or tyre is taken, as one that renews what is there.")
         : Fault.At(place + "/change", FaultCodes.Inconsistent, $"the change of {TokenText.Quote(part.Id)} acts on nothing: it sets what the car has already.");
 
-    private static Refusal? Check(ChangedDocument<VehicleDocument> stated, CarChangeDocument change, string place)
+    private static Refusal? Check(ChangedDocument<VehicleDocument> stated, CarChangeDocument change, string place, out Vehicle? changed)
     {
+        changed = null;
         if (!CarChangeMapper.Make(stated, change, place).TryGet(out var made, out var refusal)) return refusal;
         if (!made.Document.Read(PlanRules.Car).TryGet(out var document, out refusal)) return refusal;
-        return VehicleMapper.Map(document).Under(place[1..] + "/vehicle").TryGet(out _, out refusal) ? null : refusal;
+        return VehicleMapper.Map(document).Under(place[1..] + "/vehicle").TryGet(out changed, out refusal) ? null : refusal;
+    }
+
+    /// <summary>Why a part that only lets angles be set gives nothing: the car's own adjusters reach as far; null where they do not, or it does more.</summary>
+    private static string? OwnReach(IEnumerable<string> members, ChangedDocument<VehicleDocument> stated, Vehicle changed, string id)
+    {
+        if (!members.Any() || !members.All(static member => member.StartsWith("/front/adjustable/", StringComparison.Ordinal) || member.StartsWith("/rear/adjustable/", StringComparison.Ordinal))) return null;
+        if (!stated.Read(PlanRules.Car).TryGet(out var document, out _) || !VehicleMapper.Map(document).TryGet(out var own, out _)) return null;
+        return own.Front.Adjustable.Cover(changed.Front.Adjustable) && own.Rear.Adjustable.Cover(changed.Rear.Adjustable)
+            ? $"'{id}' gives nothing: what it lets be set, the car's own adjusters reach already."
+            : null;
     }
 
     /// <summary>The members a change sets, arrays whole, its label left out; a part taken off has no value.</summary>

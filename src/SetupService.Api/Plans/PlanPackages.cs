@@ -53,7 +53,7 @@ internal sealed class PlanPackages
     private JudgedPackage[] Evaluate(IReadOnlyList<PartPackage> packages, bool setsCamber)
     {
         // What only renews something changes no figure, and neither does what another part does as well.
-        int[][] sequences = [.. packages.Select(package => package.Places().Where(place => _changes.Parts[place].ChangeNumber >= 0).ToArray())];
+        int[][] sequences = [.. packages.Select(package => package.Places().Where(place => _changes.Parts[place].Changes).ToArray())];
         var byNumbers = new Dictionary<string, int>(StringComparer.Ordinal);
         var distinct = new List<int[]>();
         var evaluationOf = new int[packages.Count];

@@ -39,6 +39,12 @@ public sealed record OfferedPart
     /// <summary>Parts of one number change the car alike; −1 = it changes nothing the model knows and only renews something.</summary>
     public int ChangeNumber { get; init; } = -1;
 
+    /// <summary>Why it gives this car nothing, as a sentence; null where it may give something.</summary>
+    public string? GivesNothing { get; init; }
+
+    /// <summary>True where it changes the car in something a plan is judged by.</summary>
+    public bool Changes => ChangeNumber >= 0 && GivesNothing is null;
+
     /// <summary>True for parts whose work leaves toe and camber to be set anew: all that holds, carries or springs the wheel.</summary>
     public static bool MovesAngles(PartKind kind) => kind is PartKind.TopMount or PartKind.Spring or PartKind.Damper or PartKind.BumpStop or PartKind.Bush or PartKind.BallJoint or PartKind.Arm or PartKind.EccentricBolt or PartKind.Shim;
 

@@ -177,8 +177,8 @@ public sealed class PackageSearch
         if (((chosen.Parts | _closures[next]) & left) == 0 && With(chosen, _closures[next]) is { } more && more.LeastCost(_prices) <= _limit + Slack) Choose(next + 1, more, left);
     }
 
-    // What only renews something comes into a package where another part needs it; else it is told beside the package.
-    private bool IsOfferedAlone(int part) => _parts[part].ChangeNumber >= 0;
+    // What only renews something, or gives nothing, comes into a package where another part needs it; else it is told beside the package.
+    private bool IsOfferedAlone(int part) => _parts[part].Changes;
 
     // Null where one of its parts excludes another.
     private Chosen? With(Chosen chosen, ulong added)

@@ -162,6 +162,12 @@ public sealed record PlanResult
         var (list, outright) = (new List<RejectedPart>(), 0UL);
         for (var i = 0; i < parts.Count; i++)
         {
+            if (parts[i].GivesNothing is { } nothing)
+            {
+                list.Add(new(i, [new(RejectionCode.ChangesNothing, nothing)]));
+                continue;
+            }
+
             JudgedPackage[] with = [.. judged.Where(one => one.Package.Has(i)).OrderBy(one => one.Package.Count).ThenBy(one => one.Package.Cost.Total)];
             if (with.Length == 0)
             {

@@ -28,6 +28,15 @@ public sealed record AdjustableAngles
         ArgumentNullException.ThrowIfNull(other);
         return new() { Camber = Camber ?? other.Camber, Toe = Toe ?? other.Toe, Caster = Caster ?? other.Caster };
     }
+
+    /// <summary>True where every setting of another's can be set by these as well.</summary>
+    public bool Cover(AdjustableAngles other)
+    {
+        ArgumentNullException.ThrowIfNull(other);
+        return Covers(Camber, other.Camber) && Covers(Toe, other.Toe) && Covers(Caster, other.Caster);
+
+        static bool Covers(AngleReach? own, AngleReach? wanted) => wanted is not { CanBeSet: true } reach || (own is { } has && has.Holds(reach.FromDeg) && has.Holds(reach.ToDeg));
+    }
 }
 
 /// <summary>How far one angle can be set; the default is not at all.</summary>

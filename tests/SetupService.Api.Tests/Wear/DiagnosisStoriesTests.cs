@@ -276,6 +276,12 @@ public sealed class DiagnosisStoriesTests(ServiceFixture fixture) : IClassFixtur
         var action = CamberActions(answer, "front").Single();
         Assert.InRange(Value(action, "stepDeg")!.Value, -1.5, -0.5);
         Assert.All(action.Action.GetProperty("tradeOff").EnumerateArray().Skip(1), trade => Assert.True(trade.GetProperty("treadLifeFactor").GetDouble() > 1));
+
+        // The wear model tells another camber's life the same way, or says that what was read is followed instead.
+        var longest = answer.GetProperty("wearModel")[0].GetProperty("longestLife");
+        if (longest.ValueKind is not JsonValueKind.Null) Assert.True(longest.GetProperty("camberChangeDeg").GetDouble() < 0);
+        else Assert.Contains(answer.GetProperty("unknown").EnumerateArray(), one => one.GetProperty("id").GetString() == "/wearModel/0/longestLife"
+            && one.GetProperty("reason").GetString()!.Contains("front shoulders as read ask for more negative camber", StringComparison.Ordinal));
     }
 
     // Camber-target advises no step from a camber nobody measured, and none beyond −3.5° on the road: nor does the diagnosis of the same car.

@@ -10,7 +10,7 @@ public sealed record ChartSpan(string Words, double From, double To)
     public double? Value { get; init; }
 }
 
-/// <summary>A column of stretches under a chart's panels, each below its words; what lies beyond the axis is cut off there.</summary>
+/// <summary>A column of stretches under a chart's panels, each below its words; what goes on beyond the axis is cut off there at an arrowhead.</summary>
 internal sealed class SpanRows
 {
     private const double BarUnits = 9;
@@ -18,6 +18,7 @@ internal sealed class SpanRows
     private const double RowGapUnits = 9;
     private const double DotUnits = 5;
     private const double EdgeWidth = 1.6;
+    private const double ArrowUnits = 7;
 
     private readonly ChartRange _across;
     private readonly List<(ChartSpan Span, TextBlock Words)> _rows = [];
@@ -59,7 +60,16 @@ internal sealed class SpanRows
             if (span.To <= _across.High) svg.Line(to, top - 1, to, top + BarUnits + 1, Pen.Full(InkRole.Candidate, EdgeWidth));
         }
 
+        if (span.From < _across.Low) GoesOn(left, 1);
+        if (span.To > _across.High) GoesOn(right, -1);
         if (span.Value is { } value && value >= _across.Low && value <= _across.High) svg.Circle(Place(value), middle, DotUnits, Pen.Filled(InkRole.Candidate));
+
+        // An arrowhead at the edge of the axis beyond which it goes on.
+        void GoesOn(double edge, int inward)
+        {
+            svg.Line(edge, middle, edge + (inward * ArrowUnits), top - 1, Pen.Full(InkRole.Candidate, EdgeWidth));
+            svg.Line(edge, middle, edge + (inward * ArrowUnits), top + BarUnits + 1, Pen.Full(InkRole.Candidate, EdgeWidth));
+        }
 
         double Place(double x) => left + ((x - _across.Low) / _across.Span * (right - left));
     }

@@ -34,7 +34,7 @@ internal static class CorneringAnswers
             Edition = Edition.Current,
             Next = NextCalls.AfterCornering,
             Assumptions = TurnAssumptions.List(car, limits, turn.Attitude, ""),
-            Cautions = CautionResponse.From([.. CorneringCautions.Build([turn.Attitude], car.Run.RollOverWithin(row.LateralG, CorneringCautions.RollOverMarginG)), .. car.Stated.SuspensionCautions(car.Units)]),
+            Cautions = CautionResponse.From([.. CorneringCautions.Build([turn.Attitude], car.Run.RollOverWithin(row.LateralG, CorneringCautions.RollOverMarginG), limits?.Limits), .. car.Stated.SuspensionCautions(car.Units)]),
         };
     }
 }

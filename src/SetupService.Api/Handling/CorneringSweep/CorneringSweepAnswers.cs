@@ -49,7 +49,7 @@ internal static class CorneringSweepAnswers
             Method = "cornering",
             Edition = Edition.Current,
             Assumptions = TurnAssumptions.List(car, limits, turns[hardest].Attitude, FormattableString.Invariant($"/rows/{hardest}")),
-            Cautions = CautionResponse.From([.. CorneringCautions.Build([.. turns.Select(turn => turn.Attitude)], RollsOverAt(car, missed, rows[hardest].LateralG)), .. car.Stated.SuspensionCautions(car.Units)]),
+            Cautions = CautionResponse.From([.. CorneringCautions.Build([.. turns.Select(turn => turn.Attitude)], RollsOverAt(car, missed, rows[hardest].LateralG), limits?.Limits), .. car.Stated.SuspensionCautions(car.Units)]),
         };
     }
 

@@ -156,7 +156,7 @@ public sealed record AxleWearResponse
     /// <summary>What a camber set by `axles…camberShortDeg.together` at once would do at the same use.</summary>
     public required CamberEffectResponse? WithCamberSet { get; init; }
 
-    /// <summary>The camber within 5° with which the axle's fastest-worn place lasts longest.</summary>
+    /// <summary>The camber within 5° with which the axle's fastest-worn place lasts longest; null where the shoulders read contradict the model.</summary>
     public required CamberEffectResponse? LongestLife { get; init; }
 }
 

@@ -89,15 +89,18 @@ internal static class DiagnosisAnswers
     {
         var lapKm = car.Request.Use?.LapKm ?? TrackShare.UsualLapKm;
         var at = learned.Axle.Axle;
+
+        // Readings outrank the model: where they contradict it, it tells nothing of another camber.
+        var speaks = learned.HasUse && !TreadLifeVoice.ModelContradictsShoulders(car.Study, at);
         return new AxleWearResponse
         {
             Axle = at,
             WearPer1000KmMm = FromLogarithm(learned.Parameter(TreadWearParameters.Road), 1),
             WearPerLapMm = FromLogarithm(learned.Parameter(TreadWearParameters.Track), lapKm / 1000),
             DepthsLearnedFromCount = learned.ReadingCount,
-            WithCamberSet = learned.HasUse && car.Study.ShortAt(at).Together is { } shortDeg && car.Study.UseWith(at, -shortDeg.Value) is { } set
+            WithCamberSet = speaks && car.Study.ShortAt(at).Together is { } shortDeg && car.Study.UseWith(at, -shortDeg.Value) is { } set
                 ? Effect(learned, -shortDeg.Value, set) : null,
-            LongestLife = learned.HasUse && learned.LongestLife(changeDeg => car.Study.UseWith(at, changeDeg)) is var (changeDeg, longest) ? Effect(learned, changeDeg, longest) : null,
+            LongestLife = speaks && learned.LongestLife(changeDeg => car.Study.UseWith(at, changeDeg)) is var (changeDeg, longest) ? Effect(learned, changeDeg, longest) : null,
         };
     }
 

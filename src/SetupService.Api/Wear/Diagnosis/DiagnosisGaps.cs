@@ -1,7 +1,9 @@
 using SetupService.Api.Http.Shared;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wear.Diagnosis;
 using SetupService.Domain.Wear.Readings;
+using SetupService.Domain.Wear.TreadWear;
 
 namespace SetupService.Api.Wear.Diagnosis;
 
@@ -38,6 +40,17 @@ internal static class DiagnosisGaps
 
         if (car.Car is not null)
         {
+            LearnedTread[] learned = [.. ((LearnedTread?[])[car.Study.Front, car.Study.Rear]).OfType<LearnedTread>()];
+            for (var i = 0; i < learned.Length; i++)
+            {
+                var at = learned[i].Axle.Axle;
+                if (!TreadLifeVoice.ModelContradictsShoulders(car.Study, at)) continue;
+                var end = CorneringWords.Name(at);
+                var (wanted, unwanted) = car.Study.ShortAt(at).ByTreads is { Value: > 0 } ? ("more", "less") : ("less", "more");
+                foreach (var member in (string[])["withCamberSet", "longestLife"])
+                    list.Add(Gap(FormattableString.Invariant($"/{Model}/{i}/{member}"), $"the {end} shoulders as read ask for {wanted} negative camber, the learned wear model for {unwanted}: what was read is followed, and the model tells nothing of another camber"));
+            }
+
             list.Add(Gap(Model, "what it cannot know: wear rates are of the roads, tracks, season and driver the tyres saw; the same tyre wears up to a third faster or slower weeks apart (Tire Sci. Technol. 13(1))"));
             list.Add(Gap(Model, "outer wear shows camber and hard cornering together, so the model cannot separate them; the cornering model is trusted to 1.5°"));
         }

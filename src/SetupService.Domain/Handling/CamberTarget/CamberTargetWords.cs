@@ -18,6 +18,9 @@ public static class CamberTargetWords
     private const double Upright = 0.05;
     private const double Unseen = 0.005;
 
+    // Two figures of a degree of caster closer than this, degrees, are one: no gauge tells them apart.
+    private const double SeenDeg = 0.01;
+
     private const string PointError = "/points/pointErrorMm";
 
     // How each input ends, what it is, and the step that is told of it: in its own unit and as people say it. {0} is front or rear.
@@ -100,11 +103,10 @@ public static class CamberTargetWords
 
     private static string? Caster(CamberTargetResult result)
     {
-        if (result.SavedPerCasterDeg is not { } saved) return null;
-        var tight = result.SavedPerCasterInTightestDeg is { } tightest && Math.Sign(tightest) == Math.Sign(saved)
+        if (result.SavedPerCasterDeg is not { } saved || Math.Abs(saved) < Unseen) return null;
+        var tight = result.SavedPerCasterInTightestDeg is { } tightest && Math.Sign(tightest) == Math.Sign(saved) && Math.Abs(tightest - saved) >= SeenDeg
             ? Prose.Write(UnitSystem.Metric, $", {Math.Abs(tightest):deg} in the tightest bend")
             : "";
-        if (tight.StartsWith(Prose.Write(UnitSystem.Metric, $", {Math.Abs(saved):deg} "), StringComparison.Ordinal)) tight = "";
         return Prose.Write(UnitSystem.Metric, $"Each further degree of caster {(saved < 0 ? "costs" : "saves")} {Math.Abs(saved):deg} of static camber{tight}.");
     }
 

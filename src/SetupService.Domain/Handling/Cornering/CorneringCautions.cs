@@ -9,6 +9,9 @@ public static class CorneringCautions
     /// <summary>Nearer to roll-over than this, g, is known.</summary>
     public const double RollOverMarginG = 0.15;
 
+    // So near to roll-over the grip of another road or day decides which comes first; judgement.
+    private const double HardlySoonerG = 0.1;
+
     private static readonly Caution SteadyTurnOnly = new(
         "steadyTurnOnly",
         "This is a steady turn on a level, even, dry road, without braking, wind or kerbs. A real bend asks more: keep a margin to every limit named here.");
@@ -32,19 +35,32 @@ public static class CorneringCautions
     /// <summary>Those of turns solved.</summary>
     /// <param name="attitudes">The car in them.</param>
     /// <param name="rollsOverAtG">Lateral acceleration at which the car rolls over, g, where it is near or was asked beyond; else null.</param>
-    public static IReadOnlyList<Caution> Build(IReadOnlyList<CorneringAttitude> attitudes, double? rollsOverAtG)
+    /// <param name="limits">What its axles hold; null = not asked for.</param>
+    public static IReadOnlyList<Caution> Build(IReadOnlyList<CorneringAttitude> attitudes, double? rollsOverAtG, GripLimits? limits = null)
     {
         var list = new List<Caution>();
         if (rollsOverAtG is { } limitG)
         {
             list.Add(new("nearRollOver",
-                $"Stay well below {CorneringWords.G(limitG)}: by this model the car rolls over beyond it. A kerb, a rut, a soft edge or a swerve overturns it sooner."));
+                $"Stay well below {CorneringWords.G(limitG)}: by this model the car rolls over beyond it.{Before(limitG, limits)} A kerb, a rut, a soft edge or a swerve overturns it sooner."));
         }
 
         list.AddRange(OfAttitudes(attitudes));
         list.Add(attitudes.Any(one => one.Demand.LongitudinalG != 0) ? QuasiSteady : SteadyTurnOnly);
         list.Add(WhereLawful);
         return list;
+    }
+
+    // Which comes first, sliding or rolling over, where the limits tell.
+    private static string Before(double rollsOverAtG, GripLimits? limits)
+    {
+        if (limits is not { } both) return "";
+        if (both.LowerG is not { } slidesAtG || slidesAtG >= rollsOverAtG)
+            return both.Front.EndedBy is null or CorneringFailure.RollsOver || both.Rear.EndedBy is null or CorneringFailure.RollsOver ? " Its tyres still hold there: it rolls over before it slides." : "";
+        var axle = CorneringWords.Name(both.Front.LimitG <= slidesAtG ? CarAxle.Front : CarAxle.Rear);
+        return rollsOverAtG - slidesAtG > HardlySoonerG
+            ? $" On level, even ground its {axle} tyres slide before that, at about {CorneringWords.G(slidesAtG)}."
+            : $" Its {axle} tyres slide hardly sooner, at about {CorneringWords.G(slidesAtG)}: with a little more grip it rolls over instead.";
     }
 
     /// <summary>Those of the points of an envelope, each at the car's limit: what may surprise there, and that it is one.</summary>

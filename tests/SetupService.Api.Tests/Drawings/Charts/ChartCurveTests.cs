@@ -116,4 +116,21 @@ public sealed class ChartCurveTests
         Assert.Empty(new ChartReading(picture, "panel-1").Lines);
         Assert.Equal(3, picture.Group("panel-1").Elements(SvgPicture.Svg + "circle").Count());
     }
+
+    // Wheel travel is drawn from −60 to 60 mm; an arrowhead is two slanting lines.
+    [Theory]
+    [InlineData(-20, 30, 0)]
+    [InlineData(-60, 60, 0)]
+    [InlineData(-90, 30, 2)]
+    [InlineData(-90, 90, 4)]
+    [InlineData(70, 90, 2)]
+    public void A_stretch_that_goes_on_beyond_the_axis_ends_in_an_arrowhead(double from, double to, int slanting)
+    {
+        var chart = SampleCharts.Of(SampleCharts.Panel("camber", "°", travel => -0.01 * travel));
+
+        Assert.Equal(slanting, Slanting(chart with { Spans = [new("can be set", from, to)] }) - Slanting(chart));
+
+        static int Slanting(Chart chart) => SampleCharts.Draw(chart).Root.Descendants(SvgPicture.Svg + "line").Count(line =>
+            SvgPicture.Length(line, "x1") != SvgPicture.Length(line, "x2") && SvgPicture.Length(line, "y1") != SvgPicture.Length(line, "y2"));
+    }
 }

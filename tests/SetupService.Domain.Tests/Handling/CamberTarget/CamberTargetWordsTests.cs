@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.CamberTarget;
 using SetupService.Domain.Handling.Cars;
+using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Tests.Handling.CamberTarget;
 
@@ -47,6 +48,23 @@ public sealed partial class CamberTargetWordsTests
             if (place.StartsWith("/vehicle/rear", StringComparison.Ordinal) && !place.Contains("/alignment/caster", StringComparison.Ordinal) && !place.Contains("Inclination", StringComparison.Ordinal))
                 Assert.Contains("rear", CamberTargetWords.Explain(place, 1, units), StringComparison.Ordinal);
         }
+    }
+
+    // Decided on the figures, not on how they are written: 0.1249 and 0.1251 read 0.12° and 0.13° and are one to every gauge.
+    [Theory]
+    [InlineData(0.1249, 0.1251, "saves 0.12° of static camber.")]
+    [InlineData(0.12, 0.18, "saves 0.12° of static camber, 0.18° in the tightest bend.")]
+    [InlineData(-0.12, -0.18, "costs 0.12° of static camber, 0.18° in the tightest bend.")]
+    [InlineData(0.12, -0.18, "saves 0.12° of static camber.")]
+    [InlineData(0.004, 0.18, null)]
+    public void Caster_is_told_for_the_tightest_bend_where_it_differs_there(double saved, double inTightest, string? expected)
+    {
+        var result = CamberTargetSearch.Solve(new(WorkedCar.Make(), [], []), AnyDemand.Of([AnyDemand.Corner(0.7, 60)]), [], default, out _)!;
+
+        var text = CamberTargetWords.Summarize(result with { SavedPerCasterDeg = saved, SavedPerCasterInTightestDeg = inTightest }, 0, CarAxle.Front);
+
+        if (expected is null) Assert.DoesNotContain("caster", text, StringComparison.Ordinal);
+        else Assert.EndsWith("Each further degree of caster " + expected, text, StringComparison.Ordinal);
     }
 
     [GeneratedRegex("^(?<size>[0-9.]+)°?(?<unit>[^m]*?|.*?) more ")]

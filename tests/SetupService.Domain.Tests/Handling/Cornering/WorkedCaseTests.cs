@@ -15,6 +15,23 @@ public sealed class WorkedCaseTests
     // Barton and Fieldhouse, Automotive Chassis Engineering, Springer 2018, scan page 185: sprung mass 1280 kg, 54 % in front, roll centres
     // 0.07 and 0.32 m, tracks 1.46 m, unsprung 140 and 180 kg at 0.28 and 0.30 m, roll arm 0.365 m, 28650 N m/rad in all. The book's
     // answers: geometric 195 and 760 N, unsprung 158 and 218 N at 0.6 g, 0.0194 rad/(m/s²).
+    [Theory]
+    [InlineData(0.9, 1.0, 1.2, "its front tyres slide before that, at about 0.9 g")]
+    [InlineData(1.15, 1.0, 1.2, "its rear tyres slide before that, at about 1 g")]
+    [InlineData(1.3, 1.15, 1.2, "Its rear tyres slide hardly sooner, at about 1.15 g: with a little more grip it rolls over instead.")]
+    [InlineData(null, null, 1.2, "Its tyres still hold there: it rolls over before it slides.")]
+    public void Near_roll_over_it_is_told_whether_the_tyres_slide_before(double? frontG, double? rearG, double rollsOverAtG, string expected)
+    {
+        var limits = new GripLimits(Limit(frontG), Limit(rearG));
+
+        var text = CorneringCautions.Build([], rollsOverAtG, limits).Single(one => one.Code == "nearRollOver").Text;
+
+        Assert.Contains(expected, text, StringComparison.Ordinal);
+        Assert.DoesNotContain("slide", CorneringCautions.Build([], rollsOverAtG).Single(one => one.Code == "nearRollOver").Text, StringComparison.Ordinal);
+
+        static AxleLimit Limit(double? limitG) => new(limitG, limitG is null ? CorneringFailure.RollsOver : null, limitG ?? 1.2);
+    }
+
     [Fact]
     public void A_textbook_car_rolls_and_moves_its_load_as_the_book_has_it()
     {
