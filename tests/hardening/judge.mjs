@@ -61,7 +61,9 @@ function faultsOfProblem(text, request, answer) {
   if (problem.type === "/docs/problems/invalid-request" && problem.errors.length === 0) faults.push("a broken request without a fault");
   if (problem.errors.length > 101) faults.push(`${problem.errors.length} faults listed`);
   const sent = request.call.body?.media === "application/json" && request.body ? parsed(request.body.toString("utf8")) : undefined;
-  for (const fault of problem.errors) faults.push(...faultsOfFault(fault, sent));
+  // Of a member given twice only the last is left once it is read here; faults of the first are in places that are gone.
+  const twice = problem.errors.filter((fault) => fault.code === "duplicateMember").map((fault) => `${fault.pointer}/`);
+  for (const fault of problem.errors) faults.push(...faultsOfFault(fault, twice.some((place) => fault.pointer?.startsWith(place)) ? undefined : sent));
   return faults;
 }
 

@@ -56,6 +56,14 @@ for (const [words, given] of Object.entries(wrong)) {
   test(`found: ${words}`, () => assert.ok(judge(given).some((one) => one.includes(words)), `${judge(given)}`));
 }
 
+test("of a member given twice the first one's faults lead to places that are gone", () => {
+  const body = Buffer.from('{"vehicle":{"twice":{"odd":1},"twice":{"even":2}}}');
+  const inside = { ...fault, code: "unknownMember", pointer: "/vehicle/twice/odd" };
+  const both = { ...problem, errors: [inside, { ...fault, code: "duplicateMember", pointer: "/vehicle/twice" }] };
+  assert.deepEqual(judge(answer(400, both), { body }), []);
+  assert.ok(judge(answer(400, { ...problem, errors: [inside] }), { body }).some((one) => one.includes("leads nowhere")));
+});
+
 test("a request that must be refused is not to be answered, an example is", () => {
   assert.ok(judge(answer(200, {}), { mustRefuse: true })[0].includes("breaks the contract"));
   assert.ok(judge(answer(400, problem), { mode: "sound" })[0].includes("an example"));

@@ -1,3 +1,4 @@
+using System.Text.Json;
 using System.Text.Json.Nodes;
 using SetupService.Api.Tests.Contract;
 using SetupService.Api.Tests.Fitment;
@@ -51,6 +52,20 @@ public sealed class EnvelopeCallTests(ServiceFixture fixture) : IClassFixture<Se
     [InlineData("/vehicle/wheelbaseMm", "null", "/vehicle/wheelbaseMm required")]
     public async Task What_cannot_be_is_refused_at_its_place(string place, string raw, string expected) =>
         Assert.Equal([expected], (await fixture.Client.RefusalOf(Path, Example().WithRaw(place, raw))).FaultsOf());
+
+    // So much lies on the front axle, and the rear stands on so stiff springs, that on this side of the road the driven rear wheels carry nothing, though half of what the axle carries is some load each.
+    [Fact]
+    public async Task Where_the_driven_wheels_carry_nothing_even_straight_ahead_there_is_no_point()
+    {
+        var body = Example().With("/vehicle/wheelbaseMm", 4500).With("/vehicle/frontAxleLoadKg", 5000).With("/vehicle/front/suspension/points/lowerBallJoint/zMm", 0)
+            .With("/vehicle/rear/tyre/pressureKpa", 189.23846936319023).With("/vehicle/rear/spring/motionRatio", 2).WithRaw("/longitudinalG", """{ "from": 0, "to": 0.1, "step": 0.1 }""");
+
+        var answer = await fixture.Client.AnswerOf(Path, body);
+
+        var row = answer.GetProperty("rows")[0];
+        Assert.Equal(JsonValueKind.Null, row.GetProperty("lateralG").ValueKind);
+        Assert.Equal("rearLongitudinal", row.GetProperty("limitedBy").GetString());
+    }
 
     private static JsonObject Example() => JsonNode.Parse(File.ReadAllText(ContractFile.Path("examples/envelope.request.json")))!.AsObject();
 }

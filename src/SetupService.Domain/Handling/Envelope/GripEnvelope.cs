@@ -24,6 +24,9 @@ public sealed class GripEnvelope
     // Used by more than this is past the end; rounding of a share.
     private const double All = 1 + 1e-9;
 
+    // Up to this it is as good as held where that was sought.
+    private const double Held = 1 + 1e-5;
+
     private readonly CorneringSolver _solver;
     private readonly HandlingCar _car;
     private readonly TurnPath _path;
@@ -54,6 +57,9 @@ public sealed class GripEnvelope
             end = EndAlong();
             g = EndOfForceG(path, g);
             if (_solver.Solve(path.At(g)) is { } lost) return new(longitudinalG, null, EndOf(lost), limits, null);
+
+            // Even straight ahead wheels may carry less than half of their axle's load each.
+            if (Along() > Held) return new(longitudinalG, null, end, limits, null);
         }
 
         _guessG = Math.Max(g, 0.1);
@@ -123,7 +129,7 @@ public sealed class GripEnvelope
 
     /// <summary>
     /// The lateral acceleration at which brakes or driven wheels need all they hold, below one at which they need more: by false position, its old end weighted less where it
-    /// stays (the Illinois rule). At 0 they hold it.
+    /// stays (the Illinois rule). 0 where they do not hold it anywhere.
     /// </summary>
     private double EndOfForceG(in TurnPath path, double beyondG)
     {
