@@ -67,5 +67,16 @@ public sealed class EnvelopeCallTests(ServiceFixture fixture) : IClassFixture<Se
         Assert.Equal("rearLongitudinal", row.GetProperty("limitedBy").GetString());
     }
 
+    // Springs that hang loose, a roll centre over the centre of gravity and wheels of 300 kg: it stands in more than one way, and holds harder turns where it does not hold softer ones.
+    [Fact]
+    public async Task A_car_that_stands_in_more_than_one_way_is_answered()
+    {
+        var body = Example().With("/vehicle/front/suspension/points/tieRodOuter/zMm", 0).With("/vehicle/rear/unsprungMassKg", 295.9483754343819)
+            .With("/vehicle/rear/rollCentreHeightMm", 607.5716959312558).With("/vehicle/rear/spring/preloadMm", -200)
+            .WithRaw("/longitudinalG", """{ "from": -1.1, "to": 0.5, "step": 0.1 }""");
+
+        Assert.Equal(17, (await fixture.Client.AnswerOf(Path, body)).GetProperty("rows").GetArrayLength());
+    }
+
     private static JsonObject Example() => JsonNode.Parse(File.ReadAllText(ContractFile.Path("examples/envelope.request.json")))!.AsObject();
 }

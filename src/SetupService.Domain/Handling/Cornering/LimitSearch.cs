@@ -44,8 +44,8 @@ internal ref struct LimitSearch(CorneringSolver solver, TurnPath path, double gu
     public AxleLimit Find(CarAxle at, double closely = NearlyAgreed)
     {
         var (low, high) = (0.0, HardestG);
-        Narrow(_last, at, ref low, ref high);
         Narrow(_before, at, ref low, ref high);
+        Narrow(_last, at, ref low, ref high);
         for (var tries = 0; tries < MostTries; tries++)
         {
             if (_failsG - _standsG < EndAgreedG && low >= _standsG) return new(null, _failure, _standsG);
@@ -87,8 +87,18 @@ internal ref struct LimitSearch(CorneringSolver solver, TurnPath path, double gu
     private static void Narrow((double G, double Front, double Rear) point, CarAxle at, ref double low, ref double high)
     {
         if (point.G <= 0) return;
-        if (Held(point, at) >= point.G) low = Math.Max(low, point.G);
-        else high = Math.Min(high, point.G);
+
+        // A car that stands in more than one way may hold a harder turn and not a softer one: then what was seen last counts.
+        if (Held(point, at) >= point.G)
+        {
+            low = Math.Max(low, point.G);
+            if (high <= low) high = HardestG;
+        }
+        else
+        {
+            high = Math.Min(high, point.G);
+            if (low >= high) low = 0;
+        }
     }
 
     // By the secant through the last two attitudes, by what the tyres hold in the last one where there is only one.
