@@ -60,6 +60,7 @@ internal ref struct LimitSearch(CorneringSolver solver, TurnPath path, double gu
             {
                 (_failsG, _failure, StandsAtG) = (nextG, failure, null);
                 if (failure is CorneringFailure.WorkSpent) return new(null, failure, _standsG);
+                if (nextG < _standsG) ForgetBeyond(nextG, low, ref high);
 
                 // A car that does not even stand straight ahead has no limit to be narrowed down.
                 if (_standsG == 0 && !_standsStraight)
@@ -80,6 +81,15 @@ internal ref struct LimitSearch(CorneringSolver solver, TurnPath path, double gu
         }
 
         return new(null, _failure ?? CorneringFailure.RollsOver, _standsG);
+    }
+
+    // Beyond a turn in which it does not stand a car never comes, though it would stand there.
+    private void ForgetBeyond(double failedG, double low, ref double high)
+    {
+        if (_before.G > failedG) _before = default;
+        if (_last.G > failedG) (_last, _before) = (_before, default);
+        if (high > failedG) high = HardestG;
+        _standsG = Math.Max(low, _last.G);
     }
 
     private static double Held((double G, double Front, double Rear) point, CarAxle at) => at == CarAxle.Front ? point.Front : point.Rear;

@@ -50,6 +50,7 @@ public sealed class GripEnvelope
         var limits = GripLimits.Solve(_solver, path, _guessG);
         var (lateralG, end) = First(limits);
         if (lateralG is not { } g) return new(longitudinalG, null, end, limits, null);
+        if (g <= 0 && _solver.Solve(path.At(0)) is { } unbalanced) return new(longitudinalG, null, EndOf(unbalanced), limits, null);
         var reach = end == EnvelopeEnd.Travel && _solver.Solve(path.At(g + JustBeyondG)) is CorneringFailure.TravelNotReached ? _solver.BeyondReadings ?? _solver.Missed : null;
         if (_solver.Solve(path.At(g)) is { } missed) return new(longitudinalG, null, EndOf(missed), limits, null);
         if (Along() > All)
