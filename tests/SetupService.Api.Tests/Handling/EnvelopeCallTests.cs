@@ -67,6 +67,15 @@ public sealed class EnvelopeCallTests(ServiceFixture fixture) : IClassFixture<Se
         Assert.Equal("rearLongitudinal", row.GetProperty("limitedBy").GetString());
     }
 
+    [Fact]
+    public async Task A_tall_car_is_told_what_it_holds_at_each_point_that_it_could_drive()
+    {
+        var answer = await fixture.Client.AnswerOf(Path, Example().With("/vehicle/centreOfGravityHeightMm", 650).WithRaw("/longitudinalG", """{ "from": 0, "to": 0.6, "step": 0.1 }"""));
+
+        var held = answer.GetProperty("rows").EnumerateArray().Select(row => row.Number("lateralG")).ToList();
+        Assert.All(held.Zip(held.Skip(1)), pair => Assert.InRange(pair.First - pair.Second, 0, 0.1));
+    }
+
     // Points 2.3 m astray: from some longitudinal acceleration to the next it stands in another way, beyond turns in which it does not stand at all. Found by bad requests: it took 1.7 million steps.
     [Fact]
     public async Task A_car_that_stands_only_beyond_turns_in_which_it_does_not_costs_no_more_than_others()
@@ -80,8 +89,8 @@ public sealed class EnvelopeCallTests(ServiceFixture fixture) : IClassFixture<Se
         Assert.Equal(17, rows.Count);
 
         // It was told to hold 1.31 g braking at 0.4 g, and nothing at 0.1 g.
-        Assert.All(rows.Where(row => row.Number("longitudinalG") > -0.15), row => Assert.InRange(row.Number("lateralG"), 0.85, 1.05));
-        Assert.All(rows.Where(row => row.Number("longitudinalG") < -0.15), row => Assert.Equal("travel", row.GetProperty("limitedBy").GetString()));
+        Assert.All(rows.Where(row => row.Number("longitudinalG") > -0.25), row => Assert.InRange(row.Number("lateralG"), 0.85, 1.05));
+        Assert.All(rows.Where(row => row.Number("longitudinalG") < -0.25), row => Assert.Equal("travel", row.GetProperty("limitedBy").GetString()));
     }
 
     // Springs that hang loose, a roll centre over the centre of gravity and wheels of 300 kg: it stands in more than one way, and holds harder turns where it does not hold softer ones.

@@ -21,6 +21,10 @@ public sealed class GripEnvelope
     // So far beyond where a wheel's travel ends a point, g, it is seen which wheel that is.
     private const double JustBeyondG = 0.01;
 
+    // The equilibrium ends within so much of the hardest turn that was seen to stand, g; no turn is taken for that end further back than the second.
+    private const double JustWithinG = 1e-3;
+    private const double FurthestWithinG = 0.05;
+
     // Used by more than this is past the end; rounding of a share.
     private const double All = 1 + 1e-9;
 
@@ -52,7 +56,7 @@ public sealed class GripEnvelope
         if (lateralG is not { } g) return new(longitudinalG, null, end, limits, null);
         if (g <= 0 && _solver.Solve(path.At(0)) is { } unbalanced) return new(longitudinalG, null, EndOf(unbalanced), limits, null);
         var reach = end == EnvelopeEnd.Travel && _solver.Solve(path.At(g + JustBeyondG)) is CorneringFailure.TravelNotReached ? _solver.BeyondReadings ?? _solver.Missed : null;
-        if (_solver.Solve(path.At(g)) is { } missed) return new(longitudinalG, null, EndOf(missed), limits, null);
+        if (SolveWithin(path, ref g) is { } missed) return new(longitudinalG, null, EndOf(missed), limits, null);
         if (Along() > All)
         {
             end = EndAlong();
@@ -103,6 +107,19 @@ public sealed class GripEnvelope
             var (left, right) = (PassengerTyre.LongitudinalPeakN(axle.LeftLoadN + (addedN / 2), tyre), PassengerTyre.LongitudinalPeakN(axle.RightLoadN + (addedN / 2), tyre));
             return LongitudinalShare.Compute(forceN, left, right, _car.Differential).Used;
         }
+    }
+
+    /// <summary>Solves the turn, or one a little less hard: beside where the equilibrium ends the same turn may be found from one side and not from rest.</summary>
+    private CorneringFailure? SolveWithin(in TurnPath path, ref double lateralG)
+    {
+        var failure = _solver.Solve(path.At(lateralG));
+        for (var backG = JustWithinG; failure is not null and not CorneringFailure.WorkSpent && backG < Math.Min(lateralG, FurthestWithinG); backG *= 2)
+        {
+            failure = _solver.Solve(path.At(lateralG - backG));
+            if (failure is null) lateralG -= backG;
+        }
+
+        return failure;
     }
 
     /// <summary>The lower limit, or where the equilibrium ends before it.</summary>

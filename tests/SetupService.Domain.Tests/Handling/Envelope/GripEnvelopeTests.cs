@@ -138,6 +138,29 @@ public sealed class GripEnvelopeTests
         Assert.InRange(point.LateralG!.Value, 0.5, 1.1);
     }
 
+    // A tall car ends where it would roll over; there the turn was sought a second time from rest, not found, and told as none at all, between points that were.
+    [Fact]
+    public void A_tall_car_that_stands_straight_ahead_has_a_point_and_begun_anew_the_same_one()
+    {
+        foreach (var heightMm in Enumerable.Range(10, 16).Select(i => 50.0 * i))
+        {
+            foreach (var differential in (Differential[])[Differential.Open, Differential.LimitedSlip(2), Differential.Locked])
+            {
+                var car = Car() with { CentreOfGravityHeightMm = heightMm, Differential = differential };
+                var envelope = Envelope(car);
+                foreach (var longitudinalG in Enumerable.Range(-11, 18).Select(i => 0.1 * i))
+                {
+                    var point = envelope.At(longitudinalG);
+                    var anew = Envelope(car).At(longitudinalG);
+
+                    Assert.Equal(point.LateralG is null, anew.LateralG is null);
+                    if (point.LateralG is null) Assert.True(point.End is EnvelopeEnd.FrontLongitudinal or EnvelopeEnd.RearLongitudinal or EnvelopeEnd.AxleUnloaded, $"{heightMm}, {differential}, {longitudinalG}: {point.End}");
+                    else Assert.Equal(point.LateralG.Value, anew.LateralG!.Value, 5e-3);
+                }
+            }
+        }
+    }
+
     [Fact]
     public void A_point_does_not_depend_on_those_before_it_and_allocates_nothing()
     {
