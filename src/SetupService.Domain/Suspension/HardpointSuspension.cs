@@ -64,7 +64,7 @@ public sealed class HardpointSuspension : SuspensionModel
     public override bool HasTieRod => Points.HasTieRod;
 
     /// <inheritdoc />
-    public override IReadOnlyList<Assumption> Assumptions(string axle, WheelSetup setup) => SuspensionAssumptions.Find(Points, axle, setup);
+    public override IReadOnlyList<Assumption> Assumptions(string axle, WheelSetup setup) => SuspensionAssumptions.Find(Points, axle, setup, AtStated(setup));
 
     /// <inheritdoc />
     public override RideHeightGap WhyNotAtRide(WheelSetup setup)

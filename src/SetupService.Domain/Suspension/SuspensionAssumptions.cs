@@ -15,7 +15,7 @@ public static class SuspensionAssumptions
         "A tyre has width and gives: at camber its true contact centre moves a little across, which no figure here contains.");
 
     /// <summary>Of a corner with points.</summary>
-    internal static IReadOnlyList<Assumption> Find(Hardpoints points, string axle, WheelSetup setup)
+    internal static IReadOnlyList<Assumption> Find(Hardpoints points, string axle, WheelSetup setup, StatedFigures? ofPoints)
     {
         ArgumentNullException.ThrowIfNull(setup);
         var list = new List<Assumption> { ThinTyre with { Input = axle + "/loadedRadiusMm" } };
@@ -23,8 +23,8 @@ public static class SuspensionAssumptions
         AddCarrier("damper", points.Damper);
         if (points is MacPhersonStrut { Spring: null } or MacPhersonStrut { Damper: null })
             list.Add(new(axle + "/suspension/points/springMoving", null, "along strutTop–strutLower", "the contract's default", "Spring or damper has no points of its own, so it acts along the strut."));
-        if (setup.StatedAxis?.CasterDeg is not null) list.Add(OwnAxis("casterDeg"));
-        if (setup.StatedAxis?.InclinationDeg is not null) list.Add(OwnAxis("steeringAxisInclinationDeg"));
+        if (setup.StatedAxis?.CasterDeg is { } casterDeg) list.Add(OwnAxis("casterDeg", casterDeg, ofPoints?.CasterDeg, " An adjustment begins with the angle stated and adds what the points change."));
+        if (setup.StatedAxis?.InclinationDeg is { } inclinationDeg) list.Add(OwnAxis("steeringAxisInclinationDeg", inclinationDeg, ofPoints?.SteeringAxisInclinationDeg, ""));
         return list;
 
         void AddCarrier(string name, SpringLine? line)
@@ -34,8 +34,9 @@ public static class SuspensionAssumptions
             list.Add(new($"{axle}/suspension/points/{name}On", null, char.ToLowerInvariant(carrier[0]) + carrier[1..], CommonPractice, $"The part that carries the {name} decides its motion ratio."));
         }
 
-        Assumption OwnAxis(string member) => new(
-            $"{axle}/alignment/{member}", null, "that of the points", "the points given", "The steering axis follows from the points; the angle stated beside them is not used.");
+        Assumption OwnAxis(string member, double statedDeg, double? pointsDeg, string further) => new(
+            $"{axle}/alignment/{member}", null, "that of the points", "the points given",
+            Prose.Write(UnitSystem.Metric, $"The steering axis over travel and steer follows from the points, which put it at {pointsDeg ?? statedDeg:deg} where {statedDeg:deg} is stated; where that is more than the points' error, measure both again.{further}"));
     }
 
     /// <summary>Of a corner known by readings.</summary>

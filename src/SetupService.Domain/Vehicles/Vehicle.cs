@@ -49,11 +49,15 @@ public sealed record Vehicle
     /// <summary>One axle of the car.</summary>
     public Axle At(CarAxle axle) => axle == CarAxle.Front ? Front : Rear;
 
-    /// <summary>Cautions about inputs of either axle's suspension that can hardly both be right.</summary>
+    /// <summary>Cautions about inputs of either axle's suspension and camber that can hardly be right.</summary>
     /// <param name="units">Units of the sentences.</param>
     /// <param name="place">JSON pointer of the car in the body.</param>
     public IReadOnlyList<Caution> SuspensionCautions(UnitSystem units = UnitSystem.Metric, string place = "/vehicle") =>
-        [.. Front.Suspension.Cautions(place + "/front", units), .. Rear.Suspension.Cautions(place + "/rear", units)];
+        [.. Front.Suspension.Cautions(place + "/front", units), .. Rear.Suspension.Cautions(place + "/rear", units), .. CamberCautions];
+
+    /// <summary>Cautions about cambers whose sign is doubtful.</summary>
+    public IEnumerable<Caution> CamberCautions =>
+        new[] { CamberSign.Doubt("front", Front.Left.CamberDeg, Front.Right.CamberDeg), CamberSign.Doubt("rear", Rear.Left.CamberDeg, Rear.Right.CamberDeg) }.OfType<Caution>();
 
     /// <summary>The same car with another axle.</summary>
     public Vehicle With(CarAxle at, Axle axle) => at == CarAxle.Front ? this with { Front = axle } : this with { Rear = axle };

@@ -12,7 +12,6 @@ public sealed class UnusedMembersTests(ServiceFixture fixture) : IClassFixture<S
         { GeometryCalls.Sweep, "/vehicle/front/alignment/casterDeg", 4 },
         { GeometryCalls.Sweep, "/vehicle/front/alignment/steeringAxisInclinationDeg", 12 },
         { GeometryCalls.Sweep, "/motion", "opposite" },
-        { GeometryCalls.Adjustment, "/vehicle/front/alignment/casterDeg", 4 },
         { GeometryCalls.Adjustment, "/vehicle/front/alignment/steeringAxisInclinationDeg", 12 },
         { GeometryCalls.Adjustment, "/motion", "parallel" },
     };

@@ -45,7 +45,7 @@ internal static class AlignmentMapper
             Edition = Edition.Current,
             Next = NextCalls.AfterAlignment,
             Assumptions = AssumptionResponse.From(Assumptions(request)),
-            Cautions = CautionResponse.From(AlignmentCautions.For(figures)),
+            Cautions = CautionResponse.From([.. vehicle.CamberCautions, .. AlignmentCautions.For(figures)]),
         };
     }
 

@@ -127,7 +127,7 @@ internal static class CamberTargetAnswers
     {
         if (result.LeftDeg is null) yield return Gap("/leftStaticCamberDeg", "no right turn is asked for", "/turn");
         if (result.RightDeg is null) yield return Gap("/rightStaticCamberDeg", "no left turn is asked for", "/turn");
-        if (result.Advice.CamberDeg is null) yield return Gap("/recommended/camberDeg", "the camber set now was not given", at == CarAxle.Front ? "/vehicle/front/alignment/camberDeg" : "/vehicle/rear/alignment/camberDeg");
+        if (result.Advice.CamberDeg is null) yield return Gap("/recommended/camberDeg", CamberSign.IsDoubtful(result.SetCamberDeg) ? "the sign of the camber set now is doubtful" : "the camber set now was not given", at == CarAxle.Front ? "/vehicle/front/alignment/camberDeg" : "/vehicle/rear/alignment/camberDeg");
         if (result.MeanInclinationAtNearestDeg is null) yield return Gap("/nearest/meanInclinationDeg", "set so, the car has no equilibrium in one of the corners");
         if (at == CarAxle.Rear)
         {

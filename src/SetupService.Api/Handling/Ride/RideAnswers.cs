@@ -26,13 +26,13 @@ internal static class RideAnswers
         Edition = Edition.Current,
         Next = NextCalls.AfterRide,
         Assumptions = RideAssumptions.List(car, before, detail),
-        Cautions = CautionResponse.From([.. RideCautions.Build(car.Front, car.Rear, units), .. car.Stated.SuspensionCautions(units)]),
+        Cautions = CautionResponse.From([.. RideCautions.Build(car.Front, car.Rear, car.HeightMm, units), .. car.Stated.SuspensionCautions(units)]),
     };
 
     private static FlatRideResponse Flat(RideEvaluation car)
     {
         var flat = car.FlatRide;
-        return new FlatRideResponse { FrequencyRatio = flat.FrequencyRatio, IsFlat = flat.IsFlat, Text = RideWords.Flat(flat) };
+        return new FlatRideResponse { FrequencyRatio = flat.FrequencyRatio, IsFlat = flat.IsFlat, Text = car.FlatRideText };
     }
 
     private static TravelRateResponse[] Rates(IReadOnlyList<TravelRate> rates)

@@ -32,8 +32,8 @@ internal static class RideChart
                 $"Front: {RideWords.Dampers(car.Front, before?.Front, range, car.Reading.AssumedFor(HandlingInputs.Front.DamperMotionRatio))}",
                 $"Rear: {RideWords.Dampers(car.Rear, before?.Rear, range, car.Reading.AssumedFor(HandlingInputs.Rear.DamperMotionRatio))}",
                 .. Stops(car, CarAxle.Front, units), .. Stops(car, CarAxle.Rear, units),
-                RideWords.Flat(car.FlatRide),
-                .. RideCautions.Build(car.Front, car.Rear, units).Select(caution => caution.Text),
+                car.FlatRideText,
+                .. RideCautions.Build(car.Front, car.Rear, car.HeightMm, units).Select(caution => caution.Text),
             ],
         }, widthPx);
 

@@ -16,6 +16,11 @@ internal sealed record RideEvaluation(StandingCar Car, WorkBudget Budget)
     /// <summary>Both ends against each other.</summary>
     public FlatRide FlatRide => new(Rear.RideFrequencyHz / Front.RideFrequencyHz);
 
+    /// <summary>Both ends against each other, as a sentence.</summary>
+    public string FlatRideText => RideWords.Flat(FlatRide, IsMotionRatioAssumed(CarAxle.Front), IsMotionRatioAssumed(CarAxle.Rear));
+
+    private bool IsMotionRatioAssumed(CarAxle at) => Reading.AssumedFor(HandlingInputs.For(at).MotionRatio) is not null;
+
     /// <summary>As stated.</summary>
     public Vehicle Stated => Car.Stated;
 

@@ -5,8 +5,8 @@ using SetupService.Domain.Vehicles;
 namespace SetupService.Domain.Handling.CamberTarget;
 
 /// <summary>The first step to take with the static camber, and what to read before the next.</summary>
-/// <param name="CamberDeg">What to set both wheels to, degrees; the camber set now where it is to be left. Null where that was not measured.</param>
-/// <param name="StepDeg">Change from the camber set now, degrees; 0 = leave it. Null where that was not measured.</param>
+/// <param name="CamberDeg">What to set both wheels to, degrees; the camber set now where it is to be left. Null where that was not measured or its sign is doubtful.</param>
+/// <param name="StepDeg">Change from the camber set now, degrees; 0 = leave it. Null where that was not measured or its sign is doubtful.</param>
 /// <param name="Text">What to do, what to read, and what limits it, in at most five sentences.</param>
 public sealed record CamberAdvice(double? CamberDeg, double? StepDeg, string Text)
 {
@@ -38,6 +38,15 @@ public sealed record CamberAdvice(double? CamberDeg, double? StepDeg, string Tex
         ArgumentNullException.ThrowIfNull(one);
         if (!one.IsSetMeasured)
             return new(null, null, $"Measure the {one.End} camber first: it was not given, so no step can be advised. {one.Wants()}");
+        return CamberSign.IsDoubtful(one.SetDeg)
+            ? new(null, null, $"Look first which way the {one.End} wheels lean: +{Deg(one.SetDeg)} was given, which is out at the top, as hardly any car's do. If they lean in, give it with a minus and ask again. {one.Wants()} If they do lean out: {Lowered(Step(one).Text)}")
+            : Step(one);
+    }
+
+    private static string Lowered(string text) => char.ToLowerInvariant(text[0]) + text[1..(text.IndexOf(". ", StringComparison.Ordinal) + 1)];
+
+    private static CamberAdvice Step(CamberCase one)
+    {
 
         // Both answers must ask for the same direction; the nearer of the two is then gone to.
         var (flat, best) = (one.Flat.Value - one.SetDeg, one.Best.Value - one.SetDeg);

@@ -6,6 +6,9 @@ namespace SetupService.Domain.Handling.Envelope;
 /// <summary>The sentences about a grip envelope.</summary>
 public static class EnvelopeWords
 {
+    // Limits of both axles nearer to each other than this, g, are not told apart: what is assumed of a car leaves as much open of their margin and more (judgement; cornering tells it with ranges).
+    private const double ApartG = 0.03;
+
     /// <summary>What ends a point, as a sentence.</summary>
     /// <param name="point">The point.</param>
     /// <param name="units">Units of the sentence.</param>
@@ -14,6 +17,7 @@ public static class EnvelopeWords
         var along = Along(point.LongitudinalG);
         return (point.LateralG, point.End) switch
         {
+            ({ } g, EnvelopeEnd.Front or EnvelopeEnd.Rear) when Math.Abs(point.Limits.MarginG ?? ApartG) < ApartG => $"{along} it holds {G(g)}; then the front pushes wide or the rear slides, which of them first is too close to tell.",
             ({ } g, EnvelopeEnd.Front) => $"{along} it holds {G(g)}; then the front pushes wide.",
             ({ } g, EnvelopeEnd.Rear) => $"{along} it holds {G(g)}; then the rear slides.",
             ({ } g, EnvelopeEnd.FrontLongitudinal) => $"{along} it holds {G(g)}; in a harder turn the front wheels cannot {Act(point.LongitudinalG)} so hard.",

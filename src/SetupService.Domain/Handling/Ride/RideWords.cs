@@ -79,10 +79,14 @@ public static class RideWords
     }
 
     /// <summary>What the frequencies of both ends say.</summary>
-    public static string Flat(FlatRide ride) => string.Create(
+    /// <param name="ride">Both ends against each other.</param>
+    /// <param name="isFrontAssumed">True where the front springs' motion ratio is assumed.</param>
+    /// <param name="isRearAssumed">The same of the rear springs.</param>
+    public static string Flat(FlatRide ride, bool isFrontAssumed, bool isRearAssumed) => string.Create(
         CultureInfo.InvariantCulture,
         $"The rear's ride frequency is {ride.FrequencyRatio:0.00} times the front's; from {FlatRide.Least:0.00} to {FlatRide.Most:0.00} both ends settle together after a bump. ")
-        + (ride.FrequencyRatio < FlatRide.Least ? "Below the band: the car keeps pitching after bumps." : ride.FrequencyRatio > MuchAbove * FlatRide.Most ? "Above the band: the rear is livelier than the front." : ride.FrequencyRatio > FlatRide.Most ? "Slightly above the band." : "It rides flat.");
+        + (ride.FrequencyRatio < FlatRide.Least ? "Below the band: the car keeps pitching after bumps." : ride.FrequencyRatio > MuchAbove * FlatRide.Most ? "Above the band: the rear is livelier than the front." : ride.FrequencyRatio > FlatRide.Most ? "Slightly above the band." : "It rides flat.")
+        + (isFrontAssumed || isRearAssumed ? $" The motion ratio of the {(isFrontAssumed ? isRearAssumed ? "springs at both ends" : "front springs" : "rear springs")} is assumed: with the measured one this may read otherwise." : "");
 
     /// <summary>Why the ride height after a change is not known.</summary>
     public const string HeightUnknown =

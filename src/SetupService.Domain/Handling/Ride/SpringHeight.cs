@@ -50,6 +50,6 @@ public static class SpringHeight
         ArgumentNullException.ThrowIfNull(before);
         ArgumentNullException.ThrowIfNull(after);
         return after.RateNPerMm != before.RateNPerMm && after.FreeLengthMm is not null && after.FreeLengthMm == before.FreeLengthMm
-            && after.InstalledLengthMm == before.InstalledLengthMm && after.PreloadMm == before.PreloadMm;
+            && (after.InstalledLengthMm ?? before.InstalledLengthMm) == before.InstalledLengthMm && (after.PreloadMm ?? before.PreloadMm) == before.PreloadMm;
     }
 }

@@ -12,6 +12,7 @@ public static class WhatIfWords
     // What a driver or an instrument in a car can tell (common practice, no source); smaller differences are not told.
     private const double LeastLimitG = 0.005;
     private const double LeastHeightMm = 2;
+    private const double LoweredMm = 10;
     private const double LeastLeanDeg = 0.3;
     private const double LeastTravelMm = 5;
     private const double LittleTravelMm = 15;
@@ -136,7 +137,12 @@ public static class WhatIfWords
             if (changed.At(at).BumpLeftMm <= 0) list.Add($"the {CorneringWords.Name(at)} stands on its bump stops");
         }
 
-        if (Heights(change, given.Stated, changed.Stated, units) is { } heights) list.Add(heights);
+        if (Heights(change, given.Stated, changed.Stated, units) is { } heights)
+        {
+            var isTravelUnknown = IsLowered(change.FrontRideHeightMm, changed.Front) || IsLowered(change.RearRideHeightMm, changed.Rear);
+            list.Add(isTravelUnknown ? heights + "; how much bump travel that leaves is not known, and on its stops it grips less than is told here: measure it first" : heights);
+        }
+
         var (figures, then) = (after.Figures, before.Figures);
         AddLean("front", then.FrontInclinationDeg, figures.FrontInclinationDeg);
         AddLean("rear", then.RearInclinationDeg, figures.RearInclinationDeg);
@@ -194,6 +200,8 @@ public static class WhatIfWords
         var moved = with.OfType<string>().ToArray();
         return $"it stands {string.Join(" and ", new[] { front, rear }.OfType<string>())}{(moved.Length > 0 ? $" (with it {string.Join(", ", moved)})" : "")}";
     }
+
+    private static bool IsLowered(double? changeMm, RideAxle axle) => changeMm <= -LoweredMm && axle.BumpLeftMm is null;
 
     private static string? Height(string where, double? changeMm, UnitSystem units) => changeMm is { } mm && Math.Abs(mm) >= LeastHeightMm
         ? Prose.Write(units, $"{Math.Round(Math.Abs(mm)):gap} {(mm < 0 ? "lower" : "higher")} {where}")

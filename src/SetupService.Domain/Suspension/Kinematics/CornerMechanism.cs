@@ -1,4 +1,5 @@
 using SetupService.Domain.Numerics;
+using SetupService.Domain.Suspension.Points;
 using SetupService.Domain.Suspension.Steering;
 
 namespace SetupService.Domain.Suspension.Kinematics;
@@ -18,6 +19,7 @@ public sealed class CornerMechanism
         Stated = WheelPlane.At(setting.Suspension.WheelCentre, setting.CamberDeg, setting.ToeDeg);
         StatedContact = Stated.Contact(setting.LoadedRadiusMm);
         HasRack = setting.Suspension.HasTieRod;
+        IsBeamInHeave = setting is { Suspension: TwistBeam, Motion: AxleMotion.Parallel };
     }
 
     /// <summary>What it was made of.</summary>
@@ -31,6 +33,9 @@ public sealed class CornerMechanism
 
     /// <summary>Whether a rack moves its tie rod or toe link.</summary>
     public bool HasRack { get; }
+
+    /// <summary>True of a twist beam both of whose wheels move alike: what belongs to roll is not told of it.</summary>
+    public bool IsBeamInHeave { get; }
 
     internal ReadOnlySpan<Constraint> Constraints => _constraints;
 

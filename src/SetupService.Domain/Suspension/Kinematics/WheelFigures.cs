@@ -54,7 +54,10 @@ public readonly record struct WheelFigures
     /// <summary>Front-view swing arm, mm: contact centre to instant centre across the car; positive = the instant centre is inboard.</summary>
     public double? SwingArmMm { get; init; }
 
-    /// <summary>Kinematic roll centre of a mirrored pair at equal travel, mm above the contact centre.</summary>
+    /// <summary>True of a twist beam both of whose wheels move alike.</summary>
+    internal bool IsBeamInHeave { get; init; }
+
+    /// <summary>Kinematic roll centre of a mirrored pair at equal travel, mm above the contact centre; null of a twist beam whose wheels move alike, which is no roll.</summary>
     public double? RollCentreHeightMm { get; init; }
 
     /// <summary>Side-view instant centre, mm forward in the axes of the points.</summary>

@@ -30,7 +30,7 @@ public abstract class AdjustableCorner
         return suspension switch
         {
             _ when suspension.Contradictions.Count > 0 => null,
-            HardpointSuspension points => AdjustedCorner.AsStated(points.Mechanism(setup), setup.RideHeightChangeMm),
+            HardpointSuspension points => AdjustedCorner.AsStated(points.Mechanism(setup), setup.RideHeightChangeMm, setup.StatedAxis?.CasterDeg),
             MeasuredSuspension { Corner: { } corner } => AdjustedReadings.AsStated(corner, setup),
             FigureSuspension => AdjustedAngles.AsStated(setup),
             _ => null,

@@ -12,13 +12,15 @@ public sealed class AdjustedCorner : AdjustableCorner
     private const double LongestStepMm = 10;
 
     private readonly double _toeDeg;
+    private readonly double _casterReadMoreDeg;
 
-    private AdjustedCorner(CornerMechanism mechanism, SuspensionPose state, double? heldToeDeg = null)
+    private AdjustedCorner(CornerMechanism mechanism, SuspensionPose state, double? heldToeDeg = null, double casterReadMoreDeg = 0)
     {
         Mechanism = mechanism;
         State = state;
         Wheel = WheelKinematics.Wheel(mechanism, state);
         _toeDeg = heldToeDeg ?? Wheel.ToeDeg;
+        _casterReadMoreDeg = casterReadMoreDeg;
     }
 
     /// <summary>The corner, its parts as they are now.</summary>
@@ -36,8 +38,8 @@ public sealed class AdjustedCorner : AdjustableCorner
     /// <inheritdoc />
     public override double CamberDeg => Wheel.CamberDeg;
 
-    /// <summary>Caster, degrees; null where nothing steers the wheel.</summary>
-    public override double? CasterDeg => WheelKinematics.Axis(Mechanism, State)?.CasterDeg;
+    /// <summary>Caster, degrees, as it was read where it was: then only its change is that of the points. Null where nothing steers the wheel.</summary>
+    public override double? CasterDeg => WheelKinematics.Axis(Mechanism, State)?.CasterDeg + _casterReadMoreDeg;
 
     /// <summary>Length of the tie rod or toe link, mm; null where there is none.</summary>
     public double? TieRodLengthMm => Adjusters.TieRod(Mechanism.Setting.Suspension)?.LengthMm;
@@ -72,7 +74,7 @@ public sealed class AdjustedCorner : AdjustableCorner
             return new()
             {
                 CamberDeg = figures.CamberDeg,
-                CasterDeg = figures.CasterDeg,
+                CasterDeg = CasterDeg,
                 SteeringAxisInclinationDeg = figures.SteeringAxisInclinationDeg,
                 ToeDeg = ToeDeg,
                 ScrubRadiusMm = figures.ScrubRadiusMm,
@@ -94,10 +96,15 @@ public sealed class AdjustedCorner : AdjustableCorner
     public static AdjustedCorner? AsStated(CornerSetting setting) => AsStated(MechanismBuilder.Build(setting), 0);
 
     /// <summary>The corner at a ride height so much higher than the stated one, mm; null where its points do not close there or do not hold the wheel.</summary>
-    internal static AdjustedCorner? AsStated(CornerMechanism mechanism, double rideHeightChangeMm) =>
-        PoseContinuation.TryStart(mechanism, out var state) && PoseContinuation.TryMove(mechanism, -rideHeightChangeMm, 0, ref state)
-            ? new AdjustedCorner(mechanism, state)
-            : null;
+    /// <param name="mechanism">The corner.</param>
+    /// <param name="rideHeightChangeMm">How much higher.</param>
+    /// <param name="casterReadDeg">Caster as a gauge read it at the stated height, degrees, which outranks the points; null = not read.</param>
+    internal static AdjustedCorner? AsStated(CornerMechanism mechanism, double rideHeightChangeMm, double? casterReadDeg = null)
+    {
+        if (!PoseContinuation.TryStart(mechanism, out var state)) return null;
+        var moreDeg = casterReadDeg - WheelKinematics.Axis(mechanism, state)?.CasterDeg ?? 0;
+        return PoseContinuation.TryMove(mechanism, -rideHeightChangeMm, 0, ref state) ? new AdjustedCorner(mechanism, state, null, moreDeg) : null;
+    }
 
     /// <inheritdoc />
     public override string? NotTold(ReadOnlySpan<Adjustment> used, AngleTarget target, bool keepsArchGap) => null;
@@ -140,7 +147,7 @@ public sealed class AdjustedCorner : AdjustableCorner
 
         var made = MechanismBuilder.Build(adjusted.Setting);
         return PoseSolver.TryClose(made, adjusted.TravelMm, 0, state.Pose, out state) && state.AssemblySign == State.AssemblySign
-            ? new AdjustedCorner(made, state, resetToe ? _toeDeg : null)
+            ? new AdjustedCorner(made, state, resetToe ? _toeDeg : null, _casterReadMoreDeg)
             : null;
     }
 

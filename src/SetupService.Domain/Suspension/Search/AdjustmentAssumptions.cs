@@ -16,7 +16,7 @@ public static class AdjustmentAssumptions
         "/resetToe", null, "false", "the contract's default", "Toe is left to change with the adjustment; on the car it is reset afterwards, which moves the other angles a little too.");
 
     private static readonly Assumption Parallel = new(
-        "/motion", null, "parallel", "the contract's default", "A twist beam moves otherwise in roll than in heave; gain and roll centre here are those of heave.");
+        "/motion", null, "parallel", "the contract's default", "A twist beam moves otherwise in roll than in heave; the gain here is that of heave.");
 
     private static readonly Assumption ArchAtTop = new(
         "/archGapMm", null, "the arch is met by the tyre's top", CommonPractice, "How far up the arch's edge stands is not given; the tyre's top moves furthest when the wheel is leant.");

@@ -18,6 +18,7 @@ public static class CornerGaps
             gaps.Add(new("tieRodChangeMm", "this kind of suspension has no tie rod"));
         }
 
+        if (corner.Mechanism.IsBeamInHeave) gaps.Add(new("rollCentreHeightMm", "both wheels of a twist beam move alike here, which is no roll; ask for motion opposite"));
         if (suspension is not MacPhersonStrut)
         {
             gaps.Add(new("inboardGapChangeMm", "only a strut stands beside the wheel in these points"));

@@ -59,7 +59,10 @@ public readonly record struct SuspensionPosition
     /// <summary>Front-view swing arm, mm; positive = the instant centre is inboard.</summary>
     public double? SwingArmMm { get; init; }
 
-    /// <summary>Kinematic roll centre of a mirrored pair at equal travel, mm above the contact centre.</summary>
+    /// <summary>True of a twist beam both of whose wheels move alike.</summary>
+    internal bool IsBeamInHeave { get; init; }
+
+    /// <summary>Kinematic roll centre of a mirrored pair at equal travel, mm above the contact centre; null of a twist beam whose wheels move alike, which is no roll.</summary>
     public double? RollCentreHeightMm { get; init; }
 
     /// <summary>Side-view instant centre, mm forward in the axes of the points.</summary>
@@ -77,8 +80,8 @@ public readonly record struct SuspensionPosition
     /// <summary>Change of camber per mm of bump, degrees.</summary>
     public double? CamberGainDegPerMm { get; init; }
 
-    /// <summary>Degrees of camber against the body that the outer wheel gains per degree of roll.</summary>
-    public double? CamberGainPerRoll => CamberGainDegPerMm * HalfTrackMm * double.DegreesToRadians(1);
+    /// <summary>Degrees of camber against the body that the outer wheel gains per degree of roll; null of a twist beam whose wheels move alike.</summary>
+    public double? CamberGainPerRoll => IsBeamInHeave ? null : CamberGainDegPerMm * HalfTrackMm * double.DegreesToRadians(1);
 
     /// <summary>Change of toe per mm of bump, degrees.</summary>
     public double? ToeGainDegPerMm { get; init; }
@@ -118,6 +121,7 @@ public readonly record struct SuspensionPosition
         ContactForwardSlope = wheel.ContactForwardSlope,
         CentreForwardSlope = wheel.CentreForwardSlope,
         CamberGainDegPerMm = wheel.CamberGainDegPerMm,
+        IsBeamInHeave = wheel.IsBeamInHeave,
         ToeGainDegPerMm = wheel.ToeGainDegPerMm,
         SpringLengthMm = wheel.SpringLengthMm,
         SpringMotionRatio = wheel.SpringMotionRatio,

@@ -26,6 +26,7 @@ public static class SweepGaps
 
         AddSprings(gaps, corner.Setting.Suspension);
         AddAnti(gaps, axle);
+        if (corner.IsBeamInHeave) Add(gaps, "both wheels of a twist beam move alike here, which is no roll; ask for motion opposite", "rollCentreHeightMm", "camberGainPerRoll");
         Add(gaps, new Lack("the points are taken as exact; needs pointErrorMm", "/suspension/points/pointErrorMm"), "ranges");
         return gaps;
     }

@@ -100,7 +100,7 @@ public sealed class HandbookLimitTests
             Assert.Equal(0, figures.CamberDeg, 1e-9);
             Assert.Equal(0, figures.ToeDeg, 1e-9);
             Assert.Equal(0, figures.HalfTrackChangeMm, 1e-9);
-            Assert.Equal(0, figures.RollCentreHeightMm!.Value, 1e-9);
+            Assert.Null(figures.RollCentreHeightMm);
             Assert.Null(figures.SwingArmMm);
         });
 
