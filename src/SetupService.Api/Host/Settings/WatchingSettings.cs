@@ -43,7 +43,10 @@ public sealed class TelemetrySettings
     /// <summary>True sends by gRPC, false by HTTP.</summary>
     public bool OtlpByGrpc { get; set; }
 
-    /// <summary>Share of requests that are traced where the caller has not decided, 0 to 1.</summary>
+    /// <summary>Share of requests that are traced, 0 to 1.</summary>
     [Range(0.0, 1.0)]
     public double TracedShare { get; set; } = 0.1;
+
+    /// <summary>True lets a caller's traceparent decide whether its request is traced; false continues its trace, and traces the share.</summary>
+    public bool CallerDecidesTracing { get; set; }
 }

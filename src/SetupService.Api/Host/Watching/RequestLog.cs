@@ -1,4 +1,6 @@
+using System.Collections.Frozen;
 using System.Diagnostics;
+using Microsoft.AspNetCore.Diagnostics;
 using Serilog.Events;
 using Serilog.Parsing;
 using SetupService.Api.Host.Settings;
@@ -9,21 +11,23 @@ namespace SetupService.Api.Host.Watching;
 
 /// <summary>
 /// One line a request: method, route, status, duration, steps of solvers, client and id. Refusals come so many a second and no more; failures of ours have their line, with the
-/// cause, where they are caught. The path as it was sent stands in for the route where there is none; never a query, a body or a key.
+/// cause, where they are caught. No text of the caller's: not the path as it was sent, in which a key may stand by mistake, no query, body or key.
 /// </summary>
 internal sealed class RequestLog(Serilog.ILogger log, LogSettings settings, TimeProvider clock)
 {
-    private const int LongestPath = 200;
+    private const string NoRoute = "none";
+
+    // As the semantic conventions of OpenTelemetry for HTTP have it, and so the metrics.
+    private const string OtherMethod = "_OTHER";
+
+    private static readonly FrozenSet<string> Methods = new[] { "GET", "HEAD", "POST", "PUT", "DELETE", "CONNECT", "OPTIONS", "TRACE", "PATCH" }.ToFrozenSet(StringComparer.Ordinal);
 
     private static readonly MessageTemplate Answered = Template("Request {RequestId}: {Method} {Route} {Status} in {DurationMs} ms, {Steps} steps, client {Client}");
     private static readonly MessageTemplate Refused = Template("Request {RequestId}: {Method} {Route} refused with {Status} in {DurationMs} ms, {FaultCount} faults, {Steps} steps, client {Client}");
     private static readonly MessageTemplate Gone = Template("Request {RequestId}: {Method} {Route}, the caller went away after {DurationMs} ms, {Steps} steps, client {Client}");
     private static readonly MessageTemplate LeftOut = Template("{Count} lines of refused requests were left out");
 
-    private readonly Lock _lock = new();
-    private long _second;
-    private int _refusals;
-    private long _leftOut;
+    private readonly LineRate _refusals = new(settings.RefusalsPerSecond, clock);
 
     /// <summary>Logs a request when it is done.</summary>
     public Task RunAsync(HttpContext context, RequestDelegate next)
@@ -65,7 +69,7 @@ internal sealed class RequestLog(Serilog.ILogger log, LogSettings settings, Time
         Dictionary<string, LogEventPropertyValue> properties = new(8)
         {
             ["RequestId"] = new ScalarValue(context.TraceIdentifier),
-            ["Method"] = new ScalarValue(method),
+            ["Method"] = new ScalarValue(Methods.Contains(method) ? method : OtherMethod),
             ["Route"] = new ScalarValue(RouteOf(context)),
             ["Status"] = new ScalarValue(status),
             ["DurationMs"] = new ScalarValue(Math.Round(Stopwatch.GetElapsedTime(start).TotalMilliseconds, 3)),
@@ -79,34 +83,19 @@ internal sealed class RequestLog(Serilog.ILogger log, LogSettings settings, Time
 
     private bool MayTell()
     {
-        long leftOut;
-        lock (_lock)
-        {
-            var second = clock.GetUtcNow().ToUnixTimeSeconds();
-            if (second != _second)
-                (_second, _refusals) = (second, 0);
-            if (++_refusals > settings.RefusalsPerSecond)
-            {
-                _leftOut++;
-                return false;
-            }
-
-            (leftOut, _leftOut) = (_leftOut, 0);
-        }
-
+        if (!_refusals.MayTell(out var leftOut))
+            return false;
         if (leftOut > 0)
             log.Write(new LogEvent(clock.GetLocalNow(), LogEventLevel.Information, null, LeftOut, [new LogEventProperty("Count", new ScalarValue(leftOut))]));
         return true;
     }
 
-    private static string RouteOf(HttpContext context)
+    /// <summary>The template of a request's route; a word where it has none.</summary>
+    internal static string RouteOf(HttpContext context)
     {
-        if ((context.GetEndpoint() as RouteEndpoint)?.RoutePattern.RawText is { } route)
-            return route;
-
-        // As it was sent: decoded it could break the line.
-        var path = context.Request.Path.ToUriComponent();
-        return path.Length <= LongestPath ? path : path[..LongestPath];
+        // The endpoint itself is cleared by the time an error is handled.
+        var endpoint = context.GetEndpoint() ?? context.Features.Get<IExceptionHandlerFeature>()?.Endpoint;
+        return (endpoint as RouteEndpoint)?.RoutePattern.RawText ?? NoRoute;
     }
 
     private static MessageTemplate Template(string text) => new MessageTemplateParser().Parse(text);

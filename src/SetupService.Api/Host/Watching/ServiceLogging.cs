@@ -21,7 +21,9 @@ internal static class ServiceLogging
 
                     // What keeps the service from starting is told by the program, without the inside.
                     .MinimumLevel.Override("Microsoft.Extensions.Hosting.Internal.Host", LogEventLevel.Fatal);
-                if (known.GetRequiredService<LogSettings>().Format == LogFormat.Json)
+                var settings = known.GetRequiredService<LogSettings>();
+                log.Filter.ByExcluding(new LineRate(settings.RefusalsPerSecond, known.GetRequiredService<TimeProvider>()).IsBeyond);
+                if (settings.Format == LogFormat.Json)
                     log.WriteTo.Sink(new JsonLines(Console.OpenStandardOutput()));
                 else
                     log.WriteTo.Console(outputTemplate: Line, formatProvider: CultureInfo.InvariantCulture);

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using OpenTelemetry.Exporter;
 using OpenTelemetry.Metrics;
 using OpenTelemetry.Resources;
@@ -14,6 +15,8 @@ internal static class Telemetry
 {
     private const string ServiceName = "setup-service";
     private const string MetricsPath = "/metrics";
+
+    private static readonly string[] Texts = ["url.query", "http.request.method_original", "user_agent.original", "server.address"];
 
     private static readonly string[] Meters = [ServiceMeter.Name, "Microsoft.AspNetCore.Hosting", "Microsoft.AspNetCore.Server.Kestrel", "System.Runtime"];
 
@@ -40,8 +43,8 @@ internal static class Telemetry
         if (settings.OtlpEndpoint is not null)
         {
             telemetry.WithTracing(traces => traces
-                .SetSampler(new ParentBasedSampler(new TraceIdRatioBasedSampler(settings.TracedShare)))
-                .AddAspNetCoreInstrumentation()
+                .SetSampler(SamplerFrom(settings))
+                .AddAspNetCoreInstrumentation(static requests => requests.EnrichWithHttpResponse = static (activity, response) => LeaveOutTexts(activity, response.HttpContext))
                 .AddOtlpExporter(otlp => Aim(otlp, settings, "v1/traces")));
         }
     }
@@ -64,9 +67,32 @@ internal static class Telemetry
             app.MapPrometheusScrapingEndpoint(MetricsPath);
     }
 
+    /// <summary>Decides what is traced: a share, whatever callers ask for, or what they ask for and the share of the others.</summary>
+    internal static Sampler SamplerFrom(TelemetrySettings settings)
+    {
+        ShareSampler share = new(settings.TracedShare);
+        return settings.CallerDecidesTracing ? new ParentBasedSampler(share) : new ParentBasedSampler(share, remoteParentSampled: share, remoteParentNotSampled: share);
+    }
+
+    /// <summary>Takes out of a trace what is the caller's own text, in which a key may stand by mistake: of the path the route is kept.</summary>
+    private static void LeaveOutTexts(Activity activity, HttpContext context)
+    {
+        activity.SetTag("url.path", RequestLog.RouteOf(context));
+        foreach (var text in Texts)
+            activity.SetTag(text, null);
+    }
+
     private static void Aim(OtlpExporterOptions otlp, TelemetrySettings settings, string path)
     {
         otlp.Protocol = settings.OtlpByGrpc ? OtlpExportProtocol.Grpc : OtlpExportProtocol.HttpProtobuf;
         otlp.Endpoint = settings.OtlpByGrpc ? new Uri(settings.OtlpEndpoint!) : new Uri(settings.OtlpEndpoint!.TrimEnd('/') + "/" + path);
     }
+}
+
+/// <summary>Draws the requests to be traced by lot. Not by their trace ids, which a caller makes up.</summary>
+/// <param name="share">Share of requests, 0 to 1.</param>
+internal sealed class ShareSampler(double share) : Sampler
+{
+    /// <inheritdoc />
+    public override SamplingResult ShouldSample(in SamplingParameters samplingParameters) => new(Random.Shared.NextDouble() < share);
 }

@@ -45,10 +45,16 @@ public sealed class RequestLogTests
         using var wrong = await service.SendAsync("POST", Calls.Check, ServiceWithKeys.First, "{\"secret-name\":1}");
         using var unknown = await service.SendAsync("GET", "/v1/tyres/decode?marking=secret-name", ServiceWithKeys.First);
         using var refused = await service.SendAsync("GET", "/v1/tyres/decode?marking=secret-name", "secret-name");
+        using var nowhere = await service.SendAsync("GET", "/nowhere/secret-name/" + ServiceWithKeys.First, null);
+        using var page = await service.SendAsync("GET", "/docs/methods/secret-name", null);
+        using var method = await service.SendAsync("secret-name", Calls.Check, ServiceWithKeys.First);
         await LineOf(good);
         await LineOf(wrong);
         await LineOf(unknown);
         await LineOf(refused);
+        Assert.Equal("\"none\"", (await LineOf(nowhere))["Route"].ToString());
+        Assert.Equal("\"/docs/methods/{name}\"", (await LineOf(page))["Route"].ToString());
+        Assert.Equal("\"_OTHER\"", (await LineOf(method))["Method"].ToString());
 
         Assert.All(_log.Events, one =>
         {
@@ -70,6 +76,22 @@ public sealed class RequestLogTests
 
         Assert.Equal(4, _log.Events.Count(one => one.Properties.ContainsKey("Status")));
         Assert.Equal("7", Assert.Single(_log.Events, one => one.MessageTemplate.Text.Contains("left out", StringComparison.Ordinal)).Properties["Count"].ToString());
+    }
+
+    [Fact]
+    public void Warnings_of_the_server_that_callers_bring_about_are_so_many_a_second_too()
+    {
+        FakeTimeProvider clock = new(DateTimeOffset.UtcNow);
+        LineRate rate = new(3, clock);
+
+        Assert.Equal([false, false, false, true, true], Enumerable.Range(0, 5).Select(_ => rate.IsBeyond(Line(LogEventLevel.Warning, "Microsoft.AspNetCore.Server.Kestrel.Connections"))));
+        Assert.False(rate.IsBeyond(Line(LogEventLevel.Error, "Microsoft.AspNetCore.Server.Kestrel")));
+        Assert.False(rate.IsBeyond(Line(LogEventLevel.Warning, "SetupService.Api")));
+        clock.Advance(TimeSpan.FromSeconds(1));
+        Assert.False(rate.IsBeyond(Line(LogEventLevel.Warning, "Microsoft.AspNetCore.Server.Kestrel.Connections")));
+
+        static LogEvent Line(LogEventLevel level, string source) =>
+            new(DateTimeOffset.UnixEpoch, level, null, MessageTemplate.Empty, [new LogEventProperty("SourceContext", new ScalarValue(source))]);
     }
 
     [Fact]

@@ -1,4 +1,5 @@
 using System.Collections.Concurrent;
+using System.Diagnostics;
 using System.Net;
 using Microsoft.AspNetCore.Builder;
 using Microsoft.AspNetCore.Hosting;
@@ -6,7 +7,9 @@ using Microsoft.AspNetCore.Hosting.Server;
 using Microsoft.AspNetCore.Hosting.Server.Features;
 using Microsoft.Extensions.DependencyInjection;
 using Microsoft.Extensions.Logging;
+using OpenTelemetry.Trace;
 using SetupService.Api.Host;
+using SetupService.Api.Host.Watching;
 using SetupService.Api.Http.Problems;
 using SetupService.Api.Tests.Examples;
 using SetupService.Api.Tests.Fitment;
@@ -88,17 +91,52 @@ public sealed class TelemetryTests
     {
         const string Trace = "4bf92f3577b34da6a3ce929d0e0e4736";
         await using var collector = await Collector.StartAsync();
-        await using (var service = await RunningService.StartAsync(configure: builder => builder.Configuration["Telemetry:OtlpEndpoint"] = collector.Address))
-        {
-            using HttpRequestMessage request = new(HttpMethod.Get, new Uri("/v1/reference/load-indices", UriKind.Relative));
-            request.Headers.Add("traceparent", $"00-{Trace}-00f067aa0ba902b7-01");
-            using var answer = await service.Client.SendAsync(request);
-            Assert.Equal(Trace, Assert.Single(answer.Headers.GetValues("Request-Id")));
-        }
+        await SendTracedAsync(collector, Trace, "/v1/reference/load-indices", ("Telemetry:TracedShare", "1"));
 
-        // Everything is sent by the time the service has ended.
-        Assert.Contains(collector.Received, one => one.Path == "/v1/traces" && one.Body.AsSpan().IndexOf(Convert.FromHexString(Trace)) >= 0);
+        Assert.True(collector.HasTraced(Convert.FromHexString(Trace)));
         Assert.Contains(collector.Received, one => one.Path == "/v1/metrics" && one.Body.AsSpan().IndexOf("http.server.request.duration"u8) >= 0);
+    }
+
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public async Task A_caller_decides_what_is_traced_only_where_the_operator_says_so(bool callerDecides)
+    {
+        const string Trace = "4bf92f3577b34da6a3ce929d0e0e4737";
+        await using var collector = await Collector.StartAsync();
+        await SendTracedAsync(collector, Trace, "/v1/reference/load-indices", ("Telemetry:TracedShare", "0"), ("Telemetry:CallerDecidesTracing", $"{callerDecides}"));
+
+        Assert.Equal(callerDecides, collector.HasTraced(Convert.FromHexString(Trace)));
+    }
+
+    [Fact]
+    public void The_share_is_drawn_by_lot_and_not_by_a_trace_id_that_a_caller_makes_up()
+    {
+        const int Requests = 10_000;
+        const double Share = 0.25;
+
+        // Of ids a sampler by ids takes this one at every share but 0.
+        SamplingParameters asked = new(
+            new(ActivityTraceId.CreateFromString("00000000000000000000000000000001"), ActivitySpanId.CreateFromString("00f067aa0ba902b7"), ActivityTraceFlags.Recorded, traceState: null, isRemote: true),
+            ActivityTraceId.CreateFromString("00000000000000000000000000000001"), "GET", ActivityKind.Server);
+        var sampler = Telemetry.SamplerFrom(new() { TracedShare = Share });
+        var traced = Enumerable.Range(0, Requests).Count(_ => sampler.ShouldSample(asked).Decision == SamplingDecision.RecordAndSample);
+
+        // Ten standard deviations of a binomial distribution, sqrt(n p (1 - p)).
+        Assert.InRange(traced, (Requests * Share) - 433, (Requests * Share) + 433);
+    }
+
+    [Theory]
+    [InlineData("/nowhere/secret-name?signature=secret-name")]
+    [InlineData("/v1/tyres/decode?marking=secret-name")]
+    public async Task A_trace_has_no_text_of_the_callers(string path)
+    {
+        const string Trace = "4bf92f3577b34da6a3ce929d0e0e4738";
+        await using var collector = await Collector.StartAsync();
+        await SendTracedAsync(collector, Trace, path, ("Telemetry:TracedShare", "1"));
+
+        Assert.True(collector.HasTraced(Convert.FromHexString(Trace)));
+        Assert.False(collector.HasTraced("secret-name"u8.ToArray()));
     }
 
     [Theory]
@@ -113,6 +151,23 @@ public sealed class TelemetryTests
         var fault = Assert.ThrowsAny<Exception>(() => SetupServiceHost.Build([], builder => builder.Configuration[name] = value));
 
         Assert.Contains(told, fault.ToString(), StringComparison.Ordinal);
+    }
+
+    /// <summary>Has a service answer one request whose caller wants it traced, and end: everything is sent by then.</summary>
+    private static async Task SendTracedAsync(Collector collector, string trace, string path, params (string Name, string Value)[] settings)
+    {
+        await using var service = await RunningService.StartAsync(configure: builder =>
+        {
+            builder.Configuration["Telemetry:OtlpEndpoint"] = collector.Address;
+            foreach ((var name, var value) in settings)
+                builder.Configuration[name] = value;
+        });
+        using HttpRequestMessage request = new(HttpMethod.Get, new Uri(path, UriKind.Relative));
+        request.Headers.Add("traceparent", $"00-{trace}-00f067aa0ba902b7-01");
+        request.Headers.Add("User-Agent", "secret-name");
+        request.Headers.Host = "secret-name.test";
+        using var answer = await service.Client.SendAsync(request);
+        Assert.Equal(trace, Assert.Single(answer.Headers.GetValues("Request-Id")));
     }
 
     private static int FreePort()
@@ -132,6 +187,9 @@ public sealed class TelemetryTests
         public ConcurrentQueue<(string Path, byte[] Body)> Received { get; } = new();
 
         public string Address => _app.Services.GetRequiredService<IServer>().Features.Get<IServerAddressesFeature>()!.Addresses.Single();
+
+        /// <summary>True where bytes stand in a trace.</summary>
+        public bool HasTraced(byte[] bytes) => Received.Any(one => one.Path == "/v1/traces" && one.Body.AsSpan().IndexOf(bytes) >= 0);
 
         public static async Task<Collector> StartAsync()
         {
