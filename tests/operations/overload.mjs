@@ -12,7 +12,7 @@ import net from "node:net";
 import { example, patient, processorSeconds, residentMib, sleep, start } from "./service.mjs";
 
 const [program, seconds = "60", times = "2", only] = process.argv.slice(2);
-const settings = { Work__QueueSeconds: "0.02" };
+const settings = { Work__QueueSeconds: "0.02", Caps__Connections: "12000" };
 const wantedMs = 50;
 const quietSeconds = 25;
 const memoryReturnsSeconds = 60;

@@ -1,4 +1,5 @@
 using SetupService.Api.Fitment;
+using SetupService.Api.Fitment.Batch;
 using SetupService.Api.Geometry;
 using SetupService.Api.Handling;
 using SetupService.Api.Host.Access;
@@ -24,6 +25,9 @@ public static class SetupServiceHost
 
     /// <summary>The setting that names a folder whose files are settings too.</summary>
     public const string SecretsFolder = "SecretsFolder";
+
+    // What is taken off a connection ahead of its being read. The server's own is a MiB, which each caller who sends and does not read his answers would have.
+    private const int ReadAheadBytes = 131_072;
 
     /// <summary>Builds the whole service, ready to run.</summary>
     /// <param name="args">Command-line arguments, as ASP.NET Core reads them.</param>
@@ -66,12 +70,19 @@ public static class SetupServiceHost
 
         // What comes and goes over connections is queued with all other work. In a queue of its own one thread at a time would empty it, and whenever a solver has that
         // thread's processor, everybody would wait.
-        builder.WebHost.UseSockets(static sockets => sockets.IOQueueCount = 0);
+        builder.WebHost.UseSockets(static sockets =>
+        {
+            sockets.IOQueueCount = 0;
+            sockets.MaxReadBufferSize = ReadAheadBytes;
+        });
         builder.WebHost.ConfigureKestrel(static kestrel =>
         {
             PublicAddresses.RefuseWithoutKeys(kestrel);
             kestrel.AddServerHeader = false;
-            kestrel.Limits.MaxRequestBodySize = kestrel.ApplicationServices.GetRequiredService<CapSettings>().BodyBytesOnTheWire;
+            var caps = kestrel.ApplicationServices.GetRequiredService<CapSettings>();
+            kestrel.Limits.MaxConcurrentConnections = OpenFiles.MostConnections(caps.Connections, OpenFiles.Limit());
+            kestrel.Limits.MaxRequestBodySize = caps.BodyBytesOnTheWire;
+            kestrel.Limits.MaxRequestBufferSize = ReadAheadBytes;
         });
     }
 
@@ -81,6 +92,7 @@ public static class SetupServiceHost
         services.AddSingleton(ServiceContract.Instance);
         services.AddServiceSettings();
         services.AddSingleton<WorkGate>();
+        services.AddSingleton<StreamPlaces>();
         services.AddSingleton<OverloadDetector>();
         services.AddSingleton<ShutdownSignal>();
         services.AddHostedService<Shutdown>();

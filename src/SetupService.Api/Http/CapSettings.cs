@@ -6,6 +6,13 @@ namespace SetupService.Api.Http;
 /// <summary>The largest that is read of a caller at once. Each bounds memory; what is larger is refused and told the cap.</summary>
 public sealed class CapSettings
 {
+    /// <summary>
+    /// Most connections at once at each address listened at; a further one is closed. At most half of the files the process may have open, less some for its own: with none
+    /// left to open the server would try to take the next connection over and over.
+    /// </summary>
+    [Range(1, 1_000_000)]
+    public int Connections { get; set; } = 5000;
+
     /// <summary>Most bytes of a request's JSON body; a whole car with every point named takes about 4 KiB.</summary>
     [Range(4096, 67_108_864)]
     public int BodyBytes { get; set; } = 262_144;
@@ -25,6 +32,9 @@ public sealed class CapSettings
     /// <summary>Most bytes of the lines of these cars.</summary>
     [Range(4096, 1_073_741_824)]
     public int CatalogueCarBytes { get; set; } = 4_194_304;
+
+    /// <summary>Most bytes that tell what is wrong with these lines, held until the candidates come: as many, but never so few that one line's faults would not go in.</summary>
+    internal int CatalogueFaultBytes => Math.Max(CatalogueCarBytes, 1 << 20);
 
     /// <summary>
     /// Most bytes of a body on the wire, at which the server itself stops reading. More than <see cref="BodyBytes"/>,

@@ -25,6 +25,7 @@ internal static class BatchEndpoint
         contract.ReaderOf<BatchCandidateLine>();
         var caps = group.ServiceProvider.GetRequiredService<CapSettings>();
         group.MapPost("/batch", StartLines)
+            .WithStreamPlace()
             .WithQuery(Detail, VerdictFilter.Parameter, QueryParameters.Units)
             .WithMetadata(new AcceptsMetadata([NdjsonBatch.MediaType], typeof(string)))
             .WithMediaTypes(NdjsonBatch.MediaType)
@@ -42,6 +43,7 @@ internal static class BatchEndpoint
                 A batch changes nothing, so sending it again is safe.
                 """);
         group.MapPost("/batch/csv", StartTable)
+            .WithStreamPlace()
             .WithQuery(VerdictFilter.Parameter, QueryParameters.Units)
             .WithMetadata(new AcceptsMetadata([FormParts.MediaType], typeof(string)))
             .WithMediaTypes(CsvBatch.MediaType)

@@ -9,9 +9,17 @@ internal static class BatchLimits
     public const int FlushBytes = 32_768;
 }
 
-/// <summary>What a batch may take: waits for its caller, time, and the least rates at which its bytes come and go.</summary>
+/// <summary>What a batch may take: a place, waits for its caller, time, and the least rates at which its bytes come and go.</summary>
 public sealed class BatchSettings
 {
+    /// <summary>Batches, tables and catalogues answered at once, of all callers; one more is refused with 503.</summary>
+    [Range(1, 100_000)]
+    public int Concurrency { get; set; } = 64;
+
+    /// <summary>The same of one client, or of one network of callers where the service is open on purpose; one more is refused with 429.</summary>
+    [Range(1, 100_000)]
+    public int ConcurrencyPerClient { get; set; } = 16;
+
     /// <summary>Longest wait for a caller's next bytes, in seconds; after it the batch is closed.</summary>
     [Range(0.1, 3600.0)]
     public double SilenceSeconds { get; set; } = 30;

@@ -24,14 +24,15 @@ internal sealed class CatalogueAnswer(JsonContract contract, string boundary, Ve
     {
         using var flow = BatchFlow.Start(httpContext, NdjsonBatch.MediaType);
         FormParts parts = new(boundary, httpContext.Request.Body, flow);
-        CatalogueCars cars = new(contract);
+        using CatalogueLines lines = new(contract);
+        CatalogueCars cars = new(contract, lines);
         Pairs? pairs = null;
         try
         {
             var problem = await ReadCarsAsync(parts, cars, flow).ConfigureAwait(false);
             if (problem is null)
             {
-                pairs = new(contract, cars, only, httpContext, flow);
+                pairs = new(contract, cars, lines, only, httpContext, flow);
                 problem = await AnswerAsync(parts, pairs, flow).ConfigureAwait(false);
             }
 
@@ -53,10 +54,6 @@ internal sealed class CatalogueAnswer(JsonContract contract, string boundary, Ve
         {
             BrokenBody.EndConnection(httpContext);
             await pairs!.EndAsync(flow.ReasonOf(cut)).ConfigureAwait(false);
-        }
-        finally
-        {
-            pairs?.Dispose();
         }
     }
 
@@ -135,7 +132,7 @@ internal sealed class CatalogueAnswer(JsonContract contract, string boundary, Ve
     }
 
     /// <summary>Answers candidates with the pairs they make.</summary>
-    private sealed class Pairs : ITableAnswers, IDisposable
+    private sealed class Pairs : ITableAnswers
     {
         private readonly ContractReader<BatchCandidateLine> _candidates;
         private readonly CatalogueCars _cars;
@@ -153,18 +150,16 @@ internal sealed class CatalogueAnswer(JsonContract contract, string boundary, Ve
         private long _refusedCandidates;
         private long _paidRefused;
 
-        public Pairs(JsonContract contract, CatalogueCars cars, VerdictFilter only, HttpContext context, BatchFlow flow)
+        public Pairs(JsonContract contract, CatalogueCars cars, CatalogueLines lines, VerdictFilter only, HttpContext context, BatchFlow flow)
         {
             _candidates = contract.ReaderOf<BatchCandidateLine>();
             _cars = cars;
             _check = new(cars.Cars);
             _verdicts = new PairVerdict[cars.Cars.Count];
-            _lines = new(contract, cars.Ids);
+            _lines = lines;
             _only = only;
             _context = context;
             _flow = flow;
-            foreach (var (line, id, problem) in cars.Refused)
-                _lines.WriteCar(line, id, problem);
         }
 
         /// <summary>True once a candidate, or the header of a table, was read: until then a problem may take the answer's place.</summary>
@@ -246,13 +241,11 @@ internal sealed class CatalogueAnswer(JsonContract contract, string boundary, Ve
             return SendAllAsync();
         }
 
-        public void Dispose() => _lines.Dispose();
-
         private void Answer(long line, LineId? id, in CarCandidate candidate)
         {
             IsStarted = true;
             _candidateCount++;
-            _refusedCount += _cars.Refused.Count;
+            _refusedCount += _cars.RefusedCount;
             _check.Evaluate(candidate, _verdicts);
             var isBegun = false;
             for (var car = 0; car < _verdicts.Length; car++)

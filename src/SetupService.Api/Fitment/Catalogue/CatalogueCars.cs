@@ -13,26 +13,23 @@ using SetupService.Domain.Vehicles;
 
 namespace SetupService.Api.Fitment.Catalogue;
 
-/// <summary>The cars of a catalogue as they were read: those that every candidate is held against, and the lines that are no car.</summary>
-internal sealed class CatalogueCars(JsonContract contract)
+/// <summary>The cars of a catalogue as they were read: those that every candidate is held against, and the number of lines that are no car, each told at once.</summary>
+/// <param name="contract">Reads the lines.</param>
+/// <param name="answer">Takes the cars' ids, and what is wrong with the lines that are none: as bytes, a tenth of what the faults themselves hold.</param>
+internal sealed class CatalogueCars(JsonContract contract, CatalogueLines answer)
 {
     private readonly ContractReader<CatalogueCarLine> _reader = contract.ReaderOf<CatalogueCarLine>();
     private readonly Dictionary<LineId, long> _lines = [];
-    private readonly List<LineId> _ids = [];
     private readonly List<FitmentCar> _cars = [];
-    private readonly List<(long Line, LineId? Id, Problem Problem)> _refused = [];
 
     /// <summary>The cars, in order.</summary>
     public IReadOnlyList<FitmentCar> Cars => _cars;
 
-    /// <summary>Their ids.</summary>
-    public IReadOnlyList<LineId> Ids => _ids;
-
-    /// <summary>The lines that could not be read.</summary>
-    public IReadOnlyList<(long Line, LineId? Id, Problem Problem)> Refused => _refused;
+    /// <summary>Number of lines that could not be read.</summary>
+    public int RefusedCount { get; private set; }
 
     /// <summary>Number of lines, read or not.</summary>
-    public int Count => _cars.Count + _refused.Count;
+    public int Count => _cars.Count + RefusedCount;
 
     /// <summary>Reads every line; a problem where there is none, or more than is held.</summary>
     public async Task<Problem?> ReadAsync(Stream part, BatchFlow flow)
@@ -51,6 +48,8 @@ internal sealed class CatalogueCars(JsonContract contract)
                 flow.ChargeRequests(Count - count);
                 if (Count > flow.Caps.CatalogueCars || bytes > flow.Caps.CatalogueCarBytes)
                     return TooMany(flow.Caps);
+                if (answer.Length > flow.Caps.CatalogueFaultBytes)
+                    return TooManyFaults(flow.Caps);
             }
         }
         while (!feed.IsCompleted);
@@ -62,7 +61,7 @@ internal sealed class CatalogueCars(JsonContract contract)
     {
         var utf8 = feed.Text(line);
         if (feed.IsTooLong)
-            _refused.Add((feed.LineNumber, LineClassifier.Classify(utf8).Id, BatchProblems.LineTooLong(feed.MostBytes)));
+            Refuse(feed.LineNumber, LineClassifier.Classify(utf8).Id, BatchProblems.LineTooLong(feed.MostBytes));
         else if (!LineFeed.IsBlank(utf8))
             Read(utf8, feed.LineNumber);
     }
@@ -70,11 +69,11 @@ internal sealed class CatalogueCars(JsonContract contract)
     private void Read(ReadOnlySpan<byte> utf8, long lineNumber)
     {
         if (!_reader.Read(utf8, out var line, out var refusal))
-            _refused.Add((lineNumber, LineClassifier.Classify(utf8).Id, Problem.Invalid(refusal)));
+            Refuse(lineNumber, LineClassifier.Classify(utf8).Id, Problem.Invalid(refusal));
         else if (!CatalogueMapper.Map(line).TryGet(out var car, out refusal))
-            _refused.Add((lineNumber, line.Id, Problem.Invalid(_reader.Refuse(utf8, refusal))));
+            Refuse(lineNumber, line.Id, Problem.Invalid(_reader.Refuse(utf8, refusal)));
         else if (!_lines.TryAdd(line.Id, lineNumber))
-            _refused.Add((lineNumber, line.Id, Problem.Invalid(SameId(_lines[line.Id]))));
+            Refuse(lineNumber, line.Id, Problem.Invalid(SameId(_lines[line.Id])));
         else
             Add(line.Id, car);
     }
@@ -84,8 +83,14 @@ internal sealed class CatalogueCars(JsonContract contract)
         // Made ready here, car by car, so that the first candidate does not wait for all of them at once.
         foreach (var axle in car.Axle is { } named ? [named] : Enum.GetValues<CarAxle>())
             car.At(axle);
-        _ids.Add(id);
+        answer.AddCar(id);
         _cars.Add(car);
+    }
+
+    private void Refuse(long lineNumber, LineId? id, Problem problem)
+    {
+        RefusedCount++;
+        answer.WriteCar(lineNumber, id, problem);
     }
 
     private static Fault SameId(long line) => Fault.At(
@@ -95,6 +100,11 @@ internal sealed class CatalogueCars(JsonContract contract)
         ProblemTypes.TooLarge,
         caps.OfCars + "; send the others with another request.",
         [Fault.At("/cars", FaultCodes.TooMany, "There are more cars than are held at once.", new FaultLimits { Maximum = caps.CatalogueCars })]);
+
+    private static Problem TooManyFaults(CapSettings caps) => Problem.Create(
+        ProblemTypes.TooLarge,
+        string.Create(CultureInfo.InvariantCulture, $"What is wrong with the lines of the part cars takes more than {caps.CatalogueFaultBytes} bytes to tell. Send a few of them alone to see it."),
+        [Fault.At("/cars", FaultCodes.TooMany, "There are more faults than are held at once.", new FaultLimits { Maximum = caps.CatalogueFaultBytes, Unit = "bytes" })]);
 }
 
 /// <summary>Maps the lines of a catalogue's cars.</summary>

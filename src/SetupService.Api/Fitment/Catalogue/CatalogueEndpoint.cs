@@ -15,6 +15,7 @@ internal static class CatalogueEndpoint
         group.ServiceProvider.GetRequiredService<JsonContract>().ReaderOf<CatalogueCarLine>();
         var caps = group.ServiceProvider.GetRequiredService<CapSettings>();
         group.MapPost("/catalogue", Start)
+            .WithStreamPlace()
             .WithQuery(VerdictFilter.Parameter)
             .WithMetadata(new AcceptsMetadata([FormParts.MediaType], typeof(string)))
             .WithMediaTypes(NdjsonBatch.MediaType)

@@ -20,19 +20,21 @@ internal sealed class CatalogueLines : IDisposable
     private static readonly byte[][] Verdicts = Quoted(EnumNames<CheckStatus>.List);
     private static readonly byte[][] Names = Quoted(EnumNames<CheckId>.List);
 
-    private readonly ArrayBufferWriter<byte> _buffer = new(2 * BatchLimits.FlushBytes);
+    // What a buffer may grow to and be kept.
+    private const int KeptBytes = 8 * BatchLimits.FlushBytes;
+
     private readonly Utf8JsonWriter _writer;
     private readonly JsonTypeInfo<LineId> _id;
     private readonly JsonTypeInfo<CatalogueSummary> _summary;
-    private readonly byte[][] _cars;
+    private readonly List<byte[]> _cars = [];
+    private ArrayBufferWriter<byte> _buffer = new(2 * BatchLimits.FlushBytes);
     private byte[] _candidate = [];
 
-    public CatalogueLines(JsonContract contract, IReadOnlyList<LineId> cars)
+    public CatalogueLines(JsonContract contract)
     {
         _writer = new Utf8JsonWriter(_buffer, new JsonWriterOptions { Encoder = JavaScriptEncoder.UnsafeRelaxedJsonEscaping, SkipValidation = true });
         _id = contract.TypeOf<LineId>();
         _summary = contract.TypeOf<CatalogueSummary>();
-        _cars = [.. cars.Select(Utf8)];
     }
 
     /// <summary>Number of bytes gathered and not yet sent.</summary>
@@ -42,7 +44,20 @@ internal sealed class CatalogueLines : IDisposable
     public ReadOnlyMemory<byte> Bytes => _buffer.WrittenMemory;
 
     /// <summary>Empties the buffer once its bytes are sent.</summary>
-    public void Clear() => _buffer.ResetWrittenCount();
+    public void Clear()
+    {
+        if (_buffer.Capacity <= KeptBytes)
+        {
+            _buffer.ResetWrittenCount();
+            return;
+        }
+
+        _buffer = new(2 * BatchLimits.FlushBytes);
+        _writer.Reset(_buffer);
+    }
+
+    /// <summary>Adds a car, whose pairs name it by this id.</summary>
+    public void AddCar(LineId id) => _cars.Add(Utf8(id));
 
     /// <summary>Goes to the next candidate, whose pairs follow.</summary>
     public void Begin(long line, LineId? id) =>

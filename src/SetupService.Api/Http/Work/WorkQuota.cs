@@ -185,6 +185,8 @@ public sealed class Caller(string name, WorkQuota? quota)
     /// <summary>The header with a client's key.</summary>
     public const string KeyHeader = "Api-Key";
 
+    private int _streams;
+
     /// <summary>The caller of a service without keys and limits.</summary>
     public static Caller Unknown { get; } = new("-", null);
 
@@ -193,6 +195,18 @@ public sealed class Caller(string name, WorkQuota? quota)
 
     /// <summary>What it may ask for; null where nothing is limited.</summary>
     public WorkQuota? Quota { get; } = quota;
+
+    /// <summary>Begins a stream where fewer than so many are open; each that is begun is ended.</summary>
+    public bool TryBeginStream(int most)
+    {
+        if (Interlocked.Increment(ref _streams) <= most)
+            return true;
+        EndStream();
+        return false;
+    }
+
+    /// <summary>Ends a stream.</summary>
+    public void EndStream() => Interlocked.Decrement(ref _streams);
 
     /// <summary>The caller of a request.</summary>
     public static Caller From(HttpContext context)

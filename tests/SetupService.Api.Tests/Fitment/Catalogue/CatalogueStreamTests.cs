@@ -1,8 +1,10 @@
 using System.Globalization;
 using Microsoft.Extensions.DependencyInjection;
 using SetupService.Api.Fitment.Batch;
+using SetupService.Api.Http.Problems;
 using SetupService.Api.Tests.Fitment.Batch;
 using SetupService.Api.Tests.Host;
+using SetupService.Api.Tests.Http;
 
 namespace SetupService.Api.Tests.Fitment.Catalogue;
 
@@ -35,6 +37,24 @@ public sealed class CatalogueStreamTests
         Assert.Contains("\"candidateCount\":3,\"answeredCount\":6,", await catalogue.ReadLineAsync(), StringComparison.Ordinal);
         Assert.Null(await catalogue.ReadLineAsync());
         Assert.Contains("Cache-Control: no-store\n", catalogue.Head, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public async Task What_is_wrong_with_the_cars_is_told_up_to_a_cap_and_beyond_it_the_catalogue_is_refused()
+    {
+        await using var service = await RunningService.StartAsync(configure: static builder => builder.Configuration["Caps:CatalogueCarBytes"] = "1048576");
+
+        // A hundred faults take some 16 kB to tell, and held as they are found a hundred times as much as the line.
+        var bad = "{" + string.Join(',', Enumerable.Range(0, 100).Select(i => $"\"x{i}\":1")) + "}\n";
+        var told = await service.Client.CatalogueOf(string.Concat(Enumerable.Repeat(bad, 30)), BatchCalls.CandidateLine());
+        Assert.Equal(30, told.Count(line => line.TryGetProperty("problem", out _)));
+        Assert.Equal(30, told[^1].GetProperty("summary").GetProperty("carCount").GetInt32());
+
+        using var form = CatalogueCalls.Form(string.Concat(Enumerable.Repeat(bad, 200)), BatchCalls.CandidateLine());
+        using var refused = await service.Client.PostAsync(new Uri(CatalogueCalls.Path, UriKind.Relative), form);
+        var problem = await Problems.Read(refused, ProblemTypes.TooLarge);
+        Assert.Equal(["/cars tooMany"], problem.FaultsOf());
+        Assert.Contains("1048576 bytes", problem.GetProperty("detail").GetString(), StringComparison.Ordinal);
     }
 
     [Fact]
