@@ -96,7 +96,7 @@ public static class SetupServiceHost
         services.AddSingleton<OverloadDetector>();
         services.AddSingleton<ShutdownSignal>();
         services.AddHostedService<Shutdown>();
-        services.AddOptions<HostOptions>().Configure<ShutdownSettings>(static (host, shutdown) => host.ShutdownTimeout = TimeSpan.FromSeconds(shutdown.GraceSeconds));
+        services.AddOptions<HostOptions>().Configure<ShutdownSettings>(static (host, shutdown) => host.ShutdownTimeout = shutdown.WholeTime);
         services.AddSingleton<ClientKeys>();
         services.AddSingleton<OpenCallers>();
         services.AddSingleton<AccessCheck>();

@@ -25,7 +25,7 @@ internal sealed class Shutdown(ShutdownSettings settings, ShutdownSignal signal,
         await Task.Delay(TimeSpan.FromSeconds(settings.UnreadySeconds), clock, cancellationToken).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
 
         // The server stops next and waits for its requests: among them the streams, which end when they are told to.
-        _draining = clock.CreateTimer(static state => ((ShutdownSignal)state!).EndStreams(), signal, TimeSpan.FromSeconds(settings.DrainSeconds), Timeout.InfiniteTimeSpan);
+        _draining = clock.CreateTimer(static state => ((ShutdownSignal)state!).EndStreams(), signal, settings.Drain, Timeout.InfiniteTimeSpan);
     }
 
     public Task StopAsync(CancellationToken cancellationToken) => Task.CompletedTask;

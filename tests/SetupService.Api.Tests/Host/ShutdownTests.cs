@@ -59,6 +59,23 @@ public sealed class ShutdownTests
     }
 
     [Theory]
+    [InlineData(3, 1, 3)]
+    [InlineData(0, 600, 4)]
+    public async Task The_grace_begins_when_the_listener_closes_and_batches_are_told_within_it(double unreadySeconds, double drainSeconds, double graceSeconds)
+    {
+        await using var service = await RunningService.StartAsync(configure: builder =>
+            builder.Services.AddSingleton(new ShutdownSettings { UnreadySeconds = unreadySeconds, DrainSeconds = drainSeconds, GraceSeconds = graceSeconds }));
+        using var batch = await OpenBatch.StartAsync(service.Client);
+        await batch.SendAsync($"{BatchCalls.CarLine()}\n{BatchCalls.CandidateLine()}\n");
+        await batch.ReadLineAsync();
+
+        var stopping = service.StopAsync();
+
+        Assert.Contains("\"isComplete\":false,\"reason\":\"The service is shutting down.", await batch.ReadLineAsync(), StringComparison.Ordinal);
+        await stopping.WaitAsync(TimeSpan.FromSeconds(20));
+    }
+
+    [Theory]
     [InlineData("/v1/fitment/check")]
     [InlineData("/v1/fitment/batch")]
     public async Task At_the_end_of_the_grace_a_caller_who_still_sends_is_cut_off(string path)
