@@ -1,3 +1,5 @@
+using System.Net.Sockets;
+using System.Security.Cryptography;
 using Microsoft.AspNetCore.Connections;
 using SetupService.Api.Host;
 using SetupService.Api.Host.Access;
@@ -10,7 +12,9 @@ if (args is [HealthCommand.Name, ..])
 
 try
 {
-    SetupServiceHost.Build(args, static builder => builder.Services.AddHostedService<IdleCollection>()).Run();
+    using var app = SetupServiceHost.Build(args, static builder => builder.Services.AddHostedService<IdleCollection>());
+    Start(app);
+    app.WaitForShutdown();
     return 0;
 }
 catch (SettingException wrong)
@@ -19,8 +23,19 @@ catch (SettingException wrong)
     Console.Error.WriteLine(wrong.Message);
     return 2;
 }
-catch (IOException taken) when (taken.InnerException is AddressInUseException)
+
+static void Start(WebApplication app)
 {
-    Console.Error.WriteLine($"{taken.Message} The setting urls names another one.");
-    return 2;
+    try
+    {
+        app.Start();
+    }
+    catch (IOException taken) when (taken.InnerException is AddressInUseException)
+    {
+        throw new SettingException($"{taken.Message} The setting urls names another one.", taken);
+    }
+    catch (Exception fault) when (fault is IOException or SocketException or UnauthorizedAccessException or CryptographicException or FormatException or InvalidOperationException and not SettingException)
+    {
+        throw new SettingException($"The service cannot listen as its settings urls or Kestrel:Endpoints say (docs/configuration.md). {fault.Message}", fault);
+    }
 }

@@ -36,12 +36,14 @@ internal sealed class IdleCollection(TimeProvider clock) : BackgroundService
     /// <inheritdoc />
     protected override async Task ExecuteAsync(CancellationToken stoppingToken)
     {
-        await Task.Delay(AfterStart, clock, stoppingToken).ConfigureAwait(false);
-        GiveBack();
-        using PeriodicTimer timer = new(Period, clock);
-        while (await timer.WaitForNextTickAsync(stoppingToken).ConfigureAwait(false))
+        // Thrown, the end would be told as a failure where the service could not start.
+        await Task.Delay(AfterStart, clock, stoppingToken).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+        if (!stoppingToken.IsCancellationRequested)
+            GiveBack();
+        while (!stoppingToken.IsCancellationRequested)
         {
-            if (IsDue(GC.GetTotalAllocatedBytes()))
+            await Task.Delay(Period, clock, stoppingToken).ConfigureAwait(ConfigureAwaitOptions.SuppressThrowing);
+            if (!stoppingToken.IsCancellationRequested && IsDue(GC.GetTotalAllocatedBytes()))
                 GiveBack();
         }
     }

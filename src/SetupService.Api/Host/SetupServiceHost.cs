@@ -45,7 +45,7 @@ public static class SetupServiceHost
         ConfigureServices(builder.Services);
         configure?.Invoke(builder);
         if (builder.Configuration[SecretsFolder] is { Length: > 0 } secrets)
-            builder.Configuration.AddKeyPerFile(secrets, optional: false);
+            AddSecrets(builder.Configuration, secrets);
         builder.AddTelemetry();
 
         var app = builder.Build();
@@ -54,6 +54,18 @@ public static class SetupServiceHost
         Map(app);
         app.GreetOnStart();
         return app;
+    }
+
+    private static void AddSecrets(ConfigurationManager settings, string folder)
+    {
+        try
+        {
+            settings.AddKeyPerFile(Path.GetFullPath(folder), optional: false);
+        }
+        catch (Exception fault) when (fault is IOException or UnauthorizedAccessException)
+        {
+            throw new SettingException($"{SecretsFolder} is “{folder}”, which is no folder whose files can be read. {fault.Message}", fault);
+        }
     }
 
     private static void ConfigureServer(WebApplicationBuilder builder)

@@ -36,8 +36,13 @@ public sealed class EntryPointTests(WebApplicationFactory<JsonContract> factory)
     [InlineData("--Work:Steps", "0")]
     [InlineData("--Work:Stepz", "1")]
     [InlineData("--Log:Format", "Xml")]
-    public void A_setting_that_is_wrong_ends_it_with_a_code_of_its_own(string name, string value) =>
-        Assert.Equal(2, typeof(Api.Host.SetupServiceHost).Assembly.EntryPoint!.Invoke(null, [new[] { name, value }]));
+    [InlineData("--SecretsFolder", "/no/such/folder")]
+    [InlineData("--urls", "nonsense")]
+    [InlineData("--urls", "http://203.0.113.9:0", "--Access:AllowWithoutKeys", "true")]
+    [InlineData("--urls", "https://127.0.0.1:0")]
+    [InlineData("--Kestrel:Endpoints:A:Url", "https://127.0.0.1:0", "--Kestrel:Endpoints:A:Certificate:Path", "/no/such.pem", "--Kestrel:Endpoints:A:Certificate:KeyPath", "/no/such.key")]
+    public void A_setting_that_is_wrong_ends_it_with_a_code_of_its_own(params string[] settings) =>
+        Assert.Equal(2, typeof(Api.Host.SetupServiceHost).Assembly.EntryPoint!.Invoke(null, [settings]));
 
     [Fact]
     public void An_address_that_another_program_has_stops_the_start_and_is_named()
