@@ -36,11 +36,21 @@ internal static class HealthCommand
         }
     }
 
-    /// <summary>The first address without TLS that the settings let the service listen at, as it is reached from the same machine; null = there is none.</summary>
+    /// <summary>
+    /// An address without TLS at which the settings let the service listen, as it is reached from the same machine: that of the metrics, whose connections are counted by themselves,
+    /// else the first; null = there is none. One that speaks HTTP/2 alone is not asked.
+    /// </summary>
     public static string? Address(IConfiguration settings)
     {
-        List<string> addresses = [.. settings.GetSection("Kestrel:Endpoints").GetChildren().Select(static endpoint => endpoint["Url"] ?? "")];
-        if (addresses is [])
+        const string Protocols = nameof(Protocols);
+        var ofAll = settings["Kestrel:EndpointDefaults:" + Protocols];
+        List<string> addresses =
+        [
+            .. settings.GetSection("Kestrel:Endpoints").GetChildren()
+                .Where(endpoint => !string.Equals(endpoint[Protocols] ?? ofAll, "Http2", StringComparison.OrdinalIgnoreCase))
+                .Select(static endpoint => endpoint["Url"] ?? ""),
+        ];
+        if (!settings.GetSection("Kestrel:Endpoints").Exists())
         {
             addresses.AddRange((settings["urls"] ?? "").Split(';', StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries));
             if (addresses is [])
@@ -49,6 +59,8 @@ internal static class HealthCommand
                 addresses.Add(SetupServiceHost.DefaultUrl);
         }
 
-        return addresses.Find(static address => address.StartsWith("http://", StringComparison.OrdinalIgnoreCase)) is { } listening ? Greeting.Reachable(listening) : null;
+        List<string> reachable = [.. addresses.Where(static address => address.StartsWith("http://", StringComparison.OrdinalIgnoreCase)).Select(Greeting.Reachable)];
+        var metrics = ":" + settings["Telemetry:MetricsPort"];
+        return reachable.Find(address => address.EndsWith(metrics, StringComparison.Ordinal)) ?? reachable.FirstOrDefault();
     }
 }

@@ -43,20 +43,24 @@ public sealed class HealthCommandTests
     }
 
     [Theory]
-    [InlineData(null, null, "http://localhost:5080")]
-    [InlineData("urls", "http://+:8080", "http://localhost:8080")]
-    [InlineData("urls", "https://+:8443;http://0.0.0.0:8080;http://+:9464", "http://localhost:8080")]
-    [InlineData("urls", "https://+:8443", null)]
-    [InlineData("http_ports", "8081;8082", "http://localhost:8081")]
-    [InlineData("https_ports", "8443", null)]
-    [InlineData("Kestrel:Endpoints:clear:Url", "http://127.0.0.1:8083", "http://127.0.0.1:8083")]
-    [InlineData("Kestrel:Endpoints:tls:Url", "https://127.0.0.1:8443", null)]
-    public void It_asks_where_the_settings_let_the_service_listen(string? name, string? value, string? address)
+    [InlineData("http://localhost:5080")]
+    [InlineData("http://localhost:8080", "urls", "http://+:8080")]
+    [InlineData("http://localhost:8080", "urls", "https://+:8443;http://0.0.0.0:8080;http://+:9464")]
+    [InlineData("http://localhost:9464", "urls", "https://+:8443;http://0.0.0.0:8080;http://+:9464", "Telemetry:MetricsPort", "9464")]
+    [InlineData("http://localhost:8080", "urls", "http://0.0.0.0:8080", "Telemetry:MetricsPort", "0")]
+    [InlineData(null, "urls", "https://+:8443")]
+    [InlineData("http://localhost:8081", "http_ports", "8081;8082")]
+    [InlineData(null, "https_ports", "8443")]
+    [InlineData("http://127.0.0.1:8083", "Kestrel:Endpoints:clear:Url", "http://127.0.0.1:8083")]
+    [InlineData(null, "Kestrel:Endpoints:tls:Url", "https://127.0.0.1:8443")]
+    [InlineData("http://127.0.0.1:8083", "Kestrel:Endpoints:a:Url", "http://127.0.0.1:8082", "Kestrel:Endpoints:a:Protocols", "Http2", "Kestrel:Endpoints:b:Url", "http://127.0.0.1:8083")]
+    [InlineData(null, "Kestrel:Endpoints:a:Url", "http://127.0.0.1:8082", "Kestrel:Endpoints:a:Protocols", "Http2")]
+    [InlineData(null, "Kestrel:Endpoints:a:Url", "http://127.0.0.1:8082", "Kestrel:EndpointDefaults:Protocols", "http2")]
+    public void It_asks_where_the_settings_let_the_service_listen(string? address, params string[] settings)
     {
-        ConfigurationBuilder settings = new();
-        if (name is not null)
-            settings.AddInMemoryCollection([new(name, value)]);
+        ConfigurationBuilder builder = new();
+        builder.AddInMemoryCollection(settings.Chunk(2).Select(static pair => KeyValuePair.Create(pair[0], (string?)pair[1])));
 
-        Assert.Equal(address, HealthCommand.Address(settings.Build()));
+        Assert.Equal(address, HealthCommand.Address(builder.Build()));
     }
 }
