@@ -10,7 +10,7 @@ using SetupService.Api.Http.Work;
 namespace SetupService.Api.Host.Watching;
 
 /// <summary>
-/// One line a request: method, route, status, duration, steps of solvers, client and id. Refusals come so many a second and no more; failures of ours have their line, with the
+/// One line a request: method, route, status, duration, steps of solvers, client and id. Refusals, and callers who go away, come so many a second and no more; failures of ours have their line, with the
 /// cause, where they are caught. No text of the caller's: not the path as it was sent, in which a key may stand by mistake, no query, body or key.
 /// </summary>
 internal sealed class RequestLog(Serilog.ILogger log, LogSettings settings, TimeProvider clock)
@@ -25,7 +25,7 @@ internal sealed class RequestLog(Serilog.ILogger log, LogSettings settings, Time
     private static readonly MessageTemplate Answered = Template("Request {RequestId}: {Method} {Route} {Status} in {DurationMs} ms, {Steps} steps, client {Client}");
     private static readonly MessageTemplate Refused = Template("Request {RequestId}: {Method} {Route} refused with {Status} in {DurationMs} ms, {FaultCount} faults, {Steps} steps, client {Client}");
     private static readonly MessageTemplate Gone = Template("Request {RequestId}: {Method} {Route}, the caller went away after {DurationMs} ms, {Steps} steps, client {Client}");
-    private static readonly MessageTemplate LeftOut = Template("{Count} lines of refused requests were left out");
+    private static readonly MessageTemplate LeftOut = Template("{Count} lines of requests that were refused, or whose caller went away, were left out");
 
     private readonly LineRate _refusals = new(settings.RefusalsPerSecond, clock);
 
@@ -57,13 +57,14 @@ internal sealed class RequestLog(Serilog.ILogger log, LogSettings settings, Time
     {
         var status = context.Response.StatusCode;
         var outcome = RequestOutcome.From(context);
-        var isRefused = status >= StatusCodes.Status400BadRequest && outcome is not { HasGone: true };
+        var hasGone = outcome is { HasGone: true };
+        var isRefused = status >= StatusCodes.Status400BadRequest && !hasGone;
         if (!settings.EveryRequest && (outcome is null || status == StatusCodes.Status500InternalServerError))
             return;
-        if (!log.IsEnabled(LogEventLevel.Information) || (isRefused && !MayTell()))
+        if (!log.IsEnabled(LogEventLevel.Information) || ((isRefused || hasGone) && !MayTell()))
             return;
 
-        var template = outcome is { HasGone: true } ? Gone : isRefused ? Refused : Answered;
+        var template = hasGone ? Gone : isRefused ? Refused : Answered;
 
         // As the event keeps them: of a list it would make this.
         Dictionary<string, LogEventPropertyValue> properties = new(8)

@@ -79,6 +79,35 @@ public sealed class RequestLogTests
     }
 
     [Fact]
+    public async Task Callers_who_go_away_are_told_no_oftener()
+    {
+        const int Callers = 6;
+        FakeTimeProvider clock = new(DateTimeOffset.UtcNow);
+        await using var service = await StartAsync("Log:RefusalsPerSecond", "3", clock);
+        for (var i = 0; i < Callers; i++)
+        {
+            using var caller = await RawConnection.OpenAsync(service.Client);
+            await caller.SendAsync($"POST {Calls.Check} HTTP/1.1\r\nHost: test\r\nApi-Key: {ServiceWithKeys.First}\r\nContent-Type: application/json\r\nContent-Length: 100\r\nExpect: 100-continue\r\n\r\n");
+            await caller.ReadUntilAsync("100 Continue");
+            caller.Reset();
+        }
+
+        // They are gone a moment later.
+        for (var wait = 0; wait < 500 && Told() + LeftOut() < Callers; wait++)
+        {
+            await Task.Delay(200);
+            clock.Advance(TimeSpan.FromSeconds(1));
+            (await service.SendAsync("GET", "/none", null)).Dispose();
+        }
+
+        Assert.Equal(Callers, Told() + LeftOut());
+        Assert.InRange(LeftOut(), 1, Callers - 3);
+
+        int Told() => _log.Events.Count(static one => one.MessageTemplate.Text.Contains("went away after", StringComparison.Ordinal));
+        int LeftOut() => _log.Events.Where(static one => one.MessageTemplate.Text.Contains("left out", StringComparison.Ordinal)).Sum(static one => int.Parse(one.Properties["Count"].ToString(), CultureInfo.InvariantCulture));
+    }
+
+    [Fact]
     public void Warnings_of_the_server_that_callers_bring_about_are_so_many_a_second_too()
     {
         FakeTimeProvider clock = new(DateTimeOffset.UtcNow);
