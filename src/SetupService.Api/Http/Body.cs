@@ -98,7 +98,8 @@ public sealed class Body<T> : IBindableFromHttpContext<Body<T>>, IEndpointParame
     private void Bind(in ReadOnlySequence<byte> buffer)
     {
         byte[]? rented = null;
-        _reader.Read(Contiguous(buffer, ref rented), out var value, out var refusal);
+        if (!_reader.Read(Contiguous(buffer, ref rented), out var value, out var refusal))
+            Caller.From(_context).Quota?.ChargeRefused(buffer.Length);
         Return(rented);
         if (Refusal.From(QueryFaults.Find(_context)) is { } ofQuery)
             Problem = Problem.Invalid(ofQuery.And(refusal));

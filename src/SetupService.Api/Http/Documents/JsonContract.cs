@@ -124,7 +124,7 @@ public sealed class JsonContract
         if (info.Kind != JsonTypeInfoKind.Object) return;
         foreach (var property in info.Properties)
         {
-            if (property.Find<KeepsFaultsAttribute>() is { } kept) property.CustomConverter = kept.Create(SchemaOf, _lenient);
+            if (property.Find<KeepsFaultsAttribute>() is { } kept) property.CustomConverter = kept.Create(SchemaOf, _lenient, property.Find<CountAttribute>()?.Maximum ?? int.MaxValue);
         }
     }
 

@@ -20,7 +20,8 @@ internal abstract class KeepsFaultsAttribute : Attribute
     /// <summary>Reads the array.</summary>
     /// <param name="schemas">The schema of a type of request.</param>
     /// <param name="lenient">Reads what is sound of an element with faults.</param>
-    public abstract JsonConverter Create(Func<Type, ContractSchema> schemas, JsonSerializerOptions lenient);
+    /// <param name="most">Most elements; no more are read.</param>
+    public abstract JsonConverter Create(Func<Type, ContractSchema> schemas, JsonSerializerOptions lenient, int most);
 }
 
 /// <summary>Marks an array whose elements keep their faults.</summary>
@@ -28,14 +29,15 @@ internal abstract class KeepsFaultsAttribute : Attribute
 internal sealed class KeepsFaultsAttribute<T> : KeepsFaultsAttribute
     where T : class, IKeepsFaults, new()
 {
-    public override JsonConverter Create(Func<Type, ContractSchema> schemas, JsonSerializerOptions lenient) => new FaultKeepingConverter<T>(schemas, lenient);
+    public override JsonConverter Create(Func<Type, ContractSchema> schemas, JsonSerializerOptions lenient, int most) => new FaultKeepingConverter<T>(schemas, lenient, most);
 }
 
 /// <summary>Reads an array element by element; one with faults is what is sound of it, with the faults beside.</summary>
 /// <typeparam name="T">An element.</typeparam>
 /// <param name="schemas">The schema of a type of request.</param>
 /// <param name="lenient">Reads what is sound of an element with faults.</param>
-internal sealed class FaultKeepingConverter<T>(Func<Type, ContractSchema> schemas, JsonSerializerOptions lenient) : JsonConverter<T[]>
+/// <param name="most">Most elements; no more are read.</param>
+internal sealed class FaultKeepingConverter<T>(Func<Type, ContractSchema> schemas, JsonSerializerOptions lenient, int most) : JsonConverter<T[]>
     where T : class, IKeepsFaults, new()
 {
     private ContractSchema? _schema;
@@ -47,6 +49,7 @@ internal sealed class FaultKeepingConverter<T>(Func<Type, ContractSchema> schema
         var list = new List<T>();
         while (reader.Read() && reader.TokenType != JsonTokenType.EndArray)
         {
+            if (list.Count == most) throw new JsonException();
             var sent = JsonElement.ParseValue(ref reader);
             FaultList faults = new();
             var sound = FaultFinder.Walk(JsonMarshal.GetRawUtf8Value(sent), _schema, faults);

@@ -117,7 +117,7 @@ internal ref struct FaultFinder
 
         // Its name may be misspelt: what no kind has is told beside what is missing.
         foreach (var name in strangers)
-            _faults.Add(UnknownMember(name, schema.Names));
+            AddUnknown(name, schema.Names);
         _faults.Add(Fault.At(
             _path.Then(schema.Discriminator),
             FaultCodes.Required,
@@ -175,23 +175,35 @@ internal ref struct FaultFinder
 
     private void Unknown(ObjectSchema schema)
     {
-        _faults.Add(UnknownMember(_reader.GetString()!, [.. schema.Members.Select(member => member.Name)]));
+        if (_faults.IsFull)
+            _faults.AddUnlisted();
+        else
+            AddUnknown(_reader.GetString()!, [.. schema.Members.Select(member => member.Name)]);
         _reader.Read();
         _reader.Skip();
     }
 
-    private readonly Fault UnknownMember(string name, IReadOnlyList<string> known)
+    private readonly void AddUnknown(string name, IReadOnlyList<string> known)
     {
+        if (_faults.IsFull)
+        {
+            _faults.AddUnlisted();
+            return;
+        }
+
         var meant = NearestName.Find(name, known) is { } near ? $"; {near} may be meant" : "";
-        return Fault.At(
+        _faults.Add(Fault.At(
             _path.Then(name),
             FaultCodes.UnknownMember,
-            $"There is no member {TokenText.Quote(name)} here{meant}. Known: {string.Join(", ", known)}.");
+            $"There is no member {TokenText.Quote(name)} here{meant}. Known: {string.Join(", ", known)}."));
     }
 
     private void Duplicate(MemberSchema member)
     {
-        _faults.Add(Fault.At(_path.Then(member.Name), FaultCodes.DuplicateMember, $"{member.Name} is given more than once in the same object."));
+        if (_faults.IsFull)
+            _faults.AddUnlisted();
+        else
+            _faults.Add(Fault.At(_path.Then(member.Name), FaultCodes.DuplicateMember, $"{member.Name} is given more than once in the same object."));
         _reader.Read();
         _reader.Skip();
     }
@@ -205,7 +217,14 @@ internal ref struct FaultFinder
         var count = 0;
         while (_reader.Read() && _reader.TokenType != JsonTokenType.EndArray)
         {
-            _path.Push(count++);
+            // Of elements too many only their number is told: a body may have thousands, and each would be examined.
+            if (count++ >= list.Maximum)
+            {
+                _reader.Skip();
+                continue;
+            }
+
+            _path.Push(count - 1);
             Value(list.Element, member: null);
             _path.Pop();
         }

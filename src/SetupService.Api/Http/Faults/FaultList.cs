@@ -12,8 +12,14 @@ internal sealed class FaultList
 
     public int Count => _faults.Count + _unlisted;
 
+    /// <summary>True where a further fault is counted and not listed, so that nothing need be said of it.</summary>
+    public bool IsFull => _faults.Count >= ServiceLimits.FaultsListed;
+
     /// <summary>Adds what the walk over the body found, which takes the value it names out of the sound copy.</summary>
     public void Add(Fault fault) => Add(fault, isTakenOut: true);
+
+    /// <summary>Counts a fault that is not listed.</summary>
+    public void AddUnlisted() => _unlisted++;
 
     private void Add(Fault fault, bool isTakenOut)
     {
@@ -26,10 +32,10 @@ internal sealed class FaultList
                 _refused.Add(pointer);
         }
 
-        if (_faults.Count < ServiceLimits.FaultsListed)
-            _faults.Add(fault);
+        if (IsFull)
+            AddUnlisted();
         else
-            _unlisted++;
+            _faults.Add(fault);
     }
 
     /// <summary>

@@ -41,6 +41,9 @@ public sealed class QuotaSettings
 /// </summary>
 public sealed class WorkQuota
 {
+    /// <summary>Bytes of a refused body that cost a unit.</summary>
+    public const int RefusedBytesPerUnit = 2000;
+
     // A unit, less what adding up shares of seconds may leave out.
     private const double WholeUnit = 1 - 1e-9;
 
@@ -115,6 +118,9 @@ public sealed class WorkQuota
 
     /// <summary>Takes the units of what in a stream is as much work as a request of its own.</summary>
     public void ChargeRequests(long requests) => Charge(requests);
+
+    /// <summary>Takes the units of a body that is refused: every fault in it was looked for.</summary>
+    public void ChargeRefused(long bytes) => Charge((double)bytes / RefusedBytesPerUnit);
 
     /// <summary>Takes the units of pairs of a catalogue.</summary>
     public void ChargePairs(long pairs) => Charge((double)pairs / _settings.PairsPerUnit);

@@ -53,6 +53,17 @@ public sealed class LimitTests
     }
 
     [Fact]
+    public async Task A_refused_body_costs_by_its_length()
+    {
+        await using var service = await ServiceWithKeys.StartAsync(_clock, ("Limits:BurstUnits", "1000"));
+        using (var refused = await service.SendAsync("POST", Calls.Check, ServiceWithKeys.First, "{" + new string(' ', (100 * WorkQuota.RefusedBytesPerUnit) - 2) + "}"))
+            await Problems.Read(refused, ProblemTypes.InvalidRequest);
+        using var answer = await service.SendAsync("GET", Table, ServiceWithKeys.First);
+
+        Assert.StartsWith($"\"burst\";r={1000 - 1 - 100 - 1};", Header(answer, "RateLimit"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public async Task A_client_may_have_limits_of_its_own()
     {
         await using var service = await ServiceWithKeys.StartAsync(_clock, ("Limits:BurstUnits", "3"), ("Access:Clients:other:BurstUnits", "5"), ("Access:Clients:other:SustainedUnits", "50"));
