@@ -88,8 +88,11 @@ internal sealed class PlanPackages
     // What a package's camber and its parts themselves add: an alignment, and how loud they are.
     private JudgedPackage Judged(in PartPackage package, EvaluatedPackage evaluated, PackageFit? fit) => new(
         evaluated.Settings.Count > 0 ? package with { Cost = package.Cost.WithAlignment(_plan.Prices) } : package,
-        evaluated.Figures is { } figures ? evaluated with { Figures = figures with { NoiseSteps = PackageNoise.From(_changes.Parts, package, _plan.TyreNoiseDb).Steps } } : evaluated,
+        WithNoise(evaluated, PackageNoise.From(_changes.Parts, package, _plan.TyreNoiseDb).Steps),
         fit);
+
+    private static EvaluatedPackage WithNoise(EvaluatedPackage evaluated, double? steps) => evaluated.Figures is not { } figures ? evaluated
+        : evaluated with { Figures = figures with { NoiseSteps = steps }, FirstStep = evaluated.FirstStep is { } first ? first with { NoiseSteps = steps } : null };
 
     /// <summary>One thread's way through the packages: the cars of the beginning they share are kept.</summary>
     private sealed class Walk(PlanPackages owner, bool setsCamber)

@@ -60,14 +60,26 @@ public sealed record OrderCertainty(double Share, IReadOnlyList<string> Inputs, 
             for (var i = 0; i < draws.Length; i++) JointDraws.Add(k, atLower[i], atUpper[i], draws[i]);
         }
 
-        double[] costs = [.. packages.Select(one => one.Package.Cost.Total)];
-        int[] parts = [.. packages.Select(one => one.Package.Count)];
+        // What the treads leave open of the wear model, beside the inputs.
+        double[][] unknown = [.. packages.Select(one => choice.UnknownOf(one.Figures, trackShare))];
+        var unknowns = unknown.Max(one => one.Length);
+        for (var k = 0; k < unknowns; k++)
+        {
+            for (var i = 0; i < draws.Length; i++)
+            {
+                var atEnd = Uncertainty.StandardErrorsAtNinetyPct * (k < unknown[i].Length ? unknown[i][k] : 0);
+                JointDraws.Add(count + k, -atEnd, atEnd, draws[i]);
+            }
+        }
+
+        // In a draw everything is known: no error is left to hold against a gain.
+        Contender[] contenders = [.. packages.Select(one => choice.Contend(one, trackShare) with { Unknown = [] })];
         var stays = 0;
-        Span<double> drawn = stackalloc double[packages.Count];
+        var drawn = new Contender[contenders.Length];
         for (var draw = 0; draw < JointDraws.Count; draw++)
         {
-            for (var i = 0; i < drawn.Length; i++) drawn[i] = draws[i][draw];
-            if (choice.Recommended(costs, drawn, parts) == 0) stays++;
+            for (var i = 0; i < drawn.Length; i++) drawn[i] = contenders[i] with { Delivered = draws[i][draw], First = contenders[i].First is { } first ? first with { Delivered = first.Delivered + draws[i][draw] - delivered[i], Unknown = [] } : null };
+            if (choice.Recommended(drawn) == 0) stays++;
         }
 
         return new(stays / (double)JointDraws.Count, [.. moved.Take(count).Select(one => "/vehicle" + one.Input.Place)], packages.Count - 1);

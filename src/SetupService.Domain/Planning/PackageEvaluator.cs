@@ -21,6 +21,9 @@ public sealed record FittedCar(StandingCar Car, Vehicle Merged, CarChange? Chang
 /// <param name="Figures">What it reaches; null where it has no equilibrium in a bend.</param>
 public sealed record EvaluatedPackage(StandingCar? Car, IReadOnlyList<CamberSetting> Settings, PackageFigures? Figures)
 {
+    /// <summary>What it reaches after the first step of its camber alone; null where that is the whole of it, or has no equilibrium.</summary>
+    public PackageFigures? FirstStep { get; init; }
+
     /// <summary>Why the car cannot stand; null where it can.</summary>
     public StandingFault? Fault { get; init; }
 
@@ -97,6 +100,14 @@ public sealed class PackageEvaluator
         if (!setsCamber) return Reached(fitted.Car, []);
         if (Settings(fitted) is not { } settings) return Failure(fitted.Car, []);
         if (settings.Count == 0) return Reached(fitted.Car, []);
+        var whole = Set(fitted, settings);
+        return whole.Figures is not null && settings.Exists(one => one.FirstDeg != one.ToDeg)
+            ? whole with { FirstStep = Set(fitted, [.. settings.Select(one => one with { ToDeg = one.FirstDeg })]).Figures }
+            : whole;
+    }
+
+    private EvaluatedPackage Set(FittedCar fitted, List<CamberSetting> settings)
+    {
         if (fitted.Set(settings) is not { } merged) return new(null, settings, null) { Problem = "the camber it is to be set to contradicts what was read of the suspension." };
         var last = CamberSetting.Change(settings);
         return _plan.Given.Changed(merged, fitted.Change?.And(last) ?? last, last, fitted.Car, out var fault) is { } set
@@ -119,8 +130,13 @@ public sealed class PackageEvaluator
         return Figures(car, input.Put(scaled, input.Read(scaled) + byValue)) is { } figures ? figures with { TreadLifeFactor = _life?.Factor(use, given ?? use) } : null;
     }
 
-    private EvaluatedPackage Reached(StandingCar car, IReadOnlyList<CamberSetting> settings) =>
-        Figures(car, Scaled(car)) is { } figures ? new(car, settings, figures with { TreadLifeFactor = _life?.Factor(_life.Use(car, car.Stands)) }) : Failure(car, settings);
+    private EvaluatedPackage Reached(StandingCar car, IReadOnlyList<CamberSetting> settings)
+    {
+        if (Figures(car, Scaled(car)) is not { } figures) return Failure(car, settings);
+        if (_life is null) return new(car, settings, figures);
+        var use = _life.Use(car, car.Stands);
+        return new(car, settings, figures with { TreadLifeFactor = _life.Factor(use), TreadLifeEffects = _life.Effects(use) });
+    }
 
     private EvaluatedPackage Failure(StandingCar car, IReadOnlyList<CamberSetting> settings) => new(car, settings, null) { Failure = _failure ?? CorneringFailure.TravelNotReached, Failed = _failed };
 

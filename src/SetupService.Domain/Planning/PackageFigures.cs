@@ -28,6 +28,9 @@ public sealed record PackageFigures
     /// <summary>By what the life of the tyre that ends first is multiplied over a year of the use stated, the car as given being 1; null where no treads tell it.</summary>
     public required double? TreadLifeFactor { get; init; }
 
+    /// <summary>By how much one standard error of each independent unknown of the wear model, as the treads leave it, moves that factor; alike in order for all packages of a plan, empty where none is known.</summary>
+    public IReadOnlyList<double> TreadLifeEffects { get; init; } = [];
+
     /// <summary>How much louder than the car as given, in steps of <see cref="PackageNoise"/>; null where it was not told.</summary>
     public double? NoiseSteps { get; init; } = 0;
 

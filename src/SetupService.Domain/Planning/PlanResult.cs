@@ -39,6 +39,9 @@ public sealed record PlanResult
     /// <summary>The recommended package over the track's share of the use, from 0 to 1.</summary>
     public required IReadOnlyList<(double From, double To, JudgedPackage Package)> ByTrackShare { get; init; }
 
+    /// <summary>The sound package that delivers most; null where none is sound.</summary>
+    public required JudgedPackage? Most { get; init; }
+
     /// <summary>The packages that could take the recommended one's place, or decide what is enough; at most <see cref="OrderCertainty.MostRivals"/>.</summary>
     public required IReadOnlyList<JudgedPackage> Rivals { get; init; }
 
@@ -78,37 +81,40 @@ public sealed record PlanResult
             FurtherRejectedCount = Math.Max(0, rejectedPackages.Count - MostRejected),
             ByBudget = Budgets(sound, choice, share),
             ByTrackShare = Tracks(sound, choice),
+            Most = sound.MaxBy(one => choice.Delivered(one.Figures, share)),
             Rivals = RivalsOf(sound, recommended, choice, share),
         };
     }
 
     private static JudgedPackage? Best(JudgedPackage[] sound, PlanChoice choice, double trackShare) =>
-        choice.Recommended([.. sound.Select(one => one.Package.Cost.Total)], [.. sound.Select(one => choice.Delivered(one.Figures, trackShare))], [.. sound.Select(one => one.Package.Count)]) is >= 0 and var place ? sound[place] : null;
+        choice.Recommended([.. sound.Select(one => choice.Contend(one, trackShare))]) is >= 0 and var place ? sound[place] : null;
 
     /// <summary>
-    /// What is recommended hangs on these: what delivers most sets what is enough; the next in price that delivers enough, and the cheaper ones that nearly do, could take its place; and
-    /// against the car without parts it must be worth its money.
+    /// What is recommended hangs on these: what delivers most of those that would be bought sets what is enough; the next in price that delivers enough, the cheaper ones that nearly do, and what
+    /// more money would buy could take its place; and against the car without parts it must be worth its money. One to which a cheaper is preferred is among them only with that.
     /// </summary>
     private static List<JudgedPackage> RivalsOf(JudgedPackage[] sound, JudgedPackage? recommended, PlanChoice choice, double trackShare)
     {
         var list = new List<JudgedPackage>(OrderCertainty.MostRivals);
         if (recommended is null) return list;
-        JudgedPackage[] others = [.. sound.Where(one => one != recommended).OrderByDescending(Delivers).ThenBy(one => one.Package.Cost.Total)];
-        Add(others.Take(1));
-        Add(others.Where(one => one.Package.Count == 0));
-        var enough = choice.Enough(sound.Max(Delivers));
-        Add(others.Where(one => Delivers(one) >= enough).OrderBy(one => one.Package.Cost.Total).Take(1));
-        Add(others.Where(one => one.Package.Cost.Total <= recommended.Package.Cost.Total));
-        Add(others);
+        Contender[] contenders = [.. sound.Select(one => choice.Contend(one, trackShare))];
+        var preferred = new int?[contenders.Length];
+        var order = Enumerable.Range(0, sound.Length).Where(i => sound[i] != recommended).OrderByDescending(i => contenders[i].Delivered).ThenBy(i => contenders[i].Cost).ToArray();
+        int[] bought = [.. order.Where(i => PlanChoice.PreferredTo(contenders, preferred, i) < 0)];
+        Add(bought.Take(1));
+        Add(order.Where(i => sound[i].Package.Count == 0));
+        var enough = choice.Enough(bought.Select(i => contenders[i].Delivered).Append(choice.Delivered(recommended.Figures, trackShare)).Max());
+        Add(bought.Where(i => contenders[i].Delivered >= enough).OrderBy(i => contenders[i].Cost).Take(1));
+        Add(order.Take(1));
+        Add(order.Where(i => sound[i].Package.Cost.Total <= recommended.Package.Cost.Total));
+        Add(order);
         return list;
 
-        double Delivers(JudgedPackage one) => choice.Delivered(one.Figures, trackShare);
-
-        void Add(IEnumerable<JudgedPackage> some)
+        void Add(IEnumerable<int> some)
         {
-            foreach (var one in some)
+            foreach (var i in some)
             {
-                if (list.Count < OrderCertainty.MostRivals && !list.Contains(one)) list.Add(one);
+                if (list.Count < OrderCertainty.MostRivals && !list.Contains(sound[i]) && (preferred[i] is not (>= 0 and var by) || sound[by] == recommended || list.Contains(sound[by]))) list.Add(sound[i]);
             }
         }
     }
@@ -199,13 +205,13 @@ public sealed record PlanResult
     {
         var list = new List<(double, JudgedPackage)>();
         JudgedPackage[] ordered = [.. sound.OrderBy(one => one.Package.Cost.Total)];
-        double[] costs = [.. ordered.Select(one => one.Package.Cost.Total)], delivered = [.. ordered.Select(one => choice.Delivered(one.Figures, trackShare))];
-        int[] counts = [.. ordered.Select(one => one.Package.Count)];
+        Contender[] contenders = [.. ordered.Select(one => choice.Contend(one, trackShare))];
+        var preferred = new int?[contenders.Length];
         for (var end = 1; end <= ordered.Length; end++)
         {
-            if (end < ordered.Length && costs[end] == costs[end - 1]) continue;
-            var best = ordered[choice.Recommended(costs.AsSpan(0, end), delivered.AsSpan(0, end), counts.AsSpan(0, end))];
-            if (list.Count == 0 || list[^1].Item2 != best) list.Add((costs[end - 1], best));
+            if (end < ordered.Length && contenders[end].Cost == contenders[end - 1].Cost) continue;
+            var best = ordered[choice.Recommended(contenders.AsSpan(0, end), preferred.AsSpan(0, end))];
+            if (list.Count == 0 || list[^1].Item2 != best) list.Add((contenders[end - 1].Cost, best));
         }
 
         return list;

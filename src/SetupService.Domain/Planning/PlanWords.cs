@@ -28,8 +28,8 @@ public sealed class PlanWords(PlanCase plan, IReadOnlyList<OfferedPart> parts, P
     {
         if (result.Recommended is not { } best) return "None of the packages can be recommended: each has something against it that is listed with it. Leave the car as it is until that is settled.";
         List<string> sentences = [Verdict(best), Effect(best), Reason(best)];
-        if (certainty is { Rivals: > 0 } sure) sentences.Add(sure.Share >= NearlyAll ? "With what is not known of the car it stays first in nearly every case drawn."
-            : FormattableString.Invariant($"With what is not known of the car it stays first in {Math.Round(100 * sure.Share):0} % of the cases drawn."));
+        if (certainty is { Rivals: > 0 } sure) sentences.Add(sure.Share >= NearlyAll ? $"With what is not known of {Drawn(best)} it stays first in nearly every case drawn."
+            : FormattableString.Invariant($"With what is not known of {Drawn(best)} it stays first in {Math.Round(100 * sure.Share):0} % of the cases drawn."));
         if (!IsNothing(best)) sentences.Add(FirstStep(best).Text);
         return string.Join(' ', sentences.Where(one => one.Length > 0));
     }
@@ -118,7 +118,7 @@ public sealed class PlanWords(PlanCase plan, IReadOnlyList<OfferedPart> parts, P
         }
 
         if (after.TreadLifeFactor is { } life && Math.Abs(life - 1) >= LeastLife)
-            clauses.Add(FormattableString.Invariant($"the tyre that ends first lasts {Math.Round(100 * Math.Abs(life - 1)):0} % {(life > 1 ? "longer" : "less long")}"));
+            clauses.Add(Lasts(life, after.TreadLifeEffects, one.Evaluated.FirstStep));
         foreach (var at in (ReadOnlySpan<CarAxle>)[CarAxle.Front, CarAxle.Rear])
         {
             var (soft, hard) = (before.At(at).RideFrequencyHz, after.At(at).RideFrequencyHz);
@@ -138,16 +138,44 @@ public sealed class PlanWords(PlanCase plan, IReadOnlyList<OfferedPart> parts, P
     public string Reason(JudgedPackage best)
     {
         var share = plan.Use.TrackShare;
-        var most = result.Rivals.Append(best).MaxBy(one => result.Choice.Delivered(one.Figures, share))!;
+        var most = result.Most ?? best;
         var (delivers, deliversMost) = (result.Choice.Delivered(best.Figures, share), result.Choice.Delivered(most.Figures, share));
-        if (IsNothing(best)) return "No sound package on offer gets you nearer to what you want.";
+        if (IsNothing(best))
+        {
+            return deliversMost > delivers && PlanChoice.IsWithinError(result.Choice.Contend(best, share), result.Choice.Contend(most, share))
+                ? "What the parts on offer might do lies within what is not known of how these treads wear: read them again before buying." : "No sound package on offer gets you nearer to what you want.";
+        }
+
         if (most == best || deliversMost <= 0) return "No sound package on offer does more for what you want.";
         var pct = Math.Round(100 * delivers / deliversMost);
         var more = most.Package.Cost.Total - best.Package.Cost.Total;
         return pct >= 100
             ? "No sound package on offer does more for what you want."
-            : FormattableString.Invariant($"That is {pct:0} % of the most any sound package does for what you want") + (more > 0 ? $"; the one that does most costs {plan.Money(more)} more." : ".");
+            : FormattableString.Invariant($"That is {pct:0} % of the most any sound package does for what you want") + (more > 0 ? $"; the one that does most costs {plan.Money(more)} more{Waits(best, most)}." : ".");
     }
+
+    // Why the dearer one is not bought now.
+    private string Waits(JudgedPackage best, JudgedPackage most)
+    {
+        var (cheaper, dearer) = (result.Choice.Contend(best, plan.Use.TrackShare), result.Choice.Contend(most, plan.Use.TrackShare));
+        return PlanChoice.IsWithinError(cheaper, dearer) ? ", and what it does beyond this lies within what is not known of how these treads wear"
+            : PlanChoice.IsSameFirstStep(cheaper, dearer) ? ", and its first step is the same: the treads then tell whether the rest is wanted" : "";
+    }
+
+    // With its 90 % range; where the camber goes on after the first step, what that alone gives.
+    private static string Lasts(double life, IReadOnlyList<double> effects, PackageFigures? firstStep) =>
+        $"the tyre that ends first lasts {Longer(life, effects)}{(firstStep is { TreadLifeFactor: { } first } ? $", after the first step {Longer(first, firstStep.TreadLifeEffects)}" : "")}";
+
+    private static string Longer(double life, IReadOnlyList<double> effects)
+    {
+        var error = Uncertainty.StandardErrorsAtNinetyPct * Math.Sqrt(effects.Sum(effect => effect * effect));
+        var (less, more) = (Math.Abs(life - 1) - error, Math.Abs(life - 1) + error);
+        return $"{Pct(Math.Abs(life - 1))} % {(life > 1 ? "longer" : "less long")} ({Pct(less)} to {Pct(more)} %)";
+
+        static string Pct(double share) => Math.Round(100 * share).ToString("0", System.Globalization.CultureInfo.InvariantCulture).Replace('-', '−');
+    }
+
+    private static string Drawn(JudgedPackage best) => best.Figures.TreadLifeEffects.Count > 0 ? "the car and of how its treads wear" : "the car";
 
     private string Cambers(IReadOnlyList<CamberSetting> settings, bool first)
     {

@@ -44,5 +44,27 @@ internal sealed class TreadLife
     /// <param name="given">What wears those it is compared with; null = of the car as given.</param>
     public double? Factor(TrackUse? use, TrackUse? given = null) => use is not null && MostWornMm(use) is > 0 and var mostMm ? MostWornMm(given ?? _given) / mostMm : null;
 
+    /// <summary>By how much one standard error of each independent unknown of both axles' wear models, the front's first, moves the factor of the car as given and another; empty where it is not known.</summary>
+    /// <param name="use">What wears the other's tyres.</param>
+    public double[] Effects(TrackUse? use)
+    {
+        if (use is null) return [];
+        Span<double> given = stackalloc double[2 * TreadWearParameters.Count], effects = stackalloc double[2 * TreadWearParameters.Count];
+        var (givenMm, mostMm) = (MostWornMm(_given, given), MostWornMm(use, effects));
+        if (mostMm <= 0) return [];
+        for (var i = 0; i < effects.Length; i++) effects[i] = givenMm / mostMm * (given[i] - effects[i]);
+        return effects.ToArray();
+    }
+
     private double MostWornMm(TrackUse use) => Math.Max(_front.MostWornMm(use.Front, _plan.Use.RoadKm, _plan.Use.TrackKm), _rear.MostWornMm(use.Rear, _plan.Use.RoadKm, _plan.Use.TrackKm));
+
+    // The same, and what moves its logarithm: only the axle whose tyre ends first does.
+    private double MostWornMm(TrackUse use, Span<double> effects)
+    {
+        var front = effects[..TreadWearParameters.Count];
+        var rear = effects[TreadWearParameters.Count..];
+        var (frontMm, rearMm) = (_front.MostWornMm(use.Front, _plan.Use.RoadKm, _plan.Use.TrackKm, front), _rear.MostWornMm(use.Rear, _plan.Use.RoadKm, _plan.Use.TrackKm, rear));
+        (frontMm >= rearMm ? rear : front).Clear();
+        return Math.Max(frontMm, rearMm);
+    }
 }

@@ -49,13 +49,34 @@ public sealed class PlanResultTests
             var cheaper = others.Where(one => one.Package.Count > 0 && one.Package.Cost.Total < best.Package.Cost.Total).ToArray();
             if (cheaper.Length > 0) Assert.Contains(result.Rivals, one => one.Package.Count > 0 && Delivers(one) == cheaper.Max(Delivers));
             JudgedPackage[] looked = [best, .. result.Rivals];
-            Assert.Equal(0, result.Choice.Recommended([.. looked.Select(one => one.Package.Cost.Total)], [.. looked.Select(Delivers)], [.. looked.Select(one => one.Package.Count)]));
+            Assert.Equal(0, result.Choice.Recommended([.. looked.Select(one => result.Choice.Contend(one, 0.5))]));
         }, iter: 200);
     }
 
-    private static PlanResult Compose(JudgedPackage[] packages) => PlanResult.Compose(
+    // With what the wear model leaves open of each, and first steps some share: among those looked at the recommended one is recommended as it is among all.
+    [Fact]
+    public void Among_those_looked_at_the_choice_is_that_among_all()
+    {
+        Gen.Select(AnyPackages, Gen.Double[0, 0.3].Array[61], Gen.Double[0, 0.3].Array[61], Gen.Int[0, 4].Array[61]).Sample((packages, common, own, step) =>
+        {
+            JudgedPackage[] unsure = [.. packages.Select((one, i) => one with
+            {
+                Evaluated = one.Evaluated with
+                {
+                    Figures = one.Figures with { TreadLifeFactor = 1 + ((i % 7) / 10.0), TreadLifeEffects = one.Package.Count == 0 ? [] : [common[i], own[i] / 3] },
+                    FirstStep = step[i] == 0 || one.Package.Count == 0 ? null : Figures(1 + (step[i] / 20.0), 1, 1.4, 0.4, 0, 0, 1.2) with { TreadLifeFactor = 1 },
+                },
+            })];
+            var result = Compose(unsure, givenLife: 1);
+            JudgedPackage[] looked = [result.Recommended!, .. result.Rivals];
+
+            Assert.Equal(0, result.Choice.Recommended([.. looked.Select(one => result.Choice.Contend(one, 0.5))]));
+        }, iter: 500);
+    }
+
+    private static PlanResult Compose(JudgedPackage[] packages, double? givenLife = null) => PlanResult.Compose(
         new() { Given = null!, Bends = [], Scale = default, Use = new(10_000, 10, 10, 10), Goals = [new(PlanGoal.Grip, 1), new(PlanGoal.Wear, 1), new(PlanGoal.Comfort, 1), new(PlanGoal.Noise, 1), new(PlanGoal.Wet, 1)], Limits = new() },
-        Parts, Figures(1, 2, 1.4, 0.4, 0, 0, 1.2), packages);
+        Parts, Figures(1, 2, 1.4, 0.4, 0, 0, 1.2) with { TreadLifeFactor = givenLife }, packages);
 
     private static JudgedPackage Package(ulong parts, double cost, PackageFigures figures) => new(new(parts, new(cost, 0, 0, 0, cost)), new(null, [], figures), null);
 

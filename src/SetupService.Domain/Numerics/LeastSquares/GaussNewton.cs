@@ -46,6 +46,41 @@ public static class GaussNewton
         return false;
     }
 
+    /// <summary>
+    /// What a fit leaves open of its unknowns together: the lower triangle, by rows, whose product with its own transpose is their covariance where every reading's error is one. A column is what one
+    /// standard error of one of as many independent unknowns does to each. False where the readings cannot tell the unknowns apart.
+    /// </summary>
+    /// <param name="model">The formula and its readings.</param>
+    /// <param name="unknowns">The fit.</param>
+    /// <param name="factor">The triangle, the count of unknowns squared.</param>
+    public static bool TryCovarianceFactor<TModel>(TModel model, ReadOnlySpan<double> unknowns, Span<double> factor)
+        where TModel : IFittedModel, allows ref struct
+    {
+        var count = model.UnknownCount;
+        var equations = new NormalEquations(stackalloc double[NormalEquations.MemoryFor(count)], count);
+        if (!TrySum(model, unknowns, equations, out _) || !equations.TryFactor()) return false;
+        equations.Covariance(factor);
+        for (var row = 0; row < count; row++)
+        {
+            for (var column = 0; column < count; column++)
+            {
+                ref var entry = ref factor[(row * count) + column];
+                if (column > row)
+                {
+                    entry = 0;
+                    continue;
+                }
+
+                for (var k = 0; k < column; k++) entry -= factor[(row * count) + k] * factor[(column * count) + k];
+                if (column < row) entry /= factor[(column * count) + column];
+                else if (entry > 0) entry = Math.Sqrt(entry);
+                else return false;
+            }
+        }
+
+        return true;
+    }
+
     /// <summary>Within which two sums of squares cannot be known apart: every residual off by its rounding.</summary>
     private static double Slack(double sumOfSquares, int count) =>
         ((2 * Math.Sqrt(count * sumOfSquares)) + (count * Rounding)) * Rounding;

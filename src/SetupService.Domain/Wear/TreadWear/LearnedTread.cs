@@ -20,13 +20,13 @@ public sealed class LearnedTread
 
     private readonly AxleUse _axle;
     private readonly double[] _parameters;
-    private readonly double[] _errors;
+    private readonly double[] _factor;
     private readonly double _roadKm;
     private readonly double _trackKm;
 
-    private LearnedTread(AxleUse axle, double[] parameters, double[] errors, double roadKm, double trackKm, int readingCount)
+    private LearnedTread(AxleUse axle, double[] parameters, double[] factor, double roadKm, double trackKm, int readingCount)
     {
-        (_axle, _parameters, _errors, _roadKm, _trackKm) = (axle, parameters, errors, roadKm, trackKm);
+        (_axle, _parameters, _factor, _roadKm, _trackKm) = (axle, parameters, factor, roadKm, trackKm);
         ReadingCount = readingCount;
     }
 
@@ -40,7 +40,12 @@ public sealed class LearnedTread
     public AxleUse Axle => _axle;
 
     /// <summary>One parameter as it is believed now.</summary>
-    public Estimate Parameter(int index) => new(_parameters[index], _errors[index]);
+    public Estimate Parameter(int index)
+    {
+        var variance = 0.0;
+        foreach (var part in _factor.AsSpan(index * Count, Count)) variance += part * part;
+        return new(_parameters[index], Math.Sqrt(variance));
+    }
 
     /// <summary>Learns from what was read; null where the fit does not converge, or the work allowed is spent.</summary>
     /// <param name="axle">Load, angles and use of the axle's wheels.</param>
@@ -55,10 +60,12 @@ public sealed class LearnedTread
         var readings = new List<TreadDepthObservation>();
         Add(left, isLeft: true);
         Add(right, isLeft: false);
-        var (parameters, errors) = (new double[Count], new double[Count]);
+        var parameters = new double[Count];
         for (var k = 0; k < Count; k++) parameters[k] = Priors[k].Value;
-        return GaussNewton.TryFit(new TreadWearFit(axle, [.. readings], roadKm, trackKm), parameters, errors, out _, Settled, MostSteps, budget)
-            ? new(axle, parameters, errors, roadKm, trackKm, readings.Count)
+        var model = new TreadWearFit(axle, [.. readings], roadKm, trackKm);
+        var factor = new double[Count * Count];
+        return GaussNewton.TryFit(model, parameters, new double[Count], out _, Settled, MostSteps, budget) && GaussNewton.TryCovarianceFactor(model, parameters, factor)
+            ? new(axle, parameters, factor, roadKm, trackKm, readings.Count)
             : null;
 
         void Add(TyreReading? tyre, bool isLeft)
@@ -91,6 +98,40 @@ public sealed class LearnedTread
         return Math.Max(Most(WornMm(axle.Left, roadKm, trackKm)), Most(WornMm(axle.Right, roadKm, trackKm)));
 
         static double Most(AcrossTread<double> worn) => Math.Max(worn.Outer, Math.Max(worn.Centre, worn.Inner));
+    }
+
+    /// <summary>The same, with what it is not known by.</summary>
+    /// <param name="axle">The axle, as it is or set otherwise.</param>
+    /// <param name="roadKm">Kilometres of road.</param>
+    /// <param name="trackKm">Kilometres of track.</param>
+    /// <param name="effects">By how much one standard error of each of the fit's independent unknowns moves the natural logarithm of that wear, <see cref="Count"/> of them; alike for all uses of this fit.</param>
+    public double MostWornMm(AxleUse axle, double roadKm, double trackKm, Span<double> effects)
+    {
+        ArgumentNullException.ThrowIfNull(axle);
+        Span<double> gradient = stackalloc double[Count];
+        Span<double> most = stackalloc double[Count];
+        var mostMm = 0.0;
+        foreach (var wheel in (ReadOnlySpan<WheelUse>)[axle.Left, axle.Right])
+        {
+            foreach (var acrossPct in (ReadOnlySpan<double>)[TreadZone.UsualPct.Outer, TreadZone.UsualPct.Centre, TreadZone.UsualPct.Inner])
+            {
+                var wornMm = TreadWearModel.WornMm(wheel, new TreadZone(acrossPct, 0).Inward, roadKm, trackKm, _parameters, gradient);
+                if (wornMm <= mostMm) continue;
+                mostMm = wornMm;
+                gradient.CopyTo(most);
+            }
+        }
+
+        effects.Clear();
+        if (mostMm > 0)
+        {
+            for (var row = 0; row < Count; row++)
+            {
+                for (var column = 0; column <= row; column++) effects[column] += most[row] / mostMm * _factor[(row * Count) + column];
+            }
+        }
+
+        return mostMm;
     }
 
     /// <summary>

@@ -27,6 +27,30 @@ public sealed class GaussNewtonTests
         Assert.Equal(7.2668688436e-6, factors[1] * scatter, 1e-13);
     }
 
+    // The triangle's product with its transpose has the certified standard errors on its diagonal; beside it stands what the inverse of the two normal equations has, worked here by its four entries.
+    [Fact]
+    public void What_a_fit_leaves_open_of_all_unknowns_together()
+    {
+        var rows = CsvTable.Rows("misra1a.csv");
+        double[] pressures = [.. rows.Select(row => row.Number("pressure"))];
+        var model = new Adsorption(pressures, [.. rows.Select(row => row.Number("volume"))]);
+        double[] unknowns = [2.3894212918e2, 5.5015643181e-4], gradient = [0, 0], triangle = [1, 1, 1, 1];
+        Assert.True(GaussNewton.TryCovarianceFactor(model, unknowns, triangle));
+
+        var (first, both, second) = (0.0, 0.0, 0.0);
+        for (var i = 0; i < pressures.Length; i++)
+        {
+            model.TryEvaluate(i, unknowns, gradient, out _);
+            (first, both, second) = (first + (gradient[0] * gradient[0]), both + (gradient[0] * gradient[1]), second + (gradient[1] * gradient[1]));
+        }
+
+        var scatter = Math.Sqrt(1.2455138894e-1 / 12);
+        Assert.Equal(0, triangle[1]);
+        Assert.Equal(2.7070075241, triangle[0] * scatter, 1e-7);
+        Assert.Equal(7.2668688436e-6, double.Hypot(triangle[2], triangle[3]) * scatter, 1e-13);
+        Assert.Equal(1, triangle[0] * triangle[2] / (-both / ((first * second) - (both * both))), 1e-6);
+    }
+
     [Fact]
     public void Unknowns_that_cannot_be_told_apart_are_no_fit()
     {
@@ -34,6 +58,7 @@ public sealed class GaussNewtonTests
         Span<double> factors = stackalloc double[2];
 
         Assert.False(GaussNewton.TryFit(new Adsorption([100, 100, 100], [13, 13.1, 12.9]), unknowns, factors, out _));
+        Assert.False(GaussNewton.TryCovarianceFactor(new Adsorption([100, 100, 100], [13, 13.1, 12.9]), unknowns, new double[4]));
         Assert.False(GaussNewton.TryFit(new Adsorption([100, 200, double.NaN], [13, 25, 36]), unknowns, factors, out _));
     }
 
