@@ -56,11 +56,15 @@ public sealed class PlanAgreementTests(ServiceFixture fixture) : IClassFixture<S
         Assert.Equal(1, plan.GetProperty("before").Number("treadLifeFactor"), 1e-12);
     }
 
-    // Outer shoulders worn twice the inner: where the diagnosis lets the shoulders speak against the wear model, no package is told to shorten a life by it.
+    // A front set to −1.5° and read worn outside twice as far as inside: more camber would wear it out sooner by the wear model, which the readings contradict. No package is told a life by it.
     [Fact]
     public async Task A_plan_tells_no_life_by_a_model_that_the_shoulders_contradict()
     {
         var body = Demo().WithParts();
+        var front = body["vehicle"]!["front"]!;
+        front["alignment"]!["camberDeg"] = -1.5;
+        front["suspension"]!["table"] = "-60 -0.9\n-30 -1.25\n0 -1.5\n30 -1.7\n60 -1.75";
+        front["adjustable"]!["camberDeg"]!["from"] = -3.2;
         body["wear"]!["use"] = JsonNode.Parse("""{"roadKm":6000,"trackLaps":60,"lapKm":3.2,"lateralG":0.7,"cornerRadiusM":55}""");
         foreach (var tyre in body["wear"]!["tyres"]!.AsArray())
         {

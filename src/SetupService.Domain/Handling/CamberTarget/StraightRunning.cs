@@ -28,8 +28,8 @@ public readonly record struct StraightRunning
     public required double PressureSpread { get; init; }
 
     /// <summary>
-    /// Wear of the inner third by the mean of the tread, wear taken as pressure times slip; its range is between the least and the most
-    /// background slip plausible, which nine tyres in ten lie between (from memory).
+    /// Wear of the inner third by the mean of the tread, wear taken as pressure times slip; its range is that of the background slip (which nine tyres in ten lie in, from memory) and of
+    /// <see cref="CamberSlip.Share"/> together.
     /// </summary>
     public required Uncertainty InnerShoulderWearRatio { get; init; }
 
@@ -64,20 +64,30 @@ public readonly record struct StraightRunning
             InnerShoulderWearRatio = WearRatio(),
         };
 
+        // What either is not known by adds by squares.
         Uncertainty WearRatio()
         {
-            var (most, least) = (Wear(LeastBackgroundSlip), Wear(LargestBackgroundSlip));
-            return new(Wear(BackgroundSlip), Math.Min(most, least), Math.Max(most, least), Uncertainty.NinetyPct);
+            var value = Wear(BackgroundSlip, CamberSlip.Share);
+            var (below, above) = (0.0, 0.0);
+            Add(Wear(LeastBackgroundSlip, CamberSlip.Share), Wear(LargestBackgroundSlip, CamberSlip.Share));
+            Add(Wear(BackgroundSlip, CamberSlip.LeastShare), Wear(BackgroundSlip, CamberSlip.LargestShare));
+            return new(value, value - Math.Sqrt(below), value + Math.Sqrt(above), Uncertainty.NinetyPct);
+
+            void Add(double one, double other)
+            {
+                var (less, more) = (Math.Min(0, Math.Min(one, other) - value), Math.Max(0, Math.Max(one, other) - value));
+                (below, above) = (below + (less * less), above + (more * more));
+            }
         }
 
-        // Each strip slips sideways by the toe and along by rolling on its own radius about the middle.
-        double Wear(double background)
+        // Each strip slips sideways by the toe and along by rolling on its own radius.
+        double Wear(double background, double rollingShare)
         {
             var (ofInner, ofAll) = (0.0, 0.0);
             for (var i = 0; i < Strips; i++)
             {
                 var y = treadWidthMm * (((i + 0.5) / Strips) - 0.5);
-                var along = y * lean / radiusMm;
+                var along = CamberSlip.Along(y, camberDeg, radiusMm, rollingShare);
                 var wear = Math.Max(0, middleMm + (lean * y)) * Math.Sqrt((background * background) + (toe * toe) + (along * along));
                 ofAll += wear;
                 if (i >= 2 * Strips / 3) ofInner += wear;

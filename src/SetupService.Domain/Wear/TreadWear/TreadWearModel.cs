@@ -1,3 +1,4 @@
+using SetupService.Domain.Tyres;
 using static SetupService.Domain.Wear.TreadWear.TreadWearParameters;
 
 namespace SetupService.Domain.Wear.TreadWear;
@@ -28,7 +29,7 @@ public static class TreadWearModel
     {
         ArgumentNullException.ThrowIfNull(wheel);
         var stiffness = Math.Exp(parameters[PressureShift]);
-        var road = roadKm > 0 ? OnRoad(wheel, y, stiffness).Scaled(roadKm / 1000 * Math.Exp(parameters[Road])) : default;
+        var road = roadKm > 0 ? OnRoad(wheel, y, stiffness, Math.Exp(parameters[LeanSlip])).Scaled(roadKm / 1000 * Math.Exp(parameters[Road])) : default;
         var track = trackKm > 0 ? OnTrack(wheel, y, stiffness, parameters[UnmodelledInclination]).Scaled(trackKm / 1000 * Math.Exp(parameters[Track])) : default;
         var (bowed, leaning) = (1 + (parameters[CrownPressure] * (1 - (3 * y * y))), 1 - (parameters[OuterEdgeExcess] * y));
         var shape = bowed * leaning;
@@ -37,19 +38,21 @@ public static class TreadWearModel
         gradient[Track] = track.Worn * shape;
         gradient[PressureShift] = (road.ByStiffness + track.ByStiffness) * shape;
         gradient[UnmodelledInclination] = track.ByUnseen * shape;
+        gradient[LeanSlip] = road.ByLeanSlip * shape;
         gradient[CrownPressure] = (road.Worn + track.Worn) * (1 - (3 * y * y)) * leaning;
         gradient[OuterEdgeExcess] = (road.Worn + track.Worn) * bowed * -y;
         return (road.Worn + track.Worn) * shape;
     }
 
     /// <summary>Wear of a strip on the straight by that of a tread that neither leans nor toes.</summary>
-    private static StripWear OnRoad(WheelUse wheel, double y, double stiffness)
+    private static StripWear OnRoad(WheelUse wheel, double y, double stiffness, double rollingShare)
     {
         var lean = stiffness * TreadStrip.LeanPerDeg(wheel, wheel.LoadN) * wheel.CamberDeg;
-        var along = y * wheel.TreadWidthMm / 2 * Math.Sin(double.DegreesToRadians(wheel.CamberDeg)) / wheel.RadiusMm;
+        var along = CamberSlip.Along(y * wheel.TreadWidthMm / 2, wheel.CamberDeg, wheel.RadiusMm, rollingShare);
         var toe = double.DegreesToRadians(wheel.ToeDeg);
         var slip = Math.Sqrt((RoadSlip * RoadSlip) + (toe * toe) + (along * along)) / RoadSlip;
-        return new(TreadStrip.Pressure(y, lean) * slip, TreadStrip.PressureByLean(y, lean) * lean * slip, 0);
+        var pressure = TreadStrip.Pressure(y, lean);
+        return new(pressure * slip, TreadStrip.PressureByLean(y, lean) * lean * slip, 0, pressure * along * along / (RoadSlip * RoadSlip * slip));
     }
 
     /// <summary>Wear of a strip in the corners by the mean of both tyres of the axle.</summary>
@@ -63,14 +66,14 @@ public static class TreadWearModel
             var perDeg = stiffness * TreadStrip.LeanPerDeg(wheel, corner.LoadN);
             var lean = perDeg * inclinationDeg;
             var byLean = corner.Work * TreadStrip.PressureByLean(y, lean);
-            sum = new(sum.Worn + (corner.Work * TreadStrip.Pressure(y, lean)), sum.ByStiffness + (byLean * lean), sum.ByUnseen + (byLean * perDeg * side));
+            sum = new(sum.Worn + (corner.Work * TreadStrip.Pressure(y, lean)), sum.ByStiffness + (byLean * lean), sum.ByUnseen + (byLean * perDeg * side), 0);
         }
 
         return sum;
     }
 
-    private readonly record struct StripWear(double Worn, double ByStiffness, double ByUnseen)
+    private readonly record struct StripWear(double Worn, double ByStiffness, double ByUnseen, double ByLeanSlip)
     {
-        public StripWear Scaled(double by) => new(by * Worn, by * ByStiffness, by * ByUnseen);
+        public StripWear Scaled(double by) => new(by * Worn, by * ByStiffness, by * ByUnseen, by * ByLeanSlip);
     }
 }

@@ -1,4 +1,5 @@
 using SetupService.Domain.Answers;
+using SetupService.Domain.Tyres;
 using SetupService.Domain.Wear.Readings;
 
 namespace SetupService.Domain.Wear.TreadWear;
@@ -9,7 +10,7 @@ namespace SetupService.Domain.Wear.TreadWear;
 public static class TreadWearParameters
 {
     /// <summary>How many there are.</summary>
-    public const int Count = 7;
+    public const int Count = 8;
 
     /// <summary>Natural logarithm of mean wear of a thousand kilometres of road, mm, tread upright and straight.</summary>
     public const int Road = 0;
@@ -36,6 +37,12 @@ public static class TreadWearParameters
     public const int NewDepthExcess = 6;
 
     /// <summary>
+    /// Natural logarithm of <see cref="CamberSlip.Share"/>. Only its size by the road's own slip shows in a tread, so its spread holds what is not known of both: 0.1 to 0.5 for the one, 0.003 to
+    /// 0.01 for the other.
+    /// </summary>
+    public const int LeanSlip = 7;
+
+    /// <summary>
     /// What is believed beforehand. Road: some 6.5 mm in 45 000 miles (average tread life, NHTSA tyre-pressure rule), a factor 1.8 either way. Track: ten times that, a factor 2.7.
     /// OuterEdgeExcess: outer grooves wear 10 to 50 % more than inner ones on aligned cars (US DOT, treadwear statistics, 1984-85).
     /// </summary>
@@ -48,5 +55,6 @@ public static class TreadWearParameters
         new(0, 0.12),
         new(0.08, 0.11),
         new(0, TreadFigures.UsualNewDepthMm.StandardError),
+        new(Math.Log(CamberSlip.Share), 0.6),
     ];
 }
