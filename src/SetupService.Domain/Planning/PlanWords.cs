@@ -154,12 +154,29 @@ public sealed class PlanWords(PlanCase plan, IReadOnlyList<OfferedPart> parts, P
             : FormattableString.Invariant($"That is {pct:0} % of the most any sound package does for what you want") + (more > 0 ? $"; the one that does most costs {plan.Money(more)} more{Waits(best, most)}." : ".");
     }
 
-    // Why the dearer one is not bought now.
+    // Why a dearer one that does more is not bought now.
     private string Waits(JudgedPackage best, JudgedPackage most)
     {
-        var (cheaper, dearer) = (result.Choice.Contend(best, plan.Use.TrackShare), result.Choice.Contend(most, plan.Use.TrackShare));
-        return PlanChoice.IsWithinError(cheaper, dearer) ? ", and what it does beyond this lies within what is not known of how these treads wear"
-            : PlanChoice.IsSameFirstStep(cheaper, dearer) ? ", and its first step is the same: the treads then tell whether the rest is wanted" : "";
+        var share = plan.Use.TrackShare;
+        var bought = result.Choice.Contend(best, share);
+        var (later, isFirstStep) = ((JudgedPackage?)null, false);
+        var delivers = bought.Delivered;
+        foreach (var one in result.Rivals.Append(most))
+        {
+            var dearer = result.Choice.Contend(one, share);
+            var isSame = PlanChoice.IsSameFirstStep(bought, dearer);
+            if (dearer.Cost > bought.Cost && dearer.Delivered > delivers && (isSame || PlanChoice.IsWithinError(bought, dearer))) (later, isFirstStep, delivers) = (one, isSame, dearer.Delivered);
+        }
+
+        if (later is null) return "";
+        var what = later == most ? "" : $"{Names(later.Package)} for {plan.Money(later.Package.Cost.Total - best.Package.Cost.Total)} more";
+        return (isFirstStep, what.Length > 0) switch
+        {
+            (true, false) => ", and its first step is the same: the treads then tell whether the rest is wanted",
+            (true, true) => $", and {what} takes the same first step: the treads then tell whether the rest is wanted",
+            (false, false) => ", and what it does beyond this lies within what is not known of how these treads wear",
+            (false, true) => $", and what {what} does beyond this lies within what is not known of how these treads wear",
+        };
     }
 
     // With its 90 % range; where the camber goes on after the first step, what that alone gives.
