@@ -18,14 +18,11 @@ public sealed record LimitChange(Uncertainty Front, Uncertainty Rear, Uncertaint
 /// </summary>
 internal sealed class LimitSpread
 {
-    private const int Draws = 256;
+    private const int Draws = JointDraws.Count;
     private const double SlopeStepG = 0.02;
 
     private static readonly HandlingInput[] Common = [HandlingInputs.Grip, .. HandlingInputs.TyreSet.Select(one => one.Input)];
     private static readonly HandlingInput[] OfAxles = [HandlingInputs.Front.TyreNominalLoad, HandlingInputs.Front.TyreFriction, HandlingInputs.Rear.TyreNominalLoad, HandlingInputs.Rear.TyreFriction];
-
-    // Where a draw lies in an input's range, −1 and 1 being its ends: each input takes every quantile once, in an order of its own, the same in every answer.
-    private static readonly double[][] Ends = MakeEnds(Common.Length + (2 * OfAxles.Length));
 
     private readonly double _frontG;
     private readonly double _rearG;
@@ -66,15 +63,15 @@ internal sealed class LimitSpread
     /// <param name="heldLateralG">What this car was measured to hold, g; null where it was not.</param>
     public LimitChange To(LimitSpread other, bool isOtherFront, bool isOtherRear, double? heldLateralG)
     {
+        Span<double> frontsBefore = stackalloc double[Draws], rearsBefore = stackalloc double[Draws];
         Span<double> fronts = stackalloc double[Draws], rears = stackalloc double[Draws], margins = stackalloc double[Draws];
+        Fill(false, false, heldLateralG, frontsBefore, rearsBefore);
+        other.Fill(isOtherFront, isOtherRear, heldLateralG, fronts, rears);
         for (var draw = 0; draw < Draws; draw++)
         {
-            var (frontBefore, rearBefore) = Drawn(draw, false, false, heldLateralG);
-            var (frontAfter, rearAfter) = other.Drawn(draw, isOtherFront, isOtherRear, heldLateralG);
-
             // Whatever else is not known, the car before holds what it was measured to hold.
-            var scale = heldLateralG is null ? 1 : Math.Min(_frontG, _rearG) / Math.Min(frontBefore, rearBefore);
-            (fronts[draw], rears[draw]) = (scale * (frontAfter - frontBefore), scale * (rearAfter - rearBefore));
+            var scale = heldLateralG is null ? 1 : Math.Min(_frontG, _rearG) / Math.Min(frontsBefore[draw], rearsBefore[draw]);
+            (fronts[draw], rears[draw]) = (scale * (fronts[draw] - frontsBefore[draw]), scale * (rears[draw] - rearsBefore[draw]));
             margins[draw] = rears[draw] - fronts[draw];
         }
 
@@ -82,20 +79,19 @@ internal sealed class LimitSpread
         return new(Range(front, fronts), Range(rear, rears), Range(rear - front, margins));
     }
 
-    private (double Front, double Rear) Drawn(int draw, bool isOtherFront, bool isOtherRear, double? heldLateralG)
+    // What is another axle's tyres' own is drawn apart, by numbers beyond those of the inputs; a measured grip leaves its factor open to nothing.
+    private void Fill(bool isOtherFront, bool isOtherRear, double? heldLateralG, Span<double> fronts, Span<double> rears)
     {
-        var (front, rear) = (_frontG, _rearG);
+        Span<EffectOnBoth> drawn = stackalloc EffectOnBoth[_effects.Length];
+        var count = 0;
         for (var i = heldLateralG is null ? 0 : 1; i < _effects.Length; i++)
         {
             var ofAxle = i - Common.Length;
-            var column = ofAxle >= 0 && (ofAxle < 2 ? isOtherFront : isOtherRear) ? i + OfAxles.Length : i;
-            var end = Ends[column][draw];
-            var (frontMoved, rearMoved) = end < 0 ? _effects[i].AtLower : _effects[i].AtUpper;
-            front += Math.Abs(end) * frontMoved;
-            rear += Math.Abs(end) * rearMoved;
+            var isOther = ofAxle >= 0 && (ofAxle < 2 ? isOtherFront : isOtherRear);
+            drawn[count++] = EffectOnBoth.Create(isOther ? i + OfAxles.Length : i, _effects[i].AtLower, _effects[i].AtUpper);
         }
 
-        return (front, rear);
+        JointDraws.Fill(_frontG, _rearG, drawn[..count], fronts, rears);
     }
 
     private static (double Front, double Rear)? Held(CorneringSolver solver, in TurnPath path, double g) =>
@@ -103,29 +99,8 @@ internal sealed class LimitSpread
 
     private static Uncertainty Range(double value, Span<double> draws)
     {
-        draws.Sort();
-        const int tail = (int)((100 - Uncertainty.NinetyPct) / 200 * Draws);
-        return new(value, Math.Min(value, draws[tail]), Math.Max(value, draws[^(1 + tail)]), Uncertainty.NinetyPct);
-    }
-
-    private static double[][] MakeEnds(int columns)
-    {
-        var state = 0x9E3779B97F4A7C15UL;
-        var ends = new double[columns][];
-        for (var column = 0; column < columns; column++)
-        {
-            var order = ends[column] = [.. Enumerable.Range(0, Draws).Select(i => NormalDistribution.Quantile((i + 0.5) / Draws) / Uncertainty.StandardErrorsAtNinetyPct)];
-            for (var i = Draws - 1; i > 0; i--)
-            {
-                state ^= state << 13;
-                state ^= state >> 7;
-                state ^= state << 17;
-                var other = (int)(state % (ulong)(i + 1));
-                (order[i], order[other]) = (order[other], order[i]);
-            }
-        }
-
-        return ends;
+        var (lower, upper) = JointDraws.Ends(draws);
+        return new(value, Math.Min(value, lower), Math.Max(value, upper), Uncertainty.NinetyPct);
     }
 
     private readonly record struct LimitMoves((double Front, double Rear) AtLower, (double Front, double Rear) AtUpper);
