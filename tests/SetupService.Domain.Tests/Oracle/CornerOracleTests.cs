@@ -45,6 +45,9 @@ public sealed class CornerOracleTests
 
             // Where no diameter is given the domain's caller takes a default one, the second working none.
             if (column == "bumpSteerMmPer10Mm" && wanted is null) continue;
+
+            // Of a twist beam whose wheels move alike the second working tells what roll would make of that motion; the domain tells no such thing.
+            if (reached.Value.Wheel.IsBeamInHeave && column is ("rollCentreHeightMm" or "camberGainPerRoll")) wanted = null;
             differences.Number(
                 $"travel {travelMm}, rack {rackMm}, {column}", wanted, SweepFigures.Of(reached.Value, column), SweepFigures.Tolerance(column, wanted ?? 0));
         }

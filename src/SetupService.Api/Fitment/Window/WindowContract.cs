@@ -46,6 +46,9 @@ public sealed record WindowAnswer
     /// <summary>One window a rim width, in the order asked.</summary>
     public required WindowResponse[] Windows { get; init; }
 
+    /// <summary>The ends left null, and why.</summary>
+    public required UnknownResponse[] Unknown { get; init; }
+
     /// <summary>The page under /docs/methods that derives the ends.</summary>
     [Sample("fitment-window")]
     public required string Method { get; init; }

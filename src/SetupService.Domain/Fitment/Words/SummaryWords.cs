@@ -29,7 +29,7 @@ public static class SummaryWords
         {
             if (reasons.Count == MostReasons - 1 && left > 1)
             {
-                reasons.Add(FormattableString.Invariant($"{left} more checks {(sheet.Verdict == CheckStatus.Unknown ? "are unknown" : sheet.Verdict == CheckStatus.Fail ? "fail" : "need a look")}; each says why."));
+                reasons.Add(FormattableString.Invariant($"{left} more checks {(sheet.Verdict == CheckStatus.Unknown ? "that decide are unknown" : sheet.Verdict == CheckStatus.Fail ? "fail" : "need a look")}; each says why."));
                 break;
             }
 

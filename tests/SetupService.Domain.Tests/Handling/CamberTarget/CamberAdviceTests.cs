@@ -10,7 +10,7 @@ public sealed class CamberAdviceTests
 {
     private static readonly Gen<CamberCase> Cases =
         from axle in Gen.Enum<CarAxle>()
-        from set in Gen.Double[-6, 2]
+        from set in Gen.Double[-6, 0.7]
         from flat in Gen.Select(Gen.Double[-7, 1], Gen.Double[0.05, 2], Gen.Double[0.05, 2])
         from beyond in Gen.Select(Gen.Int[0, 12], Gen.Int[1, 8], Gen.Int[1, 4])
         from reach in Gen.OneOf(Gen.Const((AngleReach?)null), Gen.Const((AngleReach?)AngleReach.None), Gen.Select(Gen.Double[-6, 1], Gen.Double[0, 4], (low, width) => (AngleReach?)AngleReach.Between(low, low + width)))
@@ -43,6 +43,19 @@ public sealed class CamberAdviceTests
             if (one.Reach is { } reach) Assert.InRange(advice.CamberDeg!.Value, reach.FromDeg - 1e-3, reach.ToDeg + 1e-3);
             if (one.SetDeg >= one.Flat.Lower && one.SetDeg <= one.Flat.Upper) Assert.True(Math.Abs(step) <= 0.5 + 1e-9);
         }, iter: 20_000);
+
+    [Theory]
+    [InlineData(0.75)]
+    [InlineData(2.0)]
+    public void Of_wheels_said_to_lean_out_it_is_asked_first_which_way_they_lean(double setDeg)
+    {
+        var advice = CamberAdvice.Create(Case(setDeg, (-2.2, -2.9, -1.5), (-5, -9, -3)));
+
+        Assert.Equal((null, null), (advice.CamberDeg, advice.StepDeg));
+        Assert.StartsWith("Look first which way the front wheels lean", advice.Text, StringComparison.Ordinal);
+        Assert.Contains("If they do lean out: set the front camber to ", advice.Text, StringComparison.Ordinal);
+        Assert.InRange(advice.Text.Split(". ").Length, 2, 5);
+    }
 
     // What is set comes of smoothed readings, −0.707° where −0.7° was read: the step goes to the adjuster's end all the same, as the wear diagnosis of that car tells it.
     [Theory]
