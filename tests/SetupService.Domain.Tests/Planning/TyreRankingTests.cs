@@ -44,6 +44,38 @@ public sealed class TyreRankingTests
         }
     }
 
+    // The cheapest of three is known by nothing else: what the money buys nobody knows, and it has no place.
+    [Fact]
+    public void A_tyre_of_which_only_the_price_is_known_has_no_place_beside_others()
+    {
+        TyreOffer[] tyres =
+        [
+            new() { Id = "A", WetGrip = LabelClass.B, TreadwearGrade = 300, Price = 75 },
+            new() { Id = "B", WetGrip = LabelClass.C, TreadwearGrade = 100, Price = 140 },
+            new() { Id = "C", Price = 45 },
+        ];
+        var ranking = TyreRanking.Compute(tyres, CriterionWeights.From([1, 0, 1, 0, 0, 0, 1]));
+        var summary = RankingWords.Summary(ranking, tyres, 0);
+
+        Assert.Equal([0, 1], ranking.Tyres.Select(one => one.Index));
+        Assert.Equal([2], ranking.Unranked);
+        Assert.StartsWith("First for this use: A,", summary, StringComparison.Ordinal);
+        Assert.Contains("C cannot be ranked: of what counts, nothing but the price is known.", summary, StringComparison.Ordinal);
+        Assert.DoesNotContain("First for this use: C", summary, StringComparison.Ordinal);
+    }
+
+    // Where price is all that counts, or all that is told of any, it ranks, and the summary says so.
+    [Fact]
+    public void Prices_alone_make_an_order_of_price()
+    {
+        TyreOffer[] tyres = [new() { Id = "A", Price = 75 }, new() { Id = "C", Price = 45 }];
+        var ranking = TyreRanking.Compute(tyres, CriterionWeights.From([1, 1, 1, 1, 1, 1, 1]));
+
+        Assert.Equal([1, 0], ranking.Tyres.Select(one => one.Index));
+        Assert.Empty(ranking.Unranked);
+        Assert.Contains("Nothing but prices counts here: this is an order of price.", RankingWords.Summary(ranking, tyres, 0), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void A_score_is_the_sum_of_its_parts_and_within_its_range() =>
         Gen.Select(Offer.Array[1, 8], Weights).Sample((tyres, weights) =>
@@ -77,8 +109,8 @@ public sealed class TyreRankingTests
             for (var i = 0; i < tyres.Length; i++)
             {
                 Assert.Equal(
-                    there.Tyres.Single(one => one.Index == i).Score.Value,
-                    back.Tyres.Single(one => one.Index == tyres.Length - 1 - i).Score.Value, 9);
+                    there.Tyres.SingleOrDefault(one => one.Index == i)?.Score.Value ?? -1,
+                    back.Tyres.SingleOrDefault(one => one.Index == tyres.Length - 1 - i)?.Score.Value ?? -1, 9);
             }
         });
 
@@ -102,14 +134,14 @@ public sealed class TyreRankingTests
     [Fact]
     public void What_nothing_tells_of_a_tyre_is_taken_as_the_mean_of_the_others_and_left_open()
     {
-        TyreOffer[] tyres = [new() { Id = "told", WetGrip = LabelClass.A, Price = 100 }, new() { Id = "untold", Price = 100 }, new() { Id = "other", WetGrip = LabelClass.E, Price = 100 }];
-        var ranking = TyreRanking.Compute(tyres, CriterionWeights.From([1, 0, 0, 0, 0, 0, 1]));
+        TyreOffer[] tyres = [new() { Id = "told", WetGrip = LabelClass.A, TreadwearGrade = 300 }, new() { Id = "untold", TreadwearGrade = 300 }, new() { Id = "other", WetGrip = LabelClass.E, TreadwearGrade = 300 }];
+        var ranking = TyreRanking.Compute(tyres, CriterionWeights.From([1, 0, 1, 0, 0, 0, 1]));
 
         Assert.Equal([0, 1, 2], ranking.Tyres.Select(one => one.Index));
         var untold = ranking.Tyres[1];
         Assert.Null(untold.Parts[0].ToldBy);
         Assert.Equal((ranking.Tyres[0].Parts[0].Merit + ranking.Tyres[2].Parts[0].Merit) / 2, untold.Parts[0].Merit, 9);
-        Assert.True(untold.Score.Upper - untold.Score.Lower > 40);
+        Assert.True(untold.Score.Upper - untold.Score.Lower > 2 * (ranking.Tyres[0].Score.Upper - ranking.Tyres[0].Score.Lower));
     }
 
     // The mean of 1.10 and 1.25 against the ends 1.0 and 1.7, Regulation (EU) 1222/2009, Annex I: class E there, D here.

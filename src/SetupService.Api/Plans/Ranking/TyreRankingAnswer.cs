@@ -51,7 +51,7 @@ public sealed record RankedTyreResponse
     [Sample("Summer A")]
     public required string Id { get; init; }
 
-    /// <summary>Its place, from 1; null where it does not fit or may not carry the car.</summary>
+    /// <summary>Its place, from 1; null where it does not fit, may not carry the car, or nothing but its price is told.</summary>
     [Sample(1)]
     public required int? Place { get; init; }
 

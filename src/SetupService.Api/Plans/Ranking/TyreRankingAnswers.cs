@@ -20,6 +20,7 @@ internal static class TyreRankingAnswers
         var ranking = offers.Length == 0 ? null : TyreRanking.Compute(offers, tyres.Weights);
         var rows = new List<RankedTyreResponse>(tyres.Offers.Count);
         for (var place = 0; place < ranking?.Tyres.Count; place++) rows.Add(Row(fitting[ranking.Tyres[place].Index], place + 1, ranking.Tyres[place]));
+        rows.AddRange((ranking?.Unranked ?? []).Select(i => Row(fitting[i], null, null)));
         rows.AddRange(leftOut.Select(i => Row(i, null, null)));
         return new TyreRankingAnswer
         {
@@ -27,7 +28,7 @@ internal static class TyreRankingAnswers
             Tyres = [.. rows],
             FirstIsBestPct = 100 * ranking?.FirstIsBest,
             Criteria = ranking is null ? [] : Criteria(ranking),
-            Unknown = [.. Gaps(request, rows, ranking)],
+            Unknown = [.. Gaps(request, tyres.Offers, fitting, rows, ranking)],
             Method = "tyre-ranking",
             Edition = Edition.Current,
             Next = NextCalls.AfterRanking,
@@ -65,17 +66,19 @@ internal static class TyreRankingAnswers
         }),
     ];
 
-    private static IEnumerable<UnknownResponse> Gaps(TyreRankingRequest request, List<RankedTyreResponse> rows, TyreRanking? ranking)
+    private static IEnumerable<UnknownResponse> Gaps(TyreRankingRequest request, IReadOnlyList<TyreOffer> offers, int[] fitting, List<RankedTyreResponse> rows, TyreRanking? ranking)
     {
         if (request.Vehicle is null) yield return UnknownResponse.Create("fit", "needs the car the tyres are to go on", "/vehicle");
         if (ranking is { FirstIsBest: null }) yield return UnknownResponse.Create("/firstIsBestPct", "only one tyre is ranked");
+        for (var i = 0; i < ranking?.Unranked.Count; i++)
+            yield return UnknownResponse.Create(FormattableString.Invariant($"/tyres/{ranking.Tyres.Count + i}/place"), $"cannot be ranked: {RankingWords.OnlyPriced}", FormattableString.Invariant($"/tyres/{fitting[ranking.Unranked[i]]}"));
         if (ranking is null) yield return UnknownResponse.Create("/firstIsBestPct", "no tyre is ranked");
         if (Cost("costPer1000Km", rows.Count(row => row.CostPer1000Km is null), "lifeKm") is { } road) yield return road;
         if (Cost("costPerLap", rows.Count(row => row.CostPerLap is null), "lifeLaps") is { } track) yield return track;
 
         UnknownResponse? Cost(string name, int count, string life) => count == 0 ? null : UnknownResponse.Create(
             name,
-            FormattableString.Invariant($"of {count} of {rows.Count} tyres: needs the price, and {life} of the tyre itself or its treadwear grade with {life} of those fitted now"),
+            FormattableString.Invariant($"of {count} of {rows.Count} tyres: needs {(offers.All(offer => offer.Price is not null) ? "" : "the price, and ")}{life} of the tyre itself or its treadwear grade with {life} of those fitted now"),
             $"/present/{life}");
     }
 

@@ -10,7 +10,7 @@ public static class RankingWords
     // The order of first and second is told as sure from here on.
     private const double Sure = 0.9;
 
-    /// <summary>What the ranking says, at most four sentences.</summary>
+    /// <summary>What the ranking says, at most five sentences.</summary>
     /// <param name="ranking">The ranking.</param>
     /// <param name="tyres">The tyres it ranks, in the order given to it.</param>
     /// <param name="leftOutCount">How many do not fit.</param>
@@ -30,9 +30,14 @@ public static class RankingWords
                 sentences.Add(FormattableString.Invariant($"They change places where {Name(flip.Criterion)} counts {Pct(flip.FlipsAtShare!.Value)} instead of {Pct(flip.Share)}."));
         }
 
+        if (first.Parts is [{ Criterion: TyreCriterion.Price }]) sentences.Add("Nothing but prices counts here: this is an order of price.");
+        if (ranking.Unranked.Count > 0) sentences.Add($"{string.Join(" and ", ranking.Unranked.Select(place => tyres[place].Id))} cannot be ranked: {OnlyPriced}.");
         if (leftOutCount > 0) sentences.Add(leftOutCount == 1 ? "1 tyre is not ranked: it does not fit, or may not carry the car." : FormattableString.Invariant($"{leftOutCount} tyres are not ranked: they do not fit, or may not carry the car."));
         return string.Join(' ', sentences);
     }
+
+    /// <summary>Why a tyre has no place in the order, as a clause.</summary>
+    public const string OnlyPriced = "of what counts, nothing but the price is known";
 
     /// <summary>What is said where none fits.</summary>
     /// <param name="count">How many were asked about.</param>

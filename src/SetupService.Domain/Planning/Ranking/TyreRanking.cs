@@ -45,6 +45,9 @@ public sealed class TyreRanking
     /// <summary>The tyres, the highest score first; alike ones in the order given.</summary>
     public IReadOnlyList<RankedTyre> Tyres { get; }
 
+    /// <summary>Places in the list as given of those that have no place in the order: nothing is told of them but at most their price.</summary>
+    public IReadOnlyList<int> Unranked { get; private init; } = [];
+
     /// <summary>Probability that the first is truly ahead of the second; null where there is no second.</summary>
     public double? FirstIsBest { get; }
 
@@ -105,8 +108,11 @@ public sealed class TyreRanking
             ranked[i] = new(i, Estimated(score, variance), parts);
         }
 
-        var order = ranked.Select((tyre, place) => (tyre, place)).OrderByDescending(one => one.tyre.Score.Value).ThenBy(one => one.place).Select(one => one.tyre).ToArray();
-        return order.Length < 2 ? new(order, null, []) : new(order, Ahead(order[0], order[1]), Flipping(order[0], order[1], share, counted));
+        // Of a tyre of which nothing but its price is told nobody knows what the money buys: beside others it has no place.
+        RankedTyre[] known = Array.FindAll(ranked, one => one.Parts.All(part => part.ToldBy is not null) || one.Parts.Any(part => part is { ToldBy: not null, Criterion: not TyreCriterion.Price }));
+        var order = known.Select((tyre, place) => (tyre, place)).OrderByDescending(one => one.tyre.Score.Value).ThenBy(one => one.place).Select(one => one.tyre).ToArray();
+        int[] unranked = [.. ranked.Except(known).Select(one => one.Index)];
+        return order.Length < 2 ? new(order, null, []) { Unranked = unranked } : new(order, Ahead(order[0], order[1]), Flipping(order[0], order[1], share, counted)) { Unranked = unranked };
     }
 
     private static Uncertainty Estimated(double score, double variance)
