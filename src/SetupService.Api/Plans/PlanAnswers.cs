@@ -26,7 +26,7 @@ internal static class PlanAnswers
             FurtherCount = result.FurtherCount,
             Rejected = [.. result.RejectedParts.SelectMany(RejectedPart), .. result.RejectedPackages.Select(one => Rejection(Ids(one.Package), one.Rejected[0]))],
             FurtherRejectedCount = result.FurtherRejectedCount,
-            ByBudget = [.. result.ByBudget.Select(one => new PlanByBudgetResponse { Amount = one.FromCost, Parts = Ids(one.Package.Package), DeliversPct = ToPct * result.Choice.Delivered(one.Package.Figures, share) })],
+            ByBudget = [.. result.ByBudget.Select(one => new PlanByBudgetResponse { Amount = one.FromCost, Parts = Ids(one.Package.Package), DeliversPct = Told(ToPct * result.Choice.Delivered(one.Package.Figures, share)) })],
             ByTrackShare = [.. result.ByTrackShare.Select(one => new PlanByTrackShareResponse { FromPct = ToPct * one.From, ToPct = ToPct * one.To, Parts = Ids(one.Package.Package) })],
             TrackSharePct = ToPct * share,
             Searched = new() { PackageCount = planned.PackageCount, IsExact = true },
@@ -46,7 +46,7 @@ internal static class PlanAnswers
                 Parts = Ids(one.Package),
                 Reason = words.Reason(one),
                 FirstStep = new() { Text = text, Settings = [.. settings.Select(setting => Setting(setting with { ToDeg = setting.FirstDeg }))] },
-                StaysFirstPct = planned.Certainty is { Rivals: > 0 } certainty ? ToPct * certainty.Share : null,
+                StaysFirstPct = planned.Certainty is { Rivals: > 0, IsDrawn: true } certainty ? ToPct * certainty.Share : null,
                 DrawnInputs = planned.Certainty is { } drawn ? [.. drawn.Inputs] : [],
             };
         }
@@ -66,8 +66,8 @@ internal static class PlanAnswers
             Settings = [.. one.Evaluated.Settings.Select(Setting)],
             After = Figures(one.Figures),
             Change = Change(one.Figures, result.Given),
-            Goals = [.. result.Choice.Shares(one.Figures).Select((moved, i) => new PlanGoalShareResponse { Goal = result.Choice.Goals[i].Goal, SharePct = ToPct * moved })],
-            DeliversPct = ToPct * result.Choice.Delivered(one.Figures, share),
+            Goals = [.. result.Choice.Shares(one.Figures).Select((moved, i) => new PlanGoalShareResponse { Goal = result.Choice.Goals[i].Goal, SharePct = Told(ToPct * moved) })],
+            DeliversPct = Told(ToPct * result.Choice.Delivered(one.Figures, share)),
             Checks = [.. (one.Fit?.Checked ?? []).Select(axle => new PlanCheckResponse { Axle = axle.Axle, Verdict = axle.Sheet.Verdict, DecidedBy = axle.Sheet.DecidedBy.ToArray() })],
             Doubts = [.. one.Doubts.Select(doubt => Rejection(Ids(one.Package), doubt))],
             WhileApart = [.. WhileApart(one.Package)],
@@ -115,9 +115,9 @@ internal static class PlanAnswers
             LimitG = one.LimitG,
             FrontLimitG = one.Front.LimitG,
             RearLimitG = one.Rear.LimitG,
-            FrontInclinationDeg = one.Front.MeanInclinationDeg,
-            RearInclinationDeg = one.Rear.MeanInclinationDeg,
-            OffFlatDeg = one.OffFlatDeg,
+            FrontInclinationDeg = Told(one.Front.MeanInclinationDeg),
+            RearInclinationDeg = Told(one.Rear.MeanInclinationDeg),
+            OffFlatDeg = Told(one.OffFlatDeg),
         },
         Road = new()
         {
@@ -125,10 +125,10 @@ internal static class PlanAnswers
             RearRideFrequencyHz = one.Rear.RideFrequencyHz,
             FrontDampingRatio = one.Front.DampingRatio,
             RearDampingRatio = one.Rear.DampingRatio,
-            FrontRideHeightChangeMm = one.Front.HeightMm,
-            RearRideHeightChangeMm = one.Rear.HeightMm,
-            FrontCamberDeg = one.Front.CamberDeg,
-            RearCamberDeg = one.Rear.CamberDeg,
+            FrontRideHeightChangeMm = Told(one.Front.HeightMm),
+            RearRideHeightChangeMm = Told(one.Rear.HeightMm),
+            FrontCamberDeg = Told(one.Front.CamberDeg),
+            RearCamberDeg = Told(one.Rear.CamberDeg),
             InnerShoulderWearRatio = one.InnerShoulderWearRatio,
             DryBias = one.DryBias,
             NoiseSteps = one.NoiseSteps,
@@ -140,34 +140,41 @@ internal static class PlanAnswers
     {
         Track = new()
         {
-            LimitG = after.LimitG - before.LimitG,
-            FrontLimitG = after.Front.LimitG - before.Front.LimitG,
-            RearLimitG = after.Rear.LimitG - before.Rear.LimitG,
-            FrontInclinationDeg = after.Front.MeanInclinationDeg - before.Front.MeanInclinationDeg,
-            RearInclinationDeg = after.Rear.MeanInclinationDeg - before.Rear.MeanInclinationDeg,
-            OffFlatDeg = after.OffFlatDeg - before.OffFlatDeg,
+            LimitG = Told(after.LimitG - before.LimitG),
+            FrontLimitG = Told(after.Front.LimitG - before.Front.LimitG),
+            RearLimitG = Told(after.Rear.LimitG - before.Rear.LimitG),
+            FrontInclinationDeg = Told(after.Front.MeanInclinationDeg - before.Front.MeanInclinationDeg),
+            RearInclinationDeg = Told(after.Rear.MeanInclinationDeg - before.Rear.MeanInclinationDeg),
+            OffFlatDeg = Told(after.OffFlatDeg - before.OffFlatDeg),
         },
         Road = new()
         {
-            FrontRideFrequencyHz = after.Front.RideFrequencyHz - before.Front.RideFrequencyHz,
-            RearRideFrequencyHz = after.Rear.RideFrequencyHz - before.Rear.RideFrequencyHz,
-            FrontDampingRatio = after.Front.DampingRatio - before.Front.DampingRatio,
-            RearDampingRatio = after.Rear.DampingRatio - before.Rear.DampingRatio,
-            FrontRideHeightChangeMm = after.Front.HeightMm - before.Front.HeightMm,
-            RearRideHeightChangeMm = after.Rear.HeightMm - before.Rear.HeightMm,
-            FrontCamberDeg = after.Front.CamberDeg - before.Front.CamberDeg,
-            RearCamberDeg = after.Rear.CamberDeg - before.Rear.CamberDeg,
-            InnerShoulderWearRatio = after.InnerShoulderWearRatio - before.InnerShoulderWearRatio,
+            FrontRideFrequencyHz = Told(after.Front.RideFrequencyHz - before.Front.RideFrequencyHz),
+            RearRideFrequencyHz = Told(after.Rear.RideFrequencyHz - before.Rear.RideFrequencyHz),
+            FrontDampingRatio = Told(after.Front.DampingRatio - before.Front.DampingRatio),
+            RearDampingRatio = Told(after.Rear.DampingRatio - before.Rear.DampingRatio),
+            FrontRideHeightChangeMm = Told(after.Front.HeightMm - before.Front.HeightMm),
+            RearRideHeightChangeMm = Told(after.Rear.HeightMm - before.Rear.HeightMm),
+            FrontCamberDeg = Told(after.Front.CamberDeg - before.Front.CamberDeg),
+            RearCamberDeg = Told(after.Rear.CamberDeg - before.Rear.CamberDeg),
+            InnerShoulderWearRatio = Told(after.InnerShoulderWearRatio - before.InnerShoulderWearRatio),
             DryBias = after.DryBias - before.DryBias,
-            NoiseSteps = after.NoiseSteps - before.NoiseSteps,
+            NoiseSteps = Told(after.NoiseSteps - before.NoiseSteps),
         },
-        TreadLifeFactor = after.TreadLifeFactor - before.TreadLifeFactor,
+        TreadLifeFactor = Told(after.TreadLifeFactor - before.TreadLifeFactor),
     };
+
+    // What is left of a solver's rounding is nothing.
+    private static double Told(double value) => Math.Abs(value) < LeastTold ? 0 : value;
+
+    private static double? Told(double? value) => value is { } known ? Told(known) : null;
+
+    private const double LeastTold = 1e-6;
 
     /// <summary>What can hurt somebody at the tyres of today comes first.</summary>
     public static IEnumerable<Caution> Worn(PreparedPlan plan) => plan.Wear is { } wear
         ? WearDiagnosisCautions.Build(wear.Conditions, WearAdvice.Create(wear.Study, wear.Conditions, plan.Units), plan.Units)
-        : [];
+        : WearAdvice.Overloaded(plan.Inputs.Vehicle, plan.Units) is { } overloaded ? [overloaded] : [];
 
     /// <summary>What a plan takes although nobody gave it.</summary>
     public static IEnumerable<AssumptionResponse> Assumptions(PreparedPlan planned)

@@ -14,6 +14,7 @@ using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Handling.Ride;
 using SetupService.Domain.Numerics;
 using SetupService.Domain.Planning;
+using SetupService.Domain.Wear.Diagnosis.Advice;
 
 namespace SetupService.Api.Plans;
 
@@ -95,6 +96,7 @@ internal sealed record PreparedPlan
             Currency = inputs.Currency,
             TyreNoiseDb = request.TyreNoiseDb,
             Wear = wear?.Study,
+            First = TreadsFirst.Create(wear is null ? null : WearAdvice.Create(wear.Study, wear.Conditions, units), wear?.Conditions ?? [], inputs.Vehicle, units),
         };
         var evaluator = new PackageEvaluator(plan, budget);
         var asGiven = evaluator.Given();

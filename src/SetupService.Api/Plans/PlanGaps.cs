@@ -66,9 +66,9 @@ internal static class PlanGaps
     private static IEnumerable<UnknownResponse> Certainty(PlannedCar planned)
     {
         const string At = "/recommended/staysFirstPct";
-        if (planned.Result.Recommended is null || planned.Certainty is { Rivals: > 0 }) yield break;
-        yield return planned.Result.Rivals.Count == 0
-            ? UnknownResponse.Create(At, "no other package may be chosen, so there is no order to be sure of", "/parts")
+        if (planned.Result.Recommended is null || planned.Certainty is { Rivals: > 0, IsDrawn: true }) yield break;
+        yield return planned.Certainty is { Rivals: > 0 } ? UnknownResponse.Create(At, "nothing that is assumed of the car moves what these packages do for the goals, so no cases were drawn")
+            : planned.Result.Rivals.Count == 0 ? UnknownResponse.Create(At, "no other package may be chosen, so there is no order to be sure of", "/parts")
             : UnknownResponse.Create(At, "in some of the draws the car has no equilibrium in a bend, or they took more work than is allowed: give fewer or slower bends, or measure what was assumed", "/bends");
     }
 

@@ -39,18 +39,41 @@ internal sealed class PlanPackages
         _start = new(stated, plan.Given, plan.Given.Stated, null, null, null);
     }
 
-    /// <summary>Evaluates packages; in the order given. One that only the alignment of its camber takes over the budget is evaluated with its camber left.</summary>
-    public IReadOnlyList<JudgedPackage> Evaluate(IReadOnlyList<PartPackage> packages)
+    /// <summary>
+    /// Evaluates packages; in the order given. One that only the alignment of its camber takes over the budget is evaluated with its camber left, and so is every one whose camber gains nothing
+    /// anybody would notice, where that holds of the car without parts: nobody pays an alignment for it.
+    /// </summary>
+    /// <param name="packages">The packages.</param>
+    /// <param name="isChosen">True where somebody chose these parts: what they set is set then, whatever it gains.</param>
+    public IReadOnlyList<JudgedPackage> Evaluate(IReadOnlyList<PartPackage> packages, bool isChosen = false)
     {
-        var judged = Evaluate(packages, setsCamber: true);
-        int[] tooDear = [.. Enumerable.Range(0, packages.Count).Where(i => judged[i].Package.Cost.Total > _plan.Limits.Budget && packages[i].Cost.Total <= _plan.Limits.Budget)];
-        if (tooDear.Length == 0) return judged;
-        var left = Evaluate([.. tooDear.Select(i => packages[i])], setsCamber: false);
-        for (var i = 0; i < tooDear.Length; i++) judged[tooDear[i]] = left[i];
+        var judged = Reach(packages, setsCamber: true);
+        Leave(judged, packages, Enumerable.Range(0, packages.Count).Where(i => judged[i].Package.Cost.Total > _plan.Limits.Budget && packages[i].Cost.Total <= _plan.Limits.Budget), (_, _) => true);
+        if (isChosen) return judged;
+        var bare = Array.Find(judged, one => one.Package.Count == 0) ?? Reach([default], setsCamber: true)[0];
+        if (MayBeLeft(bare) && IsUnnoticed(bare, Reach([default], setsCamber: false)[0])) Leave(judged, packages, Enumerable.Range(0, packages.Count).Where(i => MayBeLeft(judged[i])), IsUnnoticed);
         return judged;
     }
 
-    private JudgedPackage[] Evaluate(IReadOnlyList<PartPackage> packages, bool setsCamber)
+    private void Leave(JudgedPackage[] judged, IReadOnlyList<PartPackage> packages, IEnumerable<int> which, Func<JudgedPackage, JudgedPackage, bool> isBetterLeft)
+    {
+        int[] places = [.. which];
+        if (places.Length == 0) return;
+        var left = Reach([.. places.Select(i => packages[i])], setsCamber: false);
+        for (var i = 0; i < places.Length; i++)
+        {
+            if (isBetterLeft(judged[places[i]], left[i])) judged[places[i]] = left[i];
+        }
+    }
+
+    private bool IsUnnoticed(JudgedPackage set, JudgedPackage left) =>
+        left.Evaluated.Figures is { } before && !PlanChoice.IsNoticed(_plan.Goals, before, set.Figures) && PackageVerdict.Broken(_plan, _changes.Parts, left).Count == 0;
+
+    // What the diagnosis asks for, the rule book ends, or new parts set by themselves, is set whatever it gains.
+    private bool MayBeLeft(JudgedPackage one) => one.Evaluated is { Figures: not null, Settings: { Count: > 0 } settings } && settings.All(setting =>
+        !_plan.First.AsksCamber(setting.Axle) && setting.GivenDeg >= _plan.MostCamberDeg && (setting.Reach is not { } reach || (setting.GivenDeg >= reach.FromDeg && setting.GivenDeg <= reach.ToDeg)));
+
+    private JudgedPackage[] Reach(IReadOnlyList<PartPackage> packages, bool setsCamber)
     {
         // What only renews something changes no figure, and neither does what another part does as well.
         int[][] sequences = [.. packages.Select(package => package.Places().Where(place => _changes.Parts[place].Changes).ToArray())];

@@ -1,3 +1,4 @@
+using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.CamberTarget;
 using SetupService.Domain.Handling.Ride;
 using SetupService.Domain.Vehicles;
@@ -23,6 +24,34 @@ public readonly record struct CamberSetting(CarAxle Axle, double GivenDeg, doubl
 
     /// <summary>How far it is changed in all, degrees.</summary>
     public double ChangeDeg => ToDeg - GivenDeg;
+
+    /// <summary>How far each wheel of the car as given is from the mean of both, degrees, left first.</summary>
+    public (double Left, double Right) GivenOffDeg { get; init; }
+
+    /// <summary>How far each wheel is changed to come to a camber, degrees; one figure for both where a gauge shows them alike.</summary>
+    /// <param name="toDeg">The camber, both wheels alike.</param>
+    public (double Left, double? Right) ChangesTo(double toDeg)
+    {
+        var mean = toDeg - GivenDeg;
+        return Math.Abs(GivenOffDeg.Left - GivenOffDeg.Right) < ToldDeg - GaugeDeg ? (mean, null) : (mean - GivenOffDeg.Left, mean - GivenOffDeg.Right);
+    }
+
+    /// <summary>The same in words, of each side where they differ.</summary>
+    public string DescribeChange(double toDeg, UnitSystem units)
+    {
+        var (left, right) = ChangesTo(toDeg);
+        if (right is not { } other) return IsNone(left) ? "as now" : $"{Amount(left)} {Way(left)}";
+        if (IsNone(left) || IsNone(other) || Math.Sign(left) != Math.Sign(other)) return $"left {Alone(left)}, right {Alone(other)}";
+        return $"left {Amount(left)}, right {Amount(other)} {Way(left)}";
+
+        string Alone(double deg) => IsNone(deg) ? "as now" : $"{Amount(deg)} {Way(deg)}";
+
+        string Amount(double deg) => Prose.Write(units, $"{Math.Abs(deg):angle}");
+
+        static string Way(double deg) => deg < 0 ? "more negative than now" : "less negative than now";
+
+        static bool IsNone(double deg) => Math.Abs(deg) < ToldDeg / 2;
+    }
 
     /// <summary>How far the adjuster reaches, degrees with the car standing; null = further than any step.</summary>
     public (double FromDeg, double ToDeg)? Reach { get; init; }

@@ -14,6 +14,9 @@ namespace SetupService.Domain.Planning;
 /// <param name="Rivals">How many packages were looked at beside it, that could take its place or decide what is enough.</param>
 public sealed record OrderCertainty(double Share, IReadOnlyList<string> Inputs, int Rivals)
 {
+    /// <summary>True where something that is not known moves what these packages deliver; else nothing was drawn, and the share says nothing.</summary>
+    public bool IsDrawn { get; init; } = true;
+
     /// <summary>The most packages looked at beside the recommended one.</summary>
     public const int MostRivals = 5;
 
@@ -40,13 +43,16 @@ public sealed record OrderCertainty(double Share, IReadOnlyList<string> Inputs, 
         PackageEvaluator[] ofPackages = [.. packages.Select(_ => new PackageEvaluator(plan, budget, treadsSay))];
         double[] delivered = [.. packages.Select(one => choice.Delivered(one.Figures, trackShare))];
         var reading = plan.Scale.Apply(plan.Given.Reading);
+
+        // The car without parts and as it is set delivers nothing whatever its inputs are: of it, and the first package that could take its place, that one tells which inputs matter.
+        var telling = packages.Count > 1 && packages[0] is { Package.Count: 0, Evaluated.Settings.Count: 0 } ? 1 : 0;
         var moved = new List<(HandlingInput Input, double Lower, double Upper, double Size)>();
         foreach (var input in HandlingInputs.All)
         {
             if (!HandlingInputs.CanMatter(input, reading.Car)) continue;
             var (lower, upper) = Ends(reading, input);
             if (lower == 0 && upper == 0) continue;
-            if (Effects(input, Math.Abs(lower) > Math.Abs(upper) ? lower : upper, 1) is not [var size]) return null;
+            if (Effects(input, Math.Abs(lower) > Math.Abs(upper) ? lower : upper, telling, 1) is not [var size]) return null;
             if (Math.Abs(size) > LeastEffect) moved.Add((input, lower, upper, Math.Abs(size)));
         }
 
@@ -56,7 +62,7 @@ public sealed record OrderCertainty(double Share, IReadOnlyList<string> Inputs, 
         for (var i = 0; i < draws.Length; i++) Array.Fill(draws[i] = new double[JointDraws.Count], delivered[i]);
         for (var k = 0; k < count; k++)
         {
-            if (Effects(moved[k].Input, moved[k].Lower, packages.Count) is not { } atLower || Effects(moved[k].Input, moved[k].Upper, packages.Count) is not { } atUpper) return null;
+            if (Effects(moved[k].Input, moved[k].Lower, 0, packages.Count) is not { } atLower || Effects(moved[k].Input, moved[k].Upper, 0, packages.Count) is not { } atUpper) return null;
             for (var i = 0; i < draws.Length; i++) JointDraws.Add(k, atLower[i], atUpper[i], draws[i]);
         }
 
@@ -82,18 +88,18 @@ public sealed record OrderCertainty(double Share, IReadOnlyList<string> Inputs, 
             if (choice.Recommended(drawn) == 0) stays++;
         }
 
-        return new(stays / (double)JointDraws.Count, [.. moved.Take(count).Select(one => "/vehicle" + one.Input.Place)], packages.Count - 1);
+        return new(stays / (double)JointDraws.Count, [.. moved.Take(count).Select(one => "/vehicle" + one.Input.Place)], packages.Count - 1) { IsDrawn = count > 0 || unknown.Any(one => one.Any(effect => effect != 0)) };
 
-        // By how much an input moves what the first so many packages deliver.
-        double[]? Effects(HandlingInput input, double by, int first)
+        // By how much an input moves what so many packages deliver, from one on.
+        double[]? Effects(HandlingInput input, double by, int from, int count)
         {
             if (ofGiven.Varied(plan.Given, input, by, null, out var givenUse) is not { } givenMoved) return null;
             givenMoved = Read(givenMoved, givenMoved);
-            var effects = new double[first];
-            for (var i = 0; i < first; i++)
+            var effects = new double[count];
+            for (var i = from; i < from + count; i++)
             {
                 if (packages[i].Evaluated.Car is not { } car || ofPackages[i].Varied(car, input, by, givenUse, out _) is not { } figures) return null;
-                effects[i] = choice.Delivered(Read(figures, givenMoved) with { NoiseSteps = packages[i].Figures.NoiseSteps }, givenMoved, trackShare) - delivered[i];
+                effects[i - from] = choice.Delivered(Read(figures, givenMoved) with { NoiseSteps = packages[i].Figures.NoiseSteps }, givenMoved, trackShare) - delivered[i];
             }
 
             return effects;

@@ -185,8 +185,10 @@ public sealed class PackageEvaluator
         void Add(CarAxle at, double flatDeg)
         {
             var gainDeg = AxleFigures.StandingCamberDeg(car.At(at), at) - Mean(car.At(at));
-            if (CamberSetting.Choose(at, fitted.Merged.At(at), gainDeg, flatDeg + gainDeg, _plan.MostCamberDeg, AxleFigures.StandingCamberDeg(_plan.Given.Stands.At(at), at)) is { } setting) settings.Add(setting);
+            if (CamberSetting.Choose(at, fitted.Merged.At(at), gainDeg, flatDeg + gainDeg, _plan.MostCamberDeg, AxleFigures.StandingCamberDeg(_plan.Given.Stands.At(at), at)) is { } setting) settings.Add(setting with { GivenOffDeg = OffMeanDeg(_plan.Given.Stands.At(at)) });
         }
+
+        static (double Left, double Right) OffMeanDeg(HandlingAxle axle) => (axle.LeftCamberDeg - Mean(axle), axle.RightCamberDeg - Mean(axle));
 
         static double Mean(HandlingAxle axle) => (axle.LeftCamberDeg + axle.RightCamberDeg) / 2;
     }

@@ -75,6 +75,9 @@ public enum RejectionCode
 
     /// <summary>It changes nothing the plan is judged by.</summary>
     ChangesNothing,
+
+    /// <summary>Whatever it is put with, the same money or less does as well without it.</summary>
+    NothingBetter,
 }
 
 /// <summary>Judges packages: what a careful shop would refuse, and what it would not recommend. Method page: docs/methods/plan.</summary>
@@ -95,6 +98,9 @@ public static class PackageVerdict
     private const double LeastToldG = 0.005;
     private const double Slack = 1e-9;
 
+    // The category of slicks, as PackageFigures.DryBias counts it.
+    private const int SlickBias = 3;
+
     // Angles are set to a tenth, and camber moves a little with height.
     private const double SlackDeg = 0.05;
 
@@ -104,7 +110,7 @@ public static class PackageVerdict
         ArgumentNullException.ThrowIfNull(plan);
         ArgumentNullException.ThrowIfNull(one);
         var (limits, broken) = (plan.Limits, new List<PlanLimit>());
-        if (limits.RoadLegalOnly && (one.Package.Places().Any(place => parts[place].IsRoadLegal == false) || one.Evaluated.Figures is { DryBias: >= 3 })) Add(PlanLimit.RoadLegalOnly);
+        if (limits.RoadLegalOnly && (one.Package.Places().Any(place => parts[place].IsRoadLegal == false) || one.Evaluated.Figures is { DryBias: >= SlickBias })) Add(PlanLimit.RoadLegalOnly);
         if (one.Evaluated.Figures is not { } figures) return broken;
         foreach (var at in (CarAxle[])[CarAxle.Front, CarAxle.Rear])
         {
@@ -142,11 +148,21 @@ public static class PackageVerdict
         if (plan.Limits.Budget is { } budget && one.Package.Cost.Total > budget)
             rejected.Add(new(RejectionCode.OverBudget, $"{(one.Package.Cost.Alignment > 0 ? "With the alignment it" : "It")} costs {plan.Money(one.Package.Cost.Total)}; the budget is {plan.Money(budget)}."));
         foreach (var limit in Broken(plan, parts, one)) rejected.Add(Beyond(plan, limit, one, units));
+        if (plan.Use.RoadKm > 0 && !plan.Limits.RoadLegalOnly && NotForTheRoad() is { } unlawful)
+            doubts.Add(new(RejectionCode.NotRoadLegal, Prose.Write(units, $"{unlawful} not allowed on the road, and this car is driven {plan.Use.RoadKm:km} a year on it: local law decides, and the insurance may not pay.")));
         if (one.Fit is { } fit) AddFit(fit);
         if (one.Evaluated is { Figures: { } figures, Car: { } car }) AddFigures(figures, car);
         if (plan.Goals.Any(goal => goal.Goal == PlanGoal.KeepReversible) && one.Package.Places().FirstOrDefault(place => parts[place].IsReversible == false, -1) is >= 0 and var kept)
             doubts.Add(new(RejectionCode.NotReversible, $"'{parts[kept].Id}' cannot be undone, and the car is to stay reversible."));
         return one with { Rejected = rejected, Doubts = doubts };
+
+        // What the car is on already is not the package's doing.
+        string? NotForTheRoad()
+        {
+            string[] names = [.. one.Package.Places().Where(place => parts[place].IsRoadLegal == false).Select(place => $"'{parts[place].Id}'")];
+            if (names.Length > 0) return $"By what is stated of {(names.Length == 1 ? "it" : "them")}, {string.Join(" and ", names)} {(names.Length == 1 ? "is" : "are")}";
+            return one.Evaluated.Figures is { DryBias: >= SlickBias } && given.DryBias < SlickBias ? "Slicks are" : null;
+        }
 
         void AddFit(PackageFit checkedFit)
         {

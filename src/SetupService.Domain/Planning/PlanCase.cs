@@ -44,6 +44,9 @@ public sealed record PlanCase
     /// <summary>What the treads say, where they were read.</summary>
     public WearStudy? Wear { get; init; }
 
+    /// <summary>What the tyres of today ask for before anything is bought or set.</summary>
+    public TreadsFirst First { get; init; } = TreadsFirst.None;
+
     /// <summary>The axle of whose treads the wear model says the opposite of what was read, so that no life is told by it; null where there is none.</summary>
     public CarAxle? ContradictedAt => Wear is not { } study ? null
         : TreadLifeVoice.ModelContradictsShoulders(study, CarAxle.Front) ? CarAxle.Front

@@ -216,6 +216,17 @@ public sealed class PlanChoice
     /// <summary>What a package must deliver to be enough, where the best delivers so much.</summary>
     public double Enough(double best) => best > LeastDelivered ? _enough * best : Math.Min(best, 0);
 
+    /// <summary>True where what is changed moves a goal that is measured noticeably for the better.</summary>
+    /// <param name="goals">What is wanted.</param>
+    /// <param name="before">What is reached without it.</param>
+    /// <param name="after">What is reached with it.</param>
+    public static bool IsNoticed(IReadOnlyList<WeightedGoal> goals, PackageFigures before, PackageFigures after)
+    {
+        ArgumentNullException.ThrowIfNull(goals);
+        ArgumentNullException.ThrowIfNull(before);
+        return goals.Any(one => one.Goal is not (PlanGoal.Cost or PlanGoal.KeepReversible) && Gain(one.Goal, before, after) >= Least(one.Goal, before));
+    }
+
     /// <summary>How far a package moves a goal's figure for the better, in the figure's own unit or as a share of it.</summary>
     public static double Gain(PlanGoal goal, PackageFigures given, PackageFigures figures)
     {

@@ -67,7 +67,7 @@ public sealed record PlanResult
         var share = plan.Use.TrackShare;
         var recommended = Best(sound, choice, share);
         var answered = Answered(front, recommended, choice, share);
-        var (rejectedParts, rejectedPackages) = Rejections(parts, given, judged);
+        var (rejectedParts, rejectedPackages) = Rejections(parts, judged, front, recommended);
         return new()
         {
             Given = given,
@@ -163,7 +163,8 @@ public sealed record PlanResult
         }
     }
 
-    private static (List<RejectedPart> Parts, List<JudgedPackage> Packages) Rejections(IReadOnlyList<OfferedPart> parts, PackageFigures given, IReadOnlyList<JudgedPackage> judged)
+    private static (List<RejectedPart> Parts, List<JudgedPackage> Packages) Rejections(
+        IReadOnlyList<OfferedPart> parts, IReadOnlyList<JudgedPackage> judged, JudgedPackage[] front, JudgedPackage? recommended)
     {
         var (list, outright) = (new List<RejectedPart>(), 0UL);
         for (var i = 0; i < parts.Count; i++)
@@ -178,6 +179,7 @@ public sealed record PlanResult
             if (with.Length == 0)
             {
                 if (parts[i].ChangeNumber >= 0) list.Add(new(i, []));
+                else if (!Enumerable.Range(0, parts.Count).Any(other => other != i && PackageSearch.SharedHours(parts, other, i) > 0)) list.Add(new(i, [new(RejectionCode.ChangesNothing, $"'{parts[i].Id}' only renews what is there: buy it when the one fitted is worn.")]));
                 continue;
             }
 
@@ -189,6 +191,10 @@ public sealed record PlanResult
             else if (with[0] is { Package.Count: 1, Rejected.Count: 0 } alone && ChangesNothing(alone, judged))
             {
                 list.Add(new(i, [new(RejectionCode.ChangesNothing, $"By itself '{parts[i].Id}' moves none of the figures a plan is judged by: what is fitted now serves as well.")]));
+            }
+            else if (recommended?.Package.Has(i) != true && !Array.Exists(front, one => one.Package.Has(i)))
+            {
+                list.Add(new(i, [new(RejectionCode.NothingBetter, $"'{parts[i].Id}' makes nothing better that the same money or less does not do without it, by itself or with other parts.")]));
             }
         }
 

@@ -1,5 +1,6 @@
 using SetupService.Domain.Answers;
 using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wear.Diagnosis.Advice;
 
 namespace SetupService.Domain.Planning;
 
@@ -16,48 +17,68 @@ public sealed class PlanWords(PlanCase plan, IReadOnlyList<OfferedPart> parts, P
     private const double FlatDeg = 0.05;
     private const double LeastHz = 0.03;
     private const double LeastLife = 0.02;
+    private const double LeastHeightMm = 3;
     private const double LeastDb = 0.5;
     private const double NearlyAll = 0.985;
 
     // Where the car's own adjusters give at least this share of what the recommended package delivers, they come first.
     private const double WorthTryingFirst = 0.4;
 
-    /// <summary>At most five sentences: what to do, what it does, why this, how sure, what first.</summary>
+    /// <summary>At most five sentences: what to do, what it does, why this, how sure, what first. What the tyres of today ask for comes before all of it.</summary>
     /// <param name="certainty">How sure the order is; null = not known.</param>
     public string Summary(OrderCertainty? certainty)
     {
-        if (result.Recommended is not { } best) return "None of the packages can be recommended: each has something against it that is listed with it. Leave the car as it is until that is settled.";
-        List<string> sentences = [Verdict(best), Effect(best), Reason(best)];
-        if (certainty is { Rivals: > 0 } sure) sentences.Add(sure.Share >= NearlyAll ? $"With what is not known of {Drawn(best)} it stays first in nearly every case drawn."
-            : FormattableString.Invariant($"With what is not known of {Drawn(best)} it stays first in {Math.Round(100 * sure.Share):0} % of the cases drawn."));
-        if (!IsNothing(best)) sentences.Add(FirstStep(best).Text);
+        if (result.Recommended is not { } best) return Led("None of the packages can be recommended: each has something against it that is listed with it. Leave the car as it is until that is settled.");
+        if (LeadFor(best) is not null) return Led($"{Verdict(best)} {Reason(best)}");
+        List<string> sentences = [Verdict(best), IsNothing(best) ? "" : Effect(best), Reason(best), Sure(best, certainty)];
+        if (!IsNothing(best) || plan.First.IsAny) sentences.Add(FirstStep(best).Text);
         return string.Join(' ', sentences.Where(one => one.Length > 0));
+
+        string Led(string text) => (result.Recommended is { } one ? LeadFor(one) : plan.First.Lead) is { } lead ? $"{lead} After that: {Sentences.Lower(text)}" : text;
     }
 
-    /// <summary>What a package does, and what is against it.</summary>
+    /// <summary>What a package does, and what is against it; that it is not for the road before all else.</summary>
     public string Describe(JudgedPackage one)
     {
         ArgumentNullException.ThrowIfNull(one);
-        var against = one.Doubts.Select(doubt => doubt.Text).FirstOrDefault();
-        return string.Join(' ', new[] { Verdict(one), Effect(one), against is null ? "" : $"Not recommended as it stands: {against}" }.Where(text => text.Length > 0));
+        var against = one.Doubts.FirstOrDefault();
+        string[] texts = against switch
+        {
+            null => [Verdict(one), Effect(one)],
+            { Code: RejectionCode.NotRoadLegal } => [$"Not recommended: {Sentences.Lower(against.Text)}", Verdict(one), Effect(one)],
+            _ => [Verdict(one), Effect(one), $"Not recommended as it stands: {against.Text}"],
+        };
+        return string.Join(' ', texts.Where(text => text.Length > 0));
     }
 
-    /// <summary>The first step of a package: what, and with which cambers.</summary>
+    /// <summary>The first step of a package: what, and with which cambers. What the diagnosis of the same readings says first comes first, and nothing it forbids is set.</summary>
     public (string Text, IReadOnlyList<CamberSetting> Settings) FirstStep(JudgedPackage one)
     {
         ArgumentNullException.ThrowIfNull(one);
+        if (LeadFor(one) is { } lead) return (lead + (IsNothing(one) ? "" : " Nothing is bought or set before that."), []);
+        var (own, settings) = OwnStep(one, "First");
+        var before = string.Join(' ', plan.First.Free.Concat(plan.First.OnCamber(settings, plan.Given.Stated).Texts));
+        if (before.Length == 0) return (own, settings);
+        return IsNothing(one) ? ($"{before} Change nothing else; read the treads again after the next sessions.", []) : ($"{before} {OwnStep(one, "Then").Text}", settings);
+    }
+
+    // What comes before anything of a package is bought or set; null where nothing does.
+    private string? LeadFor(JudgedPackage one) => plan.First.Lead ?? (plan.First.OnCamber(OwnStep(one, "").Settings, plan.Given.Stated) is { IsAgainst: true, Texts: var texts } ? string.Join(' ', texts.Concat(plan.First.Free)) : null);
+
+    private (string Text, IReadOnlyList<CamberSetting> Settings) OwnStep(JudgedPackage one, string word)
+    {
         var own = result.Packages.Concat(result.Front).FirstOrDefault(other => other is { Package.Count: 0, IsSound: true });
         if (one.Package.Count > 0 && own is { Evaluated.Settings.Count: > 0 } && one == result.Recommended
             && result.Choice.Delivered(own.Figures, plan.Use.TrackShare) >= WorthTryingFirst * result.Choice.Delivered(one.Figures, plan.Use.TrackShare))
         {
-            return ($"First set {Cambers(own.Evaluated.Settings, first: true)} with the car's own adjusters, have toe reset and read the treads after the next sessions: it costs an alignment, and shows whether the parts are still wanted.", own.Evaluated.Settings);
+            return ($"{word} set {Cambers(own.Evaluated.Settings, first: true)} with the car's own adjusters, have toe reset and read the treads after the next sessions: it costs an alignment, and shows whether the parts are still wanted.", own.Evaluated.Settings);
         }
 
         if (one.Package.Count == 0)
         {
             return one.Evaluated.Settings.Count == 0
                 ? ("Change nothing; read the treads again after the next sessions.", [])
-                : ($"First set {Cambers(one.Evaluated.Settings, first: true)}, have toe reset, check the gaps around the wheels and read depth or temperature across the treads before going on.", one.Evaluated.Settings);
+                : ($"{word} set {Cambers(one.Evaluated.Settings, first: true)}, have toe reset, check the gaps around the wheels and read depth or temperature across the treads before going on.", one.Evaluated.Settings);
         }
 
         // A bar, tyres of the same size or brakes leave the angles and the room around the wheels as they are.
@@ -66,8 +87,16 @@ public sealed class PlanWords(PlanCase plan, IReadOnlyList<OfferedPart> parts, P
             : moves ? ", have the alignment checked and check the gaps around the wheels"
             : one.Fit?.Checked.Count > 0 ? " and check the gaps around the wheels"
             : " and find the car's limit again slowly, where that is lawful and safe";
-        return ($"First {(one.Fit?.Checked.Count > 0 ? "try one wheel by hand over full travel and lock, then " : "")}have {(one.Package.Count == 1 ? $"{Names(one.Package)} fitted" : "the parts fitted together")}{then}; read the treads after the next sessions before any further step.", one.Evaluated.Settings);
+        return ($"{word} {(one.Fit?.Checked.Count > 0 ? "try one wheel by hand over full travel and lock, then " : "")}have {(one.Package.Count == 1 ? $"{Names(one.Package)} fitted" : "the parts fitted together")}{then}; read the treads after the next sessions before any further step.", one.Evaluated.Settings);
     }
+
+    private string Sure(JudgedPackage best, OrderCertainty? certainty) => certainty switch
+    {
+        not { Rivals: > 0 } => "",
+        { IsDrawn: false } => "Nothing that is assumed of the car moves this choice, so no cases were drawn.",
+        { Share: >= NearlyAll } => $"With what is not known of {Drawn(best)} it stays first in nearly every case drawn.",
+        _ => FormattableString.Invariant($"With what is not known of {Drawn(best)} it stays first in {Math.Round(100 * certainty.Share):0} % of the cases drawn."),
+    };
 
     /// <summary>The names of a package's parts.</summary>
     public string Names(PartPackage package) => List([.. package.Places().Select(place => $"'{parts[place].Id}'")]);
@@ -77,7 +106,7 @@ public sealed class PlanWords(PlanCase plan, IReadOnlyList<OfferedPart> parts, P
     private string Verdict(JudgedPackage one)
     {
         var settings = one.Evaluated.Settings;
-        if (IsNothing(one)) return one == result.Recommended ? "Buy nothing and leave the settings as they are." : "The car as it is.";
+        if (IsNothing(one)) return one != result.Recommended ? "The car as it is." : plan.First.IsAny ? "Buy nothing of the parts on offer." : "Buy nothing and leave the settings as they are.";
         var cost = one.Package.Cost;
         if (one.Package.Count == 0)
         {
@@ -125,6 +154,12 @@ public sealed class PlanWords(PlanCase plan, IReadOnlyList<OfferedPart> parts, P
             if (Math.Abs(hard - soft) >= LeastHz) clauses.Add(FormattableString.Invariant($"the {Name(at)} rides {(hard > soft ? "harder" : "softer")}, {hard:0.00} Hz instead of {soft:0.00}"));
         }
 
+        foreach (var at in (ReadOnlySpan<CarAxle>)[CarAxle.Front, CarAxle.Rear])
+        {
+            if (after.At(at).HeightMm is not { } mm || Math.Abs(mm) < LeastHeightMm) continue;
+            clauses.Add(Prose.Write(units, $"the {Name(at)} stands {Math.Abs(mm):room} {(mm > 0 ? "higher" : "lower")}{AsLong(one, at)}"));
+        }
+
         if (after.DryBias > before.DryBias) clauses.Add("it holds less on a wet road");
         var noise = PackageNoise.From(parts, one.Package, plan.TyreNoiseDb);
         if (noise.Joint is PartJoint.Firm or PartJoint.Solid) clauses.Add(noise.Joint == PartJoint.Solid ? "its metal joints let the road be heard" : "its firmer joints let a little more of the road be heard");
@@ -133,6 +168,13 @@ public sealed class PlanWords(PlanCase plan, IReadOnlyList<OfferedPart> parts, P
         var text = List([.. clauses]);
         return char.ToUpperInvariant(text[0]) + text[1..] + ".";
     }
+
+    // A spring of another rate of which nobody said how long it is; one whose length at ride height the change states has that.
+    private string AsLong(JudgedPackage one, CarAxle at) =>
+        one.Evaluated.Car?.Stated.At(at).Spring is { FreeLengthMm: { } freeMm, InstalledLengthMm: null } after && plan.Given.Stated.At(at).Spring is var before
+            && after.RateNPerMm != before.RateNPerMm && after.FreeLengthMm == before.FreeLengthMm && after.PreloadMm == before.PreloadMm
+            ? Prose.Write(units, $", its new spring taken as long unloaded as the old one, {freeMm:gap}: give its own freeLengthMm")
+            : "";
 
     /// <summary>Why the recommended package is recommended.</summary>
     public string Reason(JudgedPackage best)
@@ -201,9 +243,7 @@ public sealed class PlanWords(PlanCase plan, IReadOnlyList<OfferedPart> parts, P
         string Camber(CamberSetting one)
         {
             var to = first ? one.FirstDeg : one.ToDeg;
-            var change = to - one.GivenDeg;
-            var amount = Math.Abs(change) < 0.05 ? "as now" : Prose.Write(units, $"{Math.Abs(change):angle} {(change < 0 ? "more" : "less")} negative than now");
-            return Prose.Write(units, $"the {Name(one.Axle)} camber to {to:angle} ({amount})");
+            return Prose.Write(units, $"the {Name(one.Axle)} camber to {to:angle} ({one.DescribeChange(to, units)})");
         }
     }
 

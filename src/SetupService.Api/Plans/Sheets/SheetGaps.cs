@@ -73,6 +73,7 @@ internal static class SheetGaps
             const string OfTrack = "hot pressures are a matter of the track, and the car is stated to see none";
             const string Another = "another tyre than was read is put on: its pressures are read after the work";
             if (line.ColdKpa is null) yield return UnknownResponse.Create(at + "/coldKpa", isOther ? Another : "needs the cold pressure that is set now, above what the load needs, or the car's plate", isOther ? [] : [readings, $"/vehicle/{axle}/placardPressureKpa"]);
+            if (line.RoadColdKpa is null) yield return UnknownResponse.Create(at + "/roadColdKpa", isOther ? Another : "the car's plate was not given, and nothing else tells it", isOther ? [] : [$"/vehicle/{axle}/placardPressureKpa"]);
             if (line.HotKpa is null) yield return UnknownResponse.Create(at + "/hotKpa", isOther ? Another : isByPlate ? OfTrack : "needs the cold and the hot pressure of one session", isOther || isByPlate ? [] : [readings]);
             if (line.AimHotKpa is null) yield return UnknownResponse.Create(at + "/aimHotKpa", isOther ? Another : isByPlate ? OfTrack : "no hot aim was stated", isOther || isByPlate ? [] : [readings]);
             var need = LoadNeed.Compute(sheet.Package.Evaluated.Car!.Stated, line.Position);

@@ -105,7 +105,7 @@ internal static partial class SheetPage
     // What can hurt while the car is worked on stands before the work; the rest after it, before driving.
     private static void Cautions(HtmlWriter page, PlanSheetsAnswer answer, bool isForWork)
     {
-        HashSet<string> ofWork = [.. answer.WorkOrder.Steps.Where(step => step.Stage is not (WorkStage.SetUp or WorkStage.Check)).SelectMany(step => step.CautionCodes), "damagedTyre", "thinShoulder", "wornOut", "tooOld", "makersTorque", "selfLockingNuts"];
+        HashSet<string> ofWork = [.. answer.WorkOrder.Steps.Where(step => step.Stage is not (WorkStage.SetUp or WorkStage.Check)).SelectMany(step => step.CautionCodes), .. TreadsFirst.StopCodes, "makersTorque", "selfLockingNuts"];
         string[] texts = [.. answer.Cautions.Where(one => ofWork.Contains(one.Code) == isForWork).Select(one => one.Text)];
         if (texts.Length == 0) return;
         page.Open("div", ("class", isForWork ? "danger" : "danger later"));

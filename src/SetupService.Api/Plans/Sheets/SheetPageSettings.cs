@@ -65,12 +65,14 @@ internal static partial class SheetPage
 
     private static void Pressures(HtmlWriter page, PressureSheetResponse[] pressures, UnitSystem units)
     {
-        ReportPage.Table(page, "Pressures", "fill cold", ["", "Set cold", "Comes to hot", "Hot aim", "Never below", "Read cold", "Read hot"], () =>
+        var isSplit = pressures.Any(one => one.ColdKpa < one.RoadColdKpa);
+        ReportPage.Table(page, "Pressures", isSplit ? "fill cold split" : "fill cold", ["", .. isSplit ? ["Road, cold", "Track, cold"] : (string[])["Set cold"], "Comes to hot", "Hot aim", "Never below", "Read cold", "Read hot"], () =>
         {
             foreach (var one in pressures)
             {
                 page.Open("tr");
                 page.Element("th", Capital(CorneringWords.Name(one.Position)), ("scope", "row"));
+                if (isSplit) page.Element("td", Up(one.RoadColdKpa), ("class", one.RoadColdKpa is null ? "none" : "goal"));
                 page.Element("td", Up(one.ColdKpa), ("class", one.ColdKpa is null ? "none" : "goal"));
                 page.Element("td", Kpa(one.HotKpa));
                 page.Element("td", Kpa(one.AimHotKpa));
@@ -84,7 +86,7 @@ internal static partial class SheetPage
             page.Element("p", $"{Capital(string.Join(", ", group.Select(one => CorneringWords.Name(one.Position))))}: {group.Key}", ("class", "note"));
 
         string[] plates = [.. pressures.Where(one => one.PlateKpa is not null).Select(one => $"{CorneringWords.Name(WheelPositions.AxleOf(one.Position))} {Up(one.PlateKpa)}").Distinct()];
-        if (plates.Length > 0) page.Element("p", $"On the road the car's plate comes first: {string.Join(", ", plates)}.", ("class", "note"));
+        if (plates.Length > 0) page.Element("p", $"On the road the car's plate comes first, from the first drive on: {string.Join(", ", plates)}.", ("class", "note"));
 
         string Up(double? kpa) => kpa is { } value ? Prose.Write(units, $"{value:kPaUp}") : "–";
 

@@ -252,6 +252,10 @@ public sealed record PressureSheetResponse
     [Sample(245.0)]
     public required double? AimHotKpa { get; init; }
 
+    /// <summary>What to set cold for every drive on the road: the plate's, where it carries the load.</summary>
+    [Sample(230.0)]
+    public required double? RoadColdKpa { get; init; }
+
     /// <summary>The least cold pressure the load needs, as in temperatures.</summary>
     [Sample(193.0)]
     public required double? LeastColdKpa { get; init; }

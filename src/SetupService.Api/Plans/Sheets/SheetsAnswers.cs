@@ -24,12 +24,14 @@ internal static class SheetsAnswers
     public static PlanSheetsAnswer Create(SheetedPlan sheet)
     {
         var (package, plan, units) = (sheet.Package, sheet.Plan, sheet.Units);
-        var steps = WorkOrder.Write(sheet.Work, units);
-        var pressures = Pressures(sheet);
+        PressureLine[] pressures = [.. Pressures(sheet)];
+        var work = sheet.Work with { Lead = Lead(sheet), LeadCodes = [.. PlanAnswers.Worn(plan).Select(one => one.Code).Where(TreadsFirst.StopCodes.Contains).Distinct()], HasTrackPressures = pressures.Any(one => one.IsForTheTrackOnly) };
+        var steps = WorkOrder.Write(work, units);
+        var lines = AlignmentSheet.Write(plan.Case.Given, package, work.Parts);
         var test = Test(sheet);
         var answer = new PlanSheetsAnswer
         {
-            Summary = SheetWords.Summary(sheet.Work, steps, package, FirstTry(sheet), units),
+            Summary = SheetWords.Summary(work, steps, package, FirstTry(sheet), units),
             Package = new()
             {
                 Parts = [.. sheet.Work.Parts.Select(one => one.Part.Id)],
@@ -47,9 +49,9 @@ internal static class SheetsAnswers
             },
             Alignment = new()
             {
-                Loaded = SheetWords.Loaded(plan.Inputs.Vehicle, units),
-                Order = [.. SheetWords.Order],
-                Lines = [.. AlignmentSheet.Write(plan.Case.Given, package, sheet.Work.Parts).Select(line => Line(line, units))],
+                Loaded = SheetWords.Loaded(plan.Inputs.Vehicle, work.HasTrackPressures, units),
+                Order = [.. SheetWords.Order(lines)],
+                Lines = [.. lines.Select(line => Line(line, units))],
                 RideHeights = [.. AlignmentSheet.RideHeights(package, (sheet.Request.FrontArchHeightMm, sheet.Request.RearArchHeightMm)).Select(RideHeight)],
             },
             Pressures = [.. pressures.Select(Pressure)],
@@ -116,12 +118,22 @@ internal static class SheetsAnswers
         };
     }
 
+    // What the tyres of today ask for; that their treads are near their end is settled where the work puts others on.
+    private static string? Lead(SheetedPlan sheet)
+    {
+        var first = sheet.Plan.Case.First;
+        if (first.Stop is { } stop) return stop;
+        if (sheet.Work.HasAnywhere(PartKind.Tyre)) return null;
+        var (texts, isAgainst) = first.OnCamber(sheet.Package.Evaluated.Settings, sheet.Plan.Inputs.Vehicle);
+        return first.Hold ?? (isAgainst ? string.Join(' ', texts) : null);
+    }
+
     // A recommendation may begin with the car's own adjusters, and the parts may then not be wanted.
     private static string? FirstTry(SheetedPlan sheet)
     {
         if (sheet.Planned is not { } planned || sheet.Work.Parts.Count == 0) return null;
         var (text, settings) = new PlanWords(planned.Case, planned.Changes.Parts, planned.Result, planned.Units).FirstStep(sheet.Package);
-        return ReferenceEquals(settings, sheet.Package.Evaluated.Settings) ? null : text;
+        return settings.Count == 0 || ReferenceEquals(settings, sheet.Package.Evaluated.Settings) ? null : text;
     }
 
     private static string Changed(CarAxle axle) => $"/vehicle/{CorneringWords.Name(axle)}";
@@ -163,6 +175,7 @@ internal static class SheetsAnswers
     {
         Position = line.Position,
         ColdKpa = line.ColdKpa,
+        RoadColdKpa = line.RoadColdKpa,
         HotKpa = line.HotKpa,
         AimHotKpa = line.AimHotKpa,
         LeastColdKpa = line.Need.LeastColdKpa,
@@ -229,7 +242,7 @@ internal static class SheetsAnswers
         List<Caution> tyres = [.. PlanAnswers.Worn(sheet.Plan)];
         List<Caution> list =
         [
-            .. tyres.Where(one => one.Code is "damagedTyre" or "thinShoulder" or "wornOut" or "tooOld"),
+            .. tyres.Where(one => TreadsFirst.StopCodes.Contains(one.Code)),
             .. SheetCautions.For(sheet.Work, steps),
             .. sheet.Fits().SelectMany(fit => Domain.Fitment.FitmentCautions.For(fit.Axle.Car, fit.Axle.Candidate, fit.Axle.Sheet, sheet.Units)),
             .. tyres,

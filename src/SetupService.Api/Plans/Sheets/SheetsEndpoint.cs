@@ -89,7 +89,7 @@ internal sealed record SheetedPlan
         {
             if (!SheetsMapper.Choose(chosen, changes.Parts, PlanMapper.Prices(request)).TryGet(out var parts, out refusal)) return body.Refuse(refusal);
             if (PreparedPlan.Compute(request, inputs, changes, stated, units, clock, work, out prepared) is { } unready) return unready;
-            package = prepared!.Judge(prepared.Packages.Evaluate([parts])[0]);
+            package = prepared!.Judge(prepared.Packages.Evaluate([parts], isChosen: parts.Count > 0)[0]);
             work.Cancellation.ThrowIfCancellationRequested();
             if (SheetProblems.Against(package) is { } refused) return refused;
         }

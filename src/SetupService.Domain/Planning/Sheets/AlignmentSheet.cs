@@ -122,6 +122,9 @@ public sealed class AlignmentSheet
         var moves = setting is not null || _parts.Any(one => MovesAngles(one) && (one.IsAt(at) || one.Axles.Count == 0)) || !(Math.Abs(_package.Figures.At(at).HeightMm ?? double.PositiveInfinity) < LeastMm);
         AlignmentLine[] casters = at == CarAxle.Front && now?.Left.CasterDeg is not null ? [.. Sides.Select(Caster)] : [];
         AlignmentLine[] toes = [.. Sides.Select(Toe)];
+
+        // The front wheels share one rack: with the steering wheel straight each has half of what both have together.
+        if (at == CarAxle.Front && toes is [{ Task: AlignmentTask.Restore, TargetDeg: { } left }, { TargetDeg: { } right }]) toes = [.. toes.Select(one => one with { TargetDeg = (left + right) / 2, AimDeg = (left + right) / 2 })];
         var (total, totalNow) = (toes[0].TargetDeg + toes[1].TargetDeg, toes[0].NowDeg + toes[1].NowDeg);
         return [.. casters, .. Sides.Select(Camber), .. toes, new(at, null, AlignmentAngle.TotalToe, toes[0].Task, totalNow, total, total, ToeToleranceDeg)];
 

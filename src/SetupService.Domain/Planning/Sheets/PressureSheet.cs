@@ -12,7 +12,20 @@ namespace SetupService.Domain.Planning.Sheets;
 /// <param name="HotKpa">What that comes to hot; null where cold and hot were not both read on this tyre.</param>
 /// <param name="AimHotKpa">The hot pressure wanted; null where none was stated for this tyre.</param>
 /// <param name="Text">The same in sentences.</param>
-public readonly record struct PressureLine(WheelPosition Position, LoadNeed Need, double? ColdKpa, double? HotKpa, double? AimHotKpa, string Text);
+public readonly record struct PressureLine(WheelPosition Position, LoadNeed Need, double? ColdKpa, double? HotKpa, double? AimHotKpa, string Text)
+{
+    // Set in whole kPa.
+    private const double LeastKpa = 0.5;
+
+    /// <summary>True where the package puts on another tyre: the plate states nothing for it.</summary>
+    public bool IsOther { get; init; }
+
+    /// <summary>True where what is set cold is less than the car's plate asks for: then it is for the track alone.</summary>
+    public bool IsForTheTrackOnly => ColdKpa < Need.PlateKpa - LeastKpa;
+
+    /// <summary>What to set cold for every drive on the road: the plate's, where it carries the load; where none is known, or it carries less, what is set; null where nothing tells it.</summary>
+    public double? RoadColdKpa => IsOther ? null : Need.PlateKpa is { } plateKpa && !(plateKpa < Need.LeastColdKpa) ? plateKpa : ColdKpa;
+}
 
 /// <summary>The pressures of a package, by the code of the call on temperatures: the first step towards a hot aim, never below what the load needs. Method page: docs/methods/tyre-pressure.</summary>
 public static class PressureSheet
@@ -34,7 +47,7 @@ public static class PressureSheet
         if (isOther)
         {
             var least = need.LeastColdKpa is { } kpa ? Prose.Write(units, $" The load needs at least {kpa:kPaUp} cold.") : "";
-            return line with { Text = $"Another tyre than was read: set what its maker and the car's papers state for this size, then read cold and hot.{least}" };
+            return line with { IsOther = true, Text = $"Another tyre than was read: set what its maker and the car's papers state for this size, then read cold and hot.{least}" };
         }
 
         if (isForRoad && need.PlateKpa is { } roadKpa && !(roadKpa < need.LeastColdKpa)) return line with { ColdKpa = roadKpa, Text = Prose.Write(units, $"On the road the car's plate comes first: {roadKpa:kPaUp} cold.") };

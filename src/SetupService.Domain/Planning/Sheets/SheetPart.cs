@@ -49,6 +49,15 @@ public sealed record SheetPart(OfferedPart Part, IReadOnlyList<CarAxle> Axles)
 /// <param name="Torques">The caller's own torques.</param>
 public sealed record WorkCase(IReadOnlyList<SheetPart> Parts, SuspensionLayout? FrontLayout, SuspensionLayout? RearLayout, bool SetsAlignment, IReadOnlyList<StatedTorque> Torques)
 {
+    /// <summary>What the tyres of today ask for before any of it, as sentences; null where nothing.</summary>
+    public string? Lead { get; init; }
+
+    /// <summary>Codes of the cautions that go with <see cref="Lead"/>.</summary>
+    public IReadOnlyList<string> LeadCodes { get; init; } = [];
+
+    /// <summary>True where the cold pressures of the sheet are for the track alone, and the road has its own.</summary>
+    public bool HasTrackPressures { get; init; }
+
     /// <summary>True where nothing is fitted and nothing set: the sheets are of the car as it stands.</summary>
     public bool IsAsItStands => Parts.Count == 0 && !SetsAlignment;
 

@@ -4,46 +4,6 @@ using SetupService.Domain.Vehicles;
 
 namespace SetupService.Domain.Planning.Sheets;
 
-/// <summary>The part of a job a step belongs to, in the order they are done.</summary>
-public enum WorkStage
-{
-    /// <summary>Before anything is undone.</summary>
-    Prepare,
-
-    /// <summary>Taking apart, once for all parts on the same strip-down.</summary>
-    Strip,
-
-    /// <summary>Fitting the new parts.</summary>
-    Renew,
-
-    /// <summary>Putting back together.</summary>
-    Refit,
-
-    /// <summary>What may be tightened only with the car standing at ride height.</summary>
-    AtRideHeight,
-
-    /// <summary>Setting pressures and alignment.</summary>
-    SetUp,
-
-    /// <summary>Checking before and after the first drive.</summary>
-    Check,
-}
-
-/// <summary>One step of a job.</summary>
-/// <param name="Stage">The part of the job it belongs to.</param>
-/// <param name="Axle">At which axle; null = at the whole car, or where nobody told the axle.</param>
-/// <param name="Text">What to do.</param>
-/// <param name="Parts">The parts it is about.</param>
-/// <param name="Fasteners">What is tightened in it.</param>
-/// <param name="Cautions">Codes of the cautions to read before it.</param>
-public sealed record WorkStep(WorkStage Stage, CarAxle? Axle, string Text, IReadOnlyList<string> Parts, IReadOnlyList<FastenerTorque> Fasteners, IReadOnlyList<string> Cautions);
-
-/// <summary>A torque to tighten with.</summary>
-/// <param name="Fastener">What is tightened.</param>
-/// <param name="Axle">At which axle; null = at both alike, or where nobody told the axle.</param>
-/// <param name="TorqueNm">The caller's own figure, N m; null = see the maker's figure.</param>
-public readonly record struct FastenerTorque(Fastener Fastener, CarAxle? Axle, double? TorqueNm);
-
 /// <summary>
 /// The work order of a package: strip, renew, refit in the order of a workshop, each strip-down once, rubber bushes tightened at ride height, torques only as the caller gave them.
 /// All of it common practice, no source. Method page: docs/methods/plan-sheets.
@@ -65,7 +25,14 @@ public sealed class WorkOrder
     {
         ArgumentNullException.ThrowIfNull(work);
         var order = new WorkOrder(work, units);
-        if (work.IsAsItStands) return [new(WorkStage.Check, null, "Nothing is fitted and nothing is set: read the car as it stands, write it into these sheets, and leave it so.", [], [], [])];
+        if (work.Lead is { } lead) order.Add(WorkStage.Prepare, null, lead, [], [], work.LeadCodes);
+        if (work.IsAsItStands)
+        {
+            order.Add(WorkStage.Check, null, "Nothing is fitted and nothing is set: read the car as it stands, write it into these sheets, and leave it so.");
+            if (work.HasTrackPressures) order.AtTheTrack();
+            return order._steps;
+        }
+
         order.Prepare();
         foreach (var axle in Places) order.Strip(axle);
         foreach (var axle in Places) order.Renew(axle);
@@ -188,7 +155,7 @@ public sealed class WorkOrder
 
     private void SetUp()
     {
-        Add(WorkStage.SetUp, null, "Roll the car back and forth and press it down at both ends, so that it settles. Set the cold pressures of the sheet.");
+        Add(WorkStage.SetUp, null, $"Roll the car back and forth and press it down at both ends, so that it settles. Set the cold pressures {(_work.HasTrackPressures ? "the sheet gives for the road: those for the track are set at the track" : "of the sheet")}.");
         if (!_work.SetsAlignment) return;
         foreach (var axle in Places)
         {
@@ -206,15 +173,20 @@ public sealed class WorkOrder
         if (_work.Parts.Count == 0)
         {
             Add(WorkStage.Check, null, "Turn every wheel by hand from lock to lock with the new camber and look at the gaps inside and at the arch. Read the treads after the next sessions before any further step.", [], [], ["oneChangeAtATime"]);
+            if (_work.HasTrackPressures) AtTheTrack();
             return;
         }
 
         Add(WorkStage.Check, null, "Before driving: turn every wheel by hand over its full travel and from lock to lock, and look that tyre, hoses and cables touch nothing. Go once more over every fastener that was undone.", [], [], ["wheelFasteners"]);
         if (_work.HasAnywhere(PartKind.Pad, PartKind.Disc))
             Add(WorkStage.Check, null, "Brakes: pedal hard, fluid at its mark, no leak. Try them at walking pace, then bed pads and discs in as their maker says; until then they hold less.", Ids([PartKind.Pad, PartKind.Disc]), [], ["brakes"]);
-        Add(WorkStage.Check, null, Prose.Write(_units, $"First drive: slowly, on a quiet road, listening; stop at once at a knock, a pull or a vibration. Check the wheel fasteners and the others again after about {CheckAgain}, and after the first session."), [], Torques(null, Fastener.WheelFasteners), ["wheelFasteners"]);
+        Add(WorkStage.Check, null, Prose.Write(_units, $"First drive: {(_work.HasTrackPressures ? "at the pressures for the road, " : "")}slowly, on a quiet road, listening; stop at once at a knock, a pull or a vibration. Check the wheel fasteners and the others again after about {CheckAgain}, and after the first session."), [], Torques(null, Fastener.WheelFasteners), ["wheelFasteners"]);
+        if (_work.HasTrackPressures) AtTheTrack();
         Add(WorkStage.Check, null, "Have the change approved, entered or inspected where local law asks for it, and keep the parts' papers with the car's.", [], [], ["localLaw"]);
     }
+
+    private void AtTheTrack() => Add(
+        WorkStage.Check, null, "At the track: set the cold pressures for the track before the first session, with the tyres cold. Before driving home, and before every drive on the road, set those for the road again.");
 
     // Fasteners settle within the first kilometres; common practice, no source.
     private string CheckAgain => _units == UnitSystem.Us ? "30 miles" : "50 km";
