@@ -41,7 +41,7 @@ public sealed class PlanWords(PlanCase plan, IReadOnlyList<OfferedPart> parts, P
     public string Describe(JudgedPackage one)
     {
         ArgumentNullException.ThrowIfNull(one);
-        var against = one.Doubts.FirstOrDefault();
+        var against = one.Doubts is [var doubt, ..] ? doubt : null;
         string[] texts = against switch
         {
             null => [Verdict(one), Effect(one)],
@@ -90,7 +90,7 @@ public sealed class PlanWords(PlanCase plan, IReadOnlyList<OfferedPart> parts, P
         return ($"{word} {(one.Fit?.Checked.Count > 0 ? "try one wheel by hand over full travel and lock, then " : "")}have {(one.Package.Count == 1 ? $"{Names(one.Package)} fitted" : "the parts fitted together")}{then}; read the treads after the next sessions before any further step.", one.Evaluated.Settings);
     }
 
-    private string Sure(JudgedPackage best, OrderCertainty? certainty) => certainty switch
+    private static string Sure(JudgedPackage best, OrderCertainty? certainty) => certainty switch
     {
         not { Rivals: > 0 } => "",
         { IsDrawn: false } => "Nothing that is assumed of the car moves this choice, so no cases were drawn.",

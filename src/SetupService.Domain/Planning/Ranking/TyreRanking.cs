@@ -109,9 +109,9 @@ public sealed class TyreRanking
         }
 
         // Of a tyre of which nothing but its price is told nobody knows what the money buys: beside others it has no place.
-        RankedTyre[] known = Array.FindAll(ranked, one => one.Parts.All(part => part.ToldBy is not null) || one.Parts.Any(part => part is { ToldBy: not null, Criterion: not TyreCriterion.Price }));
+        var known = Array.FindAll(ranked, one => one.Parts.All(part => part.ToldBy is not null) || one.Parts.Any(part => part is { ToldBy: not null, Criterion: not TyreCriterion.Price }));
         var order = known.Select((tyre, place) => (tyre, place)).OrderByDescending(one => one.tyre.Score.Value).ThenBy(one => one.place).Select(one => one.tyre).ToArray();
-        int[] unranked = [.. ranked.Except(known).Select(one => one.Index)];
+        var unranked = ranked.Except(known).Select(one => one.Index).ToArray();
         return order.Length < 2 ? new(order, null, []) { Unranked = unranked } : new(order, Ahead(order[0], order[1]), Flipping(order[0], order[1], share, counted)) { Unranked = unranked };
     }
 
