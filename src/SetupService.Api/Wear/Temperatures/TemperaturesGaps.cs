@@ -84,9 +84,12 @@ internal static class TemperaturesGaps
                 if (value is null) missing.Add(place);
             }
 
-            gaps.Add(missing.Count > 0 ? Lacking(output + member, missing) : Gap(output + member, tyre.Contradiction != PressureContradiction.None ? PressureWords.Gap(tyre.Contradiction) : otherwise ?? ""));
+            gaps.Add(missing.Count > 0 ? Lacking(output + member, missing) : Gap(output + member, tyre.Contradiction != PressureContradiction.None ? PressureWords.Gap(tyre.Contradiction)
+                : tyre.Need.Gap == LoadGap.BeyondLoad && IsSetting(member) ? PressureWords.Gap(LoadGap.BeyondLoad) : otherwise ?? ""));
         }
     }
+
+    private static bool IsSetting(string member) => member is "/coldNow" or "/coldNext" or "/hotNow";
 
     private static void AddPairs(List<UnknownResponse> gaps, HeatReadings readings, PairResponse[] pairs)
     {

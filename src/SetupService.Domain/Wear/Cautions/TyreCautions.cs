@@ -37,8 +37,8 @@ public static class TyreCautions
         ArgumentNullException.ThrowIfNull(tyres);
         var list = new List<Caution>();
         Add(list, tyres, tyre => Damaged(tyre));
-        Add(list, tyres, tyre => ThinShoulder(tyre, units));
         Add(list, tyres, tyre => WornOut(tyre, units));
+        Add(list, tyres, tyre => ThinShoulder(tyre, units));
         Add(list, tyres, tyre => TooOld(tyre));
         AddAxle(list, tyres, CarAxle.Front, units);
         AddAxle(list, tyres, CarAxle.Rear, units);

@@ -102,6 +102,9 @@ internal static class EvidenceExtractor
         // A cornering model knows more than the bare angle does. The tread speaks first: where the shoulders are worn evenly, neither of the two makes the camber too little;
         // where the inner one is worn more, no model does.
         var (sign, read) = camberShortDeg is not null ? (WearSign.CamberShort, camberShortDeg) : (WearSign.CamberSet, Mean(Set(left.CamberDeg, CamberErrorDeg), Set(right.CamberDeg, CamberErrorDeg)));
+
+        // A camber whose sign is likelier wrong than right tells nothing, nor what a model makes of it.
+        if (CamberSign.IsDoubtful(left.CamberDeg) || CamberSign.IsDoubtful(right.CamberDeg)) read = null;
         signs.IsCamberRead = read is not null;
         var isRefuted = signs[WearSign.ShoulderDifference] is { } shoulders && (EvenWear.IsEven(shoulders) || (sign == WearSign.CamberShort && EvenWear.IsInnerWorn(shoulders)));
         if (read is { } camber && !(isRefuted && camber.Value > setting.Baseline(WearTable.BaselineOf(sign)).Mean)) signs[sign] = camber;

@@ -89,9 +89,11 @@ public sealed record WearStudy(WearCase Case, WearDiagnosis Diagnosis, LearnedTr
         {
             var perDeg = EvenWear.DifferencePerDeg(axle ?? AxleUse.Typical(at), TrackShare.Compute(wear.Use).Value);
             var difference = worn.ShoulderDifference(at);
-            return new(difference, perDeg, difference is { } read ? EvenWear.CamberShortDeg(read, perDeg) : null, axle?.CamberShortDeg);
+            return new(difference, perDeg, difference is { } read ? EvenWear.CamberShortDeg(read, perDeg) : null, IsSignDoubtful(wear.Vehicle.At(at)) ? null : axle?.CamberShortDeg);
         }
     }
+
+    private static bool IsSignDoubtful(Axle axle) => CamberSign.IsDoubtful(axle.Left.CamberDeg) || CamberSign.IsDoubtful(axle.Right.CamberDeg);
 
     private static double? Damping(HandlingCar? car, Vehicle vehicle, CarAxle at) =>
         car is not null && vehicle.At(at).Damper is { BumpNsPerM: not null, ReboundNsPerM: not null } ? RideAxleBuilder.Build(car, at, vehicle.At(at))?.MeanRatio : null;

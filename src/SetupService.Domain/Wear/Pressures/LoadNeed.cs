@@ -16,6 +16,9 @@ public sealed record LoadNeed(double? LeastColdKpa, double? LoadKg, bool IsAsDri
     /// <summary>What the car's plate states for the axle, cold gauge pressure, kPa; null where it is not given.</summary>
     public double? PlateKpa { get; init; }
 
+    /// <summary>True where the load is beyond what the tyre carries, and would not be if it was given in pounds.</summary>
+    public bool MayBePounds { get; init; }
+
     /// <summary>No setting goes below this: what the load as driven needs, or, where that is not known, what the plate states; null where neither is.</summary>
     public double? FloorKpa => LeastColdKpa ?? PlateKpa;
 
@@ -32,7 +35,7 @@ public sealed record LoadNeed(double? LeastColdKpa, double? LoadKg, bool IsAsDri
         var greatestKg = axle.MaximumLoadKg / 2;
         if ((drivenKg ?? greatestKg) is not { } loadKg) return Unknown(LoadGap.NoLoad);
         if (marking.LoadCapacityKg is not { } capacityKg || marking.SpeedSymbol is null) return Unknown(LoadGap.MarkingSilent);
-        if (loadKg > capacityKg) return Unknown(LoadGap.BeyondLoad);
+        if (loadKg > capacityKg) return Unknown(LoadGap.BeyondLoad) with { LoadKg = loadKg, MayBePounds = PoundsForKilograms.MayBe(loadKg, capacityKg) };
         if (LoadCapacity.ReferencePressureKpa(marking) is not { } referenceKpa) return Unknown(LoadGap.ReferenceUnknown);
         var use = TyreInUse.Compute(marking, null, null, vehicle.TopSpeedKmh, loadKg, null);
         if (use.PressureForLoadKpa is not { } carriesKpa)

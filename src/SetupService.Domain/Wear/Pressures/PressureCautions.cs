@@ -19,7 +19,7 @@ public static class PressureCautions
 
     private static readonly Caution LoadUnchecked = new(
         "loadNotChecked",
-        "Never go below the pressure the car's plate or the tyre's maker states for the load: for some tyres the load was not checked, because marking or load is unknown.");
+        "Never go below the pressure the car's plate or the tyre's maker states for the load: for some tyres the load was not checked; why stands beside the least pressure that is unknown.");
 
     private static readonly Caution HotParts = new(
         "hotParts",
@@ -41,7 +41,7 @@ public static class PressureCautions
         if (tyres.Any(tyre => tyre.Need.Gap == LoadGap.BeyondLoad)) list.Add(BeyondTyre);
         if (tyres.Any(tyre => tyre.IsColdBelowLoad || tyre.Reading.AimColdKpa < tyre.Need.LeastColdKpa)) list.Add(BelowLoad);
         if (tyres.Any(tyre => tyre.Contradiction == PressureContradiction.HotBelowCold)) list.Add(LostAir);
-        if (tyres.Any(tyre => tyre.Need.FloorKpa is null)) list.Add(LoadUnchecked);
+        if (tyres.Any(tyre => tyre.Need is { FloorKpa: null, Gap: not LoadGap.BeyondLoad })) list.Add(LoadUnchecked);
         list.Add(HotParts);
         if (tyres.Count > 0)
         {

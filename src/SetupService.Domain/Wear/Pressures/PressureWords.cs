@@ -1,4 +1,5 @@
 using SetupService.Domain.Answers;
+using SetupService.Domain.Tyres;
 
 namespace SetupService.Domain.Wear.Pressures;
 
@@ -21,6 +22,7 @@ public static class PressureWords
 
         if (tyre.ColdNext is { } next && conditions.NextColdC is { } thenC) list.Add(Setting(next, Prose.Write(units, $"At {thenC:c} cold"), tyre, units));
         if (tyre.HotNow is { } hotNow) list.Add(HotNow(hotNow, tyre, units));
+        if (tyre is { Need: { FloorKpa: null, Gap: not LoadGap.BeyondLoad } } and ({ ColdNow: not null } or { ColdNext: not null } or { HotNow: not null })) list.Add("The load was not checked.");
         if (tyre.AimsDisagree && tyre.HotOnColdAimKpa is { } onAim)
         {
             list.Add(Prose.Write(units, $"The two aims do not go together: {tyre.Reading.AimColdKpa ?? 0:kPa} cold comes to {onAim.Value:kPa} hot ({onAim.Ninety.Lower:kPa} to {onAim.Ninety.Upper:kPa}), not to {tyre.Reading.AimHotKpa ?? 0:kPa}."));
@@ -28,6 +30,12 @@ public static class PressureWords
 
         return list;
     }
+
+    /// <summary>That a cold setting is below the plate's, as a sentence: it is no setting for the road.</summary>
+    /// <param name="plateKpa">What the plate states, cold, kPa; null where it is not the same for all.</param>
+    /// <param name="units">Units of the text.</param>
+    public static string OnTrackOnly(double? plateKpa, UnitSystem units) =>
+        $"Below the {(plateKpa is { } plate ? Prose.Write(units, $"{plate:kPa}") + " of the car's plate" : "car's plate")} is for the session on the track only: set the plate's pressure again, cold, before driving on the road.";
 
     /// <summary>Why the least pressure is not known.</summary>
     public static string Gap(LoadGap gap) => gap switch
@@ -43,16 +51,23 @@ public static class PressureWords
     };
 
     /// <summary>Why cold and hot pressure cannot be used together.</summary>
-    public static string Gap(PressureContradiction contradiction) => contradiction == PressureContradiction.HotBelowCold
-        ? "the hot pressure is below the cold one"
-        : "by these pressures the gas would be hotter or colder than any tyre";
+    public static string Gap(PressureContradiction contradiction) => contradiction switch
+    {
+        PressureContradiction.HotBelowCold => "the hot pressure is below the cold one",
+        PressureContradiction.HotAsCold => "the hot pressure is no more than the cold one, although the tread is hot",
+        _ => "by these pressures the gas would be hotter or colder than any tyre",
+    };
+
+    /// <summary>That a hot tread's pressure did not rise, as sentences.</summary>
+    public static string AsCold(double coldKpa, double hotKpa, UnitSystem units) => Prose.Write(
+        units, $"The tread is hot, but {hotKpa:kPa} hot is no more than {coldKpa:kPa} cold, and a tyre gains pressure as it warms. Was the cold one read while the tyre was still hot? Read it again with the tyre cold, before the first drive.");
 
     private static void AddLoad(List<string> list, TyrePressure tyre, UnitSystem units)
     {
-        if (tyre.Need.Gap == LoadGap.BeyondLoad) list.Add("No pressure lets this tyre carry the load: do not drive on it.");
+        if (tyre.Need.Gap == LoadGap.BeyondLoad) list.Add("No pressure lets this tyre carry the load: do not drive on it." + Pounds(tyre.Need));
         if (tyre.Need is not { LeastColdKpa: { } leastKpa, LoadKg: { } loadKg })
         {
-            if (tyre.Need.PlateKpa is { } plate) list.Add(Prose.Write(units, $"The car's plate states {plate:kPa} cold; what the load as driven needs is not known."));
+            if (tyre.Need is { Gap: not LoadGap.BeyondLoad, PlateKpa: { } plate }) list.Add(Prose.Write(units, $"The car's plate states {plate:kPa} cold; what the load as driven needs is not known."));
             return;
         }
 
@@ -64,9 +79,12 @@ public static class PressureWords
     private static string Contradiction(TyrePressure tyre, in PressureConditions conditions, UnitSystem units)
     {
         var (coldKpa, hotKpa) = (tyre.Reading.ColdKpa ?? 0, tyre.Reading.HotKpa ?? 0);
-        return tyre.Contradiction == PressureContradiction.HotBelowCold
-            ? Prose.Write(units, $"{hotKpa:kPa} hot is below {coldKpa:kPa} cold, but a tyre that gets warm gains pressure. It loses air, was bled, or the readings are mixed up: find out which before driving.")
-            : Prose.Write(units, $"From {coldKpa:kPa} at {conditions.ColdC ?? 0:c} to {hotKpa:kPa} the gas would be at a temperature no tyre has. Pressures or temperature were read wrong, or air was let in between.");
+        return tyre.Contradiction switch
+        {
+            PressureContradiction.HotBelowCold => Prose.Write(units, $"{hotKpa:kPa} hot is below {coldKpa:kPa} cold, but a tyre that gets warm gains pressure. It loses air, was bled, or the readings are mixed up: find out which before driving."),
+            PressureContradiction.HotAsCold => AsCold(coldKpa, hotKpa, units),
+            _ => Prose.Write(units, $"From {coldKpa:kPa} at {conditions.ColdC ?? 0:c} to {hotKpa:kPa} the gas would be at a temperature no tyre has. Pressures or temperature were read wrong, or air was let in between."),
+        };
     }
 
     private static string Gas(TyrePressure tyre, in Estimate gas, in PressureConditions conditions, UnitSystem units) => Prose.Write(
@@ -86,7 +104,7 @@ public static class PressureWords
         }
 
         var needed = setting.NeededKpa!.Value;
-        return Prose.Write(units, $"{when} set {setKpa:kPa} ({needed.Lower:kPa} to {needed.Upper:kPa}) for {aimKpa:kPa} hot.{Unchecked(tyre)}");
+        return Prose.Write(units, $"{when} set {setKpa:kPa} ({needed.Lower:kPa} to {needed.Upper:kPa}) for {aimKpa:kPa} hot.");
     }
 
     private static string HotNow(in HotAdjustment hot, TyrePressure tyre, UnitSystem units)
@@ -100,10 +118,10 @@ public static class PressureWords
             ? Prose.Write(units, $"; cold it will then read about {hot.ColdThenKpa.Value:kPa} ({hot.ColdThenKpa.Lower:kPa} to {hot.ColdThenKpa.Upper:kPa}), by how much tyres usually warm: measure it cold before driving again.")
             : Prose.Write(units, $"; cold it will then read {hot.ColdThenKpa.Value:kPa} ({hot.ColdThenKpa.Lower:kPa} to {hot.ColdThenKpa.Upper:kPa}).");
         var held = hot.IsHeldByLoad ? Prose.Write(units, $" The aim of {tyre.Reading.AimHotKpa ?? 0:kPa} hot is out of reach by {hot.HotThenKpa - (tyre.Reading.AimHotKpa ?? 0):kPa}: it would leave less than the {tyre.Need.FloorKpa ?? 0:kPaUp} cold {(tyre.Need.LeastColdKpa is null ? "the plate states" : "its load needs")}.") : "";
-        return Prose.Write(units, $"{does}{cold}{held}{Unchecked(tyre)}");
+        return Prose.Write(units, $"{does}{cold}{held}");
     }
 
     private static string WhoseFloor(TyrePressure tyre) => tyre.Need.LeastColdKpa is null ? " (the plate's)" : "";
 
-    private static string Unchecked(TyrePressure tyre) => tyre.Need.FloorKpa is null ? " The load was not checked." : "";
+    private static string Pounds(LoadNeed need) => need is { MayBePounds: true, LoadKg: { } loadKg } ? " " + PoundsForKilograms.Question(loadKg) : "";
 }

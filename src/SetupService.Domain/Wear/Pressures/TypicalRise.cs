@@ -29,6 +29,15 @@ public static class TypicalRise
     /// </summary>
     public static Uncertainty ColdByHot { get; } = new(1 / Ratio(RiseC, null), 1 / Ratio(MostRiseC, null), 1 / Ratio(LeastRiseC, null), Uncertainty.NinetyPct);
 
+    /// <summary>True where a tread is hot and the pressure has not risen with it: the cold one was read hot, or the two are of different fillings.</summary>
+    /// <param name="coldKpa">Cold gauge pressure, kPa.</param>
+    /// <param name="hotKpa">Hot gauge pressure, kPa.</param>
+    /// <param name="gaugeKpa">By what a gauge leaves the two apart, kPa.</param>
+    /// <param name="treadC">Mean temperature of the tread, °C; null where it was not read.</param>
+    /// <param name="coldC">Temperature of the cold tyre, °C; null where it is not known.</param>
+    public static bool IsMissing(double coldKpa, double hotKpa, double gaugeKpa, double? treadC, double? coldC) =>
+        Math.Abs(hotKpa - coldKpa) <= gaugeKpa && treadC >= (coldC ?? UsualColdC) + LeastRiseC;
+
     /// <summary>What a hot gauge pressure reads cold, kPa, with the range of the rise.</summary>
     /// <param name="hotKpa">Hot gauge pressure, kPa.</param>
     /// <param name="airKpa">Absolute pressure of the air, kPa.</param>

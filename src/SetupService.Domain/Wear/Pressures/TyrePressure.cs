@@ -55,6 +55,9 @@ public enum PressureContradiction
     /// <summary>Hot is below cold by more than the gauge's error, although nothing says that the tyre is colder.</summary>
     HotBelowCold,
 
+    /// <summary>Hot is no more than cold, within the gauge's error, although the tread is hot.</summary>
+    HotAsCold,
+
     /// <summary>The gas would be outside the plausible range of temperatures.</summary>
     GasBeyondReason,
 }

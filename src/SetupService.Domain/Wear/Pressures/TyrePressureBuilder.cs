@@ -28,7 +28,10 @@ public static class TyrePressureBuilder
     {
         ArgumentNullException.ThrowIfNull(need);
         var told = new TyrePressure { Reading = reading, Need = need };
-        if (reading is { ColdKpa: null, HotKpa: { } onlyHotKpa, AimHotKpa: { } onlyAimKpa })
+
+        // Where no pressure carries the load there is none to set.
+        var aimHotKpa = need.Gap == LoadGap.BeyondLoad ? null : reading.AimHotKpa;
+        if (reading is { ColdKpa: null, HotKpa: { } onlyHotKpa, AimHotKpa: not null } && aimHotKpa is { } onlyAimKpa)
             return told with { HotNow = FromHotAlone(onlyHotKpa, onlyAimKpa, conditions, need) };
         if (reading is not { ColdKpa: { } coldKpa, HotKpa: { } hotKpa }) return told;
         var rise = new PressureRise(coldKpa, hotKpa, conditions.AirKpa);
@@ -38,8 +41,8 @@ public static class TyrePressureBuilder
         told = told with
         {
             HotGasC = conditions.ColdC is { } cold ? errors.Propagate(rise, cold, static (one, coldC) => one.HotGasC(coldC)) : null,
-            ColdNow = reading.AimHotKpa is { } aim ? Now(rise, errors, aim, need) : null,
-            HotNow = reading.AimHotKpa is { } wanted ? WhileHot(rise, errors, wanted, need) : null,
+            ColdNow = aimHotKpa is { } aim ? Now(rise, errors, aim, need) : null,
+            HotNow = aimHotKpa is { } wanted ? WhileHot(rise, errors, wanted, need) : null,
             HotOnColdAimKpa = reading.AimColdKpa is { } aimCold ? errors.Propagate(rise, one => one.HotForColdKpa(aimCold)) : null,
         };
         return conditions is { ColdC: { } coldC, NextColdC: { } nextC } ? Next(told, rise, errors, coldC, nextC) : told;
@@ -49,6 +52,7 @@ public static class TyrePressureBuilder
     {
         var bothKpa = Uncertainty.StandardErrorsAtNinetyPct * Math.Sqrt(2) * conditions.Errors.GaugeKpa;
         if (rise.HotKpa < rise.ColdKpa - bothKpa && !(treadC < conditions.ColdC)) return PressureContradiction.HotBelowCold;
+        if (TypicalRise.IsMissing(rise.ColdKpa, rise.HotKpa, bothKpa, treadC, conditions.ColdC)) return PressureContradiction.HotAsCold;
         return conditions.ColdC is { } coldC && rise.HotGasC(coldC) is < LeastGasC or > MostGasC ? PressureContradiction.GasBeyondReason : PressureContradiction.None;
     }
 
@@ -87,7 +91,7 @@ public static class TyrePressureBuilder
         {
             UntouchedColdKpa = PlausiblePressures.Include(untouched.Value) ? untouched : null,
             UntouchedHotKpa = PlausiblePressures.Include(hot.Value) ? hot : null,
-            ColdNext = told.Reading.AimHotKpa is { } aimKpa
+            ColdNext = told.Need.Gap != LoadGap.BeyondLoad && told.Reading.AimHotKpa is { } aimKpa
                 ? ColdSetting.Compute(
                     aimKpa,
                     Following(follows => errors.Propagate(rise, coldC, (one, fromC) => one.NextColdForHotKpa(aimKpa, fromC, nextC, follows))),

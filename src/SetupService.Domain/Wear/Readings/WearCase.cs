@@ -14,6 +14,9 @@ public sealed record WearCase
     /// <summary>What was read, at most one reading a position.</summary>
     public required IReadOnlyList<TyreReading> Tyres { get; init; }
 
+    /// <summary>The tyres that must be replaced before driving; empty where none is known to be.</summary>
+    public IReadOnlyList<WheelPosition> Unusable { get; init; } = [];
+
     /// <summary>The reading of one tyre; null where there is none.</summary>
     public TyreReading? At(WheelPosition position)
     {

@@ -1,5 +1,6 @@
 using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cornering;
+using SetupService.Domain.Tyres;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Pressures;
 
@@ -71,8 +72,7 @@ public static class HeatActions
         Overloaded(list, tyres);
         Raise(list, tyres, units);
         var misread = tyres.Where(tyre => IsMisread(tyre, airC)).Select(tyre => tyre.Position).ToList();
-        if (misread.Count > 0)
-            list.Add(new(HeatActionKind.ReadAgain, $"Read the {Names(misread)} again before changing anything there: the readings contradict each other. A tyre whose pressure fell as it warmed may be losing air.", misread, []));
+        if (misread.Count > 0) list.Add(new(HeatActionKind.ReadAgain, $"Read the {Names(misread)} again before changing anything there: the readings contradict each other.{Why(tyres)}", misread, []));
         Set(list, tyres, conditions, misread, units);
         Alignment(list, tyres, CarAxle.Front, misread, units);
         Alignment(list, tyres, CarAxle.Rear, misread, units);
@@ -83,10 +83,19 @@ public static class HeatActions
         return list.Count <= Most ? list : list.GetRange(0, Most);
     }
 
+    private static string Why(IReadOnlyList<TyreHeat> tyres)
+    {
+        var fell = tyres.Any(tyre => tyre.Pressure is { Contradiction: PressureContradiction.HotBelowCold }) ? " A tyre whose pressure fell as it warmed may be losing air." : "";
+        return fell + (tyres.Any(tyre => tyre.Pressure is { Contradiction: PressureContradiction.HotAsCold }) ? " A cold pressure that is no less than the hot one was probably read hot: read it with the tyre cold, before the first drive." : "");
+    }
+
     private static void Overloaded(List<HeatAction> list, IReadOnlyList<TyreHeat> tyres)
     {
-        var beyond = tyres.Where(tyre => tyre.Pressure is { Need.Gap: LoadGap.BeyondLoad }).Select(tyre => tyre.Position).ToList();
-        if (beyond.Count > 0) list.Add(new(HeatActionKind.MakeSafe, $"Do not drive: no pressure lets the {Names(beyond)} carry its load. Fit tyres of a higher load index, or take load out.", beyond, []));
+        List<TyreHeat> beyond = [.. tyres.Where(tyre => tyre.Pressure is { Need.Gap: LoadGap.BeyondLoad })];
+        if (beyond.Count == 0) return;
+        List<WheelPosition> positions = [.. beyond.Select(tyre => tyre.Position)];
+        var pounds = beyond[0].Pressure!.Need is { MayBePounds: true, LoadKg: { } loadKg } ? " " + PoundsForKilograms.Question(loadKg) : "";
+        list.Add(new(HeatActionKind.MakeSafe, $"Do not drive: no pressure lets the {Names(positions)} carry {(beyond.Count == 1 ? "its" : "their")} load. Fit tyres of a higher load index, or take load out.{pounds}", positions, []));
     }
 
     private static void Raise(List<HeatAction> list, IReadOnlyList<TyreHeat> tyres, UnitSystem units)
@@ -109,7 +118,7 @@ public static class HeatActions
         foreach (var tyre in tyres)
         {
             // What is below the load's need is raised before anything else is sought.
-            if (tyre.Pressure is not { IsColdBelowLoad: false } pressure || misread.Contains(tyre.Position)) continue;
+            if (tyre.Pressure is not { IsColdBelowLoad: false, Need.Gap: not LoadGap.BeyondLoad } pressure || misread.Contains(tyre.Position)) continue;
             if (((nextC is null ? null : pressure.ColdNext) ?? pressure.ColdNow) is { SetKpa: { } setKpa } setting && pressure.Reading.ColdKpa is { } coldKpa)
             {
                 var from = (nextC is null ? null : pressure.UntouchedColdKpa?.Value) ?? coldKpa;
@@ -138,7 +147,7 @@ public static class HeatActions
         if (cold.Count > 0)
         {
             var day = nextC is { } c ? Prose.Write(units, $"For the next session, at {c:c} cold, set cold: ") : "Set cold: ";
-            list.Add(new(HeatActionKind.SetPressure, $"{day}{Each(cold, units)}{OutOfReach(held)}. {(nextC is null ? "" : "What each is set from is what it then reads if left alone. ")}{Unchecked(tyres)}Drive, read hot again, then take the next step.", [.. cold.Select(step => step.Position)], cold));
+            list.Add(new(HeatActionKind.SetPressure, $"{day}{Each(cold, units)}{OutOfReach(held)}. {(nextC is null ? "" : "What each is set from is what it then reads if left alone. ")}{Unchecked(tyres)}{BelowPlate(tyres, cold, units)}Drive, read hot again, then take the next step.", [.. cold.Select(step => step.Position)], cold));
         }
 
         if (hot.Count > 0)
@@ -152,7 +161,13 @@ public static class HeatActions
     private static string OutOfReach(List<string> held) => held.Count == 0 ? "" : $"; no lower, so the hot aim is out of reach: {string.Join(", ", held)}";
 
     private static string Unchecked(IReadOnlyList<TyreHeat> tyres) =>
-        tyres.Any(tyre => tyre.Pressure is { Need.FloorKpa: null }) ? "Never below the pressure on the car's plate: the load was not checked. " : "";
+        tyres.Any(tyre => tyre.Pressure is { Need: { FloorKpa: null, Gap: not LoadGap.BeyondLoad } }) ? "Never below the pressure on the car's plate: the load was not checked. " : "";
+
+    private static string BelowPlate(IReadOnlyList<TyreHeat> tyres, List<PressureStep> steps, UnitSystem units)
+    {
+        List<double> plates = [.. from step in steps from tyre in tyres where tyre.Position == step.Position && step.ToKpa < tyre.Pressure!.Need.PlateKpa select tyre.Pressure!.Need.PlateKpa!.Value];
+        return plates.Count == 0 ? "" : PressureWords.OnTrackOnly(plates.Distinct().Count() == 1 ? plates[0] : null, units) + " ";
+    }
 
     /// <summary>The step a middle clearly hotter or colder than the shoulders asks for, kPa; null where none.</summary>
     private static double? Crown(in TyreHeat tyre)

@@ -43,7 +43,7 @@ public static class HeatSummary
 
     private static void AddUnsafe(List<string> list, IReadOnlyList<TyreHeat> tyres)
     {
-        var names = Names(tyres, tyre => tyre.Pressure is { } pressure && (pressure.IsColdBelowLoad || pressure.Need.Gap == LoadGap.BeyondLoad));
+        var names = Names(tyres, tyre => tyre.Pressure is { IsColdBelowLoad: true });
         if (names.Length > 0) list.Add($"Do not drive before this is put right: the {names} cannot carry the load at its cold pressure.");
     }
 

@@ -35,7 +35,7 @@ public static class DiagnosisWords
         var first = causes[0];
         if (advice.Acted.Count == 0)
         {
-            if (advice.Contradictions.Count > 0) return "Two readings contradict each other, so no cause is named yet.";
+            if (advice.Contradictions.Count > 0) return "Readings contradict each other or are doubtful, so no cause is named yet.";
             if (first.Cause != WearCause.Normal || first.Probability < WearAdvice.Likely) return "No fault stands out.";
         }
 

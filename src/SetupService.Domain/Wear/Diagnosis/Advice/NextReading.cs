@@ -25,6 +25,7 @@ internal static class NextReading
     /// <summary>As the end of a sentence: "in 40 laps", "in 4000 km", "before the next drive", "after the next session".</summary>
     public static string When(WearCase wear, CarAxle at, UnitSystem units)
     {
+        if (IsUnusable(wear, at)) return "on the new tyres, after a session or a few weeks on the road";
         var (needMm, wornMm, mostWornMm, leftMm) = (0.0, 0.0, 0.0, double.PositiveInfinity);
         foreach (var tyre in wear.Tyres)
         {
@@ -49,9 +50,10 @@ internal static class NextReading
         return "after the next session or a few weeks on the road";
     }
 
-    /// <summary>The shallowest place of an axle's treads where the next reading finds them below what serves in the wet, mm; null where it does not, or they were not read.</summary>
+    /// <summary>The shallowest place of an axle's treads where the next reading finds them below what serves in the wet, mm; null where it does not, or they were not read, or a tyre has to be replaced before driving.</summary>
     public static double? EndMm(WearCase wear, CarAxle at)
     {
+        if (IsUnusable(wear, at)) return null;
         var (leastMm, needMm) = (double.PositiveInfinity, LeastMm);
         foreach (var tyre in wear.Tyres)
         {
@@ -59,6 +61,16 @@ internal static class NextReading
         }
 
         return IsNearItsEnd(leastMm, needMm) ? leastMm : null;
+    }
+
+    private static bool IsUnusable(WearCase wear, CarAxle at)
+    {
+        foreach (var position in wear.Unusable)
+        {
+            if (WheelPositions.AxleOf(position) == at) return true;
+        }
+
+        return false;
     }
 
     private const string Now = "before the next drive";

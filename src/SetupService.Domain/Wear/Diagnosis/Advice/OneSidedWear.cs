@@ -1,7 +1,5 @@
-using SetupService.Domain.Answers;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Vehicles;
-using SetupService.Domain.Wear.TreadWear;
 
 namespace SetupService.Domain.Wear.Diagnosis.Advice;
 
@@ -16,16 +14,12 @@ internal sealed record OneSidedWear(WheelPosition Worn, bool IsInner)
     /// <summary>Finds it; null where both tyres are worn alike, or were not read closely enough to tell.</summary>
     public static OneSidedWear? Find(WearStudy study, CarAxle at)
     {
-        if (Array.Find(study.Diagnosis.Axles, axle => axle.Axle == at)?.Signs is not { } signs || signs[WearMark.TyresDiffer] is true) return null;
-        if ((signs[WearSign.ShoulderDifference], signs[WearSign.ShoulderDifferenceAcrossAxle]) is not ({ } mean, { } across)) return null;
-        var (usual, variance) = AxleSetting.From(study.Case, at).Baseline(WearTable.BaselineOf(WearSign.ShoulderDifferenceAcrossAxle), signs.Other?[WearSign.ShoulderDifferenceAcrossAxle]);
-        var open = Math.Sqrt(variance + (across.StandardError * across.StandardError));
-        if (Math.Abs(across.Value - usual) <= Uncertainty.StandardErrorsAtNinetyPct * open) return null;
-        var (left, right) = (mean.Value + (across.Value / 2), mean.Value - (across.Value / 2));
-        return (IsOrdinary(left), IsOrdinary(right)) switch
+        if (ShouldersApart.Compute(study, at) is not { } sides) return null;
+        var (left, right) = sides;
+        return (ShouldersApart.IsOrdinary(left), ShouldersApart.IsOrdinary(right)) switch
         {
-            (false, true) => new(at == CarAxle.Front ? WheelPosition.FrontLeft : WheelPosition.RearLeft, left < EvenWear.Usual.Value),
-            (true, false) => new(at == CarAxle.Front ? WheelPosition.FrontRight : WheelPosition.RearRight, right < EvenWear.Usual.Value),
+            (false, true) => new(at == CarAxle.Front ? WheelPosition.FrontLeft : WheelPosition.RearLeft, !ShouldersApart.IsOuter(left)),
+            (true, false) => new(at == CarAxle.Front ? WheelPosition.FrontRight : WheelPosition.RearRight, !ShouldersApart.IsOuter(right)),
             _ => null,
         };
     }
@@ -35,6 +29,4 @@ internal sealed record OneSidedWear(WheelPosition Worn, bool IsInner)
         $"Have the {CorneringWords.Name(Worn)} corner inspected first: only its tyre is worn at the {(IsInner ? "inner" : "outer")} shoulder, and the opposite one is even. " +
         "Look for a bent knuckle, arm or strut, worn bushes and joints, and unequal springs, and measure camber, caster and toe on both sides. " +
         "Replace bent parts, never bend them back. Do not set the axle or swap its tyres before that: the worn one shows where the fault is.");
-
-    private static bool IsOrdinary(double difference) => Math.Abs(difference - EvenWear.Usual.Value) <= Uncertainty.StandardErrorsAtNinetyPct * EvenWear.Usual.StandardError;
 }

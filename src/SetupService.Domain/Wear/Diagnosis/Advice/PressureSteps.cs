@@ -43,13 +43,13 @@ public static class PressureSteps
         var (list, isUnder) = (new List<WearAction>(), finding.Cause == WearCause.UnderInflation);
         foreach (var position in finding.Tyres)
         {
-            if (wear.At(position) is { } tyre && Create(tyre, $"the {CorneringWords.Name(position)} tyre", isUnder, NextReading.When(wear, tyre.Axle, units), units) is { } action) list.Add(action);
+            if (wear.At(position) is { } tyre && Create(wear, tyre, $"the {CorneringWords.Name(position)} tyre", isUnder, units) is { } action) list.Add(action);
         }
 
         // Both tyres of an axle alike are told at once, by the one that needs less.
         if (list is [{ StepKpa: not null } first, { StepKpa: not null } second] && IsAlike(first, second)
             && wear.At(finding.Tyres[Math.Abs(first.ColdPressureKpa!.Value.Value) <= Math.Abs(second.ColdPressureKpa!.Value.Value) ? 0 : 1]) is { } one)
-            return [Create(one, $"both {(one.Axle == CarAxle.Front ? "front" : "rear")} tyres", isUnder, NextReading.When(wear, one.Axle, units), units)!];
+            return [Create(wear, one, $"both {(one.Axle == CarAxle.Front ? "front" : "rear")} tyres", isUnder, units)!];
         if (list.Count == 0) list.Add(new("Set the cold pressure the car's plate states for the load. How far it is off is unknown until cold and hot pressures are given with their aim."));
         return list;
     }
@@ -58,7 +58,7 @@ public static class PressureSteps
     private static bool IsAlike(WearAction one, WearAction other) =>
         one.StepKpa == other.StepKpa && one.SettingKpa == other.SettingKpa && Math.Abs(one.ColdPressureKpa!.Value.Value - other.ColdPressureKpa!.Value.Value) <= GaugeErrorKpa;
 
-    private static WearAction? Create(TyreReading tyre, string which, bool isUnder, string again, UnitSystem units)
+    private static WearAction? Create(WearCase wear, TyreReading tyre, string which, bool isUnder, UnitSystem units)
     {
         var (coldKpa, byHot) = (tyre.Pressure.ColdKpa, false);
         Estimate change;
@@ -80,6 +80,15 @@ public static class PressureSteps
 
         if (isUnder != change.Value > 0 || Math.Abs(change.Value) < GaugeErrorKpa)
             return new($"Check the gauge, and read the pressures of {which} and their aim again: the tread points to {(isUnder ? "too little" : "too much")} air, the readings do not.");
+        var need = LoadNeed.Compute(wear.Vehicle, tyre.Position);
+        if (change.Value < 0 && need.Gap == LoadGap.BeyondLoad) return new($"Leave the pressure of {which}: no pressure lets them carry the load stated. Settle load and tyre first.");
+        if (change.Value < 0 && coldKpa is { } from && Floor(wear, need) is { } floorKpa && from + change.Value < floorKpa)
+        {
+            change = change with { Value = Math.Min(0, floorKpa - from) };
+            if (change.Value > -GaugeErrorKpa)
+                return new(Prose.Write(units, $"Leave {which} at {from:kPa} cold: less is not safe, as {(need.LeastColdKpa >= floorKpa ? "the load needs" : "the car's plate states")} {floorKpa:kPaUp}, so the aim is out of reach."));
+        }
+
         var stepKpa = Math.Round(byHot || change.Value < 0 ? Math.Clamp(change.Value, -MostKpa, MostKpa) : change.Value);
         var amount = Math.Abs(stepKpa);
         var settingKpa = coldKpa + stepKpa;
@@ -89,12 +98,17 @@ public static class PressureSteps
             : coldKpa is null ? " More steps will follow; how many is known once the cold pressure is read too."
             : Prose.Write(units, $" It is heading for {Math.Abs(change.Value):kPa} in all, one step at a time.");
         var hotText = byHot ? " Never go below what the load needs: the temperatures call works it out for the day." : "";
-        return new($"{what}, and read the pressure again straight after driving.{heading}{hotText}")
+        var plateText = stepKpa < 0 && settingKpa < need.PlateKpa ? " " + PressureWords.OnTrackOnly(need.PlateKpa, units) : "";
+        return new($"{what}, and read the pressure again straight after driving.{plateText}{heading}{hotText}")
         {
             ColdPressureKpa = change,
             StepKpa = stepKpa,
             SettingKpa = settingKpa,
-            Until = $"Read cold and hot pressures at the next drive, and the depths {again}, before the next step.",
+            Until = $"Read cold and hot pressures at the next drive, and the depths {NextReading.When(wear, tyre.Axle, units)}, before the next step.",
         };
     }
+
+    /// <summary>No step leads below this cold pressure, kPa: what the load needs, else what the plate states; on a car known to see no track never below the plate.</summary>
+    private static double? Floor(WearCase wear, LoadNeed need) =>
+        wear.Use.TrackLaps is 0 && need.PlateKpa is { } plateKpa ? Math.Max(plateKpa, need.LeastColdKpa ?? 0) : need.FloorKpa;
 }

@@ -1,5 +1,6 @@
 using SetupService.Domain.Answers;
 using SetupService.Domain.Vehicles;
+using SetupService.Domain.Wear.Pressures;
 using SetupService.Domain.Wear.Readings;
 
 namespace SetupService.Domain.Wear.Diagnosis.Advice;
@@ -28,7 +29,15 @@ public static class ReadingContradictions
             History(list, tyre, wear.Use, units);
         }
 
+        Camber(list, wear, CarAxle.Front);
+        Camber(list, wear, CarAxle.Rear);
         return list;
+    }
+
+    private static void Camber(List<ReadingContradiction> list, WearCase wear, CarAxle at)
+    {
+        var axle = wear.Vehicle.At(at);
+        if (CamberSign.Doubt(at == CarAxle.Front ? "front" : "rear", axle.Left.CamberDeg, axle.Right.CamberDeg) is { } doubt) list.Add(new(null, ContradictionOf.Camber, doubt.Text) { Axle = at });
     }
 
     private static void Feather(List<ReadingContradiction> list, TyreReading tyre, Axle axle, UnitSystem units)
@@ -50,9 +59,13 @@ public static class ReadingContradictions
 
     private static void Pressure(List<ReadingContradiction> list, TyreReading tyre, UnitSystem units)
     {
-        if (tyre.Pressure is not { ColdKpa: { } coldKpa, HotKpa: { } hotKpa } || hotKpa >= coldKpa - GaugeKpa) return;
+        if (tyre.Pressure is not { ColdKpa: { } coldKpa, HotKpa: { } hotKpa }) return;
+        if (TypicalRise.IsMissing(coldKpa, hotKpa, GaugeKpa, TreadC(tyre), null)) list.Add(new(tyre.Position, ContradictionOf.Pressure, PressureWords.AsCold(coldKpa, hotKpa, units)));
+        if (hotKpa >= coldKpa - GaugeKpa) return;
         list.Add(new(tyre.Position, ContradictionOf.Pressure, Prose.Write(units, $"{hotKpa:kPa} hot is less than {coldKpa:kPa} cold, but a tyre gains pressure as it warms. It was bled, leaks, or was read wrongly.")));
     }
+
+    private static double? TreadC(TyreReading tyre) => tyre.TemperatureC is { } c ? (c.Outer + c.Centre + c.Inner) / 3 : null;
 
     private static void Heat(List<ReadingContradiction> list, TyreReading tyre, UnitSystem units)
     {
@@ -75,10 +88,20 @@ public static class ReadingContradictions
 }
 
 /// <summary>Readings that cannot well be true together, or that no cause explains.</summary>
-/// <param name="Position">The tyre they are of; null = of the whole car.</param>
+/// <param name="Position">The tyre they are of; null = of both of an axle, or of the whole car.</param>
 /// <param name="Subject">What it makes doubtful: nothing is set by readings it names.</param>
 /// <param name="Text">What contradicts what, as a sentence.</param>
-public sealed record ReadingContradiction(WheelPosition? Position, ContradictionOf Subject, string Text);
+public sealed record ReadingContradiction(WheelPosition? Position, ContradictionOf Subject, string Text)
+{
+    private readonly CarAxle? _ofBoth;
+
+    /// <summary>The axle it is of; null = of the whole car.</summary>
+    public CarAxle? Axle
+    {
+        get => Position is { } at ? WheelPositions.AxleOf(at) : _ofBoth;
+        init => _ofBoth = value;
+    }
+}
 
 /// <summary>What a contradiction makes doubtful.</summary>
 public enum ContradictionOf
@@ -91,6 +114,9 @@ public enum ContradictionOf
 
     /// <summary>Which shoulder works harder, and so camber and toe.</summary>
     Shoulders,
+
+    /// <summary>The static camber.</summary>
+    Camber,
 
     /// <summary>How far the tyre ran where.</summary>
     History,

@@ -35,16 +35,27 @@ public sealed class WearAdvice
         [WearCause.BelowTemperatureWindow, WearCause.AboveTemperatureWindow],
     ];
 
+    // The causes acted against by setting, or driving, something otherwise.
+    private static readonly WearCause[] Settings =
+    [
+        WearCause.LowNegativeCamber, WearCause.HighNegativeCamber, WearCause.ToeIn, WearCause.ToeOut, WearCause.UnderInflation, WearCause.OverInflation, WearCause.FrontOverdriven,
+    ];
+
     private readonly UnitSystem _units;
+    private readonly IReadOnlyList<TyreCondition> _tyres;
     private readonly IReadOnlyList<ReadingContradiction> _contradictions;
     private readonly List<CauseFinding> _acted = [];
     private readonly Dictionary<CauseFinding, IReadOnlyList<WearAction>> _actions = new(ReferenceEqualityComparer.Instance);
 
     private WearAdvice(WearStudy study, IReadOnlyList<TyreCondition> tyres, UnitSystem units)
     {
-        (Study, _units) = (study, units);
-        _contradictions = ReadingContradictions.Find(study.Case, units);
-        Lead = (TyreCautions.Unsafe(tyres, units) ?? Overloaded(study.Case.Vehicle, units)) is { } caution ? Sentences.First(caution.Text) : End(study.Case, units);
+        (_tyres, _units) = (tyres, units);
+        study = study with { Case = study.Case with { Unusable = UnusableTyres.Find(study.Case.Vehicle, tyres) } };
+        var opposite = OppositeWear.Find(study);
+        foreach (var one in opposite) study = one.WithoutMean(study);
+        Study = study;
+        _contradictions = [.. opposite.Select(one => one.Contradiction()), .. ReadingContradictions.Find(study.Case, units)];
+        Lead = (TyreCautions.Unsafe(tyres, units) ?? UnusableTyres.Overloaded(study.Case.Vehicle, units)) is { } caution ? Sentences.First(caution.Text) : End(study.Case, units);
         Axles = [Advise(CarAxle.Front), Advise(CarAxle.Rear)];
         _acted.Sort((one, other) => other.Probability.CompareTo(one.Probability));
     }
@@ -95,22 +106,6 @@ public sealed class WearAdvice
         double Left(CarAxle at) => NextReading.EndMm(wear, at) ?? double.PositiveInfinity;
     }
 
-    /// <summary>The caution of tyres whose load index carries less than their axle's load; null where they carry it, or load or index is not known.</summary>
-    public static Caution? Overloaded(Vehicle vehicle, UnitSystem units)
-    {
-        ArgumentNullException.ThrowIfNull(vehicle);
-        foreach (var at in (ReadOnlySpan<CarAxle>)[CarAxle.Front, CarAxle.Rear])
-        {
-            if (vehicle.At(at).Tyre?.Marking is not { LoadCapacityKg: { } eachKg, LoadIndex: { } index } || StaticLoads.Compute(vehicle, at) is not { } loads) continue;
-            var axleKg = loads.SumN / HandlingCar.StandardGravity;
-            if (axleKg <= 2 * eachKg) continue;
-            return new("overloadedTyres", Prose.Write(
-                units, $"Replace the {(at == CarAxle.Front ? "front" : "rear")} tyres before driving: two of load index {index} carry {2 * eachKg:kg}, less than the {axleKg:kg} on the axle. Ask a tyre professional for the index the car's papers require; local law decides."));
-        }
-
-        return null;
-    }
-
     private IReadOnlyList<WearAction> Of(CauseFinding finding)
     {
         // Where something is to be done or measured again, finding no fault asks for nothing beside it.
@@ -125,18 +120,11 @@ public sealed class WearAdvice
     /// <summary>What to measure again where the readings a cause rests on contradict each other; null where they do not.</summary>
     private string? Doubt(CauseFinding finding)
     {
+        // Nothing is set at an axle where something is to be measured again first.
+        if (finding.Axle is { } of && Settings.Contains(finding.Cause) && Doubted(of) is { } doubt) return doubt;
         foreach (var one in _contradictions)
         {
-            var isOfAxle = one.Position is not { } position || finding.Tyres.Contains(position);
-            var isOfCause = one.Subject switch
-            {
-                ContradictionOf.Toe => finding.Cause is WearCause.ToeIn or WearCause.ToeOut,
-                ContradictionOf.Pressure => finding.Cause is WearCause.UnderInflation or WearCause.OverInflation,
-                ContradictionOf.Shoulders => finding.Cause is WearCause.LowNegativeCamber or WearCause.HighNegativeCamber or WearCause.ToeIn or WearCause.ToeOut,
-                _ => finding.Cause is WearCause.MixedTyres,
-            };
-            if (isOfAxle && isOfCause && finding.Cause != WearCause.Normal)
-                return MeasureAgain(one);
+            if (one is { Subject: ContradictionOf.History, Position: var position } && finding.Cause is WearCause.MixedTyres && (position is not { } at || finding.Tyres.Contains(at))) return MeasureAgain(one);
         }
 
         return null;
@@ -150,6 +138,7 @@ public sealed class WearAdvice
         var actions = ActionsAt(at, voices);
         if (actions.Count == 0 && voices.IsEven is false && ByTreads(at, voices) is { } step) actions.Add(step);
         var voice = Voices(voices, _units);
+        if (UnusableTyres.At(at, Study.Case.Vehicle, _tyres, _units) is { Count: > 0 } unusable) return Replace(at, voices, unusable, actions, voice);
         if (actions.Count > 0) return new(at, voices, false, actions, Sentences.First(actions[0].Text) + voice + NearEnd(at), Sentences.First(actions[0].Text));
         return voices.IsEven switch
         {
@@ -160,6 +149,15 @@ public sealed class WearAdvice
             null when voices.Shoulders is not null => new(at, voices, false, [], $"Too little is worn, or read too roughly, to tell. Change nothing yet and read again {again}.{voice}", null),
             null => new(at, voices, false, [], $"The depths across the {end} treads were not read.{voice}", null),
         };
+    }
+
+    /// <summary>An axle with a tyre that cannot be used is not done: that tyre first, then what its treads ask for.</summary>
+    private AxleAdvice Replace(CarAxle at, CamberVoices voices, IReadOnlyList<string> unusable, List<WearAction> actions, string voice)
+    {
+        var then = actions.Count > 0 ? Sentences.First(actions[0].Text) : null;
+        return new(
+            at, voices, false, [.. unusable.Select(sentence => new WearAction(sentence)), .. actions], string.Join(' ', [.. unusable, .. then is null ? Array.Empty<string>() : [then]]) + voice,
+            unusable.FirstOrDefault(sentence => sentence != Lead) ?? then);
     }
 
     private List<WearAction> ActionsAt(CarAxle at, CamberVoices voices)
@@ -181,13 +179,13 @@ public sealed class WearAdvice
             // Even shoulders end the search for camber, whatever a model expects; shoulders known to be uneven have a cause, and its likeliest is acted on.
             if (IsSettled(finding) || _acted.Exists(other => other.Axle == at && IsSameGroup(other.Cause, finding.Cause))) continue;
             if (finding.Probability < Likely && !(voices.IsEven is false && Groups[0].Contains(finding.Cause))) continue;
-            if (actions.Count > 0 && Doubt(finding) is not null) continue;
+            if (actions.Count > 0 && Settings.Contains(finding.Cause) && Doubt(finding) is not null) continue;
             _acted.Add(finding);
             actions.AddRange(_actions[finding] = Of(finding));
         }
 
         // A tyre below the cold pressure stated for it is set to that, whatever the treads say.
-        if (!actions.Exists(action => action.ColdPressureKpa is not null) && PressureSteps.BelowAim(Study.Case, at) is { Tyres.Count: > 0 } low && Doubt(low) is null)
+        if (!actions.Exists(action => action.ColdPressureKpa is not null) && PressureSteps.BelowAim(Study.Case, at) is { Tyres.Count: > 0 } low && !IsPressureDoubted(at))
             actions.AddRange(PressureSteps.Build(Study.Case, low, _units));
         return actions;
     }
@@ -224,20 +222,32 @@ public sealed class WearAdvice
     {
         foreach (var one in _contradictions)
         {
-            if (one is { Position: { } position, Subject: not ContradictionOf.History } && WheelPositions.AxleOf(position) == at) return MeasureAgain(one);
+            if (one.Subject != ContradictionOf.History && one.Axle == at) return MeasureAgain(one);
         }
 
         return null;
     }
 
-    private static string MeasureAgain(ReadingContradiction one) =>
-        $"Measure again{(one.Position is { } at ? " at the " + CorneringWords.Name(at) + " wheel" : "")} before changing anything: {What(one.Subject)}. {one.Text}";
+    /// <summary>True where the pressures of an axle contradict each other: then none is set by them, however low one seems.</summary>
+    private bool IsPressureDoubted(CarAxle at) => _contradictions.Any(one => one.Subject == ContradictionOf.Pressure && one.Axle == at);
+
+    private static string MeasureAgain(ReadingContradiction one)
+    {
+        var where = one switch
+        {
+            { Position: { } at } => $" at the {CorneringWords.Name(at)} wheel",
+            { Axle: { } axle } => axle == CarAxle.Front ? " at the front wheels" : " at the rear wheels",
+            _ => "",
+        };
+        return $"Measure again{where} before changing anything: {What(one.Subject)}. {one.Text}";
+    }
 
     private static string What(ContradictionOf subject) => subject switch
     {
         ContradictionOf.Toe => "the toe, and which way the edges are sharp",
         ContradictionOf.Pressure => "the pressures, cold and hot",
         ContradictionOf.Shoulders => "depths and temperatures of both shoulders",
+        ContradictionOf.Camber => "the camber, and its sign",
         _ => "how far the tyres ran, and where",
     };
 

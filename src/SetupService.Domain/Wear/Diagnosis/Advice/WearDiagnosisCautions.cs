@@ -22,7 +22,7 @@ public static class WearDiagnosisCautions
         var list = new List<Caution>(TyreCautions.Build(tyres, units));
         if (LowOnAir(advice.Study.Case) is { } low) list.Add(low);
         if (Doubtful(advice.Study.Case) is { } doubtful) list.Add(doubtful);
-        if (WearAdvice.Overloaded(advice.Study.Case.Vehicle, units) is { } overloaded) list.Add(overloaded);
+        if (UnusableTyres.Overloaded(advice.Study.Case.Vehicle, units) is { } overloaded) list.Add(overloaded);
         list.Add(new("notAnInspection", "This is no inspection: a diagnosis from numbers is never certain and cannot see damage. Have a tyre professional look at tyres that worry you; local law decides what may be driven."));
         if (Has(advice, WearCause.LowNegativeCamber, WearCause.HighNegativeCamber, WearCause.ToeIn, WearCause.ToeOut, WearCause.AxleMisaligned))
         {
@@ -31,7 +31,7 @@ public static class WearDiagnosisCautions
         }
 
         if (Has(advice, WearCause.UnderInflation, WearCause.OverInflation))
-            list.Add(new("pressureForLoad", "Never set a pressure below what the car's plate asks for its load; set road pressures again before driving home."));
+            list.Add(new("pressureForLoad", "Never set a pressure below what the load needs, nor drive on the road below what the car's plate states: before driving home set the plate's pressures again, with the tyres cold."));
         if (Has(advice, WearCause.WeakDamping)) list.Add(CommonCautions.SpringsUnderLoad);
         if (Has(advice, WearCause.WheelLocking))
             list.Add(new("brakes", "Leave work on brakes to those trained for it, and test them at low speed, away from traffic, before driving."));
