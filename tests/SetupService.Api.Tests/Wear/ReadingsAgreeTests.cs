@@ -1,6 +1,8 @@
+using System.Globalization;
 using System.Net.Http.Json;
 using System.Text.Json;
 using System.Text.Json.Nodes;
+using System.Text.RegularExpressions;
 using SetupService.Api.Tests.Host;
 
 namespace SetupService.Api.Tests.Wear;
@@ -146,6 +148,107 @@ public sealed class ReadingsAgreeTests(ServiceFixture fixture) : IClassFixture<S
         Assert.DoesNotMatch("Set cold|not checked|let 10 kPa out|because marking or load is unknown", answer.GetRawText());
         Assert.All(answer.GetProperty("actions").EnumerateArray(), action => Assert.Empty(action.GetProperty("steps").EnumerateArray()));
         Assert.Equal(isAsked, text!.Contains("Was the load given in pounds", StringComparison.Ordinal));
+    }
+
+    // Within the ±5.8 °C of an infrared thermometer 1 °C is no verdict: the usual range begins at −3.
+    [Theory]
+    [InlineData(1, "unknown")]
+    [InlineData(-5, "within")]
+    [InlineData(20, "above")]
+    public async Task What_the_thermometer_cannot_tell_is_no_finding(double outerLessInnerC, string verdict)
+    {
+        var tyre = Tyre("rearLeft", null);
+        tyre["temperatureC"] = new JsonObject { ["outer"] = 80 + outerLessInnerC, ["centre"] = 80 + (outerLessInnerC / 2), ["inner"] = 80 };
+        tyre["secondsAfterLap"] = 30;
+        var answer = await Ask("temperatures", new JsonObject { ["tyres"] = new JsonArray(tyre) });
+        var finding = answer.GetProperty("tyres")[0].GetProperty("tread").GetProperty("findings")[0];
+
+        Assert.Equal(verdict, finding.GetProperty("verdict").GetString());
+        Assert.Equal(verdict == "above", finding.GetProperty("text").GetString()!.Contains("too little negative camber", StringComparison.Ordinal));
+        Assert.Equal(verdict == "above", Summary(answer) != "All readings are as usual.");
+    }
+
+    // The depths of the same request say the other shoulder is worn: no step of camber.
+    [Theory]
+    [InlineData(4.1, 5.6, true)]
+    [InlineData(5.5, 5.5, false)]
+    public async Task Heat_that_contradicts_the_depths_beside_it_asks_for_no_camber(double outerMm, double innerMm, bool isDoubted)
+    {
+        var tyres = new JsonArray(Tyre("frontLeft", [outerMm, 5.5, innerMm]), Tyre("frontRight", [outerMm, 5.5, innerMm]));
+        foreach (var tyre in tyres)
+        {
+            tyre!["temperatureC"] = JsonNode.Parse("""{ "outer": 70, "centre": 78, "inner": 85 }""");
+            tyre["temperatureBy"] = "probe";
+            tyre["secondsAfterLap"] = 30;
+        }
+
+        var answer = await Ask("temperatures", new JsonObject { ["tyres"] = tyres });
+
+        Assert.Equal(!isDoubted, answer.GetRawText().Contains("half a degree less negative", StringComparison.Ordinal));
+        Assert.Equal(isDoubted, answer.GetRawText().Contains("but the outer one is worn more", StringComparison.Ordinal));
+        Assert.Equal(isDoubted, Summary(answer).Contains("contradict each other", StringComparison.Ordinal));
+    }
+
+    // Two tyres of an axle 3 kPa apart by a gauge of ±4 are set alike, and every text tells the same figure.
+    [Theory]
+    [InlineData("metric", @"set (\d+) kPa", @"to (\d+) kPa")]
+    [InlineData("us", @"set (\d+\.\d) psi", @"to (\d+\.\d) psi")]
+    public async Task One_setting_is_one_figure(string units, string inTyre, string inSummary)
+    {
+        var tyres = new JsonArray(Tyre("frontLeft", null), Tyre("frontRight", null));
+        tyres[0]!["pressureKpa"] = JsonNode.Parse("""{ "cold": 190, "hot": 232, "aimHot": 220 }""");
+        tyres[1]!["pressureKpa"] = JsonNode.Parse("""{ "cold": 190, "hot": 235, "aimHot": 220 }""");
+        var answer = await Ask("temperatures?units=" + units, new JsonObject { ["tyres"] = tyres, ["coldTemperatureC"] = 14 });
+        var told = answer.GetProperty("tyres").EnumerateArray().Select(one => Regex.Match(one.GetProperty("pressure").GetProperty("text").GetString()!, inTyre).Groups[1].Value)
+            .Concat(Regex.Matches(Summary(answer), inSummary).Select(match => match.Groups[1].Value)).ToList();
+
+        Assert.Equal(4, told.Count);
+        Assert.Single(told.Distinct());
+        Assert.DoesNotContain("32.0 psi", answer.GetRawText(), StringComparison.Ordinal);
+    }
+
+    // The next reading comes before the least the forecast of the same readings leaves.
+    [Fact]
+    public async Task The_next_reading_comes_before_the_tread_may_end()
+    {
+        var diagnosis = Diagnosis([3.4, 5.2, 5.6], [3.2, 5.1, 5.5], [6.6, 6.9, 6.7], [6.7, 6.9, 6.6]);
+        diagnosis["use"] = JsonNode.Parse("""{ "roadKm": 9000, "trackLaps": 40, "lapKm": 1.8 }""");
+        diagnosis.Remove("vehicle");
+        var front = (await Ask("diagnosis", diagnosis)).GetProperty("axles").GetProperty("front").GetProperty("text").GetString()!;
+        var readAgain = Regex.Match(front, @"again in (\d+) km");
+        var forecast = await Ask("forecast", JsonNode.Parse(
+            """
+            { "tyres": [{ "position": "frontLeft", "newDepthMm": 8, "readings": [
+                { "roadKm": 0, "trackLaps": 0, "depthMm": { "outer": 8, "centre": 8, "inner": 8 } },
+                { "roadKm": 4500, "trackLaps": 20, "depthMm": { "outer": 5.7, "centre": 6.6, "inner": 6.8 } },
+                { "roadKm": 9000, "trackLaps": 40, "depthMm": { "outer": 3.4, "centre": 5.2, "inner": 5.6 } }] }] }
+            """)!.AsObject());
+        var leastKm = forecast.GetProperty("tyres")[0].GetProperty("zones").GetProperty("outer").GetProperty("sameMix").GetProperty("kmLeft").GetProperty("lower").GetDouble();
+
+        Assert.True(readAgain.Success && double.Parse(readAgain.Groups[1].Value, CultureInfo.InvariantCulture) <= leastKm, $"{front} {leastKm}");
+    }
+
+    // "No sensible number of sessions" beside "3 more sessions would", and "not shown" beside a road rate that is shown.
+    [Fact]
+    public async Task What_more_sessions_and_the_road_show_is_said_alike_everywhere()
+    {
+        var answer = await Ask("before-after", JsonNode.Parse(
+            """
+            { "before": { "tyres": [{ "position": "frontLeft", "newDepthMm": 8, "readings": [
+                { "roadKm": 0, "trackLaps": 0, "depthMm": { "outer": 8, "centre": 8, "inner": 8 } }, { "roadKm": 2500, "trackLaps": 30, "depthMm": { "outer": 6.6, "centre": 7, "inner": 7.2 } },
+                { "roadKm": 4500, "trackLaps": 35, "depthMm": { "outer": 5.7, "centre": 6.5, "inner": 6.8 } }, { "roadKm": 7000, "trackLaps": 60, "depthMm": { "outer": 4.2, "centre": 5.8, "inner": 6.1 } },
+                { "roadKm": 9000, "trackLaps": 62, "depthMm": { "outer": 3.4, "centre": 5.2, "inner": 5.6 } }] }] },
+              "after": { "tyres": [{ "position": "frontLeft", "newDepthMm": 8, "readings": [
+                { "roadKm": 0, "trackLaps": 0, "depthMm": { "outer": 8, "centre": 8, "inner": 8 } }, { "roadKm": 2000, "trackLaps": 25, "depthMm": { "outer": 7, "centre": 7.2, "inner": 7.1 } },
+                { "roadKm": 4000, "trackLaps": 50, "depthMm": { "outer": 6.1, "centre": 6.5, "inner": 6.3 } }, { "roadKm": 6000, "trackLaps": 60, "depthMm": { "outer": 5.6, "centre": 6, "inner": 5.8 } }] }] } }
+            """)!.AsObject());
+        var outer = answer.GetProperty("tyres")[0].GetProperty("zones").GetProperty("outer");
+
+        Assert.True(outer.GetProperty("road").GetProperty("isShown").GetBoolean());
+        Assert.Contains("wear by road distance: outer shoulder 0.21 times", Summary(answer), StringComparison.Ordinal);
+        Assert.Contains("By road distance it went to 0.21 times: that is a change.", outer.GetProperty("text").GetString(), StringComparison.Ordinal);
+        Assert.Contains("3 more sessions before and after would show the one of the outer shoulder itself", Summary(answer), StringComparison.Ordinal);
+        Assert.DoesNotContain("no sensible number of sessions", Summary(answer), StringComparison.Ordinal);
     }
 
     private static JsonObject Diagnosis(double[] frontLeft, double[] frontRight, double[] rearLeft, double[] rearRight) => new()

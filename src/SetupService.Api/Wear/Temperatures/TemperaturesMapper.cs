@@ -2,6 +2,7 @@ using SetupService.Api.Http.Shared;
 using SetupService.Domain.Answers;
 using SetupService.Domain.Wear.Cautions;
 using SetupService.Domain.Wear.Pressures;
+using SetupService.Domain.Wear.Readings;
 using SetupService.Domain.Wear.Temperatures;
 
 namespace SetupService.Api.Wear.Temperatures;
@@ -12,11 +13,11 @@ internal static class TemperaturesMapper
     /// <summary>The answer.</summary>
     public static TemperaturesAnswer ToAnswer(HeatReadings readings, UnitSystem units)
     {
-        TyrePressure?[] pressures = [.. readings.Request.Tyres.Select(readings.PressureOf)];
+        var pressures = AxlePressures.Level([.. readings.Request.Tyres.Select(reading => (reading.Position, readings.PressureOf(reading)))], readings.Conditions);
         TyreHeatResponse[] tyres = [.. readings.Request.Tyres.Select((reading, index) => Tyre(readings, reading, pressures[index], units))];
         PairComparison[] compared = [.. Enum.GetValues<WheelPairs>().Select(one => PairComparison.Compute(one, readings.Treads, readings.AirC)).OfType<PairComparison>()];
         PairResponse[] pairs = [.. compared.Select(one => PairResponse.From(one, units))];
-        TyreHeat[] heats = [.. readings.Request.Tyres.Select((reading, index) => new TyreHeat(reading.Position, HeatReadings.TreadOf(reading), pressures[index]))];
+        TyreHeat[] heats = [.. readings.Request.Tyres.Select((reading, index) => new TyreHeat(reading.Position, HeatReadings.TreadOf(reading), pressures[index]) { ShoulderDoubt = HeatAgainstWear.Find(TyreReadingMapper.Map(reading), units) })];
         TyreCondition[] states = [.. readings.Request.Tyres.Select(tyre => TyreReadingMapper.Condition(tyre, readings.Today))];
         var actions = HeatActions.List(heats, TyreCautions.Unsafe(states, units)?.Text, readings.Conditions, readings.AirC, units);
         return new TemperaturesAnswer
@@ -38,11 +39,11 @@ internal static class TemperaturesMapper
     private static TyreHeatResponse Tyre(HeatReadings readings, TyreReadingDocument reading, TyrePressure? pressure, UnitSystem units) => new()
     {
         Position = reading.Position,
-        Tread = HeatReadings.TreadOf(reading) is { } tread ? Tread(tread, readings.AirC, units) : null,
+        Tread = HeatReadings.TreadOf(reading) is { } tread ? Tread(tread, reading, readings.AirC, units) : null,
         Pressure = pressure is null ? null : Pressure(pressure, readings.Conditions, units),
     };
 
-    private static TreadHeatResponse Tread(TreadReading tread, double? airC, UnitSystem units) => new()
+    private static TreadHeatResponse Tread(TreadReading tread, TyreReadingDocument reading, double? airC, UnitSystem units) => new()
     {
         OuterLessInnerC = UncertaintyResponse.From(TemperatureFigures.OuterLessInnerC(tread)),
         WidestSpreadC = UncertaintyResponse.From(TemperatureFigures.WidestSpreadC(tread)),
@@ -50,7 +51,7 @@ internal static class TemperaturesMapper
         MeanC = UncertaintyResponse.From(TemperatureFigures.MeanC(tread)),
         AtLapEndC = AtLapEnd(tread, airC),
         Findings = [.. TemperatureFigures.Judge(tread).Select(one => Finding(tread, one, units))],
-        Contradiction = airC is { } air && TemperatureFigures.IsBelowAir(tread, air) ? TreadWords.BelowAir(tread, air, units) : null,
+        Contradiction = airC is { } air && TemperatureFigures.IsBelowAir(tread, air) ? TreadWords.BelowAir(tread, air, units) : HeatAgainstWear.Find(TyreReadingMapper.Map(reading), units),
     };
 
     private static TreadFindingResponse Finding(in TreadReading tread, in TreadFinding one, UnitSystem units) => new()

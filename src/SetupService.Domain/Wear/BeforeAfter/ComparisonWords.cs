@@ -23,13 +23,16 @@ public static class ComparisonWords
                 ChangeOutcome.Better => "It worked.",
                 ChangeOutcome.Worse => "It made the wear worse.",
                 ChangeOutcome.Mixed => "It helped in one place and hurt in another.",
-                ChangeOutcome.NotShown => "Not shown: what changed is within what sessions vary with nothing changed, and what the gauge errs.",
+                ChangeOutcome.NotShown => tyres.Any(tyre => OnRoad(tyre) is not null)
+                    ? "Not shown of the wear on track: what changed there is within what sessions vary with nothing changed, and what the gauge errs."
+                    : "Not shown: what changed is within what sessions vary with nothing changed, and what the gauge errs.",
                 _ => "It cannot be told yet.",
             },
             $"{Capital(CorneringWords.Name(lead.Position))}: {Describe(lead, units)}",
         };
         var others = tyres.Where(tyre => tyre != lead && tyre.Wear.Outcome is not ChangeOutcome.Unknown).Select(tyre => $"{CorneringWords.Name(tyre.Position)} {Word(tyre.Wear.Outcome)}").ToList();
         if (others.Count > 0) list.Add($"The others: {string.Join(", ", others)}.");
+        if (outcome is ChangeOutcome.NotShown or ChangeOutcome.Unknown && OnRoad(lead) is { } onRoad) list.Add(onRoad);
         if (outcome == ChangeOutcome.NotShown && Settles(lead.Wear) is { } settles) list.Add(settles);
         return string.Join(' ', list);
     }
@@ -106,9 +109,25 @@ public static class ComparisonWords
 
     private static string? Settles(WearComparison wear)
     {
-        var sessions = ChangeOutcomes.Telling(wear) is { } telling ? ChangeOutcomes.Shoulder(wear, telling)?.FurtherSessions : null;
-        return sessions is not { } more ? "So small a change is not worth chasing: no sensible number of sessions would show it."
-            : FormattableString.Invariant($"{more} more {(more == 1 ? "session" : "sessions")} before and after, not more laps in one, would show a change of this size four times in five.");
+        var place = ChangeOutcomes.Telling(wear);
+        if (place is { } telling && ChangeOutcomes.Shoulder(wear, telling)?.FurtherSessions is { } more) return $"{Further(more)}, not more laps in one, would show a change of this size four times in five.";
+
+        // Against the centre no number would do; what the shoulder itself tells is known sooner.
+        return place is { } shoulder && wear.Zones?.At(shoulder).FurtherSessions is { } alone and > 0
+            ? $"Against the centre so small a change is not worth chasing; {Further(alone)} would show the one of the {Name(shoulder)} itself four times in five."
+            : "So small a change is not worth chasing: no sensible number of sessions would show it.";
+    }
+
+    private static string Further(int sessions) => FormattableString.Invariant($"{sessions} more {(sessions == 1 ? "session" : "sessions")} before and after");
+
+    /// <summary>The zones whose wear by road distance is shown to have changed, as a sentence; null where none is.</summary>
+    private static string? OnRoad(TyreComparison tyre)
+    {
+        if (tyre.Wear.Zones is not { } zones) return null;
+        List<string> shown = [.. from place in (TreadPlace[])[TreadPlace.Outer, TreadPlace.Centre, TreadPlace.Inner]
+            where zones.At(place).Road is { IsShown: true, Ratio.Value: not null }
+            select FormattableString.Invariant($"{Name(place)} {zones.At(place).Road!.Value.Ratio!.Value.Value:0.00} times")];
+        return shown.Count == 0 ? null : $"Shown is a change of the {CorneringWords.Name(tyre.Position)}'s wear by road distance: {string.Join(", ", shown)}.";
     }
 
     private static string Zone(WearComparison comparison, ComparisonQuestion question, TreadPlace place, in ZoneComparison zone, UnitSystem units)
@@ -124,6 +143,7 @@ public static class ComparisonWords
             _ => "an unknown ratio, because wear before is not measurably above zero",
         };
         var shown = isShown ? "That is a change." : Prose.Write(units, $"No change is shown. {Plan(comparison, question, zone, units)}");
+        if (zone.Road is { IsShown: { } isRoadShown, Ratio.Value: { } road }) shown += FormattableString.Invariant($" By road distance it went to {road:0.00} times{(isRoadShown ? ": that is a change" : ", which is none shown")}.");
         return Prose.Write(units, $"At the {name} wear went from {Rate(comparison.Clock, main.BeforeMm.Value, units)} to {Rate(comparison.Clock, after.Value, units)}: {range}. {shown}");
     }
 

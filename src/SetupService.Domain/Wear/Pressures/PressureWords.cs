@@ -31,6 +31,15 @@ public static class PressureWords
         return list;
     }
 
+    /// <summary>A pressure to be set, as every text tells it: the least the load allows rounded up, any other as the gauge shows it.</summary>
+    /// <param name="kpa">The pressure, gauge, kPa.</param>
+    /// <param name="isLeast">True where it is the least the load allows.</param>
+    /// <param name="units">Units of the text.</param>
+    public static string Set(double kpa, bool isLeast, UnitSystem units) => isLeast ? Prose.Write(units, $"{kpa:kPaUp}") : Prose.Write(units, $"{kpa:kPa}");
+
+    /// <summary>True where rounding down might leave a cold pressure below what the load needs.</summary>
+    internal static bool IsLeast(double coldKpa, LoadNeed need) => coldKpa - need.FloorKpa < 1;
+
     /// <summary>That a cold setting is below the plate's, as a sentence: it is no setting for the road.</summary>
     /// <param name="plateKpa">What the plate states, cold, kPa; null where it is not the same for all.</param>
     /// <param name="units">Units of the text.</param>
@@ -104,15 +113,15 @@ public static class PressureWords
         }
 
         var needed = setting.NeededKpa!.Value;
-        return Prose.Write(units, $"{when} set {setKpa:kPa} ({needed.Lower:kPa} to {needed.Upper:kPa}) for {aimKpa:kPa} hot.");
+        return Prose.Write(units, $"{when} set {Set(setKpa, IsLeast(setKpa, tyre.Need), units)} ({needed.Lower:kPa} to {needed.Upper:kPa}) for {aimKpa:kPa} hot.");
     }
 
     private static string HotNow(in HotAdjustment hot, TyrePressure tyre, UnitSystem units)
     {
         var does = hot.ChangeKpa < 0
-            ? Prose.Write(units, $"While it is as hot as read, let {-hot.ChangeKpa:kPa} out, to {hot.HotThenKpa:kPaUp}")
+            ? Prose.Write(units, $"While it is as hot as read, let {-hot.ChangeKpa:kPa} out, to {Set(hot.HotThenKpa, hot.IsHeldByLoad, units)}")
             : hot.ChangeKpa > 0
-                ? Prose.Write(units, $"While it is as hot as read, put {hot.ChangeKpa:kPa} in, to {hot.HotThenKpa:kPaUp}, never above the maximum on its sidewall")
+                ? Prose.Write(units, $"While it is as hot as read, put {hot.ChangeKpa:kPa} in, to {Set(hot.HotThenKpa, hot.IsHeldByLoad, units)}, never above the maximum on its sidewall")
                 : Prose.Write(units, $"It is at its hot aim of {hot.HotThenKpa:kPa}");
         var cold = tyre.IsRiseAssumed
             ? Prose.Write(units, $"; cold it will then read about {hot.ColdThenKpa.Value:kPa} ({hot.ColdThenKpa.Lower:kPa} to {hot.ColdThenKpa.Upper:kPa}), by how much tyres usually warm: measure it cold before driving again.")

@@ -48,6 +48,22 @@ public static class TyrePressureBuilder
         return conditions is { ColdC: { } coldC, NextColdC: { } nextC } ? Next(told, rise, errors, coldC, nextC) : told;
     }
 
+    /// <summary>The same tyre set to other cold pressures, with what they reach hot.</summary>
+    /// <param name="told">The tyre.</param>
+    /// <param name="conditions">What it was read in.</param>
+    /// <param name="nowKpa">The setting on a day like this; null leaves it.</param>
+    /// <param name="nextKpa">The setting on the next day; null leaves it.</param>
+    internal static TyrePressure SetTo(TyrePressure told, in PressureConditions conditions, double? nowKpa, double? nextKpa)
+    {
+        if (told.Reading is not { ColdKpa: { } coldKpa, HotKpa: { } hotKpa }) return told;
+        var (rise, errors) = (new PressureRise(coldKpa, hotKpa, conditions.AirKpa), conditions.Errors);
+        if (told.ColdNow is { } now && nowKpa is { } set)
+            told = told with { ColdNow = now with { SetKpa = set, HotThenKpa = errors.Propagate(rise, one => one.HotForColdKpa(set)).Ninety } };
+        if (told.ColdNext is { } next && nextKpa is { } then && conditions is { ColdC: { } coldC, NextColdC: { } nextC })
+            told = told with { ColdNext = next with { SetKpa = then, HotThenKpa = Following(follows => errors.Propagate(rise, coldC, (one, fromC) => one.NextHotForColdKpa(then, fromC, nextC, follows))) } };
+        return told;
+    }
+
     private static PressureContradiction Contradiction(in PressureRise rise, in PressureConditions conditions, double? treadC)
     {
         var bothKpa = Uncertainty.StandardErrorsAtNinetyPct * Math.Sqrt(2) * conditions.Errors.GaugeKpa;

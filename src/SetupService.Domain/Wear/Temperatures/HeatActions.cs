@@ -34,7 +34,11 @@ public enum HeatActionKind
 /// <param name="ToKpa">What to set now.</param>
 /// <param name="TowardsKpa">Where that is going.</param>
 /// <param name="IsHot">True where both are while it is as hot as read; else cold.</param>
-public readonly record struct PressureStep(WheelPosition Position, double FromKpa, double ToKpa, double TowardsKpa, bool IsHot);
+public readonly record struct PressureStep(WheelPosition Position, double FromKpa, double ToKpa, double TowardsKpa, bool IsHot)
+{
+    /// <summary>True where it leads to the least the load allows, which is rounded up.</summary>
+    public bool IsLeast { get; init; }
+}
 
 /// <summary>One thing to do.</summary>
 /// <param name="Kind">What kind.</param>
@@ -71,11 +75,16 @@ public static class HeatActions
         if (unsafeTyre is not null) list.Add(new(HeatActionKind.MakeSafe, unsafeTyre, [], []));
         Overloaded(list, tyres);
         Raise(list, tyres, units);
-        var misread = tyres.Where(tyre => IsMisread(tyre, airC)).Select(tyre => tyre.Position).ToList();
+        var misread = tyres.Where(tyre => IsMisread(tyre with { ShoulderDoubt = null }, airC)).Select(tyre => tyre.Position).ToList();
         if (misread.Count > 0) list.Add(new(HeatActionKind.ReadAgain, $"Read the {Names(misread)} again before changing anything there: the readings contradict each other.{Why(tyres)}", misread, []));
+        foreach (var tyre in tyres)
+        {
+            if (tyre.ShoulderDoubt is { } doubt) list.Add(new(HeatActionKind.ReadAgain, $"Read depths and temperatures of both shoulders of the {CorneringWords.Name(tyre.Position)} again before changing camber or toe. {doubt}", [tyre.Position], []));
+        }
+
         Set(list, tyres, conditions, misread, units);
-        Alignment(list, tyres, CarAxle.Front, misread, units);
-        Alignment(list, tyres, CarAxle.Rear, misread, units);
+        Alignment(list, tyres, CarAxle.Front, airC, units);
+        Alignment(list, tyres, CarAxle.Rear, airC, units);
         var late = tyres.Where(tyre => tyre.Tread is { IsTooLate: true } or { SecondsAfterLap: null }).Select(tyre => tyre.Position).ToList();
         if (late.Count > 0)
             list.Add(new(HeatActionKind.ReadAgain, Prose.Write(units, $"Next time read all treads within {TreadReading.TooLateAfterS:n} s of the lap and note when: the {Names(late)} {(late.Count == 1 ? "was" : "were")} read later than that, or at no stated time."), late, []));
@@ -123,24 +132,24 @@ public static class HeatActions
             {
                 var from = (nextC is null ? null : pressure.UntouchedColdKpa?.Value) ?? coldKpa;
                 var to = ColdSetting.Step(from, setKpa, pressure.Need.FloorKpa);
-                if (Math.Abs(to - from) >= LeastStepKpa) cold.Add(new(tyre.Position, from, to, setKpa, false));
+                if (Math.Abs(to - from) >= LeastStepKpa) cold.Add(new(tyre.Position, from, to, setKpa, false) { IsLeast = PressureWords.IsLeast(setKpa, pressure.Need) });
                 if (setting.IsHeldByLoad) held.Add(Prose.Write(units, $"{CorneringWords.Name(tyre.Position)} by {setting.OverAimKpa:kPa}"));
             }
             else if (pressure is { IsRiseAssumed: true, HotNow: { } now, Reading.HotKpa: { } hotKpa })
             {
                 var to = Math.Clamp(now.HotThenKpa, hotKpa - ColdSetting.MostStepKpa, hotKpa + ColdSetting.MostStepKpa);
-                if (Math.Abs(to - hotKpa) >= LeastStepKpa) hot.Add(new(tyre.Position, hotKpa, to, now.HotThenKpa, true));
+                if (Math.Abs(to - hotKpa) >= LeastStepKpa) hot.Add(new(tyre.Position, hotKpa, to, now.HotThenKpa, true) { IsLeast = now.IsHeldByLoad });
                 if (now.IsHeldByLoad) held.Add(Prose.Write(units, $"{CorneringWords.Name(tyre.Position)} by {now.HotThenKpa - pressure.Reading.AimHotKpa!.Value:kPa}"));
             }
             else if (pressure.Reading is { AimHotKpa: null, AimColdKpa: { } aimKpa, ColdKpa: { } nowKpa } && !(aimKpa < pressure.Need.FloorKpa) && Math.Abs(aimKpa - nowKpa) >= LeastStepKpa)
             {
                 // A cold aim that was stated is set at once.
-                cold.Add(new(tyre.Position, nowKpa, aimKpa, aimKpa, false));
+                cold.Add(new(tyre.Position, nowKpa, aimKpa, aimKpa, false) { IsLeast = PressureWords.IsLeast(aimKpa, pressure.Need) });
             }
             else if (pressure.Reading is { AimHotKpa: null, AimColdKpa: null, ColdKpa: { } readKpa } && Crown(tyre) is { } by)
             {
                 var to = Math.Max(readKpa + by, Math.Min(pressure.Need.FloorKpa ?? 0, readKpa));
-                if (Math.Abs(to - readKpa) >= LeastStepKpa) cold.Add(new(tyre.Position, readKpa, to, to, false));
+                if (Math.Abs(to - readKpa) >= LeastStepKpa) cold.Add(new(tyre.Position, readKpa, to, to, false) { IsLeast = PressureWords.IsLeast(to, pressure.Need) });
             }
         }
 
@@ -155,8 +164,8 @@ public static class HeatActions
     }
 
     private static string Each(List<PressureStep> steps, UnitSystem units) => string.Join(", ", steps.Select(step => Math.Abs(step.TowardsKpa - step.ToKpa) >= LeastStepKpa
-        ? Prose.Write(units, $"{CorneringWords.Name(step.Position)} from {step.FromKpa:kPa} to {step.ToKpa:kPaUp}, a first step towards {step.TowardsKpa:kPaUp}")
-        : Prose.Write(units, $"{CorneringWords.Name(step.Position)} from {step.FromKpa:kPa} to {step.ToKpa:kPaUp}")));
+        ? Prose.Write(units, $"{CorneringWords.Name(step.Position)} from {step.FromKpa:kPa} to {PressureWords.Set(step.ToKpa, step.IsLeast, units)}, a first step towards {PressureWords.Set(step.TowardsKpa, step.IsLeast, units)}")
+        : Prose.Write(units, $"{CorneringWords.Name(step.Position)} from {step.FromKpa:kPa} to {PressureWords.Set(step.ToKpa, step.IsLeast, units)}")));
 
     private static string OutOfReach(List<string> held) => held.Count == 0 ? "" : $"; no lower, so the hot aim is out of reach: {string.Join(", ", held)}";
 
@@ -177,12 +186,13 @@ public static class HeatActions
         return (finding.IsClear, finding.Verdict) switch { (true, RangeVerdict.Above) => -CrownStepKpa, (true, RangeVerdict.Below) => CrownStepKpa, _ => null };
     }
 
-    private static void Alignment(List<HeatAction> list, IReadOnlyList<TyreHeat> tyres, CarAxle axle, List<WheelPosition> misread, UnitSystem units)
+    private static void Alignment(List<HeatAction> list, IReadOnlyList<TyreHeat> tyres, CarAxle axle, double? airC, UnitSystem units)
     {
+        var isDoubted = tyres.Any(tyre => WheelPositions.AxleOf(tyre.Position) == axle && IsMisread(tyre, airC));
         var outside = new List<(WheelPosition Position, TreadFinding Finding)>();
         foreach (var tyre in tyres)
         {
-            if (WheelPositions.AxleOf(tyre.Position) != axle || misread.Contains(tyre.Position) || tyre.Tread is not { } tread) continue;
+            if (WheelPositions.AxleOf(tyre.Position) != axle || (airC is { } air && tyre.Tread is { } cold && TemperatureFigures.IsBelowAir(cold, air)) || tyre.Tread is not { } tread) continue;
             var finding = TemperatureFigures.Judge(tread)[(int)TreadAspect.OuterLessInner];
             if (finding.IsClear && finding.Verdict is RangeVerdict.Above or RangeVerdict.Below) outside.Add((tyre.Position, finding));
         }
@@ -192,7 +202,9 @@ public static class HeatActions
         var each = string.Join(", ", outside.Select(one => Prose.Write(units, $"{CorneringWords.Name(one.Position)} {(one.Finding.FigureC.Value > 0 ? "outer" : "inner")} shoulder {Math.Abs(one.Finding.FigureC.Value):cDiff} hotter")));
         var isOuter = outside.All(one => one.Finding.Verdict == RangeVerdict.Above);
         var isInner = outside.All(one => one.Finding.Verdict == RangeVerdict.Below);
-        var then = outside.Count < 2
+        var then = isDoubted
+            ? "Change neither before the readings that contradict each other were read again"
+            : outside.Count < 2
             ? "One side alone first calls for comparing left with right"
             : isOuter
                 ? "If toe is as wanted and the camber can be set, half a degree more negative is a step; a diagnosis of the wear says whether the treads want it"
@@ -202,8 +214,7 @@ public static class HeatActions
         list.Add(new(HeatActionKind.MeasureAlignment, $"Have the {end} camber and toe measured ({each}). {then}.", [.. outside.Select(one => one.Position)], []));
     }
 
-    private static bool IsMisread(in TyreHeat tyre, double? airC) => tyre.Pressure is { Contradiction: not PressureContradiction.None }
-        || (tyre.Tread is { } tread && airC is { } air && TemperatureFigures.IsBelowAir(tread, air));
+    private static bool IsMisread(in TyreHeat tyre, double? airC) => tyre.Pressure is { Contradiction: not PressureContradiction.None } || tyre.IsTreadDoubted(airC);
 
     private static string Names(List<WheelPosition> positions) => string.Join(" and the ", positions.Select(CorneringWords.Name));
 }

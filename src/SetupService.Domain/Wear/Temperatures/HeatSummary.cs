@@ -9,7 +9,15 @@ namespace SetupService.Domain.Wear.Temperatures;
 /// <param name="Position">Which wheel it is on.</param>
 /// <param name="Tread">Its tread.</param>
 /// <param name="Pressure">Its pressures.</param>
-public readonly record struct TyreHeat(WheelPosition Position, TreadReading? Tread, TyrePressure? Pressure);
+public readonly record struct TyreHeat(WheelPosition Position, TreadReading? Tread, TyrePressure? Pressure)
+{
+    /// <summary>How the heat of its shoulders contradicts their wear, as sentences; null where it does not.</summary>
+    public string? ShoulderDoubt { get; init; }
+
+    /// <summary>True where its tread's temperatures contradict the air, or the wear of its shoulders.</summary>
+    /// <param name="airC">Air around the treads, °C; null where it is not known.</param>
+    public bool IsTreadDoubted(double? airC) => ShoulderDoubt is not null || (Tread is { } tread && airC is { } air && TemperatureFigures.IsBelowAir(tread, air));
+}
 
 /// <summary>Says in at most five sentences what temperatures and pressures ask for: what is unsafe, what was read wrongly, the one tread that stands out most, what to set.</summary>
 public static class HeatSummary
@@ -49,8 +57,7 @@ public static class HeatSummary
 
     private static void AddContradictions(List<string> list, IReadOnlyList<TyreHeat> tyres, double? airC)
     {
-        var names = Names(tyres, tyre => tyre.Pressure is { Contradiction: not PressureContradiction.None }
-            || (tyre.Tread is { } tread && airC is { } air && TemperatureFigures.IsBelowAir(tread, air)));
+        var names = Names(tyres, tyre => tyre.Pressure is { Contradiction: not PressureContradiction.None } || tyre.IsTreadDoubted(airC));
         if (names.Length > 0) list.Add($"The readings of the {names} contradict each other: read them again first.");
     }
 

@@ -6,7 +6,7 @@ namespace SetupService.Domain.Wear.Temperatures;
 /// <param name="Pairs">Which.</param>
 /// <param name="DifferenceC">The difference as read, °C; positive = the first named is hotter.</param>
 /// <param name="AtLapEndC">The same when the lap ended, °C, with its 90 % range; null where that cannot be known.</param>
-/// <param name="Verdict">Where the difference as read lies against <see cref="UsualTemperatures.BetweenPairs"/>; unknown where a reading came too late.</param>
+/// <param name="Verdict">Where the difference as read lies against <see cref="UsualTemperatures.BetweenPairs"/>; unknown where a reading came too late, or its error may put it within.</param>
 /// <param name="Order">What the order of measuring does to it.</param>
 /// <param name="WaitedS">How much longer after the lap the second named was read than the first, s; null where a time is not given.</param>
 public readonly record struct PairComparison(
@@ -14,6 +14,9 @@ public readonly record struct PairComparison(
 {
     // Readings within this of each other, s, count as taken at the same time; judgement.
     private const double SameTimeS = 10;
+
+    /// <summary>True when a reading of it came too late to show what a tread was on the lap.</summary>
+    public bool IsTooLate { get; init; }
 
     /// <summary>True when the whole 90 % range lies where the difference does.</summary>
     public bool IsClear => Verdict != RangeVerdict.Unknown
@@ -36,9 +39,10 @@ public readonly record struct PairComparison(
             pairs,
             differenceC,
             airC is { } air ? TreadCooling.DifferenceAtLapEndC(groups, differenceC.StandardError, air) : null,
-            groups.All.Any(tread => tread.IsTooLate) ? RangeVerdict.Unknown : UsualTemperatures.BetweenPairs.Judge(differenceC.Value),
+            groups.All.Any(tread => tread.IsTooLate) ? RangeVerdict.Unknown : UsualTemperatures.BetweenPairs.Judge(differenceC),
             waitedS is not { } waited ? ReadingOrder.NotTimed : Math.Abs(waited) <= SameTimeS ? ReadingOrder.Alike : ReadingOrder.Apart,
-            waitedS);
+            waitedS)
+        { IsTooLate = groups.All.Any(tread => tread.IsTooLate) };
     }
 
     /// <summary>The same instrument reads both sides, and its bias drops out: each mean is as good as its three independent places.</summary>

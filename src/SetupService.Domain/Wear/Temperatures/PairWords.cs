@@ -47,6 +47,7 @@ public static class PairWords
         var usual = UsualTemperatures.BetweenPairs.ToC;
         return (pairs.Pairs, pairs.Verdict) switch
         {
+            (_, RangeVerdict.Unknown) when !pairs.IsTooLate => Prose.Write(units, $"Up to about {usual:cDiff} is usual; by the thermometer's error it may be no more."),
             (_, RangeVerdict.Unknown) => Prose.Write(units, $"A reading more than {TreadReading.TooLateAfterS:n} s after the lap does not show what it was on the lap."),
             (_, RangeVerdict.Within) => Prose.Write(units, $"Up to about {usual:cDiff} is usual."),
             (WheelPairs.FrontLessRear, RangeVerdict.Above) => Prose.Write(units, $"More than about {usual:cDiff}: the front tyres do more of the work, as in a car that understeers."),
@@ -55,7 +56,7 @@ public static class PairWords
         };
     }
 
-    private static string Doubt(in PairComparison pairs) => pairs.Verdict == RangeVerdict.Unknown || pairs.IsClear ? "" : " This is within the thermometer's error of the usual limit.";
+    private static string Doubt(in PairComparison pairs) => pairs.Verdict == RangeVerdict.Unknown || pairs.IsClear ? "" : " By the thermometer's error it may also be more.";
 
     private static string Order(in PairComparison pairs, string first, string second, UnitSystem units)
     {

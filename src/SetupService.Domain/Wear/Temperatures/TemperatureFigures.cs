@@ -39,7 +39,7 @@ public static class TemperatureFigures
     public static bool IsBelowAir(in TreadReading tread, double airC) => MeanC(tread).Ninety.Upper < airC;
 
     private static TreadFinding Judge(in TreadReading tread, TreadAspect aspect, Estimate figureC, TemperatureRange? range) =>
-        new(aspect, figureC, range, tread.IsTooLate ? RangeVerdict.Unknown : range?.Judge(figureC.Value) ?? RangeVerdict.Unknown);
+        new(aspect, figureC, range, tread.IsTooLate ? RangeVerdict.Unknown : range?.Judge(figureC) ?? RangeVerdict.Unknown);
 
     private static double ErrorC(in TreadReading tread) => ThermometerErrors.StandardErrorC(tread.By);
 }

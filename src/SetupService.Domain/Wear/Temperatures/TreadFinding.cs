@@ -6,7 +6,7 @@ namespace SetupService.Domain.Wear.Temperatures;
 /// <param name="Aspect">Which figure.</param>
 /// <param name="FigureC">The figure, °C, with what the thermometer leaves uncertain.</param>
 /// <param name="RangeC">The range; null where none is known.</param>
-/// <param name="Verdict">Where the figure lies; unknown where there is no range or the reading came too late.</param>
+/// <param name="Verdict">Where the figure lies; unknown where there is no range, the reading came too late, or its error may put it within.</param>
 public readonly record struct TreadFinding(TreadAspect Aspect, Estimate FigureC, TemperatureRange? RangeC, RangeVerdict Verdict)
 {
     /// <summary>True when the whole 90 % range of the figure lies where the figure does.</summary>

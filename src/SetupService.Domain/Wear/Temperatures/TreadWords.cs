@@ -60,6 +60,9 @@ public static class TreadWords
         var range = finding.RangeC!.Value;
         return (finding.Aspect, finding.Verdict) switch
         {
+            (TreadAspect.OuterLessInner, RangeVerdict.Unknown) => Prose.Write(units, $"With negative camber an inner shoulder {-range.ToC:cDiff} to {-range.FromC:cDiff} hotter is usual; by the thermometer's error it may be that."),
+            (TreadAspect.MeanInWindow, RangeVerdict.Unknown) => Prose.Write(units, $"Its range is {range.FromC:c} to {range.ToC:c}; by the thermometer's error it may be within."),
+            (_, RangeVerdict.Unknown) => Prose.Write(units, $"Up to {range.ToC:cDiff} is usual; by the thermometer's error it may be no more."),
             (TreadAspect.OuterLessInner, RangeVerdict.Within) => Prose.Write(
                 units, $"With negative camber {-range.ToC:cDiff} to {-range.FromC:cDiff} is usual."),
             (TreadAspect.OuterLessInner, RangeVerdict.Below) => Prose.Write(
@@ -97,5 +100,6 @@ public static class TreadWords
             : Prose.Write(units, $"That is in its range of {range.FromC:c} to {range.ToC:c}.");
     }
 
-    private static string Doubt(in TreadFinding finding) => finding.IsClear ? "" : " This is within the thermometer's error of the range's end.";
+    private static string Doubt(in TreadFinding finding) =>
+        finding.IsClear || finding.Verdict == RangeVerdict.Unknown ? "" : " By the thermometer's error it may also lie beyond.";
 }

@@ -26,16 +26,20 @@ public sealed class TemperatureFiguresTests
     }
 
     // Inner 3 to 8 °C hotter, spread to 10 °C, centre within 3 °C: common practice, no source. Both edges belong to the range.
+    // Beyond it only by more than the thermometer errs: a needle by 3.5 °C between shoulders, 3.0 °C for the middle (1.645 × 1.5 × √2, √1.5).
     [Theory]
     [InlineData(80, 83, 85, RangeVerdict.Within, RangeVerdict.Within, RangeVerdict.Within)]
     [InlineData(80, 81.5, 83, RangeVerdict.Within, RangeVerdict.Within, RangeVerdict.Within)]
     [InlineData(80, 84, 88, RangeVerdict.Within, RangeVerdict.Within, RangeVerdict.Within)]
-    [InlineData(80, 84, 88.1, RangeVerdict.Below, RangeVerdict.Within, RangeVerdict.Within)]
-    [InlineData(80, 84, 91, RangeVerdict.Below, RangeVerdict.Above, RangeVerdict.Within)]
-    [InlineData(80, 81, 82, RangeVerdict.Above, RangeVerdict.Within, RangeVerdict.Within)]
+    [InlineData(80, 84, 88.1, RangeVerdict.Unknown, RangeVerdict.Within, RangeVerdict.Within)]
+    [InlineData(80, 84, 91, RangeVerdict.Unknown, RangeVerdict.Unknown, RangeVerdict.Within)]
+    [InlineData(80, 87, 94, RangeVerdict.Below, RangeVerdict.Above, RangeVerdict.Within)]
+    [InlineData(80, 81, 82, RangeVerdict.Unknown, RangeVerdict.Within, RangeVerdict.Within)]
     [InlineData(90, 85, 80, RangeVerdict.Above, RangeVerdict.Within, RangeVerdict.Within)]
-    [InlineData(80, 88, 85, RangeVerdict.Within, RangeVerdict.Within, RangeVerdict.Above)]
-    [InlineData(80, 78, 85, RangeVerdict.Within, RangeVerdict.Within, RangeVerdict.Below)]
+    [InlineData(80, 88, 85, RangeVerdict.Within, RangeVerdict.Within, RangeVerdict.Unknown)]
+    [InlineData(80, 90, 85, RangeVerdict.Within, RangeVerdict.Within, RangeVerdict.Above)]
+    [InlineData(80, 78, 85, RangeVerdict.Within, RangeVerdict.Within, RangeVerdict.Unknown)]
+    [InlineData(80, 75.9, 85, RangeVerdict.Within, RangeVerdict.Within, RangeVerdict.Below)]
     public void Each_figure_is_held_to_its_range(double outerC, double centreC, double innerC, RangeVerdict across, RangeVerdict spread, RangeVerdict centre)
     {
         var findings = TemperatureFigures.Judge(Tread(outerC, centreC, innerC));

@@ -19,6 +19,9 @@ internal static class NextReading
     private const double MostKm = 8000;
     private const double KmSteps = 500;
 
+    // The same tyre wears up to a third faster or slower weeks apart (Tire Sci. Technol. 13(1)): the next reading comes before the least the tread may last.
+    private const double FasterThanSoFar = 4.0 / 3;
+
     // From this share of the wear on the track it is counted in laps.
     private const double CountsByLaps = 0.25;
 
@@ -34,12 +37,13 @@ internal static class NextReading
             needMm = NeedMm(tyre);
             wornMm = Math.Max(wornMm, figures.WornMm.Value);
             mostWornMm = Math.Max(mostWornMm, (tyre.NewDepthMm ?? TreadFigures.UsualNewDepthMm.Value) - leastMm);
-            leftMm = Math.Min(leftMm, leastMm - (IsNearItsEnd(leastMm, needMm) ? TreadDepths.LegalLeastMm : TreadDepths.WetGripMm));
+            var openMm = Uncertainty.StandardErrorsAtNinetyPct * (tyre.GaugeErrorMm ?? TreadDepths.UsualGaugeErrorMm);
+            leftMm = Math.Min(leftMm, leastMm - openMm - (IsNearItsEnd(leastMm, needMm) ? TreadDepths.LegalLeastMm : TreadDepths.WetGripMm));
         }
 
         if (wornMm > 0)
         {
-            var ofRest = leftMm / Math.Max(mostWornMm, wornMm);
+            var ofRest = leftMm / (Math.Max(mostWornMm, wornMm) * FasterThanSoFar);
             if (wear.Use.TrackLaps is > 0 and var laps && TrackShare.Compute(wear.Use).Value >= CountsByLaps)
                 return Bounded(laps * needMm / wornMm, laps * ofRest, LapSteps, LeastLaps, MostLaps) is { } count ? Prose.Write(units, $"in {count:n} laps") : Now;
             if (wear.Use.RoadKm is > 0 and var roadKm)

@@ -9,8 +9,6 @@ namespace SetupService.Domain.Wear.Diagnosis.Advice;
 public static class ReadingContradictions
 {
     private const double ToeBeyondDoubtDeg = 0.12;
-    private const double HeatBeyondDoubtC = 10;
-    private const double TiltBeyondDoubt = 0.35;
     private const double MoreByHistory = 1.05;
 
     // A hot pressure below the cold one by no more than the gauge's error, kPa.
@@ -25,7 +23,7 @@ public static class ReadingContradictions
         {
             Feather(list, tyre, wear.Vehicle.At(tyre.Axle), units);
             Pressure(list, tyre, units);
-            Heat(list, tyre, units);
+            if (HeatAgainstWear.Find(tyre, units) is { } shoulders) list.Add(new(tyre.Position, ContradictionOf.Shoulders, shoulders));
             History(list, tyre, wear.Use, units);
         }
 
@@ -66,15 +64,6 @@ public static class ReadingContradictions
     }
 
     private static double? TreadC(TyreReading tyre) => tyre.TemperatureC is { } c ? (c.Outer + c.Centre + c.Inner) / 3 : null;
-
-    private static void Heat(List<ReadingContradiction> list, TyreReading tyre, UnitSystem units)
-    {
-        if (tyre.TemperatureC is not { } heat || TreadFigures.Compute(tyre) is not { } figures) return;
-        var (tiltC, tilt) = (heat.Outer - heat.Inner, figures.ShoulderDifference.Value);
-        if (Math.Abs(tiltC) < HeatBeyondDoubtC || Math.Abs(tilt) < TiltBeyondDoubt + figures.ShoulderDifference.StandardError || tiltC > 0 == tilt > 0) return;
-        var (hotter, worn) = tiltC > 0 ? ("outer", "inner") : ("inner", "outer");
-        list.Add(new(tyre.Position, ContradictionOf.Shoulders, Prose.Write(units, $"The {hotter} shoulder is {Math.Abs(tiltC):cDiff} hotter, but the {worn} one is worn more. Heat shows the last laps, wear the tyre's whole life: its setting or position changed since, or one was read from the wrong side.")));
-    }
 
     private static void History(List<ReadingContradiction> list, TyreReading tyre, in WearUse use, UnitSystem units)
     {

@@ -1,5 +1,4 @@
 using SetupService.Domain.Answers;
-using SetupService.Domain.Handling.Cars;
 using SetupService.Domain.Handling.Cornering;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Cautions;
