@@ -174,7 +174,7 @@ internal static class PlanAnswers
     /// <summary>What can hurt somebody at the tyres of today comes first.</summary>
     public static IEnumerable<Caution> Worn(PreparedPlan plan) => plan.Wear is { } wear
         ? WearDiagnosisCautions.Build(wear.Conditions, WearAdvice.Create(wear.Study, wear.Conditions, plan.Units), plan.Units)
-        : WearAdvice.Overloaded(plan.Inputs.Vehicle, plan.Units) is { } overloaded ? [overloaded] : [];
+        : UnusableTyres.Overloaded(plan.Inputs.Vehicle, plan.Units) is { } overloaded ? [overloaded] : [];
 
     /// <summary>What a plan takes although nobody gave it.</summary>
     public static IEnumerable<AssumptionResponse> Assumptions(PreparedPlan planned)

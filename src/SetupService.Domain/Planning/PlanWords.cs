@@ -154,12 +154,8 @@ public sealed class PlanWords(PlanCase plan, IReadOnlyList<OfferedPart> parts, P
             if (Math.Abs(hard - soft) >= LeastHz) clauses.Add(FormattableString.Invariant($"the {Name(at)} rides {(hard > soft ? "harder" : "softer")}, {hard:0.00} Hz instead of {soft:0.00}"));
         }
 
-        foreach (var at in (ReadOnlySpan<CarAxle>)[CarAxle.Front, CarAxle.Rear])
-        {
-            if (after.At(at).HeightMm is not { } mm || Math.Abs(mm) < LeastHeightMm) continue;
-            clauses.Add(Prose.Write(units, $"the {Name(at)} stands {Math.Abs(mm):room} {(mm > 0 ? "higher" : "lower")}{AsLong(one, at)}"));
-        }
-
+        string[] heights = [.. new[] { CarAxle.Front, CarAxle.Rear }.Select(at => Height(one, at))];
+        clauses.AddRange(heights[0].Length > 0 && heights[0] == heights[1] ? [$"the car{heights[0]}"] : heights.Select((height, i) => height.Length == 0 ? "" : $"the {Name(i == 0 ? CarAxle.Front : CarAxle.Rear)}{height}").Where(text => text.Length > 0));
         if (after.DryBias > before.DryBias) clauses.Add("it holds less on a wet road");
         var noise = PackageNoise.From(parts, one.Package, plan.TyreNoiseDb);
         if (noise.Joint is PartJoint.Firm or PartJoint.Solid) clauses.Add(noise.Joint == PartJoint.Solid ? "its metal joints let the road be heard" : "its firmer joints let a little more of the road be heard");
@@ -168,6 +164,10 @@ public sealed class PlanWords(PlanCase plan, IReadOnlyList<OfferedPart> parts, P
         var text = List([.. clauses]);
         return char.ToUpperInvariant(text[0]) + text[1..] + ".";
     }
+
+    private string Height(JudgedPackage one, CarAxle at) => one.Figures.At(at).HeightMm is { } mm && Math.Abs(mm) >= LeastHeightMm
+        ? Prose.Write(units, $" stands {Math.Abs(mm):room} {(mm > 0 ? "higher" : "lower")}{AsLong(one, at)}")
+        : "";
 
     // A spring of another rate of which nobody said how long it is; one whose length at ride height the change states has that.
     private string AsLong(JudgedPackage one, CarAxle at) =>

@@ -97,7 +97,7 @@ public sealed record TreadsFirst
             if (TyreCautions.Unsafe([tyre], units) is { } caution) first._unsafe.Add(Sentences.First(caution.Text));
         }
 
-        Caution?[] ofSeveral = [WearAdvice.Overloaded(vehicle, units), advice is null ? null : WearDiagnosisCautions.Build(tyres, advice, units).FirstOrDefault(one => one.Code == Air)];
+        Caution?[] ofSeveral = [UnusableTyres.Overloaded(vehicle, units), advice is null ? null : WearDiagnosisCautions.Build(tyres, advice, units).FirstOrDefault(one => one.Code == Air)];
         foreach (var caution in ofSeveral)
         {
             if (caution is null) continue;

@@ -91,7 +91,7 @@ public static class SheetWords
 
         bool IsWorkedOn(CarAxle at, params AlignmentAngle[] angles) => lines.Any(line => line.Axle == at && angles.Contains(line.Angle) && line.Task != AlignmentTask.Read);
 
-        bool AreAlike(CarAxle at) => lines.Where(line => line.Axle == at && line.Angle == AlignmentAngle.Toe).Select(line => line.TargetDeg).ToArray() is [{ } left, { } right] && Math.Abs(left - right) < LeastToeDeg;
+        bool AreAlike(CarAxle at) => lines.Where(line => line.Axle == at && line.Angle == AlignmentAngle.Toe).Select(line => line.TargetDeg).ToArray() is not [{ } left, { } right] || Math.Abs(left - right) < LeastToeDeg;
     }
 
     /// <summary>An angle as it is set, toe in its other units too.</summary>

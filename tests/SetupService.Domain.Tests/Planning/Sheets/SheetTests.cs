@@ -1,6 +1,7 @@
 using SetupService.Domain.Answers;
 using SetupService.Domain.Planning;
 using SetupService.Domain.Planning.Sheets;
+using SetupService.Domain.Suspension.Steering;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.BeforeAfter;
 using SetupService.Domain.Wear.Pressures;
@@ -72,6 +73,21 @@ public sealed class SheetTests
         Assert.Equal((-3.2, -2.5), (setting.ToDeg, setting.FirstDeg));
         var reaching = CamberSetting.Choose(CarAxle.Front, plates with { AdjustableAsStated = new() { Camber = AngleReach.Between(-3.5, 0) } }, 0, -3.2, -10, -0.7)!.Value;
         Assert.Equal(-2.2, reaching.FirstDeg);
+    }
+
+    // Toes told unlike go each to its own line; of toes nobody knows nothing is said against setting them alike.
+    [Theory]
+    [InlineData(0.12, -0.05, "each wheel to its own line")]
+    [InlineData(0.12, 0.12, "each wheel by itself, so that the rear heads straight")]
+    [InlineData(null, null, "each wheel by itself, so that the rear heads straight")]
+    public void The_order_of_the_rear_is_that_of_its_lines(double? leftDeg, double? rightDeg, string said)
+    {
+        AlignmentLine[] lines = [Toe(WheelSide.Left, leftDeg), Toe(WheelSide.Right, rightDeg)];
+
+        Assert.Contains(SheetWords.Order(lines), line => line == $"rear camber, then rear toe, {said}");
+        Assert.Contains("the rear is read and left as it is", SheetWords.Order([.. lines.Select(line => line with { Task = AlignmentTask.Read })]));
+
+        static AlignmentLine Toe(WheelSide side, double? deg) => new(CarAxle.Rear, side, AlignmentAngle.Toe, AlignmentTask.Restore, deg, deg, deg, AlignmentSheet.ToeToleranceDeg);
     }
 
     [Fact]
