@@ -1,6 +1,5 @@
 using System.Text.Json;
 using System.Text.Json.Nodes;
-using SetupService.Api.Tests.Examples;
 using SetupService.Api.Tests.Fitment;
 using SetupService.Api.Tests.Geometry;
 using SetupService.Api.Tests.Host;
