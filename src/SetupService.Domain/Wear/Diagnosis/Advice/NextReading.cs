@@ -19,8 +19,10 @@ internal static class NextReading
     private const double MostKm = 8000;
     private const double KmSteps = 500;
 
-    // The same tyre wears up to a third faster or slower weeks apart (Tire Sci. Technol. 13(1)): the next reading comes before the least the tread may last.
-    private const double FasterThanSoFar = 4.0 / 3;
+    // The same tyre wears up to a third faster weeks apart (Tire Sci. Technol. 13(1)), and then lasts a quarter less: with what the gauge leaves open of what is left, the next reading comes before the least the tread may last.
+    private const double LastsLess = 0.25;
+
+    private const double LittleSteps = 4;
 
     // From this share of the wear on the track it is counted in laps.
     private const double CountsByLaps = 0.25;
@@ -29,7 +31,7 @@ internal static class NextReading
     public static string When(WearCase wear, CarAxle at, UnitSystem units)
     {
         if (IsUnusable(wear, at)) return "on the new tyres, after a session or a few weeks on the road";
-        var (needMm, wornMm, mostWornMm, leftMm) = (0.0, 0.0, 0.0, double.PositiveInfinity);
+        var (needMm, wornMm, mostWornMm, leftMm, openMm) = (0.0, 0.0, 0.0, double.PositiveInfinity, 0.0);
         foreach (var tyre in wear.Tyres)
         {
             if (tyre.Axle != at || TreadFigures.Compute(tyre) is not { } figures) continue;
@@ -37,13 +39,13 @@ internal static class NextReading
             needMm = NeedMm(tyre);
             wornMm = Math.Max(wornMm, figures.WornMm.Value);
             mostWornMm = Math.Max(mostWornMm, (tyre.NewDepthMm ?? TreadFigures.UsualNewDepthMm.Value) - leastMm);
-            var openMm = Uncertainty.StandardErrorsAtNinetyPct * (tyre.GaugeErrorMm ?? TreadDepths.UsualGaugeErrorMm);
-            leftMm = Math.Min(leftMm, leastMm - openMm - (IsNearItsEnd(leastMm, needMm) ? TreadDepths.LegalLeastMm : TreadDepths.WetGripMm));
+            openMm = Math.Max(openMm, Uncertainty.StandardErrorsAtNinetyPct * (tyre.GaugeErrorMm ?? TreadDepths.UsualGaugeErrorMm));
+            leftMm = Math.Min(leftMm, leastMm - (IsNearItsEnd(leastMm, needMm) ? TreadDepths.LegalLeastMm : TreadDepths.WetGripMm));
         }
 
         if (wornMm > 0)
         {
-            var ofRest = leftMm / (Math.Max(mostWornMm, wornMm) * FasterThanSoFar);
+            var ofRest = leftMm > openMm ? leftMm / Math.Max(mostWornMm, wornMm) * (1 - Math.Min(1, double.Hypot(openMm / leftMm, LastsLess))) : 0;
             if (wear.Use.TrackLaps is > 0 and var laps && TrackShare.Compute(wear.Use).Value >= CountsByLaps)
                 return Bounded(laps * needMm / wornMm, laps * ofRest, LapSteps, LeastLaps, MostLaps) is { } count ? Prose.Write(units, $"in {count:n} laps") : Now;
             if (wear.Use.RoadKm is > 0 and var roadKm)
@@ -94,7 +96,9 @@ internal static class NextReading
     /// <summary>The use until the next reading, no more than the tread has left; null where it has less than a step.</summary>
     private static double? Bounded(double wanted, double left, double step, double least, double most)
     {
-        var rounded = Math.Min(Math.Clamp(Math.Ceiling(wanted / step) * step, least, most), Math.Floor(left / step) * step);
+        // Of little that is left, fifths of a step: nine laps rounded down to five would show no wear.
+        var leftStep = left < LittleSteps * step ? step / 5 : step;
+        var rounded = Math.Min(Math.Clamp(Math.Ceiling(wanted / step) * step, least, most), Math.Floor(left / leftStep) * leftStep);
         return rounded >= step ? rounded : null;
     }
 }
