@@ -125,7 +125,7 @@ public sealed record TreadsFirst
             var text = Sentences.First(action.Text);
             var cause = CauseOf(advice, axle.Axle, action);
             if (action.CamberDeg is not null) _camber[axle.Axle] = (Math.Sign(action.StepDeg ?? 0), text);
-            else if (action.ColdPressureKpa is not null) _free.Add(action.SettingKpa < plateKpa - LeastKpa ? Prose.Write(units, $"{text.TrimEnd('.')}; that is for the track only, on the road set the {plateKpa!.Value:kPaUp} of the car's plate.") : text);
+            else if (action.ColdPressureKpa is not null) _free.Add(action.SettingKpa < plateKpa - LeastKpa ? Prose.Write(units, $"{text.TrimEnd('.')}; on the road set the {plateKpa!.Value:kPaUp} of the car's plate.") : text);
             else if (cause is WearCause.LowNegativeCamber or WearCause.HighNegativeCamber) _camber[axle.Axle] = (0, text);
             else if (cause is null or WearCause.SideDifference or WearCause.AxleMisaligned or WearCause.ToeIn or WearCause.ToeOut) _holds.Add(text);
             else _free.Add(text);

@@ -56,7 +56,11 @@ internal static class WindowMapper
             var sheet = new CheckSheet();
             FitmentCheck.Evaluate(car, fitting, sheet);
             if (!Array.Exists(windows, window => window.Status != WindowStatus.Fail && isMissing(window)) || sheet[id].Status != CheckStatus.Unknown) continue;
-            yield return UnknownResponse.Create(end, CheckWords.Explanation(car, fitting, id, sheet[id], units), [.. UnknownNeeds.Find(car, fitting, id, sheet[id]).Select(need => need.Replace("/candidate/tyre", "/tyre", StringComparison.Ordinal))]);
+
+            // What is missing, without the room that a wheel so far out or in would take.
+            var reason = CheckWords.Explanation(car, fitting, id, sheet[id], units);
+            var missing = reason.IndexOf(". ", StringComparison.Ordinal) is var stop and > 0 ? reason[..(stop + 1)] : reason;
+            yield return UnknownResponse.Create(end, missing, [.. UnknownNeeds.Find(car, fitting, id, sheet[id]).Select(need => need.Replace("/candidate/tyre", "/tyre", StringComparison.Ordinal))]);
         }
     }
 

@@ -71,7 +71,7 @@ public static class CamberTargetWords
         var sentences = new List<string>
         {
             result.Advice.Verdict,
-            Prose.Write(UnitSystem.Metric, $"{flat.Value:angle} of static camber keeps the outer {(axle == CarAxle.Front ? "front" : "rear")} tyre {(Math.Abs(targetDeg) < Upright ? "flat on the road" : Lean("leaning", targetDeg))}, on average over its work (90 % range {flat.Lower:angle} to {flat.Upper:angle}); {(result.Advice.CamberDeg is null ? Prose.Write(UnitSystem.Metric, $"at the {result.SetCamberDeg:angle} assumed") : "set as it is now")}, it {Lean("leans", result.MeanInclinationNowDeg)}."),
+            Prose.Write(UnitSystem.Metric, $"{flat.Value:angle} of static camber keeps the outer {(axle == CarAxle.Front ? "front" : "rear")} tyre {(Math.Abs(targetDeg) < Upright ? "flat on the road" : Lean("leaning", targetDeg))}, on average over its work (90 % range {flat.Lower:angle} to {flat.Upper:angle}); {(CamberSign.IsDoubtful(result.SetCamberDeg) ? Prose.Write(UnitSystem.Metric, $"at the +{result.SetCamberDeg:angle} given") : result.Advice.CamberDeg is null ? Prose.Write(UnitSystem.Metric, $"at the {result.SetCamberDeg:angle} assumed") : "set as it is now")}, it {Lean("leans", result.MeanInclinationNowDeg)}."),
             $"Most grip may lie about {CamberAdvice.Half(best.Value)} ({CamberAdvice.Half(best.Lower)} to {CamberAdvice.Half(best.Upper)}): that is judgement, as nobody has published it for road tyres.",
         };
         if (result.NearestCamberDeg != flat.Value && result.NearestCamberDeg != result.SetCamberDeg)

@@ -92,13 +92,14 @@ public static class PressureSteps
         var stepKpa = Math.Round(byHot || change.Value < 0 ? Math.Clamp(change.Value, -MostKpa, MostKpa) : change.Value);
         var amount = Math.Abs(stepKpa);
         var settingKpa = coldKpa + stepKpa;
-        var what = settingKpa is { } set ? Prose.Write(units, $"{(IsLow(tyre) ? "Look for a leak, then set" : "Set")} {which} to {set:kPa} cold, {amount:kPa} {(stepKpa < 0 ? "less" : "more")} than now")
+        var isBelowPlate = stepKpa < 0 && settingKpa < need.PlateKpa;
+        var what = settingKpa is { } set ? Prose.Write(units, $"{(IsLow(tyre) ? "Look for a leak, then set" : "Set")} {which} to {set:kPa} cold{(isBelowPlate ? " for the track alone" : "")}, {amount:kPa} {(stepKpa < 0 ? "less" : "more")} than now")
             : Prose.Write(units, $"{(stepKpa < 0 ? "Lower" : "Raise")} the cold setting of {which} by {amount:kPa}");
         var heading = Math.Abs(change.Value) <= amount + 0.5 ? ""
             : coldKpa is null ? " More steps will follow; how many is known once the cold pressure is read too."
             : Prose.Write(units, $" It is heading for {Math.Abs(change.Value):kPa} in all, one step at a time.");
         var hotText = byHot ? " Never go below what the load needs: the temperatures call works it out for the day." : "";
-        var plateText = stepKpa < 0 && settingKpa < need.PlateKpa ? " " + PressureWords.OnTrackOnly(need.PlateKpa, units) : "";
+        var plateText = isBelowPlate ? " " + PressureWords.OnTrackOnly(need.PlateKpa, units) : "";
         return new($"{what}, and read the pressure again straight after driving.{plateText}{heading}{hotText}")
         {
             ColdPressureKpa = change,
