@@ -95,7 +95,7 @@ internal static class SheetsAnswers
     private static IEnumerable<PressureLine> Pressures(SheetedPlan sheet)
     {
         var heat = Heat(sheet);
-        TyreHeat[] heats = [.. heat.Request.Tyres.Select(tyre => new TyreHeat(tyre.Position, HeatReadings.TreadOf(tyre), heat.PressureOf(tyre)))];
+        var heats = heat.Heats(sheet.Units);
         TyreCondition[] states = [.. heat.Request.Tyres.Select(tyre => TyreReadingMapper.Condition(tyre, sheet.Today))];
         var actions = HeatActions.List(heats, TyreCautions.Unsafe(states, sheet.Units)?.Text, heat.Conditions, heat.AirC, sheet.Units);
         foreach (var at in Wheels)

@@ -1,3 +1,4 @@
+using SetupService.Domain.Answers;
 using SetupService.Domain.Vehicles;
 using SetupService.Domain.Wear.Pressures;
 using SetupService.Domain.Wear.Readings;
@@ -43,7 +44,14 @@ internal sealed record HeatReadings(TemperaturesRequest Request, Vehicle? Vehicl
         reading.SecondsAfterLap,
         reading.TemperatureWindowC is { } window ? new TemperatureRange(window.From, window.To) : null);
 
-    /// <summary>What follows from a tyre's pressures; null where none is given.</summary>
+    /// <summary>Every tyre with its tread and pressure, those of an axle set alike where they cannot be told apart, in the order of the request.</summary>
+    public TyreHeat[] Heats(UnitSystem units)
+    {
+        var pressures = AxlePressures.Level([.. Request.Tyres.Select(reading => (reading.Position, PressureOf(reading)))], Conditions);
+        return [.. Request.Tyres.Select((reading, index) => new TyreHeat(reading.Position, TreadOf(reading), pressures[index]) { ShoulderDoubt = HeatAgainstWear.Find(TyreReadingMapper.Map(reading), units) })];
+    }
+
+    /// <summary>What follows from a tyre's pressures by itself; null where none is given.</summary>
     public TyrePressure? PressureOf(TyreReadingDocument reading) => reading.PressureKpa is not { } pressures ? null : TyrePressureBuilder.Build(
         pressures.ToDomain(), Conditions, LoadNeed.Compute(Vehicle, reading.Position), TreadOf(reading)?.MeanC);
 }

@@ -13,11 +13,11 @@ internal static class TemperaturesMapper
     /// <summary>The answer.</summary>
     public static TemperaturesAnswer ToAnswer(HeatReadings readings, UnitSystem units)
     {
-        var pressures = AxlePressures.Level([.. readings.Request.Tyres.Select(reading => (reading.Position, readings.PressureOf(reading)))], readings.Conditions);
+        var heats = readings.Heats(units);
+        var pressures = Array.ConvertAll(heats, one => one.Pressure);
         TyreHeatResponse[] tyres = [.. readings.Request.Tyres.Select((reading, index) => Tyre(readings, reading, pressures[index], units))];
         PairComparison[] compared = [.. Enum.GetValues<WheelPairs>().Select(one => PairComparison.Compute(one, readings.Treads, readings.AirC)).OfType<PairComparison>()];
         PairResponse[] pairs = [.. compared.Select(one => PairResponse.From(one, units))];
-        TyreHeat[] heats = [.. readings.Request.Tyres.Select((reading, index) => new TyreHeat(reading.Position, HeatReadings.TreadOf(reading), pressures[index]) { ShoulderDoubt = HeatAgainstWear.Find(TyreReadingMapper.Map(reading), units) })];
         TyreCondition[] states = [.. readings.Request.Tyres.Select(tyre => TyreReadingMapper.Condition(tyre, readings.Today))];
         var actions = HeatActions.List(heats, TyreCautions.Unsafe(states, units)?.Text, readings.Conditions, readings.AirC, units);
         return new TemperaturesAnswer
